@@ -1,0 +1,89 @@
+"""What the rules know of a dish: its class, its usual methods, its time at sea level, its portion."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cache
+
+from rules import tables
+
+TIMES = "tables/cooking_times_common-practice.csv"
+PORTIONS = "tables/portions_common-practice.csv"
+
+
+@dataclass(frozen=True, slots=True)
+class DishClass:
+    """A class of dishes that cook alike. check: what the cook checks for doneness."""
+
+    id: str
+    label: str
+    taken_for: str
+    check: str
+    default_method: str
+
+
+@dataclass(frozen=True, slots=True)
+class Dish:
+    """A dish by name, with its class, its methods (usual first) and the words it is heard as."""
+
+    name: str
+    dish_class: str
+    methods: tuple[str, ...]
+    heard_as: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Span:
+    """A range of cooking times at sea level [min] and the source that gives it. note says what the range is of."""
+
+    low_min: float
+    high_min: float
+    source: str
+    note: str = ""
+
+
+@cache
+def classes() -> dict[str, DishClass]:
+    """Every dish class by id."""
+    rows = tables.read_toml("lexicon/classes.toml")["class"]
+    return {r["id"]: DishClass(r["id"], r["label"], r["taken_for"], r["check"], r["default_method"]) for r in rows}
+
+
+@cache
+def dishes() -> dict[str, Dish]:
+    """Every dish by name, families in alphabetical order."""
+    folder = tables.data_path("lexicon/dishes")
+    files = sorted(f.name for f in folder.iterdir() if f.name.endswith(".toml"))
+    rows = [row for name in files for row in tables.read_toml(f"lexicon/dishes/{name}")["dish"]]
+    return {
+        r["name"]: Dish(r["name"], r["class"], tuple(r["methods"]), tuple(r.get("heard_as", ()))) for r in rows
+    }
+
+
+def usual_method(dish: str | None, dish_class: str) -> str | None:
+    """The method a cook means when naming only the dish.
+
+    >>> usual_method("short ribs", "collagen_cut")
+    'braise'
+    """
+    known = dishes().get(dish or "")
+    if known:
+        return known.methods[0]
+    return classes()[dish_class].default_method if dish_class in classes() else None
+
+
+@cache
+def _times() -> dict[tuple[str, str], Span]:
+    rows = tables.read_csv(TIMES).rows
+    return {
+        (r["dish"], r["method"]): Span(float(r["low_min"]), float(r["high_min"]), r["source"], r["note"]) for r in rows
+    }
+
+
+def sea_level_time(dish: str | None, dish_class: str, method: str) -> Span | None:
+    """Time at sea level by the table [min]: the dish's own row, or its class's, or None.
+
+    >>> sea_level_time("short ribs", "collagen_cut", "braise").low_min
+    150.0
+    """
+    return _times().get((dish or "", method)) or _times().get((f"class:{dish_class}", method))

@@ -1,0 +1,88 @@
+"""Request -> the rules that apply -> Answer, with the trail of rules that were used."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from types import ModuleType
+
+from rules import book
+from rules.book import Part, Rule
+from rules.case import Case
+from rules.model import Answer, Because, Request
+
+METHOD_TOPICS = ("time", "temperature")
+
+
+def answer(request: Request) -> Answer:
+    """Work out a request. Never raises for anything a Request can hold: what is missing or unknown is said.
+
+    The same request gives the same answer, to the byte.
+    """
+    request = settle(request)
+    module = room_for(request)
+    if module is None:
+        missing = ("method",) if request.topic in METHOD_TOPICS and not request.method else ()
+        return Answer(request=request, missing=missing, covered=bool(missing))
+    missing = tuple(word for word in needs(module, request) if not known(request, word))
+    if missing:
+        return Answer(request=request, missing=missing)
+    return assemble(request, book.rules_of(module))
+
+
+def settle(request: Request) -> Request:
+    """Fill in what follows from the rest: the class of the dish and its usual method."""
+    if request.method is None and request.dish_class and request.topic in METHOD_TOPICS:
+        from rules.dishes import usual_method
+
+        return replace(request, method=usual_method(request.dish, request.dish_class))
+    return request
+
+
+def room_for(request: Request) -> ModuleType | None:
+    """The room that answers: the topic's own, or for time and temperature the method's."""
+    if request.topic in METHOD_TOPICS:
+        return book.room("methods", request.method) if request.method else None
+    return book.room("topics", request.topic)
+
+
+def needs(module: ModuleType, request: Request) -> tuple[str, ...]:
+    """What this room needs for this request; a room may decide by the request with a function `needs`."""
+    decide = getattr(module, "needs", None)
+    return decide(request) if decide else book.needs_of(module)
+
+
+def known(request: Request, word: str) -> bool:
+    """Whether a word of model.MISSING_WORDS is known in this request."""
+    held = {
+        "elevation": request.elevation_m is not None or request.pressure_pa is not None,
+        "dish": request.dish is not None or request.dish_class is not None or any(u.kind == "dish" for u in request.unused),
+        "method": request.method is not None,
+        "time": request.time_min is not None,
+        "temperature": request.temperature_c is not None,
+        "portions": request.portions is not None,
+        "service_time": request.service_time is not None,
+        "symptom": request.subject is not None,
+        "reading": request.temperature_c is not None or request.pressure_pa is not None,
+    }
+    return held.get(word, False)
+
+
+def assemble(request: Request, rules: tuple[Rule, ...]) -> Answer:
+    """Let each rule speak in turn and gather the parts; the first figure, step or caution of a kind stands."""
+    case = Case(request)
+    spoken = [(item, part) for item in rules if (part := item(case)) is not None]
+    parts = [part for _, part in spoken]
+    return Answer(
+        request=request,
+        headline=next((part.headline for part in parts if part.headline), ""),
+        figures=tuple({f.id: f for part in reversed(parts) for f in reversed(part.figures)}.values())[::-1],
+        steps=tuple(dict.fromkeys(step for part in parts for step in part.steps)),
+        because=tuple(because(item, part, request.depth) for item, part in spoken if part.because),
+        cautions=tuple(dict.fromkeys(c for part in parts for c in part.cautions)),
+    )
+
+
+def because(item: Rule, part: Part, depth: int) -> Because:
+    """The rule's sentence, with the equation and its numbers where the asker wants them."""
+    text = f"{part.because} {part.maths}" if depth >= 3 and part.maths else part.because
+    return Because(item.id, text, part.sources or item.sources)

@@ -1,0 +1,1 @@
+"""One module a cooking method. File name = method word = registry id."""

@@ -1,0 +1,128 @@
+"""What crosses between the assistant and the rules: a Request in, an Answer out. Nothing else does."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Any, Literal
+
+Units = Literal["us", "metric"]
+Level = Literal["stop", "warn", "note"]
+ElevationFrom = Literal["stated", "place", "barometer", "boil_test", "kitchen", "assumed"]
+
+MISSING_WORDS = (
+    "elevation",
+    "dish",
+    "method",
+    "time",
+    "temperature",
+    "portions",
+    "service_time",
+    "recipe",
+    "reading",
+    "symptom",
+)
+
+
+def _help(text: str, default: Any = None) -> Any:
+    """A dataclass field that carries its own explanation; the documentation and the JSON schema read it here."""
+    return field(default=default, metadata={"help": text})
+
+
+@dataclass(frozen=True, slots=True)
+class Quantity:
+    """An amount as the cook said it: 4 lb, 2 tsp."""
+
+    value: float
+    unit: str
+
+
+@dataclass(frozen=True, slots=True)
+class Unused:
+    """Something that was heard and understood, but could not be used; the reply says so."""
+
+    kind: str
+    text: str
+    reason: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Request:
+    """One question, taken apart. Immutable; make a changed copy with dataclasses.replace."""
+
+    text: str = _help("the words as they came", "")
+    topic: str = _help("what kind of question it is, an id from data/lexicon/topics.toml", "time")
+    subject: str | None = _help("what a why, symptom, stage or place question is about, as an id of that catalogue")
+    dish: str | None = _help("the dish, as the lexicon names it")
+    dish_class: str | None = _help("the class the rules know the dish by")
+    method: str | None = _help("the cooking method")
+    elevation_m: float | None = _help("elevation of the kitchen [m]")
+    elevation_from: ElevationFrom | None = _help("how the elevation came to be known")
+    from_elevation_m: float | None = _help("elevation the baseline was written for [m]; sea level where not said")
+    pressure_pa: float | None = _help("station pressure measured in the kitchen [Pa], when a barometer was read")
+    time_min: float | None = _help("a time the cook gave [min], the lower end of a range")
+    time_high_min: float | None = _help("upper end of that range [min]")
+    temperature_c: float | None = _help("a temperature the cook gave [degC]")
+    quantity: Quantity | None = _help("an amount the cook gave")
+    portions: int | None = _help("number of people or covers")
+    gauge_pa: float | None = _help("pressure cooker or canner gauge setting the cook gave [Pa]")
+    service_time: str | None = _help("when the food is to be served, ISO 8601")
+    covered: bool | None = _help("whether the pot has its lid on")
+    units: Units = _help("which unit system is shown first", "us")
+    depth: int = _help("1 one line, 2 a paragraph, 3 the equations with numbers", 2)
+    equipment: tuple[str, ...] = _help("ids of the kitchen's equipment", ())
+    thermometer_offset_c: float = _help("how much the cook's thermometer reads too high [K]", 0.0)
+    unused: tuple[Unused, ...] = _help("heard, understood, not usable", ())
+
+
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """One number of an answer, in SI or kitchen-metric units, with its range and what it is at sea level.
+
+    unit is one of degC, K, min, ml, g, kg, kPa, psi, m, percent, factor, count, tsp, or the unit the cook used.
+    """
+
+    id: str
+    label: str
+    value: float
+    unit: str
+    low: float | None = None
+    high: float | None = None
+    sea_level: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Because:
+    """Why: the sentence of the rule that was used, and where the rule comes from."""
+
+    rule: str
+    text: str
+    sources: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Caution:
+    """A warning. stop: do not do it; warn: can hurt somebody or spoil the batch; note: good to know."""
+
+    level: Level
+    text: str
+    sources: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Answer:
+    """Everything the rules have to say to one request. text and spoken are filled in by assistant.replies."""
+
+    request: Request
+    missing: tuple[str, ...] = _help("what must be asked first, most important first", ())
+    figures: tuple[Figure, ...] = _help("the numbers", ())
+    steps: tuple[str, ...] = _help("what to do, in order", ())
+    because: tuple[Because, ...] = _help("why, rule by rule: the trail of rules that were used", ())
+    cautions: tuple[Caution, ...] = _help("what to watch for", ())
+    headline: str = _help("the answer in one sentence, where a rule words it itself", "")
+    covered: bool = _help("False where no rule covers this question yet", True)
+    text: str = _help("the reply as shown", "")
+    spoken: str = _help("one or two sentences to be read aloud", "")
+
+    def figure(self, figure_id: str) -> Figure | None:
+        """The figure with this id, or None."""
+        return next((f for f in self.figures if f.id == figure_id), None)

@@ -1,0 +1,216 @@
+"""How figures are written in a sentence: both unit systems, the asker's first, no false precision."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from rules.model import Units
+
+FT_PER_M = 1 / 0.3048
+PSI_PER_PA = 1 / 6894.757293168
+INHG_PER_PA = 1 / 3386.389
+ML_PER_CUP = 236.588
+ML_PER_TBSP = 14.787
+G_PER_LB = 453.59237
+
+
+def to_f(temp_c: float) -> float:
+    """Fahrenheit from Celsius.
+
+    >>> to_f(100)
+    212.0
+    """
+    return temp_c * 9 / 5 + 32
+
+
+def to_c(temp_f: float) -> float:
+    """Celsius from Fahrenheit.
+
+    >>> to_c(212)
+    100.0
+    """
+    return (temp_f - 32) * 5 / 9
+
+
+def round_to(value: float, step: float) -> float:
+    """Nearest multiple of step, halves away from zero, free of binary dust.
+
+    >>> round_to(92.87, 0.5), round_to(2.5, 1), round_to(-2.5, 1)
+    (93.0, 3.0, -3.0)
+    """
+    return round(math.copysign(math.floor(abs(value) / step + 0.5) * step, value), 6) + 0.0
+
+
+def time_step_min(time_min: float) -> float:
+    """The precision that a cook can use for a time of this length [min]."""
+    if time_min < 2:
+        return 1 / 12
+    if time_min < 10:
+        return 0.5
+    if time_min < 40:
+        return 1
+    return 5
+
+
+def round_time_min(time_min: float) -> float:
+    """A time at the precision a cook can use: 5 s, half a minute, a minute or five minutes, growing with its length.
+
+    >>> round_time_min(7.3), round_time_min(33.4), round_time_min(252)
+    (7.5, 33.0, 250.0)
+    """
+    return round_to(time_min, time_step_min(time_min))
+
+
+def number(value: float, digits: int = 2) -> str:
+    """A number without useless zeros, thousands with a comma.
+
+    >>> number(7000), number(1.50), number(0.125, 3)
+    ('7,000', '1.5', '0.125')
+    """
+    text = f"{round(value, digits) + 0.0:,.{digits}f}"
+    return text.rstrip("0").rstrip(".") if "." in text else text
+
+
+def duration(time_min: float) -> str:
+    """A time as a cook says it.
+
+    >>> duration(252), duration(60), duration(7.5), duration(0.5), duration(1500)
+    ('4 h 10 min', '1 h', '7½ min', '30 s', '25 h')
+    """
+    minutes = round_time_min(time_min)
+    if minutes < 2:
+        seconds = int(round_to(minutes * 60, 5))
+        return f"{seconds} s" if seconds < 60 else ("1 min" if seconds == 60 else f"1 min {seconds - 60} s")
+    if minutes < 60:
+        whole = int(minutes)
+        return f"{whole}½ min" if minutes - whole else f"{whole} min"
+    hours, rest = divmod(round(minutes), 60)
+    return f"{hours} h {rest} min" if rest else f"{hours} h"
+
+
+def duration_span(low_min: float, high_min: float) -> str:
+    """A range of times; one time where both ends round to the same.
+
+    >>> duration_span(150, 180), duration_span(8, 12), duration_span(59, 61), duration_span(45, 90)
+    ('2 h 30 min to 3 h', '8 to 12 min', '1 h', '45 min to 1 h 30 min')
+    """
+    low, high = duration(low_min), duration(high_min)
+    if low == high:
+        return low
+    low_parts, high_parts = low.split(), high.split()
+    if len(low_parts) == len(high_parts) == 2 and low_parts[1] == high_parts[1]:
+        return f"{low_parts[0]} to {high}"
+    return f"{low} to {high}"
+
+
+@dataclass(frozen=True, slots=True)
+class Say:
+    """Writes quantities for one asker: `units` decides which system stands first."""
+
+    units: Units = "us"
+
+    def _both(self, us: str, metric: str) -> str:
+        first, second = (us, metric) if self.units == "us" else (metric, us)
+        return f"{first} ({second})"
+
+    def temp(self, temp_c: float) -> str:
+        """A food or water temperature, to 1 degF and 0.5 degC.
+
+        >>> Say("us").temp(92.87), Say("metric").temp(92.87)
+        ('199 °F (93 °C)', '93 °C (199 °F)')
+        """
+        return self._both(f"{number(round_to(to_f(temp_c), 1))} °F", f"{number(round_to(temp_c, 0.5))} °C")
+
+    def temp_span(self, low_c: float, high_c: float) -> str:
+        """A range of temperatures.
+
+        >>> Say("us").temp_span(112, 116)
+        '234–241 °F (112–116 °C)'
+        """
+        if round_to(to_f(low_c), 1) == round_to(to_f(high_c), 1):
+            return self.temp(low_c)
+        us = f"{number(round_to(to_f(low_c), 1))}–{number(round_to(to_f(high_c), 1))} °F"
+        metric = f"{number(round_to(low_c, 0.5))}–{number(round_to(high_c, 0.5))} °C"
+        return self._both(us, metric)
+
+    def oven(self, temp_c: float) -> str:
+        """An oven or fat setting, to 5 degF and 2 degC.
+
+        >>> Say("us").oven(162.8)
+        '325 °F (162 °C)'
+        """
+        return self._both(f"{number(round_to(to_f(temp_c), 5))} °F", f"{number(round_to(temp_c, 2))} °C")
+
+    def temp_drop(self, kelvin: float) -> str:
+        """A temperature difference.
+
+        >>> Say("us").temp_drop(7.1)
+        '13 °F (7 °C)'
+        """
+        return self._both(f"{number(round_to(kelvin * 1.8, 1))} °F", f"{number(round_to(kelvin, 0.5))} °C")
+
+    def elevation(self, elevation_m: float) -> str:
+        """An elevation, to a sensible step; sea level by name.
+
+        >>> Say("us").elevation(2133.6), Say("us").elevation(0)
+        ('7,000 ft (2,130 m)', 'sea level')
+        """
+        if abs(elevation_m) < 1:
+            return "sea level"
+        feet = round_to(elevation_m * FT_PER_M, 10)
+        metres = round_to(elevation_m, 10 if self.units == "us" else 1)
+        return self._both(f"{number(feet)} ft", f"{number(metres)} m")
+
+    def volume(self, ml: float) -> str:
+        """A volume of liquid in kitchen measures.
+
+        >>> Say("us").volume(250), Say("metric").volume(250), Say("us").volume(30)
+        ('1 cup (250 ml)', '250 ml (1 cup)', '2 tbsp (30 ml)')
+        """
+        return self._both(_cups(ml), f"{number(round_to(ml, 5 if ml < 100 else 10 if ml < 1000 else 50))} ml")
+
+    def mass(self, grams: float) -> str:
+        """A weight.
+
+        >>> Say("us").mass(1814), Say("metric").mass(100)
+        ('4 lb (1,810 g)', '100 g (3½ oz)')
+        """
+        pounds = grams / G_PER_LB
+        us = f"{_fraction(round_to(pounds, 0.25))} lb" if pounds >= 1 else f"{_fraction(round_to(pounds * 16, 0.5))} oz"
+        return self._both(us, f"{number(round_to(grams, 10 if grams >= 200 else 5 if grams >= 50 else 1))} g")
+
+    def pressure(self, pressure_pa: float) -> str:
+        """An absolute air pressure.
+
+        >>> Say("us").pressure(78185)
+        '23.1 inHg (782 hPa)'
+        """
+        return self._both(f"{number(pressure_pa * INHG_PER_PA, 1)} inHg", f"{number(pressure_pa / 100, 0)} hPa")
+
+    def gauge(self, gauge_pa: float) -> str:
+        """A gauge pressure as cookers and canners are marked.
+
+        >>> Say("us").gauge(103421)
+        '15 psi (103 kPa)'
+        """
+        return self._both(f"{number(round_to(gauge_pa * PSI_PER_PA, 0.5))} psi", f"{number(gauge_pa / 1000, 0)} kPa")
+
+
+_FRACTIONS = {0.0: "", 0.125: "⅛", 0.25: "¼", 0.375: "⅜", 0.5: "½", 0.625: "⅝", 0.75: "¾", 0.875: "⅞", 0.333: "⅓", 0.667: "⅔"}
+
+
+def _fraction(value: float) -> str:
+    whole = int(value)
+    part = _FRACTIONS.get(round(value - whole, 3))
+    if part is None:
+        return number(value)
+    return (f"{whole}" if whole or not part else "") + part
+
+
+def _cups(ml: float) -> str:
+    if ml >= ML_PER_CUP * 0.24:
+        cups = round_to(ml / ML_PER_CUP, 0.25)
+        return f"{_fraction(cups)} cup{'s' if cups > 1 else ''}"
+    tbsp = max(0.5, round_to(ml / ML_PER_TBSP, 0.5))
+    return f"{_fraction(tbsp)} tbsp"
