@@ -46,6 +46,18 @@ class Unused:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Kitchen:
+    """A place with an elevation and equipment; what a request takes for granted when the cook does not say."""
+
+    name: str = _help("what the cook calls it", "")
+    elevation_m: float | None = _help("elevation [m]; None where nobody has said")
+    pressure_pa: float | None = _help("station pressure by the kitchen's own barometer [Pa]")
+    units: Units = _help("which unit system is shown first", "us")
+    equipment: tuple[str, ...] = _help("ids from data/lexicon/equipment.toml", ())
+    thermometer_offset_c: float = _help("how much its thermometer reads too high [K]", 0.0)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Request:
     """One question, taken apart. Immutable; make a changed copy with dataclasses.replace."""
 
