@@ -1,0 +1,1 @@
+"""What talks to people: language, dialogue, replies, recipes, storage and the front ends."""

@@ -1,0 +1,32 @@
+"""The `simmerline` command: its subcommands, gathered."""
+
+from __future__ import annotations
+
+import sys
+
+import typer
+
+from assistant.cli import ask, exits
+
+app = typer.Typer(
+    name="simmerline",
+    help="Times, temperatures and quantities for cooks above sea level, with the reason and the source.\n\n"
+    'Begin with: simmerline ask "how long to braise short ribs at 7,000 feet"',
+    epilog=exits.EPILOG,
+    no_args_is_help=True,
+    add_completion=False,
+    pretty_exceptions_enable=False,
+)
+ask.register(app)
+
+
+def main() -> None:
+    """Entry point of the `simmerline` command."""
+    for stream in (sys.stdout, sys.stderr):
+        if hasattr(stream, "reconfigure"):
+            stream.reconfigure(encoding="utf-8", errors="replace")
+    try:
+        app()
+    except BrokenPipeError:
+        sys.stderr.close()
+        sys.exit(exits.FAILED)
