@@ -13,7 +13,8 @@ from typing import Literal
 MassFrom = Literal["stated", "unit", "density", "each", "percent"]
 TimeOf = Literal[
     "bake", "roast", "boil", "simmer", "braise", "poach", "steam", "pressure", "fry", "reduce", "rise", "chill", "rest",
-    "cool", "soak", "steep", "mix", "knead", "toast", "grill", "preheat", "microwave", "process", "hold", "cook", "other",
+    "cool", "soak", "steep", "mix", "knead", "toast", "grill", "preheat", "microwave", "process",
+    "hold", "cook", "other",
 ]  # fmt: skip
 TempOf = Literal["oven", "food", "sugar", "fat", "proof", "water", "hold", "other"]
 CueOf = Literal["boil", "simmer", "doubled", "soft_peaks", "stiff_peaks", "per_side", "overnight"]
@@ -38,7 +39,7 @@ class IngredientLine:
     component: the sub-recipe it belongs to ("frosting"), "" for the only or the first unnamed one
     item: the name the lexicon gives the ingredient, else the words as read; `known` says which
     role: what it does in a formula, by the lexicon ("flour", "sugar", "fat", "liquid", ...); None where unknown
-    amount, amount_high, unit: the measure as written; unit None for a count ("3 eggs"), "percent" for baker's percentages
+    amount, amount_high, unit: as written; unit None for a count ("3 eggs"), "percent" for baker's percentages
     further: measures added to it ("plus 2 tbsp"), folded into the mass
     mass_g: mass of the whole line [g] at `amount`, the lower end of a range; None where nothing gives it
     mass_from: whether the mass was stated, is the unit itself, or comes from density, a piece's weight or a percentage

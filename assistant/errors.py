@@ -1,0 +1,5 @@
+"""The root of everything the assistant raises on purpose; front ends map it to exit code, HTTP status and spoken line."""
+
+
+class AssistantError(Exception):
+    """Something the assistant cannot do as asked. The message says what was given and how to put it right."""

@@ -1,0 +1,1 @@
+"""Reads recipes as people have them, and writes them out again."""
