@@ -1,0 +1,1 @@
+"""Helpers for people who change simmerline: python -m assistant.contributing --help."""

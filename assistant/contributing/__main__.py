@@ -1,0 +1,62 @@
+"""python -m assistant.contributing: validate, heard, rules, gaps, scaffold."""
+
+from __future__ import annotations
+
+import json
+from typing import Annotated
+
+import typer
+
+app = typer.Typer(help="Helpers for contributors.", no_args_is_help=True, add_completion=False)
+
+
+@app.command()
+def validate() -> None:
+    """Check all data files; print every fault as `file: row: fault`; exit 1 where there is one."""
+    from assistant.contributing.validate import faults
+
+    found = faults()
+    for fault in found:
+        typer.echo(str(fault))
+    typer.echo(f"{len(found)} faults" if found else "data is sound")
+    raise typer.Exit(bool(found))
+
+
+@app.command()
+def heard(text: str) -> None:
+    """Print what was heard in a sentence, and by which component, as JSON."""
+    from assistant.language import trace
+
+    typer.echo(json.dumps(trace(text), ensure_ascii=False, indent=2, default=str))
+
+
+@app.command()
+def rules() -> None:
+    """Print every rule with its room, purpose and sources, a line each."""
+    from rules.book import every_rule
+
+    for room, rule in every_rule():
+        typer.echo(f"{room}\t{rule.id}\t{', '.join(rule.sources)}\t{rule.purpose}")
+
+
+@app.command()
+def gaps() -> None:
+    """List dish classes, methods and topics that no utterance mentions yet."""
+    from assistant.contributing.gaps import unspoken
+
+    for line in unspoken():
+        typer.echo(line)
+
+
+@app.command()
+def scaffold(
+    method: Annotated[str, typer.Argument(help="The method word, snake_case: it becomes file name and registry id.")],
+) -> None:
+    """Make the files of a new cooking method: module, lexicon row, test."""
+    from assistant.contributing.scaffold import make_method
+
+    for path in make_method(method):
+        typer.echo(str(path))
+
+
+app()

@@ -1,0 +1,231 @@
+"""The one validator of everything under data/: all faults in one go, each pinned to its file and row."""
+
+from __future__ import annotations
+
+import csv
+from collections import Counter
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import dataclass
+from importlib.resources.abc import Traversable
+from typing import Any
+
+from rapidfuzz import process
+
+from rules import air, tables
+from rules.errors import RulesError
+from rules.model import MISSING_WORDS
+
+ROLES = ["flour", "sugar", "fat", "egg", "liquid", "leavening", "yeast", "acid", "salt", "starch", "dairy", "chocolate", "nut", "fruit", "flavouring", "other"]
+DENSITY_G_PER_CUP = (20, 1000)
+
+
+@dataclass(frozen=True, slots=True)
+class Fault:
+    """What is wrong, where."""
+
+    file: str
+    row: str
+    problem: str
+
+    def __str__(self) -> str:
+        return f"data/{self.file}: {self.row}: {self.problem}"
+
+
+def faults() -> list[Fault]:
+    """Every fault of the data, in the order of the checks."""
+    return [fault for check in CHECKS for fault in check()]
+
+
+def unknown(kind: str, word: str, known: Iterable[str]) -> str:
+    """The sentence for a word that is not in a list, with the nearest one that is."""
+    near = process.extractOne(word, list(known), score_cutoff=60)
+    return f'{kind} "{word}" unknown' + (f'; did you mean "{near[0]}"' if near else "")
+
+
+def rows_of(file: str, key: str) -> list[dict[str, Any]]:
+    """The rows of a lexicon file; none where the file is not there."""
+    return list(tables.read_toml(file).get(key, ())) if tables.data_path(file).is_file() else []
+
+
+def ids(file: str, key: str) -> set[str]:
+    """The ids of a lexicon file."""
+    return {row["id"] for row in rows_of(file, key)}
+
+
+def required(file: str, rows: list[dict[str, Any]], name: str, fields: tuple[str, ...]) -> Iterator[Fault]:
+    """Rows that lack a field, or stand twice."""
+    for row in rows:
+        for field in fields:
+            if field not in row:
+                yield Fault(file, str(row.get(name, "?")), f"{field} missing")
+    for word, count in Counter(str(row.get(name)) for row in rows).items():
+        if count > 1:
+            yield Fault(file, word, f"stands {count} times")
+
+
+def twice_heard(file: str, rows: list[dict[str, Any]], name: str) -> Iterator[Fault]:
+    """Words that are heard as two different rows."""
+    owner: dict[str, str] = {}
+    for row in rows:
+        own = str(row.get(name, "")).replace("_", " ")
+        for phrase in dict.fromkeys(p.casefold() for p in [own, *row.get("heard_as", ())]):
+            first = owner.setdefault(phrase, str(row[name]))
+            if first != row[name]:
+                yield Fault(file, str(row[name]), f'"{phrase}" is heard as "{first}" already')
+
+
+def check_sources() -> Iterator[Fault]:
+    """The bibliography."""
+    rows = rows_of("sources.toml", "source")
+    yield from required("sources.toml", rows, "id", ("id", "title", "publisher", "year", "where", "basis"))
+    for row in rows:
+        if row.get("basis") not in tables.BASES:
+            yield Fault("sources.toml", row["id"], unknown("basis", str(row.get("basis")), tables.BASES))
+
+
+def check_classes() -> Iterator[Fault]:
+    """Dish classes."""
+    file = "lexicon/classes.toml"
+    rows, methods = rows_of(file, "class"), ids("lexicon/methods.toml", "method")
+    yield from required(file, rows, "id", ("id", "label", "taken_for", "check", "default_method"))
+    for row in rows:
+        if row.get("default_method") not in methods:
+            yield Fault(file, row["id"], unknown("method", str(row.get("default_method")), methods))
+
+
+def check_methods() -> Iterator[Fault]:
+    """Cooking methods."""
+    file = "lexicon/methods.toml"
+    rows = rows_of(file, "method")
+    yield from required(file, rows, "id", ("id", "label", "gerund", "heard_as"))
+    yield from twice_heard(file, rows, "id")
+
+
+def check_dishes() -> Iterator[Fault]:
+    """Dishes: known class, known methods, no word heard as two dishes."""
+    classes, methods = ids("lexicon/classes.toml", "class"), ids("lexicon/methods.toml", "method")
+    every: list[dict[str, Any]] = []
+    for path in files_in("lexicon/dishes", ".toml"):
+        file = f"lexicon/dishes/{path.name}"
+        rows = rows_of(file, "dish")
+        every += rows
+        yield from required(file, rows, "name", ("name", "class", "methods"))
+        for row in rows:
+            if row.get("class") not in classes:
+                yield Fault(file, row["name"], unknown("class", str(row.get("class")), classes))
+            for method in row.get("methods", ()):
+                if method not in methods:
+                    yield Fault(file, row["name"], unknown("method", method, methods))
+    yield from twice_heard("lexicon/dishes", every, "name")
+
+
+def check_topics() -> Iterator[Fault]:
+    """The catalogue of questions."""
+    file = "lexicon/topics.toml"
+    rows = rows_of(file, "topic")
+    yield from required(file, rows, "id", ("id", "description", "example"))
+    for row in rows:
+        for word in (*row.get("needs", ()), *row.get("ask", {})):
+            if word not in MISSING_WORDS:
+                yield Fault(file, row["id"], unknown("slot", word, MISSING_WORDS))
+
+
+def check_places() -> Iterator[Fault]:
+    """Places: an airport that exists or an elevation that can be cooked at."""
+    import airportsdata
+
+    file = "lexicon/places.toml"
+    rows, airports = rows_of(file, "place"), airportsdata.load("IATA")
+    yield from required(file, rows, "name", ("name",))
+    yield from twice_heard(file, rows, "name")
+    for row in rows:
+        airport = airports.get(row.get("airport", ""))
+        elevation_m = row.get("elevation_m", airport["elevation"] * 0.3048 if airport else None)
+        if elevation_m is None:
+            yield Fault(file, row["name"], "no elevation_m, and no airport of that code")
+            continue
+        try:
+            air.pressure_pa(elevation_m)
+        except RulesError as error:
+            yield Fault(file, row["name"], str(error))
+
+
+def check_ingredients() -> Iterator[Fault]:
+    """Ingredients: plausible densities, known sources and roles."""
+    file = "lexicon/ingredients.toml"
+    rows = rows_of(file, "ingredient")
+    low, high = DENSITY_G_PER_CUP
+    yield from required(file, rows, "name", ("name", "source", "role"))
+    yield from twice_heard(file, rows, "name")
+    for row in rows:
+        if not low <= row.get("grams_per_cup", low) <= high:
+            yield Fault(file, row["name"], f"{row['grams_per_cup']} g a cup is not plausible")
+        if row.get("role") not in ROLES:
+            yield Fault(file, row["name"], unknown("role", str(row.get("role")), ROLES))
+        if row.get("source") not in tables.sources():
+            yield Fault(file, row["name"], unknown("source", str(row.get("source")), tables.sources()))
+
+
+def check_word_lists() -> Iterator[Fault]:
+    """Equipment, explanations and symptoms: complete rows, no phrase heard as two."""
+    for name in ("equipment", "explanations", "symptoms"):
+        file, key = f"lexicon/{name}.toml", name.removesuffix("s") if name != "equipment" else name
+        rows = rows_of(file, key)
+        yield from required(file, rows, "id", ("id", "heard_as"))
+        yield from twice_heard(file, rows, "id")
+
+
+def check_tables() -> Iterator[Fault]:
+    """Published tables: known source, a unit for every column of numbers, all rows complete."""
+    known = tables.sources()
+    for path in files_in("tables", ".csv"):
+        file = f"tables/{path.name}"
+        try:
+            table = tables.read_csv(file)
+        except (RulesError, ValueError, csv.Error) as error:
+            yield Fault(file, "head", str(error))
+            continue
+        if table.source not in known:
+            yield Fault(file, "head", unknown("source", table.source, known))
+        for number, row in enumerate(table.rows, start=1):
+            if row.get("source", table.source) not in known:
+                yield Fault(file, f"row {number}", unknown("source", str(row["source"]), known))
+            if None in row or None in row.values():
+                yield Fault(file, f"row {number}", "has not as many cells as the head")
+        for column in numeric_columns(table):
+            if column not in table.units:
+                yield Fault(file, column, "no unit in the `# units:` line")
+
+
+def numeric_columns(table: tables.Table) -> list[str]:
+    """Columns in which every filled cell is a number."""
+    columns = list(table.rows[0]) if table.rows else []
+    return [c for c in columns if (cells := [r[c] for r in table.rows if r[c]]) and all(map(is_number, cells))]
+
+
+def is_number(cell: str) -> bool:
+    """Whether a cell holds a number."""
+    try:
+        float(cell)
+    except ValueError:
+        return False
+    return True
+
+
+def files_in(folder: str, ending: str) -> list[Traversable]:
+    """Files of a data folder, sorted by name; none where there is no such folder."""
+    path = tables.data_path(folder)
+    return sorted((f for f in path.iterdir() if f.name.endswith(ending)), key=lambda f: f.name) if path.is_dir() else []
+
+
+CHECKS: tuple[Callable[[], Iterator[Fault]], ...] = (
+    check_sources,
+    check_classes,
+    check_methods,
+    check_dishes,
+    check_topics,
+    check_places,
+    check_ingredients,
+    check_word_lists,
+    check_tables,
+)
