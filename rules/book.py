@@ -2,7 +2,8 @@
 
 A room is a module in rules/methods (named as the method) or rules/topics (named as the topic). It holds a tuple RULES,
 in the order in which a cook wants to hear them, and may hold NEEDS: what must be known before it can answer. The book
-imports a room when it is first asked for, so that a cold answer pays for one room only.
+imports a room when it is first asked for, so that a cold answer pays for one room only. A room with many rules of which a
+request wants one (`why`) holds rules_for(request) instead of RULES; rules_for(None) gives every rule.
 """
 
 from __future__ import annotations
@@ -16,7 +17,7 @@ from types import ModuleType
 
 from rules import tables
 from rules.case import Case
-from rules.model import Caution, Figure
+from rules.model import Caution, Figure, Request
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -82,9 +83,10 @@ def room(shelf: str, name: str) -> ModuleType | None:
     return importlib.import_module(f"rules.{shelf}.{name}") if name in names(shelf) else None
 
 
-def rules_of(module: ModuleType) -> tuple[Rule, ...]:
-    """The rules of a room, in the order in which they speak."""
-    rules: tuple[Rule, ...] = module.RULES
+def rules_of(module: ModuleType, request: Request | None = None) -> tuple[Rule, ...]:
+    """The rules of a room for a request (every rule for None), in the order in which they speak."""
+    choose = getattr(module, "rules_for", None)
+    rules: tuple[Rule, ...] = choose(request) if choose else module.RULES
     return rules
 
 

@@ -21,12 +21,12 @@ def answer(request: Request) -> Answer:
     request = settle(request)
     module = room_for(request)
     if module is None:
-        missing = ("method",) if request.topic in METHOD_TOPICS and not request.method else ()
+        missing: tuple[str, ...] = ("method",) if request.topic in METHOD_TOPICS and not request.method else ()
         return Answer(request=request, missing=missing, covered=bool(missing))
     missing = tuple(word for word in needs(module, request) if not known(request, word))
     if missing:
         return Answer(request=request, missing=missing)
-    return assemble(request, book.rules_of(module))
+    return assemble(request, book.rules_of(module, request))
 
 
 def settle(request: Request) -> Request:
@@ -55,7 +55,9 @@ def known(request: Request, word: str) -> bool:
     """Whether a word of model.MISSING_WORDS is known in this request."""
     held = {
         "elevation": request.elevation_m is not None or request.pressure_pa is not None,
-        "dish": request.dish is not None or request.dish_class is not None or any(u.kind == "dish" for u in request.unused),
+        "dish": request.dish is not None
+        or request.dish_class is not None
+        or any(u.kind == "dish" for u in request.unused),
         "method": request.method is not None,
         "time": request.time_min is not None,
         "temperature": request.temperature_c is not None,
