@@ -97,7 +97,8 @@ def time_part(case: Case, method: str, here_c: float, there_c: float, sea_c: flo
 def _why(case: Case, time: WetTime, here_c: float, there_c: float, heat: str) -> str:
     base = duration_span(time.base_low_min, time.base_high_min)
     if abs(here_c - there_c) < 0.05:
-        return f"{heat.capitalize()} stands at {case.say.temp(here_c)} here as at {case.baseline}, so the time stays at {base}."
+        stands = f"{heat.capitalize()} stands at {case.say.temp(here_c)}"
+        return f"{stands} here as at {case.baseline}, so the time stays at {base}."
     way = "cooler" if here_c < there_c else "hotter"
     slower = "more" if here_c < there_c else "less"
     percent = number(abs(time.factor - 1) * 100, 0)

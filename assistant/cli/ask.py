@@ -32,19 +32,21 @@ def register(app: typer.Typer) -> None:
 def ask(
     text: Annotated[list[str] | None, typer.Argument(help="The question; - reads it from standard input.")] = None,
     at: Annotated[
-        str | None, typer.Option("--at", help="Your elevation: 7000ft, 2130m, a town; used where the question has none.")
+        str | None,
+        typer.Option("--at", help="Your elevation: 7000ft, 2130m, a town; used where the question has none."),
     ] = None,
     units: Annotated[Units | None, typer.Option("--units", help="Unit system shown first.")] = None,
     depth: Annotated[
-        int | None, typer.Option("--depth", min=1, max=3, help="1 one line, 2 a paragraph, 3 the equations with numbers.")
+        int | None,
+        typer.Option("--depth", min=1, max=3, help="1 one line, 2 a paragraph, 3 the equations with numbers."),
     ] = None,
     as_json: Annotated[bool, typer.Option("--json", help="Print the answer as one JSON object.")] = False,
     jsonl: Annotated[
         str | None,
         typer.Option(
             "--jsonl",
-            help='Answer a file of questions, a line in, a line out. A line is a question or {"text": ..., "context": [...]}; '
-            "- reads standard input.",
+            help="Answer a file of questions, a line in, a line out. "
+            'A line is a question or {"text": ..., "context": [...]}; - reads standard input.',
         ),
     ] = None,
 ) -> None:
@@ -154,7 +156,7 @@ def question_of(line: bytes) -> tuple[str, list[str]]:
 
     raises: ValueError that says what is wrong and what a line should be
     """
-    wanted = 'a line is a question, or an object like {"text": "and at 9,000?", "context": ["how long to boil rice at 7,000"]}'
+    wanted = 'a line is a question, or {"text": "and at 9,000?", "context": ["how long to boil rice at 7,000"]}'
     try:
         plain = line.decode("utf-8").strip()
     except UnicodeDecodeError:

@@ -26,7 +26,9 @@ def show_answer(answer: Answer, console: Console | None = None) -> None:
         out.print()
         out.print(Text("Take care", style="bold"))
         for level, text in parts.cautions:
-            out.print(Padding(Text(("Stop: " if level == "stop" else "") + text, style=CAUTION_STYLE[level]), (0, 0, 0, 2)))
+            out.print(
+                Padding(Text(("Stop: " if level == "stop" else "") + text, style=CAUTION_STYLE[level]), (0, 0, 0, 2))
+            )
     if parts.sources:
         out.print()
         out.print(Text("Sources: " + "; ".join(parts.sources) + ".", style="dim italic"))

@@ -11,7 +11,9 @@ from rules import dishes, tables
 
 def unspoken() -> Iterator[str]:
     """Lexicon rows, a line each, whose words stand in no utterance."""
-    said = "\n".join(f.read_text(encoding="utf-8").casefold() for part in ("train", "test") for f in utterance_files(part))
+    said = "\n".join(
+        f.read_text(encoding="utf-8").casefold() for part in ("train", "test") for f in utterance_files(part)
+    )
     for dish in dishes.dishes().values():
         if not any(phrase.casefold() in said for phrase in (dish.name, *dish.heard_as)):
             yield f"dish\t{dish.name}"

@@ -15,7 +15,24 @@ from rules import air, tables
 from rules.errors import RulesError
 from rules.model import MISSING_WORDS
 
-ROLES = ["flour", "sugar", "fat", "egg", "liquid", "leavening", "yeast", "acid", "salt", "starch", "dairy", "chocolate", "nut", "fruit", "flavouring", "other"]
+ROLES = [
+    "flour",
+    "sugar",
+    "fat",
+    "egg",
+    "liquid",
+    "leavening",
+    "yeast",
+    "acid",
+    "salt",
+    "starch",
+    "dairy",
+    "chocolate",
+    "nut",
+    "fruit",
+    "flavouring",
+    "other",
+]
 DENSITY_G_PER_CUP = (20, 1000)
 
 

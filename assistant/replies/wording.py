@@ -131,7 +131,8 @@ def _notes(answer: Answer, say: Say) -> tuple[str, ...]:
     asked = answer.missing[0] if answer.missing else None
     notes = [u.reason for u in request.unused if u.reason and u.kind != asked]
     if request.elevation_from == "place" and request.elevation_m is not None:
-        notes.append(f"Elevation taken as {say.elevation(request.elevation_m)}, from the place you named; a town is seldom flat.")
+        taken = say.elevation(request.elevation_m)
+        notes.append(f"Elevation taken as {taken}, from the place you named; a town is seldom flat.")
     return tuple(dict.fromkeys(notes))
 
 
@@ -154,4 +155,6 @@ def _spoken(parts: Sections) -> str:
     grave = next((text for level, text in parts.cautions if level == "stop"), None)
     grave = grave or next((text for level, text in parts.cautions if level == "warn"), None)
     first = speakable(parts.headline)
-    return f"{first} {speakable(grave.split('. ')[0].rstrip('.') + '.')}" if grave and grave not in parts.headline else first
+    if not grave or grave in parts.headline:
+        return first
+    return f"{first} {speakable(grave.split('. ')[0].rstrip('.'))}."
