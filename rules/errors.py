@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from math import isinf
 
 
 class RulesError(Exception):
@@ -27,7 +28,8 @@ class OutOfRange(RulesError, ValueError):
 
     def __str__(self) -> str:
         unit = f" {self.unit}" if self.unit else ""
-        said = f"{self.name} is {self.value:.7g}{unit}, but must lie between {self.low:.7g} and {self.high:.7g}{unit}"
+        room = f"be at least {self.low:.7g}" if isinf(self.high) else f"lie between {self.low:.7g} and {self.high:.7g}"
+        said = f"{self.name} is {self.value:.7g}{unit}, but must {room}{unit}"
         return f"{said}. {self.hint}" if self.hint else said
 
 

@@ -181,7 +181,7 @@ def _ethanol_water_pressure_pa(ethanol_mole_fraction: float, temp_c: float) -> f
 def ethanol_boiling_c(ethanol_mass_fraction: float, pressure_pa: float) -> float:
     """Temperature at which a mixture of alcohol and water starts to boil.
 
-    Wilson's equation for the liquid, Antoine's for ethanol, IAPWS for water, an ideal vapour: within 0.4 K of
+    Wilson's equation for the liquid, Antoine's for ethanol, IAPWS for water, an ideal vapour: within 0.5 K of
     measured mixtures, and lowest at the azeotrope, about 95 % alcohol by mass.
 
     ethanol_mass_fraction: grams of ethanol in a gram of the mixture, 0 to 1

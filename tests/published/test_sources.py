@@ -1,0 +1,20 @@
+"""The bibliography itself."""
+
+import pytest
+
+from rules.tables import BASES, sources
+
+COPY_MARKS = ("studylib", "docslib", "chestofbooks", "mtdemocrat", "pagosasun", "engineersedge", "webpal", "blogspot")
+
+
+@pytest.mark.source("computed")
+def test_every_check_names_its_source(uncited):
+    assert uncited == []
+
+
+@pytest.mark.parametrize("source", sorted(sources()))
+def test_entry_is_complete(source):
+    entry = sources()[source]
+    assert entry.title
+    assert entry.basis in BASES
+    assert not any(mark in field for field in (entry.title, entry.publisher, entry.where) for mark in COPY_MARKS)
