@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import replace
 from types import ModuleType
 
-from rules import book
+from rules import air, book
 from rules.book import Part, Rule
 from rules.case import Case
-from rules.model import Answer, Because, Request
+from rules.errors import OutOfRange
+from rules.model import Answer, Because, Caution, Request
 
 METHOD_TOPICS = ("time", "temperature")
 
@@ -18,7 +19,18 @@ def answer(request: Request) -> Answer:
 
     The same request gives the same answer, to the byte.
     """
-    request = settle(request)
+    try:
+        return work_out(settle(request))
+    except OutOfRange as fault:
+        missing = ("elevation",) if fault.name in ("elevation", "air pressure", "pressure") else ()
+        return Answer(request=request, missing=missing, cautions=(Caution("note", f"{str(fault).rstrip('.')}."),))
+
+
+def work_out(request: Request) -> Answer:
+    """The answer to a settled request.
+
+    raises: OutOfRange for a figure that no kitchen, pot or clock can have
+    """
     module = room_for(request)
     if module is None:
         missing: tuple[str, ...] = ("method",) if request.topic in METHOD_TOPICS and not request.method else ()
@@ -30,7 +42,9 @@ def answer(request: Request) -> Answer:
 
 
 def settle(request: Request) -> Request:
-    """Fill in what follows from the rest: the class of the dish and its usual method."""
+    """Fill in what follows from the rest: the elevation by the barometer, and the usual method of the dish."""
+    if request.elevation_m is None and request.pressure_pa is not None:
+        request = replace(request, elevation_m=air.elevation_m(request.pressure_pa))
     if request.method is None and request.dish_class and request.topic in METHOD_TOPICS:
         from rules.dishes import usual_method
 

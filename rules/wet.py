@@ -1,4 +1,4 @@
-"""Time in wet heat: what boil, simmer, poach, braise, stew and steam have in common.
+"""Time in wet heat: what boil, simmer, poach, braise, stew, steam and the pressure cooker have in common.
 
 The food is at the temperature of the liquid or steam, so the time follows the rate of softening at that temperature.
 """
@@ -7,16 +7,63 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from rules import dishes, kinetics
-from rules.book import Part
-from rules.case import Case
+from rules import dishes, evaporation, kinetics, safety
+from rules.book import Part, Rule, rule
+from rules.case import Ambient, Case, celsius
+from rules.errors import within
 from rules.model import Caution, Figure
-from rules.say import duration_span, number, round_time_min
+from rules.say import duration_span, number, round_time_min, round_to
+
+NOTICEABLE_K = 0.05
+SHORTEST_MIN, LONGEST_MIN = 1 / 60, 20_160.0
+OPEN_POTS = ("sauce", "stock", "soup", "syrup", "jam")
+KIDNEY_BEANS = ("kidney", "white beans", "rajma", "red beans", "dried beans", "chili beans", "feijoada")
+
+
+@dataclass(frozen=True, slots=True)
+class Pot:
+    """How a wet method holds its food.
+
+    method: the method word; heat: what surrounds the food, in words ("the liquid")
+    below_boil_k: how far under the boil it is kept [K]
+    hold_c: the temperature it is kept at where the boil allows [degC]; None where the boil decides
+    area_m2: surface of the liquid that is reckoned with [m2]; size: the same pot in words
+    """
+
+    method: str
+    heat: str
+    below_boil_k: float = 0.0
+    hold_c: float | None = None
+    area_m2: float = 0.04
+    size: str = "22 cm (9 in)"
+
+    def working_c(self, air: Ambient) -> float:
+        """Temperature around the food in this air [degC]."""
+        ceiling_c = air.boiling_c - self.below_boil_k
+        return ceiling_c if self.hold_c is None else min(self.hold_c, ceiling_c)
+
+    def heats(self, case: Case) -> Heats:
+        """The temperatures that decide the time in one case."""
+        return Heats(self.method, self.heat, *(self.working_c(air) for air in (case.here, case.there, case.sea)))
+
+
+@dataclass(frozen=True, slots=True)
+class Heats:
+    """What surrounds the food, and its temperature [degC] here, at the baseline, and where the table's time holds."""
+
+    method: str
+    heat: str
+    here_c: float
+    there_c: float
+    table_c: float
 
 
 @dataclass(frozen=True, slots=True)
 class WetTime:
-    """A time in wet heat [min] here and at the baseline, each with its range, and what the range is of."""
+    """A time in wet heat [min] here and at the baseline, each with its range.
+
+    factor: time here over time at the baseline; stated: whether the cook gave the baseline time
+    """
 
     base_low_min: float
     base_high_min: float
@@ -24,9 +71,8 @@ class WetTime:
     likely_min: float
     high_min: float
     factor: float
-    base_source: str
+    source: str
     stated: bool
-    note: str
 
     @property
     def base_mid_min(self) -> float:
@@ -34,89 +80,216 @@ class WetTime:
         return (self.base_low_min + self.base_high_min) / 2
 
 
-def base_span(case: Case, method: str) -> tuple[float, float, str, bool, str] | None:
-    """Baseline time [min]: the cook's own where one was given, else the table's; low, high, source, stated, note."""
+def stated_span(case: Case) -> tuple[float, float] | None:
+    """The time the cook gave [min], low and high, or None.
+
+    raises: OutOfRange for a time under a second, over two weeks, or not a number
+    """
     request = case.request
-    if request.time_min is not None:
-        return request.time_min, request.time_high_min or request.time_min, "common-practice", True, "the time you gave"
-    span = dishes.sea_level_time(request.dish, case.dish_class, method)
-    return (span.low_min, span.high_min, span.source, False, span.note) if span else None
+    if request.time_min is None:
+        return None
+    hint = "Give the time it takes where the recipe is right."
+    ends = [
+        within("cooking time", t, SHORTEST_MIN, LONGEST_MIN, "min", hint)
+        for t in (request.time_min, request.time_min if request.time_high_min is None else request.time_high_min)
+    ]
+    return min(ends), max(ends)
 
 
-def wet_time(case: Case, method: str, here_c: float, there_c: float, sea_c: float) -> WetTime | None:
-    """Time at here_c from the time at the baseline [degC]. A table time is one for sea_c; a cook's own one for there_c.
+def wet_time(case: Case, heats: Heats) -> WetTime | None:
+    """Time here from the time at the baseline; None where neither the cook nor the table gives one.
 
     The range spans both the baseline range and the range of z: a stubborn piece (small z) at the top when climbing.
     """
-    base = base_span(case, method)
-    if base is None:
-        return None
-    low, high, source, stated, note = base
     soft = kinetics.softening(case.dish_class)
-    if not stated and there_c != sea_c:
-        scale = kinetics.rate_factor(there_c, sea_c, soft.z_k)
-        low, high = low * scale, high * scale
-    ends = [kinetics.rate_factor(here_c, there_c, z) for z in (soft.z_low_k, soft.z_high_k)]
-    factor = kinetics.rate_factor(here_c, there_c, soft.z_k)
+    stated = stated_span(case)
+    if stated:
+        (low, high), source = stated, "common-practice"
+    else:
+        span = dishes.sea_level_time(case.request.dish, case.dish_class, heats.method)
+        if span is None:
+            return None
+        moved = kinetics.rate_factor(heats.there_c, heats.table_c, soft.z_k)
+        low, high, source = span.low_min * moved, span.high_min * moved, span.source
+    ends = [kinetics.rate_factor(heats.here_c, heats.there_c, z) for z in (soft.z_low_k, soft.z_high_k)]
+    factor = kinetics.rate_factor(heats.here_c, heats.there_c, soft.z_k)
     likely = (low + high) / 2 * factor
-    return WetTime(low, high, low * min(ends), likely, high * max(ends), factor, source, stated, note)
+    return WetTime(low, high, low * min(ends), likely, high * max(ends), factor, source, stated is not None)
 
 
-def time_part(case: Case, method: str, here_c: float, there_c: float, sea_c: float, heat: str) -> Part | None:
-    """The time figure of a wet method with its reason. heat: what holds the food at its temperature ("the liquid")."""
-    time = wet_time(case, method, here_c, there_c, sea_c)
-    if time is None:
-        return None
-    soft = kinetics.softening(case.dish_class)
-    figure = Figure(
-        "cook_time",
-        f"Time here, {time.note}" if time.note else "Time here",
-        round_time_min(time.likely_min),
-        "min",
-        round_time_min(time.low_min),
-        round_time_min(time.high_min),
-        sea_level=round_time_min(time.base_mid_min) if not case.there.elevation_m else None,
+def time_figures(case: Case, base: tuple[float, float], here: tuple[float, float, float]) -> tuple[Figure, Figure]:
+    """The two figures every time is told by. base: low, high; here: low, likely, high [min]."""
+    mid = sum(base) / 2
+    low, likely, high = (round_time_min(t) for t in here)
+    at_sea = round_time_min(mid) if not case.there.elevation_m else None
+    return (
+        Figure("cook_time", "Time here", likely, "min", low, high, sea_level=at_sea),
+        Figure("baseline_time", f"Time at {case.baseline}", round_time_min(mid), "min", *map(round_time_min, base)),
     )
-    base = Figure(
-        "baseline_time",
-        f"Time at {case.baseline}",
-        round_time_min(time.base_mid_min),
-        "min",
-        round_time_min(time.base_low_min),
-        round_time_min(time.base_high_min),
+
+
+def time_part(case: Case, heats: Heats) -> Part:
+    """The time with its reason; where no tested time is known, by how much to lengthen the cook's own."""
+    time = wet_time(case, heats)
+    soft = kinetics.softening(case.dish_class)
+    maths = (
+        f"Factor = 10^(({number(heats.there_c, 1)} − {number(heats.here_c, 1)})/z) with z = {number(soft.z_k)} K "
+        f"({number(soft.z_low_k)}–{number(soft.z_high_k)} K)"
+    )
+    if time is None:
+        return _no_time(case, heats, soft, maths)
+    return Part(
+        figures=time_figures(
+            case, (time.base_low_min, time.base_high_min), (time.low_min, time.likely_min, time.high_min)
+        ),
+        because=_why(case, time, heats),
+        maths=f"{maths}: ×{number(time.factor)}.",
+        sources=tuple(dict.fromkeys((soft.source, time.source))),
+    )
+
+
+def _no_time(case: Case, heats: Heats, soft: kinetics.Softening, maths: str) -> Part:
+    ends = [kinetics.rate_factor(heats.here_c, heats.there_c, z) for z in (soft.z_low_k, soft.z_high_k)]
+    likely = kinetics.rate_factor(heats.here_c, heats.there_c, soft.z_k)
+    low, mid, high = (round_to(f, 0.01) for f in (min(ends), likely, max(ends)))
+    return Part(
+        figures=(Figure("time_factor", f"Time against {case.baseline}", mid, "factor", low, high),),
+        because=f"No tested time is known for this. {_pace(case, heats, likely)} Work from the time you know at "
+        f"{case.baseline}.",
+        maths=f"{maths}: ×{number(likely)}.",
+        sources=(soft.source,),
+    )
+
+
+def _pace(case: Case, heats: Heats, factor: float) -> str:
+    """How much slower or quicker it goes here than at the baseline, in one sentence."""
+    drop = heats.there_c - heats.here_c
+    if abs(drop) < NOTICEABLE_K:
+        stands = f"{heats.heat.capitalize()} stands at {case.say.temp(heats.here_c)}"
+        return f"{stands} here as at {case.baseline}, so the time stays."
+    way, slower = ("cooler", "more") if drop > 0 else ("hotter", "less")
+    percent = number(abs(factor - 1) * 100, 0)
+    return (
+        f"{heats.heat.capitalize()} is {case.say.temp_drop(abs(drop))} {way} than at {case.baseline}, "
+        f"and cooking takes about {percent} % {slower} time at that heat."
+    )
+
+
+def _why(case: Case, time: WetTime, heats: Heats) -> str:
+    base = duration_span(time.base_low_min, time.base_high_min)
+    of_what = (
+        f"The range around the {base} you gave is how stubborn the piece may be."
+        if time.stated
+        else "The range covers the size of the piece and how stubborn it is, once it is up to heat."
+    )
+    return f"{_pace(case, heats, time.factor)} {of_what}"
+
+
+def temperature_rule(pot: Pot, label: str, step: str) -> Rule:
+    """A rule for the temperature around the food. step: what to do, with {temp} for the temperature."""
+
+    @rule(f"{pot.method}.liquid_temperature", "common-practice")
+    def liquid_temperature(case: Case) -> Part:
+        """The temperature around the food, which the boiling point carries down with it."""
+        here_c = pot.working_c(case.here)
+        return Part(
+            figures=(celsius("liquid_temperature", label, here_c, pot.working_c(case.sea)),),
+            steps=(step.format(temp=case.say.temp(here_c)),),
+        )
+
+    return liquid_temperature
+
+
+def time_rule(pot: Pot) -> Rule:
+    """A rule for the time: from the baseline, by the class's softening rate."""
+
+    @rule(f"{pot.method}.time", "common-practice")
+    def time(case: Case) -> Part:
+        """How long it takes here, from the time at the baseline and the softening rate of the class."""
+        return time_part(case, pot.heats(case))
+
+    return time
+
+
+def extra_liquid_rule(pot: Pot) -> Rule:
+    """A rule for the liquid that a longer simmer boils off."""
+
+    @rule(f"{pot.method}.extra_liquid", "ashrae-applications", "common-practice")
+    def extra_liquid(case: Case) -> Part | None:
+        """How much more liquid to start with, for the longer time."""
+        times = wet_time(case, pot.heats(case))
+        if times is None:
+            return None
+        covered = case.dish_class not in OPEN_POTS if case.request.covered is None else case.request.covered
+        extra_ml = evaporation.extra_liquid_ml(
+            times.likely_min,
+            times.base_mid_min,
+            pot.area_m2,
+            covered=covered,
+            elevation_m=case.here.elevation_m,
+            from_elevation_m=case.there.elevation_m,
+        )
+        if extra_ml < 10:
+            return None
+        return Part(
+            figures=(Figure("extra_liquid", "Extra liquid to start with", round_to(extra_ml, 10), "ml"),),
+            steps=(f"Start with about {case.say.volume(extra_ml)} more liquid than the recipe says.",),
+            because=f"The longer time boils off about {case.say.volume(extra_ml)} more, "
+            f"reckoned for {'a covered' if covered else 'an open'} pot of {pot.size}.",
+        )
+
+    return extra_liquid
+
+
+@rule("wet.check", "common-practice", "usda-fsis-safe-temperatures")
+def check(case: Case) -> Part:
+    """What to check for, since the clock is only a guide, and the safe temperature where one counts."""
+    rows = dishes.classes()
+    check_for = rows.get(case.dish_class, rows["general"]).check
+    safe = safety.safe_temperature(case.request.dish, case.dish_class)
+    return Part(
+        steps=(f"Start checking at the early end of the range. {check_for}",),
+        cautions=(safety.caution(case, safe),) if safe and safe.always_said else (),
+    )
+
+
+@rule("wet.threshold", "common-practice")
+def threshold(case: Case) -> Part | None:
+    """A food that practically does not soften where water boils this cool: say so, and offer the pressure cooker."""
+    soft = kinetics.softening(case.dish_class)
+    if soft.threshold_c is None or case.here.boiling_c >= soft.threshold_c:
+        return None
+    text = (
+        f"Where water boils below {case.say.temp(soft.threshold_c)}, {case.food} practically will not soften in an "
+        "open pot, "
+        "however long it cooks. Use a pressure cooker."
     )
     return Part(
-        figures=(figure, base),
-        because=_why(case, time, here_c, there_c, heat),
-        maths=f"Factor = 10^(({number(there_c, 1)} − {number(here_c, 1)})/z) with z = {number(soft.z_k)} K "
-        f"({number(soft.z_low_k)}–{number(soft.z_high_k)} K): ×{number(time.factor)}.",
-        sources=tuple(dict.fromkeys((soft.source, time.base_source))),
+        cautions=(Caution("warn", text, (soft.source, "common-practice")),),
+        because=f"Water boils at {case.say.temp(case.here.boiling_c)} here, under the "
+        f"{case.say.temp(soft.threshold_c)} "
+        "below which the skins and walls of dried beans hold out.",
     )
 
 
-def _why(case: Case, time: WetTime, here_c: float, there_c: float, heat: str) -> str:
-    base = duration_span(time.base_low_min, time.base_high_min)
-    if abs(here_c - there_c) < 0.05:
-        stands = f"{heat.capitalize()} stands at {case.say.temp(here_c)}"
-        return f"{stands} here as at {case.baseline}, so the time stays at {base}."
-    way = "cooler" if here_c < there_c else "hotter"
-    slower = "more" if here_c < there_c else "less"
-    percent = number(abs(time.factor - 1) * 100, 0)
-    return (
-        f"{heat.capitalize()} is {case.say.temp_drop(abs(there_c - here_c))} {way} than at {case.baseline}, "
-        f"and softening takes about {percent} % {slower} time at that heat; the range covers the size of the piece "
-        "and how stubborn it is."
-    )
-
-
-def threshold_caution(case: Case, here_c: float) -> Caution | None:
-    """A food that practically does not soften at this temperature: say so, and offer the pressure cooker."""
-    soft = kinetics.softening(case.dish_class)
-    if soft.threshold_c is None or here_c >= soft.threshold_c:
+@rule("wet.kidney_beans", "usu-ask-extension", "from-memory")
+def kidney_beans(case: Case) -> Part | None:
+    """The natural poison of kidney beans, which a slow simmer does not destroy."""
+    dish = case.request.dish or "dried beans"
+    if case.dish_class != "dried_bean" or not any(name in dish for name in KIDNEY_BEANS):
         return None
-    return Caution(
-        "warn",
-        f"Below {case.say.temp(soft.threshold_c)} {case.food} practically will not soften, however long it cooks. "
-        "Use a pressure cooker.",
-        (soft.source,),
+    high = case.sea.boiling_c - case.here.boiling_c > 3
+    longer = "; where water boils this cool take the 30 min" if high else ""
+    return Part(
+        cautions=(
+            Caution(
+                "warn",
+                "Kidney beans, red or white, carry a natural poison until they have boiled hard: soak overnight, "
+                "pour the soaking "
+                "water away, and boil hard in fresh water for 10 min at the very least before any gentler cooking. "
+                "The U.S. food "
+                f"handbook on toxins asks for 30 min{longer}. Never start them in a slow cooker.",
+                ("usu-ask-extension", "from-memory"),
+            ),
+        )
     )

@@ -2,74 +2,91 @@
 
 from __future__ import annotations
 
-from rules import evaporation, wet
 from rules.boiling import boiling_point
 from rules.book import Part, rule
-from rules.case import Case, celsius
-from rules.dishes import classes
+from rules.case import Case
 from rules.methods.pressure_cook import way_out
 from rules.model import Figure
-from rules.say import round_to
+from rules.say import FT_PER_M, duration_span, round_time_min
+from rules.wet import Pot, check, extra_liquid_rule, kidney_beans, temperature_rule, threshold, time_rule, wet_time
 
-BELOW_BOIL_K = 3.0
+POT = Pot("braise", "the liquid", below_boil_k=3.0, area_m2=0.06, size="28 cm (11 in)")
 OVEN_C = 162.8
 OVEN_RANGE_C = (148.9, 176.7)
-POT_AREA_M2 = 0.06
+
+ADVICE_FROM_FT = 2500
+EXTENSION_PER_FT = 0.25 / 5000
+COOKS_MIN_PER_FT = (30 / 3000, 60 / 3000)
+COOKS_BRAISE_MIN = (120, 270)
+TOUGH = ("collagen_cut", "mixed_stew", "offal", "cured_meat")
 
 
-@rule("braise.liquid_temperature", "common-practice")
-def liquid_temperature(case: Case) -> Part:
-    """The liquid of a braise stands a few degrees under the boil."""
-    here_c = case.here.boiling_c - BELOW_BOIL_K
-    return Part(
-        figures=(celsius("liquid_temperature", "Liquid at a bare simmer", here_c, case.sea.boiling_c - BELOW_BOIL_K),),
-        steps=(f"Hold the liquid at a bare simmer, about {case.say.temp(here_c)}: a bubble now and then, never a rolling boil.",),
-    )
-
-
-@rule("braise.time", "common-practice")
-def time(case: Case) -> Part | None:
-    """How long the braise takes here, from the time at the baseline and the class's softening rate."""
-    here_c, there_c, sea_c = (a.boiling_c - BELOW_BOIL_K for a in (case.here, case.there, case.sea))
-    return wet.time_part(case, "braise", here_c, there_c, sea_c, "the liquid")
-
-
-@rule("braise.oven", "common-practice")
+@rule("braise.oven", "csu-high-altitude-food-prep", "common-practice")
 def oven(case: Case) -> Part:
     """The oven setting, which does not move: the pot is held by its liquid, not by the oven air."""
     low, high = OVEN_RANGE_C
     return Part(
-        figures=(Figure("oven", "Oven", round(OVEN_C, 1), "degC", low, high, sea_level=round(OVEN_C, 1)),),
+        figures=(Figure("oven", "Oven", OVEN_C, "degC", low, high, sea_level=OVEN_C),),
         steps=(f"Set the oven to {case.say.oven(OVEN_C)}, lid on; lower it if the liquid does more than murmur.",),
         because="The oven setting stays as at sea level: a hotter oven only drives off more liquid, "
         "since the pot cannot pass the boiling point.",
     )
 
 
-@rule("braise.extra_liquid", "common-practice")
-def extra_liquid(case: Case) -> Part | None:
-    """How much more liquid to start with, for the longer time."""
-    here_c, there_c, sea_c = (a.boiling_c - BELOW_BOIL_K for a in (case.here, case.there, case.sea))
-    times = wet.wet_time(case, "braise", here_c, there_c, sea_c)
-    if times is None or times.likely_min <= times.base_mid_min:
+@rule("braise.published", "csu-high-altitude-food-prep", "common-practice")
+def published(case: Case) -> Part | None:
+    """What extension advice and cooks at elevation add, beside what the softening rate gives."""
+    time = wet_time(case, POT.heats(case))
+    feet = case.here.elevation_m * FT_PER_M
+    if time is None or case.there.elevation_m or feet < ADVICE_FROM_FT or case.dish_class not in TOUGH:
         return None
-    covered = case.request.covered is not False
-    extra_ml = evaporation.extra_liquid_ml(
-        times.likely_min, times.base_mid_min, POT_AREA_M2, covered=covered, elevation_m=case.here.elevation_m
+    base = (time.base_low_min, time.base_high_min)
+    extension = [t * (1 + EXTENSION_PER_FT * feet) for t in base]
+    figures = [_advice("extension_time", "By extension advice", extension)]
+    said = (
+        f"Extension advice for braised meat, one quarter more at 5,000 ft, comes to {duration_span(*extension)} here "
+        "taken in proportion"
     )
+    if COOKS_BRAISE_MIN[0] <= time.base_mid_min <= COOKS_BRAISE_MIN[1]:
+        cooks = [t + more * feet for t, more in zip(base, COOKS_MIN_PER_FT, strict=True)]
+        figures.append(_advice("cooks_time", "By cooks' reckoning", cooks))
+        said += f"; cooks reckon 30 min to 1 h more for every 3,000 ft, {duration_span(*cooks)}"
+    spans = [(f.low or f.value, f.high or f.value) for f in figures]
     return Part(
-        figures=(Figure("extra_liquid", "Extra liquid to start with", round_to(extra_ml, 10), "ml"),),
-        steps=(f"Start with about {case.say.volume(extra_ml)} more liquid than the recipe says.",),
-        because=f"The longer simmer boils off about {case.say.volume(extra_ml)} more, "
-        f"reckoned for a {'covered' if covered else 'wide open'} pot of 28 cm (11 in).",
+        figures=tuple(figures),
+        because=f"{said}. The range by softening rate, {duration_span(time.low_min, time.high_min)}, "
+        f"{_relation(time.low_min, time.high_min, spans)}.",
     )
 
 
-@rule("braise.check", "common-practice")
-def check(case: Case) -> Part:
-    """What to check for: tenderness, not the clock."""
-    return Part(steps=(f"Start checking at the early end of the range. It is done when {classes()[case.dish_class].check}.",))
+def _relation(low_min: float, high_min: float, spans: list[tuple[float, float]]) -> str:
+    """How a range lies to others, give or take a tenth."""
+    if all(low_min * 0.9 <= low and high <= high_min * 1.1 for low, high in spans):
+        return "takes them in"
+    if all(low <= high_min and low_min <= high for low, high in spans):
+        return "overlaps with them"
+    return "is longer" if all(high < high_min for _, high in spans) else "is shorter"
+
+
+def _advice(figure_id: str, label: str, span: list[float]) -> Figure:
+    low, high = span
+    return Figure(figure_id, label, round_time_min((low + high) / 2), "min", round_time_min(low), round_time_min(high))
 
 
 NEEDS = ("elevation",)
-RULES = (boiling_point, liquid_temperature, time, oven, extra_liquid, check, way_out)
+RULES = (
+    boiling_point,
+    temperature_rule(
+        POT,
+        "Liquid at a bare simmer",
+        "Hold the liquid at a bare simmer, about {temp}: a bubble now and then, never a rolling boil.",
+    ),
+    time_rule(POT),
+    published,
+    oven,
+    extra_liquid_rule(POT),
+    check,
+    threshold,
+    kidney_beans,
+    way_out,
+)

@@ -2,19 +2,27 @@
 
 from __future__ import annotations
 
-from rules import kinetics, water, wet
+from dataclasses import replace
+
+from rules import dishes, water
 from rules.boiling import boiling_point
 from rules.book import Part, rule
 from rules.case import Ambient, Case, celsius
+from rules.errors import within
 from rules.model import Caution, Figure
-from rules.say import PSI_PER_PA, duration_span, round_time_min
-from rules.tables import read_toml
+from rules.say import FT_PER_M, PSI_PER_PA, duration, duration_span, round_time_min
+from rules.tables import read_csv, read_toml
+from rules.wet import Heats, check, kidney_beans, time_part, wet_time
+
+BEANS = "tables/bean_pressure_csu-dry-beans.csv"
 
 STOVE_TOP_GAUGE_PA = 15 / PSI_PER_PA
-ELECTRIC_LOW_GAUGE_PA = 10 / PSI_PER_PA
+HIGHEST_GAUGE_PA = 30 / PSI_PER_PA
+WORTH_IT_K = 1.5
 PRESSURE_CAUTION = Caution(
     "warn",
-    "Never fill a pressure cooker past two thirds, half for beans, grains and anything that foams; keep the vent clear, let "
+    "Never fill a pressure cooker past two thirds, half for beans, grains and anything that foams; keep the vent "
+    "clear, let "
     "the pressure fall before opening, and follow the maker's instructions.",
     ("common-practice",),
 )
@@ -23,6 +31,7 @@ PRESSURE_CAUTION = Caution(
 def inside_c(air: Ambient, gauge_pa: float) -> float:
     """Temperature of saturated steam in a cooker [degC]: gauge [Pa] plus the air outside.
 
+    raises: OutOfRange where no saturated steam exists
     source: iapws-r7-97
 
     >>> from rules.case import ambient
@@ -33,20 +42,24 @@ def inside_c(air: Ambient, gauge_pa: float) -> float:
 
 
 def gauge_pa(case: Case) -> float:
-    """The gauge pressure to reckon with [Pa]: the cook's setting, else the cooker they own, else a stove-top's 15 psi."""
+    """The gauge pressure to reckon with [Pa]: the cook's setting, else their own cooker's, else a stove-top's 15 psi.
+
+    raises: OutOfRange for a gauge below zero or above 30 psi
+    """
     if case.request.gauge_pa is not None:
-        return case.request.gauge_pa
+        hint = "Domestic cookers run at 5 to 15 psi."
+        return within("gauge pressure", case.request.gauge_pa, 0, HIGHEST_GAUGE_PA, "Pa", hint)
+    if not case.request.equipment:
+        return STOVE_TOP_GAUGE_PA
     rows = {row["id"]: row for row in read_toml("lexicon/equipment.toml")["equipment"]}
     owned = (rows[i]["gauge_psi"][-1] for i in case.request.equipment if rows.get(i, {}).get("gauge_psi"))
     return next((psi / PSI_PER_PA for psi in owned), STOVE_TOP_GAUGE_PA)
 
 
-def pressure_span(case: Case, gauge: float) -> tuple[float, float, float] | None:
-    """Time under pressure here [min]: low, likely, high; None where no table gives one for this dish."""
-    time = wet.wet_time(
-        case, "pressure_cook", inside_c(case.here, gauge), inside_c(case.there, gauge), inside_c(case.sea, gauge)
-    )
-    return (time.low_min, time.likely_min, time.high_min) if time else None
+def heats(case: Case, gauge: float) -> Heats:
+    """Temperatures inside at this gauge pressure [Pa]; the table's times hold for 15 psi at sea level."""
+    here_c, there_c = inside_c(case.here, gauge), inside_c(case.there, gauge)
+    return Heats("pressure_cook", "the steam inside", here_c, there_c, inside_c(case.sea, STOVE_TOP_GAUGE_PA))
 
 
 @rule("pressure_cook.inside", "iapws-r7-97", "us-std-atm-1976")
@@ -57,34 +70,107 @@ def inside(case: Case) -> Part:
     cooler = f"{case.say.temp_drop(sea - here)} less than at sea level" if sea - here > 0.25 else "as at sea level"
     return Part(
         figures=(
-            celsius("inside_temperature", f"Inside at {case.say.gauge(gauge)}", here, sea),
+            celsius("inside_temperature", "Inside the cooker", here, sea),
             Figure("gauge", "Gauge pressure", round(gauge * PSI_PER_PA, 1), "psi"),
         ),
-        because=f"A gauge reads what the cooker adds to the air outside. At {case.say.gauge(gauge)} the steam inside is "
+        because=f"A gauge reads what the cooker adds to the air outside. At {case.say.gauge(gauge)} the steam inside "
+        "is "
         f"{case.say.temp(here)} at {case.place}, {cooler}.",
         maths=f"T_sat({round(case.here.pressure_pa):,} + {round(gauge):,} Pa) = {here:.1f} °C.",
     )
 
 
 @rule("pressure_cook.time", "common-practice")
-def time(case: Case) -> Part | None:
+def time(case: Case) -> Part:
     """How long at pressure here, from the time at the baseline."""
-    gauge = gauge_pa(case)
-    here_c, there_c, sea_c = (inside_c(a, gauge) for a in (case.here, case.there, case.sea))
-    return wet.time_part(case, "pressure_cook", here_c, there_c, sea_c, "the steam inside")
+    return time_part(case, heats(case, gauge_pa(case)))
 
 
 @rule("pressure_cook.rule_of_thumb", "usda-fsis-high-altitude")
 def rule_of_thumb(case: Case) -> Part | None:
-    """The published rule: 5 % more time for every 1,000 ft above 2,000 ft."""
-    thousands_ft = case.here.elevation_m / 304.8
-    if case.there.elevation_m or thousands_ft < 3 or case.request.gauge_pa:
+    """The published rule: 5 % more time for every 1,000 ft above 2,000 ft, set beside the softening rate."""
+    percent = published_percent(case.here.elevation_m)
+    time = wet_time(case, heats(case, gauge_pa(case)))
+    if time is None or case.there.elevation_m or not percent:
         return None
-    percent = 5 * (int(thousands_ft) - 2)
+    span = [t * (1 + percent / 100) for t in (time.base_low_min, time.base_high_min)]
+    overlap = span[0] <= time.high_min and time.low_min <= span[1]
+    relation = "overlaps with" if overlap else "lies under" if span[1] < time.low_min else "lies over"
     return Part(
         figures=(Figure("rule_of_thumb", "Published rule of thumb adds", float(percent), "percent"),),
-        because=f"The published rule of thumb, 5 % more for each 1,000 ft above 2,000 ft, asks for {percent} % more here; "
-        "where it and the softening rate differ, the range spans the doubt.",
+        because=f"The published rule of thumb, 5 % more for each 1,000 ft above 2,000 ft, adds {percent} % here: "
+        f"{duration_span(*span)}, which {relation} the range by softening rate.",
+    )
+
+
+def published_percent(elevation_m: float) -> int:
+    """What the published rule adds to the time under pressure [%]: 5 for each whole 1,000 ft above 2,000 ft.
+
+    source: usda-fsis-high-altitude
+
+    >>> published_percent(1524), published_percent(600)
+    (15, 0)
+    """
+    return 5 * max(0, int(elevation_m * FT_PER_M / 1000 + 1e-6) - 2)
+
+
+@rule("pressure_cook.step", "common-practice", "uwyo-altitude-adjusters")
+def step(case: Case) -> Part:
+    """What to do: count from pressure, and raise the gauge where the cooker allows it."""
+    gauge = gauge_pa(case)
+    same = gauge + case.there.pressure_pa - case.here.pressure_pa
+    can_raise = gauge < same <= STOVE_TOP_GAUGE_PA + 500 and case.say.gauge(same) != case.say.gauge(gauge)
+    raised = (
+        (f"Or keep to the time at {case.baseline} and run at {case.say.gauge(same)}, if your cooker is made for it.",)
+        if can_raise
+        else ()
+    )
+    return Part(
+        steps=(
+            f"Bring it to {case.say.gauge(gauge)} and count the time from there, at the lowest flame that holds it.",
+            *raised,
+        )
+    )
+
+
+@rule("pressure_cook.beans", "csu-dry-beans")
+def beans(case: Case) -> Part | None:
+    """Tested times for soaked dry beans in an electric cooker on its low setting."""
+    row = next((r for r in read_csv(BEANS).rows if r["dish"] == case.request.dish), None)
+    if row is None:
+        return None
+    low_ft = case.here.elevation_m * FT_PER_M < 7000
+    release = row["release_below_7000_ft" if low_ft else "release_above_7000_ft"]
+    minutes = float(row["low_pressure_min"])
+    return Part(
+        figures=(Figure("tested_low_pressure_time", "Tested on LOW, after a salted soak", minutes, "min"),),
+        steps=(
+            f"Electric cooker, tested in Colorado: soak 12 to 24 h in salted water (1½ tbsp to 8 cups, for 1 lb), cook "
+            f"in 6 cups of fresh water {duration(minutes)} at LOW pressure, let the pressure fall by itself for "
+            f"{release} min, "
+            "then release the rest.",
+        ),
+        because="The tested time on LOW is far shorter than the time above: the long salted soak softens the skins, "
+        "and the beans "
+        "go on cooking while the pressure falls.",
+    )
+
+
+@rule("pressure_cook.electric", "usu-ask-extension")
+def electric(case: Case) -> Part | None:
+    """What was measured of electric cookers at elevation."""
+    if case.here.elevation_m * FT_PER_M < 5000:
+        return None
+    return Part(
+        cautions=(
+            Caution(
+                "note",
+                "Above 5,000 ft electric pressure cookers that were tested did not always get as hot as they should, "
+                "and chicken "
+                "in particular needed longer: check meat with a thermometer.",
+                ("usu-ask-extension",),
+            ),
+        )
     )
 
 
@@ -97,21 +183,36 @@ def safety(case: Case) -> Part:
 @rule("pressure_cook.way_out", "common-practice", "iapws-r7-97")
 def way_out(case: Case) -> Part | None:
     """The pressure cooker as the way out where the open pot is slow: its time here, for this dish."""
-    if case.here.boiling_c > case.sea.boiling_c - 1.5 or case.request.time_min is not None:
+    if case.here.boiling_c > case.sea.boiling_c - WORTH_IT_K:
         return None
-    spans = {psi: pressure_span(case, psi / PSI_PER_PA) for psi in (15, 10)}
-    stove_top, electric = spans[15], spans[10]
-    if stove_top is None or electric is None:
+    table = Case(replace(case.request, time_min=None, time_high_min=None, from_elevation_m=None))
+    stove_top = wet_time(table, heats(table, STOVE_TOP_GAUGE_PA))
+    if stove_top is None or dishes.sea_level_time(case.request.dish, case.dish_class, "pressure_cook") is None:
         return None
-    low, likely, high = (round_time_min(t) for t in stove_top)
+    low, likely, high = (round_time_min(t) for t in (stove_top.low_min, stove_top.likely_min, stove_top.high_min))
+    inside_here = inside_c(case.here, STOVE_TOP_GAUGE_PA)
     return Part(
         figures=(Figure("pressure_time", "In a pressure cooker at 15 psi", likely, "min", low, high),),
         steps=(
             f"Short of time: a stove-top pressure cooker at {case.say.gauge(STOVE_TOP_GAUGE_PA)} does it in "
-            f"{duration_span(stove_top[0], stove_top[2])}, then let the pressure fall by itself.",
+            f"{duration_span(low, high)}, then let the pressure fall by itself.",
         ),
+        because=f"A pressure cooker at {case.say.gauge(STOVE_TOP_GAUGE_PA)} reaches {case.say.temp(inside_here)} "
+        "inside here, "
+        "well over any open pot.",
         cautions=(PRESSURE_CAUTION,),
     )
 
 
-RULES = (boiling_point, inside, time, rule_of_thumb, safety)
+RULES = (
+    boiling_point,
+    inside,
+    time,
+    rule_of_thumb,
+    step,
+    beans,
+    check,
+    kidney_beans,
+    electric,
+    safety,
+)
