@@ -22,6 +22,28 @@ MISSING_WORDS = (
     "symptom",
 )
 
+TOPICS = (
+    "time",
+    "temperature",
+    "why",
+    "boiling_point",
+    "convert_recipe",
+    "bake_adjust",
+    "sugar_stage",
+    "pressure",
+    "preserve",
+    "order",
+    "schedule",
+    "timer",
+    "troubleshoot",
+    "doneness",
+    "calibrate",
+    "set_kitchen",
+    "smalltalk",
+    "out_of_scope",
+    "help",
+)
+
 
 def _help(text: str, default: Any = None) -> Any:
     """A dataclass field that carries its own explanation; the documentation and the JSON schema read it here."""

@@ -24,7 +24,7 @@ def of(answer: Answer) -> int:
     """The exit code of one answer."""
     if answer.missing:
         return ASKS_BACK
-    return ANSWERED if answer.covered and answer.request.topic != "out_of_scope" else NOT_COVERED
+    return ANSWERED if answer.covered or answer.request.topic in ("smalltalk", "help") else NOT_COVERED
 
 
 def leave(message: str, code: int = MISUSED) -> NoReturn:

@@ -1,0 +1,55 @@
+"""One figure as a cook reads it."""
+
+import pytest
+
+from assistant.replies.figures import figure_line, value_text
+from assistant.replies.speech_text import speakable
+from rules.model import Figure
+from rules.say import Say
+
+
+@pytest.mark.parametrize(
+    ("figure", "line"),
+    [
+        (
+            Figure("boiling_point", "Water boils at", 92.87, "degC", sea_level=99.97),
+            "Water boils at: 199 °F (93 °C); at sea level 212 °F (100 °C)",
+        ),
+        (
+            Figure("cook_time", "Time here", 250, "min", 200, 310, 165),
+            "Time here: about 4 h 10 min, range 3 h 20 min to 5 h 10 min; at sea level 2 h 45 min",
+        ),
+        (
+            Figure("oven", "Oven", 162.8, "degC", 148.9, 176.7, 162.8),
+            "Oven: about 325 °F (162 °C), range 300 °F (148 °C) to 350 °F (176 °C); as at sea level",
+        ),
+        (Figure("steep_time", "Steep", 4, "min", 4, 4), "Steep: 4 min"),
+        (Figure("extra_liquid", "Extra liquid", 140, "ml"), "Extra liquid: ½ cup (140 ml)"),
+        (Figure("gauge", "Gauge", 15, "psi"), "Gauge: 15 psi (103 kPa)"),
+        (Figure("more", "More time", 25, "percent"), "More time: 25 %"),
+        (Figure("factor", "Factor", 1.4142, "factor"), "Factor: ×1.41"),
+        (Figure("leavening_to", "Baking powder", 1.5, "tsp"), "Baking powder: 1.5 tsp"),
+    ],
+)
+def test_a_figure_line_gives_value_range_and_sea_level(figure: Figure, line: str) -> None:
+    assert figure_line(figure, Say("us")) == line
+
+
+def test_the_askers_units_come_first() -> None:
+    figure = Figure("boiling_point", "Water boils at", 92.87, "degC")
+    assert value_text(figure, Say("metric")) == "93 °C (199 °F)"
+
+
+@pytest.mark.parametrize(
+    ("line", "aloud"),
+    [
+        ("3 h 25 min to 5 h", "3 hours 25 minutes to 5 hours"),
+        ("at 7,000 ft (2,130 m), as before", "at 7,000 feet, as before"),
+        ("1½ cups", "1 and a half cups"),
+        ("234–241 °F", "234 to 241 degrees Fahrenheit"),
+        ("1 h at 15 psi", "1 hour at 15 p s i"),
+        ("25 % more", "25 percent more"),
+    ],
+)
+def test_symbols_are_read_as_words(line: str, aloud: str) -> None:
+    assert speakable(line) == aloud

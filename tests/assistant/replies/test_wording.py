@@ -1,0 +1,102 @@
+"""The text and the spoken line of whole answers."""
+
+import json
+
+import pytest
+
+from assistant.replies import as_json, dress, sections
+from rules.engine import answer
+from rules.model import TOPICS, Answer, Caution, Request, Unused
+
+BRAISE = Request(
+    text="how long to braise short ribs at 7,000 feet",
+    topic="time",
+    dish="short ribs",
+    dish_class="collagen_cut",
+    method="braise",
+    elevation_m=2133.6,
+    elevation_from="stated",
+)
+
+
+@pytest.fixture
+def braise() -> Answer:
+    return dress(answer(BRAISE))
+
+
+def test_the_text_opens_with_the_answer(braise: Answer) -> None:
+    first = braise.text.splitlines()[0]
+    assert first.startswith("Braising short ribs takes ")
+    assert "7,000 ft" in first
+    assert "sea level" in first
+
+
+def test_the_text_has_its_parts_in_order(braise: Answer) -> None:
+    marks = [braise.text.index(word) for word in ("Water boils at", "What to do", "Why", "Take care", "Sources:")]
+    assert marks == sorted(marks)
+
+
+def test_one_line_is_one_line() -> None:
+    brief = dress(answer(Request(**{**fields(BRAISE), "depth": 1})))
+    assert "What to do" not in brief.text
+    assert brief.text.splitlines()[0] == dress(answer(BRAISE)).text.splitlines()[0]
+
+
+def test_the_equations_come_at_depth_three() -> None:
+    deep = dress(answer(Request(**{**fields(BRAISE), "depth": 3})))
+    assert "T_sat" in deep.text
+    assert "T_sat" not in dress(answer(BRAISE)).text
+
+
+def test_a_missing_elevation_is_asked_for() -> None:
+    asked = dress(answer(Request(**{**fields(BRAISE), "elevation_m": None, "elevation_from": None})))
+    assert asked.missing == ("elevation",)
+    assert "elevation" in asked.text.casefold()
+    assert asked.text.endswith("?") or asked.text.endswith(".")
+
+
+def test_an_impossible_elevation_is_asked_back_with_its_reason() -> None:
+    doubt = Unused("elevation", "70,000 ft", "70,000 ft is above any kitchen. Did you mean 7,000 ft?")
+    asked = dress(answer(Request(**{**fields(BRAISE), "elevation_m": None, "unused": (doubt,)})))
+    assert asked.text == doubt.reason
+
+
+def test_a_place_is_said_to_be_assumed() -> None:
+    assert "from the place you named" in dress(answer(Request(**{**fields(BRAISE), "elevation_from": "place"}))).text
+
+
+def test_the_spoken_line_has_words_for_symbols_and_one_caution(braise: Answer) -> None:
+    assert "°" not in braise.spoken
+    assert "ft" not in braise.spoken.split()
+    stop = Caution("stop", "Do not can this in boiling water. Use a pressure canner.")
+    spoken = dress(Answer(request=BRAISE, headline="No.", cautions=(stop,))).spoken
+    assert spoken == "No. Do not can this in boiling water."
+
+
+@pytest.mark.parametrize("topic", TOPICS)
+def test_every_topic_gives_a_reply_in_whole_sentences(topic: str) -> None:
+    reply = dress(answer(Request(text="hello", topic=topic)))
+    assert reply.text.strip()
+    assert reply.spoken.strip()
+    assert "!" not in reply.text
+
+
+def test_the_contract_has_its_keys_and_is_json(braise: Answer) -> None:
+    reply = json.loads(json.dumps(as_json(braise)))
+    assert list(reply) == ["schema", "heard", "missing", "figures", "steps", "because", "cautions", "text", "spoken"]
+    assert list(reply["heard"]) == [
+        "text", "topic", "dish", "dish_class", "method", "elevation_m", "elevation_from", "from_elevation_m",
+        "time_min", "temperature_c", "quantity", "portions",
+    ]  # fmt: skip
+    assert list(reply["figures"][0]) == ["id", "label", "value", "low", "high", "unit", "sea_level"]
+    assert {level for c in reply["cautions"] for level in [c["level"]]} <= {"stop", "warn", "note"}
+    assert all(b["sources"] for b in reply["because"])
+
+
+def test_front_ends_can_take_the_parts_one_by_one(braise: Answer) -> None:
+    parts = sections(braise)
+    assert all(line in braise.text for line in (parts.headline, *parts.figures, *parts.steps, *parts.because))
+
+
+def fields(request: Request) -> dict[str, object]:
+    return {name: getattr(request, name) for name in Request.__dataclass_fields__}
