@@ -1,0 +1,361 @@
+"""One line of an ingredient list -> IngredientLine."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, replace
+from functools import cache
+from typing import Any
+
+from assistant.recipes.numbers import NUMBER, NUMBER_WORD, RANGE_SIGN, number
+from assistant.recipes.pantry import Ingredient, find
+from assistant.recipes.units import Unit, unit_of
+from rules import tables
+from rules.recipe import Amount, IngredientLine, MassFrom
+
+LONGEST = 500
+_EGG_SIZES = "tables/egg_sizes_usda-sr28.csv"
+
+
+@dataclass(frozen=True, slots=True)
+class Measure:
+    """A number or range with its unit, and where it stands. piece: what one of a count holds ("2 (14 oz) cans")."""
+
+    start: int
+    end: int
+    low: float
+    high: float | None
+    unit: Unit | None
+    piece: Measure | None = None
+
+    def amount(self, line: str) -> Amount:
+        """The measure as the recipe keeps it."""
+        return Amount(self.low, self.unit.name if self.unit else None, self.high, line[self.start : self.end])
+
+    def mass_g(self, item: Ingredient) -> float | None:
+        """Mass [g] at the lower end."""
+        if self.piece is not None:
+            each = self.piece.mass_g(item)
+            return None if each is None else each * self.low
+        return item.mass_g(self.low, self.unit)
+
+
+@cache
+def words(section: str, name: str) -> tuple[str, ...]:
+    """A word list of the recipe reader."""
+    return tuple(tables.read_toml("lexicon/recipe_words.toml")[section][name])
+
+
+def any_of(section: str, name: str) -> str:
+    """A regular expression for any word of a list, longest first."""
+    listed = sorted(words(section, name), key=len, reverse=True)
+    return "(?:" + "|".join(re.escape(word).replace(r"\ ", r"\s+") for word in listed) + r")(?!\w)"
+
+
+@cache
+def _patterns() -> dict[str, re.Pattern[str]]:
+    figure = rf"(?P<low>{NUMBER})(?:{RANGE_SIGN}(?P<high>{NUMBER}))?(?![\d/⁄])"
+    flags = re.IGNORECASE
+    return {
+        "lead": re.compile(rf"\s*(?:{any_of('lines', 'lead')}\s*)*", flags),
+        "figure": re.compile(figure, flags),
+        "word_figure": re.compile(rf"(?P<low>{NUMBER_WORD})(?:\s+(?:to|or)\s+(?P<high>{NUMBER_WORD}))?", flags),
+        "before_unit": re.compile(rf"\s*(?:{any_of('lines', 'before_unit')}\s+)*", flags),
+        "unit": re.compile(r"\s?-?\s?(?:(fl\.?\s?oz|fluid\s+ounces?|per\s+cent|[a-zµ#]+|%)\.?)(?!\w)", flags),
+        "dozen": re.compile(r"\s*dozen\b", flags),
+        "times": re.compile(r"\s*[x×]\s*(?=\d)", flags),
+        "and": re.compile(r"\s*,?\s*(?:\bplus\b|\+|\band\b|&)\s*", flags),
+        "range": re.compile(RANGE_SIGN, flags),
+        "or": re.compile(r"\s*(?:/|;|=|\bor\b|,|\bequals\b|\||\bscant\b|\babout\b|≈)\s*", flags),
+        "each": re.compile(r"\s*(?:each|apiece|a piece)\b", flags),
+        "to_taste": re.compile(rf"\(?\b{any_of('lines', 'to_taste')}\)?", flags),
+        "optional": re.compile(rf"\(?\b{any_of('lines', 'optional')}\)?", flags),
+        "divided": re.compile(rf"\(?\b{any_of('lines', 'divided')}\)?", flags),
+        "juice_of": re.compile(
+            r"\s*(?:the\s+)?(?:finely\s+)?(?:grated\s+)?(juice|zest|rind)(?:\s+and\s+(?:juice|zest))?\s+of\s+", flags
+        ),
+    }  # fmt: skip
+
+
+def _figure(text: str, at: int, spelled: bool) -> tuple[float, float | None, int] | None:
+    patterns = _patterns()
+    found = patterns["figure"].match(text, at) or (patterns["word_figure"].match(text, at) if spelled else None)
+    if not found:
+        return None
+    low, high = number(found["low"]), number(found["high"]) if found["high"] else None
+    end = found.end()
+    if high is not None and high <= low:
+        high, end = None, found.end("low")
+    if dozen := patterns["dozen"].match(text, end):
+        return low * 12, high and high * 12, dozen.end()
+    return low, high, end
+
+
+def _unit_at(text: str, at: int) -> tuple[Unit, int] | None:
+    patterns = _patterns()
+    skipped = patterns["before_unit"].match(text, at)
+    begin = skipped.end() if skipped and skipped.end() > at else at
+    for start in dict.fromkeys((at, begin - 1 if begin > at else at)):
+        if (found := patterns["unit"].match(text, start)) and (unit := unit_of(found[1])):
+            return unit, found.end()
+    return None
+
+
+def _plain(text: str, at: int, spelled: bool = False) -> Measure | None:
+    """A figure with its unit, without brackets: "2-3 cups", "28-ounce"."""
+    figure = _figure(text, at, spelled)
+    if figure is None:
+        return None
+    low, high, end = figure
+    unit = _unit_at(text, end)
+    return Measure(at, unit[1] if unit else end, low, high, unit[0] if unit else None)
+
+
+def _skip(name: str, text: str, at: int) -> int:
+    found = _patterns()[name].match(text, at)
+    return found.end() if found else at
+
+
+def _packed(text: str, count: Measure) -> Measure | None:
+    """A count of packs with what each holds: "2 (14 oz) cans", "1 8-ounce package", "3 x 400 g tins"."""
+    times = _skip("times", text, count.end)
+    bracket = re.compile(r"\s*\(\s*").match(text, count.end)
+    at = times if times > count.end else bracket.end() if bracket else _skip("lead", text, count.end)
+    piece = _plain(text, _skip("lead", text, at))
+    if piece is None or piece.unit is None or piece.unit.kind not in ("mass", "volume"):
+        return None
+    end = piece.end
+    if bracket and times == count.end:
+        close = text.find(")", end)
+        if close < 0:
+            return None
+        end = close + 1
+    pack = _unit_at(text, end)
+    if pack and pack[0].kind == "count":
+        return Measure(count.start, pack[1], count.low, count.high, pack[0], piece)
+    return Measure(count.start, end, count.low, count.high, None, piece) if times > count.end else None
+
+
+def measure_at(text: str, at: int, spelled: bool = False) -> Measure | None:
+    """The measure that begins at a place, or None. spelled: whether "one", "a", "half a" count as figures."""
+    found = _plain(text, at, spelled)
+    if found is None:
+        return None
+    if found.unit is None:
+        return _packed(text, found) or found
+    sign = _patterns()["range"].match(text, found.end)
+    upper = _plain(text, sign.end()) if sign and found.high is None else None
+    if upper and upper.unit and upper.unit.name == found.unit.name and upper.low > found.low:
+        return replace(found, high=upper.low, end=upper.end)
+    if upper and upper.unit and upper.unit.kind == found.unit.kind and "or" not in text[found.end : upper.start]:
+        high = upper.low * upper.unit.size / found.unit.size
+        return replace(found, high=high, end=upper.end) if high > found.low else found
+    return found
+
+
+@dataclass(frozen=True, slots=True)
+class _Measured:
+    """All measures at one place: those that add up, and those that say the same again."""
+
+    sum: tuple[Measure, ...]
+    same: tuple[Measure, ...]
+    each: tuple[Measure, ...]
+    end: int
+
+
+def _bracket(text: str, at: int) -> tuple[list[Measure], bool, int] | None:
+    """The measures inside a bracket that opens at a place, whether they are of one piece each, and where it ends."""
+    opened = re.compile(r"\s*[(\[]\s*").match(text, at)
+    if not opened:
+        return None
+    close = min((i for i in (text.find(")", opened.end()), text.find("]", opened.end())) if i >= 0), default=-1)
+    if close < 0:
+        return None
+    inner, cursor, found = text[:close], opened.end(), []
+    while cursor < close:
+        measure = measure_at(inner, _skip("lead", inner, cursor))
+        if measure is None or measure.unit is None:
+            break
+        found.append(measure)
+        cursor = _skip("each", inner, measure.end)
+        if (more := _skip("and", inner, cursor)) > cursor and (added := measure_at(inner, more)) and added.unit:
+            found[-1] = _added(measure, added)
+            cursor = added.end
+        cursor = _skip("or", inner, cursor)
+    each = _patterns()["each"].search(inner, opened.end()) is not None
+    return (found, each, close + 1) if found and cursor >= close else None
+
+
+def _added(first: Measure, second: Measure) -> Measure:
+    if first.unit and second.unit and first.unit.kind == second.unit.kind:
+        return replace(first, low=first.low + second.low * second.unit.size / first.unit.size, end=second.end)
+    return first
+
+
+def _measured(text: str, first: Measure) -> _Measured:
+    total, same, each = [first], list[Measure](), list[Measure]()
+    end = first.end
+    while True:
+        if bracket := _bracket(text, end):
+            (each if bracket[1] else same).extend(bracket[0])
+            end = bracket[2]
+            continue
+        joined = _skip("and", text, end)
+        following = measure_at(text, joined) if joined > end else None
+        if following is None and joined == end:
+            following = _lesser(text, end, total[-1])
+        if following and following.unit and following.unit.kind in ("mass", "volume") and total[-1].unit:
+            total.append(following)
+            end = following.end
+            continue
+        again = re.compile(r"\s*(?:/|=|\|)\s*").match(text, end)
+        other = measure_at(text, again.end()) if again else None
+        if other and other.unit:
+            same.append(other)
+            end = other.end
+            continue
+        return _Measured(tuple(total), tuple(same), tuple(each), end)
+
+
+def _behind(found: _Measured, rest: str) -> _Measured:
+    """The measures, with the weight that a bracket behind the name of the ingredient states: "3 eggs (150 g)"."""
+    for opened in re.finditer(r"[(\[]", rest):
+        if (bracket := _bracket(rest, opened.start())) and not found.same and not found.each:
+            return replace(found, **{"each" if bracket[1] else "same": tuple(bracket[0])})  # type: ignore[arg-type]
+    return found
+
+
+def _lesser(text: str, at: int, last: Measure) -> Measure | None:
+    """A smaller unit of the same kind right behind: "1 lb. 4 oz"."""
+    space = re.compile(r",?\s+").match(text, at)
+    more = measure_at(text, space.end()) if space else None
+    smaller = more and more.unit and last.unit and more.unit.kind == last.unit.kind and more.unit.size < last.unit.size
+    return more if smaller else None
+
+
+def _place(line: str) -> tuple[_Measured, str] | None:
+    """The measures of a line and the words around them, joined."""
+    at = _skip("lead", line, 0)
+    first = measure_at(line, at, spelled=True)
+    if first and not _percent_of_item(line, first):
+        found = _measured(line, first)
+        return found, line[found.end :]
+    for gap in re.finditer(r"(?<=[\s:,|.\-–—(\t=])(?=[\d¼½¾⅓⅔⅛⅜⅝⅞])", line):
+        last = measure_at(line, gap.start())
+        if last is None:
+            continue
+        before = line[: gap.start()].rstrip(" \t:,|.-–—(=")
+        bare = not line[last.end :].strip(" .)") and find(before) is not None
+        if (last.unit or bare) and before.strip():
+            found = _measured(line, last)
+            opened = "(" in line[len(before) : gap.start()]
+            rest = line[found.end :].lstrip(") ") if opened else line[found.end :]
+            if re.match(r"\s*[-\w]", rest) and rest.strip()[:1].isalpha() and last.unit is None:
+                continue
+            return found, f"{before}, {rest.strip(' ,|')}" if rest.strip(" ,|.)") else before
+    return None
+
+
+def _percent_of_item(line: str, first: Measure) -> bool:
+    """Whether "2% milk" is the name of the milk rather than a baker's percentage."""
+    if not first.unit or first.unit.kind != "percent":
+        return False
+    item = find(line[first.start :].split(",")[0])
+    return item is not None and item.role in ("liquid", "dairy")
+
+
+def _split(rest: str) -> tuple[str, str]:
+    """The name of the ingredient and what is done to it."""
+    rest = re.sub(r"^\s*(?:of\b|x\b|[-–—:|,.]+)?\s*", "", rest)
+    inside = re.findall(r"[(\[]([^()\[\]]*)[)\]]", rest)
+    bare = re.sub(r"\s*[(\[][^()\[\]]*[)\]]?", " ", rest)
+    name, _, tail = bare.partition(",")
+    if not find(name) and tail and find(bare.replace(",", " ")):
+        name, tail = bare.replace(",", " "), ""
+    cut = min((i for sign in words("lines", "cut_at") if (i := f"{name.lower()} ".find(sign)) > 0), default=len(name))
+    if not find(name):
+        name, tail = name[:cut], f"{name[cut:]}, {tail}"
+    return " ".join(name.split()).strip(" .;:*"), "; ".join(filter(None, (_tidy(tail), *map(_tidy, inside))))
+
+
+def _tidy(text: str) -> str:
+    return " ".join(text.split()).strip(" ,;.")
+
+
+@cache
+def _egg_sizes() -> dict[str, float]:
+    return {row["size"]: float(row["each_g"]) for row in tables.read_csv(_EGG_SIZES).rows}
+
+
+def _sized(item: Ingredient, text: str) -> Ingredient:
+    """An egg of the size that the line names."""
+    if item.name != "egg":
+        return item
+    lower = text.lower().replace("-", " ")
+    size = next((size for size in ("extra large", "jumbo", "medium", "small") if size in lower), "large")
+    return replace(item, each_g=_egg_sizes()[size])
+
+
+def _mass(found: _Measured, item: Ingredient) -> tuple[float | None, MassFrom | None]:
+    """Mass [g] at the lower end, and what it rests on. Grams that the line states win over any table."""
+    first = found.sum[0]
+    if stated := [m.low * m.unit.size for m in found.same if m.unit and m.unit.kind == "mass"]:
+        metric = [m.low * m.unit.size for m in found.same if m.unit and m.unit.name in ("g", "kg")]
+        pieces = metric or stated
+        return (sum(pieces) if len(pieces) == len(found.sum) else pieces[-1]), "stated"
+    if each := [m.low * m.unit.size for m in found.each if m.unit and m.unit.kind == "mass"]:
+        return first.low * each[0], "stated"
+    masses = [m.mass_g(item) for m in found.sum]
+    if any(mass is None for mass in masses):
+        other = next((m.mass_g(item) for m in found.same if m.mass_g(item) is not None), None)
+        return (other, "density") if other is not None else (None, None)
+    total = sum(mass for mass in masses if mass is not None)
+    if first.piece is not None:
+        return total, "stated"
+    kind = first.unit.kind if first.unit else "count"
+    return total, "unit" if kind == "mass" else "density" if kind == "volume" else "each"
+
+
+def read_line(text: str, component: str = "") -> IngredientLine | None:
+    """Read one ingredient line.
+
+    text: the line, without its bullet; component: the sub-recipe it stands in
+    returns: the line with what was understood; None where it is empty or too long (over 500 characters) to be one
+
+    >>> line = read_line("2 1/4 cups plus 2 tbsp (297 g) all-purpose flour, sifted")
+    >>> line.amount, line.unit, line.further[0].value, line.mass_g, line.preparation
+    (2.25, 'cup', 2.0, 297.0, 'sifted')
+    """
+    line = text.strip()
+    if not line or len(line) > LONGEST:
+        return None
+    patterns = _patterns()
+    flags = {name: bool(patterns[name].search(line)) for name in ("divided", "optional")}
+    bare = line
+    for name in ("divided", "optional", "to_taste"):
+        bare = patterns[name].sub(lambda found: " " * len(found[0]), bare)
+    placed = _juice(bare) or _place(bare)
+    name, preparation = _split(placed[1] if placed else bare)
+    known = find(name)
+    item = _sized(known or Ingredient(name), bare)
+    fields: dict[str, Any] = {"line": line, "component": component, "item": item.name, "known": known is not None}
+    fields |= {"role": item.role, "preparation": preparation, **flags}
+    if placed:
+        found = _behind(placed[0], placed[1])
+        first = found.sum[0]
+        mass, mass_from = _mass(found, item)
+        fields |= {"amount": first.low, "amount_high": first.high, "unit": first.unit.name if first.unit else None}
+        fields |= {"further": tuple(m.amount(line) for m in found.sum[1:]), "mass_g": mass and round(mass, 3)}
+        fields |= {"mass_from": mass_from, "start": first.start, "end": found.end}
+    return IngredientLine(**fields)
+
+
+def _juice(line: str) -> tuple[_Measured, str] | None:
+    """ "Zest of 1 lemon": the figure counts the fruit."""
+    found = _patterns()["juice_of"].match(line)
+    first = measure_at(line, found.end(), spelled=True) if found else None
+    if not found or not first:
+        return None
+    measured = _measured(line, first)
+    fruit = re.sub(r"s$", "", line[measured.end :].strip())
+    return measured, f"{fruit} {found[1].lower()}"

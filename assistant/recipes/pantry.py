@@ -1,0 +1,111 @@
+"""Which ingredient a few words name, what role it has in a formula, and what it weighs."""
+
+from __future__ import annotations
+
+import math
+import re
+from dataclasses import dataclass
+from functools import cache
+
+from assistant.recipes.units import Unit, unit_of
+from rules import dishes, tables
+
+INGREDIENTS = "lexicon/ingredients.toml"
+_TOKEN = re.compile(r"[a-zà-öø-ÿ0-9%]+")
+
+
+@dataclass(frozen=True, slots=True)
+class Ingredient:
+    """What is known of an ingredient: masses [g] of a cup, tablespoon, teaspoon or piece, each None where unknown.
+
+    role: what it does in a formula ("flour", "fat"); for a food that is only known as a dish, the dish class
+    """
+
+    name: str
+    role: str | None = None
+    grams_per_cup: float | None = None
+    tbsp_g: float | None = None
+    tsp_g: float | None = None
+    each_g: float | None = None
+
+    def mass_g(self, amount: float, unit: Unit | None) -> float | None:
+        """Mass [g] of an amount in a unit, None for a bare count; None where it is not known.
+
+        Spoons have weights of their own where the table has them, since a spoon of powder is not a share of a cup.
+
+        >>> Ingredient("honey", "sugar", grams_per_cup=339).mass_g(2, unit_of("cups"))
+        678
+        """
+        if unit is None or unit.kind == "count":
+            return None if self.each_g is None else amount * self.each_g
+        if unit.kind == "mass":
+            return amount * unit.size
+        if unit.kind != "volume":
+            return None
+        like_ml = unit.size if unit.name in ("cup", "tbsp", "tsp") else max(amount, 1e-6) * unit.size
+        per_ml = self._grams_per_ml(like_ml)
+        return None if per_ml is None else amount * unit.size * per_ml
+
+    def _grams_per_ml(self, like_ml: float) -> float | None:
+        weighed = [("cup", self.grams_per_cup), ("tbsp", self.tbsp_g), ("tsp", self.tsp_g)]
+        pairs = [(grams, _size(name)) for name, grams in weighed if grams]
+        nearest = min(pairs, key=lambda pair: abs(math.log(pair[1] / like_ml)), default=None)
+        return None if nearest is None else nearest[0] / nearest[1]
+
+
+def _size(name: str) -> float:
+    unit = unit_of(name)
+    return unit.size if unit else 1.0
+
+
+def _stem(word: str) -> str:
+    if word.endswith("ies") and len(word) > 4:
+        return word[:-3] + "y"
+    if word.endswith(("oes", "ches", "shes", "sses")):
+        return word[:-2]
+    return word[:-1] if word.endswith("s") and not word.endswith("ss") and len(word) > 3 else word
+
+
+def stems(text: str) -> tuple[str, ...]:
+    """The words of a text, in lower case and without plural endings.
+
+    >>> stems("Large Eggs, room-temperature")
+    ('large', 'egg', 'room', 'temperature')
+    """
+    return tuple(_stem(word) for word in _TOKEN.findall(text.lower().replace("'", "").replace("’", "")))
+
+
+@cache
+def _known() -> dict[tuple[str, ...], Ingredient]:
+    found: dict[tuple[str, ...], Ingredient] = {}
+    for dish in dishes.dishes().values():
+        food = Ingredient(dish.name, dish.dish_class)
+        found |= {stems(alias): food for alias in (dish.name, *dish.heard_as)}
+    for row in tables.read_toml(INGREDIENTS)["ingredient"]:
+        grams = {key: float(row[key]) for key in ("grams_per_cup", "tbsp_g", "tsp_g", "each_g") if key in row}
+        item = Ingredient(row["name"], row.get("role"), **grams)
+        found |= {stems(alias): item for alias in (row["name"], *row.get("heard_as", ()))}
+    return found
+
+
+@cache
+def _neutral() -> frozenset[str]:
+    words = tables.read_toml("lexicon/recipe_words.toml")["lines"]["neutral"]
+    return frozenset(stem for word in words for stem in stems(word))
+
+
+@cache
+def find(words: str) -> Ingredient | None:
+    """The ingredient that the words name, or None.
+
+    The name must end the phrase, and what stands around it may only be words that leave the ingredient what it is:
+    "cold unsalted butter, softened" is butter, "apple butter" is not.
+    """
+    tokens, known, neutral = stems(words), _known(), _neutral()
+    for end in range(len(tokens), 0, -1):
+        for begin in range(end):
+            if (item := known.get(tokens[begin:end])) and set(tokens[:begin]) <= neutral:
+                return item
+        if tokens[end - 1] not in neutral:
+            return None
+    return None
