@@ -242,8 +242,10 @@ def extra_liquid_rule(pot: Pot) -> Rule:
 
 
 @rule("wet.check", "common-practice", "usda-fsis-safe-temperatures")
-def check(case: Case) -> Part:
+def check(case: Case) -> Part | None:
     """What to check for, since the clock is only a guide, and the safe temperature where one counts."""
+    if case.dish_class == "water":
+        return None
     rows = dishes.classes()
     check_for = rows.get(case.dish_class, rows["general"]).check
     safe = safety.safe_temperature(case.request.dish, case.dish_class)
@@ -265,6 +267,8 @@ def threshold(case: Case) -> Part | None:
         "however long it cooks. Use a pressure cooker."
     )
     return Part(
+        headline=f"{case.food.capitalize()} practically will not soften in an open pot at {case.place}: use a "
+        "pressure cooker.",
         cautions=(Caution("warn", text, (soft.source, "common-practice")),),
         because=f"Water boils at {case.say.temp(case.here.boiling_c)} here, under the "
         f"{case.say.temp(soft.threshold_c)} "

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from rules import dishes, water
+from rules import water
 from rules.boiling import boiling_point
 from rules.book import Part, rule
 from rules.case import Ambient, Case, celsius
@@ -18,7 +18,7 @@ BEANS = "tables/bean_pressure_csu-dry-beans.csv"
 
 STOVE_TOP_GAUGE_PA = 15 / PSI_PER_PA
 HIGHEST_GAUGE_PA = 30 / PSI_PER_PA
-WORTH_IT_K = 1.5
+WORTH_IT_K, WORTH_IT_MIN = 1.5, 6.0
 PRESSURE_CAUTION = Caution(
     "warn",
     "Never fill a pressure cooker past two thirds, half for beans, grains and anything that foams; keep the vent "
@@ -187,7 +187,7 @@ def way_out(case: Case) -> Part | None:
         return None
     table = Case(replace(case.request, time_min=None, time_high_min=None, from_elevation_m=None))
     stove_top = wet_time(table, heats(table, STOVE_TOP_GAUGE_PA))
-    if stove_top is None or dishes.sea_level_time(case.request.dish, case.dish_class, "pressure_cook") is None:
+    if stove_top is None or stove_top.base_mid_min < WORTH_IT_MIN:
         return None
     low, likely, high = (round_time_min(t) for t in (stove_top.low_min, stove_top.likely_min, stove_top.high_min))
     inside_here = inside_c(case.here, STOVE_TOP_GAUGE_PA)

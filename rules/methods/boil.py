@@ -1,0 +1,161 @@
+"""Boil: in plenty of water at a full boil. Eggs go by rules/eggs.py, drinking water by the health agencies."""
+
+from __future__ import annotations
+
+from rules import conduction, eggs, water
+from rules.boiling import boiling_point
+from rules.book import Part, rule
+from rules.case import Case, celsius
+from rules.methods.pressure_cook import way_out
+from rules.model import Caution, Figure
+from rules.say import FT_PER_M, duration, number, round_time_min
+from rules.tables import read_csv
+from rules.wet import Pot, check, kidney_beans, threshold, time_figures, time_part, wet_time
+
+POT = Pot("boil", "the water")
+AGENCIES = "tables/drinking_water_cdc-eid-2025-boil.csv"
+OWN_RULE = ("egg", "water")
+
+PUBLISHED_PERCENT_PER_1000_FT = (4, 11)
+PUBLISHED_FROM_FT = 2000
+SALTED_CLASSES = ("pasta", "noodle", "dumpling", "starchy_root", "tender_vegetable", "leafy_green")
+SALT_G_PER_KG = 10.0
+
+ROOT_HALF_MM, ROOT_DIFFUSIVITY_M2_S, ROOT_START_C, ROOT_TARGET_C = 30.0, 1.7e-7, 15.0, 80.0
+
+
+@rule("boil.water_temperature", "iapws-r7-97")
+def water_temperature(case: Case) -> Part:
+    """The temperature of the boil, which a harder boil does not raise."""
+    temp = case.say.temp(case.here.boiling_c)
+    step = f"Bring plenty of water to a full boil, {temp}: more flame makes more bubbles, not more heat."
+    return Part(
+        figures=(celsius("liquid_temperature", "Water at a full boil", case.here.boiling_c, case.sea.boiling_c),),
+        steps=() if case.dish_class in OWN_RULE else (step,),
+    )
+
+
+@rule("boil.time", "common-practice")
+def time(case: Case) -> Part | None:
+    """How long it takes here, from the baseline and the softening rate; eggs and plain water have their own rules."""
+    return None if case.dish_class in OWN_RULE else time_part(case, POT.heats(case))
+
+
+@rule("boil.published", "uwyo-altitude-adjusters")
+def published(case: Case) -> Part | None:
+    """The published rule for boiled food, 4 to 11 % more for each 1,000 ft, beside the softening rate."""
+    times = None if case.dish_class in OWN_RULE else wet_time(case, POT.heats(case))
+    thousands_ft = case.here.elevation_m * FT_PER_M / 1000
+    if times is None or case.there.elevation_m or thousands_ft < PUBLISHED_FROM_FT / 1000:
+        return None
+    low, high = (percent * thousands_ft for percent in PUBLISHED_PERCENT_PER_1000_FT)
+    ours = (times.factor - 1) * 100
+    relation = "inside that" if low <= ours <= high else "under that" if ours < low else "above that"
+    return Part(
+        figures=(
+            Figure(
+                "published_percent", "Published rule adds", round((low + high) / 2), "percent", round(low), round(high)
+            ),
+        ),
+        because=f"Extension tests on boiled foods found 4 to 11 % more time for each 1,000 ft, {number(low, 0)} to "
+        f"{number(high, 0)} % here. The softening rate gives {number(ours, 0)} %, {relation}.",
+    )
+
+
+@rule("boil.roots", "carslaw-jaeger", "ashrae-foods")
+def roots(case: Case) -> Part | None:
+    """Whole potatoes: the heat has to reach the centre before the softening counts."""
+    if case.dish_class != "starchy_root":
+        return None
+    here, sea = (
+        conduction.time_to_centre_min(
+            "sphere", ROOT_HALF_MM, ROOT_DIFFUSIVITY_M2_S, ROOT_START_C, air.boiling_c, ROOT_TARGET_C
+        )
+        for air in (case.here, case.sea)
+    )
+    target = case.say.temp(ROOT_TARGET_C)
+    return Part(
+        figures=(
+            Figure(
+                "centre_time",
+                f"Of that, until the centre of a whole one, 6 cm (2½ in) thick, is at {target}",
+                round_time_min(here),
+                "min",
+                sea_level=round_time_min(sea),
+            ),
+        ),
+        because="Two things take time. Heat reaches the centre of a whole potato 6 cm (2½ in) thick in "
+        f"{duration(here)}, against "
+        f"{duration(sea)} at sea level; then the flesh softens, slower in cooler water. Cut it small and only the "
+        "softening is left.",
+        maths=f"t = (r²/(π²·α))·ln(2·({number(case.here.boiling_c, 1)} − 15)/({number(case.here.boiling_c, 1)} − "
+        "80)) with "
+        f"r = 30 mm, α = 1.7·10⁻⁷ m²/s: {number(here, 1)} min.",
+    )
+
+
+@rule("boil.salt", "atkins-ebullioscopic")
+def salt(case: Case) -> Part | None:
+    """What salting the water does to its boiling point: next to nothing."""
+    if case.dish_class not in SALTED_CLASSES:
+        return None
+    rise_k = water.salt_elevation_k(SALT_G_PER_KG)
+    return Part(
+        because="Salt the water for taste only: 10 g in a litre (2 tsp in a quart) raises the boil by "
+        f"{number(rise_k, 2)} °C "
+        f"({number(rise_k * 1.8, 1)} °F), which no clock shows.",
+        maths=f"ΔT = 2·0.512·10/58.44 = {number(rise_k, 3)} K.",
+    )
+
+
+@rule("boil.drinking_water", "cdc-eid-2025-boil", "epa-boil", "health-canada-boil", "who-boil")
+def drinking_water(case: Case) -> Part | None:
+    """How long to boil water to make it safe to drink, by the strictest agency; this one does depend on elevation."""
+    if case.dish_class != "water":
+        return None
+    times = {row["agency"]: _agency_min(row, case.here.elevation_m) for row in read_csv(AGENCIES).rows}
+    least, most = min(times.values()), max(times.values())
+    told = "; ".join(f"{agency} {duration(t)}" for agency, t in times.items() if t)
+    return Part(
+        figures=time_figures(case, (1.0, 1.0), (max(least, 1.0), most, most)),
+        headline=f"To make water safe to drink at {case.place}, keep it at a full rolling boil for {duration(most)}.",
+        steps=(
+            f"Start the clock once it boils hard, and count {duration(most)}. Cloudy water: let it settle and "
+            "filter it first.",
+        ),
+        because=f"The agencies differ: {told}; WHO asks only for a rolling boil. Where they differ the longest is "
+        "given, since a "
+        f"boil at {case.say.temp(case.here.boiling_c)} is cooler.",
+        cautions=(
+            Caution(
+                "warn",
+                "Boiling kills germs. It does not take out fuel, metals or salts; follow the local notice.",
+                ("cdc-eid-2025-boil",),
+            ),
+        ),
+    )
+
+
+def _agency_min(row: dict[str, str], elevation_m: float) -> float:
+    above = row["above_m"] and elevation_m >= float(row["above_m"])
+    return float(row["high_min"] if above else row["boil_min"])
+
+
+NEEDS = ("elevation",)
+RULES = (
+    boiling_point,
+    water_temperature,
+    time,
+    eggs.time,
+    drinking_water,
+    published,
+    roots,
+    salt,
+    eggs.steps,
+    check,
+    eggs.published,
+    threshold,
+    kidney_beans,
+    eggs.safety,
+    way_out,
+)

@@ -1,0 +1,62 @@
+"""Poach: in liquid held well under the boil, which stays the same until the boil comes down to it."""
+
+from __future__ import annotations
+
+from rules.boiling import boiling_point
+from rules.book import Part, Rule, rule
+from rules.case import Case
+from rules.errors import within
+from rules.model import Figure
+from rules.wet import Pot, check, time_part
+
+POACH_C = 76.5
+POACH_RANGE_C = (71.0, 82.0)
+LOWEST_C, HIGHEST_C = 40.0, 100.0
+
+
+def pot(case: Case) -> Pot:
+    """A pot held at the temperature the cook gave, or in the usual range.
+
+    raises: OutOfRange for a temperature at which nothing is poached
+    """
+    asked_c = case.request.temperature_c
+    if asked_c is None:
+        return Pot("poach", "the liquid", hold_c=POACH_C)
+    hint = "Poaching is done between 160 and 180 °F (71 and 82 °C)."
+    return Pot("poach", "the liquid", hold_c=within("poaching temperature", asked_c, LOWEST_C, HIGHEST_C, "degC", hint))
+
+
+@rule("poach.liquid_temperature", "common-practice")
+def liquid_temperature(case: Case) -> Part:
+    """The temperature to hold, and whether an open pot here still reaches it."""
+    held = pot(case)
+    here_c, sea_c = held.working_c(case.here), held.working_c(case.sea)
+    stated = case.request.temperature_c is not None
+    low_c, high_c = (here_c, here_c) if stated else (min(end, case.here.boiling_c) for end in POACH_RANGE_C)
+    low, high = round(low_c, 2), round(high_c, 2)
+    reached = here_c >= sea_c - 0.05
+    return Part(
+        figures=(
+            Figure(figure.id, figure.label, figure.value, "degC", round(low_c, 2), round(high_c, 2), figure.sea_level),
+        ),
+        steps=(
+            f"Hold the liquid at {case.say.temp_span(low_c, high_c)} by thermometer, with no bubbles breaking: "
+            "do not go by the look of the surface, which comes to a simmer cooler here.",
+        ),
+        because=f"Poaching is held at {case.say.temp_span(low_c, high_c)}, under the boil of "
+        f"{case.say.temp(case.here.boiling_c)} "
+        "here, so neither temperature nor time moves with elevation."
+        if reached
+        else f"The boil, {case.say.temp(case.here.boiling_c)} here, has come down below the temperature you want, so the liquid "
+        "stops at the boil and the time grows.",
+    )
+
+
+@rule("poach.time", "common-practice")
+def time(case: Case) -> Part:
+    """How long it takes: as at the baseline, as long as the temperature can be held."""
+    return time_part(case, pot(case).heats(case))
+
+
+NEEDS = ("elevation",)
+RULES: tuple[Rule, ...] = (boiling_point, liquid_temperature, time, check)

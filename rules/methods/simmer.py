@@ -1,0 +1,52 @@
+"""Simmer: in liquid just under the boil."""
+
+from __future__ import annotations
+
+from rules.boiling import boiling_point
+from rules.book import Part, rule
+from rules.case import Case
+from rules.methods.pressure_cook import way_out
+from rules.wet import Pot, check, extra_liquid_rule, kidney_beans, temperature_rule, threshold, time_rule
+
+POT = Pot("simmer", "the liquid", below_boil_k=3.0, area_m2=0.04, size="22 cm (9 in)")
+STARCH_THICKENED = ("sauce", "starch_pudding", "porridge")
+
+
+@rule("simmer.heat", "common-practice")
+def heat(case: Case) -> Part:
+    """Why turning up the heat does not help."""
+    return Part(
+        because=f"Turning up the heat does not bring the time back: past {case.say.temp(case.here.boiling_c)} the "
+        "burner only "
+        "drives off water. A lid saves that water and some fuel."
+    )
+
+
+@rule("simmer.thicken", "csu-high-altitude-food-prep", "from-memory")
+def thicken(case: Case) -> Part | None:
+    """Starch, which needs a full bubble where water boils cooler."""
+    if case.dish_class not in STARCH_THICKENED:
+        return None
+    return Part(
+        steps=("Thicken over direct heat, not in a double boiler, and hold it at a full bubble for a minute or two.",),
+        because="Starch swells between 62 and 95 °C (144 and 203 °F). Here the boil is "
+        f"{case.say.temp(case.here.boiling_c)} "
+        "and a double boiler stands some degrees below that.",
+    )
+
+
+NEEDS = ("elevation",)
+RULES = (
+    boiling_point,
+    temperature_rule(
+        POT, "Liquid at a simmer", "Hold it at a gentle simmer, about {temp}: small bubbles breaking now and then."
+    ),
+    time_rule(POT),
+    extra_liquid_rule(POT),
+    thicken,
+    check,
+    threshold,
+    kidney_beans,
+    heat,
+    way_out,
+)

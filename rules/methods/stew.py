@@ -1,0 +1,23 @@
+"""Stew: cut small, covered by liquid, at a bare simmer on the stove or in the oven."""
+
+from __future__ import annotations
+
+from rules.boiling import boiling_point
+from rules.methods.pressure_cook import way_out
+from rules.wet import Pot, check, extra_liquid_rule, kidney_beans, temperature_rule, threshold, time_rule
+
+POT = Pot("stew", "the liquid", below_boil_k=3.0, area_m2=0.05, size="25 cm (10 in)")
+
+NEEDS = ("elevation",)
+RULES = (
+    boiling_point,
+    temperature_rule(
+        POT, "Liquid at a bare simmer", "Keep it at a bare simmer, about {temp}, with the lid on or just ajar."
+    ),
+    time_rule(POT),
+    extra_liquid_rule(POT),
+    check,
+    threshold,
+    kidney_beans,
+    way_out,
+)
