@@ -1,0 +1,1 @@
+"""The baker's formula and its adjustments: one module a component, put together by convert."""

@@ -1,0 +1,58 @@
+"""One change to a recipe, in the words a baker would write in the margin."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal, get_args
+
+What = Literal[
+    "leavening", "yeast", "sugar", "liquid", "flour", "egg", "fat", "salt", "oven", "time", "temperature",
+    "sugar_temp", "fat_temp", "pressure", "proof", "pan", "method",
+]  # fmt: skip
+Way = Literal["less", "more", "hotter", "cooler", "shorter", "longer", "same", "different"]
+
+WHATS: tuple[str, ...] = get_args(What)
+WAYS: tuple[str, ...] = get_args(Way)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Change:
+    """What changes, where, from what to what, and why.
+
+    at: "ingredient 3" and "step 2" count from one, in the order of the recipe; "recipe" for the whole
+    from_value, to_value, to_low, to_high: in from_unit and to_unit; None where the change is not a figure
+    item: the ingredient's name, "" where it is not about one
+    rule, sources: the rule's id and ids of data/sources.toml
+    """
+
+    what: What
+    way: Way
+    at: str
+    from_value: float | None = None
+    from_unit: str | None = None
+    to_value: float | None = None
+    to_low: float | None = None
+    to_high: float | None = None
+    to_unit: str | None = None
+    rule: str
+    because: str
+    sources: tuple[str, ...]
+    item: str = ""
+
+
+def ingredient(index: int) -> str:
+    """Name of a place in the recipe, from an index that counts from zero.
+
+    >>> ingredient(2)
+    'ingredient 3'
+    """
+    return f"ingredient {index + 1}"
+
+
+def step(index: int) -> str:
+    """Name of a step, from an index that counts from zero.
+
+    >>> step(0)
+    'step 1'
+    """
+    return f"step {index + 1}"

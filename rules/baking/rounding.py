@@ -1,0 +1,147 @@
+"""Roundings that a cook can measure: an eighth of a teaspoon, a tablespoon, a gram."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from rules.say import ML_PER_CUP, number, round_to
+
+ML_PER_TSP = ML_PER_CUP / 48
+ML = {
+    "tsp": ML_PER_TSP, "tbsp": ML_PER_CUP / 16, "fl_oz": ML_PER_CUP / 8, "cup": ML_PER_CUP, "pint": 2 * ML_PER_CUP,
+    "quart": 4 * ML_PER_CUP, "gallon": 16 * ML_PER_CUP, "ml": 1.0, "cl": 10.0, "dl": 100.0, "l": 1000.0,
+}  # fmt: skip
+G = {"g": 1.0, "kg": 1000.0, "mg": 0.001, "oz": 28.349523125, "lb": 453.59237}
+PACKET_YEAST_TSP = 2.25
+
+
+def step_of(amount: float, unit: str | None, *, fine: bool = False) -> float:
+    """The finest step [in the unit] worth measuring. fine: leavening, yeast and salt, where a little is much.
+
+    >>> step_of(2, "tsp"), step_of(0.25, "tsp"), step_of(1, "cup"), step_of(7.0, "g", fine=True), step_of(220, "g")
+    (0.125, 0.0625, 0.0625, 0.1, 1.0)
+    """
+    if unit == "tsp":
+        return 0.125 if amount > 0.3 else 0.0625
+    if unit == "tbsp":
+        return 0.5 if amount >= 1 else 0.25
+    if unit == "cup":
+        return 1 / 16 if amount >= 0.5 else 1 / 32
+    if unit in ("pint", "quart", "gallon"):
+        return ML_PER_CUP / 16 / ML[unit]
+    if unit == "fl_oz":
+        return 0.25
+    if unit == "g":
+        return 0.1 if fine and amount < 10 else 1.0
+    if unit == "ml":
+        return 1.0 if amount < 100 else 5.0
+    if unit == "oz":
+        return 0.25 if amount >= 2 else 0.05
+    if unit == "lb":
+        return 1 / 32
+    if unit in ("kg", "l"):
+        return 0.001 if fine else 0.005
+    if unit == "percent":
+        return 0.05 if fine else 0.5
+    if unit == "dl":
+        return 0.1
+    return 0.25
+
+
+def kitchen(amount: float, unit: str | None, *, fine: bool = False) -> float:
+    """The amount rounded to what a cook can measure, never to nothing.
+
+    >>> kitchen(1.5833, "tsp"), kitchen(0.19, "tsp"), kitchen(0.01, "tsp"), kitchen(5.63, "g", fine=True)
+    (1.625, 0.1875, 0.0625, 5.6)
+    """
+    step = step_of(amount, unit, fine=fine)
+    return max(round_to(amount, step), step) if amount > 0 else 0.0
+
+
+def same_measure(amount: float, unit: str | None, *, fine: bool = False) -> tuple[float, str | None]:
+    """An amount in the unit a cook would reach for: a part of a packet of yeast, or of a spoon of soda, in teaspoons.
+
+    >>> same_measure(0.75, "packet"), same_measure(2.5, "tbsp", fine=True), same_measure(1.5, "cup")
+    ((1.6875, 'tsp'), (7.5, 'tsp'), (1.5, 'cup'))
+    """
+    if unit in ("packet", "sachet", "envelope"):
+        return amount * PACKET_YEAST_TSP, "tsp"
+    if unit == "tbsp" and fine:
+        return amount * 3, "tsp"
+    return amount, unit
+
+
+def in_unit(amount: float, unit: str | None, other: str | None) -> float | None:
+    """An amount of one unit in another of the same kind; None where they are of different kinds.
+
+    >>> in_unit(3, "tsp", "tbsp"), in_unit(1, "cup", "g") is None
+    (1.0, True)
+    """
+    if unit == other:
+        return amount
+    packet = ("packet", "sachet", "envelope")
+    if unit in packet and other == "tsp":
+        return amount * PACKET_YEAST_TSP
+    for sizes in (ML, G):
+        if unit in sizes and other in sizes:
+            return amount * sizes[unit] / sizes[other]
+    return None
+
+
+def fraction(value: float) -> str:
+    """A number as a recipe writes it.
+
+    >>> fraction(1.625), fraction(0.75), fraction(2), fraction(0.333333), fraction(1.1875)
+    ('1 5/8', '3/4', '2', '1/3', '1 3/16')
+    """
+    whole = int(value + 1e-9)
+    rest = value - whole
+    if rest < 0.005:
+        return str(whole)
+    near = Fraction(rest).limit_denominator(16)
+    if near.denominator not in (2, 3, 4, 8, 16) or abs(float(near) - rest) > 0.005:
+        return number(value)
+    return f"{whole} {near}" if whole else str(near)
+
+
+def measure(amount: float, unit: str | None, *, high: float | None = None) -> str:
+    """An amount in words, cups with spoons beside them where the cup has no mark for it.
+
+    >>> measure(1.25, "cup"), measure(0.875, "cup"), measure(1.1875, "cup"), measure(0.0625, "tsp"), measure(281, "g")
+    ('1 1/4 cups', '3/4 cup plus 2 tbsp', '1 cup plus 3 tbsp', '1/16 tsp', '281 g')
+    """
+    if high is not None and high > amount:
+        first, last = measure(amount, unit), measure(high, unit)
+        word = _unit_word(unit, 1)
+        return f"{first.removesuffix(' ' + word)} to {last}" if word and " plus " not in first else f"{first} to {last}"
+    if unit == "cup":
+        return _cups(amount)
+    text = number(amount, 3) if unit in G or unit in ("ml", "dl", "l", "percent") else fraction(amount)
+    if unit == "percent":
+        return f"{text}%"
+    word = _unit_word(unit, amount)
+    return f"{text} {word}" if word else text
+
+
+def _unit_word(unit: str | None, amount: float) -> str:
+    if unit is None:
+        return ""
+    if unit == "fl_oz":
+        return "fl oz"
+    whole_words = ("cup", "pint", "quart", "gallon", "stick", "packet")
+    return f"{unit}s" if unit in whole_words and amount > 1 else unit
+
+
+def _cups(amount: float) -> str:
+    whole = int(amount + 1e-9)
+    spoons = (amount - whole) * 16
+    marks = (0.0, 4.0, 16 / 3, 8.0, 32 / 3, 12.0)
+    mark = max(m for m in marks if m <= spoons + 0.05)
+    if abs(spoons - mark) > 0.05 and mark not in (0.0, 4.0, 8.0, 12.0):
+        mark = max(m for m in (0.0, 4.0, 8.0, 12.0) if m <= spoons)
+    left = round_to(spoons - mark, 0.5)
+    cups = whole + mark / 16
+    if not left:
+        return f"{fraction(cups)} {'cups' if cups > 1 else 'cup'}"
+    spoon = f"{fraction(left)} tbsp"
+    return f"{fraction(cups)} {'cups' if cups > 1 else 'cup'} plus {spoon}" if cups else spoon
