@@ -1,6 +1,7 @@
 """How well the language part hears the test questions, field by field.
 
-Run as `python tests/assistant/language/accuracy.py` where simmerline is installed, or with PYTHONPATH=.; it prints the accuracy of each field and every miss.
+Run as `python tests/assistant/language/accuracy.py` where simmerline is installed, or with PYTHONPATH=.;
+it prints the accuracy of each field and every miss.
 """
 
 from __future__ import annotations
