@@ -1,9 +1,10 @@
 """The rule registry: which rules exist, where they live, and what each rests on.
 
-A room is a module in rules/methods (named as the method) or rules/topics (named as the topic). It holds a tuple RULES,
-in the order in which a cook wants to hear them, and may hold NEEDS: what must be known before it can answer. The book
-imports a room when it is first asked for, so that a cold answer pays for one room only. A room with many rules of which a
-request wants one (`why`) holds rules_for(request) instead of RULES; rules_for(None) gives every rule.
+A room is a module in rules/methods (named as the method), rules/topics (named as the topic) or rules/safety (named as
+the subject of the question). It holds a tuple RULES, in the order in which a cook wants to hear them, and may hold
+NEEDS: what must be known before it can answer. The book imports a room when it is first asked for, so that a cold
+answer pays for one room only. A room with many rules of which a request wants one (`why`) holds rules_for(request)
+instead of RULES; rules_for(None) gives every rule.
 """
 
 from __future__ import annotations
@@ -18,6 +19,8 @@ from types import ModuleType
 from rules import tables
 from rules.case import Case
 from rules.model import Caution, Figure, Request
+
+SHELVES = ("methods", "topics", "safety")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -68,7 +71,7 @@ def rule(rule_id: str, *sources: str) -> Callable[[Callable[[Case], Part | None]
 
 @cache
 def names(shelf: str) -> tuple[str, ...]:
-    """Names of the rooms on a shelf (`methods` or `topics`), sorted.
+    """Names of the rooms on a shelf (`methods`, `topics` or `safety`), sorted.
 
     >>> "braise" in names("methods")
     True
@@ -79,7 +82,7 @@ def names(shelf: str) -> tuple[str, ...]:
 
 @cache
 def room(shelf: str, name: str) -> ModuleType | None:
-    """The module of a method or topic, imported at first use; None where there is none yet."""
+    """The module of a method, topic or subject of safety, imported at first use; None where there is none yet."""
     return importlib.import_module(f"rules.{shelf}.{name}") if name in names(shelf) else None
 
 
@@ -98,7 +101,7 @@ def needs_of(module: ModuleType) -> tuple[str, ...]:
 def every_rule() -> Iterator[tuple[str, Rule]]:
     """Every rule with the name of its room, each once, in the order of rooms."""
     seen: set[str] = set()
-    for shelf in ("methods", "topics"):
+    for shelf in SHELVES:
         for name in names(shelf):
             module = room(shelf, name)
             for item in rules_of(module) if module else ():

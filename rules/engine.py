@@ -53,7 +53,9 @@ def settle(request: Request) -> Request:
 
 
 def room_for(request: Request) -> ModuleType | None:
-    """The room that answers: the topic's own, or for time and temperature the method's."""
+    """The room that answers: a subject of safety whatever the topic; else the topic's, or the method's."""
+    if request.subject and (room := book.room("safety", request.subject)):
+        return room
     if request.topic in METHOD_TOPICS:
         return book.room("methods", request.method) if request.method else None
     return book.room("topics", request.topic)

@@ -7,13 +7,12 @@ from rules.boiling import boiling_point
 from rules.book import Part, rule
 from rules.case import Case, celsius
 from rules.methods.pressure_cook import way_out
-from rules.model import Caution, Figure
+from rules.model import Figure
+from rules.safety.drinking_water import drinking_water
 from rules.say import FT_PER_M, duration, number, round_time_min
-from rules.tables import read_csv
-from rules.wet import Pot, check, kidney_beans, threshold, time_figures, time_part, wet_time
+from rules.wet import Pot, check, kidney_beans, threshold, time_part, wet_time
 
 POT = Pot("boil", "the water")
-AGENCIES = "tables/drinking_water_cdc-eid-2025-boil.csv"
 OWN_RULE = ("egg", "water")
 
 PUBLISHED_PERCENT_PER_1000_FT = (4, 11)
@@ -109,36 +108,9 @@ def salt(case: Case) -> Part | None:
 
 
 @rule("boil.drinking_water", "cdc-eid-2025-boil", "epa-boil", "health-canada-boil", "who-boil")
-def drinking_water(case: Case) -> Part | None:
-    """How long to boil water to make it safe to drink, by the strictest agency; this one does depend on elevation."""
-    if case.dish_class != "water":
-        return None
-    times = {row["agency"]: _agency_min(row, case.here.elevation_m) for row in read_csv(AGENCIES).rows}
-    least, most = min(times.values()), max(times.values())
-    told = "; ".join(f"{agency} {duration(t)}" for agency, t in times.items() if t)
-    return Part(
-        figures=time_figures(case, (1.0, 1.0), (max(least, 1.0), most, most)),
-        headline=f"To make water safe to drink at {case.place}, keep it at a full rolling boil for {duration(most)}.",
-        steps=(
-            f"Start the clock once it boils hard, and count {duration(most)}. Cloudy water: let it settle and "
-            "filter it first.",
-        ),
-        because=f"The agencies differ: {told}; WHO asks only for a rolling boil. Where they differ the longest is "
-        "given, since a "
-        f"boil at {case.say.temp(case.here.boiling_c)} is cooler.",
-        cautions=(
-            Caution(
-                "warn",
-                "Boiling kills germs. It does not take out fuel, metals or salts; follow the local notice.",
-                ("cdc-eid-2025-boil",),
-            ),
-        ),
-    )
-
-
-def _agency_min(row: dict[str, str], elevation_m: float) -> float:
-    above = row["above_m"] and elevation_m >= float(row["above_m"])
-    return float(row["high_min"] if above else row["boil_min"])
+def safe_to_drink(case: Case) -> Part | None:
+    """How long water itself is boiled: by the health agencies, to make it safe to drink."""
+    return drinking_water(case) if case.dish_class == "water" else None
 
 
 NEEDS = ("elevation",)
@@ -147,7 +119,7 @@ RULES = (
     water_temperature,
     time,
     eggs.time,
-    drinking_water,
+    safe_to_drink,
     published,
     roots,
     salt,

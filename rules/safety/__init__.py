@@ -1,4 +1,8 @@
-"""Safe minimum internal temperatures, which are temperatures of the food and do not move with elevation."""
+"""Food safety: safe minimum internal temperatures, and below this folder a room for each question of safety.
+
+Safe temperatures are temperatures of the food and do not move with elevation. A room here is named as its subject in
+data/lexicon/safety_subjects.toml and answers a request with that subject whatever the topic; see rules/book.py.
+"""
 
 from __future__ import annotations
 
