@@ -34,22 +34,27 @@ def liquid_temperature(case: Case) -> Part:
     stated = case.request.temperature_c is not None
     low_c, high_c = (here_c, here_c) if stated else (min(end, case.here.boiling_c) for end in POACH_RANGE_C)
     low, high = round(low_c, 2), round(high_c, 2)
-    reached = here_c >= sea_c - 0.05
     return Part(
         figures=(
-            Figure(figure.id, figure.label, figure.value, "degC", round(low_c, 2), round(high_c, 2), figure.sea_level),
+            Figure("liquid_temperature", "Poaching liquid", round(here_c, 2), "degC", low, high, round(sea_c, 2)),
         ),
         steps=(
             f"Hold the liquid at {case.say.temp_span(low_c, high_c)} by thermometer, with no bubbles breaking: "
-            "do not go by the look of the surface, which comes to a simmer cooler here.",
+            "the look of the surface misleads where water boils cooler.",
         ),
-        because=f"Poaching is held at {case.say.temp_span(low_c, high_c)}, under the boil of "
-        f"{case.say.temp(case.here.boiling_c)} "
-        "here, so neither temperature nor time moves with elevation."
-        if reached
-        else f"The boil, {case.say.temp(case.here.boiling_c)} here, has come down below the temperature you want, so the liquid "
-        "stops at the boil and the time grows.",
+        because=_why(case, low_c, high_c, reached=here_c >= sea_c - 0.05),
     )
+
+
+def _why(case: Case, low_c: float, high_c: float, *, reached: bool) -> str:
+    boil = case.say.temp(case.here.boiling_c)
+    if reached:
+        return (
+            f"Poaching is held at {case.say.temp_span(low_c, high_c)}, under the boil of {boil} here, so neither "
+            "temperature "
+            "nor time moves with elevation."
+        )
+    return f"The boil, {boil} here, stands under the temperature you want: the liquid stops there, the time grows."
 
 
 @rule("poach.time", "common-practice")

@@ -1,0 +1,73 @@
+"""Chill: food taken down through the danger range. The limits stay where they are; thin air cools a little slower."""
+
+from __future__ import annotations
+
+from rules import air, holding
+from rules.book import Part, rule
+from rules.case import Case, celsius
+from rules.holding import limit_c, limit_min, placed
+from rules.model import Caution, Figure
+from rules.say import duration, number
+
+
+@rule("chill.limits", "fda-food-code-2022")
+def limits(case: Case) -> Part:
+    """How fast to chill and how cold to keep."""
+    hot, first, cold = (limit_c(name) for name in ("hot_hold", "cool_first", "cool_last"))
+    early, total = limit_min("cool_first"), limit_min("cool_last")
+    food = case.request.dish or "cooked food"
+    at = f" at {case.place}" if placed(case.request) else ""
+    return Part(
+        figures=(
+            celsius("first_temperature", "First down to", first, first),
+            Figure("first_time", "Within", early, "min"),
+            celsius("cold_temperature", "Then down to", cold, cold),
+            Figure("total_time", "Within, in all", total, "min"),
+        ),
+        headline=f"Chill {food}{at} from {case.say.temp(hot)} to {case.say.temp(first)} within {duration(early)} and "
+        "to "
+        f"{case.say.temp(cold)} within {duration(total)} in all, the same as at any elevation.",
+        steps=(
+            "Cut it up or pour it out shallow, 5 cm (2 in) deep at most, and set it in ice and water, stirring.",
+            f"Into the refrigerator uncovered until cold, then covered. Not at {case.say.temp(first)} after "
+            f"{duration(early)}: "
+            f"reheat to {case.say.temp(limit_c('reheat'))} and start again, or throw it away.",
+        ),
+    )
+
+
+def air_cooling_share(elevation_m: float) -> float:
+    """How well still air cools here against sea level: heat carried by natural convection goes as the root of density.
+
+    source: from-memory (laminar natural convection)
+
+    >>> round(air_cooling_share(2133.6), 2)
+    0.9
+    """
+    return float(air.density_ratio(elevation_m) ** 0.5)
+
+
+@rule("chill.thin_air", "computed", "from-memory")
+def thin_air(case: Case) -> Part | None:
+    """What does change: thin air carries less heat away, ice does not care."""
+    if not placed(case.request) or case.here.elevation_m < 600:
+        return None
+    slower = (1 / air_cooling_share(case.here.elevation_m) - 1) * 100
+    return Part(
+        because=f"Thin air carries off less heat: a pan in a cold room cools about {number(slower, 0)} % slower at "
+        f"{case.place}. "
+        "An ice bath does not mind, since ice melts at 32 °F (0 °C) everywhere."
+    )
+
+
+@rule("chill.rice", "fda-food-code-2022", "common-practice")
+def rice(case: Case) -> Part | None:
+    """Cooked rice has to be cold soonest."""
+    if case.dish_class != "rice":
+        return None
+    text = "Spread cooked rice thin and chill it at once: its spores outlive boiling, and reheating does not undo the harm."
+    return Part(cautions=(Caution("warn", text, ("fda-food-code-2022", "common-practice")),))
+
+
+NEEDS: tuple[str, ...] = ()
+RULES = (limits, holding.same_everywhere, thin_air, rice)

@@ -1,0 +1,7 @@
+"""Sugar stage: how hot a stage is here. The subject is the stage's id; without one every stage is given."""
+
+from __future__ import annotations
+
+from rules.methods.sugarwork import NEEDS, RULES
+
+__all__ = ["NEEDS", "RULES"]
