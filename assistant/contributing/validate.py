@@ -11,9 +11,9 @@ from typing import Any
 
 from rapidfuzz import process
 
-from rules import air, tables
+from rules import air, book, tables
 from rules.errors import RulesError
-from rules.model import MISSING_WORDS
+from rules.model import MISSING_WORDS, TOPICS
 
 ROLES = [
     "flour",
@@ -192,6 +192,19 @@ def check_word_lists() -> Iterator[Fault]:
         yield from twice_heard(file, rows, "id")
 
 
+def check_safety_subjects() -> Iterator[Fault]:
+    """Subjects of food safety: complete rows, known topics, no phrase heard as two, every room of rules/safety reached."""
+    file = "lexicon/safety_subjects.toml"
+    rows = rows_of(file, "subject")
+    yield from required(file, rows, "id", ("id", "title", "topic", "heard_as"))
+    yield from twice_heard(file, rows, "id")
+    for row in rows:
+        if row.get("topic") not in TOPICS:
+            yield Fault(file, row["id"], unknown("topic", str(row.get("topic")), TOPICS))
+    for room in set(book.names("safety")) - {row["id"] for row in rows}:
+        yield Fault(file, room, "has rules in rules/safety, but stands in no row")
+
+
 def check_tables() -> Iterator[Fault]:
     """Published tables: known source, a unit for every column of numbers, all rows complete."""
     known = tables.sources()
@@ -244,5 +257,6 @@ CHECKS: tuple[Callable[[], Iterator[Fault]], ...] = (
     check_places,
     check_ingredients,
     check_word_lists,
+    check_safety_subjects,
     check_tables,
 )
