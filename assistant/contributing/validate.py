@@ -193,7 +193,7 @@ def check_word_lists() -> Iterator[Fault]:
 
 
 def check_safety_subjects() -> Iterator[Fault]:
-    """Subjects of food safety: complete rows, known topics, no phrase heard as two, every room of rules/safety reached."""
+    """Subjects of food safety: complete rows, known topics, no phrase heard as two, each room reached."""
     file = "lexicon/safety_subjects.toml"
     rows = rows_of(file, "subject")
     yield from required(file, rows, "id", ("id", "title", "topic", "heard_as"))
