@@ -1,0 +1,382 @@
+"""A recipe as people paste it -> Recipe, and a Recipe as plain text.
+
+Each line of the text ends up somewhere: in the title, the yields, an ingredient, a step, a note, or unread.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, field, replace
+from functools import cache
+from typing import Literal
+
+from assistant.recipes.lines import any_of, measure_at, read_line
+from assistant.recipes.numbers import NUMBER, NUMBER_WORD, RANGE_SIGN, number
+from assistant.recipes.steps import read_step
+from rules import tables
+from rules.recipe import Amount, IngredientLine, Recipe
+
+Section = Literal["head", "ingredients", "steps", "notes"]
+_FLAGS = re.IGNORECASE
+_BULLET = re.compile(r"^\s*(?:[•*·●▪◦▢☐□✓–—]\s*|-\s+|\[\s?[x ]?\]\s*)+", _FLAGS)
+_ENUMERATED = re.compile(r"^\s*(?:step\s+\d{1,3}\s*[.:)\-–]?|\(?\d{1,3}[.):](?!\d)|\(\d{1,3}\))\s*", _FLAGS)
+_MARKUP = re.compile(r"^\s*#{1,6}\s+|^\s*(\*\*|__)(?P<bold>.+)\1\s*:?\s*$")
+_RULE = re.compile(r"^\s*[-=_*~]{3,}\s*$")
+_FOR_PART = re.compile(r"^(?:for\s+(?:the\s+)?|the\s+)?(?P<name>[^:.!?\d]{2,50}?)\s*:?$", _FLAGS)
+_SENTENCE_END = re.compile(r"[.!?]\s*$")
+
+
+@dataclass
+class _Reading:
+    """What has been read so far, line by line."""
+
+    title: str = ""
+    yields: Amount | None = None
+    ingredients: list[IngredientLine] = field(default_factory=list)
+    steps: list[tuple[str, str]] = field(default_factory=list)
+    notes: list[str] = field(default_factory=list)
+    unread: list[str] = field(default_factory=list)
+    facts: dict[str, float] = field(default_factory=dict)
+    section: Section = "head"
+    headed: bool = False
+    component: str = ""
+
+
+@cache
+def _headings() -> dict[str, Section]:
+    listed = tables.read_toml("lexicon/recipe_words.toml")["headings"]
+    sections: dict[str, Section] = {"ingredients": "ingredients", "steps": "steps", "notes": "notes"}
+    return {word: section for key, section in sections.items() for word in listed[key]}
+
+
+@cache
+def _yields() -> re.Pattern[str]:
+    figure = rf"(?:{NUMBER}|{NUMBER_WORD})"
+    about = r"(?:about\s+|approximately\s+|approx\.?\s+)?"
+    return re.compile(
+        rf"^(?:(?P<lead>{any_of('yields', 'lead')})\s*:?\s*){about}(?P<low>{figure})"
+        rf"(?:{RANGE_SIGN}(?P<high>{figure}))?\s*(?P<dozen>dozen\b)?\s*(?P<rest>.{{0,80}})$",
+        _FLAGS,
+    )
+
+
+@cache
+def _facts() -> tuple[tuple[str, re.Pattern[str]], ...]:
+    keys = ("prep", "cook", "total", "flour")
+    return tuple(
+        (key, re.compile(rf"(?<!\w){any_of('facts', key)}\s*[:=–-]\s*(?P<what>[^|;•]{{1,40}})", _FLAGS)) for key in keys
+    )
+
+
+def read_yields(line: str) -> Amount | None:
+    """How much a recipe makes: "Makes about 24 cookies", "Serves 6 to 8".
+
+    returns: the amount with its unit in the singular as the line has it, or None
+
+    >>> read_yields("Yield: 2 loaves"), read_yields("Serves 6 to 8").high
+    (Amount(value=2.0, unit='loaf', high=None, line='Yield: 2 loaves'), 8.0)
+    """
+    found = _yields().match(line.strip())
+    if not found or (found["lead"].lower() == "for" and not re.match(r"people|persons|covers|servings", found["rest"])):
+        return None
+    times = 12 if found["dozen"] else 1
+    low, high = number(found["low"]) * times, number(found["high"]) * times if found["high"] else None
+    named = re.match(rf"(?:[\w-]+\s+){{0,3}}?(?P<unit>{any_of('yields', 'units')})", found["rest"], _FLAGS)
+    unit = _singular(named["unit"].lower()) if named else None
+    if unit is None and found["lead"].lower() in ("serves", "servings", "portions", "feeds", "for"):
+        unit = "serving"
+    return Amount(low, unit, high, line.strip())
+
+
+def _singular(word: str) -> str:
+    if word.endswith("ves"):
+        return word[:-3] + "f"
+    if word.endswith("ies") and word not in ("cookies", "brownies", "pies", "smoothies"):
+        return word[:-3] + "y"
+    if word == "people":
+        return "person"
+    return word[:-1] if word.endswith("s") and len(word) > 2 else word
+
+
+def _bare(line: str) -> str:
+    """A line without the marks of a list or of markup."""
+    bold = _MARKUP.match(line)
+    if bold:
+        line = bold["bold"] if bold["bold"] else line[bold.end() :]
+    return _BULLET.sub("", line).strip().strip("|").strip()
+
+
+def _heading(line: str) -> tuple[Section, str] | None:
+    """The section a heading opens, and what stands behind its colon on the same line."""
+    word, colon, rest = line.partition(":")
+    name = re.sub(r"\s*\(.*?\)\s*$", "", word).strip().lower()
+    section = _headings().get(name)
+    if section is None or (rest.strip() and not colon):
+        return None
+    return section, rest.strip()
+
+
+def _fact(line: str) -> dict[str, float]:
+    """Times of the whole recipe [min] and the flour weight [g] that a line states."""
+    found: dict[str, float] = {}
+    for key, pattern in _facts():
+        if match := pattern.search(line):
+            if key == "flour":
+                measure = measure_at(match["what"], 0)
+                if measure and measure.unit and measure.unit.kind == "mass":
+                    found[key] = measure.low * measure.unit.size
+            elif times := read_step(match["what"]).times:
+                found[key] = times[0].low_min
+    return found
+
+
+@cache
+def _step_start() -> re.Pattern[str]:
+    return re.compile(rf"^{any_of('steps', 'verbs')}", _FLAGS)
+
+
+def _like_step(line: str) -> bool:
+    """Whether a line reads as a sentence of a method rather than as an ingredient."""
+    verb = _step_start().match(line)
+    sentences = len(re.findall(r"[a-z)][.!?](?:\s|$)", line))
+    return (
+        bool(verb and (len(line.split()) > 3 or sentences))
+        or sentences > 1
+        or (sentences > 0 and len(line.split()) > 9)
+    )
+
+
+@cache
+def _unmeasured() -> re.Pattern[str]:
+    return re.compile(rf"(?<!\w){any_of('lines', 'unmeasured')}", _FLAGS)
+
+
+def _as_ingredient(line: str, component: str, sure: bool) -> IngredientLine | None:
+    """The line as an ingredient; sure: it stands under a heading that says so."""
+    read = read_line(line, component)
+    if read is None:
+        return None
+    if read.amount is not None:
+        return read if sure or not _like_step(line) else None
+    if read.known or (sure and not _like_step(line)):
+        return read
+    return read if _unmeasured().search(line) and not _like_step(line) and len(line.split()) < 9 else None
+
+
+def _part(line: str, following: str | None, section: Section) -> str | None:
+    """The sub-recipe that a line opens ("For the frosting:"), or None."""
+    if len(line) > 60 or _SENTENCE_END.search(line) or following is None:
+        return None
+    found = _FOR_PART.match(line)
+    explicit = line.endswith(":") or line.lower().startswith("for the ")
+    explicit |= section != "steps" and _names_part(line)
+    shouted = line.isupper() and len(line) > 3 and section != "head"
+    if not found or not (explicit or shouted) or read_yields(line) or "," in found["name"]:
+        return None
+    return found["name"].strip().lower()
+
+
+def _names_part(line: str) -> bool:
+    """Whether a line says no more than "Frosting" or "Lemon glaze"."""
+    return len(line.split()) <= 3 and bool(re.search(rf"\b{any_of('headings', 'parts')}$", line, _FLAGS))
+
+
+def _take(line: str, following: str | None, so_far: _Reading) -> None:
+    """Put one line where it belongs."""
+    if heading := _heading(line):
+        so_far.section, rest = heading
+        so_far.headed = True
+        so_far.component = ""
+        if (said := re.search(r"\((.+?)\)\s*:?\s*$", line)) and not rest:
+            _take_aside(said[1], so_far)
+        if so_far.section == "notes" and not rest:
+            so_far.notes.append(line)
+        if rest:
+            _take_rest(rest, line, so_far)
+        return
+    if not so_far.title and so_far.section == "head" and not _as_ingredient(line, "", False) and not _like_step(line):
+        so_far.title = line.strip(" #*")
+        return
+    if so_far.section != "notes" and so_far.yields is None and (amount := read_yields(line)):
+        so_far.yields = amount
+        return
+    if so_far.section in ("head", "ingredients") and (facts := _fact(line)) and not _like_step(line):
+        so_far.facts |= facts
+        so_far.notes.append(line)
+        return
+    if so_far.section == "notes":
+        so_far.notes.append(line)
+    elif part := _part(line, following, so_far.section):
+        so_far.component = part
+        so_far.section = "ingredients" if so_far.section == "head" else so_far.section
+    elif so_far.section == "steps":
+        _take_step(line, so_far)
+    else:
+        _take_early(line, so_far)
+
+
+def _take_aside(text: str, so_far: _Reading) -> None:
+    """What a heading says in brackets: "Ingredients (makes 2 loaves)"."""
+    so_far.yields = so_far.yields or read_yields(text)
+    if so_far.yields is None or so_far.yields.line != text:
+        so_far.notes.append(text)
+
+
+def _take_rest(rest: str, line: str, so_far: _Reading) -> None:
+    """What stands on the line of a heading itself: "Ingredients: flour, water", "Note: keeps a week"."""
+    if so_far.section == "notes":
+        so_far.notes.append(line)
+    elif so_far.section == "steps":
+        _take_step(rest, so_far)
+    else:
+        _take_early(rest, so_far)
+
+
+def _take_early(line: str, so_far: _Reading) -> None:
+    """A line before the method has begun: an ingredient, the first step, or introduction."""
+    numbered = _ENUMERATED.match(line)
+    if so_far.ingredients and (numbered or _like_step(line)) and not (so_far.headed and not _like_step(line)):
+        so_far.section, so_far.component = "steps", ""
+        _take_step(line, so_far)
+        return
+    ingredient = _as_ingredient(line, so_far.component, so_far.section == "ingredients")
+    if ingredient:
+        so_far.section = "ingredients"
+        so_far.ingredients.append(ingredient)
+    elif (so_far.section == "head" and len(line.split()) >= 4) or (so_far.ingredients and _SENTENCE_END.search(line)):
+        so_far.notes.append(line)
+    else:
+        so_far.unread.append(line)
+
+
+def _take_step(line: str, so_far: _Reading) -> None:
+    text = _ENUMERATED.sub("", line).strip()
+    if text:
+        so_far.steps.append((text, so_far.component))
+
+
+def _lines(text: str) -> list[str]:
+    plain = (_bare(line) for line in text.replace("\u00a0", " ").splitlines() if not _RULE.match(line))
+    return [line for line in plain if line]
+
+
+def read_text(text: str) -> Recipe:
+    """Read a plain-text recipe.
+
+    text: any text whatsoever, headings or none
+    returns: the Recipe; every line is in its title, yields, ingredients, steps, notes or unread
+
+    >>> recipe = read_text("Plain rolls\\nMakes 12 rolls\\n500 g bread flour\\n340 g water\\nMix and knead 10 minutes.")
+    >>> recipe.title, recipe.yields.value, len(recipe.ingredients), recipe.steps[0].times[0].what
+    ('Plain rolls', 12.0, 2, 'knead')
+    """
+    lines = _lines(text)
+    so_far = _Reading()
+    for line, following in zip(lines, [*lines[1:], None], strict=True):
+        _take(line, following, so_far)
+    if not so_far.ingredients and not so_far.steps:
+        so_far.steps = [(note, "") for note in so_far.notes if _like_step(note)]
+        so_far.notes = [note for note in so_far.notes if not _like_step(note)]
+    return assembled(
+        title=so_far.title,
+        yields=so_far.yields,
+        ingredients=so_far.ingredients,
+        steps=so_far.steps,
+        notes=so_far.notes,
+        unread=so_far.unread,
+        facts=so_far.facts,
+    )
+
+
+def assembled(
+    *,
+    title: str,
+    yields: Amount | None,
+    ingredients: Sequence[IngredientLine],
+    steps: Iterable[tuple[str, str]],
+    notes: Iterable[str] = (),
+    unread: Iterable[str] = (),
+    facts: dict[str, float],
+    jsonld: str = "",
+) -> Recipe:
+    """A Recipe from its lines. Steps are (text, component); what the recipe as a whole says settles a bare "to 240".
+
+    facts: prep, cook, total [min] and flour [g], each where known
+    """
+    texts = list(steps)
+    every = " ".join(text for text, _ in texts)
+    metric = bool(re.search(r"\d\s?°?\s?C\b|celsius", every)) and not re.search(
+        r"\d\s?°?\s?F\b|fahrenheit", every, _FLAGS
+    )
+    metric |= not re.search(r"\d\s?°?\s?F\b|fahrenheit", every, _FLAGS) and _weighed_in_grams(ingredients)
+    sweet = bool(
+        re.search(r"soft[- ]ball|hard[- ]crack|firm[- ]ball|candy|syrup|caramel|thermometer|fudge|jam", every, _FLAGS)
+    )
+    marked = tuple(read_step(t, c, metric=metric, sweet=sweet) for t, c in texts)
+    flour_g = facts.get("flour")
+    return Recipe(
+        title=title,
+        yields=yields,
+        ingredients=_percentages(ingredients, flour_g),
+        steps=marked,
+        notes=tuple(notes),
+        unread=tuple(unread),
+        prep_min=facts.get("prep"),
+        cook_min=facts.get("cook"),
+        total_min=facts.get("total"),
+        flour_g=flour_g,
+        jsonld=jsonld,
+    )
+
+
+def _weighed_in_grams(ingredients: Sequence[IngredientLine]) -> bool:
+    units = [i.unit for i in ingredients if i.unit]
+    return bool(units) and sum(u in ("g", "kg", "ml", "l", "dl", "cl") for u in units) * 2 > len(units)
+
+
+def _percentages(ingredients: Sequence[IngredientLine], flour_g: float | None) -> tuple[IngredientLine, ...]:
+    """Baker's percentages turned to grams, where the flour weight is stated or one flour of the formula is weighed."""
+    if flour_g is None:
+        return tuple(ingredients)
+    return tuple(
+        replace(i, mass_g=round(i.amount * flour_g / 100, 3), mass_from="percent")
+        if i.unit == "percent" and i.amount is not None and i.mass_g is None
+        else i
+        for i in ingredients
+    )
+
+
+def to_text(recipe: Recipe) -> str:
+    """The recipe as plain text that read_text reads back to the same lines.
+
+    >>> print(to_text(Recipe(title="Rolls", steps=(Step(text="Bake 20 minutes."),))), end="")
+    Rolls
+    <BLANKLINE>
+    Method
+    1. Bake 20 minutes.
+    """
+    blocks = [[recipe.title] if recipe.title else [], [recipe.yields.line] if recipe.yields else []]
+    blocks[0] += blocks.pop()
+    facts = [n for n in recipe.notes if _fact(n)]
+    blocks[0] += facts
+    if recipe.ingredients:
+        blocks.append(["Ingredients", *_grouped((i.component, f"- {i.line}") for i in recipe.ingredients)])
+    if recipe.steps:
+        numbered = enumerate(recipe.steps, start=1)
+        blocks.append(["Method", *_grouped((s.component, f"{n}. {' '.join(s.text.split())}") for n, s in numbered)])
+    rest = [n for n in recipe.notes if n not in facts and n.strip(" :").lower() not in ("notes", "note")]
+    if rest or recipe.unread:
+        blocks.append(["Notes", *rest, *recipe.unread])
+    return "\n\n".join("\n".join(block) for block in blocks if block) + "\n"
+
+
+def _grouped(lines: Iterable[tuple[str, str]]) -> list[str]:
+    """Lines with a heading wherever the sub-recipe changes."""
+    written, current = list[str](), ""
+    for component, line in lines:
+        if component != current and component:
+            written.append(f"For the {component}:")
+        current = component
+        written.append(line)
+    return written
