@@ -1,0 +1,39 @@
+"""A hotter oven sets the crumb in time."""
+
+from rules.case import Case
+from rules.why import Explanation
+from rules.why._words import at, boiling_figure, boils, by_side, gas_equation, gas_figure, gas_swells
+
+TITLE = "Why a hotter oven for cakes"
+SOURCES = ("uwyo-altitude-adjusters", "csu-cakes-2002", "iapws-r7-97")
+LOW_K, HIGH_K = 15 / 1.8, 25 / 1.8
+
+
+def explain(case: Case) -> Explanation:
+    """More heat sets the crumb before the gas has run away with it."""
+    say = case.say
+    span = f"{say.temp_drop(LOW_K)} to {say.temp_drop(HIGH_K)}"
+    return Explanation(
+        line=by_side(
+            case,
+            above=f"A hotter oven sets the crumb {at(case)} before the gas has run away with it.",
+            level=f"The recipe's oven is right {at(case)}; it is turned up only higher up, where gas swells faster.",
+            below=f"The recipe's oven is right {at(case)}; it is turned up only above sea level, where gas swells "
+            "more.",
+        ),
+        paragraph=(
+            "An oven is as hot as you set it, at any height. The cake inside is not: as long as it is wet it cannot "
+            f"pass the boil. {boils(case)} {gas_swells(case)} "
+            + by_side(
+                case,
+                above=f"So bakers add {span} to the oven to set the outside and the crumb sooner. Then it is done "
+                "sooner too. ",
+                level=f"Higher up bakers add {span} to set the crumb sooner. ",
+                below="So there is nothing to hurry. ",
+            )
+            + "Look at it early. In glass or dark pans add less, and roasts, braises and custards get no extra heat "
+            "at all."
+        ),
+        equations=(gas_equation(case),),
+        figures=(boiling_figure(case), gas_figure(case)),
+    )

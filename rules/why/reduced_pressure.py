@@ -1,0 +1,59 @@
+"""The pressure in a weather report is not the pressure on the pot."""
+
+from rules import air, water
+from rules.case import Case
+from rules.model import Figure
+from rules.why import Explanation
+from rules.why._words import at, boiling_figure, by_side, capital
+
+TITLE = "Why a weather report's pressure is reduced to sea level"
+SOURCES = ("us-std-atm-1976", "iapws-r7-97")
+
+
+def explain(case: Case) -> Explanation:
+    """Weather maps take the altitude out; a pot feels it."""
+    say = case.say
+    wrong_c = water.saturation_temp_c(air.SEA_LEVEL_PA)
+    own, reported = say.pressure(case.here.pressure_pa), say.pressure(air.SEA_LEVEL_PA)
+    return Explanation(
+        line=by_side(
+            case,
+            above=f"A weather report gives the pressure as if {case.place} were at sea level; the pot feels the real "
+            f"one, {own}.",
+            level=f"A weather report gives pressure as if every town stood at sea level; {at(case)} that is the real "
+            "one.",
+            below=f"A weather report gives the pressure as if {case.place} were at sea level; the pot feels the real "
+            f"one, {own}.",
+        ),
+        paragraph=(
+            "Forecasters want to compare towns, so they add or take away a column of air until every station reads "
+            f"as if it stood at the sea. That shows highs and lows, but it hides the altitude. {capital(at(case))} "
+            f"standard air presses with {say.pressure(air.pressure_pa(case.here.elevation_m))}, while the report "
+            f"would say about {reported}. "
+            + by_side(
+                case,
+                above=f"Take the report at its word and you would expect the boil at {say.temp(wrong_c)}; it is at "
+                f"{say.temp(case.here.boiling_c)}. ",
+                level="Near sea level the two agree. ",
+                below=f"Take the report at its word and you would expect the boil at {say.temp(wrong_c)}; it is at "
+                f"{say.temp(case.here.boiling_c)}. ",
+            )
+            + "For cooking use a barometer's own reading, called station pressure, or simply boil water and read the "
+            "thermometer."
+        ),
+        equations=(
+            f"p_station = p_report·p({case.here.elevation_m:,.0f} m)/p(0) = "
+            f"{air.SEA_LEVEL_PA:,.0f}·{air.pressure_pa(case.here.elevation_m) / air.SEA_LEVEL_PA:.4f} = "
+            f"{air.pressure_pa(case.here.elevation_m):,.0f} Pa.",
+        ),
+        figures=(
+            boiling_figure(case),
+            Figure(
+                "station_pressure",
+                "Air pressure at the place",
+                round(case.here.pressure_pa / 1000, 2),
+                "kPa",
+                sea_level=round(air.SEA_LEVEL_PA / 1000, 2),
+            ),
+        ),
+    )
