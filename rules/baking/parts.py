@@ -44,7 +44,9 @@ def _words() -> tuple[tuple[tuple[str, ...], Part], ...]:
 
 
 def _tokens(text: str) -> tuple[str, ...]:
-    return tuple(word.removesuffix("s") for word in re.findall(r"[a-z]+", text.lower().replace("'", "").replace("’", "")))
+    return tuple(
+        word.removesuffix("s") for word in re.findall(r"[a-z]+", text.lower().replace("'", "").replace("’", ""))
+    )
 
 
 @cache

@@ -1,0 +1,161 @@
+"""A recipe on its way from one elevation to another: what every component of the formula works on."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cached_property
+
+from rules import air, water
+from rules.baking import bands, components
+from rules.baking.bands import Span
+from rules.baking.change import Change, Way, What, ingredient
+from rules.baking.parts import Placed, batter
+from rules.baking.rounding import ML, G, in_unit, kitchen, same_measure
+from rules.model import Units
+from rules.recipe import IngredientLine, Recipe
+from rules.say import Say, number
+
+MEASURED = (*ML, *G, "percent", "packet", "sachet", "envelope", "stick")
+
+
+@dataclass(frozen=True)
+class Batch:
+    """One recipe, its style, the elevation it was written for and the one it goes to [m]."""
+
+    recipe: Recipe
+    style: str
+    from_m: float
+    to_m: float
+    units: Units = "us"
+
+    @cached_property
+    def lines(self) -> tuple[Placed, ...]:
+        """The lines of the dough or batter itself."""
+        return batter(self.recipe)
+
+    @cached_property
+    def say(self) -> Say:
+        """Words quantities in the cook's units."""
+        return Say(self.units)
+
+    @property
+    def up(self) -> bool:
+        """Whether the recipe climbs."""
+        return self.to_m > self.from_m
+
+    @property
+    def here(self) -> str:
+        """Where it goes, in words."""
+        return self.say.elevation(self.to_m)
+
+    @property
+    def there(self) -> str:
+        """Where it was written for, in words."""
+        return self.say.elevation(self.from_m)
+
+    @cached_property
+    def pressure_ratio(self) -> float:
+        """Air pressure here against there."""
+        return air.pressure_pa(self.to_m) / air.pressure_pa(self.from_m)
+
+    @cached_property
+    def boil_here_c(self) -> float:
+        """Boiling point of water where it goes [degC]."""
+        return water.boiling_point_c(self.to_m)
+
+    @cached_property
+    def boil_there_c(self) -> float:
+        """Boiling point of water where it was written for [degC]."""
+        return water.boiling_point_c(self.from_m)
+
+    @property
+    def boil_shift_k(self) -> float:
+        """How much hotter water boils here than there [K], negative on the way up."""
+        return self.boil_here_c - self.boil_there_c
+
+    def parts(self, *names: str, least_g: float = 0.0) -> tuple[Placed, ...]:
+        """Lines of the batter that play one of these parts, leaving out those known to weigh less than least_g."""
+        return tuple(
+            p for p in self.lines if p.part.name in names and (p.line.mass_g is None or p.line.mass_g >= least_g)
+        )
+
+    def ratio(self, component: str) -> Span:
+        """How many times the baseline's amount is right here."""
+        return components.ratio(self.style, component, self.from_m, self.to_m)
+
+    def expects(self, component: str) -> bool:
+        """Whether a baker would look for a change of this component between the two elevations."""
+        tables = component if component in bands.TABLES else "leavening"
+        return bands.change(tables, self.to_m) != bands.change(tables, self.from_m)
+
+
+def amount_of(line: IngredientLine) -> float | None:
+    """The amount of a line with what is added to it ("plus 2 tbsp") in its own unit; None where it cannot be told."""
+    total = line.amount
+    for more in line.further:
+        added = in_unit(more.value, more.unit, line.unit)
+        total = None if total is None or added is None else total + added
+    return total
+
+
+def rescaled(
+    line: Placed, ratio: Span, what: What, *, rule: str, because: str, sources: tuple[str, ...], fine: bool = False
+) -> Change | None:
+    """One ingredient line times a ratio, rounded to what a cook can measure; None where it has no measure.
+
+    Where the rounding swallows the change, the change is listed as `same` with that reason.
+    """
+    amount, unit = amount_of(line.line), line.line.unit
+    if amount is None or unit not in MEASURED:
+        return None
+    wanted, to_unit = same_measure(amount * ratio.value, unit, fine=fine)
+    scale = wanted / (amount * ratio.value)
+    if abs(ratio.value - 1) > 1e-9:
+        to, low, high = (kitchen(amount * scale * r, to_unit, fine=fine) for r in (ratio.value, ratio.low, ratio.high))
+    else:
+        to, low, high = (amount * scale,) * 3
+    was = in_unit(amount, unit, to_unit)
+    if was is None or abs(to - was) < 1e-6:
+        to, low, high, to_unit = amount, amount, amount, unit
+        way: Way = "same"
+        because = "The change is smaller than a cook can measure."
+    else:
+        way = "less" if to < was else "more"
+    return Change(
+        what=what, way=way, at=ingredient(line.index), item=line.line.item,
+        from_value=amount, from_unit=unit, to_value=to, to_low=min(low, to), to_high=max(high, to), to_unit=to_unit,
+        rule=rule, because=because, sources=sources,
+    )  # fmt: skip
+
+
+def scale_lines(
+    batch: Batch, lines: tuple[Placed, ...], component: str, what: What, because: str, *, fine: bool = False
+) -> Iterator[Change]:
+    """Lines of one component times the style's ratio, or `same` with the style's reason."""
+    part = components.share(batch.style, component)
+    if part is None or not lines or not batch.expects(component):
+        return
+    rule, sources = f"baking.{component}", components.sources(batch.style, component)
+    if not part.value:
+        yield kept(what, ingredient(lines[0].index), rule, part.note, sources, item=lines[0].line.item)
+        return
+    ratio = batch.ratio(component)
+    for line in lines:
+        change = rescaled(line, ratio, what, rule=rule, because=because, sources=sources, fine=fine)
+        if change:
+            yield change
+
+
+def kept(what: What, at: str, rule: str, because: str, sources: tuple[str, ...], *, item: str = "") -> Change:
+    """Something that stays although a baker might expect a change, with its reason."""
+    return Change(what=what, way="same", at=at, rule=rule, because=f"{because}.", sources=sources, item=item)
+
+
+def percent(ratio: float) -> str:
+    """How far a ratio is from one, in whole percent.
+
+    >>> percent(0.75), percent(1.219)
+    ('25 %', '22 %')
+    """
+    return f"{number(abs(ratio - 1) * 100, 0)} %"

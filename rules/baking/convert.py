@@ -1,0 +1,341 @@
+"""Convert a recipe from one elevation to another: every ingredient, time and temperature, every change explained."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass, field, replace
+from itertools import chain
+
+from rules import kinetics
+from rules.air import HIGHEST_M, LOWEST_M
+from rules.baking import (
+    bands,
+    eggs,
+    fat,
+    flour,
+    foam,
+    leavening,
+    liquid,
+    pan,
+    salt,
+    steps,
+    sugar,
+    wet_dish,
+    yeast,
+)
+from rules.baking.batch import Batch, amount_of
+from rules.baking.change import Change, ingredient
+from rules.baking.rounding import in_unit, kitchen, measure
+from rules.baking.steps import StepTo
+from rules.errors import UnknownWord, within
+from rules.model import Caution, Units
+from rules.recipe import IngredientLine, Recipe
+
+# In the order in which the published advice wants them tried.
+COMPONENTS = (leavening, yeast, sugar, liquid, flour, eggs, fat, salt, foam, pan, wet_dish)
+STYLES = (
+    "layer_cake", "foam_cake", "pound_cake", "quick_bread", "biscuit", "cookie", "brownie", "yeast_bread", "laminated", "pizza",
+    "pie", "choux", "souffle", "custard", "cheesecake", "meringue", "fried_dough", "sugarwork", "jam", "braise", "beans", "rice",
+    "pasta", "soup", "reduction", "other",
+)  # fmt: skip
+BATTERS = ("layer_cake", "foam_cake", "pound_cake", "quick_bread", "cookie", "brownie", "biscuit")
+GRAMS = re.compile(r"\d\s*(?:g|grams?)\b", re.I)
+STATED = re.compile(r"\(\s*[\d.,]+\s*(?:g|grams?)\s*\)", re.I)
+SEASON_FROM_M = 2133.0
+EGG_SIZE = re.compile(r"\b(?:extra[- ]large|small|medium|large|jumbo)\b", re.I)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LineTo:
+    """An ingredient line and what becomes of it.
+
+    amount, amount_high, unit: the new measure, rounded to what a cook can measure; None where the line has none
+    mass_g: its mass [g], 0.1 g under 10 g, else 1 g; None where the mass is not known
+    text: the line with its measure replaced; byte for byte as read where nothing changes
+    """
+
+    line: IngredientLine
+    amount: float | None
+    amount_high: float | None
+    unit: str | None
+    mass_g: float | None
+    text: str
+
+    @property
+    def changed(self) -> bool:
+        """Whether the cook measures something else than the recipe said."""
+        return self.text != self.line.line
+
+
+@dataclass(frozen=True, slots=True)
+class OvenTo:
+    """The main oven setting [degC]: there, here, and the range the sources allow here."""
+
+    from_c: float
+    to_c: float
+    low_c: float
+    high_c: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Converted:
+    """A recipe, converted.
+
+    sure: how sure the style is, 0 to 1; 1 where the cook named it
+    changes: every change, and what stays although a baker would expect one, in the order in which to try them
+    plain: the converted recipe as a recipe of its own, without originals in brackets
+    """
+
+    recipe: Recipe
+    style: str
+    sure: float
+    from_elevation_m: float
+    to_elevation_m: float
+    ingredients: tuple[LineTo, ...]
+    oven: OvenTo | None
+    steps: tuple[StepTo, ...]
+    changes: tuple[Change, ...]
+    unread: tuple[str, ...]
+    cautions: tuple[Caution, ...]
+    plain: Recipe = field(repr=False)
+
+
+def convert(
+    recipe: Recipe,
+    *,
+    from_elevation_m: float = 0.0,
+    to_elevation_m: float,
+    style: str | None = None,
+    units: Units = "us",
+) -> Converted:
+    """Convert a recipe from the elevation it was written for to another, up or down.
+
+    Every component has its own amount at every elevation, against sea level; a line is multiplied by the ratio of the
+    two (the oven and hot fat by their difference), so that a recipe taken up and down again is itself within rounding.
+
+    from_elevation_m, to_elevation_m: height above sea level [m], -430 to 5500
+    style: a style id; recognised from ingredients and ratios where not given
+    units: which unit system stands first in the explanations
+    raises: OutOfRange outside those elevations; UnknownWord for an unknown style
+    source: the tables and rules named by every change
+    """
+    hint = "It is the height of the kitchen above sea level; check the figure and whether it is feet or metres."
+    for name, elevation_m in (("elevation", to_elevation_m), ("elevation it was written for", from_elevation_m)):
+        within(name, elevation_m, LOWEST_M, HIGHEST_M, "m", hint)
+    name, sure = _style(recipe, style)
+    batch = Batch(recipe, name, from_elevation_m, to_elevation_m, units)
+    moved = from_elevation_m != to_elevation_m
+    found = tuple(chain.from_iterable(part.changes(batch) for part in COMPONENTS)) if moved else ()
+    rewritten = [steps.rewrite(batch, i, one) for i, one in enumerate(recipe.steps)]
+    lines = tuple(_line(i, line, found) for i, line in enumerate(recipe.ingredients))
+    new_steps = tuple(step for step, _ in rewritten)
+    changes = (*found, *_in_order(chain.from_iterable(c for _, c in rewritten)))
+    return Converted(
+        recipe=recipe, style=name, sure=sure, from_elevation_m=from_elevation_m, to_elevation_m=to_elevation_m,
+        ingredients=lines, oven=_oven(new_steps), steps=new_steps, changes=changes, unread=recipe.unread,
+        cautions=tuple(_cautions(batch, changes)) if moved else (), plain=_plain(recipe, lines, new_steps),
+    )  # fmt: skip
+
+
+def _style(recipe: Recipe, style: str | None) -> tuple[str, float]:
+    if style is not None:
+        if style not in STYLES:
+            raise UnknownWord.among("style", style, STYLES)
+        return style, 1.0
+    from rules.baking.style import recognise
+
+    known = recognise(recipe)
+    return known.id, known.sure
+
+
+def _in_order(changes: Iterator[Change]) -> list[Change]:
+    order = ("oven", "time")
+    return sorted(changes, key=lambda c: order.index(c.what) if c.what in order else len(order))
+
+
+# Ingredient lines
+
+
+def _line(index: int, line: IngredientLine, changes: tuple[Change, ...]) -> LineTo:
+    here = ingredient(index)
+    change = next((c for c in changes if c.at == here and c.way != "same" and c.to_value is not None), None)
+    if change is None:
+        mass = None if line.mass_g is None else round_mass(line.mass_g)
+        return LineTo(
+            line=line, amount=line.amount, amount_high=line.amount_high, unit=line.unit, mass_g=mass, text=line.line
+        )
+    if change.what == "egg" and line.unit is None:
+        return _eggs(line, change)
+    return _measured(line, change)
+
+
+def round_mass(mass_g: float) -> float:
+    """A mass to 0.1 g under 10 g, else to 1 g.
+
+    >>> round_mass(6.94), round_mass(281.3)
+    (6.9, 281.0)
+    """
+    return round(mass_g, 1 if mass_g < 10 else 0)
+
+
+def _measured(line: IngredientLine, change: Change) -> LineTo:
+    to, unit = change.to_value or 0.0, change.to_unit
+    was = in_unit(amount_of(line) or 0.0, line.unit, unit) or 0.0
+    ratio = to / was if was else 1.0
+    more = None if line.amount_high is None else in_unit(line.amount_high, line.unit, unit)
+    high = kitchen(more * ratio, unit) if more else None
+    mass = None if line.mass_g is None else round_mass(line.mass_g * ratio)
+    old = line.line[line.start : line.end]
+    text = measure(to, unit, high=high)
+    if mass is not None and unit not in ("g", "kg") and GRAMS.search(old):
+        text += f" ({mass:g} g)"
+    return LineTo(line=line, amount=to, amount_high=high, unit=unit, mass_g=mass, text=_replaced(line, text, mass))
+
+
+def _replaced(line: IngredientLine, text: str, mass_g: float | None) -> str:
+    """The line with its measure replaced, and with a weight that stands behind the name brought along."""
+    if line.end <= line.start:
+        return line.line
+    space = " " if line.line[line.start : line.end][-1:].isspace() else ""
+    rest = line.line[line.end :]
+    if mass_g is not None and line.mass_from == "stated":
+        rest = STATED.sub(f"({mass_g:g} g)", rest, count=1)
+    return line.line[: line.start] + text + space + rest
+
+
+def _eggs(line: IngredientLine, change: Change) -> LineTo:
+    count, size = int(change.to_value or 0), change.to_unit or "large"
+    mass = round_mass(eggs.mass_g(count, size))
+    rest = line.line[line.end :]
+    plain_size = size.split(" plus ")[0]
+    named = EGG_SIZE.sub(plain_size, rest, count=1) if EGG_SIZE.search(rest) else f" {plain_size}{rest}"
+    extra = f" plus {size.split(' plus ')[1]}" if " plus " in size else ""
+    if line.mass_from == "stated":
+        named = STATED.sub(f"({mass:g} g)", named, count=1)
+    text = f"{line.line[: line.start]}{count}{named}{extra}"
+    if EGG_SIZE.search(line.line[line.start : line.end]):
+        text = f"{line.line[: line.start]}{count} {plain_size}{rest}{extra}"
+    return LineTo(line=line, amount=float(count), amount_high=None, unit=size, mass_g=mass, text=text)
+
+
+# The oven, the cautions and the recipe as it then reads
+
+
+def _oven(new: tuple[StepTo, ...]) -> OvenTo | None:
+    """The setting of the step that bakes, else the first that is named."""
+    held = [
+        (one, t)
+        for one in new
+        for t in one.temperatures
+        if t.mark.what == "oven" and t.mark.low_c >= steps.BAKED_OVEN_C
+    ]
+    if not held:
+        return None
+    baking = [t for one, t in held if any(m.what in ("bake", "roast", "braise") for m in one.step.times)]
+    main = (baking or [t for _, t in held])[0]
+    return OvenTo(*(round(c, 1) for c in (main.mark.low_c, main.to_c, main.low_c, main.high_c)))
+
+
+def _cautions(batch: Batch, changes: tuple[Change, ...]) -> Iterator[Caution]:
+    touched: set[str] = {c.what for c in changes if c.way != "same"}
+    if batch.style in BATTERS and touched & {"leavening", "sugar", "liquid"} and batch.up:
+        yield Caution(
+            "note",
+            "Change one thing at a time, in this order: leavening, sugar, liquid, then the rest. Keep a note of each batch.",
+            ("uwyo-altitude-adjusters",),
+        )
+    if batch.style in BATTERS and "pan" in touched and batch.up:
+        yield Caution(
+            "note",
+            "Pan overflow: fill half full, and set a sheet pan beneath for the first batch.",
+            ("egg-producers-cakes",),
+        )
+    yield from _beyond(batch, touched)
+    if "oven" in touched and batch.up and re.search(r"\bglass\b|\bpyrex\b", _words(batch.recipe), re.I):
+        yield Caution(
+            "note",
+            "In a glass pan leave the oven at the recipe's setting: glass already browns the edges.",
+            ("egg-producers-cakes",),
+        )
+    yield from _pot_cautions(batch, touched)
+    if any(line.divided for line in batch.recipe.ingredients):
+        yield Caution(
+            "note", "Where an ingredient is divided, divide its new amount in the same shares.", ("common-practice",)
+        )
+
+
+def _words(recipe: Recipe) -> str:
+    return " ".join(one.text for one in recipe.steps)
+
+
+def _beyond(batch: Batch, touched: set[str]) -> Iterator[Caution]:
+    highest, top = max(batch.from_m, batch.to_m), bands.highest_m("leavening")
+    if highest <= top or not touched & {"leavening", "sugar", "liquid"}:
+        return
+    law = leavening.gas_ratio(0, highest)
+    yield Caution(
+        "warn" if highest > 3048 else "note",
+        f"The published tables end at {batch.say.elevation(top)}; their last step is held above it. The gas law alone would take "
+        f"{100 - 100 / law:.0f} % of the leavening off at {batch.say.elevation(highest)}: bake a small trial before the batch.",
+        ("uwyo-altitude-adjusters", "computed"),
+    )
+
+
+def _pot_cautions(batch: Batch, touched: set[str]) -> Iterator[Caution]:
+    soft = kinetics.softening(wet_dish.dish_class(batch))
+    if batch.style == "beans" and soft.threshold_c is not None and batch.boil_here_c < soft.threshold_c:
+        yield Caution(
+            "warn",
+            f"Below {batch.say.temp(soft.threshold_c)} dried beans practically will not soften, however long they cook. Use a pressure cooker.",
+            (soft.source,),
+        )
+    elif batch.style in ("beans", "braise") and batch.boil_shift_k < -1.5:
+        yield Caution(
+            "note",
+            "A pressure cooker is the quick way here: it cooks well above the boil of an open pot. Follow its maker's instructions.",
+            ("common-practice",),
+        )
+    if batch.style == "beans":
+        yield Caution(
+            "warn",
+            "Kidney beans: soak, then boil hard for at least 10 minutes before any slow cooking.",
+            ("usu-ask-extension",),
+        )
+    if any(t.what == "pressure" for one in batch.recipe.steps for t in one.times):
+        yield Caution(
+            "warn",
+            "Never fill a pressure cooker past two thirds, half for beans and grains; keep the vent clear and let the pressure "
+            "fall before opening.",
+            ("common-practice",),
+        )
+    if "fat_temp" in touched:
+        yield Caution(
+            "warn", "Hot fat: never past half the pot, a lid within reach, and no water near it.", ("common-practice",)
+        )
+    if batch.style == "jam" or any(t.what == "process" for one in batch.recipe.steps for t in one.times):
+        yield Caution(
+            "stop",
+            "Canning times and pressures are not converted here. Take the process for your elevation from a tested recipe, "
+            "as it is printed.",
+            ("usda-aib-539",),
+        )
+    if batch.style in wet_dish.POTS and batch.to_m > SEASON_FROM_M > batch.from_m:
+        yield Caution(
+            "note", "Food can taste flatter up here; taste and season at the end.", ("csu-high-altitude-food-prep",)
+        )
+
+
+def _plain(recipe: Recipe, lines: tuple[LineTo, ...], new: tuple[StepTo, ...]) -> Recipe:
+    return replace(recipe, ingredients=tuple(_plain_line(to) for to in lines), steps=tuple(one.plain for one in new))
+
+
+def _plain_line(to: LineTo) -> IngredientLine:
+    if not to.changed:
+        return to.line
+    counted = to.line.unit is None
+    end = to.line.end + len(to.text) - len(to.line.line)
+    return replace(
+        to.line, line=to.text, amount=to.amount, amount_high=to.amount_high, unit=None if counted else to.unit,
+        further=(), mass_g=to.mass_g, end=to.line.end if counted else max(end, to.line.start),
+    )  # fmt: skip

@@ -1,0 +1,112 @@
+"""Eggs: protein to set the crumb and water to keep it moist, by the size of the egg."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from functools import cache
+
+from rules.baking import components
+from rules.baking.batch import Batch, kept, percent, rescaled
+from rules.baking.change import Change, ingredient
+from rules.baking.parts import Placed
+from rules.tables import read_csv
+
+RULE = "baking.egg"
+TABLE = "tables/egg_sizes_usda-sr28.csv"
+EXTRA_YOLK_G, EXTRA_WHITE_G = 17.0, 33.0
+
+
+@cache
+def sizes() -> dict[str, float]:
+    """Mass of an egg without its shell by size [g], smallest first.
+
+    source: usda-sr28
+
+    >>> sizes()["extra-large"]
+    56.0
+    """
+    return {row["size"].replace(" ", "-"): float(row["each_g"]) for row in read_csv(TABLE).rows}
+
+
+def nearest(mass_g: float, count: int) -> tuple[int, str, float]:
+    """The eggs nearest to a mass: so many of a size, or large ones with a yolk or a white more.
+
+    mass_g: mass wanted, without shells [g]; count: how many the recipe has
+    returns: count, size in words, their mass [g]; a larger size wins over an odd yolk where it comes as near
+    source: usda-sr28
+
+    >>> nearest(168, 3), nearest(150, 3), nearest(215, 4)
+    ((3, 'extra-large', 168.0), (3, 'large', 150.0), (4, 'large plus 1 yolk', 217.0))
+    """
+    sized = [(count, size, count * grams) for size, grams in sizes().items()]
+    odd = [
+        (count, "large plus 1 yolk", count * sizes()["large"] + EXTRA_YOLK_G),
+        (count, "large plus 1 white", count * sizes()["large"] + EXTRA_WHITE_G),
+        (count + 1, "large", (count + 1) * sizes()["large"]),
+    ]
+    best = min(sized, key=lambda eggs: abs(eggs[2] - mass_g))
+    second = min(odd, key=lambda eggs: abs(eggs[2] - mass_g))
+    return second if abs(best[2] - mass_g) > abs(second[2] - mass_g) + 3.0 else best
+
+
+def mass_g(count: int, size: str) -> float:
+    """Mass of so many eggs of a size, in the words of `nearest` [g].
+
+    >>> mass_g(4, "large plus 1 yolk")
+    217.0
+    """
+    name, _, extra = size.partition(" plus 1 ")
+    return count * sizes()[name] + {"": 0.0, "yolk": EXTRA_YOLK_G, "white": EXTRA_WHITE_G}[extra]
+
+
+def size_of(line: Placed) -> str:
+    """The size of the eggs of a line, by their mass; large where it is not known.
+
+    source: usda-sr28
+    """
+    if not line.line.amount or not line.line.mass_g:
+        return "large"
+    each = line.line.mass_g / line.line.amount
+    return min(sizes(), key=lambda size: abs(sizes()[size] - each))
+
+
+def changes(batch: Batch) -> Iterator[Change]:
+    """Whole eggs a size larger where the style wants it, or `same` with its reason."""
+    part = components.share(batch.style, "egg")
+    eggs = batch.parts("egg")
+    if part is None or not eggs or not batch.expects("egg"):
+        return
+    sources = components.sources(batch.style, "egg")
+    if not part.value:
+        yield kept("egg", ingredient(eggs[0].index), RULE, part.note, sources, item=eggs[0].line.item)
+        return
+    ratio = batch.ratio("egg")
+    because = why(batch, ratio.value)
+    for line in eggs:
+        counted = line.line.unit is None and line.line.amount and float(line.line.amount).is_integer()
+        change = counted_eggs(line, ratio.value, because, sources) if counted else rescaled(
+            line, ratio, "egg", rule=RULE, because=because, sources=sources
+        )  # fmt: skip
+        if change:
+            yield change
+
+
+def why(batch: Batch, ratio: float) -> str:
+    """The reason."""
+    if not batch.up:
+        return f"At {batch.here} the crumb needs no more help than large eggs give, {percent(ratio)} less by weight."
+    return f"About {percent(ratio)} more egg by weight brings protein to set the crumb sooner and water against the dry air."
+
+
+def counted_eggs(line: Placed, ratio: float, because: str, sources: tuple[str, ...]) -> Change:
+    """Eggs by number: the same number of another size, where that is nearer than the size there is."""
+    count, size = int(line.line.amount or 0), size_of(line)
+    to_count, to_size, _ = nearest(count * sizes()[size] * ratio, count)
+    same = (to_count, to_size) == (count, size)
+    more = ratio > 1
+    return Change(
+        what="egg", way="same" if same else "more" if more else "less", at=ingredient(line.index), item=line.line.item,
+        from_value=float(count), from_unit=size, to_value=float(to_count), to_low=float(count), to_high=float(max(count, to_count)),
+        to_unit=to_size, rule=RULE, sources=sources,
+        because="The change is smaller than the step from one size of egg to the next." if same else because,
+    )  # fmt: skip

@@ -1,0 +1,121 @@
+"""Baking powder and soda: the gas they give swells more where the air presses less."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from rules import air, water
+from rules.baking import bands, components
+from rules.baking.bands import Span
+from rules.baking.batch import Batch, kept, percent, rescaled
+from rules.baking.change import Change, ingredient
+from rules.baking.parts import Placed
+from rules.baking.rounding import in_unit
+from rules.say import number
+
+RULE = "baking.leavening"
+SODA_TSP_PER_CUP_SOUR_MILK = 0.5
+SOUR_MILK_G_PER_CUP = 245.0
+SODA_G_PER_TSP = 4.6
+SETTING_C = 60.0
+
+
+def gas_ratio(from_m: float, to_m: float, batter_c: float | None = None) -> float:
+    """How many times larger the same gas is here than there, at the same temperature.
+
+    V is in proportion to n T / p. In a warm batter water vapour joins the gas and takes its own share of the
+    pressure, so the rest has less to push against: V is then in proportion to 1 / (p - p_water).
+
+    from_m, to_m: elevation there and here [m]
+    batter_c: temperature of the batter [degC], 0 to 90; None for dry gas
+    returns: ratio [-]
+    source: computed
+
+    >>> round(gas_ratio(0, 2133.6), 2), round(gas_ratio(0, 2133.6, 60), 2)
+    (1.3, 1.4)
+    """
+    vapour_pa = 0.0 if batter_c is None else water.saturation_pressure_pa(batter_c)
+    return (air.pressure_pa(from_m) - vapour_pa) / (air.pressure_pa(to_m) - vapour_pa)
+
+
+def changes(batch: Batch) -> Iterator[Change]:
+    """Powder and soda times the style's ratio; soda keeps what its sour milk needs."""
+    part = components.share(batch.style, "leavening")
+    if part is None or not batch.expects("leavening"):
+        return
+    ratio, sources = batch.ratio("leavening"), components.sources(batch.style, "leavening")
+    for line in batch.parts("powder", "soda"):
+        span = soda_ratio(batch, line, ratio) if line.part.name == "soda" else ratio
+        if line.part.name == "soda" and abs(span.value - 1) < 1e-9:
+            reason = "The sour milk needs all of this soda: 1/2 tsp a cup to neutralise its acid"
+            yield kept("leavening", ingredient(line.index), RULE, reason, sources, item=line.line.item)
+            continue
+        change = rescaled(line, span, "leavening", rule=RULE, because=why(batch, ratio), sources=sources, fine=True)
+        if change:
+            yield change
+    yield from self_rising(batch, ratio, sources)
+
+
+def why(batch: Batch, ratio: Span) -> str:
+    """The table's figure and the gas law's, in a sentence."""
+    swell = gas_ratio(batch.from_m, batch.to_m)
+    wet = gas_ratio(batch.from_m, batch.to_m, SETTING_C)
+    way = "less" if ratio.value < 1 else "more"
+    law = sorted(round(abs(1 / x - 1) * 100) for x in (swell, wet))
+    effect = "the batter would rise faster than it sets, and fall" if batch.up else "the batter would stay low"
+    return (
+        f"The same gas takes {number(swell)} times the room at {batch.here} that it takes at {batch.there}, so {effect}. "
+        f"The published tables come to {percent(ratio.value)} {way} here for this kind of bake; the gas law alone gives "
+        f"{law[0]} to {law[1]} %."
+    )
+
+
+def soda_ratio(batch: Batch, line: Placed, ratio: Span) -> Span:
+    """The ratio for a line of soda. The 1/2 tsp that each cup of sour milk needs stays; only what is above it scales.
+
+    source: csu-high-altitude-food-prep (never below 1/2 tsp a cup of sour milk)
+    """
+    soda_tsp = soda_in_tsp(line)
+    cups = sum(p.mass_g for p in batch.lines if p.part.name == "sour_liquid") / SOUR_MILK_G_PER_CUP
+    tied = min(soda_tsp, SODA_TSP_PER_CUP_SOUR_MILK * cups)
+    if not soda_tsp or not tied:
+        return ratio
+    free = soda_tsp - tied
+    value = (tied + free * ratio.value) / soda_tsp
+    ends = [max(tied, soda_tsp * end) / soda_tsp for end in (ratio.low, ratio.high)] if free else [1.0, 1.0]
+    return Span(value, min(*ends, value), max(*ends, value))
+
+
+def soda_in_tsp(line: Placed) -> float:
+    """Teaspoons of soda in a line, by its measure or its mass; 0 where neither is known."""
+    if line.line.amount is not None and (tsp := in_unit(line.line.amount, line.line.unit, "tsp")) is not None:
+        return tsp
+    return line.mass_g / SODA_G_PER_TSP
+
+
+def self_rising(batch: Batch, ratio: Span, sources: tuple[str, ...]) -> Iterator[Change]:
+    """Self-rising flour has its powder inside: part of it gives way to plain flour, or the other way about."""
+    for line in batch.parts("flour"):
+        if not any(
+            word in line.line.item.lower() for word in ("self-rising", "self-raising", "self rising", "self raising")
+        ):
+            continue
+        change = rescaled(line, ratio, "leavening", rule=RULE, because="", sources=sources)
+        if change and change.way == "less":
+            yield replace(
+                change, at="recipe", way="different",
+                because="The powder is inside the flour and cannot be measured out: use this much self-rising flour and make up "
+                "the rest of the weight with plain flour.",
+            )  # fmt: skip
+
+
+def nmsu_tsp(cups_flour: float, elevation_m: float) -> Span:
+    """The other published rule for shortening cakes: teaspoons of powder taken off for the flour there is.
+
+    source: nmsu-circular-293
+
+    >>> nmsu_tsp(2, 5000 * 0.3048).low, nmsu_tsp(2, 5000 * 0.3048).high
+    (-1.0, -0.5)
+    """
+    return bands.change("powder_per_flour", elevation_m).map(lambda x: x * cups_flour)

@@ -1,0 +1,64 @@
+"""Liquid: what thin, dry air takes out of a batter, and out of stored flour, has to be put in."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from rules import evaporation
+from rules.baking import components
+from rules.baking.batch import Batch, percent, scale_lines
+from rules.baking.change import Change
+from rules.baking.formula import liquid_lines, water_g
+from rules.baking.rounding import ML_PER_TSP, kitchen
+from rules.say import ML_PER_CUP, number
+
+TBSP_ML = ML_PER_CUP / 16
+LEAST_ML = TBSP_ML / 2
+YEASTED = ("yeast_bread", "laminated", "pizza", "fried_dough")
+
+
+def changes(batch: Batch) -> Iterator[Change]:
+    """Every liquid of the batter times the style's ratio; where none is poured, a spoon of water for the eggs."""
+    lines = liquid_lines(batch.lines)
+    if lines:
+        yield from scale_lines(batch, lines, "liquid", "liquid", why(batch))
+    elif batch.style != "rice":
+        yield from added(batch)
+
+
+def why(batch: Batch) -> str:
+    """The reason, with the table's figure and how fast thin air dries."""
+    ratio = batch.ratio("liquid")
+    drying = evaporation.drying_ratio(batch.to_m) / evaporation.drying_ratio(batch.from_m)
+    if batch.style == "rice":
+        return f"The rice cooks longer at {batch.here}, and more of its water leaves as steam."
+    if not batch.up:
+        return f"Less water leaves the batter in the denser air at {batch.here}, so it needs {percent(ratio.value)} less liquid."
+    if batch.style in YEASTED:
+        return (
+            f"Flour stored in dry air takes up more water, and the dough dries {number(drying)} times as fast. Hold a little of the "
+            "liquid back and add it by feel."
+        )
+    return (
+        f"Water leaves the batter {number(drying)} times as fast at {batch.here} as at {batch.there}, and boils off sooner in "
+        f"the oven; the tables give {percent(ratio.value)} more liquid for this kind of bake."
+    )
+
+
+def added(batch: Batch) -> Iterator[Change]:
+    """A batter without a poured liquid: the share of the water in its eggs and fat, where that makes a spoon."""
+    part = components.share(batch.style, "liquid")
+    ratio = batch.ratio("liquid")
+    extra = ratio.map(lambda r: (r - 1) * water_g(batch.lines))
+    if part is None or not part.value or not batch.up or extra.value < LEAST_ML:
+        return
+    unit = "tbsp" if batch.units == "us" else "ml"
+    size = TBSP_ML if unit == "tbsp" else 1.0
+    value, low, high = (
+        kitchen(ml / size, unit) if ml >= ML_PER_TSP else 0.0 for ml in (extra.value, extra.low, extra.high)
+    )
+    yield Change(
+        what="liquid", way="more", at="recipe", item="water", from_value=0.0, from_unit=unit, to_value=value, to_low=low,
+        to_high=high, to_unit=unit, rule="baking.liquid", sources=components.sources(batch.style, "liquid"),
+        because=f"{why(batch)} This recipe pours no liquid, so beat a spoon of water or milk in with the eggs.",
+    )  # fmt: skip

@@ -1,0 +1,55 @@
+"""Pan: a batter that rises higher needs room, so it is filled half rather than two thirds."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from rules.baking import components
+from rules.baking.batch import Batch
+from rules.baking.change import Change
+
+RULE = "baking.pan"
+USUAL_FILL = 2 / 3
+TWO_THIRDS = re.compile(r"(?:2/3|⅔|two[- ]thirds?) full", re.I)
+
+
+def fill(batch: Batch, elevation_m: float) -> float:
+    """How full the pan may be at an elevation [share of its depth].
+
+    source: egg-producers-cakes
+
+    >>> from rules.recipe import Recipe
+    >>> round(fill(Batch(Recipe(), "layer_cake", 0, 1524), 1524), 2)
+    0.5
+    """
+    return USUAL_FILL + components.change(batch.style, "fill", elevation_m).value
+
+
+def changes(batch: Batch) -> Iterator[Change]:
+    """The fill of the pan, where the two places differ in it."""
+    there, here = fill(batch, batch.from_m), fill(batch, batch.to_m)
+    if abs(here - there) < 0.02:
+        return
+    yield Change(
+        what="pan", way="less" if here < there else "more", at="recipe", from_value=round(there, 2), from_unit="of the depth",
+        to_value=round(here, 2), to_low=round(here, 2), to_high=round(here, 2), to_unit="of the depth", rule=RULE,
+        because=why(batch), sources=components.sources(batch.style, "fill"),
+    )  # fmt: skip
+
+
+def why(batch: Batch) -> str:
+    """The reason."""
+    if not batch.up:
+        return f"The batter rises less at {batch.here}, so the pan can be filled to two thirds again."
+    return (
+        f"Fill pans half full, not two thirds: the batter rises higher at {batch.here} and would run over. Bake the rest as "
+        "cupcakes or take a larger pan, on the middle rack or just below it. Grease well, or line with paper."
+    )
+
+
+def rewrite(batch: Batch, text: str) -> list[tuple[int, int, str]]:
+    """Where a step says "two-thirds full": start, end and what to say instead."""
+    if not (fill(batch, batch.from_m) > 0.6 > 0.55 > fill(batch, batch.to_m)):
+        return []
+    return [(m.start(), m.end(), f"half full (was {m.group()})") for m in TWO_THIRDS.finditer(text)]

@@ -1,0 +1,162 @@
+"""Wet dishes: times by how fast the food softens at the boil of the place, the liquid for them, and the pressure cooker."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from rules import evaporation, kinetics, water
+from rules.air import pressure_pa
+from rules.baking.bands import Span
+from rules.baking.batch import Batch, percent, rescaled
+from rules.baking.change import Change, step
+from rules.baking.shift import Shift
+from rules.recipe import Step, TimeMark
+from rules.say import PSI_PER_PA, number
+
+TIME_RULE, LIQUID_RULE, PRESSURE_RULE = "wet.time", "wet.liquid", "wet.pressure"
+CLASSES = {
+    "braise": "collagen_cut", "beans": "dried_bean", "rice": "rice", "pasta": "pasta", "soup": "soup",
+    "reduction": "general", "custard": "custard", "cheesecake": "custard",
+}  # fmt: skip
+POTS = ("braise", "beans", "rice", "pasta", "soup")
+DRY_SUGAR = ("sugarwork", "jam")
+WET_TIMES = ("boil", "simmer", "braise", "poach", "steam")
+POT_AREA_M2 = 0.06
+STOVE_TOP_PA, ELECTRIC_LOW_PA = 15 / PSI_PER_PA, 10 / PSI_PER_PA
+SHORTEST_MIN = 3.0
+LEAST_COOK_MIN = {"braise": 20.0, "soup": 20.0}
+
+
+def dish_class(batch: Batch) -> str:
+    """The dish class whose softening sets the pace."""
+    return CLASSES.get(batch.style, "general")
+
+
+def governs(batch: Batch, mark: TimeMark) -> bool:
+    """Whether a time is one of cooking in liquid or steam, or in a bath, and so follows the boiling point."""
+    if mark.low_min < SHORTEST_MIN or batch.style in DRY_SUGAR:
+        return False
+    if mark.what in WET_TIMES:
+        return True
+    if mark.what in ("bake", "roast"):
+        return batch.style in ("braise", "beans", "rice", "custard", "cheesecake")
+    return mark.what == "cook" and batch.style in POTS and mark.low_min >= LEAST_COOK_MIN.get(batch.style, SHORTEST_MIN)
+
+
+def softening_ratio(dish_class: str, here_c: float, there_c: float) -> Span:
+    """How many times longer a class takes at here_c than at there_c [degC], with the range of its z."""
+    soft = kinetics.softening(dish_class)
+    value, *ends = (kinetics.rate_factor(here_c, there_c, z) for z in (soft.z_k, soft.z_low_k, soft.z_high_k))
+    return Span(value, min(ends), max(ends))
+
+
+def simmering(batch: Batch) -> Shift | None:
+    """A time at the boil, the simmer, in steam or in a water bath."""
+    name = dish_class(batch)
+    ratio = softening_ratio(name, batch.boil_here_c, batch.boil_there_c)
+    if abs(ratio.value - 1) < 1e-9:
+        return None
+    way = "longer" if ratio.value > 1 else "shorter"
+    because = (
+        f"Water boils at {batch.say.temp(batch.boil_here_c)} at {batch.here}, against {batch.say.temp(batch.boil_there_c)} at "
+        f"{batch.there}, and cooking at that heat takes about {percent(ratio.value)} {way}. Go by tenderness, not the clock."
+    )
+    return Shift(ratio, "time", TIME_RULE, because, (kinetics.softening(name).source, "iapws-r7-97"))
+
+
+def gauge_pa(one: Step) -> float:
+    """Gauge pressure of a step [Pa]: as it says, else 10 psi for a low setting, else a stove-top cooker's 15 psi."""
+    if one.pressures:
+        return one.pressures[0].gauge_pa
+    return ELECTRIC_LOW_PA if "low pressure" in one.text.lower() else STOVE_TOP_PA
+
+
+def inside_c(elevation_m: float, gauge: float) -> float:
+    """Temperature inside a cooker [degC] at a gauge pressure [Pa].
+
+    source: iapws-r7-97
+
+    >>> round(inside_c(0, STOVE_TOP_PA), 1)
+    120.9
+    """
+    return water.saturation_temp_c(pressure_pa(elevation_m) + gauge)
+
+
+def under_pressure(batch: Batch, one: Step) -> Shift | None:
+    """A time under pressure: the gauge adds to the air outside."""
+    gauge, name = gauge_pa(one), dish_class(batch)
+    here_c, there_c = inside_c(batch.to_m, gauge), inside_c(batch.from_m, gauge)
+    ratio = softening_ratio(name, here_c, there_c)
+    if abs(ratio.value - 1) < 1e-9:
+        return None
+    because = (
+        f"A gauge reads what the cooker adds to the air outside: at {batch.say.gauge(gauge)} it is {batch.say.temp(here_c)} "
+        f"inside at {batch.here}, against {batch.say.temp(there_c)} at {batch.there}."
+    )
+    rule_of_thumb = _rule_of_thumb(batch.to_m) / _rule_of_thumb(batch.from_m)
+    span = Span(ratio.value, min(ratio.low, rule_of_thumb), max(ratio.high, rule_of_thumb))
+    return Shift(
+        span,
+        "time",
+        PRESSURE_RULE,
+        because,
+        ("iapws-r7-97", kinetics.softening(name).source, "usda-fsis-high-altitude"),
+    )
+
+
+def _rule_of_thumb(elevation_m: float) -> float:
+    """The published 5 % more for each 1,000 ft above 2,000 ft, smoothly."""
+    return 1 + 0.05 * max(0.0, elevation_m / 304.8 - 2)
+
+
+def changes(batch: Batch) -> Iterator[Change]:
+    """The liquid of a pot, and the gauge that would give the same heat inside a cooker."""
+    if batch.style in ("braise", "beans", "soup"):
+        yield from liquid(batch)
+    for index, one in enumerate(batch.recipe.steps):
+        if any(t.what == "pressure" for t in one.times):
+            yield gauge_note(batch, index, one)
+
+
+def liquid(batch: Batch) -> Iterator[Change]:
+    """The largest liquid takes what the longer simmer boils off, reckoned for a covered pot of 28 cm (11 in)."""
+    pours = [p for p in batch.parts("liquid", least_g=100.0) if p.mass_g]
+    minutes = pot_minutes(batch)
+    ratio = softening_ratio(dish_class(batch), batch.boil_here_c, batch.boil_there_c)
+    if not pours or not minutes or abs(ratio.value - 1) < 1e-9:
+        return
+    main = max(pours, key=lambda p: p.mass_g)
+    extra = ratio.map(
+        lambda r: evaporation.extra_liquid_ml(
+            minutes * r, minutes, POT_AREA_M2, covered=True, elevation_m=batch.to_m, from_elevation_m=batch.from_m
+        )
+    )
+    span = extra.map(lambda ml: max(0.5, 1 + ml / main.mass_g))
+    way = "more" if extra.value > 0 else "less"
+    because = (
+        f"The {'longer' if batch.up else 'shorter'} simmer boils off about {batch.say.volume(abs(extra.value))} {way}, reckoned "
+        "for a covered pot of 28 cm (11 in)."
+    )
+    change = rescaled(main, span, "liquid", rule=LIQUID_RULE, because=because, sources=("ashrae-applications",))
+    if change and change.way != "same":
+        yield change
+
+
+def pot_minutes(batch: Batch) -> float:
+    """Minutes the pot stands at a simmer by the recipe, all its steps together [min]."""
+    marks = [t for one in batch.recipe.steps for t in one.times if governs(batch, t)]
+    return sum((t.low_min + t.high_min) / 2 for t in marks)
+
+
+def gauge_note(batch: Batch, index: int, one: Step) -> Change:
+    """The gauge that would be as hot inside here as the recipe's is there; the recipe's own stays."""
+    gauge = gauge_pa(one)
+    same_heat = gauge + pressure_pa(batch.from_m) - pressure_pa(batch.to_m)
+    psi, same_psi = gauge * PSI_PER_PA, same_heat * PSI_PER_PA
+    return Change(
+        what="pressure", way="same", at=step(index), from_value=round(psi, 1), from_unit="psi", to_value=round(psi, 1),
+        to_low=round(min(psi, same_psi), 1), to_high=round(max(psi, same_psi), 1), to_unit="psi", rule=PRESSURE_RULE,
+        because=f"The weight or setting stays and the time changes. A gauge at {number(same_psi, 1)} psi here would be as hot inside as "
+        f"{number(psi, 1)} psi at {batch.there}; use it only where your cooker is marked for it.",
+        sources=("uwyo-altitude-adjusters", "iapws-r7-97"),
+    )  # fmt: skip
