@@ -2,17 +2,20 @@
 
 from __future__ import annotations
 
-from rules import air, holding
+from rules import air, holding, infant
 from rules.book import Part, rule
 from rules.case import Case, celsius
 from rules.holding import limit_c, limit_min, placed
+from rules.infant import INFANT
 from rules.model import Caution, Figure
 from rules.say import duration, number
 
 
 @rule("chill.limits", "fda-food-code-2022")
-def limits(case: Case) -> Part:
+def limits(case: Case) -> Part | None:
     """How fast to chill and how cold to keep."""
+    if case.dish_class == INFANT:
+        return None
     hot, first, cold = (limit_c(name) for name in ("hot_hold", "cool_first", "cool_last"))
     early, total = limit_min("cool_first"), limit_min("cool_last")
     food = case.request.dish or "cooked food"
@@ -65,9 +68,9 @@ def rice(case: Case) -> Part | None:
     """Cooked rice has to be cold soonest."""
     if case.dish_class != "rice":
         return None
-    text = "Spread cooked rice thin and chill it at once: its spores outlive boiling, and reheating does not undo the harm."
+    text = "Spread cooked rice thin and chill it at once: its spores outlive boiling, and reheating does not undo harm."
     return Part(cautions=(Caution("warn", text, ("fda-food-code-2022", "common-practice")),))
 
 
 NEEDS: tuple[str, ...] = ()
-RULES = (limits, holding.same_everywhere, thin_air, rice)
+RULES = (limits, infant.formula, infant.breast_milk, holding.same_everywhere, thin_air, rice)

@@ -2,21 +2,21 @@
 
 from __future__ import annotations
 
-from rules import holding
+from rules import holding, infant
 from rules.book import Part, rule
 from rules.case import Case, celsius
 from rules.holding import limit_c, limit_min, placed
+from rules.infant import INFANT
 from rules.model import Caution, Figure
 from rules.say import duration
 
-FORMULA_C = 70.0
 GRAINS = ("rice", "pasta", "noodle", "whole_grain")
 
 
 @rule("hold.limits", "fda-food-code-2022")
 def limits(case: Case) -> Part | None:
     """How hot to hold, how hot to reheat, and how long without heat."""
-    if case.dish_class == "infant_formula":
+    if case.dish_class == INFANT:
         return None
     hot, roast, reheat = (limit_c(name) for name in ("hot_hold", "roast_hold", "reheat"))
     food = case.request.dish or "hot food"
@@ -42,7 +42,7 @@ def limits(case: Case) -> Part | None:
 @rule("hold.dry_air", "common-practice", "computed")
 def dry_air(case: Case) -> Part | None:
     """What does change: held food dries out sooner in thin, dry air."""
-    if not placed(case.request) or case.here.elevation_m < 600 or case.dish_class == "infant_formula":
+    if not placed(case.request) or case.here.elevation_m < 600 or case.dish_class == INFANT:
         return None
     return Part(
         steps=("Keep it covered and add hot liquid as it dries; top up the water of the steam table more often.",),
@@ -71,36 +71,5 @@ def rice(case: Case) -> Part | None:
     )
 
 
-@rule("hold.infant_formula", "who-formula-2007")
-def infant_formula(case: Case) -> Part | None:
-    """Powdered formula: hot water to mix, used at once, and a doctor's word."""
-    if case.dish_class != "infant_formula":
-        return None
-    hot = case.say.temp(FORMULA_C)
-    return Part(
-        figures=(celsius("mix_temperature", "Mix powdered formula with water at or above", FORMULA_C, FORMULA_C),),
-        headline=f"Do not hold infant formula warm: mix it with boiled water no cooler than {hot}, cool it and feed "
-        "at once.",
-        steps=(
-            f"Boil fresh water, let it stand no longer than 30 min so that it is still {hot} or hotter, and mix by "
-            "the label.",
-            "Cool the closed bottle under running water, test a drop on the wrist, feed, and throw away what is left "
-            "after 2 h.",
-        ),
-        because=f"Powder is not sterile, and water at {hot} kills what may grow in it. Water boils well above that "
-        "at every "
-        "elevation where people live, so the temperature stays the same.",
-        cautions=(
-            Caution(
-                "warn",
-                "Follow the label and the advice of your doctor, above all for a baby under two months, born early, "
-                "or ill. "
-                "Some formulas must not be mixed hot.",
-                ("who-formula-2007",),
-            ),
-        ),
-    )
-
-
 NEEDS: tuple[str, ...] = ()
-RULES = (limits, infant_formula, holding.same_everywhere, dry_air, rice)
+RULES = (limits, infant.formula, infant.breast_milk, holding.same_everywhere, dry_air, rice)

@@ -1,0 +1,180 @@
+"""Calibrate: the boil test. Elevation known, it shows what the thermometer is off; unknown, it gives the elevation."""
+
+from __future__ import annotations
+
+from rules import air, water
+from rules.book import Part, rule
+from rules.case import Case, celsius
+from rules.errors import within
+from rules.model import Caution, Figure, Request
+
+WEATHER_PA = 1000.0
+RIGHT_K = 0.5
+DOUBTFUL_K = 5.0
+LOWEST_READING_C, HIGHEST_READING_C = 60.0, 115.0
+
+
+def elevation_stated(request: Request) -> bool:
+    """Whether the elevation is known apart from the boil test itself."""
+    return request.pressure_pa is not None or (
+        request.elevation_m is not None and request.elevation_from != "boil_test"
+    )
+
+
+def needs(request: Request) -> tuple[str, ...]:
+    """A reading, or the elevation to expect one for."""
+    known = elevation_stated(request) or request.temperature_c is not None or request.elevation_m is not None
+    return () if known else ("reading",)
+
+
+def weather_k(case: Case) -> float:
+    """What 10 hPa of weather does to the boiling point here [K]."""
+    high, low = (water.saturation_temp_c(case.here.pressure_pa + sign * WEATHER_PA) for sign in (1, -1))
+    return (high - low) / 2
+
+
+@rule("calibrate.expected", "iapws-r7-97", "us-std-atm-1976")
+def expected(case: Case) -> Part | None:
+    """What boiling water should read, where the elevation or the barometer is known."""
+    if not elevation_stated(case.request):
+        return None
+    here = case.here.boiling_c
+    swing = weather_k(case) if case.request.pressure_pa is None else 0.0
+    low, high = (round(here - swing, 2), round(here + swing, 2)) if swing else (None, None)
+    by = "for the pressure you read" if case.request.pressure_pa is not None else "in standard air"
+    return Part(
+        figures=(
+            Figure(
+                "expected_reading",
+                "Boiling water should read",
+                round(here, 2),
+                "degC",
+                low,
+                high,
+                round(case.sea.boiling_c, 2),
+            ),
+        ),
+        headline=f"At {case.place} a good thermometer reads {case.say.temp(here)} in boiling water."
+        if case.request.temperature_c is None
+        else "",
+        because=f"Water boils at {case.say.temp(here)} at {case.place} {by}."
+        + (f" Weather moves that by {case.say.temp_drop(swing)} or so." if swing else ""),
+        maths=f"T_sat({round(case.here.pressure_pa):,} Pa) = {here:.2f} °C.",
+    )
+
+
+@rule("calibrate.offset", "iapws-r7-97")
+def offset(case: Case) -> Part | None:
+    """How much the thermometer is off."""
+    reading = case.request.temperature_c
+    if reading is None or not elevation_stated(case.request):
+        return None
+    within(
+        "reading in boiling water",
+        reading,
+        LOWEST_READING_C,
+        HIGHEST_READING_C,
+        "degC",
+        "Check the unit of the reading.",
+    )
+    off = reading - case.here.boiling_c
+    size, way = case.say.temp_drop(abs(off)), "high" if off > 0 else "low"
+    right = abs(off) <= RIGHT_K
+    head = (
+        f"Your thermometer is right: {case.say.temp(reading)} is a full boil at {case.place}."
+        if right
+        else f"Your thermometer reads {size} too {way}: boiling water at {case.place} is {case.say.temp(case.here.boiling_c)}."
+    )
+    correct = (
+        ()
+        if right
+        else (f"{'Take' if off > 0 else 'Add'} {size} {'off' if off > 0 else 'to'} every reading near the boil.",)
+    )
+    doubt = (
+        (
+            Caution(
+                "note",
+                "That is far off: check the elevation, that the water is at a full rolling boil, and that the tip "
+                "does not touch the pot.",
+                ("common-practice",),
+            ),
+        )
+        if abs(off) > DOUBTFUL_K
+        else ()
+    )
+    return Part(
+        figures=(
+            celsius("reading", "You read", reading),
+            Figure(
+                "thermometer_offset",
+                "Thermometer reads too high by" if off >= 0 else "Thermometer reads too low by",
+                round(abs(off), 2),
+                "K",
+            ),
+        ),
+        headline=head,
+        steps=correct,
+        cautions=doubt,
+    )
+
+
+@rule("calibrate.elevation", "iapws-r7-97", "us-std-atm-1976")
+def effective_elevation(case: Case) -> Part | None:
+    """The elevation at which standard air boils water so: a boil test without a map, or a barometer."""
+    request = case.request
+    if request.pressure_pa is not None:
+        return _by_barometer(case)
+    if elevation_stated(request) or (request.temperature_c is None and request.elevation_m is None):
+        return None
+    boil_c = (
+        case.here.boiling_c if request.temperature_c is None else request.temperature_c - request.thermometer_offset_c
+    )
+    found_m = water.elevation_from_boiling_m(boil_c)
+    ends = [
+        air.elevation_m(
+            min(
+                max(water.saturation_pressure_pa(boil_c) + sign * WEATHER_PA, air.pressure_pa(air.HIGHEST_M)),
+                air.pressure_pa(air.LOWEST_M),
+            )
+        )
+        for sign in (1, -1)
+    ]
+    return Part(
+        figures=(
+            celsius("boiling_point", "Water boils at", boil_c, case.sea.boiling_c),
+            Figure("effective_elevation", "You cook as at", round(found_m), "m", round(ends[0]), round(ends[1])),
+        ),
+        headline=f"Water that boils at {case.say.temp(boil_c)} cooks as at {case.say.elevation(found_m)}.",
+        because="In standard air water boils so at that elevation. Weather of 10 hPa (0.3 inHg) moves it some 90 m "
+        "(300 ft), and a "
+        "thermometer 1 °C (2 °F) off moves it 300 m (1,000 ft), so check the thermometer in melting ice first.",
+    )
+
+
+def _by_barometer(case: Case) -> Part:
+    found_m = air.elevation_m(case.here.pressure_pa)
+    return Part(
+        figures=(
+            celsius("boiling_point", "Water boils at", case.here.boiling_c, case.sea.boiling_c),
+            Figure("effective_elevation", "You cook as at", round(found_m), "m"),
+        ),
+        because=f"A barometer at {case.say.pressure(case.here.pressure_pa)} in the kitchen itself is the air of "
+        f"{case.say.elevation(found_m)} on a standard day, whatever the map says. A weather report will not do: it "
+        "is reduced to "
+        "sea level.",
+    )
+
+
+@rule("calibrate.how", "common-practice")
+def how(case: Case) -> Part:
+    """How to make the boil test, and the ice test that needs no elevation."""
+    return Part(
+        steps=(
+            "Boil a deep pot of plain water hard for a minute, hold the tip in the middle, clear of the pot, and "
+            "read when it stands.",
+            "Then crushed ice with a little water, stirred: it must read 32 °F (0 °C) at every elevation.",
+        )
+    )
+
+
+RULES = (offset, expected, effective_elevation, how)
