@@ -11,7 +11,7 @@ from dataclasses import dataclass, field, replace
 from functools import cache
 from typing import Literal
 
-from assistant.recipes.lines import any_of, measure_at, read_line
+from assistant.recipes.lines import any_of, measure_at, read_line, words
 from assistant.recipes.numbers import NUMBER, NUMBER_WORD, RANGE_SIGN, number
 from assistant.recipes.steps import read_step
 from rules import tables
@@ -82,11 +82,16 @@ def read_yields(line: str) -> Amount | None:
         return None
     times = 12 if found["dozen"] else 1
     low, high = number(found["low"]) * times, number(found["high"]) * times if found["high"] else None
-    named = re.match(rf"(?:[\w-]+\s+){{0,3}}?(?P<unit>{any_of('yields', 'units')})", found["rest"], _FLAGS)
-    unit = _singular(named["unit"].lower()) if named else None
+    said = [_singular(word) for word in re.findall(r"[a-zé-]+", found["rest"].lower())[:4]]
+    unit = next((word for word in said if word in _yield_units()), None)
     if unit is None and found["lead"].lower() in ("serves", "servings", "portions", "feeds", "for"):
         unit = "serving"
     return Amount(low, unit, high, line.strip())
+
+
+@cache
+def _yield_units() -> frozenset[str]:
+    return frozenset(_singular(word) for word in words("yields", "units"))
 
 
 def _singular(word: str) -> str:
@@ -314,7 +319,7 @@ def assembled(
         re.search(r"soft[- ]ball|hard[- ]crack|firm[- ]ball|candy|syrup|caramel|thermometer|fudge|jam", every, _FLAGS)
     )
     marked = tuple(read_step(t, c, metric=metric, sweet=sweet) for t, c in texts)
-    flour_g = facts.get("flour")
+    flour_g = facts.get("flour") or _flour_weighed(ingredients)
     return Recipe(
         title=title,
         yields=yields,
@@ -335,8 +340,15 @@ def _weighed_in_grams(ingredients: Sequence[IngredientLine]) -> bool:
     return bool(units) and sum(u in ("g", "kg", "ml", "l", "dl", "cl") for u in units) * 2 > len(units)
 
 
+def _flour_weighed(ingredients: Sequence[IngredientLine]) -> float | None:
+    """The flour that percentages refer to [g], where the list weighs the flour and gives the rest in percent."""
+    if not any(i.unit == "percent" for i in ingredients):
+        return None
+    return sum(i.mass_g for i in ingredients if i.role == "flour" and i.mass_g) or None
+
+
 def _percentages(ingredients: Sequence[IngredientLine], flour_g: float | None) -> tuple[IngredientLine, ...]:
-    """Baker's percentages turned to grams, where the flour weight is stated or one flour of the formula is weighed."""
+    """Baker's percentages turned to grams, where the flour weight is known."""
     if flour_g is None:
         return tuple(ingredients)
     return tuple(
