@@ -1,0 +1,70 @@
+"""Printed elevation bands: which one a kitchen is in, and what stands in it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from rules.say import FT_PER_M, number
+from rules.tables import read_csv
+
+# no canning table that was found was made for kitchens above this, whether or not it says so
+CEILING_FT = 10_000
+NEAR_EDGE_FT = 200
+
+
+@dataclass(frozen=True, slots=True)
+class Band:
+    """A band of a printed table. high_ft is None where it is printed as "above"; value is the cell; source its table."""
+
+    low_ft: int
+    high_ft: int | None
+    value: float
+    source: str
+
+    @property
+    def words(self) -> str:
+        """The band as it is printed.
+
+        >>> Band(1001, 3000, 5, "usda-aib-539").words, Band(6001, None, 15, "usda-aib-539").words
+        ('1,001–3,000 ft', 'above 6,000 ft')
+        """
+        if self.high_ft is None:
+            return f"above {number(self.low_ft - 1)} ft"
+        return f"{number(self.low_ft)}–{number(self.high_ft)} ft"
+
+
+def whole_feet(elevation_m: float) -> int:
+    """An elevation as the tables are printed, in whole feet; below sea level the lowest band holds, as water boils hotter.
+
+    >>> whole_feet(304.8), whole_feet(305), whole_feet(-50)
+    (1000, 1001, 0)
+    """
+    return max(0, round(elevation_m * FT_PER_M))
+
+
+def in_band(bands: Iterable[Band], feet: int) -> Band | None:
+    """The band that holds this elevation [ft], or None where the table has none for it."""
+    if feet > CEILING_FT:
+        return None
+    return next((b for b in bands if b.low_ft <= feet and (b.high_ft is None or feet <= b.high_ft)), None)
+
+
+def bands(file: str, column: str, **where: str) -> tuple[Band, ...]:
+    """The bands of a table in data/tables, for the rows in which the named columns hold the given words."""
+    table = read_csv(f"tables/{file}.csv")
+    return tuple(
+        Band(
+            int(row["low_ft"]),
+            int(row["high_ft"]) if row["high_ft"] else None,
+            float(row[column]),
+            row.get("source", table.source),
+        )
+        for row in table.rows
+        if all(row[name] == word for name, word in where.items())
+    )
+
+
+def near_edge(band: Band, feet: int) -> bool:
+    """Whether the elevation lies so close under the next band that a map should be asked."""
+    return band.high_ft is not None and band.high_ft - feet < NEAR_EDGE_FT
