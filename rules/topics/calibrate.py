@@ -78,17 +78,13 @@ def offset(case: Case) -> Part | None:
         "Check the unit of the reading.",
     )
     off = reading - case.here.boiling_c
-    size, way = case.say.temp_drop(abs(off)), "high" if off > 0 else "low"
+    size, boil = case.say.temp_drop(abs(off)), case.say.temp(case.here.boiling_c)
+    too, change = ("high", f"Take {size} off") if off > 0 else ("low", f"Add {size} to")
     right = abs(off) <= RIGHT_K
     head = (
         f"Your thermometer is right: {case.say.temp(reading)} is a full boil at {case.place}."
         if right
-        else f"Your thermometer reads {size} too {way}: boiling water at {case.place} is {case.say.temp(case.here.boiling_c)}."
-    )
-    correct = (
-        ()
-        if right
-        else (f"{'Take' if off > 0 else 'Add'} {size} {'off' if off > 0 else 'to'} every reading near the boil.",)
+        else f"Your thermometer reads {size} too {too}: boiling water at {case.place} is {boil}."
     )
     doubt = (
         (
@@ -106,14 +102,11 @@ def offset(case: Case) -> Part | None:
         figures=(
             celsius("reading", "You read", reading),
             Figure(
-                "thermometer_offset",
-                "Thermometer reads too high by" if off >= 0 else "Thermometer reads too low by",
-                round(abs(off), 2),
-                "K",
+                "thermometer_offset", f"Thermometer {'reads too high by' if off >= 0 else 'off by'}", round(off, 2), "K"
             ),
         ),
         headline=head,
-        steps=correct,
+        steps=() if right else (f"{change} every reading near the boil.",),
         cautions=doubt,
     )
 
@@ -126,29 +119,25 @@ def effective_elevation(case: Case) -> Part | None:
         return _by_barometer(case)
     if elevation_stated(request) or (request.temperature_c is None and request.elevation_m is None):
         return None
-    boil_c = (
-        case.here.boiling_c if request.temperature_c is None else request.temperature_c - request.thermometer_offset_c
-    )
+    reading = request.temperature_c
+    boil_c = case.here.boiling_c if reading is None else reading - request.thermometer_offset_c
     found_m = water.elevation_from_boiling_m(boil_c)
-    ends = [
-        air.elevation_m(
-            min(
-                max(water.saturation_pressure_pa(boil_c) + sign * WEATHER_PA, air.pressure_pa(air.HIGHEST_M)),
-                air.pressure_pa(air.LOWEST_M),
-            )
-        )
-        for sign in (1, -1)
-    ]
+    low_m, high_m = (_elevation_at(water.saturation_pressure_pa(boil_c) + sign * WEATHER_PA) for sign in (1, -1))
     return Part(
         figures=(
             celsius("boiling_point", "Water boils at", boil_c, case.sea.boiling_c),
-            Figure("effective_elevation", "You cook as at", round(found_m), "m", round(ends[0]), round(ends[1])),
+            Figure("effective_elevation", "You cook as at", round(found_m), "m", round(low_m), round(high_m)),
         ),
         headline=f"Water that boils at {case.say.temp(boil_c)} cooks as at {case.say.elevation(found_m)}.",
         because="In standard air water boils so at that elevation. Weather of 10 hPa (0.3 inHg) moves it some 90 m "
         "(300 ft), and a "
         "thermometer 1 °C (2 °F) off moves it 300 m (1,000 ft), so check the thermometer in melting ice first.",
     )
+
+
+def _elevation_at(pressure_pa: float) -> float:
+    lowest_pa, highest_pa = air.pressure_pa(air.HIGHEST_M), air.pressure_pa(air.LOWEST_M)
+    return air.elevation_m(min(max(pressure_pa, lowest_pa), highest_pa))
 
 
 def _by_barometer(case: Case) -> Part:

@@ -27,19 +27,27 @@ def safe(case: Case) -> Part:
     food = case.request.dish or dishes.classes()[case.dish_class].label
     return Part(
         figures=tuple(figures),
-        headline=f"{food[0].upper()}{food[1:]}: safe at {case.say.temp(row.temp_c)} in the centre{rest}, "
+        headline=f"{sentence(food)}: safe at {case.say.temp(row.temp_c)} in the centre{rest}, "
         f"the same{at or ' at any elevation'} as at sea level.",
         steps=("Put the thermometer in the thickest part, clear of bone, and check in two places.",),
         cautions=(safety.caution(case, row),),
     )
 
 
+def sentence(words: str) -> str:
+    """The words with their first letter raised.
+
+    >>> sentence("fish with fins")
+    'Fish with fins'
+    """
+    return words[:1].upper() + words[1:]
+
+
 def _chart(case: Case, at: str) -> Part:
     rows = safety.chart()
     return Part(
         figures=tuple(
-            celsius(f"safe_{row.kind}_temperature", row.food[0].upper() + row.food[1:], row.temp_c, row.temp_c)
-            for row in rows
+            celsius(f"safe_{row.kind}_temperature", sentence(row.food), row.temp_c, row.temp_c) for row in rows
         ),
         headline=f"Safe temperatures in the centre of the food are the same{at or ' at any elevation'} as at sea "
         "level.",
