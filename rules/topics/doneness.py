@@ -19,7 +19,7 @@ def safe(case: Case) -> Part:
     row = safety.safe_temperature(case.request.dish, case.dish_class)
     at = f" at {case.place}" if placed(case.request) else ""
     if row is None:
-        return _chart(case, at) if case.request.dish_class is None else _no_row(case)
+        return _chart(case, at) if case.dish_class == "general" else _no_row(case)
     rest = f", then rest {row.rest_min:.0f} min" if row.rest_min else ""
     figures = [celsius("safe_temperature", "Safe at the centre", row.temp_c, row.temp_c)]
     if row.rest_min:
