@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from rules import air, water
+from rules.dishes import classes
 from rules.model import Figure, Request
 from rules.say import Say
 
@@ -60,8 +61,9 @@ class Case:
 
     @property
     def dish_class(self) -> str:
-        """The dish class, or `general` where the dish is unknown."""
-        return self.request.dish_class or "general"
+        """The dish class, or `general` where the dish or the class is unknown."""
+        named = self.request.dish_class
+        return named if named in classes() else "general"
 
     @property
     def food(self) -> str:
