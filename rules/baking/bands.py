@@ -20,6 +20,7 @@ RAMP_FT = 1000.0
 UW_CAKE = "tables/baking_cake_uwyo-altitude-adjusters.csv"
 USU_CAKE = "tables/baking_cake_usu-faq-204.csv"
 EGG_PRODUCERS = "tables/baking_cake_egg-producers-cakes.csv"
+CSU_SHORT = "tables/baking_cake_csu-cakes-2002.csv"
 CSU = "tables/baking_cake_csu-high-altitude-food-prep.csv"
 CONVENTION = "tables/baking_cake_common-practice.csv"
 YEAST = "tables/baking_yeast_common-practice.csv"
@@ -28,8 +29,8 @@ NMSU = "tables/baking_cake_nmsu-circular-293.csv"
 
 # The first table of a component gives the value, the others widen its range.
 TABLES: dict[str, tuple[str, ...]] = {
-    "leavening": (UW_CAKE, USU_CAKE),
-    "sugar": (UW_CAKE, USU_CAKE),
+    "leavening": (UW_CAKE, USU_CAKE, CSU_SHORT),
+    "sugar": (UW_CAKE, USU_CAKE, CSU_SHORT),
     "liquid": (UW_CAKE, USU_CAKE),
     "oven": (UW_CAKE,),
     "time": (EGG_PRODUCERS,),
@@ -141,6 +142,6 @@ def sources(component: str) -> tuple[str, ...]:
     """Source ids of a component's tables, the preferred first.
 
     >>> sources("leavening")
-    ('uwyo-altitude-adjusters', 'usu-faq-204')
+    ('uwyo-altitude-adjusters', 'usu-faq-204', 'csu-cakes-2002')
     """
     return tuple(dict.fromkeys(read_csv(table).source for table in TABLES[component]))

@@ -152,6 +152,17 @@ def kept(what: What, at: str, rule: str, because: str, sources: tuple[str, ...],
     return Change(what=what, way="same", at=at, rule=rule, because=f"{because}.", sources=sources, item=item)
 
 
+def longer(ratio: float) -> str:
+    """How a time changes, in words.
+
+    >>> longer(1.25), longer(0.8), longer(2.48)
+    ('about 25 % longer', 'about 20 % shorter', 'about 2.5 times as long')
+    """
+    if ratio >= 1.95:
+        return f"about {number(ratio, 1)} times as long"
+    return f"about {percent(ratio)} {'longer' if ratio > 1 else 'shorter'}"
+
+
 def percent(ratio: float) -> str:
     """How far a ratio is from one, in whole percent.
 

@@ -8,24 +8,24 @@ from functools import cache
 from rules.baking import components
 from rules.baking.batch import Batch, kept, percent, rescaled
 from rules.baking.change import Change, ingredient
-from rules.baking.parts import Placed
-from rules.tables import read_csv
+from rules.baking.parts import Placed, pantry
 
 RULE = "baking.egg"
-TABLE = "tables/egg_sizes_usda-sr28.csv"
+EGGS = ("egg", "medium egg", "extra large egg", "jumbo egg")
 EXTRA_YOLK_G, EXTRA_WHITE_G = 17.0, 33.0
 
 
 @cache
 def sizes() -> dict[str, float]:
-    """Mass of an egg without its shell by size [g], smallest first.
+    """Mass of an egg without its shell by size [g], as the lexicon has it; plain `egg` is large.
 
     source: usda-sr28
 
     >>> sizes()["extra-large"]
     56.0
     """
-    return {row["size"].replace(" ", "-"): float(row["each_g"]) for row in read_csv(TABLE).rows}
+    eggs = {name.removesuffix("egg").strip(): row["each_g"] for name, row in pantry().items() if name in EGGS}
+    return {(size or "large").replace(" ", "-"): float(grams) for size, grams in eggs.items()}
 
 
 def nearest(mass_g: float, count: int) -> tuple[int, str, float]:

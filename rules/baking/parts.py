@@ -5,9 +5,10 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from functools import cache
+from typing import Any
 
 from rules.recipe import IngredientLine, Recipe
-from rules.tables import read_csv
+from rules.tables import read_csv, read_toml
 
 TABLE = "tables/formula_parts.csv"
 FLOURS = ("flour", "starch", "cocoa")
@@ -34,7 +35,14 @@ class Part:
 
 
 OTHER = Part("other", 0.0)
-BY_ROLE = {"flour": Part("flour", 12), "starch": Part("starch", 8), "sugar": Part("sugar", 0), "salt": Part("salt", 0)}
+# What is left to the role in the lexicon where the words of the table say nothing.
+BY_ROLE = {name: name for name in ("flour", "starch", "sugar", "fat", "egg", "liquid", "yeast", "salt", "acid")}
+
+
+@cache
+def pantry() -> dict[str, dict[str, Any]]:
+    """The ingredients of the lexicon by name, with their role, water and weights."""
+    return {row["name"]: row for row in read_toml("lexicon/ingredients.toml")["ingredient"]}
 
 
 @cache
@@ -58,11 +66,10 @@ def part_of(item: str, role: str | None = None) -> Part:
     >>> part_of("vanilla extract").name
     'other'
     """
-    tokens = _tokens(item)
-    for words, part in _words():
-        if tokens[-len(words) :] == words:
-            return part
-    return BY_ROLE.get(role or "", OTHER)
+    tokens, known = _tokens(item), pantry().get(item, {})
+    named = next((part for words, part in _words() if tokens[-len(words) :] == words), None)
+    name = named.name if named else BY_ROLE.get(role or known.get("role", ""), OTHER.name)
+    return Part(name, float(known.get("water_pct", named.water_pct if named else OTHER.water_pct)))
 
 
 @dataclass(frozen=True, slots=True)

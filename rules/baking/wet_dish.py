@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from rules import evaporation, kinetics, water
 from rules.air import pressure_pa
 from rules.baking.bands import Span
-from rules.baking.batch import Batch, percent, rescaled
+from rules.baking.batch import Batch, longer, rescaled
 from rules.baking.change import Change, step
 from rules.baking.shift import Shift
 from rules.recipe import Step, TimeMark
@@ -56,10 +56,9 @@ def simmering(batch: Batch) -> Shift | None:
     ratio = softening_ratio(name, batch.boil_here_c, batch.boil_there_c)
     if abs(ratio.value - 1) < 1e-9:
         return None
-    way = "longer" if ratio.value > 1 else "shorter"
     because = (
         f"Water boils at {batch.say.temp(batch.boil_here_c)} at {batch.here}, against {batch.say.temp(batch.boil_there_c)} at "
-        f"{batch.there}, and cooking at that heat takes about {percent(ratio.value)} {way}. Go by tenderness, not the clock."
+        f"{batch.there}, and cooking at that heat takes {longer(ratio.value)}. Go by tenderness, not the clock."
     )
     return Shift(ratio, "time", TIME_RULE, because, (kinetics.softening(name).source, "iapws-r7-97"))
 

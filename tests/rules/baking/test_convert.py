@@ -1,0 +1,207 @@
+"""What must hold for every recipe, whatever the tables say."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from rules.baking.change import WAYS, WHATS
+from rules.baking.convert import STYLES, convert
+from rules.baking.rounding import G, ML, in_unit, step_of
+from rules.errors import OutOfRange, UnknownWord
+from rules.recipe import Recipe
+from rules.tables import sources
+
+FT = 0.3048
+KITCHENS_M = st.floats(-400, 5400, allow_nan=False)
+CLIMB_M = [0, 600, 914.4, 1200, 1524, 1900, 2133.6, 2600, 3048, 4000, 5400]
+ALL = ["layer_cake", "yeast_bread", "braise", "sugarwork", "beans"]
+
+
+@pytest.mark.parametrize("style", STYLES)
+@pytest.mark.parametrize("elevation_m", [0, 1615.4, 2133.6])
+def test_from_a_place_to_itself_changes_nothing(recipes, style, elevation_m) -> None:
+    for recipe in recipes.values():
+        same = convert(recipe, from_elevation_m=elevation_m, to_elevation_m=elevation_m, style=style)
+        assert same.plain == recipe
+        assert [s.text for s in same.steps] == [s.text for s in recipe.steps]
+        assert [line.text for line in same.ingredients] == [line.line for line in recipe.ingredients]
+        assert same.changes == ()
+
+
+@pytest.mark.parametrize("style", ALL)
+@settings(max_examples=25, deadline=None)
+@given(low_m=KITCHENS_M, high_m=KITCHENS_M)
+def test_up_then_down_returns_the_start_within_rounding(recipes, style, low_m, high_m) -> None:
+    recipe = recipes[style]
+    there = convert(recipe, from_elevation_m=low_m, to_elevation_m=high_m, style=style).plain
+    back = convert(there, from_elevation_m=high_m, to_elevation_m=low_m, style=style).plain
+    for was, now in zip(recipe.ingredients, back.ingredients, strict=True):
+        if was.unit in ML or was.unit in G:
+            amount = in_unit(now.amount, now.unit, was.unit)
+            assert amount == pytest.approx(was.amount, abs=1.3 * step_of(was.amount, was.unit, fine=was.amount < 10))
+    for was, now in zip(recipe.steps, back.steps, strict=True):
+        for a, b in zip(was.times, now.times, strict=True):
+            assert b.low_min == pytest.approx(a.low_min, abs=max(5.0, 0.03 * a.low_min))
+        for a, b in zip(was.temperatures, now.temperatures, strict=True):
+            assert b.low_c == pytest.approx(a.low_c, abs=2.8)
+
+
+@pytest.mark.parametrize(
+    ("style", "item", "sign"),
+    [("layer_cake", "baking powder", -1), ("layer_cake", "granulated sugar", -1), ("layer_cake", "milk", 1),
+     ("yeast_bread", "instant yeast", -1), ("yeast_bread", "water", 1), ("beans", "water", 1)],
+)  # fmt: skip
+def test_amounts_go_one_way_as_the_kitchen_climbs(recipes, style, item, sign) -> None:
+    index = [line.item for line in recipes[style].ingredients].index(item)
+    climb = [convert(recipes[style], to_elevation_m=m, style=style).ingredients[index].amount for m in CLIMB_M]
+    assert climb == sorted(climb, reverse=sign < 0)
+    assert climb[-1] != climb[0]
+
+
+@pytest.mark.parametrize(
+    ("style", "step", "sign"),
+    [("layer_cake", 1, -1), ("yeast_bread", 0, -1), ("braise", 1, 1), ("beans", 1, 1), ("beans", 2, 1)],
+)
+def test_times_go_one_way_as_the_kitchen_climbs(recipes, style, step, sign) -> None:
+    climb = [convert(recipes[style], to_elevation_m=m, style=style).steps[step].times[0].to_low_min for m in CLIMB_M]
+    assert climb == sorted(climb, reverse=sign < 0)
+    assert climb[-1] != climb[0]
+
+
+@pytest.mark.parametrize("style", STYLES)
+@pytest.mark.parametrize("to_m", [1524, 3352.8])
+def test_nothing_that_was_read_disappears(recipes, style, to_m) -> None:
+    for recipe in recipes.values():
+        odd = replace(recipe, unread=("3 glugs of the good stuff",), notes=("Keeps three days.",))
+        new = convert(odd, to_elevation_m=to_m, style=style)
+        assert new.unread == odd.unread
+        assert new.plain.notes == odd.notes
+        assert len(new.ingredients) == len(odd.ingredients)
+        assert len(new.steps) == len(odd.steps)
+        for line in new.ingredients:
+            assert line.line.item.split()[-1] in line.text
+        for step in new.steps:
+            words = [w for w in step.step.text.split() if w.isalpha()]
+            assert [w for w in words if w not in step.text] == []
+
+
+@pytest.mark.parametrize("style", ALL)
+@pytest.mark.parametrize("to_m", [1524, 2133.6, 3048])
+def test_mass_goes_with_the_measure(recipes, style, to_m) -> None:
+    """What the changes say they add and take is the whole difference in mass."""
+    new = convert(recipes[style], to_elevation_m=to_m, style=style)
+    for line in new.ingredients:
+        if line.mass_g is None or line.line.mass_g is None:
+            continue
+        if line.line.unit is None:
+            continue
+        ratio = in_unit(line.amount, line.unit, line.line.unit) / line.line.amount
+        assert line.mass_g == pytest.approx(line.line.mass_g * ratio, abs=0.5 if line.mass_g >= 10 else 0.05)
+    changed = {f"ingredient {i + 1}" for i, line in enumerate(new.ingredients) if line.changed}
+    assert changed == {c.at for c in new.changes if c.at.startswith("ingredient") and c.way != "same"}
+
+
+@pytest.mark.parametrize("style", STYLES)
+def test_every_change_says_why_and_whence(recipes, style) -> None:
+    for recipe in recipes.values():
+        for way_m in ((0, 2133.6), (2133.6, 0), (1524, 3352.8)):
+            for change in convert(recipe, from_elevation_m=way_m[0], to_elevation_m=way_m[1], style=style).changes:
+                assert change.what in WHATS
+                assert change.way in WAYS
+                assert change.because.endswith((".", "%."))
+                assert change.sources
+                assert set(change.sources) <= set(sources())
+                if change.to_value is not None:
+                    assert change.to_low <= change.to_value <= change.to_high
+
+
+@pytest.mark.parametrize("style", ALL)
+def test_safety_and_waiting_stay(recipes, style) -> None:
+    waiting = {"chill", "rest", "cool", "soak", "mix", "knead", "process"}
+    for step in convert(recipes[style], to_elevation_m=3000, style=style).steps:
+        for t in step.times:
+            if t.mark.what in waiting:
+                assert (t.to_low_min, t.to_high_min) == (t.mark.low_min, t.mark.high_min)
+        for t in step.temperatures:
+            if t.mark.what == "food":
+                assert t.to_c == t.mark.low_c
+
+
+def test_marks_of_the_plain_recipe_stand_where_they_say(recipes) -> None:
+    for style, recipe in recipes.items():
+        for step in convert(recipe, to_elevation_m=2133.6, style=style).plain.steps:
+            for t in step.times:
+                assert step.text[t.start : t.end][:1].isdigit()
+            for t in step.temperatures:
+                assert "°" in step.text[t.start : t.end]
+            for cue in step.cues:
+                assert step.text[cue.start : cue.end].split()[0].lower() in ("until", "bring", "soft", "stiff")
+
+
+def test_the_method_is_rewritten_in_place(layer_cake) -> None:
+    new = convert(layer_cake, to_elevation_m=2133.6, style="layer_cake")
+    assert new.steps[1].text == (
+        "Bake at 370 °F (was 350 °F) for 24 to 28 minutes (was 30 to 35 minutes), until a tester comes out clean."
+    )
+    assert new.steps[0].text.endswith("pans half full (was two-thirds full).")
+    assert new.steps[2].text == layer_cake.steps[2].text
+
+
+def test_metric_stays_metric(bread) -> None:
+    new = convert(replace(bread), to_elevation_m=2133.6, style="layer_cake", units="metric")
+    assert "°F" not in new.steps[2].text
+    assert new.ingredients[1].unit == "g"
+
+
+def test_the_same_twice_to_the_byte(recipes) -> None:
+    first, second = (repr(convert(recipes["layer_cake"], to_elevation_m=1999.9, style="layer_cake")) for _ in range(2))
+    assert first == second
+
+
+@pytest.mark.parametrize("place_m", [-500, 6000, float("nan")])
+def test_an_elevation_no_kitchen_has(layer_cake, place_m) -> None:
+    with pytest.raises(OutOfRange, match="feet or metres"):
+        convert(layer_cake, to_elevation_m=place_m, style="layer_cake")
+
+
+def test_a_style_that_is_none(layer_cake) -> None:
+    with pytest.raises(UnknownWord, match="layer_cake"):
+        convert(layer_cake, to_elevation_m=2000, style="layer cake")
+
+
+@pytest.mark.parametrize("style", STYLES)
+def test_an_empty_recipe_is_converted_to_itself(style) -> None:
+    assert convert(Recipe(), to_elevation_m=2000, style=style).plain == Recipe()
+
+
+def test_high_kitchens_hear_that_the_tables_end(layer_cake) -> None:
+    above = convert(layer_cake, to_elevation_m=10_500 * FT, style="layer_cake").cautions
+    within = convert(layer_cake, to_elevation_m=6_900 * FT, style="layer_cake").cautions
+    assert any("tables end" in c.text for c in above)
+    assert not any("tables end" in c.text for c in within)
+
+
+def test_one_thing_at_a_time_in_the_published_order(layer_cake) -> None:
+    new = convert(layer_cake, to_elevation_m=2133.6, style="layer_cake")
+    assert [c.what for c in new.changes if c.way != "same"][:3] == ["leavening", "sugar", "liquid"]
+    assert any("one thing at a time" in c.text for c in new.cautions)
+
+
+def test_canning_is_left_to_tested_recipes(hand) -> None:
+    jam = Recipe(
+        ingredients=(hand.line(4, "cup", "granulated sugar", 800),),
+        steps=(
+            hand.step(
+                "Cook to 220 °F, then process 10 minutes in a boiling-water canner.",
+                ("degF", "220 °F", 220, 220, "sugar"),
+                ("time", "10 minutes", 10, 10, "process"),
+            ),
+        ),
+    )
+    new = convert(jam, to_elevation_m=2133.6, style="jam")
+    assert "process 10 minutes in" in new.steps[0].text
+    assert [c.level for c in new.cautions] == ["stop"]
