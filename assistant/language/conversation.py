@@ -1,0 +1,107 @@
+"""Follow-ups: each utterance is heard by itself and laid over what the conversation has said so far."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from typing import Any
+
+from assistant.language.pipeline import pipeline
+from assistant.language.request import Hearing, capped, hear
+from assistant.language.text import clean
+from rules.dishes import dishes
+from rules.model import Kitchen, Request
+
+LONGEST_CONTEXT = 20
+# utterances that say nothing for the questions after them
+PASSING = ("smalltalk", "help", "out_of_scope")
+# topics that an utterance of mere slots does not go on with
+NOT_CONTINUED = (*PASSING, "set_kitchen", "timer")
+# new questions that are still about the dish of the question before
+SAME_DISH = ("time", "temperature", "doneness", "order", "schedule", "troubleshoot", "pressure", "why", "timer")
+SLOTS_OF_A_DISH = ("time_min", "time_high_min", "temperature_c", "quantity", "portions", "gauge_pa", "service_time", "covered")
+PLACE_SLOTS = ("elevation_m", "elevation_from", "pressure_pa")
+
+
+def fold_in(text: str, context: Sequence[str], kitchen: Kitchen) -> Request:
+    """Understand a text after the utterances before it, and take from the kitchen what nobody said."""
+    request: Request | None = None
+    for earlier in tuple(context)[-LONGEST_CONTEXT:]:
+        heard = _hear(str(earlier), kitchen)
+        if heard.request.topic not in PASSING or heard.elliptical:
+            request = merge(request, heard)
+    cleaned = clean(str(text))
+    request = capped(merge(request, _hear(str(text), kitchen)), cleaned.dropped)
+    return settle_in(replace(request, text=str(text)[: len(cleaned.text) + 1] if cleaned.dropped else str(text)), kitchen)
+
+
+def _hear(text: str, kitchen: Kitchen) -> Hearing:
+    return hear(pipeline()(clean(text).text), kitchen)
+
+
+def merge(previous: Request | None, heard: Hearing) -> Request:
+    """Lay an utterance over the request before it.
+
+    An elliptical utterance goes on with the question before; a whole question keeps the place, and the dish where
+    it names none but needs one. What is said anew always wins.
+    """
+    now = heard.request
+    units = heard.units or (previous.units if previous else None)
+    stated: dict[str, Any] = {"units": units} if units else {}
+    if heard.depth:
+        stated["depth"] = heard.depth
+    if previous is None:
+        return replace(now, **stated)
+    goes_on = heard.elliptical and previous.topic not in NOT_CONTINUED
+    if goes_on:
+        stated["topic"] = previous.topic
+        stated["subject"] = now.subject or previous.subject
+    about_it = goes_on or (now.dish is None and now.dish_class is None and now.topic in SAME_DISH)
+    if about_it:
+        stated |= _dish(previous, now)
+        if goes_on or now.topic == previous.topic or previous.topic in ("time", "temperature"):
+            same = stated.get("dish") == previous.dish
+            keep = SLOTS_OF_A_DISH if same else ("portions", "service_time")
+            stated |= {slot: getattr(previous, slot) for slot in keep if getattr(now, slot) is None}
+    return replace(now, **(_place(previous, now, goes_on) | stated))
+
+
+def _dish(previous: Request, now: Request) -> dict[str, Any]:
+    """Dish and method of the question before, as far as they are not said anew and go together."""
+    if now.dish or now.dish_class:
+        usual = dishes()[now.dish].methods if now.dish else (previous.method,)
+        return {"method": now.method or (previous.method if previous.method in usual else None)}
+    unknown = tuple(u for u in previous.unused if u.kind == "dish")
+    return {
+        "dish": previous.dish,
+        "dish_class": previous.dish_class,
+        "method": now.method or previous.method,
+        "unused": (*unknown, *now.unused),
+    }
+
+
+def _place(previous: Request, now: Request, goes_on: bool) -> dict[str, Any]:
+    """The elevation said before, unless a new one is; the baseline stays with the question it belongs to."""
+    said = now.elevation_m is not None or now.pressure_pa is not None
+    doubted = any(u.kind == "elevation" for u in now.unused) and now.elevation_m is None
+    place = {} if said or doubted else {slot: getattr(previous, slot) for slot in PLACE_SLOTS}
+    doubts = tuple(u for u in previous.unused if u.kind == "elevation")
+    if not said and not doubted and previous.elevation_m is None and doubts:
+        place["unused"] = (*doubts, *now.unused)
+    if now.from_elevation_m is None and (goes_on or now.topic == previous.topic):
+        place["from_elevation_m"] = previous.from_elevation_m
+    return place
+
+
+def settle_in(request: Request, kitchen: Kitchen) -> Request:
+    """Take from the kitchen what nobody said: elevation, barometer, units, equipment, thermometer."""
+    known: dict[str, Any] = {
+        "equipment": tuple(dict.fromkeys((*request.equipment, *kitchen.equipment))),
+        "thermometer_offset_c": kitchen.thermometer_offset_c,
+    }
+    doubted = any(u.kind == "elevation" for u in request.unused)
+    if request.elevation_m is None and kitchen.elevation_m is not None and not doubted:
+        known |= {"elevation_m": kitchen.elevation_m, "elevation_from": "kitchen"}
+        if request.pressure_pa is None:
+            known["pressure_pa"] = kitchen.pressure_pa
+    return replace(request, **known)

@@ -1,0 +1,39 @@
+"""The spaCy pipeline: which components there are, and their order."""
+
+from __future__ import annotations
+
+from functools import cache
+
+from spacy.lang.en import English
+from spacy.language import Language
+from spacy.tokens import Doc
+
+# importing a component registers it
+from assistant.language import clock, elevation, lexicon, measures, numbers, spelling, subject, topics  # noqa: F401
+from assistant.language.text import clean
+from assistant.language.tokens import KitchenTokenizer
+
+COMPONENTS = (
+    "kitchen_numbers",
+    "kitchen_measures",
+    "kitchen_clock",
+    "kitchen_spelling",
+    "kitchen_lexicon",
+    "kitchen_elevation",
+    "kitchen_topic",
+    "kitchen_subject",
+)
+
+
+@cache
+def pipeline() -> Language:
+    """The one pipeline of the process. English without a trained model: words, units and topics are all data."""
+    nlp = English(create_tokenizer=KitchenTokenizer)
+    for name in COMPONENTS:
+        nlp.add_pipe(name)
+    return nlp
+
+
+def read(text: str) -> Doc:
+    """Run any text through the pipeline."""
+    return pipeline()(clean(text).text)

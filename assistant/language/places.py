@@ -1,0 +1,32 @@
+"""Elevations of places by name. Where only an airport is known its elevation stands near the town's."""
+
+from __future__ import annotations
+
+from functools import cache
+
+from rules import tables
+
+FT_M = 0.3048
+
+
+@cache
+def _rows() -> dict[str, dict[str, object]]:
+    path = "lexicon/places.toml"
+    rows = tables.read_toml(path)["place"] if tables.data_path(path).is_file() else []
+    return {row["name"]: row for row in rows}
+
+
+@cache
+def _airports() -> dict[str, dict[str, float]]:
+    import airportsdata
+
+    return airportsdata.load("IATA")  # type: ignore[no-any-return]
+
+
+def elevation_m(place: str) -> float | None:
+    """Elevation of a place of the lexicon [m], or None where neither it nor its airport is known."""
+    row = _rows().get(place, {})
+    if "elevation_m" in row:
+        return float(str(row["elevation_m"]))
+    airport = _airports().get(str(row.get("airport", "")).upper())
+    return airport["elevation"] * FT_M if airport else None

@@ -1,0 +1,142 @@
+"""Instrument readings: a barometer, a boil test, a gauge, and temperatures that the cook gives."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from assistant.language.heard import Elevation, Measure, Number
+from assistant.language.measures import to_si
+from rules import air, water
+from rules.errors import OutOfRange
+from rules.model import Units, Unused
+
+BAROMETER_UNITS = ("hPa", "inHg", "mmHg", "kPa", "Pa", "atm", "bar")
+PSI_PA = 6894.757
+HIGHEST_GAUGE_PA = 30 * PSI_PA
+# Common practice: the low setting of stove-top and electric cookers is 6 to 8 psi
+LOW_SETTING_PA = 7 * PSI_PA
+LOW_SETTING = ("low pressure", "low setting", "pressure low", "lowest pressure")
+BOILED_C = (81.0, 102.0)
+FULL_SCALE_F = (150.0, 216.0)
+TEMPERATURE_CUES = (
+    "at", "to", "of", "oven", "reads", "read", "reading", "says", "say", "hits", "hit", "is", "temp", "temperature",
+    "about", "around", "only", "degrees", "shows", "reach", "reaches", "reached", "from", "its", "than", "boils", "be", "been", "boil", "on",
+)  # fmt: skip
+BARE_F = (90.0, 600.0)
+
+
+@dataclass(frozen=True, slots=True)
+class Barometer:
+    """What a pressure reading gave: station pressure [Pa] and elevation [m], or why it was not used."""
+
+    pressure_pa: float | None = None
+    elevation_m: float | None = None
+    unused: tuple[Unused, ...] = ()
+
+
+def gauge_pa(measures: Sequence[Measure], words: Sequence[str], in_cooker: bool) -> float | None:
+    """Gauge setting of a pressure cooker or canner [Pa].
+
+    in_cooker: whether the talk is of a pressure cooker or canner; then 15 pounds are a pressure
+    """
+    for m in measures:
+        if m.kind == "pressure" and 0 < m.low <= HIGHEST_GAUGE_PA and (m.unit == "psi" or (in_cooker and m.low < 5e4 or in_cooker and m.unit in ("kPa", "bar"))):
+            return m.low
+        if in_cooker and m.kind == "mass" and m.unit == "lb" and 4 <= m.said <= 20 and is_gauge(m, words):
+            return m.said * PSI_PA
+    return LOW_SETTING_PA if in_cooker and any(cue in " ".join(words) for cue in LOW_SETTING) else None
+
+
+def is_gauge(m: Measure, words: Sequence[str]) -> bool:
+    """Whether pounds are said as a pressure: at 15 pounds, the 15 pound weight."""
+    before, after = words[m.start - 1] if m.start else "", words[m.end : m.end + 1]
+    return after[:1] != ["of"] and (before in ("at", "to", "and", "or", "than", "between") or after[:1] in (["weight"], ["pressure"], ["jiggler"]))
+
+
+def barometer(measures: Sequence[Measure], words: Sequence[str], elevation_m: float | None, gauge: float | None) -> Barometer:
+    """Station pressure from a barometer; a weather report's figure, reduced to sea level, is noted and not used."""
+    reading = next((m for m in measures if _is_barometer(m, gauge)), None)
+    if reading is None:
+        return Barometer()
+    said = " ".join(words[reading.start : reading.end])
+    if elevation_m is not None and air.LOWEST_M <= elevation_m <= air.HIGHEST_M:
+        return _beside_elevation(reading.low, elevation_m, said)
+    if reading.low > air.SEA_LEVEL_PA * 0.965:
+        return Barometer(unused=(Unused("elevation", said, WEATHER_REPORT.format(said=said)),))
+    try:
+        return Barometer(reading.low, air.elevation_m(reading.low))
+    except OutOfRange:
+        return Barometer(unused=(Unused("elevation", said, f"{said} is no air pressure of a kitchen on land. What is your elevation?"),))
+
+
+WEATHER_REPORT = (
+    "{said} may be a weather report, which is reduced to sea level and tells nothing of your elevation. "
+    "What is your elevation, or what does a barometer in the kitchen read?"
+)
+
+
+def _is_barometer(m: Measure, gauge: float | None) -> bool:
+    return m.kind == "pressure" and m.unit in BAROMETER_UNITS and 40_000 <= m.low <= 120_000 and m.low != gauge
+
+
+def _beside_elevation(pressure_pa: float, elevation_m: float, said: str) -> Barometer:
+    reduced = air.looks_sea_level_reduced(pressure_pa, elevation_m)
+    if reduced:
+        reason = f"{said} is reduced to sea level, as weather reports are; I used your elevation instead."
+        return Barometer(unused=(Unused("reading", said, reason),))
+    fits = reduced is False or abs(pressure_pa / air.pressure_pa(elevation_m) - 1) <= air.WEATHER_SWING
+    if fits:
+        return Barometer(pressure_pa)
+    return Barometer(unused=(Unused("reading", said, f"{said} does not fit your elevation; I used the elevation."),))
+
+
+def temperature_c(
+    measures: Sequence[Measure], numbers: Sequence[Number], elevations: Sequence[Elevation], words: Sequence[str], units: Units, hot: bool
+) -> float | None:
+    """The first temperature the cook gives [degC].
+
+    units: of the kitchen, for `degrees` without a scale; hot: whether the talk is of heat, so that a bare
+    number after a word like `at` can be a temperature
+    """
+    for m in measures:
+        if m.kind == "temperature":
+            return m.low
+        if m.kind == "degree":
+            return _unscaled(m.low, words, units)
+    taken = {i for span in (*measures, *elevations) for i in range(span.start, span.end)}
+    low, high = BARE_F if units == "us" else (30.0, 300.0)
+    for number in numbers:
+        before = words[number.start - 1] if number.start else ""
+        boiling = "boil" in " ".join(words)
+        if number.start in taken or before not in TEMPERATURE_CUES or words[number.end : number.end + 1] in (["pm"], ["am"], ["people"], [":"]):
+            continue
+        if hot and (low <= number.value <= high or boiling and BOILED_C[0] <= number.value <= BOILED_C[1]):
+            return _unscaled(number.value, words, units)
+    return None
+
+
+def _unscaled(value: float, words: Sequence[str], units: Units) -> float:
+    """Degrees without a scale: the kitchen's, unless water could only boil at them in the other one."""
+    metric = units == "metric"
+    if any("boil" in word for word in words) and (BOILED_C[0] <= value <= BOILED_C[1] or FULL_SCALE_F[0] <= value <= FULL_SCALE_F[1]):
+        metric = value <= BOILED_C[1]
+    return value if metric and value <= 320 else to_si(value, "degF")
+
+
+BOIL_TEST_CUES = (
+    "boils at", "boiled at", "boiling at", "boil at", "boil test", "in boiling water", "boiling water reads", "boil reads", "comes to a boil at", "comes to the boil at",
+    "came to a boil at", "at a full boil", "at a rolling boil", "at a boil", "at the boil", "boiling point reads", "boiling point is", "water reads", "water is boiling", "boils is", "boiling temperature", "boiling temp is",
+    "full boil at", "rolling boil at", "boiling water is", "boils around", "boils about", "boils here at", "at boiling", "boil is", "in a full boil", "in a boil", "in a rolling boil", "boiling water shows", "boiling water says", "boiling point of my water", "boils up here at", "measured my boil",
+)  # fmt: skip
+
+
+def boil_test_m(temp_c: float | None, words: Sequence[str]) -> float | None:
+    """Elevation at which water boils at the temperature that was given [m], where the talk is of boiling water."""
+    text = " ".join(words)
+    if temp_c is None or not any(cue in text for cue in BOIL_TEST_CUES):
+        return None
+    try:
+        return water.elevation_from_boiling_m(temp_c)
+    except OutOfRange:
+        return None

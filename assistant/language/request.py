@@ -1,0 +1,141 @@
+"""The pipeline's Doc -> what this one utterance says, as a Request with nothing taken for granted."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from spacy.tokens import Doc
+
+from assistant.language import heights, hints, lexicon, readings, unknown
+from assistant.language.heard import Found, Measure
+from rules.dishes import dishes
+from rules.model import Kitchen, Quantity, Request, Units, Unused
+
+# ways that win over the verb they stand beside: boil beans IN THE PRESSURE COOKER
+LEADING_METHODS = ("pressure_cook", "slow_cook", "sous_vide", "microwave")
+METHODLESS_TOPICS = ("boiling_point", "calibrate", "set_kitchen", "smalltalk", "out_of_scope", "help", "convert_recipe", "timer")
+IN_COOKER = ("pressure", "preserve")
+HOT_METHODS = ("bake", "roast", "fry", "braise", "sugarwork", "smoke", "grill", "sous_vide", "slow_cook", "poach")
+HOT_TOPICS = ("temperature", "bake_adjust", "sugar_stage", "calibrate", "doneness", "boiling_point", "convert_recipe")
+HOT_WORDS = ("oven", "fryer", "oil", "temp", "temperature", "thermometer", "probe", "internal", "boils", "smoker", "reads")
+NO_QUANTITY_TOPICS = ("pressure",)
+
+
+@dataclass(frozen=True, slots=True)
+class Hearing:
+    """One utterance, taken apart.
+
+    request: only what was said; elliptical: whether it leans on what was said before
+    units, depth: None where nothing was said about them
+    """
+
+    request: Request
+    elliptical: bool
+    units: Units | None
+    depth: int | None
+
+
+def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
+    """Build the request of one utterance; the kitchen only decides what figures without a unit mean."""
+    words = [token.norm_ for token in doc]
+    topic, found = doc._.topic.id, doc._.found
+    units = hints.spoken_system(words, doc._.measures)
+    dish, method = main_dish(found), spoken_method(words, found)
+    in_cooker = method == "pressure_cook" or topic in IN_COOKER
+    gauge = readings.gauge_pa(doc._.measures, words, in_cooker)
+    height = heights.settle(doc._.elevations, words, units or kitchen.units)
+    beside = kitchen.elevation_m if height.here_m is None and not height.unused else height.here_m
+    barometer = readings.barometer(doc._.measures, words, beside, gauge)
+    hot = method in HOT_METHODS or topic in HOT_TOPICS or any(word in HOT_WORDS for word in words)
+    high = heights.plausible(doc._.elevations, units or kitchen.units)
+    temp_c = readings.temperature_c(doc._.measures, doc._.numbers, high, words, units or kitchen.units, hot)
+    boiled_m = readings.boil_test_m(temp_c, words) if not _is_other_liquid(dish) else None
+    time = next((m for m in doc._.measures if m.kind == "time"), None)
+    no_such = unknown.dish(doc) if dish is None else None
+    request = Request(
+        text=doc.text,
+        topic=topic,
+        subject=doc._.subject,
+        dish=dish,
+        dish_class=dishes()[dish].dish_class if dish else "general" if no_such else None,
+        method=None if topic in METHODLESS_TOPICS else method,
+        elevation_m=_first(height.here_m, barometer.elevation_m, boiled_m if not height.unused else None),
+        elevation_from=height.known_from or ("barometer" if barometer.elevation_m is not None else None)
+        or ("boil_test" if boiled_m is not None and not height.unused else None),
+        from_elevation_m=height.from_m,
+        pressure_pa=barometer.pressure_pa,
+        time_min=time.low if time else None,
+        time_high_min=time.high if time and time.high > time.low else None,
+        temperature_c=temp_c,
+        quantity=quantity(doc._.measures, words, gauge),
+        portions=portions(doc, topic),
+        gauge_pa=gauge,
+        service_time=service_time(doc._.clock),
+        covered=hints.covered(words),
+        equipment=tuple(dict.fromkeys(f.id for f in found if f.kind == "equipment")),
+        unused=(*height.unused, *barometer.unused, *((no_such,) if no_such else ()), *unknown.places(doc)),
+    )  # fmt: skip
+    return Hearing(request, unknown.is_elliptical(doc), units, hints.depth(words))
+
+
+def _first(*values: float | None) -> float | None:
+    return next((value for value in values if value is not None), None)
+
+
+def main_dish(found: Sequence[Found]) -> str | None:
+    """The dish that is asked about: the first one, water last."""
+    heard = [f.id for f in found if f.kind == "dish"]
+    return next((d for d in heard if dishes()[d].dish_class != "water"), heard[0] if heard else None)
+
+
+def _is_other_liquid(dish: str | None) -> bool:
+    return dish is not None and dishes()[dish].dish_class in ("candy", "syrup", "jam")
+
+
+def spoken_method(words: Sequence[str], found: Sequence[Found]) -> str | None:
+    """The method that is said, on its own or at the head of a dish: fried chicken."""
+    spoken = [f.id for f in found if f.kind == "method"]
+    heads = [m for f in found if f.kind == "dish" and (m := lexicon.method_inside(words, f))]
+    return next((m for m in spoken if m in LEADING_METHODS), None) or next(iter([*spoken, *heads]), None)
+
+
+def quantity(measures: Sequence[Measure], words: Sequence[str], gauge: float | None) -> Quantity | None:
+    """The first mass or volume; pounds that were a gauge setting are none."""
+    for m in measures:
+        gauged = gauge is not None and m.unit == "lb" and readings.is_gauge(m, words)
+        if m.kind in ("mass", "volume") and not gauged:
+            return Quantity(round(m.said, 6), m.unit)
+    return None
+
+
+PORTION_LEADS = ("serves", "serve", "feeds", "feed", "feeding", "serving", "of", "for", "about")
+MOST_PORTIONS = 100_000
+
+
+def portions(doc: Doc, topic: str) -> int | None:
+    """How many people: 60 covers, serves 8, a party of 20, and where the talk is of buying, plain `for 12`."""
+    said = [m.said for m in doc._.measures if m.kind == "portion" and m.said >= 1]
+    if not said:
+        taken = {i for span in (*doc._.measures, *doc._.elevations, *doc._.clock) for i in range(span.start, span.end)}
+        said = [n.value for n in doc._.numbers if n.start not in taken and n.value >= 1 and _counts_people(doc, n.start, topic)]
+    return int(said[0]) if said and said[0] <= MOST_PORTIONS else None
+
+
+def _counts_people(doc: Doc, at: int, topic: str) -> bool:
+    before, two = doc[at - 1].norm_ if at else "", doc[max(0, at - 2) : at].text.lower()
+    feeding = before in ("serves", "feeds", "feed", "feeding", "serve", "covers", "portions") or two in ("party of", "group of", "table of", "crowd of", "team of")
+    return feeding or (topic == "order" and before in ("for", "about", "around", "of"))
+
+
+def service_time(clock: Sequence[Measure]) -> str | None:
+    """The time of day, ISO 8601."""
+    return f"{int(clock[0].low) // 60:02d}:{int(clock[0].low) % 60:02d}" if clock else None
+
+
+def capped(request: Request, dropped: int) -> Request:
+    """The request with a note that the end of a very long text was not read."""
+    from dataclasses import replace
+
+    note = Unused("text", f"the last {dropped:,} characters", "I read the first 2,000 characters; ask one thing at a time.")
+    return replace(request, unused=(*request.unused, note)) if dropped else request

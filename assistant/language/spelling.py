@@ -1,0 +1,97 @@
+"""Component: mends slips of spelling, word by word, towards words the lexicon knows. In doubt it leaves a word alone."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from functools import cache
+
+from spacy.language import Language
+from spacy.lang.en.stop_words import STOP_WORDS
+from spacy.tokens import Doc
+
+from assistant.language import lexicon
+from assistant.language.numbers import ONES, PARTS, SCALES, TEENS, TENS
+from rules import tables
+
+SHORTEST = 5
+TWO_SLIPS_FROM = 8
+NUMBER_WORDS = frozenset((*ONES, *TEENS, *TENS, *SCALES, *PARTS, "dozen", "couple"))
+
+Doc.set_extension("mended", default=(), force=True)
+
+
+@Language.component(
+    "kitchen_spelling", requires=["doc._.numbers", "doc._.measures"], assigns=["token.norm", "doc._.mended"]
+)
+def kitchen_spelling(doc: Doc) -> Doc:
+    """Set the norm of misspelled words to the word that is meant, numbers and units excepted."""
+    mended, claimed = [], {i for span in (*doc._.numbers, *doc._.measures) for i in range(span.start, span.end)}
+    for token in doc:
+        meant = None if token.i in claimed else mend(token.norm_)
+        if meant:
+            mended.append((token.norm_, meant))
+            token.norm_ = meant
+    doc._.mended = tuple(mended)
+    return doc
+
+
+@cache
+def plain_words() -> frozenset[str]:
+    """Words of everyday English that must never be taken for a slip of a kitchen word."""
+    path = tables.data_path("lexicon/plain_words.txt")
+    listed = path.read_text(encoding="utf-8").split() if path.is_file() else []
+    return frozenset(STOP_WORDS) | NUMBER_WORDS | frozenset(listed)
+
+
+@cache
+def kitchen_words() -> dict[str, tuple[str, ...]]:
+    """Words of dishes, methods, equipment, symptoms and ingredients, by first letter."""
+    book = lexicon.phrase_book()
+    words = {
+        word
+        for phrase, meant in book.phrases.items()
+        if any(kind != "place" for kind, _ in meant)
+        for word in phrase.split()
+        if len(word) >= SHORTEST - 1 and word.isalpha()
+    }
+    shelves = defaultdict(list)
+    for word in sorted(words):
+        shelves[word[0]].append(word)
+    return {letter: tuple(shelf) for letter, shelf in shelves.items()}
+
+
+@cache
+def known_words() -> frozenset[str]:
+    """Words that are right as they stand."""
+    place_words = {word for phrase in lexicon.phrase_book().phrases for word in phrase.split()}
+    return plain_words() | place_words
+
+
+def mend(word: str) -> str | None:
+    """The kitchen word that a misspelled word means; None where it is right, or nobody can tell.
+
+    Only words of five letters and more are mended: one slip, or two from eight letters on, the first letter right,
+    and one word clearly nearest. Numbers and units are never touched, so that no slip can make an elevation.
+    """
+    if len(word) < SHORTEST or not word.isalpha() or not word.isascii() or word in known_words():
+        return None
+    if word.endswith("s") and word[:-1] in known_words() or word in lexicon.run_together():
+        return None
+    return _nearest(word)
+
+
+@cache
+def _nearest(word: str) -> str | None:
+    from rapidfuzz.distance import OSA
+    from rapidfuzz.process import extract
+
+    slips = 2 if len(word) >= TWO_SLIPS_FROM else 1
+    shelf = kitchen_words().get(word[0], ())
+    near = extract(word, shelf, scorer=OSA.distance, score_cutoff=slips, limit=2)
+    if not near or (len(near) == 2 and near[0][1] == near[1][1] and not _same_stem(near[0][0], near[1][0])):
+        return None
+    return str(near[0][0])
+
+
+def _same_stem(one: str, other: str) -> bool:
+    return one.rstrip("s") == other.rstrip("s")

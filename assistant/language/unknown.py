@@ -1,0 +1,87 @@
+"""Words that no component has claimed: dishes and places nobody has heard of, and whether anything is left at all."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+
+from spacy.tokens import Doc
+
+from assistant.language import spelling, topics
+from assistant.language.hints import SYSTEMS
+from rules.model import Unused
+
+COOKING_TOPICS = ("time", "temperature", "doneness", "order", "schedule", "bake_adjust")
+BEFORE_A_DISH = ("some", "the", "my", "a", "an", "of", "for", "cook", "cooking", "make", "making", "do", "does", "this", "our", "fresh", "frozen")
+LIVING = ("in", "near", "from", "outside")
+LEANING = frozenset(
+    """
+    and what about how at in on for with the a an to of it its is are now then ok okay so but instead if same please use
+    uh um well no not yes yeah sorry i im we were me my mean meant make that actually rather this be here up there from
+    was am by do does or just try same again also one switch show give as say tell us people going down high elevation
+    altitude kitchen let lets use using want like about around roughly approximately above below sea level wait oops scratch
+    correction only over under cook cooking cooked made them those these would i'd id it'll too thing and/or ones
+    should could can get got some any more
+    """.split()
+)
+LEANING_QUESTIONS = frozenset("why".split())
+SYSTEM_WORDS = frozenset(word for phrases in SYSTEMS.values() for phrase in phrases for word in phrase.split())
+LONGEST_DISH = 3
+
+
+def claimed(doc: Doc) -> set[int]:
+    """Tokens that some component has understood."""
+    spans = (*doc._.numbers, *doc._.measures, *doc._.elevations, *doc._.found, *doc._.clock)
+    return {i for span in spans for i in range(span.start, span.end)}
+
+
+def is_elliptical(doc: Doc) -> bool:
+    """Whether nothing is said but slots and little words: `and at 9,000?`, `what about lamb shanks`, `in Celsius`."""
+    rest = [t.norm_ for t in doc if t.norm_.isalnum()]
+    kept = claimed(doc)
+    loose = [t.norm_ for t in doc if t.i not in kept and t.norm_.isalnum()]
+    return bool(rest) and all(word in LEANING or word in SYSTEM_WORDS for word in loose)
+
+
+def dish(doc: Doc) -> Unused | None:
+    """A dish that the lexicon does not have, where the sentence has the place for one: braise ZORGON."""
+    if doc._.topic.id not in COOKING_TOPICS:
+        return None
+    name = next(_names(doc), None)
+    if name is None:
+        return None
+    return Unused("dish", name, f"I do not know {name}; I treated it by the method alone.")
+
+
+def _names(doc: Doc) -> Iterator[str]:
+    """Runs of unheard-of words behind a method, a cooking verb or an article."""
+    kept = claimed(doc)
+    methods = {f.end for f in doc._.found if f.kind == "method"}
+    strange = [t.i not in kept and _is_strange(t.norm_) for t in doc]
+    for i in range(len(doc)):
+        begins = strange[i] and not (i and strange[i - 1])
+        if begins and (i in methods or (i and doc[i - 1].norm_ in BEFORE_A_DISH)):
+            end = next((j for j in range(i, len(doc)) if not strange[j]), len(doc))
+            if end - i <= LONGEST_DISH:
+                yield doc[i:end].text
+
+
+def _is_strange(word: str) -> bool:
+    if len(word) < 3 or not word.isalpha() or word in spelling.known_words() or word in LEANING:
+        return False
+    return word not in topics.weights().features
+
+
+def places(doc: Doc) -> Iterable[Unused]:
+    """A place that is named but not known, where no elevation is given beside it."""
+    if any(e.role == "here" for e in doc._.elevations):
+        return
+    kept = claimed(doc)
+    for token in doc[1:]:
+        here = doc[token.i - 1].norm_ in LIVING and token.i not in kept and _is_strange(token.norm_)
+        if here and (token.text[:1].isupper() or any(t.norm_ in ("live", "im", "living", "we", "were", "am") for t in doc[: token.i])):
+            end = token.i + 1
+            while end < len(doc) and end not in kept and (doc[end].text[:1].isupper() and doc[end].is_alpha):
+                end += 1
+            name = doc[token.i : end].text
+            yield Unused("elevation", name, f"I do not know how high {name} is. What is the elevation there, in feet or metres?")
+            return
