@@ -14,7 +14,6 @@ from rules import tables
 from rules.recipe import Amount, IngredientLine, MassFrom
 
 LONGEST = 500
-_EGG_SIZES = "tables/egg_sizes_usda-sr28.csv"
 
 
 @dataclass(frozen=True, slots=True)
@@ -282,20 +281,6 @@ def _tidy(text: str) -> str:
     return " ".join(text.split()).strip(" ,;.")
 
 
-@cache
-def _egg_sizes() -> dict[str, float]:
-    return {row["size"]: float(row["each_g"]) for row in tables.read_csv(_EGG_SIZES).rows}
-
-
-def _sized(item: Ingredient, text: str) -> Ingredient:
-    """An egg of the size that the line names."""
-    if item.name != "egg":
-        return item
-    lower = text.lower().replace("-", " ")
-    size = next((size for size in ("extra large", "jumbo", "medium", "small") if size in lower), "large")
-    return replace(item, each_g=_egg_sizes()[size])
-
-
 def _mass(found: _Measured, item: Ingredient) -> tuple[float | None, MassFrom | None]:
     """Mass [g] at the lower end, and what it rests on. Grams that the line states win over any table."""
     first = found.sum[0]
@@ -337,7 +322,7 @@ def read_line(text: str, component: str = "") -> IngredientLine | None:
     placed = _juice(bare) or _place(bare)
     name, preparation = _split(placed[1] if placed else bare)
     known = find(name)
-    item = _sized(known or Ingredient(name), bare)
+    item = known or Ingredient(name)
     fields: dict[str, Any] = {"line": line, "component": component, "item": item.name, "known": known is not None}
     fields |= {"role": item.role, "preparation": preparation, **flags}
     if placed:

@@ -83,8 +83,11 @@ def _known() -> dict[tuple[str, ...], Ingredient]:
         found |= {stems(alias): food for alias in (dish.name, *dish.heard_as)}
     for row in tables.read_toml(INGREDIENTS)["ingredient"]:
         grams = {key: float(row[key]) for key in ("grams_per_cup", "tbsp_g", "tsp_g", "each_g") if key in row}
-        item = Ingredient(row["name"], row.get("role"), **grams)
-        found |= {stems(alias): item for alias in (row["name"], *row.get("heard_as", ()))}
+        aliases = [stems(alias) for alias in (row["name"], *row.get("heard_as", ()))]
+        food_class = next((found[alias].role for alias in aliases if alias in found), None)
+        role = food_class or "other" if row["role"] == "other" else row["role"]
+        item = Ingredient(row["name"], role, **grams)
+        found |= dict.fromkeys(aliases, item)
     return found
 
 
