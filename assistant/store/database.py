@@ -1,0 +1,167 @@
+"""The open store: its engine, and transactions whose faults are said in plain words."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+from sqlalchemy import Connection, Engine, create_engine, event, make_url
+from sqlalchemy.exc import ArgumentError, DBAPIError, NoSuchModuleError
+from sqlalchemy.exc import TimeoutError as PoolTimeout
+
+from assistant.store.errors import Kind, StoreError
+from assistant.store.migrate import is_current, migrate
+from assistant.store.where import sqlite_file
+
+BUSY_TIMEOUT_S = 5.0
+
+# beginning of the name of SQLite's error -> what it means to a cook
+SQLITE_FAULTS: tuple[tuple[str, Kind, str], ...] = (
+    ("SQLITE_BUSY", "locked", "is in use by another program that does not let go; close that program and try again"),
+    ("SQLITE_LOCKED", "locked", "is in use by another program that does not let go; close that program and try again"),
+    ("SQLITE_FULL", "full", "cannot grow, since the disk is full; make room and try again"),
+    ("SQLITE_CORRUPT", "corrupt", "is damaged; put a copy of it in its place, or move it away to begin a new one"),
+    (
+        "SQLITE_NOTADB",
+        "corrupt",
+        "is not a database; move that file away, or name another database in SIMMERLINE_DB",
+    ),
+    ("SQLITE_READONLY", "read_only", "may not be written; allow writing there, or name another in SIMMERLINE_DB"),
+    ("SQLITE_PERM", "read_only", "may not be read; allow it, or name another in SIMMERLINE_DB"),
+    (
+        "SQLITE_CANTOPEN",
+        "read_only",
+        "cannot be opened; allow reading and writing in its folder, or name another in SIMMERLINE_DB",
+    ),
+    ("SQLITE_IOERR", "full", "cannot be read or written; look whether its disk is full or faulty"),
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Store:
+    """An open store. Safe to share between threads, and beside other processes on the same database."""
+
+    engine: Engine
+
+    @contextmanager
+    def read(self) -> Iterator[Connection]:
+        """A transaction that sees one state of the database and does not hold up writers.
+
+        raises: StoreError
+        """
+        with plainly(self.engine.url.render_as_string()), self.engine.connect() as connection:
+            yield connection
+
+    @contextmanager
+    def write(self) -> Iterator[Connection]:
+        """A transaction that is kept whole at its end, or not at all where the block raises.
+
+        raises: StoreError
+        """
+        with plainly(self.engine.url.render_as_string()), self.engine.connect() as connection:
+            connection.execution_options(simmerline_writes=True)
+            with connection.begin():
+                yield connection
+
+    def close(self) -> None:
+        """Let go of the database."""
+        self.engine.dispose()
+
+
+def connect(url: str) -> Store:
+    """Open the database at an SQLAlchemy URL and bring it to today's layout.
+
+    raises: StoreError
+    """
+    store = Store(make_engine(url))
+    try:
+        with store.read() as connection:
+            current = is_current(connection)
+        if not current:
+            with store.write() as connection:
+                migrate(connection)
+    except BaseException:
+        store.close()
+        raise
+    return store
+
+
+def make_engine(url: str) -> Engine:
+    """The engine for a URL; for SQLite with its folder made, and with waiting, write-ahead log and foreign keys on.
+
+    raises: StoreError for a URL that names no kind of database that is installed
+    """
+    try:
+        kind = make_url(url).get_backend_name()
+        if kind != "sqlite":
+            return create_engine(url, pool_pre_ping=True)
+        if file := sqlite_file(url):
+            make_folder(file.parent)
+        engine = create_engine(url, connect_args={"timeout": BUSY_TIMEOUT_S})
+    except ArgumentError:
+        raise StoreError(
+            "address",
+            "SIMMERLINE_DB does not name a database in a way that can be read; write sqlite:////path/to/file.db or "
+            "postgresql+psycopg://user@host/name.",
+        ) from None
+    except (NoSuchModuleError, ModuleNotFoundError) as fault:
+        raise StoreError("address", f"SIMMERLINE_DB needs a driver that is not installed: {fault}.") from None
+    event.listen(engine, "connect", set_up_sqlite)
+    event.listen(engine, "begin", begin_sqlite)
+    return engine
+
+
+def make_folder(folder: Path) -> None:
+    """Make the folder of the database, for its owner alone.
+
+    raises: StoreError
+    """
+    try:
+        folder.mkdir(mode=0o700, parents=True, exist_ok=True)
+    except OSError as fault:
+        raise StoreError(
+            "read_only",
+            f"The folder {folder} for the database cannot be made: {fault.strerror}. Name another place in "
+            "SIMMERLINE_DB.",
+        ) from None
+
+
+def set_up_sqlite(connection: Any, _: object) -> None:
+    """Settings of one SQLite connection. Transactions are begun by begin_sqlite, not by the driver."""
+    connection.isolation_level = None
+    connection.execute("PRAGMA foreign_keys = ON")
+    connection.execute("PRAGMA journal_mode = WAL")
+
+
+def begin_sqlite(connection: Connection) -> None:
+    """Begin: a writer takes its place in the queue at once, so that it never fails half way for want of the lock."""
+    writes = connection.get_execution_options().get("simmerline_writes")
+    connection.exec_driver_sql("BEGIN IMMEDIATE" if writes else "BEGIN")
+
+
+@contextmanager
+def plainly(url: str) -> Iterator[None]:
+    """Turn faults of the database into StoreError."""
+    try:
+        yield
+    except DBAPIError as fault:
+        raise said(fault, url) from fault
+    except PoolTimeout as fault:
+        raise StoreError("locked", f"The database {url} is busy with too many at once; try again.") from fault
+
+
+def said(fault: DBAPIError, url: str) -> StoreError:
+    """A fault of the driver in plain words."""
+    file = sqlite_file(url)
+    name = f"The database {file or url}"
+    code = getattr(fault.orig, "sqlite_errorname", "")
+    for start, kind, words in SQLITE_FAULTS:
+        if code.startswith(start):
+            return StoreError(kind, f"{name} {words}.")
+    reason = str(fault.orig).strip().splitlines()[0] if str(fault.orig).strip() else type(fault.orig).__name__
+    if "already exists" in reason or "no such" in reason or type(fault).__name__ == "ProgrammingError":
+        return StoreError("foreign", f"{name} is not laid out as simmerline's: {reason}. Name another one.")
+    return StoreError("unreachable", f"{name} cannot be used: {reason}.")

@@ -1,0 +1,165 @@
+"""Kitchens by name, one of them in use."""
+
+from __future__ import annotations
+
+from dataclasses import asdict, dataclass, replace
+from typing import Any
+
+from sqlalchemy import Connection, Row, Select, delete, insert, select, update
+
+from assistant.errors import AssistantError
+from assistant.store.database import Store
+from assistant.store.schema import kitchens as table
+from rules.errors import UnknownWord, within
+from rules.model import Kitchen, Units
+
+LONGEST_NAME, LONGEST_KEY = 80, 200
+
+
+class KitchenExists(AssistantError, ValueError):
+    """There is a kitchen of that name already."""
+
+
+class UnknownKitchen(AssistantError, LookupError):
+    """There is no kitchen of that name."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SavedKitchen:
+    """A kitchen as it is kept.
+
+    barometer_offset_pa, thermometer_offset_c: how much its instruments read too high [Pa], [K]
+    raises: ValueError for a name that cannot be one; OutOfRange for a figure that no kitchen can have
+    """
+
+    name: str
+    elevation_m: float | None = None
+    place: str = ""
+    units: Units = "us"
+    equipment: tuple[str, ...] = ()
+    barometer_offset_pa: float = 0.0
+    thermometer_offset_c: float = 0.0
+    in_use: bool = False
+
+    def __post_init__(self) -> None:
+        if not self.name.strip() or not self.name.isprintable() or len(self.name) > LONGEST_NAME:
+            raise ValueError(f"a kitchen needs a name of 1 to {LONGEST_NAME} letters, such as Lodge")
+        if self.elevation_m is not None:
+            within("elevation", self.elevation_m, -430, 5500, "m")
+        within("barometer offset", self.barometer_offset_pa, -5000, 5000, "Pa", "Further off, have it mended.")
+        within("thermometer offset", self.thermometer_offset_c, -10, 10, "K", "Further off, have it mended.")
+
+    def taken_for_granted(self) -> Kitchen:
+        """What a question asked in this kitchen takes for granted."""
+        return Kitchen(
+            name=self.name,
+            elevation_m=self.elevation_m,
+            units=self.units,
+            equipment=self.equipment,
+            thermometer_offset_c=self.thermometer_offset_c,
+        )
+
+
+def key_of(name: str) -> str:
+    """What a name is known by, whatever its case and spacing.
+
+    >>> key_of("  Timberfold  LODGE ")
+    'timberfold lodge'
+    """
+    return " ".join(name.split()).casefold()[:LONGEST_KEY]
+
+
+def add(store: Store, kitchen: SavedKitchen, *, replacing: bool = False) -> SavedKitchen:
+    """Keep a kitchen. The first one is put in use; a later one as its in_use says.
+
+    replacing: overwrite the kitchen of the same name, which stays in use if it was
+    raises: KitchenExists, StoreError
+    """
+    name = " ".join(kitchen.name.split())
+    with store.write() as connection:
+        there = found(connection, name)
+        if there and not replacing:
+            raise KitchenExists(f'there is already a kitchen "{there.name}"; take another name, or remove it first')
+        in_use = kitchen.in_use or (there.in_use if there else first(connection, select(table)) is None)
+        saved = replace(kitchen, name=name, in_use=in_use)
+        if saved.in_use:
+            connection.execute(update(table).values(in_use=False))
+        connection.execute(delete(table).where(table.c.key == key_of(name)))
+        connection.execute(insert(table).values(key=key_of(name), **asdict(saved)))
+    return saved
+
+
+def every(store: Store) -> tuple[SavedKitchen, ...]:
+    """All kitchens, by name."""
+    with store.read() as connection:
+        return tuple(kitchen_of(row) for row in connection.execute(select(table).order_by(table.c.key)))
+
+
+def named(store: Store, name: str) -> SavedKitchen:
+    """The kitchen of this name.
+
+    raises: UnknownKitchen that names the nearest, StoreError
+    """
+    with store.read() as connection:
+        return known(connection, name)
+
+
+def in_use(store: Store) -> SavedKitchen | None:
+    """The kitchen in use, if there is one."""
+    with store.read() as connection:
+        return first(connection, select(table).where(table.c.in_use))
+
+
+def use(store: Store, name: str | None) -> SavedKitchen | None:
+    """Put a kitchen in use, or none.
+
+    raises: UnknownKitchen that names the nearest, StoreError
+    """
+    with store.write() as connection:
+        kitchen = known(connection, name) if name is not None else None
+        connection.execute(update(table).values(in_use=False))
+        if kitchen is None:
+            return None
+        connection.execute(update(table).where(table.c.key == key_of(kitchen.name)).values(in_use=True))
+        return replace(kitchen, in_use=True)
+
+
+def remove(store: Store, name: str) -> SavedKitchen:
+    """Forget a kitchen; where it was in use, none is after that.
+
+    returns: the kitchen as it was
+    raises: UnknownKitchen that names the nearest, StoreError
+    """
+    with store.write() as connection:
+        kitchen = known(connection, name)
+        connection.execute(delete(table).where(table.c.key == key_of(name)))
+        return kitchen
+
+
+def known(connection: Connection, name: str) -> SavedKitchen:
+    """The kitchen of this name.
+
+    raises: UnknownKitchen
+    """
+    kitchen = found(connection, name)
+    if kitchen is None:
+        names = connection.scalars(select(table.c.name))
+        raise UnknownKitchen(str(UnknownWord.among("kitchen", " ".join(name.split()), names)))
+    return kitchen
+
+
+def found(connection: Connection, name: str) -> SavedKitchen | None:
+    """The kitchen of this name, or None."""
+    return first(connection, select(table).where(table.c.key == key_of(name)))
+
+
+def first(connection: Connection, query: Select[Any]) -> SavedKitchen | None:
+    """The first row as a kitchen."""
+    row = connection.execute(query.limit(1)).first()
+    return kitchen_of(row) if row else None
+
+
+def kitchen_of(row: Row[Any]) -> SavedKitchen:
+    """A kitchen from its row."""
+    values = {name: value for name, value in row._mapping.items() if name not in ("id", "key")}
+    return SavedKitchen(**{**values, "equipment": tuple(values["equipment"])})

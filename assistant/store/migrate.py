@@ -1,0 +1,64 @@
+"""Bring a database to today's layout.
+
+A new database gets the tables of schema.py at once. An older one is led there by STEPS, each a small function from one
+version to the next; steps are only ever added at the end. All of it happens in one transaction: a kill leaves the
+database as it was, and of two processes that start together one waits for the other.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from sqlalchemy import Connection, func, insert, inspect, select, update
+
+from assistant.store.errors import StoreError
+from assistant.store.schema import metadata, schema_version
+
+Step = Callable[[Connection], None]
+
+STEPS: tuple[Step, ...] = ()
+POSTGRES_LOCK = 7_000
+
+
+def version_of(connection: Connection) -> int:
+    """The version of the layout in this database; 0 where there is none yet.
+
+    raises: StoreError for tables of another program
+    """
+    if not inspect(connection).has_table(schema_version.name):
+        return 0
+    return connection.scalar(select(func.max(schema_version.c.version))) or 0
+
+
+def is_current(connection: Connection, steps: Sequence[Step] = STEPS) -> bool:
+    """Whether nothing is to be done.
+
+    raises: StoreError where a newer simmerline has been at this database
+    """
+    version, today = version_of(connection), 1 + len(steps)
+    if version > today:
+        raise StoreError(
+            "newer",
+            f"The database was written by a newer simmerline: its layout is version {version}, and this one knows "
+            f"version {today}. Update simmerline, or name another database in SIMMERLINE_DB.",
+        )
+    return version == today
+
+
+def migrate(connection: Connection, steps: Sequence[Step] = STEPS) -> None:
+    """Take the steps that are missing. The connection must be in a transaction that may write.
+
+    raises: StoreError where a newer simmerline has been at this database
+    """
+    if connection.dialect.name == "postgresql":
+        connection.execute(select(func.pg_advisory_xact_lock(POSTGRES_LOCK)))
+    if is_current(connection, steps):
+        return
+    version = version_of(connection)
+    if not version:
+        metadata.create_all(connection, checkfirst=False)
+        connection.execute(insert(schema_version).values(version=1 + len(steps)))
+        return
+    for step in steps[version - 1 :]:
+        step(connection)
+    connection.execute(update(schema_version).values(version=1 + len(steps)))
