@@ -13,6 +13,7 @@ import re
 from collections import deque
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from itertools import zip_longest
 from typing import Any
 
 from assistant.recipes.errors import RecipeError
@@ -171,7 +172,7 @@ def _named(text: str) -> Amount | None:
 def _parts_of(lines: Sequence[str]) -> Iterator[tuple[str, str]]:
     """Ingredient lines with their sub-recipe: a line such as "For the glaze:" names those that follow."""
     component = ""
-    for line, following in zip(lines, [*lines[1:], ""], strict=True):
+    for line, following in zip_longest(lines, lines[1:], fillvalue=""):
         if line.endswith(":") and len(line) <= 60 and following and not following.endswith(":"):
             component = _component(line)
         else:

@@ -34,7 +34,7 @@ class Ingredient:
         Spoons have weights of their own where the table has them, since a spoon of powder is not a share of a cup.
 
         >>> Ingredient("honey", "sugar", grams_per_cup=339).mass_g(2, unit_of("cups"))
-        678
+        678.0
         """
         if unit is None or unit.kind == "count":
             return None if self.each_g is None else amount * self.each_g

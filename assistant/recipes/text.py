@@ -9,6 +9,7 @@ import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
 from functools import cache
+from itertools import zip_longest
 from typing import Literal
 
 from assistant.recipes.lines import any_of, measure_at, read_line, words
@@ -278,7 +279,7 @@ def read_text(text: str) -> Recipe:
     """
     lines = _lines(text)
     so_far = _Reading()
-    for line, following in zip(lines, [*lines[1:], None], strict=True):
+    for line, following in zip_longest(lines, lines[1:]):
         _take(line, following, so_far)
     if not so_far.ingredients and not so_far.steps:
         so_far.steps = [(note, "") for note in so_far.notes if _like_step(note)]
@@ -362,7 +363,7 @@ def _percentages(ingredients: Sequence[IngredientLine], flour_g: float | None) -
 def to_text(recipe: Recipe) -> str:
     """The recipe as plain text that read_text reads back to the same lines.
 
-    >>> print(to_text(Recipe(title="Rolls", steps=(Step(text="Bake 20 minutes."),))), end="")
+    >>> print(to_text(read_text("Rolls\\nIngredients\\nMethod\\nBake 20 minutes.")), end="")
     Rolls
     <BLANKLINE>
     Method
