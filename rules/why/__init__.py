@@ -8,10 +8,12 @@ from __future__ import annotations
 
 import importlib
 import pkgutil
+from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cache
 from types import ModuleType
 
+from rules.case import Case
 from rules.model import Caution, Figure
 
 
@@ -29,6 +31,9 @@ class Explanation:
     equations: tuple[str, ...]
     figures: tuple[Figure, ...]
     cautions: tuple[Caution, ...] = ()
+
+
+Explain = Callable[[Case], Explanation]
 
 
 @cache

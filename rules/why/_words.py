@@ -169,8 +169,8 @@ def drying_equation(case: Case) -> str:
     """Diffusion of vapor with its numbers."""
     ratio = drying_ratio(case.here.elevation_m)
     return (
-        f"Vapor spreads as 1/p: p_sea/p_here = {number(air.SEA_LEVEL_PA, 0)}/"
-        f"{number(air.pressure_pa(case.here.elevation_m), 0)} = {ratio:.2f}."
+        "Vapor spreads as 1/p: p_sea/p_here = "
+        f"{number(air.SEA_LEVEL_PA, 0)}/{number(air.pressure_pa(case.here.elevation_m), 0)} = {ratio:.2f}."
     )
 
 
@@ -187,6 +187,6 @@ def simmer_figure(case: Case) -> Figure:
 
 
 def small_drop(case: Case, kelvin: float) -> str:
-    """A difference too small for whole degrees, to a tenth of a degree Fahrenheit and a twentieth Celsius."""
-    us, metric = f"{number(kelvin * 1.8, 1)} °F", f"{number(round_to(kelvin, 0.05))} °C"
+    """A difference too small for whole degrees, to a tenth of a degree Fahrenheit and a hundredth Celsius."""
+    us, metric = f"{number(kelvin * 1.8, 1)} °F", f"{number(kelvin)} °C"
     return f"{us} ({metric})" if case.request.units == "us" else f"{metric} ({us})"

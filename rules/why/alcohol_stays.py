@@ -32,8 +32,8 @@ def explain(case: Case) -> Explanation:
             "simmering, 25 % after an hour and 5 % after two and a half. "
             + by_side(
                 case,
-                above="Those trials were not made up here, and every boil is lower together, so go by time and not "
-                "by temperature. ",
+                above="Altitude changes little in that, since alcohol and water both boil lower together; go by "
+                "time, not by temperature. ",
                 level="Go by time, not by temperature. ",
                 below="Go by time, not by temperature. ",
             )

@@ -8,7 +8,6 @@ from rules.why._words import (
     boiling_figure,
     boils,
     by_side,
-    capital,
     pace,
     pace_equation,
     pace_figure,
@@ -41,11 +40,11 @@ def explain(case: Case) -> Explanation:
             f"so much: some {case.say.temp_drop(slow.soft.z_k)} cooler makes it ten times slower. {boils(case)} "
             + by_side(
                 case,
-                above=f"Under about {threshold} beans hardly soften at all, and your open pot is below that. "
+                above=f"Under about {threshold} beans hardly soften at all, and an open pot there is below that. "
                 if too_cool
                 else f"That means {slow.words}, and under about {threshold} they hardly soften at all. ",
-                level=f"{capital(at(case))} that is hot enough; high up it is not. ",
-                below="That is a little in your favor. ",
+                level="That is hot enough; high up it is not. ",
+                below="That is a little hotter than beans need. ",
             )
             + "Old beans, hard water and acid hold them firm at any height, so tomatoes and vinegar go in last. Soak "
             "them overnight in salted water. A pressure cooker is the real cure."

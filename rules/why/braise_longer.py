@@ -47,8 +47,13 @@ def explain(case: Case) -> Explanation:
                 level=f"So {sea} is the usual time. ",
                 below=f"So the {sea} of sea level become {here}. ",
             )
-            + "Keep the lid on, start with a little more liquid, and go by the fork. A pressure cooker takes the "
-            "altitude out of it."
+            + by_side(
+                case,
+                above="Keep the lid on, start with a little more liquid and go by the fork, or let a pressure "
+                "cooker take the altitude out of it.",
+                level="Keep the lid on and go by the fork.",
+                below="Keep the lid on and go by the fork.",
+            )
         ),
         equations=(boiling_equation(case), pace_equation(case, slow)),
         figures=(

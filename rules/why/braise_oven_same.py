@@ -23,7 +23,7 @@ def explain(case: Case) -> Explanation:
             "It only makes the pot boil hard, which dries the edges, clouds the liquid and drives off water. "
             + by_side(
                 case,
-                above="So give a braise more time up here, not more heat. ",
+                above="So give a braise more time high up, not more heat. ",
                 level="The same goes for any elevation. ",
                 below="The same goes for any elevation. ",
             )

@@ -2,7 +2,7 @@
 
 from rules.case import Case
 from rules.why import Explanation
-from rules.why._words import at, boiling_figure, boils, by_side, capital, drying_equation, drying_figure, drying_percent
+from rules.why._words import at, boiling_figure, boils, by_side, drying_equation, drying_figure, drying_percent
 
 TITLE = "Why bread dries so quickly"
 SOURCES = ("computed", "usda-fsis-high-altitude", "uwyo-altitude-adjusters")
@@ -26,11 +26,17 @@ def explain(case: Case) -> Explanation:
                 case,
                 above=f"Around the loaf vapor gets away about {percent} % faster, and flour that was dry to begin "
                 "with held less. ",
-                level=f"{capital(at(case))} it goes as the recipe expects. ",
+                level="It goes as the recipe expects. ",
                 below=f"Around the loaf vapor gets away about {percent} % more slowly. ",
             )
-            + "Make the dough a little wetter, bake with steam, and take the loaf out by its inside temperature. "
-            "Wrap it as soon as it is cold, or freeze what will not be eaten today."
+            + by_side(
+                case,
+                above="Make the dough a little wetter, bake with steam, and take the loaf out by its inside "
+                "temperature. ",
+                level="Bake with steam, and take the loaf out by its inside temperature. ",
+                below="Bake with steam, and take the loaf out by its inside temperature. ",
+            )
+            + "Wrap it as soon as it is cold, or freeze what will not be eaten today."
         ),
         equations=(drying_equation(case),),
         figures=(

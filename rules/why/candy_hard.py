@@ -39,10 +39,10 @@ def explain(case: Case) -> Explanation:
             f"boils above plain water, and that distance is the same everywhere. {boils(case)} "
             + by_side(
                 case,
-                above=f"So soft ball, {soft_ball} in the book, is {target} here; at the book's figure the syrup is "
+                above=f"So soft ball, {soft_ball} in the book, is {target} there; at the book's figure the syrup is "
                 f"already {number(as_cooked, 0)} % sugar instead of {number(as_meant, 0)} %. ",
                 level=f"So soft ball is {soft_ball}, as in the book. ",
-                below=f"So soft ball, {soft_ball} in the book, is {target} here. ",
+                below=f"So soft ball, {soft_ball} in the book, is {target} there. ",
             )
             + "Boil water first with the same thermometer, and take the difference off every stage. The cold-water "
             "test needs no correction."

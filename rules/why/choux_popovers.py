@@ -2,7 +2,7 @@
 
 from rules.case import Case
 from rules.why import Explanation
-from rules.why._words import at, boiling_figure, boils, by_side, gas_equation, gas_figure, gas_swells
+from rules.why._words import at, boiling_figure, by_side, gas_equation, gas_figure, gas_swells
 
 TITLE = "Why choux and popovers burst or collapse"
 SOURCES = ("from-memory", "us-std-atm-1976", "iapws-r7-97")
@@ -21,7 +21,7 @@ def explain(case: Case) -> Explanation:
         ),
         paragraph=(
             "There is no powder in them: water turns to steam and blows them up, and egg and flour set the shell. "
-            f"{boils(case)} {gas_swells(case)} "
+            f"{gas_swells(case)} "
             + by_side(
                 case,
                 above="So they rise early, tear, and fall. A little more flour and egg and a little less fat make a "

@@ -2,7 +2,7 @@
 
 from rules.case import Case, celsius
 from rules.why import Explanation
-from rules.why._words import at, boiling_equation, boiling_figure, boils, by_side
+from rules.why._words import at, boiling_equation, boiling_figure, boils
 
 TITLE = "Why coffee tastes weak or sour"
 SOURCES = ("scaa-brewing", "iapws-r7-97")
@@ -14,34 +14,21 @@ def explain(case: Case) -> Explanation:
     say, boil_c = case.say, case.here.boiling_c
     band = say.temp_span(BREW_C - BREW_K, BREW_C + BREW_K)
     if boil_c < BREW_C - BREW_K:
-        verdict, advice = (
-            "the boil is under all of that",
-            "Use water off a full boil, a finer grind, more coffee and more time. ",
-        )
+        verdict, loss = "the boil is under all of that", ", so it draws too little."
+        advice = "Use water off a full boil, a finer grind, more coffee and more time. "
     elif boil_c < BREW_C + BREW_K:
-        verdict, advice = (
-            "the boil is inside it",
-            "Use the water right off the boil, warm the pot, and grind a little finer. ",
-        )
+        verdict, loss = "the boil is inside it", ", with little to lose on the way to the cup."
+        advice = "Every second from the kettle costs a little, so use it right off the boil, warm the pot, and grind "
+        "a little finer. "
     else:
-        verdict, advice = (
-            "the boil is above it",
-            "Let the kettle stand a moment; if the cup is weak, look at grind and dose. ",
-        )
+        verdict, loss = "the boil is above it", ", so the heat is not to blame."
+        advice = "Let the kettle stand a moment; if the cup is weak, look at grind and dose. "
     return Explanation(
-        line=f"Coffee wants water at {band}, and {at(case)} {verdict}"
-        + (", so it draws too little." if boil_c < BREW_C else "."),
+        line=f"Coffee wants water at {band}, and {at(case)} {verdict}{loss}",
         paragraph=(
             "Hot water draws sweetness and body out of coffee; cooler water leaves them and takes mostly the sour. "
-            f"{boils(case)} The brewing standard is {band} where water meets coffee, and {verdict}. "
-            + by_side(
-                case,
-                above="Every second on the way from the kettle costs a little more. ",
-                level="Higher up there is less to spare. ",
-                below="There is heat to spare. ",
-            )
-            + f"{advice}A brewer under pressure, such as an espresso machine or a stove-top pot, minds the altitude "
-            "less."
+            f"{boils(case)} The brewing standard is {band} where water meets coffee, and {verdict}. {advice}A brewer "
+            "under pressure, such as an espresso machine or a stove-top pot, minds the altitude less."
         ),
         equations=(
             boiling_equation(case),

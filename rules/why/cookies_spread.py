@@ -28,8 +28,8 @@ def explain(case: Case) -> Explanation:
                 level="So if it runs, chill the dough and measure sugar, fat and flour again. ",
                 below="So if it runs, chill the dough and measure sugar, fat and flour again. ",
             )
-            + "A slightly hotter oven sets the edge sooner. Cold dough on a cold sheet helps at any height. Many "
-            "cookie recipes need no change at all, so bake a test tray first."
+            + "A slightly hotter oven sets the edge sooner. Many cookie recipes need no change at all, so bake a "
+            "test tray first."
         ),
         equations=(gas_equation(case),),
         figures=(gas_figure(case),),

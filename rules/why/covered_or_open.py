@@ -25,7 +25,7 @@ def explain(case: Case) -> Explanation:
             f"{case.say.temp(simmer_c)}. Covered, it loses about a tenth of that. "
             + by_side(
                 case,
-                above="Simmering runs longer up here, so cover whatever has to keep its liquid: beans, rice, braises. ",
+                above="Simmering runs longer high up, so cover whatever has to keep its liquid: beans, rice, braises. ",
                 level="Cover whatever has to keep its liquid: beans, rice, braises. ",
                 below="Cover whatever has to keep its liquid: beans, rice, braises. ",
             )

@@ -14,14 +14,15 @@ def explain(case: Case) -> Explanation:
     """Egg sets below any kitchen's boil, and a water bath only gets gentler."""
     say = case.say
     sets = say.temp_span(*SET_C)
+    under = "below" if case.here.boiling_c > SET_C[1] + 1 else "about as hot as"
     return Explanation(
-        line=f"A custard sets at {sets}, below the boil {at(case)}, so egg and milk set as they do anywhere.",
+        line=f"A custard sets at {sets}, {under} the boil {at(case)}, so egg and milk set as they do anywhere.",
         paragraph=(
             f"Egg thickens milk by its own temperature, about {sets} in the middle, and the air has no say in that. "
             f"{boils(case)} "
             + by_side(
                 case,
-                above="A water bath cannot pass that, so it is a little gentler up here and a little slower, which "
+                above="A water bath cannot pass that, so it is a little gentler high up and a little slower, which "
                 "a custard takes well. ",
                 level="A water bath cannot pass that, which is why it protects a custard. ",
                 below="A water bath cannot pass that, which is why it protects a custard. ",

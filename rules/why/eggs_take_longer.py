@@ -5,7 +5,7 @@ from rules.conduction import egg_time_min
 from rules.model import Caution, Figure
 from rules.say import duration, round_time_min
 from rules.why import Explanation
-from rules.why._words import at, boiling_equation, boiling_figure, boils, by_side
+from rules.why._words import at, boiling_equation, boiling_figure, boils, by_side, capital
 
 TITLE = "Why eggs take longer"
 SOURCES = ("williams-egg", "csu-high-altitude-food-prep", "iapws-r7-97")
@@ -22,16 +22,16 @@ def explain(case: Case) -> Explanation:
     here, sea = case.here.boiling_c, case.sea.boiling_c
     soft, soft_sea = (egg_time_min(EGG_G, FRIDGE_C, t, SOFT_C) for t in (here, sea))
     hard, hard_sea = (egg_time_min(EGG_G, FRIDGE_C, t, HARD_C) for t in (here, sea))
-    soft_words = f"{duration(soft)} against {duration(soft_sea)} at sea level"
+    soft_words = f"{duration(soft)}, against {duration(soft_sea)} at sea level"
     return Explanation(
         line=by_side(
             case,
-            above=f"A soft-boiled egg takes {soft_words} {at(case)}, because cooler water drives heat to the yolk "
-            "more slowly.",
+            above=f"{capital(at(case))} a soft-boiled egg takes {soft_words}, because cooler water drives heat to "
+            "the yolk more slowly.",
             level=f"A soft-boiled egg takes {duration(soft)} {at(case)}, and longer the higher you climb, because "
             "cooler water drives heat in more slowly.",
-            below=f"A soft-boiled egg takes {soft_words} {at(case)}, because hotter water drives heat to the yolk "
-            "faster.",
+            below=f"{capital(at(case))} a soft-boiled egg takes {soft_words}, because hotter water drives heat to "
+            "the yolk faster.",
         ),
         paragraph=(
             "An egg cooks from the shell inward, and the yolk waits for the heat to arrive. The cooler the water, "

@@ -36,8 +36,9 @@ def explain(case: Case) -> Explanation:
         paragraph=(
             "A full boil means big bubbles that stirring cannot stop. It happens at whatever temperature the air "
             f"allows. For standard air that is {boil} {at(case)}. {reading_sentence(case)}Weather moves it by about "
-            f"{small_drop(case, weather_k)} for every 10 hPa. If the reading is further off than a degree or two, "
-            f"test the thermometer in crushed ice and water, where it must read {case.say.temp(0)}."
+            f"{small_drop(case, weather_k)} for every {case.say.pressure(WEATHER_PA)}. If the reading is further off "
+            "than a degree or two, test the thermometer in crushed ice and water, where it must read "
+            f"{case.say.temp(0)}."
         ),
         equations=(
             boiling_equation(case),

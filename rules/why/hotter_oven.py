@@ -2,7 +2,7 @@
 
 from rules.case import Case
 from rules.why import Explanation
-from rules.why._words import at, boiling_figure, boils, by_side, gas_equation, gas_figure, gas_swells
+from rules.why._words import at, boiling_figure, by_side, gas_equation, gas_figure, gas_swells
 
 TITLE = "Why a hotter oven for cakes"
 SOURCES = ("uwyo-altitude-adjusters", "csu-cakes-2002", "iapws-r7-97")
@@ -22,17 +22,17 @@ def explain(case: Case) -> Explanation:
             "more.",
         ),
         paragraph=(
-            "An oven is as hot as you set it, at any height. The cake inside is not: as long as it is wet it cannot "
-            f"pass the boil. {boils(case)} {gas_swells(case)} "
+            "An oven is as hot as you set it at any height; what changes is the race inside the cake. "
+            f"{gas_swells(case)} "
             + by_side(
                 case,
-                above=f"So bakers add {span} to the oven to set the outside and the crumb sooner. Then it is done "
-                "sooner too. ",
+                above=f"So from about {say.elevation(914.4)} up bakers add {span} to the oven, so that the crumb "
+                "sets before the bubbles burst. ",
                 level=f"Higher up bakers add {span} to set the crumb sooner. ",
                 below="So there is nothing to hurry. ",
             )
-            + "Look at it early. In glass or dark pans add less, and roasts, braises and custards get no extra heat "
-            "at all."
+            + "It is done sooner too, so look at it early. In glass or dark pans add less, and roasts, braises and "
+            "custards get no extra heat at all."
         ),
         equations=(gas_equation(case),),
         figures=(boiling_figure(case), gas_figure(case)),

@@ -25,7 +25,7 @@ def explain(case: Case) -> Explanation:
                 above=f"Getting there takes about {less} % less heat than at sea level, so an electric or induction "
                 "plate brings it up sooner, since it loses nothing to altitude. Gas loses some of its heat to thin "
                 "air, which evens that out. ",
-                level="Here both give what they are rated for. ",
+                level="Both give what they are rated for. ",
                 below="Both give what they are rated for. ",
             )
             + "After that only two things matter: whether the burner can hold the boil when the food goes in, and "

@@ -22,8 +22,7 @@ def explain(case: Case) -> Explanation:
             "setting.",
         ),
         paragraph=(
-            "Sugar holds on to water, and starch and egg must get hotter before they set. That is what makes a cake "
-            "tender. "
+            "Sugar holds on to water, and starch and egg must get hotter before they set. "
             + by_side(
                 case,
                 above=f"{capital(at(case))} water leaves the batter some {percent} % faster, so what sugar there is "

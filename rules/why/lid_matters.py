@@ -21,7 +21,7 @@ def explain(case: Case) -> Explanation:
     extra_k = water.saturation_temp_c(case.here.pressure_pa + extra_pa) - case.here.boiling_c
     return Explanation(
         line="A lid does not make the boil hotter; it keeps the liquid and the heat in the pot"
-        + by_side(case, above=", and up here the pot is on the fire longer.", level=".", below="."),
+        + by_side(case, above=", and high up the pot is on the fire longer.", level=".", below="."),
         paragraph=(
             f"Steam slips out under a loose lid, so the pressure inside is the air's own. {boils(case)} With the lid "
             "on it boils at the same temperature. What the lid does is hold back water: at a bare simmer a wide pot, "

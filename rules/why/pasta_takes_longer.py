@@ -25,8 +25,8 @@ def explain(case: Case) -> Explanation:
             below=f"Pasta takes {slow.words} {at(case)} because the water boils at {boil}, hotter than at sea level.",
         ),
         paragraph=(
-            "Pasta is done when water has soaked to the middle and the starch there has swollen. Both go more slowly "
-            f"in cooler water. {boils(case)} "
+            "Pasta is done when water has soaked to the middle and the starch there has swollen, and both go more "
+            f"slowly in cooler water. {boils(case)} "
             + by_side(
                 case,
                 above=f"A box that says {duration(BOX_MIN)} means {here}, and the range is wide because shapes "

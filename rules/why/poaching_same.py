@@ -27,7 +27,7 @@ def explain(case: Case) -> Explanation:
             )
             + by_side(
                 case,
-                above="The trap is the look of the water: up here it shivers and bubbles at lower readings, so the "
+                above="The trap is the look of the water: high up it shivers and bubbles at lower readings, so the "
                 "old signs mean cooler water. ",
                 level="Higher up the same signs mean cooler water. ",
                 below="The signs mean slightly hotter water. ",

@@ -4,7 +4,7 @@ from rules import evaporation
 from rules.case import Case
 from rules.model import Figure
 from rules.why import Explanation
-from rules.why._words import at, boiling_figure, boils, by_side, capital
+from rules.why._words import at, boiling_figure, by_side, capital
 
 TITLE = "Why a pot needs more water up high"
 SOURCES = ("ashrae-applications", "computed")
@@ -29,10 +29,11 @@ def explain(case: Case) -> Explanation:
         paragraph=(
             "At a bare simmer two things cancel. Vapor spreads faster through thin air, but the cooler liquid gives "
             f"off less of it. {capital(at(case))} an open pot 11 in (28 cm) across loses about "
-            f"{case.say.volume(here_ml)} an hour, and at sea level {case.say.volume(sea_ml)}. {boils(case)} "
+            f"{case.say.volume(here_ml)} an hour, and at sea level {case.say.volume(sea_ml)}. "
             + by_side(
                 case,
-                above="So the food takes longer, and the longer simmer is where the water goes. ",
+                above="Water boils cooler there, so the food takes longer, and the longer simmer is where the water "
+                "goes. ",
                 level="So the recipe's time and water hold. ",
                 below="So the food takes a little less time and the recipe's water is enough. ",
             )

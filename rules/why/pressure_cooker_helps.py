@@ -25,7 +25,7 @@ def explain(case: Case) -> Explanation:
                 case,
                 above="So it gives back everything the altitude took, and far more. ",
                 level="So it cooks in a fraction of the time, at sea level too. ",
-                below="So it cooks in a fraction of the time, here too. ",
+                below="So it cooks in a fraction of the time there too. ",
             )
             + "It does most for what softens slowly: beans, tough cuts, whole grains. It does nothing for food that "
             "only has to be warmed through gently, such as fish."

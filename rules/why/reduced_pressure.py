@@ -16,15 +16,8 @@ def explain(case: Case) -> Explanation:
     wrong_c = water.saturation_temp_c(air.SEA_LEVEL_PA)
     own, reported = say.pressure(case.here.pressure_pa), say.pressure(air.SEA_LEVEL_PA)
     return Explanation(
-        line=by_side(
-            case,
-            above=f"A weather report gives the pressure as if {case.place} were at sea level; the pot feels the real "
-            f"one, {own}.",
-            level=f"A weather report gives pressure as if every town stood at sea level; {at(case)} that is the real "
-            "one.",
-            below=f"A weather report gives the pressure as if {case.place} were at sea level; the pot feels the real "
-            f"one, {own}.",
-        ),
+        line=f"A weather report gives pressure as if every town stood at sea level; {at(case)} the pot feels the "
+        f"real one, {own}.",
         paragraph=(
             "Forecasters want to compare towns, so they add or take away a column of air until every station reads "
             f"as if it stood at the sea. That shows highs and lows, but it hides the altitude. {capital(at(case))} "

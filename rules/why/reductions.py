@@ -29,8 +29,14 @@ def explain(case: Case) -> Explanation:
                 level="The pace depends on the burner and the width of the pan. ",
                 below=f"The heat to boil it away is less by {percent} %, which is nothing. ",
             )
-            + "What does change is the temperature: flour and starch thicken a little later, and a sauce that has to "
-            "cook as well as reduce needs more time and more liquid. Judge by the spoon, and salt at the end."
+            + by_side(
+                case,
+                above="What does change is the temperature: flour and starch thicken a little later, and a sauce "
+                "that has to cook as well as reduce needs more time and more liquid. ",
+                level="Higher up the sauce is cooler while it reduces, so starch thickens later. ",
+                below="",
+            )
+            + "Judge by the spoon, and salt at the end."
         ),
         equations=(
             f"r = {here:,.0f} kJ/kg here, {sea:,.0f} kJ/kg at sea level; {BURNER_KW} kW into the pan drives off "

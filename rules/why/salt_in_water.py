@@ -9,7 +9,9 @@ from rules.why._words import boiling_figure, boils, by_side, drop_k, small_drop
 
 TITLE = "Why salting the water does not make up for altitude"
 SOURCES = ("atkins-ebullioscopic", "crc-handbook", "iapws-r7-97")
-PASTA_SALT_G_PER_KG, SATURATED_G_PER_KG = 10.0, 360.0
+PASTA_SALT_G_PER_KG, SEA_G_PER_KG = 10.0, 35.0
+# the ideal law holds up to here
+STRONGEST_G_PER_KG = 200.0
 
 
 def explain(case: Case) -> Explanation:
@@ -18,11 +20,11 @@ def explain(case: Case) -> Explanation:
     raised = small_drop(case, raised_k)
     needed_g = max(0.0, drop_k(case) / water.salt_elevation_k(1.0))
     salt = f"{number(PASTA_SALT_G_PER_KG)} g of salt in a liter"
-    wanted = (
-        f"would take about {number(round_to(needed_g, 5))} g in every liter, far too salty to eat"
-        if needed_g < SATURATED_G_PER_KG
-        else "would take more salt than the water can dissolve"
-    )
+    if needed_g > STRONGEST_G_PER_KG:
+        wanted = f"would take a brine more than {int(STRONGEST_G_PER_KG / SEA_G_PER_KG)} times as salty as the sea"
+    else:
+        much = ", saltier than the sea" if needed_g > SEA_G_PER_KG else ""
+        wanted = f"would take about {number(round_to(needed_g, 5))} g in every liter{much}"
     return Explanation(
         line=f"Salting the water raises its boil by only {raised} for {salt}, so salt for the taste and not for the "
         "heat.",

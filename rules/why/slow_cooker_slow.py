@@ -24,7 +24,7 @@ def explain(case: Case) -> Explanation:
     reach = (
         f"The published advice to hold the food at {advised} or more can be met, but only just under the boil. "
         if boil_c > ADVISED_C
-        else f"The published advice to hold the food at {advised} cannot be met here, since that is over the boil. "
+        else f"The published advice to hold the food at {advised} cannot be met there, since that is over the boil. "
     )
     return Explanation(
         line=f"A slow cooker creeps up to just under the boil, which is {say.temp(boil_c)} {at(case)}"

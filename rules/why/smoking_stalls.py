@@ -33,8 +33,8 @@ def explain(case: Case) -> Explanation:
                 "lasts longer. ",
                 below=f"{capital(at(case))} a surface dries about {percent} % more slowly, so the stall is milder. ",
             )
-            + "Wrapping stops the drying and ends the stall. A pan of water in the smoker eases it. Cook to "
-            "temperature and feel, and leave room in the schedule."
+            + "Wrapping ends the stall because it stops the drying, and a pan of water in the smoker eases it. Cook "
+            "to temperature and feel, and leave room in the schedule."
         ),
         equations=(drying_equation(case),),
         figures=(

@@ -47,8 +47,14 @@ def explain(case: Case) -> Explanation:
                 level=". ",
                 below=f", against {sea_words} at sea level. ",
             )
-            + "Whites beaten stiff are stretched already, so they burst and the cake falls. Stop at soft, glossy "
-            "peaks that bend over. Fold gently, bake at once, and fill the pan only halfway."
+            + "Whites beaten stiff are stretched already, so they burst and the cake falls. "
+            + by_side(
+                case,
+                above="Stop at soft, glossy peaks that bend over. Fold gently, bake at once, and fill the pan only "
+                "halfway.",
+                level="Stop at the peak the recipe asks for, fold gently and bake at once.",
+                below="Stop at the peak the recipe asks for, fold gently and bake at once.",
+            )
         ),
         equations=(
             f"V/V0 = (p − p_s({ROOM_C:.0f} °C))/(p − p_s({WARM_C:.0f} "

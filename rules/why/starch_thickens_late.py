@@ -34,7 +34,7 @@ def explain(case: Case) -> Explanation:
                 level="So it thickens in its usual time. Higher up use direct heat instead. ",
                 below="So it thickens in its usual time. ",
             )
-            + "If it is thin all the same, a little more starch is better than more heat. Add eggs off the boil."
+            + "If it is thin all the same, a little more starch is better than more heat."
         ),
         equations=(boiling_equation(case),),
         figures=(boiling_figure(case),),

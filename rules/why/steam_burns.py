@@ -23,7 +23,7 @@ def explain(case: Case) -> Explanation:
     over = case.say.temp_drop(case.here.boiling_c - SCALD_C)
     return Explanation(
         line=f"Steam {at(case)} is {case.say.temp(case.here.boiling_c)}, far hotter than skin can stand, and it "
-        "gives up all its heat as it turns to water on you.",
+        "gives up its heat as it turns to water on your skin.",
         paragraph=(
             f"{boils(case)} Steam from an open pot is as hot as that. Skin scalds within seconds at "
             f"{case.say.temp(SCALD_C)}, and this is {over} more. Worse, steam turns back to water on the skin and "

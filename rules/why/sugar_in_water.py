@@ -25,7 +25,7 @@ def explain(case: Case) -> Explanation:
             "every elevation, which is why a candy thermometer can tell how much water is left. "
             + by_side(
                 case,
-                above="Up here you count it from the cooler boil. ",
+                above="High up you count it from the cooler boil. ",
                 level="Higher up you count it from the cooler boil. ",
                 below="Below sea level you count it from the hotter boil. ",
             )

@@ -4,7 +4,7 @@ from rules import water
 from rules.case import Case
 from rules.model import Figure
 from rules.why import Explanation
-from rules.why._words import at, boiling_equation, boiling_figure, boils, by_side, capital
+from rules.why._words import at, boiling_equation, boiling_figure, by_side, capital, drop_k
 
 TITLE = "Why water boils cooler up high"
 SOURCES = ("iapws-r7-97", "us-std-atm-1976")
@@ -15,6 +15,10 @@ def explain(case: Case) -> Explanation:
     """Less air above the pot lets steam form sooner."""
     say, here = case.say, case.say.temp(case.here.boiling_c)
     step_k = water.boiling_point_c(0) - water.boiling_point_c(STEP_M)
+    apart = say.temp_drop(abs(drop_k(case)))
+    so = f"So water boils at {here}" + by_side(
+        case, above=f", {apart} under sea level.", level=".", below=f", {apart} over sea level."
+    )
     return Explanation(
         line=by_side(
             case,
@@ -32,8 +36,8 @@ def explain(case: Case) -> Explanation:
                 level=". ",
                 below=f", against {say.pressure(case.sea.pressure_pa)} at sea level. ",
             )
-            + f"{boils(case)} Each {say.elevation(STEP_M)} of climb takes off about {say.temp_drop(step_k)}. Once it "
-            "boils, more heat only makes more steam."
+            + f"{so} Each {say.elevation(STEP_M)} of climb takes off about {say.temp_drop(step_k)}. Once it boils, "
+            "more heat only makes more steam."
         ),
         equations=(boiling_equation(case),),
         figures=(

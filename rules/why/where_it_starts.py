@@ -2,7 +2,7 @@
 
 from rules.case import Case
 from rules.why import Explanation
-from rules.why._words import at, boiling_equation, boiling_figure, boils, capital, pace, pace_figure
+from rules.why._words import boiling_equation, boiling_figure, boils, pace, pace_figure
 
 TITLE = "Why cookbooks start to adjust at 3,000 ft"
 SOURCES = ("usda-fsis-high-altitude", "uwyo-altitude-adjusters", "iapws-r7-97")
@@ -13,19 +13,19 @@ def explain(case: Case) -> Explanation:
     """There is no step in nature, only a point where it starts to show."""
     elevation_m, say = case.here.elevation_m, case.say
     if elevation_m >= BOOKS_M:
-        verdict = "you are above that line, so adjust"
+        verdict = "is above the line, so adjust"
     elif elevation_m >= EFFECTS_M:
-        verdict = "you are in between, so watch the slow things: beans, braises, candy"
+        verdict = "is in between, so watch the slow things: beans, braises, candy"
     else:
-        verdict = "you are below both, so cook as the book says"
+        verdict = "is below the line, so cook as the book says"
     return Explanation(
         line=f"Cookbooks start to adjust at {say.elevation(BOOKS_M)} because that is about where most cooks notice; "
-        f"{at(case)} {verdict}.",
+        f"{case.place} {verdict}.",
         paragraph=(
             f"The air thins with every step, and nothing special happens at {say.elevation(BOOKS_M)}. It is where "
-            "most cakes and most clocks begin to show it, so the books begin there. Beans and candy show it from "
-            f"about {say.elevation(EFFECTS_M)}. {boils(case)} {capital(verdict)}. Whatever the line says, the steeper "
-            "the recipe is balanced, the sooner it tells: rich cakes before bread, beans before potatoes."
+            "most cakes begin to show it, so the books begin there. Beans and candy show it from about "
+            f"{say.elevation(EFFECTS_M)}. {boils(case)} Whatever the line says, some things tell sooner than others: "
+            "rich cakes before bread, beans before potatoes."
         ),
         equations=(boiling_equation(case),),
         figures=(boiling_figure(case), pace_figure(pace(case, "dried_bean"), "dried beans")),
