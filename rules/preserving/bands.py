@@ -15,7 +15,7 @@ NEAR_EDGE_FT = 200
 
 @dataclass(frozen=True, slots=True)
 class Band:
-    """A band of a printed table. high_ft is None where it is printed as "above"; value is the cell; source its table."""
+    """A band of a printed table. high_ft is None where it is printed as "above"; value is the cell."""
 
     low_ft: int
     high_ft: int | None
@@ -35,7 +35,7 @@ class Band:
 
 
 def whole_feet(elevation_m: float) -> int:
-    """An elevation as the tables are printed, in whole feet; below sea level the lowest band holds, as water boils hotter.
+    """An elevation as the tables print it, in whole feet; below sea level, where water boils hotter, the lowest band.
 
     >>> whole_feet(304.8), whole_feet(305), whole_feet(-50)
     (1000, 1001, 0)

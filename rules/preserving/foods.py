@@ -45,8 +45,8 @@ def food(dish: str | None, dish_class: str | None) -> Food:
     """
     known = _foods()
     by_class = known.get(f"class:{dish_class}", Food("unknown"))
-    if by_class.kind in ("jam", "pickle", "high_acid") and dish not in known:
-        return Food("acidify") if "tomato" in (dish or "") and by_class.kind == "high_acid" else by_class
+    if by_class.kind in ("jam", "pickle") and dish not in known:
+        return by_class
     padded = f" {dish or ''} "
     named = [words for words in known if not words.startswith("class:") and f" {words} " in padded]
     return known[max(named, key=len)] if named else by_class

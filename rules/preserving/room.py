@@ -1,0 +1,126 @@
+"""Preserving, as one room: which rules speak to a request, and what must be known first."""
+
+from __future__ import annotations
+
+from rules.book import Part, Rule, rule
+from rules.case import Case
+from rules.model import Caution, Figure, Request
+from rules.preserving import boiling_water, gel, pressure, refusals, times
+from rules.preserving.bands import near_edge, whole_feet
+from rules.preserving.vessel import PRESSURE, food_of, vessel
+from rules.say import duration, number
+
+READ_OFF = ("barometer", "boil_test", "place", "assumed")
+
+
+@rule("preserve.tested_recipe", "usda-aib-539", "nchfp")
+def tested_recipe(case: Case) -> Part:
+    """What every answer about jars says: a tested recipe, and somebody to ask."""
+    text = (
+        "Follow a current tested recipe to the letter, from the USDA guide, the National Center for Home Food "
+        "Preservation or "
+        "your extension office. This gives only what elevation changes."
+    )
+    return Part(cautions=(Caution("warn", text, ("usda-aib-539", "nchfp")),))
+
+
+@rule("preserve.which_band", "usda-aib-539")
+def which_band(case: Case) -> Part | None:
+    """An elevation that is close under a band, or was not read from a map: the higher band is the safe one."""
+    added = times.added(times.LONG, case.here.elevation_m)
+    if case.request.elevation_m is None or added is None:
+        return None
+    edge = near_edge(added.usda, whole_feet(case.here.elevation_m))
+    if not edge and case.request.elevation_from not in READ_OFF:
+        return None
+    text = "Take the elevation of the kitchen itself from a map or survey; where in doubt use the next higher band."
+    if edge and added.usda.high_ft is not None:
+        text = f"You are just under the band above {number(added.usda.high_ft)} ft. {text}"
+    return Part(cautions=(Caution("warn", text, ("usda-aib-539",)),))
+
+
+@rule("preserve.unknown_food", "usda-aib-539")
+def unknown_food(case: Case) -> Part | None:
+    """A food the tables do not know: for which foods boiling water does, and for which it never does."""
+    if food_of(case.request).kind != "unknown" or vessel(case.request) == PRESSURE:
+        return None
+    text = (
+        "Boiling water is for acid food only: fruit, jam, pickles, tomatoes with acid. Vegetables, meat, fish, beans, "
+        "soup and "
+        "stock go in a pressure canner, at every elevation."
+    )
+    return Part(cautions=(Caution("stop", text, ("usda-aib-539",)),))
+
+
+def sterilising_min(elevation_m: float) -> float:
+    """How long empty jars are boiled [min]: 10 under 1,000 ft, and a minute for each 1,000 ft, begun ones counted.
+
+    source: usda-aib-539, guide 1
+
+    >>> sterilising_min(0), sterilising_min(1524), sterilising_min(1676.4)
+    (10.0, 15.0, 16.0)
+    """
+    feet = whole_feet(elevation_m)
+    return 10.0 + (-(-feet // 1000) if feet >= 1000 else 0)
+
+
+@rule("preserve.jar_sterilising", "usda-aib-539")
+def jar_sterilising(case: Case) -> Part | None:
+    """Empty jars: how long to boil them here, and when it is not needed."""
+    if case.request.subject != "jar_sterilising":
+        return None
+    time = sterilising_min(case.here.elevation_m)
+    return Part(
+        headline=f"Boil empty jars for {duration(time)} at {case.place}, if their process is under 10 min; otherwise "
+        "clean hot "
+        "jars will do.",
+        figures=(Figure("sterilising_time", "Boil empty jars for", time, "min", sea_level=10.0),),
+        steps=(
+            "Stand them upright on the rack, hot water an inch (2.5 cm) over the rims, and count from the boil.",
+            "Lids are only washed and warmed: boiling spoils their seal.",
+        ),
+        because="The guide prints 10 min below 1,000 ft and one minute more for each further 1,000 ft. A process of 10 "
+        "min or "
+        "more, and any pressure canning, sterilises the jar itself.",
+    )
+
+
+EVERY: tuple[Rule, ...] = (
+    refusals.refused,
+    refusals.untested,
+    jar_sterilising,
+    pressure.low_acid,
+    boiling_water.process_time,
+    gel.gel_point,
+    boiling_water.added_time,
+    pressure.pressure,
+    boiling_water.acid,
+    boiling_water.acid_by_recipe,
+    boiling_water.steam,
+    pressure.soup,
+    unknown_food,
+    which_band,
+    tested_recipe,
+)
+
+
+def rules_for(request: Request | None) -> tuple[Rule, ...]:
+    """The rules that may speak: a refusal or a matter of jars stands alone."""
+    if request is None:
+        return EVERY
+    if request.subject in refusals.REFUSED:
+        return refusals.refused, tested_recipe
+    if request.subject == "jar_sterilising":
+        return jar_sterilising, which_band, tested_recipe
+    if food_of(request).kind == "untested":
+        return refusals.untested, tested_recipe
+    if request.subject == "gel_point":
+        return gel.gel_point, boiling_water.added_time, tested_recipe
+    return EVERY
+
+
+def needs(request: Request) -> tuple[str, ...]:
+    """The elevation, except for what is refused at every elevation."""
+    food = food_of(request)
+    never = request.subject in refusals.REFUSED or food.kind == "untested"
+    return () if never or (food.kind == "low_acid" and vessel(request) != PRESSURE) else ("elevation",)
