@@ -253,7 +253,7 @@ def test_portions_are_plausible() -> None:
         assert 20 <= cooked_g <= 500, dish
 
 
-# By USDA water contents before and after boiling, from memory: rice 2.80, spaghetti 2.38, beans 2.4 to 2.7, lentils 3.0.
+# By USDA water contents before and after boiling, from memory: rice 2.8, spaghetti 2.4, beans 2.4 to 2.7, lentils 3.0.
 @pytest.mark.parametrize(
     ("dish", "ratio"), [("class:rice", 2.80), ("class:pasta", 2.38), ("class:dried_bean", 2.55), ("class:lentil", 3.0)]
 )
