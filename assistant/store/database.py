@@ -101,14 +101,14 @@ def make_engine(url: str) -> Engine:
         if file := sqlite_file(url):
             make_folder(file.parent)
         engine = create_engine(url, connect_args={"timeout": BUSY_TIMEOUT_S})
+    except (NoSuchModuleError, ModuleNotFoundError) as fault:
+        raise StoreError("address", f"SIMMERLINE_DB needs a driver that is not installed: {fault}.") from None
     except ArgumentError:
         raise StoreError(
             "address",
             "SIMMERLINE_DB does not name a database in a way that can be read; write sqlite:////path/to/file.db or "
             "postgresql+psycopg://user@host/name.",
         ) from None
-    except (NoSuchModuleError, ModuleNotFoundError) as fault:
-        raise StoreError("address", f"SIMMERLINE_DB needs a driver that is not installed: {fault}.") from None
     event.listen(engine, "connect", set_up_sqlite)
     event.listen(engine, "begin", begin_sqlite)
     return engine

@@ -59,9 +59,7 @@ def test_a_step_that_fails_leaves_the_database_as_it_was(store: Store) -> None:
 def test_a_database_of_a_newer_program_is_left_alone(store: Store) -> None:
     with store.write() as connection:
         migrate(connection, (add_colour,))
-    with pytest.raises(
-        StoreError, match="its layout is version 2, and this one knows version 1"
-    ) as hit:
+    with pytest.raises(StoreError, match="its layout is version 2, and this one knows version 1") as hit:
         open_store(store.engine.url.render_as_string())
     assert hit.value.kind == "newer"
 
