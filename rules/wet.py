@@ -246,8 +246,7 @@ def check(case: Case) -> Part | None:
     """What to check for, since the clock is only a guide, and the safe temperature where one counts."""
     if case.dish_class == "water":
         return None
-    rows = dishes.classes()
-    check_for = rows.get(case.dish_class, rows["general"]).check
+    check_for = dishes.classes()[case.dish_class].check
     safe = safety.safe_temperature(case.request.dish, case.dish_class)
     return Part(
         steps=(f"Start checking at the early end of the range. {check_for}",),

@@ -64,12 +64,11 @@ def _no_row(case: Case) -> Part:
 
 
 @rule("doneness.check", "common-practice")
-def check(case: Case) -> Part:
+def check(case: Case) -> Part | None:
     """What shows that it is done."""
-    rows = dishes.classes()
-    if case.dish_class == "general" or case.dish_class not in rows:
-        return Part()
-    return Part(steps=(f"Done means: {rows[case.dish_class].check}",))
+    if case.dish_class == "general":
+        return None
+    return Part(steps=(f"Done means: {dishes.classes()[case.dish_class].check}",))
 
 
 @rule("doneness.tender", "common-practice", "iapws-r7-97")

@@ -1,0 +1,34 @@
+import pytest
+
+from rules.engine import answer
+from rules.methods.chill import air_cooling_share
+from rules.model import Request
+
+
+def ask(**fields):
+    return answer(Request(topic="time", method="chill", **fields))
+
+
+def test_chilling_needs_no_elevation():
+    given = ask(dish="chicken soup", dish_class="soup")
+    assert given.missing == ()
+    assert "within 2 h" in given.headline
+
+
+def test_the_limits_do_not_move():
+    assert ask(dish_class="soup").figures == ask(dish_class="soup", elevation_m=3048.0).figures
+
+
+def test_thin_air_cools_slower_and_ice_does_not_mind():
+    told = next(b.text for b in ask(dish_class="soup", elevation_m=2133.6).because if b.rule == "chill.thin_air")
+    assert "11 % slower" in told
+    assert "Ice" in told or "ice" in told
+
+
+def test_air_carries_less_heat_the_higher():
+    assert air_cooling_share(0) == pytest.approx(1)
+    assert air_cooling_share(3048) < air_cooling_share(1524) < 1
+
+
+def test_rice_is_chilled_at_once():
+    assert any("spores" in c.text for c in ask(dish_class="rice").cautions)

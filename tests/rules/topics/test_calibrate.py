@@ -1,0 +1,55 @@
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from rules import water
+from rules.engine import answer
+from rules.model import Request
+
+
+def ask(**fields):
+    return answer(Request(topic="calibrate", **fields))
+
+
+@given(st.floats(-400, 5400), st.floats(-4, 4))
+def test_the_offset_is_the_reading_less_the_boil(elevation_m, offset_k):
+    reading = water.boiling_point_c(elevation_m) + offset_k
+    found = ask(elevation_m=elevation_m, temperature_c=reading).figure("thermometer_offset").value
+    assert found == pytest.approx(offset_k, abs=0.0051)
+
+
+@given(st.floats(-400, 5400))
+def test_without_a_map_the_boil_tells_the_elevation(elevation_m):
+    told = ask(temperature_c=water.boiling_point_c(elevation_m)).figure("effective_elevation")
+    assert told.value == pytest.approx(elevation_m, abs=1)
+    assert told.low <= told.value <= told.high
+
+
+def test_an_elevation_from_the_boil_test_is_not_held_against_the_thermometer():
+    told = ask(temperature_c=92.8, elevation_m=2154.0, elevation_from="boil_test")
+    assert told.figure("thermometer_offset") is None
+    assert told.figure("effective_elevation")
+
+
+def test_a_good_thermometer_is_told_so():
+    assert "is right" in ask(elevation_m=2133.6, temperature_c=93.0).headline
+
+
+def test_with_no_reading_it_says_what_to_expect():
+    assert "199 °F" in ask(elevation_m=2133.6).headline
+
+
+def test_a_barometer_gives_the_elevation_of_the_day():
+    assert ask(pressure_pa=84556.0).figure("effective_elevation").value == pytest.approx(1500, abs=1)
+
+
+def test_far_off_is_doubted():
+    assert any("far off" in c.text for c in ask(elevation_m=0.0, temperature_c=90.0).cautions)
+
+
+def test_nothing_known_asks_for_a_reading():
+    assert ask().missing == ("reading",)
+
+
+def test_a_reading_that_cannot_be_is_refused_kindly():
+    assert "unit of the reading" in ask(elevation_m=0.0, temperature_c=212.0).cautions[0].text
