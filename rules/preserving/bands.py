@@ -68,3 +68,17 @@ def bands(file: str, column: str, **where: str) -> tuple[Band, ...]:
 def near_edge(band: Band, feet: int) -> bool:
     """Whether the elevation lies so close under the next band that a map should be asked."""
     return band.high_ft is not None and band.high_ft - feet < NEAR_EDGE_FT
+
+
+def ten_minutes_and_more(elevation_m: float) -> float:
+    """The guide's boil for empty jars and for home-canned food [min]: 10, and one more for each 1,000 ft.
+
+    Begun thousands count, from 1,000 ft up.
+
+    source: usda-aib-539; csu-preserve-smart prints 15 min at 5,000 ft
+
+    >>> ten_minutes_and_more(0), ten_minutes_and_more(1524), ten_minutes_and_more(1676.4)
+    (10.0, 15.0, 16.0)
+    """
+    feet = whole_feet(elevation_m)
+    return 10.0 + (-(-feet // 1000) if feet >= 1000 else 0)

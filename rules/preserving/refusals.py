@@ -12,7 +12,7 @@ from rules.preserving.vessel import food_of
 
 @dataclass(frozen=True, slots=True)
 class Refusal:
-    """A practice that is refused. no: the answer, which is also the caution; why: the reason; instead: what to do; sources: ids."""
+    """A practice that is refused. no: the answer and the caution; why: the reason; instead: what to do."""
 
     no: str
     why: str

@@ -6,7 +6,7 @@ from rules.book import Part, Rule, rule
 from rules.case import Case
 from rules.model import Caution, Figure, Request
 from rules.preserving import boiling_water, gel, pressure, refusals, times
-from rules.preserving.bands import near_edge, whole_feet
+from rules.preserving.bands import near_edge, ten_minutes_and_more, whole_feet
 from rules.preserving.vessel import PRESSURE, food_of, vessel
 from rules.say import duration, number
 
@@ -52,24 +52,12 @@ def unknown_food(case: Case) -> Part | None:
     return Part(cautions=(Caution("stop", text, ("usda-aib-539",)),))
 
 
-def sterilising_min(elevation_m: float) -> float:
-    """How long empty jars are boiled [min]: 10 under 1,000 ft, and a minute for each 1,000 ft, begun ones counted.
-
-    source: usda-aib-539, guide 1
-
-    >>> sterilising_min(0), sterilising_min(1524), sterilising_min(1676.4)
-    (10.0, 15.0, 16.0)
-    """
-    feet = whole_feet(elevation_m)
-    return 10.0 + (-(-feet // 1000) if feet >= 1000 else 0)
-
-
 @rule("preserve.jar_sterilising", "usda-aib-539")
 def jar_sterilising(case: Case) -> Part | None:
     """Empty jars: how long to boil them here, and when it is not needed."""
     if case.request.subject != "jar_sterilising":
         return None
-    time = sterilising_min(case.here.elevation_m)
+    time = ten_minutes_and_more(case.here.elevation_m)
     return Part(
         headline=f"Boil empty jars for {duration(time)} at {case.place}, if their process is under 10 min; otherwise "
         "clean hot "
