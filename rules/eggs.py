@@ -142,10 +142,9 @@ def _why(case: Case, yolk_c: float, done: str) -> str:
         else f"Water boils here as at {case.baseline}, so the time stays."
     )
     return (
-        f"The yolk sets at the same temperature everywhere. {pace} "
-        f"The range covers the size of the egg: a medium egg takes {number(-sizes[0] * 100, 0)} % less than a large "
-        "one, an extra "
-        f"large {number(sizes[1] * 100, 0)} % more, and eggs at room temperature {number(-room * 100, 0)} % less."
+        f"The yolk sets at the same temperature everywhere. {pace} The range covers the size of the egg: a medium egg "
+        f"takes {number(-sizes[0] * 100, 0)} % less than a large one, an extra large {number(sizes[1] * 100, 0)} % "
+        f"more, and eggs at room temperature {number(-room * 100, 0)} % less."
     )
 
 
@@ -154,8 +153,7 @@ def _maths(case: Case, yolk_c: float) -> str:
     minutes = conduction.egg_time_min(LARGE_G, FRIDGE_C, here_c, yolk_c)
     return (
         f"t = 0.451·{number(LARGE_G, 1)}^(2/3)·ln(0.76·({number(here_c, 1)} − 4)/({number(here_c, 1)} − "
-        f"{number(yolk_c, 0)})) "
-        f"= {number(minutes, 1)} min to the edge of the yolk."
+        f"{number(yolk_c, 0)})) = {number(minutes, 1)} min to the edge of the yolk."
     )
 
 
@@ -180,8 +178,7 @@ def published(case: Case) -> Part | None:
     factor = slowdown(case.here.boiling_c, case.sea.boiling_c, YOLK_C["soft"])
     return Part(
         because="Extension advice is more generous: a three-minute egg may take five at 5,000 ft. By heat alone the "
-        "three "
-        f"minutes become {duration(3 * factor)} here, so open one egg to be sure."
+        f"three minutes become {duration(3 * factor)} here, so open one egg to be sure."
     )
 
 
@@ -195,8 +192,7 @@ def safety(case: Case) -> Part | None:
             Caution(
                 "note",
                 "The safe egg has a firm white and a firm yolk, at every elevation; for small children, the old, the "
-                "pregnant and "
-                "the ill serve no runny yolk.",
+                "pregnant and the ill serve no runny yolk.",
                 ("usda-fsis-safe-temperatures",),
             ),
         )

@@ -55,6 +55,5 @@ def same_everywhere(case: Case) -> Part:
     )
     return Part(
         because="These are temperatures of the food itself, and germs die or grow by temperature and time, not by "
-        "air pressure. "
-        f"So the limits are the same at every elevation.{here}"
+        f"air pressure. So the limits are the same at every elevation.{here}"
     )

@@ -11,8 +11,7 @@ MIX_C = 70.0
 DOCTOR = Caution(
     "warn",
     "Follow the label and the advice of your doctor, above all for a baby under two months, born early, or ill. Some "
-    "formulas "
-    "must not be mixed hot.",
+    "formulas must not be mixed hot.",
     ("who-formula-2007",),
 )
 
@@ -38,8 +37,7 @@ def formula(case: Case) -> Part | None:
             "after 2 h.",
         ),
         because=f"Powder is not sterile, and water at {hot} kills what may grow in it. Water boils well above that "
-        "wherever "
-        "people live, so the temperature is the same at every elevation.",
+        "wherever people live, so the temperature is the same at every elevation.",
         cautions=(DOCTOR,),
     )
 

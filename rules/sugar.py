@@ -106,8 +106,8 @@ def stage_temperature(case: Case) -> Part | None:
         figures=tuple(_figure(case, s) for s in told),
         headline=_headline(case, one, drop_k),
         because=_why(case, one, drop_k),
-        maths=f"T here = T sea level − ({number(case.sea.boiling_c, 1)} − {number(case.here.boiling_c, 1)}) = "
-        f"T − {number(drop_k, 1)} K.",
+        maths=f"T here = T sea level − ({number(case.sea.boiling_c, 1)} − {number(case.here.boiling_c, 1)}) = T − "
+        f"{number(drop_k, 1)} K.",
     )
 
 
@@ -119,8 +119,7 @@ def _headline(case: Case, stage: Stage | None, drop_k: float) -> str:
         way = "lower" if drop_k > 0 else "higher"
         return (
             f"At {case.place} every sugar stage up to hard crack is {case.say.temp_drop(abs(drop_k))} {way} than at "
-            "sea level; "
-            "caramel is not."
+            "sea level; caramel is not."
         )
     here = case.say.temp_span(*span_here(case, stage))
     sea = case.say.temp_span(stage.low_c, stage.high_c)
@@ -201,9 +200,8 @@ def recipe_temperature(case: Case) -> Part | None:
     named = f", which is {stage.label}" if stage else ""
     return Part(
         figures=(Figure("recipe_temperature", "The recipe's temperature here", round(here_c, 2), "degC"),),
-        headline=f"Where the recipe says {case.say.temp(asked_c)} at {case.baseline}, cook to "
-        f"{case.say.temp(here_c)} at "
-        f"{case.place}{named}.",
+        headline=f"Where the recipe says {case.say.temp(asked_c)} at {case.baseline}, cook to {case.say.temp(here_c)} "
+        f"at {case.place}{named}.",
     )
 
 
@@ -217,8 +215,7 @@ def published(case: Case) -> Part | None:
     return Part(
         because="Extension advice takes off 2 °F for each 1,000 ft, 10 °F at 5,000 ft, that is "
         f"{case.say.temp_drop(rule_k)} here; by boiling point it is {case.say.temp_drop(drop_k)}. What your own "
-        "thermometer reads "
-        "in boiling water today settles it."
+        "thermometer reads in boiling water today settles it."
     )
 
 
@@ -249,8 +246,7 @@ def syrup(case: Case) -> Part | None:
     percent = round_to(water.sucrose_percent(middle_k), 1)
     return Part(
         because=f"At {one.label} the syrup is about {number(percent)} % sugar, and boils "
-        f"{case.say.temp_drop(middle_k)} over water, "
-        "here as anywhere."
+        f"{case.say.temp_drop(middle_k)} over water, here as anywhere."
     )
 
 

@@ -170,8 +170,8 @@ def _pace(case: Case, heats: Heats, factor: float) -> str:
     way, slower = ("cooler", "more") if drop > 0 else ("hotter", "less")
     percent = number(abs(factor - 1) * 100, 0)
     return (
-        f"{heats.heat.capitalize()} is {case.say.temp_drop(abs(drop))} {way} than at {case.baseline}, "
-        f"and cooking takes about {percent} % {slower} time at that heat."
+        f"{heats.heat.capitalize()} is {case.say.temp_drop(abs(drop))} {way} than at {case.baseline}, and cooking "
+        f"takes about {percent} % {slower} time at that heat."
     )
 
 
@@ -234,8 +234,8 @@ def extra_liquid_rule(pot: Pot) -> Rule:
         return Part(
             figures=(Figure("extra_liquid", "Extra liquid to start with", round_to(extra_ml, 10), "ml"),),
             steps=(f"Start with about {case.say.volume(extra_ml)} more liquid than the recipe says.",),
-            because=f"The longer time boils off about {case.say.volume(extra_ml)} more, "
-            f"reckoned for {'a covered' if covered else 'an open'} pot of {pot.size}.",
+            because=f"The longer time boils off about {case.say.volume(extra_ml)} more, reckoned for "
+            f"{'a covered' if covered else 'an open'} pot of {pot.size}.",
         )
 
     return extra_liquid
@@ -262,16 +262,14 @@ def threshold(case: Case) -> Part | None:
         return None
     text = (
         f"Where water boils below {case.say.temp(soft.threshold_c)}, {case.food} practically will not soften in an "
-        "open pot, "
-        "however long it cooks. Use a pressure cooker."
+        "open pot, however long it cooks. Use a pressure cooker."
     )
     return Part(
         headline=f"{case.food.capitalize()} practically will not soften in an open pot at {case.place}: use a "
         "pressure cooker.",
         cautions=(Caution("warn", text, (soft.source, "common-practice")),),
         because=f"Water boils at {case.say.temp(case.here.boiling_c)} here, under the "
-        f"{case.say.temp(soft.threshold_c)} "
-        "below which the skins and walls of dried beans hold out.",
+        f"{case.say.temp(soft.threshold_c)} below which the skins and walls of dried beans hold out.",
     )
 
 
@@ -288,10 +286,9 @@ def kidney_beans(case: Case) -> Part | None:
             Caution(
                 "warn",
                 "Kidney beans, red or white, carry a natural poison until they have boiled hard: soak overnight, "
-                "pour the soaking "
-                "water away, and boil hard in fresh water for 10 min at the very least before any gentler cooking. "
-                "The U.S. food "
-                f"handbook on toxins asks for 30 min{longer}. Never start them in a slow cooker.",
+                "pour the soaking water away, and boil hard in fresh water for 10 min at the very least before any "
+                f"gentler cooking. The U.S. food handbook on toxins asks for 30 min{longer}. Never start them in a "
+                "slow cooker.",
                 ("usu-ask-extension", "from-memory"),
             ),
         )

@@ -84,12 +84,10 @@ def roots(case: Case) -> Part | None:
             ),
         ),
         because="Two things take time. Heat reaches the centre of a whole potato 6 cm (2½ in) thick in "
-        f"{duration(here)}, against "
-        f"{duration(sea)} at sea level; then the flesh softens, slower in cooler water. Cut it small and only the "
-        "softening is left.",
-        maths=f"t = (r²/(π²·α))·ln(2·({number(case.here.boiling_c, 1)} − 15)/({number(case.here.boiling_c, 1)} − "
-        "80)) with "
-        f"r = 30 mm, α = 1.7·10⁻⁷ m²/s: {number(here, 1)} min.",
+        f"{duration(here)}, against {duration(sea)} at sea level; then the flesh softens, slower in cooler water. Cut "
+        "it small and only the softening is left.",
+        maths=f"t = (r²/(π²·α))·ln(2·({number(case.here.boiling_c, 1)} − 15)/({number(case.here.boiling_c, 1)} − 80)) "
+        f"with r = 30 mm, α = 1.7·10⁻⁷ m²/s: {number(here, 1)} min.",
     )
 
 
@@ -101,8 +99,7 @@ def salt(case: Case) -> Part | None:
     rise_k = water.salt_elevation_k(SALT_G_PER_KG)
     return Part(
         because="Salt the water for taste only: 10 g in a litre (2 tsp in a quart) raises the boil by "
-        f"{number(rise_k, 2)} °C "
-        f"({number(rise_k * 1.8, 1)} °F), which no clock shows.",
+        f"{number(rise_k, 2)} °C ({number(rise_k * 1.8, 1)} °F), which no clock shows.",
         maths=f"ΔT = 2·0.512·10/58.44 = {number(rise_k, 3)} K.",
     )
 

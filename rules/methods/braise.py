@@ -28,8 +28,8 @@ def oven(case: Case) -> Part:
     return Part(
         figures=(Figure("oven", "Oven", OVEN_C, "degC", low, high, sea_level=OVEN_C),),
         steps=(f"Set the oven to {case.say.oven(OVEN_C)}, lid on; lower it if the liquid does more than murmur.",),
-        because="The oven setting stays as at sea level: a hotter oven only drives off more liquid, "
-        "since the pot cannot pass the boiling point.",
+        because="The oven setting stays as at sea level: a hotter oven only drives off more liquid, since the pot "
+        "cannot pass the boiling point.",
     )
 
 

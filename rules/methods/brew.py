@@ -64,9 +64,8 @@ def temperature(case: Case) -> Part | None:
     elif wants.short_k(case.here) > 0:
         head = f"At {case.place} water boils at {boil}, under the {span} that {food} wants: brew straight off the boil."
         why = (
-            f"No open kettle here reaches the {span} of the standard. Cooler water draws less, which tastes thin and "
-            "sour, so "
-            "make up for it with a finer grind and more time."
+            f"No open kettle here reaches {span}. Cooler water draws less and the cup tastes thin, so make up for it with "
+            f"{'a finer grind' if case.dish_class == 'coffee' else 'more leaf'} and more time."
         )
     elif ceiling_c < wants.high_c - BOIL_K:
         head = (
@@ -109,8 +108,7 @@ def time(case: Case) -> Part | None:
     factor = here / there
     because = (
         "A twentieth more time for each degree the boil falls short makes "
-        f"{duration_span(low * factor, high * factor)}, "
-        "the range being the strength you like; taste decides."
+        f"{duration_span(low * factor, high * factor)}, the range being the strength you like; taste decides."
         if factor > 1
         else "The range is the strength you like; taste decides."
     )
@@ -151,8 +149,7 @@ def standard(case: Case) -> Part | None:
         return None
     return Part(
         because="The international standard for tasting tea uses freshly boiling water, 6 min for black and 5 min "
-        "for green leaf, "
-        "and asks that the elevation be reported where the boil is affected."
+        "for green leaf, and asks that the elevation be reported where the boil is affected."
     )
 
 

@@ -28,13 +28,11 @@ def limits(case: Case) -> Part | None:
             Figure("total_time", "Within, in all", total, "min"),
         ),
         headline=f"Chill {food}{at} from {case.say.temp(hot)} to {case.say.temp(first)} within {duration(early)} and "
-        "to "
-        f"{case.say.temp(cold)} within {duration(total)} in all, the same as at any elevation.",
+        f"to {case.say.temp(cold)} within {duration(total)} in all, the same as at any elevation.",
         steps=(
             "Cut it up or pour it out shallow, 5 cm (2 in) deep at most, and set it in ice and water, stirring.",
             f"Into the refrigerator uncovered until cold, then covered. Not at {case.say.temp(first)} after "
-            f"{duration(early)}: "
-            f"reheat to {case.say.temp(limit_c('reheat'))} and start again, or throw it away.",
+            f"{duration(early)}: reheat to {case.say.temp(limit_c('reheat'))} and start again, or throw it away.",
         ),
     )
 
@@ -58,8 +56,7 @@ def thin_air(case: Case) -> Part | None:
     slower = (1 / air_cooling_share(case.here.elevation_m) - 1) * 100
     return Part(
         because=f"Thin air carries off less heat: a pan in a cold room cools about {number(slower, 0)} % slower at "
-        f"{case.place}. "
-        "An ice bath does not mind, since ice melts at 32 °F (0 °C) everywhere."
+        f"{case.place}. An ice bath does not mind, since ice melts at 32 °F (0 °C) everywhere."
     )
 
 

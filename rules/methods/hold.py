@@ -47,9 +47,8 @@ def dry_air(case: Case) -> Part | None:
     return Part(
         steps=("Keep it covered and add hot liquid as it dries; top up the water of the steam table more often.",),
         because=f"What changes is drying: the air at {case.place} is thinner and usually drier, so uncovered food "
-        "loses water "
-        f"sooner. The water of a steam table boils at {case.say.temp(case.here.boiling_c)} and still holds food hot "
-        "enough.",
+        f"loses water sooner. The water of a steam table boils at {case.say.temp(case.here.boiling_c)} and still "
+        "holds food hot enough.",
     )
 
 
@@ -63,8 +62,8 @@ def rice(case: Case) -> Part | None:
             Caution(
                 "warn",
                 "Cooked rice and pasta carry spores that outlive boiling and make a poison that reheating does not "
-                "destroy: keep "
-                f"them above {case.say.temp(limit_c('hot_hold'))} or chill them at once, never warm in between.",
+                f"destroy: keep them above {case.say.temp(limit_c('hot_hold'))} or chill them at once, never warm in "
+                "between.",
                 ("fda-food-code-2022", "common-practice"),
             ),
         )

@@ -39,8 +39,8 @@ def liquid_temperature(case: Case) -> Part:
             Figure("liquid_temperature", "Poaching liquid", round(here_c, 2), "degC", low, high, round(sea_c, 2)),
         ),
         steps=(
-            f"Hold the liquid at {case.say.temp_span(low_c, high_c)} by thermometer, with no bubbles breaking: "
-            "the look of the surface misleads where water boils cooler.",
+            f"Hold the liquid at {case.say.temp_span(low_c, high_c)} by thermometer, with no bubbles breaking: the "
+            "look of the surface misleads where water boils cooler.",
         ),
         because=_why(case, low_c, high_c, reached=here_c >= sea_c - 0.05),
     )
@@ -51,8 +51,7 @@ def _why(case: Case, low_c: float, high_c: float, *, reached: bool) -> str:
     if reached:
         return (
             f"Poaching is held at {case.say.temp_span(low_c, high_c)}, under the boil of {boil} here, so neither "
-            "temperature "
-            "nor time moves with elevation."
+            "temperature nor time moves with elevation."
         )
     return f"The boil, {boil} here, stands under the temperature you want: the liquid stops there, the time grows."
 

@@ -22,8 +22,7 @@ WORTH_IT_K, WORTH_IT_MIN = 1.5, 6.0
 PRESSURE_CAUTION = Caution(
     "warn",
     "Never fill a pressure cooker past two thirds, half for beans, grains and anything that foams; keep the vent "
-    "clear, let "
-    "the pressure fall before opening, and follow the maker's instructions.",
+    "clear, let the pressure fall before opening, and follow the maker's instructions.",
     ("common-practice",),
 )
 
@@ -74,8 +73,7 @@ def inside(case: Case) -> Part:
             Figure("gauge", "Gauge pressure", round(gauge * PSI_PER_PA, 1), "psi"),
         ),
         because=f"A gauge reads what the cooker adds to the air outside. At {case.say.gauge(gauge)} the steam inside "
-        "is "
-        f"{case.say.temp(here)} at {case.place}, {cooler}.",
+        f"is {case.say.temp(here)} at {case.place}, {cooler}.",
         maths=f"T_sat({round(case.here.pressure_pa):,} + {round(gauge):,} Pa) = {here:.1f} °C.",
     )
 
@@ -145,14 +143,12 @@ def beans(case: Case) -> Part | None:
     return Part(
         figures=(Figure("tested_low_pressure_time", "Tested on LOW, after a salted soak", minutes, "min"),),
         steps=(
-            f"Electric cooker, tested in Colorado: soak 12 to 24 h in salted water (1½ tbsp to 8 cups, for 1 lb), cook "
-            f"in 6 cups of fresh water {duration(minutes)} at LOW pressure, let the pressure fall by itself for "
-            f"{release} min, "
-            "then release the rest.",
+            "Electric cooker, tested in Colorado: soak 12 to 24 h in salted water (1½ tbsp to 8 cups, for 1 lb), "
+            f"cook in 6 cups of fresh water {duration(minutes)} at LOW pressure, let the pressure fall by itself for "
+            f"{release} min, then release the rest.",
         ),
         because="The tested time on LOW is far shorter than the time above: the long salted soak softens the skins, "
-        "and the beans "
-        "go on cooking while the pressure falls.",
+        "and the beans go on cooking while the pressure falls.",
     )
 
 
@@ -166,8 +162,7 @@ def electric(case: Case) -> Part | None:
             Caution(
                 "note",
                 "Above 5,000 ft electric pressure cookers that were tested did not always get as hot as they should, "
-                "and chicken "
-                "in particular needed longer: check meat with a thermometer.",
+                "and chicken in particular needed longer: check meat with a thermometer.",
                 ("usu-ask-extension",),
             ),
         )
@@ -198,8 +193,7 @@ def way_out(case: Case) -> Part | None:
             f"{duration_span(low, high)}, then let the pressure fall by itself.",
         ),
         because=f"A pressure cooker at {case.say.gauge(STOVE_TOP_GAUGE_PA)} reaches {case.say.temp(inside_here)} "
-        "inside here, "
-        "well over any open pot.",
+        "inside here, well over any open pot.",
         cautions=(PRESSURE_CAUTION,),
     )
 

@@ -83,10 +83,8 @@ def _why(case: Case, electric: float, gas: float) -> str:
     return (
         f"The burner sets the pace of a hard boil, not the air: boiling off a litre takes {change} % "
         f"{'more' if electric >= 1 else 'less'} heat than at {case.baseline}, so an electric burner takes the same "
-        "time. A gas "
-        f"burner gives less heat in thin air and takes up to {number(abs(gas - 1) * 100, 0)} % "
-        f"{'more' if gas >= 1 else 'less'} "
-        "time. The range covers both, and how far you take it."
+        f"time. A gas burner gives less heat in thin air and takes up to {number(abs(gas - 1) * 100, 0)} % "
+        f"{'more' if gas >= 1 else 'less'} time. The range covers both, and how far you take it."
         if case.moved
         else f"The burner sets the pace and water boils as at {case.baseline}, so the time stays."
     )
@@ -102,8 +100,7 @@ def rate(case: Case) -> Part:
             Figure("boil_off_rate", "Boiled off each minute by 1 kW", round(here, 1), "ml", sea_level=round(sea, 1)),
         ),
         because=f"The liquid is {case.say.temp(case.here.boiling_c)} while it reduces. It starts to boil sooner and "
-        "browns less, "
-        "but what is left when half is gone is the same half: concentration does not know the elevation.",
+        "browns less, but what is left when half is gone is the same half: concentration does not know the elevation.",
         maths=f"L({number(case.here.boiling_c, 1)} °C) = {number(latent, 0)} kJ/kg; 60/L = {number(here, 1)} ml/min "
         "for 1 kW.",
     )

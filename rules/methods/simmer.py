@@ -17,8 +17,7 @@ def heat(case: Case) -> Part:
     """Why turning up the heat does not help."""
     return Part(
         because=f"Turning up the heat does not bring the time back: past {case.say.temp(case.here.boiling_c)} the "
-        "burner only "
-        "drives off water. A lid saves that water and some fuel."
+        "burner only drives off water. A lid saves that water and some fuel."
     )
 
 
@@ -30,8 +29,7 @@ def thicken(case: Case) -> Part | None:
     return Part(
         steps=("Thicken over direct heat, not in a double boiler, and hold it at a full bubble for a minute or two.",),
         because="Starch swells between 62 and 95 °C (144 and 203 °F). Here the boil is "
-        f"{case.say.temp(case.here.boiling_c)} "
-        "and a double boiler stands some degrees below that.",
+        f"{case.say.temp(case.here.boiling_c)} and a double boiler stands some degrees below that.",
     )
 
 

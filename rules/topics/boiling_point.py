@@ -48,8 +48,8 @@ def thermometer(case: Case) -> Part | None:
     reading = case.here.boiling_c + offset_k
     return Part(
         figures=(celsius("thermometer_reading", "Your thermometer then reads", reading),),
-        because=f"Your thermometer is {case.say.temp_drop(abs(offset_k))} {'high' if offset_k > 0 else 'low'}, "
-        f"so a full boil reads {case.say.temp(reading)} on it.",
+        because=f"Your thermometer is {case.say.temp_drop(abs(offset_k))} {'high' if offset_k > 0 else 'low'}, so a "
+        f"full boil reads {case.say.temp(reading)} on it.",
     )
 
 
@@ -61,9 +61,8 @@ def rule_of_thumb(case: Case) -> Part | None:
         return None
     by_thumb_c = (212 - feet / 500 - 32) / 1.8
     return Part(
-        because=f"The rule of thumb, 1 °F lower for each 500 ft, gives {case.say.temp(by_thumb_c)}; the true slope "
-        "is a little "
-        "less, 0.9 °F (0.5 °C) for each 500 ft."
+        because=f"The rule of thumb, 1 °F lower for each 500 ft, gives {case.say.temp(by_thumb_c)}; the true slope is "
+        "a little less, 0.9 °F (0.5 °C) for each 500 ft."
     )
 
 

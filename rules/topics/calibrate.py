@@ -130,8 +130,8 @@ def effective_elevation(case: Case) -> Part | None:
         ),
         headline=f"Water that boils at {case.say.temp(boil_c)} cooks as at {case.say.elevation(found_m)}.",
         because="In standard air water boils so at that elevation. Weather of 10 hPa (0.3 inHg) moves it some 90 m "
-        "(300 ft), and a "
-        "thermometer 1 °C (2 °F) off moves it 300 m (1,000 ft), so check the thermometer in melting ice first.",
+        "(300 ft), and a thermometer 1 °C (2 °F) off moves it 300 m (1,000 ft), so check the thermometer in melting "
+        "ice first.",
     )
 
 
@@ -148,9 +148,8 @@ def _by_barometer(case: Case) -> Part:
             Figure("effective_elevation", "You cook as at", round(found_m), "m"),
         ),
         because=f"A barometer at {case.say.pressure(case.here.pressure_pa)} in the kitchen itself is the air of "
-        f"{case.say.elevation(found_m)} on a standard day, whatever the map says. A weather report will not do: it "
-        "is reduced to "
-        "sea level.",
+        f"{case.say.elevation(found_m)} on a standard day, whatever the map says. A weather report will not do: it is "
+        "reduced to sea level.",
     )
 
 

@@ -27,8 +27,8 @@ def safe(case: Case) -> Part:
     food = case.request.dish or dishes.classes()[case.dish_class].label
     return Part(
         figures=tuple(figures),
-        headline=f"{sentence(food)}: safe at {case.say.temp(row.temp_c)} in the centre{rest}, "
-        f"the same{at or ' at any elevation'} as at sea level.",
+        headline=f"{sentence(food)}: safe at {case.say.temp(row.temp_c)} in the centre{rest}, the "
+        f"same{at or ' at any elevation'} as at sea level.",
         steps=("Put the thermometer in the thickest part, clear of bone, and check in two places.",),
         cautions=(safety.caution(case, row),),
     )
@@ -58,8 +58,8 @@ def _chart(case: Case, at: str) -> Part:
 def _no_row(case: Case) -> Part:
     food = case.request.dish or "this"
     return Part(
-        headline=f"For {food} there is no safe temperature in the chart; go by the signs below, which are the same "
-        "at any elevation."
+        headline=f"For {food} there is no safe temperature in the chart; go by the signs below, which are the same at "
+        "any elevation."
     )
 
 
@@ -79,9 +79,8 @@ def tender(case: Case) -> Part | None:
     pot_c = case.here.boiling_c - SIMMER_BELOW_K
     out_of_reach = placed(case.request) and pot_c < TENDER_C
     reach = (
-        f"In a pot at {case.place} the liquid stands at {case.say.temp(pot_c)}, so the meat never shows that "
-        "reading: it gets "
-        "just as tender lower down, only later. Go by the fork."
+        f"In a pot at {case.place} the liquid stands at {case.say.temp(pot_c)}, so the meat never shows that reading: "
+        "it gets just as tender lower down, only later. Go by the fork."
         if out_of_reach
         else "Time at that heat does the work, so go by the fork."
     )
