@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import csv
-import tomllib
 from dataclasses import dataclass
 from functools import cache
 from importlib import resources
 from importlib.resources.abc import Traversable
 from pathlib import Path
 from typing import Any
+
+import tomli
 
 from rules.errors import RulesError, UnknownWord
 
@@ -113,8 +114,8 @@ def read_toml(relative: str) -> dict[str, Any]:
     True
     """
     try:
-        return tomllib.loads(_text(relative))
-    except tomllib.TOMLDecodeError as fault:
+        return tomli.loads(_text(relative))
+    except tomli.TOMLDecodeError as fault:
         raise BadTable(f"data/{relative}: {fault}") from fault
 
 

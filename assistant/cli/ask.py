@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
+import gc
 import json
 import sys
 from collections.abc import Iterable
 from dataclasses import replace
-from enum import StrEnum
 from pathlib import Path
 from typing import Annotated, Any
 
@@ -14,14 +14,8 @@ import typer
 
 from assistant.answering import reply_to
 from assistant.cli import exits
+from assistant.cli.taken import Units, kitchen_for
 from rules.model import Answer, Kitchen
-
-
-class Units(StrEnum):
-    """Which unit system is shown first."""
-
-    us = "us"
-    metric = "metric"
 
 
 def register(app: typer.Typer) -> None:
@@ -34,6 +28,10 @@ def ask(
     at: Annotated[
         str | None,
         typer.Option("--at", help="Your elevation: 7000ft, 2130m, a town; used where the question has none."),
+    ] = None,
+    kitchen_name: Annotated[
+        str | None,
+        typer.Option("--kitchen", metavar="NAME", help="A kitchen of yours instead of the one in use."),
     ] = None,
     units: Annotated[Units | None, typer.Option("--units", help="Unit system shown first.")] = None,
     depth: Annotated[
@@ -58,29 +56,16 @@ def ask(
 
     simmerline ask --units metric --depth 3 "why does water boil cooler at 2,100 m"
     """
-    kitchen = kitchen_for(at, units)
+    kitchen = kitchen_for(at, units, kitchen_name)
     if jsonl is not None:
         if text:
             exits.leave("give a question or --jsonl FILE, not both")
         raise typer.Exit(answer_lines(open_lines(jsonl), kitchen, depth))
+    gc.disable()  # one answer and the process ends: sweeping the freshly loaded lexicon would cost a tenth of the time
     question = read_question(text)
     answer = answer_one(question, (), kitchen, depth)
     show(answer, as_json)
     raise typer.Exit(exits.of(answer))
-
-
-def kitchen_for(at: str | None, units: Units | None) -> Kitchen:
-    """What to take for granted, from the options; leaves with code 2 where --at is no elevation."""
-    kitchen = Kitchen()
-    if at is not None:
-        from assistant.language import understand
-
-        heard = understand(f"my elevation is {at}" if any(c.isdigit() for c in at) else f"I cook in {at}")
-        if heard.elevation_m is None:
-            doubt = next((u.reason for u in heard.unused if u.kind == "elevation"), "")
-            exits.leave(doubt or f"--at {at!r} is not an elevation I know; say 7000ft, 2130m or a town")
-        kitchen = replace(kitchen, elevation_m=heard.elevation_m, units=heard.units)
-    return replace(kitchen, units=units.value) if units else kitchen
 
 
 def read_question(text: list[str] | None) -> str:
