@@ -76,6 +76,7 @@ class Kitchen:
     pressure_pa: float | None = _help("station pressure by the kitchen's own barometer [Pa]")
     units: Units = _help("which unit system is shown first", "us")
     equipment: tuple[str, ...] = _help("ids from data/lexicon/equipment.toml", ())
+    barometer_offset_pa: float = _help("how much its barometer reads too high [Pa]", 0.0)
     thermometer_offset_c: float = _help("how much its thermometer reads too high [K]", 0.0)
 
 

@@ -6,7 +6,7 @@ import sys
 
 import typer
 
-from assistant.cli import ask, exits
+from assistant.cli import ask, exits, kitchen
 
 app = typer.Typer(
     name="simmerline",
@@ -18,6 +18,7 @@ app = typer.Typer(
     pretty_exceptions_enable=False,
 )
 ask.register(app)
+kitchen.register(app)
 
 
 def main() -> None:

@@ -56,6 +56,7 @@ class SavedKitchen:
             elevation_m=self.elevation_m,
             units=self.units,
             equipment=self.equipment,
+            barometer_offset_pa=self.barometer_offset_pa,
             thermometer_offset_c=self.thermometer_offset_c,
         )
 

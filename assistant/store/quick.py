@@ -9,7 +9,9 @@ from contextlib import closing
 from assistant.store.where import database_url, sqlite_file
 from rules.model import Kitchen
 
-QUERY = "SELECT name, elevation_m, units, equipment, thermometer_offset_c FROM kitchens WHERE in_use"
+QUERY = (
+    "SELECT name, elevation_m, units, equipment, barometer_offset_pa, thermometer_offset_c FROM kitchens WHERE in_use"
+)
 WAIT_S = 1.0
 
 
@@ -30,13 +32,14 @@ def kitchen_in_use() -> Kitchen | None:
         return through_the_store()
     if row is None:
         return None
-    name, elevation_m, units, equipment, offset_c = row
+    name, elevation_m, units, equipment, barometer_pa, thermometer_c = row
     return Kitchen(
         name=name,
         elevation_m=elevation_m,
         units=units,
         equipment=tuple(json.loads(equipment)),
-        thermometer_offset_c=offset_c,
+        barometer_offset_pa=barometer_pa,
+        thermometer_offset_c=thermometer_c,
     )
 
 

@@ -16,6 +16,7 @@ LODGE = SavedKitchen(
     elevation_m=2133.6,
     units="metric",
     equipment=("pressure_cooker",),
+    barometer_offset_pa=150.0,
     thermometer_offset_c=-0.5,
 )
 
