@@ -25,9 +25,13 @@ TOUGH = ("collagen_cut", "mixed_stew", "offal", "cured_meat")
 def oven(case: Case) -> Part:
     """The oven setting, which does not move: the pot is held by its liquid, not by the oven air."""
     low, high = OVEN_RANGE_C
+    liquid, setting = case.say.temp(POT.working_c(case.here)), case.say.oven(OVEN_C)
     return Part(
+        headline=f"At {case.place} hold the liquid of a braise at about {liquid}, and the oven at {setting} as anywhere."
+        if case.request.topic == "temperature"
+        else "",
         figures=(Figure("oven", "Oven", OVEN_C, "degC", low, high, sea_level=OVEN_C),),
-        steps=(f"Set the oven to {case.say.oven(OVEN_C)}, lid on; lower it if the liquid does more than murmur.",),
+        steps=(f"Set the oven to {setting}, lid on; lower it if the liquid does more than murmur.",),
         because="The oven setting stays as at sea level: a hotter oven only drives off more liquid, since the pot "
         "cannot pass the boiling point.",
     )

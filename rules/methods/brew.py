@@ -64,8 +64,8 @@ def temperature(case: Case) -> Part | None:
     elif wants.short_k(case.here) > 0:
         head = f"At {case.place} water boils at {boil}, under the {span} that {food} wants: brew straight off the boil."
         why = (
-            f"No open kettle here reaches {span}. Cooler water draws less and the cup tastes thin, so make up for it with "
-            f"{'a finer grind' if case.dish_class == 'coffee' else 'more leaf'} and more time."
+            f"No open kettle here reaches {span}. Cooler water draws less and the cup tastes thin, so make up for it "
+            f"with {'a finer grind' if case.dish_class == 'coffee' else 'more leaf'} and more time."
         )
     elif ceiling_c < wants.high_c - BOIL_K:
         head = (

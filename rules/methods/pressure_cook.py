@@ -194,7 +194,7 @@ def way_out(case: Case) -> Part | None:
         ),
         because=f"A pressure cooker at {case.say.gauge(STOVE_TOP_GAUGE_PA)} reaches {case.say.temp(inside_here)} "
         "inside here, well over any open pot.",
-        cautions=(PRESSURE_CAUTION,),
+        cautions=(replace(PRESSURE_CAUTION, level="note"),),
     )
 
 

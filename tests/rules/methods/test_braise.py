@@ -75,3 +75,9 @@ def test_a_dish_without_a_time_is_given_a_factor():
     assert given.figure("cook_time") is None
     factor = given.figure("time_factor")
     assert 1 < factor.low <= factor.value <= factor.high
+
+
+def test_asked_for_the_temperature_it_gives_liquid_and_oven():
+    given = answer(Request(topic="temperature", method="braise", **RIBS))
+    assert "194 °F" in given.headline
+    assert "325 °F" in given.headline
