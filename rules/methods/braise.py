@@ -27,7 +27,7 @@ def oven(case: Case) -> Part:
     low, high = OVEN_RANGE_C
     liquid, setting = case.say.temp(POT.working_c(case.here)), case.say.oven(OVEN_C)
     return Part(
-        headline=f"At {case.place} hold the liquid of a braise at about {liquid}, and the oven at {setting} as anywhere."
+        headline=f"At {case.place} hold a braise's liquid at about {liquid}, and the oven at {setting} as anywhere."
         if case.request.topic == "temperature"
         else "",
         figures=(Figure("oven", "Oven", OVEN_C, "degC", low, high, sea_level=OVEN_C),),
