@@ -242,7 +242,8 @@ def _cautions(batch: Batch, changes: tuple[Change, ...]) -> Iterator[Caution]:
     if batch.style in BATTERS and touched & {"leavening", "sugar", "liquid"} and batch.up:
         yield Caution(
             "note",
-            "Change one thing at a time, in this order: leavening, sugar, liquid, then the rest. Keep a note of each batch.",
+            "Change one thing at a time, in this order: leavening, sugar, liquid, then the rest. Keep a note of each "
+            "batch.",
             ("uwyo-altitude-adjusters",),
         )
     if batch.style in BATTERS and "pan" in touched and batch.up:
@@ -276,8 +277,10 @@ def _beyond(batch: Batch, touched: set[str]) -> Iterator[Caution]:
     law = leavening.gas_ratio(0, highest)
     yield Caution(
         "warn" if highest > 3048 else "note",
-        f"The published tables end at {batch.say.elevation(top)}; their last step is held above it. The gas law alone would take "
-        f"{100 - 100 / law:.0f} % of the leavening off at {batch.say.elevation(highest)}: bake a small trial before the batch.",
+        f"The published tables end at {batch.say.elevation(top)}; their last step is held above it. The gas law "
+        "alone would take "
+        f"{100 - 100 / law:.0f} % of the leavening off at {batch.say.elevation(highest)}: bake a small trial before "
+        "the batch.",
         ("uwyo-altitude-adjusters", "computed"),
     )
 
@@ -287,13 +290,15 @@ def _pot_cautions(batch: Batch, touched: set[str]) -> Iterator[Caution]:
     if batch.style == "beans" and soft.threshold_c is not None and batch.boil_here_c < soft.threshold_c:
         yield Caution(
             "warn",
-            f"Below {batch.say.temp(soft.threshold_c)} dried beans practically will not soften, however long they cook. Use a pressure cooker.",
+            f"Below {batch.say.temp(soft.threshold_c)} dried beans practically will not soften, however long they "
+            "cook. Use a pressure cooker.",
             (soft.source,),
         )
     elif batch.style in ("beans", "braise") and batch.boil_shift_k < -1.5:
         yield Caution(
             "note",
-            "A pressure cooker is the quick way here: it cooks well above the boil of an open pot. Follow its maker's instructions.",
+            "A pressure cooker is the quick way here: it cooks well above the boil of an open pot. Follow its "
+            "maker's instructions.",
             ("common-practice",),
         )
     if batch.style == "beans":
@@ -305,7 +310,8 @@ def _pot_cautions(batch: Batch, touched: set[str]) -> Iterator[Caution]:
     if any(t.what == "pressure" for one in batch.recipe.steps for t in one.times):
         yield Caution(
             "warn",
-            "Never fill a pressure cooker past two thirds, half for beans and grains; keep the vent clear and let the pressure "
+            "Never fill a pressure cooker past two thirds, half for beans and grains; keep the vent clear and let "
+            "the pressure "
             "fall before opening.",
             ("common-practice",),
         )
@@ -316,7 +322,8 @@ def _pot_cautions(batch: Batch, touched: set[str]) -> Iterator[Caution]:
     if batch.style == "jam" or any(t.what == "process" for one in batch.recipe.steps for t in one.times):
         yield Caution(
             "stop",
-            "Canning times and pressures are not converted here. Take the process for your elevation from a tested recipe, "
+            "Canning times and pressures are not converted here. Take the process for your elevation from a tested "
+            "recipe, "
             "as it is printed.",
             ("usda-aib-539",),
         )

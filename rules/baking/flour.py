@@ -22,6 +22,7 @@ def why(batch: Batch) -> str:
     if not batch.up:
         return f"The cells swell less at {batch.here}, so the structure needs {percent(ratio.value)} less flour."
     return (
-        f"More flour, about {percent(ratio.value)}, gives the crumb more to stand on while its cells swell more. This is bakers' "
+        f"More flour, about {percent(ratio.value)}, gives the crumb more to stand on while its cells swell more. "
+        "This is bakers' "
         "convention, not an extension table. A flour with more protein does the same work."
     )

@@ -39,7 +39,8 @@ def shift(batch: Batch) -> Shift | None:
     if abs(span.value) < 0.1:
         return None
     because = (
-        f"Water in the food boils at {batch.say.temp(batch.boil_here_c)} at {batch.here}, so the crumb heats more slowly while "
+        f"Water in the food boils at {batch.say.temp(batch.boil_here_c)} at {batch.here}, so the crumb heats more "
+        "slowly while "
         "the crust browns as before. Cooler fat lets them finish together: 3 °F (1.7 °C) for every 1,000 ft (305 m). "
         "The frying takes a little longer."
         if batch.up

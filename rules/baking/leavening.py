@@ -65,8 +65,10 @@ def why(batch: Batch, ratio: Span) -> str:
     law = sorted(round(abs(1 / x - 1) * 100) for x in (swell, wet))
     effect = "the batter would rise faster than it sets, and fall" if batch.up else "the batter would stay low"
     return (
-        f"The same gas takes {number(swell)} times the room at {batch.here} that it takes at {batch.there}, so {effect}. "
-        f"The published tables come to {percent(ratio.value)} {way} here for this kind of bake; the gas law alone gives "
+        f"The same gas takes {number(swell)} times the room at {batch.here} that it takes at {batch.there}, so "
+        f"{effect}. "
+        f"The published tables come to {percent(ratio.value)} {way} here for this kind of bake; the gas law alone "
+        "gives "
         f"{law[0]} to {law[1]} %."
     )
 
@@ -105,7 +107,8 @@ def self_rising(batch: Batch, ratio: Span, sources: tuple[str, ...]) -> Iterator
         if change and change.way == "less":
             yield replace(
                 change, at="recipe", way="different",
-                because="The powder is inside the flour and cannot be measured out: use this much self-rising flour and make up "
+                because="The powder is inside the flour and cannot be measured out: use this much self-rising flour "
+                        "and make up "
                 "the rest of the weight with plain flour.",
             )  # fmt: skip
 

@@ -29,6 +29,7 @@ def why(batch: Batch) -> str:
         return f"The rise is slower in the denser air at {batch.here}, so the crumb may set more slowly."
     swell = number(1 / batch.pressure_ratio)
     return (
-        f"The gas in the batter takes {swell} times the room it takes at {batch.there}. A hotter oven sets the crumb before "
+        f"The gas in the batter takes {swell} times the room it takes at {batch.there}. A hotter oven sets the crumb "
+        "before "
         "it swells too far, and browns a crust that drying keeps pale. Extension guides give 15 to 25 °F (8 to 14 °C)."
     )

@@ -43,7 +43,8 @@ def why(batch: Batch) -> str:
     if not batch.up:
         return f"The batter rises less at {batch.here}, so the pan can be filled to two thirds again."
     return (
-        f"Fill pans half full, not two thirds: the batter rises higher at {batch.here} and would run over. Bake the rest as "
+        f"Fill pans half full, not two thirds: the batter rises higher at {batch.here} and would run over. Bake the "
+        "rest as "
         "cupcakes or take a larger pan, on the middle rack or just below it. Grease well, or line with paper."
     )
 

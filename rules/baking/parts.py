@@ -20,8 +20,9 @@ NOT_BATTER = re.compile(
     re.I,
 )
 NOT_IN_FORMULA = re.compile(
-    r"\bfor (?:the )?(?:dusting|rolling|greasing|brushing|frying|sprinkling|coating|finishing|garnish|serving|pans?|egg wash)\b"
-    r"|\bto (?:dust|roll|grease|brush|fry|sprinkle|coat|finish|garnish|serve)\b",
+    r"\bfor (?:the "
+    ")?(?:dusting|rolling|greasing|brushing|frying|sprinkling|coating|finishing|garnish|serving|pans?|egg wash)\b"
+    r"|(?<!more )(?<!extra )\bto (?:dust|roll|grease|brush|fry|sprinkle|coat|finish|garnish|serve)\b",
     re.I,
 )
 

@@ -22,11 +22,13 @@ def why(batch: Batch) -> str:
     ratio = batch.ratio("sugar")
     if not batch.up:
         return (
-            f"In the denser air at {batch.here} less water leaves the batter, so it takes {percent(ratio.value)} more sugar "
+            f"In the denser air at {batch.here} less water leaves the batter, so it takes {percent(ratio.value)} "
+            "more sugar "
             "again without weakening."
         )
     drying = number(evaporation.drying_ratio(batch.to_m) / evaporation.drying_ratio(batch.from_m))
     return (
-        f"Thin air dries a batter {drying} times as fast, and what stays behind is sweeter. Sugar raises the temperature at "
+        f"Thin air dries a batter {drying} times as fast, and what stays behind is sweeter. Sugar raises the "
+        "temperature at "
         f"which the crumb sets, so the tables take off {percent(ratio.value)} at {batch.here} for this kind of bake."
     )

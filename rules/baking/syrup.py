@@ -35,8 +35,10 @@ def shift(batch: Batch, temp_c: float) -> Shift:
         )
         return Shift(Span(0, 0, 0), "sugar_temp", RULE, because, ("from-memory",), stays=True)
     because = (
-        f"The stage is how much water is left, and water boils at {batch.say.temp(batch.boil_here_c)} at {batch.here} against "
+        f"The stage is how much water is left, and water boils at {batch.say.temp(batch.boil_here_c)} at "
+        f"{batch.here} against "
         f"{batch.say.temp(batch.boil_there_c)} at {batch.there}; every stage moves by the same "
-        f"{batch.say.temp_drop(abs(kelvin))}. Boil water on your own thermometer that day and use its difference if it is not this."
+        f"{batch.say.temp_drop(abs(kelvin))}. Boil water on your own thermometer that day and use its difference if "
+        "it is not this."
     )
     return Shift(Span(kelvin, kelvin, kelvin), "sugar_temp", RULE, because, ("usu-faq-453", "csu-candy-high-elevation"))

@@ -57,7 +57,8 @@ def simmering(batch: Batch) -> Shift | None:
     if abs(ratio.value - 1) < 1e-9:
         return None
     because = (
-        f"Water boils at {batch.say.temp(batch.boil_here_c)} at {batch.here}, against {batch.say.temp(batch.boil_there_c)} at "
+        f"Water boils at {batch.say.temp(batch.boil_here_c)} at {batch.here}, against "
+        f"{batch.say.temp(batch.boil_there_c)} at "
         f"{batch.there}, and cooking at that heat takes {longer(ratio.value)}. Go by tenderness, not the clock."
     )
     return Shift(ratio, "time", TIME_RULE, because, (kinetics.softening(name).source, "iapws-r7-97"))
@@ -89,7 +90,8 @@ def under_pressure(batch: Batch, one: Step) -> Shift | None:
     if abs(ratio.value - 1) < 1e-9:
         return None
     because = (
-        f"A gauge reads what the cooker adds to the air outside: at {batch.say.gauge(gauge)} it is {batch.say.temp(here_c)} "
+        f"A gauge reads what the cooker adds to the air outside: at {batch.say.gauge(gauge)} it is "
+        f"{batch.say.temp(here_c)} "
         f"inside at {batch.here}, against {batch.say.temp(there_c)} at {batch.there}."
     )
     rule_of_thumb = _rule_of_thumb(batch.to_m) / _rule_of_thumb(batch.from_m)
@@ -133,7 +135,8 @@ def liquid(batch: Batch) -> Iterator[Change]:
     span = extra.map(lambda ml: max(0.5, 1 + ml / main.mass_g))
     way = "more" if extra.value > 0 else "less"
     because = (
-        f"The {'longer' if batch.up else 'shorter'} simmer boils off about {batch.say.volume(abs(extra.value))} {way}, reckoned "
+        f"The {'longer' if batch.up else 'shorter'} simmer boils off about {batch.say.volume(abs(extra.value))} "
+        f"{way}, reckoned "
         "for a covered pot of 28 cm (11 in)."
     )
     change = rescaled(main, span, "liquid", rule=LIQUID_RULE, because=because, sources=("ashrae-applications",))
@@ -155,7 +158,8 @@ def gauge_note(batch: Batch, index: int, one: Step) -> Change:
     return Change(
         what="pressure", way="same", at=step(index), from_value=round(psi, 1), from_unit="psi", to_value=round(psi, 1),
         to_low=round(min(psi, same_psi), 1), to_high=round(max(psi, same_psi), 1), to_unit="psi", rule=PRESSURE_RULE,
-        because=f"The weight or setting stays and the time changes. A gauge at {number(same_psi, 1)} psi here would be as hot inside as "
+        because=f"The weight or setting stays and the time changes. A gauge at {number(same_psi, 1)} psi here would "
+                "be as hot inside as "
         f"{number(psi, 1)} psi at {batch.there}; use it only where your cooker is marked for it.",
         sources=("uwyo-altitude-adjusters", "iapws-r7-97"),
     )  # fmt: skip

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from rules.baking.change import WAYS, WHATS
 from rules.baking.convert import STYLES, convert
-from rules.baking.rounding import G, ML, in_unit, step_of
+from rules.baking.rounding import ML, G, in_unit, step_of
 from rules.errors import OutOfRange, UnknownWord
 from rules.recipe import Recipe
 from rules.tables import sources
