@@ -7,6 +7,7 @@ dish and the method. One explanation is imported for an answer, and one rule mad
 from __future__ import annotations
 
 import re
+from collections import Counter
 from dataclasses import dataclass, replace
 from functools import cache
 
@@ -19,37 +20,7 @@ EXAMPLE_M = 1524.0
 ONE_LINE = 1
 NEAREST = 3
 LONGEST_TEXT = 500
-DULL = frozenset(
-    [
-        "a",
-        "an",
-        "and",
-        "as",
-        "at",
-        "be",
-        "by",
-        "do",
-        "does",
-        "for",
-        "here",
-        "how",
-        "in",
-        "is",
-        "it",
-        "my",
-        "of",
-        "on",
-        "or",
-        "the",
-        "to",
-        "up",
-        "what",
-        "when",
-        "why",
-        "with",
-        "you",
-    ]
-)
+ASK = Caution("note", "The figures are for the example; say your elevation and they will be for your kitchen.")
 
 NEEDS: tuple[str, ...] = ()
 
@@ -113,21 +84,26 @@ def explanation_rule(name: str) -> Rule:
 
 def part(explain: why.Explain, case: Case) -> Part:
     """The explanation at the depth that is asked for, at the asker's elevation or at an example."""
-    given = case.request.elevation_m is not None
-    told = explain(case if given else Case(replace(case.request, elevation_m=EXAMPLE_M)))
-    example = case.say.elevation(EXAMPLE_M)
-    return Part(
-        headline=told.line if given else f"{told.line} No elevation was given, so {example} serves as an example.",
-        because=told.line if case.request.depth <= ONE_LINE else told.paragraph,
-        maths=" ".join(told.equations),
-        figures=told.figures
-        if given
-        else (Figure("example_elevation", "Example elevation", EXAMPLE_M, "m"), *told.figures),
-        cautions=told.cautions if given else (*told.cautions, ASK),
+    if case.request.elevation_m is not None:
+        return told(explain(case), case)
+    example = told(explain(Case(replace(case.request, elevation_m=EXAMPLE_M))), case)
+    return replace(
+        example,
+        headline=f"{example.headline} No elevation was given, so {case.say.elevation(EXAMPLE_M)} serves as an example.",
+        figures=(Figure("example_elevation", "Example elevation", EXAMPLE_M, "m"), *example.figures),
+        cautions=(*example.cautions, ASK),
     )
 
 
-ASK = Caution("note", "The figures are for the example; say your elevation and they will be for your kitchen.")
+def told(explanation: why.Explanation, case: Case) -> Part:
+    """The explanation as a part of an answer."""
+    return Part(
+        headline=explanation.line,
+        because=explanation.line if case.request.depth <= ONE_LINE else explanation.paragraph,
+        maths=" ".join(explanation.equations),
+        figures=explanation.figures,
+        cautions=explanation.cautions,
+    )
 
 
 @rule("why.nothing_fits", "common-practice")
@@ -141,12 +117,26 @@ def nothing_fits(case: Case) -> Part:
 
 
 def nearest(text: str) -> tuple[Row, ...]:
-    """The rows that share most words with the text, in order of precedence where they share as many."""
+    """The rows that share most words with the text, rare words counting for more; ties in the catalogue's order."""
     said = words(text[:LONGEST_TEXT])
-    ranked = sorted(catalogue(), key=lambda row: -len(said & words(" ".join((row.title, *row.heard_as)))))
-    return tuple(ranked[:NEAREST])
+
+    def likeness(row: Row) -> float:
+        return sum(1 / known_words()[word] for word in said & row_words(row))
+
+    return tuple(sorted(catalogue(), key=likeness, reverse=True)[:NEAREST])
+
+
+@cache
+def known_words() -> Counter[str]:
+    """In how many rows each word of the catalogue stands."""
+    return Counter(word for row in catalogue() for word in row_words(row))
+
+
+def row_words(row: Row) -> set[str]:
+    """The words of a row's title and phrases."""
+    return words(" ".join((row.title, *row.heard_as)))
 
 
 def words(text: str) -> set[str]:
-    """The words of a text that tell something."""
-    return set(re.findall(r"[a-z]+", text.casefold())) - DULL
+    """The words of a text, in small letters."""
+    return set(re.findall(r"[a-z]+", text.casefold()))

@@ -4,7 +4,7 @@ from rules.case import Case, celsius
 from rules.evaporation import BELOW_BOIL_K
 from rules.methods.braise import OVEN_C
 from rules.why import Explanation
-from rules.why._words import at, boiling_figure, by_side, capital, simmer_figure
+from rules.why._words import at, by_side, capital, simmer_figure
 
 TITLE = "Why the oven stays the same for a braise"
 SOURCES = ("common-practice", "csu-high-altitude-food-prep", "iapws-r7-97")
@@ -34,7 +34,6 @@ def explain(case: Case) -> Explanation:
             f"{OVEN_C - case.here.boiling_c:.0f} °C to spare.",
         ),
         figures=(
-            boiling_figure(case),
             celsius("oven", "Oven", OVEN_C, OVEN_C),
             simmer_figure(case),
         ),

@@ -49,8 +49,9 @@ def explain(case: Case) -> Explanation:
         ),
         equations=(
             boiling_equation(case),
-            f"Stage here = {SOFT_BALL_C:.1f} − ({case.sea.boiling_c:.2f} − {case.here.boiling_c:.2f}) = "
-            f"{target_c:.1f} °C.",
+            f"Stage here = {SOFT_BALL_C:.1f} − ({case.sea.boiling_c:.2f} − {case.here.boiling_c:.2f}) "
+            f"= {target_c:.1f} °C.",
+            f"Syrup at {SOFT_BALL_C:.1f} °C holds {as_cooked:.1f} % sugar here, {as_meant:.1f} % at sea level.",
         ),
         figures=(
             boiling_figure(case),

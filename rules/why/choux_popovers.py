@@ -2,7 +2,7 @@
 
 from rules.case import Case
 from rules.why import Explanation
-from rules.why._words import at, boiling_figure, by_side, gas_equation, gas_figure, gas_swells
+from rules.why._words import at, by_side, gas_equation, gas_figure, gas_swells
 
 TITLE = "Why choux and popovers burst or collapse"
 SOURCES = ("from-memory", "us-std-atm-1976", "iapws-r7-97")
@@ -33,5 +33,5 @@ def explain(case: Case) -> Explanation:
             "steam go."
         ),
         equations=(gas_equation(case),),
-        figures=(boiling_figure(case), gas_figure(case)),
+        figures=(gas_figure(case),),
     )

@@ -32,7 +32,8 @@ def explain(case: Case) -> Explanation:
         ),
         equations=(
             boiling_equation(case),
-            f"Brewing band {BREW_C:.0f} ± {BREW_K:.0f} °C; boil less band's middle = {boil_c - BREW_C:+.1f} °C.",
+            f"Brewing band {BREW_C:.1f} °C, {BREW_K:.0f} °C either way; the boil is "
+            f"{boil_c - BREW_C:+.1f} °C from its middle.",
         ),
         figures=(
             boiling_figure(case),

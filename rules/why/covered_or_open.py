@@ -4,7 +4,7 @@ from rules import evaporation, water
 from rules.case import Case
 from rules.model import Figure
 from rules.why import Explanation
-from rules.why._words import at, boiling_figure, by_side, capital
+from rules.why._words import at, by_side, capital, simmer_figure
 
 TITLE = "When to cover a pot and when to leave it open"
 SOURCES = ("ashrae-applications", "crc-handbook", "common-practice")
@@ -35,5 +35,5 @@ def explain(case: Case) -> Explanation:
             f"{open_ml:.0f} ml an hour × {water.latent_heat_kj_per_kg(simmer_c):,.0f} kJ/kg / 3600 = {heat_w:.0f} W "
             f"to hold the open pot at {simmer_c:.1f} °C, before what its walls lose.",
         ),
-        figures=(boiling_figure(case), Figure("open_loss", "Lost in an hour, open", round(open_ml), "ml")),
+        figures=(simmer_figure(case), Figure("open_loss", "Lost in an hour, open", round(open_ml), "ml")),
     )

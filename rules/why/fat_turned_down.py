@@ -1,7 +1,7 @@
 """Deep fat: the food's own water leaves sooner and cooler."""
 
-from rules.case import Case
-from rules.model import Caution, Figure
+from rules.case import Case, celsius
+from rules.model import Caution
 from rules.say import to_c
 from rules.why import Explanation
 from rules.why._words import at, boiling_figure, boils, by_side
@@ -24,6 +24,7 @@ def explain(case: Case) -> Explanation:
     lower_k = DROP_K_PER_STEP * advised_m / STEP_M
     beyond = case.here.elevation_m > HIGHEST_ADVICE_M
     step = f"about {say.temp_drop(DROP_K_PER_STEP)} for every {say.elevation(STEP_M)}"
+    fat = celsius("fat_temperature", "Fat for doughnuts", DOUGHNUT_C - lower_k, DOUGHNUT_C)
     return Explanation(
         line=by_side(
             case,
@@ -55,17 +56,9 @@ def explain(case: Case) -> Explanation:
             + " Check the middle of the first piece, and meat with a thermometer."
         ),
         equations=(
-            f"Fat = {DOUGHNUT_C:.0f} − {DROP_K_PER_STEP:.2f}·{advised_m:.0f}/{STEP_M} = {DOUGHNUT_C - lower_k:.0f} °C.",
+            f"Fat = {DOUGHNUT_C:.1f} − {DROP_K_PER_STEP:.2f}·{advised_m:.0f}/{STEP_M} = {DOUGHNUT_C - lower_k:.1f} °C"
+            + (f", as far as the advice goes, {HIGHEST_ADVICE_M:,.0f} m." if beyond else "."),
         ),
-        figures=(
-            boiling_figure(case),
-            Figure(
-                "fat_temperature",
-                "Fat for doughnuts",
-                round(DOUGHNUT_C - lower_k, 1),
-                "degC",
-                sea_level=round(DOUGHNUT_C, 1),
-            ),
-        ),
+        figures=(boiling_figure(case), *(() if beyond else (fat,))),
         cautions=(HOT_FAT,),
     )

@@ -2,7 +2,7 @@
 
 from rules.case import Case
 from rules.why import Explanation
-from rules.why._words import at, boiling_figure, by_side, gas_equation, gas_figure, gas_swells
+from rules.why._words import at, by_side, gas_equation, gas_figure, gas_swells
 
 TITLE = "Why a hotter oven for cakes"
 SOURCES = ("uwyo-altitude-adjusters", "csu-cakes-2002", "iapws-r7-97")
@@ -35,5 +35,5 @@ def explain(case: Case) -> Explanation:
             "custards get no extra heat at all."
         ),
         equations=(gas_equation(case),),
-        figures=(boiling_figure(case), gas_figure(case)),
+        figures=(gas_figure(case),),
     )

@@ -36,7 +36,7 @@ def explain(case: Case) -> Explanation:
         ),
         equations=(
             boiling_equation(case),
-            f"Gel point = {case.here.boiling_c:.2f} + {GEL_ABOVE_BOIL_K:.2f} = {here_c:.1f} °C.",
+            f"Gel point = {case.here.boiling_c:.2f} + {GEL_ABOVE_BOIL_K:.2f} = {here_c:.2f} °C.",
         ),
         figures=(boiling_figure(case), celsius("gel_point", "Jam sets at", here_c, sea_c)),
         cautions=(TESTED,),

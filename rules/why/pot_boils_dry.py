@@ -4,7 +4,7 @@ from rules import evaporation
 from rules.case import Case
 from rules.model import Figure
 from rules.why import Explanation
-from rules.why._words import at, boiling_figure, by_side, capital
+from rules.why._words import at, by_side, capital
 
 TITLE = "Why a pot needs more water up high"
 SOURCES = ("ashrae-applications", "computed")
@@ -43,8 +43,5 @@ def explain(case: Case) -> Explanation:
             f"Carrier: rate = {evaporation.CARRIER_W_PER_M2_PA}·p_steam/r·(p_sea/p_here); on {POT_AREA_M2} m² "
             f"{here_ml:.0f} ml an hour here, {sea_ml:.0f} ml at sea level.",
         ),
-        figures=(
-            boiling_figure(case),
-            Figure("open_loss", "Lost in an hour, open", round(here_ml), "ml", sea_level=round(sea_ml)),
-        ),
+        figures=(Figure("open_loss", "Lost in an hour, open", round(here_ml), "ml", sea_level=round(sea_ml)),),
     )

@@ -15,13 +15,14 @@ def explain(case: Case) -> Explanation:
     say = case.say
     wrong_c = water.saturation_temp_c(air.SEA_LEVEL_PA)
     own, reported = say.pressure(case.here.pressure_pa), say.pressure(air.SEA_LEVEL_PA)
+    standard_pa = air.pressure_pa(case.here.elevation_m)
     return Explanation(
         line=f"A weather report gives pressure as if every town stood at sea level; {at(case)} the pot feels the "
         f"real one, {own}.",
         paragraph=(
             "Forecasters want to compare towns, so they add or take away a column of air until every station reads "
             f"as if it stood at the sea. That shows highs and lows, but it hides the altitude. {capital(at(case))} "
-            f"standard air presses with {say.pressure(air.pressure_pa(case.here.elevation_m))}, while the report "
+            f"standard air presses with {say.pressure(standard_pa)}, while the report "
             f"would say about {reported}. "
             + by_side(
                 case,
@@ -36,8 +37,8 @@ def explain(case: Case) -> Explanation:
         ),
         equations=(
             f"p_station = p_report·p({case.here.elevation_m:,.0f} m)/p(0) = "
-            f"{air.SEA_LEVEL_PA:,.0f}·{air.pressure_pa(case.here.elevation_m) / air.SEA_LEVEL_PA:.4f} = "
-            f"{air.pressure_pa(case.here.elevation_m):,.0f} Pa.",
+            f"{air.SEA_LEVEL_PA:,.0f}·{standard_pa / air.SEA_LEVEL_PA:.4f} = {standard_pa:,.0f} Pa.",
+            f"T_sat({case.here.pressure_pa:,.0f} Pa) = {case.here.boiling_c:.2f} °C.",
         ),
         figures=(
             boiling_figure(case),

@@ -2,7 +2,7 @@
 
 from rules.case import Case
 from rules.why import Explanation
-from rules.why._words import at, boiling_figure, by_side, capital, drying_equation, drying_figure, drying_percent
+from rules.why._words import at, by_side, capital, drying_equation, drying_figure, drying_percent
 
 TITLE = "Why smoked meat stalls"
 SOURCES = ("computed", "common-practice", "us-std-atm-1976")
@@ -37,8 +37,5 @@ def explain(case: Case) -> Explanation:
             "to temperature and feel, and leave room in the schedule."
         ),
         equations=(drying_equation(case),),
-        figures=(
-            boiling_figure(case),
-            drying_figure(case),
-        ),
+        figures=(drying_figure(case),),
     )

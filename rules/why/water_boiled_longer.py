@@ -25,7 +25,8 @@ def explain(case: Case) -> Explanation:
     return Explanation(
         line=f"Boil drinking water for {duration(wanted_min)} {at(case)}"
         + (
-            f" instead of {duration(sea_min)}, since a cooler boil kills germs more slowly and the advice keeps a margin."
+            f" instead of {duration(sea_min)}, since a cooler boil kills germs more slowly and the advice keeps a "
+            "margin."
             if wanted_min > sea_min
             else "; higher up the advice is longer, since a cooler boil kills germs more slowly."
         ),
@@ -37,8 +38,8 @@ def explain(case: Case) -> Explanation:
                 level="That kills them with plenty to spare. ",
                 below="That kills them with plenty to spare. ",
             )
-            + f"They differ on how much: {at(case)} {told}, and the World Health Organization only a full rolling boil. "
-            "Where they differ, take the longest. Start counting when stirring no longer stops the bubbles."
+            + f"They differ on how much: {at(case)} {told}, and the World Health Organization only a full rolling "
+            "boil. Where they differ, take the longest. Start counting when stirring no longer stops the bubbles."
         ),
         equations=(boiling_equation(case),),
         figures=(boiling_figure(case), Figure("boil_time", "Full rolling boil", wanted_min, "min", sea_level=sea_min)),

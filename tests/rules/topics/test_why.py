@@ -1,0 +1,118 @@
+"""Which explanation answers, at which depth, and what is said where nobody gave an elevation."""
+
+import subprocess
+import sys
+
+import pytest
+
+from rules import book, why
+from rules.engine import answer
+from rules.model import Request
+from rules.say import Say
+from rules.topics.why import ASK, EXAMPLE_M, nearest, subject
+
+HERE_M = 2133.6
+
+
+@pytest.mark.parametrize(
+    ("dish_class", "method", "expected"),
+    [
+        ("pasta", "boil", "pasta_takes_longer"),
+        ("pasta", None, "pasta_takes_longer"),
+        ("dried_bean", "pressure_cook", "pressure_cooker_helps"),
+        ("dried_bean", "braise", "beans_stay_hard"),
+        ("collagen_cut", "braise", "braise_longer"),
+        ("collagen_cut", "smoke", "smoking_stalls"),
+        ("poultry_pieces", "braise", "braise_longer"),
+        ("poultry_pieces", "roast", "roasts_unchanged"),
+        ("layer_cake", "bake", "cakes_fall"),
+        ("yeast_bread", "proof", "dough_races"),
+        ("fish", "poach", "poaching_same"),
+        (None, "microwave", "microwave_differs"),
+        (None, "bake", "hotter_oven"),
+        ("water", "boil", "water_boils_cooler"),
+        ("popcorn", None, None),
+        (None, None, None),
+    ],
+)
+def test_dish_and_method_pick_the_explanation(dish_class: str | None, method: str | None, expected: str | None) -> None:
+    assert subject(Request(topic="why", dish_class=dish_class, method=method)) == expected
+
+
+def test_a_named_subject_comes_before_dish_and_method() -> None:
+    request = Request(topic="why", subject="lid_matters", dish_class="pasta", method="boil", elevation_m=HERE_M)
+    assert [b.rule for b in answer(request).because] == ["why.lid_matters"]
+
+
+def test_a_subject_of_another_catalogue_is_passed_over() -> None:
+    assert subject(Request(topic="why", subject="soft_ball", dish_class="candy")) == "candy_hard"
+
+
+@pytest.mark.parametrize("name", why.names())
+def test_every_explanation_is_reached_through_the_engine(name: str) -> None:
+    given = answer(Request(topic="why", subject=name, elevation_m=HERE_M, depth=3))
+    told = why.module(name)
+    assert given.covered
+    assert [b.rule for b in given.because] == [f"why.{name}"]
+    assert given.because[0].sources == told.SOURCES
+
+
+def test_three_depths() -> None:
+    one, two, three = (
+        answer(Request(topic="why", subject="salt_in_water", elevation_m=HERE_M, depth=depth)) for depth in (1, 2, 3)
+    )
+    assert one.headline == two.headline == three.headline == one.because[0].text
+    assert one.headline not in two.because[0].text
+    assert three.because[0].text.startswith(two.because[0].text)
+    assert "0.512·2·10/58.44 = 0.175 °C" in three.because[0].text
+    assert "0.512" not in two.because[0].text
+
+
+@pytest.mark.parametrize("name", why.names())
+def test_without_an_elevation_the_example_is_called_an_example(name: str) -> None:
+    given = answer(Request(topic="why", subject=name))
+    example = Say("us").elevation(EXAMPLE_M)
+    assert given.missing == ()
+    assert given.headline.endswith(f"No elevation was given, so {example} serves as an example.")
+    assert given.figures[0].id == "example_elevation"
+    assert ASK in given.cautions
+    assert given.request.elevation_m is None
+
+
+def test_a_barometer_is_an_elevation() -> None:
+    given = answer(Request(topic="why", subject="water_boils_cooler", pressure_pa=78_185))
+    assert "example" not in given.headline
+    boil = given.figure("boiling_point")
+    assert boil is not None
+    assert boil.value == pytest.approx(92.87, abs=0.01)
+
+
+def test_what_is_not_explained_says_so_and_names_three_that_are() -> None:
+    given = answer(Request(topic="why", text="why does popcorn leave so many old maids in the cake pan"))
+    assert given.headline == "That is not among the things explained here yet."
+    assert given.because[0].rule == "why.nothing_fits"
+    assert given.because[0].text.count(";") == 2
+    assert given.figures == ()
+
+
+def test_nearest_goes_by_the_words() -> None:
+    assert nearest("the brisket is stuck")[0].id == "smoking_stalls"
+    assert len(nearest("")) == len(nearest("x" * 10_000_000)) == 3
+
+
+def test_every_explanation_is_a_rule_of_the_book() -> None:
+    module = book.room("topics", "why")
+    assert module is not None
+    rules = {item.id: item for item in book.rules_of(module)}
+    assert set(rules) == {f"why.{name}" for name in why.names()} | {"why.nothing_fits"}
+    assert rules["why.lid_matters"].purpose == "Why the lid matters."
+
+
+def test_one_answer_imports_one_explanation() -> None:
+    code = (
+        "import sys; from rules.engine import answer; from rules.model import Request;"
+        "answer(Request(topic='why', subject='lid_matters', elevation_m=2000.0));"
+        "print([m for m in sys.modules if m.startswith('rules.why.') and '._' not in m])"
+    )
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert done.stdout.strip() == "['rules.why.lid_matters']"
