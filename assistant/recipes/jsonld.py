@@ -159,7 +159,8 @@ def _yields(value: object) -> Amount | None:
     best = next((a for a in known if a.unit), known[0] if known else None)
     if best and best.unit is None and isinstance(value, dict):
         unit = value.get("unitText")
-        return Amount(best.value, unit if isinstance(unit, str) else None, best.high, best.line)
+        named = _named(f"{best.line} {unit}") if isinstance(unit, str) else None
+        return replace(named, line=best.line) if named else best
     return best
 
 

@@ -62,6 +62,7 @@ def _patterns() -> dict[str, re.Pattern[str]]:
         "before_unit": re.compile(rf"\s*(?:{any_of('lines', 'before_unit')}\s+)*", flags),
         "unit": re.compile(r"\s?-?\s?(?:(fl\.?\s?oz|fluid\s+ounces?|per\s+cent|[a-zµ#]+|%)\.?)(?!\w)", flags),
         "dozen": re.compile(r"\s*dozen\b", flags),
+        "one": re.compile(r"\s*(pinch|dash|handful|knob|sprig|drop)\s+(?:of\s+)?", flags),
         "times": re.compile(r"\s*[x×]\s*(?=\d)", flags),
         "and": re.compile(r"\s*,?\s*(?:\bplus\b|\+|\band\b|&)\s*", flags),
         "range": re.compile(RANGE_SIGN, flags),
@@ -122,7 +123,7 @@ def _packed(text: str, count: Measure) -> Measure | None:
     at = times if times > count.end else bracket.end() if bracket else _skip("lead", text, count.end)
     piece = _plain(text, _skip("lead", text, at))
     if piece is None or piece.unit is None or piece.unit.kind not in ("mass", "volume"):
-        return None
+        return _pack_by_name(text, count) if bracket else None
     end = piece.end
     if bracket and times == count.end:
         close = text.find(")", end)
@@ -135,11 +136,25 @@ def _packed(text: str, count: Measure) -> Measure | None:
     return Measure(count.start, end, count.low, count.high, None, piece) if times > count.end else None
 
 
+def _pack_by_name(text: str, count: Measure) -> Measure | None:
+    """Packs known by a trade size: "2 (#10) cans"."""
+    size = re.compile(r"\s*\([^()]{1,20}\)").match(text, count.end)
+    pack = _unit_at(text, size.end()) if size else None
+    return replace(count, unit=pack[0], end=pack[1]) if pack and pack[0].kind == "count" else None
+
+
+def _one(text: str, at: int) -> Measure | None:
+    """A measure whose figure goes without saying: "pinch of cayenne"."""
+    found = _patterns()["one"].match(text, at)
+    unit = unit_of(found[1]) if found else None
+    return Measure(at, found.end(1), 1.0, None, unit) if found and unit else None
+
+
 def measure_at(text: str, at: int, spelled: bool = False) -> Measure | None:
     """The measure that begins at a place, or None. spelled: whether "one", "a", "half a" count as figures."""
     found = _plain(text, at, spelled)
     if found is None:
-        return None
+        return _one(text, at) if spelled else None
     if found.unit is None:
         return _packed(text, found) or found
     sign = _patterns()["range"].match(text, found.end)
@@ -323,7 +338,12 @@ def read_line(text: str, component: str = "") -> IngredientLine | None:
     name, preparation = _split(placed[1] if placed else bare)
     known = find(name)
     item = known or Ingredient(name)
-    fields: dict[str, Any] = {"line": line, "component": component, "item": item.name, "known": known is not None}
+    fields: dict[str, Any] = {
+        "line": line,
+        "component": component,
+        "item": item.name or name,
+        "known": known is not None,
+    }
     fields |= {"role": item.role, "preparation": preparation, **flags}
     if placed:
         found = _behind(placed[0], placed[1])

@@ -4,13 +4,15 @@ from __future__ import annotations
 
 import math
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 
 from assistant.recipes.units import Unit, unit_of
 from rules import dishes, tables
 
 INGREDIENTS = "lexicon/ingredients.toml"
+# Dishes that pour like water, and weigh about what it weighs.
+WATERY, WATERY_G_PER_CUP = ("stock", "coffee", "tea"), 240.0
 _TOKEN = re.compile(r"[a-zà-öø-ÿ0-9%]+")
 
 
@@ -18,6 +20,7 @@ _TOKEN = re.compile(r"[a-zà-öø-ÿ0-9%]+")
 class Ingredient:
     """What is known of an ingredient: masses [g] of a cup, tablespoon, teaspoon or piece, each None where unknown.
 
+    name: "" for a food that is only known as a dish, since the dish's name would be another thing ("chuck roast")
     role: what it does in a formula ("flour", "fat"); for a food that is only known as a dish, the dish class
     """
 
@@ -79,7 +82,7 @@ def stems(text: str) -> tuple[str, ...]:
 def _known() -> dict[tuple[str, ...], Ingredient]:
     found: dict[tuple[str, ...], Ingredient] = {}
     for dish in dishes.dishes().values():
-        food = Ingredient(dish.name, dish.dish_class)
+        food = Ingredient("", dish.dish_class, WATERY_G_PER_CUP if dish.dish_class in WATERY else None)
         found |= {stems(alias): food for alias in (dish.name, *dish.heard_as)}
     for row in tables.read_toml(INGREDIENTS)["ingredient"]:
         grams = {key: float(row[key]) for key in ("grams_per_cup", "tbsp_g", "tsp_g", "each_g") if key in row}
@@ -97,6 +100,12 @@ def _neutral() -> frozenset[str]:
     return frozenset(stem for word in words for stem in stems(word))
 
 
+def _dry(food: Ingredient, tokens: tuple[str, ...]) -> Ingredient:
+    """A food known as a dish, with the weights of its dry form where the lexicon has it: beans, rice, pasta."""
+    dry = _known().get(("dry", *tokens))
+    return replace(dry, name="", role=food.role) if dry else food
+
+
 @cache
 def find(words: str) -> Ingredient | None:
     """The ingredient that the words name, or None.
@@ -108,7 +117,7 @@ def find(words: str) -> Ingredient | None:
     for end in range(len(tokens), 0, -1):
         for begin in range(end):
             if (item := known.get(tokens[begin:end])) and set(tokens[:begin]) <= neutral:
-                return item
+                return item if item.name else _dry(item, tokens[begin:end])
         if tokens[end - 1] not in neutral:
             return None
     return None

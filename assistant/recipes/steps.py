@@ -270,7 +270,8 @@ def _vessel() -> re.Pattern[str]:
     return re.compile(rf"(?<![\w/]){size}{kind}(?P<name>{any_of('vessels', 'names')})", _FLAGS)
 
 
-def _vessels(text: str) -> tuple[Vessel, ...]:
+def vessels(text: str) -> tuple[Vessel, ...]:
+    """The pans and pots that a text names."""
     return tuple(
         Vessel(m.start(), m.end(), " ".join(m["name"].lower().split()), (m["size"] or "").strip(" -"))
         for m in _vessel().finditer(text)
@@ -301,5 +302,5 @@ def read_step(text: str, component: str = "", *, metric: bool = False, sweet: bo
         temperatures=tuple(_temperatures(seen, metric, sweet)),
         pressures=pressures,
         cues=_cues(seen),
-        vessels=_vessels(seen),
+        vessels=vessels(seen),
     )

@@ -14,7 +14,7 @@ from typing import Literal
 
 from assistant.recipes.lines import any_of, measure_at, read_line, words
 from assistant.recipes.numbers import NUMBER, NUMBER_WORD, RANGE_SIGN, number
-from assistant.recipes.steps import read_step
+from assistant.recipes.steps import read_step, vessels
 from rules import tables
 from rules.recipe import Amount, IngredientLine, Recipe
 
@@ -146,6 +146,8 @@ def _like_step(line: str) -> bool:
     """Whether a line reads as a sentence of a method rather than as an ingredient."""
     verb = _step_start().match(line)
     sentences = len(re.findall(r"[a-z)][.!?](?:\s|$)", line))
+    if verb and not sentences and _measured(line, known=True):
+        return False
     return (
         bool(verb and (len(line.split()) > 3 or sentences))
         or sentences > 1
@@ -183,6 +185,12 @@ def _part(line: str, following: str | None, section: Section) -> str | None:
     return found["name"].strip().lower()
 
 
+def _measured(line: str, known: bool = False) -> bool:
+    """Whether a line has a measure, and, where that is asked, names an ingredient that we know."""
+    read = read_line(line)
+    return read is not None and read.amount is not None and (read.known or not known)
+
+
 def _names_part(line: str) -> bool:
     """Whether a line says no more than "Frosting" or "Lemon glaze"."""
     return len(line.split()) <= 3 and bool(re.search(rf"\b{any_of('headings', 'parts')}$", line, _FLAGS))
@@ -201,8 +209,9 @@ def _take(line: str, following: str | None, so_far: _Reading) -> None:
         if rest:
             _take_rest(rest, line, so_far)
         return
-    if not so_far.title and so_far.section == "head" and not _as_ingredient(line, "", False) and not _like_step(line):
+    if not so_far.title and so_far.section == "head" and not _measured(line) and not _like_step(line):
         so_far.title = line.strip(" #*")
+        so_far.yields = next(filter(None, map(read_yields, re.split(r"[,(;|–—]\s*", line)[1:])), None)
         return
     if so_far.section != "notes" and so_far.yields is None and (amount := read_yields(line)):
         so_far.yields = amount
@@ -218,8 +227,32 @@ def _take(line: str, following: str | None, so_far: _Reading) -> None:
         so_far.section = "ingredients" if so_far.section == "head" else so_far.section
     elif so_far.section == "steps":
         _take_step(line, so_far)
+    elif so_far.yields is None and not so_far.ingredients and (amount := _bare_yields(line)):
+        so_far.yields = amount
+    elif not so_far.ingredients and vessels(line) and not _measured(line, known=True) and not _like_step(line):
+        so_far.notes.append(line)
     else:
-        _take_early(line, so_far)
+        for part_line in _run_together(line):
+            _take_early(part_line, so_far)
+
+
+def _bare_yields(line: str) -> Amount | None:
+    """A yield with no word in front: "1 loaf", "One 9-inch pie, serves 8"."""
+    named = line.split(",")[0].strip(" .")
+    found = read_yields(f"Makes {named}")
+    bare = found and found.unit in _bare_yield_units() and _singular(named.split()[-1].lower()) == found.unit
+    return replace(found, line=line) if found and bare else None
+
+
+@cache
+def _bare_yield_units() -> frozenset[str]:
+    return frozenset(_singular(word) for word in words("yields", "bare"))
+
+
+def _run_together(line: str) -> list[str]:
+    """The ingredients of a line that lists several, each with its measure: "1 cup flour, 2 eggs, 1 tsp salt"."""
+    parts = re.split(rf",\s+(?=(?:{NUMBER}|an?|one)\s)", line)
+    return parts if len(parts) > 2 and all(_measured(part) for part in parts) else [line]
 
 
 def _take_aside(text: str, so_far: _Reading) -> None:

@@ -20,8 +20,8 @@ NOT_BATTER = re.compile(
     re.I,
 )
 NOT_IN_FORMULA = re.compile(
-    r"\bfor (?:the "
-    ")?(?:dusting|rolling|greasing|brushing|frying|sprinkling|coating|finishing|garnish|serving|pans?|egg wash)\b"
+    r"(?<!more )(?<!extra )\bfor (?:the )?"
+    r"(?:dusting|rolling|greasing|brushing|frying|sprinkling|coating|finishing|garnish|serving|pans?|egg wash)\b"
     r"|(?<!more )(?<!extra )\bto (?:dust|roll|grease|brush|fry|sprinkle|coat|finish|garnish|serve)\b",
     re.I,
 )

@@ -24,7 +24,7 @@ PIECE_G = 150.0
 # A recipe that fits nothing better than this is of no style that we know.
 LEAST_FIT = 0.55
 # How sharply the best fit is set against the others when saying how sure it is.
-CONTRAST = 10
+CONTRAST = 8
 MEATS = ("collagen_cut", "tender_cut", "ground_meat", "sausage", "poultry_pieces", "whole_bird", "offal", "cured_meat")
 FOODS = {"bean": ("dried_bean", "lentil"), "rice": ("rice",), "pasta": ("pasta", "noodle"), "meat": MEATS}
 _WET_TIMES = ("braise", "simmer", "boil", "pressure", "cook", "bake", "roast")
@@ -208,7 +208,7 @@ def _variety(row: dict[str, Any], features: dict[str, float], title: str, method
 
 
 def ranked(recipe: Recipe) -> tuple[Style, ...]:
-    """Every style with how sure it is, surest first; they add up to 1.
+    """Every style with how sure it is, surest first: its share of all fits, times how well it fits by itself.
 
     Ratios by mass weigh most, then the words of the method, then the title. A recipe without masses goes by its words.
     source: common-practice
@@ -221,7 +221,9 @@ def ranked(recipe: Recipe) -> tuple[Style, ...]:
     total = sum(fit**CONTRAST for fit in fits.values())
     rows = {row["id"]: row for row in _styles()}
     styles = [
-        Style(id, round(fit**CONTRAST / total, 3), _variety(rows[id], features, title, method) if id in rows else "")
+        Style(
+            id, round(fit * fit**CONTRAST / total, 2), _variety(rows[id], features, title, method) if id in rows else ""
+        )
         for id, fit in fits.items()
     ]
     return tuple(sorted(styles, key=lambda s: -s.sure))
