@@ -99,7 +99,10 @@ def needs_of(module: ModuleType) -> tuple[str, ...]:
 
 
 def every_rule() -> Iterator[tuple[str, Rule]]:
-    """Every rule with the name of its room, each once, in the order of rooms."""
+    """Every rule with the name of its room, each once, in the order of rooms; that of the equipment first."""
+    from rules.equipment import note
+
+    yield "equipment", note
     seen: set[str] = set()
     for shelf in SHELVES:
         for name in names(shelf):

@@ -38,7 +38,7 @@ def work_out(request: Request) -> Answer:
     missing = tuple(word for word in needs(module, request) if not known(request, word))
     if missing:
         return Answer(request=request, missing=missing)
-    return assemble(request, book.rules_of(module, request))
+    return assemble(request, rules_for(module, request))
 
 
 def settle(request: Request) -> Request:
@@ -59,6 +59,16 @@ def room_for(request: Request) -> ModuleType | None:
     if request.topic in METHOD_TOPICS:
         return book.room("methods", request.method) if request.method else None
     return book.room("topics", request.topic)
+
+
+def rules_for(module: ModuleType, request: Request) -> tuple[Rule, ...]:
+    """The rules of the room, and after them what the cook's equipment changes."""
+    rules = book.rules_of(module, request)
+    if not request.equipment:
+        return rules
+    from rules.equipment import note
+
+    return (*rules, note)
 
 
 def needs(module: ModuleType, request: Request) -> tuple[str, ...]:

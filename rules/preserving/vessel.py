@@ -13,6 +13,7 @@ BY_SUBJECT = {
     "dial_gauge": PRESSURE,
     "weighted_gauge": PRESSURE,
 }
+CANNERS = ("dial_gauge_canner", "weighted_gauge_canner", "pressure_canner")
 GAUGES = ("dial_gauge", "weighted_gauge")
 
 
@@ -29,13 +30,18 @@ def named(request: Request) -> str | None:
 
 
 def vessel(request: Request) -> str:
-    """The canner to answer for: the one that was named, else the one that the food calls for."""
-    return named(request) or (PRESSURE if food_of(request).kind == "low_acid" else BOILING_WATER)
+    """The canner to answer for: the one that was named, else the one that the food calls for, else the cook's own."""
+    food = food_of(request)
+    if chosen := named(request):
+        return chosen
+    if food.kind == "low_acid" or (food.kind == "unknown" and set(CANNERS) & set(request.equipment)):
+        return PRESSURE
+    return STEAM if "steam_canner" in request.equipment else BOILING_WATER
 
 
 def gauge(request: Request) -> str | None:
     """The gauge, "dial" or "weighted" where the cook named it or owns only that one; None for either."""
     if request.subject in GAUGES:
         return request.subject.removesuffix("_gauge")
-    owned = {word for word in ("dial", "weighted") if f"pressure_canner_{word}" in request.equipment}
+    owned = {word for word in ("dial", "weighted") if f"{word}_gauge_canner" in request.equipment}
     return owned.pop() if len(owned) == 1 else None
