@@ -43,7 +43,9 @@ def elevation_heard(at: str) -> Request:
     """
     from assistant.language import understand
 
-    heard = understand(f"my elevation is {at}" if any(c.isdigit() for c in at) else f"I cook in {at}")
+    figure = at.strip().replace("\N{MINUS SIGN}", "-")
+    below = f"{figure[1:]} below sea level" if figure.startswith("-") else figure
+    heard = understand(f"my elevation is {below}" if any(c.isdigit() for c in at) else f"I cook in {at}")
     if heard.elevation_m is None:
         doubt = next((u.reason for u in heard.unused if u.kind == "elevation"), "")
         exits.leave(doubt or f"--at {at!r} is not an elevation I know; say 7000ft, 2130m or a town")

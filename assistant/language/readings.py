@@ -54,18 +54,28 @@ def is_gauge(m: Measure, words: Sequence[str]) -> bool:
     return after[:1] != ["of"] and (before in ("at", "to", "and", "or", "than", "between") or after[:1] in (["weight"], ["pressure"], ["jiggler"]))
 
 
-def barometer(measures: Sequence[Measure], words: Sequence[str], elevation_m: float | None, gauge: float | None) -> Barometer:
-    """Station pressure from a barometer; a weather report's figure, reduced to sea level, is noted and not used."""
+def barometer(
+    measures: Sequence[Measure],
+    words: Sequence[str],
+    elevation_m: float | None,
+    gauge: float | None,
+    reads_high_pa: float = 0.0,
+) -> Barometer:
+    """Station pressure from a barometer; a weather report's figure, reduced to sea level, is noted and not used.
+
+    reads_high_pa: how much the kitchen's barometer reads too high [Pa], taken off
+    """
     reading = next((m for m in measures if _is_barometer(m, gauge)), None)
     if reading is None:
         return Barometer()
     said = " ".join(words[reading.start : reading.end])
+    true_pa = reading.low - reads_high_pa
     if elevation_m is not None and air.LOWEST_M <= elevation_m <= air.HIGHEST_M:
-        return _beside_elevation(reading.low, elevation_m, said)
-    if reading.low > air.SEA_LEVEL_PA * 0.965:
+        return _beside_elevation(true_pa, elevation_m, said)
+    if true_pa > air.SEA_LEVEL_PA * 0.965:
         return Barometer(unused=(Unused("elevation", said, WEATHER_REPORT.format(said=said)),))
     try:
-        return Barometer(reading.low, air.elevation_m(reading.low))
+        return Barometer(true_pa, air.elevation_m(true_pa))
     except OutOfRange:
         return Barometer(unused=(Unused("elevation", said, f"{said} is no air pressure of a kitchen on land. What is your elevation?"),))
 

@@ -46,7 +46,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     gauge = readings.gauge_pa(doc._.measures, words, in_cooker)
     height = heights.settle(doc._.elevations, words, units or kitchen.units)
     beside = kitchen.elevation_m if height.here_m is None and not height.unused else height.here_m
-    barometer = readings.barometer(doc._.measures, words, beside, gauge)
+    barometer = readings.barometer(doc._.measures, words, beside, gauge, kitchen.barometer_offset_pa)
     hot = method in HOT_METHODS or topic in HOT_TOPICS or any(word in HOT_WORDS for word in words)
     high = heights.plausible(doc._.elevations, units or kitchen.units)
     temp_c = readings.temperature_c(doc._.measures, doc._.numbers, high, words, units or kitchen.units, hot)
@@ -73,6 +73,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         gauge_pa=gauge,
         service_time=service_time(doc._.clock),
         covered=hints.covered(words),
+        units=units or kitchen.units,
         equipment=tuple(dict.fromkeys(f.id for f in found if f.kind == "equipment")),
         unused=(*height.unused, *barometer.unused, *((no_such,) if no_such else ()), *unknown.places(doc)),
     )  # fmt: skip

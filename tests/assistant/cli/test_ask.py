@@ -81,7 +81,7 @@ def test_an_off_topic_question_exits_with_four() -> None:
     "arguments", [["ask", ""], ["ask", "   "], ["ask", "--depth", "9", BRAISE], ["ask", "--units", "cubits", "x"]]
 )
 def test_misuse_exits_with_two(arguments: list[str]) -> None:
-    assert run("ask", *arguments).exit_code == 2
+    assert run(*arguments).exit_code == 2
 
 
 @pytest.mark.parametrize(

@@ -78,6 +78,17 @@ def test_all_that_is_said_is_kept() -> None:
     assert "1.8 °F (1 °C) too high" in words
 
 
+def test_a_reading_of_the_kitchens_barometer_is_put_right_by_its_offset() -> None:
+    """U.S. Standard Atmosphere 1976: 781.85 hPa at 7,000 ft; the barometer reads 10 hPa more."""
+    reading = ("ask", "--json", "what does water boil at, my barometer reads 791.85 hPa")
+    plain = json.loads(run(*reading).stdout)["heard"]["elevation_m"]
+    run("kitchen", "add", "Lodge", "--at", "7000ft", "--barometer-offset", "10 hPa")
+    put_right = json.loads(run(*reading).stdout)
+    boiling = next(f["value"] for f in put_right["figures"] if f["id"] == "boiling_point")
+    assert plain < 2050
+    assert boiling == pytest.approx(92.87, abs=0.02)
+
+
 def test_list_marks_the_one_in_use(lodge: None) -> None:
     run("kitchen", "add", "Bakery", "--at", "5300ft")
     assert run("kitchen", "list").stdout == (
@@ -117,7 +128,7 @@ def test_a_name_is_overwritten_only_on_request(lodge: None) -> None:
     ("arguments", "says"),
     [
         (["X", "--at", "nowhere at all"], "elevation"),
-        (["X", "--at", "70000ft"], "elevation"),
+        (["X", "--at", "70000ft"], "higher than any mountain"),
         (["", "--at", "7000ft"], "needs a name"),
         (["X", "--at", "7000ft", "--equipment", "electric presure cooker"], "did you mean electric pressure cooker"),
         (["X", "--at", "7000ft", "--barometer-offset", "lots"], "0.05inHg"),
