@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cache
+from itertools import pairwise
 
 from rules.errors import UnknownWord
 from rules.tables import BadTable, read_csv
@@ -99,7 +100,7 @@ def _read(table: str, component: str, elevation_m: float) -> Span:
     bands = ((first - RAMP_FT, 0.0, 0.0), *bands)
     if feet <= bands[0][0]:
         return NOTHING
-    for (below, low0, high0), (above, low1, high1) in zip(bands, bands[1:], strict=False):
+    for (below, low0, high0), (above, low1, high1) in pairwise(bands):
         if feet <= above:
             share = (feet - below) / (above - below)
             low, high = low0 + share * (low1 - low0), high0 + share * (high1 - high0)

@@ -109,12 +109,8 @@ def rescaled(
     amount, unit = amount_of(line.line), line.line.unit
     if amount is None or unit not in MEASURED:
         return None
-    wanted, to_unit = same_measure(amount * ratio.value, unit, fine=fine)
-    scale = wanted / (amount * ratio.value)
-    if abs(ratio.value - 1) > 1e-9:
-        to, low, high = (kitchen(amount * scale * r, to_unit, fine=fine) for r in (ratio.value, ratio.low, ratio.high))
-    else:
-        to, low, high = (amount * scale,) * 3
+    base, to_unit = same_measure(amount, unit, fine=fine)
+    to, low, high = (towards(base, r, to_unit, fine=fine) for r in (ratio.value, ratio.low, ratio.high))
     was = in_unit(amount, unit, to_unit)
     if was is None or abs(to - was) < 1e-6:
         to, low, high, to_unit = amount, amount, amount, unit
@@ -127,6 +123,18 @@ def rescaled(
         from_value=amount, from_unit=unit, to_value=to, to_low=min(low, to), to_high=max(high, to), to_unit=to_unit,
         rule=rule, because=because, sources=sources,
     )  # fmt: skip
+
+
+def towards(amount: float, ratio: float, unit: str | None, *, fine: bool = False) -> float:
+    """An amount times a ratio, rounded to what a cook can measure; the rounding never turns less into more.
+
+    >>> towards(1 / 3, 0.99, "cup") == 1 / 3, towards(2, 0.75, "tsp", fine=True)
+    (True, 1.5)
+    """
+    if abs(ratio - 1) < 1e-9:
+        return amount
+    rounded = kitchen(amount * ratio, unit, fine=fine)
+    return max(rounded, amount) if ratio > 1 else min(rounded, amount)
 
 
 def scale_lines(

@@ -95,7 +95,10 @@ def why(batch: Batch, ratio: float) -> str:
     """The reason."""
     if not batch.up:
         return f"At {batch.here} the crumb needs no more help than large eggs give, {percent(ratio)} less by weight."
-    return f"About {percent(ratio)} more egg by weight brings protein to set the crumb sooner and water against the dry air."
+    return (
+        f"About {percent(ratio)} more egg by weight brings protein to set the crumb sooner and water against the dry "
+        "air."
+    )
 
 
 def counted_eggs(line: Placed, ratio: float, because: str, sources: tuple[str, ...]) -> Change:
@@ -106,7 +109,8 @@ def counted_eggs(line: Placed, ratio: float, because: str, sources: tuple[str, .
     more = ratio > 1
     return Change(
         what="egg", way="same" if same else "more" if more else "less", at=ingredient(line.index), item=line.line.item,
-        from_value=float(count), from_unit=size, to_value=float(to_count), to_low=float(count), to_high=float(max(count, to_count)),
+        from_value=float(count), from_unit=size, to_value=float(to_count), to_low=float(count),
+        to_high=float(max(count, to_count)),
         to_unit=to_size, rule=RULE, sources=sources,
         because="The change is smaller than the step from one size of egg to the next." if same else because,
     )  # fmt: skip

@@ -13,8 +13,8 @@ from rules.recipe import Recipe
 
 CUP_FLOUR_G = 125.0
 TSP_LEAVENING_G = 4.6
-# Carbon dioxide that a gram gives in a batter, as millilitres at 25 degC and 101,325 Pa: by weight powders are made to give at
-# least 12 % (US standard of identity of baking powder), usually about 14 %; soda with acid enough gives 44/84 of its weight.
+# Carbon dioxide as millilitres at 25 degC and 101,325 Pa. Powders are made to give at least 12 % of their weight (US
+# standard, from memory), usually about 14 %; soda with acid enough gives 44/84 of its weight.
 ML_PER_G_CO2 = 24.47 / 44.01 * 1000
 CO2_SHARE = {"powder": 0.14, "soda": 44.01 / 84.01}
 

@@ -1,4 +1,4 @@
-"""Hot fat: the fat runs cooler, because the water in the dough leaves at a lower temperature and the crust outruns the crumb."""
+"""Hot fat: it runs cooler, because the dough's water boils cooler and the crust would outrun the crumb."""
 
 from __future__ import annotations
 

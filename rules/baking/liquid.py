@@ -33,14 +33,19 @@ def why(batch: Batch) -> str:
     if batch.style == "rice":
         return f"The rice cooks longer at {batch.here}, and more of its water leaves as steam."
     if not batch.up:
-        return f"Less water leaves the batter in the denser air at {batch.here}, so it needs {percent(ratio.value)} less liquid."
+        return (
+            f"Less water leaves the batter in the denser air at {batch.here}, so it needs {percent(ratio.value)} "
+            "less liquid."
+        )
     if batch.style in YEASTED:
         return (
-            f"Flour stored in dry air takes up more water, and the dough dries {number(drying)} times as fast. Hold a little of the "
+            f"Flour stored in dry air takes up more water, and the dough dries {number(drying)} times as fast. Hold "
+            "a little of the "
             "liquid back and add it by feel."
         )
     return (
-        f"Water leaves the batter {number(drying)} times as fast at {batch.here} as at {batch.there}, and boils off sooner in "
+        f"Water leaves the batter {number(drying)} times as fast at {batch.here} as at {batch.there}, and boils off "
+        "sooner in "
         f"the oven; the tables give {percent(ratio.value)} more liquid for this kind of bake."
     )
 
@@ -49,7 +54,7 @@ def added(batch: Batch) -> Iterator[Change]:
     """A batter without a poured liquid: the share of the water in its eggs and fat, where that makes a spoon."""
     part = components.share(batch.style, "liquid")
     ratio = batch.ratio("liquid")
-    extra = ratio.map(lambda r: (r - 1) * water_g(batch.lines))
+    extra = ratio.map(lambda r: (r - 1) * water_g(batch.parts("egg", "white", "yolk", "fat")))
     if part is None or not part.value or not batch.up or extra.value < LEAST_ML:
         return
     unit = "tbsp" if batch.units == "us" else "ml"
@@ -58,7 +63,8 @@ def added(batch: Batch) -> Iterator[Change]:
         kitchen(ml / size, unit) if ml >= ML_PER_TSP else 0.0 for ml in (extra.value, extra.low, extra.high)
     )
     yield Change(
-        what="liquid", way="more", at="recipe", item="water", from_value=0.0, from_unit=unit, to_value=value, to_low=low,
-        to_high=high, to_unit=unit, rule="baking.liquid", sources=components.sources(batch.style, "liquid"),
+        what="liquid", way="more", at="recipe", item="water", from_value=0.0, from_unit=unit,
+        to_value=value, to_low=low, to_high=high, to_unit=unit, rule="baking.liquid",
+        sources=components.sources(batch.style, "liquid"),
         because=f"{why(batch)} This recipe pours no liquid, so beat a spoon of water or milk in with the eggs.",
     )  # fmt: skip

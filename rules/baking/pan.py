@@ -11,7 +11,7 @@ from rules.baking.change import Change
 
 RULE = "baking.pan"
 USUAL_FILL = 2 / 3
-TWO_THIRDS = re.compile(r"(?:2/3|⅔|two[- ]thirds?) full", re.I)
+TWO_THIRDS = re.compile(r"\bfill\w*\b[^.;]{0,40}?\s(?P<fill>(?:2/3|⅔|two[- ]thirds?)(?P<full> full)?)(?!\w)", re.I)
 
 
 def fill(batch: Batch, elevation_m: float) -> float:
@@ -32,8 +32,9 @@ def changes(batch: Batch) -> Iterator[Change]:
     if abs(here - there) < 0.02:
         return
     yield Change(
-        what="pan", way="less" if here < there else "more", at="recipe", from_value=round(there, 2), from_unit="of the depth",
-        to_value=round(here, 2), to_low=round(here, 2), to_high=round(here, 2), to_unit="of the depth", rule=RULE,
+        what="pan", way="less" if here < there else "more", at="recipe", from_value=round(there, 2),
+        from_unit="of the depth", to_value=round(here, 2), to_low=round(here, 2), to_high=round(here, 2),
+        to_unit="of the depth", rule=RULE,
         because=why(batch), sources=components.sources(batch.style, "fill"),
     )  # fmt: skip
 
@@ -53,4 +54,5 @@ def rewrite(batch: Batch, text: str) -> list[tuple[int, int, str]]:
     """Where a step says "two-thirds full": start, end and what to say instead."""
     if not (fill(batch, batch.from_m) > 0.6 > 0.55 > fill(batch, batch.to_m)):
         return []
-    return [(m.start(), m.end(), f"half full (was {m.group()})") for m in TWO_THIRDS.finditer(text)]
+    found = TWO_THIRDS.finditer(text)
+    return [(m.start("fill"), m.end("fill"), f"half{m['full'] or ''} (was {m['fill']})") for m in found]

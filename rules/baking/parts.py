@@ -15,8 +15,8 @@ FLOURS = ("flour", "starch", "cocoa")
 LIQUIDS = ("liquid", "sour_liquid")
 LEAVENINGS = ("powder", "soda")
 NOT_BATTER = re.compile(
-    r"frosting|icing|glaze|filling|streusel|crumb|topping|sauce|syrup|custard|ganache|curd|cream\b|finish|coating|egg wash"
-    r"|garnish|drizzle|soak|sugar for|for serving|to serve|for frying",
+    r"frosting|icing|glaze|filling|streusel|crumb|topping|sauce|syrup|custard|ganache|curd|cream\b|finish|coating"
+    r"|egg wash|garnish|drizzle|soak|sugar for|for serving|to serve|for frying",
     re.I,
 )
 NOT_IN_FORMULA = re.compile(

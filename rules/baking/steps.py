@@ -226,8 +226,8 @@ def _temp_change(index: int, new: TempTo, shift: Shift) -> Change:
     was, now, low, high = (_in(t, unit) for t in (new.mark.low_c, new.to_c, new.low_c, new.high_c))
     way: Way = "same" if now == was else "hotter" if now > was else "cooler"
     return Change(
-        what=shift.what, way=way, at=step(index), from_value=was, from_unit=unit, to_value=now, to_low=low, to_high=high,
-        to_unit=unit, rule=shift.rule, because=shift.because, sources=shift.sources,
+        what=shift.what, way=way, at=step(index), from_value=was, from_unit=unit, to_value=now, to_low=low,
+        to_high=high, to_unit=unit, rule=shift.rule, because=shift.because, sources=shift.sources,
     )  # fmt: skip
 
 

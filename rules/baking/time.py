@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from rules.baking import bands, components, wet_dish, yeast
 from rules.baking.batch import Batch, percent
 from rules.baking.shift import Shift
@@ -9,6 +11,9 @@ from rules.recipe import Step, TimeMark
 
 RULE = "baking.time"
 OVEN_TIMES = ("bake", "roast")
+# A cake that hangs until cold, or stands in an oven with its door ajar, is not baking any more.
+WAITS = re.compile(r"\b(?:cold|cool|hang|ajar|leave|turn(?:ed)? off|stand|rest)\b", re.I)
+CLAUSE_END = re.compile(r"[.;!]\s")
 
 
 def shift(batch: Batch, step: Step, mark: TimeMark) -> Shift | None:
@@ -17,9 +22,15 @@ def shift(batch: Batch, step: Step, mark: TimeMark) -> Shift | None:
         return yeast.proof(batch, step, mark)
     if mark.what == "pressure":
         return wet_dish.under_pressure(batch, step)
-    if wet_dish.governs(batch, mark):
+    if wet_dish.governs(batch, step, mark):
         return wet_dish.simmering(batch)
-    return oven_time(batch) if mark.what in OVEN_TIMES else None
+    baked = mark.what in OVEN_TIMES or (mark.what == "steam" and wet_dish.in_the_oven(step))
+    return oven_time(batch) if baked and not WAITS.search(_clause(step.text, mark)) else None
+
+
+def _clause(text: str, mark: TimeMark) -> str:
+    """The words before a time that belong to it: back to the last full stop or semicolon."""
+    return CLAUSE_END.split(text[: mark.start])[-1]
 
 
 def oven_time(batch: Batch) -> Shift | None:

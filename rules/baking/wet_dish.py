@@ -1,7 +1,8 @@
-"""Wet dishes: times by how fast the food softens at the boil of the place, the liquid for them, and the pressure cooker."""
+"""Wet dishes: times by how fast food softens at the boil of the place, the liquid for them, the pressure cooker."""
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
 from rules import evaporation, kinetics, water
@@ -19,7 +20,8 @@ CLASSES = {
     "reduction": "general", "custard": "custard", "cheesecake": "custard",
 }  # fmt: skip
 POTS = ("braise", "beans", "rice", "pasta", "soup")
-DRY_SUGAR = ("sugarwork", "jam")
+SET_BY_HEAT = ("sugarwork", "jam", "reduction")
+BATH = re.compile(r"\b(?:water|bath)\b", re.I)
 WET_TIMES = ("boil", "simmer", "braise", "poach", "steam")
 POT_AREA_M2 = 0.06
 STOVE_TOP_PA, ELECTRIC_LOW_PA = 15 / PSI_PER_PA, 10 / PSI_PER_PA
@@ -32,15 +34,24 @@ def dish_class(batch: Batch) -> str:
     return CLASSES.get(batch.style, "general")
 
 
-def governs(batch: Batch, mark: TimeMark) -> bool:
-    """Whether a time is one of cooking in liquid or steam, or in a bath, and so follows the boiling point."""
-    if mark.low_min < SHORTEST_MIN or batch.style in DRY_SUGAR:
+def governs(batch: Batch, one: Step, mark: TimeMark) -> bool:
+    """Whether a time is one of cooking in liquid or steam, or in a bath, and so follows the boiling point.
+
+    A loaf baked with steam is baked; a sauce boiled down goes by the burner, since a pot loses water as fast here.
+    """
+    if mark.low_min < SHORTEST_MIN or batch.style in SET_BY_HEAT:
         return False
     if mark.what in WET_TIMES:
-        return True
+        return not (mark.what == "steam" and in_the_oven(one))
     if mark.what in ("bake", "roast"):
-        return batch.style in ("braise", "beans", "rice", "custard", "cheesecake")
+        bath = batch.style == "cheesecake" and BATH.search(one.text)
+        return bool(bath) or batch.style in ("braise", "beans", "rice", "custard")
     return mark.what == "cook" and batch.style in POTS and mark.low_min >= LEAST_COOK_MIN.get(batch.style, SHORTEST_MIN)
+
+
+def in_the_oven(one: Step) -> bool:
+    """Whether a step names an oven setting or bakes."""
+    return any(t.what == "oven" for t in one.temperatures) or bool(re.search(r"\bbak(?:e|ed|ing)\b", one.text, re.I))
 
 
 def softening_ratio(dish_class: str, here_c: float, there_c: float) -> Span:
@@ -146,7 +157,7 @@ def liquid(batch: Batch) -> Iterator[Change]:
 
 def pot_minutes(batch: Batch) -> float:
     """Minutes the pot stands at a simmer by the recipe, all its steps together [min]."""
-    marks = [t for one in batch.recipe.steps for t in one.times if governs(batch, t)]
+    marks = [t for one in batch.recipe.steps for t in one.times if governs(batch, one, t)]
     return sum((t.low_min + t.high_min) / 2 for t in marks)
 
 

@@ -12,9 +12,9 @@ from rules import air
 from rules.baking import bands, components, eggs, leavening, liquid, oven, pan, sugar, yeast
 from rules.baking import flour as flour_component
 from rules.baking.bands import Span
-from rules.baking.batch import Batch, percent
+from rules.baking.batch import Batch, percent, towards
 from rules.baking.parts import pantry, part_of
-from rules.baking.rounding import in_unit, kitchen, measure, same_measure
+from rules.baking.rounding import in_unit, measure, same_measure
 from rules.baking.steps import scaled_min, shifted_c
 from rules.book import Part, Rule, rule
 from rules.case import Case
@@ -23,9 +23,9 @@ from rules.recipe import Recipe
 from rules.say import duration, duration_span, number, round_to
 
 COMPONENT_OF = {
-    "powder": "leavening", "soda": "leavening", "sugar": "sugar", "icing_sugar": "sugar", "syrup": "sugar", "liquid": "liquid",
-    "sour_liquid": "liquid", "flour": "flour", "starch": "flour", "egg": "egg", "white": "foam", "yolk": "egg", "fat": "fat",
-    "salt": "salt", "yeast": "yeast", "starter": "proof",
+    "powder": "leavening", "soda": "leavening", "sugar": "sugar", "icing_sugar": "sugar", "syrup": "sugar",
+    "liquid": "liquid", "sour_liquid": "liquid", "flour": "flour", "starch": "flour", "egg": "egg",
+    "white": "foam", "yolk": "egg", "fat": "fat", "salt": "salt", "yeast": "yeast", "starter": "proof",
 }  # fmt: skip
 SUBJECTS = (
     "leavening", "yeast", "sugar", "liquid", "flour", "egg", "fat", "salt", "oven", "time", "proof", "pan", "foam",
@@ -34,10 +34,14 @@ STYLES = {
     "flatbread": "yeast_bread", "starch_pudding": "custard", "battered": "fried_dough", "general": "layer_cake",
 }  # fmt: skip
 YEASTED = ("yeast", "proof")
-USUAL = {"leavening": (1.0, "tsp"), "yeast": (2.25, "tsp"), "sugar": (1.0, "cup"), "liquid": (1.0, "cup"), "flour": (2.5, "cup"),
-         "fat": (1.0, "cup")}  # fmt: skip
-USUAL_METRIC = {"leavening": (5.0, "g"), "yeast": (7.0, "g"), "sugar": (200.0, "g"), "liquid": (250.0, "ml"), "flour": (300.0, "g"),
-                "fat": (200.0, "g")}  # fmt: skip
+USUAL = {
+    "leavening": (1.0, "tsp"), "yeast": (2.25, "tsp"), "sugar": (1.0, "cup"), "liquid": (1.0, "cup"),
+    "flour": (2.5, "cup"), "fat": (1.0, "cup"),
+}  # fmt: skip
+USUAL_METRIC = {
+    "leavening": (5.0, "g"), "yeast": (7.0, "g"), "sugar": (200.0, "g"), "liquid": (250.0, "ml"),
+    "flour": (300.0, "g"), "fat": (200.0, "g"),
+}  # fmt: skip
 USUAL_NAME = {
     "leavening": "baking powder",
     "yeast": "yeast",
@@ -55,8 +59,8 @@ LEXICON_NAME = {
 }
 FINE = ("leavening", "yeast")
 BAKED = (
-    "layer_cake", "foam_cake", "pound_cake", "quick_bread", "biscuit", "cookie", "brownie", "yeast_bread", "laminated", "pizza",
-    "pie", "choux", "souffle", "custard", "cheesecake", "meringue", "fried_dough",
+    "layer_cake", "foam_cake", "pound_cake", "quick_bread", "biscuit", "cookie", "brownie", "yeast_bread",
+    "laminated", "pizza", "pie", "choux", "souffle", "custard", "cheesecake", "meringue", "fried_dough",
 )  # fmt: skip
 
 
@@ -176,7 +180,7 @@ def amount_part(case: Case, component: str, because: Callable[[Batch], str]) -> 
     base, to_unit = same_measure(amount, unit, fine=fine)
     if to_unit is None:
         return None
-    to, low, high = (kitchen(base * r, to_unit, fine=fine) for r in (ratio.value, ratio.low, ratio.high))
+    to, low, high = (towards(base, r, to_unit, fine=fine) for r in (ratio.value, ratio.low, ratio.high))
     low, high = min(low, to), max(high, to)
     figures = (
         Figure(f"{component}_to", f"{name.capitalize()} for {measure(amount, unit)}", to, to_unit, low, high),
@@ -226,7 +230,10 @@ def _beyond(case: Case, component: str) -> tuple[Caution, ...]:
     top = bands.highest_m(component)
     if batch(case).to_m <= top * 1.001:
         return ()
-    text = f"The published table ends at {case.say.elevation(top)}; its last step is held above it. Bake a small trial first."
+    text = (
+        f"The published table ends at {case.say.elevation(top)}; its last step is held above it. Bake a small trial "
+        "first."
+    )
     return (Caution("note", text, bands.sources(component)[:1]),)
 
 
@@ -236,10 +243,13 @@ def leavening_rule(case: Case) -> Part | None:
     part = amount_part(case, "leavening", lambda b: leavening.why(b, b.ratio("leavening")))
     if part is None or not part.figures or not case.request.subject or part_of(case.request.subject).name != "soda":
         return part
-    note = "Never go below 1/2 tsp of soda (2.3 g) for each cup (240 ml) of buttermilk or sour milk: its acid needs that much."
+    note = (
+        "Never go below 1/2 tsp of soda (2.3 g) for each cup (240 ml) of buttermilk or sour milk: its acid needs "
+        "that much."
+    )
     return Part(
-        figures=part.figures, steps=(*part.steps, note), because=part.because, headline=part.headline, cautions=part.cautions,
-        sources=(*part.sources, "csu-high-altitude-food-prep"),
+        figures=part.figures, steps=(*part.steps, note), because=part.because, headline=part.headline,
+        cautions=part.cautions, sources=(*part.sources, "csu-high-altitude-food-prep"),
     )  # fmt: skip
 
 
@@ -372,7 +382,10 @@ def time_rule(case: Case) -> Part | None:
     ratio, base = work.ratio("time"), case.request.time_min
     way = "shorter" if ratio.value < 1 else "longer"
     change = Figure("time_change", "Change of baking time", *_percents(ratio))
-    because = f"With the {'hotter' if work.up else 'cooler'} oven the bake is about {percent(ratio.value)} {way}. Test before you take it out."
+    because = (
+        f"With the {'hotter' if work.up else 'cooler'} oven the bake is about {percent(ratio.value)} {way}. Test "
+        "before you take it out."
+    )
     if base is None or asked(case) != "time":
         line = f"Look in when four fifths of the baking time is up: it comes out about {percent(ratio.value)} {way}."
         line = line if work.up else f"Allow about {percent(ratio.value)} more baking time."
@@ -381,7 +394,10 @@ def time_rule(case: Case) -> Part | None:
     high = case.request.time_high_min or base
     to_low, to_high = scaled_min(base, ratio.value), scaled_min(high, ratio.value)
     figure = Figure("time_to", "Baking time here", (to_low + to_high) / 2, "min", to_low, to_high)
-    line = f"Bake {duration_span(to_low, to_high)} instead of {duration_span(base, high)} at {case.place}, in the {'hotter' if work.up else 'cooler'} oven."
+    line = (
+        f"Bake {duration_span(to_low, to_high)} instead of {duration_span(base, high)} at {case.place}, in the "
+        f"{'hotter' if work.up else 'cooler'} oven."
+    )
     return Part(figures=(figure, change), because=because, headline=line)
 
 
@@ -394,16 +410,22 @@ def proof_rule(case: Case) -> Part | None:
     thin = number(1 / work.pressure_ratio)
     ratio = yeast.proof_ratio(work)
     steps = (
-        "Let the dough rise only until it has doubled, then punch it down; press a finger in, and if the dent stays it is ready.",
-        "For more flavour punch it down and let it double once more before shaping, or keep it overnight in the refrigerator.",
+        "Let the dough rise only until it has doubled, then punch it down; press a finger in, and if the dent stays "
+        "it is ready.",
+        "For more flavour punch it down and let it double once more before shaping, or keep it overnight in the "
+        "refrigerator.",
     )
     because = (
-        f"The gas in a dough takes {thin} times the room at {case.place} that it takes at {case.baseline}, so the same dough "
+        f"The gas in a dough takes {thin} times the room at {case.place} that it takes at {case.baseline}, so the "
+        "same dough "
         f"doubles in about {percent(work.pressure_ratio)} {'less' if work.up else 'more'} time with the same yeast."
     )
     change = Figure("proof_change", "Change of rising time", *_percents(ratio))
     if time_min is None or asked(case) != "proof":
-        head = f"Start looking at the dough at {percent(ratio.low)} {'less' if work.up else 'more'} than the recipe's time at {case.place}; stop when it has doubled."
+        head = (
+            f"Start looking at the dough at {percent(ratio.low)} {'less' if work.up else 'more'} than the recipe's "
+            f"time at {case.place}; stop when it has doubled."
+        )
         return Part(figures=(change,), steps=steps, because=because, headline=head if asked(case) == "proof" else "")
     return _risen(case, work, time_min, steps, because, change)
 
@@ -413,10 +435,12 @@ def _risen(case: Case, work: Batch, time_min: float, steps: tuple[str, ...], bec
     less = work.ratio("yeast")
     low, to = (scaled_min(time_min, r) for r in (work.pressure_ratio, yeast.proof_ratio(work).value))
     head = (
-        f"A dough that doubles in {duration(time_min)} at {case.place} would take about {duration(there)} at {case.baseline}: "
+        f"A dough that doubles in {duration(time_min)} at {case.place} would take about {duration(there)} at "
+        f"{case.baseline}: "
         f"use about {percent(less.value)} less yeast, and stop it when it has just doubled."
         if work.up and less.value < 1
-        else f"A dough that doubles in {duration(time_min)} here takes about {duration(there)} at {case.baseline}; go by its size."
+        else f"A dough that doubles in {duration(time_min)} here takes about {duration(there)} at {case.baseline}; "
+        "go by its size."
     )
     recipe = f"If {duration(time_min)} is the recipe's time for {case.baseline}, start looking after {duration(low)}."
     return Part(
@@ -460,7 +484,8 @@ def foam_rule(case: Case) -> Part | None:
         return _no_need(case, "foam")
     return Part(
         steps=() if asked(case) == "foam" else ("Beat egg whites only to soft peaks that just fold over.",),
-        because=f"The air beaten in swells {number(1 / work.pressure_ratio)} times as far in the oven here as at {case.baseline}; "
+        because=f"The air beaten in swells {number(1 / work.pressure_ratio)} times as far in the oven here as at "
+        f"{case.baseline}; "
         "a stiff foam has no stretch left and bursts.",
         headline=f"Beat the whites only to soft peaks that just fold over, at {case.place}."
         if asked(case) == "foam"
@@ -511,6 +536,6 @@ def _short(work: Batch, component: str) -> str:
 
 NEEDS = ("elevation",)
 RULES: tuple[Rule, ...] = (
-    whole_set, leavening_rule, yeast_rule, sugar_rule, liquid_rule, flour_rule, egg_rule, fat_rule, salt_rule, oven_rule, time_rule,
-    proof_rule, pan_rule, foam_rule,
+    whole_set, leavening_rule, yeast_rule, sugar_rule, liquid_rule, flour_rule, egg_rule, fat_rule, salt_rule,
+    oven_rule, time_rule, proof_rule, pan_rule, foam_rule,
 )  # fmt: skip

@@ -228,7 +228,7 @@ def test_deep_fat_at_five_thousand_feet() -> None:
 
 @pytest.mark.source("usu-faq-453")
 def test_candy_of_utah() -> None:
-    """Utah State University Extension, FAQ 453: 203 °F on the thermometer in boiling water takes 9 °F off every stage."""
+    """Utah State University Extension, FAQ 453: water boiling at 203 °F takes 9 °F off every stage."""
     local_f = to_f(ambient(4900 * FT).boiling_c)
     assert local_f == pytest.approx(203, abs=0.5)
     assert 246 + syrup.shift_k(to_c(246), 0, 4900 * FT) * 1.8 == pytest.approx(246 - 9, abs=0.5)
@@ -300,7 +300,7 @@ def test_what_stays(style, component) -> None:
 @pytest.mark.source("csu-high-altitude-food-prep")
 @pytest.mark.parametrize("style", ["cookie"])
 def test_cookies_change_slightly_in_each_direction(style) -> None:
-    """Colorado State University (second-hand): less leavening, fat, sugar; more liquid, flour; hotter oven; all slightly."""
+    """Colorado State University (second-hand): slightly less leavening, fat, sugar; more liquid, flour, heat."""
     for component in ("leavening", "fat", "sugar"):
         assert bands.change(component, 5280 * FT).value < components.change(style, component, 5280 * FT).value < 0
     for component in ("liquid", "flour"):
@@ -311,7 +311,7 @@ def test_cookies_change_slightly_in_each_direction(style) -> None:
 @pytest.mark.source("computed", "uwyo-altitude-adjusters")
 @pytest.mark.parametrize("feet", [3000, 4000, 5000, 6000, 7000])
 def test_the_cake_table_agrees_with_the_gas_law(feet) -> None:
-    """Computed: gas for the same space, dry at room temperature and wet at 60 °C, brackets the table within 3 points."""
+    """Computed: gas for the same space, dry at room temperature and wet at 60 °C, spans the table within 3 points."""
     dry, wet = (1 - 1 / leavening.gas_ratio(0, feet * FT, c) for c in (None, 60.0))
     assert dry - 0.03 <= -bands.change("leavening", feet * FT).value <= wet + 0.03
 
@@ -364,7 +364,7 @@ def test_bakers_percentage() -> None:
 
 @pytest.mark.source("from-memory")
 def test_gas_of_baking_powder() -> None:
-    """The US standard for baking powder, from memory: it yields at least 12 % of carbon dioxide by weight; usual 14 %."""
+    """The US standard for baking powder, from memory: at least 12 % of carbon dioxide by weight, 14 % usual."""
     found = ratios(CAKE)
     per_g_of_powder = found.gas_ml_per_g * found.flour_g / 4.6
     assert 0.12 <= per_g_of_powder * 44.01 / 24_470 <= 0.17

@@ -9,13 +9,15 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from rules.baking.change import WAYS, WHATS
-from rules.baking.convert import STYLES, convert
+from rules.baking.convert import convert
 from rules.baking.rounding import ML, G, in_unit, step_of
+from rules.baking.style import ids
 from rules.errors import OutOfRange, UnknownWord
 from rules.recipe import Recipe
 from rules.tables import sources
 
 FT = 0.3048
+STYLES = ids()
 KITCHENS_M = st.floats(-400, 5400, allow_nan=False)
 CLIMB_M = [0, 600, 914.4, 1200, 1524, 1900, 2133.6, 2600, 3048, 4000, 5400]
 ALL = ["layer_cake", "yeast_bread", "braise", "sugarwork", "beans"]
@@ -42,7 +44,10 @@ def test_up_then_down_returns_the_start_within_rounding(recipes, style, low_m, h
     for was, now in zip(recipe.ingredients, back.ingredients, strict=True):
         if was.unit in ML or was.unit in G:
             amount = in_unit(now.amount, now.unit, was.unit)
-            assert amount == pytest.approx(was.amount, abs=1.3 * step_of(was.amount, was.unit, fine=was.amount < 10))
+            one_step = step_of(was.amount, was.unit, fine=was.amount < 10)
+            # a pot's liquid follows its minutes, which are rounded to five
+            pot = 0.07 * was.amount if style in ("braise", "beans") else 0.0
+            assert amount == pytest.approx(was.amount, abs=1.3 * one_step + pot)
     for was, now in zip(recipe.steps, back.steps, strict=True):
         for a, b in zip(was.times, now.times, strict=True):
             assert b.low_min == pytest.approx(a.low_min, abs=max(5.0, 0.03 * a.low_min))
