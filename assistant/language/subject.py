@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from functools import cache
 
 from spacy.language import Language
@@ -20,6 +20,16 @@ STAGES = {
     "soft_crack": ("soft crack",),
     "hard_crack": ("hard crack", "hardcrack"),
     "caramel": ("caramel stage", "dark caramel", "light caramel", "caramelize", "caramelise"),
+}
+# What of a bake is asked about where no ingredient is named; the ids are those of rules.topics.bake_adjust.
+ADJUSTED = {
+    "oven": ("oven",),
+    "liquid": ("liquid", "liquids", "moisture"),
+    "leavening": ("leavening", "leavener", "leaveners", "raising agent"),
+    "foam": ("whites", "whip", "peaks"),
+    "pan": ("pan", "pans", "tin", "how full"),
+    "proof": ("proof", "proofing", "prove", "rise", "rises", "rising", "double", "doubles", "doubled", "doubling"),
+    "time": ("baking time", "bake time"),
 }
 EXPLANATIONS = "lexicon/explanations.toml"
 SYMPTOMS = "lexicon/symptoms.toml"
@@ -47,7 +57,9 @@ def subject(doc: Doc) -> str | None:
             return stage(" ".join(words))
         case "troubleshoot":
             return _first(found, "symptom") or nearest(" ".join(words), SYMPTOMS, "symptom")
-        case "bake_adjust" | "order":
+        case "bake_adjust":
+            return _first(found, "ingredient") or named(ADJUSTED, " ".join(words))
+        case "order":
             return _first(found, "ingredient") or _first(found, "place")
         case _:
             return _first(found, "place")
@@ -63,7 +75,12 @@ def stage(text: str) -> str | None:
     >>> stage("what temperature is soft ball here")
     'soft_ball'
     """
-    return next((id for id, names in STAGES.items() if any(f" {n} " in f" {text} " for n in names)), None)
+    return named(STAGES, text)
+
+
+def named(catalogue: Mapping[str, Sequence[str]], text: str) -> str | None:
+    """The first id of a catalogue one of whose names stands in the text, word by word."""
+    return next((id for id, names in catalogue.items() if any(f" {n} " in f" {text} " for n in names)), None)
 
 
 def explanation(text: str) -> str | None:
