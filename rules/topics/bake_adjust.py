@@ -93,7 +93,8 @@ def style(case: Case) -> str:
     name = STYLES.get(case.dish_class, case.dish_class)
     if name in BAKED:
         return name
-    return "layer_cake" if case.request.dish_class is None else "other"
+    # "an egg more in my cake" is heard as a dish of eggs
+    return "layer_cake" if case.request.dish_class in (None, "egg") else "other"
 
 
 def batch(case: Case) -> Batch:
@@ -113,7 +114,7 @@ def wanted(case: Case, component: str) -> bool:
 
 def baked(case: Case) -> str:
     """What is baked, in words."""
-    if case.request.dish:
+    if case.request.dish and case.request.dish_class != "egg":
         return case.request.dish
     return {"yeast_bread": "a yeast dough", "layer_cake": "a cake"}.get(style(case), style(case).replace("_", " "))
 
@@ -124,8 +125,9 @@ def _stays(case: Case, component: str, noun: str) -> Part | None:
         return None
     part = components.share(style(case), component)
     reason = f"{part.note}." if part and part.note else f"No published advice changes it for {baked(case)}."
+    them = "them" if noun == "eggs" else "it"
     return Part(
-        headline=f"Leave the {noun} as the recipe has it for {baked(case)} at {case.place}.",
+        headline=f"Leave the {noun} as the recipe has {them} for {baked(case)} at {case.place}.",
         because=reason,
         sources=(part.source,) if part else ("common-practice",),
     )
@@ -347,7 +349,7 @@ def _oven_part(case: Case, work: Batch, span: Span, source_ids: tuple[str, ...])
     told = asked(case) == "oven"
     if base is None:
         line = f"Set the oven {by} {way} than the recipe says."
-        head = f"Set the oven {by} {way} than the recipe says for {baked(case)} at {case.place}."
+        head = f"{line[:-1]} for {baked(case)} at {case.place}."
         return Part(
             figures=(kelvin,), steps=() if told else (line,), because=oven.why(work), headline=head if told else "",
             sources=source_ids,
@@ -363,10 +365,18 @@ def _oven_part(case: Case, work: Batch, span: Span, source_ids: tuple[str, ...])
 
 
 def _degrees_more(case: Case, value_f: float, low_f: float, high_f: float) -> str:
-    us = f"{number(value_f)} °F" if low_f == high_f else f"{number(low_f)} to {number(high_f)} °F"
-    metric_span = sorted({number(round_to(f / 1.8, 1)) for f in (low_f, high_f)}, key=float)
-    metric = f"{' to '.join(metric_span)} °C"
-    return f"{us} ({metric})" if case.request.units == "us" else f"{metric} ({us})"
+    """15 to 25 °F (8 to 14 °C); about 10, at most 25 where the range begins at nothing."""
+    if not low_f:
+        return f"about {_degrees(case, value_f, value_f)}, at most {_degrees(case, high_f, high_f)},"
+    return _degrees(case, low_f, high_f)
+
+
+def _degrees(case: Case, low_f: float, high_f: float) -> str:
+    us = number(low_f) if low_f == high_f else f"{number(low_f)} to {number(high_f)}"
+    ends = [number(round_to(f / 1.8, 1)) for f in (low_f, high_f)]
+    both = (f"{us} °F", f"{' to '.join(dict.fromkeys(ends))} °C")
+    first, second = both if case.request.units == "us" else both[::-1]
+    return f"{first} ({second})"
 
 
 @rule("bake_adjust.time", "egg-producers-cakes")
