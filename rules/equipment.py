@@ -84,8 +84,7 @@ def pressure_marks(id: str) -> Callable[[Case], Advice]:
         )
         return Advice(
             because=f"The marks of a cooker are gauge pressure, on top of the air outside; inside it is {reached} "
-            "here. "
-            "A mark in absolute pressure would read about 1 bar (14.7 psi) more at sea level: see its booklet.",
+            "here. A mark in absolute pressure would read about 1 bar (14.7 psi) more at sea level: see its booklet.",
             sources=("iapws-r7-97", "common-practice"),
         )
 
@@ -98,8 +97,7 @@ def electric_cooker(case: Case) -> Advice:
         return pressure_marks("electric_pressure_cooker")(case)
     text = (
         "An electric pressure cooker is not a pressure canner, whatever its buttons say: tested processes do not hold "
-        "in "
-        "it, and above 5,000 ft tested models ran short of heat."
+        "in it, and above 5,000 ft tested models ran short of heat."
     )
     return Advice(cautions=(Caution("stop", text, ("nchfp", "usu-ask-extension")),), sources=("nchfp",))
 
@@ -128,14 +126,12 @@ def gas(case: Case) -> Advice | None:
         return None
     text = (
         "A yellow, lifting or sooty flame makes carbon monoxide: stop using it, open the room, and have a licensed "
-        "fitter "
-        "set it for this elevation."
+        "fitter set it for this elevation."
     )
     return Advice(
         because=f"A gas burner set for this elevation gives {number(less, 0)} to {number(more, 0)} % less heat: the "
-        "fuel-gas "
-        "rule takes off 4 % for each 1,000 ft, counted from 2,000 ft or from sea level. The boil comes later, not "
-        "cooler.",
+        "fuel-gas rule takes off 4 % for each 1,000 ft, counted from 2,000 ft or from sea level. The boil comes "
+        "later, not cooler.",
         steps=("Use a wider burner, a lid and smaller batches to come back to the boil; heat up longer.",),
         cautions=(Caution("warn", text, ("nfpa-54", "common-practice")),),
         sources=("nfpa-54",),
@@ -148,8 +144,9 @@ def electric(case: Case) -> Advice | None:
         return None
     share = (case.sea.boiling_c - case.here.boiling_c) / (case.sea.boiling_c - TAP_WATER_C) * 100
     return Advice(
-        because="Induction and electric hobs give their full heat at any elevation. Water comes to its lower boil with "
-        f"{number(share, 0)} % less heat than at sea level; after that the food takes its longer time all the same.",
+        because="Induction and electric hobs give their full heat at any elevation. Water comes to its lower boil "
+        f"with {number(share, 0)} % less heat than at sea level; after that the food takes its longer time all the "
+        "same.",
         sources=("computed", "common-practice"),
     )
 
@@ -160,9 +157,8 @@ def kettle(case: Case) -> Advice | None:
         return None
     below = case.say.temp(case.here.boiling_c - 1)
     return Advice(
-        because="A kettle that feels the steam switches off at the boil anywhere. One that waits for a set temperature "
-        "above "
-        f"{case.say.temp(case.here.boiling_c)} never gets there and boils on.",
+        because="A kettle that feels the steam switches off at the boil anywhere. One that waits for a set "
+        f"temperature above {case.say.temp(case.here.boiling_c)} never gets there and boils on.",
         steps=(f"Set a variable kettle to {below} or less, and do not leave it alone.",),
         sources=("common-practice", "iapws-r7-97"),
     )
@@ -177,8 +173,8 @@ def espresso(case: Case) -> Advice | None:
     set_c = min(ESPRESSO_WATER_C, case.here.boiling_c - 1)
     return Advice(
         because="The pump gauge reads above the air outside, so 9 bar stays 9 bar. The steam boiler is set by gauge "
-        "too: at "
-        f"1.1 bar it holds {case.say.temp(here)} here, against {case.say.temp(sea)} at sea level, so steam is a little "
+        f"too: at 1.1 bar it holds {case.say.temp(here)} here, against {case.say.temp(sea)} at sea level, so steam is "
+        "a little "
         "weaker." + (" Brew water over the local boil flashes to steam as it leaves the group." if over else ""),
         steps=(f"Set brew water to {case.say.temp(set_c)} or less and grind a touch finer.",) if over else (),
         sources=("iapws-r7-97", "from-memory"),
@@ -189,8 +185,8 @@ def circulator(case: Case) -> Advice:
     """Immersion circulators: the ceiling of the bath, and what it loses."""
     ceiling = case.say.temp(case.here.boiling_c - BATH_MARGIN_K)
     return Advice(
-        because="A circulator holds the temperature it is set to, so nothing changes up to "
-        f"{ceiling} here; above that the bath boils before it gets there.",
+        because=f"A circulator holds the temperature it is set to, so nothing changes up to {ceiling} here; above that "
+        "the bath boils before it gets there.",
         steps=("Cover the bath: thin, dry air takes water away faster, and a low bath stops the pump.",),
         sources=("iapws-r7-97", "common-practice"),
     )
@@ -221,8 +217,7 @@ def rice_cooker(case: Case) -> Advice | None:
         return None
     return Advice(
         because="A rice cooker switches off when the pan runs dry and its heat climbs, which comes too soon for "
-        "cooler-boiling "
-        "rice.",
+        "cooler-boiling rice.",
         steps=("Add a few spoonfuls more water to each cup of rice, and leave it closed on warm for 10 min more.",),
     )
 
@@ -239,8 +234,8 @@ def fan_oven(case: Case) -> Advice | None:
     lost = round_to((1 - thin_air_share(case)) * 100, 1)
     return Advice(
         because=f"A fan moves the same volume of air, but it weighs {number(lost, 0)} % less here and hands over less "
-        "heat; the "
-        "oven's thermostat reads true all the same. Fan settings stay 25 °F (15 °C) under still ones, as at sea level.",
+        "heat; the oven's thermostat reads true all the same. Fan settings stay 25 °F (15 °C) under still ones, as at "
+        "sea level.",
         steps=("Give the oven its full preheat, and load it less full.",),
         sources=("us-std-atm-1976", "common-practice"),
     )
@@ -252,8 +247,7 @@ def still_oven(case: Case) -> Advice | None:
         return None
     return Advice(
         because="A still or deck oven heats mostly by radiation, which thin air does not touch; its thermostat reads "
-        "true. It "
-        "is the food that dries sooner.",
+        "true. It is the food that dries sooner.",
         sources=("common-practice",),
     )
 
@@ -264,8 +258,7 @@ def steam_oven(case: Case) -> Advice | None:
         return None
     return Advice(
         because=f"Steam without pressure stops at the local boil, {case.say.temp(case.here.boiling_c)} here, whatever "
-        "the "
-        "display says.",
+        "the display says.",
         steps=("Have the maker's altitude setting entered or run its calibration, and lengthen the steaming times.",),
         sources=("iapws-r7-97", "common-practice"),
     )
@@ -322,8 +315,7 @@ def steam_table(case: Case) -> Advice | None:
         return None
     return Advice(
         because=f"The water of a steam table stops at {case.say.temp(case.here.boiling_c)} here. Holding temperatures "
-        "are still "
-        "within reach; heat-up is slower.",
+        "are still within reach; heat-up is slower.",
         steps=("Put food in hot: a steam table holds heat and does not reheat.",),
         sources=("iapws-r7-97", "common-practice"),
     )

@@ -89,6 +89,18 @@ def duration(time_min: float) -> str:
     return f"{hours} h {rest} min" if rest else f"{hours} h"
 
 
+def exact_duration(time_min: float) -> str:
+    """A time that must not be rounded down: to the second, and upwards.
+
+    >>> exact_duration(112), exact_duration(57), exact_duration(17 / 60), exact_duration(134 / 60)
+    ('1 h 52 min', '57 min', '17 s', '2 min 14 s')
+    """
+    minutes, seconds = divmod(math.ceil(round(time_min * 60, 1)), 60)
+    hours, minutes = divmod(minutes, 60)
+    parts = ((hours, "h"), (minutes, "min"), (seconds, "s"))
+    return " ".join(f"{amount} {unit}" for amount, unit in parts if amount) or "0 min"
+
+
 def duration_span(low_min: float, high_min: float) -> str:
     """A range of times; one time where both ends round to the same.
 

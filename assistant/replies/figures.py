@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from rules.model import Figure
-from rules.say import PSI_PER_PA, Say, duration, duration_span, number
+from rules.say import PSI_PER_PA, Say, duration, duration_span, exact_duration, number
 
+# times of safety, which are never rounded down
+EXACT_TIMES = ("process_time", "added_time", "hold_time", "hold_at_", "boil_before_tasting", "sterilising_time")
 SETTINGS = ("oven", "fat_temperature", "cooker_setting")
 
 
@@ -17,7 +19,7 @@ def value_text(figure: Figure, say: Say, value: float | None = None) -> str:
         case "K":
             return say.temp_drop(amount)
         case "min":
-            return duration(amount)
+            return exact_duration(amount) if figure.id.startswith(EXACT_TIMES) else duration(amount)
         case "ml":
             return say.volume(amount)
         case "g":
@@ -42,7 +44,7 @@ def span_text(figure: Figure, say: Say) -> str:
     """The range of a figure, or its value where it has none."""
     if figure.low is None or figure.high is None:
         return value_text(figure, say)
-    if figure.unit == "min":
+    if figure.unit == "min" and not figure.id.startswith(EXACT_TIMES):
         return duration_span(figure.low, figure.high)
     low, high = (value_text(figure, say, end) for end in (figure.low, figure.high))
     return low if low == high else f"{low} to {high}"

@@ -8,15 +8,14 @@ from rules.model import Caution, Figure
 from rules.preserving import times
 from rules.preserving.bands import CEILING_FT, Band, whole_feet
 from rules.preserving.vessel import PRESSURE, STEAM, food_of, vessel
-from rules.say import duration, number
+from rules.say import exact_duration, number
 
 STEAM_LIMIT_MIN = 45.0
 STERILE_UNDER_MIN = 10.0
 STOP_HIGHER = Caution(
     "stop",
     f"No printed canning table goes above {CEILING_FT:,} ft, so there is no time to give. Freeze, dry or refrigerate "
-    "it, "
-    "or ask your extension office.",
+    "it, or ask your extension office.",
     ("usda-aib-539", "usu-canning-bands"),
 )
 
@@ -44,10 +43,16 @@ def process_time(case: Case) -> Part | None:
 
 def _given(case: Case, found: times.Process) -> Part:
     base, time = found.base_min, found.most_min
-    more = f"{duration(base)} by the recipe and {duration(time - base)} for the elevation" if time > base else ""
+    more = (
+        f"{exact_duration(base)} by the recipe and {exact_duration(time - base)} for the elevation"
+        if time > base
+        else ""
+    )
     where = "in open steam" if vessel(case.request) == STEAM else "in boiling water"
     steam_too_long = vessel(case.request) == STEAM and time > STEAM_LIMIT_MIN
-    headline = f"Process {case.food if case.request.dish else 'the jars'} for {duration(time)} {where} at {case.place}"
+    headline = (
+        f"Process {case.food if case.request.dish else 'the jars'} for {exact_duration(time)} {where} at {case.place}"
+    )
     headline += f": {more}." if more else ", as the recipe says."
     figures = (
         Figure("process_time", "Process time here", time, "min", found.least_min, time),
@@ -56,16 +61,15 @@ def _given(case: Case, found: times.Process) -> Part:
     )
     if steam_too_long:
         return Part(
-            headline=f"Not in a steam canner: at {case.place} the process comes to {duration(time)}, and a steam "
-            "canner "
-            f"is good for {duration(STEAM_LIMIT_MIN)}. Use a boiling-water canner for {duration(time)}.",
+            headline=f"Not in a steam canner: at {case.place} the process comes to {exact_duration(time)}, and a steam "
+            f"canner is good for {exact_duration(STEAM_LIMIT_MIN)}. Use a boiling-water canner for "
+            f"{exact_duration(time)}.",
             figures=figures,
             cautions=(
                 Caution(
                     "stop",
-                    f"A steam canner boils dry after {duration(STEAM_LIMIT_MIN)}, elevation included, and may not be "
-                    "opened "
-                    "to add water.",
+                    f"A steam canner boils dry after {exact_duration(STEAM_LIMIT_MIN)}, elevation included, and may "
+                    "not be opened to add water.",
                     ("nchfp-steam-canners",),
                 ),
             ),
@@ -93,11 +97,11 @@ def added_time(case: Case) -> Part | None:
     if high == 0:
         headline = f"At {case.place} process for the time your tested recipe prints for 0–1,000 ft; nothing is added."
     elif low == high:
-        headline = f"At {case.place} add {duration(high)} to the time your tested recipe prints for 0–1,000 ft."
+        headline = f"At {case.place} add {exact_duration(high)} to the time your tested recipe prints for 0–1,000 ft."
     else:
         headline = (
-            f"At {case.place} add {duration(high)} to a tested process of 20 min or more, {duration(low)} to one of "
-            "15 min or less."
+            f"At {case.place} add {exact_duration(high)} to a tested process of 20 min or more, {exact_duration(low)} "
+            "to one of 15 min or less."
         )
     return Part(
         headline=headline,
@@ -107,8 +111,7 @@ def added_time(case: Case) -> Part | None:
         ),
         steps=(
             "Tell me the time that your tested recipe prints for 0–1,000 ft, with the jar size, and I give the time "
-            "here. "
-            "If it prints a column for your elevation, use that and add nothing.",
+            "here. If it prints a column for your elevation, use that and add nothing.",
             *_steps(case, None),
         ),
         because=_why(case, long),
@@ -134,14 +137,13 @@ def _why(case: Case, added: times.Added) -> str:
     if added.usu and added.differ:
         return (
             f"{text} Utah State's tables split that band and print {added.usu.words}, {_plus(added.usu.value)}. The "
-            "two "
-            "differ; the longer is given."
+            "two differ; the longer is given."
         )
     return f"{text} Utah State's {added.usu.words} agrees." if added.usu else text
 
 
 def _plus(minutes: float) -> str:
-    return f"{duration(minutes)} more" if minutes else "nothing more"
+    return f"{exact_duration(minutes)} more" if minutes else "nothing more"
 
 
 def _sources(added: times.Added) -> tuple[str, ...]:
@@ -176,8 +178,7 @@ def acid(case: Case) -> Part | None:
     return Part(
         steps=(
             "Acid in every jar of tomatoes: 2 tbsp bottled lemon juice or ½ tsp citric acid to a quart, 1 tbsp or ¼ "
-            "tsp to "
-            "a pint. Bottled, since fresh lemons vary. It goes in with a pressure canner too.",
+            "tsp to a pint. Bottled, since fresh lemons vary. It goes in with a pressure canner too.",
         ),
         because="Tomatoes sit on the border, about pH 4.6. Below it botulism spores cannot grow, so boiling water is "
         "enough.",
@@ -194,8 +195,7 @@ def acid_by_recipe(case: Case) -> Part | None:
             Caution(
                 "warn",
                 "The recipe's vinegar, 5 % acid, is what makes it safe: never less of it, never weaker, never more "
-                "vegetables "
-                "to the same vinegar.",
+                "vegetables to the same vinegar.",
                 ("usda-aib-539",),
             ),
         )
@@ -209,13 +209,12 @@ def steam(case: Case) -> Part | None:
         return None
     return Part(
         because="A steam canner takes the times of boiling water for tested acid recipes, "
-        f"{duration(STEAM_LIMIT_MIN)} at most with the elevation.",
+        f"{exact_duration(STEAM_LIMIT_MIN)} at most with the elevation.",
         cautions=(
             Caution(
                 "warn",
                 "An atmospheric steam canner is for acid foods only, pH 4.6 or less. Heat the jars first and do not "
-                "open it "
-                "while the clock runs.",
+                "open it while the clock runs.",
                 ("nchfp-steam-canners",),
             ),
         ),

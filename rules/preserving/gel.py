@@ -49,16 +49,13 @@ def gel_point(case: Case) -> Part | None:
         headline="" if case.request.time_min else f"Jam sets at about {case.say.temp(here)} at {case.place}.",
         steps=(
             "Boil water first and read your thermometer in it: the gel point is 8 °F (4.5 °C) above that reading, so "
-            "an error "
-            "of the thermometer cancels.",
+            "an error of the thermometer cancels.",
             "Start testing a degree or two early. Sheet test: two drops run together and fall as one from a cool "
-            "spoon. Cold "
-            "plate: a drop wrinkles when pushed. Take the pan off the heat while you test.",
+            "spoon. Cold plate: a drop wrinkles when pushed. Take the pan off the heat while you test.",
         ),
         because=f"A syrup is ready to set near 65 % sugar, and that boils {case.say.temp_drop(RISE_K)} over water: "
-        "water boils "
-        f"at {case.say.temp(case.here.boiling_c)} here. {_printed(case)}The laboratory figure for 65 °Brix is "
-        f"{case.say.temp_drop(LABORATORY_RISE_K)}. With added pectin go by the packet's minutes, not by the "
+        f"water boils at {case.say.temp(case.here.boiling_c)} here. {_printed(case)}The laboratory figure for 65 °Brix "
+        f"is {case.say.temp_drop(LABORATORY_RISE_K)}. With added pectin go by the packet's minutes, not by the "
         "thermometer.",
         maths=f"{case.here.boiling_c:.2f} + {RISE_K:.2f} = {here:.2f} °C.",
     )

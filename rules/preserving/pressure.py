@@ -21,8 +21,7 @@ ROUNDING_PSI = 0.05
 STOP_HIGHER = Caution(
     "stop",
     f"No printed canning table goes above {CEILING_FT:,} ft, where 15 psi no longer reaches 240 °F (116 °C). Freeze or "
-    "dry "
-    "it, or ask your extension office.",
+    "dry it, or ask your extension office.",
     ("usda-aib-539", "extension-canning-8000"),
 )
 
@@ -58,8 +57,7 @@ def pressure(case: Case) -> Part | None:
     if not known:
         return Part(
             headline=f"I have no canner pressure for {number(whole_feet(case.here.elevation_m))} ft: no printed table "
-            "goes "
-            f"above {CEILING_FT:,} ft.",
+            f"goes above {CEILING_FT:,} ft.",
             cautions=(STOP_HIGHER,),
         )
     return Part(
@@ -122,8 +120,7 @@ def _why(case: Case, known: dict[str, Band]) -> str:
     here_c = inside_c(case.here, psi / PSI_PER_PA)
     return (
         f"{text} Botulism spores in low-acid food die at {case.say.temp(BOTULISM_C)}, which takes pressure: a gauge "
-        "reads "
-        f"what is added to the thinner air outside, and {case.say.gauge(psi / PSI_PER_PA)} gives "
+        f"reads what is added to the thinner air outside, and {case.say.gauge(psi / PSI_PER_PA)} gives "
         f"{case.say.temp(here_c)} here."
     )
 
@@ -132,9 +129,8 @@ def _tomatoes(case: Case) -> tuple[str, ...]:
     if "tomato" not in (case.request.dish or ""):
         return ()
     return (
-        "Tomato tables print pairs of time and pressure; take one pair whole. Whole tomatoes in water, weighted gauge: "
-        "15 min "
-        "at 5 psi up to 1,000 ft, at 10 psi above; 10 min at 10 psi up to 1,000 ft, at 15 psi above.",
+        "Tomato tables print pairs of time and pressure; take one pair whole. Whole tomatoes in water, weighted "
+        "gauge: 15 min at 5 psi up to 1,000 ft, at 10 psi above; 10 min at 10 psi up to 1,000 ft, at 15 psi above.",
     )
 
 
@@ -170,20 +166,17 @@ def low_acid(case: Case) -> Part | None:
     heat = case.say.temp(BOTULISM_C)
     text = (
         f"Never can {what} in boiling water or open steam, at any elevation and for any length of time: it is low in "
-        "acid, and "
-        "botulism spores live through the boil."
+        "acid, and botulism spores live through the boil."
     )
     if way == PRESSURE:
         return Part(cautions=(Caution("stop", text, ("usda-aib-539",)),))
     return Part(
         headline=f"No. Do not can {what} in a {'boiling-water' if way != 'steam' else 'steam'} canner. It is low in "
-        "acid and "
-        "needs a pressure canner.",
+        "acid and needs a pressure canner.",
         because=f"Spores of botulism die at {heat}. Boiling water gives {at_all}; only pressure goes higher.",
         steps=(
             f"Use a pressure canner with a tested recipe for this food and jar{_right_way(case)}; or freeze it; or "
-            "pickle it "
-            "by a tested recipe.",
+            "pickle it by a tested recipe.",
         ),
         cautions=(Caution("stop", text, ("usda-aib-539",)),),
     )
@@ -205,7 +198,6 @@ def soup(case: Case) -> Part | None:
         return None
     text = (
         "No noodles, pasta, rice, flour, cream or milk in the jar, and dried beans and peas fully rehydrated first: "
-        "they keep "
-        "the heat out. Thicken it when you serve it."
+        "they keep the heat out. Thicken it when you serve it."
     )
     return Part(cautions=(Caution("warn", text, ("usda-aib-539",)),))

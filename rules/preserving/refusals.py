@@ -34,8 +34,7 @@ REFUSED = {
     "electric_canner": Refusal(
         "No. Do not can in an electric pressure cooker or a small pressure saucepan, whatever its buttons say.",
         "Tested times count on the slow heating and cooling of a full-size canner and on a known temperature; at "
-        "elevation "
-        "electric cookers were measured to fall short of theirs.",
+        "elevation electric cookers were measured to fall short of theirs.",
         "Use a stove-top pressure canner that holds at least four quart jars, with a gauge or weight, by a tested "
         "recipe.",
         ("usda-aib-539", "nchfp", "usu-ask-extension"),
@@ -43,8 +42,7 @@ REFUSED = {
     "untested_recipe": Refusal(
         "No. I give no process for a recipe that has not been tested.",
         "Acid, thickness and jar size decide how long the centre takes, and only a laboratory can tell. Elevation "
-        "narrows "
-        "the margin further.",
+        "narrows the margin further.",
         "Use a current tested recipe as it stands, or freeze or refrigerate yours.",
     ),
     "thick_puree": Refusal(
@@ -78,21 +76,17 @@ REFUSED = {
     "reused_time": Refusal(
         "No. A tested process is not shortened, and its acid is not cut.",
         "Time, jar, acid and elevation were tested together; take one away and the margin is gone. Water here boils "
-        "cooler, "
-        "so the addition for elevation is part of the process.",
-        "Give the full time for your elevation. If you do not want so much acid, freeze it instead, or balance it with "
-        "sugar.",
+        "cooler, so the addition for elevation is part of the process.",
+        "Give the full time for your elevation. If you do not want so much acid, freeze it instead, or balance it "
+        "with sugar.",
     ),
     "botulism": Refusal(
         "Do not taste it: a jar with a bulging lid, a leak, a spurt or an off smell goes, unopened, out of reach.",
         "Botulism toxin can be there without any sign. Its spores live through boiling water at every elevation; it "
-        "takes "
-        "240 °F (116 °C) under pressure, or acid, or cold.",
-        "A lid that did not seal: refrigerate and eat within days, or process again in a clean jar within 24 h for the "
-        "full "
-        "time. Pressure that fell under the mark: bring it back and start the time again. Signs of illness after "
-        "eating "
-        "(blurred sight, drooping lids, slurred words): call emergency services at once.",
+        "takes 240 °F (116 °C) under pressure, or acid, or cold.",
+        "A lid that did not seal: refrigerate and eat within days, or process again in a clean jar within 24 h for "
+        "the full time. Pressure that fell under the mark: bring it back and start the time again. Signs of illness "
+        "after eating (blurred sight, drooping lids, slurred words): call emergency services at once.",
         ("usda-aib-539", "nchfp", "from-memory"),
     ),
 }
@@ -114,9 +108,8 @@ def untested(case: Case) -> Part | None:
     return _part(
         Refusal(
             f"No. There is no tested process for canning {case.food}.",
-            "Too low in acid, too thick, too fat or too starchy for the heat to reach the centre in a time that anyone "
-            "has "
-            "tested. Elevation does not change that.",
+            "Too low in acid, too thick, too fat or too starchy for the heat to reach the centre in a time that "
+            "anyone has tested. Elevation does not change that.",
             f"{food.instead[:1].upper()}{food.instead[1:]}.",
         )
     )

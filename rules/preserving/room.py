@@ -8,7 +8,7 @@ from rules.model import Caution, Figure, Request
 from rules.preserving import boiling_water, gel, pressure, refusals, times
 from rules.preserving.bands import near_edge, ten_minutes_and_more, whole_feet
 from rules.preserving.vessel import PRESSURE, food_of, vessel
-from rules.say import duration, number
+from rules.say import exact_duration, number
 
 READ_OFF = ("barometer", "boil_test", "place", "assumed")
 
@@ -18,8 +18,7 @@ def tested_recipe(case: Case) -> Part:
     """What every answer about jars says: a tested recipe, and somebody to ask."""
     text = (
         "Follow a current tested recipe to the letter, from the USDA guide, the National Center for Home Food "
-        "Preservation or "
-        "your extension office. This gives only what elevation changes."
+        "Preservation or your extension office. This gives only what elevation changes."
     )
     return Part(cautions=(Caution("warn", text, ("usda-aib-539", "nchfp")),))
 
@@ -46,8 +45,7 @@ def unknown_food(case: Case) -> Part | None:
         return None
     text = (
         "Boiling water is for acid food only: fruit, jam, pickles, tomatoes with acid. Vegetables, meat, fish, beans, "
-        "soup and "
-        "stock go in a pressure canner, at every elevation."
+        "soup and stock go in a pressure canner, at every elevation."
     )
     return Part(cautions=(Caution("stop", text, ("usda-aib-539",)),))
 
@@ -59,17 +57,15 @@ def jar_sterilising(case: Case) -> Part | None:
         return None
     time = ten_minutes_and_more(case.here.elevation_m)
     return Part(
-        headline=f"Boil empty jars for {duration(time)} at {case.place}, if their process is under 10 min; otherwise "
-        "clean hot "
-        "jars will do.",
+        headline=f"Boil empty jars for {exact_duration(time)} at {case.place}, if their process is under 10 min; "
+        "otherwise clean hot jars will do.",
         figures=(Figure("sterilising_time", "Boil empty jars for", time, "min", sea_level=10.0),),
         steps=(
             "Stand them upright on the rack, hot water an inch (2.5 cm) over the rims, and count from the boil.",
             "Lids are only washed and warmed: boiling spoils their seal.",
         ),
-        because="The guide prints 10 min below 1,000 ft and one minute more for each further 1,000 ft. A process of 10 "
-        "min or "
-        "more, and any pressure canning, sterilises the jar itself.",
+        because="The guide prints 10 min below 1,000 ft and one minute more for each further 1,000 ft. A process of "
+        "10 min or more, and any pressure canning, sterilises the jar itself.",
     )
 
 

@@ -46,8 +46,8 @@ def drinking_water(case: Case) -> Part:
         figures=(*time_figures(case, (1.0, 1.0), (min(asked.values()), most, most)), *each),
         headline=f"To make water safe to drink at {case.place}, keep it at a full rolling boil for {duration(most)}.",
         steps=(
-            f"Start the clock once it boils hard, and count {duration(most)}. Cloudy water: let it settle and "
-            "filter it first.",
+            f"Start the clock once it boils hard, and count {duration(most)}. Cloudy water: let it settle and filter "
+            "it first.",
             "Let it cool by itself, covered, in the clean vessel you will keep it in.",
         ),
         because=f"The agencies differ: {told}; WHO asks only for a rolling boil. Where they differ the longest is "
