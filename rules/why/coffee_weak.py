@@ -18,8 +18,10 @@ def explain(case: Case) -> Explanation:
         advice = "Use water off a full boil, a finer grind, more coffee and more time. "
     elif boil_c < BREW_C + BREW_K:
         verdict, loss = "the boil is inside it", ", with little to lose on the way to the cup."
-        advice = "Every second from the kettle costs a little, so use it right off the boil, warm the pot, and grind "
-        "a little finer. "
+        advice = (
+            "Every second from the kettle costs a little, so use it right off the boil, warm the pot, and grind a "
+            "little finer. "
+        )
     else:
         verdict, loss = "the boil is above it", ", so the heat is not to blame."
         advice = "Let the kettle stand a moment; if the cup is weak, look at grind and dose. "
