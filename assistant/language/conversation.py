@@ -27,16 +27,21 @@ def fold_in(text: str, context: Sequence[str], kitchen: Kitchen) -> Request:
     """Understand a text after the utterances before it, and take from the kitchen what nobody said."""
     request: Request | None = None
     for earlier in tuple(context)[-LONGEST_CONTEXT:]:
-        heard = _hear(str(earlier), kitchen)
-        if heard.request.topic not in PASSING or heard.elliptical:
-            request = merge(request, heard)
-    cleaned = clean(str(text))
-    request = capped(merge(request, _hear(str(text), kitchen)), cleaned.dropped)
-    return settle_in(replace(request, text=str(text)[: len(cleaned.text) + 1] if cleaned.dropped else str(text)), kitchen)
+        request = remember(request, listen(str(earlier), kitchen))
+    return settle_in(merge(request, listen(str(text), kitchen)), kitchen)
 
 
-def _hear(text: str, kitchen: Kitchen) -> Hearing:
-    return hear(pipeline()(clean(text).text), kitchen)
+def listen(text: str, kitchen: Kitchen) -> Hearing:
+    """What one utterance says by itself; of a very long one the beginning, and a note that says so."""
+    cleaned = clean(text)
+    hearing = hear(pipeline()(cleaned.text), kitchen)
+    kept = text[: len(cleaned.text) + 1] if cleaned.dropped else text
+    return replace(hearing, request=replace(capped(hearing.request, cleaned.dropped), text=kept))
+
+
+def remember(previous: Request | None, heard: Hearing) -> Request | None:
+    """What later utterances are laid over: thanks, greetings and the like leave it as it was."""
+    return previous if heard.request.topic in PASSING and not heard.elliptical else merge(previous, heard)
 
 
 def merge(previous: Request | None, heard: Hearing) -> Request:
