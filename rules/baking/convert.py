@@ -37,6 +37,10 @@ COMPONENTS = (leavening, yeast, sugar, liquid, flour, eggs, fat, salt, foam, pan
 BATTERS = ("layer_cake", "foam_cake", "pound_cake", "quick_bread", "cookie", "brownie", "biscuit")
 GRAMS = re.compile(r"\d\s*(?:g|grams?)\b", re.I)
 STATED = re.compile(r"\(\s*[\d.,]+\s*(?:g|grams?)\s*\)", re.I)
+PART_IN_STEP = re.compile(
+    r"\d\s*(?:cups?|tbsp|tablespoons?|tsp|teaspoons?|g|grams|ml|oz)\s+of\s+the\b|\breserved\b", re.I
+)
+OTHER = "other"
 SEASON_FROM_M = 2133.0
 EGG_SIZE = re.compile(r"\b(?:extra[- ]large|small|medium|large|jumbo)\b", re.I)
 
@@ -255,10 +259,14 @@ def _cautions(batch: Batch, changes: tuple[Change, ...]) -> Iterator[Caution]:
             ("egg-producers-cakes",),
         )
     yield from _pot_cautions(batch, touched)
-    if any(line.divided for line in batch.recipe.ingredients):
-        yield Caution(
-            "note", "Where an ingredient is divided, divide its new amount in the same shares.", ("common-practice",)
+    if any(line.divided for line in batch.recipe.ingredients) or PART_IN_STEP.search(_words(batch.recipe)):
+        text = (
+            "Where an ingredient is divided, or a step names an amount of it, divide its new amount in the same shares."
         )
+        yield Caution("note", text, ("common-practice",))
+    if batch.style == OTHER:
+        text = "This fits no style known here, so the formula stays; only simmering, sugar and hot fat are converted."
+        yield Caution("note", f"{text} Name the style to convert the rest.", ("common-practice",))
 
 
 def _words(recipe: Recipe) -> str:
@@ -329,7 +337,19 @@ def _pot_cautions(batch: Batch, touched: set[str]) -> Iterator[Caution]:
 
 
 def _plain(recipe: Recipe, lines: tuple[LineTo, ...], new: tuple[StepTo, ...]) -> Recipe:
-    return replace(recipe, ingredients=tuple(_plain_line(to) for to in lines), steps=tuple(one.plain for one in new))
+    gained = [(t.mark.what, t.to_high_min - t.mark.high_min) for one in new for t in one.times]
+    return replace(
+        recipe,
+        ingredients=tuple(_plain_line(to) for to in lines),
+        steps=tuple(one.plain for one in new),
+        cook_min=_more(recipe.cook_min, sum(minutes for what, minutes in gained if what != "rise")),
+        total_min=_more(recipe.total_min, sum(minutes for _, minutes in gained)),
+    )
+
+
+def _more(time_min: float | None, minutes: float) -> float | None:
+    """A stated time of the whole recipe with what its steps gained; None where it states none."""
+    return time_min if time_min is None or not minutes else max(1.0, time_min + minutes)
 
 
 def _plain_line(to: LineTo) -> IngredientLine:

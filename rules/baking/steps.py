@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass, replace
 from typing import Literal
 
-from rules.baking import foam, frying, oven, pan, syrup, time
+from rules.baking import foam, frying, inside, oven, pan, syrup, time, yeast
 from rules.baking.batch import Batch
 from rules.baking.change import Change, Way, step
 from rules.baking.rounding import fraction
@@ -62,7 +62,7 @@ class StepTo:
 def rewrite(batch: Batch, index: int, one: Step) -> tuple[StepTo, tuple[Change, ...]]:
     """One step, rewritten, with its changes.
 
-    Times of chilling, resting, mixing and canning stay, and so do the temperatures of food, which are safety limits.
+    Times of chilling, resting, mixing and canning stay, and so do safety temperatures.
     """
     changes: list[Change] = []
     times = tuple(_time(batch, index, one, mark, changes) for mark in one.times)
@@ -180,7 +180,7 @@ def _temp(batch: Batch, index: int, mark: TempMark, changes: list[Change]) -> Te
     shift = _temp_shift(batch, mark)
     if shift is None or batch.from_m == batch.to_m:
         return TempTo(mark, mark.low_c, mark.high_c, mark.low_c, mark.high_c)
-    steps = (1.0, 0.5) if mark.what in ("sugar", "water") else (5.0, 2.0)
+    steps = (5.0, 2.0) if mark.what in ("oven", "fat") else (1.0, 0.5)
     size = steps[0 if mark.unit == "degF" else 1]
     low, high = (shifted_c(t, shift.span.value, mark.unit, size) for t in (mark.low_c, mark.high_c))
     ends = (
@@ -197,6 +197,10 @@ def _temp_shift(batch: Batch, mark: TempMark) -> Shift | None:
         return oven.shift(batch)
     if mark.what == "sugar":
         return syrup.shift(batch, mark.low_c)
+    if mark.what in ("food", "water"):
+        return inside.shift(batch, mark.low_c)
+    if mark.what == "proof":
+        return yeast.proof_temperature(batch)
     return frying.shift(batch) if mark.what == "fat" else None
 
 

@@ -70,6 +70,16 @@ def proof(batch: Batch, one: Step, mark: TimeMark) -> Shift | None:
     return Shift(proof_ratio(batch), "proof", RULE, proof_why(batch), components.sources(batch.style, "proof"))
 
 
+def proof_temperature(batch: Batch) -> Shift | None:
+    """The temperature of a rise stays: it sets how fast the yeast works, which the air does not change."""
+    if not rises(batch):
+        return None
+    because = (
+        "The temperature stays: it sets how fast the yeast works. A place 5 °F (3 °C) cooler buys time for flavour."
+    )
+    return Shift(Span(0, 0, 0), "proof", RULE, because, ("common-practice",), stays=True)
+
+
 def why(batch: Batch) -> str:
     """The reason for less yeast, or more."""
     way = "less" if batch.up else "more"
