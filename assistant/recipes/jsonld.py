@@ -19,7 +19,7 @@ from typing import Any
 from assistant.recipes.errors import RecipeError
 from assistant.recipes.lines import read_line
 from assistant.recipes.steps import read_step
-from assistant.recipes.text import assembled, read_yields
+from assistant.recipes.text import assembled, bare_yields, read_yields
 from rules.recipe import Amount, IngredientLine, Recipe
 
 MOST_DEEP = 40
@@ -154,19 +154,19 @@ def _yield_texts(value: object) -> list[str]:
 
 def _yields(value: object) -> Amount | None:
     """recipeYield in any of its forms: 12, "12", "12 rolls", ["12", "12 rolls"], a QuantitativeValue."""
-    found = [read_yields(t) or _named(t) for t in _yield_texts(value)]
+    found = [_yield(t) for t in _yield_texts(value)]
     known = [a for a in found if a]
     best = next((a for a in known if a.unit), known[0] if known else None)
     if best and best.unit is None and isinstance(value, dict):
         unit = value.get("unitText")
-        named = _named(f"{best.line} {unit}") if isinstance(unit, str) else None
+        named = _yield(f"{best.line} {unit}") if isinstance(unit, str) else None
         return replace(named, line=best.line) if named else best
     return best
 
 
-def _named(text: str) -> Amount | None:
-    """A yield without a word in front, "12 rolls"."""
-    found = read_yields(f"Makes {text}")
+def _yield(text: str) -> Amount | None:
+    """A yield with or without a word in front: "Makes 12 rolls", "12 rolls", "12"."""
+    found = read_yields(text) or bare_yields(text) or read_yields(f"Makes {text}")
     return replace(found, line=text) if found else None
 
 
@@ -346,7 +346,7 @@ def _rewritten(text: str, lines: Sequence[tuple[str, str]]) -> str:
 def _yield_text(yields: Amount | None) -> str | None:
     if yields is None:
         return None
-    if yields.line and read_yields(yields.line) == yields:
+    if yields.line and _yield(yields.line) == yields:
         return yields.line
     number = f"{yields.value:g}" + (f"–{yields.high:g}" if yields.high else "")
     return f"{number} {yields.unit}" if yields.unit else number

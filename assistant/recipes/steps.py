@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from itertools import pairwise
 from typing import Literal, cast, get_args
@@ -69,13 +69,16 @@ _PRESSURE = re.compile(
     _FLAGS,
 )
 _PA = {"p": 1 / PSI_PER_PA, "l": 1 / PSI_PER_PA, "k": 1000.0, "b": 100_000.0}
+_OF = re.compile(r"\s*-?\s*(?:of\s+)?(?:\w+\s+)?", _FLAGS)
+_AGAIN_WORD = re.compile(r"\b(?:more|another|longer|further|additional)\b", _FLAGS)
+_COOLED_TO = re.compile(r"\b(?:cool|chill)(?:ed|s|ing)?\b[^.;]{0,40}$", _FLAGS)
 _COOKED_TO = re.compile(r"\b(?:cook|boil|cooked|boiled)\b[^.;]{0,25}\bto\s+(?:about\s+)?$", _FLAGS)
 _SENTENCE = re.compile(r"(?<=[.;!?])\s+|\n+")
 # Words that name no action here: what is waited for, what is done meanwhile, and names of things.
 _MASKED = re.compile(
-    r"\buntil\b(?![^,.;]*\b(?:doubled?|doubles|puffy|risen)\b)[^,.;]*"
+    r"\buntil\b(?![^,.;]*\b(?:doubled?|doubles|puffy|risen|reduced)\b)[^,.;]*"
     r"|\b(?:stirring|whisking|turning|basting|skimming|swirling|tossing|flipping|rotating)\b[^,.;]*?(?=\bfor\b|[,.;]|$)"
-    r"|\breduce\s+(?:the\s+)?(?:heat|oven|temperature|speed|flame)|\b(?:the|stand)\s+(?:rest\s+of|mixer)|\bstand\s+mixer"
+    r"|\breduce\s+(?:the\s+)?(?:heat|oven|temperature|speed|flame)|\bthe\s+rest\b(?!\s+time)|\bstand\s+mixer|\bwith\s+steam"
     r"|\b(?:low|medium|high|moderate|gentle|off\s+the|off|the|of|from)\s+heat\b"
     r"|\bdutch\s+oven|\bboiling\s+water|\bdouble\s+boiler|\b(?:heavy|sour|ice|whipped|whipping|double|pastry|the)\s+cream\b|\bcream\s+cheese"
     r"|\bcream\s+of\s+tartar|\b(?:brown|icing|granulated)\s+sugar|\bbaking\s+(?:sheet|pan|dish|powder|soda|stone|steel|paper|tin)s?\b|\bbaked?\s+goods|\bfrying\s+pan"
@@ -128,9 +131,7 @@ def _time_of(words_here: list[_Word], start: int, end: int, text: str, pressed: 
 
     "cook" says little: a more telling word of the same sentence wins over it.
     """
-    behind = re.compile(r"\s*(?:of|at\s+a)\s+(?:\w+\s+)?|\s*-?\s*", _FLAGS).match(text, end)
-    at = behind.end() if behind else end
-    direct = next((w.what for w in words_here if w.start == at), None)
+    direct = next((w.what for w in words_here if w.start >= end and _OF.fullmatch(text, end, w.start)), None)
     before = [w.what for w in words_here if w.end <= start]
     after = [w.what for w in words_here if w.start >= end]
     ranked = ([direct] if direct else []) + before[::-1] + after
@@ -144,6 +145,16 @@ def _time_of(words_here: list[_Word], start: int, end: int, text: str, pressed: 
 _WET = {"simmer", "boil", "braise", "poach", "steam", "reduce", "fry", "pressure", "microwave", "bake"}
 
 
+@cache
+def _verb_first() -> re.Pattern[str]:
+    return re.compile(rf"^\s*{any_of('steps', 'verbs')}", _FLAGS)
+
+
+def _carries(sentence: str) -> bool:
+    """Whether a sentence goes on with what the one before was about: "About 20 minutes.", "Then 10 minutes more"."""
+    return bool(_AGAIN_WORD.search(sentence)) or not _verb_first().match(sentence)
+
+
 def _times(text: str) -> Iterator[TimeMark]:
     masked = _MASKED.sub(lambda m: " " * len(m[0]), text)
     pressed = bool(re.search(r"\bpressure\b|\bpsi\b", text, _FLAGS))
@@ -154,7 +165,8 @@ def _times(text: str) -> Iterator[TimeMark]:
             low, high = _span(found)
             if high <= 0:
                 continue
-            what = _time_of(here or carried, found.start("time"), found.end(), masked, pressed)
+            again = here or (carried if _carries(text[begin:stop]) else [])
+            what = _time_of(again, found.start("time"), found.end(), masked, pressed)
             start = min(found.start(name) for name in ("from", "time") if found.start(name) >= 0)
             yield TimeMark(
                 start, found.end(), low, high, what, bool(found["soft"]), bool(found["least"] or found["more"])
@@ -251,6 +263,8 @@ def _temperatures(text: str, metric: bool, sweet: bool) -> Iterator[TempMark]:
         )
         span = next(s for s in spans if s[0] <= start < s[1])
         mark = _temp_of(_candidates(text, start, end, span), low, high, unit, metric, sweet)
+        if mark.low_c < 75 and _COOLED_TO.search(text[span[0] : start]):
+            mark = replace(mark, what="other")
         again = _AGAIN.match(text, end)
         if again and (other := _unit(again)) and abs(_celsius(number(again["low"]), other) - mark.low_c) < 9:
             end = again.end()

@@ -43,6 +43,13 @@ class _Reading:
     headed: bool = False
     component: str = ""
 
+    def open_part(self, name: str) -> None:
+        """Begin a sub-recipe; one that was opened and held nothing is kept as unread."""
+        used = {i.component for i in self.ingredients} | {component for _, component in self.steps}
+        if self.component and self.component not in used:
+            self.unread.append(self.component)
+        self.component = name
+
 
 @cache
 def _headings() -> dict[str, Section]:
@@ -87,6 +94,8 @@ def read_yields(line: str) -> Amount | None:
     unit = next((word for word in said if word in _yield_units()), None)
     if unit is None and found["lead"].lower() in ("serves", "servings", "portions", "feeds", "for"):
         unit = "serving"
+    if unit is None and found["low"].lower() in ("a", "an"):
+        return None
     return Amount(low, unit, high, line.strip())
 
 
@@ -146,7 +155,7 @@ def _like_step(line: str) -> bool:
     """Whether a line reads as a sentence of a method rather than as an ingredient."""
     verb = _step_start().match(line)
     sentences = len(re.findall(r"[a-z)][.!?](?:\s|$)", line))
-    if verb and not sentences and _measured(line, known=True):
+    if verb and not sentences and (_measured(line, known=True) or _unmeasured().search(line)) and len(line.split()) < 9:
         return False
     return (
         bool(verb and (len(line.split()) > 3 or sentences))
@@ -201,7 +210,7 @@ def _take(line: str, following: str | None, so_far: _Reading) -> None:
     if heading := _heading(line):
         so_far.section, rest = heading
         so_far.headed = True
-        so_far.component = ""
+        so_far.open_part("")
         if (said := re.search(r"\((.+?)\)\s*:?\s*$", line)) and not rest:
             _take_aside(said[1], so_far)
         if so_far.section == "notes" and not rest:
@@ -223,11 +232,11 @@ def _take(line: str, following: str | None, so_far: _Reading) -> None:
     if so_far.section == "notes":
         so_far.notes.append(line)
     elif part := _part(line, following, so_far.section):
-        so_far.component = part
+        so_far.open_part(part)
         so_far.section = "ingredients" if so_far.section == "head" else so_far.section
     elif so_far.section == "steps":
         _take_step(line, so_far)
-    elif so_far.yields is None and not so_far.ingredients and (amount := _bare_yields(line)):
+    elif so_far.yields is None and not so_far.ingredients and (amount := bare_yields(line)):
         so_far.yields = amount
     elif not so_far.ingredients and vessels(line) and not _measured(line, known=True) and not _like_step(line):
         so_far.notes.append(line)
@@ -236,7 +245,7 @@ def _take(line: str, following: str | None, so_far: _Reading) -> None:
             _take_early(part_line, so_far)
 
 
-def _bare_yields(line: str) -> Amount | None:
+def bare_yields(line: str) -> Amount | None:
     """A yield with no word in front: "1 loaf", "One 9-inch pie, serves 8"."""
     named = line.split(",")[0].strip(" .")
     found = read_yields(f"Makes {named}")
@@ -276,7 +285,8 @@ def _take_early(line: str, so_far: _Reading) -> None:
     """A line before the method has begun: an ingredient, the first step, or introduction."""
     numbered = _ENUMERATED.match(line)
     if so_far.ingredients and (numbered or _like_step(line)) and not (so_far.headed and not _like_step(line)):
-        so_far.section, so_far.component = "steps", ""
+        so_far.section = "steps"
+        so_far.open_part("")
         _take_step(line, so_far)
         return
     ingredient = _as_ingredient(line, so_far.component, so_far.section == "ingredients")
@@ -314,6 +324,7 @@ def read_text(text: str) -> Recipe:
     so_far = _Reading()
     for line, following in zip_longest(lines, lines[1:]):
         _take(line, following, so_far)
+    so_far.open_part("")
     if not so_far.ingredients and not so_far.steps:
         so_far.steps = [(note, "") for note in so_far.notes if _like_step(note)]
         so_far.notes = [note for note in so_far.notes if not _like_step(note)]
