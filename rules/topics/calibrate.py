@@ -1,14 +1,21 @@
-"""Calibrate: the boil test. Elevation known, it shows what the thermometer is off; unknown, it gives the elevation."""
+"""Calibrate: the boil test and the barometer.
+
+Elevation known, a boil test shows what the thermometer is off; unknown, it gives the elevation. A weather report's
+pressure is reduced to sea level, and is turned back before it is used.
+"""
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from rules import air, water
-from rules.book import Part, rule
+from rules.book import Part, Rule, rule
 from rules.case import Case, celsius
 from rules.errors import within
 from rules.model import Caution, Figure, Request
 
 WEATHER_PA = 1000.0
+DEEP_LOW_PA = 3000.0
 RIGHT_K = 0.5
 DOUBTFUL_K = 5.0
 LOWEST_READING_C, HIGHEST_READING_C = 60.0, 115.0
@@ -165,4 +172,66 @@ def how(case: Case) -> Part:
     )
 
 
-RULES = (offset, expected, effective_elevation, how)
+def is_report(request: Request) -> bool:
+    """Whether the pressure is one that a weather report reduced to sea level, by the elevation it was given with."""
+    if request.pressure_pa is None or request.elevation_m is None or request.elevation_from == "barometer":
+        return False
+    return bool(air.looks_sea_level_reduced(request.pressure_pa, request.elevation_m))
+
+
+def air_of_the_day(case: Case) -> Case:
+    """The case with the pressure of the place itself where a report's was given."""
+    request = case.request
+    if not is_report(request) or request.pressure_pa is None or request.elevation_m is None:
+        return case
+    station_pa = air.station_pressure_pa(request.pressure_pa, request.elevation_m)
+    return Case(replace(request, pressure_pa=station_pa))
+
+
+@rule("calibrate.report", "us-std-atm-1976", "iapws-r7-97")
+def report(case: Case) -> Part | None:
+    """A weather report's pressure turned back to that of the place, and where water boils by it."""
+    if not is_report(case.request):
+        return None
+    day, told = air_of_the_day(case), case.say.pressure(case.here.pressure_pa)
+    here = case.say.pressure(day.here.pressure_pa)
+    cooks_as_m = air.elevation_m(day.here.pressure_pa)
+    return Part(
+        headline=f"{told} is a weather report's figure, reduced to sea level: at {case.place} the air presses with "
+        f"{here} today, and water boils at {case.say.temp(day.here.boiling_c)}.",
+        figures=(
+            Figure("station_pressure", "Pressure at the place itself", round(day.here.pressure_pa / 1000, 2), "kPa"),
+            celsius("boiling_point", "Water boils at", day.here.boiling_c, case.sea.boiling_c),
+            Figure("effective_elevation", "You cook as at", round(cooks_as_m), "m"),
+        ),
+        steps=("For canning go by the elevation on a map, never by the weather.",),
+        because="Weather services add the weight of the air between the station and the sea, so that maps can be "
+        f"compared. A barometer that hangs in a kitchen at {case.place} and is not set for the weather reads about "
+        f"{here}.",
+        maths=f"p = {round(case.here.pressure_pa):,}·p_std(z)/101,325 = {round(day.here.pressure_pa):,} Pa.",
+    )
+
+
+@rule("calibrate.weather", "us-std-atm-1976", "iapws-r7-97")
+def weather(case: Case) -> Part | None:
+    """What the weather is worth in elevation: a deep low cooks as if one had climbed."""
+    if not elevation_stated(case.request):
+        return None
+    here = air_of_the_day(case).here
+    base_m, low_m = (_elevation_at(here.pressure_pa - drop) for drop in (0.0, DEEP_LOW_PA))
+    fall_k = here.boiling_c - water.saturation_temp_c(here.pressure_pa - DEEP_LOW_PA)
+    return Part(
+        figures=(Figure("deep_low", "A deep low is worth a climb of", round(low_m - base_m), "m"),),
+        because=f"A deep low, {case.say.pressure(DEEP_LOW_PA)} under the usual, is worth a climb of "
+        f"{case.say.elevation(low_m - base_m)} and takes {case.say.temp_drop(fall_k)} off the boil; a strong high "
+        "gives "
+        "about as much back.",
+        maths=f"dz = {round(low_m - base_m)} m for {round(DEEP_LOW_PA):,} Pa.",
+    )
+
+
+def rules_for(request: Request | None) -> tuple[Rule, ...]:
+    """The rules that may speak; a report's pressure may not be taken for that of the place."""
+    if request is not None and is_report(request):
+        return report, weather, how
+    return (report, offset, expected, effective_elevation, weather, how)

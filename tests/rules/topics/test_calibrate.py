@@ -53,3 +53,30 @@ def test_nothing_known_asks_for_a_reading():
 
 def test_a_reading_that_cannot_be_is_refused_kindly():
     assert "unit of the reading" in ask(elevation_m=0.0, temperature_c=212.0).cautions[0].text
+
+
+def test_a_weather_report_is_turned_back_to_the_place():
+    """A report of 1,020 hPa at 2,000 m is 800 hPa there; the boil follows."""
+    told = ask(pressure_pa=102_000.0, elevation_m=2000.0, elevation_from="stated")
+    assert told.figure("station_pressure").value == pytest.approx(80.0, abs=0.05)
+    assert told.figure("boiling_point").value == pytest.approx(93.5, abs=0.1)
+    assert "reduced to sea level" in told.headline
+    assert told.figure("expected_reading") is None
+
+
+def test_a_barometer_of_the_place_is_taken_as_it_is():
+    told = ask(pressure_pa=78_400.0, elevation_m=2133.6, elevation_from="stated")
+    assert told.figure("station_pressure") is None
+    assert told.figure("effective_elevation").value == pytest.approx(2112, abs=15)
+
+
+@pytest.mark.parametrize(("elevation_m", "worth_m"), [(0.0, 250), (2133.6, 300)])
+def test_a_deep_low_is_worth_a_climb(elevation_m, worth_m):
+    """30 hPa: some 8 m for each hPa at sea level, 10 m at 7,000 ft."""
+    told = ask(elevation_m=elevation_m)
+    assert told.figure("deep_low").value == pytest.approx(worth_m, rel=0.08)
+
+
+@given(st.floats(-400, 5000))
+def test_a_low_never_takes_one_down(elevation_m):
+    assert ask(elevation_m=elevation_m).figure("deep_low").value > 200
