@@ -6,7 +6,7 @@ import sys
 
 import typer
 
-from assistant.cli import ask, exits, kitchen
+from assistant.cli import ask, exits, kitchen, sources
 
 app = typer.Typer(
     name="simmerline",
@@ -19,6 +19,7 @@ app = typer.Typer(
 )
 ask.register(app)
 kitchen.register(app)
+sources.register(app)
 
 
 def main() -> None:

@@ -1,0 +1,25 @@
+"""The list of rules and their sources."""
+
+from typer.testing import CliRunner
+
+from assistant.cli import app
+from rules import tables
+from rules.book import every_rule
+
+
+def test_every_rule_is_listed_with_its_sources() -> None:
+    text = CliRunner().invoke(app, ["sources"]).stdout
+    for _, rule in every_rule():
+        assert f"{rule.id}: " in text
+    for entry in tables.sources():
+        assert f"\n{entry}: " in text
+
+
+def test_a_word_narrows_the_list() -> None:
+    lines = CliRunner().invoke(app, ["sources", "braise"]).stdout.splitlines()
+    assert any(line.startswith("braise.oven: ") for line in lines)
+    assert not any(line.startswith("brew.") for line in lines)
+
+
+def test_every_source_of_a_rule_is_in_the_bibliography() -> None:
+    assert {source for _, rule in every_rule() for source in rule.sources} <= set(tables.sources())
