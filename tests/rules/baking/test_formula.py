@@ -17,7 +17,8 @@ from rules.recipe import Recipe
     ("egg white", "white"), ("egg yolk", "yolk"), ("egg", "egg"), ("baking powder", "powder"), ("baking soda", "soda"),
     ("butter", "fat"), ("peanut butter", "nut_butter"), ("vegetable oil", "fat"),
     ("active dry yeast", "yeast"),
-    ("milk powder", "other"), ("canned condensed milk", "other"), ("vanilla extract", "other"), ("cocoa powder", "cocoa"),
+    ("milk powder", "other"), ("canned condensed milk", "other"), ("vanilla extract", "other"),
+    ("cocoa powder", "cocoa"),
     ("cream of tartar", "acid"), ("salt", "salt"), ("beef stock", "liquid"), ("cream cheese block", "other"),
 ])  # fmt: skip
 def test_the_part_an_ingredient_plays(item, part) -> None:
