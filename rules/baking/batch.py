@@ -11,12 +11,12 @@ from rules.baking import bands, components
 from rules.baking.bands import Span
 from rules.baking.change import Change, Way, What, ingredient
 from rules.baking.parts import Placed, batter
-from rules.baking.rounding import ML, G, in_unit, kitchen, same_measure
+from rules.baking.rounding import ML, PACKETS, G, in_unit, kitchen, same_measure
 from rules.model import Units
 from rules.recipe import IngredientLine, Recipe
 from rules.say import Say, number
 
-MEASURED = (*ML, *G, "percent", "packet", "sachet", "envelope", "stick")
+MEASURED = (*ML, *G, "percent")
 
 
 @dataclass(frozen=True)
@@ -106,8 +106,8 @@ def rescaled(
 
     Where the rounding swallows the change, the change is listed as `same` with that reason.
     """
-    amount, unit = amount_of(line.line), line.line.unit
-    if amount is None or unit not in MEASURED:
+    amount, unit = measured(line, what)
+    if amount is None:
         return None
     base, to_unit = same_measure(amount, unit, fine=fine)
     to, low, high = (towards(base, r, to_unit, fine=fine) for r in (ratio.value, ratio.low, ratio.high))
@@ -123,6 +123,14 @@ def rescaled(
         from_value=amount, from_unit=unit, to_value=to, to_low=min(low, to), to_high=max(high, to), to_unit=to_unit,
         rule=rule, because=because, sources=sources,
     )  # fmt: skip
+
+
+def measured(line: Placed, what: What) -> tuple[float | None, str | None]:
+    """The amount of a line in a unit that can be divided: a can or packet by its weight, a packet of yeast as it is."""
+    amount, unit = amount_of(line.line), line.line.unit
+    if unit in MEASURED or (unit in PACKETS and what == "yeast"):
+        return amount, unit
+    return (line.line.mass_g, "g") if unit is not None else (None, None)
 
 
 def towards(amount: float, ratio: float, unit: str | None, *, fine: bool = False) -> float:

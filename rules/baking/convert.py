@@ -164,7 +164,7 @@ def _line(index: int, line: IngredientLine, changes: tuple[Change, ...]) -> Line
         return LineTo(
             line=line, amount=line.amount, amount_high=line.amount_high, unit=line.unit, mass_g=mass, text=line.line
         )
-    if change.what == "egg" and line.unit is None:
+    if change.what == "egg" and line.unit in (None, "piece"):
         return _eggs(line, change)
     return _measured(line, change)
 
@@ -180,7 +180,7 @@ def round_mass(mass_g: float) -> float:
 
 def _measured(line: IngredientLine, change: Change) -> LineTo:
     to, unit = change.to_value or 0.0, change.to_unit
-    was = in_unit(amount_of(line) or 0.0, line.unit, unit) or 0.0
+    was = in_unit(amount_of(line) or 0.0, line.unit, unit) or line.mass_g or 0.0
     ratio = to / was if was else 1.0
     more = None if line.amount_high is None else in_unit(line.amount_high, line.unit, unit)
     high = kitchen(more * ratio, unit) if more else None
@@ -355,7 +355,7 @@ def _more(time_min: float | None, minutes: float) -> float | None:
 def _plain_line(to: LineTo) -> IngredientLine:
     if not to.changed:
         return to.line
-    counted = to.line.unit is None
+    counted = to.line.unit in (None, "piece")
     end = to.line.end + len(to.text) - len(to.line.line)
     return replace(
         to.line, line=to.text, amount=to.amount, amount_high=to.amount_high, unit=None if counted else to.unit,

@@ -83,7 +83,7 @@ def changes(batch: Batch) -> Iterator[Change]:
     ratio = batch.ratio("egg")
     because = why(batch, ratio.value)
     for line in eggs:
-        counted = line.line.unit is None and line.line.amount and float(line.line.amount).is_integer()
+        counted = line.line.unit in (None, "piece") and line.line.amount and float(line.line.amount).is_integer()
         change = counted_eggs(line, ratio.value, because, sources) if counted else rescaled(
             line, ratio, "egg", rule=RULE, because=because, sources=sources
         )  # fmt: skip

@@ -8,10 +8,12 @@ from rules.say import ML_PER_CUP, number, round_to
 
 ML_PER_TSP = ML_PER_CUP / 48
 ML = {
-    "tsp": ML_PER_TSP, "tbsp": ML_PER_CUP / 16, "fl_oz": ML_PER_CUP / 8, "cup": ML_PER_CUP, "pint": 2 * ML_PER_CUP,
-    "quart": 4 * ML_PER_CUP, "gallon": 16 * ML_PER_CUP, "ml": 1.0, "cl": 10.0, "dl": 100.0, "l": 1000.0,
+    "tsp": ML_PER_TSP, "tbsp": ML_PER_CUP / 16, "fl_oz": ML_PER_CUP / 8, "cup": ML_PER_CUP, "pt": 2 * ML_PER_CUP,
+    "qt": 4 * ML_PER_CUP, "gal": 16 * ML_PER_CUP, "stick": ML_PER_CUP / 2,
+    "ml": 1.0, "cl": 10.0, "dl": 100.0, "l": 1000.0,
 }  # fmt: skip
 G = {"g": 1.0, "kg": 1000.0, "mg": 0.001, "oz": 28.349523125, "lb": 453.59237}
+PACKETS = ("packet", "envelope")
 PACKET_YEAST_TSP = 2.25
 
 
@@ -27,7 +29,7 @@ def step_of(amount: float, unit: str | None, *, fine: bool = False) -> float:
         return 0.5 if amount >= 1 else 0.25
     if unit == "cup":
         return 1 / 16 if amount >= 0.5 else 1 / 32
-    if unit in ("pint", "quart", "gallon"):
+    if unit in ("pt", "qt", "gal"):
         return ML_PER_CUP / 16 / ML[unit]
     if unit == "fl_oz":
         return 0.25
@@ -64,7 +66,7 @@ def same_measure(amount: float, unit: str | None, *, fine: bool = False) -> tupl
     >>> same_measure(0.75, "packet"), same_measure(2.5, "tbsp", fine=True), same_measure(1.5, "cup")
     ((1.6875, 'tsp'), (7.5, 'tsp'), (1.5, 'cup'))
     """
-    if unit in ("packet", "sachet", "envelope"):
+    if unit in PACKETS:
         return amount * PACKET_YEAST_TSP, "tsp"
     if unit == "tbsp" and fine:
         return amount * 3, "tsp"
@@ -79,8 +81,7 @@ def in_unit(amount: float, unit: str | None, other: str | None) -> float | None:
     """
     if unit == other:
         return amount
-    packet = ("packet", "sachet", "envelope")
-    if unit in packet and other == "tsp":
+    if unit in PACKETS and other == "tsp":
         return amount * PACKET_YEAST_TSP
     for sizes in (ML, G):
         if unit in sizes and other in sizes:
@@ -128,7 +129,7 @@ def _unit_word(unit: str | None, amount: float) -> str:
         return ""
     if unit == "fl_oz":
         return "fl oz"
-    whole_words = ("cup", "pint", "quart", "gallon", "stick", "packet")
+    whole_words = ("cup", "stick", "packet", "envelope")
     return f"{unit}s" if unit in whole_words and amount > 1 else unit
 
 

@@ -257,3 +257,30 @@ def test_beans_below_their_threshold_hear_of_the_pressure_cooker(beans) -> None:
 
 def test_a_recipe_of_no_known_style_says_so(beans) -> None:
     assert any("no style" in c.text for c in convert(beans, to_elevation_m=2000, style="other").cautions)
+
+
+def test_a_can_is_weighed(hand) -> None:
+    cake = Recipe(
+        ingredients=(hand.line(2, "cup", "flour", 250), hand.line(1, "can", "evaporated milk", 354, mass_from="stated"))
+    )
+    line = convert(cake, to_elevation_m=7000 * FT, style="layer_cake").ingredients[1]
+    assert (line.amount, line.unit, line.mass_g) == (431, "g", 431)
+    assert line.text == "431 g evaporated milk"
+
+
+def test_a_packet_of_powder_is_no_packet_of_yeast(hand) -> None:
+    cake = Recipe(ingredients=(hand.line(300, "g", "flour", 300), hand.line(1, "packet", "baking powder", 15)))
+    line = convert(cake, to_elevation_m=7000 * FT, style="layer_cake").ingredients[1]
+    assert line.unit == "g"
+    assert line.amount == pytest.approx(11.25, abs=0.5)
+
+
+def test_a_quart_of_milk(hand) -> None:
+    cake = Recipe(ingredients=(hand.line(8, "cup", "flour", 1000), hand.line(1, "qt", "milk", 976)))
+    line = convert(cake, to_elevation_m=7000 * FT, style="layer_cake").ingredients[1]
+    assert (line.unit, line.text) == ("qt", "1 1/4 qt milk") or line.amount == pytest.approx(1.22, abs=0.04)
+
+
+def test_a_pinch_stays_a_pinch(hand) -> None:
+    cake = Recipe(ingredients=(hand.line(2, "cup", "flour", 250), hand.line(1, "pinch", "baking soda", None)))
+    assert not convert(cake, to_elevation_m=7000 * FT, style="layer_cake").ingredients[1].changed

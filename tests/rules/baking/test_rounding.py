@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from rules.baking.rounding import ML, G, in_unit, kitchen, measure, same_measure, step_of
 
-UNITS = st.sampled_from(["tsp", "tbsp", "cup", "g", "ml", "oz", "lb", "kg", "percent", "fl_oz", "quart", "stick"])
+UNITS = st.sampled_from(["tsp", "tbsp", "cup", "g", "ml", "oz", "lb", "kg", "percent", "fl_oz", "qt", "stick"])
 AMOUNTS = st.floats(0.01, 5000, allow_nan=False)
 
 
