@@ -9,7 +9,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 # importing a component registers it
-from assistant.language import clock, elevation, lexicon, measures, numbers, spelling, subject, topics  # noqa: F401
+from assistant.language import clock, elevation, lexicon, measures, numbers, safety, spelling, subject, topics  # noqa: F401
 from assistant.language.text import clean
 from assistant.language.tokens import KitchenTokenizer
 
@@ -21,6 +21,7 @@ COMPONENTS = (
     "kitchen_lexicon",
     "kitchen_elevation",
     "kitchen_topic",
+    "kitchen_safety",
     "kitchen_subject",
 )
 

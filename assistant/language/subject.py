@@ -39,7 +39,9 @@ Doc.set_extension("subject", default=None, force=True)
 
 
 @Language.component(
-    "kitchen_subject", requires=["doc._.topic", "doc._.found", "doc._.elevations"], assigns=["doc._.subject"]
+    "kitchen_subject",
+    requires=["doc._.topic", "doc._.safety", "doc._.found", "doc._.elevations"],
+    assigns=["doc._.subject"],
 )
 def kitchen_subject(doc: Doc) -> Doc:
     """Hear the subject that belongs to the topic."""
@@ -50,6 +52,8 @@ def kitchen_subject(doc: Doc) -> Doc:
 def subject(doc: Doc) -> str | None:
     """The id of what the question is about, in the catalogue of its topic; None where there is none."""
     words, found = [token.norm_ for token in doc], doc._.found
+    if doc._.safety:
+        return str(doc._.safety)
     match doc._.topic.id:
         case "why":
             return explanation(" ".join(words))
@@ -91,7 +95,9 @@ def explanation(text: str) -> str | None:
 @cache
 def _phrases(path: str, key: str) -> dict[str, str]:
     rows = tables.read_toml(path).get(key, []) if tables.data_path(path).is_file() else []
-    return {fold(phrase): row["id"] for row in rows for phrase in (*row.get("heard_as", ()), row.get("title", row["id"]))}
+    return {
+        fold(phrase): row["id"] for row in rows for phrase in (*row.get("heard_as", ()), row.get("title", row["id"]))
+    }
 
 
 def nearest(text: str, path: str, key: str) -> str | None:

@@ -84,10 +84,17 @@ REFUSED = {
         "Do not taste it: a jar with a bulging lid, a leak, a spurt or an off smell goes, unopened, out of reach.",
         "Botulism toxin can be there without any sign. Its spores live through boiling water at every elevation; it "
         "takes 240 °F (116 °C) under pressure, or acid, or cold.",
-        "A lid that did not seal: refrigerate and eat within days, or process again in a clean jar within 24 h for "
-        "the full time. Pressure that fell under the mark: bring it back and start the time again. Signs of illness "
-        "after eating (blurred sight, drooping lids, slurred words): call emergency services at once.",
+        "Bag it and throw it out of reach of people and animals, and wash everything it touched. Signs of illness "
+        "after "
+        "eating (blurred sight, drooping lids, slurred words): call emergency services at once.",
         ("usda-aib-539", "nchfp", "from-memory"),
+    ),
+    "unsealed_jar": Refusal(
+        "Do not store a jar that did not seal: refrigerate it now and eat it within days.",
+        "Air and germs get in where the lid is loose. A process that lost its boil or its pressure counts from "
+        "nothing.",
+        "Or process it again within 24 h, in a clean jar with a new lid, for the full time at your elevation. Pressure "
+        "that fell under the mark while the clock ran: bring it back and start the time again.",
     ),
 }
 

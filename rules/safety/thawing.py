@@ -6,7 +6,7 @@ from rules.book import Part, rule
 from rules.case import Case
 from rules.local_code import local_code
 from rules.model import Caution, Figure, Quantity
-from rules.say import G_PER_LB, duration, duration_span
+from rules.say import G_PER_LB, duration, duration_span, round_to
 
 LB = {"lb": 1.0, "lbs": 1.0, "pound": 1.0, "pounds": 1.0, "oz": 1 / 16, "kg": 1000 / G_PER_LB, "g": 1 / G_PER_LB}
 REFRIGERATOR_MIN = 24 * 60.0
@@ -34,7 +34,7 @@ def thawing(case: Case) -> Part:
     figures: tuple[Figure, ...] = ()
     times = "a day for each 4 to 5 lb (2 kg) in the refrigerator, or 30 min a pound (1 h a kilo) in cold water"
     if weight:
-        fast, slow = (max(1.0, weight / per_day) * REFRIGERATOR_MIN for per_day in reversed(LB_PER_DAY))
+        fast, slow = (round_to(max(1.0, weight / a_day) * REFRIGERATOR_MIN, 60) for a_day in reversed(LB_PER_DAY))
         wet = max(COLD_WATER_MIN_PER_LB, weight * COLD_WATER_MIN_PER_LB)
         figures = (
             Figure("refrigerator_time", "In the refrigerator", slow, "min", fast, slow),

@@ -1,0 +1,80 @@
+"""Component: a subject of food safety or preserving, by the phrases of its catalogue."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from functools import cache
+
+from spacy.language import Language
+from spacy.tokens import Doc
+
+from assistant.language.text import fold
+from rules import book, tables
+
+CATALOGUE = "lexicon/safety_subjects.toml"
+PRESERVE = "preserve"
+# questions that may be about food safety; the others are about what they say
+OPEN_TOPICS = (
+    "time",
+    "temperature",
+    "doneness",
+    "calibrate",
+    "pressure",
+    "preserve",
+    "boiling_point",
+    "bake_adjust",
+    "out_of_scope",
+)
+UNSURE_TOPICS = ("bake_adjust", "out_of_scope")
+
+Doc.set_extension("safety", default=None, force=True)
+
+
+@dataclass(frozen=True, slots=True)
+class Subject:
+    """A row of the catalogue. within: topics for which its phrases count; empty for any that is open to safety."""
+
+    id: str
+    topic: str
+    within: tuple[str, ...]
+
+
+@Language.component("kitchen_safety", requires=["doc._.topic"], assigns=["doc._.safety"])
+def kitchen_safety(doc: Doc) -> Doc:
+    """Hear a subject of food safety. One of preserving, or in a question that seemed to be of nothing, sets the topic."""
+    found = safety_subject(" ".join(token.norm_ for token in doc), doc._.topic.id)
+    if found:
+        doc._.safety = found.id
+        if found.id not in book.names("safety") or doc._.topic.id in UNSURE_TOPICS:
+            doc._.topic = replace(doc._.topic, id=found.topic)
+    return doc
+
+
+@cache
+def phrases() -> dict[str, Subject]:
+    """Every phrase with its subject, longest first."""
+    heard = {
+        fold(phrase): Subject(row["id"], row["topic"], tuple(row.get("within", ())))
+        for row in tables.read_toml(CATALOGUE)["subject"]
+        for phrase in row["heard_as"]
+    }
+    return dict(sorted(heard.items(), key=lambda item: (-len(item[0]), item[0])))
+
+
+def safety_subject(text: str, topic: str) -> Subject | None:
+    """The subject of the longest phrase in a lower-case text that counts for a question of this topic.
+
+    >>> safety_subject("can i water bath can asparagus at 8000 ft", "preserve").id
+    'boiling_water_canning'
+    >>> safety_subject("why does thawing take so long", "why") is None
+    True
+    """
+    padded = f" {text} "
+    inside = (subject for phrase, subject in phrases().items() if f" {phrase} " in padded)
+    return next((subject for subject in inside if _counts(subject, topic)), None)
+
+
+def _counts(subject: Subject, topic: str) -> bool:
+    if subject.within:
+        return topic in subject.within
+    return topic in OPEN_TOPICS or (topic == "troubleshoot" and subject.topic == PRESERVE)

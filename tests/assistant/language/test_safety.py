@@ -1,0 +1,57 @@
+"""Subjects of food safety are heard, and only where they are meant."""
+
+import pytest
+
+from assistant.answering import reply_to
+from assistant.language.pipeline import read
+from rules.tables import read_toml
+
+ROWS = read_toml("lexicon/safety_subjects.toml")["subject"]
+
+
+@pytest.mark.parametrize("row", ROWS, ids=lambda row: row["id"])
+def test_every_phrase_finds_its_own_subject(row):
+    from assistant.language.safety import safety_subject
+    from assistant.language.text import fold
+
+    topic = row["within"][0] if "within" in row else "time"
+    assert {safety_subject(fold(phrase), topic).id for phrase in row["heard_as"]} == {row["id"]}
+
+
+@pytest.mark.parametrize(
+    ("text", "topic", "subject"),
+    [
+        ("can i water bath can asparagus at 8000 ft", "preserve", "boiling_water_canning"),
+        ("is oven canning safe at 7,000 ft", "preserve", "oven_canning"),
+        ("how long do i boil water to make it safe to drink at 8,000 ft", None, "drinking_water"),
+        ("distill whiskey at 7000 ft", None, "distilling"),
+        ("pasteurize milk at 9,000 ft", None, "pasteurise_milk"),
+        ("how do i thaw a 12 lb turkey", None, "thawing"),
+        ("my thermometer reads 34 F in ice water, calibrate it", "calibrate", "thermometer_ice_point"),
+    ],
+)
+def test_a_question_of_safety(text, topic, subject):
+    doc = read(text)
+    assert doc._.subject == subject
+    assert topic is None or doc._.topic.id == topic
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "how long does cheesecake bake in a water bath at 7,000 ft",
+        "why does thawing take so long",
+        "how long to chill eggs in ice water at 6,000 ft",
+        "how long to cook pumpkin butter at 7,000 ft",
+        "can eggs be boiled at 9,000 ft",
+        "is the pot still boiling at 8,000 ft",
+    ],
+)
+def test_a_question_that_only_sounds_like_it(text):
+    assert read(text)._.safety is None
+
+
+def test_the_refusal_reaches_the_cook():
+    answer = reply_to("can i water bath can green beans at 6,500 ft, the recipe says 3 hours")
+    assert answer.headline.startswith("No.")
+    assert "Stop:" in answer.text
