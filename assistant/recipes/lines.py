@@ -14,6 +14,10 @@ from rules import tables
 from rules.recipe import Amount, IngredientLine, MassFrom
 
 LONGEST = 500
+# "1 ¼-ounce packet" is one packet of a quarter ounce, not one and a quarter ounces.
+_SMALL_PACK = re.compile(
+    r"(\d{1,3})(?=\s(?:[¼½¾]|\d/\d)-(?:ounce|oz)\.?\s+(?:packet|envelope|package|sachet|can)s?\b)", re.IGNORECASE
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,12 +69,15 @@ def _patterns() -> dict[str, re.Pattern[str]]:
         "one": re.compile(r"\s*(pinch|dash|handful|knob|sprig|drop)\s+(?:of\s+)?", flags),
         "times": re.compile(r"\s*[x×]\s*(?=\d)", flags),
         "and": re.compile(r"\s*,?\s*(?:\bplus\b|\+|\band\b|&)\s*", flags),
+        "less": re.compile(r"\s*,?\s*\b(?:minus|less)\b\s*", flags),
         "range": re.compile(RANGE_SIGN, flags),
         "or": re.compile(r"\s*(?:/|;|=|\bor\b|,|\bequals\b|\||\bscant\b|\babout\b|≈)\s*", flags),
         "each": re.compile(r"\s*(?:each|apiece|a piece)\b", flags),
         "to_taste": re.compile(rf"\(?\b{any_of('lines', 'to_taste')}\)?", flags),
         "optional": re.compile(rf"\(?\b{any_of('lines', 'optional')}\)?", flags),
         "divided": re.compile(rf"\(?\b{any_of('lines', 'divided')}\)?", flags),
+        "length": re.compile(r"^\s*-?\s*(?:inch|in\.|cm)\s+(?:piece|knob|length|stick)s?\s+(?:of\s+)?", flags),
+        "joined": re.compile(r"^(?:plus|and|\+)\s+(?=[\da-z¼½¾])", flags),
         "juice_of": re.compile(
             r"\s*(?:the\s+)?(?:finely\s+)?(?:grated\s+)?(juice|zest|rind)(?:\s+and\s+(?:juice|zest))?\s+of\s+", flags
         ),
@@ -131,7 +138,7 @@ def _packed(text: str, count: Measure) -> Measure | None:
             return None
         end = close + 1
     pack = _unit_at(text, end)
-    if pack and pack[0].kind == "count":
+    if pack and (pack[0].kind == "count" or pack[0].name == "stick"):
         return Measure(count.start, pack[1], count.low, count.high, pack[0], piece)
     return Measure(count.start, end, count.low, count.high, None, piece) if times > count.end else None
 
@@ -152,6 +159,8 @@ def _one(text: str, at: int) -> Measure | None:
 
 def measure_at(text: str, at: int, spelled: bool = False) -> Measure | None:
     """The measure that begins at a place, or None. spelled: whether "one", "a", "half a" count as figures."""
+    if packs := _SMALL_PACK.match(text, at):
+        return _packed(text, Measure(at, packs.end(1), number(packs[1]), None, None))
     found = _plain(text, at, spelled)
     if found is None:
         return _one(text, at) if spelled else None
@@ -222,6 +231,12 @@ def _measured(text: str, first: Measure) -> _Measured:
             total.append(following)
             end = following.end
             continue
+        lessened = _skip("less", text, end)
+        taken = measure_at(text, lessened) if lessened > end else None
+        if taken and taken.unit and taken.high is None:
+            total.append(replace(taken, low=-taken.low))
+            end = taken.end
+            continue
         again = re.compile(r"\s*(?:/|=|\|)\s*").match(text, end)
         other = measure_at(text, again.end()) if again else None
         if other and other.unit:
@@ -278,8 +293,17 @@ def _percent_of_item(line: str, first: Measure) -> bool:
     return item is not None and item.role in ("liquid", "dairy")
 
 
+def _unpacked(rest: str) -> str:
+    """The words behind a measure without the pack they name: "12 oz bag chocolate chips", "1-inch piece ginger"."""
+    rest = _patterns()["length"].sub("", rest)
+    first, _, more = rest.strip().partition(" ")
+    unit = unit_of(first) if first.isalpha() and more.strip() else None
+    return more if unit and unit.kind == "count" and find(rest) is None else rest
+
+
 def _split(rest: str) -> tuple[str, str]:
     """The name of the ingredient and what is done to it."""
+    rest = _unpacked(rest)
     rest = re.sub(r"^\s*(?:of\b|x\b|[-–—:|,.]+)?\s*", "", rest)
     inside = re.findall(r"[(\[]([^()\[\]]*)[)\]]", rest)
     bare = re.sub(r"\s*[(\[][^()\[\]]*[)\]]?", " ", rest)
@@ -299,7 +323,8 @@ def _tidy(text: str) -> str:
 def _mass(found: _Measured, item: Ingredient) -> tuple[float | None, MassFrom | None]:
     """Mass [g] at the lower end, and what it rests on. Grams that the line states win over any table."""
     first = found.sum[0]
-    if stated := [m.low * m.unit.size for m in found.same if m.unit and m.unit.kind == "mass"]:
+    weighed = first.unit is not None and first.unit.name in ("g", "kg")
+    if not weighed and (stated := [m.low * m.unit.size for m in found.same if m.unit and m.unit.kind == "mass"]):
         metric = [m.low * m.unit.size for m in found.same if m.unit and m.unit.name in ("g", "kg")]
         pieces = metric or stated
         return (sum(pieces) if len(pieces) == len(found.sum) else pieces[-1]), "stated"
@@ -352,7 +377,18 @@ def read_line(text: str, component: str = "") -> IngredientLine | None:
         fields |= {"amount": first.low, "amount_high": first.high, "unit": first.unit.name if first.unit else None}
         fields |= {"further": tuple(m.amount(line) for m in found.sum[1:]), "mass_g": mass and round(mass, 3)}
         fields |= {"mass_from": mass_from, "start": first.start, "end": found.end}
+        fields |= _joined(fields)
     return IngredientLine(**fields)
+
+
+def _joined(fields: dict[str, Any]) -> dict[str, Any]:
+    """What a second item of the same role adds: "3 eggs plus 2 egg yolks"."""
+    joint = _patterns()["joined"].match(fields["preparation"])
+    more = read_line(fields["preparation"][joint.end() :]) if joint else None
+    if more is None or more.role != fields["role"] or not more.mass_g or not fields["mass_g"] or more.amount is None:
+        return {}
+    added = Amount(more.amount, more.unit, more.amount_high, more.line)
+    return {"mass_g": round(fields["mass_g"] + more.mass_g, 3), "further": (*fields["further"], added)}
 
 
 def _juice(line: str) -> tuple[_Measured, str] | None:

@@ -87,7 +87,8 @@ def _known() -> dict[tuple[str, ...], Ingredient]:
     for row in tables.read_toml(INGREDIENTS)["ingredient"]:
         grams = {key: float(row[key]) for key in ("grams_per_cup", "tbsp_g", "tsp_g", "each_g") if key in row}
         aliases = [stems(alias) for alias in (row["name"], *row.get("heard_as", ()))]
-        food_class = next((found[alias].role for alias in aliases if alias in found), None)
+        bare = [alias[1:] for alias in aliases if alias[0] == "dry"]
+        food_class = next((found[alias].role for alias in (*aliases, *bare) if alias in found), None)
         role = food_class or "other" if row["role"] == "other" else row["role"]
         item = Ingredient(row["name"], role, **grams)
         found |= dict.fromkeys(aliases, item)
@@ -100,9 +101,16 @@ def _neutral() -> frozenset[str]:
     return frozenset(stem for word in words for stem in stems(word))
 
 
+@cache
+def _dry_like() -> dict[str, Ingredient]:
+    """The first dry food of the classes whose members weigh much the same by the cup."""
+    dry = [item for item in _known().values() if item.name.startswith("dry ")]
+    return {item.role: item for item in reversed(dry) if item.role in ("rice", "dried_bean", "lentil")}
+
+
 def _dry(food: Ingredient, tokens: tuple[str, ...]) -> Ingredient:
-    """A food known as a dish, with the weights of its dry form where the lexicon has it: beans, rice, pasta."""
-    dry = _known().get(("dry", *tokens))
+    """A food known as a dish, with the weights of its dry form where the lexicon has it, or of its like."""
+    dry = _known().get(("dry", *tokens)) or _dry_like().get(food.role or "")
     return replace(dry, name="", role=food.role) if dry else food
 
 

@@ -22,8 +22,9 @@ Section = Literal["head", "ingredients", "steps", "notes"]
 _FLAGS = re.IGNORECASE
 _BULLET = re.compile(r"^\s*(?:[•*·●▪◦▢☐□✓–—]\s*|-\s+|\[\s?[x ]?\]\s*)+", _FLAGS)
 _ENUMERATED = re.compile(r"^\s*(?:step\s+\d{1,3}\s*[.:)\-–]?|\(?\d{1,3}[.):](?!\d)|\(\d{1,3}\))\s*", _FLAGS)
-_MARKUP = re.compile(r"^\s*#{1,6}\s+|^\s*(\*\*|__)(?P<bold>.+)\1\s*:?\s*$")
-_RULE = re.compile(r"^\s*[-=_*~]{3,}\s*$")
+_MARKUP = re.compile(r"^\s*#{1,6}\s+")
+_RULE = re.compile(r"^[\s|:=_*~-]{3,}$")
+_EMPHASIS = re.compile(r"\*\*|__")
 _FOR_PART = re.compile(r"^(?:for\s+(?:the\s+)?|the\s+)?(?P<name>[^:.!?\d]{2,50}?)\s*:?$", _FLAGS)
 _SENTENCE_END = re.compile(r"[.!?]\s*$")
 
@@ -116,9 +117,7 @@ def _singular(word: str) -> str:
 
 def _bare(line: str) -> str:
     """A line without the marks of a list or of markup."""
-    bold = _MARKUP.match(line)
-    if bold:
-        line = bold["bold"] if bold["bold"] else line[bold.end() :]
+    line = _EMPHASIS.sub("", _MARKUP.sub("", line))
     return _BULLET.sub("", line).strip().strip("|").strip()
 
 
@@ -172,7 +171,7 @@ def _unmeasured() -> re.Pattern[str]:
 def _as_ingredient(line: str, component: str, sure: bool) -> IngredientLine | None:
     """The line as an ingredient; sure: it stands under a heading that says so."""
     read = read_line(line, component)
-    if read is None:
+    if read is None or ("|" in line and read.amount is None):
         return None
     if read.amount is not None:
         return read if sure or not _like_step(line) else None
@@ -278,7 +277,8 @@ def _take_rest(rest: str, line: str, so_far: _Reading) -> None:
     elif so_far.section == "steps":
         _take_step(rest, so_far)
     else:
-        _take_early(rest, so_far)
+        for part in _run_together(rest):
+            _take_early(part, so_far)
 
 
 def _take_early(line: str, so_far: _Reading) -> None:

@@ -17,7 +17,7 @@ TABLE = "tables/style_ratios_common-practice.csv"
 WORDS = "lexicon/recipe_styles.toml"
 OTHER = "other"
 # Points that the words may bring, beside those of the ratios in the table.
-TITLE_POINTS, STEP_POINTS = 3.0, 4.0
+TITLE_POINTS, STEP_POINTS = 2.0, 3.0
 STEP_WORDS_ENOUGH = 3
 # What the unweighed piece of meat, fish or vegetable is taken to weigh where shares are worked out [g].
 PIECE_G = 150.0
@@ -193,7 +193,7 @@ def _fit(row: dict[str, Any], features: dict[str, float], title: str, method: st
     for span in spans:
         if span.must:
             points *= 0.25 + 0.75 * span.fit(features.get(span.feature, 0.0))
-    if row.get("needs_words") and not named and told < 1:
+    if row.get("needs_words") and not named and told < 0.5:
         points *= 0.5
     return points / of
 

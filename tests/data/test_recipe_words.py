@@ -1,0 +1,45 @@
+"""The word lists and ratios of the recipe reader name only what the code knows."""
+
+from typing import get_args
+
+import pytest
+
+from rules import tables
+from rules.baking import style
+from rules.recipe import CueOf, Recipe, TempOf, TimeOf
+
+WORDS = tables.read_toml("lexicon/recipe_words.toml")
+STYLES = {row["id"]: row for row in tables.read_toml("lexicon/recipe_styles.toml")["style"]}
+RATIOS = tables.read_csv("tables/style_ratios_common-practice.csv").rows
+
+
+@pytest.mark.parametrize(("section", "kinds"), [("times", TimeOf), ("temperatures", TempOf), ("cues", CueOf)])
+def test_kinds_of_marks(section, kinds):
+    assert set(WORDS[section]) <= set(get_args(kinds))
+
+
+@pytest.mark.parametrize("section", sorted(WORDS))
+def test_words_are_lower_case(section):
+    for name, words in WORDS[section].items():
+        assert [w for w in words if w != w.lower()] == [], name
+
+
+def test_ratios_and_words_speak_of_the_same_styles():
+    assert {row["style"] for row in RATIOS} == set(STYLES)
+    assert style.ids() == (*STYLES, "other")
+
+
+@pytest.mark.parametrize("row", RATIOS, ids=[f"{r['style']}-{r['feature']}" for r in RATIOS])
+def test_a_ratio_is_a_span(row):
+    assert 0 <= float(row["low"]) <= float(row["high"])
+    assert row["must"] in ("0", "1")
+
+
+def test_only_the_last_variety_is_the_rest():
+    for row in STYLES.values():
+        for kind in row.get("variety", [])[:-1]:
+            assert kind.get("words") or kind.get("ratio"), kind["id"]
+
+
+def test_an_empty_recipe_is_of_no_style():
+    assert style.recognise(Recipe()).id == "other"
