@@ -19,6 +19,8 @@ PASSING = ("smalltalk", "help", "out_of_scope")
 NOT_CONTINUED = (*PASSING, "set_kitchen", "timer")
 # new questions that are still about the dish of the question before
 SAME_DISH = ("time", "temperature", "doneness", "order", "schedule", "troubleshoot", "pressure", "why", "timer")
+# what turns the question before into another one when it is said by itself: make it by 6 pm
+TURNS_TO = (("service_time", ("time", "temperature"), "schedule"),)
 SLOTS_OF_A_DISH = ("time_min", "time_high_min", "temperature_c", "quantity", "portions", "gauge_pa", "service_time", "covered")
 PLACE_SLOTS = ("elevation_m", "elevation_from", "pressure_pa")
 
@@ -59,7 +61,8 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
         return replace(now, **stated)
     goes_on = heard.elliptical and previous.topic not in NOT_CONTINUED
     if goes_on:
-        stated["topic"] = previous.topic
+        turned = (to for slot, topics, to in TURNS_TO if previous.topic in topics and getattr(now, slot))
+        stated["topic"] = next(turned, previous.topic)
         stated["subject"] = now.subject or previous.subject
     about_it = goes_on or (now.dish is None and now.dish_class is None and now.topic in SAME_DISH)
     if about_it:

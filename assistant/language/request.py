@@ -74,7 +74,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         service_time=service_time(doc._.clock),
         covered=hints.covered(words),
         units=units or kitchen.units,
-        equipment=tuple(dict.fromkeys(f.id for f in found if f.kind == "equipment")),
+        equipment=equipment(words, found),
         unused=(*height.unused, *barometer.unused, *((no_such,) if no_such else ()), *unknown.places(doc)),
     )  # fmt: skip
     return Hearing(request, unknown.is_elliptical(doc), units, hints.depth(words))
@@ -99,6 +99,12 @@ def spoken_method(words: Sequence[str], found: Sequence[Found]) -> str | None:
     spoken = [f.id for f in found if f.kind == "method"]
     heads = [m for f in found if f.kind == "dish" and (m := lexicon.method_inside(words, f))]
     return next((m for m in spoken if m in LEADING_METHODS), None) or next(iter([*spoken, *heads]), None)
+
+
+def equipment(words: Sequence[str], found: Sequence[Found]) -> tuple[str, ...]:
+    """The equipment that is named, also where its name was heard as the method it is for: electric pressure cooker."""
+    named = (" ".join(words[f.start : f.end]) for f in found if f.kind in ("equipment", "method"))
+    return tuple(dict.fromkeys(id for name in named for kind, id in lexicon.meanings(name) if kind == "equipment"))
 
 
 def quantity(measures: Sequence[Measure], words: Sequence[str], gauge: float | None) -> Quantity | None:

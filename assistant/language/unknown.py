@@ -12,6 +12,8 @@ from rules.model import Unused
 
 COOKING_TOPICS = ("time", "temperature", "doneness", "order", "schedule", "bake_adjust")
 BEFORE_A_DISH = ("some", "the", "my", "a", "an", "of", "for", "cook", "cooking", "make", "making", "do", "does", "this", "our", "fresh", "frozen")
+# topics whose cues may only go on with the question before: how long for lamb shanks
+ASKED_OF_ANY_DISH = {"time", "set_kitchen", "timer"}
 LIVING = ("in", "near", "from", "outside")
 LEANING = frozenset(
     """
@@ -39,7 +41,8 @@ def is_elliptical(doc: Doc) -> bool:
     rest = [t.norm_ for t in doc if t.norm_.isalnum()]
     kept = claimed(doc)
     loose = [t.norm_ for t in doc if t.i not in kept and t.norm_.isalnum()]
-    return bool(rest) and all(word in LEANING or word in SYSTEM_WORDS for word in loose)
+    asks_anew = topics.cue_scores(doc).keys() - ASKED_OF_ANY_DISH
+    return bool(rest) and not asks_anew and all(word in LEANING or word in SYSTEM_WORDS for word in loose)
 
 
 def dish(doc: Doc) -> Unused | None:

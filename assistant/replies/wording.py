@@ -70,7 +70,8 @@ def _environment() -> Environment:
     return environment
 
 
-def _render(name: str, **values: Any) -> str:
+def line(name: str, /, **values: Any) -> str:
+    """A line worded by templates/headline/<name>.j2."""
     return " ".join(_environment().get_template(f"headline/{name}.j2").render(**values).split())
 
 
@@ -93,13 +94,13 @@ def _headline(answer: Answer, say: Say) -> str:
         "moment": request.text.casefold(),
     }
     if not answer.covered and request.topic not in ("smalltalk", "out_of_scope", "help"):
-        return _render("not_covered", **values, topic=_topics().get(request.topic, {}))
+        return line("not_covered", **values, topic=_topics().get(request.topic, {}))
     for name in (f"{request.topic}_{request.method}", request.topic):
         try:
-            return _render(name, **values)
+            return line(name, **values)
         except TemplateNotFound:
             continue
-    return _render("not_covered", **values, topic=_topics().get(request.topic, {}))
+    return line("not_covered", **values, topic=_topics().get(request.topic, {}))
 
 
 def _ask(request: Request, word: str) -> str:
@@ -108,7 +109,7 @@ def _ask(request: Request, word: str) -> str:
     if doubt:
         return doubt
     asks = _topics().get(request.topic, {}).get("ask", {})
-    return asks.get(word) or _render("missing", word=word, food=request.dish or "it", gerund=_gerund(request.method))
+    return asks.get(word) or line("missing", word=word, food=request.dish or "it", gerund=_gerund(request.method))
 
 
 @cache

@@ -1,0 +1,43 @@
+"""What a conversation holds on to from one utterance to the next."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from rules.model import Kitchen, Request
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Memory:
+    """The state of one conversation.
+
+    request: the question so far, as it was said; nothing in it is taken from the kitchen
+    asked: the piece that was asked for last, a word of rules.model.MISSING_WORDS; None where nothing is awaited
+    kitchen: what is taken for granted, from the store or said in this conversation
+    """
+
+    request: Request | None = None
+    asked: str | None = None
+    kitchen: Kitchen = Kitchen()
+
+
+def without_place(memory: Memory) -> Memory:
+    """The memory of somebody who never said where they cook or with what."""
+    request = memory.request
+    if request is not None:
+        unused = tuple(u for u in request.unused if u.kind != "elevation")
+        request = replace(
+            request, elevation_m=None, elevation_from=None, pressure_pa=None, equipment=(), unused=unused
+        )
+    return replace(memory, request=request, kitchen=Kitchen(units=memory.kitchen.units))
+
+
+def learn_kitchen(kitchen: Kitchen, said: Request) -> Kitchen:
+    """The kitchen after what was said of it: a new elevation makes it another one, equipment is added to."""
+    equipment = tuple(dict.fromkeys((*kitchen.equipment, *said.equipment)))
+    kitchen = replace(kitchen, units=said.units, equipment=equipment)
+    if said.elevation_m is None and said.pressure_pa is None:
+        return kitchen
+    if said.elevation_m == kitchen.elevation_m and said.pressure_pa is None:
+        return kitchen
+    return replace(kitchen, name="", elevation_m=said.elevation_m, pressure_pa=said.pressure_pa)

@@ -1,0 +1,183 @@
+"""One turn of a conversation: an utterance and what is remembered -> an Answer and what is remembered after it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+
+from assistant.answering import reply_to_request
+from assistant.dialogue import moves
+from assistant.dialogue.memory import Memory, learn_kitchen, without_place
+from assistant.dialogue.moves import Move
+from assistant.language.conversation import PASSING, listen, merge, remember, settle_in
+from assistant.language.request import Hearing
+from assistant.replies import dress, line
+from rules import tables
+from rules.engine import known
+from rules.model import Answer, Quantity, Request
+from rules.say import Say
+
+# topics of an utterance that may be nothing but the reply to what was asked
+GIVING = (*PASSING, "set_kitchen", "calibrate")
+BRIEFEST, DEEPEST = 1, 3
+
+
+@dataclass(frozen=True, slots=True)
+class Turn:
+    """answer: what is said; memory: what is remembered after it."""
+
+    answer: Answer
+    memory: Memory
+
+
+def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
+    """Answer an utterance in the light of what was said before. Never raises because of what the text says.
+
+    An aside while a piece is awaited is answered, and the piece asked for again.
+    depth: of the answer, whatever the cook says about it; None leaves it to the cook
+    """
+    answer = aside(text, memory)
+    if answer is None:
+        return go_on(text, memory, depth)
+    question = ask(memory)
+    both = {name: f"{getattr(answer, name)}\n\n{getattr(question, name)}" for name in ("text", "spoken")}
+    return Turn(replace(question, **both, request=replace(question.request, text=text)), memory)
+
+
+def aside(text: str, memory: Memory) -> Answer | None:
+    """The reply to an utterance that leaves the awaited piece awaited; None where it does not, or none is."""
+    if memory.asked is None or memory.request is None:
+        return None
+    move, piece = moves.heard(text), moves.pieces()[memory.asked]
+    if move and move.id in ("why_asked", "dont_know"):
+        return said(text, piece.why if move.id == "why_asked" else piece.find_out, memory)
+    heard = hear(text, memory)
+    if move or not passes(heard):
+        return None
+    return reply_to_request(settle_in(heard.request, memory.kitchen))
+
+
+def ask(memory: Memory) -> Answer:
+    """The question so far, answered, or its missing piece asked for."""
+    return reply_to_request(settle_in(memory.request or Request(topic="help"), memory.kitchen))
+
+
+def go_on(text: str, memory: Memory, depth: int | None = None) -> Turn:
+    """Take an utterance that is no aside."""
+    move = moves.heard(text)
+    if move and move.id in MOVES:
+        return MOVES[move.id](text, memory, move)
+    heard = hear(text, memory)
+    if heard.depth and memory.request and passes(heard):
+        return answer_again(text, memory, depth=depth or heard.depth)
+    request = settle_in(merge(memory.request, heard), memory.kitchen)
+    answer = reply_to_request(replace(request, depth=depth) if depth else request)
+    kitchen = memory.kitchen
+    if answer.request.topic == "set_kitchen" or (memory.asked == "elevation" and known(heard.request, "elevation")):
+        kitchen = learn_kitchen(kitchen, heard.request)
+    asked = answer.missing[0] if answer.missing else None
+    return Turn(answer, Memory(request=remember(memory.request, heard), asked=asked, kitchen=kitchen))
+
+
+def hear(text: str, memory: Memory) -> Hearing:
+    """What an utterance says; a reply to what was asked goes on with the question, and is heard in its frame."""
+    heard = listen(text, memory.kitchen)
+    word = memory.asked
+    if word is None or memory.request is None:
+        return heard
+    bare = heard.elliptical or not any(sign.isalpha() for sign in text)
+    if known(heard.request, word):
+        return replace(heard, elliptical=bare or heard.request.topic in GIVING)
+    frame = moves.pieces()[word].frame
+    if not frame or not (bare or passes(heard)):
+        return replace(heard, elliptical=bare)
+    framed = listen(frame.format(text.strip(" .?!,;")), memory.kitchen)
+    if not known(framed.request, word):
+        return replace(heard, elliptical=bare)
+    return replace(framed, elliptical=True, request=replace(framed.request, text=heard.request.text))
+
+
+def passes(heard: Hearing) -> bool:
+    """Whether an utterance says nothing for the questions after it."""
+    return heard.request.topic in PASSING and not heard.elliptical
+
+
+def said(text: str, headline: str, memory: Memory) -> Answer:
+    """An answer that is one sentence about the conversation."""
+    request = Request(text=text, topic="smalltalk", units=memory.kitchen.units)
+    return dress(Answer(request=request, headline=headline))
+
+
+def answer_again(text: str, memory: Memory, depth: int | None = None) -> Turn:
+    """Answer the question before once more, at another depth where one is given."""
+    if memory.request is None:
+        return Turn(said(text, line("nothing_yet"), memory), memory)
+    memory = replace(memory, request=replace(memory.request, depth=depth or memory.request.depth))
+    answer = ask(memory)
+    return Turn(replace(answer, request=replace(answer.request, text=text)), memory)
+
+
+def _repeat(text: str, memory: Memory, move: Move) -> Turn:
+    return answer_again(text, memory)
+
+
+def _shorter(text: str, memory: Memory, move: Move) -> Turn:
+    return answer_again(text, memory, memory.request and max(BRIEFEST, memory.request.depth - 1))
+
+
+def _longer(text: str, memory: Memory, move: Move) -> Turn:
+    return answer_again(text, memory, memory.request and min(DEEPEST, memory.request.depth + 1))
+
+
+def _drop(text: str, memory: Memory, move: Move) -> Turn:
+    return Turn(said(text, line("drop"), memory), replace(memory, asked=None))
+
+
+def _start_over(text: str, memory: Memory, move: Move) -> Turn:
+    memory = Memory(kitchen=memory.kitchen)
+    return Turn(said(text, line("start_over", place=place_of(memory)), memory), memory)
+
+
+def _forget_kitchen(text: str, memory: Memory, move: Move) -> Turn:
+    memory = replace(without_place(memory), asked=None)
+    return Turn(said(text, line("forget_kitchen"), memory), memory)
+
+
+def _recall_kitchen(text: str, memory: Memory, move: Move) -> Turn:
+    labels = {row["id"]: row["label"] for row in tables.read_toml("lexicon/equipment.toml")["equipment"]}
+    owned = [labels.get(id, id) for id in memory.kitchen.equipment]
+    reply = line("recall_kitchen", place=place_of(memory), name=memory.kitchen.name, equipment=owned)
+    return Turn(said(text, reply, memory), memory)
+
+
+def _scale(text: str, memory: Memory, move: Move) -> Turn:
+    request = memory.request
+    if request is None or (request.quantity is None and request.portions is None):
+        answer = said(text, line("nothing_to_scale"), memory)
+        kept = replace(ask(memory).request, text=text) if request else answer.request
+        return Turn(replace(answer, request=kept), memory)
+    quantity, portions = request.quantity, request.portions
+    scaled = replace(
+        request,
+        quantity=quantity and Quantity(quantity.value * move.factor, quantity.unit),
+        portions=portions and max(1, round(portions * move.factor)),
+    )
+    return answer_again(text, replace(memory, request=scaled))
+
+
+MOVES: dict[str, Callable[[str, Memory, Move], Turn]] = {
+    "repeat": _repeat,
+    "shorter": _shorter,
+    "longer": _longer,
+    "drop": _drop,
+    "start_over": _start_over,
+    "forget_kitchen": _forget_kitchen,
+    "recall_kitchen": _recall_kitchen,
+    "scale": _scale,
+}
+
+
+def place_of(memory: Memory) -> str:
+    """The elevation of the kitchen in words, empty where it is not known."""
+    elevation_m = settle_in(Request(), memory.kitchen).elevation_m
+    return "" if elevation_m is None else Say(memory.kitchen.units).elevation(elevation_m)
