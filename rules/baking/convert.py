@@ -31,6 +31,7 @@ from rules.baking.steps import StepTo
 from rules.errors import UnknownWord, within
 from rules.model import Caution, Units
 from rules.recipe import IngredientLine, Recipe
+from rules.say import duration_span
 
 # In the order in which the published advice wants them tried.
 COMPONENTS = (leavening, yeast, sugar, liquid, flour, eggs, fat, salt, foam, pan, wet_dish)
@@ -298,10 +299,12 @@ def _pot_cautions(batch: Batch, touched: set[str]) -> Iterator[Caution]:
             (soft.source,),
         )
     elif batch.style in ("beans", "braise") and batch.boil_shift_k < -1.5:
+        span = wet_dish.pressure_option(batch)
+        time = f" in {duration_span(*span)}, after it has come to pressure" if span else ""
         yield Caution(
             "note",
-            "A pressure cooker is the quick way here: it cooks well above the boil of an open pot. Follow its "
-            "maker's instructions.",
+            f"The quick way here: a stove-top pressure cooker at {batch.say.gauge(wet_dish.STOVE_TOP_PA)} does it{time}."
+            " Follow its maker's instructions.",
             ("common-practice",),
         )
     if batch.style == "beans":

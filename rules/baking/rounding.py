@@ -29,8 +29,6 @@ def step_of(amount: float, unit: str | None, *, fine: bool = False) -> float:
         return 0.5 if amount >= 1 else 0.25
     if unit == "cup":
         return 1 / 16 if amount >= 0.5 else 1 / 32
-    if unit in ("pt", "qt", "gal"):
-        return ML_PER_CUP / 16 / ML[unit]
     if unit == "fl_oz":
         return 0.25
     if unit == "g":
@@ -61,7 +59,8 @@ def kitchen(amount: float, unit: str | None, *, fine: bool = False) -> float:
 
 
 def same_measure(amount: float, unit: str | None, *, fine: bool = False) -> tuple[float, str | None]:
-    """An amount in the unit a cook would reach for: a part of a packet of yeast, or of a spoon of soda, in teaspoons.
+    """An amount in the unit a cook would reach for: a part of a packet of yeast, or of a spoon of soda, in teaspoons,
+    and quarts in cups.
 
     >>> same_measure(0.75, "packet"), same_measure(2.5, "tbsp", fine=True), same_measure(1.5, "cup")
     ((1.6875, 'tsp'), (7.5, 'tsp'), (1.5, 'cup'))
@@ -70,6 +69,8 @@ def same_measure(amount: float, unit: str | None, *, fine: bool = False) -> tupl
         return amount * PACKET_YEAST_TSP, "tsp"
     if unit == "tbsp" and fine:
         return amount * 3, "tsp"
+    if unit in ("pt", "qt", "gal"):
+        return amount * ML[unit] / ML["cup"], "cup"
     return amount, unit
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
-from rules import evaporation, kinetics, water
+from rules import dishes, evaporation, kinetics, water
 from rules.air import pressure_pa
 from rules.baking.bands import Span
 from rules.baking.batch import Batch, longer, rescaled
@@ -128,6 +128,16 @@ def changes(batch: Batch) -> Iterator[Change]:
     for index, one in enumerate(batch.recipe.steps):
         if any(t.what == "pressure" for t in one.times):
             yield gauge_note(batch, index, one)
+
+
+def pressure_option(batch: Batch) -> tuple[float, float] | None:
+    """How long a stove-top cooker at 15 psi takes here [min]; None where no table has the class."""
+    name = dish_class(batch)
+    span = dishes.sea_level_time(None, name, "pressure_cook")
+    if span is None:
+        return None
+    ratio = softening_ratio(name, inside_c(batch.to_m, STOVE_TOP_PA), inside_c(0.0, STOVE_TOP_PA))
+    return span.low_min * ratio.low, span.high_min * ratio.high
 
 
 def liquid(batch: Batch) -> Iterator[Change]:

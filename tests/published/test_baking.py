@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from rules import evaporation
 from rules.baking import bands, components, eggs, frying, leavening, syrup, wet_dish, yeast
 from rules.baking.batch import Batch
 from rules.baking.convert import convert
@@ -317,6 +318,19 @@ def test_the_cake_table_agrees_with_the_gas_law(feet) -> None:
 
 
 # University of Wyoming Extension, Altitude Adjusters no. 2: 1 psi more for each 2,000 ft keeps the heat inside.
+@pytest.mark.source("computed", "from-memory", "uwyo-altitude-adjusters")
+@pytest.mark.parametrize("feet", [5000, 7000])
+def test_the_liquid_of_the_table_makes_good_the_drying(feet) -> None:
+    """Computed: a cake loses about a tenth of its batter's weight in the oven (from memory), and thin air takes it faster.
+
+    The table's liquid makes that good, and up to three times over: stored flour is drier there too.
+    """
+    lost_g = 0.1 * 800
+    more_lost_g = lost_g * (evaporation.drying_ratio(feet * FT) - 1)
+    added_g = 244 * bands.change("liquid", feet * FT).value
+    assert 1 <= added_g / more_lost_g <= 3
+
+
 @pytest.mark.source("uwyo-altitude-adjusters")
 @pytest.mark.parametrize(("feet", "psi"), [(2000, 11), (4000, 12), (6000, 13), (8000, 14)])
 def test_one_psi_for_two_thousand_feet(feet, psi) -> None:

@@ -278,9 +278,18 @@ def test_a_packet_of_powder_is_no_packet_of_yeast(hand) -> None:
 def test_a_quart_of_milk(hand) -> None:
     cake = Recipe(ingredients=(hand.line(8, "cup", "flour", 1000), hand.line(1, "qt", "milk", 976)))
     line = convert(cake, to_elevation_m=7000 * FT, style="layer_cake").ingredients[1]
-    assert (line.unit, line.text) == ("qt", "1 1/4 qt milk") or line.amount == pytest.approx(1.22, abs=0.04)
+    assert (line.amount, line.unit) == (4.875, "cup")
+    assert line.text == "4 3/4 cups plus 2 tbsp milk"
 
 
 def test_a_pinch_stays_a_pinch(hand) -> None:
     cake = Recipe(ingredients=(hand.line(2, "cup", "flour", 250), hand.line(1, "pinch", "baking soda", None)))
     assert not convert(cake, to_elevation_m=7000 * FT, style="layer_cake").ingredients[1].changed
+
+
+def test_the_pressure_cooker_is_offered_with_its_time(braise) -> None:
+    text = next(
+        c.text for c in convert(braise, to_elevation_m=7000 * FT, style="braise").cautions if "quick way" in c.text
+    )
+    assert "15 psi" in text
+    assert "min" in text
