@@ -41,7 +41,7 @@ class Subject:
 
 @Language.component("kitchen_safety", requires=["doc._.topic"], assigns=["doc._.safety"])
 def kitchen_safety(doc: Doc) -> Doc:
-    """Hear a subject of food safety. One of preserving, or in a question that seemed to be of nothing, sets the topic."""
+    """Hear a subject of food safety. One of preserving sets the topic, and so does any where the topic was unsure."""
     found = safety_subject(" ".join(token.norm_ for token in doc), doc._.topic.id)
     if found:
         doc._.safety = found.id

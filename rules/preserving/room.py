@@ -5,7 +5,7 @@ from __future__ import annotations
 from rules.book import Part, Rule, rule
 from rules.case import Case
 from rules.model import Caution, Figure, Request
-from rules.preserving import boiling_water, gel, pressure, refusals, times
+from rules.preserving import boiling_water, freeze_dry, gel, pressure, refusals, times
 from rules.preserving.bands import near_edge, ten_minutes_and_more, whole_feet
 from rules.preserving.vessel import PRESSURE, food_of, vessel
 from rules.say import exact_duration, number
@@ -30,7 +30,7 @@ def which_band(case: Case) -> Part | None:
     if case.request.elevation_m is None or added is None:
         return None
     edge = near_edge(added.usda, whole_feet(case.here.elevation_m))
-    if not edge and case.request.elevation_from not in READ_OFF:
+    if not edge and case.request.elevation_from not in READ_OFF and case.request.pressure_pa is None:
         return None
     text = "Take the elevation of the kitchen itself from a map or survey; where in doubt use the next higher band."
     if edge and added.usda.high_ft is not None:
@@ -73,6 +73,8 @@ EVERY: tuple[Rule, ...] = (
     refusals.refused,
     refusals.untested,
     jar_sterilising,
+    freeze_dry.blanching,
+    freeze_dry.drying,
     pressure.low_acid,
     boiling_water.process_time,
     gel.gel_point,
@@ -88,23 +90,31 @@ EVERY: tuple[Rule, ...] = (
 )
 
 
+ALONE: dict[str | None, tuple[Rule, ...]] = {
+    "jar_sterilising": (jar_sterilising, which_band, tested_recipe),
+    "blanching": (freeze_dry.blanching,),
+    "drying": (freeze_dry.drying,),
+    "gel_point": (gel.gel_point, boiling_water.added_time, tested_recipe),
+}
+
+
 def rules_for(request: Request | None) -> tuple[Rule, ...]:
-    """The rules that may speak: a refusal or a matter of jars stands alone."""
+    """The rules that may speak: a refusal, or a subject that is not about a process, stands alone."""
     if request is None:
         return EVERY
     if request.subject in refusals.REFUSED:
         return refusals.refused, tested_recipe
-    if request.subject == "jar_sterilising":
-        return jar_sterilising, which_band, tested_recipe
+    if request.subject in ALONE:
+        return ALONE[request.subject]
     if food_of(request).kind == "untested":
         return refusals.untested, tested_recipe
-    if request.subject == "gel_point":
-        return gel.gel_point, boiling_water.added_time, tested_recipe
     return EVERY
 
 
 def needs(request: Request) -> tuple[str, ...]:
     """The elevation, except for what is refused at every elevation."""
+    if request.subject in ALONE:
+        return ("elevation",)
     food = food_of(request)
     never = request.subject in refusals.REFUSED or food.kind == "untested"
     return () if never or (food.kind == "low_acid" and vessel(request) != PRESSURE) else ("elevation",)

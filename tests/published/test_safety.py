@@ -184,3 +184,18 @@ def test_the_slow_cooker_hold_is_called_out_of_reach(source, feet, said):
 )
 def test_gas_appliances(source, feet, from_2000, from_sea):
     assert equipment.derated_percent(feet * FT_M) == pytest.approx((from_2000, from_sea), abs=0.1)
+
+
+@pytest.mark.parametrize(
+    ("source", "feet", "low", "high"),
+    [
+        ("csu-high-altitude-food-prep", 4999, 0, 1.5),
+        ("csu-high-altitude-food-prep", 5000, 1, 1.5),
+        ("common-practice", 2000, 0, 0),
+        ("common-practice", 8000, 1, 3),
+    ],
+)
+def test_blanching_for_the_freezer(source, feet, low, high):
+    """A minute more from 5,000 ft, against half a minute for each 1,000 ft above 2,000 ft."""
+    more = answer(Request(topic="preserve", subject="blanching", elevation_m=feet * FT_M)).figure("blanch_more")
+    assert (more.low, more.high) == (low, high)

@@ -53,3 +53,18 @@ def test_the_askers_units_come_first() -> None:
 )
 def test_symbols_are_read_as_words(line: str, aloud: str) -> None:
     assert speakable(line) == aloud
+
+
+@pytest.mark.parametrize(
+    ("figure", "line"),
+    [
+        (
+            Figure("hold_time", "Hold for", 121, "min", 112, 121),
+            "Hold for: about 2 h 1 min, range 1 h 52 min to 2 h 1 min",
+        ),
+        (Figure("hold_at_155_f", "At 155 °F", 17 / 60, "min"), "At 155 °F: 17 s"),
+        (Figure("process_time", "Process time here", 57, "min", 57, 57), "Process time here: 57 min"),
+    ],
+)
+def test_a_time_of_safety_is_not_rounded(figure, line):
+    assert figure_line(figure, Say()) == line
