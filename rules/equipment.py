@@ -82,9 +82,14 @@ def pressure_marks(id: str) -> Callable[[Case], Advice]:
             f"{name} ({number(psi)} psi) {case.say.temp(inside_c(case, psi / PSI_PER_PA))}"
             for name, psi in zip(("LOW", "HIGH"), gauges, strict=True)
         )
+        rings = (
+            " Rings on the valve stem instead of figures usually mean some 50 kPa (7 psi) and 90 kPa (13 psi)."
+            if id == "stovetop_pressure_cooker"
+            else ""
+        )
         return Advice(
-            because=f"The marks of a cooker are gauge pressure, on top of the air outside; inside it is {reached} "
-            "here. A mark in absolute pressure would read about 1 bar (14.7 psi) more at sea level: see its booklet.",
+            because=f"The marks of a cooker are gauge pressure, on top of the air outside; inside it is {reached} here. "
+            f"A mark in absolute pressure would read about 1 bar (14.7 psi) more at sea level: see its booklet.{rings}",
             sources=("iapws-r7-97", "common-practice"),
         )
 
