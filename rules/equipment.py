@@ -88,7 +88,8 @@ def pressure_marks(id: str) -> Callable[[Case], Advice]:
             else ""
         )
         return Advice(
-            because=f"The marks of a cooker are gauge pressure, on top of the air outside; inside it is {reached} here. "
+            because=f"The marks of a cooker are gauge pressure, on top of the air outside; inside it is {reached} "
+            "here. "
             f"A mark in absolute pressure would read about 1 bar (14.7 psi) more at sea level: see its booklet.{rings}",
             sources=("iapws-r7-97", "common-practice"),
         )
