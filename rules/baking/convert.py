@@ -299,11 +299,11 @@ def _pot_cautions(batch: Batch, touched: set[str]) -> Iterator[Caution]:
             (soft.source,),
         )
     elif batch.style in ("beans", "braise") and batch.boil_shift_k < -1.5:
-        span = wet_dish.pressure_option(batch)
+        span, gauge = wet_dish.pressure_option(batch), wet_dish.STOVE_TOP_PA
         time = f" in {duration_span(*span)}, after it has come to pressure" if span else ""
         yield Caution(
             "note",
-            f"The quick way here: a stove-top pressure cooker at {batch.say.gauge(wet_dish.STOVE_TOP_PA)} does it{time}."
+            f"The quick way here: a stove-top pressure cooker at {batch.say.gauge(gauge)} does it{time}."
             " Follow its maker's instructions.",
             ("common-practice",),
         )

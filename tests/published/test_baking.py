@@ -321,7 +321,7 @@ def test_the_cake_table_agrees_with_the_gas_law(feet) -> None:
 @pytest.mark.source("computed", "from-memory", "uwyo-altitude-adjusters")
 @pytest.mark.parametrize("feet", [5000, 7000])
 def test_the_liquid_of_the_table_makes_good_the_drying(feet) -> None:
-    """Computed: a cake loses about a tenth of its batter's weight in the oven (from memory), and thin air takes it faster.
+    """Computed: a cake loses about a tenth of its weight in the oven (from memory), and thin air takes it faster.
 
     The table's liquid makes that good, and up to three times over: stored flour is drier there too.
     """
