@@ -40,13 +40,15 @@ def gel_point(case: Case) -> Part | None:
         return None
     here, sea = case.here.boiling_c + RISE_K, case.sea.boiling_c + RISE_K
     low = case.here.boiling_c + LABORATORY_RISE_K
+    name = case.request.dish or "jam"
+    food = name[:1].upper() + name[1:]
     gel = celsius("gel_point", "Gel point", here, sea)
     return Part(
         figures=(
             type(gel)(gel.id, gel.label, gel.value, gel.unit, round(low, 2), gel.value, gel.sea_level),
             celsius("boiling_point", "Water boils at", case.here.boiling_c, case.sea.boiling_c),
         ),
-        headline="" if case.request.time_min else f"Jam sets at about {case.say.temp(here)} at {case.place}.",
+        headline="" if case.request.time_min else f"{food} sets at about {case.say.temp(here)} at {case.place}.",
         steps=(
             "Boil water first and read your thermometer in it: the gel point is 8 °F (4.5 °C) above that reading, so "
             "an error of the thermometer cancels.",

@@ -154,6 +154,8 @@ def _by_barometer(case: Case) -> Part:
             celsius("boiling_point", "Water boils at", case.here.boiling_c, case.sea.boiling_c),
             Figure("effective_elevation", "You cook as at", round(found_m), "m"),
         ),
+        headline=f"Air at {case.say.pressure(case.here.pressure_pa)} cooks as at {case.say.elevation(found_m)}: water "
+        f"boils at {case.say.temp(case.here.boiling_c)}.",
         because=f"A barometer at {case.say.pressure(case.here.pressure_pa)} in the kitchen itself is the air of "
         f"{case.say.elevation(found_m)} on a standard day, whatever the map says. A weather report will not do: it is "
         "reduced to sea level.",
@@ -234,4 +236,4 @@ def rules_for(request: Request | None) -> tuple[Rule, ...]:
     """The rules that may speak; a report's pressure may not be taken for that of the place."""
     if request is not None and is_report(request):
         return report, weather, how
-    return (report, offset, expected, effective_elevation, weather, how)
+    return (report, offset, effective_elevation, expected, weather, how)

@@ -40,7 +40,9 @@ def test_with_no_reading_it_says_what_to_expect():
 
 
 def test_a_barometer_gives_the_elevation_of_the_day():
-    assert ask(pressure_pa=84556.0).figure("effective_elevation").value == pytest.approx(1500, abs=1)
+    told = ask(pressure_pa=84556.0)
+    assert told.figure("effective_elevation").value == pytest.approx(1500, abs=1)
+    assert "cooks as at" in told.headline
 
 
 def test_far_off_is_doubted():
