@@ -66,7 +66,7 @@ def _patterns() -> dict[str, re.Pattern[str]]:
         "before_unit": re.compile(rf"\s*(?:{any_of('lines', 'before_unit')}\s+)*", flags),
         "unit": re.compile(r"\s?-?\s?(?:(fl\.?\s?oz|fluid\s+ounces?|per\s+cent|[a-zµ#]+|%)\.?)(?!\w)", flags),
         "dozen": re.compile(r"\s*dozen\b", flags),
-        "one": re.compile(r"\s*(pinch|dash|handful|knob|sprig|drop)\s+(?:of\s+)?", flags),
+        "one": re.compile(r"\s*(pinch|dash|handful|knob|sprig|drop(?=\s+of))\s+(?:of\s+)?", flags),
         "times": re.compile(r"\s*[x×]\s*(?=\d)", flags),
         "and": re.compile(r"\s*,?\s*(?:\bplus\b|\+|\band\b|&)\s*", flags),
         "less": re.compile(r"\s*,?\s*\b(?:minus|less)\b\s*", flags),

@@ -113,7 +113,7 @@ def _kinds(p: Placed) -> set[str]:
     kinds |= {"sugar"} if part in ("sugar", "icing_sugar", "syrup") else set()
     kinds |= {"egg"} if part in ("egg", "white", "yolk") else set()
     kinds |= {"white"} if part == "white" else set()
-    kinds |= {"liquid"} if part in LIQUIDS or role in ("liquid", "stock") else set()
+    kinds |= {"liquid"} if part in (*LIQUIDS, "acid") or role in ("liquid", "stock") else set()
     kinds |= {"dairy"} if role == "dairy" else set()
     kinds |= {"fat"} if part == "fat" else set()
     return kinds | ({"fruit"} if role == "fruit" or part == "fruit" else set())
