@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from rules.book import Part, rule
 from rules.case import Case, celsius
+from rules.model import Figure
 from rules.preserving.vessel import food_of
 from rules.say import FT_PER_M, number, to_c
 from rules.tables import read_csv
@@ -42,13 +43,15 @@ def gel_point(case: Case) -> Part | None:
     low = case.here.boiling_c + LABORATORY_RISE_K
     name = case.request.dish or "jam"
     food = name[:1].upper() + name[1:]
-    gel = celsius("gel_point", "Gel point", here, sea)
+    about_jars = case.request.time_min is not None and case.request.subject != "gel_point"
     return Part(
         figures=(
-            type(gel)(gel.id, gel.label, gel.value, gel.unit, round(low, 2), gel.value, gel.sea_level),
+            Figure(
+                "gel_point", "Gel point", round(here, 2), "degC", round(low, 2), round(here, 2), sea_level=round(sea, 2)
+            ),
             celsius("boiling_point", "Water boils at", case.here.boiling_c, case.sea.boiling_c),
         ),
-        headline="" if case.request.time_min else f"{food} sets at about {case.say.temp(here)} at {case.place}.",
+        headline="" if about_jars else f"{food} sets at about {case.say.temp(here)} at {case.place}.",
         steps=(
             "Boil water first and read your thermometer in it: the gel point is 8 °F (4.5 °C) above that reading, so "
             "an error of the thermometer cancels.",

@@ -182,3 +182,9 @@ def test_every_subject_of_preserving_is_reached():
         answered = preserve(subject=row["id"], elevation_m=2000)
         assert answered.headline, row["id"]
         assert not answered.missing
+
+
+def test_the_gel_point_is_the_answer_where_it_was_asked_for():
+    asked = {"dish": "jam", "dish_class": "jam", "elevation_m": 2133.6, "time_min": 10}
+    assert "sets at about 207 °F" in preserve(subject="gel_point", **asked).headline
+    assert "Process jam for 20 min" in preserve(**asked).headline
