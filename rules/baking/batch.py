@@ -10,6 +10,7 @@ from rules import air, water
 from rules.baking import bands, components
 from rules.baking.bands import Span
 from rules.baking.change import Change, Way, What, ingredient
+from rules.baking.components import Share
 from rules.baking.parts import Placed, batter
 from rules.baking.rounding import ML, PACKETS, G, in_unit, kitchen, same_measure
 from rules.model import Units
@@ -73,6 +74,10 @@ class Batch:
     def boil_shift_k(self) -> float:
         """How much hotter water boils here than there [K], negative on the way up."""
         return self.boil_here_c - self.boil_there_c
+
+    def stays(self, part: Share) -> str:
+        """Why a component stays: the style's note speaks of the way up."""
+        return part.note if self.up else "It is the same at every elevation in this kind of bake"
 
     def parts(self, *names: str, least_g: float = 0.0) -> tuple[Placed, ...]:
         """Lines of the batter that play one of these parts, leaving out those known to weigh less than least_g."""
@@ -154,7 +159,7 @@ def scale_lines(
         return
     rule, sources = f"baking.{component}", components.sources(batch.style, component)
     if not part.value:
-        yield kept(what, ingredient(lines[0].index), rule, part.note, sources, item=lines[0].line.item)
+        yield kept(what, ingredient(lines[0].index), rule, batch.stays(part), sources, item=lines[0].line.item)
         return
     ratio = batch.ratio(component)
     for line in lines:
@@ -172,11 +177,11 @@ def longer(ratio: float) -> str:
     """How a time changes, in words.
 
     >>> longer(1.25), longer(0.8), longer(2.48)
-    ('about 25 % longer', 'about 20 % shorter', 'about 2.5 times as long')
+    ('about 25 % more time', 'about 20 % less time', 'about 2.5 times as long')
     """
     if ratio >= 1.95:
         return f"about {number(ratio, 1)} times as long"
-    return f"about {percent(ratio)} {'longer' if ratio > 1 else 'shorter'}"
+    return f"about {percent(ratio)} {'more' if ratio > 1 else 'less'} time"
 
 
 def percent(ratio: float) -> str:

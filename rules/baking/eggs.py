@@ -78,7 +78,7 @@ def changes(batch: Batch) -> Iterator[Change]:
         return
     sources = components.sources(batch.style, "egg")
     if not part.value:
-        yield kept("egg", ingredient(eggs[0].index), RULE, part.note, sources, item=eggs[0].line.item)
+        yield kept("egg", ingredient(eggs[0].index), RULE, batch.stays(part), sources, item=eggs[0].line.item)
         return
     ratio = batch.ratio("egg")
     because = why(batch, ratio.value)
@@ -94,7 +94,7 @@ def changes(batch: Batch) -> Iterator[Change]:
 def why(batch: Batch, ratio: float) -> str:
     """The reason."""
     if not batch.up:
-        return f"At {batch.here} the crumb needs no more help than large eggs give, {percent(ratio)} less by weight."
+        return f"At {batch.here} eggs {percent(ratio)} lighter do; keeping the size you have does no harm."
     return (
         f"About {percent(ratio)} more egg by weight brings protein to set the crumb sooner and water against the dry "
         "air."

@@ -10,6 +10,8 @@ from rules.baking.shift import Shift
 from rules.tables import read_csv
 
 RULE = "baking.fat_temp"
+# 375 degF
+HOTTEST_C = 190.6
 TABLE = "tables/frying_uwyo-altitude-adjusters.csv"
 
 
@@ -33,9 +35,10 @@ def difference_k(from_m: float, to_m: float) -> Span:
     return _per_m().map(lambda k: k * (to_m - from_m))
 
 
-def shift(batch: Batch) -> Shift | None:
-    """How a fat temperature moves."""
-    span = difference_k(batch.from_m, batch.to_m)
+def shift(batch: Batch, temp_c: float) -> Shift | None:
+    """How a fat temperature [degC] moves. On the way down it stops at 375 °F: hotter fat smokes and can catch fire."""
+    hottest_k = max(HOTTEST_C - temp_c, 0.0)
+    span = difference_k(batch.from_m, batch.to_m).map(lambda k: min(k, hottest_k))
     if abs(span.value) < 0.1:
         return None
     because = (
@@ -44,6 +47,6 @@ def shift(batch: Batch) -> Shift | None:
         "the crust browns as before. Cooler fat lets them finish together: 3 °F (1.7 °C) for every 1,000 ft (305 m). "
         "The frying takes a little longer."
         if batch.up
-        else f"Water in the food boils hotter at {batch.here}, so the fat can be hotter without burning the crust."
+        else f"Water in the food boils hotter at {batch.here}, so the fat can be hotter, up to 375 °F (190 °C)."
     )
     return Shift(span, "fat_temp", RULE, because, ("uwyo-altitude-adjusters",))

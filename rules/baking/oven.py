@@ -18,7 +18,7 @@ def shift(batch: Batch) -> Shift | None:
         return None
     sources = components.sources(batch.style, "oven")
     if not part.value:
-        return Shift(bands.NOTHING, "oven", RULE, f"{part.note}.", sources, stays=True)
+        return Shift(bands.NOTHING, "oven", RULE, f"{batch.stays(part)}.", sources, stays=True)
     degrees_f = components.difference(batch.style, "oven", batch.from_m, batch.to_m)
     return Shift(degrees_f.map(lambda f: f * K_PER_F), "oven", RULE, why(batch), sources)
 

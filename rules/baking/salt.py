@@ -13,6 +13,6 @@ def changes(batch: Batch) -> Iterator[Change]:
     """The salt of a dough, listed as the same."""
     part, lines = components.share(batch.style, "salt"), batch.parts("salt")
     if part and lines and batch.expects("salt"):
-        yield kept(
-            "salt", ingredient(lines[0].index), "baking.salt", part.note, (part.source,), item=lines[0].line.item
-        )
+        first = lines[0]
+        reason = batch.stays(part)
+        yield kept("salt", ingredient(first.index), "baking.salt", reason, (part.source,), item=first.line.item)

@@ -201,7 +201,7 @@ def _temp_shift(batch: Batch, mark: TempMark) -> Shift | None:
         return inside.shift(batch, mark.low_c)
     if mark.what == "proof":
         return yeast.proof_temperature(batch)
-    return frying.shift(batch) if mark.what == "fat" else None
+    return frying.shift(batch, mark.low_c) if mark.what == "fat" else None
 
 
 def shifted_c(temp_c: float, kelvin: float, unit: str, size: float) -> float:

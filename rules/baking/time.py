@@ -40,7 +40,7 @@ def oven_time(batch: Batch) -> Shift | None:
         return None
     sources = components.sources(batch.style, "time")
     if not part.value:
-        return Shift(bands.AS_IS, "time", RULE, f"{part.note}.", sources, stays=True)
+        return Shift(bands.AS_IS, "time", RULE, f"{batch.stays(part)}.", sources, stays=True)
     ratio = batch.ratio("time")
     way = "shorter" if ratio.value < 1 else "longer"
     oven = "hotter" if batch.up else "cooler"

@@ -293,3 +293,13 @@ def test_the_pressure_cooker_is_offered_with_its_time(braise) -> None:
     )
     assert "15 psi" in text
     assert "min" in text
+
+
+def test_fat_is_never_sent_above_375(hand) -> None:
+    step = hand.step("Fry at 370 °F.", ("degF", "370 °F", 370, 370, "fat"))
+    fried = Recipe(steps=(step,))
+    assert "375 °F" in convert(fried, from_elevation_m=7000 * FT, to_elevation_m=0, style="fried_dough").steps[0].text
+    up = convert(fried, to_elevation_m=5000 * FT, style="fried_dough")
+    assert up.steps[0].text == "Fry at 355 °F (was 370 °F)."
+    back = convert(up.plain, from_elevation_m=5000 * FT, to_elevation_m=0, style="fried_dough")
+    assert back.plain.steps[0].text == step.text
