@@ -15,6 +15,8 @@ from rules.model import Caution, Figure
 from rules.say import duration_span, number, round_time_min, round_to
 
 NOTICEABLE_K = 0.05
+LONGER_AS_PERCENT = 1.9
+TIMES = {2.0: "twice", 3.0: "three times", 4.0: "four times", 5.0: "five times"}
 SHORTEST_MIN, LONGEST_MIN = 1 / 60, 20_160.0
 OPEN_POTS = ("sauce", "stock", "soup", "syrup", "jam")
 KIDNEY_BEANS = ("kidney", "white beans", "rajma", "red beans", "dried beans", "chili beans", "feijoada")
@@ -167,12 +169,28 @@ def _pace(case: Case, heats: Heats, factor: float) -> str:
     if abs(drop) < NOTICEABLE_K:
         stands = f"{heats.heat.capitalize()} stands at {case.say.temp(heats.here_c)}"
         return f"{stands} here as at {case.baseline}, so the time stays."
-    way, slower = ("cooler", "more") if drop > 0 else ("hotter", "less")
-    percent = number(abs(factor - 1) * 100, 0)
+    way = "cooler" if drop > 0 else "hotter"
     return (
         f"{heats.heat.capitalize()} is {case.say.temp_drop(abs(drop))} {way} than at {case.baseline}, and cooking "
-        f"takes about {percent} % {slower} time at that heat."
+        f"takes {pace_words(factor)} at that heat."
     )
+
+
+def pace_words(factor: float) -> str:
+    """How much longer, as a cook says it, to stand after "takes".
+
+    >>> pace_words(1.43), pace_words(3.22), pace_words(2.02), pace_words(0.8), pace_words(1.004)
+    ('about 43 % longer', 'about three times as long', 'about twice as long', 'about 20 % less time', 'as long')
+    """
+    percent = number(abs(factor - 1) * 100, 0)
+    if percent == "0":
+        return "as long"
+    if factor < 1:
+        return f"about {percent} % less time"
+    if factor < LONGER_AS_PERCENT:
+        return f"about {percent} % longer"
+    halves = round_to(factor, 0.5)
+    return f"about {TIMES.get(halves, number(halves, 1).replace('.5', '½') + ' times')} as long"
 
 
 def _why(case: Case, time: WetTime, heats: Heats) -> str:

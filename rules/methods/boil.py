@@ -10,7 +10,7 @@ from rules.methods.pressure_cook import way_out
 from rules.model import Figure
 from rules.safety.drinking_water import drinking_water
 from rules.say import FT_PER_M, duration, number, round_time_min
-from rules.wet import Pot, check, kidney_beans, threshold, time_part, wet_time
+from rules.wet import Pot, check, kidney_beans, pace_words, threshold, time_part, wet_time
 
 POT = Pot("boil", "the water")
 OWN_RULE = ("egg", "water")
@@ -57,7 +57,7 @@ def published(case: Case) -> Part | None:
             ),
         ),
         because=f"Extension tests on boiled foods found 4 to 11 % more time for each 1,000 ft, {number(low, 0)} to "
-        f"{number(high, 0)} % here. The softening rate gives {number(ours, 0)} %, {relation}.",
+        f"{number(high, 0)} % here. By its softening rate it takes {pace_words(times.factor)}, {relation}.",
     )
 
 

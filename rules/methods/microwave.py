@@ -1,0 +1,135 @@
+"""Microwave: the oven's power is the same, the food's own boil is not. Published advice parts foods in two."""
+
+from __future__ import annotations
+
+from rules import dishes, dry, kinetics, popcorn
+from rules.boiling import boiling_point
+from rules.book import Part, rule
+from rules.case import Case
+from rules.dry import dries
+from rules.model import Caution, Figure
+from rules.say import FT_PER_M, duration, duration_span, round_to, to_c
+from rules.wet import stated_span, time_figures
+
+ADVICE_FROM_FT = 2500.0
+START_SHORT = 0.9
+LONGEST_CLASSES = (
+    "collagen_cut", "tender_cut", "ground_meat", "sausage", "cured_meat", "offal", "poultry_pieces", "whole_bird",
+    "pasta", "noodle", "rice",
+)  # fmt: skip
+BOILS_OVER = ("soup", "dairy", "water", "porridge", "pasta", "rice", "instant_dried", "sauce", "starch_pudding")
+MEAT_C = to_c(165)
+
+
+@rule("microwave.time", "usda-fsis-high-altitude")
+def time(case: Case) -> Part:
+    """How long: the longest time given for meat, poultry, pasta and rice, the shortest for the rest."""
+    stated = stated_span(case)
+    row = dishes.sea_level_time(case.request.dish, case.dish_class, "microwave")
+    longest = case.dish_class in LONGEST_CLASSES
+    if stated is None and row is None:
+        return _no_time(case, longest)
+    low, high = stated or ((row.low_min, row.high_min) if row else (0.0, 0.0))
+    here = _here(case, low, high, longest=longest)
+    figures = time_figures(case, (low, high), here)
+    return Part(
+        figures=figures,
+        headline=_headline(case, figures, longest=longest),
+        steps=(_step(case, low, high, longest=longest),),
+        because=_why(case, longest=longest),
+    )
+
+
+def applies(case: Case) -> bool:
+    """Whether the published advice, for high kitchens, is for this one."""
+    return case.here.elevation_m * FT_PER_M >= ADVICE_FROM_FT and case.here.boiling_c < case.there.boiling_c
+
+
+def _here(case: Case, low: float, high: float, *, longest: bool) -> tuple[float, float, float]:
+    if not applies(case):
+        return low, (low + high) / 2, high
+    if not longest:
+        return low * START_SHORT, (low * START_SHORT + high) / 2, high
+    more = kinetics.rate_factor(case.here.boiling_c, case.there.boiling_c, kinetics.softening(case.dish_class).z_k)
+    return high, high * more**0.5, high * more
+
+
+def _headline(case: Case, figures: tuple[Figure, Figure], *, longest: bool) -> str:
+    if case.request.topic == "temperature":
+        boil = case.say.temp(case.here.boiling_c)
+        return f"A microwave oven has no temperature to set; wet food in it stops at {boil} at {case.place}."
+    here, base = (duration_span(f.low or f.value, f.high or f.value) for f in figures)
+    what = dry.doing(case, "microwave")
+    if not applies(case):
+        return f"{what} takes {here} at {case.place}, as at {case.baseline}."
+    start = "from the longest" if longest else "just under the shortest"
+    return f"{what} takes {here} at {case.place}: start {start} time given, {base} at {case.baseline}."
+
+
+def _step(case: Case, low: float, high: float, *, longest: bool) -> str:
+    if not applies(case):
+        return "Cover it, stir or turn it halfway, and let it stand 2 min."
+    short = f"{duration(low * START_SHORT)}, just under the shortest time"
+    start = f"{duration(high)}, the longest time given" if longest else short
+    return f"Set {start}. Cover it, stir or turn it halfway, let it stand 2 min, then add half a minute at a time."
+
+
+def _why(case: Case, *, longest: bool) -> str:
+    boil = case.say.temp(case.here.boiling_c)
+    if not applies(case):
+        return f"The oven gives the same power anywhere, and water boils at {boil} here, as the package expects."
+    return (
+        "Published advice for high kitchens: meat, poultry, pasta and rice take the longest time given, since they "
+        f"cook at their own boil, {boil} here, which is cooler."
+        if longest
+        else "Published advice for high kitchens: start just under the shortest time given, since the food boils at "
+        f"{boil} here, sooner than at sea level, and loses its water faster."
+    )
+
+
+def _no_time(case: Case, longest: bool) -> Part:
+    much = (1.0, 1.1, 1.3) if longest and applies(case) else (START_SHORT, 1.0, 1.0) if applies(case) else (1.0,) * 3
+    low, mid, high = (round_to(m, 0.05) for m in much)
+    return Part(
+        figures=(Figure("time_factor", f"Time against {case.baseline}", mid, "factor", low, high),),
+        because=f"No tested time is known for this. {_why(case, longest=longest)}",
+    )
+
+
+@rule("microwave.safety", "fda-food-code-2022")
+def safety(case: Case) -> Part | None:
+    """Meat from a microwave oven: hot all through, and it stands covered."""
+    if case.dish_class not in LONGEST_CLASSES[:8] and case.dish_class not in ("fish", "egg", "casserole"):
+        return None
+    text = (
+        f"A microwave oven heats unevenly: bring every part to {case.say.temp(MEAT_C)}, turn it halfway, and let it "
+        "stand covered 2 min before measuring."
+    )
+    return Part(cautions=(Caution("warn", text, ("fda-food-code-2022",)),))
+
+
+@rule("microwave.boil_over", "common-practice")
+def boil_over(case: Case) -> Part | None:
+    """Boiling over, and water that erupts."""
+    if case.dish_class == "egg":
+        text = "Never heat an egg in its shell, or a whole yolk unpricked: it bursts, often in the face."
+        return Part(cautions=(Caution("warn", text, ("common-practice",)),))
+    if case.dish_class not in BOILS_OVER:
+        return None
+    return Part(
+        steps=("Use a dish twice as deep as the food: it boils sooner and climbs higher in thin air.",)
+        if dries(case)
+        else (),
+        cautions=(
+            Caution(
+                "warn",
+                "A still cup can be hotter than its boil and erupt when it is moved: leave a wooden spoon in it, "
+                "and let it stand a minute.",
+                ("common-practice",),
+            ),
+        ),
+    )
+
+
+NEEDS = ("elevation",)
+RULES = (popcorn.pops, time, boiling_point, safety, dry.check, boil_over, popcorn.larger)

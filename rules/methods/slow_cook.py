@@ -1,0 +1,162 @@
+"""Slow cook: an electric crock that creeps up to just under the boil, which is lower here."""
+
+from __future__ import annotations
+
+from rules import kinetics
+from rules.boiling import boiling_point
+from rules.book import Part, rule
+from rules.case import Case, celsius
+from rules.dry import check, core, doing, heated_through, takes
+from rules.methods.pressure_cook import way_out
+from rules.model import Caution, Figure
+from rules.say import FT_PER_M, duration_span, round_time_min, to_c
+from rules.wet import Heats, Pot, WetTime, kidney_beans, pace_words, threshold, time_figures, wet_time
+
+POT = Pot("slow_cook", "the crock", below_boil_k=3.0)
+ADVISED_C = to_c(200)
+HEAT_UP_SHARE, HEAT_UP_MOST_MIN = 0.5, 180.0
+LOW_MIN_PER_FT = 60 / 4000
+LONG_MIN = 240.0
+LITTLE_LOST = ("rice", "porridge", "whole_grain", "soup", "mixed_stew")
+
+
+def crock_time(case: Case) -> WetTime | None:
+    """Time in the crock: the heat-up as at the baseline, the rest slowed as in any pot under the boil.
+
+    Half of the baseline time, three hours at most, is taken to be heat-up (common practice).
+    """
+    heats: Heats = POT.heats(case)
+    full = wet_time(case, heats)
+    if full is None:
+        return None
+    soft = kinetics.softening(case.dish_class)
+    ends = [kinetics.rate_factor(heats.here_c, heats.there_c, z) for z in (soft.z_low_k, soft.z_high_k)]
+
+    def slowed(minutes: float, factor: float) -> float:
+        warm = min(minutes * HEAT_UP_SHARE, HEAT_UP_MOST_MIN)
+        return warm + (minutes - warm) * factor
+
+    low, high, mid = full.base_low_min, full.base_high_min, full.base_mid_min
+    likely = slowed(mid, full.factor)
+    return WetTime(
+        low, high, slowed(low, min(ends)), likely, slowed(high, max(ends)), likely / mid, full.source, full.stated
+    )
+
+
+@rule("slow_cook.crock", "csu-high-altitude-food-prep", "computed")
+def crock(case: Case) -> Part:
+    """Where the crock ends up, and the published 200 degF that may be out of reach."""
+    here_c, sea_c = POT.working_c(case.here), POT.working_c(case.sea)
+    advised, boil = case.say.temp(ADVISED_C), case.say.temp(case.here.boiling_c)
+    out_of_reach = case.here.boiling_c < ADVISED_C
+    why = (
+        f"Extension advice holds slow-cooked food at {advised} or more. Water boils at {boil} here, so that is out of "
+        "reach: hold it at a steady simmer, and let the thermometer say when it is safe."
+        if out_of_reach
+        else f"Extension advice holds slow-cooked food at {advised} or more, still under the boil of {boil} here."
+    )
+    headline = ""
+    if case.request.topic == "temperature":
+        end = case.say.temp(here_c)
+        headline = f"At {case.place} a slow cooker ends at about {end}, a steady simmer, on LOW or HIGH."
+    return Part(
+        figures=(celsius("liquid_temperature", "The crock, once hot, about", here_c, sea_c),),
+        headline=headline,
+        steps=(
+            "Start with warm liquid and thawed food, and run it on HIGH for the first hour, then HIGH or LOW.",
+            "Leave the lid on: each look costs about a quarter of an hour.",
+        ),
+        because=why,
+    )
+
+
+@rule("slow_cook.time", "common-practice", "usu-ask-extension")
+def time(case: Case) -> Part:
+    """How long it takes here: heat-up, and then the slower simmer."""
+    slow = crock_time(case)
+    soft = kinetics.softening(case.dish_class)
+    if slow is None:
+        factor = kinetics.rate_factor(POT.working_c(case.here), POT.working_c(case.there), soft.z_k)
+        ends = sorted((1.0, (1 + factor) / 2, factor))
+        figure = Figure("time_factor", f"Time against {case.baseline}", *_factor(ends))
+        return Part(figures=(figure,), because="No tested time is known for this; a cooler simmer softens it slower.")
+    base = (slow.base_low_min, slow.base_high_min)
+    figures = time_figures(case, base, (slow.low_min, slow.likely_min, slow.high_min))
+    done = "gets hot through" if heated_through(case.dish_class) else "softens"
+    return Part(
+        figures=figures,
+        headline=takes(case, "slow_cook", figures) if case.request.topic == "time" else "",
+        because=(
+            f"The crock takes as long to get hot as anywhere; after that the food {done} at a simmer that is cooler "
+            f"than at {case.baseline}. Together that takes {pace_words(slow.factor)}."
+            if case.moved
+            else f"The simmer is as hot as at {case.baseline}, so the time stays."
+        ),
+        sources=tuple(dict.fromkeys((soft.source, slow.source))),
+    )
+
+
+def _factor(ends: list[float]) -> tuple[float, str, float, float]:
+    low, mid, high = (round(e, 2) for e in ends)
+    return mid, "factor", low, high
+
+
+@rule("slow_cook.published", "usu-ask-extension")
+def published(case: Case) -> Part | None:
+    """What extension answers add: an hour on LOW for every 4,000 ft."""
+    slow, feet = crock_time(case), case.here.elevation_m * FT_PER_M
+    if slow is None or case.there.elevation_m or feet < 2000 or slow.base_low_min < LONG_MIN:
+        return None
+    low, high = (t + LOW_MIN_PER_FT * feet for t in (slow.base_low_min, slow.base_high_min))
+    return Part(
+        figures=(
+            Figure("extension_time", "By extension advice, on LOW", round_time_min((low + high) / 2), "min",
+                   round_time_min(low), round_time_min(high)),
+        ),
+        because="Extension advice adds an hour on LOW for every 4,000 ft, "
+        f"{duration_span(low, high)} here.",
+    )  # fmt: skip
+
+
+@rule("slow_cook.beans", "usu-ask-extension")
+def beans(case: Case) -> Part | None:
+    """Dried beans: soaked, boiled first, and longer."""
+    if case.dish_class != "dried_bean":
+        return None
+    return Part(
+        steps=("Soak the beans 12 h, pour the water away, and boil them hard for 10 min before they go in the crock.",),
+        because="Extension advice for soaked beans on HIGH is about 3 h at low elevation and 4 to 5 h at 8,000 ft; go "
+        "by the bean.",
+        cautions=(
+            Caution(
+                "warn",
+                "A slow cooker may never get hot enough to destroy the natural poison of kidney and other red or white "
+                "beans: boil them hard first, every time.",
+                ("usu-ask-extension",),
+            ),
+        ),
+    )
+
+
+@rule("slow_cook.safety", "usda-fsis-high-altitude", "csu-high-altitude-food-prep")
+def safety(case: Case) -> Part:
+    """Never frozen, never to reheat, by thermometer."""
+    text = (
+        "Never start frozen meat in a slow cooker or reheat in one, and keep the food over 140 °F (60 °C) once it is "
+        "hot; a large piece has to pass that within 4 h."
+    )
+    return Part(cautions=(Caution("warn", text, ("csu-high-altitude-food-prep", "usda-fsis-high-altitude")),))
+
+
+@rule("slow_cook.liquid", "common-practice")
+def liquid(case: Case) -> Part | None:
+    """Hardly any liquid leaves under the lid."""
+    if case.dish_class not in LITTLE_LOST:
+        return None
+    return Part(steps=(f"{doing(case, 'slow_cook')} loses little water under the lid: add none until the end.",))
+
+
+NEEDS = ("elevation",)
+RULES = (
+    boiling_point, crock, time, published, beans, liquid, core, check, threshold, kidney_beans, safety, way_out,
+)  # fmt: skip
