@@ -3,25 +3,42 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from rules.engine import answer
 from rules.model import Answer, Kitchen, Request
 
+LONGEST_CONTEXT = 20
 
-def reply_to(text: str, context: Sequence[str] = (), kitchen: Kitchen | None = None) -> Answer:
+
+def reply_to(
+    text: str, context: Sequence[str] = (), kitchen: Kitchen | None = None, depth: int | None = None
+) -> Answer:
     """Answer a question in free text.
 
     text: the question, any text whatsoever; context: earlier utterances of the conversation, oldest first
-    kitchen: what to take for granted where the cook does not say
+    kitchen: what to take for granted where the cook does not say; depth: of the answer, None leaves it to the cook
     returns: the Answer with its text and spoken line; never raises because of what the text says
     """
-    from assistant.language import understand
+    from assistant.dialogue import Memory, take_turn
 
-    return reply_to_request(understand(text, context, kitchen or Kitchen()))
+    memory = Memory(kitchen=kitchen or Kitchen())
+    for earlier in tuple(context)[-LONGEST_CONTEXT:]:
+        memory = take_turn(str(earlier), memory).memory
+    return take_turn(str(text), memory, depth).answer
 
 
 def reply_to_request(request: Request) -> Answer:
     """Answer a request that is already taken apart, text and spoken line included."""
     from assistant.replies import dress
 
-    return dress(answer(request))
+    if request.topic == "timer":
+        from assistant.timers import action
+
+        request = replace(request, subject=action(request.text))
+    found = answer(request)
+    if request.topic == "schedule":
+        from assistant.schedule import with_clock
+
+        found = with_clock(found)
+    return dress(found)

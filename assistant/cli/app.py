@@ -6,7 +6,7 @@ import sys
 
 import typer
 
-from assistant.cli import ask, exits, kitchen, sources
+from assistant.cli import actions, ask, chat, exits, kitchen, sources
 
 app = typer.Typer(
     name="simmerline",
@@ -18,8 +18,10 @@ app = typer.Typer(
     pretty_exceptions_enable=False,
 )
 ask.register(app)
+chat.register(app)
 kitchen.register(app)
 sources.register(app)
+actions.register(app)
 
 
 def main() -> None:

@@ -6,7 +6,6 @@ import gc
 import json
 import sys
 from collections.abc import Iterable
-from dataclasses import replace
 from pathlib import Path
 from typing import Annotated, Any
 
@@ -81,12 +80,7 @@ def read_question(text: list[str] | None) -> str:
 
 def answer_one(text: str, context: Iterable[str], kitchen: Kitchen, depth: int | None) -> Answer:
     """Answer at the depth of the option, or of the question itself where there is no option."""
-    from assistant.answering import reply_to_request
-    from assistant.language import understand
-
-    if depth is None:
-        return reply_to(text, tuple(context), kitchen)
-    return reply_to_request(replace(understand(text, tuple(context), kitchen), depth=depth))
+    return reply_to(text, tuple(context), kitchen, depth)
 
 
 def show(answer: Answer, as_json: bool) -> None:

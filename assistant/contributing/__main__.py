@@ -1,4 +1,4 @@
-"""python -m assistant.contributing: validate, heard, rules, gaps, scaffold."""
+"""python -m assistant.contributing: validate, heard, rules, gaps, scaffold, rasa-domain."""
 
 from __future__ import annotations
 
@@ -56,6 +56,15 @@ def scaffold(
     from assistant.contributing.scaffold import make_method
 
     for path in make_method(method):
+        typer.echo(str(path))
+
+
+@app.command("rasa-domain")
+def rasa_domain() -> None:
+    """Make data/rasa/domain.yml and rules.yml anew from the catalogue of questions."""
+    from assistant.dialogue.domain import write
+
+    for path in write():
         typer.echo(str(path))
 
 

@@ -51,10 +51,11 @@ def aside(text: str, memory: Memory) -> Answer | None:
     move, piece = moves.heard(text), moves.pieces()[memory.asked]
     if move and move.id in ("why_asked", "dont_know"):
         return said(text, piece.why if move.id == "why_asked" else piece.find_out, memory)
+    if move and move.id in MOVES:
+        taken = MOVES[move.id](text, memory, move)
+        return taken.answer if taken.memory == memory and not taken.answer.missing else None
     heard = hear(text, memory)
-    if move or not passes(heard):
-        return None
-    return reply_to_request(settle_in(heard.request, memory.kitchen))
+    return reply_to_request(settle_in(heard.request, memory.kitchen)) if passes(heard) else None
 
 
 def ask(memory: Memory) -> Answer:

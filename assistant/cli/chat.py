@@ -1,0 +1,213 @@
+"""`simmerline chat`: a conversation in the terminal or through a pipe, which goes on where the last one ended."""
+
+from __future__ import annotations
+
+import asyncio
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated, TextIO
+
+import typer
+
+from assistant.cli import exits
+from assistant.cli.taken import Units, kitchen_for
+from rules.model import Kitchen
+
+if TYPE_CHECKING:
+    from prompt_toolkit import PromptSession
+    from prompt_toolkit.completion import Completer
+    from prompt_toolkit.key_binding import KeyBindings
+
+    from assistant.dialogue.memory import Memory
+    from assistant.dialogue.record import Record
+
+PROMPT = "you> "
+LEAVING = ("quit", "exit")
+
+
+def register(app: typer.Typer) -> None:
+    """Add the command to the app."""
+    app.command("chat", epilog=exits.EPILOG)(chat)
+
+
+def chat(
+    new: Annotated[bool, typer.Option("--new", help="Begin a new conversation instead of resuming the last.")] = False,
+    at: Annotated[str | None, typer.Option("--at", help="Your elevation: 7000ft, 2130m, a town.")] = None,
+    kitchen_name: Annotated[
+        str | None, typer.Option("--kitchen", metavar="NAME", help="A kitchen of yours instead of the one in use.")
+    ] = None,
+    units: Annotated[Units | None, typer.Option("--units", help="Unit system shown first.")] = None,
+    transcript: Annotated[
+        Path | None, typer.Option("--transcript", metavar="FILE", help="Write the whole conversation to this file.")
+    ] = None,
+) -> None:
+    """Talk it over: later questions lean on earlier ones, and what is missing is asked for.
+
+    simmerline chat
+
+    Ctrl-C clears the line and keeps it in the history; Ctrl-D, quit or exit leaves.
+    """
+    from assistant.dialogue.record import Record
+
+    kitchen = kitchen_for(at, units, kitchen_name)
+    stated = any(option is not None for option in (at, units, kitchen_name))
+    record = Record.open(new=new, warn=warn)
+    memory = record.memory(kitchen, stated=stated)
+    out = open_transcript(transcript)
+    try:
+        lines = typed(record.said_by_cook()) if sys.stdin.isatty() else piped()
+        greet(record, memory)
+        hold(lines, record, memory, out)
+    finally:
+        record.close()
+        if out:
+            out.close()
+
+
+def hold(lines: Iterator[str], record: Record, memory: Memory, out: TextIO | None) -> None:
+    """Hold the conversation, line by line, until the lines end."""
+    from assistant.dialogue.embedded import Conversation
+
+    conversation = Conversation(record.id, memory)
+    write(out, *((u.who, u.text) for u in record.earlier))
+    with asyncio.Runner() as runner:
+        for line in lines:
+            try:
+                said = runner.run(conversation.say(line))
+            except KeyboardInterrupt:
+                warn("stopped; the line is in the history")
+                continue
+            show(said.text)
+            record.keep(line, said.text, conversation.memory)
+            write(out, ("cook", line), ("assistant", said.text))
+
+
+def greet(record: Record, memory: Memory) -> None:
+    """Say in a terminal what is resumed and how to leave."""
+    if not sys.stdin.isatty():
+        return
+    from assistant.dialogue.turn import place_of
+
+    resumed = f"Going on where we were; start afresh with --new or by saying {'start over'!r}." if record.earlier else ""
+    place = place_of(memory)
+    known = f"Your kitchen is at {place}." if place else "Tell me a dish and your elevation."
+    typer.echo(" ".join(part for part in (resumed, known, "Ctrl-D leaves.") if part))
+
+
+def show(text: str) -> None:
+    """Print a reply: its first sentence bold in a terminal, and an empty line after it."""
+    first, _, rest = text.partition("\n")
+    typer.echo(typer.style(first, bold=True) if sys.stdout.isatty() else first)
+    typer.echo(f"{rest}\n" if rest else "")
+    sys.stdout.flush()
+
+
+def warn(message: str) -> None:
+    """Say what went wrong beside the conversation."""
+    typer.echo(f"simmerline: {message}", err=True)
+
+
+def piped() -> Iterator[str]:
+    """The lines of standard input that say something."""
+    for raw in sys.stdin.buffer:
+        line = raw.decode("utf-8", errors="replace").strip()
+        if line.casefold() in LEAVING:
+            return
+        if line:
+            yield line
+
+
+def typed(history: tuple[str, ...]) -> Iterator[str]:
+    """Lines typed at a prompt with history and completion, until Ctrl-D."""
+    session = prompt_session(history)
+    while True:
+        try:
+            line = session.prompt(PROMPT).strip()
+        except EOFError:
+            return
+        except KeyboardInterrupt:
+            continue
+        if line.casefold() in LEAVING:
+            return
+        if line:
+            yield line
+
+
+def prompt_session(history: tuple[str, ...]) -> PromptSession[str]:
+    """The prompt: what was said before under the up arrow, dishes and methods under Tab."""
+    from prompt_toolkit import PromptSession
+    from prompt_toolkit.history import InMemoryHistory
+
+    return PromptSession(
+        history=InMemoryHistory(history),
+        completer=completer(),
+        key_bindings=keys(),
+        complete_while_typing=False,
+        enable_history_search=True,
+    )
+
+
+def keys() -> KeyBindings:
+    """Ctrl-C clears the line; the up arrow brings it back."""
+    from prompt_toolkit.key_binding import KeyBindings, KeyPressEvent
+
+    bindings = KeyBindings()
+
+    @bindings.add("c-c")
+    def clear(event: KeyPressEvent) -> None:
+        buffer = event.current_buffer
+        buffer.append_to_history()
+        buffer.reset()
+
+    return bindings
+
+
+def completer() -> Completer:
+    """Completes dishes and methods, by all the words of them that are typed so far."""
+    from prompt_toolkit.completion import Completer, Completion
+    from prompt_toolkit.document import Document
+
+    class Phrases(Completer):
+        def get_completions(self, document: Document, complete_event: object) -> Iterator[Completion]:
+            """Phrases that go on with the end of the line; the longest beginning counts."""
+            typed_words = document.text_before_cursor.casefold().split(" ")
+            for start in range(max(0, len(typed_words) - LONGEST_PHRASE), len(typed_words)):
+                begun = " ".join(typed_words[start:])
+                fitting = [p for p in phrases() if begun and p.startswith(begun) and p != begun]
+                if fitting:
+                    yield from (Completion(p, start_position=-len(begun)) for p in fitting)
+                    return
+
+    return Phrases()
+
+
+LONGEST_PHRASE = 4
+
+
+def phrases() -> tuple[str, ...]:
+    """Every dish and method by its name, in alphabetical order."""
+    from rules.dishes import dishes
+    from rules.tables import read_toml
+
+    methods = (row["label"] for row in read_toml("lexicon/methods.toml")["method"])
+    return tuple(sorted({*dishes(), *methods}))
+
+
+def open_transcript(path: Path | None) -> TextIO | None:
+    """The file for the transcript; leaves with code 2 where it cannot be written."""
+    if path is None:
+        return None
+    try:
+        return path.open("w", encoding="utf-8", errors="replace")
+    except OSError as fault:
+        exits.leave(f"cannot write {path}: {fault.strerror}")
+
+
+def write(out: TextIO | None, *said: tuple[str, str]) -> None:
+    """Add to the transcript; each line is on the disk before the next is said."""
+    if out is None:
+        return
+    for who, text in said:
+        out.write(f"{'You' if who == 'cook' else 'simmerline'}: {text}\n\n")
+    out.flush()

@@ -1,0 +1,62 @@
+"""The executor that runs our actions, in this process and behind the action server alike."""
+
+from __future__ import annotations
+
+from asyncio import Queue
+from typing import Any
+
+from rasa_sdk.executor import ActionExecutor, ActionExecutorRunResult, CollectingDispatcher
+from rasa_sdk.interfaces import ActionExecutionRejection
+
+from assistant.dialogue.actions import ACTIONS
+
+WANTED = (("sender_id", str), ("slots", dict), ("latest_message", dict), ("events", list))
+
+
+class KitchenExecutor(ActionExecutor):
+    """rasa-sdk's executor with our actions, which says what is wrong with a call before anything is run."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        for action in ACTIONS:
+            self.register_action(action)
+
+    async def run(
+        self,
+        action_call: dict[str, Any],
+        sink: Queue[Any] | None = None,
+        dispatcher: CollectingDispatcher | None = None,
+    ) -> ActionExecutorRunResult | None:
+        """Run the action that is called for.
+
+        raises: ActionExecutionRejection for a malformed call, ActionNotFoundException, ActionMissingDomainException
+        """
+        if problem := fault_of(action_call):
+            raise ActionExecutionRejection(str(action_call.get("next_action") or ""), problem)
+        return await super().run(action_call, sink, dispatcher)
+
+
+def fault_of(call: Any) -> str | None:
+    """What is wrong with an action call, in a sentence; None where nothing is."""
+    if not isinstance(call, dict):
+        return 'An action call must be a JSON object: {"next_action": ..., "tracker": {...}, "domain": {...}}.'
+    if not isinstance(call.get("next_action"), str) or not call["next_action"]:
+        return 'The call names no action; say which one in "next_action", such as "action_answer".'
+    tracker, domain = call.get("tracker"), call.get("domain")
+    if not isinstance(tracker, dict):
+        return 'The call has no tracker; "tracker" must be an object with sender_id, slots, latest_message and events.'
+    for name, kind in WANTED:
+        value = tracker.get(name, kind())
+        if not isinstance(value, kind) or (name == "sender_id" and name not in tracker):
+            return f'Malformed tracker: "{name}" must be {_json_name(kind)}.'
+    if not isinstance(tracker.get("latest_message", {}).get("text") or "", str):
+        return 'Malformed tracker: "text" of "latest_message" must be a string.'
+    if domain is not None and not isinstance(domain, dict):
+        return '"domain" must be an object, as Rasa sends it; leave it out to be asked for it.'
+    if domain is not None and not isinstance(domain.get("slots", {}), dict):
+        return 'Malformed domain: "slots" must be an object.'
+    return None
+
+
+def _json_name(kind: type) -> str:
+    return {str: "a string", dict: "an object", list: "a list"}[kind]

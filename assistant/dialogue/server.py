@@ -1,0 +1,54 @@
+"""The action server: rasa-sdk's own Sanic app over our executor, with faults of a call said before it is run."""
+
+from __future__ import annotations
+
+import json
+import zlib
+from typing import Any
+
+from rasa_sdk.endpoint import create_app as rasa_sdk_app
+from sanic import HTTPResponse, Request, Sanic
+from sanic.response import json as json_response
+
+from assistant.dialogue.executor import KitchenExecutor, fault_of
+
+MOST_BYTES = 20 * 1024 * 1024
+
+
+def create_app() -> Sanic:
+    """The app: POST /webhook, GET /health, GET /actions, as Rasa expects them.
+
+    A malformed call gets 400, an unknown action 404, a call without domain 449; the body says what is wrong.
+    """
+    app = rasa_sdk_app(KitchenExecutor())
+    app.config.REQUEST_MAX_SIZE = MOST_BYTES
+    app.register_middleware(refuse_malformed, "request")
+    return app
+
+
+async def refuse_malformed(request: Request) -> HTTPResponse | None:
+    """Answer a webhook call that could not be run with what is wrong with it; let others pass."""
+    if request.path != "/webhook" or request.method != "POST":
+        return None
+    try:
+        problem = fault_of(payload(request))
+    except (ValueError, zlib.error, RecursionError):
+        problem = "The body is not JSON."
+    return json_response({"error": problem, "action_name": None}, status=400) if problem else None
+
+
+def payload(request: Request) -> Any:
+    """The body of a webhook call.
+
+    raises: ValueError or zlib.error where it cannot be read
+    """
+    deflated = request.headers.get("Content-Encoding") == "deflate"
+    return json.loads(zlib.decompress(request.body) if deflated else request.body)
+
+
+def serve(host: str, port: int) -> None:
+    """Serve until interrupted.
+
+    raises: OSError where the port cannot be had
+    """
+    create_app().run(host=host, port=port, single_process=True, motd=False, access_log=False)
