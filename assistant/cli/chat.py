@@ -12,7 +12,6 @@ import typer
 
 from assistant.cli import exits
 from assistant.cli.taken import Units, kitchen_for
-from rules.model import Kitchen
 
 if TYPE_CHECKING:
     from prompt_toolkit import PromptSession
@@ -89,7 +88,7 @@ def greet(record: Record, memory: Memory) -> None:
         return
     from assistant.dialogue.turn import place_of
 
-    resumed = f"Going on where we were; start afresh with --new or by saying {'start over'!r}." if record.earlier else ""
+    resumed = "Going on where we were; say start over for a clean slate." if record.earlier else ""
     place = place_of(memory)
     known = f"Your kitchen is at {place}." if place else "Tell me a dish and your elevation."
     typer.echo(" ".join(part for part in (resumed, known, "Ctrl-D leaves.") if part))

@@ -77,7 +77,6 @@ def as_yaml(content: dict[str, Any]) -> str:
     writer = ruamel.yaml.YAML()
     writer.representer.ignore_aliases = lambda _: True
     writer.indent(mapping=2, sequence=4, offset=2)
-    out = io.StringIO("# Made by python -m assistant.contributing rasa-domain; change data/lexicon/topics.toml instead.\n")
-    out.seek(0, io.SEEK_END)
+    out = io.StringIO()
     writer.dump(content, out)
-    return out.getvalue()
+    return f"# Made by python -m assistant.contributing rasa-domain; change data/lexicon/topics.toml.\n{out.getvalue()}"

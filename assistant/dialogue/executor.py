@@ -10,7 +10,13 @@ from rasa_sdk.interfaces import ActionExecutionRejection
 
 from assistant.dialogue.actions import ACTIONS
 
-WANTED = (("sender_id", str), ("slots", dict), ("latest_message", dict), ("events", list))
+# part of a tracker, its type, and the type's name in JSON
+WANTED: tuple[tuple[str, type, str], ...] = (
+    ("sender_id", str, "a string"),
+    ("slots", dict, "an object"),
+    ("latest_message", dict, "an object"),
+    ("events", list, "a list"),
+)
 
 
 class KitchenExecutor(ActionExecutor):
@@ -45,10 +51,10 @@ def fault_of(call: Any) -> str | None:
     tracker, domain = call.get("tracker"), call.get("domain")
     if not isinstance(tracker, dict):
         return 'The call has no tracker; "tracker" must be an object with sender_id, slots, latest_message and events.'
-    for name, kind in WANTED:
+    for name, kind, json_name in WANTED:
         value = tracker.get(name, kind())
         if not isinstance(value, kind) or (name == "sender_id" and name not in tracker):
-            return f'Malformed tracker: "{name}" must be {_json_name(kind)}.'
+            return f'Malformed tracker: "{name}" must be {json_name}.'
     if not isinstance(tracker.get("latest_message", {}).get("text") or "", str):
         return 'Malformed tracker: "text" of "latest_message" must be a string.'
     if domain is not None and not isinstance(domain, dict):
@@ -56,7 +62,3 @@ def fault_of(call: Any) -> str | None:
     if domain is not None and not isinstance(domain.get("slots", {}), dict):
         return 'Malformed domain: "slots" must be an object.'
     return None
-
-
-def _json_name(kind: type) -> str:
-    return {str: "a string", dict: "an object", list: "a list"}[kind]

@@ -26,9 +26,7 @@ def without_place(memory: Memory) -> Memory:
     request = memory.request
     if request is not None:
         unused = tuple(u for u in request.unused if u.kind != "elevation")
-        request = replace(
-            request, elevation_m=None, elevation_from=None, pressure_pa=None, equipment=(), unused=unused
-        )
+        request = replace(request, elevation_m=None, elevation_from=None, pressure_pa=None, equipment=(), unused=unused)
     return replace(memory, request=request, kitchen=Kitchen(units=memory.kitchen.units))
 
 

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Hashable, Mapping
 from functools import cache
-from typing import Any, TypeVar
+from typing import Any, TypeVar, cast
 
 from assistant.dialogue.memory import Memory
 from assistant.errors import AssistantError
@@ -69,7 +69,7 @@ def shown(answer: Answer) -> dict[str, Any]:
 
 
 @cache
-def _adapter(kind: type) -> Any:
+def _adapter(kind: Hashable) -> Any:
     from pydantic import TypeAdapter
 
     return TypeAdapter(kind)
@@ -82,9 +82,8 @@ def _read(slot: str, kind: type[T], value: Any) -> T | None:
     if value is None:
         return None
     try:
-        read: T = _adapter(kind).validate_python(value)
+        return cast(T, _adapter(cast(Hashable, kind)).validate_python(value))
     except ValidationError as fault:
         first = fault.errors()[0]
         where = ".".join(map(str, first["loc"]))
         raise BadSlot(slot, f"{where}: {first['msg']}" if where else first["msg"]) from None
-    return read

@@ -40,8 +40,13 @@ def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
     if answer is None:
         return go_on(text, memory, depth)
     question = ask(memory)
-    both = {name: f"{getattr(answer, name)}\n\n{getattr(question, name)}" for name in ("text", "spoken")}
-    return Turn(replace(question, **both, request=replace(question.request, text=text)), memory)
+    both = replace(
+        question,
+        request=replace(question.request, text=text),
+        text=f"{answer.text}\n\n{question.text}",
+        spoken=f"{answer.spoken} {question.spoken}",
+    )
+    return Turn(both, memory)
 
 
 def aside(text: str, memory: Memory) -> Answer | None:
@@ -110,10 +115,12 @@ def said(text: str, headline: str, memory: Memory) -> Answer:
 
 
 def answer_again(text: str, memory: Memory, depth: int | None = None) -> Turn:
-    """Answer the question before once more, at another depth where one is given."""
+    """Answer the question before once more, at another depth where one is given, as far as there is a deeper one."""
     if memory.request is None:
         return Turn(said(text, line("nothing_yet"), memory), memory)
-    memory = replace(memory, request=replace(memory.request, depth=depth or memory.request.depth))
+    if depth is not None:
+        depth = min(DEEPEST, max(BRIEFEST, depth))
+        memory = replace(memory, request=replace(memory.request, depth=depth))
     answer = ask(memory)
     return Turn(replace(answer, request=replace(answer.request, text=text)), memory)
 
@@ -123,11 +130,11 @@ def _repeat(text: str, memory: Memory, move: Move) -> Turn:
 
 
 def _shorter(text: str, memory: Memory, move: Move) -> Turn:
-    return answer_again(text, memory, memory.request and max(BRIEFEST, memory.request.depth - 1))
+    return answer_again(text, memory, memory.request.depth - 1 if memory.request else None)
 
 
 def _longer(text: str, memory: Memory, move: Move) -> Turn:
-    return answer_again(text, memory, memory.request and min(DEEPEST, memory.request.depth + 1))
+    return answer_again(text, memory, memory.request.depth + 1 if memory.request else None)
 
 
 def _drop(text: str, memory: Memory, move: Move) -> Turn:
