@@ -143,7 +143,7 @@ def remove(name: Name) -> None:
         except kitchens.UnknownKitchen as fault:
             exits.leave(str(fault))
     after = " No kitchen is in use now." if kitchen.in_use else ""
-    typer.echo(f"Forgotten: {line(replace(kitchen, in_use=False))}{after}")
+    typer.echo(f"Forgotten: {line(replace(kitchen, in_use=False))}.{after}")
 
 
 def line(kitchen: SavedKitchen) -> str:

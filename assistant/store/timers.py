@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import asdict, dataclass
+from dataclasses import asdict
 from datetime import datetime
 from typing import Any
 
@@ -11,19 +11,7 @@ from sqlalchemy import Row, delete, insert, select, update
 
 from assistant.store.database import Store
 from assistant.store.schema import timers as table
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Timer:
-    """A timer. conversation: whose it is; rang: whether its end has been announced; id: 0 until it is kept."""
-
-    name: str
-    starts_at: datetime
-    ends_at: datetime
-    dish: str | None = None
-    conversation: str = ""
-    rang: bool = False
-    id: int = 0
+from assistant.timers import Timer
 
 
 def add(store: Store, timer: Timer) -> Timer:

@@ -6,16 +6,14 @@ import shutil
 import subprocess
 import tempfile
 from collections.abc import Iterator
-from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
-from sqlalchemy import MetaData, make_url
+from sqlalchemy import MetaData, make_url, text
 
 from assistant.store import open_store
 from assistant.store.database import Store, make_engine
 
-NOON = datetime(2026, 3, 7, 12, 0, tzinfo=UTC)
 BINARIES = sorted(Path("/usr/lib/postgresql").glob("*/bin/initdb"), reverse=True)
 
 
@@ -60,10 +58,12 @@ def store(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[Store]:
 
 
 def empty(url: str) -> None:
-    """Drop every table."""
+    """Drop every table; a transaction that a test left open is an error, not a wait."""
     assert make_url(url).get_backend_name() == "postgresql"
     engine = make_engine(url)
     tables = MetaData()
-    tables.reflect(engine)
-    tables.drop_all(engine)
+    with engine.begin() as connection:
+        connection.execute(text("SET lock_timeout = '5s'"))
+        tables.reflect(connection)
+        tables.drop_all(connection)
     engine.dispose()

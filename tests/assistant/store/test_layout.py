@@ -42,7 +42,7 @@ def test_an_older_database_takes_only_the_steps_it_lacks(store: Store) -> None:
     assert {"colour", "size"} <= columns(store)
     with store.write() as connection:
         migrate(connection, (add_colour, add_size))
-    assert [k for (k,) in store.engine.connect().execute(text("SELECT name FROM kitchens"))] == ["Lodge"]
+        assert connection.scalars(text("SELECT name FROM kitchens")).all() == ["Lodge"]
 
 
 def test_a_step_that_fails_leaves_the_database_as_it_was(store: Store) -> None:

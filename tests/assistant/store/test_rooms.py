@@ -11,7 +11,7 @@ from assistant.store.conversations import Utterance
 from assistant.store.database import Store
 from assistant.store.kitchens import KitchenExists, SavedKitchen, UnknownKitchen
 from assistant.store.progress import DrillAnswer
-from assistant.store.timers import Timer
+from assistant.timers import Timer
 from rules.errors import OutOfRange
 
 NOON = datetime(2026, 3, 7, 12, 0, tzinfo=UTC)

@@ -1,0 +1,169 @@
+"""When to start, so that the food is ready in time: the stages of the work, counted back from service.
+
+Each stage is a figure [min] in the order of the work; its value is the time to plan for. start_before_service is their
+sum. The rules know no clock: whoever words the answer puts the times of day to it.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from rules import dishes, engine
+from rules.book import Part, rule
+from rules.case import Case
+from rules.model import Answer, Caution, Figure, Request
+from rules.say import Say, duration, duration_span, round_time_min
+from rules.tables import read_csv
+
+LEADS = "tables/schedule_leads_common-practice.csv"
+BEFORE, AFTER = ("soak", "rise", "heat_up"), ("release", "rest")
+LABELS = {"soak": "Soak", "rise": "Mix and rise", "heat_up": "Get it up to heat", "release": "Release", "rest": "Rest"}
+
+# dishes that lose nothing by waiting hot: for these one plans by the long end of the range
+KEEPS = (
+    "collagen_cut", "offal", "cured_meat", "mixed_stew", "dried_bean", "lentil", "soup", "stock", "sauce", "casserole",
+)  # fmt: skip
+HOT_HOLDING_C = 57.2
+
+
+@dataclass(frozen=True, slots=True)
+class Stage:
+    """A stretch of the work [min]: the range, what to plan for, and what is done in it."""
+
+    id: str
+    label: str
+    low_min: float
+    plan_min: float
+    high_min: float
+    step: str
+    sources: tuple[str, ...]
+
+    @property
+    def figure(self) -> Figure:
+        """The stage as a figure of the answer."""
+        return Figure(f"{self.id}_time", self.label, self.plan_min, "min", self.low_min, self.high_min)
+
+
+def lead(stage: str, dish_class: str, method: str) -> Stage | None:
+    """A stage before or after the cooking, by the table; None where this dish has none.
+
+    >>> lead("soak", "dried_bean", "simmer").high_min
+    720.0
+    """
+    rows = {(r["stage"], r["dish_class"], r["method"]): r for r in read_csv(LEADS).rows}
+    keys = ((stage, dish_class, method), (stage, dish_class, "any"), (stage, "any", method))
+    row = next((rows[key] for key in keys if key in rows), None)
+    if row is None:
+        return None
+    low, high = float(row["low_min"]), float(row["high_min"])
+    plan = high if dish_class in KEEPS and stage not in ("soak", "rest") else (low + high) / 2
+    return Stage(stage, LABELS[stage], low, round_time_min(plan), high, row["step"], (row["source"],))
+
+
+def cooking(request: Request) -> Stage | None:
+    """The cooking itself, as the rules of the method work it out for this kitchen; at sea level's time where they give
+    none; None where no time is known."""
+    dish_class = request.dish_class or "general"
+    method = method_of(request)
+    if method is None:
+        return None
+    answer = cooking_answer(request, method)
+    found = answer.figure("cook_time")
+    span = dishes.sea_level_time(request.dish, dish_class, method)
+    if found:
+        likely, low, high = found.value, found.low or found.value, found.high or found.value
+        sources = tuple(s for b in answer.because if b.rule.endswith(".time") for s in b.sources)
+    elif span:
+        likely, low, high, sources = (span.low_min + span.high_min) / 2, span.low_min, span.high_min, (span.source,)
+    else:
+        return None
+    plan = high if dish_class in KEEPS else likely
+    step = f"Start the cooking: {duration_span(low, high)}."
+    return Stage("cook", "Cook", low, round_time_min(plan), high, step, sources or ("common-practice",))
+
+
+def cooking_answer(request: Request, method: str | None) -> Answer:
+    """What the rules say to the same dish, asked how long it takes."""
+    return engine.answer(replace(request, topic="time", subject=None, method=method))
+
+
+def method_of(request: Request) -> str | None:
+    """The method that was said, else the usual one of the dish."""
+    return request.method or (dishes.usual_method(request.dish, request.dish_class) if request.dish_class else None)
+
+
+def stages(request: Request) -> tuple[Stage, ...]:
+    """The stages of the work in their order; empty where the cooking time is not known."""
+    cook = cooking(request)
+    if cook is None:
+        return ()
+    dish_class, method = request.dish_class or "general", method_of(request) or ""
+    before = [lead(stage, dish_class, method) for stage in BEFORE]
+    after = [lead(stage, dish_class, method) for stage in AFTER]
+    return tuple(stage for stage in (*before, cook, *after) if stage)
+
+
+@rule("schedule.backward", "common-practice")
+def backward(case: Case) -> Part:
+    """Count back from service through rest, cooking and heating up to the moment to start."""
+    work = stages(case.request)
+    low, plan, high = (sum(ends) for ends in zip(*((s.low_min, s.plan_min, s.high_min) for s in work), strict=True))
+    starts = [sum(s.plan_min for s in work[i:]) for i in range(len(work))]
+    keeps = case.dish_class in KEEPS
+    why = (
+        "Planned by the long end of the cooking, since this loses nothing by waiting hot."
+        if keeps
+        else "Planned by the middle of each range, since it does not wait well."
+    )
+    return Part(
+        figures=(
+            Figure("start_before_service", "Start before service", round_time_min(plan), "min", low, high),
+            *(stage.figure for stage in work),
+        ),
+        steps=tuple(f"{duration(at)} before service: {s.step}" for at, s in zip(starts, work, strict=True)),
+        headline=f"Start {case.food} {duration(plan)} before service at {case.place}.",
+        because=f"Counted back from service: {listed(work)}. {why}",
+        sources=tuple(dict.fromkeys(source for stage in work for source in stage.sources)),
+    )
+
+
+def listed(work: tuple[Stage, ...]) -> str:
+    """The stages from the last to the first, with their ranges."""
+    names = {"cook": "cooking", "heat_up": "getting up to heat", "release": "release of pressure", "rise": "rising"}
+    return ", ".join(f"{names.get(s.id, s.id)} {duration_span(s.low_min, s.high_min)}" for s in reversed(work))
+
+
+@rule("schedule.waiting", "fda-food-code-2022", "common-practice")
+def waiting(case: Case) -> Part | None:
+    """How food that is ready early waits."""
+    if case.dish_class not in KEEPS:
+        return None
+    held = Say(case.request.units).temp(HOT_HOLDING_C)
+    return Part(
+        cautions=(
+            Caution("note", f"Ready early? Keep it covered at {held} or hotter till service.", ("fda-food-code-2022",)),
+        )
+    )
+
+
+@rule("schedule.cooking_cautions", "common-practice")
+def cooking_cautions(case: Case) -> Part:
+    """What the cooking itself warns of, and that its time is sea level's where no rule moves it."""
+    cooked = cooking_answer(case.request, method_of(case.request))
+    at_sea = "The cooking time is the usual one at sea level; go by a thermometer and by how it looks."
+    note = () if cooked.figure("cook_time") else (Caution("note", at_sea, ("common-practice",)),)
+    return Part(cautions=(*(c for c in cooked.cautions if c.level != "note"), *note))
+
+
+def needs(request: Request) -> tuple[str, ...]:
+    """Dish, method where the dish does not tell it, time of service, elevation, and a time where none is known."""
+    known = request.dish or request.dish_class or any(u.kind == "dish" for u in request.unused)
+    if not known:
+        return ("dish", "service_time", "elevation")
+    method = () if method_of(request) else ("method",)
+    must = (*method, "service_time", "elevation")
+    placed = request.elevation_m is not None and request.service_time is not None
+    return (*must, "time") if not method and placed and cooking(request) is None else must
+
+
+RULES = (backward, waiting, cooking_cautions)
