@@ -18,7 +18,7 @@ BINARIES = sorted(Path("/usr/lib/postgresql").glob("*/bin/initdb"), reverse=True
 
 
 @pytest.fixture(scope="session")
-def postgres() -> Iterator[str]:
+def cluster() -> Iterator[str]:
     """The URL of a PostgreSQL database: the one SIMMERLINE_TEST_POSTGRES names, else a throw-away cluster."""
     if url := os.environ.get("SIMMERLINE_TEST_POSTGRES"):
         yield url
@@ -44,6 +44,13 @@ def postgres() -> Iterator[str]:
         shutil.rmtree(folder, ignore_errors=True)
 
 
+@pytest.fixture
+def postgres(cluster: str) -> str:
+    """The URL of a PostgreSQL database without tables."""
+    empty(cluster)
+    return cluster
+
+
 @pytest.fixture(params=["sqlite", "postgres"])
 def store(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[Store]:
     """An empty store of each kind."""
@@ -51,7 +58,6 @@ def store(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[Store]:
         url = f"sqlite:///{tmp_path}/simmerline.db"
     else:
         url = request.getfixturevalue("postgres")
-        empty(url)
     opened = open_store(url)
     yield opened
     opened.close()

@@ -55,9 +55,7 @@ def test_a_store_that_cannot_be_read_is_told(database: str) -> None:
 def test_another_kind_of_database_goes_the_long_way(monkeypatch: pytest.MonkeyPatch, postgres: str) -> None:
     monkeypatch.setenv("SIMMERLINE_DB", postgres)
     store = open_store()
-    if not any(k.name == LODGE.name for k in kitchens.every(store)):
-        kitchens.add(store, LODGE)
-    kitchens.use(store, LODGE.name)
+    kitchens.add(store, LODGE)
     assert kitchen_in_use() == LODGE.taken_for_granted()
     store.close()
 
