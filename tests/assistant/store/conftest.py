@@ -54,10 +54,8 @@ def postgres(cluster: str) -> str:
 @pytest.fixture(params=["sqlite", "postgres"])
 def store(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[Store]:
     """An empty store of each kind."""
-    if request.param == "sqlite":
-        url = f"sqlite:///{tmp_path}/simmerline.db"
-    else:
-        url = request.getfixturevalue("postgres")
+    sqlite = f"sqlite:///{tmp_path}/simmerline.db"
+    url = sqlite if request.param == "sqlite" else request.getfixturevalue("postgres")
     opened = open_store(url)
     yield opened
     opened.close()
