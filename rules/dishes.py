@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache
+from typing import Any
 
 from rules import tables
 
@@ -24,12 +26,16 @@ class DishClass:
 
 @dataclass(frozen=True, slots=True)
 class Dish:
-    """A dish by name, with its class, its methods (usual first) and the words it is heard as."""
+    """A dish by name, with its class, its methods (usual first) and the words it is heard as.
+
+    like: the dish that it cooks like, and whose times and portions it shares unless it has its own; "" for none
+    """
 
     name: str
     dish_class: str
     methods: tuple[str, ...]
     heard_as: tuple[str, ...]
+    like: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,9 +61,33 @@ def dishes() -> dict[str, Dish]:
     folder = tables.data_path("lexicon/dishes")
     files = sorted(f.name for f in folder.iterdir() if f.name.endswith(".toml"))
     rows = [row for name in files for row in tables.read_toml(f"lexicon/dishes/{name}")["dish"]]
-    return {
-        r["name"]: Dish(r["name"], r["class"], tuple(r["methods"]), tuple(r.get("heard_as", ()))) for r in rows
-    }
+    return {dish.name: dish for row in rows for dish in in_row(row)}
+
+
+def in_row(row: dict[str, Any]) -> Iterator[Dish]:
+    """The dishes of a row of the lexicon: its own, then those that cook like it.
+
+    row: name, class, methods, and perhaps heard_as and cooks_like, a list of names or of tables with name and heard_as
+
+    >>> row = {"name": "beignets", "class": "fried_dough", "methods": ["fry"], "cooks_like": [{"name": "churros"}]}
+    >>> [(dish.name, dish.like) for dish in in_row(row)]
+    [('beignets', ''), ('churros', 'beignets')]
+    """
+    methods = tuple(row["methods"])
+    yield Dish(row["name"], row["class"], methods, tuple(row.get("heard_as", ())))
+    for other in row.get("cooks_like", ()):
+        own = {"name": other} if isinstance(other, str) else other
+        yield Dish(own["name"], row["class"], methods, tuple(own.get("heard_as", ())), row["name"])
+
+
+def kin(dish: str | None) -> tuple[str, ...]:
+    """The names to look a dish up by, the nearest first: its own, then that of the dish it cooks like.
+
+    >>> kin("short ribs"), kin(None)
+    (('short ribs',), ())
+    """
+    known = dishes().get(dish or "")
+    return tuple(name for name in (dish, known.like if known else "") if name)
 
 
 def usual_method(dish: str | None, dish_class: str) -> str | None:
@@ -81,9 +111,10 @@ def _times() -> dict[tuple[str, str], Span]:
 
 
 def sea_level_time(dish: str | None, dish_class: str, method: str) -> Span | None:
-    """Time at sea level by the table [min]: the dish's own row, or its class's, or None.
+    """Time at sea level by the table [min]: the dish's own row, or that of the dish it cooks like, or its class's, or None.
 
     >>> sea_level_time("short ribs", "collagen_cut", "braise").low_min
     150.0
     """
-    return _times().get((dish or "", method)) or _times().get((f"class:{dish_class}", method))
+    rows = (_times().get((name, method)) for name in (*kin(dish), f"class:{dish_class}"))
+    return next((span for span in rows if span), None)

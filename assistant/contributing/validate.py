@@ -119,21 +119,26 @@ def check_methods() -> Iterator[Fault]:
 
 
 def check_dishes() -> Iterator[Fault]:
-    """Dishes: known class, known methods, no word heard as two dishes."""
+    """Dishes: known class, known methods, dishes that cook alike well formed, no word heard as two dishes."""
     classes, methods = ids("lexicon/classes.toml", "class"), ids("lexicon/methods.toml", "method")
     every: list[dict[str, Any]] = []
     for path in files_in("lexicon/dishes", ".toml"):
         file = f"lexicon/dishes/{path.name}"
         rows = rows_of(file, "dish")
-        every += rows
+        followers = [{"name": f} if isinstance(f, str) else f for row in rows for f in row.get("cooks_like", ())]
+        every += [*rows, *followers]
         yield from required(file, rows, "name", ("name", "class", "methods"))
+        for follower in followers:
+            for field in sorted(follower.keys() - {"name", "heard_as"}):
+                yield Fault(file, str(follower.get("name", "?")), f"{field} is not for a dish of cooks_like")
         for row in rows:
             if row.get("class") not in classes:
                 yield Fault(file, row["name"], unknown("class", str(row.get("class")), classes))
             for method in row.get("methods", ()):
                 if method not in methods:
                     yield Fault(file, row["name"], unknown("method", method, methods))
-    yield from twice_heard("lexicon/dishes", every, "name")
+    yield from required("lexicon/dishes", every, "name", ("name",))
+    yield from twice_heard("lexicon/dishes", [row for row in every if "name" in row], "name")
 
 
 def check_topics() -> Iterator[Fault]:
