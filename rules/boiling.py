@@ -15,7 +15,8 @@ def boiling_point(case: Case) -> Part:
     return Part(
         figures=(celsius("boiling_point", "Water boils at", case.here.boiling_c, case.sea.boiling_c),),
         because=f"Water boils at {case.say.temp(case.here.boiling_c)} at {case.place}{against}, because the air "
-        f"presses on it with {case.say.pressure(case.here.pressure_pa)}. No open pot gets hotter than that, however hard it boils.",
+        f"presses on it with {case.say.pressure(case.here.pressure_pa)}. No open pot gets hotter than that, however "
+        "hard it boils.",
         maths=f"p = 101,325·(1 − {round(case.here.elevation_m)}/44,331)^5.2559 = {round(case.here.pressure_pa):,} Pa; "
         f"T_sat(p) = {case.here.boiling_c:.2f} °C.",
     )

@@ -21,6 +21,7 @@ from rules.tables import read_toml
 from rules.wet import stated_span, time_figures
 
 COLDEST_C, HOTTEST_C = 20.0, 350.0
+CORE_BELOW_C = {"fry": 100.0, "roast": 90.0, "bake": 65.0, "grill": 100.0, "smoke": 100.0, "sous_vide": 20.0}
 FRIDGE_C, HALF_MM, DIFFUSIVITY_M2_S = 5.0, 25.0, 1.3e-7
 HEATED_THROUGH_Z_K = 100.0
 DONE_C = {
@@ -81,7 +82,7 @@ def heated_through(dish_class: str) -> bool:
 
 def core_c(dish: str | None, dish_class: str) -> float:
     """The temperature of the centre that such a food is cooked to [degC]: the safe one where there is one."""
-    safe = safety.safe_temperature(dish, dish_class)
+    safe = safety.safe_temperature(dish, dish_class) if dish_class not in DONE_C else None
     return safe.temp_c if safe else DONE_C.get(dish_class, HOT_THROUGH_C)
 
 
@@ -171,8 +172,19 @@ def _all(pace: Pace) -> tuple[float, float, float]:
 def takes(case: Case, method: str, figures: tuple[Figure, Figure]) -> str:
     """The headline of a time: "Roast chicken takes 70 to 110 min at 7,000 ft, as at sea level."."""
     here, base = (duration_span(f.low or f.value, f.high or f.value) for f in figures)
+    said = doing(case, method)
+    takes = "take" if said.startswith(case.food.capitalize()) and plural(case.food) else "takes"
     against = f"against {base} at {case.baseline}" if here != base else f"as at {case.baseline}"
-    return f"{doing(case, method)} takes {here} at {case.place}" + (f", {against}." if case.moved else ".")
+    return f"{said} {takes} {here} at {case.place}" + (f", {against}." if case.moved else ".")
+
+
+def plural(words: str) -> bool:
+    """Whether a dish is spoken of in the plural.
+
+    >>> plural("baked potatoes"), plural("swiss"), plural("roast chicken")
+    (True, False, False)
+    """
+    return words.endswith("s") and not words.endswith(("ss", "us"))
 
 
 def doing(case: Case, method: str) -> str:
@@ -183,17 +195,18 @@ def doing(case: Case, method: str) -> str:
     row = next(r for r in read_toml("lexicon/methods.toml")["method"] if r["id"] == method)
     food = case.request.dish or "this"
     named = any(f" {word} " in f" {food} " for word in row["heard_as"])
-    said = food if named else f"{row['gerund']} {food}"
+    named = named or case.dish_class == "popcorn"
+    said = food if named else f"cooking {food} sous vide" if method == "sous_vide" else f"{row['gerund']} {food}"
     return said[:1].upper() + said[1:]
 
 
 def set_to(case: Case, method: str) -> tuple[Setting, bool]:
-    """The setting to work with, and whether the cook gave it.
+    """The setting to work with, and whether the cook gave it. A temperature too low for the method is the core's.
 
     raises: OutOfRange for a temperature at which nothing is cooked
     """
     usual, asked_c = setting(case.request.dish, case.dish_class, method), case.request.temperature_c
-    if asked_c is None:
+    if asked_c is None or COLDEST_C < asked_c < CORE_BELOW_C[method]:
         return usual, False
     hint = "Give the setting of the oven, the grate or the fat."
     stated = within("temperature", asked_c, COLDEST_C, HOTTEST_C, "degC", hint)
@@ -228,7 +241,11 @@ def poultry(case: Case) -> bool:
 def core(case: Case) -> Part | None:
     """The safe temperature of the centre, which the clock never replaces."""
     safe = safety.safe_temperature(case.request.dish, case.dish_class)
-    if safe is None or not (safe.always_said or case.dish_class in CORE_CLASSES or poultry(case)):
+    if (
+        safe is None
+        or "jerky" in (case.request.dish or "")
+        or not (safe.always_said or case.dish_class in CORE_CLASSES or poultry(case))
+    ):
         return None
     figures = [celsius("core_temperature", "Safe at the centre", safe.temp_c, safe.temp_c)]
     if safe.rest_min:

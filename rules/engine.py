@@ -42,14 +42,23 @@ def work_out(request: Request) -> Answer:
 
 
 def settle(request: Request) -> Request:
-    """Fill in what follows from the rest: the elevation by the barometer, and the usual method of the dish."""
+    """Fill in what follows from the rest: elevation by the barometer, the time of what has no formula, the method."""
     if request.elevation_m is None and request.pressure_pa is not None:
         request = replace(request, elevation_m=air.elevation_m(request.pressure_pa))
+    if request.topic == "bake_adjust" and not has_formula(request):
+        request = replace(request, topic="time")
     if request.method is None and request.dish_class and request.topic in METHOD_TOPICS:
         from rules.dishes import usual_method
 
         return replace(request, method=usual_method(request.dish, request.dish_class))
     return request
+
+
+def has_formula(request: Request) -> bool:
+    """Whether there is a formula to adjust: a part of one was named, or the dish is a dough, a batter or a custard."""
+    from rules.topics.bake_adjust import BAKED, STYLES
+
+    return request.subject is not None or STYLES.get(request.dish_class or "general", request.dish_class) in BAKED
 
 
 def room_for(request: Request) -> ModuleType | None:

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-from rules import dry, kinetics
+from rules import core, dry, kinetics
 from rules.boiling import boiling_point
 from rules.book import Part, Rule, rule
 from rules.case import Ambient, Case
 from rules.dry import Pace, PaceOf, core_c, dries, heated_through, set_to, setting_figure, span
 from rules.evaporation import drying_ratio
 from rules.methods.pressure_cook import way_out
+from rules.methods.smoke import jerky
 from rules.model import Caution, Figure, Request
 from rules.settings import Setting
 from rules.wet import Pot, extra_liquid_rule, kidney_beans, pace_words, temperature_rule, threshold, time_rule
@@ -18,7 +19,9 @@ from rules.wet import Pot, extra_liquid_rule, kidney_beans, pace_words, temperat
 POT = Pot("bake", "the liquid", below_boil_k=3.0, area_m2=0.06, size="28 cm (11 in)")
 WET = ("rice", "whole_grain", "porridge", "pasta", "dried_bean", "lentil", "mixed_stew", "soup", "stock", "dried_fruit")
 WATER_BATH = ("custard", "cheesecake")
-GRATINS = ("starchy_root", "root_vegetable")
+ROOTS = ("starchy_root", "root_vegetable")
+DRIED_WORDS = ("jerky", "dried", "dehydrated")
+GRATIN_WORDS = ("gratin", "scalloped", "dauphinoise", "anna", "casserole")
 DOUGHS = {
     "layer_cake": "layer_cake", "foam_cake": "foam_cake", "pound_cake": "pound_cake", "quick_bread": "quick_bread",
     "biscuit": "biscuit", "cookie": "cookie", "brownie": "brownie", "yeast_bread": "yeast_bread",
@@ -63,7 +66,8 @@ def oven(case: Case) -> Part:
         more = span_k(case, low, high)
         return Part(
             figures=(figure,),
-            headline=f"Bake {case.food} at {hot} at {case.place}, against {span(case, there)} at {case.baseline}."
+            headline=f"Set the oven to {hot} for {case.food} at {case.place}, against {span(case, there)} at "
+            f"{case.baseline}."
             if topic
             else "",
             steps=(f"Set the oven to {hot}; ask for the recipe to be adjusted for its leavening, sugar and liquid.",),
@@ -73,7 +77,7 @@ def oven(case: Case) -> Part:
         )
     return Part(
         figures=(figure,),
-        headline=f"Bake {case.food} at {hot} at {case.place}, as at {case.baseline}." if topic else "",
+        headline=f"Set the oven to {hot} for {case.food} at {case.place}, as at {case.baseline}." if topic else "",
         steps=(f"Set the oven to {hot} and preheat it fully.",),
         because="The oven stays as written: it is as hot as its thermostat says at any elevation."
         if case.dish_class not in DOUGHS
@@ -99,7 +103,16 @@ def pace_of(case: Case) -> PaceOf:
             return Pace(min(low, value), value, max(high, value))
 
         return dough
+    if drying(case):
+        return lambda air: Pace(
+            *sorted((1.0, drying_ratio(air.elevation_m) ** -0.5, 1 / drying_ratio(air.elevation_m)))
+        )
     return dry.wet_surface_pace(case)
+
+
+def drying(case: Case) -> bool:
+    """Whether the oven is to dry the food, which thin air does faster."""
+    return any(word in (case.request.dish or "") for word in DRIED_WORDS)
 
 
 @rule("bake.time", "computed", "carslaw-jaeger", "egg-producers-cakes")
@@ -123,10 +136,12 @@ def _why(case: Case) -> str:
             f"In the {'hotter' if ratio < 1 else 'cooler'} oven it takes {pace_words(ratio)}. Look in at the early end "
             "and test before you take it out."
             if abs(ratio - 1) > 0.01
-            else "The published tables leave the time alone for this kind of bake; go by colour and touch."
+            else "The tables leave the middle of the time alone for this kind of bake; go by colour and touch."
         )
+    if drying(case):
+        return "It is done when it is dry, and thin, usually dry air takes the water away faster: look at it early."
     boil = case.say.temp(case.here.boiling_c)
-    if case.dish_class in GRATINS:
+    if case.dish_class in ROOTS:
         return (
             f"The oven browns as anywhere, but inside a potato or root it is never hotter than its own boil, {boil} "
             "here, so it softens more slowly. The range runs from small and covered to whole."
@@ -140,10 +155,15 @@ def _why(case: Case) -> str:
     return f"What is wet inside stays under {boil} here and softens more slowly; the outside browns as at sea level."
 
 
+def gratin(case: Case) -> bool:
+    """Whether the dish is roots in a sauce, and not a whole root."""
+    return any(word in (case.request.dish or "") for word in GRATIN_WORDS)
+
+
 @rule("bake.covered", "common-practice", "computed")
 def covered(case: Case) -> Part | None:
     """Casseroles and gratins: covered against drying."""
-    if case.dish_class not in ("casserole", *GRATINS, "starch_pudding") or not dries(case):
+    if not (case.dish_class in ("casserole", "starch_pudding") or gratin(case)) or not dries(case):
         return None
     percent = round((drying_ratio(case.here.elevation_m) - 1) * 20) * 5
     return Part(
@@ -171,19 +191,26 @@ def water_bath(case: Case) -> Part | None:
     )
 
 
-@rule("bake.potato", "common-practice", "iapws-r7-97")
-def potato(case: Case) -> Part | None:
-    """The centre of a baked potato against the boil."""
-    if case.dish_class not in GRATINS:
+@rule("bake.core", "common-practice", "iapws-r7-97")
+def centre(case: Case) -> Part | None:
+    """What the centre of bread, cake or a whole potato reads when it is done: just under the boil, which is lower."""
+    of = core.reading(case.request.dish, case.dish_class)
+    if of is None or of.bound != "boil" or gratin(case):
         return None
-    at_sea, here = (air.boiling_c - 1.5 for air in (case.sea, case.here))
-    return Part(
-        figures=(Figure("done_temperature", "Centre of a whole potato when done, about", round(min(98.9, here), 2),
-                        "degC", sea_level=round(min(98.9, at_sea), 2)),),
-        steps=("Go by a skewer that slides in: the reading of the centre stops at the boil, which is lower here.",)
-        if case.moved
-        else (),
+    low, high = of.here(case.here, case.sea)
+    figure = Figure(
+        "done_temperature", "Centre when done", round((low + high) / 2, 2), "degC", round(low, 2), round(high, 2),
+        round((of.low_c + of.high_c) / 2, 2),
     )  # fmt: skip
+    if high >= of.high_c - 0.3:
+        return Part(figures=(figure,))
+    return Part(
+        figures=(figure,),
+        steps=(
+            f"By thermometer it is done at {case.say.temp_span(low, high)} in the centre; it never reads the "
+            f"{case.say.temp(of.high_c)} of sea level here.",
+        ),
+    )
 
 
 @rule("bake.reach", "usda-fsis-safe-temperatures")
@@ -217,7 +244,7 @@ WET_RULES: tuple[Rule, ...] = (
     way_out,
 )
 DRY_RULES: tuple[Rule, ...] = (
-    oven, time, water_bath, covered, potato, boiling_point, dry.core, dry.check, leftovers,
+    oven, time, water_bath, covered, centre, boiling_point, dry.core, dry.check, leftovers, jerky,
 )  # fmt: skip
 NEEDS = ("elevation",)
 

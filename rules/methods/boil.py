@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from rules import conduction, eggs, water
+from rules import conduction, eggs, instant, water, wort
 from rules.boiling import boiling_point
 from rules.book import Part, rule
 from rules.case import Case, celsius
@@ -30,7 +30,7 @@ def water_temperature(case: Case) -> Part:
     step = f"Bring plenty of water to a full boil, {temp}: more flame makes more bubbles, not more heat."
     return Part(
         figures=(celsius("liquid_temperature", "Water at a full boil", case.here.boiling_c, case.sea.boiling_c),),
-        steps=() if case.dish_class in OWN_RULE else (step,),
+        steps=() if case.dish_class in (*OWN_RULE, instant.INSTANT) else (step,),
     )
 
 
@@ -43,7 +43,8 @@ def time(case: Case) -> Part | None:
 @rule("boil.published", "uwyo-altitude-adjusters")
 def published(case: Case) -> Part | None:
     """The published rule for boiled food, 4 to 11 % more for each 1,000 ft, beside the softening rate."""
-    times = None if case.dish_class in OWN_RULE else wet_time(case, POT.heats(case))
+    own = (*OWN_RULE, instant.INSTANT, "wort")
+    times = None if case.dish_class in own else wet_time(case, POT.heats(case))
     thousands_ft = case.here.elevation_m * FT_PER_M / 1000
     if times is None or case.there.elevation_m or thousands_ft < PUBLISHED_FROM_FT / 1000:
         return None
@@ -116,6 +117,8 @@ RULES = (
     water_temperature,
     time,
     eggs.time,
+    instant.stand,
+    wort.hops,
     safe_to_drink,
     published,
     roots,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import cache
 
-from rules import dishes
+from rules import dishes, instant
 from rules.boiling import boiling_point
 from rules.book import Part, rule
 from rules.case import Ambient, Case
@@ -43,7 +43,8 @@ def _bands() -> dict[str, Band]:
 
 def band(case: Case) -> Band | None:
     """The band of a drink, or of its class; None for what is not brewed."""
-    return _bands().get(case.request.dish or "") or _bands().get(f"class:{case.dish_class}")
+    rows = (_bands().get(name) for name in (*dishes.kin(case.request.dish), f"class:{case.dish_class}"))
+    return next((row for row in rows if row), None)
 
 
 @rule("brew.temperature", "scaa-brewing", "iso-3103-2019", "common-practice")
@@ -164,4 +165,4 @@ def scald(case: Case) -> Part | None:
 
 
 NEEDS = ("elevation",)
-RULES = (temperature, boiling_point, time, what_to_do, standard, scald)
+RULES = (temperature, boiling_point, time, what_to_do, instant.stand, standard, scald)

@@ -13,6 +13,11 @@ from rules.say import number
 from rules.settings import Setting
 
 HIGHEST_ADVICE_M = 3048.0
+BATCHES = (
+    "Let it come back between batches, and keep them small: wet food brings the fat down and boils up.",
+    "Fry one dry piece first and cut it open: brown outside and raw inside, the fat is still too hot.",
+)
+THIN_SHARE = (1 / 3, 2 / 3)
 BARELY_COOKED = ("egg", "leafy_green", "nuts", "popcorn", "flatbread")
 MEATS = ("tender_cut", "ground_meat", "sausage", "poultry_pieces", "whole_bird", "fish", "shellfish", "offal")
 
@@ -47,10 +52,12 @@ def fat_temperature(case: Case) -> Part:
     """The temperature of the fat here, by the published rule for deep fat."""
     here, sea = fat(case)
     hot = span(case, here)
+    if case.dish_class == "popcorn":
+        return Part(figures=(setting_figure("fat_temperature", "Pan and oil", here, sea),))
     if here.way != "deep":
         return Part(
             figures=(setting_figure("fat_temperature", "Pan, by surface thermometer", here, sea),),
-            headline=f"Fry {case.food} in a pan at {hot} at {case.place}, as at sea level."
+            headline=f"Heat the pan to {hot} for {case.food} at {case.place}, as at sea level."
             if case.request.topic == "temperature"
             else "",
             steps=(
@@ -65,11 +72,7 @@ def fat_temperature(case: Case) -> Part:
     return Part(
         figures=(setting_figure("fat_temperature", "Deep fat", here, sea),),
         headline=_headline(case, here, sea),
-        steps=(
-            f"Hold the fat at {hot} by thermometer, and let it come back between batches.",
-            "Fry one piece first and cut it open: brown outside and raw inside, the fat is still too hot.",
-            "Dry the food well, and fry small batches: wet food brings the fat down and boils up.",
-        ),
+        steps=(f"Hold the fat at {hot} by thermometer.", *(() if case.dish_class == "whole_bird" else BATCHES)),
         because=(
             f"Published advice turns deep fat down about 3 °F (1.7 °C) for every 1,000 ft (305 m), {turned} here, and "
             f"fries longer. The water in the food boils away at {case.say.temp(case.here.boiling_c)} and keeps the "
@@ -84,12 +87,17 @@ def _headline(case: Case, here: Setting, sea: Setting) -> str:
     if case.request.topic != "temperature":
         return ""
     if sea.middle_c - here.middle_c < 0.5:
-        return f"Fry {case.food} in fat at {span(case, here)} at {case.place}, as at sea level."
-    return f"Fry {case.food} in fat at {span(case, here)} at {case.place}, against {span(case, sea)} at sea level."
+        return f"Hold the fat at {span(case, here)} for {case.food} at {case.place}, as at sea level."
+    return (
+        f"Hold the fat at {span(case, here)} for {case.food} at {case.place}, against {span(case, sea)} at sea level."
+    )
 
 
 def pace_of(case: Case) -> PaceOf:
-    """How much longer frying takes: the cooler fat drives less heat, and the wet middle cooks at a cooler boil."""
+    """How much longer frying takes: the cooler fat drives less heat, and the wet middle cooks at a cooler boil.
+
+    What is fried is thin and half of it crust, so one to two thirds of the slowing by the boil is counted.
+    """
     wet = wet_surface_pace(case)
     here, sea = fat(case)
     asked_drop = here.way == "deep"
@@ -97,7 +105,9 @@ def pace_of(case: Case) -> PaceOf:
     def pace(air: Ambient) -> Pace:
         if case.dish_class in BARELY_COOKED:
             return Pace(1.0, 1.0, 1.0)
-        of = wet(air)
+        full = wet(air)
+        whole = full.high if full.high > 1 else full.low
+        of = Pace(*sorted((1.0, *(whole**share for share in THIN_SHARE))))
         if not asked_drop:
             return of
         at_sea_k = sea.middle_c - case.sea.boiling_c

@@ -19,7 +19,7 @@ def grate(case: Case) -> Part:
     way = "beside the fire, lid down" if heat.way == "indirect" else "over the fire"
     return Part(
         figures=(setting_figure("cooker_setting", "Heat at the grate", heat),),
-        headline=f"Grill {case.food} {way} at {span(case, heat)} at {case.place}, as at sea level."
+        headline=f"Cook {case.food} {way} at {span(case, heat)} at {case.place}, as at sea level."
         if case.request.topic == "temperature"
         else "",
         steps=(f"Cook {way} at {span(case, heat)}, by a thermometer at the grate.",),
@@ -45,7 +45,7 @@ def time(case: Case) -> Part:
 @rule("grill.fire", "us-std-atm-1976", "usda-fsis-high-altitude")
 def fire(case: Case) -> Part | None:
     """What thin air does to gas and charcoal."""
-    if case.here.elevation_m * FT_PER_M < FIRE_FROM_FT:
+    if case.here.elevation_m * FT_PER_M < FIRE_FROM_FT or "grill" in case.request.equipment:
         return None
     share = number(air.density_ratio(case.here.elevation_m) * 100, 0)
     return Part(
@@ -71,7 +71,7 @@ def safety(case: Case) -> Part:
     """Carbon monoxide and a colour that says nothing."""
     return Part(
         cautions=(
-            Caution("warn", "Burn charcoal and gas outdoors only, never in a tent, garage or kitchen.",
+            Caution("warn", "Burn charcoal and gas outdoors only.",
                     ("common-practice",)),
         )
     )  # fmt: skip

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from rules import holding, infant
-from rules.book import Part, rule
+from rules import book, holding, infant
+from rules.book import Part, Rule, rule
 from rules.case import Case, celsius
 from rules.holding import limit_c, limit_min, placed
 from rules.infant import INFANT
-from rules.model import Caution, Figure
+from rules.model import Caution, Figure, Request
 from rules.say import duration
 
 GRAINS = ("rice", "pasta", "noodle", "whole_grain")
@@ -70,5 +70,43 @@ def rice(case: Case) -> Part | None:
     )
 
 
+@rule("hold.ferment", "common-practice")
+def ferment(case: Case) -> Part | None:
+    """Kefir and kombucha: kept at room temperature, the same everywhere."""
+    span_h = FERMENTED_H.get(case.request.dish or "")
+    if span_h is None:
+        return None
+    low_c, high_c = FERMENT_C
+    low, high = (60.0 * h for h in span_h)
+    warm = case.say.temp_span(low_c, high_c)
+    at = f" at {case.place}" if placed(case.request) else ""
+    return Part(
+        figures=(
+            Figure("hold_temperature", "Keep it at", (low_c + high_c) / 2, "degC", low_c, high_c),
+            Figure("ferment_time", "For", (low + high) / 2, "min", low, high),
+        ),
+        headline=f"Keep {case.request.dish} at {warm}{at}, the same as at any elevation, until it is as sour as you "
+        "like.",
+        steps=(
+            "Use clean jars and a lively culture, cover it with a cloth, and refrigerate it once it is sour.",
+            "Leave room and open closed bottles now and then: the same gas presses harder against thinner air.",
+        ),
+        because="The culture grows by warmth, and that has nothing to do with the weight of the air.",
+        cautions=(Caution("warn", "Throw it out if it shows mould or smells wrong.", ("common-practice",)),),
+    )
+
+
+FERMENTED_H = {"kefir": (18.0, 36.0), "kombucha": (168.0, 336.0)}
+FERMENT_C = (20.0, 26.0)
+SAFETY_ROOMS = {"yogurt": "yogurt", "fresh cheese": "cheese_curd", "mozzarella": "cheese_curd"}
 NEEDS: tuple[str, ...] = ()
-RULES = (limits, infant.formula, infant.breast_milk, holding.same_everywhere, dry_air, rice)
+HOT: tuple[Rule, ...] = (limits, infant.formula, infant.breast_milk, holding.same_everywhere, dry_air, rice)
+
+
+def rules_for(request: Request | None) -> tuple[Rule, ...]:
+    """The limits of hot holding, or for what is cultured its own rules."""
+    if request is None:
+        return (*HOT, ferment)
+    if room := book.room("safety", SAFETY_ROOMS.get(request.dish or "", "")):
+        return book.rules_of(room)
+    return (ferment,) if request.dish in FERMENTED_H else HOT

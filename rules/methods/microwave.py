@@ -17,7 +17,8 @@ LONGEST_CLASSES = (
     "collagen_cut", "tender_cut", "ground_meat", "sausage", "cured_meat", "offal", "poultry_pieces", "whole_bird",
     "pasta", "noodle", "rice",
 )  # fmt: skip
-BOILS_OVER = ("soup", "dairy", "water", "porridge", "pasta", "rice", "instant_dried", "sauce", "starch_pudding")
+CUPS = ("soup", "dairy", "water", "instant_dried", "coffee", "tea")
+BOILS_OVER = (*CUPS, "porridge", "pasta", "rice", "sauce", "starch_pudding")
 MEAT_C = to_c(165)
 
 
@@ -116,11 +117,12 @@ def boil_over(case: Case) -> Part | None:
         return Part(cautions=(Caution("warn", text, ("common-practice",)),))
     if case.dish_class not in BOILS_OVER:
         return None
+    deep = ("Use a dish twice as deep as the food: it boils sooner and climbs higher in thin air.",)
     return Part(
-        steps=("Use a dish twice as deep as the food: it boils sooner and climbs higher in thin air.",)
-        if dries(case)
-        else (),
-        cautions=(
+        steps=deep if dries(case) else (),
+        cautions=()
+        if case.dish_class not in CUPS
+        else (
             Caution(
                 "warn",
                 "A still cup can be hotter than its boil and erupt when it is moved: leave a wooden spoon in it, "

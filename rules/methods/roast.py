@@ -25,7 +25,7 @@ def oven(case: Case) -> Part:
     heat, _ = set_to(case, "roast")
     return Part(
         figures=(setting_figure("oven", "Oven", heat),),
-        headline=f"Roast {case.food} at {span(case, heat)} at {case.place}, as at sea level."
+        headline=f"Set the oven to {span(case, heat)} for {case.food} at {case.place}, as at sea level."
         if case.request.topic == "temperature"
         else "",
         steps=(f"Set the oven to {span(case, heat)} and preheat it fully.",),
@@ -55,8 +55,8 @@ def _why(case: Case) -> str:
     ratio = centre_minutes(case.here, target) / centre_minutes(case.there, target)
     return (
         f"The centre has to reach {case.say.temp(target)}. While the surface is wet it stays at or under the boil, "
-        f"{case.say.temp(case.here.boiling_c)} here; wet to the end, a piece 5 cm (2 in) thick takes "
-        f"{pace_words(ratio)}, and once the surface dries it makes up for it."
+        f"{case.say.temp(case.here.boiling_c)} here. Wet to the end it takes {pace_words(ratio)}; once the "
+        "surface dries it makes up for that."
     )
 
 

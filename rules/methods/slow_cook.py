@@ -6,11 +6,11 @@ from rules import kinetics
 from rules.boiling import boiling_point
 from rules.book import Part, rule
 from rules.case import Case, celsius
-from rules.dry import check, core, doing, heated_through, takes
+from rules.dry import check, core, heated_through, takes
 from rules.methods.pressure_cook import way_out
 from rules.model import Caution, Figure
 from rules.say import FT_PER_M, duration_span, round_time_min, to_c
-from rules.wet import Heats, Pot, WetTime, kidney_beans, pace_words, threshold, time_figures, wet_time
+from rules.wet import KIDNEY_BEANS, Heats, Pot, WetTime, kidney_beans, pace_words, threshold, time_figures, wet_time
 
 POT = Pot("slow_cook", "the crock", below_boil_k=3.0)
 ADVISED_C = to_c(200)
@@ -63,10 +63,11 @@ def crock(case: Case) -> Part:
         figures=(celsius("liquid_temperature", "The crock, once hot, about", here_c, sea_c),),
         headline=headline,
         steps=(
-            "Start with warm liquid and thawed food, and run it on HIGH for the first hour, then HIGH or LOW.",
+            "Start on HIGH for the first hour, then HIGH or LOW; check the food with a thermometer before serving.",
+            "Start with thawed food and warm liquid, and fill the crock half to two thirds.",
             "Leave the lid on: each look costs about a quarter of an hour.",
         ),
-        because=why,
+        because="" if "slow_cooker" in case.request.equipment else why,
     )
 
 
@@ -124,10 +125,12 @@ def beans(case: Case) -> Part | None:
     if case.dish_class != "dried_bean":
         return None
     return Part(
-        steps=("Soak the beans 12 h, pour the water away, and boil them hard for 10 min before they go in the crock.",),
+        steps=("Soak the beans 12 h, pour the water away, and boil them hard, 10 min at the least, before the crock.",),
         because="Extension advice for soaked beans on HIGH is about 3 h at low elevation and 4 to 5 h at 8,000 ft; go "
         "by the bean.",
-        cautions=(
+        cautions=()
+        if any(name in (case.request.dish or "dried beans") for name in KIDNEY_BEANS)
+        else (
             Caution(
                 "warn",
                 "A slow cooker may never get hot enough to destroy the natural poison of kidney and other red or white "
@@ -153,7 +156,7 @@ def liquid(case: Case) -> Part | None:
     """Hardly any liquid leaves under the lid."""
     if case.dish_class not in LITTLE_LOST:
         return None
-    return Part(steps=(f"{doing(case, 'slow_cook')} loses little water under the lid: add none until the end.",))
+    return Part(steps=("Little water leaves under the lid: add none until the end.",))
 
 
 NEEDS = ("elevation",)

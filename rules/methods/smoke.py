@@ -6,7 +6,7 @@ from rules import dry, psychrometrics
 from rules.boiling import boiling_point
 from rules.book import Part, rule
 from rules.case import Ambient, Case
-from rules.dry import Pace, PaceOf, heated_through, set_to, setting_figure, span
+from rules.dry import CORE_BELOW_C, Pace, PaceOf, heated_through, set_to, setting_figure, span
 from rules.evaporation import drying_ratio
 from rules.model import Caution, Figure
 from rules.say import number, round_to, to_c
@@ -14,6 +14,7 @@ from rules.say import number, round_to, to_c
 STALL_SEA_C = (to_c(150), to_c(170))
 STALL_CLASSES = ("collagen_cut", "cured_meat", "tender_cut", "whole_bird", "mixed_stew")
 STALL_SHARE = 0.4
+FIRE_FROM_M = 600.0
 TENDER_C = to_c(203)
 SAFE_SMOKER_C = (to_c(225), to_c(300))
 COLDEST_HOT_SMOKE_C = to_c(150)
@@ -38,6 +39,8 @@ def stall_c(air: Ambient, sea: Ambient, smoker_c: float, sea_level_stall_c: floa
 def smoker(case: Case) -> Part:
     """The heat of the smoker, which stays as at sea level."""
     heat, stated = set_to(case, "smoke")
+    vents = case.here.elevation_m > FIRE_FROM_M and "smoker" not in case.request.equipment
+    wider = ("Open the vents wider than at sea level: the fire gets less air.",) if vents else ()
     cautions: tuple[Caution, ...] = ()
     low, high = SAFE_SMOKER_C
     if heat.way == "cold":
@@ -51,12 +54,23 @@ def smoker(case: Case) -> Part:
         cautions = (Caution("warn", f"{text}too long in the danger range.", ("usda-smoking-2012",)),)
     return Part(
         figures=(setting_figure("cooker_setting", "Smoker, at the grate", heat),),
-        headline=f"Smoke {case.food} at {span(case, heat)} at {case.place}, as at sea level."
+        headline=_core_headline(case)
+        or f"Hold the smoker at {span(case, heat)} for {case.food} at {case.place}, as at sea level."
         if case.request.topic == "temperature"
         else "",
-        steps=(f"Hold the smoker at {span(case, heat)}, vents wider than at sea level, since the fire gets less air.",),
+        steps=(f"Hold the smoker at {span(case, heat)} by a thermometer at the grate.", *wider),
         cautions=cautions,
     )
+
+
+def _core_headline(case: Case) -> str:
+    asked_c = case.request.temperature_c
+    if asked_c is None or not STALL_SEA_C[1] < asked_c < CORE_BELOW_C["smoke"]:
+        return ""
+    asked, boil = case.say.temp(asked_c), case.say.temp(case.here.boiling_c)
+    if asked_c < case.here.boiling_c - 2:
+        return f"{asked} in the centre is within reach of a smoker at {case.place}, under the boil of {boil}."
+    return f"Do not wait for {asked} in the centre at {case.place}: wet meat stands near the boil, {boil}."
 
 
 @rule("smoke.stall", "ashrae-fundamentals", "common-practice")
@@ -93,17 +107,21 @@ def _stall_why(case: Case) -> str:
 
 
 def pace_of(case: Case) -> PaceOf:
-    """How much longer smoking takes: heat to the middle, and for a cut that stalls the drying that holds it there."""
+    """How much longer smoking takes: heat to the middle, and for a cut that stalls the drying that holds it there.
+
+    A stall is some two fifths of a long smoke (common practice), so that share of it grows with the drying; at most
+    the whole does.
+    """
     wet = dry.wet_surface_pace(case)
 
     def pace(air: Ambient) -> Pace:
         of = wet(air)
         if case.dish_class not in STALL_CLASSES:
             return of
-        drying = 1 + STALL_SHARE * (drying_ratio(air.elevation_m) - 1)
+        faster = drying_ratio(air.elevation_m)
         if heated_through(case.dish_class):
-            return Pace(*sorted((of.low, of.likely, max(of.high, drying))))
-        return Pace(*sorted((of.low, max(of.likely, drying) if drying > 1 else of.likely, of.high * drying)))
+            return Pace(*sorted((of.low, of.likely, max(of.high, faster**0.5))))
+        return Pace(*sorted((1.0, 1 + STALL_SHARE * (faster - 1), faster)))
 
     return pace
 
@@ -163,11 +181,11 @@ def jerky(case: Case) -> Part | None:
 def safety(case: Case) -> Part | None:
     """Time in the danger range, and carbon monoxide."""
     heat, _ = set_to(case, "smoke")
-    texts = ["Run a smoker outdoors only: smouldering wood makes carbon monoxide."]
+    texts = ["Burn charcoal and gas outdoors only."]
     if heat.low_c > COLDEST_HOT_SMOKE_C:
         texts.insert(0, "Thaw meat first and start it in a smoker that is up to heat, so that it passes 140 °F (60 °C) "
                         "within 4 h.")  # fmt: skip
-    return Part(cautions=tuple(Caution("warn", text, ("usda-smoking-2012", "common-practice")) for text in texts))
+    return Part(cautions=tuple(Caution("warn", text, ("common-practice",)) for text in texts))
 
 
 NEEDS = ("elevation",)

@@ -1,20 +1,21 @@
-"""Doneness: what to check, and the safe temperature of the centre, neither of which moves with elevation."""
+"""Doneness: what to check, and the reading of the centre. Safe temperatures never move; readings near the boil do."""
 
 from __future__ import annotations
 
-from rules import dishes, holding, safety
+from rules import core, dishes, holding, safety
 from rules.book import Part, rule
 from rules.case import Case, celsius
 from rules.holding import placed
 from rules.model import Caution, Figure
+from rules.say import to_c
 
-TENDER_C = 95.0
+TENDER_C = to_c(203)
 TENDER_CLASSES = ("collagen_cut", "mixed_stew")
 SIMMER_BELOW_K = 3.0
 
 
 @rule("doneness.safe", "usda-fsis-safe-temperatures")
-def safe(case: Case) -> Part:
+def safe(case: Case) -> Part | None:
     """The safe minimum temperature for this food, or the whole chart where no food is named."""
     row = safety.safe_temperature(case.request.dish, case.dish_class)
     at = f" at {case.place}" if placed(case.request) else ""
@@ -55,7 +56,9 @@ def _chart(case: Case, at: str) -> Part:
     )
 
 
-def _no_row(case: Case) -> Part:
+def _no_row(case: Case) -> Part | None:
+    if core.reading(case.request.dish, case.dish_class):
+        return None
     food = case.request.dish or "this"
     return Part(
         headline=f"For {food} there is no safe temperature in the chart; go by the signs below, which are the same at "
@@ -71,6 +74,75 @@ def check(case: Case) -> Part | None:
     return Part(steps=(f"Done means: {dishes.classes()[case.dish_class].check}",))
 
 
+@rule("doneness.core", "common-practice", "iapws-r7-97")
+def core_reading(case: Case) -> Part | None:
+    """The reading of the centre of breads, cakes, potatoes, custards and sugar, and what elevation does to it."""
+    of = core.reading(case.request.dish, case.dish_class)
+    if of is None:
+        return None
+    low, high = of.here(case.here, case.sea)
+    told, sea = case.say.temp_span(low, high), case.say.temp_span(of.low_c, of.high_c)
+    food = sentence(case.request.dish or dishes.classes()[case.dish_class].label)
+    where = f" at {case.place}" if placed(case.request) else ""
+    against = f", against {sea} at sea level" if told != sea else ", as at sea level" if where else " at any elevation"
+    if of.bound in ("boil", "above") and not where:
+        against = " at sea level"
+    return Part(
+        figures=(
+            Figure("core_temperature", "Reading of the centre", round((low + high) / 2, 2), "degC", round(low, 2),
+                   round(high, 2), round((of.low_c + of.high_c) / 2, 2)),
+        ),
+        headline=""
+        if safety.safe_temperature(case.request.dish, case.dish_class)
+        else f"{food}: done at {told}{' in the centre' if of.bound in ('boil', 'set') else ''}{where}{against}.",
+        because=_bound_why(case, of),
+    )  # fmt: skip
+
+
+def _bound_why(case: Case, of: core.Reading) -> str:
+    boil, drop = case.say.temp(case.here.boiling_c), case.say.temp_drop(abs(case.sea.boiling_c - case.here.boiling_c))
+    if of.bound == "dry":
+        return "With the water gone, sugar browns by its own chemistry, at the same temperature everywhere."
+    if of.bound == "set":
+        return "It sets by its own proteins, at the same temperature everywhere, well under any kitchen's boil."
+    if not placed(case.request):
+        return "That reading hangs on the boiling point: say where the kitchen is, and it is worked out."
+    if of.bound == "above":
+        return (
+            f"Sugar boils over the boil of water by a fixed step for each strength, so every stage falls with it: take "
+            f"{drop} off the recipe's reading here. Ask for one stage to have it exactly."
+        )
+    return (
+        f"The crumb is wet, and its water boils at {boil} here, so the centre stops a little under that however long "
+        "it stays in. A recipe's reading near the sea-level boil is never reached here: waiting dries it out. "
+        "Go by colour, a hollow sound or a clean pick as well."
+        if case.here.boiling_c < of.high_c + core.UNDER_BOIL_K
+        else f"The centre stays under the boil, {boil} here, which leaves the usual reading within reach."
+    )
+
+
+@rule("doneness.same_everywhere", "fda-food-code-2022", "iapws-r7-97")
+def same_everywhere(case: Case) -> Part | None:
+    """Why safe temperatures do not move with elevation; only where one was given."""
+    if safety.safe_temperature(case.request.dish, case.dish_class) is None and case.dish_class != "general":
+        return None
+    return holding.same_everywhere(case)
+
+
+@rule("doneness.whole_meat", "usda-fsis-safe-temperatures", "common-practice")
+def whole_meat(case: Case) -> Part | None:
+    """Meat and fish by any dry heat or in a pot: the reading is the same, the way there is slower."""
+    if case.dish_class not in ("tender_cut", "ground_meat", "poultry_pieces", "whole_bird", "sausage", "fish"):
+        return None
+    reach = (
+        f" The boil here, {case.say.temp(case.here.boiling_c)}, is far above that, so any method reaches it, a wet one "
+        "more slowly."
+        if placed(case.request)
+        else ""
+    )
+    return Part(because=f"Meat and fish are done by their own proteins, whatever the air weighs.{reach}")
+
+
 @rule("doneness.tender", "common-practice", "iapws-r7-97")
 def tender(case: Case) -> Part | None:
     """The tender temperature of a tough cut against the boil: above some elevation the pot cannot reach it."""
@@ -84,10 +156,16 @@ def tender(case: Case) -> Part | None:
         if out_of_reach
         else "Time at that heat does the work, so go by the fork."
     )
+    smoker = (
+        f" A smoker's air is hotter than {case.say.temp(TENDER_C)}, so bark and drier parts pass it there; but wet "
+        f"meat stands near the boil, {case.say.temp(case.here.boiling_c)}, in a smoker too."
+        if placed(case.request) and case.here.boiling_c < TENDER_C
+        else ""
+    )
     return Part(
         figures=(celsius("tender_temperature", "Usual reading when a tough cut is tender", TENDER_C, TENDER_C),),
         because=f"A tough cut is safe long before it is tender; cooks look for about {case.say.temp(TENDER_C)}. "
-        f"{reach}",
+        f"{reach}{smoker}",
         cautions=(
             Caution(
                 "note",
@@ -101,4 +179,4 @@ def tender(case: Case) -> Part | None:
 
 
 NEEDS: tuple[str, ...] = ()
-RULES = (safe, check, holding.same_everywhere, tender)
+RULES = (safe, core_reading, check, same_everywhere, tender, whole_meat)
