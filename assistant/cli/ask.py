@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import gc
 import json
 import sys
 from collections.abc import Iterable
@@ -60,7 +59,6 @@ def ask(
         if text:
             exits.leave("give a question or --jsonl FILE, not both")
         raise typer.Exit(answer_lines(open_lines(jsonl), kitchen, depth))
-    gc.disable()  # one answer and the process ends: sweeping the freshly loaded lexicon would cost a tenth of the time
     question = read_question(text)
     answer = answer_one(question, (), kitchen, depth)
     show(answer, as_json)
