@@ -8,6 +8,8 @@ import pytest
 
 from assistant.recipes.lines import read_line
 
+pytestmark = pytest.mark.source("usda-sr28")
+
 # NDB number, line, printed grams, half of the last printed digit times the amount
 SR28 = [
     ("20081", "1 cup all-purpose flour", 125, 0.5),
