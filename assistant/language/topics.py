@@ -18,6 +18,7 @@ from rules.dishes import dishes
 
 WEIGHTS = "tables/topic_weights.json"
 CATALOGUE = "lexicon/topics.toml"
+CONCEPTS = "lexicon/concepts.toml"
 CUE_WEIGHT = 2.0
 NOTHING_KNOWN = "out_of_scope"
 NOTHING_SAID = "help"
@@ -107,11 +108,30 @@ def cue_scores(doc: Doc) -> dict[str, float]:
 
 
 def features(doc: Doc) -> tuple[str, ...]:
-    """What the learned table looks at: single words, pairs and triples, with what was heard put in place of words."""
+    """What the learned table looks at: words, pairs of words, concepts, with what was heard put in place of words."""
     line = (START, *outline(doc), END)
     pairs = [f"{a} {b}" for a, b in pairwise(line)]
-    triples = [f"{a} {b} {c}" for a, b, c in zip(line, line[1:], line[2:], strict=False)]
-    return tuple(dict.fromkeys([*line[1:-1], *pairs, *triples, *flags(doc)]))
+    spoken = sorted({f"has:concept:{concept}" for token in doc for concept in concepts_of(token.norm_)})
+    return tuple(dict.fromkeys([*line[1:-1], *pairs, *spoken, *flags(doc)]))
+
+
+@cache
+def concepts() -> dict[str, tuple[str, ...]]:
+    """Word -> the concepts it stands for."""
+    found: dict[str, tuple[str, ...]] = {}
+    for row in tables.read_toml(CONCEPTS)["concept"]:
+        for word in row["words"]:
+            found[word] = (*found.get(word, ()), row["id"])
+    return found
+
+
+def concepts_of(word: str) -> tuple[str, ...]:
+    """The concepts of a word or of its singular.
+
+    >>> concepts_of("barometers")
+    ('instrument',)
+    """
+    return concepts().get(word) or concepts().get(word.removesuffix("s"), ())
 
 
 def outline(doc: Doc) -> list[str]:

@@ -21,8 +21,8 @@ from assistant.language.pipeline import read
 from rules import tables
 
 FOLDER = "utterances/train"
-RIDGE = 2e-3
-STEPS = 400
+RIDGE = 4e-4
+STEPS = 200
 RATE = 0.5
 SMALLEST_WEIGHT = 0.02
 ENTITY = re.compile(r"\[([^\]]+)\](?:\([^)]*\)|\{[^}]*\})")
@@ -39,8 +39,8 @@ def examples() -> list[tuple[str, str]]:
 
 
 def fingerprint(pairs: Sequence[tuple[str, str]]) -> str:
-    """A short mark of the training examples and of the catalogue's cues."""
-    return hashlib.sha256(json.dumps([pairs, topics.cues()]).encode()).hexdigest()[:16]
+    """A short mark of the training examples of the cues and of the concepts."""
+    return hashlib.sha256(json.dumps([pairs, topics.cues(), topics.concepts()]).encode()).hexdigest()[:16]
 
 
 def learn(pairs: Sequence[tuple[str, str]]) -> dict[str, object]:
@@ -51,8 +51,8 @@ def learn(pairs: Sequence[tuple[str, str]]) -> dict[str, object]:
     counts = Counter(feature for row in present for feature in row)
     kept = sorted(f for f, n in counts.items() if n > 1 or " " not in f)
     column = {feature: i for i, feature in enumerate(kept)}
-    x = np.zeros((len(pairs), len(kept)))
-    y = np.zeros((len(pairs), len(names)))
+    x = np.zeros((len(pairs), len(kept)), dtype=np.float32)
+    y = np.zeros((len(pairs), len(names)), dtype=np.float32)
     cues = np.zeros_like(y)
     for i, (topic, _) in enumerate(pairs):
         x[i, [column[f] for f in present[i] if f in column]] = 1.0
@@ -74,14 +74,15 @@ def learn(pairs: Sequence[tuple[str, str]]) -> dict[str, object]:
 
 def _descend(x: np.ndarray, y: np.ndarray, offset: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
     """Weights and biases by gradient descent, each feature with its own step (AdaGrad)."""
-    weight, bias = np.zeros((x.shape[1], y.shape[1])), np.zeros(y.shape[1])
+    weight, bias = np.zeros((x.shape[1], y.shape[1]), dtype=np.float32), np.zeros(y.shape[1], dtype=np.float32)
     past_weight, past_bias = np.full_like(weight, 1e-8), np.full_like(bias, 1e-8)
     for _ in range(STEPS):
         z = x @ weight + bias + offset
         p = np.exp(z - z.max(axis=1, keepdims=True))
         p /= p.sum(axis=1, keepdims=True)
-        slope = x.T @ (p - y) / len(x) + RIDGE * weight
-        lean = (p - y).mean(axis=0)
+        error = (p - y) / len(x)
+        slope = x.T @ error + RIDGE * weight
+        lean = error.sum(axis=0)
         past_weight += slope**2
         past_bias += lean**2
         weight -= RATE * slope / np.sqrt(past_weight)
