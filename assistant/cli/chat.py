@@ -5,6 +5,7 @@ from __future__ import annotations
 import asyncio
 import sys
 from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated, TextIO
 
@@ -23,6 +24,8 @@ if TYPE_CHECKING:
 
 PROMPT = "you> "
 LEAVING = ("quit", "exit")
+RING_EVERY_S = 1.0
+LONGEST_PHRASE = 4
 
 
 def register(app: typer.Typer) -> None:
@@ -55,7 +58,7 @@ def chat(
     memory = record.memory(kitchen, stated=stated)
     out = open_transcript(transcript)
     try:
-        lines = typed(record.said_by_cook()) if sys.stdin.isatty() else piped()
+        lines = typed(record) if sys.stdin.isatty() else piped()
         greet(record, memory)
         hold(lines, record, memory, out)
     finally:
@@ -77,9 +80,20 @@ def hold(lines: Iterator[str], record: Record, memory: Memory, out: TextIO | Non
             except KeyboardInterrupt:
                 warn("stopped; the line is in the history")
                 continue
-            show(said.text)
-            record.keep(line, said.text, conversation.memory)
-            write(out, ("cook", line), ("assistant", said.text))
+            memory = conversation.memory
+            reply = timed(record, memory, line) or said.text
+            rung = record.rings()
+            show("\n".join([*rung, reply]))
+            record.keep(line, reply, memory)
+            write(out, ("cook", line), *(("assistant", text) for text in (*rung, reply)))
+
+
+def timed(record: Record, memory: Memory, line: str) -> str | None:
+    """What came of a line that is about timers; None where it is not, or how long is still to be asked."""
+    request = memory.request
+    if request is None or request.topic != "timer" or request.text != line or memory.asked:
+        return None
+    return record.timed(request)
 
 
 def greet(record: Record, memory: Memory) -> None:
@@ -117,12 +131,13 @@ def piped() -> Iterator[str]:
             yield line
 
 
-def typed(history: tuple[str, ...]) -> Iterator[str]:
-    """Lines typed at a prompt with history and completion, until Ctrl-D."""
-    session = prompt_session(history)
+def typed(record: Record) -> Iterator[str]:
+    """Lines typed at a prompt with history and completion, until Ctrl-D; timers ring while it waits."""
+    session = prompt_session(record.said_by_cook())
     while True:
         try:
-            line = session.prompt(PROMPT).strip()
+            with ringing(record):
+                line = session.prompt(PROMPT).strip()
         except EOFError:
             return
         except KeyboardInterrupt:
@@ -131,6 +146,30 @@ def typed(history: tuple[str, ...]) -> Iterator[str]:
             return
         if line:
             yield line
+
+
+@contextmanager
+def ringing(record: Record) -> Iterator[None]:
+    """Let timers ring above the prompt as long as the block waits for a line."""
+    from threading import Event, Thread
+
+    from prompt_toolkit.patch_stdout import patch_stdout
+
+    done = Event()
+
+    def watch() -> None:
+        while not done.wait(RING_EVERY_S):
+            for text in record.rings():
+                sys.stdout.write(f"\a{text}\n")
+
+    with patch_stdout(raw=True):
+        watcher = Thread(target=watch, daemon=True)
+        watcher.start()
+        try:
+            yield
+        finally:
+            done.set()
+            watcher.join()
 
 
 def prompt_session(history: tuple[str, ...]) -> PromptSession[str]:
@@ -179,9 +218,6 @@ def completer() -> Completer:
                     return
 
     return Phrases()
-
-
-LONGEST_PHRASE = 4
 
 
 def phrases() -> tuple[str, ...]:

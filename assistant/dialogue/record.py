@@ -5,17 +5,19 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 from datetime import UTC, datetime
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypeVar
 from uuid import uuid4
 
 from assistant.dialogue.memory import Memory, without_place
 from assistant.dialogue.slots import BadSlot, memory_of, slots_of
 from assistant.store import StoreError, open_store
-from rules.model import Kitchen
+from rules.model import Kitchen, Request
 
 if TYPE_CHECKING:
     from assistant.store.conversations import Utterance
     from assistant.store.database import Store
+
+T = TypeVar("T")
 
 FRONT_END = "chat"
 LOOKED_BACK = 200
@@ -82,16 +84,39 @@ class Record:
             conversations.Utterance("cook", line, now, slots_of(memory)),
             conversations.Utterance("assistant", reply, now),
         )
-        try:
-            conversations.begin(self.store, self.id, FRONT_END, now)
-            conversations.say(self.store, self.id, *said)
-        except StoreError as fault:
-            self._do_without(fault)
+
+        def write(store: Store) -> None:
+            conversations.begin(store, self.id, FRONT_END, now)
+            conversations.say(store, self.id, *said)
+
+        self._kept(write)
+
+    def timed(self, request: Request) -> str | None:
+        """Do what is asked about timers, and say what came of it; None where there is no store to keep them."""
+        from assistant.timers import obey
+
+        return self._kept(lambda store: obey(store, request, datetime.now(UTC), self.id).text)
+
+    def rings(self) -> tuple[str, ...]:
+        """What the timers of this conversation have to announce by now."""
+        from assistant.timers import rings
+
+        return self._kept(lambda store: rings(store, datetime.now(UTC), self.id)) or ()
 
     def close(self) -> None:
         """Let go of the store."""
         if self.store:
             self.store.close()
+
+    def _kept(self, work: Callable[[Store], T]) -> T | None:
+        """What some work with the store gives; None where there is none, or no longer."""
+        if self.store is None:
+            return None
+        try:
+            return work(self.store)
+        except StoreError as fault:
+            self._do_without(fault)
+            return None
 
     def _do_without(self, fault: StoreError) -> None:
         self.close()

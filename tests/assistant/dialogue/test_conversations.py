@@ -122,7 +122,9 @@ def kitchen_now(turn: Turn, conversation: Conversation, said: Said, before: Said
 
 CHECKS: dict[str, Check] = {
     "slots": lambda turn, c, said, before: all(c.tracker.slots[k] == v for k, v in turn["slots"].items()),
-    "request": lambda turn, c, said, before: all(c.tracker.slots["request"][k] == v for k, v in turn["request"].items()),
+    "request": lambda turn, c, said, before: all(
+        c.tracker.slots["request"][k] == v for k, v in turn["request"].items()
+    ),
     "units": lambda turn, c, said, before: c.tracker.slots["request"]["units"] == turn["units"],
     "first": lambda turn, c, said, before: said.text.splitlines()[0] == turn["first"],
     "says": lambda turn, c, said, before: turn["says"] in said.text,

@@ -1,0 +1,218 @@
+"""One answer behind every front end, and conversations that do not mix."""
+
+from __future__ import annotations
+
+import asyncio
+import json
+import re
+from collections.abc import Callable, Iterator
+from pathlib import Path
+from typing import Any
+
+import httpx
+import pytest
+from sanic import Sanic
+from typer.testing import CliRunner
+
+from assistant.answering import reply_to
+from assistant.cli.app import app
+from assistant.dialogue.domain import domain
+from assistant.dialogue.embedded import Conversation
+from assistant.dialogue.executor import KitchenExecutor
+from assistant.dialogue.memory import Memory
+from assistant.dialogue.server import create_app
+from assistant.dialogue.slots import slots_of
+from assistant.replies import as_json
+
+FT_M = 0.3048
+QUESTIONS = (
+    "how long to braise short ribs at 7,000 feet",
+    "how long to braise short ribs",
+    "what does water boil at in Santa Fe",
+    "why does pasta take longer at 2,100 m",
+    "what temperature is soft ball at 7,500 ft",
+    "how long do I process pints of tomatoes at 5,500 ft",
+    "my kitchen is at 7,000 ft",
+    "who won the match last night",
+    "good morning, chef",
+)
+TALK = ("how long to braise short ribs", "why do you need that?", "7,000", "and in the pressure cooker", "in Celsius")
+
+
+def by_action(text: str) -> dict[str, Any]:
+    """The answer of a new conversation through the actions; the question that is asked, where a piece is missing."""
+    return asyncio.run(Conversation().say(text)).answers[-1]
+
+
+def by_command(*arguments: str) -> dict[str, Any]:
+    """The answer of the command line."""
+    done = CliRunner().invoke(app, ["ask", "--json", *arguments])
+    answer: dict[str, Any] = json.loads(done.stdout)
+    return answer
+
+
+def by_batch(tmp_path: Path, text: str, context: tuple[str, ...] = ()) -> dict[str, Any]:
+    """The answer of a file of questions."""
+    lines = tmp_path / "questions.jsonl"
+    lines.write_text(json.dumps({"text": text, "context": list(context)}) + "\n", encoding="utf-8")
+    answer: dict[str, Any] = json.loads(CliRunner().invoke(app, ["ask", "--jsonl", str(lines)]).stdout)
+    return answer
+
+
+@pytest.mark.parametrize("text", QUESTIONS)
+def test_the_same_answer_by_command_line_action_and_batch(text: str, tmp_path: Path) -> None:
+    """To the byte."""
+    answers = [by_command(text), by_action(text), by_batch(tmp_path, text), as_json(reply_to(text))]
+    assert len({json.dumps(answer) for answer in answers}) == 1
+
+
+@pytest.mark.parametrize("turn", range(1, len(TALK)), ids=lambda turn: TALK[turn])
+def test_the_same_conversation_by_context_and_by_actions(turn: int, tmp_path: Path) -> None:
+    """A line with its context is answered as the conversation that it stands for."""
+
+    async def held() -> Any:
+        conversation = Conversation()
+        return [await conversation.say(text) for text in TALK[: turn + 1]][-1]
+
+    said, batch = asyncio.run(held()), by_batch(tmp_path, TALK[turn], TALK[:turn])
+    assert batch["text"] == said.text
+    assert batch["figures"] == said.answers[-1]["figures"]
+    assert batch["missing"] == said.answers[-1]["missing"]
+
+
+def test_fifty_conversations_at_once_do_not_mix() -> None:
+    """Each at an elevation of its own, on one executor, turn by turn."""
+    executor = KitchenExecutor()
+
+    async def hold(number: int) -> list[float | None]:
+        conversation, feet = Conversation(f"cook {number}", executor=executor), 1000 + 100 * number
+        heard = []
+        for text in ("how long to braise short ribs", f"{feet:,}", "what about lamb shanks", "start over", "rice"):
+            said = await conversation.say(text)
+            heard.append(said.answers[-1]["heard"]["elevation_m"])
+            await asyncio.sleep(0)
+        assert conversation.memory.kitchen.elevation_m == pytest.approx(feet * FT_M)
+        return heard[:3]
+
+    async def all_of_them() -> list[list[float | None]]:
+        return await asyncio.gather(*(hold(number) for number in range(50)))
+
+    for number, heard in enumerate(asyncio.run(all_of_them())):
+        expected = pytest.approx((1000 + 100 * number) * FT_M, abs=0.06)
+        assert heard == [None, expected, expected]
+
+
+@pytest.mark.parametrize("over", ["process", "http"])
+def test_one_call_is_the_same_over_either_transport(over: str, client: Send) -> None:
+    """Action authors write no branch for the transport."""
+    call = {"next_action": "action_answer", "tracker": tracker("how long to boil rice at 7,000 ft"), "domain": domain()}
+    if over == "process":
+        result = asyncio.run(KitchenExecutor().run(call))
+        assert result is not None
+        body = result.model_dump()
+    else:
+        response = client("/webhook", json=call)
+        assert response.status_code == 200
+        body = response.json()
+    assert [r["text"] for r in body["responses"]] == [reply_to("how long to boil rice at 7,000 ft").text]
+    slots = {e["name"]: e["value"] for e in body["events"] if e["event"] == "slot"}
+    assert (slots["dish"], slots["method"]) == ("white rice", "boil")
+
+
+def tracker(text: str, **slots: Any) -> dict[str, Any]:
+    """A tracker as Rasa sends it."""
+    held = {**slots_of(Memory()), **slots}
+    return {"sender_id": "lodge", "slots": held, "latest_message": {"text": text}, "events": []}
+
+
+Send = Callable[..., httpx.Response]
+
+
+@pytest.fixture
+def client() -> Iterator[Send]:
+    """A function that sends to the action server's app, in this process and without a socket."""
+    Sanic.test_mode = True
+    app, messages, up = create_app(), asyncio.Queue[dict[str, str]](), asyncio.Event()
+
+    async def started(message: Any) -> None:
+        up.set()
+
+    async def start() -> asyncio.Task[None]:
+        lifespan = asyncio.create_task(app({"type": "lifespan"}, messages.get, started))  # type: ignore[arg-type]
+        await messages.put({"type": "lifespan.startup"})
+        await up.wait()
+        return lifespan
+
+    async def stop(lifespan: asyncio.Task[None]) -> None:
+        await messages.put({"type": "lifespan.shutdown"})
+        await lifespan
+
+    async def go(path: str, method: str, what: dict[str, Any]) -> httpx.Response:
+        async with httpx.AsyncClient(transport=httpx.ASGITransport(app=app), base_url="http://kitchen") as session:
+            return await session.request(method, path, **what)
+
+    with asyncio.Runner() as runner:
+        lifespan = runner.run(start())
+        yield lambda path, method="POST", **what: runner.run(go(path, method, what))
+        runner.run(stop(lifespan))
+
+
+def good_call(**changed: Any) -> dict[str, Any]:
+    """A call that can be run, with parts of it changed."""
+    return {"next_action": "action_answer", "tracker": tracker("hello"), "domain": domain(), **changed}
+
+
+BAD_TRACKER = tracker("hello")
+FAULTS = {
+    "not JSON": ({"content": b"{"}, 400, "not JSON"),
+    "empty": ({"content": b""}, 400, "not JSON"),
+    "not UTF-8": ({"content": b"\xff\xfe\xff"}, 400, "not JSON"),
+    "not deflated": ({"content": b"{}", "headers": {"Content-Encoding": "deflate"}}, 400, "not JSON"),
+    "a list": ({"json": [1]}, 400, "must be a JSON object"),
+    "null": ({"json": None}, 400, ""),
+    "no action": ({"json": good_call(next_action=None)}, 400, "names no action"),
+    "unknown action": ({"json": good_call(next_action="action_flambe")}, 404, "action_flambe"),
+    "no tracker": ({"json": good_call(tracker=None)}, 400, "no tracker"),
+    "tracker without sender": ({"json": good_call(tracker={"slots": {}})}, 400, "sender_id"),
+    "slots that are a list": ({"json": good_call(tracker={**BAD_TRACKER, "slots": []})}, 400, '"slots" must be'),
+    "text that is a number": (
+        {"json": good_call(tracker={**BAD_TRACKER, "latest_message": {"text": 7}})}, 400, "must be a string",
+    ),
+    "events that are a string": ({"json": good_call(tracker={**BAD_TRACKER, "events": "x"})}, 400, '"events" must be'),
+    "a domain that is a list": ({"json": good_call(domain=[])}, 400, "must be an object"),
+    "another domain": ({"json": good_call(domain={"slots": {"colour": {}}})}, 400, "lacks the slots request"),
+    "a request of another kind": (
+        {"json": good_call(tracker=tracker("hello", request={"topic": 7}))}, 400, 'the slot "request"',
+    ),
+    "a kitchen with odd units": (
+        {"json": good_call(tracker=tracker("hello", kitchen={"units": "cubits"}))}, 400, "cubits|'us' or 'metric'",
+    ),
+    "a piece nobody asks for": ({"json": good_call(tracker=tracker("hello", asked="money"))}, 400, "money"),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("fault", FAULTS)
+def test_a_faulty_call_is_told_what_is_wrong_and_the_server_stays_up(fault: str, client: Send) -> None:
+    """A status of the 400s, a sentence, and the next call is answered."""
+    what, status, words = FAULTS[fault]
+    response = client("/webhook", **what)
+    assert response.status_code == status, response.text
+    assert re.search(words, response.json()["error"]), response.text
+    assert client("/webhook", json=good_call()).status_code == 200
+    assert client("/health", "GET").json() == {"status": "ok"}
+
+
+def test_a_call_without_domain_is_asked_for_it(client: Send) -> None:
+    """Status 449, on which Rasa sends the call again with its domain; after that it is known."""
+    call = good_call(domain_digest="a1")
+    del call["domain"]
+    response = client("/webhook", json=call)
+    assert response.status_code == 449
+    assert "domain" in response.json()["error"]
+    assert client("/webhook", json={**call, "domain": domain()}).status_code == 200
+    assert client("/webhook", json=call).status_code == 200
+
+
+def test_the_server_lists_the_actions_of_the_domain(client: Send) -> None:
+    """What Rasa may call is what is served."""
+    assert sorted(a["name"] for a in client("/actions", "GET").json()) == sorted(domain()["actions"])
