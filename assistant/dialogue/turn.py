@@ -9,8 +9,8 @@ from assistant.answering import reply_to_request
 from assistant.dialogue import moves
 from assistant.dialogue.memory import Memory, learn_kitchen, without_place
 from assistant.dialogue.moves import Move
-from assistant.language.conversation import PASSING, listen, merge, remember, settle_in
-from assistant.language.request import Hearing
+from assistant.language.conversation import listen, merge, remember, settle_in
+from assistant.language.request import PASSING, Hearing
 from assistant.replies import dress, line
 from rules import tables
 from rules.engine import known

@@ -7,14 +7,12 @@ from dataclasses import replace
 from typing import Any
 
 from assistant.language.pipeline import pipeline
-from assistant.language.request import Hearing, capped, hear
+from assistant.language.request import PASSING, Hearing, capped, hear
 from assistant.language.text import clean
 from rules.dishes import dishes
 from rules.model import Kitchen, Request
 
 LONGEST_CONTEXT = 20
-# utterances that say nothing for the questions after them
-PASSING = ("smalltalk", "help", "out_of_scope")
 # topics that an utterance of mere slots does not go on with
 NOT_CONTINUED = (*PASSING, "set_kitchen", "timer")
 # new questions that are still about the dish of the question before

@@ -14,7 +14,9 @@ from rules.model import Kitchen, Quantity, Request, Units, Unused
 
 # ways that win over the verb they stand beside: boil beans IN THE PRESSURE COOKER
 LEADING_METHODS = ("pressure_cook", "slow_cook", "sous_vide", "microwave")
-METHODLESS_TOPICS = ("boiling_point", "calibrate", "set_kitchen", "smalltalk", "out_of_scope", "help", "convert_recipe", "timer")
+# utterances that say nothing for the questions after them, unless they are mere slots
+PASSING = ("smalltalk", "help", "out_of_scope")
+METHODLESS_TOPICS = (*PASSING, "boiling_point", "calibrate", "set_kitchen", "convert_recipe", "timer")
 IN_COOKER = ("pressure", "preserve")
 HOT_METHODS = ("bake", "roast", "fry", "braise", "sugarwork", "smoke", "grill", "sous_vide", "slow_cook", "poach")
 HOT_TOPICS = ("temperature", "bake_adjust", "sugar_stage", "calibrate", "doneness", "boiling_point", "convert_recipe")
@@ -53,13 +55,14 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     boiled_m = readings.boil_test_m(temp_c, words) if not _is_other_liquid(dish) else None
     time = next((m for m in doc._.measures if m.kind == "time"), None)
     no_such = unknown.dish(doc) if dish is None else None
+    elliptical = unknown.is_elliptical(doc)
     request = Request(
         text=doc.text,
         topic=topic,
         subject=doc._.subject,
         dish=dish,
         dish_class=dishes()[dish].dish_class if dish else "general" if no_such else None,
-        method=None if topic in METHODLESS_TOPICS else method,
+        method=None if topic in METHODLESS_TOPICS and not (elliptical and topic in PASSING) else method,
         elevation_m=_first(height.here_m, barometer.elevation_m, boiled_m if not height.unused else None),
         elevation_from=height.known_from or ("barometer" if barometer.elevation_m is not None else None)
         or ("boil_test" if boiled_m is not None and not height.unused else None),
@@ -77,7 +80,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         equipment=equipment(words, found),
         unused=(*height.unused, *barometer.unused, *((no_such,) if no_such else ()), *unknown.places(doc)),
     )  # fmt: skip
-    return Hearing(request, unknown.is_elliptical(doc), units, hints.depth(words))
+    return Hearing(request, elliptical, units, hints.depth(words))
 
 
 def _first(*values: float | None) -> float | None:
