@@ -11,6 +11,7 @@ from typing import Any
 
 import httpx
 import pytest
+from rasa_sdk import __version__
 from sanic import Sanic
 from typer.testing import CliRunner
 
@@ -105,7 +106,7 @@ def test_fifty_conversations_at_once_do_not_mix() -> None:
 @pytest.mark.parametrize("over", ["process", "http"])
 def test_one_call_is_the_same_over_either_transport(over: str, client: Send) -> None:
     """Action authors write no branch for the transport."""
-    call = {"next_action": "action_answer", "tracker": tracker("how long to boil rice at 7,000 ft"), "domain": domain()}
+    call = good_call(tracker=tracker("how long to boil rice at 7,000 ft"))
     if over == "process":
         result = asyncio.run(KitchenExecutor().run(call))
         assert result is not None
@@ -159,7 +160,8 @@ def client() -> Iterator[Send]:
 
 def good_call(**changed: Any) -> dict[str, Any]:
     """A call that can be run, with parts of it changed."""
-    return {"next_action": "action_answer", "tracker": tracker("hello"), "domain": domain(), **changed}
+    call = {"next_action": "action_answer", "tracker": tracker("hello"), "domain": domain(), "version": __version__}
+    return {**call, **changed}
 
 
 BAD_TRACKER = tracker("hello")
