@@ -66,3 +66,17 @@ def test_beans_above_their_threshold_go_to_the_pressure_cooker():
     assert "will not soften" in high.headline
     assert high.figure("pressure_time").high < 60
     assert any(c.level == "warn" and "pressure cooker" in c.text for c in high.cautions)
+
+
+def test_instant_food_stands_longer():
+    given = answer(
+        Request(topic="time", method="boil", dish="couscous", dish_class="instant_dried", elevation_m=2743.2)
+    )
+    assert given.headline.startswith("Pour boiling water on couscous and let it stand")
+    assert not any("plenty of water" in s for s in given.steps)
+
+
+def test_wort_keeps_its_time_and_takes_more_hops():
+    given = answer(Request(topic="time", method="boil", dish="beer wort", dish_class="wort", elevation_m=2133.6))
+    assert "more bittering hops" in given.headline
+    assert given.figure("bitterness_rate").value < 0.6

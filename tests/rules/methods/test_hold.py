@@ -32,3 +32,14 @@ def test_breast_milk_is_not_mixed_with_hot_water():
     given = ask(dish="breast milk", dish_class="infant_formula")
     assert given.figure("mix_temperature") is None
     assert "4 h" in given.headline
+
+
+def test_yogurt_is_cultured_not_held_hot():
+    given = ask(dish="yogurt", dish_class="dairy", elevation_m=2133.6)
+    assert given.figure("incubation_temperature").value < 45
+    assert given.figure("hold_temperature") is None
+
+
+def test_kefir_is_kept_at_room_temperature():
+    given = ask(dish="kefir", dish_class="dairy")
+    assert given.figure("hold_temperature").high <= 26

@@ -3,6 +3,8 @@ import pytest
 from rules.engine import answer
 from rules.model import Request
 
+SEVEN_THOUSAND_FT_M = 2133.6
+
 
 def ask(**fields):
     return answer(Request(topic="doneness", **fields))
@@ -38,3 +40,29 @@ def test_a_food_without_a_row_is_said_so():
     given = ask(dish="pasta", dish_class="pasta")
     assert "no safe temperature" in given.headline
     assert any("white core" in step for step in given.steps)
+
+
+def test_bread_is_done_lower_down_up_here():
+    low, high = (ask(dish="sourdough", dish_class="yeast_bread", elevation_m=m) for m in (0.0, SEVEN_THOUSAND_FT_M))
+    assert low.figure("core_temperature").high > high.figure("core_temperature").high
+    assert "against 205–210 °F" in high.headline
+
+
+def test_meat_is_not():
+    low, high = (ask(dish="prime rib", dish_class="tender_cut", elevation_m=m) for m in (0.0, SEVEN_THOUSAND_FT_M))
+    assert low.figure("safe_temperature") == high.figure("safe_temperature")
+
+
+@pytest.mark.parametrize("dish_class", ["custard", "cheesecake"])
+def test_what_sets_by_its_proteins_sets_as_anywhere(dish_class):
+    reading = ask(dish_class=dish_class, elevation_m=SEVEN_THOUSAND_FT_M).figure("core_temperature")
+    assert reading.value == reading.sea_level
+
+
+def test_candy_falls_with_the_boil_degree_for_degree():
+    reading = ask(dish="fudge", dish_class="candy", elevation_m=SEVEN_THOUSAND_FT_M).figure("core_temperature")
+    assert reading.sea_level - reading.value == pytest.approx(99.97 - 92.87, abs=0.05)
+
+
+def test_without_a_place_bread_is_told_for_sea_level():
+    assert ask(dish="sourdough", dish_class="yeast_bread").headline.endswith("at sea level.")
