@@ -28,7 +28,7 @@ actions.register(app)
 def main() -> None:
     """Entry point of the `simmerline` command."""
     if sys.argv[1:2] == ["ask"] and "--jsonl" not in sys.argv:
-        gc.disable()  # one answer and the process ends: sweeping the freshly loaded lexicon would cost a tenth of the time
+        gc.disable()  # one answer and the process ends: sweeping what was just loaded would cost a tenth of the time
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(encoding="utf-8", errors="replace")
