@@ -19,31 +19,41 @@ REACH = 8
 # Words that tell the part an elevation plays; the cue nearest before it counts.
 BEFORE: dict[Role, tuple[str, ...]] = {
     "from": (
-        "from", "written for", "written at", "recipe for", "meant for", "made for", "designed for", "intended for",
-        "developed at", "developed for", "tested at", "tested for", "tested in", "works at", "works in", "worked at",
-        "worked in", "works fine at", "works great at", "perfect at", "perfect in", "used to live in",
-        "used to live at", "used to cook at", "used to be at", "used to", "lived in", "lived at", "was at", "was in", "at home at", "at home in",
-        "home at", "home in", "back in", "back at", "back home", "moved from", "coming from", "than at", "than in", "than", "compared to", "compared with",
-        "versus", "vs", "usually at", "normally at", "originally at", "originally in", "takes", "took", "down at",
-        "down in", "last year at", "last year in", "based on", "assumes", "is for", "its for", "timed at",
-        "relative to", "against", "calls for", "baked in", "baked at", "cooked at", "cooked in", "did it at",
+        "from", "written for", "written at", "developed at", "developed for", "tested at", "tested for", "tested in",
+        "works at", "works in", "worked at", "worked in", "works fine at", "works great at", "works perfectly at",
+        "perfect at", "perfect in", "used to live in", "used to live at", "used to cook at", "used to cook in",
+        "used to bake at", "used to bake in", "used to be at", "used to be in", "used to make it at", "lived in",
+        "lived at", "was at", "was in", "at home at", "at home in", "home at", "home in", "back in", "back at",
+        "back home in", "back home at", "than at", "than in", "than", "compared to", "compared with", "compare to", "compares to", "compare with", "compared to at", "versus",
+        "vs", "usually at", "normally at", "originally at", "originally in", "down at", "down in", "last year at",
+        "last year in", "assumes", "timed at", "relative to", "baked in", "baked at", "cooked at", "cooked in",
+        "did it at", "made it at", "made it in", "it was", "grew up in",
     ),
     "here": (
-        "to", "into", "im at", "i am at", "im in", "i am in", "were at", "we are at", "were in", "we are in", "now",
-        "now at", "now in", "here at", "here in", "live at", "live in", "living at", "living in", "cook at", "cook in",
-        "cooking at", "cooking in", "kitchen is at", "kitchen at", "kitchen in", "how long at", "what about at",
-        "moved to", "up at", "up in", "up here", "im up at", "elevation is", "elevation of", "altitude is", "altitude of", "elevation", "altitude", "im", "how about at",
-        "should i do at", "need at", "be at", "take at", "how long",
+        "to", "into", "im at", "i am at", "im in", "i am in", "were at", "we are at", "were in", "we are in", "now at",
+        "now in", "now im at", "here at", "here in", "live at", "live in", "living at", "living in", "cook at",
+        "cook in", "cooking at", "cooking in", "bake at", "bake in", "kitchen is at", "kitchen at", "kitchen in",
+        "kitchen is in", "up at", "up in", "up here at", "up here in", "elevation is", "elevation of", "altitude is",
+        "altitude of", "what about at", "how about at", "work here at", "work at", "lodge is at", "need it at", "need it for",
+        "want it at", "make it at", "making it at", "use at", "do at",
     ),
     "rejected": ("not", "not at", "instead of", "rather than", "not the", "and not", "isnt", "never"),
 }  # fmt: skip
+# cues of a baseline only where another elevation stands beside it: convert my recipe FOR 7,000 ft is no baseline
+MAYBE_FROM = ("recipe for", "meant for", "made for", "designed for", "intended for", "is for", "its for", "calls for", "based on", "against", "good at", "fine at", "right at")
 AFTER: dict[Role, tuple[str, ...]] = {
-    "from": ("recipe", "version", "recipes", "formula", "time", "times", "timing", "instructions", "directions", "baseline"),
+    "from": ("recipe", "version", "recipes", "formula", "time", "times", "timing", "instructions", "directions", "baseline", "cake", "sponge", "bread", "cookbook"),
     "here": ("kitchen", "now", "here"),
-}
+}  # fmt: skip
+TAKES = ("takes", "take", "took", "needs", "needed", "cooks", "cooked", "bakes", "baked", "its", "was", "says", "braises", "simmers", "boils")
+BESIDE = ("at", "in", "down", "up", "back", "home", "here", "there", "the", "my", "when", "i", "was", "lived", "about")
+QUESTIONS = ("how", "does", "do", "what", "will", "should", "would", "is", "can")
 CORRECTIONS = ("no", "sorry", "i mean", "i meant", "actually", "make that", "oops", "scratch that", "wait", "correction")
 CORRECTIONS_AFTER = ("i meant", "i mean", "actually", "rather", "i should say", "sorry")
-PAIRED = ("between", "difference", "versus", "vs", "compare")
+PAIRED = (
+    "between", "difference", "versus", "vs", "compare", "convert", "converting", "adjust", "adapt", "change", "translate", "recipe", "formula",
+    "move", "moved", "moving", "go", "going", "took", "takes", "rework", "bring", "scale",
+)  # fmt: skip
 
 # What makes a bare number an elevation: the words right before it
 LEADS = ("at", "elevation", "altitude", "in", "above", "height", "around", "about", "roughly", "approximately", "near")
@@ -78,7 +88,8 @@ def hear(
     mentions = [*stated(words, measures), *named(words, found), *sea_level(words), *mile_high(words)]
     mentions += bare(words, numbers, measures, mentions)
     mentions = sorted(mentions, key=lambda mention: mention.start)
-    return tuple(settle(words, [with_role(words, mentions, i) for i in range(len(mentions))]))
+    times = [m for m in measures if m.kind == "time"]
+    return tuple(settle(words, [with_role(words, mentions, i, times) for i in range(len(mentions))]))
 
 
 def stated(words: Sequence[str], measures: Iterable[Measure]) -> list[Elevation]:
@@ -168,13 +179,20 @@ def _is_bare_elevation(words: Sequence[str], number: Number, beside_another: boo
     return bool(corrected or (linked and (beside_another or at_end)) or (at_end and number.value >= 2000))
 
 
-def with_role(words: Sequence[str], mentions: Sequence[Elevation], i: int) -> Elevation:
+def with_role(
+    words: Sequence[str], mentions: Sequence[Elevation], i: int, times: Sequence[Measure]
+) -> Elevation:
     """The mention with the part that the words around it give it."""
     mention = mentions[i]
-    first = max(mentions[i - 1].end if i else 0, mention.start - REACH)
+    first = mentions[i - 1].end if i else 0
     last = mentions[i + 1].start if i + 1 < len(mentions) else len(words)
-    before, after = words[first : mention.start], words[mention.end : min(last, mention.end + 3)]
-    return replace(mention, role=_role_after(after) or _role_before(before) or "here")
+    before, after = words[max(first, mention.start - REACH) : mention.start], words[mention.end : min(last, mention.end + 3)]
+    told = _role_before(before)
+    if told in (None, "from") and _is_timed(words, first, last, mention, times):
+        told = "from"
+    elif told is None or (told == "here" and before[-1:] != ["to"] and "into" not in before):
+        told = _role_after(after) or told
+    return replace(mention, role=told or "here", sure=told is not None)
 
 
 def _role_before(before: Sequence[str]) -> Role | None:
@@ -184,10 +202,8 @@ def _role_before(before: Sequence[str]) -> Role | None:
     for part, cues in BEFORE.items():
         for cue in cues:
             at = text.rfind(f" {cue} ")
-            if at >= 0 and not (cue in ("takes", "took") and "how long" in text):
-                place = (at + len(cue), len(cue))
-                if place > best:
-                    role, best = part, place
+            if at >= 0 and (at + len(cue), len(cue)) > best:
+                role, best = part, (at + len(cue), len(cue))
     return role
 
 
@@ -195,18 +211,66 @@ def _role_after(after: Sequence[str]) -> Role | None:
     return next((part for part, cues in AFTER.items() if after and after[0] in cues), None)
 
 
+def _is_timed(words: Sequence[str], first: int, last: int, mention: Elevation, times: Sequence[Measure]) -> bool:
+    """Whether a time is given for this elevation: it takes 3 hours at 500 ft; at sea level it takes 40 minutes."""
+    for time in times:
+        if first <= time.start < mention.start:
+            lead, between = words[max(first, time.start - 4) : time.start], words[time.end : mention.start]
+            if _takes(words[first : time.start], lead) and all(word in BESIDE for word in between):
+                return True
+        if mention.end <= time.start < last and mention.end + 4 >= time.start:
+            lead = words[mention.end : time.start]
+            if _takes(lead, lead):
+                return True
+    return False
+
+
+def _takes(sentence: Sequence[str], lead: Sequence[str]) -> bool:
+    return any(verb in lead for verb in TAKES) and not any(word in sentence for word in QUESTIONS)
+
+
 def settle(words: Sequence[str], mentions: list[Elevation]) -> list[Elevation]:
-    """Corrections take back what was said before them; of a pair without cues the first is the baseline."""
+    """Corrections take back what was said before them; of two elevations the words or the order tell the baseline."""
     corrected = next((i for i in reversed(range(len(mentions))) if _is_correction(words, mentions, i)), None)
     if corrected is not None and mentions[corrected].role != "rejected":
         role = mentions[corrected].role
         mentions = [
             replace(m, role="rejected") if i < corrected and m.role == role else m for i, m in enumerate(mentions)
         ]
-    here = [i for i, m in enumerate(mentions) if m.role == "here"]
-    if len(here) == 2 and len(mentions) == 2 and any(word in words for word in PAIRED):
-        mentions[0] = replace(mentions[0], role="from")
+    kept = [i for i, m in enumerate(mentions) if m.role != "rejected"]
+    here = [i for i in kept if mentions[i].role == "here"]
+    if len(kept) < 2:
+        return mentions
+    if not here:
+        mentions[kept[-1]] = replace(mentions[kept[-1]], role="here")
+    elif len(here) == len(kept) == 2:
+        mentions = _paired(words, mentions, here)
     return mentions
+
+
+def _paired(words: Sequence[str], mentions: list[Elevation], pair: list[int]) -> list[Elevation]:
+    """Two elevations, neither told to be the baseline."""
+    first, second = (mentions[i] for i in pair)
+    baseline: int | None = None
+    if _is_sea_level(first) != _is_sea_level(second):
+        level, other = (first, second) if _is_sea_level(first) else (second, first)
+        baseline = mentions.index(level if not level.sure or other.sure else other)
+    elif any(_maybe_from(words, m) for m in (first, second)):
+        baseline = mentions.index(first if _maybe_from(words, first) else second)
+    elif first.sure and not second.sure:
+        return [replace(m, role="rejected") if m is first else m for m in mentions]
+    elif any(word in words for word in PAIRED):
+        baseline = mentions.index(first)
+    return [replace(m, role="from") if i == baseline else m for i, m in enumerate(mentions)]
+
+
+def _is_sea_level(mention: Elevation) -> bool:
+    return not mention.place and mention.said == 0
+
+
+def _maybe_from(words: Sequence[str], mention: Elevation) -> bool:
+    before = " ".join(words[max(0, mention.start - 3) : mention.start])
+    return any(before.endswith(cue) for cue in MAYBE_FROM)
 
 
 def _is_correction(words: Sequence[str], mentions: Sequence[Elevation], i: int) -> bool:

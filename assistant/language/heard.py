@@ -58,7 +58,7 @@ class Elevation:
     """A mention of an elevation and the part it plays: where the cook is, where the baseline was, or taken back.
 
     said, unit: the figure as said; unit is "" for a bare number, whose unit the kitchen decides
-    place: id of the place where one was named
+    place: id of the place where one was named; sure: whether a word told its part, and not only the order
     """
 
     start: int
@@ -67,3 +67,4 @@ class Elevation:
     unit: str
     role: Role
     place: str | None = None
+    sure: bool = False

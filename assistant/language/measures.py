@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     import pint
 
 LONGEST_UNIT = 4
-ARTICLES = ("a", "an", "one", "per")
+ARTICLES = ("a", "an", "per")
 RANGE_SIGNS = ("-", "to", "or", "and", "through", "till", "until")
 SI = {
     "length": "meter",
@@ -117,6 +117,8 @@ def _measure(words: Sequence[str], spelled: Sequence[str], number: Number) -> Me
     if hit is None or unit is None:
         return None
     end, (_, symbol, kind) = hit[1], unit_named(unit)
+    if kind == "portion" and words[number.start] in ARTICLES:
+        return None
     value = to_si(number.value, unit)
     return Measure(number.start, end, kind, value, value, number.value, symbol)
 

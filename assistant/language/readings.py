@@ -23,7 +23,8 @@ TEMPERATURE_CUES = (
     "at", "to", "of", "oven", "reads", "read", "reading", "says", "say", "hits", "hit", "is", "temp", "temperature",
     "about", "around", "only", "degrees", "shows", "reach", "reaches", "reached", "from", "its", "than", "boils", "be", "been", "boil", "on",
 )  # fmt: skip
-BARE_F = (90.0, 600.0)
+BARE_F, BARE_C, OVEN_F = (90.0, 600.0), (30.0, 300.0), (200.0, 500.0)
+NOT_DEGREES = (["pm"], ["am"], ["people"], [":"], ["%"])
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,13 +116,15 @@ def temperature_c(
         if m.kind == "degree":
             return _unscaled(m.low, words, units)
     taken = {i for span in (*measures, *elevations) for i in range(span.start, span.end)}
-    low, high = BARE_F if units == "us" else (30.0, 300.0)
+    low, high = BARE_F if units == "us" else BARE_C
+    boiling = any(word.startswith("boil") for word in words)
     for number in numbers:
-        before = words[number.start - 1] if number.start else ""
-        boiling = "boil" in " ".join(words)
-        if number.start in taken or before not in TEMPERATURE_CUES or words[number.end : number.end + 1] in (["pm"], ["am"], ["people"], [":"]):
+        before, after = words[number.start - 1] if number.start else "", words[number.end : number.end + 1]
+        if number.start in taken or before not in TEMPERATURE_CUES or after in NOT_DEGREES:
             continue
-        if hot and (low <= number.value <= high or boiling and BOILED_C[0] <= number.value <= BOILED_C[1]):
+        oven = before in ("at", "oven", "to") and OVEN_F[0] <= number.value <= OVEN_F[1]
+        boiled = boiling and BOILED_C[0] <= number.value <= BOILED_C[1]
+        if oven or boiled or (hot and low <= number.value <= high):
             return _unscaled(number.value, words, units)
     return None
 
@@ -134,17 +137,17 @@ def _unscaled(value: float, words: Sequence[str], units: Units) -> float:
     return value if metric and value <= 320 else to_si(value, "degF")
 
 
-BOIL_TEST_CUES = (
-    "boils at", "boiled at", "boiling at", "boil at", "boil test", "in boiling water", "boiling water reads", "boil reads", "comes to a boil at", "comes to the boil at",
-    "came to a boil at", "at a full boil", "at a rolling boil", "at a boil", "at the boil", "boiling point reads", "boiling point is", "water reads", "water is boiling", "boils is", "boiling temperature", "boiling temp is",
-    "full boil at", "rolling boil at", "boiling water is", "boils around", "boils about", "boils here at", "at boiling", "boil is", "in a full boil", "in a boil", "in a rolling boil", "boiling water shows", "boiling water says", "boiling point of my water", "boils up here at", "measured my boil",
-)  # fmt: skip
+BOIL_TEST_THINGS = ("water", "kettle", "thermometer", "probe", "boil", "boils", "boiling", "pot", "point")
+FULL_BOIL_C = (100.0, 0.05)
 
 
 def boil_test_m(temp_c: float | None, words: Sequence[str]) -> float | None:
-    """Elevation at which water boils at the temperature that was given [m], where the talk is of boiling water."""
-    text = " ".join(words)
-    if temp_c is None or not any(cue in text for cue in BOIL_TEST_CUES):
+    """Elevation at which water boils at the temperature that was given [m], where the talk is of boiling water.
+
+    What everybody knows, 212 F and 100 C, is no reading.
+    """
+    boiling = any(word.startswith("boil") for word in words) and any(word in words for word in BOIL_TEST_THINGS)
+    if temp_c is None or not boiling or abs(temp_c - FULL_BOIL_C[0]) <= FULL_BOIL_C[1]:
         return None
     try:
         return water.elevation_from_boiling_m(temp_c)

@@ -21,7 +21,12 @@ IN_COOKER = ("pressure", "preserve")
 HOT_METHODS = ("bake", "roast", "fry", "braise", "sugarwork", "smoke", "grill", "sous_vide", "slow_cook", "poach")
 HOT_TOPICS = ("temperature", "bake_adjust", "sugar_stage", "calibrate", "doneness", "boiling_point", "convert_recipe")
 HOT_WORDS = ("oven", "fryer", "oil", "temp", "temperature", "thermometer", "probe", "internal", "boils", "smoker", "reads")
-NO_QUANTITY_TOPICS = ("pressure",)
+BAKING_TOPICS = ("bake_adjust", "convert_recipe")
+FEEDING_TOPICS = ("order", "schedule")
+IMPLIED_METHODS = {
+    "oil": "fry", "fryer": "fry", "fat": "fry", "lard": "fry", "shortening": "fry", "wok": "fry", "proofer": "proof",
+    "smoker": "smoke", "steamer": "steam", "brew": "brew", "griddle": "fry",
+}  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,7 +48,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     words = [token.norm_ for token in doc]
     topic, found = doc._.topic.id, doc._.found
     units = hints.spoken_system(words, doc._.measures)
-    dish, method = main_dish(found), spoken_method(words, found)
+    dish, method = main_dish(found, topic), spoken_method(words, found) or implied_method(words, topic)
     in_cooker = method == "pressure_cook" or topic in IN_COOKER
     gauge = readings.gauge_pa(doc._.measures, words, in_cooker)
     height = heights.settle(doc._.elevations, words, units or kitchen.units)
@@ -87,10 +92,19 @@ def _first(*values: float | None) -> float | None:
     return next((value for value in values if value is not None), None)
 
 
-def main_dish(found: Sequence[Found]) -> str | None:
-    """The dish that is asked about: the first one, water last."""
-    heard = [f.id for f in found if f.kind == "dish"]
-    return next((d for d in heard if dishes()[d].dish_class != "water"), heard[0] if heard else None)
+def main_dish(found: Sequence[Found], topic: str) -> str | None:
+    """The dish that is asked about: the first one; water last, and in baking what is an ingredient as well."""
+    heard = [f for f in found if f.kind == "dish"]
+    also = {f.start for f in found if f.kind == "ingredient"} if topic in BAKING_TOPICS else set()
+    best = min(heard, key=lambda f: (dishes()[f.id].dish_class == "water", f.start in also, f.start), default=None)
+    return narrower(best.id, heard) if best else None
+
+
+def narrower(dish: str, heard: Sequence[Found]) -> str:
+    """A dish said by the name of its class and by its own is the latter: penne pasta."""
+    dish_class = dishes()[dish].dish_class
+    own = [f.id for f in heard if f.id != dish and dishes()[f.id].dish_class == dish_class]
+    return own[0] if dish == dish_class and own else dish
 
 
 def _is_other_liquid(dish: str | None) -> bool:
@@ -98,10 +112,18 @@ def _is_other_liquid(dish: str | None) -> bool:
 
 
 def spoken_method(words: Sequence[str], found: Sequence[Found]) -> str | None:
-    """The method that is said, on its own or at the head of a dish: fried chicken."""
-    spoken = [f.id for f in found if f.kind == "method"]
+    """The method that is said, on its own or at the head of a dish: fried chicken. A roast is more often a cut."""
+    spoken = [f.id for f in found if f.kind == "method" and words[f.start] != "roast"]
+    roasts = [f.id for f in found if f.kind == "method" and words[f.start] == "roast"]
     heads = [m for f in found if f.kind == "dish" and (m := lexicon.method_inside(words, f))]
-    return next((m for m in spoken if m in LEADING_METHODS), None) or next(iter([*spoken, *heads]), None)
+    return next((m for m in spoken if m in LEADING_METHODS), None) or next(iter([*spoken, *roasts, *heads]), None)
+
+
+def implied_method(words: Sequence[str], topic: str) -> str | None:
+    """The method that the topic or a tool implies: how hot should the oil be."""
+    if topic == "preserve":
+        return "preserve"
+    return next((m for word, m in IMPLIED_METHODS.items() if word in words), None) if topic == "temperature" else None
 
 
 def equipment(words: Sequence[str], found: Sequence[Found]) -> tuple[str, ...]:
@@ -119,7 +141,6 @@ def quantity(measures: Sequence[Measure], words: Sequence[str], gauge: float | N
     return None
 
 
-PORTION_LEADS = ("serves", "serve", "feeds", "feed", "feeding", "serving", "of", "for", "about")
 MOST_PORTIONS = 100_000
 
 
@@ -135,7 +156,7 @@ def portions(doc: Doc, topic: str) -> int | None:
 def _counts_people(doc: Doc, at: int, topic: str) -> bool:
     before, two = doc[at - 1].norm_ if at else "", doc[max(0, at - 2) : at].text.lower()
     feeding = before in ("serves", "feeds", "feed", "feeding", "serve", "covers", "portions") or two in ("party of", "group of", "table of", "crowd of", "team of")
-    return feeding or (topic == "order" and before in ("for", "about", "around", "of"))
+    return feeding or (topic in FEEDING_TOPICS and before in ("for", "about", "around", "of"))
 
 
 def service_time(clock: Sequence[Measure]) -> str | None:

@@ -27,7 +27,8 @@ def kitchen_spelling(doc: Doc) -> Doc:
     """Set the norm of misspelled words to the word that is meant, numbers and units excepted."""
     mended, claimed = [], {i for span in (*doc._.numbers, *doc._.measures) for i in range(span.start, span.end)}
     for token in doc:
-        meant = None if token.i in claimed else mend(token.norm_)
+        beside = tuple(doc[i].norm_ for i in (token.i - 1, token.i + 1) if 0 <= i < len(doc))
+        meant = None if token.i in claimed else mend(token.norm_, beside)
         if meant:
             mended.append((token.norm_, meant))
             token.norm_ = meant
@@ -67,31 +68,34 @@ def known_words() -> frozenset[str]:
     return plain_words() | place_words
 
 
-def mend(word: str) -> str | None:
+def mend(word: str, beside: tuple[str, ...] = ()) -> str | None:
     """The kitchen word that a misspelled word means; None where it is right, or nobody can tell.
 
     Only words of five letters and more are mended: one slip, or two from eight letters on, the first letter right,
-    and one word clearly nearest. Numbers and units are never touched, so that no slip can make an elevation.
+    and one word clearly nearest, or nearest among those that make a phrase with a word beside it. Numbers and units
+    are never touched, so that no slip can make an elevation.
+
+    >>> mend("brisquet"), mend("shrot", beside=("braise", "ribs")), mend("place")
+    ('brisket', 'short', None)
     """
     if len(word) < SHORTEST or not word.isalpha() or not word.isascii() or word in known_words():
         return None
-    if word.endswith("s") and word[:-1] in known_words() or word in lexicon.run_together():
+    if word.removesuffix("s") in known_words() or word in lexicon.run_together():
         return None
-    return _nearest(word)
+    near = _nearest(word)
+    phrases = lexicon.phrase_book().phrases
+    fitting = tuple(n for n in near if any(f"{b} {n}" in phrases or f"{n} {b}" in phrases for b in beside))
+    near = fitting or near
+    return near[0] if near and len({n.removesuffix("s") for n in near}) == 1 else None
 
 
 @cache
-def _nearest(word: str) -> str | None:
+def _nearest(word: str) -> tuple[str, ...]:
+    """The kitchen words that are nearest to a word, all equally near."""
     from rapidfuzz.distance import OSA
     from rapidfuzz.process import extract
 
     slips = 2 if len(word) >= TWO_SLIPS_FROM else 1
     shelf = kitchen_words().get(word[0], ())
-    near = extract(word, shelf, scorer=OSA.distance, score_cutoff=slips, limit=2)
-    if not near or (len(near) == 2 and near[0][1] == near[1][1] and not _same_stem(near[0][0], near[1][0])):
-        return None
-    return str(near[0][0])
-
-
-def _same_stem(one: str, other: str) -> bool:
-    return one.rstrip("s") == other.rstrip("s")
+    near = extract(word, shelf, scorer=OSA.distance, score_cutoff=slips, limit=5)
+    return tuple(str(found) for found, distance, _ in near if distance == near[0][1])
