@@ -253,6 +253,17 @@ def files_in(folder: str, ending: str) -> list[Traversable]:
     return sorted((f for f in path.iterdir() if f.name.endswith(ending)), key=lambda f: f.name) if path.is_dir() else []
 
 
+def check_moves() -> Iterator[Fault]:
+    """What cooks say about the conversation itself, and the pieces that are asked for."""
+    from assistant.dialogue import moves
+
+    for read in (moves.phrases, moves.pieces):
+        try:
+            read()
+        except tables.BadTable as fault:
+            yield Fault(moves.CATALOGUE, read.__name__, str(fault).removeprefix(f"data/{moves.CATALOGUE}: "))
+
+
 CHECKS: tuple[Callable[[], Iterator[Fault]], ...] = (
     check_sources,
     check_classes,
@@ -262,6 +273,7 @@ CHECKS: tuple[Callable[[], Iterator[Fault]], ...] = (
     check_places,
     check_ingredients,
     check_word_lists,
+    check_moves,
     check_safety_subjects,
     check_tables,
 )
