@@ -37,6 +37,7 @@ HOT_IS_DONE = (
     "layer_cake", "foam_cake", "pound_cake", "biscuit", "cookie", "brownie", "choux", "laminated", "souffle",
     "meringue", "cheesecake", "dairy", "soup", "sauce", "dumpling",
 )  # fmt: skip
+TOASTED = ("nuts", "popcorn", "candy", "dried_bean", "lentil")
 HOT_THROUGH_C = 73.9
 CORE_CLASSES = ("fish", "collagen_cut", "cured_meat", "offal")
 DRY_AIR_FT = 2500.0
@@ -104,6 +105,8 @@ def wet_surface_pace(case: Case) -> PaceOf:
 
     def pace(air: Ambient) -> Pace:
         sea = ambient(0.0)
+        if dish_class in TOASTED:
+            return Pace(1.0, 1.0, 1.0)
         if heated_through(dish_class):
             full = centre_minutes(air, target_c) / centre_minutes(sea, target_c)
         else:

@@ -12,6 +12,8 @@ from rules.errors import OutOfRange
 from rules.model import Answer, Because, Caution, Request
 
 METHOD_TOPICS = ("time", "temperature")
+# dishes that are made by a culture or a curd, whatever the pot: the room in rules/safety that knows how
+CULTURED = {"yogurt": "yogurt", "fresh cheese": "cheese_curd"}
 
 
 def answer(request: Request) -> Answer:
@@ -64,6 +66,8 @@ def has_formula(request: Request) -> bool:
 def room_for(request: Request) -> ModuleType | None:
     """The room that answers: a subject of safety whatever the topic; else the topic's, or the method's."""
     if request.subject and (room := book.room("safety", request.subject)):
+        return room
+    if request.topic in METHOD_TOPICS and (room := book.room("safety", CULTURED.get(request.dish or "", ""))):
         return room
     if request.topic in METHOD_TOPICS:
         return book.room("methods", request.method) if request.method else None

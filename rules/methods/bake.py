@@ -140,6 +140,8 @@ def _why(case: Case) -> str:
         )
     if drying(case):
         return "It is done when it is dry, and thin, usually dry air takes the water away faster: look at it early."
+    if case.dish_class in dry.TOASTED:
+        return "It browns and dries by the heat of the oven, as anywhere: go by colour and smell."
     boil = case.say.temp(case.here.boiling_c)
     if case.dish_class in ROOTS:
         return (

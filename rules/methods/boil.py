@@ -14,6 +14,10 @@ from rules.wet import Pot, check, kidney_beans, pace_words, threshold, time_part
 
 POT = Pot("boil", "the water")
 OWN_RULE = ("egg", "water")
+OWN_LIQUID = (
+    "custard", "starch_pudding", "sauce", "dairy", "jam", "syrup", "candy", "wort", "pickle", "soup", "stock",
+    "porridge", "mixed_stew", "choux",
+)  # fmt: skip
 
 PUBLISHED_PERCENT_PER_1000_FT = (4, 11)
 PUBLISHED_FROM_FT = 2000
@@ -27,7 +31,12 @@ ROOT_HALF_MM, ROOT_DIFFUSIVITY_M2_S, ROOT_START_C, ROOT_TARGET_C = 30.0, 1.7e-7,
 def water_temperature(case: Case) -> Part:
     """The temperature of the boil, which a harder boil does not raise."""
     temp = case.say.temp(case.here.boiling_c)
-    step = f"Bring plenty of water to a full boil, {temp}: more flame makes more bubbles, not more heat."
+    own = f"Bring it to a full boil, {temp}, and stir so that it does not catch."
+    step = (
+        own
+        if case.dish_class in OWN_LIQUID
+        else f"Bring plenty of water to a full boil, {temp}: more flame makes more bubbles, not more heat."
+    )
     return Part(
         figures=(celsius("liquid_temperature", "Water at a full boil", case.here.boiling_c, case.sea.boiling_c),),
         steps=() if case.dish_class in (*OWN_RULE, instant.INSTANT) else (step,),

@@ -10,11 +10,16 @@ from rules.infant import INFANT
 from rules.model import Caution, Figure
 from rules.say import duration, number
 
+COLD_MADE = (
+    "garlic in oil", "gravlax", "ceviche", "caviar", "sea urchin", "ice cream cake", "kimchi", "fermented pickles",
+    "quick pickles", "pickled eggs", "century eggs",
+)  # fmt: skip
+
 
 @rule("chill.limits", "fda-food-code-2022")
 def limits(case: Case) -> Part | None:
     """How fast to chill and how cold to keep."""
-    if case.dish_class == INFANT:
+    if case.dish_class == INFANT or case.request.dish in COLD_MADE:
         return None
     hot, first, cold = (limit_c(name) for name in ("hot_hold", "cool_first", "cool_last"))
     early, total = limit_min("cool_first"), limit_min("cool_last")
@@ -35,6 +40,40 @@ def limits(case: Case) -> Part | None:
             f"{duration(early)}: reheat to {case.say.temp(limit_c('reheat'))} and start again, or throw it away.",
         ),
     )
+
+
+@rule("chill.cold_made", "fda-food-code-2022", "common-practice")
+def cold_made(case: Case) -> Part | None:
+    """What is made cold is kept cold from the start."""
+    if case.request.dish not in COLD_MADE:
+        return None
+    cold = limit_c("cool_last")
+    raw = Caution(
+        "warn",
+        "Raw fish and shellfish are not made safe by salt, acid or cold: use fish sold to be eaten raw, and serve none "
+        "to the pregnant, the very young, the old or the ill.",
+        ("fda-food-code-2022",),
+    )
+    return Part(
+        figures=(celsius("cold_temperature", "Keep at or under", cold, cold),),
+        headline=f"Keep {case.request.dish} at {case.say.temp(cold)} or colder from the start, the same as at any "
+        "elevation.",
+        steps=("Keep a thermometer in the refrigerator, and date what you put in it.",),
+        cautions=(raw,) if case.dish_class in ("fish", "shellfish") else (),
+    )
+
+
+@rule("chill.garlic_in_oil", "nchfp", "from-memory")
+def garlic_in_oil(case: Case) -> Part | None:
+    """Garlic in oil: botulism without any sign of it."""
+    if case.request.dish != "garlic in oil":
+        return None
+    text = (
+        "Garlic in oil grows botulism at room temperature without looking or smelling bad. Make it fresh, refrigerate "
+        "it at once, use it within 4 days or freeze it, and throw out what stood warm for 2 h. Never store it in the "
+        "cupboard."
+    )
+    return Part(cautions=(Caution("stop", text, ("nchfp", "from-memory")),))
 
 
 def air_cooling_share(elevation_m: float) -> float:
@@ -70,4 +109,4 @@ def rice(case: Case) -> Part | None:
 
 
 NEEDS: tuple[str, ...] = ()
-RULES = (limits, infant.formula, infant.breast_milk, holding.same_everywhere, thin_air, rice)
+RULES = (limits, cold_made, garlic_in_oil, infant.formula, infant.breast_milk, holding.same_everywhere, thin_air, rice)

@@ -18,7 +18,10 @@ BATCHES = (
     "Fry one dry piece first and cut it open: brown outside and raw inside, the fat is still too hot.",
 )
 THIN_SHARE = (1 / 3, 2 / 3)
-BARELY_COOKED = ("egg", "leafy_green", "nuts", "popcorn", "flatbread")
+BARELY_COOKED = (
+    "egg", "leafy_green", "nuts", "popcorn", "flatbread", "dried_bean", "lentil", "rice", "noodle", "pasta",
+    "yeast_bread", "cured_meat",
+)  # fmt: skip
 MEATS = ("tender_cut", "ground_meat", "sausage", "poultry_pieces", "whole_bird", "fish", "shellfish", "offal")
 
 

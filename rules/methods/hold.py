@@ -5,6 +5,7 @@ from __future__ import annotations
 from rules import book, holding, infant
 from rules.book import Part, Rule, rule
 from rules.case import Case, celsius
+from rules.dishes import kin
 from rules.holding import limit_c, limit_min, placed
 from rules.infant import INFANT
 from rules.model import Caution, Figure, Request
@@ -83,7 +84,9 @@ def ferment(case: Case) -> Part | None:
     return Part(
         figures=(
             Figure("hold_temperature", "Keep it at", (low_c + high_c) / 2, "degC", low_c, high_c),
-            Figure("ferment_time", "For", (low + high) / 2, "min", low, high),
+            Figure("ferment_time", "For", (low + high) / 2, "min", low, high)
+            if high < LONG_MIN
+            else Figure("ferment_time", "For", (low + high) / 2 / DAY_MIN, "days", low / DAY_MIN, high / DAY_MIN),
         ),
         headline=f"Keep {case.request.dish} at {warm}{at}, the same as at any elevation, until it is as sour as you "
         "like.",
@@ -97,8 +100,9 @@ def ferment(case: Case) -> Part | None:
 
 
 FERMENTED_H = {"kefir": (18.0, 36.0), "kombucha": (168.0, 336.0)}
+DAY_MIN, LONG_MIN = 1440.0, 4320.0
 FERMENT_C = (20.0, 26.0)
-SAFETY_ROOMS = {"yogurt": "yogurt", "fresh cheese": "cheese_curd", "mozzarella": "cheese_curd"}
+SAFETY_ROOMS = {"mozzarella": "cheese_curd"}
 NEEDS: tuple[str, ...] = ()
 HOT: tuple[Rule, ...] = (limits, infant.formula, infant.breast_milk, holding.same_everywhere, dry_air, rice)
 
@@ -107,6 +111,7 @@ def rules_for(request: Request | None) -> tuple[Rule, ...]:
     """The limits of hot holding, or for what is cultured its own rules."""
     if request is None:
         return (*HOT, ferment)
-    if room := book.room("safety", SAFETY_ROOMS.get(request.dish or "", "")):
+    named = next((SAFETY_ROOMS[name] for name in kin(request.dish) if name in SAFETY_ROOMS), "")
+    if room := book.room("safety", named):
         return book.rules_of(room)
     return (ferment,) if request.dish in FERMENTED_H else HOT

@@ -8,6 +8,7 @@ from rules.book import Part, rule
 from rules.case import Case
 from rules.dry import dries
 from rules.model import Caution, Figure
+from rules.safety.drinking_water import drinking_water
 from rules.say import FT_PER_M, duration, duration_span, round_to, to_c
 from rules.wet import stated_span, time_figures
 
@@ -22,9 +23,11 @@ BOILS_OVER = (*CUPS, "porridge", "pasta", "rice", "sauce", "starch_pudding")
 MEAT_C = to_c(165)
 
 
-@rule("microwave.time", "usda-fsis-high-altitude")
-def time(case: Case) -> Part:
+@rule("microwave.time", "usda-fsis-high-altitude", "cdc-eid-2025-boil", "epa-boil")
+def time(case: Case) -> Part | None:
     """How long: the longest time given for meat, poultry, pasta and rice, the shortest for the rest."""
+    if case.dish_class == "water":
+        return drinking_water(case)
     stated = stated_span(case)
     row = dishes.sea_level_time(case.request.dish, case.dish_class, "microwave")
     longest = case.dish_class in LONGEST_CLASSES

@@ -8,6 +8,7 @@ from rules import water
 from rules.boiling import boiling_point
 from rules.book import Part, rule
 from rules.case import Ambient, Case, celsius
+from rules.dishes import sea_level_time
 from rules.errors import within
 from rules.model import Caution, Figure
 from rules.say import FT_PER_M, PSI_PER_PA, duration, duration_span, round_time_min
@@ -183,6 +184,9 @@ def way_out(case: Case) -> Part | None:
     table = Case(replace(case.request, time_min=None, time_high_min=None, from_elevation_m=None))
     stove_top = wet_time(table, heats(table, STOVE_TOP_GAUGE_PA))
     if stove_top is None or stove_top.base_mid_min < WORTH_IT_MIN:
+        return None
+    usual = sea_level_time(case.request.dish, case.dish_class, case.request.method or "")
+    if usual is not None and usual.high_min <= stove_top.base_high_min:
         return None
     low, likely, high = (round_time_min(t) for t in (stove_top.low_min, stove_top.likely_min, stove_top.high_min))
     inside_here = inside_c(case.here, STOVE_TOP_GAUGE_PA)

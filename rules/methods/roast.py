@@ -46,6 +46,8 @@ def time(case: Case) -> Part:
 def _why(case: Case) -> str:
     if not case.moved:
         return f"Water boils here as at {case.baseline}, so the time stays."
+    if case.dish_class in dry.TOASTED:
+        return "It browns and dries by the heat of the oven, as anywhere: go by colour and smell."
     if not heated_through(case.dish_class):
         return (
             "The outside browns as at sea level; the wet middle stays under the boil, "

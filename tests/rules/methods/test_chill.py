@@ -32,3 +32,9 @@ def test_air_carries_less_heat_the_higher():
 
 def test_rice_is_chilled_at_once():
     assert any("spores" in c.text for c in ask(dish_class="rice").cautions)
+
+
+def test_garlic_in_oil_is_kept_cold_and_not_long():
+    given = ask(dish="garlic in oil", dish_class="canned_low_acid")
+    assert any(c.level == "stop" and "4 days" in c.text for c in given.cautions)
+    assert given.figure("first_temperature") is None

@@ -31,3 +31,8 @@ def test_there_is_no_temperature_to_set():
 def test_a_dish_without_a_time_is_given_a_factor():
     given = ask(dish_class="meringue")
     assert given.figure("time_factor") or given.figure("cook_time")
+
+
+def test_water_to_drink_goes_by_the_health_agencies():
+    given = ask(dish="drinking water", dish_class="water")
+    assert "3 min" in given.headline

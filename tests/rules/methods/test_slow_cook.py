@@ -34,3 +34,9 @@ def test_frozen_meat_is_warned_of():
 
 def test_the_pressure_cooker_is_offered():
     assert ask(**CHILI).figure("pressure_time").value < 60
+
+
+def test_yogurt_is_cultured_in_any_pot():
+    given = ask(dish="yogurt", dish_class="dairy")
+    assert given.figure("incubation_temperature").value < 45
+    assert given.figure("cook_time") is None
