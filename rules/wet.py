@@ -15,6 +15,7 @@ from rules.model import Caution, Figure
 from rules.say import duration_span, number, round_time_min, round_to
 
 NOTICEABLE_K = 0.05
+RICE_FROM_K = 3.0
 LONGER_AS_PERCENT = 1.9
 TIMES = {2.0: "twice", 3.0: "three times", 4.0: "four times", 5.0: "five times"}
 SHORTEST_MIN, LONGEST_MIN = 1 / 60, 20_160.0
@@ -291,11 +292,23 @@ def threshold(case: Case) -> Part | None:
     )
 
 
+@rule("wet.rice", "common-practice", "rice-cooking-kinetics")
+def rice(case: Case) -> Part | None:
+    """Rice where water boils cooler: soaked before, left to stand after, in a pot or a rice cooker."""
+    if case.dish_class != "rice" or case.sea.boiling_c - case.here.boiling_c < RICE_FROM_K:
+        return None
+    return Part(
+        steps=("Soak the rice 20 to 30 min first, and let it stand covered 10 min off the heat before you fluff it.",),
+        because="A grain needs its middle wet before it can soften. A soak does that without heat, so the pot, or a "
+        "rice cooker that stops as soon as it is dry, comes out less firm.",
+    )
+
+
 @rule("wet.kidney_beans", "usu-ask-extension", "from-memory")
 def kidney_beans(case: Case) -> Part | None:
     """The natural poison of kidney beans, which a slow simmer does not destroy."""
-    dish = case.request.dish or "dried beans"
-    if case.dish_class != "dried_bean" or not any(name in dish for name in KIDNEY_BEANS):
+    names = " ".join(dishes.kin(case.request.dish or "dried beans"))
+    if case.dish_class != "dried_bean" or not any(name in names for name in KIDNEY_BEANS):
         return None
     high = case.sea.boiling_c - case.here.boiling_c > 3
     longer = "; where water boils this cool take the 30 min" if high else ""

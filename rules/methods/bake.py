@@ -14,7 +14,7 @@ from rules.methods.pressure_cook import way_out
 from rules.methods.smoke import jerky
 from rules.model import Caution, Figure, Request
 from rules.settings import Setting
-from rules.wet import Pot, extra_liquid_rule, kidney_beans, pace_words, temperature_rule, threshold, time_rule
+from rules.wet import Pot, extra_liquid_rule, kidney_beans, pace_words, rice, temperature_rule, threshold, time_rule
 
 POT = Pot("bake", "the liquid", below_boil_k=3.0, area_m2=0.06, size="28 cm (11 in)")
 WET = ("rice", "whole_grain", "porridge", "pasta", "dried_bean", "lentil", "mixed_stew", "soup", "stock", "dried_fruit")
@@ -240,6 +240,7 @@ WET_RULES: tuple[Rule, ...] = (
     oven,
     kept,
     extra_liquid_rule(POT),
+    rice,
     dry.check,
     threshold,
     kidney_beans,

@@ -6,7 +6,7 @@ from rules.boiling import boiling_point
 from rules.book import Part, rule
 from rules.case import Case
 from rules.methods.pressure_cook import way_out
-from rules.wet import Pot, check, extra_liquid_rule, kidney_beans, temperature_rule, threshold, time_rule
+from rules.wet import Pot, check, extra_liquid_rule, kidney_beans, rice, temperature_rule, threshold, time_rule
 
 POT = Pot("simmer", "the liquid", below_boil_k=3.0, area_m2=0.04, size="22 cm (9 in)")
 STARCH_THICKENED = ("sauce", "starch_pudding", "porridge")
@@ -42,6 +42,7 @@ RULES = (
     time_rule(POT),
     extra_liquid_rule(POT),
     thicken,
+    rice,
     check,
     threshold,
     kidney_beans,

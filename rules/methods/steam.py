@@ -7,7 +7,7 @@ from rules.boiling import boiling_point
 from rules.book import Part, rule
 from rules.case import Case
 from rules.methods.pressure_cook import way_out
-from rules.wet import Pot, check, temperature_rule, threshold, time_rule
+from rules.wet import Pot, check, rice, temperature_rule, threshold, time_rule
 
 POT = Pot("steam", "the steam")
 
@@ -40,6 +40,7 @@ RULES = (
     time_rule(POT),
     heat,
     water,
+    rice,
     check,
     threshold,
     way_out,

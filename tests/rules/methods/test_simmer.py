@@ -27,3 +27,12 @@ def test_a_stock_is_taken_as_open():
 
 def test_turning_up_the_heat_is_answered():
     assert any("Turning up the heat" in b.text for b in ask(dish_class="soup", elevation_m=1500.0).because)
+
+
+def test_rice_is_soaked_up_here():
+    high, low = (
+        answer(Request(topic="time", method="simmer", dish="white rice", dish_class="rice", elevation_m=m))
+        for m in (2133.6, 0.0)
+    )
+    assert any("Soak the rice" in s for s in high.steps)
+    assert not any("Soak the rice" in s for s in low.steps)
