@@ -62,6 +62,7 @@ NOT_AFTER = (
     "am", "pm", "oclock", "psi", "degrees", "calories", "watts", "people", "rpm", "calorie", "f", "c", "dollars", "%", ":", "bucks",
 )  # fmt: skip
 YEARS = range(1900, 2101)
+SEA = ("sea", "see", "seal", "c")
 PLACE_LEADS = (
     "in", "at", "from", "to", "near", "around", "outside", "of", "for", "im", "my", "a", "the", "is", "here", "not", "than", "and", "moved",
 )  # fmt: skip
@@ -108,8 +109,8 @@ def stated(words: Sequence[str], measures: Iterable[Measure]) -> list[Elevation]
 
 
 def sea_level(words: Sequence[str]) -> list[Elevation]:
-    """Sea level, where it is a place and not the end of a figure."""
-    hits = [i for i, pair in enumerate(pairwise(words)) if pair in (("sea", "level"), ("sea", "levels"))]
+    """Sea level, where it is a place and not the end of a figure; also as a recogniser may mishear it."""
+    hits = [i for i, (one, two) in enumerate(pairwise(words)) if one in SEA and two.startswith("level")]
     hits += [i for i, word in enumerate(words) if word == "sealevel"]
     hits = [i for i in hits if not i or words[i - 1] not in ("above", "below")]
     return [Elevation(i, i + (1 if words[i] == "sealevel" else 2), 0.0, "m", "here") for i in hits]
@@ -158,12 +159,13 @@ def _is_range_start(words: Sequence[str], number: Number, mentions: Sequence[Ele
 
 
 def _range_unit(number: Number, mentions: Sequence[Elevation]) -> str:
-    return next(m.unit for m in mentions if m.start == number.end + 1)
+    return next(m.unit if m.said else "" for m in mentions if m.start == number.end + 1)
 
 
 def _is_bare_elevation(words: Sequence[str], number: Number, beside_another: bool) -> bool:
     before = list(words[max(0, number.start - 3) : number.start])
     explicit = any(word in ("elevation", "altitude") for word in (*before, _next(words, number.end)))
+    explicit = explicit or list(words[number.end : number.end + 2]) == ["above", "sea"]
     if number.value < SMALLEST_BARE and not explicit:
         return False
     while before and before[-1] in LINKS and before[-1] not in ("at", "of"):

@@ -21,7 +21,7 @@ BOILED_C = (81.0, 102.0)
 FULL_SCALE_F = (150.0, 216.0)
 TEMPERATURE_CUES = (
     "at", "to", "of", "oven", "reads", "read", "reading", "says", "say", "hits", "hit", "is", "temp", "temperature",
-    "about", "around", "only", "degrees", "shows", "reach", "reaches", "reached", "from", "its", "than", "boils", "be", "been", "boil", "on",
+    "about", "around", "only", "degrees", "shows", "reach", "reaches", "reached", "from", "its", "than", "boils", "be", "been", "boil", "on", "gave", "got", "test", "measured", "off", "was", "boiled", "boiling", "get",
 )  # fmt: skip
 BARE_F, BARE_C, OVEN_F = (90.0, 600.0), (30.0, 300.0), (200.0, 500.0)
 NOT_DEGREES = (["pm"], ["am"], ["people"], [":"], ["%"])
@@ -102,54 +102,64 @@ def _beside_elevation(pressure_pa: float, elevation_m: float, said: str) -> Baro
     return Barometer(unused=(Unused("reading", said, f"{said} does not fit your elevation; I used the elevation."),))
 
 
-def temperature_c(
-    measures: Sequence[Measure], numbers: Sequence[Number], elevations: Sequence[Elevation], words: Sequence[str], units: Units, hot: bool
-) -> float | None:
-    """The first temperature the cook gives [degC].
+def temperatures_c(
+    measures: Sequence[Measure],
+    numbers: Sequence[Number],
+    elevations: Sequence[Elevation],
+    words: Sequence[str],
+    units: Units,
+    hot: bool,
+) -> list[float]:
+    """The temperatures the cook gives [degC], in the order of the text.
 
-    units: of the kitchen, for `degrees` without a scale; hot: whether the talk is of heat, so that a bare
-    number after a word like `at` can be a temperature
+    units: of the kitchen, for degrees without a scale; hot: whether the talk is of heat, so that a bare number after
+    a word like `is` can be a temperature
     """
-    for m in measures:
-        if m.kind == "temperature":
-            return m.low
-        if m.kind == "degree":
-            return _unscaled(m.low, words, units)
+    found = [(m.start, m.low) for m in measures if m.kind == "temperature"]
+    found += [(m.start, _unscaled(m.low, words, units)) for m in measures if m.kind == "degree"]
     taken = {i for span in (*measures, *elevations) for i in range(span.start, span.end)}
-    low, high = BARE_F if units == "us" else BARE_C
-    boiling = any(word.startswith("boil") for word in words)
     for number in numbers:
-        before, after = words[number.start - 1] if number.start else "", words[number.end : number.end + 1]
-        if number.start in taken or before not in TEMPERATURE_CUES or after in NOT_DEGREES:
-            continue
-        oven = before in ("at", "oven", "to") and OVEN_F[0] <= number.value <= OVEN_F[1]
-        boiled = boiling and BOILED_C[0] <= number.value <= BOILED_C[1]
-        if oven or boiled or (hot and low <= number.value <= high):
-            return _unscaled(number.value, words, units)
-    return None
+        if number.start not in taken and _is_temperature(number, words, units, hot):
+            found.append((number.start, _unscaled(number.value, words, units)))
+    return [value for _, value in sorted(found)]
+
+
+def _is_temperature(number: Number, words: Sequence[str], units: Units, hot: bool) -> bool:
+    before, after = words[number.start - 1] if number.start else "", words[number.end : number.end + 1]
+    if after in (["oven"], ["fryer"], ["oil"]):
+        return OVEN_F[0] <= number.value <= OVEN_F[1]
+    if before not in TEMPERATURE_CUES or after in NOT_DEGREES:
+        return False
+    oven = before in ("at", "oven", "to") and OVEN_F[0] <= number.value <= OVEN_F[1]
+    low, high = BARE_F if units == "us" else BARE_C
+    return oven or (is_boiling(words) and _could_boil(number.value)) or (hot and low <= number.value <= high)
+
+
+def is_boiling(words: Sequence[str]) -> bool:
+    """Whether the talk is of something that boils."""
+    return any(word.startswith("boil") or word == "kettle" for word in words)
+
+
+def _could_boil(value: float) -> bool:
+    return BOILED_C[0] <= value <= BOILED_C[1] or FULL_SCALE_F[0] <= value <= FULL_SCALE_F[1]
 
 
 def _unscaled(value: float, words: Sequence[str], units: Units) -> float:
     """Degrees without a scale: the kitchen's, unless water could only boil at them in the other one."""
-    metric = units == "metric"
-    if any("boil" in word for word in words) and (BOILED_C[0] <= value <= BOILED_C[1] or FULL_SCALE_F[0] <= value <= FULL_SCALE_F[1]):
-        metric = value <= BOILED_C[1]
-    return value if metric and value <= 320 else to_si(value, "degF")
+    metric = value <= BOILED_C[1] if is_boiling(words) and _could_boil(value) else units == "metric"
+    return value if metric and value <= BARE_C[1] else to_si(value, "degF")
 
 
-BOIL_TEST_THINGS = ("water", "kettle", "thermometer", "probe", "boil", "boils", "boiling", "pot", "point")
+BOIL_TEST_THINGS = ("water", "waters", "kettle", "thermometer", "probe", "boil", "boils", "boiling", "pot", "point", "test")
 FULL_BOIL_C = (100.0, 0.05)
 
 
-def boil_test_m(temp_c: float | None, words: Sequence[str]) -> float | None:
-    """Elevation at which water boils at the temperature that was given [m], where the talk is of boiling water.
+def boil_test_c(temperatures: Sequence[float], words: Sequence[str], in_water: bool) -> float | None:
+    """The temperature at which the cook's water boils [degC], where one is given.
 
-    What everybody knows, 212 F and 100 C, is no reading.
+    What everybody knows, 212 F and 100 C, is no reading. in_water: whether what boils is water, for all one hears
     """
-    boiling = any(word.startswith("boil") for word in words) and any(word in words for word in BOIL_TEST_THINGS)
-    if temp_c is None or not boiling or abs(temp_c - FULL_BOIL_C[0]) <= FULL_BOIL_C[1]:
+    if not is_boiling(words) or not any(word in words for word in BOIL_TEST_THINGS) or not in_water:
         return None
-    try:
-        return water.elevation_from_boiling_m(temp_c)
-    except OutOfRange:
-        return None
+    low, high = (water.boiling_point_c(at) for at in (air.HIGHEST_M, air.LOWEST_M))
+    return next((t for t in temperatures if low <= t <= high and abs(t - FULL_BOIL_C[0]) > FULL_BOIL_C[1]), None)

@@ -9,6 +9,7 @@ from spacy.tokens import Doc
 
 from assistant.language import heights, hints, lexicon, readings, unknown
 from assistant.language.heard import Found, Measure
+from rules import water
 from rules.dishes import dishes
 from rules.model import Kitchen, Quantity, Request, Units, Unused
 
@@ -56,8 +57,11 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     barometer = readings.barometer(doc._.measures, words, beside, gauge, kitchen.barometer_offset_pa)
     hot = method in HOT_METHODS or topic in HOT_TOPICS or any(word in HOT_WORDS for word in words)
     high = heights.plausible(doc._.elevations, units or kitchen.units)
-    temp_c = readings.temperature_c(doc._.measures, doc._.numbers, high, words, units or kitchen.units, hot)
-    boiled_m = readings.boil_test_m(temp_c, words) if not _is_other_liquid(dish) else None
+    temps = readings.temperatures_c(doc._.measures, doc._.numbers, high, words, units or kitchen.units, hot)
+    in_water = "water" in words or "test" in words or not _is_other_liquid(dish)
+    boiled_c = readings.boil_test_c(temps, words, in_water)
+    boiled_m = water.elevation_from_boiling_m(boiled_c) if boiled_c is not None and not height.unused else None
+    temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(temps), None)
     time = next((m for m in doc._.measures if m.kind == "time"), None)
     no_such = unknown.dish(doc) if dish is None else None
     elliptical = unknown.is_elliptical(doc)
@@ -68,9 +72,9 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         dish=dish,
         dish_class=dishes()[dish].dish_class if dish else "general" if no_such else None,
         method=None if topic in METHODLESS_TOPICS and not (elliptical and topic in PASSING) else method,
-        elevation_m=_first(height.here_m, barometer.elevation_m, boiled_m if not height.unused else None),
+        elevation_m=_first(height.here_m, barometer.elevation_m, boiled_m),
         elevation_from=height.known_from or ("barometer" if barometer.elevation_m is not None else None)
-        or ("boil_test" if boiled_m is not None and not height.unused else None),
+        or ("boil_test" if boiled_m is not None else None),
         from_elevation_m=height.from_m,
         pressure_pa=barometer.pressure_pa,
         time_min=time.low if time else None,

@@ -9,7 +9,7 @@ from spacy.language import Language
 from spacy.lang.en.stop_words import STOP_WORDS
 from spacy.tokens import Doc
 
-from assistant.language import lexicon
+from assistant.language import lexicon, topics
 from assistant.language.numbers import ONES, PARTS, SCALES, TEENS, TENS
 from rules import tables
 
@@ -46,7 +46,7 @@ def plain_words() -> frozenset[str]:
 
 @cache
 def kitchen_words() -> dict[str, tuple[str, ...]]:
-    """Words of dishes, methods, equipment, symptoms and ingredients, by first letter."""
+    """Words of dishes, methods, equipment, symptoms, ingredients and concepts, by first letter."""
     book = lexicon.phrase_book()
     words = {
         word
@@ -56,7 +56,7 @@ def kitchen_words() -> dict[str, tuple[str, ...]]:
         if len(word) >= SHORTEST - 1 and word.isalpha()
     }
     shelves = defaultdict(list)
-    for word in sorted(words):
+    for word in sorted(words | {word for word in topics.concepts() if len(word) >= SHORTEST}):
         shelves[word[0]].append(word)
     return {letter: tuple(shelf) for letter, shelf in shelves.items()}
 
@@ -64,8 +64,8 @@ def kitchen_words() -> dict[str, tuple[str, ...]]:
 @cache
 def known_words() -> frozenset[str]:
     """Words that are right as they stand."""
-    place_words = {word for phrase in lexicon.phrase_book().phrases for word in phrase.split()}
-    return plain_words() | place_words
+    lexicon_words = {word for phrase in lexicon.phrase_book().phrases for word in phrase.split()}
+    return plain_words() | lexicon_words | topics.concepts().keys()
 
 
 def mend(word: str, beside: tuple[str, ...] = ()) -> str | None:
