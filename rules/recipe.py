@@ -133,6 +133,18 @@ class Vessel:
     size: str = ""
 
 
+@dataclass(frozen=True, slots=True)
+class AmountMark:
+    """An amount of a listed ingredient in a step: "1/2 cup of the sugar". line: its place in the list, from zero."""
+
+    start: int
+    end: int
+    value: float
+    high: float | None
+    unit: str
+    line: int
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Step:
     """One step of the method, with what is marked in it, each kind in order of appearance."""
@@ -144,6 +156,7 @@ class Step:
     pressures: tuple[PressureMark, ...] = ()
     cues: tuple[Cue, ...] = ()
     vessels: tuple[Vessel, ...] = ()
+    amounts: tuple[AmountMark, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

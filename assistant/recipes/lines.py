@@ -240,8 +240,9 @@ def _measured(text: str, first: Measure) -> _Measured:
         again = re.compile(r"\s*(?:/|=|\|)\s*").match(text, end)
         other = measure_at(text, again.end()) if again else None
         if other and other.unit:
-            same.append(other)
-            end = other.end
+            lesser = _lesser(text, other.end, other)
+            same.append(_added(other, lesser) if lesser else other)
+            end = same[-1].end
             continue
         return _Measured(tuple(total), tuple(same), tuple(each), end)
 

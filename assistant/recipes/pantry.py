@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 import re
 from dataclasses import dataclass, replace
-from functools import cache
+from functools import cache, lru_cache
 
 from assistant.recipes.units import Unit, unit_of
 from rules import dishes, tables
@@ -114,7 +114,7 @@ def _dry(food: Ingredient, tokens: tuple[str, ...]) -> Ingredient:
     return replace(dry, name="", role=food.role) if dry else food
 
 
-@cache
+@lru_cache(maxsize=20_000)
 def find(words: str) -> Ingredient | None:
     """The ingredient that the words name, or None.
 

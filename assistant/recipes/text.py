@@ -12,6 +12,7 @@ from functools import cache
 from itertools import zip_longest
 from typing import Literal
 
+from assistant.recipes.amounts import amounts
 from assistant.recipes.lines import any_of, measure_at, read_line, words
 from assistant.recipes.numbers import NUMBER, NUMBER_WORD, RANGE_SIGN, number
 from assistant.recipes.steps import read_step, vessels
@@ -143,6 +144,11 @@ def _fact(line: str) -> dict[str, float]:
             elif times := read_step(match["what"]).times:
                 found[key] = times[0].low_min
     return found
+
+
+def states_flour(line: str) -> bool:
+    """Whether a line states the flour weight that percentages refer to: "Total flour: 5 kg"."""
+    return "flour" in _fact(line)
 
 
 @cache
@@ -363,7 +369,10 @@ def assembled(
     sweet = bool(
         re.search(r"soft[- ]ball|hard[- ]crack|firm[- ]ball|candy|syrup|caramel|thermometer|fudge|jam", every, _FLAGS)
     )
-    marked = tuple(read_step(t, c, metric=metric, sweet=sweet) for t, c in texts)
+    marked = tuple(
+        replace(read_step(t, c, metric=metric, sweet=sweet), amounts=tuple(amounts(t, c, ingredients)))
+        for t, c in texts
+    )
     flour_g = facts.get("flour") or _flour_weighed(ingredients)
     return Recipe(
         title=title,

@@ -105,7 +105,15 @@ def amount_of(line: IngredientLine) -> float | None:
 
 
 def rescaled(
-    line: Placed, ratio: Span, what: What, *, rule: str, because: str, sources: tuple[str, ...], fine: bool = False
+    line: Placed,
+    ratio: Span,
+    what: What,
+    *,
+    rule: str,
+    because: str,
+    sources: tuple[str, ...],
+    fine: bool = False,
+    coarse: bool = False,
 ) -> Change | None:
     """One ingredient line times a ratio, rounded to what a cook can measure; None where it has no measure.
 
@@ -115,7 +123,7 @@ def rescaled(
     if amount is None:
         return None
     base, to_unit = same_measure(amount, unit, fine=fine)
-    to, low, high = (towards(base, r, to_unit, fine=fine) for r in (ratio.value, ratio.low, ratio.high))
+    to, low, high = (towards(base, r, to_unit, fine=fine, coarse=coarse) for r in (ratio.value, ratio.low, ratio.high))
     was = in_unit(amount, unit, to_unit)
     if was is None or abs(to - was) < 1e-6:
         to, low, high, to_unit = amount, amount, amount, unit
@@ -138,7 +146,7 @@ def measured(line: Placed, what: What) -> tuple[float | None, str | None]:
     return (line.line.mass_g, "g") if unit is not None else (None, None)
 
 
-def towards(amount: float, ratio: float, unit: str | None, *, fine: bool = False) -> float:
+def towards(amount: float, ratio: float, unit: str | None, *, fine: bool = False, coarse: bool = False) -> float:
     """An amount times a ratio, rounded to what a cook can measure; the rounding never turns less into more.
 
     >>> towards(1 / 3, 0.99, "cup") == 1 / 3, towards(2, 0.75, "tsp", fine=True)
@@ -146,7 +154,7 @@ def towards(amount: float, ratio: float, unit: str | None, *, fine: bool = False
     """
     if abs(ratio - 1) < 1e-9:
         return amount
-    rounded = kitchen(amount * ratio, unit, fine=fine)
+    rounded = kitchen(amount * ratio, unit, fine=fine, coarse=coarse)
     return max(rounded, amount) if ratio > 1 else min(rounded, amount)
 
 

@@ -26,7 +26,7 @@ from rules.baking import (
 )
 from rules.baking.batch import Batch, amount_of
 from rules.baking.change import Change, ingredient
-from rules.baking.rounding import in_unit, kitchen, measure
+from rules.baking.rounding import QUARTS, in_unit, kitchen, measure
 from rules.baking.steps import StepTo
 from rules.errors import UnknownWord, within
 from rules.model import Caution, Units
@@ -38,11 +38,10 @@ COMPONENTS = (leavening, yeast, sugar, liquid, flour, eggs, fat, salt, foam, pan
 BATTERS = ("layer_cake", "foam_cake", "pound_cake", "quick_bread", "cookie", "brownie", "biscuit")
 GRAMS = re.compile(r"\d\s*(?:g|grams?)\b", re.I)
 STATED = re.compile(r"\(\s*[\d.,]+\s*(?:g|grams?)\s*\)", re.I)
-PART_IN_STEP = re.compile(
-    r"\d\s*(?:cups?|tbsp|tablespoons?|tsp|teaspoons?|g|grams|ml|oz)\s+of\s+the\b|\breserved\b", re.I
-)
 OTHER = "other"
 SEASON_FROM_M = 2133.0
+# Beans with enough lectin to make people ill when they are cooked too gently, and mixtures that may hold them.
+KIDNEY_BEANS = re.compile(r"kidney|cannellini|\b(?:red|white) beans?|borlotti|mix|slow cooker|crock", re.I)
 EGG_SIZE = re.compile(r"\b(?:extra[- ]large|small|medium|large|jumbo)\b", re.I)
 
 
@@ -66,6 +65,14 @@ class LineTo:
     def changed(self) -> bool:
         """Whether the cook measures something else than the recipe said."""
         return self.text != self.line.line
+
+    @property
+    def ratio(self) -> float:
+        """What the line was multiplied by."""
+        was = in_unit(amount_of(self.line) or 0.0, self.line.unit, self.unit)
+        if was and self.amount is not None:
+            return self.amount / was
+        return self.mass_g / self.line.mass_g if self.changed and self.mass_g and self.line.mass_g else 1.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,14 +134,15 @@ def convert(
     batch = Batch(recipe, name, from_elevation_m, to_elevation_m, units)
     moved = from_elevation_m != to_elevation_m
     found = tuple(chain.from_iterable(part.changes(batch) for part in COMPONENTS)) if moved else ()
-    rewritten = [steps.rewrite(batch, i, one) for i, one in enumerate(recipe.steps)]
     lines = tuple(_line(i, line, found) for i, line in enumerate(recipe.ingredients))
+    ratios = {i: to.ratio for i, to in enumerate(lines)}
+    rewritten = [steps.rewrite(batch, i, one, ratios) for i, one in enumerate(recipe.steps)]
     new_steps = tuple(step for step, _ in rewritten)
     changes = (*found, *_in_order(chain.from_iterable(c for _, c in rewritten)))
     return Converted(
         recipe=recipe, style=name, sure=sure, from_elevation_m=from_elevation_m, to_elevation_m=to_elevation_m,
         ingredients=lines, oven=_oven(new_steps), steps=new_steps, changes=changes, unread=recipe.unread,
-        cautions=tuple(_cautions(batch, changes)) if moved else (), plain=_plain(recipe, lines, new_steps),
+        cautions=tuple(_cautions(batch, changes, lines)) if moved else (), plain=_plain(recipe, lines, new_steps),
     )  # fmt: skip
 
 
@@ -187,7 +195,7 @@ def _measured(line: IngredientLine, change: Change) -> LineTo:
     high = kitchen(more * ratio, unit) if more else None
     mass = None if line.mass_g is None else round_mass(line.mass_g * ratio)
     old = line.line[line.start : line.end]
-    text = measure(to, unit, high=high)
+    text = measure(to, unit, high=high, quarts=line.unit in QUARTS)
     if mass is not None and unit not in ("g", "kg") and GRAMS.search(old):
         text += f" ({mass:g} g)"
     return LineTo(line=line, amount=to, amount_high=high, unit=unit, mass_g=mass, text=_replaced(line, text, mass))
@@ -237,7 +245,7 @@ def _oven(new: tuple[StepTo, ...]) -> OvenTo | None:
     return OvenTo(*(round(c, 1) for c in (main.mark.low_c, main.to_c, main.low_c, main.high_c)))
 
 
-def _cautions(batch: Batch, changes: tuple[Change, ...]) -> Iterator[Caution]:
+def _cautions(batch: Batch, changes: tuple[Change, ...], lines: tuple[LineTo, ...]) -> Iterator[Caution]:
     touched: set[str] = {c.what for c in changes if c.way != "same"}
     if batch.style in BATTERS and touched & {"leavening", "sugar", "liquid"} and batch.up:
         yield Caution(
@@ -260,10 +268,10 @@ def _cautions(batch: Batch, changes: tuple[Change, ...]) -> Iterator[Caution]:
             ("egg-producers-cakes",),
         )
     yield from _pot_cautions(batch, touched)
-    if any(line.divided for line in batch.recipe.ingredients) or PART_IN_STEP.search(_words(batch.recipe)):
-        text = (
-            "Where an ingredient is divided, or a step names an amount of it, divide its new amount in the same shares."
-        )
+    told = {mark.line for one in batch.recipe.steps for mark in one.amounts}
+    divided = [to.line.item for i, to in enumerate(lines) if to.line.divided and to.changed and i not in told]
+    if divided:
+        text = f"Divide the new amount of {' and '.join(dict.fromkeys(divided))} in the shares the recipe has."
         yield Caution("note", text, ("common-practice",))
     if batch.style == OTHER:
         text = "This fits no style known here, so the formula stays; only simmering, sugar and hot fat are converted."
@@ -272,6 +280,10 @@ def _cautions(batch: Batch, changes: tuple[Change, ...]) -> Iterator[Caution]:
 
 def _words(recipe: Recipe) -> str:
     return " ".join(one.text for one in recipe.steps)
+
+
+def _all_words(recipe: Recipe) -> str:
+    return " ".join((recipe.title, *(line.line for line in recipe.ingredients), _words(recipe)))
 
 
 def _beyond(batch: Batch, touched: set[str]) -> Iterator[Caution]:
@@ -291,6 +303,7 @@ def _beyond(batch: Batch, touched: set[str]) -> Iterator[Caution]:
 
 def _pot_cautions(batch: Batch, touched: set[str]) -> Iterator[Caution]:
     soft = kinetics.softening(wet_dish.dish_class(batch))
+    under_pressure = any(t.what == "pressure" for one in batch.recipe.steps for t in one.times)
     if batch.style == "beans" and soft.threshold_c is not None and batch.boil_here_c < soft.threshold_c:
         yield Caution(
             "warn",
@@ -298,7 +311,7 @@ def _pot_cautions(batch: Batch, touched: set[str]) -> Iterator[Caution]:
             "cook. Use a pressure cooker.",
             (soft.source,),
         )
-    elif batch.style in ("beans", "braise") and batch.boil_shift_k < -1.5:
+    elif batch.style in ("beans", "braise") and batch.boil_shift_k < -1.5 and not under_pressure:
         span, gauge = wet_dish.pressure_option(batch), wet_dish.STOVE_TOP_PA
         time = f" in {duration_span(*span)}, after it has come to pressure" if span else ""
         yield Caution(
@@ -307,13 +320,13 @@ def _pot_cautions(batch: Batch, touched: set[str]) -> Iterator[Caution]:
             " Follow its maker's instructions.",
             ("common-practice",),
         )
-    if batch.style == "beans":
+    if batch.style == "beans" and KIDNEY_BEANS.search(_all_words(batch.recipe)):
         yield Caution(
             "warn",
             "Kidney beans: soak, then boil hard for at least 10 minutes before any slow cooking.",
             ("usu-ask-extension",),
         )
-    if any(t.what == "pressure" for one in batch.recipe.steps for t in one.times):
+    if under_pressure:
         yield Caution(
             "warn",
             "Never fill a pressure cooker past two thirds, half for beans and grains; keep the vent clear and let "

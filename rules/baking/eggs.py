@@ -102,9 +102,13 @@ def why(batch: Batch, ratio: float) -> str:
 
 
 def counted_eggs(line: Placed, ratio: float, because: str, sources: tuple[str, ...]) -> Change:
-    """Eggs by number: the same number of another size, where that is nearer than the size there is."""
+    """Eggs by number: the same number of another size, where that is nearer than the size there is.
+
+    Nobody shops for eggs smaller than large, so on the way down those stay.
+    """
     count, size = int(line.line.amount or 0), size_of(line)
-    to_count, to_size, _ = nearest(count * sizes()[size] * ratio, count)
+    smaller = ratio < 1 and sizes()[size] <= sizes()["large"]
+    to_count, to_size = (count, size) if smaller else nearest(count * sizes()[size] * ratio, count)[:2]
     same = (to_count, to_size) == (count, size)
     more = ratio > 1
     return Change(
@@ -112,5 +116,7 @@ def counted_eggs(line: Placed, ratio: float, because: str, sources: tuple[str, .
         from_value=float(count), from_unit=size, to_value=float(to_count), to_low=float(count),
         to_high=float(max(count, to_count)),
         to_unit=to_size, rule=RULE, sources=sources,
-        because="The change is smaller than the step from one size of egg to the next." if same else because,
+        because="The change is smaller than the step from one size of egg to the next."
+        if same and not smaller
+        else because,
     )  # fmt: skip

@@ -66,5 +66,5 @@ def added(batch: Batch) -> Iterator[Change]:
         what="liquid", way="more", at="recipe", item="water", from_value=0.0, from_unit=unit,
         to_value=value, to_low=low, to_high=high, to_unit=unit, rule="baking.liquid",
         sources=components.sources(batch.style, "liquid"),
-        because=f"{why(batch)} This recipe pours no liquid, so beat a spoon of water or milk in with the eggs.",
+        because=f"{why(batch)} This recipe pours no liquid, so beat it in with the eggs.",
     )  # fmt: skip

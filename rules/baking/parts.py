@@ -16,7 +16,8 @@ LIQUIDS = ("liquid", "sour_liquid")
 LEAVENINGS = ("powder", "soda")
 NOT_BATTER = re.compile(
     r"frosting|icing|glaze|filling|streusel|crumb|topping|sauce|syrup|custard|ganache|curd|cream\b|finish|coating"
-    r"|egg wash|garnish|drizzle|soak|sugar for|for serving|to serve|for frying",
+    r"|egg wash|garnish|drizzle|soak|sugar for|for serving|to serve|for frying"
+    r"|levain|poolish|biga\b|pre-?ferment|starter",
     re.I,
 )
 NOT_IN_FORMULA = re.compile(

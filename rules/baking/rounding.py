@@ -17,18 +17,26 @@ PACKETS = ("packet", "envelope")
 PACKET_YEAST_TSP = 2.25
 
 
-def step_of(amount: float, unit: str | None, *, fine: bool = False) -> float:
-    """The finest step [in the unit] worth measuring. fine: leavening, yeast and salt, where a little is much.
+COARSE = {"cup": 0.25, "ml": 50.0, "g": 50.0, "l": 0.05, "kg": 0.05}
+QUARTS = ("qt", "gal")
+
+
+def step_of(amount: float, unit: str | None, *, fine: bool = False, coarse: bool = False) -> float:
+    """The finest step [in the unit] worth measuring.
+
+    fine: leavening, yeast and salt, where a little is much; coarse: the liquid of a pot, where a little is nothing
 
     >>> step_of(2, "tsp"), step_of(0.25, "tsp"), step_of(1, "cup"), step_of(7.0, "g", fine=True), step_of(220, "g")
     (0.125, 0.0625, 0.0625, 0.1, 1.0)
     """
+    if coarse and unit in COARSE:
+        return COARSE[unit]
     if unit == "tsp":
         return 0.125 if amount > 0.3 else 0.0625
     if unit == "tbsp":
         return 0.5 if amount >= 1 else 0.25
     if unit == "cup":
-        return 1 / 16 if amount >= 0.5 else 1 / 32
+        return 0.25 if amount >= 8 else 0.125 if amount >= 4 else 1 / 16 if amount >= 0.5 else 1 / 32
     if unit == "fl_oz":
         return 0.25
     if unit == "g":
@@ -48,13 +56,13 @@ def step_of(amount: float, unit: str | None, *, fine: bool = False) -> float:
     return 0.25
 
 
-def kitchen(amount: float, unit: str | None, *, fine: bool = False) -> float:
+def kitchen(amount: float, unit: str | None, *, fine: bool = False, coarse: bool = False) -> float:
     """The amount rounded to what a cook can measure, never to nothing.
 
     >>> kitchen(1.5833, "tsp"), kitchen(0.19, "tsp"), kitchen(0.01, "tsp"), kitchen(5.63, "g", fine=True)
     (1.625, 0.1875, 0.0625, 5.6)
     """
-    step = step_of(amount, unit, fine=fine)
+    step = step_of(amount, unit, fine=fine, coarse=coarse)
     return max(round_to(amount, step), step) if amount > 0 else 0.0
 
 
@@ -106,16 +114,36 @@ def fraction(value: float) -> str:
     return f"{whole} {near}" if whole else str(near)
 
 
-def measure(amount: float, unit: str | None, *, high: float | None = None) -> str:
+def measure(amount: float, unit: str | None, *, high: float | None = None, quarts: bool = False) -> str:
     """An amount in words, cups with spoons beside them where the cup has no mark for it.
+
+    quarts: whether large amounts of cups are told in quarts
 
     >>> measure(1.25, "cup"), measure(0.875, "cup"), measure(1.1875, "cup"), measure(0.0625, "tsp"), measure(281, "g")
     ('1 1/4 cups', '3/4 cup plus 2 tbsp', '1 cup plus 3 tbsp', '1/16 tsp', '281 g')
+    >>> measure(3.375, "tsp"), measure(0.46875, "cup"), measure(16.75, "cup", quarts=True)
+    ('1 tbsp plus 3/8 tsp', '7 1/2 tbsp', '4 qt plus 3/4 cup')
     """
     if high is not None and high > amount:
-        first, last = measure(amount, unit), measure(high, unit)
-        word = _unit_word(unit, 1)
-        return f"{first.removesuffix(' ' + word)} to {last}" if word and " plus " not in first else f"{first} to {last}"
+        first, last = _in_one_unit(amount, unit), _in_one_unit(high, unit)
+        words = (f" {_unit_word(unit, 1)}", f" {_unit_word(unit, 2)}") if unit else ()
+        stem = next((first.removesuffix(word) for word in words if first.endswith(word)), first)
+        return f"{first if ' plus ' in first else stem} to {last}"
+    if unit == "cup" and quarts and amount >= 8:
+        whole, rest = divmod(round_to(amount, 1 / 16), 4)
+        return f"{number(whole, 0)} qt" + (f" plus {_cups(rest)}" if rest else "")
+    if unit == "tsp" and amount >= 3:
+        spoons, rest = divmod(round_to(amount, 1 / 16), 3)
+        return f"{number(spoons, 0)} tbsp" + (f" plus {_in_one_unit(rest, unit)}" if rest else "")
+    if unit == "lb" and amount * 4 % 1:
+        pounds, rest = divmod(round_to(amount * 16, 0.5), 16)
+        return (f"{number(pounds, 0)} lb " if pounds else "") + f"{fraction(rest)} oz"
+    if unit == "tbsp" and amount == 0.5:
+        return "1 1/2 tsp"
+    return _in_one_unit(amount, unit)
+
+
+def _in_one_unit(amount: float, unit: str | None) -> str:
     if unit == "cup":
         return _cups(amount)
     text = number(amount, 3) if unit in G or unit in ("ml", "dl", "l", "percent") else fraction(amount)
@@ -138,6 +166,8 @@ def _cups(amount: float) -> str:
     whole = int(amount + 1e-9)
     spoons = (amount - whole) * 16
     marks = (0.0, 4.0, 16 / 3, 8.0, 32 / 3, 12.0)
+    if not whole and spoons < 7.95 and not any(m - 0.05 <= spoons < m + 0.95 for m in marks[1:3]):
+        return measure(round_to(spoons, 0.5), "tbsp")
     mark = max(m for m in marks if m <= spoons + 0.05)
     if abs(spoons - mark) > 0.05 and mark not in (0.0, 4.0, 8.0, 12.0):
         mark = max(m for m in (0.0, 4.0, 8.0, 12.0) if m <= spoons)
@@ -145,5 +175,5 @@ def _cups(amount: float) -> str:
     cups = whole + mark / 16
     if not left:
         return f"{fraction(cups)} {'cups' if cups > 1 else 'cup'}"
-    spoon = f"{fraction(left)} tbsp"
+    spoon = measure(left, "tbsp")
     return f"{fraction(cups)} {'cups' if cups > 1 else 'cup'} plus {spoon}" if cups else spoon

@@ -3,18 +3,21 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Literal
 
 from rules.baking import foam, frying, inside, oven, pan, syrup, time, yeast
-from rules.baking.batch import Batch
+from rules.baking.batch import Batch, towards
 from rules.baking.change import Change, Way, step
-from rules.baking.rounding import fraction
+from rules.baking.rounding import fraction, measure
 from rules.baking.shift import Shift
-from rules.recipe import Step, TempMark, TimeMark
+from rules.recipe import AmountMark, Step, TempMark, TimeMark
 from rules.say import number, round_time_min, round_to, to_c, to_f
 
 SHORTEST_MIN = 2.0
+# From this many minutes on a cook keeps the time to so many.
+LONG_STEPS_MIN = ((480.0, 30.0), (180.0, 15.0))
 BAKED_OVEN_C = 90.0
 
 
@@ -59,10 +62,11 @@ class StepTo:
     plain: Step
 
 
-def rewrite(batch: Batch, index: int, one: Step) -> tuple[StepTo, tuple[Change, ...]]:
+def rewrite(batch: Batch, index: int, one: Step, ratios: Mapping[int, float]) -> tuple[StepTo, tuple[Change, ...]]:
     """One step, rewritten, with its changes.
 
     Times of chilling, resting, mixing and canning stay, and so do safety temperatures.
+    ratios: what the ingredient lines were multiplied by, by their place; an amount of one in a step goes along
     """
     changes: list[Change] = []
     times = tuple(_time(batch, index, one, mark, changes) for mark in one.times)
@@ -72,6 +76,7 @@ def rewrite(batch: Batch, index: int, one: Step) -> tuple[StepTo, tuple[Change, 
     edits += [Edit(start, end, text) for start, end, text in pan.rewrite(batch, one.text)]
     if foam.softens(batch):
         edits += [_soft(one.text, cue.start, cue.end) for cue in one.cues if cue.what == "stiff_peaks"]
+    edits += [edit for mark in one.amounts if (edit := amount_edit(one.text, mark, ratios.get(mark.line, 1.0)))]
     edits = _apart(edits)
     new = StepTo(
         step=one,
@@ -89,6 +94,20 @@ def _moved_time(t: TimeTo) -> bool:
 
 def _moved_temp(t: TempTo) -> bool:
     return (t.to_c, t.to_high_c) != (t.mark.low_c, t.mark.high_c)
+
+
+def amount_edit(text: str, mark: AmountMark, ratio: float) -> Edit | None:
+    """The share of an ingredient that a step names, times what the whole of it was multiplied by; None where it stays.
+
+    >>> amount_edit("Add 1/2 cup of the sugar", AmountMark(4, 11, 0.5, None, "cup", 0), 0.875).text
+    '7 tbsp'
+    """
+    value = towards(mark.value, ratio, mark.unit)
+    high = None if mark.high is None else towards(mark.high, ratio, mark.unit)
+    if (value, high) == (mark.value, mark.high):
+        return None
+    space = " " if text[mark.start : mark.end][-1:].isspace() else ""
+    return Edit(mark.start, mark.end, measure(value, mark.unit, high=high) + space)
 
 
 def _soft(text: str, start: int, end: int) -> Edit:
@@ -110,12 +129,14 @@ def _time(batch: Batch, index: int, one: Step, mark: TimeMark, changes: list[Cha
 def scaled_min(time_min: float, ratio: float) -> float:
     """A time times a ratio, rounded to what a cook can keep; the rounding never turns longer into shorter.
 
-    >>> scaled_min(35, 0.8), scaled_min(62, 1.02), scaled_min(60, 1)
-    (28.0, 65.0, 60)
+    >>> scaled_min(35, 0.8), scaled_min(62, 1.02), scaled_min(60, 1), scaled_min(480, 1.64)
+    (28.0, 65.0, 60, 780.0)
     """
     if ratio == 1:
         return time_min
-    rounded = round_time_min(time_min * ratio)
+    new = time_min * ratio
+    long = next((step for least, step in LONG_STEPS_MIN if new >= least), None)
+    rounded = round_to(new, long) if long else round_time_min(new)
     return max(rounded, time_min) if ratio > 1 else min(rounded, time_min)
 
 
@@ -282,6 +303,13 @@ def _flat(was: str) -> str:
     return was.replace(" (", " / ").replace("(", "").replace(")", "") if "(" in was else was
 
 
+def amended(one: Step, edits: list[Edit]) -> Step:
+    """A step with pieces of its text replaced and its marks moved along, their values unchanged."""
+    times = tuple(TimeTo(t, t.low_min, t.high_min) for t in one.times)
+    temps = tuple(TempTo(t, t.low_c, t.high_c, t.low_c, t.high_c) for t in one.temperatures)
+    return _plain(one, _apart(edits), times, temps)
+
+
 def _plain(one: Step, edits: list[Edit], times: tuple[TimeTo, ...], temps: tuple[TempTo, ...]) -> Step:
     lengths = [(e.start, e.end, len(e.text.split(" (was ")[0])) for e in edits]
 
@@ -311,4 +339,5 @@ def _plain(one: Step, edits: list[Edit], times: tuple[TimeTo, ...], temps: tuple
         pressures=tuple(replace(m, start=moved(m.start), end=moved(m.end, end=True)) for m in one.pressures),
         cues=tuple(replace(m, start=moved(m.start), end=moved(m.end, end=True)) for m in one.cues),
         vessels=tuple(replace(m, start=moved(m.start), end=moved(m.end, end=True)) for m in one.vessels),
+        amounts=tuple(replace(m, start=moved(m.start), end=moved(m.end, end=True)) for m in one.amounts),
     )

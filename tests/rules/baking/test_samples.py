@@ -69,8 +69,9 @@ def test_the_plain_recipe_reads_as_it_says(path) -> None:
         ("yellow_layer_cake", "370 °F (188 °C) (was 350°F / 180°C)"),
         ("angel_food", "whip to soft peaks (was stiff peaks)"),
         ("angel_food", "until cold, about 2 hours"),
+        ("citrus_chiffon", "3/4 cup plus 2 tbsp (was 1 cup) of the sugar"),
         ("citrus_chiffon", "45 minutes (was 55 minutes); raise the oven to 370 °F (was 350 degrees F)"),
-        ("braised_short_ribs", "braise at 325°F for 4 hours 10 minutes to 5 hours (was 2 1/2 to 3 hours)"),
+        ("braised_short_ribs", "braise at 325°F for 4 1/4 to 5 hours (was 2 1/2 to 3 hours)"),
         ("pinto_beans", "pressure-cook 40 minutes (was 25 minutes) at 15 psi"),
         ("pinto_beans", "simmer 3 3/4 to 5 hours (was 1 1/2 to 2 hours)"),
         ("soft_caramels", "cook to 232 °F (was 245 F)"),
@@ -108,3 +109,20 @@ def test_higher_never_turns_round(path) -> None:
     for masses in zip(*([line.mass_g for line in c.ingredients] for c in climbs), strict=True):
         if masses[0] is not None:
             assert list(masses) in (sorted(masses), sorted(masses, reverse=True))
+
+
+def test_no_egg_smaller_than_large_on_the_way_down() -> None:
+    eggs = [line for line in convert(sample("carrot_cake"), from_elevation_m=KITCHEN_M, to_elevation_m=0).ingredients]
+    assert [line.text for line in eggs if "egg" in line.line.item] == ["4 large eggs"]
+
+
+def test_the_water_of_a_pot_is_not_told_by_the_spoon() -> None:
+    assert "4 qt plus 3/4 cup water" in [line.text for line in up("pinto_beans").ingredients]
+
+
+@pytest.mark.parametrize(("name", "warned"), [("pinto_beans", False), ("pinto_beans_and_kidney", True)])
+def test_kidney_beans_are_warned_of_where_there_are_any(name, warned) -> None:
+    text = next(p for p in SAMPLES if p.stem == "pinto_beans").read_text(encoding="utf-8")
+    recipe = read(text.replace("pinto", "kidney") if warned else text)
+    cautions = convert(recipe, to_elevation_m=KITCHEN_M).cautions
+    assert any("Kidney beans" in c.text for c in cautions) is warned

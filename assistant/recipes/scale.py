@@ -1,0 +1,250 @@
+"""A recipe for more or fewer: every amount times one factor, rounded to what a cook can measure."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from dataclasses import replace
+from functools import partial
+
+from assistant.recipes.lines import measure_at
+from assistant.recipes.numbers import NUMBER, number
+from assistant.recipes.text import states_flour
+from rules.baking.batch import amount_of
+from rules.baking.rounding import G, ML, fraction, in_unit, kitchen, measure
+from rules.baking.steps import Edit, amended
+from rules.recipe import Amount, IngredientLine, Recipe, Step
+from rules.say import round_to
+
+FINE_ROLES = ("leavening", "yeast", "salt")
+SPOONED = ("pinch", "dash", "tsp", "tbsp", "cup", "pt", "qt", "gal")
+QUART_CUPS = 8.0
+# How far a number of eggs may be off when it is rounded to a whole one [share].
+EGG_SLACK = 0.06
+SPELLED = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
+_FLAGS = re.IGNORECASE
+_GRAMS = re.compile(r"(?<=\()(?P<about>about\s+|~)?[\d.,]+(?=\s*(?:g|grams?)\s*\))", _FLAGS)
+# "1 1/2 cups (12 large) egg whites"
+_SAME_IN_PIECES = re.compile(r"(?<=\()\d{1,4}(?=\s+(?:small|medium|large|extra|jumbo|whole|egg)\b)", _FLAGS)
+_FIGURE = re.compile(rf"(?<![\w.,/]){NUMBER}(?![\d/])", _FLAGS)
+_LEADING = re.compile(rf"^(?:{NUMBER}|half\s+an?|an?|{'|'.join(SPELLED)})(?!\w)", _FLAGS)
+_VAGUE = re.compile(r"^\s*(?:few|little|bit|couple|touch|splash|drizzle)\b", _FLAGS)
+# A figure of a yield that is the size of a pan or piece, not how many there are.
+_SIZE = re.compile(r"^\s*-?\s*(?:inch(?:es)?|in\b|cm|mm|[x×\"”]|by\b|g\b|grams?|ml|oz|ounce)", _FLAGS)
+_COUNTED = re.compile(rf"(?<![\w.,/])(?:{NUMBER}|{'|'.join(SPELLED)})(?![\w/])", _FLAGS)
+
+
+def scaled(recipe: Recipe, factor: float) -> Recipe:
+    """The recipe times a factor: ingredient lines, amounts in the steps, yields and flour weight.
+
+    Times and temperatures stay: they go by the pan and the piece, not by the batch.
+    raises: ValueError where the factor is not above zero
+
+    >>> from assistant.recipes.text import read_text
+    >>> half = scaled(read_text("Rolls\\nMakes 12 rolls\\n2 tbsp oil\\n2 eggs\\n500 g flour\\nBake 20 minutes."), 0.5)
+    >>> [line.line for line in half.ingredients], half.yields.line
+    (['1 tbsp oil', '1 egg', '250 g flour'], 'Makes 6 rolls')
+    """
+    if not factor > 0:
+        raise ValueError(f"a factor of {factor:g} leaves nothing to cook; give one above zero")
+    if factor == 1:
+        return recipe
+    return replace(
+        recipe,
+        ingredients=tuple(_line(line, factor) for line in recipe.ingredients),
+        steps=tuple(_step(one, factor) for one in recipe.steps),
+        yields=recipe.yields and _yields(recipe.yields, factor),
+        notes=tuple(_flour(note, factor) if states_flour(note) else note for note in recipe.notes),
+        flour_g=recipe.flour_g and recipe.flour_g * factor,
+    )
+
+
+def _line(line: IngredientLine, factor: float) -> IngredientLine:
+    mass = line.mass_g and round(line.mass_g * factor, 3)
+    if line.unit == "percent" or line.amount is None or line.end <= line.start:
+        return replace(line, mass_g=mass)
+    work = _poured if line.unit in (*SPOONED, *ML, *G) and amount_of(line) is not None else _counted
+    return work(line, factor, mass)
+
+
+def _poured(line: IngredientLine, factor: float, mass_g: float | None) -> IngredientLine:
+    """A volume or weight, in the measure a cook would reach for."""
+    amount, high = (amount_of(line) or 0.0) * factor, line.amount_high and line.amount_high * factor
+    unit = _unit_for(amount, line.unit, fine=line.role in FINE_ROLES)
+    fit: Callable[[float], float] = partial(_fitted, unit=line.unit, to=unit, fine=line.role in FINE_ROLES)
+    low, top = fit(amount), None if high is None else fit(high)
+    old = line.line[line.start : line.end]
+    text = measure(low, unit, high=top, quarts=line.unit in ("qt", "gal"))
+    if mass_g and unit not in G and "(" in old:
+        text += f" ({_grams(mass_g)} g)"
+    return _with_measure(line, text + (" " if old[-1:].isspace() else ""), low, top, unit, mass_g)
+
+
+def _unit_for(amount: float, unit: str | None, *, fine: bool) -> str | None:
+    """Teaspoons up to three, tablespoons up to four, cups above; leavening and salt by the spoon, weights as they are."""
+    spoons = in_unit(amount, unit, "tsp") if unit in SPOONED else amount / 16 if unit == "pinch" else None
+    if unit in ("pinch", "dash"):
+        spoons = amount / (16 if unit == "pinch" else 8)
+    if spoons is None:
+        return unit
+    if spoons < 2.99:
+        return "tsp"
+    return "tbsp" if spoons < 11.99 or fine else "cup"
+
+
+def _fitted(amount: float, *, unit: str | None, to: str | None, fine: bool) -> float:
+    small = {"pinch": 1 / 16, "dash": 1 / 8}.get(unit or "")
+    value = in_unit(amount * small, "tsp", to) if small else in_unit(amount, unit, to)
+    return _thirds(kitchen(value or amount, to, fine=fine), value or amount, to)
+
+
+def _thirds(rounded: float, exact: float, unit: str | None) -> float:
+    """A third of a cup is a measure too, where it is nearer."""
+    third = round_to(exact * 3, 1) / 3
+    return third if unit == "cup" and third and abs(third - exact) < abs(rounded - exact) else rounded
+
+
+def _counted(line: IngredientLine, factor: float, mass_g: float | None) -> IngredientLine:
+    """A number of pieces or packs: its figures replaced, the word behind them in the number that goes with it."""
+    old, rest = line.line[line.start : line.end], line.line[line.end :]
+    opened = _LEADING.match(old)
+    if not opened or _VAGUE.match(rest) or line.amount is None:
+        return line
+    low = _pieces(line.amount * factor, line.role)
+    high = None if line.amount_high is None else _pieces(line.amount_high * factor, line.role)
+    text, behind = measure(low, None, high=high), old[opened.end() :]
+    if line.amount_high is not None:
+        behind = re.sub(rf"^\s*(?:-|–|—|to|or)\s*{NUMBER}", "", behind, count=1, flags=_FLAGS)
+    many = (high or low) > 1
+    dozen = re.compile(r"^\s*dozen\b", _FLAGS)
+    behind = dozen.sub("", behind)
+    if line.unit not in (None, "piece"):
+        pack = r"^(\s*)([a-z]+)" if re.match(r"\s*[a-z]", behind, _FLAGS) else r"(.*\W)([a-z]+)(?=\s*$)"
+        behind = re.sub(pack, lambda m: m[1] + _number(m[2], many), behind, count=1, flags=_FLAGS)
+    else:
+        rest = _head_noun(rest, many)
+    if mass_g and line.mass_from == "stated":
+        behind, rest = (_GRAMS.sub(lambda m: (m["about"] or "") + _grams(mass_g), part) for part in (behind, rest))
+    for more in line.further:
+        rest = rest.replace(more.line, _replaced_figure(more.line, factor), 1) if more.line else rest
+    joined = f"{line.line[: line.start]}{text}{behind}{rest}"
+    return replace(
+        line, line=joined, amount=low, amount_high=high, mass_g=_per_piece(line, low, factor),
+        further=tuple(replace(m, value=m.value * factor, high=m.high and m.high * factor) for m in line.further),
+        end=line.start + len(text) + len(behind),
+    )  # fmt: skip
+
+
+def _per_piece(line: IngredientLine, count: float, factor: float) -> float | None:
+    """The mass goes with the pieces there are after rounding, unless it was added up from several."""
+    if line.mass_g is None or not line.amount or line.further:
+        return line.mass_g and round(line.mass_g * factor, 3)
+    return round(line.mass_g / line.amount * count, 3)
+
+
+def _pieces(count: float, role: str | None) -> float:
+    whole = round_to(count, 1)
+    if role == "egg" and whole and abs(whole - count) <= EGG_SLACK * count:
+        return whole
+    return max(round_to(count, 0.25 if count < 2 else 0.5 if count < 10 else 1), 0.25)
+
+
+def _head_noun(rest: str, many: bool) -> str:
+    """The words behind a bare count with their noun, the last before a comma or bracket, in the right number."""
+    found = re.match(r"^(?P<before>[^,(;]*?)(?P<noun>[A-Za-zé-]{3,})(?P<after>\s*(?:[,(;].*)?)$", rest, re.DOTALL)
+    if not found or re.search(r"\b(?:of|in|with|for|or|and|plus)\b", found["before"], _FLAGS):
+        return re.sub(r"\beggs?\b", "eggs" if many else "egg", rest, count=1)
+    return f"{found['before']}{_number(found['noun'], many)}{found['after']}"
+
+
+def _number(noun: str, many: bool) -> str:
+    """A noun in the plural or the singular.
+
+    >>> [_number(word, True) for word in ("egg", "potato", "cherry", "leaf", "eggs")]
+    ['eggs', 'potatoes', 'cherries', 'leaves', 'eggs']
+    >>> [_number(word, False) for word in ("onions", "tomatoes", "berries", "molasses")]
+    ['onion', 'tomato', 'berry', 'molasses']
+    """
+    low = noun.lower()
+    if many:
+        if low.endswith(("s", "x", "ch", "sh")) or low in ("garlic", "fish"):
+            return noun if low.endswith("s") or low in ("garlic", "fish") else noun + "es"
+        if low.endswith("leaf"):
+            return noun[:-1] + "ves"
+        if low.endswith("y") and low[-2:-1] not in "aeiou":
+            return noun[:-1] + "ies"
+        return noun + ("es" if low.endswith(("tato", "mato", "mango")) else "s")
+    if low.endswith("ies") and len(low) > 4:
+        return noun[:-3] + "y"
+    if low.endswith("leaves"):
+        return noun[:-3] + "f"
+    if low.endswith(("toes", "goes", "ches", "shes", "xes")):
+        return noun[:-2]
+    return noun[:-1] if low.endswith("s") and not low.endswith(("ss", "us", "is", "asses")) else noun
+
+
+def _with_measure(
+    line: IngredientLine, text: str, low: float, high: float | None, unit: str | None, mass_g: float | None
+) -> IngredientLine:
+    rest, was = line.line[line.end :], in_unit(amount_of(line) or 0.0, line.unit, unit)
+    if mass_g and line.mass_from == "stated":
+        rest = _GRAMS.sub(lambda m: (m["about"] or "") + _grams(mass_g), rest, count=1)
+    rest = _SAME_IN_PIECES.sub(lambda m: fraction(_pieces(float(m[0]) * low / was, "")), rest, count=1) if was else rest
+    return replace(
+        line, line=line.line[: line.start] + text + rest, amount=low, amount_high=high, unit=unit, further=(),
+        mass_g=mass_g, end=line.start + len(text.rstrip()),
+    )  # fmt: skip
+
+
+def _grams(mass_g: float) -> str:
+    return f"{round(mass_g, 1 if mass_g < 10 else 0):g}" if mass_g < 1e6 else f"{mass_g:.0f}"
+
+
+def _step(one: Step, factor: float) -> Step:
+    """The step with the amounts it names taken along."""
+    edits = []
+    for mark in one.amounts:
+        unit = _unit_for(mark.value * factor, mark.unit, fine=False)
+        fit: Callable[[float], float] = partial(_fitted, unit=mark.unit, to=unit, fine=False)
+        high = None if mark.high is None else fit(mark.high * factor)
+        text = measure(fit(mark.value * factor), unit, high=high)
+        edits.append((Edit(mark.start, mark.end, text), unit, fit(mark.value * factor), high))
+    new = amended(one, [edit for edit, *_ in edits])
+    marks = (
+        replace(mark, unit=unit or mark.unit, value=value, high=high)
+        for mark, (_, unit, value, high) in zip(new.amounts, edits, strict=True)
+    )
+    return replace(new, amounts=tuple(marks))
+
+
+def _yields(yields: Amount, factor: float) -> Amount:
+    """The yield with each number of pieces in its line multiplied; sizes of pans and pieces stay."""
+
+    def times(found: re.Match[str]) -> str:
+        behind, before = yields.line[found.end() :], yields.line[: found.start()]
+        if _SIZE.match(behind) or re.search(r"[x×]\s*$|\d-$", before):
+            return found.group()
+        return fraction(round_to(_value(found.group()) * factor, 0.25) or 0.25)
+
+    return replace(
+        yields, value=yields.value * factor, high=yields.high and yields.high * factor,
+        line=_COUNTED.sub(times, yields.line),
+    )  # fmt: skip
+
+
+def _value(figure: str) -> float:
+    return float(SPELLED.index(figure.lower()) + 1) if figure.lower() in SPELLED else number(figure)
+
+
+def _replaced_figure(text: str, factor: float) -> str:
+    return _FIGURE.sub(lambda m: fraction(round_to(number(m.group()) * factor, 0.25) or 0.25), text, count=1)
+
+
+def _flour(note: str, factor: float) -> str:
+    """A note that states the weight of the flour, which percentages refer to."""
+    for figure in _FIGURE.finditer(note):
+        found = measure_at(note, figure.start())
+        if found and found.unit and found.unit.kind == "mass":
+            text = measure(kitchen(found.low * factor, found.unit.name), found.unit.name)
+            return note[: found.start] + text + note[found.end :]
+    return note
