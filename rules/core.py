@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from rules.case import Ambient
+from rules.dishes import kin
 from rules.say import to_c
 from rules.tables import read_csv
 
@@ -60,4 +61,4 @@ def reading(dish: str | None, dish_class: str) -> Reading | None:
     >>> reading("sourdough", "yeast_bread").bound, reading("pasta", "pasta")
     ('boil', None)
     """
-    return _rows().get(dish or "") or _rows().get(f"class:{dish_class}")
+    return next((_rows()[name] for name in (*kin(dish), f"class:{dish_class}") if name in _rows()), None)

@@ -111,7 +111,7 @@ def _times() -> dict[tuple[str, str], Span]:
 
 
 def sea_level_time(dish: str | None, dish_class: str, method: str) -> Span | None:
-    """Time at sea level by the table [min]: the dish's own row, or that of the dish it cooks like, or its class's, or None.
+    """Time at sea level by the table [min]: the dish's row, the dish's it cooks like, its class's, or None.
 
     >>> sea_level_time("short ribs", "collagen_cut", "braise").low_min
     150.0

@@ -53,7 +53,8 @@ def wanted(dish: str | None) -> tuple[str, ...]:
     >>> wanted("soft-boiled eggs"), wanted("eggs")
     (('soft',), ('soft', 'hard'))
     """
-    return tuple(done for done in YOLK_C if done in (dish or "")) or ("soft", "hard")
+    names = dishes.kin(dish)
+    return tuple(done for done in YOLK_C if any(done in name for name in names)) or ("soft", "hard")
 
 
 @rule("boil.egg", "williams-egg", "common-practice")

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import cache
 
+from rules.dishes import kin
 from rules.say import to_c
 from rules.tables import read_csv
 
@@ -34,7 +35,7 @@ def _rows() -> dict[tuple[str, str], Setting]:
 
 
 def setting(dish: str | None, dish_class: str, method: str) -> Setting:
-    """The dish's own setting, or its class's, or what the method usually runs at.
+    """The dish's own setting, or that of the dish it cooks like, or its class's, or what the method usually runs at.
 
     raises: KeyError for a method that has no settings
     source: common-practice
@@ -45,5 +46,5 @@ def setting(dish: str | None, dish_class: str, method: str) -> Setting:
     80.0
     """
     rows = _rows()
-    own = rows.get((dish or "", method)) or rows.get((f"class:{dish_class}", method))
-    return own or rows[("class:general", method)]
+    names = (*kin(dish), f"class:{dish_class}")
+    return next((rows[name, method] for name in names if (name, method) in rows), rows["class:general", method])

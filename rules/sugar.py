@@ -8,6 +8,7 @@ from functools import cache
 from rules import water
 from rules.book import Part, rule
 from rules.case import Case, celsius
+from rules.dishes import kin
 from rules.errors import within
 from rules.model import Caution, Figure
 from rules.say import number, round_to, to_c
@@ -65,7 +66,8 @@ def _candies() -> dict[str, str]:
 
 def wanted(case: Case) -> Stage | None:
     """The stage a question is about: named, or the one the sweet is cooked to; None for all."""
-    named = case.request.subject or _candies().get(case.request.dish or "")
+    cooked_to = (_candies()[name] for name in kin(case.request.dish) if name in _candies())
+    named = case.request.subject or next(cooked_to, None)
     return stages().get(named or "")
 
 

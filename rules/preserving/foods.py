@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import cache
 
+from rules.dishes import kin
 from rules.tables import read_csv
 
 FOODS = "tables/canning_foods_usda-aib-539.csv"
@@ -36,6 +37,8 @@ def _foods() -> dict[str, Food]:
 def food(dish: str | None, dish_class: str | None) -> Food:
     """How a dish is canned: by the longest words of its name that the table knows, else by its class.
 
+    A dish that cooks like another is canned as that one unless the table knows its own name.
+
     source: usda-aib-539
 
     >>> food("green beans", "tender_vegetable").kind, food("tomatoes", "tender_vegetable").kind
@@ -44,6 +47,8 @@ def food(dish: str | None, dish_class: str | None) -> Food:
     'unknown'
     """
     known = _foods()
+    if dish not in known:
+        dish = next(reversed(kin(dish)), None)
     by_class = known.get(f"class:{dish_class}", Food("unknown"))
     if by_class.kind in ("jam", "pickle") and dish not in known:
         return by_class
