@@ -61,7 +61,9 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
     if goes_on:
         turned = (to for slot, topics, to in TURNS_TO if previous.topic in topics and getattr(now, slot))
         stated["topic"] = next(turned, previous.topic)
-        stated["subject"] = now.subject or previous.subject
+        stated["subject"] = heard.subject_for(stated["topic"]) or now.subject or previous.subject
+        if previous.portions and heard.plain and now.portions is None and heard.plain >= 1:
+            now = replace(now, portions=int(heard.plain))
     about_it = goes_on or (now.dish is None and now.dish_class is None and now.topic in SAME_DISH)
     if about_it:
         stated |= _dish(previous, now)

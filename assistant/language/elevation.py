@@ -47,6 +47,11 @@ AFTER: dict[Role, tuple[str, ...]] = {
 }  # fmt: skip
 TAKES = ("takes", "take", "took", "needs", "needed", "cooks", "cooked", "bakes", "baked", "its", "was", "says", "braises", "simmers", "boils")
 BESIDE = ("at", "in", "down", "up", "back", "home", "here", "there", "the", "my", "when", "i", "was", "lived", "about")
+ELSEWHERE = (".", "?", "!", ";", "if", "normally", "usually", "but")
+BETWEEN = (
+    "at", "in", "the", "my", "our", "a", "an", "about", "around", "roughly", "up", "down", "here", "home", "only", "of", "elevation", "altitude",
+    "just", "high", "near", "like", "is", "kitchen", "place", "cabin", "over", "under", "almost", "nearly", "exactly", "say", "maybe", "use", "it", "now",
+)  # fmt: skip
 QUESTIONS = ("how", "does", "do", "what", "will", "should", "would", "is", "can")
 CORRECTIONS = ("no", "sorry", "i mean", "i meant", "actually", "make that", "oops", "scratch that", "wait", "correction")
 CORRECTIONS_AFTER = ("i meant", "i mean", "actually", "rather", "i should say", "sorry")
@@ -198,14 +203,15 @@ def with_role(
 
 
 def _role_before(before: Sequence[str]) -> Role | None:
-    """The part told by the cue that ends nearest before the mention, the longer of two."""
+    """The part told by the cue that ends nearest before the mention, the longer of two; only small words between."""
     text, best = f" {' '.join(before)} ", (-1, 0)
     role: Role | None = None
     for part, cues in BEFORE.items():
         for cue in cues:
             at = text.rfind(f" {cue} ")
-            if at >= 0 and (at + len(cue), len(cue)) > best:
-                role, best = part, (at + len(cue), len(cue))
+            end = at + len(cue) + 1
+            if at >= 0 and (end, len(cue)) > best and all(word in BETWEEN for word in text[end:].split()):
+                role, best = part, (end, len(cue))
     return role
 
 
@@ -222,7 +228,7 @@ def _is_timed(words: Sequence[str], first: int, last: int, mention: Elevation, t
                 return True
         if mention.end <= time.start < last and mention.end + 4 >= time.start:
             lead = words[mention.end : time.start]
-            if _takes(lead, lead):
+            if _takes(lead, lead) and not any(word in lead for word in ELSEWHERE):
                 return True
     return False
 
@@ -259,10 +265,10 @@ def _paired(words: Sequence[str], mentions: list[Elevation], pair: list[int]) ->
         baseline = mentions.index(level if not level.sure or other.sure else other)
     elif any(_maybe_from(words, m) for m in (first, second)):
         baseline = mentions.index(first if _maybe_from(words, first) else second)
-    elif first.sure and not second.sure:
-        return [replace(m, role="rejected") if m is first else m for m in mentions]
     elif any(word in words for word in PAIRED):
         baseline = mentions.index(first)
+    elif first.sure and not second.sure:
+        return [replace(m, role="rejected") if m is first else m for m in mentions]
     return [replace(m, role="from") if i == baseline else m for i, m in enumerate(mentions)]
 
 

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Sequence
 from assistant.language.heard import Measure
 from rules.model import Units
 
-DEPTHS = {
+DEPTHS: dict[int, tuple[str, ...]] = {
     1: (
         "in one line", "one line", "one liner", "in one sentence", "one sentence", "in a sentence", "briefly", "in brief",
         "short answer", "in short", "quick answer", "tldr", "keep it short", "just the number", "short version",
@@ -17,7 +17,7 @@ DEPTHS = {
         "show the numbers", "derivation", "in depth", "in detail", "in full detail", "full physics", "show the physics", "calculations", "the calculation", "show me the numbers", "with numbers", "with the numbers",
     ),
 }  # fmt: skip
-LIDS = {
+LIDS: dict[bool, tuple[str, ...]] = {
     False: ("uncovered", "lid off", "without a lid", "without the lid", "no lid", "without lid", "lidless", "open pot", "open pan", "with the lid off"),
     True: ("covered", "lid on", "with the lid", "with a lid", "lidded", "under a lid", "closed pot", "tightly covered", "cover on", "with lid"),
 }  # fmt: skip

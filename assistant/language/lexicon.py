@@ -116,7 +116,8 @@ Found(start=0, end=2, kind='ingredient', id='ribs', sure=1.0))
 
 
 def method_inside(words: Sequence[str], dish: Found) -> str | None:
-    """The method that a dish phrase opens with, if the dish is cooked so: fried chicken, but not pot roast."""
-    phrase = phrase_book().phrases.get(words[dish.start], ())
+    """The method that a dish phrase opens with, if the dish is cooked so: hard boiled eggs, but not pot roast."""
     known = dishes()[dish.id].methods
-    return next((id for kind, id in phrase if kind == "method" and id in known), None) if len(dish) > 1 else None
+    openings = (" ".join(words[dish.start : end]) for end in range(dish.end - 1, dish.start, -1))
+    meant = (id for opening in openings for kind, id in phrase_book().phrases.get(opening, ()) if kind == "method")
+    return next((id for id in meant if id in known), None)

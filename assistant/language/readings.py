@@ -21,7 +21,7 @@ BOILED_C = (81.0, 102.0)
 FULL_SCALE_F = (150.0, 216.0)
 TEMPERATURE_CUES = (
     "at", "to", "of", "oven", "reads", "read", "reading", "says", "say", "hits", "hit", "is", "temp", "temperature",
-    "about", "around", "only", "degrees", "shows", "reach", "reaches", "reached", "from", "its", "than", "boils", "be", "been", "boil", "on", "gave", "got", "test", "measured", "off", "was", "boiled", "boiling", "get",
+    "about", "around", "only", "degrees", "shows", "reach", "reaches", "reached", "from", "its", "than", "boils", "be", "been", "boil", "on", "gave", "got", "still", "test", "measured", "off", "was", "boiled", "boiling", "get",
 )  # fmt: skip
 BARE_F, BARE_C, OVEN_F = (90.0, 600.0), (30.0, 300.0), (200.0, 500.0)
 NOT_DEGREES = (["pm"], ["am"], ["people"], [":"], ["%"])

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from functools import partial
 
 from spacy.tokens import Doc
 
-from assistant.language import heights, hints, lexicon, readings, unknown
+from assistant.language import heights, hints, lexicon, readings, subject, unknown
 from assistant.language.heard import Found, Measure
 from rules import water
 from rules.dishes import dishes
@@ -25,7 +26,7 @@ HOT_WORDS = ("oven", "fryer", "oil", "temp", "temperature", "thermometer", "prob
 BAKING_TOPICS = ("bake_adjust", "convert_recipe")
 FEEDING_TOPICS = ("order", "schedule")
 IMPLIED_METHODS = {
-    "oil": "fry", "fryer": "fry", "fat": "fry", "lard": "fry", "shortening": "fry", "wok": "fry", "proofer": "proof",
+    "oil": "fry", "fryer": "fry", "fat": "fry", "lard": "fry", "shortening": "fry", "wok": "fry", "proofer": "proof", "proof": "proof",
     "smoker": "smoke", "steamer": "steam", "brew": "brew", "griddle": "fry",
 }  # fmt: skip
 
@@ -36,12 +37,16 @@ class Hearing:
 
     request: only what was said; elliptical: whether it leans on what was said before
     units, depth: None where nothing was said about them
+    subject_for: what is asked about if the topic is that of the question before
+    plain: a number with nothing to tell what it counts, as in `make it 75`
     """
 
     request: Request
     elliptical: bool
     units: Units | None
     depth: int | None
+    subject_for: Callable[[str], str | None] = lambda topic: None
+    plain: float | None = None
 
 
 def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
@@ -161,6 +166,12 @@ def _counts_people(doc: Doc, at: int, topic: str) -> bool:
     before, two = doc[at - 1].norm_ if at else "", doc[max(0, at - 2) : at].text.lower()
     feeding = before in ("serves", "feeds", "feed", "feeding", "serve", "covers", "portions") or two in ("party of", "group of", "table of", "crowd of", "team of")
     return feeding or (topic in FEEDING_TOPICS and before in ("for", "about", "around", "of"))
+
+
+def plain_number(doc: Doc) -> float | None:
+    """The first number that nothing else has claimed."""
+    taken = {i for span in (*doc._.measures, *doc._.elevations, *doc._.clock) for i in range(span.start, span.end)}
+    return next((n.value for n in doc._.numbers if n.start not in taken), None)
 
 
 def service_time(clock: Sequence[Measure]) -> str | None:

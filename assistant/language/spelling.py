@@ -75,8 +75,8 @@ def mend(word: str, beside: tuple[str, ...] = ()) -> str | None:
     and one word clearly nearest, or nearest among those that make a phrase with a word beside it. Numbers and units
     are never touched, so that no slip can make an elevation.
 
-    >>> mend("brisquet"), mend("shrot", beside=("braise", "ribs")), mend("place")
-    ('brisket', 'short', None)
+    >>> mend("brocoli"), mend("shrot", beside=("braise", "ribs")), mend("place")
+    ('broccoli', 'short', None)
     """
     if len(word) < SHORTEST or not word.isalpha() or not word.isascii() or word in known_words():
         return None
@@ -85,8 +85,15 @@ def mend(word: str, beside: tuple[str, ...] = ()) -> str | None:
     near = _nearest(word)
     phrases = lexicon.phrase_book().phrases
     fitting = tuple(n for n in near if any(f"{b} {n}" in phrases or f"{n} {b}" in phrases for b in beside))
-    near = fitting or near
-    return near[0] if near and len({n.removesuffix("s") for n in near}) == 1 else None
+    return _one_meaning(fitting or near)
+
+
+def _one_meaning(words: tuple[str, ...]) -> str | None:
+    """The first of several words if they all mean the same, or else the one that is a method."""
+    if len({lexicon.meanings(word) or word.removesuffix("s") for word in words}) <= 1:
+        return next(iter(words), None)
+    methods = {id: word for word in words for kind, id in lexicon.meanings(word) if kind == "method"}
+    return next(iter(methods.values())) if len(methods) == 1 else None
 
 
 @cache

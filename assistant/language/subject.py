@@ -45,16 +45,14 @@ Doc.set_extension("subject", default=None, force=True)
 )
 def kitchen_subject(doc: Doc) -> Doc:
     """Hear the subject that belongs to the topic."""
-    doc._.subject = subject(doc)
+    doc._.subject = str(doc._.safety) if doc._.safety else subject(doc, doc._.topic.id)
     return doc
 
 
-def subject(doc: Doc) -> str | None:
-    """The id of what the question is about, in the catalogue of its topic; None where there is none."""
+def subject(doc: Doc, topic: str) -> str | None:
+    """The id of what is asked about, in the catalogue of a topic; None where the text names nothing of it."""
     words, found = [token.norm_ for token in doc], doc._.found
-    if doc._.safety:
-        return str(doc._.safety)
-    match doc._.topic.id:
+    match topic:
         case "why":
             return explanation(" ".join(words))
         case "sugar_stage":

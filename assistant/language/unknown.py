@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator
 from spacy.tokens import Doc
 
 from assistant.language import spelling, topics
-from assistant.language.hints import SYSTEMS
+from assistant.language.hints import DEPTHS, LIDS, SYSTEMS
 from rules.model import Unused
 
 COOKING_TOPICS = ("time", "temperature", "doneness", "order", "schedule", "bake_adjust")
@@ -25,8 +25,9 @@ LEANING = frozenset(
     should could can get got some any more
     """.split()
 )
-LEANING_QUESTIONS = frozenset("why".split())
-SYSTEM_WORDS = frozenset(word for phrases in SYSTEMS.values() for phrase in phrases for word in phrase.split())
+HINT_WORDS = frozenset(
+    word for table in (SYSTEMS, DEPTHS, LIDS) for phrases in table.values() for phrase in phrases for word in phrase.split()
+)
 LONGEST_DISH = 3
 
 
@@ -42,7 +43,7 @@ def is_elliptical(doc: Doc) -> bool:
     kept = claimed(doc)
     loose = [t.norm_ for t in doc if t.i not in kept and t.norm_.isalnum()]
     asks_anew = topics.cue_scores(doc).keys() - ASKED_OF_ANY_DISH
-    return bool(rest) and not asks_anew and all(word in LEANING or word in SYSTEM_WORDS for word in loose)
+    return bool(rest) and not asks_anew and all(word in LEANING or word in HINT_WORDS for word in loose)
 
 
 def dish(doc: Doc) -> Unused | None:
