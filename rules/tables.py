@@ -39,10 +39,11 @@ class Table:
 
 @dataclass(frozen=True)
 class Source:
-    """Where a figure comes from; `basis` is one of BASES."""
+    """Where a figure comes from; `basis` is one of BASES, `short` the citation for the foot of a reply."""
 
     id: str
     title: str
+    short: str
     publisher: str
     year: str
     where: str

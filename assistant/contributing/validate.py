@@ -94,7 +94,7 @@ def twice_heard(file: str, rows: list[dict[str, Any]], name: str) -> Iterator[Fa
 def check_sources() -> Iterator[Fault]:
     """The bibliography."""
     rows = rows_of("sources.toml", "source")
-    yield from required("sources.toml", rows, "id", ("id", "title", "publisher", "year", "where", "basis"))
+    yield from required("sources.toml", rows, "id", ("id", "title", "short", "publisher", "year", "where", "basis"))
     for row in rows:
         if row.get("basis") not in tables.BASES:
             yield Fault("sources.toml", row["id"], unknown("basis", str(row.get("basis")), tables.BASES))

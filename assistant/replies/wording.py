@@ -143,12 +143,8 @@ def _sources(answer: Answer) -> tuple[str, ...]:
 
 
 def _cite(source: tables.Source) -> str:
-    if source.basis in ("common practice", "from memory") and not source.publisher:
-        return source.title
-    year = f", {source.year}" if source.year else ""
-    publisher = f"{source.publisher}, " if source.publisher else ""
-    basis = "" if source.basis == "published" else f" ({source.basis})"
-    return f"{publisher}{source.title}{year}{basis}"
+    unread = source.basis == "from memory" and source.short != source.basis
+    return f"{source.short} (from memory)" if unread else source.short
 
 
 def _spoken(parts: Sections) -> str:

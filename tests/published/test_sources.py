@@ -4,6 +4,7 @@ import pytest
 
 from rules.tables import BASES, sources
 
+LONGEST_SHORT = 72
 COPY_MARKS = ("studylib", "docslib", "chestofbooks", "mtdemocrat", "pagosasun", "engineersedge", "webpal", "blogspot")
 
 
@@ -16,5 +17,6 @@ def test_every_check_names_its_source(uncited):
 def test_entry_is_complete(source):
     entry = sources()[source]
     assert entry.title
+    assert 0 < len(entry.short) <= LONGEST_SHORT
     assert entry.basis in BASES
     assert not any(mark in field for field in (entry.title, entry.publisher, entry.where) for mark in COPY_MARKS)

@@ -52,12 +52,12 @@ def test_bad_toml_is_named(folder):
         tables.read_toml("x.toml")
 
 
-ENTRY = '[[source]]\nid = "a"\ntitle = "t"\npublisher = "p"\nyear = 1976\nwhere = ""\nbasis = "{}"\n'
+ENTRY = '[[source]]\nid = "a"\ntitle = "t"\nshort = "s"\npublisher = "p"\nyear = 1976\nwhere = ""\nbasis = "{}"\n'
 
 
 def test_sources_are_read(folder):
     (folder / "sources.toml").write_text(ENTRY.format("published"))
-    assert tables.source("a") == tables.Source("a", "t", "p", "1976", "", "published")
+    assert tables.source("a") == tables.Source("a", "t", "s", "p", "1976", "", "published")
     with pytest.raises(UnknownWord, match='no source "b"'):
         tables.source("b")
 

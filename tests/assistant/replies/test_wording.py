@@ -5,6 +5,7 @@ import json
 import pytest
 
 from assistant.replies import as_json, dress, sections
+from rules import tables
 from rules.engine import answer
 from rules.model import TOPICS, Answer, Caution, Request, Unused
 
@@ -91,6 +92,17 @@ def test_the_contract_has_its_keys_and_is_json(braise: Answer) -> None:
     assert list(reply["figures"][0]) == ["id", "label", "value", "low", "high", "unit", "sea_level"]
     assert {level for c in reply["cautions"] for level in [c["level"]]} <= {"stop", "warn", "note"}
     assert all(b["sources"] for b in reply["because"])
+
+
+def test_sources_are_cited_short(braise: Answer) -> None:
+    """The basis stands beside a citation only where nobody opened the source."""
+    ids = [id for b in braise.because for id in b.sources]
+    cited = sections(braise).sources
+    assert "common practice" in cited
+    for source in map(tables.source, ids):
+        known = source.basis == "from memory" and source.id != "from-memory"
+        assert (f"{source.short} (from memory)" if known else source.short) in cited
+    assert not any(word in text for text in cited for word in ("reprint", "(common practice)", "(published"))
 
 
 def test_front_ends_can_take_the_parts_one_by_one(braise: Answer) -> None:
