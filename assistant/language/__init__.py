@@ -1,4 +1,4 @@
-"""Understanding of kitchen language: free text -> Request. Importing this is cheap; the pipeline is made when first used."""
+"""Understanding of kitchen language: free text -> Request. Cheap to import; the pipeline is made at first use."""
 
 from __future__ import annotations
 

@@ -7,18 +7,14 @@ from collections.abc import Iterable, Sequence
 from spacy.language import Language
 from spacy.tokens import Doc
 
+from assistant.language.cues import cues
 from assistant.language.heard import Measure, Number
 
 HALVES = {"am": 0, "pm": 12}
 NAMED = {"noon": 12 * 60, "midday": 12 * 60, "noontime": 12 * 60, "midnight": 24 * 60}
 OFFSETS = {("half", "past"): 30, ("quarter", "past"): 15, ("quarter", "after"): 15, ("quarter", "to"): -15}
-MEALS = (
-    "serve", "served", "serving", "service", "dinner", "supper", "lunch", "brunch", "breakfast", "ready", "eat",
-    "eating", "open", "opens", "guests", "arrive", "arrives", "party", "done", "table", "plate", "meal", "doors",
-    "start", "schedule", "thanksgiving",
-)  # fmt: skip
-LEADS = ("at", "by", "for", "before", "around", "about", "until", "is")
-MORNING_MEALS = ("breakfast", "brunch", "morning")
+MEALS, MORNING_MEALS = cues("clock", "meals"), cues("clock", "morning")
+LEADS, ENDS = cues("clock", "leads"), cues("clock", "ends")
 
 Doc.set_extension("clock", default=(), force=True)
 
@@ -66,15 +62,15 @@ def _from_number(words: Sequence[str], number: Number, numbers: Iterable[Number]
     following = next((n for n in numbers if n.start == end and 0 <= n.value < 60 and n.value == int(n.value)), None)
     if value < 24 and following and _word(words, following.end) in HALVES:
         minute, end = int(following.value), following.end
-    if not (0 <= hour < 24 and 0 <= minute < 60):
-        return []
-    after = _word(words, end)
-    lead = number.start and words[number.start - 1] in LEADS
-    meal = any(word in MEALS for word in words[max(0, number.start - 6) : number.start]) or words[number.start - 1 : number.start] == ["by"]
-    plain = lead and meal and value > 0 and after in ("", "?", ".", ",", "when", "what", "how", "and", "start", "i", "to", "tonight", "tomorrow", "dinner", "service", "on", "sharp", "do")
-    if after in (*HALVES, "oclock") or plain:
+    if _word(words, end) in (*HALVES, "oclock") or (value > 0 and _is_plain_time(words, number.start, end)):
         return _time(words, number.start, end, hour, minute)
     return []
+
+
+def _is_plain_time(words: Sequence[str], start: int, end: int) -> bool:
+    lead = _word(words, start - 1) if start else ""
+    meal = lead == "by" or any(word in MEALS for word in words[max(0, start - 6) : start])
+    return lead in LEADS and meal and (end >= len(words) or words[end] in ENDS)
 
 
 def _word(words: Sequence[str], at: int) -> str:

@@ -19,7 +19,16 @@ NOT_CONTINUED = (*PASSING, "set_kitchen", "timer")
 SAME_DISH = ("time", "temperature", "doneness", "order", "schedule", "troubleshoot", "pressure", "why", "timer")
 # what turns the question before into another one when it is said by itself: make it by 6 pm
 TURNS_TO = (("service_time", ("time", "temperature"), "schedule"),)
-SLOTS_OF_A_DISH = ("time_min", "time_high_min", "temperature_c", "quantity", "portions", "gauge_pa", "service_time", "covered")
+SLOTS_OF_A_DISH = (
+    "time_min",
+    "time_high_min",
+    "temperature_c",
+    "quantity",
+    "portions",
+    "gauge_pa",
+    "service_time",
+    "covered",
+)
 PLACE_SLOTS = ("elevation_m", "elevation_from", "pressure_pa")
 
 

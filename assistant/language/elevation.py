@@ -9,68 +9,35 @@ from itertools import pairwise
 from spacy.language import Language
 from spacy.tokens import Doc
 
+from assistant.language.cues import cues, said
 from assistant.language.heard import Elevation, Found, Measure, Number, Role
 from assistant.language.spelling import plain_words
 
 ELEVATION_UNITS = ("ft", "m", "km", "mi")
 SMALLEST_BARE = 300
 REACH = 8
+HIGHEST_MILES = 3
 
-# Words that tell the part an elevation plays; the cue nearest before it counts.
+# The part an elevation plays is told by the cue nearest before it.
 BEFORE: dict[Role, tuple[str, ...]] = {
-    "from": (
-        "from", "written for", "written at", "developed at", "developed for", "tested at", "tested for", "tested in",
-        "works at", "works in", "worked at", "worked in", "works fine at", "works great at", "works perfectly at",
-        "perfect at", "perfect in", "used to live in", "used to live at", "used to cook at", "used to cook in",
-        "used to bake at", "used to bake in", "used to be at", "used to be in", "used to make it at", "lived in",
-        "lived at", "was at", "was in", "at home at", "at home in", "home at", "home in", "back in", "back at",
-        "back home in", "back home at", "than at", "than in", "than", "compared to", "compared with", "compare to", "compares to", "compare with", "compared to at", "versus",
-        "vs", "usually at", "normally at", "originally at", "originally in", "down at", "down in", "last year at",
-        "last year in", "assumes", "timed at", "relative to", "baked in", "baked at", "cooked at", "cooked in",
-        "did it at", "made it at", "made it in", "it was", "grew up in",
-    ),
-    "here": (
-        "to", "into", "im at", "i am at", "im in", "i am in", "were at", "we are at", "were in", "we are in", "now at",
-        "now in", "now im at", "here at", "here in", "live at", "live in", "living at", "living in", "cook at",
-        "cook in", "cooking at", "cooking in", "bake at", "bake in", "kitchen is at", "kitchen at", "kitchen in",
-        "kitchen is in", "up at", "up in", "up here at", "up here in", "elevation is", "elevation of", "altitude is",
-        "altitude of", "what about at", "how about at", "work here at", "work at", "lodge is at", "need it at", "need it for",
-        "want it at", "make it at", "making it at", "use at", "do at",
-    ),
-    "rejected": ("not", "not at", "instead of", "rather than", "not the", "and not", "isnt", "never"),
-}  # fmt: skip
-# cues of a baseline only where another elevation stands beside it: convert my recipe FOR 7,000 ft is no baseline
-MAYBE_FROM = ("recipe for", "meant for", "made for", "designed for", "intended for", "is for", "its for", "calls for", "based on", "against", "good at", "fine at", "right at")
+    "from": cues("elevation", "from"),
+    "here": cues("elevation", "here"),
+    "rejected": cues("elevation", "rejected"),
+}
 AFTER: dict[Role, tuple[str, ...]] = {
-    "from": ("recipe", "version", "recipes", "formula", "time", "times", "timing", "instructions", "directions", "baseline", "cake", "sponge", "bread", "cookbook"),
-    "here": ("kitchen", "now", "here"),
-}  # fmt: skip
-TAKES = ("takes", "take", "took", "needs", "needed", "cooks", "cooked", "bakes", "baked", "its", "was", "says", "braises", "simmers", "boils")
-BESIDE = ("at", "in", "down", "up", "back", "home", "here", "there", "the", "my", "when", "i", "was", "lived", "about")
-ELSEWHERE = (".", "?", "!", ";", "if", "normally", "usually", "but")
-BETWEEN = (
-    "at", "in", "the", "my", "our", "a", "an", "about", "around", "roughly", "up", "down", "here", "home", "only", "of", "elevation", "altitude",
-    "just", "high", "near", "like", "is", "kitchen", "place", "cabin", "over", "under", "almost", "nearly", "exactly", "say", "maybe", "use", "it", "now",
-)  # fmt: skip
-QUESTIONS = ("how", "does", "do", "what", "will", "should", "would", "is", "can")
-CORRECTIONS = ("no", "sorry", "i mean", "i meant", "actually", "make that", "oops", "scratch that", "wait", "correction")
-CORRECTIONS_AFTER = ("i meant", "i mean", "actually", "rather", "i should say", "sorry")
-PAIRED = (
-    "between", "difference", "versus", "vs", "compare", "convert", "converting", "adjust", "adapt", "change", "translate", "recipe", "formula",
-    "move", "moved", "moving", "go", "going", "took", "takes", "rework", "bring", "scale",
-)  # fmt: skip
-
-# What makes a bare number an elevation: the words right before it
-LEADS = ("at", "elevation", "altitude", "in", "above", "height", "around", "about", "roughly", "approximately", "near")
-LINKS = ("is", "of", "=", ":", "at", "about", "around", "roughly", "approximately", "like", "only", "over", "almost", "nearly", "just")
-NOT_AFTER = (
-    "am", "pm", "oclock", "psi", "degrees", "calories", "watts", "people", "rpm", "calorie", "f", "c", "dollars", "%", ":", "bucks",
-)  # fmt: skip
+    "from": cues("elevation", "after_from"),
+    "here": cues("elevation", "after_here"),
+}
+MAYBE_FROM, PAIRED = cues("elevation", "maybe_from"), cues("elevation", "paired")
+TAKES, BESIDE, BETWEEN = cues("elevation", "takes"), cues("elevation", "beside"), cues("elevation", "between")
+ELSEWHERE, QUESTIONS = cues("elevation", "elsewhere"), cues("elevation", "questions")
+CORRECTIONS, CORRECTIONS_AFTER = cues("elevation", "corrections"), cues("elevation", "corrections_after")
+LEADS, LINKS, ENDS = cues("elevation", "leads"), cues("elevation", "links"), cues("elevation", "ends")
+NOT_AFTER, PLACE_LEADS, SEA = cues("elevation", "not_after"), cues("elevation", "place_leads"), cues("elevation", "sea")
+EXPLICIT = ("elevation", "altitude")
+SIGNS = ("to", "and", "or", "not", "-", "vs", "versus", "into")
 YEARS = range(1900, 2101)
-SEA = ("sea", "see", "seal", "c")
-PLACE_LEADS = (
-    "in", "at", "from", "to", "near", "around", "outside", "of", "for", "im", "my", "a", "the", "is", "here", "not", "than", "and", "moved",
-)  # fmt: skip
+SMALLEST_PLAIN, SMALLEST_AT_END = 1000, 2000
 
 Doc.set_extension("elevations", default=(), force=True)
 
@@ -99,17 +66,16 @@ def hear(
 
 
 def stated(words: Sequence[str], measures: Iterable[Measure]) -> list[Elevation]:
-    """Lengths that are heights: 7,000 ft, 2.1 km, 200 feet below sea level."""
+    """Lengths that are heights: 7,000 ft, 2.1 km, 200 feet below sea level. A mile up is one, a drive of 20 is not."""
     found = []
     for m in measures:
-        if m.kind != "length" or m.unit not in ELEVATION_UNITS:
-            continue
         tail = words[m.end : m.end + 3]
-        end = m.end + next((n for n, t in ((3, ["above", "sea", "level"]), (3, ["below", "sea", "level"])) if tail == t), 0)
-        below = -1 if tail[:2] == ["below", "sea"] else 1
-        if m.unit == "mi" and tail[:1] not in (["high"], ["up"], ["above"]) and m.said > 3:
+        if m.kind != "length" or m.unit not in ELEVATION_UNITS or (m.unit == "mi" and m.said > HIGHEST_MILES):
             continue
-        found.append(Elevation(m.start, end, below * m.said, m.unit, "here"))
+        if tail in (["above", "sea", "level"], ["below", "sea", "level"]):
+            found.append(Elevation(m.start, m.end + 3, -m.said if tail[0] == "below" else m.said, m.unit, "here"))
+        else:
+            found.append(Elevation(m.start, m.end, m.said, m.unit, "here"))
     return found
 
 
@@ -124,12 +90,14 @@ def sea_level(words: Sequence[str]) -> list[Elevation]:
 def mile_high(words: Sequence[str]) -> list[Elevation]:
     """Mile high is 5,280 ft."""
     hits = [i for i, pair in enumerate(pairwise(words)) if pair == ("mile", "high")]
-    return [Elevation(i, i + 2, 5280.0, "ft", "here") for i in hits if not i or words[i - 1] not in ("a", "one", "1", "2", "two")]
+    counted = ("a", "one", "1", "2", "two")
+    return [Elevation(i, i + 2, 5280.0, "ft", "here") for i in hits if not i or words[i - 1] not in counted]
 
 
 def named(words: Sequence[str], found: Iterable[Found]) -> list[Elevation]:
     """Places by name; a name that is also an everyday word needs a word of place before it."""
-    return [Elevation(f.start, f.end, 0.0, "", "here", f.id) for f in found if f.kind == "place" and _is_place(words, f)]
+    places = [f for f in found if f.kind == "place" and _is_place(words, f)]
+    return [Elevation(f.start, f.end, 0.0, "", "here", f.id) for f in places]
 
 
 def _is_place(words: Sequence[str], found: Found) -> bool:
@@ -142,58 +110,54 @@ def bare(
     words: Sequence[str], numbers: Sequence[Number], measures: Iterable[Measure], mentions: Sequence[Elevation]
 ) -> list[Elevation]:
     """Numbers without a unit where the sentence makes them an elevation: at 7,000; from 0 to 7,000 ft; no, 6,000."""
-    taken = {i for m in (*measures, *mentions) for i in range(m.start, m.end)}
+    spans: tuple[Measure | Elevation, ...] = (*measures, *mentions)
+    taken = {i for span in spans for i in range(span.start, span.end)}
     found: list[Elevation] = []
     for number in numbers:
-        if number.start in taken or _next(words, number.end) in NOT_AFTER:
+        if number.start in taken or _word(words, number.end) in NOT_AFTER:
             continue
-        if _is_range_start(words, number, mentions) or _is_bare_elevation(words, number, bool(mentions or found)):
-            unit = _range_unit(number, mentions) if _is_range_start(words, number, mentions) else ""
+        partner = _partner(words, number, mentions)
+        if partner or _is_bare_elevation(words, number, bool(mentions or found)):
+            unit = partner.unit if partner and partner.said else ""
             found.append(Elevation(number.start, number.end, number.value, unit, "here"))
     return found
 
 
-def _next(words: Sequence[str], at: int) -> str:
-    return words[at] if at < len(words) else ""
+def _word(words: Sequence[str], at: int) -> str:
+    return words[at] if 0 <= at < len(words) else ""
 
 
-def _is_range_start(words: Sequence[str], number: Number, mentions: Sequence[Elevation]) -> bool:
-    """The 0 in `from 0 to 7,000 ft`, the 6,000 in `6,000 not 7,000 ft`."""
-    signs = ("to", "and", "or", "not", "-", "vs", "versus", "into")
-    return _next(words, number.end) in signs and any(m.start == number.end + 1 and not m.place and m.unit for m in mentions)
-
-
-def _range_unit(number: Number, mentions: Sequence[Elevation]) -> str:
-    return next(m.unit if m.said else "" for m in mentions if m.start == number.end + 1)
+def _partner(words: Sequence[str], number: Number, mentions: Sequence[Elevation]) -> Elevation | None:
+    """The 7,000 ft of `from 0 to 7,000 ft` and of `6,000 not 7,000 ft`."""
+    beside = (m for m in mentions if m.start == number.end + 1 and m.unit)
+    return next(beside, None) if _word(words, number.end) in SIGNS else None
 
 
 def _is_bare_elevation(words: Sequence[str], number: Number, beside_another: bool) -> bool:
-    before = list(words[max(0, number.start - 3) : number.start])
-    explicit = any(word in ("elevation", "altitude") for word in (*before, _next(words, number.end)))
-    explicit = explicit or list(words[number.end : number.end + 2]) == ["above", "sea"]
-    if number.value < SMALLEST_BARE and not explicit:
-        return False
+    before, after = list(words[max(0, number.start - 3) : number.start]), words[number.end : number.end + 2]
+    if any(word in EXPLICIT for word in (*before, *after[:1])) or after == ["above", "sea"]:
+        return True
     while before and before[-1] in LINKS and before[-1] not in ("at", "of"):
         before.pop()
-    if explicit or (before and before[-1] in LEADS):
-        return explicit or before[-1] != "in" or number.value >= 1000
-    if number.value < 1000 or int(number.value) in YEARS or number.value % 10:
+    lead = before[-1] if before else ""
+    if number.value < SMALLEST_BARE:
         return False
-    led = " ".join(words[: number.start])
-    linked = before and before[-1] in ("to", "from", "and", "not", "im", "for", "vs", "versus", "than")
-    corrected = any(f" {led} ".endswith(f" {c} ") or f" {led} ".endswith(f" {c} , ") for c in CORRECTIONS)
-    at_end = number.end == len(words) or _next(words, number.end) in ("?", ".", ",", "!", "not", "sorry", "i", "instead", "now", "here", "up")
-    return bool(corrected or (linked and (beside_another or at_end)) or (at_end and number.value >= 2000))
+    if lead in LEADS:
+        return lead != "in" or number.value >= SMALLEST_PLAIN
+    if number.value < SMALLEST_PLAIN or int(number.value) in YEARS or number.value % 10:
+        return False
+    corrected = any(" ".join(words[: number.start]).rstrip(" ,").endswith(cue) for cue in CORRECTIONS)
+    at_end = number.end == len(words) or after[0] in ENDS
+    linked = lead in (*SIGNS, "from", "im", "for", "than") and (beside_another or at_end)
+    return corrected or linked or (at_end and number.value >= SMALLEST_AT_END)
 
 
-def with_role(
-    words: Sequence[str], mentions: Sequence[Elevation], i: int, times: Sequence[Measure]
-) -> Elevation:
+def with_role(words: Sequence[str], mentions: Sequence[Elevation], i: int, times: Sequence[Measure]) -> Elevation:
     """The mention with the part that the words around it give it."""
     mention = mentions[i]
     first = mentions[i - 1].end if i else 0
     last = mentions[i + 1].start if i + 1 < len(mentions) else len(words)
-    before, after = words[max(first, mention.start - REACH) : mention.start], words[mention.end : min(last, mention.end + 3)]
+    before, after = words[max(first, mention.start - REACH) : mention.start], words[mention.end : last]
     told = _role_before(before)
     if told in (None, "from") and _is_timed(words, first, last, mention, times):
         told = "from"
@@ -206,8 +170,8 @@ def _role_before(before: Sequence[str]) -> Role | None:
     """The part told by the cue that ends nearest before the mention, the longer of two; only small words between."""
     text, best = f" {' '.join(before)} ", (-1, 0)
     role: Role | None = None
-    for part, cues in BEFORE.items():
-        for cue in cues:
+    for part, leads in BEFORE.items():
+        for cue in leads:
             at = text.rfind(f" {cue} ")
             end = at + len(cue) + 1
             if at >= 0 and (end, len(cue)) > best and all(word in BETWEEN for word in text[end:].split()):
@@ -285,5 +249,5 @@ def _is_correction(words: Sequence[str], mentions: Sequence[Elevation], i: int) 
     mention = mentions[i]
     begin = mentions[i - 1].end if i else 0
     end = mentions[i + 1].start if i + 1 < len(mentions) else len(words)
-    before, after = f" {' '.join(words[begin : mention.start])} ", f" {' '.join(words[mention.end : end])} "
-    return any(f" {c} " in before for c in CORRECTIONS if i) or any(f" {c} " in after for c in CORRECTIONS_AFTER)
+    corrected = i > 0 and said(words[begin : mention.start], CORRECTIONS)
+    return corrected or said(words[mention.end : end], CORRECTIONS_AFTER)

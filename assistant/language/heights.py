@@ -67,7 +67,9 @@ def _first(
         elif used is None and height is not None:
             used = (mention, height)
         elif used and height is not None and abs(height - used[1]) > SAME * max(height, 500.0):
-            unused.append(Unused("elevation", text, "I worked with the first elevation you gave; ask again for this one."))
+            unused.append(
+                Unused("elevation", text, "I worked with the first elevation you gave; ask again for this one.")
+            )
     return used, unused
 
 

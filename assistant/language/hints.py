@@ -4,35 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
+from assistant.language.cues import cues, said
 from assistant.language.heard import Measure
 from rules.model import Units
 
-DEPTHS: dict[int, tuple[str, ...]] = {
-    1: (
-        "in one line", "one line", "one liner", "in one sentence", "one sentence", "in a sentence", "briefly", "in brief",
-        "short answer", "in short", "quick answer", "tldr", "keep it short", "just the number", "short version",
-    ),
-    3: (
-        "equation", "equations", "maths", "math", "mathematics", "show the formula", "show me the formula", "the formulas", "show your work",
-        "show the numbers", "derivation", "in depth", "in detail", "in full detail", "full physics", "show the physics", "calculations", "the calculation", "show me the numbers", "with numbers", "with the numbers",
-    ),
-}  # fmt: skip
-LIDS: dict[bool, tuple[str, ...]] = {
-    False: ("uncovered", "lid off", "without a lid", "without the lid", "no lid", "without lid", "lidless", "open pot", "open pan", "with the lid off"),
-    True: ("covered", "lid on", "with the lid", "with a lid", "lidded", "under a lid", "closed pot", "tightly covered", "cover on", "with lid"),
-}  # fmt: skip
-SYSTEMS: dict[Units, tuple[str, ...]] = {
-    "metric": ("metric", "celsius", "centigrade", "in metres", "in meters", "in grams", "in kilos", "grams and metres", "in c", "in degrees c"),
-    "us": ("fahrenheit", "us units", "imperial", "american units", "in feet", "pounds and ounces", "us customary", "in f", "in pounds", "customary units", "in degrees f"),
-}  # fmt: skip
+DEPTHS = {1: cues("depth", "brief"), 3: cues("depth", "full")}
+LIDS = {False: cues("lid", "off"), True: cues("lid", "on")}
+SYSTEMS: dict[Units, tuple[str, ...]] = {"metric": cues("units", "metric"), "us": cues("units", "us")}
 METRIC_UNITS = ("m", "km", "degC", "kg", "g", "ml", "l", "dl", "hPa", "kPa", "cm", "mm")
 US_UNITS = ("ft", "mi", "degF", "lb", "oz", "inHg", "qt", "gal", "pt", "in", "fl_oz", "psi")
-
-
-def said(words: Sequence[str], phrases: Iterable[str]) -> bool:
-    """Whether one of the phrases stands among the words."""
-    text = f" {' '.join(words)} "
-    return any(f" {phrase} " in text for phrase in phrases)
 
 
 def depth(words: Sequence[str]) -> int | None:

@@ -110,7 +110,10 @@ Found(start=0, end=2, kind='ingredient', id='ribs', sure=1.0))
     kept: list[Found] = []
     for match in sorted(found, key=lambda match: -len(match)):
         rivals = [k for k in kept if k.start < match.end and match.start < k.end]
-        if all((k.start, k.end) == (match.start, match.end) and {k.kind, match.kind} == {"dish", "ingredient"} for k in rivals):
+        if all(
+            (k.start, k.end) == (match.start, match.end) and {k.kind, match.kind} == {"dish", "ingredient"}
+            for k in rivals
+        ):
             kept.append(match)
     return tuple(sorted(kept, key=lambda match: match.start))
 

@@ -11,15 +11,17 @@ from spacy.tokens import Doc
 
 from assistant.language.heard import Number
 
-ONES = {w: i for i, w in enumerate("zero one two three four five six seven eight nine".split())}
+ONES = {
+    "zero": 0, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9,
+}  # fmt: skip
 TEENS = {
-    w: i
-    for i, w in enumerate(
-        "ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen".split(), start=10
-    )
-}
-TENS = {w: 10 * i for i, w in enumerate("twenty thirty forty fifty sixty seventy eighty ninety".split(), start=2)}
-TENS["fourty"] = 40
+    "ten": 10, "eleven": 11, "twelve": 12, "thirteen": 13, "fourteen": 14, "fifteen": 15, "sixteen": 16,
+    "seventeen": 17, "eighteen": 18, "nineteen": 19,
+}  # fmt: skip
+TENS = {
+    "twenty": 20, "thirty": 30, "forty": 40, "fourty": 40, "fifty": 50, "sixty": 60, "seventy": 70, "eighty": 80,
+    "ninety": 90,
+}  # fmt: skip
 SCALES = {"hundred": 100, "thousand": 1000, "thousands": 1000}
 PARTS = {"half": 1 / 2, "third": 1 / 3, "quarter": 1 / 4, "eighth": 1 / 8}
 PARTS |= {f"{word}s": part for word, part in PARTS.items()}

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from functools import cache
+from typing import Any
 
 from rules import tables
 
@@ -10,23 +12,23 @@ FT_M = 0.3048
 
 
 @cache
-def _rows() -> dict[str, dict[str, object]]:
+def _rows() -> dict[str, dict[str, Any]]:
     path = "lexicon/places.toml"
     rows = tables.read_toml(path)["place"] if tables.data_path(path).is_file() else []
     return {row["name"]: row for row in rows}
 
 
 @cache
-def _airports() -> dict[str, dict[str, float]]:
+def _airports() -> Mapping[str, Mapping[str, Any]]:
     import airportsdata
 
-    return airportsdata.load("IATA")  # type: ignore[no-any-return]
+    return airportsdata.load("IATA")
 
 
 def elevation_m(place: str) -> float | None:
     """Elevation of a place of the lexicon [m], or None where neither it nor its airport is known."""
     row = _rows().get(place, {})
     if "elevation_m" in row:
-        return float(str(row["elevation_m"]))
+        return float(row["elevation_m"])
     airport = _airports().get(str(row.get("airport", "")).upper())
-    return airport["elevation"] * FT_M if airport else None
+    return float(airport["elevation"]) * FT_M if airport else None

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from assistant.language.cues import cues, said
 from assistant.language.heard import Elevation, Measure, Number
 from assistant.language.measures import to_si
 from rules import air, water
@@ -14,15 +15,14 @@ from rules.model import Units, Unused
 BAROMETER_UNITS = ("hPa", "inHg", "mmHg", "kPa", "Pa", "atm", "bar")
 PSI_PA = 6894.757
 HIGHEST_GAUGE_PA = 30 * PSI_PA
+POUNDS_OF_GAUGE = (4, 20)
+GAUGE_LEADS, GAUGE_TAILS = ("at", "to", "and", "or", "than", "between"), ("weight", "pressure", "jiggler")
 # Common practice: the low setting of stove-top and electric cookers is 6 to 8 psi
 LOW_SETTING_PA = 7 * PSI_PA
-LOW_SETTING = ("low pressure", "low setting", "pressure low", "lowest pressure")
+LOW_SETTING = cues("temperature", "low_setting")
+TEMPERATURE_LEADS, BOIL_TEST_THINGS = cues("temperature", "leads"), cues("temperature", "boil_test")
 BOILED_C = (81.0, 102.0)
 FULL_SCALE_F = (150.0, 216.0)
-TEMPERATURE_CUES = (
-    "at", "to", "of", "oven", "reads", "read", "reading", "says", "say", "hits", "hit", "is", "temp", "temperature",
-    "about", "around", "only", "degrees", "shows", "reach", "reaches", "reached", "from", "its", "than", "boils", "be", "been", "boil", "on", "gave", "got", "still", "test", "measured", "off", "was", "boiled", "boiling", "get",
-)  # fmt: skip
 BARE_F, BARE_C, OVEN_F = (90.0, 600.0), (30.0, 300.0), (200.0, 500.0)
 NOT_DEGREES = (["pm"], ["am"], ["people"], [":"], ["%"])
 
@@ -42,17 +42,20 @@ def gauge_pa(measures: Sequence[Measure], words: Sequence[str], in_cooker: bool)
     in_cooker: whether the talk is of a pressure cooker or canner; then 15 pounds are a pressure
     """
     for m in measures:
-        if m.kind == "pressure" and 0 < m.low <= HIGHEST_GAUGE_PA and (m.unit == "psi" or (in_cooker and m.low < 5e4 or in_cooker and m.unit in ("kPa", "bar"))):
+        if m.kind == "pressure" and 0 < m.low <= HIGHEST_GAUGE_PA and (m.unit == "psi" or in_cooker):
             return m.low
-        if in_cooker and m.kind == "mass" and m.unit == "lb" and 4 <= m.said <= 20 and is_gauge(m, words):
+        if in_cooker and is_gauge(m, words):
             return m.said * PSI_PA
-    return LOW_SETTING_PA if in_cooker and any(cue in " ".join(words) for cue in LOW_SETTING) else None
+    return LOW_SETTING_PA if in_cooker and said(words, LOW_SETTING) else None
 
 
 def is_gauge(m: Measure, words: Sequence[str]) -> bool:
     """Whether pounds are said as a pressure: at 15 pounds, the 15 pound weight."""
-    before, after = words[m.start - 1] if m.start else "", words[m.end : m.end + 1]
-    return after[:1] != ["of"] and (before in ("at", "to", "and", "or", "than", "between") or after[:1] in (["weight"], ["pressure"], ["jiggler"]))
+    low, high = POUNDS_OF_GAUGE
+    if m.unit != "lb" or not low <= m.said <= high:
+        return False
+    before, after = words[m.start - 1] if m.start else "", words[m.end] if m.end < len(words) else ""
+    return after != "of" and (before in GAUGE_LEADS or after in GAUGE_TAILS)
 
 
 def barometer(
@@ -69,16 +72,17 @@ def barometer(
     reading = next((m for m in measures if _is_barometer(m, gauge)), None)
     if reading is None:
         return Barometer()
-    said = " ".join(words[reading.start : reading.end])
+    text = " ".join(words[reading.start : reading.end])
     true_pa = reading.low - reads_high_pa
     if elevation_m is not None and air.LOWEST_M <= elevation_m <= air.HIGHEST_M:
-        return _beside_elevation(true_pa, elevation_m, said)
+        return _beside_elevation(true_pa, elevation_m, text)
     if true_pa > air.SEA_LEVEL_PA * 0.965:
-        return Barometer(unused=(Unused("elevation", said, WEATHER_REPORT.format(said=said)),))
+        return Barometer(unused=(Unused("elevation", text, WEATHER_REPORT.format(said=text)),))
     try:
         return Barometer(true_pa, air.elevation_m(true_pa))
     except OutOfRange:
-        return Barometer(unused=(Unused("elevation", said, f"{said} is no air pressure of a kitchen on land. What is your elevation?"),))
+        reason = f"{text} is no air pressure of a kitchen on land. What is your elevation?"
+        return Barometer(unused=(Unused("elevation", text, reason),))
 
 
 WEATHER_REPORT = (
@@ -117,7 +121,8 @@ def temperatures_c(
     """
     found = [(m.start, m.low) for m in measures if m.kind == "temperature"]
     found += [(m.start, _unscaled(m.low, words, units)) for m in measures if m.kind == "degree"]
-    taken = {i for span in (*measures, *elevations) for i in range(span.start, span.end)}
+    spans: tuple[Measure | Elevation, ...] = (*measures, *elevations)
+    taken = {i for span in spans for i in range(span.start, span.end)}
     for number in numbers:
         if number.start not in taken and _is_temperature(number, words, units, hot):
             found.append((number.start, _unscaled(number.value, words, units)))
@@ -128,7 +133,7 @@ def _is_temperature(number: Number, words: Sequence[str], units: Units, hot: boo
     before, after = words[number.start - 1] if number.start else "", words[number.end : number.end + 1]
     if after in (["oven"], ["fryer"], ["oil"]):
         return OVEN_F[0] <= number.value <= OVEN_F[1]
-    if before not in TEMPERATURE_CUES or after in NOT_DEGREES:
+    if before not in TEMPERATURE_LEADS or after in NOT_DEGREES:
         return False
     oven = before in ("at", "oven", "to") and OVEN_F[0] <= number.value <= OVEN_F[1]
     low, high = BARE_F if units == "us" else BARE_C
@@ -150,7 +155,6 @@ def _unscaled(value: float, words: Sequence[str], units: Units) -> float:
     return value if metric and value <= BARE_C[1] else to_si(value, "degF")
 
 
-BOIL_TEST_THINGS = ("water", "waters", "kettle", "thermometer", "probe", "boil", "boils", "boiling", "pot", "point", "test")
 FULL_BOIL_C = (100.0, 0.05)
 
 

@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 
 from spacy.tokens import Doc
 
 from assistant.language import heights, hints, lexicon, readings, subject, unknown
-from assistant.language.heard import Found, Measure
+from assistant.language.cues import cues
+from assistant.language.heard import Found, Measure, Number
+from assistant.language.text import LONGEST
 from rules import water
 from rules.dishes import dishes
 from rules.model import Kitchen, Quantity, Request, Units, Unused
@@ -22,12 +24,13 @@ METHODLESS_TOPICS = (*PASSING, "boiling_point", "calibrate", "set_kitchen", "con
 IN_COOKER = ("pressure", "preserve")
 HOT_METHODS = ("bake", "roast", "fry", "braise", "sugarwork", "smoke", "grill", "sous_vide", "slow_cook", "poach")
 HOT_TOPICS = ("temperature", "bake_adjust", "sugar_stage", "calibrate", "doneness", "boiling_point", "convert_recipe")
-HOT_WORDS = ("oven", "fryer", "oil", "temp", "temperature", "thermometer", "probe", "internal", "boils", "smoker", "reads")
+HOT_WORDS = cues("temperature", "hot")
+FEEDING, GATHERING = cues("portions", "feeding"), cues("portions", "gathering")
 BAKING_TOPICS = ("bake_adjust", "convert_recipe")
 FEEDING_TOPICS = ("order", "schedule")
 IMPLIED_METHODS = {
-    "oil": "fry", "fryer": "fry", "fat": "fry", "lard": "fry", "shortening": "fry", "wok": "fry", "proofer": "proof", "proof": "proof",
-    "smoker": "smoke", "steamer": "steam", "brew": "brew", "griddle": "fry",
+    "oil": "fry", "fryer": "fry", "fat": "fry", "lard": "fry", "shortening": "fry", "wok": "fry", "griddle": "fry",
+    "proofer": "proof", "proof": "proof", "smoker": "smoke", "steamer": "steam", "brew": "brew",
 }  # fmt: skip
 
 
@@ -94,7 +97,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         equipment=equipment(words, found),
         unused=(*height.unused, *barometer.unused, *((no_such,) if no_such else ()), *unknown.places(doc)),
     )  # fmt: skip
-    return Hearing(request, elliptical, units, hints.depth(words))
+    plain = next((number.value for number in plain_numbers(doc)), None)
+    return Hearing(request, elliptical, units, hints.depth(words), partial(subject.subject, doc), plain)
 
 
 def _first(*values: float | None) -> float | None:
@@ -155,23 +159,21 @@ MOST_PORTIONS = 100_000
 
 def portions(doc: Doc, topic: str) -> int | None:
     """How many people: 60 covers, serves 8, a party of 20, and where the talk is of buying, plain `for 12`."""
-    said = [m.said for m in doc._.measures if m.kind == "portion" and m.said >= 1]
-    if not said:
-        taken = {i for span in (*doc._.measures, *doc._.elevations, *doc._.clock) for i in range(span.start, span.end)}
-        said = [n.value for n in doc._.numbers if n.start not in taken and n.value >= 1 and _counts_people(doc, n.start, topic)]
-    return int(said[0]) if said and said[0] <= MOST_PORTIONS else None
+    said = [m.said for m in doc._.measures if m.kind == "portion"]
+    said = said or [n.value for n in plain_numbers(doc) if _counts_people(doc, n.start, topic)]
+    return int(said[0]) if said and 1 <= said[0] <= MOST_PORTIONS else None
 
 
 def _counts_people(doc: Doc, at: int, topic: str) -> bool:
-    before, two = doc[at - 1].norm_ if at else "", doc[max(0, at - 2) : at].text.lower()
-    feeding = before in ("serves", "feeds", "feed", "feeding", "serve", "covers", "portions") or two in ("party of", "group of", "table of", "crowd of", "team of")
-    return feeding or (topic in FEEDING_TOPICS and before in ("for", "about", "around", "of"))
+    before, two = doc[at - 1].norm_ if at else "", " ".join(t.norm_ for t in doc[max(0, at - 2) : at])
+    counted = topic in FEEDING_TOPICS and before in ("for", "about", "around", "of")
+    return counted or before in FEEDING or two in GATHERING
 
 
-def plain_number(doc: Doc) -> float | None:
-    """The first number that nothing else has claimed."""
+def plain_numbers(doc: Doc) -> list[Number]:
+    """The numbers that nothing else has claimed."""
     taken = {i for span in (*doc._.measures, *doc._.elevations, *doc._.clock) for i in range(span.start, span.end)}
-    return next((n.value for n in doc._.numbers if n.start not in taken), None)
+    return [number for number in doc._.numbers if number.start not in taken]
 
 
 def service_time(clock: Sequence[Measure]) -> str | None:
@@ -181,7 +183,7 @@ def service_time(clock: Sequence[Measure]) -> str | None:
 
 def capped(request: Request, dropped: int) -> Request:
     """The request with a note that the end of a very long text was not read."""
-    from dataclasses import replace
-
-    note = Unused("text", f"the last {dropped:,} characters", "I read the first 2,000 characters; ask one thing at a time.")
-    return replace(request, unused=(*request.unused, note)) if dropped else request
+    if not dropped:
+        return request
+    reason = f"I read the first {LONGEST:,} characters; ask one thing at a time."
+    return replace(request, unused=(*request.unused, Unused("text", f"the last {dropped:,} characters", reason)))

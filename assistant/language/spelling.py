@@ -1,12 +1,12 @@
-"""Component: mends slips of spelling, word by word, towards words the lexicon knows. In doubt it leaves a word alone."""
+"""Component: mends slips of spelling, word by word, towards words of the lexicon. In doubt it leaves a word alone."""
 
 from __future__ import annotations
 
 from collections import defaultdict
 from functools import cache
 
-from spacy.language import Language
 from spacy.lang.en.stop_words import STOP_WORDS
+from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.language import lexicon, topics

@@ -1,4 +1,4 @@
-"""Text as it came -> text that the pipeline can read: bounded, printable, in plain letters, one way to write a thing."""
+"""Text as it came -> text that the pipeline can read: bounded, printable, plain letters, one way to write a thing."""
 
 from __future__ import annotations
 
@@ -11,9 +11,9 @@ LONGEST = 2000
 _FRACTIONS = {c: unicodedata.normalize("NFKC", c).replace("\u2044", "/") for c in "¼½¾⅐⅑⅒⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞"}
 _SIGNS = str.maketrans(
     {
-        **{mark: "'" for mark in "‘’‛ʼ′´`"},
-        **{mark: '"' for mark in "“”„‟″"},
-        **{mark: "-" for mark in "‐‑‒–—―−"},
+        **dict.fromkeys("‘’‛ʼ′´`", "'"),
+        **dict.fromkeys("“”„‟″", '"'),
+        **dict.fromkeys("‐‑‒–—―−", "-"),
         "º": "°",
         "˚": "°",
         "\u2044": "/",

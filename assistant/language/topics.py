@@ -1,4 +1,4 @@
-"""Component: what kind of question it is. Cues of the catalogue count first, a learned table of words tells the rest."""
+"""Component: what kind of question it is, by the cues of the catalogue and a learned table of words."""
 
 from __future__ import annotations
 
@@ -7,6 +7,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cache
 from itertools import pairwise
+from typing import Any
 
 from spacy.language import Language
 from spacy.tokens import Doc
@@ -67,7 +68,7 @@ def decide(doc: Doc) -> Topic:
     learned, present = weights(), features(doc)
     if not any(feature in learned.features for feature in present if not feature.startswith((START, "has:"))):
         return Topic(NOTHING_KNOWN, 0.0, ())
-    scores = dict(zip(learned.topics, learned.bias, strict=True)) | {}
+    scores = dict(zip(learned.topics, learned.bias, strict=True))
     for feature in present:
         for topic, weight in learned.features.get(feature, {}).items():
             scores[topic] += weight
@@ -90,7 +91,7 @@ def weights() -> Weights:
 
 
 @cache
-def catalogue() -> tuple[dict[str, object], ...]:
+def catalogue() -> tuple[dict[str, Any], ...]:
     """The rows of the catalogue of questions."""
     return tuple(tables.read_toml(CATALOGUE)["topic"])
 
@@ -98,7 +99,7 @@ def catalogue() -> tuple[dict[str, object], ...]:
 @cache
 def cues() -> tuple[tuple[str, str], ...]:
     """Cue and topic, every one."""
-    return tuple((f" {fold(cue)} ", str(row["id"])) for row in catalogue() for cue in row.get("cues", ()))  # type: ignore[attr-defined]
+    return tuple((f" {fold(cue)} ", str(row["id"])) for row in catalogue() for cue in row.get("cues", ()))
 
 
 def cue_scores(doc: Doc) -> dict[str, float]:
@@ -149,7 +150,8 @@ def outline(doc: Doc) -> list[str]:
             names.setdefault(found.start, (found.end, f"<{found.kind}>"))
     for elevation in doc._.elevations:
         names[elevation.start] = (elevation.end, "<elevation>")
-    words, at = [], 0
+    words: list[str] = []
+    at = 0
     while at < len(doc):
         end, name = names.get(at, (at + 1, doc[at].norm_))
         if name != "<dish>" or words[-1:] != ["<dish>"]:

@@ -12,9 +12,10 @@ import re
 from collections import Counter
 from collections.abc import Sequence
 from pathlib import Path
+from typing import Any
 
 import numpy as np
-import srsly
+import srsly  # type: ignore[import-untyped]
 
 from assistant.language import topics
 from assistant.language.pipeline import read
@@ -31,7 +32,9 @@ ENTITY = re.compile(r"\[([^\]]+)\](?:\([^)]*\)|\{[^}]*\})")
 def examples() -> list[tuple[str, str]]:
     """Topic and sentence of every training example, files in alphabetical order; entity marks are taken off."""
     found = []
-    for path in sorted((f for f in tables.data_path(FOLDER).iterdir() if f.name.endswith(".yml")), key=lambda f: f.name):
+    for path in sorted(
+        (f for f in tables.data_path(FOLDER).iterdir() if f.name.endswith(".yml")), key=lambda f: f.name
+    ):
         for row in srsly.yaml_loads(path.read_text(encoding="utf-8"))["nlu"]:
             lines = [line.strip() for line in row["examples"].splitlines()]
             found += [(row["intent"], ENTITY.sub(r"\1", line[2:])) for line in lines if line.startswith("- ")]
@@ -43,7 +46,7 @@ def fingerprint(pairs: Sequence[tuple[str, str]]) -> str:
     return hashlib.sha256(json.dumps([pairs, topics.cues(), topics.concepts()]).encode()).hexdigest()[:16]
 
 
-def learn(pairs: Sequence[tuple[str, str]]) -> dict[str, object]:
+def learn(pairs: Sequence[tuple[str, str]]) -> dict[str, Any]:
     """The table of weights, ready for JSON."""
     names = [str(row["id"]) for row in topics.catalogue()]
     docs = [read(sentence) for _, sentence in pairs]
@@ -62,7 +65,7 @@ def learn(pairs: Sequence[tuple[str, str]]) -> dict[str, object]:
     weight, bias = _descend(x, y, cues)
     table = {
         feature: {str(j): round(float(w), 2) for j, w in enumerate(row) if abs(w) >= SMALLEST_WEIGHT}
-        for feature, row in zip(kept, weight, strict=True)
+        for feature, row in zip(kept, list(weight), strict=True)
     }
     return {
         "examples": fingerprint(pairs),
@@ -74,7 +77,8 @@ def learn(pairs: Sequence[tuple[str, str]]) -> dict[str, object]:
 
 def _descend(x: np.ndarray, y: np.ndarray, offset: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
     """Weights and biases by gradient descent, each feature with its own step (AdaGrad)."""
-    weight, bias = np.zeros((x.shape[1], y.shape[1]), dtype=np.float32), np.zeros(y.shape[1], dtype=np.float32)
+    weight: np.ndarray = np.zeros((x.shape[1], y.shape[1]), dtype=np.float32)
+    bias: np.ndarray = np.zeros(y.shape[1], dtype=np.float32)
     past_weight, past_bias = np.full_like(weight, 1e-8), np.full_like(bias, 1e-8)
     for _ in range(STEPS):
         z = x @ weight + bias + offset
@@ -93,11 +97,10 @@ def _descend(x: np.ndarray, y: np.ndarray, offset: np.ndarray) -> tuple[np.ndarr
 def main() -> None:
     """Write the table."""
     made = learn(examples())
-    lines = [json.dumps(f, ensure_ascii=False) + ": " + json.dumps(row) for f, row in made.pop("features").items()]  # type: ignore[attr-defined]
-    head = json.dumps(made, ensure_ascii=False)[:-1]
-    Path(str(tables.data_path(topics.WEIGHTS))).write_text(
-        head + ', "features": {\n' + ",\n".join(lines) + "\n}}\n", encoding="utf-8"
-    )
+    head = json.dumps({key: value for key, value in made.items() if key != "features"})[:-1]
+    lines = ",\n".join(f"{json.dumps(feature)}: {json.dumps(row)}" for feature, row in made["features"].items())
+    path = Path(str(tables.data_path(topics.WEIGHTS)))
+    path.write_text(f'{head}, "features": {{\n{lines}\n}}}}\n', encoding="utf-8")
 
 
 if __name__ == "__main__":

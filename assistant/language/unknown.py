@@ -2,33 +2,26 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
+from itertools import pairwise, takewhile
 
 from spacy.tokens import Doc
 
 from assistant.language import spelling, topics
+from assistant.language.cues import cues
 from assistant.language.hints import DEPTHS, LIDS, SYSTEMS
 from rules.model import Unused
 
 COOKING_TOPICS = ("time", "temperature", "doneness", "order", "schedule", "bake_adjust")
-BEFORE_A_DISH = ("some", "the", "my", "a", "an", "of", "for", "cook", "cooking", "make", "making", "do", "does", "this", "our", "fresh", "frozen")
+BEFORE_DISH, BEFORE_PLACE = cues("unknown", "before_dish"), cues("unknown", "before_place")
+LIVING = cues("unknown", "living")
 # topics whose cues may only go on with the question before: how long for lamb shanks
 ASKED_OF_ANY_DISH = {"time", "set_kitchen", "timer"}
-LIVING = ("in", "near", "from", "outside")
-LEANING = frozenset(
-    """
-    and what about how at in on for with the a an to of it its is are now then ok okay so but instead if same please use
-    uh um well no not yes yeah sorry i im we were me my mean meant make that actually rather this be here up there from
-    was am by do does or just try same again also one switch show give as say tell us people going down high elevation
-    altitude kitchen let lets use using want like about around roughly approximately above below sea level wait oops scratch
-    correction only over under cook cooking cooked made them those these would i'd id it'll too thing and/or ones
-    should could can get got some any more
-    """.split()
-)
-HINT_WORDS = frozenset(
-    word for table in (SYSTEMS, DEPTHS, LIDS) for phrases in table.values() for phrase in phrases for word in phrase.split()
-)
+LEANING = frozenset(cues("leaning", "words"))
+HINTS = (*DEPTHS.values(), *LIDS.values(), *SYSTEMS.values())
+HINT_WORDS = frozenset(word for phrases in HINTS for phrase in phrases for word in phrase.split())
 LONGEST_DISH = 3
+WHERE = "I do not know how high {name} is. What is the elevation there, in feet or metres?"
 
 
 def claimed(doc: Doc) -> set[int]:
@@ -63,7 +56,7 @@ def _names(doc: Doc) -> Iterator[str]:
     strange = [t.i not in kept and _is_strange(t.norm_) for t in doc]
     for i in range(len(doc)):
         begins = strange[i] and not (i and strange[i - 1])
-        if begins and (i in methods or (i and doc[i - 1].norm_ in BEFORE_A_DISH)):
+        if begins and (i in methods or (i and doc[i - 1].norm_ in BEFORE_DISH)):
             end = next((j for j in range(i, len(doc)) if not strange[j]), len(doc))
             if end - i <= LONGEST_DISH:
                 yield doc[i:end].text
@@ -75,17 +68,15 @@ def _is_strange(word: str) -> bool:
     return word not in topics.weights().features
 
 
-def places(doc: Doc) -> Iterable[Unused]:
+def places(doc: Doc) -> list[Unused]:
     """A place that is named but not known, where no elevation is given beside it."""
-    if any(e.role == "here" for e in doc._.elevations):
-        return
-    kept = claimed(doc)
-    for token in doc[1:]:
-        here = doc[token.i - 1].norm_ in LIVING and token.i not in kept and _is_strange(token.norm_)
-        if here and (token.text[:1].isupper() or any(t.norm_ in ("live", "im", "living", "we", "were", "am") for t in doc[: token.i])):
-            end = token.i + 1
-            while end < len(doc) and end not in kept and (doc[end].text[:1].isupper() and doc[end].is_alpha):
-                end += 1
-            name = doc[token.i : end].text
-            yield Unused("elevation", name, f"I do not know how high {name} is. What is the elevation there, in feet or metres?")
-            return
+    if any(elevation.role == "here" for elevation in doc._.elevations):
+        return []
+    kept, lives = claimed(doc), any(token.norm_ in LIVING for token in doc)
+    for before, token in pairwise(doc):
+        strange = before.norm_ in BEFORE_PLACE and token.i not in kept and _is_strange(token.norm_)
+        if strange and (lives or token.text[0].isupper()):
+            rest = takewhile(lambda t: t.i not in kept and t.text[0].isupper(), doc[token.i + 1 :])
+            name = " ".join(t.text for t in (token, *rest))
+            return [Unused("elevation", name, WHERE.format(name=name))]
+    return []
