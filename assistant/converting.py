@@ -7,7 +7,8 @@ from dataclasses import replace
 
 from assistant.errors import AssistantError
 from assistant.recipes.read import read
-from assistant.recipes.text import bare_yields, read_yields
+from assistant.recipes.scale import scaled
+from assistant.recipes.text import bare_yields, read_yields, retimed
 from rules.baking.convert import Converted, convert
 from rules.model import Caution, Units
 from rules.recipe import Amount, Recipe
@@ -70,21 +71,14 @@ def convert_recipe(
     '1 tbsp plus 1 tsp baking powder'
     """
     recipe = read(content, name=name)
-    if servings is None:
-        return convert(
-            recipe, from_elevation_m=from_elevation_m, to_elevation_m=to_elevation_m, style=style, units=units
-        )
-    from assistant.recipes.scale import scaled
-
-    factor = _factor(recipe, servings, name)
+    factor = 1.0 if servings is None else _factor(recipe, servings, name)
+    batch = scaled(recipe, factor)
     converted = convert(
-        scaled(recipe, factor),
-        from_elevation_m=from_elevation_m,
-        to_elevation_m=to_elevation_m,
-        style=style,
-        units=units,
+        batch, from_elevation_m=from_elevation_m, to_elevation_m=to_elevation_m, style=style, units=units
     )
-    return _beside(recipe, converted, factor)
+    notes = tuple(retimed(note, batch, converted.plain) for note in converted.plain.notes)
+    converted = replace(converted, plain=replace(converted.plain, notes=notes))
+    return converted if factor == 1 else _beside(recipe, converted, factor)
 
 
 def _factor(recipe: Recipe, servings: float, name: str) -> float:

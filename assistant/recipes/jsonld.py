@@ -295,9 +295,23 @@ def to_jsonld(recipe: Recipe) -> dict[str, Any] | list[Any]:
         node["name"] = recipe.title
     if recipe.yields != before.yields:
         node["recipeYield"] = _yield_text(recipe.yields)
+    _write_times(node, recipe, before)
     _write_ingredients(node, recipe, before)
     _write_steps(node, recipe, before)
     return document
+
+
+def recipe_node(document: Any) -> dict[str, Any]:
+    """The Recipe inside a document that to_jsonld gave."""
+    node: dict[str, Any] = _at(document, _recipe_path(document) or ())
+    return node
+
+
+def _write_times(node: dict[str, Any], recipe: Recipe, before: Recipe) -> None:
+    for key, name in _FACTS.items():
+        minutes = getattr(recipe, f"{key}_min")
+        if minutes is not None and minutes != getattr(before, f"{key}_min"):
+            node[name] = _duration(minutes)
 
 
 def _write_ingredients(node: dict[str, Any], recipe: Recipe, before: Recipe) -> None:

@@ -18,7 +18,7 @@ from rules.say import round_to
 
 FINE_ROLES = ("leavening", "yeast", "salt")
 SPOONED = ("pinch", "dash", "tsp", "tbsp", "cup", "pt", "qt", "gal")
-QUART_CUPS = 8.0
+SMALL_TSP = {"pinch": 1 / 16, "dash": 1 / 8}
 # How far a number of eggs may be off when it is rounded to a whole one [share].
 EGG_SLACK = 0.06
 SPELLED = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
@@ -81,19 +81,19 @@ def _poured(line: IngredientLine, factor: float, mass_g: float | None) -> Ingred
 
 
 def _unit_for(amount: float, unit: str | None, *, fine: bool) -> str | None:
-    """Teaspoons up to three, tablespoons up to four, cups above; leavening and salt by the spoon, weights as they are."""
-    spoons = in_unit(amount, unit, "tsp") if unit in SPOONED else amount / 16 if unit == "pinch" else None
-    if unit in ("pinch", "dash"):
-        spoons = amount / (16 if unit == "pinch" else 8)
+    """Tablespoons where they come out even, teaspoons below, cups above; leavening and salt never by the cup."""
+    small = SMALL_TSP.get(unit or "")
+    spoons = amount * small if small else in_unit(amount, unit, "tsp") if unit in SPOONED else None
     if spoons is None:
         return unit
-    if spoons < 2.99:
-        return "tsp"
-    return "tbsp" if spoons < 11.99 or fine else "cup"
+    even = spoons > 2.99 and abs(spoons / 1.5 - round_to(spoons / 1.5, 1)) < 0.01
+    if spoons < 5.99 or fine:
+        return "tbsp" if even else "tsp"
+    return "tbsp" if spoons < 11.99 else "cup"
 
 
 def _fitted(amount: float, *, unit: str | None, to: str | None, fine: bool) -> float:
-    small = {"pinch": 1 / 16, "dash": 1 / 8}.get(unit or "")
+    small = SMALL_TSP.get(unit or "")
     value = in_unit(amount * small, "tsp", to) if small else in_unit(amount, unit, to)
     return _thirds(kitchen(value or amount, to, fine=fine), value or amount, to)
 
@@ -169,14 +169,14 @@ def _number(noun: str, many: bool) -> str:
     if many:
         if low.endswith(("s", "x", "ch", "sh")) or low in ("garlic", "fish"):
             return noun if low.endswith("s") or low in ("garlic", "fish") else noun + "es"
-        if low.endswith("leaf"):
+        if low.endswith(("leaf", "loaf", "half")):
             return noun[:-1] + "ves"
         if low.endswith("y") and low[-2:-1] not in "aeiou":
             return noun[:-1] + "ies"
         return noun + ("es" if low.endswith(("tato", "mato", "mango")) else "s")
     if low.endswith("ies") and len(low) > 4:
         return noun[:-3] + "y"
-    if low.endswith("leaves"):
+    if low.endswith(("leaves", "loaves", "halves")):
         return noun[:-3] + "f"
     if low.endswith(("toes", "goes", "ches", "shes", "xes")):
         return noun[:-2]
@@ -226,10 +226,12 @@ def _yields(yields: Amount, factor: float) -> Amount:
             return found.group()
         return fraction(round_to(_value(found.group()) * factor, 0.25) or 0.25)
 
-    return replace(
-        yields, value=yields.value * factor, high=yields.high and yields.high * factor,
-        line=_COUNTED.sub(times, yields.line),
-    )  # fmt: skip
+    value = yields.value * factor
+    line = _COUNTED.sub(times, yields.line)
+    if yields.unit:
+        word = re.compile(rf"\b(?:{_number(yields.unit, False)}|{_number(yields.unit, True)})\b", _FLAGS)
+        line = word.sub(lambda m: _number(m.group(), (yields.high or 0) * factor > 1 or value > 1), line, count=1)
+    return replace(yields, value=value, high=yields.high and yields.high * factor, line=line)
 
 
 def _value(figure: str) -> float:

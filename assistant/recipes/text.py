@@ -17,6 +17,7 @@ from assistant.recipes.lines import any_of, measure_at, read_line, words
 from assistant.recipes.numbers import NUMBER, NUMBER_WORD, RANGE_SIGN, number
 from assistant.recipes.steps import read_step, vessels
 from rules import tables
+from rules.baking.steps import in_words
 from rules.recipe import Amount, IngredientLine, Recipe
 
 Section = Literal["head", "ingredients", "steps", "notes"]
@@ -144,6 +145,18 @@ def _fact(line: str) -> dict[str, float]:
             elif times := read_step(match["what"]).times:
                 found[key] = times[0].low_min
     return found
+
+
+def retimed(note: str, before: Recipe, after: Recipe) -> str:
+    """A note that states the time of the whole recipe ("Bake time: 30 minutes"), with the time it has after a change."""
+    for key, pattern in _facts():
+        was, now = getattr(before, f"{key}_min", None), getattr(after, f"{key}_min", None)
+        found = pattern.search(note)
+        times = read_step(found["what"]).times if found else ()
+        if found and times and was is not None and now is not None and was != now:
+            start, end = (found.start("what") + at for at in (times[0].start, times[0].end))
+            note = note[:start] + in_words(now, now, note[start:end]) + note[end:]
+    return note
 
 
 def states_flour(line: str) -> bool:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from functools import cache
 from importlib.resources import files
@@ -139,7 +140,12 @@ def _notes(answer: Answer, say: Say) -> tuple[str, ...]:
 
 def _sources(answer: Answer) -> tuple[str, ...]:
     used = [i for b in answer.because for i in b.sources] + [i for c in answer.cautions for i in c.sources]
-    return tuple(_cite(source) for source in book.sources_of(tuple(used)))
+    return cited(used)
+
+
+def cited(ids: Iterable[str]) -> tuple[str, ...]:
+    """The entries of the bibliography as a reader sees them, in the order asked for, each once."""
+    return tuple(_cite(source) for source in book.sources_of(tuple(ids)))
 
 
 def _cite(source: tables.Source) -> str:

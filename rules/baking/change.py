@@ -40,6 +40,15 @@ class Change:
     item: str = ""
 
 
+def adds(change: Change) -> bool:
+    """Whether a change puts something in that the recipe does not list.
+
+    >>> adds(Change(what="pan", way="less", at="recipe", to_value=0.5, rule="baking.pan", because="", sources=()))
+    False
+    """
+    return change.at == "recipe" and bool(change.item) and bool(change.to_value) and change.way == "more"
+
+
 def ingredient(index: int) -> str:
     """Name of a place in the recipe, from an index that counts from zero.
 

@@ -31,7 +31,7 @@ from rules.baking.steps import StepTo
 from rules.errors import UnknownWord, within
 from rules.model import Caution, Units
 from rules.recipe import IngredientLine, Recipe
-from rules.say import duration_span
+from rules.say import duration_span, round_time_min
 
 # In the order in which the published advice wants them tried.
 COMPONENTS = (leavening, yeast, sugar, liquid, flour, eggs, fat, salt, foam, pan, wet_dish)
@@ -353,7 +353,7 @@ def _pot_cautions(batch: Batch, touched: set[str]) -> Iterator[Caution]:
 
 
 def _plain(recipe: Recipe, lines: tuple[LineTo, ...], new: tuple[StepTo, ...]) -> Recipe:
-    gained = [(t.mark.what, t.to_high_min - t.mark.high_min) for one in new for t in one.times]
+    gained = [(t.mark.what, t.to_low_min - t.mark.low_min) for one in new for t in one.times]
     return replace(
         recipe,
         ingredients=tuple(_plain_line(to) for to in lines),
@@ -365,7 +365,7 @@ def _plain(recipe: Recipe, lines: tuple[LineTo, ...], new: tuple[StepTo, ...]) -
 
 def _more(time_min: float | None, minutes: float) -> float | None:
     """A stated time of the whole recipe with what its steps gained; None where it states none."""
-    return time_min if time_min is None or not minutes else max(1.0, time_min + minutes)
+    return time_min if time_min is None or not minutes else max(1.0, round_time_min(time_min + minutes))
 
 
 def _plain_line(to: LineTo) -> IngredientLine:

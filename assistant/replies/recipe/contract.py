@@ -1,0 +1,81 @@
+"""The JSON contract of a converted recipe: `simmerline convert --json`."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from assistant.replies.recipe.pages import as_text
+from rules.baking.change import Change
+from rules.baking.convert import Converted, LineTo, round_mass
+from rules.baking.steps import StepTo
+from rules.model import Units
+
+SCHEMA = 1
+
+
+def as_json(converted: Converted, units: Units = "us") -> dict[str, Any]:
+    """The conversion as plain JSON values, keys in the order of the contract.
+
+    Temperatures are in degC, times in minutes, masses in grams; `from` and `to` of a change in the units they name.
+    units: which system stands first in `text`
+    """
+    yields, oven = converted.plain.yields, converted.oven
+    return {
+        "schema": SCHEMA,
+        "title": converted.recipe.title,
+        "style": {"id": converted.style, "sure": converted.sure},
+        "from_elevation_m": round(converted.from_elevation_m, 1),
+        "to_elevation_m": round(converted.to_elevation_m, 1),
+        "yields": {"value": yields.value, "unit": yields.unit} if yields else None,
+        "ingredients": [_ingredient(to) for to in converted.ingredients],
+        "oven": {k: getattr(oven, k) for k in ("from_c", "to_c", "low_c", "high_c")} if oven else None,
+        "steps": [_step(one) for one in converted.steps],
+        "changes": [_change(change) for change in converted.changes],
+        "unread": list(converted.unread),
+        "cautions": [{"level": c.level, "text": c.text, "sources": list(c.sources)} for c in converted.cautions],
+        "text": as_text(converted, units),
+    }
+
+
+def _ingredient(to: LineTo) -> dict[str, Any]:
+    line = to.line
+    return {
+        "line": line.line,
+        "component": line.component,
+        "item": line.item,
+        "amount": line.amount,
+        "amount_high": line.amount_high,
+        "unit": line.unit,
+        "mass_g": None if line.mass_g is None else round_mass(line.mass_g),
+        "to": {"amount": to.amount, "unit": to.unit, "mass_g": to.mass_g},
+    }
+
+
+def _step(one: StepTo) -> dict[str, Any]:
+    times = [
+        {
+            "low_min": t.mark.low_min,
+            "high_min": t.mark.high_min,
+            "to_low_min": t.to_low_min,
+            "to_high_min": t.to_high_min,
+            "what": t.mark.what,
+        }
+        for t in one.times
+    ]
+    temperatures = [
+        {"c": round(t.mark.low_c, 1), "to_c": round(t.to_c, 1), "what": t.mark.what} for t in one.temperatures
+    ]
+    return {"text": one.step.text, "to": one.text, "times": times, "temperatures": temperatures}
+
+
+def _change(change: Change) -> dict[str, Any]:
+    return {
+        "what": change.what,
+        "way": change.way,
+        "at": change.at,
+        "from": {"value": change.from_value, "unit": change.from_unit},
+        "to": {"value": change.to_value, "low": change.to_low, "high": change.to_high, "unit": change.to_unit},
+        "rule": change.rule,
+        "because": change.because,
+        "sources": list(change.sources),
+    }

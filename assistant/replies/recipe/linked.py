@@ -1,0 +1,35 @@
+"""The converted recipe as schema.org JSON-LD: the document it came from, brought up to date."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from assistant.recipes.jsonld import recipe_node, to_jsonld
+from assistant.replies.recipe.words import added, environment
+from rules.baking.change import adds
+from rules.baking.convert import Converted
+from rules.model import Units
+from rules.say import Say
+
+
+def as_jsonld(converted: Converted, units: Units = "us") -> dict[str, Any] | list[Any]:
+    """The converted recipe as a schema.org document; a document that is read is given back with every key it had.
+
+    What the recipe has no line for (water added, how full the pan) stands in the description. Where nothing changes
+    the document is as it was.
+    """
+    document = to_jsonld(converted.plain)
+    if converted.plain == converted.recipe:
+        return document
+    say = Say(units)
+    loose = [c for c in converted.changes if c.at == "recipe" and c.way != "same"]
+    note = environment().get_template("words/description.j2").render(
+        there=say.elevation(converted.from_elevation_m),
+        here=say.elevation(converted.to_elevation_m),
+        moved=converted.from_elevation_m != converted.to_elevation_m,
+        loose=[(added(c) if adds(c) else "", c.because) for c in loose],
+    )  # fmt: skip
+    node = recipe_node(document)
+    said = node.get("description")
+    node["description"] = "\n".join(filter(None, (said if isinstance(said, str) else "", note.strip())))
+    return document

@@ -1,0 +1,129 @@
+"""What every written form of a converted recipe shows, in words and in order; the forms only lay it out."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from itertools import groupby
+
+from assistant.replies.recipe.words import added, head, summary
+from assistant.replies.wording import cited
+from rules.baking.change import Change, adds
+from rules.baking.convert import Converted, LineTo
+from rules.model import Units
+from rules.say import Say, number
+
+# Signs that would drive a terminal, or turn the reading direction, rather than be read.
+_UNPRINTABLE = re.compile(r"[\x00-\x08\x0b-\x1f\x7f-\x9f\u200e\u200f\u202a-\u202e\u2066-\u2069]")
+_WEIGHED = re.compile(r"\d\s*(?:g|kg|grams?)\b", re.IGNORECASE)
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """A line of the recipe: as it was and as it is now. grams: its weight now, "" where not known or said already."""
+
+    was: str
+    now: str
+    changed: bool
+    grams: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Group:
+    """The rows of one sub-recipe; name "" for the only or unnamed one. first: the number of its first row."""
+
+    name: str
+    rows: tuple[Row, ...]
+    first: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """What changes, or stays, in a few words each, and the one reason for all of them."""
+
+    heads: tuple[str, ...]
+    because: str
+
+
+@dataclass(frozen=True, slots=True)
+class View:
+    """A converted recipe, ready to be laid out."""
+
+    title: str
+    summary: tuple[str, ...]
+    there: str
+    here: str
+    ingredients: tuple[Group, ...]
+    steps: tuple[Group, ...]
+    changes: tuple[Told, ...]
+    kept: tuple[Told, ...]
+    cautions: tuple[tuple[str, str], ...]
+    unread: tuple[str, ...]
+    notes: tuple[str, ...]
+    sources: tuple[str, ...]
+
+
+def view(converted: Converted, units: Units = "us") -> View:
+    """A conversion in words. units: which system stands first."""
+    say = Say(units)
+    recipe = converted.recipe
+    moved = [c for c in converted.changes if c.way != "same"]
+    rows = [(to.line.component, _ingredient(to)) for to in converted.ingredients]
+    rows += [("", Row("", added(c), True)) for c in moved if adds(c)]
+    steps = [
+        (one.step.component, Row(clean(one.step.text), clean(one.text), one.text != one.step.text))
+        for one in converted.steps
+    ]
+    return View(
+        title=clean(recipe.title) or "Recipe",
+        summary=summary(converted, say),
+        there=say.elevation(converted.from_elevation_m),
+        here=say.elevation(converted.to_elevation_m),
+        ingredients=tuple(_groups(rows)),
+        steps=tuple(_groups(steps)),
+        changes=tuple(_told(converted, moved)),
+        kept=tuple(_told(converted, [c for c in converted.changes if c.way == "same"])),
+        cautions=tuple((c.level, c.text) for c in converted.cautions),
+        unread=tuple(map(clean, converted.unread)),
+        notes=tuple(map(clean, converted.plain.notes)),
+        sources=cited(_sources(converted)),
+    )
+
+
+def clean(text: str) -> str:
+    """The text without control characters, on one line.
+
+    >>> clean("2 eggs\\x1b[31m,\\nbeaten")
+    '2 eggs[31m, beaten'
+    """
+    return " ".join(_UNPRINTABLE.sub("", text).split())
+
+
+def _ingredient(to: LineTo) -> Row:
+    weighed = to.mass_g is None or _WEIGHED.search(to.text)
+    grams = "" if weighed else f"{number(to.mass_g or 0, 1)} g"
+    return Row(clean(to.line.line), clean(to.text), to.changed, grams)
+
+
+def _groups(rows: Iterable[tuple[str, Row]]) -> Iterator[Group]:
+    first = 1
+    for name, members in groupby(rows, key=lambda row: row[0]):
+        found = tuple(row for _, row in members)
+        yield Group(clean(name), found, first)
+        first += len(found)
+
+
+def _told(converted: Converted, changes: Iterable[Change]) -> Iterator[Told]:
+    """The changes with one reason for those that share it, in the order in which each reason first comes."""
+    heads: dict[str, list[str]] = {}
+    for change in changes:
+        heads.setdefault(change.because, []).append(head(converted, change))
+    for because, found in heads.items():
+        heads_once = tuple(dict.fromkeys(map(clean, found)))
+        yield Told((heads_once[0][:1].upper() + heads_once[0][1:], *heads_once[1:]), because)
+
+
+def _sources(converted: Converted) -> Iterator[str]:
+    for told in (*converted.changes, *converted.cautions):
+        yield from told.sources

@@ -1,0 +1,134 @@
+"""The short phrases of a converted recipe, worded by templates/words/<name>.j2."""
+
+from __future__ import annotations
+
+import re
+from functools import cache
+from typing import Any
+
+from jinja2 import Environment, PackageLoader, StrictUndefined
+
+from assistant.converting import counted
+from rules.baking.change import Change
+from rules.baking.convert import Converted
+from rules.baking.eggs import sizes
+from rules.baking.rounding import fraction, measure
+from rules.baking.steps import TimeTo
+from rules.say import Say, duration, duration_span, number
+
+
+_ASIDE = re.compile(r"(\(was [^()]*\))")
+
+
+@cache
+def environment() -> Environment:
+    """The templates of a recipe; those of pages escape what they print."""
+    made = Environment(
+        loader=PackageLoader("assistant.replies.recipe"),
+        undefined=StrictUndefined,
+        trim_blocks=True,
+        lstrip_blocks=True,
+        autoescape=lambda name: bool(name and name.endswith(".html.j2")),
+    )
+    made.filters |= {"md": markdown_safe, "pieces": pieces}
+    return made
+
+
+def worded(name: str, /, **values: Any) -> str:
+    """A phrase on one line."""
+    return " ".join(environment().get_template(f"words/{name}.j2").render(**values).split())
+
+
+def markdown_safe(text: str) -> str:
+    """Text in which nothing is taken for Markdown or HTML.
+
+    >>> markdown_safe("Butter | 1 *cup* <b>")
+    'Butter \\\\| 1 \\\\*cup\\\\* &lt;b&gt;'
+    """
+    for sign in "\\`*_{}[]#|~":
+        text = text.replace(sign, "\\" + sign)
+    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")
+
+
+def pieces(text: str) -> list[tuple[str, bool]]:
+    """A rewritten step cut at its asides, each piece with whether it is one.
+
+    >>> pieces("Bake 24 minutes (was 30 minutes).")
+    [('Bake 24 minutes ', False), ('(was 30 minutes)', True), ('.', False)]
+    """
+    return [(part, part.startswith("(was ")) for part in _ASIDE.split(text) if part]
+
+
+def summary(converted: Converted, say: Say) -> tuple[str, ...]:
+    """Whence and whither, the style, and for how many."""
+    makes = counted(converted.plain)
+    lines = environment().get_template("words/summary.j2").render(
+        moved=converted.from_elevation_m != converted.to_elevation_m,
+        there=say.elevation(converted.from_elevation_m),
+        here=say.elevation(converted.to_elevation_m),
+        style=converted.style,
+        sure=converted.sure,
+        makes=converted.plain.yields.line if converted.plain.yields else "",
+        scaled=makes is not None and converted.plain.yields != converted.recipe.yields,
+        read=converted.recipe.yields.line if converted.recipe.yields else "",
+    )  # fmt: skip
+    return tuple(line.strip() for line in lines.splitlines() if line.strip())
+
+
+def added(change: Change) -> str:
+    """An ingredient that the recipe does not list.
+
+    >>> added(Change(what="liquid", way="more", at="recipe", item="water", to_value=2.0, to_unit="tbsp", rule="",
+    ...              because="", sources=()))
+    '2 tbsp water'
+    """
+    return f"{figure(change.to_value, change.to_unit)} {change.item}"
+
+
+def head(converted: Converted, change: Change) -> str:
+    """A change in a few words: what, where, from and to, and its range."""
+    time = _time(converted, change) if change.to_unit == "min" else None
+    was, now, low, high = (
+        figure(value, unit)
+        for value, unit in (
+            (change.from_value, change.from_unit),
+            (change.to_value, change.to_unit),
+            (change.to_low, change.to_unit),
+            (change.to_high, change.to_unit),
+        )
+    )
+    if time:
+        was = duration_span(time.mark.low_min, time.mark.high_min)
+        now = duration_span(time.to_low_min, time.to_high_min)
+    return worded(
+        "change", change=change, was=was, now=now, low=low, high=high, place=change.at,
+        ranged=change.to_low is not None and change.to_low != change.to_high and change.to_unit not in sizes(),
+    )  # fmt: skip
+
+
+def _time(converted: Converted, change: Change) -> TimeTo | None:
+    """The time of a step that a change is about."""
+    word, _, place = change.at.partition(" ")
+    if word != "step" or change.from_value is None:
+        return None
+    times = converted.steps[int(place) - 1].times
+    return next((t for t in times if (t.mark.low_min + t.mark.high_min) / 2 == change.from_value), None)
+
+
+def figure(value: float | None, unit: str | None) -> str:
+    """A figure of a change in the cook's words; "" for none.
+
+    >>> figure(370.0, "degF"), figure(26.0, "min"), figure(4.0, "extra-large"), figure(2.25, "tsp")
+    ('370 °F', '26 min', '4 extra-large', '2 1/4 tsp')
+    """
+    if value is None:
+        return ""
+    if unit in ("degF", "degC"):
+        return f"{number(value, 1)} °{unit[-1]}"
+    if unit == "min":
+        return duration(value)
+    if unit == "psi":
+        return f"{number(value, 1)} psi"
+    if unit and (unit.split(" plus ")[0] in sizes()):
+        return f"{fraction(value)} {unit}"
+    return measure(value, unit)
