@@ -42,6 +42,8 @@ def pressure_pa(elevation_m: float) -> float:
     return SEA_LEVEL_PA * math.pow(_temperature_ratio(elevation_m), EXPONENT)
 
 
+ROUNDING = 1e-9
+
 # `pressure_pa` is also the natural name of an argument, and would hide the function there
 _pressure_at = pressure_pa
 
@@ -57,7 +59,9 @@ def elevation_m(pressure_pa: float) -> float:
     >>> round(elevation_m(84_556))
     1500
     """
-    within("air pressure", pressure_pa, _pressure_at(HIGHEST_M), _pressure_at(LOWEST_M), "Pa", _PRESSURE_HINT)
+    # a pressure that was worked out from an elevation at the very end of the range may come back a rounding outside it
+    low, high = _pressure_at(HIGHEST_M) * (1 - ROUNDING), _pressure_at(LOWEST_M) * (1 + ROUNDING)
+    within("air pressure", pressure_pa, low, high, "Pa", _PRESSURE_HINT)
     found = SEA_LEVEL_K / LAPSE_K_PER_M * (1 - math.pow(pressure_pa / SEA_LEVEL_PA, 1 / EXPONENT))
     return min(max(found, LOWEST_M), HIGHEST_M)
 

@@ -29,6 +29,7 @@ def text(told: Explanation) -> str:
 @pytest.mark.parametrize(
     ("elevation_ft", "psia"), [(1000, 14.175), (5000, 12.230), (7000, 11.341), (10_000, 10.108), (15_000, 8.296)]
 )
+@pytest.mark.source("us-std-atm-1976")
 def test_air_pressure(elevation_ft: float, psia: float) -> None:
     """US standard atmosphere table in psia, read in a reprint; entries are good to 0.003."""
     told = at_ft("water_boils_cooler", elevation_ft)
@@ -36,17 +37,20 @@ def test_air_pressure(elevation_ft: float, psia: float) -> None:
 
 
 @pytest.mark.parametrize(("elevation_ft", "boil_f"), [(0, 212), (2000, 208), (5000, 203), (7500, 198), (10_000, 193)])
+@pytest.mark.source("csu-high-altitude-food-prep")
 def test_boiling_points(elevation_ft: float, boil_f: int) -> None:
     """CSU Extension, High Altitude Food Preparation: table in whole degrees; its 193 at 10,000 ft is 0.7 low."""
     told = at_ft("full_boil_reading", elevation_ft)
     assert to_f(value(told, "boiling_point")) == pytest.approx(boil_f, abs=0.75)
 
 
+@pytest.mark.source("csu-high-altitude-food-prep")
 def test_198_is_a_full_boil_at_7500_ft() -> None:
     """CSU Extension, High Altitude Food Preparation: water boils at 198 F at 7,500 ft."""
     assert "198 °F" in at_ft("full_boil_reading", 7500).line
 
 
+@pytest.mark.source("atkins-ebullioscopic")
 def test_salt() -> None:
     """Atkins, Physical Chemistry: ebullioscopic constant of water 0.512 K kg/mol; NaCl 58.44 g/mol, two ions."""
     assert value(at_ft("salt_in_water", 7000), "salt_raises") == pytest.approx(2 * 0.512 * 10 / 58.44, abs=5e-4)
@@ -55,17 +59,20 @@ def test_salt() -> None:
 @pytest.mark.parametrize(
     ("elevation_ft", "gel_f"), [(0, 220), (1000, 218), (2000, 216), (3000, 214), (5000, 211), (7000, 207), (8000, 205)]
 )
+@pytest.mark.source("usda-aib-539")
 def test_gel_point_of_jam(elevation_ft: float, gel_f: int) -> None:
     """USDA AIB 539, Guide 7, gel point by elevation, read in a reprint, whole degrees."""
     assert to_f(value(at_ft("jam_sets_cooler", elevation_ft), "gel_point")) == pytest.approx(gel_f, abs=0.6)
 
 
 @pytest.mark.parametrize(("elevation_ft", "low_f", "high_f"), [(0, 234, 240), (5000, 224, 230), (7500, 219, 225)])
+@pytest.mark.source("csu-candy-high-elevation")
 def test_soft_ball(elevation_ft: float, low_f: int, high_f: int) -> None:
     """CSU Food Smart Colorado, Candy Making at High Elevation: soft ball by elevation."""
     assert low_f <= to_f(value(at_ft("candy_hard", elevation_ft), "soft_ball")) <= high_f
 
 
+@pytest.mark.source("uwyo-altitude-adjusters")
 def test_frying_fat() -> None:
     """University of Wyoming Extension, Altitude Adjusters no. 7: doughnuts at 370 F, 355 F at 5,000 ft."""
     told = at_ft("fat_turned_down", 5000)
@@ -73,6 +80,7 @@ def test_frying_fat() -> None:
     assert "370 °F (188 °C) doughnuts go to 355 °F" in told.paragraph
 
 
+@pytest.mark.source("uwyo-altitude-adjusters")
 def test_one_psi_for_each_2000_ft_keeps_the_heat() -> None:
     """University of Wyoming Extension, Altitude Adjusters no. 2: 13 psi at 6,000 ft equals 10 psi at sea level."""
     here, sea = (
@@ -83,6 +91,7 @@ def test_one_psi_for_each_2000_ft_keeps_the_heat() -> None:
 
 
 @pytest.mark.parametrize("elevation_ft", [0, 7000, 10_000])
+@pytest.mark.source("iapws-r6-95")
 def test_heat_inside_a_pressure_cooker(elevation_ft: float) -> None:
     """CoolProp (IAPWS-95): saturation at the standard air's pressure, by table, and 15 psi of gauge."""
     psia = {0: 14.696, 7000: 11.341, 10_000: 10.108}[int(elevation_ft)]
@@ -90,6 +99,7 @@ def test_heat_inside_a_pressure_cooker(elevation_ft: float) -> None:
     assert value(at_ft("pressure_cooker_helps", elevation_ft), "inside_temperature") == pytest.approx(steam_c, abs=0.05)
 
 
+@pytest.mark.source("mu-qafs163")
 def test_low_acid_canning_heat() -> None:
     """MU Extension qafs163: 240 F stands for 10.5 psi of gauge between 0 and 1,000 ft."""
     needed_pa = PropsSI("P", "T", 273.15 + value(at_ft("canning_pressure", 0), "needed_temperature"), "Q", 0, "Water")
@@ -98,6 +108,7 @@ def test_low_acid_canning_heat() -> None:
 
 
 @pytest.mark.parametrize(("tall", "z_k"), [(True, 16), (False, 19)])
+@pytest.mark.source("quast-1977-beans")
 def test_beans(tall: bool, z_k: float) -> None:
     """Quast and da Silva 1977: z 19 degC for black beans, 16 degC for soybeans; boil at 5,000 ft 202.8 F by table."""
     figure = next(f for f in at_ft("beans_stay_hard", 5000).figures if f.id == "time_factor")
@@ -105,6 +116,7 @@ def test_beans(tall: bool, z_k: float) -> None:
     assert (figure.high if tall else figure.low) == pytest.approx(factor, rel=0.02)
 
 
+@pytest.mark.source("iapws-r6-95")
 def test_heat_of_boiling() -> None:
     """CoolProp (IAPWS-95): heat to boil away a kilogram of water at the boil of sea level."""
     heat = (PropsSI("H", "P", 101_325, "Q", 1, "Water") - PropsSI("H", "P", 101_325, "Q", 0, "Water")) / 1000
@@ -114,6 +126,7 @@ def test_heat_of_boiling() -> None:
 
 
 @pytest.mark.parametrize(("elevation_ft", "psia"), [(0, 14.696), (7000, 11.341)])
+@pytest.mark.source("iapws-r6-95")
 def test_weather(elevation_ft: float, psia: float) -> None:
     """CoolProp (IAPWS-95): 10 hPa less on the boil."""
     p_pa = psia / PSI_PER_PA
@@ -122,6 +135,7 @@ def test_weather(elevation_ft: float, psia: float) -> None:
 
 
 @pytest.mark.parametrize(("elevation_ft", "psia"), [(0, 14.696), (7000, 11.341)])
+@pytest.mark.source("iapws-r6-95")
 def test_foam(elevation_ft: float, psia: float) -> None:
     """CoolProp (IAPWS-95): vapor pressure of water at 20 and 70 degC, and the ideal gas law."""
     p_pa = psia / PSI_PER_PA
@@ -131,6 +145,7 @@ def test_foam(elevation_ft: float, psia: float) -> None:
 
 
 @pytest.mark.parametrize(("elevation_ft", "less"), [(3000, 1 / 8), (7000, 1 / 4)])
+@pytest.mark.source("uwyo-altitude-adjusters")
 def test_leavening_by_pressure_lands_near_the_table(elevation_ft: float, less: float) -> None:
     """University of Wyoming Extension, Altitude Adjusters: 1/8 tsp off each tsp at 3,000 ft, 1/4 at 7,000 ft."""
     told = at_ft("less_leavening", elevation_ft)
@@ -138,12 +153,14 @@ def test_leavening_by_pressure_lands_near_the_table(elevation_ft: float, less: f
     assert "an eighth off at 3,000 ft (910 m) and a quarter off by 7,000 ft (2,130 m)" in told.paragraph
 
 
+@pytest.mark.source("browne-1912-sucrose")
 def test_syrup() -> None:
     """Browne 1912: a sucrose solution of 80 % boils 12.0 K above water, one of 20 % 0.6 K."""
     told = at_ft("sugar_in_water", 0).paragraph
     assert "20 % sugar, adds only 1.1 °F (0.6 °C); at 80 % it is 22 °F (12 °C)" in told
 
 
+@pytest.mark.source("usda-retention-2007")
 def test_alcohol_left() -> None:
     """USDA Nutrient Retention Factors, release 6, 2007: simmered 15 min 40 %, 1 h 25 %, 2.5 h 5 %; flamed 75 %."""
     told = at_ft("alcohol_stays", 7000).paragraph
@@ -151,11 +168,13 @@ def test_alcohol_left() -> None:
     assert "flaming leaves about three quarters" in told
 
 
+@pytest.mark.source("crc-handbook")
 def test_pure_alcohol() -> None:
     """CRC Handbook: ethanol boils at 78.3 degC at 101.325 kPa (from memory)."""
     assert "pure alcohol 78." in text(at_ft("alcohol_stays", 0))
 
 
+@pytest.mark.source("usda-fsis-safe-temperatures")
 def test_safe_temperatures() -> None:
     """FoodSafety.gov, Safe Minimum Cooking Temperatures, 2019: whole cuts 145 F and 3 min, ground 160, poultry 165."""
     for elevation_ft in (0, 7000):
@@ -167,6 +186,7 @@ def test_safe_temperatures() -> None:
 @pytest.mark.parametrize(
     ("elevation_ft", "verdict"), [(0, "above it"), (7000, "inside it"), (11_000, "under all of that")]
 )
+@pytest.mark.source("scaa-brewing")
 def test_coffee(elevation_ft: float, verdict: str) -> None:
     """SCAA brewing best practices: water at contact 200 F, 5 F either way."""
     told = at_ft("coffee_weak", elevation_ft)
@@ -175,17 +195,20 @@ def test_coffee(elevation_ft: float, verdict: str) -> None:
 
 
 @pytest.mark.parametrize(("elevation_ft", "minutes"), [(0, 1), (4000, 1), (5000, 3), (7000, 3)])
+@pytest.mark.source("cdc-eid-2025-boil")
 def test_drinking_water(elevation_ft: float, minutes: float) -> None:
     """CDC, Emerging Infectious Diseases 31(8), 2025, table: EPA 1 min, 3 min from 5,000 ft; CDC from 6,500 ft."""
     assert value(at_ft("water_boiled_longer", elevation_ft), "boil_time") == minutes
 
 
+@pytest.mark.source("csu-high-altitude-food-prep")
 def test_slow_cooker_advice_is_out_of_reach_above_6600_ft() -> None:
     """CSU Extension: keep food in a slow cooker at 200 F or more, the boil of about 6,600 ft."""
     assert "can be met" in at_ft("slow_cooker_slow", 6500).paragraph
     assert "cannot be met" in at_ft("slow_cooker_slow", 7000).paragraph
 
 
+@pytest.mark.source("williams-egg")
 def test_eggs() -> None:
     """Williams, The Science of Boiling an Egg: 57 g from 4 degC to 63 degC at the yolk, water at 100 degC, 4.5 min."""
     assert value(at_ft("eggs_take_longer", 0), "soft_egg") == pytest.approx(4.5, abs=0.25)
