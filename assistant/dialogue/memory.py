@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from assistant.drill import Sitting
 from rules.model import Kitchen, Request
 
 
@@ -14,11 +15,13 @@ class Memory:
     request: the question so far, as it was said; nothing in it is taken from the kitchen
     asked: the piece that was asked for last, a word of rules.model.MISSING_WORDS; None where nothing is awaited
     kitchen: what is taken for granted, from the store or said in this conversation
+    drill: the set of questions under way, or the last one
     """
 
     request: Request | None = None
     asked: str | None = None
     kitchen: Kitchen = Kitchen()
+    drill: Sitting | None = None
 
 
 def without_place(memory: Memory) -> Memory:

@@ -7,13 +7,14 @@ from functools import cache
 from typing import Any, TypeVar, cast
 
 from assistant.dialogue.memory import Memory
+from assistant.drill import Sitting
 from assistant.errors import AssistantError
 from rules.model import MISSING_WORDS, Answer, Kitchen, Request
 
 T = TypeVar("T")
 
 # what the memory is read from
-CARRIED = ("request", "asked", "kitchen")
+CARRIED = ("request", "asked", "kitchen", "drill")
 # the reply to what was asked for, until it has been used
 PIECE = "piece"
 # what people who write rules and stories of their own may look at
@@ -47,6 +48,7 @@ def memory_of(slots: Mapping[str, Any]) -> Memory:
         request=_read("request", Request, slots.get("request")),
         asked=asked,
         kitchen=_read("kitchen", Kitchen, slots.get("kitchen")) or Kitchen(),
+        drill=_read("drill", Sitting, slots.get("drill")),
     )
 
 
@@ -56,6 +58,7 @@ def slots_of(memory: Memory) -> dict[str, Any]:
         "request": None if memory.request is None else _adapter(Request).dump_python(memory.request, mode="json"),
         "asked": memory.asked,
         "kitchen": _adapter(Kitchen).dump_python(memory.kitchen, mode="json"),
+        "drill": None if memory.drill is None else _adapter(Sitting).dump_python(memory.drill, mode="json"),
     }
 
 

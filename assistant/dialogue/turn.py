@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 
+from assistant import drill
 from assistant.answering import reply_to_request
 from assistant.dialogue import moves
 from assistant.dialogue.memory import Memory, learn_kitchen, without_place
@@ -40,18 +41,17 @@ def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
     if answer is None:
         return go_on(text, memory, depth)
     question = ask(memory)
-    both = replace(
-        question,
-        request=replace(question.request, text=text),
-        text=f"{answer.text}\n\n{question.text}",
-        spoken=f"{answer.spoken} {question.spoken}",
-    )
-    return Turn(both, memory)
+    return Turn(followed_by(replace(question, request=replace(question.request, text=text)), answer, question), memory)
+
+
+def followed_by(answer: Answer, first: Answer, second: Answer) -> Answer:
+    """The answer with the words of two, one after the other."""
+    return replace(answer, text=f"{first.text}\n\n{second.text}", spoken=f"{first.spoken} {second.spoken}")
 
 
 def aside(text: str, memory: Memory) -> Answer | None:
     """The reply to an utterance that leaves the awaited piece awaited; None where it does not, or none is."""
-    if memory.asked is None or memory.request is None:
+    if memory.asked is None or memory.request is None or drill.wanted(text):
         return None
     move, piece = moves.heard(text), moves.pieces()[memory.asked]
     if move and move.id in ("why_asked", "dont_know"):
@@ -69,7 +69,35 @@ def ask(memory: Memory) -> Answer:
 
 
 def go_on(text: str, memory: Memory, depth: int | None = None) -> Turn:
-    """Take an utterance that is no aside."""
+    """Take an utterance that is no aside.
+
+    What is no reply to a drill under way is answered, and the question of the drill put again.
+    """
+    taken = drilled(text, memory)
+    if taken:
+        return taken
+    turn = converse(text, memory, depth)
+    sitting = turn.memory.drill
+    if sitting is None or sitting.over or turn.memory.asked:
+        return turn
+    return replace(turn, answer=followed_by(turn.answer, turn.answer, said(text, drill.put(sitting), memory)))
+
+
+def drilled(text: str, memory: Memory) -> Turn | None:
+    """Begin a drill, or take a reply to its question; None for an utterance that is neither."""
+    wanted, last = drill.wanted(text), memory.drill
+    if wanted:
+        seed = wanted.seed or (last.seed + 1 if last else 1)
+        sitting, put = drill.start(seed, wanted.themes, memory.kitchen.units)
+    elif last and not last.over and memory.asked is None and drill.understood(last, text):
+        sitting, put = drill.reply(last, text)
+    else:
+        return None
+    return Turn(said(text, put, memory), replace(memory, asked=None, drill=sitting))
+
+
+def converse(text: str, memory: Memory, depth: int | None = None) -> Turn:
+    """Take an utterance that has nothing to do with a drill."""
     move = moves.heard(text)
     if move and move.id in MOVES:
         return MOVES[move.id](text, memory, move)
@@ -82,7 +110,7 @@ def go_on(text: str, memory: Memory, depth: int | None = None) -> Turn:
     if answer.request.topic == "set_kitchen" or (memory.asked == "elevation" and known(heard.request, "elevation")):
         kitchen = learn_kitchen(kitchen, heard.request)
     asked = answer.missing[0] if answer.missing else None
-    return Turn(answer, Memory(request=remember(memory.request, heard), asked=asked, kitchen=kitchen))
+    return Turn(answer, replace(memory, request=remember(memory.request, heard), asked=asked, kitchen=kitchen))
 
 
 def hear(text: str, memory: Memory) -> Hearing:

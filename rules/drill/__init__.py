@@ -58,9 +58,19 @@ def grade(question: Question, given: float | str | tuple[float, float] | None, w
     words: the reply as it was said, to be quoted
     """
     right = given is not None and question.accepts(given)
-    room = f" ({question.tolerance} counts)" if question.tolerance and given is not None and not right else ""
-    verdict = "Right." if right else f"{'No' if given is not None else 'The answer'}: {question.shown}{room}."
-    return Grade(right, words or str(given or ""), question.shown, f"{verdict} {question.why}")
+    room = f" What counts: {question.tolerance}." if question.tolerance and given is not None and not right else ""
+    return Grade(
+        right, words or str(given or ""), question.shown, f"{_verdict(question, given, right, room)}{question.why}"
+    )
+
+
+def _verdict(question: Question, given: object, right: bool, room: str) -> str:
+    """How the explanation is led in; that of a yes or no begins with the word itself."""
+    if right:
+        return "Right. "
+    if question.form == "yes_no":
+        return "Not so. " if given is not None else ""
+    return f"{'Not so' if given is not None else 'The answer'}: {question.shown}.{room} "
 
 
 def theme_of(question_id: str) -> str:

@@ -139,7 +139,7 @@ def onset(draw: Draw) -> Question:
         "From about which elevation do the tables change a cake at all? Answer in "
         f"{'feet' if draw.units == 'us' else 'metres'}.",
         from_m, "m", within=(from_m - bound, from_m + bound), tolerance="within 500 ft (150 m)", shown=shown,
-        why=f"Their first band is {shown}, with {_percents(less)} less powder. Under it most cakes come out as they are.",
+        why=f"Their first band is {shown}, with {_percents(less)} less powder. Under it cakes come out as written.",
         sources=CAKE_TABLES,
     )  # fmt: skip
 

@@ -122,15 +122,12 @@ def salt(draw: Draw) -> Question:
     case = draw.case(place)
     rise_k, drop_k = water.salt_elevation_k(SALT_G_PER_L), case.sea.boiling_c - case.here.boiling_c
     why = (
-        f"Salted as for pasta, {number(SALT_G_PER_L)} g to the litre, water boils {number(rise_k * 1.8, 1)} °F "
+        f"Salted as for pasta, {number(SALT_G_PER_L)} g to the litre, water boils a mere {number(rise_k * 1.8, 1)} °F "
         f"({number(rise_k, 1)} °C) hotter. The elevation took {draw.say.temp_drop(drop_k)}. Salt is for the taste."
     )
     text = f"You salt the pasta water {place.words}, 10 g to the litre. What does that do to its boil?"
-    wrong = (
-        "it brings back the sea-level boil",
-        "it boils about 5 °F (3 °C) hotter",
-        "it boils about 5 °F (3 °C) cooler",
-    )
+    clearly = draw.say.temp_drop(5 / 1.8)
+    wrong = ("it brings back the sea-level boil", f"it boils {clearly} hotter", f"it boils {clearly} cooler")
     return draw.choice(text, "nothing a cook could notice", wrong, why, ("atkins-ebullioscopic", *BOIL))
 
 
@@ -223,7 +220,8 @@ def two_hundred(draw: Draw) -> Question:
     why = (
         f"{'Yes' if can else 'No'}. Water boils at {draw.say.temp(boil_c)} {place.words}, "
         f"{'over' if can else 'under'} {draw.say.temp(target_c)}; from about "
-        f"{draw.say.elevation(round_to(edge_m, 30))} up no open pot gets there. Over 135 °F (57 °C) the food is held safely all the same."
+        f"{draw.say.elevation(round_to(edge_m, 30))} up no open pot gets there. "
+        "Over 135 °F (57 °C) the food is held safely all the same."
     )
     text = f"Can an open pot of soup be kept at {draw.say.temp(target_c)} {place.words}?"
     return draw.yes_no(text, can, why, ("csu-high-altitude-food-prep", *BOIL))

@@ -214,8 +214,8 @@ def boiling_water_time(draw: Draw) -> Question:
     more = f"adds {number(added.most_min)} min" if added.most_min else "adds nothing"
     why = (
         f"{shown}. The band {added.usda.words} {more} to a process of 20 min or more, because the water around the "
-        f"jars boils at {draw.say.temp(draw.case(place).here.boiling_c)} {place.words}. Never shorten it, and can only by a "
-        "tested recipe."
+        f"jars boils at {draw.say.temp(draw.case(place).here.boiling_c)} {place.words}. Never shorten it, "
+        "and can only by a tested recipe."
     )
     return draw.figure(
         f"The tested recipe for {food} prints {number(base_min)} min in boiling water for 0 to 1,000 ft. How long by "

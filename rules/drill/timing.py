@@ -142,7 +142,8 @@ def braise_oven(draw: Draw) -> Question:
         f"{place.words} however hot the oven. A hotter oven only boils it dry; the braise takes more time instead."
     )
     text = f"At sea level a covered braise goes into an oven at {oven}. How is the oven set {place.words}?"
-    wrong = ("25 °F (14 °C) hotter", "50 °F (28 °C) hotter", "25 °F (14 °C) cooler")
+    little, much = (draw.say.temp_drop(step_f / 1.8) for step_f in (25, 50))
+    wrong = (f"{little} hotter", f"{much} hotter", f"{little} cooler")
     return draw.choice(text, "as at sea level", wrong, why, ("csu-high-altitude-food-prep", "common-practice"))
 
 
@@ -218,7 +219,7 @@ def most_longer(draw: Draw) -> Question:
         f"At {draw.say.temp(case.here.boiling_c)} {place.words}: {told}. Starch needs little more than the heat it "
         "gets; the walls of a bean hold out longest."
     )
-    text = f"Which needs the most time over that of sea level {place.words}? Put them in order, the least longer first."
+    text = f"Put these in order of how much longer they take {place.words} than at sea level, the least longer first."
     sources = (kinetics.softening(dish_class).source for dish_class in foods.values())
     return draw.order(text, names, why, sources)
 

@@ -1,0 +1,253 @@
+"""`simmerline drill`: questions for trainees, in the terminal, through a pipe, or on paper with an answer key."""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
+from datetime import UTC, datetime
+from enum import StrEnum
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from assistant.cli import exits
+from assistant.cli.taken import Units, kitchen_for, opened
+
+if TYPE_CHECKING:
+    from assistant.store.errors import StoreError
+    from assistant.store.progress import DrillAnswer
+    from rules.drill import Question
+    from rules.model import Units as UnitSystem
+
+PROMPT = "> "
+LONGEST_SET = 40
+HIGHEST_SEED = 2**31 - 1
+NEW_SEEDS = 10_000
+LONGEST_NAME = 80
+
+
+class Theme(StrEnum):
+    """What questions are about."""
+
+    boiling = "boiling"
+    timing = "timing"
+    baking = "baking"
+    safety = "safety"
+
+
+Keep = Callable[["Question", bool], None]
+
+
+def register(app: typer.Typer) -> None:
+    """Add the command to the app."""
+    app.command("drill", epilog=exits.EPILOG)(drill)
+
+
+def drill(
+    seed: Annotated[
+        int | None,
+        typer.Option(
+            "--set",
+            "--seed",
+            metavar="N",
+            min=0,
+            max=HIGHEST_SEED,
+            help="Number of the set; a new one where none is given.",
+        ),
+    ] = None,
+    count: Annotated[int, typer.Option("--count", min=1, max=LONGEST_SET, help="How many questions.")] = 10,
+    themes: Annotated[
+        list[Theme] | None, typer.Option("--theme", help="Only questions on this; may be repeated.")
+    ] = None,
+    level: Annotated[
+        int, typer.Option("--level", min=1, max=3, help="1 first weeks, 2 cooks, 3 those who train others.")
+    ] = 3,
+    units: Annotated[Units | None, typer.Option("--units", help="Units asked for, and shown first.")] = None,
+    name: Annotated[str | None, typer.Option("--name", help="Whose progress is kept; without it none is.")] = None,
+    on_paper: Annotated[bool, typer.Option("--print", help="Print the set as a sheet instead of asking it.")] = False,
+    with_key: Annotated[bool, typer.Option("--key", help="Print the sheet, and the answer key on a new page.")] = False,
+    markdown: Annotated[bool, typer.Option("--markdown", help="Print them as Markdown.")] = False,
+    progress: Annotated[
+        str | None, typer.Option("--progress", metavar="NAME", help="Show how somebody has done so far, by theme.")
+    ] = None,
+) -> None:
+    """Train: questions on cooking at elevation, each answer worked out, explained and graded.
+
+    simmerline drill --theme boiling --theme safety --name Rosa
+
+    simmerline drill --set 7 --count 20 --print --key
+
+    A reply is a figure in either system of units, yes or no, or letters; next passes over, stop ends. Through a pipe a
+    line is a reply, and an empty line passes over.
+    """
+    if progress is not None:
+        show_progress(named(progress))
+        return
+    from rules.drill import make_set
+
+    first = kitchen_for(None, units).units
+    number = new_seed() if seed is None else seed
+    themes_wanted = tuple(theme.value for theme in themes or ())
+    questions = make_set(number, themes=themes_wanted, count=count, level=level, units=first)
+    if on_paper or with_key or markdown:
+        print_set(questions, number, with_key=with_key, markdown=markdown)
+        return
+    trainee = named(name) if name is not None else None
+    typer.echo(f"Set {number}, {len(questions)} questions. Say next to pass one over, stop to end.")
+    with keeping(trainee, number) as keep:
+        right, answered = hold(questions, keep)
+    from assistant.drill.wording import score
+
+    typer.echo(f"\n{score(right, answered)} The same set again: {again(number, count, themes_wanted, level, first)}")
+
+
+def new_seed() -> int:
+    """The number of a set that nobody asked for by its number."""
+    import secrets
+
+    return secrets.randbelow(NEW_SEEDS)
+
+
+def again(seed: int, count: int, themes: tuple[str, ...], level: int, units: UnitSystem) -> str:
+    """The command that asks the same set."""
+    chosen = "".join(f" --theme {theme}" for theme in themes)
+    return f"simmerline drill --set {seed} --count {count}{chosen} --level {level} --units {units}"
+
+
+def print_set(questions: tuple[Question, ...], seed: int, *, with_key: bool, markdown: bool) -> None:
+    """Print the sheet, with its key where wanted."""
+    from assistant.drill import sheet
+
+    pages = sheet.both if with_key else sheet.sheet
+    typer.echo(pages(questions, seed, markdown=markdown), nl=False)
+
+
+def hold(questions: tuple[Question, ...], keep: Keep) -> tuple[int, int]:
+    """Ask the questions one by one; how many were right, and how many were answered or passed over."""
+    from assistant.drill import wording
+    from assistant.drill.reading import hint, read
+    from rules.drill import grade
+
+    patient = sys.stdin.isatty()
+    replies = typed() if patient else piped()
+    right = 0
+    for number, question in enumerate(questions, start=1):
+        typer.echo(f"\n{wording.asked(question, number, len(questions))}")
+        while True:
+            text = next(replies, None)
+            said = read(question, text) if text is not None else None
+            if said is None or text is None or said.meaning == "stop":
+                return right, number - 1
+            if said.meaning == "again" or (patient and said.meaning == "unread"):
+                typer.echo(hint(question) if said.meaning == "unread" else question.text)
+                continue
+            if said.meaning == "unread" and text:
+                typer.echo(f"I cannot read that as an answer. {hint(question)}")
+            break
+        graded = grade(question, said.given, text)
+        keep(question, graded.right)
+        right += graded.right
+        typer.echo(wording.told(question, graded))
+    return right, len(questions)
+
+
+def piped() -> Iterator[str]:
+    """Replies through a pipe, a line each."""
+    for raw in sys.stdin.buffer:
+        yield raw.decode("utf-8", errors="replace").strip()
+
+
+def typed() -> Iterator[str]:
+    """Replies at a prompt, until Ctrl-D or Ctrl-C."""
+    while True:
+        try:
+            yield input(PROMPT).strip()
+        except (EOFError, KeyboardInterrupt):
+            return
+
+
+@contextmanager
+def keeping(trainee: str | None, seed: int) -> Iterator[Keep]:
+    """What keeps each answer as it is given; a store that fails is said once, and the drill goes on without it."""
+    from assistant.store import StoreError, open_store
+
+    store = None
+    if trainee is not None:
+        try:
+            store = open_store()
+        except StoreError as fault:
+            warn(fault)
+
+    def keep(question: Question, right: bool) -> None:
+        nonlocal store
+        if store is None or trainee is None:
+            return
+        from assistant.store import progress
+
+        now = datetime.now(UTC)
+        try:
+            progress.record(store, progress.DrillAnswer(trainee, seed, question.id, right, now))
+        except StoreError as fault:
+            store.close()
+            store = None
+            warn(fault)
+
+    try:
+        yield keep
+    finally:
+        if store is not None:
+            store.close()
+
+
+def warn(fault: StoreError) -> None:
+    """Say that progress is not kept, and why."""
+    typer.echo(f"simmerline: {fault} The drill goes on, but no progress is kept.", err=True)
+
+
+def named(name: str) -> str:
+    """A trainee's name; leaves with code 2 where it cannot be one."""
+    clean = " ".join(name.split())
+    if not clean or not clean.isprintable() or len(clean) > LONGEST_NAME:
+        exits.leave(f"a trainee needs a name of 1 to {LONGEST_NAME} letters, such as Rosa")
+    return clean
+
+
+def show_progress(name: str) -> None:
+    """Print how a trainee has done, by theme."""
+    from assistant.store import progress
+
+    with opened() as store:
+        answers = progress.of_trainee(store, name)
+    if not answers:
+        typer.echo(f"Nothing is kept of {name} yet. Begin with: simmerline drill --name {quoted(name)}")
+        return
+    for line in results(answers):
+        typer.echo(line)
+
+
+def results(answers: tuple[DrillAnswer, ...]) -> list[str]:
+    """How a trainee has done: all in all, by theme, and what to go over again."""
+    from rules.drill import THEMES, theme_of
+
+    lines = [f"{answers[-1].name}: {share(answers)}, last on {answers[-1].answered_at:%Y-%m-%d}."]
+    by_theme = {theme: [a for a in answers if theme_of(a.question) == theme] for theme in THEMES}
+    lines += [f"{theme}: {share(given)}" if given else f"{theme}: not asked yet" for theme, given in by_theme.items()]
+    asked = [theme for theme, given in by_theme.items() if given and not all(a.right for a in given)]
+    if asked:
+        weakest = min(asked, key=lambda theme: sum(a.right for a in by_theme[theme]) / len(by_theme[theme]))
+        lines.append(f"Most to learn: {weakest}. Try: simmerline drill --theme {weakest}")
+    return lines
+
+
+def share(answers: Sequence[DrillAnswer]) -> str:
+    """How many were right."""
+    right = sum(answer.right for answer in answers)
+    return f"{right} of {len(answers)} right ({100 * right / len(answers):.0f} %)"
+
+
+def quoted(name: str) -> str:
+    """A name as it is typed in a shell."""
+    import shlex
+
+    return shlex.quote(name)

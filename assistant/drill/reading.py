@@ -1,0 +1,196 @@
+"""What a trainee's reply says: a figure in the unit of the question, yes or no, letters; or pass, stop, again."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from assistant.drill.words import bare, listed
+from assistant.language.text import clean
+from rules.drill import Question
+from rules.drill.question import LETTERS
+from rules.say import FT_PER_M, PSI_PER_PA, to_c
+
+Meaning = Literal["answer", "pass", "stop", "again", "unread"]
+
+# unit of a question -> kind of measure that answers it
+MEASURES = {
+    "degC": "temperature", "K": "temperature", "min": "time", "psi": "pressure", "tsp": "volume", "tbsp": "volume",
+    "m": "length",
+}  # fmt: skip
+TSP_ML = 4.92892159375
+ML = {"tsp": TSP_ML, "tbsp": 3 * TSP_ML}
+HINTS = {
+    "degC": "Give a temperature, such as 199 F or 93 C.",
+    "K": "Give a difference, such as 13 F or 7 C.",
+    "min": "Give a time, such as 12 min or 2 h 30.",
+    "psi": "Give a pressure, such as 15 psi or 103 kPa.",
+    "percent": "Give a number of per cent, such as 20.",
+    "factor": "Give a number, such as 1.3.",
+    "tsp": "Give teaspoons, such as 1 1/2 tsp.",
+    "tbsp": "Give tablespoons, such as 2 tbsp.",
+    "m": "Give an elevation, such as 7,000 ft or 2,130 m.",
+}
+MOST_WORDS = 12
+
+
+@dataclass(frozen=True, slots=True)
+class Reply:
+    """A reply as it was read. given: for rules.drill.grade where it is an answer, else None."""
+
+    meaning: Meaning
+    given: float | str | tuple[float, float] | None = None
+
+
+def read(question: Question, text: str) -> Reply:
+    """What a reply to a question says. Never raises, whatever the text.
+
+    >>> from rules.drill import kinds_of, make_question
+    >>> where = make_question(1, "boiling", kinds_of("boiling")[0], 1, "us")
+    >>> read(where, "stop"), read(where, "hm")
+    (Reply(meaning='stop', given=None), Reply(meaning='unread', given=None))
+    >>> round(read(where, "about 212 F").given)
+    100
+    """
+    said = bare(text)
+    for meaning in ("stop", "pass", "again"):
+        if said in listed(meaning):
+            return Reply(meaning)
+    given = READERS[question.form](question, text, said) if said else None
+    return Reply("unread") if given is None else Reply("answer", given)
+
+
+def attempted(text: str) -> bool:
+    """Whether words that cannot be read as the answer were meant as one: a bare figure, a letter, yes or no.
+
+    >>> attempted("12 min"), attempted("b"), attempted("how long to boil pasta"), attempted("and at 9,000?")
+    (True, True, False, False)
+    """
+    said = bare(text)
+    words = said.split()
+    if not words or len(words) > MOST_WORDS or words[0] in listed("asks"):
+        return False
+    if said in listed("yes") | listed("no"):
+        return True
+    measures, numbers, left = _heard(text)
+    plain = all(len(word) == 1 or not word.isalpha() or word in listed("filler") for word in left)
+    return plain and bool(measures or numbers or any(word in LETTERS for word in left))
+
+
+def hint(question: Question) -> str:
+    """How a reply to a question is written."""
+    if question.form == "figure":
+        return HINTS[question.unit]
+    if question.form == "yes_no":
+        return "Answer yes or no."
+    if question.form == "choice":
+        return f"Answer with one letter, {' or '.join((', '.join(question.letters[:-1]), question.letters[-1]))}."
+    return f"Answer with all the letters in order, such as {' '.join(question.letters)}."
+
+
+def _yes_no(question: Question, text: str, said: str) -> str | None:
+    for word in ("yes", "no"):
+        if said in listed(word):
+            return word
+    first = said.split()[0]
+    return first if first in ("yes", "no") else None
+
+
+def _choice(question: Question, text: str, said: str) -> str | None:
+    words = said.split()
+    letters = [w for w in words if w in question.letters and (w != "a" or len(words) == 1 or _is_named(words, w))]
+    others = [w for w in words if w not in letters and w not in listed("filler") and w not in ("option", "letter")]
+    if len(set(letters)) == 1 and not others:
+        return letters[0]
+    meant = [letter for letter, option in zip(question.letters, question.options, strict=True) if _is(option, said)]
+    return meant[0] if len(meant) == 1 else None
+
+
+def _is_named(words: list[str], letter: str) -> bool:
+    """Whether the letter a stands where a letter stands, and not as the article."""
+    return words[-1] == letter or words[words.index(letter) - 1] in ("option", "letter")
+
+
+def _is(option: str, said: str) -> bool:
+    """Whether words are an option, or as much of its wording as names it."""
+    told = bare(option)
+    return said == told or (len(said) > 2 and f" {said} " in f" {told} ")
+
+
+def _order(question: Question, text: str, said: str) -> str | None:
+    words = [word for word in said.replace(",", " ").split() if word not in listed("filler") - set(LETTERS)]
+    joined = "".join(words)
+    return joined if sorted(joined) == sorted(question.letters) else None
+
+
+def _figure(question: Question, text: str, said: str) -> float | tuple[float, float] | None:
+    words = said.split()
+    if len(words) > MOST_WORDS or words[0] in listed("asks") - {"is"}:
+        return None
+    measures, numbers, left = _heard(text)
+    if any(word.isalpha() and word not in listed("filler") for word in left):
+        return None
+    kind = MEASURES.get(question.unit)
+    fitting = [measure for measure in measures if measure[0] == kind]
+    if fitting and len(measures) == len(fitting) == 1:
+        _, low, high, said_figure, symbol = fitting[0]
+        return _span(*(_in_unit(question.unit, end, said_figure, symbol) for end in (low, high)))
+    if measures or not 1 <= len(numbers) <= 2:
+        return None
+    readings = [_bare_span(question, numbers, units) for units in _systems(question)]
+    return next((reading for reading in readings if question.accepts(reading)), readings[0])
+
+
+def _heard(text: str) -> tuple[list[tuple[str, float, float, float, str]], list[float], list[str]]:
+    """Measures as (kind, low, high, as said, symbol), numbers without a unit, and the words that are left."""
+    from assistant.language import measures, numbers
+    from assistant.language.tokens import TOKEN
+
+    tokens = [match.group() for match in TOKEN.finditer(clean(text.replace("%", " ")).text)]
+    words = [token.lower().replace("'", "") or "'" for token in tokens]
+    found = numbers.hear(words)
+    heard = [m for m in measures.hear(words, tokens, found) if m.kind != "degree"]
+    taken = {i for m in heard for i in range(m.start, m.end)}
+    alone = [n for n in found if n.start not in taken]
+    taken |= {i for n in alone for i in range(n.start, n.end)}
+    said = [(m.kind, m.low, m.high, m.said, m.unit) for m in heard]
+    return said, [n.value for n in alone], [word for i, word in enumerate(words) if i not in taken]
+
+
+def _in_unit(unit: str, si: float, said: float, symbol: str) -> float:
+    """A measure, in m, min, degC, Pa or ml, in the unit of a question; a difference of temperature by its degrees."""
+    if unit == "K":
+        return said / 1.8 if symbol == "degF" else said
+    if unit == "psi":
+        return si * PSI_PER_PA
+    return si / ML[unit] if unit in ML else si
+
+
+def _systems(question: Question) -> tuple[str, ...]:
+    """In which units a figure alone may be: those asked in; a temperature may be in the others, which none mistakes."""
+    others = {"us": "metric", "metric": "us"}[question.asked_in]
+    return (question.asked_in, others) if question.unit == "degC" else (question.asked_in,)
+
+
+def _bare_span(question: Question, numbers: list[float], units: str) -> float | tuple[float, float]:
+    return _span(*(_bare(question, number, units) for number in (numbers[0], numbers[-1])))
+
+
+def _bare(question: Question, number: float, units: str) -> float:
+    """A figure alone, in the unit of the question."""
+    if question.unit == "degC":
+        return to_c(number) if units == "us" else number
+    if question.unit == "K":
+        return number / 1.8 if units == "us" else number
+    if question.unit == "m":
+        return number / FT_PER_M if units == "us" else number
+    if question.unit == "min" and question.text.endswith("Answer in hours."):
+        return number * 60
+    return number
+
+
+def _span(low: float, high: float) -> float | tuple[float, float]:
+    return low if low == high else (low, high)
+
+
+READERS = {"figure": _figure, "yes_no": _yes_no, "choice": _choice, "order": _order}

@@ -1,0 +1,93 @@
+"""A drill within a conversation: what is left of it between two utterances is a few numbers and words."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from assistant.drill import wording
+from assistant.drill.reading import attempted, hint, read
+from rules.drill import LONGEST_SET, THEMES, Question, grade, make_set
+from rules.errors import UnknownWord, within
+from rules.model import Units
+
+COUNT = 5
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Sitting:
+    """A set of questions under way. With its seed, themes, units and count the set is made again.
+
+    at: how many are behind; right: how many of them were answered right; over: whether it has ended
+    raises: ValueError for what no set can have
+    """
+
+    seed: int = 1
+    themes: tuple[str, ...] = ()
+    units: Units = "us"
+    count: int = COUNT
+    at: int = 0
+    right: int = 0
+    over: bool = False
+
+    def __post_init__(self) -> None:
+        for theme in self.themes:
+            if theme not in THEMES:
+                raise ValueError(str(UnknownWord.among("theme", theme, THEMES)))
+        within("number of questions", self.count, 1, LONGEST_SET, "")
+        within("questions behind", self.at, 0, self.count if self.over else self.count - 1, "")
+        within("right answers", self.right, 0, self.at, "")
+
+    @property
+    def question(self) -> Question:
+        """The question that is put."""
+        return make_set(self.seed, themes=self.themes, count=self.count, units=self.units)[self.at]
+
+
+def start(seed: int, themes: tuple[str, ...] = (), units: Units = "us", count: int = COUNT) -> tuple[Sitting, str]:
+    """Begin a set, and what is said first.
+
+    >>> sitting, text = start(7, ("baking",))
+    >>> sitting.at, text.splitlines()[0]
+    (0, 'Set 7, 5 questions on baking. Say next to pass one over, stop to end.')
+    """
+    sitting = Sitting(seed=seed, themes=themes, units=units, count=count)
+    about = f" on {' and '.join(themes)}" if themes else ""
+    first = f"Set {seed}, {count} questions{about}. Say next to pass one over, stop to end."
+    return sitting, f"{first}\n\n{put(sitting)}"
+
+
+def put(sitting: Sitting) -> str:
+    """The question under way, as it is put."""
+    return wording.asked(sitting.question, sitting.at + 1, sitting.count)
+
+
+def reply(sitting: Sitting, text: str) -> tuple[Sitting, str]:
+    """Take a reply, and what is said to it: how it was, and the next question or how the set came out.
+
+    Never raises because of what the text says. What cannot be read as a reply counts for nothing.
+    """
+    question = sitting.question
+    said = read(question, text)
+    if said.meaning == "stop":
+        return replace(sitting, over=True), f"{wording.score(sitting.right, sitting.at)} {_afresh(sitting)}"
+    if said.meaning == "again":
+        return sitting, put(sitting)
+    if said.meaning == "unread":
+        return sitting, f"I cannot read that as an answer. {hint(question)} Say next to pass it over, stop to end."
+    graded = grade(question, said.given, text)
+    told = wording.told(question, graded)
+    last = sitting.at + 1 == sitting.count
+    after = replace(sitting, at=sitting.at + 1, right=sitting.right + graded.right, over=last)
+    if last:
+        return after, f"{told}\n\n{wording.score(after.right, after.at)} {_afresh(after)}"
+    return after, f"{told}\n\n{put(after)}"
+
+
+def understood(sitting: Sitting, text: str) -> bool:
+    """Whether an utterance is a reply to the question, if a failed one, or is about the drill."""
+    return read(sitting.question, text).meaning != "unread" or attempted(text)
+
+
+def _afresh(sitting: Sitting) -> str:
+    about = f" on {' and '.join(sitting.themes)}" if sitting.themes else ""
+    return f'Say "quiz me{about}, set {sitting.seed}" for the same set, or "another quiz" for a new one.'
