@@ -11,7 +11,7 @@ from assistant.recipes.lines import measure_at
 from assistant.recipes.numbers import NUMBER, number
 from assistant.recipes.text import states_flour
 from rules.baking.batch import amount_of
-from rules.baking.rounding import G, ML, fraction, in_unit, kitchen, measure
+from rules.baking.rounding import ML, G, fraction, in_unit, kitchen, measure
 from rules.baking.steps import Edit, amended
 from rules.recipe import Amount, IngredientLine, Recipe, Step
 from rules.say import round_to

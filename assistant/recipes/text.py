@@ -148,7 +148,7 @@ def _fact(line: str) -> dict[str, float]:
 
 
 def retimed(note: str, before: Recipe, after: Recipe) -> str:
-    """A note that states the time of the whole recipe ("Bake time: 30 minutes"), with the time it has after a change."""
+    """A note with a time of the whole recipe ("Bake time: 30 minutes"), with the time it has after a change."""
     for key, pattern in _facts():
         was, now = getattr(before, f"{key}_min", None), getattr(after, f"{key}_min", None)
         found = pattern.search(note)

@@ -9,6 +9,8 @@ from rules.baking.shift import Shift
 RULE = "baking.inside"
 # Every safety limit for food is 74 degC (165 degF) or less; what is higher is asked for by texture.
 TEXTURE_FROM_C = 76.0
+# However high the kitchen, a reading that is moved stays clear of them.
+LOWEST_C = TEXTURE_FROM_C + 0.5
 NEAR_BOIL_K = 8.0
 LEAST_GAP_K = 1.0
 
@@ -29,6 +31,7 @@ def shift(batch: Batch, temp_c: float) -> Shift | None:
     kelvin = (
         min(batch.boil_shift_k, batch.boil_here_c - LEAST_GAP_K - temp_c) if gap_k < LEAST_GAP_K else batch.boil_shift_k
     )
+    kelvin = max(kelvin, min(0.0, LOWEST_C - temp_c))
     because = (
         f"Food that is wet inside cannot pass the boil, {batch.say.temp(batch.boil_here_c)} at {batch.here}. "
         f"The recipe's reading lies {batch.say.temp_drop(abs(gap_k))} from the boil at {batch.there}, and keeps that "

@@ -160,7 +160,9 @@ def liquid(batch: Batch) -> Iterator[Change]:
         f"{way}, reckoned "
         "for a covered pot of 28 cm (11 in)."
     )
-    change = rescaled(main, span, "liquid", rule=LIQUID_RULE, because=because, sources=("ashrae-applications",), coarse=True)
+    change = rescaled(
+        main, span, "liquid", rule=LIQUID_RULE, because=because, sources=("ashrae-applications",), coarse=True
+    )
     if change and change.way != "same":
         yield change
 

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from itertools import groupby
 
-from assistant.replies.recipe.words import added, head, summary
+from assistant.replies.recipe.words import added, head, opening, summary
 from assistant.replies.wording import cited
 from rules.baking.change import Change, adds
 from rules.baking.convert import Converted, LineTo
@@ -121,9 +121,11 @@ def _told(converted: Converted, changes: Iterable[Change]) -> Iterator[Told]:
         heads.setdefault(change.because, []).append(head(converted, change))
     for because, found in heads.items():
         heads_once = tuple(dict.fromkeys(map(clean, found)))
-        yield Told((heads_once[0][:1].upper() + heads_once[0][1:], *heads_once[1:]), because)
+        yield Told((opening(heads_once[0]), *heads_once[1:]), because)
 
 
 def _sources(converted: Converted) -> Iterator[str]:
-    for told in (*converted.changes, *converted.cautions):
-        yield from told.sources
+    for change in converted.changes:
+        yield from change.sources
+    for caution in converted.cautions:
+        yield from caution.sources

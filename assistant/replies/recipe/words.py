@@ -8,14 +8,13 @@ from typing import Any
 
 from jinja2 import Environment, PackageLoader, StrictUndefined
 
-from assistant.converting import counted
 from rules.baking.change import Change
 from rules.baking.convert import Converted
 from rules.baking.eggs import sizes
 from rules.baking.rounding import fraction, measure
 from rules.baking.steps import TimeTo
+from rules.recipe import Amount
 from rules.say import Say, duration, duration_span, number
-
 
 _ASIDE = re.compile(r"(\(was [^()]*\))")
 
@@ -30,7 +29,7 @@ def environment() -> Environment:
         lstrip_blocks=True,
         autoescape=lambda name: bool(name and name.endswith(".html.j2")),
     )
-    made.filters |= {"md": markdown_safe, "pieces": pieces}
+    made.filters |= {"md": markdown_safe, "pieces": pieces, "opening": opening}
     return made
 
 
@@ -50,6 +49,11 @@ def markdown_safe(text: str) -> str:
     return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")
 
 
+def opening(text: str) -> str:
+    """The text as it opens a line."""
+    return text[:1].upper() + text[1:]
+
+
 def pieces(text: str) -> list[tuple[str, bool]]:
     """A rewritten step cut at its asides, each piece with whether it is one.
 
@@ -61,18 +65,22 @@ def pieces(text: str) -> list[tuple[str, bool]]:
 
 def summary(converted: Converted, say: Say) -> tuple[str, ...]:
     """Whence and whither, the style, and for how many."""
-    makes = counted(converted.plain)
     lines = environment().get_template("words/summary.j2").render(
         moved=converted.from_elevation_m != converted.to_elevation_m,
         there=say.elevation(converted.from_elevation_m),
         here=say.elevation(converted.to_elevation_m),
         style=converted.style,
         sure=converted.sure,
-        makes=converted.plain.yields.line if converted.plain.yields else "",
-        scaled=makes is not None and converted.plain.yields != converted.recipe.yields,
-        read=converted.recipe.yields.line if converted.recipe.yields else "",
+        makes=_makes(converted.plain.yields),
+        read=_makes(converted.recipe.yields),
     )  # fmt: skip
     return tuple(line.strip() for line in lines.splitlines() if line.strip())
+
+
+def _makes(yields: Amount | None) -> str:
+    """The yield as its line has it; a bare figure in a sentence."""
+    line = yields.line if yields else ""
+    return f"Makes {line}" if line.replace(".", "").isdigit() else line
 
 
 def added(change: Change) -> str:
