@@ -1,0 +1,263 @@
+"""By how much: the change that mends a cause, sized for the dish and the elevation."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from rules import dishes, kinetics
+from rules.baking import bands, components, frying, leavening, yeast
+from rules.baking.bands import Span
+from rules.baking.batch import percent, towards
+from rules.baking.change import Change
+from rules.baking.rounding import kitchen, measure, same_measure, step_of
+from rules.baking.steps import scaled_min, shifted_c
+from rules.baking.wet_dish import STOVE_TOP_PA, inside_c, softening_ratio
+from rules.mending.bench import Bench
+from rules.mending.causes import Cause
+from rules.preserving.gel import LABORATORY_RISE_K, RISE_K
+from rules.say import duration, duration_span, number, round_to
+
+FINE = ("leavening", "yeast", "salt")
+DOWN = ("less", "cooler", "shorter")
+K_PER_F = 5 / 9
+NOTICEABLE_K = 0.5
+HOTTEST_FAT_C = frying.HOTTEST_C
+USUAL_FAT_C = 185.0
+
+
+@dataclass(frozen=True, slots=True)
+class Sized:
+    """A change with its size, and the sentence that tells a cook to make it."""
+
+    change: Change
+    line: str
+
+
+def sized(cause: Cause, bench: Bench, *, further: bool = False) -> Sized:
+    """The change of a cause for the dish on the bench.
+
+    further: it helped before; half a step more from where it stands now
+    source: the tables of the component where they change it in this direction, else a first trial of common practice
+    """
+    if not cause.by:
+        return Sized(_change(cause), cause.say)
+    if cause.by in BY:
+        return BY[cause.by](cause, bench)
+    return BY_WHAT.get(cause.what, _amount)(cause, bench, further)
+
+
+def _change(cause: Cause, *, sources: tuple[str, ...] = (), at: str = "recipe", item: str = "", **figures: object) -> Change:
+    return Change(
+        what=cause.what, way=cause.way, at=at, rule=cause.rule, because=cause.because, item=item,
+        sources=tuple(dict.fromkeys((cause.source, *sources))), **figures,  # type: ignore[arg-type]
+    )  # fmt: skip
+
+
+def _sign(cause: Cause) -> int:
+    return -1 if cause.way in DOWN else 1
+
+
+def _trial(cause: Cause) -> Span:
+    ratio = 1 + _sign(cause) * cause.step
+    return Span(ratio, ratio, ratio)
+
+
+def _ratio(cause: Cause, bench: Bench, further: bool) -> tuple[Span, tuple[str, ...]]:
+    """How many times the amount, and by which tables; the tables' whole change is taken once, trial steps after."""
+    if cause.by != "formula":
+        return _trial(cause), ("common-practice",)
+    table = components.ratio(bench.style, cause.what, bench.from_m, bench.here_m)
+    agrees = abs(table.value - 1) > 0.01 and (table.value < 1) == (cause.way in DOWN)
+    if not agrees or (bench.log.times_tried(cause) and not further):
+        return _trial(cause), ("common-practice",)
+    sources = components.sources(bench.style, cause.what)
+    return (table.map(lambda r: 1 + (r - 1) / 2) if further else table), sources
+
+
+def _amount(cause: Cause, bench: Bench, further: bool) -> Sized:
+    base, fine = bench.base(cause.what), cause.what in FINE
+    ratio, sources = _ratio(cause, bench, further)
+    ratio = _keeping_acid(cause, bench, ratio)
+    start, unit = same_measure(base.value, base.unit, fine=fine)
+    now = kitchen(start * bench.log.moved(cause.what), unit, fine=fine) if bench.log.moved(cause.what) != 1 else start
+    to, low, high = (towards(now, r, unit, fine=fine) for r in (ratio.value, ratio.low, ratio.high))
+    if abs(to - now) < 1e-9:
+        step = step_of(now, unit, fine=fine)
+        to = now + _sign(cause) * step if now > step or _sign(cause) > 0 else now / 2
+    low, high = sorted((low, high)) if further or bench.log.moved(cause.what) == 1 else (to, to)
+    was = measure(now, unit)
+    line = (
+        f"Use {measure(to, unit)} of {base.item} instead of {was}."
+        if base.own
+        else f"Use {measure(to, unit)} of {base.item} where the recipe has {was}."
+    )
+    change = _change(
+        cause, sources=sources, at=base.at, item=base.item, from_value=round(now, 4), from_unit=unit,
+        to_value=round(to, 4), to_low=round(min(low, to), 4), to_high=round(max(high, to), 4), to_unit=unit,
+    )  # fmt: skip
+    return Sized(change, line)
+
+
+def _keeping_acid(cause: Cause, bench: Bench, ratio: Span) -> Span:
+    """Soda that sour milk needs stays, whatever the tables take off."""
+    lines = bench.lines("leavening")
+    if cause.what != "leavening" or cause.way != "less" or not lines or lines[0].part.name != "soda":
+        return ratio
+    return leavening.soda_ratio(bench.batch, lines[0], ratio)
+
+
+def _oven(cause: Cause, bench: Bench, further: bool) -> Sized:
+    table = components.difference(bench.style, "oven", bench.from_m, bench.here_m)
+    agrees = abs(table.value) > 1 and (table.value < 0) == (cause.way in DOWN)
+    again = bench.log.times_tried(cause) > 0
+    span_f = table if agrees and not again else bands.Span(*(_sign(cause) * cause.step,) * 3)
+    if further:
+        span_f = span_f.map(lambda f: f / 2)
+    sources = components.sources(bench.style, "oven") if agrees and not again else ("common-practice",)
+    low, value, high = (f * K_PER_F for f in (span_f.low, span_f.value, span_f.high))
+    if bench.oven_c is None:
+        us, metric = (
+            f"{number(round_to(abs(span_f.value), 5))} °F",
+            f"{number(round_to(abs(value), 1))} °C",
+        )
+        by = f"{us} ({metric})" if bench.units == "us" else f"{metric} ({us})"
+        change = _change(cause, sources=sources, to_value=round(value, 1), to_low=round(low, 1),
+                         to_high=round(high, 1), to_unit="K")  # fmt: skip
+        return Sized(change, f"Set the oven {by} {cause.way} than you had it.")
+    unit, size = ("degF", 5.0) if bench.units == "us" else ("degC", 2.0)
+    to, to_low, to_high = (shifted_c(bench.oven_c, k, unit, size) for k in (value, low, high))
+    change = _change(
+        cause, sources=sources, from_value=round(bench.oven_c, 1), from_unit="degC", to_value=round(to, 1),
+        to_low=round(min(to_low, to), 1), to_high=round(max(to_high, to), 1), to_unit="degC",
+    )  # fmt: skip
+    return Sized(change, f"Set the oven to {bench.say.oven(to)} instead of {bench.say.oven(bench.oven_c)}.")
+
+
+def _time(cause: Cause, bench: Bench, further: bool) -> Sized:
+    ratio = _trial(cause).value
+    ratio = 1 + (ratio - 1) / 2 if further else ratio
+    now = bench.baked_min and bench.baked_min * bench.log.moved("time")
+    if now:
+        to = scaled_min(now, ratio)
+        change = _change(cause, from_value=round(now, 1), from_unit="min", to_value=to, to_unit="min")
+        return Sized(change, f"Give it {duration(to)} instead of {duration(now)}, and test it then.")
+    change = _change(cause, from_value=100.0, from_unit="percent", to_value=round(100 * ratio), to_unit="percent")
+    return Sized(change, f"Give it about {percent(ratio)} {'less' if ratio < 1 else 'more'} time, and test it then.")
+
+
+def _proof(cause: Cause, bench: Bench, further: bool) -> Sized:
+    ratio = yeast.proof_ratio(bench.batch)
+    by_air = ratio.low if cause.way == "shorter" and ratio.low < 0.97 and not bench.log.times_tried(cause) else None
+    value = by_air or _trial(cause).value
+    value = 1 + (value - 1) / 2 if further else value
+    change = _change(
+        cause, sources=("computed",) if by_air else ("common-practice",), from_value=100.0, from_unit="percent",
+        to_value=round(100 * value), to_unit="percent",
+    )  # fmt: skip
+    line = (
+        f"Stop the rise when the dough has just doubled: look at it after {number(100 * value, 0)} % of the time you gave it."
+        if cause.way == "shorter"
+        else f"Let it rise until it has truly doubled, about {percent(value)} longer than you gave it."
+    )
+    return Sized(change, line)
+
+
+def _boil(cause: Cause, bench: Bench) -> Sized:
+    """Time at the boil of the place, by how fast the class softens."""
+    soft = kinetics.softening(bench.dish_class)
+    ratio = softening_ratio(bench.dish_class, bench.boil_c, bench.sea_boil_c)
+    sources = (soft.source, "iapws-r7-97")
+    if ratio.value < 1.03:
+        return _time(cause, bench, False)
+    span = dishes.sea_level_time(bench.dish, bench.dish_class, bench.usual_method or "")
+    figures: dict[str, object] = {
+        "from_value": 100.0, "from_unit": "percent", "to_value": round(100 * ratio.value),
+        "to_low": round(100 * ratio.low), "to_high": round(100 * ratio.high), "to_unit": "percent",
+    }  # fmt: skip
+    if span is None or span.high_min > 24 * 60:
+        times = number(ratio.value, 1)
+        line = f"Give it about {times} times as long as at sea level, and go by tenderness."
+    else:
+        low, high = span.low_min * ratio.value, span.high_min * ratio.value
+        line = (
+            f"Allow {duration_span(low, high)}, against {duration_span(span.low_min, span.high_min)} at sea level, "
+            f"and go by how it feels.{_given(bench)}"
+        )
+    return Sized(_change(cause, sources=sources, **figures), line)
+
+
+def _given(bench: Bench) -> str:
+    return f" You gave it {duration(bench.time_min)}." if bench.time_min else ""
+
+
+def _cooker(cause: Cause, bench: Bench) -> Sized:
+    """The time in a stove-top cooker here, where the table has the dish."""
+    span = dishes.sea_level_time(bench.dish, bench.dish_class, "pressure_cook")
+    gauge = bench.say.gauge(STOVE_TOP_PA)
+    if span is None:
+        return Sized(_change(cause), f"Cook it under pressure, at {gauge}, by the time in the cooker's own book.")
+    here_c, sea_c = (inside_c(m, STOVE_TOP_PA) for m in (bench.here_m, 0.0))
+    ratio = softening_ratio(bench.dish_class, here_c, sea_c)
+    low, high = span.low_min * ratio.value, span.high_min * ratio.value
+    change = _change(
+        cause, sources=(span.source, kinetics.softening(bench.dish_class).source, "iapws-r7-97"),
+        to_value=round((low + high) / 2, 1), to_low=round(low, 1), to_high=round(high, 1), to_unit="min",
+    )  # fmt: skip
+    return Sized(change, f"Cook it under pressure: {duration_span(low, high)} at {gauge}, from when it is up to pressure.")
+
+
+def _stage(cause: Cause, bench: Bench) -> Sized:
+    """A sugar temperature: down by what the boil has fallen, else a trial."""
+    fallen_k = bench.boil_c - bench.sea_boil_c
+    by_boil = cause.way == "cooler" and fallen_k < -NOTICEABLE_K and not bench.log.times_tried(cause)
+    kelvin = fallen_k if by_boil else _sign(cause) * cause.step * K_PER_F
+    sources = ("usu-faq-453", "iapws-r7-97") if by_boil else ("common-practice",)
+    change = _change(cause, sources=sources, to_value=round(kelvin, 2), to_unit="K")
+    drop = bench.say.temp_drop(abs(kelvin))
+    line = (
+        f"Take it off the heat {drop} under the reading printed for sea level."
+        if by_boil
+        else f"Stop {drop} sooner than you did."
+        if kelvin < 0
+        else f"Cook it {drop} further than you did."
+    )
+    return Sized(change, line)
+
+
+def _gel(cause: Cause, bench: Bench) -> Sized:
+    """The gel point here: 8 degF over the boil of water."""
+    point, low = bench.boil_c + RISE_K, bench.boil_c + LABORATORY_RISE_K
+    change = _change(
+        cause, sources=("usda-aib-539", "iapws-r7-97"), to_value=round(point, 2), to_low=round(low, 2),
+        to_high=round(point, 2), to_unit="degC",
+    )  # fmt: skip
+    verb = "Cook it to" if cause.way == "hotter" else "Take it off at"
+    return Sized(change, f"{verb} {bench.say.temp(point)}, 8 °F (4.5 °C) over the boil of water here, and test a cold drop.")
+
+
+def _fat(cause: Cause, bench: Bench) -> Sized:
+    """The fat: down by the table on the way up, else a trial; never hotter than 375 degF."""
+    table = frying.difference_k(0.0, bench.here_m)
+    by_table = cause.way == "cooler" and table.value < -1 and not bench.log.times_tried(cause)
+    kelvin = table.value if by_table else _sign(cause) * cause.step * K_PER_F
+    sources = ("uwyo-altitude-adjusters",) if by_table else ("common-practice",)
+    change = _change(cause, sources=sources, to_value=round(kelvin, 1), to_unit="K")
+    if by_table:
+        there, here = (bench.say.oven(c) for c in (USUAL_FAT_C, USUAL_FAT_C + kelvin))
+        return Sized(change, f"Fry at {here} where a sea-level recipe says {there}, and a little longer.")
+    cap = f", but never above {bench.say.oven(HOTTEST_FAT_C)}" if kelvin > 0 else ""
+    return Sized(change, f"Fry {bench.say.temp_drop(abs(kelvin))} {cause.way} than you did{cap}.")
+
+
+def _brew(cause: Cause, bench: Bench) -> Sized:
+    """Water straight off the boil of the place, as far as brewing wants it."""
+    wanted_c = min(bench.boil_c, 96.0)
+    change = _change(cause, sources=("iapws-r7-97",), to_value=round(wanted_c, 2), to_unit="degC")
+    return Sized(change, f"Brew with water at {bench.say.temp(wanted_c)}, straight off the boil, in a warmed pot.")
+
+
+BY: dict[str, Callable[[Cause, Bench], Sized]] = {
+    "boil": _boil, "cooker": _cooker, "stage": _stage, "gel": _gel, "fat": _fat, "brew": _brew,
+}  # fmt: skip
+BY_WHAT: dict[str, Callable[[Cause, Bench, bool], Sized]] = {"oven": _oven, "time": _time, "proof": _proof}
