@@ -7,7 +7,7 @@ import sys
 
 import typer
 
-from assistant.cli import actions, ask, chat, drill, exits, kitchen, sources
+from assistant.cli import actions, ask, chat, drill, convert, exits, kitchen, sources
 
 app = typer.Typer(
     name="simmerline",
@@ -20,6 +20,7 @@ app = typer.Typer(
 )
 ask.register(app)
 chat.register(app)
+convert.register(app)
 drill.register(app)
 kitchen.register(app)
 sources.register(app)

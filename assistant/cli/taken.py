@@ -36,8 +36,8 @@ def kitchen_for(at: str | None, units: Units | None, name: str | None = None) ->
     return replace(kitchen, units=units.value) if units else kitchen
 
 
-def elevation_heard(at: str) -> Request:
-    """An elevation as it is typed after --at: its elevation_m is not None, its units are those of the figure.
+def elevation_heard(at: str, option: str = "--at") -> Request:
+    """An elevation as it is typed after an option: its elevation_m is not None, its units are those of the figure.
 
     Leaves with code 2 where it is none.
     """
@@ -48,7 +48,7 @@ def elevation_heard(at: str) -> Request:
     heard = understand(f"my elevation is {below}" if any(c.isdigit() for c in at) else f"I cook in {at}")
     if heard.elevation_m is None:
         doubt = next((u.reason for u in heard.unused if u.kind == "elevation"), "")
-        exits.leave(doubt or f"--at {at!r} is not an elevation I know; say 7000ft, 2130m or a town")
+        exits.leave(doubt or f"{option} {at!r} is not an elevation I know; say 7000ft, 2130m or a town")
     return heard
 
 

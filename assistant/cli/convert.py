@@ -1,0 +1,219 @@
+"""`simmerline convert`: recipes taken from one elevation to another."""
+
+from __future__ import annotations
+
+import gc
+import json
+import sys
+from enum import StrEnum
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated, Any
+
+import typer
+
+from assistant.cli import exits
+from assistant.cli.taken import Units, elevation_heard, kitchen_for
+
+if TYPE_CHECKING:
+    from rules.baking.convert import Converted
+
+ASK_ELEVATION = (
+    "where will you cook? Say --to 7000ft or a town, or keep your kitchen once: "
+    'simmerline kitchen add "Timberfold Lodge" --at 7000ft'
+)
+
+
+class Format(StrEnum):
+    """The forms a converted recipe is written in."""
+
+    terminal = "terminal"
+    text = "text"
+    markdown = "markdown"
+    html = "html"
+    jsonld = "jsonld"
+    json = "json"
+
+
+def register(app: typer.Typer) -> None:
+    """Add the command to the app."""
+    app.command("convert", epilog=exits.EPILOG)(convert)
+
+
+def convert(
+    recipes: Annotated[
+        list[str] | None,
+        typer.Argument(metavar="FILE|FOLDER|-", help="Recipes: text, JSON-LD or saved pages; - reads standard input."),
+    ] = None,
+    written_for: Annotated[
+        str | None,
+        typer.Option("--from", help="The elevation the recipe was written for: 1600m, a town; by default sea level."),
+    ] = None,
+    to: Annotated[
+        str | None, typer.Option("--to", help="The elevation to cook at; by default that of the kitchen in use.")
+    ] = None,
+    kitchen_name: Annotated[
+        str | None, typer.Option("--kitchen", metavar="NAME", help="A kitchen of yours instead of the one in use.")
+    ] = None,
+    style: Annotated[
+        str | None, typer.Option("--style", metavar="ID", help="What it is, such as layer_cake; recognised by default.")
+    ] = None,
+    servings: Annotated[
+        float | None,
+        typer.Option("--servings", metavar="N", help="How many it should make, in the recipe's own count."),
+    ] = None,
+    units: Annotated[Units | None, typer.Option("--units", help="Unit system shown first.")] = None,
+    form: Annotated[
+        Format | None, typer.Option("--format", help="By default terminal on a screen, text in a pipe or a folder.")
+    ] = None,
+    as_json: Annotated[bool, typer.Option("--json", help="The same as --format json.")] = False,
+    out: Annotated[
+        Path | None,
+        typer.Option("--out", metavar="FOLDER", help="Write the results there; several recipes need it."),
+    ] = None,
+) -> None:
+    """Convert recipes from the elevation they were written for to yours.
+
+    simmerline convert carrot-cake.txt --to 7000ft
+
+    simmerline convert rolls.json --from 5300ft --to 300ft --servings 48 --format html --out converted
+
+    simmerline convert recipes/ --to 7000ft --out converted
+    """
+    if as_json and form not in (None, Format.json):
+        exits.leave(f"say --json or --format {form.value if form else ''}, not both")
+    kitchen = kitchen_for(None, units, kitchen_name)
+    asked = _asked(written_for, to, kitchen.elevation_m, units.value if units else None, kitchen.units)
+    asked |= {"style": _known_style(style), "servings": _enough(servings)}
+    form = Format.json if as_json else form
+    sources = _sources(recipes)
+    gc.disable()  # the process ends with its recipes: sweeping the freshly loaded lexicon would cost a tenth of the time
+    if len(sources) == 1 and not (recipes and Path(recipes[0]).is_dir()):
+        raise typer.Exit(one(sources[0], asked, form, out))
+    if out is None:
+        exits.leave("several recipes need a folder for the results: --out converted")
+    from assistant.cli.convert_many import many
+
+    raise typer.Exit(many(sources, asked, form or Format.text, out))
+
+
+def _asked(
+    written_for: str | None, to: str | None, kept_m: float | None, units: str | None, kept: str
+) -> dict[str, Any]:
+    """The elevations [m] and units to convert with; leaves with code 3 where nobody says where it is cooked."""
+    heard = elevation_heard(to, "--to") if to is not None else None
+    to_m = heard.elevation_m if heard else kept_m
+    if to_m is None:
+        exits.leave(ASK_ELEVATION, exits.ASKS_BACK)
+    from_m = elevation_heard(written_for, "--from").elevation_m if written_for is not None else 0.0
+    return {
+        "from_elevation_m": from_m,
+        "to_elevation_m": to_m,
+        "units": units or (heard.units if heard else kept),
+    }
+
+
+def _known_style(style: str | None) -> str | None:
+    if style is None:
+        return None
+    from rules.baking.style import ids
+    from rules.errors import UnknownWord
+
+    name = style.strip().lower().replace(" ", "_").replace("-", "_")
+    if name not in ids():
+        exits.leave(str(UnknownWord.among("style", style, ids())))
+    return name
+
+
+def _enough(servings: float | None) -> float | None:
+    if servings is not None and not 0 < servings < float("inf"):
+        exits.leave(f"--servings {servings:g} feeds nobody; give a number above 0")
+    return servings
+
+
+def _sources(recipes: list[str] | None) -> list[str]:
+    """The files named, folders opened; leaves with code 2 where there are none."""
+    if not recipes and not sys.stdin.isatty():
+        return ["-"]
+    found: list[str] = []
+    for name in recipes or ():
+        path = Path(name)
+        inside = path.is_dir()
+        found += _files(path) if inside else [name]
+        if inside and not found:
+            exits.leave(f"there are no files in {name}")
+    if not found:
+        exits.leave("convert which recipe? For example: simmerline convert carrot-cake.txt --to 7000ft")
+    return list(dict.fromkeys(found))
+
+
+def _files(folder: Path) -> list[str]:
+    """Every file of a folder and of those inside it, but for hidden ones, in order of name."""
+    inside = (path for path in folder.rglob("*") if path.is_file())
+    seen = (p for p in inside if not any(part.startswith(".") for part in p.relative_to(folder).parts))
+    return sorted(str(path) for path in seen)
+
+
+def one(source: str, asked: dict[str, Any], form: Format | None, out: Path | None) -> int:
+    """Convert one recipe and show it, or write it to the folder."""
+    from assistant.errors import AssistantError
+    from rules.errors import RulesError
+
+    try:
+        converted = converted_from(source, asked)
+    except (AssistantError, RulesError) as fault:
+        exits.leave(str(fault), exits.FAILED)
+    if out is not None:
+        from assistant.cli.convert_many import write
+
+        written = write(converted, Path(source), asked["units"], form or Format.text, out, set())
+        typer.echo(f"Written: {written}")
+    elif form is Format.terminal or (form is None and sys.stdout.isatty()):
+        from assistant.cli.convert_terminal import show_recipe
+
+        show_recipe(converted, asked["units"])
+    else:
+        typer.echo(written_as(converted, form or Format.text, asked["units"]), nl=False)
+    return exits.ANSWERED
+
+
+def converted_from(source: str, asked: dict[str, Any]) -> Converted:
+    """The recipe in a file, or in standard input for "-", converted.
+
+    raises: AssistantError or RulesError that says what is wrong with it
+    """
+    from assistant.converting import convert_recipe
+
+    name = "the text given" if source == "-" else source
+    return convert_recipe(_content(source), name=name, **asked)
+
+
+def _content(source: str) -> bytes:
+    """The bytes of a file, one more at the most than any recipe may have."""
+    from assistant.recipes.errors import RecipeError
+    from assistant.recipes.read import MOST_BYTES
+
+    if source == "-":
+        return sys.stdin.buffer.read(MOST_BYTES + 1)
+    try:
+        with Path(source).open("rb") as file:
+            return file.read(MOST_BYTES + 1)
+    except (OSError, ValueError) as error:
+        reason = getattr(error, "strerror", None) or "that is no name of a file"
+        raise RecipeError(source, f"it cannot be read ({reason.lower()})", "Check the name and the folder") from None
+
+
+def written_as(converted: Converted, form: Format, units: Any) -> str:
+    """The recipe in one of the written forms, with a line break at its end."""
+    from assistant.replies import recipe as forms
+
+    match form:
+        case Format.json:
+            return json.dumps(forms.as_json(converted, units), ensure_ascii=False, indent=2) + "\n"
+        case Format.jsonld:
+            return json.dumps(forms.as_jsonld(converted, units), ensure_ascii=False, indent=2) + "\n"
+        case Format.html:
+            return forms.as_html(converted, units)
+        case Format.markdown:
+            return forms.as_markdown(converted, units)
+        case _:
+            return forms.as_text(converted, units)

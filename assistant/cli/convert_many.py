@@ -1,0 +1,136 @@
+"""Several recipes at once: a folder of results and one report of them."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable, Sequence
+from dataclasses import asdict, dataclass
+from pathlib import Path
+from typing import Any
+
+import typer
+
+from assistant.cli import exits
+from assistant.cli.convert import Format, converted_from, written_as
+from assistant.errors import AssistantError
+from rules.baking.convert import Converted
+from rules.errors import RulesError
+
+ENDINGS = {
+    Format.terminal: ".txt",
+    Format.text: ".txt",
+    Format.markdown: ".md",
+    Format.html: ".html",
+    Format.jsonld: ".jsonld",
+    Format.json: ".json",
+}
+REPORT = "report"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Done:
+    """What came of one file. written: where the result is; error: why there is none; each None or empty otherwise."""
+
+    file: str
+    title: str = ""
+    style: str | None = None
+    sure: float | None = None
+    changed: int = 0
+    unread: int = 0
+    written: str | None = None
+    error: str | None = None
+
+
+def many(sources: Sequence[str], asked: dict[str, Any], form: Format, out: Path) -> int:
+    """Convert every file, write the results and the report; a file that cannot be read is told, the rest are done.
+
+    returns: exit code 0, or 1 where one of them failed
+    """
+    taken = {Path(source).resolve() for source in sources if source != "-"}
+    taken |= {(out / f"{REPORT}{ending}").resolve() for ending in (".txt", ".json")}
+    _make(out)
+    done = [_one(source, asked, form, out, taken) for source in _watched(sources)]
+    summary = as_report(done, asked)
+    text = report_text(done, asked)
+    _put(out / f"{REPORT}.json", json.dumps(summary, ensure_ascii=False, indent=2) + "\n")
+    _put(out / f"{REPORT}.txt", text)
+    typer.echo(json.dumps(summary, ensure_ascii=False, indent=2) if form is Format.json else text.rstrip())
+    return exits.FAILED if any(d.error for d in done) else exits.ANSWERED
+
+
+def _watched(sources: Sequence[str]) -> Iterable[str]:
+    """The sources with a bar on standard error, where somebody can see it."""
+    from rich.console import Console
+    from rich.progress import track
+
+    screen = Console(stderr=True)
+    return track(sources, "Converting", console=screen, transient=True, disable=not screen.is_terminal)
+
+
+def _one(source: str, asked: dict[str, Any], form: Format, out: Path, taken: set[Path]) -> Done:
+    try:
+        converted = converted_from(source, asked)
+        written = write(converted, Path(source), asked["units"], form, out, taken)
+    except (AssistantError, RulesError, OSError) as fault:
+        return Done(file=source, error=str(fault).removeprefix(f"{source}: "))
+    return Done(
+        file=source,
+        title=converted.recipe.title,
+        style=converted.style,
+        sure=converted.sure,
+        changed=sum(c.way != "same" for c in converted.changes),
+        unread=len(converted.unread),
+        written=str(written),
+    )
+
+
+def write(converted: Converted, source: Path, units: str, form: Format, out: Path, taken: set[Path]) -> Path:
+    """Write a result under the name of its recipe, numbered where two have the same; never over a recipe.
+
+    taken: resolved paths that are not to be written, the new one is added
+    """
+    _make(out)
+    taken.add(source.resolve())
+    stem = source.stem if source.name != "-" else "recipe"
+    names = (out / f"{stem}{f'-{n}' if n > 1 else ''}{ENDINGS[form]}" for n in range(1, 1_000_000))
+    path = next(name for name in names if name.resolve() not in taken)
+    taken.add(path.resolve())
+    _put(path, written_as(converted, form, units))
+    return path
+
+
+def _make(out: Path) -> None:
+    try:
+        out.mkdir(parents=True, exist_ok=True)
+    except OSError as error:
+        exits.leave(f"cannot make the folder {out}: {(error.strerror or 'no such place').lower()}")
+
+
+def _put(path: Path, text: str) -> None:
+    path.write_text(text, encoding="utf-8", errors="replace", newline="\n")
+
+
+def as_report(done: Sequence[Done], asked: dict[str, Any]) -> dict[str, Any]:
+    """The report as plain JSON values."""
+    return {
+        "schema": 1,
+        "from_elevation_m": round(asked["from_elevation_m"], 1),
+        "to_elevation_m": round(asked["to_elevation_m"], 1),
+        "converted": sum(d.error is None for d in done),
+        "failed": sum(d.error is not None for d in done),
+        "recipes": [asdict(d) for d in done],
+    }
+
+
+def report_text(done: Sequence[Done], asked: dict[str, Any]) -> str:
+    """The report to read: what was converted, and what was not and why."""
+    from assistant.replies.recipe.words import environment
+    from rules.say import Say
+
+    say = Say(asked["units"])
+    return environment().get_template("report.j2").render(
+        there=say.elevation(asked["from_elevation_m"]),
+        here=say.elevation(asked["to_elevation_m"]),
+        good=[d for d in done if d.error is None],
+        bad=[d for d in done if d.error is not None],
+    )  # fmt: skip
