@@ -169,9 +169,5 @@ def _and_a_part(words: Sequence[str], number: Number) -> Number:
 
 
 def _signed(words: Sequence[str], number: Number) -> Number:
-    """A minus sign counts where no number stands before it (there it is a range)."""
-    before = _word(words, number.start - 1)
-    earlier = _word(words, number.start - 2)
-    if before in ("minus", "negative") or (before == "-" and digits(earlier) is None and not earlier.isalpha()):
-        return Number(number.start - 1, number.end, -number.value)
-    return number
+    below = _word(words, number.start - 1) in ("minus", "negative")
+    return Number(number.start - 1, number.end, -number.value) if below else number

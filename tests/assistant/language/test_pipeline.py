@@ -1,0 +1,31 @@
+"""The pipeline as a whole."""
+
+import subprocess
+import sys
+import tomllib
+from pathlib import Path
+
+from assistant.language.pipeline import COMPONENTS, pipeline
+
+ROOT = Path(__file__).parents[3]
+
+
+def test_every_component_finds_what_it_requires() -> None:
+    assert not any(pipeline().analyze_pipes()["problems"].values())
+
+
+def test_the_components_run_in_their_order() -> None:
+    assert tuple(pipeline().pipe_names) == COMPONENTS
+
+
+def test_every_component_is_an_entry_point() -> None:
+    project = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
+    points = project["entry-points"]["spacy_factories"]
+    assert set(points) == set(COMPONENTS)
+    assert all(point.startswith("assistant.language.") and point.endswith(f":{name}") for name, point in points.items())
+
+
+def test_importing_the_package_loads_nothing_heavy() -> None:
+    code = "import sys, assistant.language; print(sorted({'spacy', 'pint', 'numpy', 'rapidfuzz'} & set(sys.modules)))"
+    shown = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True, cwd=ROOT)
+    assert shown.stdout.strip() == "[]"
