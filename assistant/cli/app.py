@@ -7,7 +7,7 @@ import sys
 
 import typer
 
-from assistant.cli import actions, ask, chat, drill, convert, exits, kitchen, sources
+from assistant.cli import actions, ask, chat, convert, drill, exits, kitchen, sources
 
 app = typer.Typer(
     name="simmerline",

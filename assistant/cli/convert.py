@@ -86,7 +86,7 @@ def convert(
     asked |= {"style": _known_style(style), "servings": _enough(servings)}
     form = Format.json if as_json else form
     sources = _sources(recipes)
-    gc.disable()  # the process ends with its recipes: sweeping the freshly loaded lexicon would cost a tenth of the time
+    gc.disable()  # the process ends with its recipes; sweeping the freshly loaded lexicon would only cost time
     if len(sources) == 1 and not (recipes and Path(recipes[0]).is_dir()):
         raise typer.Exit(one(sources[0], asked, form, out))
     if out is None:
