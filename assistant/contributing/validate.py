@@ -264,6 +264,16 @@ def check_moves() -> Iterator[Fault]:
             yield Fault(moves.CATALOGUE, read.__name__, str(fault).removeprefix(f"data/{moves.CATALOGUE}: "))
 
 
+def check_drill() -> Iterator[Fault]:
+    """How a drill is asked for, and the words by which replies to it are read."""
+    from assistant.drill import words
+
+    try:
+        words.catalogue()
+    except tables.BadTable as fault:
+        yield Fault(words.CATALOGUE, "replies", str(fault).removeprefix(f"data/{words.CATALOGUE}: "))
+
+
 CHECKS: tuple[Callable[[], Iterator[Fault]], ...] = (
     check_sources,
     check_classes,
@@ -274,6 +284,7 @@ CHECKS: tuple[Callable[[], Iterator[Fault]], ...] = (
     check_ingredients,
     check_word_lists,
     check_moves,
+    check_drill,
     check_safety_subjects,
     check_tables,
 )

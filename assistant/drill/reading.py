@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from typing import Literal
 
@@ -31,6 +32,9 @@ HINTS = {
     "tbsp": "Give tablespoons, such as 2 tbsp.",
     "m": "Give an elevation, such as 7,000 ft or 2,130 m.",
 }
+# "5 C" is five cups in a recipe, but not as a reply about degrees; "a cup" is no measure where spoons are asked for
+DEGREES = re.compile(r"(?<=\d)\s*°?\s*([CF])\b", re.IGNORECASE)
+EACH_CUP = re.compile(r"\b(?:a|per|each|every|to the|to a|for each|in a) cup\b", re.IGNORECASE)
 MOST_WORDS = 12
 
 
@@ -127,7 +131,7 @@ def _figure(question: Question, text: str, said: str) -> float | tuple[float, fl
     words = said.split()
     if len(words) > MOST_WORDS or words[0] in listed("asks") - {"is"}:
         return None
-    measures, numbers, left = _heard(text)
+    measures, numbers, left = _heard(_unmistakable(question.unit, text))
     if any(word.isalpha() and word not in listed("filler") for word in left):
         return None
     kind = MEASURES.get(question.unit)
@@ -139,6 +143,13 @@ def _figure(question: Question, text: str, said: str) -> float | tuple[float, fl
         return None
     readings = [_bare_span(question, numbers, units) for units in _systems(question)]
     return next((reading for reading in readings if question.accepts(reading)), readings[0])
+
+
+def _unmistakable(unit: str, text: str) -> str:
+    """A reply without what would be taken for something else."""
+    if unit in ("degC", "K"):
+        return DEGREES.sub(r" °\1 ", text)
+    return EACH_CUP.sub(" ", text) if unit in ML else text
 
 
 def _heard(text: str) -> tuple[list[tuple[str, float, float, float, str]], list[float], list[str]]:

@@ -117,15 +117,15 @@ def first_change(draw: Draw) -> Question:
     """The order in which a cake is mended."""
     place = _cake_place(draw)
     less = bands.change("leavening", place.elevation_m)
+    names = ("less baking powder", "less sugar", "more liquid")
     why = (
-        "The tables name them in that order, and want one change at a time. The powder comes first, since it does "
-        f"most: {_percents(less)} less of it {place.words}."
+        f"{', then '.join(names).capitalize()}: the tables name them in that order, and want one change at a time. The "
+        f"powder comes first, since it does most: {_percents(less)} less of it {place.words}."
     )
     text = (
         f"A sea-level cake falls {place.words}. In which order do you try the changes of the tables, one bake at a "
         "time?"
     )
-    names = ("less baking powder", "less sugar", "more liquid")
     return draw.order(text, names, why, CAKE_TABLES)
 
 

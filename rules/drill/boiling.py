@@ -6,6 +6,7 @@ from rules import air, water
 from rules.case import ambient
 from rules.drill.draw import BAKERY, BAKERY_M, LODGE, LODGE_M, Draw, kinds
 from rules.drill.question import Question
+from rules.holding import limit_c
 from rules.methods.pressure_cook import inside_c
 from rules.say import PSI_PER_PA, Say, number, round_to, to_c
 from rules.topics.calibrate import DEEP_LOW_PA
@@ -104,10 +105,11 @@ def harder(draw: Draw) -> Question:
     place = draw.place(3000, 12_000)
     boil_c = draw.case(place).here.boiling_c
     rolling = draw.rng.random() < 0.5
+    sea = draw.say.temp(draw.case(place).sea.boiling_c)
     says = (
         "turns the flame up under an open pot that already boils, to cook the potatoes hotter"
         if rolling
-        else "turns the flame up under an open pot of stock at a full boil, to get it back to 212 °F (100 °C)"
+        else f"turns the flame up under an open pot of stock at a full boil, to get it back to {sea}"
     )
     why = (
         f"No. An open pot stops at {draw.say.temp(boil_c)} {place.words} however hard it boils: more flame makes more "
@@ -221,7 +223,7 @@ def two_hundred(draw: Draw) -> Question:
         f"{'Yes' if can else 'No'}. Water boils at {draw.say.temp(boil_c)} {place.words}, "
         f"{'over' if can else 'under'} {draw.say.temp(target_c)}; from about "
         f"{draw.say.elevation(round_to(edge_m, 30))} up no open pot gets there. "
-        "Over 135 °F (57 °C) the food is held safely all the same."
+        f"Over {draw.say.temp(limit_c('hot_hold'))} the food is held safely all the same."
     )
     text = f"Can an open pot of soup be kept at {draw.say.temp(target_c)} {place.words}?"
     return draw.yes_no(text, can, why, ("csu-high-altitude-food-prep", *BOIL))

@@ -154,6 +154,7 @@ class Draw:
         letter = LETTERS[options.index(right)]
         return Question(
             id=self.id, theme=self.theme, level=self.level, text=text, form="choice", answer=letter,
+            asked_in=self.units,
             options=tuple(options), shown=f"{letter}, {right}", why=why, sources=_once(sources),
         )  # fmt: skip
 
@@ -162,6 +163,7 @@ class Draw:
         word = "yes" if right else "no"
         return Question(
             id=self.id, theme=self.theme, level=self.level, text=f"{text} Yes or no?", form="yes_no", answer=word,
+            asked_in=self.units,
             shown=word, why=why, sources=_once(sources),
         )  # fmt: skip
 
@@ -173,6 +175,7 @@ class Draw:
         letters = "".join(LETTERS[options.index(thing)] for thing in right_order)
         return Question(
             id=self.id, theme=self.theme, level=self.level, text=text, form="order", answer=letters,
+            asked_in=self.units,
             options=tuple(options), shown=f"{' '.join(letters)}: {', then '.join(right_order)}", why=why,
             sources=_once(sources),
         )  # fmt: skip

@@ -113,7 +113,8 @@ def cool_in_all(draw: Draw) -> Question:
     minutes = holding.limit_min("cool_last")
     why = (
         f"{duration(minutes)} in all, of which no more than {duration(holding.limit_min('cool_first'))} down to "
-        f"{warm}. Thin air cools a pan a little more slowly, so use ice, which melts at 32 °F (0 °C) everywhere."
+        f"{warm}. Thin air cools a pan a little more slowly, so use ice, which melts at "
+        f"{draw.say.temp(0.0)} everywhere."
     )
     return draw.figure(
         f"Within how long in all must cooked {food} come from {hot} to {cold}? Answer in hours.",
@@ -160,7 +161,8 @@ def hold_cold(draw: Draw) -> Question:
     return draw.figure(
         f"No warmer than which temperature is cold food held for service {place.words}? Answer in {draw.degrees}.",
         limit_c, "degC", within=(limit_c - 2 / 1.8, limit_c + 0.5 / 1.8),
-        tolerance="no higher, and at most 2 °F (1 °C) lower", shown=shown, why=why, sources=(FOOD_CODE,),
+        tolerance=f"no higher, and at most {draw.say.temp_drop(2 / 1.8)} lower", shown=shown, why=why,
+        sources=(FOOD_CODE,),
     )  # fmt: skip
 
 
@@ -205,17 +207,16 @@ def _canner(draw: Draw, gauge: str, place: Place) -> Question:
 def boiling_water_time(draw: Draw) -> Question:
     """The process time in a boiling-water canner."""
     food, base_min = draw.one_of(HIGH_ACID)
-    place = draw.place(500, 7500, edges_m=BANDS_M)
+    place = draw.place(1500, 7500, edges_m=BANDS_M)
     added = times.added(times.LONG, place.elevation_m)
     if added is None or added.differ:
         raise ValueError(f"the canning tables differ {place.words}")
     time_min = base_min + added.most_min
     shown = duration(time_min) if time_min < 60 else f"{number(time_min)} min"
-    more = f"adds {number(added.most_min)} min" if added.most_min else "adds nothing"
     why = (
-        f"{shown}. The band {added.usda.words} {more} to a process of 20 min or more, because the water around the "
-        f"jars boils at {draw.say.temp(draw.case(place).here.boiling_c)} {place.words}. Never shorten it, "
-        "and can only by a tested recipe."
+        f"{shown}. The band {added.usda.words} adds {number(added.most_min)} min to a process of 20 min or more, "
+        f"because the water around the jars boils at {draw.say.temp(draw.case(place).here.boiling_c)} {place.words}. "
+        "Never shorten it, and can only by a tested recipe."
     )
     return draw.figure(
         f"The tested recipe for {food} prints {number(base_min)} min in boiling water for 0 to 1,000 ft. How long by "
@@ -259,7 +260,7 @@ def low_acid(draw: Draw) -> Question:
     wrong = (
         "in boiling water, for twice the time",
         "hot into hot jars, turned upside down",
-        "in the oven at 250 °F (121 °C)",
+        f"in the oven at {draw.say.oven(to_c(250))}",
     )
     return draw.choice(text, "in a pressure canner, by a tested recipe", wrong, why, ("usda-aib-539", band.source))
 

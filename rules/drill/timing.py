@@ -22,6 +22,7 @@ IN_WATER = (
     ("polenta", "porridge", "boil", (30.0, 40.0)),
     ("mashed potatoes", "starchy_root", "boil", (15.0, 20.0)),
 )
+GUIDE_M, ROAST_C = 1524.0, 162.8
 TOUGH = ("short ribs", "pot roast", "lamb shanks", "oxtail")
 BOILED_DRY_BEANS = ("pinto beans", "black beans", "navy beans", "chickpeas")
 
@@ -109,8 +110,8 @@ def braise_by_the_guide(draw: Draw) -> Question:
     time_min = _figure(worked, "extension_time").value
     percent = (time_min / base_min - 1) * 100
     return draw.figure(
-        "The extension guide gives braised meat one quarter more time at 5,000 ft (1,520 m). Taken in proportion, how "
-        f"long is a braise of {duration(base_min)} {place.words}? Answer in hours or minutes.",
+        f"The extension guide gives braised meat one quarter more time at {draw.say.elevation(GUIDE_M)}. Taken in "
+        f"proportion, how long is a braise of {duration(base_min)} {place.words}? Answer in hours or minutes.",
         time_min, "min", within=(time_min * 0.94, time_min * 1.06), tolerance="within 6 %", shown=duration(time_min),
         why=f"In proportion that is about {number(percent, 0)} % more {place.words}: {duration(base_min)} become "
         f"{duration(time_min)}. By the heat alone it takes {duration(_figure(worked, 'cook_time').value)}, so start "
@@ -230,12 +231,12 @@ def roast(draw: Draw) -> Question:
     base_min = draw.one_of((80.0, 120.0, 160.0))
     time_min = base_min * 1.25
     why = (
-        f"USDA's advice adds a quarter at 325 °F (162 °C): {duration(base_min)} become {duration(time_min)}. The "
-        "oven is set as at sea level, and the roast is done when a thermometer in its middle says so."
+        f"USDA's advice adds a quarter at {draw.say.oven(ROAST_C)}: {duration(base_min)} become {duration(time_min)}. "
+        "The oven is set as at sea level, and the roast is done when a thermometer in its middle says so."
     )
     return draw.figure(
-        "USDA's advice for meat roasted at 325 °F (162 °C) in high places adds one quarter of the time. What becomes "
-        f"of {duration(base_min)} {place.words}? Answer in hours or minutes.",
+        f"USDA's advice for meat roasted at {draw.say.oven(ROAST_C)} in high places adds one quarter of the time. What "
+        f"becomes of {duration(base_min)} {place.words}? Answer in hours or minutes.",
         time_min, "min", within=(time_min - 5, time_min + 5), tolerance="within 5 min", shown=duration(time_min),
         why=why, sources=("usda-roast-325", "csu-high-altitude-food-prep"),
     )  # fmt: skip
