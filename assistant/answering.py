@@ -36,6 +36,10 @@ def reply_to_request(request: Request) -> Answer:
         from assistant.timers import action
 
         request = replace(request, subject=action(request.text))
+    if request.topic == "convert_recipe":
+        from assistant.recipe_answer import answer_recipe
+
+        return answer_recipe(request)
     found = answer(request)
     if request.topic == "schedule":
         from assistant.schedule import with_clock

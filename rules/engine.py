@@ -103,6 +103,7 @@ def known(request: Request, word: str) -> bool:
         "portions": request.portions is not None,
         "service_time": request.service_time is not None,
         "symptom": request.subject is not None,
+        "recipe": bool(request.recipe),
         "reading": request.temperature_c is not None or request.pressure_pa is not None,
     }
     return held.get(word, False)

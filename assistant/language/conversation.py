@@ -9,10 +9,13 @@ from typing import Any
 from assistant.language.pipeline import pipeline
 from assistant.language.request import PASSING, Hearing, capped, hear
 from assistant.language.text import clean
+from assistant.recipes.pasted import pasted
 from rules.dishes import dishes
 from rules.model import Kitchen, Request
 
 LONGEST_CONTEXT = 20
+# what a recipe without a word around it asks for
+CONVERT = "convert this recipe"
 # topics that an utterance of mere slots does not go on with
 NOT_CONTINUED = (*PASSING, "set_kitchen", "timer")
 # new questions that are still about the dish of the question before
@@ -41,7 +44,21 @@ def fold_in(text: str, context: Sequence[str], kitchen: Kitchen) -> Request:
 
 
 def listen(text: str, kitchen: Kitchen) -> Hearing:
-    """What one utterance says by itself; of a very long one the beginning, and a note that says so."""
+    """What one utterance says by itself; of a very long one the beginning, and a note that says so.
+
+    A recipe pasted into it is set apart, and only what is said around it is heard.
+    """
+    found = pasted(text)
+    if found is None:
+        return _listen(text, kitchen)
+    around = _listen(found.question or CONVERT, kitchen)
+    request = replace(around.request, text=text, recipe=found.recipe)
+    if around.elliptical:
+        request = replace(request, topic="convert_recipe", method=None)
+    return replace(around, elliptical=False, request=request)
+
+
+def _listen(text: str, kitchen: Kitchen) -> Hearing:
     cleaned = clean(text)
     hearing = hear(pipeline()(cleaned.text), kitchen)
     kept = text[: len(cleaned.text) + 1] if cleaned.dropped else text
@@ -73,6 +90,8 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
         stated["subject"] = heard.subject_for(stated["topic"]) or now.subject or previous.subject
         if previous.portions and heard.plain and now.portions is None and heard.plain >= 1:
             now = replace(now, portions=int(heard.plain))
+    if goes_on or (now.topic == previous.topic and now.dish in (None, previous.dish)):
+        stated["recipe"] = now.recipe or previous.recipe
     about_it = goes_on or (now.dish is None and now.dish_class is None and now.topic in SAME_DISH)
     if about_it:
         stated |= _dish(previous, now)

@@ -78,9 +78,9 @@ def summary(converted: Converted, say: Say) -> tuple[str, ...]:
 
 
 def _makes(yields: Amount | None) -> str:
-    """The yield as its line has it; a bare figure in a sentence."""
+    """The yield as its line has it; one that begins with its figure as a sentence."""
     line = yields.line if yields else ""
-    return f"Makes {line}" if line.replace(".", "").isdigit() else line
+    return f"Makes {line}" if line[:1].isdigit() else line
 
 
 def added(change: Change) -> str:

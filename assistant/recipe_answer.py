@@ -1,0 +1,80 @@
+"""A recipe that came in a conversation, converted -> Answer."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from assistant.converting import NoYield, convert_recipe
+from assistant.errors import AssistantError
+from assistant.replies import dress, line
+from assistant.replies.recipe import as_text
+from rules.baking.change import Change
+from rules.baking.convert import Converted
+from rules.errors import OutOfRange
+from rules.model import Answer, Because, Caution, Figure, Request
+from rules.say import Say
+
+BRIEF = 1
+
+
+def answer_recipe(request: Request) -> Answer:
+    """Convert the recipe of a request, or ask for what is missing. Never raises for anything a Request can hold."""
+    known = {"recipe": request.recipe, "elevation": request.elevation_m is not None}
+    missing = tuple(word for word, held in known.items() if not held)
+    if missing:
+        return dress(Answer(request=request, missing=missing))
+    try:
+        converted = _converted(request)
+    except (AssistantError, OutOfRange) as fault:
+        word = "elevation" if isinstance(fault, OutOfRange) else "recipe"
+        return dress(Answer(request=request, missing=(word,), cautions=(Caution("note", str(fault)),)))
+    return _told(request, converted)
+
+
+def _converted(request: Request) -> Converted:
+    asked = {
+        "from_elevation_m": request.from_elevation_m or 0.0,
+        "to_elevation_m": request.elevation_m or 0.0,
+        "units": request.units,
+        "name": "the recipe",
+    }
+    try:
+        return convert_recipe(request.recipe, servings=request.portions, **asked)  # type: ignore[arg-type]
+    except NoYield:
+        return convert_recipe(request.recipe, **asked)  # type: ignore[arg-type]
+
+
+def _told(request: Request, converted: Converted) -> Answer:
+    say = Say(request.units)
+    moved = [change for change in converted.changes if change.way != "same"]
+    found = dress(
+        Answer(
+            request=request,
+            headline=line(
+                "convert_recipe",
+                title=converted.recipe.title or "Your recipe",
+                place=say.elevation(converted.to_elevation_m),
+                baseline=say.elevation(converted.from_elevation_m),
+                ways=list(dict.fromkeys((change.way, change.what) for change in moved)),
+            ),
+            figures=tuple(_figures(converted, moved)),
+            steps=tuple(one.text for one in converted.steps),
+            because=tuple(dict.fromkeys(Because(c.rule, c.because, c.sources) for c in converted.changes)),
+            cautions=converted.cautions,
+        )
+    )
+    if request.depth <= BRIEF:
+        return found
+    return replace(found, text=f"{found.headline}\n\n{as_text(converted, request.units).rstrip()}")
+
+
+def _figures(converted: Converted, moved: list[Change]) -> Iterator[Figure]:
+    """The oven, and each ingredient that changes in the unit it is measured in."""
+    if oven := converted.oven:
+        sea = oven.from_c if abs(converted.from_elevation_m) < 1 else None
+        yield Figure("oven", "Oven", oven.to_c, "degC", oven.low_c, oven.high_c, sea)
+    for change in moved:
+        if change.item and change.to_value is not None and change.what != "egg":
+            id = f"{change.what}_{change.at.replace(' ', '_')}"
+            yield Figure(id, change.item, change.to_value, change.to_unit or "count", change.to_low, change.to_high)
