@@ -7,7 +7,7 @@ import sys
 
 import typer
 
-from assistant.cli import actions, ask, chat, convert, drill, exits, kitchen, sources
+from assistant.cli import actions, ask, batch, chat, convert, drill, exits, kitchen, sources
 
 app = typer.Typer(
     name="simmerline",
@@ -19,6 +19,7 @@ app = typer.Typer(
     pretty_exceptions_enable=False,
 )
 ask.register(app)
+batch.register(app)
 chat.register(app)
 convert.register(app)
 drill.register(app)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from typing import Any
 
 from rules import dishes, kinetics
 from rules.baking import bands, components, frying, leavening, yeast
@@ -47,10 +48,10 @@ def sized(cause: Cause, bench: Bench, *, further: bool = False) -> Sized:
     return BY_WHAT.get(cause.what, _amount)(cause, bench, further)
 
 
-def _change(cause: Cause, *, sources: tuple[str, ...] = (), at: str = "recipe", item: str = "", **figures: object) -> Change:
+def _change(cause: Cause, *, sources: tuple[str, ...] = (), **figures: Any) -> Change:
     return Change(
-        what=cause.what, way=cause.way, at=at, rule=cause.rule, because=cause.because, item=item,
-        sources=tuple(dict.fromkeys((cause.source, *sources))), **figures,  # type: ignore[arg-type]
+        what=cause.what, way=cause.way, rule=cause.rule, because=cause.because,
+        sources=tuple(dict.fromkeys((cause.source, *sources))), **{"at": "recipe", **figures},
     )  # fmt: skip
 
 
@@ -156,7 +157,8 @@ def _proof(cause: Cause, bench: Bench, further: bool) -> Sized:
         to_value=round(100 * value), to_unit="percent",
     )  # fmt: skip
     line = (
-        f"Stop the rise when the dough has just doubled: look at it after {number(100 * value, 0)} % of the time you gave it."
+        f"Stop the rise when the dough has just doubled: look at it after {number(100 * value, 0)} % of the time you "
+        "gave it."
         if cause.way == "shorter"
         else f"Let it rise until it has truly doubled, about {percent(value)} longer than you gave it."
     )
@@ -171,7 +173,7 @@ def _boil(cause: Cause, bench: Bench) -> Sized:
     if ratio.value < 1.03:
         return _time(cause, bench, False)
     span = dishes.sea_level_time(bench.dish, bench.dish_class, bench.usual_method or "")
-    figures: dict[str, object] = {
+    figures: dict[str, Any] = {
         "from_value": 100.0, "from_unit": "percent", "to_value": round(100 * ratio.value),
         "to_low": round(100 * ratio.low), "to_high": round(100 * ratio.high), "to_unit": "percent",
     }  # fmt: skip
@@ -204,7 +206,8 @@ def _cooker(cause: Cause, bench: Bench) -> Sized:
         cause, sources=(span.source, kinetics.softening(bench.dish_class).source, "iapws-r7-97"),
         to_value=round((low + high) / 2, 1), to_low=round(low, 1), to_high=round(high, 1), to_unit="min",
     )  # fmt: skip
-    return Sized(change, f"Cook it under pressure: {duration_span(low, high)} at {gauge}, from when it is up to pressure.")
+    line = f"Cook it under pressure: {duration_span(low, high)} at {gauge}, from when it is up to pressure."
+    return Sized(change, line)
 
 
 def _stage(cause: Cause, bench: Bench) -> Sized:
@@ -233,7 +236,8 @@ def _gel(cause: Cause, bench: Bench) -> Sized:
         to_high=round(point, 2), to_unit="degC",
     )  # fmt: skip
     verb = "Cook it to" if cause.way == "hotter" else "Take it off at"
-    return Sized(change, f"{verb} {bench.say.temp(point)}, 8 °F (4.5 °C) over the boil of water here, and test a cold drop.")
+    over = "8 °F (4.5 °C) over the boil of water here"
+    return Sized(change, f"{verb} {bench.say.temp(point)}, {over}, and test a cold drop.")
 
 
 def _fat(cause: Cause, bench: Bench) -> Sized:

@@ -1,0 +1,282 @@
+"""`simmerline batch`: the log of what was baked, how it came out, and the one change to make next."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import asdict
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated, Any
+
+import typer
+
+from assistant.cli import exits
+from assistant.cli.taken import Units, kitchen_for, opened
+
+if TYPE_CHECKING:
+    from assistant.store.batches import Batch
+    from rules.mending import Mending
+    from rules.model import Units as UnitSystem
+    from rules.recipe import Recipe
+
+app = typer.Typer(
+    name="batch",
+    help="The log of your batches: what was changed, how it came out, and the one change to make next.",
+    no_args_is_help=True,
+)
+RUNNERS_UP = 2
+Title = Annotated[str, typer.Argument(metavar="RECIPE", help="The recipe's title, in any case.")]
+RecipeFile = Annotated[
+    Path | None, typer.Option("--recipe", help="The recipe itself, so that the change is worked out on its lines.")
+]
+UnitsShown = Annotated[Units | None, typer.Option("--units", help="Unit system shown first.")]
+
+
+def register(main: typer.Typer) -> None:
+    """Add the commands to the app."""
+    main.add_typer(app)
+
+
+@app.command("note")
+def note(
+    title: Title,
+    symptom: Annotated[
+        list[str] | None,
+        typer.Option(
+            "--symptom", help='What went wrong: "sank in the middle"; may be repeated. None: it came out well.'
+        ),
+    ] = None,
+    changed: Annotated[
+        list[str] | None,
+        typer.Option(
+            "--changed",
+            help='What was changed against the batch before: "baking powder 2 tsp to 1 1/2 tsp", "less sugar", or '
+            '"suggested"; may be repeated.',
+        ),
+    ] = None,
+    rating: Annotated[int | None, typer.Option("--rating", help="1 poor to 5 excellent.")] = None,
+    text: Annotated[str, typer.Option("--note", help="Anything else worth keeping.")] = "",
+    recipe: RecipeFile = None,
+    dish: Annotated[str, typer.Option("--dish", help="What it is, where the title does not tell: muffins.")] = "",
+    at: Annotated[str | None, typer.Option("--at", help="Elevation, by default that of the kitchen in use.")] = None,
+    kitchen_name: Annotated[
+        str | None, typer.Option("--kitchen", metavar="NAME", help="A kitchen of yours instead of the one in use.")
+    ] = None,
+    units: UnitsShown = None,
+) -> None:
+    """Keep a batch, and say what to change next.
+
+    simmerline batch note "butter cake" --symptom "sank in the middle" --rating 2
+    """
+    from assistant.batches import UnknownSymptom, change_heard, mending, symptom_heard
+    from assistant.clock import now_here
+    from assistant.store import batches
+    from rules.errors import OutOfRange
+
+    kitchen, whole = kitchen_for(at, units, kitchen_name), read_recipe(recipe)
+    with opened() as store:
+        earlier = batches.of_recipe(store, title)
+        kind = class_of(dish or title, whole, earlier)
+        before = mending(earlier, recipe=whole, units=kitchen.units)
+        try:
+            batch = batches.Batch(
+                recipe=" ".join(title.split()), made_on=now_here().date(), style=kind or "", kitchen=kitchen.name,
+                elevation_m=kitchen.elevation_m, rating=rating, note=text,
+                symptoms=tuple(dict.fromkeys(symptom_heard(words, kind) for words in symptom or ())),
+                changes=tuple(change_heard(words, before.causes if before else ()) for words in changed or ()),
+            )  # fmt: skip
+        except (UnknownSymptom, OutOfRange, ValueError) as fault:
+            exits.leave(str(fault))
+        kept = batches.add(store, batch)
+    typer.echo(f"Kept: {line(kept, kitchen.units)}")
+    show_next(mending((*earlier, kept), recipe=whole, units=kitchen.units), kept)
+
+
+@app.command("list")
+def show_all(
+    title: Annotated[
+        str | None, typer.Argument(metavar="[RECIPE]", help="Only the batches of this recipe, in any case.")
+    ] = None,
+    as_json: Annotated[bool, typer.Option("--json", help="Print as JSON.")] = False,
+    units: UnitsShown = None,
+) -> None:
+    """List the batches, oldest first."""
+    from assistant.store import batches
+
+    shown = kitchen_for(None, units).units
+    with opened() as store:
+        found = batches.of_recipe(store, title) if title else batches.every(store)
+    if as_json:
+        rows = [{**asdict(b), "made_on": b.made_on.isoformat()} for b in found]
+        typer.echo(json.dumps(rows, ensure_ascii=False, indent=2))
+    elif not found:
+        of = f" of {title}" if title else ""
+        typer.echo(f'No batches{of} yet. Begin with: simmerline batch note "{title or "butter cake"}" --rating 3')
+    for batch in () if as_json else found:
+        typer.echo(line(batch, shown))
+
+
+@app.command("compare")
+def compare(
+    which: Annotated[
+        list[str], typer.Argument(metavar="RECIPE | NUMBER NUMBER", help="A recipe, for its last two; or two batches.")
+    ],
+    recipe: RecipeFile = None,
+    units: UnitsShown = None,
+) -> None:
+    """Set two batches of a recipe side by side, and say what to change next.
+
+    simmerline batch compare "butter cake"
+    """
+    from assistant.batches import mending
+    from assistant.store import batches
+
+    shown, whole = kitchen_for(None, units).units, read_recipe(recipe)
+    with opened() as store:
+        numbers = [int(word) for word in which if word.isdecimal()]
+        if len(numbers) == len(which) == 2:
+            first, second = (batches.by_id(store, n) or unknown(n) for n in numbers)
+            every = batches.of_recipe(store, second.recipe)
+        else:
+            every = batches.of_recipe(store, " ".join(which))
+            if len(every) < 2:
+                exits.leave(f"there are not two batches of {' '.join(which)!r} to compare; see: simmerline batch list")
+            first, second = every[-2:]
+    if not any(b.id == first.id for b in every):
+        exits.leave(f"batch {first.id} is of {first.recipe}, and batch {second.id} of {second.recipe}")
+    side_by_side(first, second, shown)
+    typer.echo(verdict(first, second, every))
+    typer.echo("")
+    show_next(mending(every, recipe=whole, units=shown), every[-1])
+
+
+@app.command("remove")
+def remove(number: Annotated[int, typer.Argument(help="The batch's number, as the list shows it.")]) -> None:
+    """Forget a batch."""
+    from assistant.store import batches
+
+    with opened() as store:
+        if not batches.remove(store, number):
+            unknown(number)
+    typer.echo(f"Forgotten: batch {number}.")
+
+
+def unknown(number: int) -> Any:
+    """Leave: there is no batch of this number."""
+    exits.leave(f"there is no batch {number}; see them with: simmerline batch list")
+
+
+def read_recipe(file: Path | None) -> Recipe | None:
+    """The recipe of --recipe; leaves with code 2 where it cannot be read."""
+    from assistant.recipes.errors import RecipeError
+    from assistant.recipes.read import read
+
+    if file is None:
+        return None
+    try:
+        return read(file.read_bytes(), name=file.name)
+    except OSError as fault:
+        exits.leave(f"--recipe {file} cannot be opened: {fault.strerror}")
+    except RecipeError as fault:
+        exits.leave(str(fault))
+
+
+def class_of(words: str, recipe: Recipe | None, earlier: tuple[Batch, ...]) -> str | None:
+    """What is baked: by its ratios, else by its name, else as it was noted before."""
+    from assistant.language import understand
+
+    if recipe is not None:
+        from rules.baking.style import recognise
+        from rules.mending.bench import CLASSES
+
+        style = recognise(recipe).id
+        return CLASSES.get(style, style)
+    named = understand(f"my {words} came out wrong").dish_class
+    if named and named != "general":
+        return named
+    return next((b.style for b in reversed(earlier) if b.style), None)
+
+
+def line(batch: Batch, units: UnitSystem) -> str:
+    """A batch in one line."""
+    from assistant.batches import in_words
+    from rules.say import Say
+
+    parts = [f"batch {batch.id}, {batch.recipe}, {batch.made_on.isoformat()}"]
+    if batch.elevation_m is not None:
+        parts.append(f"at {Say(units).elevation(batch.elevation_m)}")
+    if batch.changes:
+        parts.append(f"changed: {'; '.join(map(in_words, batch.changes))}")
+    parts.append("; ".join(titles(batch)) or "nothing wrong")
+    if batch.rating is not None:
+        parts.append(f"rated {batch.rating} of 5")
+    if batch.note:
+        parts.append(batch.note)
+    return ", ".join(parts[:2]) + "".join(f". {p[:1].upper()}{p[1:]}" for p in parts[2:]).rstrip(".") + "."
+
+
+def titles(batch: Batch) -> list[str]:
+    """What went wrong with a batch, in words."""
+    from rules.mending import catalogue
+
+    return [catalogue()[id].title if id in catalogue() else id.replace("_", " ") for id in batch.symptoms]
+
+
+def show_next(found: Mending | None, batch: Batch) -> None:
+    """The one change to make next, why, what comes after it, and what to take care of."""
+    from rules.mending.safety import cautions
+
+    if found is None or found.next is None:
+        typer.echo("Nothing went wrong with it: keep it as it is now.")
+        return
+    if found.note:
+        typer.echo(found.note)
+    typer.echo(f"Next change: {found.next.line}")
+    if found.next.cause.because:
+        typer.echo(f"Why: {found.next.change.because}")
+    for row in found.causes[1 : 1 + RUNNERS_UP]:
+        typer.echo(f"After that: {row.line}")
+    for caution in cautions(found):
+        typer.echo(f"{'Stop' if caution.level == 'stop' else 'Take care'}: {caution.text}")
+    if batch.elevation_m is None:
+        typer.echo("The elevation is not known, so this is for sea level; give --at 7000ft or put a kitchen in use.")
+
+
+def side_by_side(first: Batch, second: Batch, units: UnitSystem) -> None:
+    """Two batches in two columns."""
+    from rich.console import Console
+    from rich.table import Table
+
+    from assistant.batches import in_words
+    from rules.say import Say
+
+    def column(batch: Batch) -> list[str]:
+        at = "not known" if batch.elevation_m is None else Say(units).elevation(batch.elevation_m)
+        changed = "; ".join(map(in_words, batch.changes)) or "nothing"
+        wrong = "; ".join(titles(batch)) or "nothing"
+        rating = "none" if batch.rating is None else f"{batch.rating} of 5"
+        return [batch.made_on.isoformat(), batch.kitchen or "none", at, changed, wrong, rating, batch.note]
+
+    table = Table(box=None, pad_edge=False, title=second.recipe, title_justify="left", title_style="bold")
+    for head in ("", f"batch {first.id}", f"batch {second.id}"):
+        table.add_column(head, overflow="fold")
+    labels = ("made", "kitchen", "elevation", "changed", "went wrong", "rating", "note")
+    for label, one, other in zip(labels, column(first), column(second), strict=True):
+        if one or other:
+            table.add_row(label, one, other)
+    Console(highlight=False).print(table)
+
+
+def verdict(first: Batch, second: Batch, every: tuple[Batch, ...]) -> str:
+    """What became of the changes between two batches."""
+    from assistant.batches import in_words, trials
+    from rules.mending.log import Log
+
+    places = [b.id for b in every]
+    between = every[places.index(first.id) + 1 : places.index(second.id) + 1]
+    made = [in_words(change) for batch in between for change in batch.changes]
+    outcome = Log(trials((first, second))).outcome(1)
+    how = {"helped": "better than", "hurt": "worse than", "same": "no better and no worse than"}[outcome]
+    said = f"Batch {second.id} came out {how} batch {first.id}"
+    if len(made) > 1:
+        return f"{said}, with {len(made)} changes between them ({'; '.join(made)}), so it cannot tell which one did it."
+    return f"{said}: {made[0]}." if made else f"{said}, with nothing changed between them."

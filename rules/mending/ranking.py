@@ -1,0 +1,115 @@
+"""Which causes come first for a dish, a formula, an elevation and a log."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from rules.air import HIGHEST_M, LOWEST_M
+from rules.errors import within
+from rules.kinetics import softening
+from rules.mending.bench import CLASSES, STYLES, Bench
+from rules.mending.carry import carried_on, ranked
+from rules.mending.causes import Cause, behind, causes
+from rules.mending.log import Log, Trial
+from rules.mending.model import Mending
+from rules.mending.symptoms import Symptom, meant
+from rules.model import Units
+from rules.recipe import Recipe
+
+ORDER = ("leavening", "yeast", "sugar", "liquid", "oven", "time")
+OUT_OF_REACH = 0.1
+
+
+def suggest(
+    symptoms: Sequence[str],
+    *,
+    recipe: Recipe | None = None,
+    dish_class: str | None = None,
+    dish: str | None = None,
+    method: str | None = None,
+    elevation_m: float = 0.0,
+    from_elevation_m: float = 0.0,
+    time_min: float | None = None,
+    units: Units = "us",
+    log: Sequence[Trial] = (),
+) -> Mending:
+    """Rank what may lie behind a failure and size the changes; one change comes next.
+
+    symptoms: ids of data/lexicon/symptoms.toml; none gives a Mending without causes
+    recipe: its ratios make some causes likelier and size the change; dish_class: where there is no recipe
+    elevation_m: where it is cooked, from_elevation_m: where the recipe is right [m]; time_min: how long it was cooked
+    log: earlier batches of it, oldest first, the last of them being the one that shows these symptoms
+    raises: UnknownWord for a symptom that is not in the catalogue; OutOfRange for an elevation no kitchen has
+    source: the causes' own, uwyo-altitude-adjusters (one thing at a time, in order)
+
+    >>> suggest(["sank_in_the_middle"], dish_class="layer_cake", elevation_m=2133.6).next.line
+    'Use 1 1/2 tsp of baking powder where the recipe has 2 tsp.'
+    """
+    hint = "It is the height of the kitchen above sea level."
+    for name, value_m in (("elevation", elevation_m), ("elevation it was written for", from_elevation_m)):
+        within(name, value_m, LOWEST_M, HIGHEST_M, "m", hint)
+    name = style_of(recipe, dish_class)
+    if dish_class is None and recipe is not None:
+        dish_class = CLASSES.get(name, name)
+    found = tuple(dict.fromkeys(meant(id, dish_class) for id in symptoms))
+    bench = Bench(
+        dish_class=_class_of(found, dish_class), here_m=elevation_m, recipe=recipe, style=name, dish=dish,
+        method=method, from_m=from_elevation_m, units=units, time_min=time_min, log=Log(tuple(log)),
+    )  # fmt: skip
+    if dish_class is None and recipe is None:
+        bench = replace(bench, style=STYLES.get(bench.dish_class, bench.dish_class))
+    scored = _scored(found, bench)
+    return _in_turn(found, scored, bench) if scored else Mending(found, (), bench)
+
+
+def style_of(recipe: Recipe | None, dish_class: str | None) -> str:
+    """The style whose tables size the change: that of the recipe, else of the class."""
+    if dish_class is not None or recipe is None:
+        return STYLES.get(dish_class or "general", dish_class or "layer_cake")
+    from rules.baking.style import recognise
+
+    return recognise(recipe).id
+
+
+def _class_of(found: Sequence[Symptom], dish_class: str | None) -> str:
+    """The class that was named, else the usual one of the first symptom."""
+    if dish_class is not None:
+        return dish_class
+    return next((row.classes[0] for row in found if row.classes), "general")
+
+
+def _scored(found: Sequence[Symptom], bench: Bench) -> list[tuple[float, Cause]]:
+    """Every cause with its points, most first; of equal ones that of the published order first."""
+    points: dict[str, float] = {}
+    for symptom in found:
+        for weight in behind(symptom, bench.dish_class):
+            points[weight.cause] = points.get(weight.cause, 0.0) + weight.at(bench.here_m)
+    scored = [(round(p * _fits(causes()[id], bench), 2), causes()[id]) for id, p in points.items()]
+    kept = [row for row in scored if not bench.lacks(row[1].what)]
+    return sorted(kept if len(kept) > 1 else scored, key=lambda row: (-row[0], _place(row[1]), row[1].id))
+
+
+def _fits(cause: Cause, bench: Bench) -> float:
+    """How much likelier this formula makes a cause; more time is no help where the food does not soften at all."""
+    threshold_c = softening(bench.dish_class).threshold_c
+    if cause.by == "boil" and threshold_c is not None and bench.boil_c < threshold_c:
+        return OUT_OF_REACH
+    return cause.likelihood(bench.features)
+
+
+def _place(cause: Cause) -> int:
+    return ORDER.index(cause.what) if cause.what in ORDER else len(ORDER)
+
+
+def _in_turn(found: tuple[Symptom, ...], scored: list[tuple[float, Cause]], bench: Bench) -> Mending:
+    """The causes in the order in which to try them, by what the log says of the last batch."""
+    log = bench.log
+    fresh = [row for row in scored if log.last_try(row[1]) is None]
+    stale = sorted((row for row in scored if row not in fresh), key=lambda row: log.last_try(row[1]) or 0)
+    in_order = tuple(ranked(points, cause, bench) for points, cause in (*fresh, *stale))
+    first, note = carried_on(scored, bench)
+    if first is None:
+        return Mending(found, in_order, bench, note)
+    others = tuple(r for r in in_order if r.cause.id != first.cause.id)
+    return Mending(found, (first, *others), bench, note)
