@@ -18,8 +18,10 @@ from rules.model import Kitchen, Quantity, Request, Units, Unused
 
 # ways that win over the verb they stand beside: boil beans IN THE PRESSURE COOKER
 LEADING_METHODS = ("pressure_cook", "slow_cook", "sous_vide", "microwave")
-# utterances that say nothing for the questions after them, unless they are mere slots
+# utterances that say nothing for the questions after them
 PASSING = ("smalltalk", "help", "out_of_scope")
+# what an utterance of mere slots is easily taken for; its method counts all the same
+SLOTS_ALONE = (*PASSING, "set_kitchen")
 METHODLESS_TOPICS = (*PASSING, "boiling_point", "calibrate", "set_kitchen", "convert_recipe", "timer")
 IN_COOKER = ("pressure", "preserve")
 HOT_METHODS = ("bake", "roast", "fry", "braise", "sugarwork", "smoke", "grill", "sous_vide", "slow_cook", "poach")
@@ -79,7 +81,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         subject=doc._.subject,
         dish=dish,
         dish_class=dishes()[dish].dish_class if dish else "general" if no_such else None,
-        method=None if topic in METHODLESS_TOPICS and not (elliptical and topic in PASSING) else method,
+        method=None if topic in METHODLESS_TOPICS and not (elliptical and topic in SLOTS_ALONE) else method,
         elevation_m=_first(height.here_m, barometer.elevation_m, boiled_m),
         elevation_from=height.known_from or ("barometer" if barometer.elevation_m is not None else None)
         or ("boil_test" if boiled_m is not None else None),

@@ -60,12 +60,12 @@ def learn(pairs: Sequence[tuple[str, str]]) -> dict[str, Any]:
     for i, (topic, _) in enumerate(pairs):
         x[i, [column[f] for f in present[i] if f in column]] = 1.0
         y[i, names.index(topic)] = 1.0
-        for cued, weight in topics.cue_scores(docs[i]).items():
-            cues[i, names.index(cued)] = weight
+        for cued, score in topics.cue_scores(docs[i]).items():
+            cues[i, names.index(cued)] = score
     weight, bias = _descend(x, y, cues)
     table = {
         feature: {str(j): round(float(w), 2) for j, w in enumerate(row) if abs(w) >= SMALLEST_WEIGHT}
-        for feature, row in zip(kept, list(weight), strict=True)
+        for feature, row in zip(kept, weight, strict=True)
     }
     return {
         "examples": fingerprint(pairs),

@@ -38,6 +38,11 @@ def _registry() -> pint.UnitRegistry:
 
 
 @cache
+def _spellings() -> frozenset[str]:
+    return frozenset(_registry())
+
+
+@cache
 def unit_of(word: str) -> Unit | None:
     """The unit a word or two stand for, or None. Only "T" and "t" depend on the case of the letter.
 
@@ -47,7 +52,7 @@ def unit_of(word: str) -> Unit | None:
     spelling = "_".join(word.replace(".", " ").split())
     if short := _WRITTEN_SHORT.get(spelling.lower()):
         return _unit(short)
-    forms = (form for form in (spelling, spelling.lower()) if form.replace("_", "").isalpha() and form in _registry())
+    forms = (form for form in (spelling, spelling.lower()) if form.replace("_", "").isalpha() and form in _spellings())
     return next(map(_unit, forms), None)
 
 

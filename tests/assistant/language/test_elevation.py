@@ -122,7 +122,7 @@ def test_a_doubtful_elevation_is_not_replaced_by_the_kitchen() -> None:
 def test_a_place_stands_for_its_elevation() -> None:
     request = understand("what does water boil at in Leadville")
     assert request.elevation_from == "place"
-    # the town's own figure is 10,152 ft: U.S. Geological Survey, Elevations and Distances in the United States
+    # 10,152 ft by the town's own account, from memory
     assert feet(request.elevation_m) == pytest.approx(10152, rel=0.03)
 
 

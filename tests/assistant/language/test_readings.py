@@ -1,7 +1,7 @@
 """Barometers, boil tests, gauges and temperatures.
 
-Elevations of pressures: U.S. Standard Atmosphere, 1976, table I: 84 556 Pa at 1,500 m, 79 501 Pa at 2,000 m.
-Boiling points: IAPWS R7-97(2012), region 4, at those pressures: 95.0 degC at 1,500 m, 93.3 degC at 2,000 m.
+Pressures by us-std-atm-1976: 84 556 Pa at 1,500 m, 79 501 Pa at 2,000 m; there iapws-r7-97 has water boil at 95.0 and
+93.3 degC. tests/published checks these figures of the rules.
 """
 
 from __future__ import annotations

@@ -116,10 +116,11 @@ def test_what_was_not_read_is_said() -> None:
     assert note.kind == "text"
 
 
-WORDS = st.sampled_from(
-    "how long at to from 7,000 7k ft feet m half a an hour and 15 psi F 350 degrees boil braise short ribs in Denver "
-    "not no sorry sea level below - ' \" 1/2 ½ 6:30 pm for 12 people why 24.6 inHg water boils , ? . nan -5 9e99".split()
-)
+SPOKEN = """
+how long at to from 7,000 7k ft feet m half a an hour and 15 psi F 350 degrees boil braise short ribs in Denver not no
+sorry sea level below - ' " 1/2 ½ 6:30 pm for 12 people why 24.6 inHg water boils , ? . nan -5 9e99
+"""
+WORDS = st.sampled_from(SPOKEN.split())
 
 
 @given(st.lists(WORDS, max_size=25).map(" ".join) | st.text(max_size=200))
