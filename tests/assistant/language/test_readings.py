@@ -1,7 +1,7 @@
 """Barometers, boil tests, gauges and temperatures.
 
 Pressures by us-std-atm-1976: 84 556 Pa at 1,500 m, 79 501 Pa at 2,000 m; there iapws-r7-97 has water boil at 95.0 and
-93.3 degC. tests/published checks these figures of the rules.
+93.3 degC; from memory, to the digits that are written.
 """
 
 from __future__ import annotations
