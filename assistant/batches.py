@@ -96,15 +96,17 @@ def _with_figures(text: str) -> dict[str, Any] | None:
     from assistant.recipes.numbers import NUMBER
 
     unit = r"(?:\s*(?:°\s*)?([A-Za-z%.]+(?:\s+oz)?))?"
-    found = re.search(rf"({NUMBER}){unit}\s*(?:to|->|→)\s*({NUMBER}){unit}", text, re.I)
+    between = r"((?:\s+[A-Za-z-]+){0,4}?)"
+    found = re.search(rf"({NUMBER}){unit}{between}\s*(?:to|->|→)\s*({NUMBER}){unit}", text, re.I)
     if found is None:
         return None
-    before, after = _figure(found[1], found[2] or found[4]), _figure(found[3], found[4] or found[2])
-    units = {u for u, f in ((found[2], before), (found[4], after)) if u and f.unit is None}
-    rest = " ".join([text[: found.start()], *sorted(units), text[found.end() :]])
+    first, first_unit, named, second, second_unit = found.groups()
+    before, after = _figure(first, first_unit or second_unit), _figure(second, second_unit or first_unit)
+    not_units = [u for u, f in ((first_unit, before), (second_unit, after)) if u and f.unit is None]
+    rest = " ".join([text[: found.start()], *dict.fromkeys(not_units), named, text[found.end() :]])
     item = " ".join(FILLERS.sub(" ", rest).split()).strip(" :,-")
     less, more = BY_SIZE[before.kind]
-    way = less if after.value < before.value else more
+    way = less if _in_the_unit_of(before, after) < before.value else more
     return {
         "what": _what(text, item, before.kind), "way": way, "at": "recipe", "item": item,
         "from": {"value": before.value, "unit": before.unit}, "to": {"value": after.value, "unit": after.unit},
@@ -123,6 +125,13 @@ def _figure(number_text: str, unit_text: str | None) -> Figure:
         return Figure(value * minutes, "min", "time")
     unit = unit_of(word) if word else None
     return Figure(value, unit.name if unit else None, "amount")
+
+
+def _in_the_unit_of(before: Figure, after: Figure) -> float:
+    from rules.baking.rounding import in_unit
+
+    converted = in_unit(after.value, after.unit, before.unit)
+    return after.value if converted is None else converted
 
 
 def _what(text: str, item: str, kind: str) -> str:

@@ -7,10 +7,13 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from rules import dishes, water
+from rules.baking import leavening
+from rules.baking.bands import Span
 from rules.baking.batch import Batch, measured
 from rules.baking.change import What
 from rules.baking.formula import ratios
 from rules.baking.parts import Placed
+from rules.mending.causes import Cause
 from rules.mending.log import Log
 from rules.model import Units
 from rules.recipe import Recipe, TempMark, TimeMark
@@ -118,9 +121,16 @@ class Bench:
         found = self.batch.parts(*PARTS.get(what, ()))
         return tuple(sorted(found, key=lambda p: -p.mass_g))
 
-    def lacks(self, what: str) -> bool:
-        """Whether a recipe is known that has none of a component."""
-        return self.recipe is not None and what in PARTS and what != "liquid" and not self.lines(what)
+    def cannot(self, cause: Cause) -> bool:
+        """Whether the recipe leaves nothing to change: it has none of it, or its sour milk needs all of its soda."""
+        if self.recipe is None or cause.what not in PARTS or cause.what == "liquid":
+            return False
+        lines = self.lines(cause.what)
+        tied = cause.way == "less" and lines and lines[0].part.name == "soda" and self._is_tied(lines[0])
+        return not lines or bool(tied)
+
+    def _is_tied(self, soda: Placed) -> bool:
+        return leavening.soda_ratio(self.batch, soda, Span(0.5, 0.5, 0.5)).value > 1 - 1e-9
 
     def base(self, what: What) -> Base:
         """The amount a change begins from: the recipe's, else the one in the log, else a round one."""

@@ -86,7 +86,7 @@ def _scored(found: Sequence[Symptom], bench: Bench) -> list[tuple[float, Cause]]
         for weight in behind(symptom, bench.dish_class):
             points[weight.cause] = points.get(weight.cause, 0.0) + weight.at(bench.here_m)
     scored = [(round(p * _fits(causes()[id], bench), 2), causes()[id]) for id, p in points.items()]
-    kept = [row for row in scored if not bench.lacks(row[1].what)]
+    kept = [row for row in scored if not bench.cannot(row[1])]
     return sorted(kept if len(kept) > 1 else scored, key=lambda row: (-row[0], _place(row[1]), row[1].id))
 
 

@@ -16,6 +16,7 @@ class Symptom:
     """One row of data/lexicon/symptoms.toml.
 
     classes: dish classes it can befall, the usual one first; kinds: words that mean it of those classes
+    keeps: it is never taken for another fault, whatever the dish
     usual: of a word that means something else of every dish, the row that is taken where the dish says nothing
     """
 
@@ -23,6 +24,7 @@ class Symptom:
     title: str
     classes: tuple[str, ...]
     kinds: tuple[str, ...]
+    keeps: bool = False
     usual: str = ""
 
 
@@ -36,7 +38,12 @@ def catalogue() -> dict[str, Symptom]:
     rows = read_toml(CATALOGUE)["symptom"]
     return {
         r["id"]: Symptom(
-            r["id"], r["title"], tuple(r.get("classes", ())), tuple(r.get("kinds", ())), r.get("usual", "")
+            r["id"],
+            r["title"],
+            tuple(r.get("classes", ())),
+            tuple(r.get("kinds", ())),
+            r.get("keeps", False),
+            r.get("usual", ""),
         )
         for r in rows
     }
@@ -53,7 +60,8 @@ def meant(id: str, dish_class: str | None) -> Symptom:
     row = catalogue().get(id)
     if row is None:
         raise UnknownWord.among("symptom", id, catalogue())
-    if dish_class in row.classes or (not row.usual and (dish_class is None or not row.classes)):
+    fits_any = not row.usual and (dish_class is None or not row.classes)
+    if row.keeps or fits_any or dish_class in row.classes:
         return row
     kinds = {row.id, *row.kinds}
     akin = (other for other in catalogue().values() if kinds & set(other.kinds) and dish_class in other.classes)
