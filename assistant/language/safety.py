@@ -23,9 +23,10 @@ OPEN_TOPICS = (
     "preserve",
     "boiling_point",
     "bake_adjust",
+    "sugar_stage",
     "out_of_scope",
 )
-UNSURE_TOPICS = ("bake_adjust", "out_of_scope")
+UNSURE_TOPICS = ("bake_adjust", "sugar_stage", "out_of_scope")
 
 Doc.set_extension("safety", default=None, force=True)
 

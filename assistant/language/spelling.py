@@ -9,7 +9,7 @@ from spacy.lang.en.stop_words import STOP_WORDS
 from spacy.language import Language
 from spacy.tokens import Doc
 
-from assistant.language import lexicon, topics
+from assistant.language import lexicon, safety, topics
 from assistant.language.numbers import ONES, PARTS, SCALES, TEENS, TENS
 from rules import tables
 
@@ -65,7 +65,8 @@ def kitchen_words() -> dict[str, tuple[str, ...]]:
 def known_words() -> frozenset[str]:
     """Words that are right as they stand."""
     lexicon_words = {word for phrase in lexicon.phrase_book().phrases for word in phrase.split()}
-    return plain_words() | lexicon_words | topics.concepts().keys()
+    safety_words = {word for phrase in safety.phrases() for word in phrase.split()}
+    return plain_words() | lexicon_words | safety_words | topics.concepts().keys()
 
 
 def mend(word: str, beside: tuple[str, ...] = ()) -> str | None:
