@@ -4,16 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from assistant.language.pipeline import pipeline
 from assistant.language.request import PASSING, Hearing, capped, hear
 from assistant.language.text import clean
-from assistant.recipes.pasted import pasted
 from rules.dishes import dishes
 from rules.model import Kitchen, Request
 
+if TYPE_CHECKING:
+    from assistant.recipes.pasted import Pasted
+
 LONGEST_CONTEXT = 20
+# a recipe comes in lines, behind a colon, or machine-made
+RECIPE_SIGNS = ("\n", ":", "{", "[", "<")
 # what a recipe without a word around it asks for
 CONVERT = "convert this recipe"
 # topics that an utterance of mere slots does not go on with
@@ -48,7 +52,7 @@ def listen(text: str, kitchen: Kitchen) -> Hearing:
 
     A recipe pasted into it is set apart, and only what is said around it is heard.
     """
-    found = pasted(text)
+    found = _pasted(text)
     if found is None:
         return _listen(text, kitchen)
     around = _listen(found.question or CONVERT, kitchen)
@@ -56,6 +60,15 @@ def listen(text: str, kitchen: Kitchen) -> Hearing:
     if around.elliptical:
         request = replace(request, topic="convert_recipe", method=None)
     return replace(around, elliptical=False, request=request)
+
+
+def _pasted(text: str) -> Pasted | None:
+    """The recipe in a text; the reader of recipes is imported only where a text can hold one."""
+    if not any(sign in text for sign in RECIPE_SIGNS):
+        return None
+    from assistant.recipes.pasted import pasted
+
+    return pasted(text)
 
 
 def _listen(text: str, kitchen: Kitchen) -> Hearing:

@@ -7,6 +7,7 @@ import unicodedata
 from dataclasses import dataclass
 
 LONGEST = 2000
+PUNCTUATION = re.compile(r"[^a-z0-9 ]|^ | $|  ")
 
 _FRACTIONS = {c: unicodedata.normalize("NFKC", c).replace("\u2044", "/") for c in "¼½¾⅐⅑⅒⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞"}
 _SIGNS = str.maketrans(
@@ -84,4 +85,6 @@ def fold(text: str) -> str:
     >>> fold("Shepherd's-Pie")
     'shepherds pie'
     """
+    if text.isascii() and text.islower() and not PUNCTUATION.search(text):
+        return text
     return " ".join(plain_letters(text).lower().replace("-", " ").replace("'", "").replace("’", "").split())
