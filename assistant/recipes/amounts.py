@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 
 from assistant.recipes.lines import measure_at
 from assistant.recipes.pantry import find
+from assistant.recipes.steps import LONGEST
 from rules.recipe import AmountMark, IngredientLine
 
 MOST_WORDS = 4
@@ -20,7 +21,7 @@ def amounts(text: str, component: str, ingredients: Sequence[IngredientLine]) ->
 
     component: the sub-recipe of the step; of lines that fit alike, one of the same sub-recipe is meant
     """
-    reached = 0
+    reached, text = 0, text[:LONGEST]
     for figure in _FIGURE.finditer(text):
         measure = measure_at(text, figure.start()) if figure.start() >= reached else None
         if measure is None or measure.unit is None or measure.unit.kind not in ("mass", "volume"):

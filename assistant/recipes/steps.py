@@ -288,7 +288,7 @@ def vessels(text: str) -> tuple[Vessel, ...]:
     """The pans and pots that a text names."""
     return tuple(
         Vessel(m.start(), m.end(), " ".join(m["name"].lower().split()), (m["size"] or "").strip(" -"))
-        for m in _vessel().finditer(text)
+        for m in _vessel().finditer(text[:LONGEST])
     )
 
 

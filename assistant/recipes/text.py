@@ -21,6 +21,7 @@ from rules.baking.steps import in_words
 from rules.recipe import Amount, IngredientLine, Recipe
 
 Section = Literal["head", "ingredients", "steps", "notes"]
+LONGEST_HEADING = 80
 _FLAGS = re.IGNORECASE
 _BULLET = re.compile(r"^\s*(?:[•*·●▪◦▢☐□✓–—]\s*|-\s+|\[\s?[x ]?\]\s*)+", _FLAGS)
 _ENUMERATED = re.compile(r"^\s*(?:step\s+\d{1,3}\s*[.:)\-–]?|\(?\d{1,3}[.):](?!\d)|\(\d{1,3}\))\s*", _FLAGS)
@@ -126,6 +127,8 @@ def _bare(line: str) -> str:
 def _heading(line: str) -> tuple[Section, str] | None:
     """The section a heading opens, and what stands behind its colon on the same line."""
     word, colon, rest = line.partition(":")
+    if len(word) > LONGEST_HEADING:
+        return None
     name = re.sub(r"\s*\(.*?\)\s*$", "", word).strip().lower()
     section = _headings().get(name)
     if section is None or (rest.strip() and not colon):
