@@ -60,8 +60,8 @@ def _table(title: str, groups: Iterable[Group], there: str, here: str, *, number
     if not numbered:
         table.add_column("Weight", justify="right", no_wrap=True)
     for group in groups:
-        if group.name:
-            table.add_row(*([""] if both else []), "", Text(f"For the {group.name}", style="italic"))
+        if group.title:
+            table.add_row(*([""] if both else []), "", Text(group.title, style="italic"))
         for number, row in enumerate(group.rows, start=group.first):
             mark = Text(
                 str(number) if numbered else ">" if row.changed else "", style="green" if row.changed else "dim"

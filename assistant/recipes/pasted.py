@@ -17,6 +17,11 @@ _REQUEST = re.compile(
 )
 _BULLETS = " \t-*•·–—▢☐"
 _LISTED = re.compile(r"\s*[,;\n]\s*")
+# where a line ends in a recipe told in one: before the next amount, or after a sentence
+_LINE_END = re.compile(
+    r"\s*;\s*|\s*,\s*(?=(?:\d|[½¼¾⅓⅔⅛]|a\s|an\s|one\s|two\s|three\s|half\s))"
+    r"|(?<=[a-z)\d])(?<!\b[Tt]sp)(?<!\btbsp)(?<!\bTbsp)(?<!\blbs)(?<!\blb)(?<!\boz)\.\s+(?=[A-Z])",
+)
 _MACHINE_MADE = re.compile(r"[{\[]\s*[{\"]|<(?:!doctype|html|script)\b", re.IGNORECASE)
 
 
@@ -35,7 +40,7 @@ def pasted(text: str) -> Pasted | None:
     such a list behind a colon.
 
     >>> pasted("Convert for 6,500 ft: 2 cups flour, 1 cup sugar, 2 eggs").recipe
-    '2 cups flour, 1 cup sugar, 2 eggs'
+    '2 cups flour\\n1 cup sugar\\n2 eggs'
     >>> pasted("how long to boil 2 lb potatoes and 1 lb carrots") is None
     True
     """
@@ -75,7 +80,7 @@ def _behind_colon(text: str) -> Pasted | None:
     question, colon, recipe = text.partition(":")
     if not colon or _ingredients(recipe) < FEWEST_INGREDIENTS:
         return None
-    return Pasted(question.strip(), recipe.strip())
+    return Pasted(question.strip(), "\n".join(line for line in _LINE_END.split(recipe.strip()) if line))
 
 
 def _ingredients(text: str) -> int:

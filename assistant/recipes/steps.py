@@ -278,7 +278,7 @@ def _cues(text: str) -> tuple[Cue, ...]:
 
 @cache
 def _vessel() -> re.Pattern[str]:
-    side = r"\d[\d./ ]*(?:\s?(?:x|×|by|-)\s?\d[\d./]*)*"
+    side = r"\d[\d./ ]{0,11}(?:\s?(?:x|×|by|-)\s?\d[\d./]{0,7}){0,3}"
     size = rf"(?P<size>{side}[\s-]*(?:inch(?:es)?|in\.|cm|quart|qt\.?|liter|litre|cup|\"|”)[\s-]*)?"
     kind = r"(?:(?:round|square|deep|heavy|nonstick|metal|glass|greased)\s+)*"
     return re.compile(rf"(?<![\w/]){size}{kind}(?P<name>{any_of('vessels', 'names')})", _FLAGS)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
 from itertools import chain
@@ -39,6 +40,7 @@ BATTERS = ("layer_cake", "foam_cake", "pound_cake", "quick_bread", "cookie", "br
 GRAMS = re.compile(r"\d\s*(?:g|grams?)\b", re.I)
 STATED = re.compile(r"\(\s*[\d.,]+\s*(?:g|grams?)\s*\)", re.I)
 OTHER = "other"
+MEASURED_ROLES = ("flour", "starch", "sugar", "fat", "liquid", "dairy", "leavening", "yeast", "salt")
 SEASON_FROM_M = 2133.0
 # Beans with enough lectin to make people ill when they are cooked too gently, and mixtures that may hold them.
 KIDNEY_BEANS = re.compile(r"kidney|cannellini|\b(?:red|white) beans?|borlotti|mix|slow cooker|crock", re.I)
@@ -261,6 +263,7 @@ def _cautions(batch: Batch, changes: tuple[Change, ...], lines: tuple[LineTo, ..
             ("egg-producers-cakes",),
         )
     yield from _beyond(batch, touched)
+    yield from _doubtful(batch.recipe)
     if "oven" in touched and batch.up and re.search(r"\bglass\b|\bpyrex\b", _words(batch.recipe), re.I):
         yield Caution(
             "note",
@@ -284,6 +287,23 @@ def _words(recipe: Recipe) -> str:
 
 def _all_words(recipe: Recipe) -> str:
     return " ".join((recipe.title, *(line.line for line in recipe.ingredients), _words(recipe)))
+
+
+def _doubtful(recipe: Recipe) -> Iterator[Caution]:
+    """Lines that a cook should look at: no unit where one is needed, or the same line twice."""
+    bare = [
+        line.line
+        for line in recipe.ingredients
+        if line.amount is not None and line.unit is None and line.mass_g is None and line.role in MEASURED_ROLES
+    ]
+    if bare:
+        text = f"No unit is given, so these stay as they are: {'; '.join(bare)}."
+        yield Caution("note", text, ("common-practice",))
+    seen = Counter((line.component, " ".join(line.line.lower().split())) for line in recipe.ingredients)
+    twice = [line for (_, line), times in seen.items() if times > 1]
+    if twice:
+        text = f"Listed more than once, and counted each time: {'; '.join(twice)}."
+        yield Caution("note", text, ("common-practice",))
 
 
 def _beyond(batch: Batch, touched: set[str]) -> Iterator[Caution]:

@@ -7,10 +7,11 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from itertools import groupby
 
-from assistant.replies.recipe.words import added, head, opening, summary
+from assistant.replies.recipe.words import added, head, opening, part_title, summary
 from assistant.replies.wording import cited
 from rules.baking.change import Change, adds
 from rules.baking.convert import Converted, LineTo
+from rules.baking.parts import batter
 from rules.model import Units
 from rules.say import Say, number
 
@@ -31,9 +32,9 @@ class Row:
 
 @dataclass(frozen=True, slots=True)
 class Group:
-    """The rows of one sub-recipe; name "" for the only or unnamed one. first: the number of its first row."""
+    """The rows of one sub-recipe; title "" for the only or unnamed one. first: the number of its first row."""
 
-    name: str
+    title: str
     rows: tuple[Row, ...]
     first: int = 1
 
@@ -70,7 +71,10 @@ def view(converted: Converted, units: Units = "us") -> View:
     recipe = converted.recipe
     moved = [c for c in converted.changes if c.way != "same"]
     rows = [(to.line.component, _ingredient(to)) for to in converted.ingredients]
-    rows += [("", Row("", added(c), True)) for c in moved if adds(c)]
+    new = [Row("", added(c), True) for c in moved if adds(c)]
+    if new and rows:
+        last = batter(recipe)[-1].index
+        rows[last + 1 : last + 1] = [(rows[last][0], row) for row in new]
     steps = [
         (one.step.component, Row(clean(one.step.text), clean(one.text), one.text != one.step.text))
         for one in converted.steps
@@ -110,7 +114,7 @@ def _groups(rows: Iterable[tuple[str, Row]]) -> Iterator[Group]:
     first = 1
     for name, members in groupby(rows, key=lambda row: row[0]):
         found = tuple(row for _, row in members)
-        yield Group(clean(name), found, first)
+        yield Group(part_title(clean(name)), found, first)
         first += len(found)
 
 

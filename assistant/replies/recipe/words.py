@@ -11,7 +11,7 @@ from jinja2 import Environment, PackageLoader, StrictUndefined
 from rules.baking.change import Change
 from rules.baking.convert import Converted
 from rules.baking.eggs import sizes
-from rules.baking.rounding import fraction, measure
+from rules.baking.rounding import QUARTS, fraction, measure
 from rules.baking.steps import TimeTo
 from rules.recipe import Amount
 from rules.say import Say, duration, duration_span, number
@@ -47,6 +47,15 @@ def markdown_safe(text: str) -> str:
     for sign in "\\`*_{}[]#|~":
         text = text.replace(sign, "\\" + sign)
     return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")
+
+
+def part_title(name: str) -> str:
+    """The heading of a sub-recipe.
+
+    >>> part_title("frosting"), part_title("to fill"), part_title("")
+    ('For the frosting', 'To fill', '')
+    """
+    return opening(name) if not name or name.startswith(("to ", "for ", "the ")) else f"For the {name}"
 
 
 def opening(text: str) -> str:
@@ -97,7 +106,7 @@ def head(converted: Converted, change: Change) -> str:
     """A change in a few words: what, where, from and to, and its range."""
     time = _time(converted, change) if change.to_unit == "min" else None
     was, now, low, high = (
-        figure(value, unit)
+        figure(value, unit, quarts=change.from_unit in QUARTS)
         for value, unit in (
             (change.from_value, change.from_unit),
             (change.to_value, change.to_unit),
@@ -123,8 +132,8 @@ def _time(converted: Converted, change: Change) -> TimeTo | None:
     return next((t for t in times if (t.mark.low_min + t.mark.high_min) / 2 == change.from_value), None)
 
 
-def figure(value: float | None, unit: str | None) -> str:
-    """A figure of a change in the cook's words; "" for none.
+def figure(value: float | None, unit: str | None, *, quarts: bool = False) -> str:
+    """A figure of a change in the cook's words; "" for none. quarts: whether large amounts of cups are told in them.
 
     >>> figure(370.0, "degF"), figure(26.0, "min"), figure(4.0, "extra-large"), figure(2.25, "tsp")
     ('370 °F', '26 min', '4 extra-large', '2 1/4 tsp')
@@ -139,4 +148,4 @@ def figure(value: float | None, unit: str | None) -> str:
         return f"{number(value, 1)} psi"
     if unit and (unit.split(" plus ")[0] in sizes()):
         return f"{fraction(value)} {unit}"
-    return measure(value, unit)
+    return measure(value, unit, quarts=quarts)
