@@ -157,7 +157,7 @@ def _proof(cause: Cause, bench: Bench, further: bool) -> Sized:
         to_value=round(100 * value), to_unit="percent",
     )  # fmt: skip
     line = (
-        f"Stop the rise when the dough has just doubled: look at it after {number(100 * value, 0)} % of the time you "
+        f"Stop the rise when the dough has just doubled; look at it after {number(100 * value, 0)} % of the time you "
         "gave it."
         if cause.way == "shorter"
         else f"Let it rise until it has truly doubled, about {percent(value)} longer than you gave it."
@@ -206,7 +206,7 @@ def _cooker(cause: Cause, bench: Bench) -> Sized:
         cause, sources=(span.source, kinetics.softening(bench.dish_class).source, "iapws-r7-97"),
         to_value=round((low + high) / 2, 1), to_low=round(low, 1), to_high=round(high, 1), to_unit="min",
     )  # fmt: skip
-    line = f"Cook it under pressure: {duration_span(low, high)} at {gauge}, from when it is up to pressure."
+    line = f"Cook it under pressure for {duration_span(low, high)} at {gauge}, from when it is up to pressure."
     return Sized(change, line)
 
 

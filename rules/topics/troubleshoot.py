@@ -77,7 +77,7 @@ def next_change(case: Case) -> Part | None:
     first, where = found.next, f" at {case.place}" if case.request.elevation_m is not None else ""
     line = first.line.rstrip(".")
     return Part(
-        headline=_refusal(found) or f"The one change to make next{where}: {line[:1].lower()}{line[1:]}.",
+        headline=_refusal(found) or f"Next change{where}: {line[:1].lower()}{line[1:]}.",
         figures=figures(first),
         steps=(first.line, ONE_AT_A_TIME) if _refusal(found) else (ONE_AT_A_TIME,),
         because=first.cause.because,
@@ -119,7 +119,7 @@ def runners_up(case: Case) -> Part | None:
         return None
     lines = [row.line for row in found.causes[1 : 1 + RUNNERS_UP]]
     return Part(
-        steps=tuple(f"{'If that is not it' if not i else 'After that'}: {_inside(x)}" for i, x in enumerate(lines))
+        steps=tuple(f"{'If that is not it' if not i else 'After that'}, {_inside(x)}" for i, x in enumerate(lines))
     )
 
 

@@ -37,7 +37,7 @@ def test_the_elevation_is_asked_where_it_changes_the_answer(subject: str, dish_c
 def test_the_answer_is_the_one_next_change() -> None:
     given = ask("sank_in_the_middle", dish="butter cake", dish_class="layer_cake", elevation_m=HERE_M)
     assert given.headline == (
-        "The one change to make next at 7,000 ft (2,130 m): use 1 1/2 tsp of baking powder where the recipe has 2 tsp."
+        "Next change at 7,000 ft (2,130 m): use 1 1/2 tsp of baking powder where the recipe has 2 tsp."
     )
     powder = given.figure("leavening_to")
     assert powder is not None
@@ -45,13 +45,13 @@ def test_the_answer_is_the_one_next_change() -> None:
     assert [b.rule for b in given.because] == ["troubleshoot.next_change", "troubleshoot.air"]
     assert "1.3 times the room" in given.because[1].text
     assert "uwyo-altitude-adjusters" in given.because[0].sources
-    assert given.steps[1].startswith("If that is not it: use ")
+    assert given.steps[1].startswith("If that is not it, use ")
     assert any("One change a batch" in c.text for c in given.cautions)
 
 
 def test_metric_cooks_are_told_in_grams() -> None:
     given = ask("sank_in_the_middle", dish_class="layer_cake", elevation_m=HERE_M, units="metric")
-    assert given.headline.startswith("The one change to make next at 2,134 m (7,000 ft): use 7.5 g of baking powder")
+    assert given.headline.startswith("Next change at 2,134 m (7,000 ft): use 7.5 g of baking powder")
 
 
 def test_the_time_that_was_given_is_said_back() -> None:
