@@ -15,13 +15,23 @@ PORTIONS = "tables/portions_common-practice.csv"
 
 @dataclass(frozen=True, slots=True)
 class DishClass:
-    """A class of dishes that cook alike. check: what the cook checks for doneness."""
+    """A class of dishes that cook alike.
+
+    check: what the cook looks for when the time is up; check_by: what instead, by method
+    varies: what a range of times covers, in words
+    """
 
     id: str
     label: str
     taken_for: str
     check: str
+    varies: str
     default_method: str
+    check_by: dict[str, str]
+
+    def check_for(self, method: str | None) -> str:
+        """What the cook looks for when this class is cooked by a method."""
+        return self.check_by.get(method or "", self.check)
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,7 +62,7 @@ class Span:
 def classes() -> dict[str, DishClass]:
     """Every dish class by id."""
     rows = tables.read_toml("lexicon/classes.toml")["class"]
-    return {r["id"]: DishClass(r["id"], r["label"], r["taken_for"], r["check"], r["default_method"]) for r in rows}
+    return {r["id"]: DishClass(**{"check_by": {}, **r}) for r in rows}
 
 
 @cache

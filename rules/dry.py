@@ -14,10 +14,10 @@ from rules import conduction, dishes, kinetics, safety
 from rules.book import Part, rule
 from rules.case import Ambient, Case, ambient, celsius
 from rules.errors import within
+from rules.headline import takes
 from rules.model import Figure
-from rules.say import FT_PER_M, duration_span, number, round_to, to_f
+from rules.say import FT_PER_M, number, round_to, to_f
 from rules.settings import Setting, setting
-from rules.tables import read_toml
 from rules.wet import stated_span, time_figures
 
 COLDEST_C, HOTTEST_C = 20.0, 350.0
@@ -172,37 +172,6 @@ def _all(pace: Pace) -> tuple[float, float, float]:
     return pace.low, pace.likely, pace.high
 
 
-def takes(case: Case, method: str, figures: tuple[Figure, Figure]) -> str:
-    """The headline of a time: "Roast chicken takes 70 to 110 min at 7,000 ft, as at sea level."."""
-    here, base = (duration_span(f.low or f.value, f.high or f.value) for f in figures)
-    said = doing(case, method)
-    takes = "take" if said.startswith(case.food.capitalize()) and plural(case.food) else "takes"
-    against = f"against {base} at {case.baseline}" if here != base else f"as at {case.baseline}"
-    return f"{said} {takes} {here} at {case.place}" + (f", {against}." if case.moved else ".")
-
-
-def plural(words: str) -> bool:
-    """Whether a dish is spoken of in the plural.
-
-    >>> plural("baked potatoes"), plural("swiss"), plural("roast chicken")
-    (True, False, False)
-    """
-    return words.endswith("s") and not words.endswith(("ss", "us"))
-
-
-def doing(case: Case, method: str) -> str:
-    """What is done to the dish, without saying it twice: "Roasting prime rib", but "Roast chicken".
-
-    The method's words are those of data/lexicon/methods.toml.
-    """
-    row = next(r for r in read_toml("lexicon/methods.toml")["method"] if r["id"] == method)
-    food = case.request.dish or "this"
-    named = any(f" {word} " in f" {food} " for word in row["heard_as"])
-    named = named or case.dish_class == "popcorn"
-    said = food if named else f"cooking {food} sous vide" if method == "sous_vide" else f"{row['gerund']} {food}"
-    return said[:1].upper() + said[1:]
-
-
 def set_to(case: Case, method: str) -> tuple[Setting, bool]:
     """The setting to work with, and whether the cook gave it. A temperature too low for the method is the core's.
 
@@ -259,7 +228,11 @@ def core(case: Case) -> Part | None:
 @rule("dry.check", "common-practice")
 def check(case: Case) -> Part:
     """What shows that it is done."""
-    return Part(steps=(f"Start checking at the early end of the range. {dishes.classes()[case.dish_class].check}",))
+    return Part(
+        steps=(
+            f"Start checking at the early end of the range. {dishes.classes()[case.dish_class].check_for(case.request.method)}",
+        )
+    )
 
 
 def dries(case: Case) -> str:

@@ -42,6 +42,11 @@ def _rows() -> dict[str, dict[str, object]]:
     return {row["id"]: row for row in read_toml("lexicon/equipment.toml")["equipment"]}
 
 
+def label(id: str) -> str:
+    """What a piece of equipment is called; an unknown id is its own name."""
+    return str(_rows().get(id, {}).get("label", id))
+
+
 def method_of(request: Request) -> str | None:
     """The method a request is about, also where its topic names it."""
     return request.method or {"preserve": "preserve", "pressure": "pressure_cook"}.get(request.topic)
@@ -50,9 +55,9 @@ def method_of(request: Request) -> str | None:
 @rule("equipment.note", "common-practice")
 def note(case: Case) -> Part | None:
     """What elevation does to the equipment the cook named or owns, where the method uses it."""
-    method = method_of(case.request)
-    used = [ADVICE[id] for id in case.request.equipment if id in ADVICE and method in ADVICE[id][0]]
-    told = [advice for _, advise in used if (advice := advise(case)) is not None]
+    method, known = method_of(case.request), [ADVICE[id] for id in case.request.equipment if id in ADVICE]
+    every = case.request.topic == "set_kitchen"
+    told = [advice for methods, advise in known if (every or method in methods) and (advice := advise(case))]
     if not told:
         return None
     return Part(

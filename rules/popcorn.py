@@ -10,6 +10,10 @@ from rules.say import number
 
 POPS_C = 180.0
 MOISTURE_PERCENT = (13.5, 14.0)
+IN_A_PAN = (
+    "Cover the pan with the lid ajar, so that the steam gets out and the heat stays in, and stop when pops come two "
+    "seconds apart."
+)
 
 
 @rule("popcorn.pops", "virot-popcorn-2015", "popcorn-moisture")
@@ -28,8 +32,7 @@ def pops(case: Case) -> Part | None:
             "Keep kernels in a tight jar, not in the bag they came in and not in the refrigerator, which is dry.",
             "If many stay unpopped, shake 3 cups (700 ml) of kernels with 1 tbsp (15 ml) of water in a closed jar, and "
             "again now and then; use them after two or three days.",
-            "Cover the pan with the lid ajar, so that the steam gets out and the heat stays in, and stop when pops "
-            "come two seconds apart.",
+            *(() if case.request.method == "microwave" else (IN_A_PAN,)),
         ),
         because=f"A kernel bursts when the steam inside reaches about {number(bars, 0)} bar, at "
         f"{case.say.temp(POPS_C)}. Against that the weight of the air outside hardly counts, so the heat is the same "

@@ -44,8 +44,10 @@ def round_to(value: float, step: float) -> float:
 
 def time_step_min(time_min: float) -> float:
     """The precision that a cook can use for a time of this length [min]."""
-    if time_min < 2:
+    if time_min < 1:
         return 1 / 12
+    if time_min < 2:
+        return 0.25
     if time_min < 10:
         return 0.5
     if time_min < 40:
@@ -54,7 +56,7 @@ def time_step_min(time_min: float) -> float:
 
 
 def round_time_min(time_min: float) -> float:
-    """A time at the precision a cook can use: 5 s, half a minute, a minute or five minutes, growing with its length.
+    """A time at the precision a cook can use: 5 or 15 s, half a minute, one or five minutes, growing with its length.
 
     >>> round_time_min(7.3), round_time_min(33.4), round_time_min(252)
     (7.5, 33.0, 250.0)

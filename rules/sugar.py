@@ -126,7 +126,8 @@ def _headline(case: Case, stage: Stage | None, drop_k: float) -> str:
     here = case.say.temp_span(*span_here(case, stage))
     sea = case.say.temp_span(stage.low_c, stage.high_c)
     against = f", against {sea} at sea level" if here != sea else ", as at sea level"
-    return f"Cook {food} to {stage.label} at {here} at {case.place}{against}."
+    to = "" if food == stage.label else f" to {stage.label}"
+    return f"Cook {food}{to} at {here} at {case.place}{against}."
 
 
 def _why(case: Case, stage: Stage | None, drop_k: float) -> str:
@@ -156,7 +157,9 @@ def cold_water(case: Case) -> Part | None:
     first = "Boil the thermometer in plain water first, and take the stages from what it reads there."
     return Part(
         steps=(first, *tests),
-        because="The cold-water test works by how the syrup sets, so it is right at every elevation and for every "
+        because=""
+        if not any(s.shifts for s in told)
+        else "The cold-water test works by how the syrup sets, so it is right at every elevation and for every "
         "thermometer.",
     )
 
@@ -210,7 +213,8 @@ def recipe_temperature(case: Case) -> Part | None:
 @rule("sugar.published", "csu-candy-high-elevation", "usu-faq-453")
 def published(case: Case) -> Part | None:
     """The published rule of thumb beside the boiling point."""
-    if case.here.elevation_m < 600:
+    one = wanted(case)
+    if case.here.elevation_m < 600 or (one and not one.shifts):
         return None
     rule_k = CSU_K_PER_M * case.here.elevation_m
     drop_k = case.sea.boiling_c - case.here.boiling_c

@@ -11,14 +11,21 @@ from rules import dishes, evaporation, kinetics, safety
 from rules.book import Part, Rule, rule
 from rules.case import Ambient, Case, celsius
 from rules.errors import within
+from rules.headline import takes
 from rules.model import Caution, Figure
-from rules.say import duration_span, number, round_time_min, round_to
+from rules.say import FT_PER_M, duration_span, number, round_time_min, round_to
 
 NOTICEABLE_K = 0.05
 RICE_FROM_K = 3.0
 LONGER_AS_PERCENT = 1.9
 TIMES = {2.0: "twice", 3.0: "three times", 4.0: "four times", 5.0: "five times"}
 SHORTEST_MIN, LONGEST_MIN = 1 / 60, 20_160.0
+PUBLISHED_PERCENT_PER_1000_FT = (4, 11)
+PUBLISHED_FROM_FT = 2000
+TESTED_BOILED = (
+    "pasta", "noodle", "dumpling", "rice", "whole_grain", "porridge", "dried_bean", "lentil", "starchy_root",
+    "root_vegetable", "tender_vegetable", "leafy_green", "mushroom", "fruit", "dried_fruit", "general",
+)  # fmt: skip
 OPEN_POTS = ("sauce", "stock", "soup", "syrup", "jam")
 KIDNEY_BEANS = ("kidney", "white beans", "rajma", "red beans", "dried beans", "chili beans", "feijoada")
 
@@ -141,10 +148,12 @@ def time_part(case: Case, heats: Heats) -> Part:
     )
     if time is None:
         return _no_time(case, heats, soft, maths)
+    figures = time_figures(
+        case, (time.base_low_min, time.base_high_min), (time.low_min, time.likely_min, time.high_min)
+    )
     return Part(
-        figures=time_figures(
-            case, (time.base_low_min, time.base_high_min), (time.low_min, time.likely_min, time.high_min)
-        ),
+        figures=figures,
+        headline=takes(case, heats.method, figures) if case.request.topic == "time" else "",
         because=_why(case, time, heats),
         maths=f"{maths}: ×{number(time.factor)}.",
         sources=tuple(dict.fromkeys((soft.source, time.source))),
@@ -195,13 +204,41 @@ def pace_words(factor: float) -> str:
 
 
 def _why(case: Case, time: WetTime, heats: Heats) -> str:
-    base = duration_span(time.base_low_min, time.base_high_min)
-    of_what = (
-        f"The range around the {base} you gave is how stubborn the piece may be."
-        if time.stated
-        else "The range covers the size of the piece and how stubborn it is, once it is up to heat."
-    )
-    return f"{_pace(case, heats, time.factor)} {of_what}"
+    moved = abs(heats.there_c - heats.here_c) >= NOTICEABLE_K
+    if time.stated:
+        base = duration_span(time.base_low_min, time.base_high_min)
+        of_what = f" The range around the {base} you gave is how much that may tell on the food." if moved else ""
+    else:
+        varies = dishes.classes()[case.dish_class].varies
+        of_what = f" The range covers {varies}{', and how much that tells on it' if moved else ''}."
+    return f"{_pace(case, heats, time.factor)}{of_what}"
+
+
+def published_rule(pot: Pot) -> Rule:
+    """A rule for what extension tests found for boiled and steamed food, beside the softening rate."""
+
+    @rule(f"{pot.method}.published", "uwyo-altitude-adjusters")
+    def published(case: Case) -> Part | None:
+        """The published rule for boiled food, 4 to 11 % more for each 1,000 ft, beside the softening rate."""
+        times = wet_time(case, pot.heats(case)) if case.dish_class in TESTED_BOILED else None
+        thousands_ft = case.here.elevation_m * FT_PER_M / 1000
+        if times is None or case.there.elevation_m or thousands_ft < PUBLISHED_FROM_FT / 1000:
+            return None
+        low, high = (percent * thousands_ft for percent in PUBLISHED_PERCENT_PER_1000_FT)
+        ours = (times.factor - 1) * 100
+        relation = "inside that" if low <= ours <= high else "under that" if ours < low else "above that"
+        return Part(
+            figures=(
+                Figure(
+                    "published_percent", "Published rule adds", round((low + high) / 2), "percent", round(low),
+                    round(high),
+                ),
+            ),
+            because=f"Extension tests on boiled foods found 4 to 11 % more time for each 1,000 ft, {number(low, 0)} to "
+            f"{number(high, 0)} % here. By its softening rate it takes {pace_words(times.factor)}, {relation}.",
+        )  # fmt: skip
+
+    return published
 
 
 def temperature_rule(pot: Pot, label: str, step: str) -> Rule:
@@ -248,10 +285,11 @@ def extra_liquid_rule(pot: Pot) -> Rule:
             elevation_m=case.here.elevation_m,
             from_elevation_m=case.there.elevation_m,
         )
+        extra_ml = round_to(extra_ml, 10)
         if extra_ml < 10:
             return None
         return Part(
-            figures=(Figure("extra_liquid", "Extra liquid to start with", round_to(extra_ml, 10), "ml"),),
+            figures=(Figure("extra_liquid", "Extra liquid to start with", extra_ml, "ml"),),
             steps=(f"Start with about {case.say.volume(extra_ml)} more liquid than the recipe says.",),
             because=f"The longer time boils off about {case.say.volume(extra_ml)} more, reckoned for "
             f"{'a covered' if covered else 'an open'} pot of {pot.size}.",
@@ -265,7 +303,7 @@ def check(case: Case) -> Part | None:
     """What to check for, since the clock is only a guide, and the safe temperature where one counts."""
     if case.dish_class == "water":
         return None
-    check_for = dishes.classes()[case.dish_class].check
+    check_for = dishes.classes()[case.dish_class].check_for(case.request.method)
     safe = safety.safe_temperature(case.request.dish, case.dish_class)
     return Part(
         steps=(f"Start checking at the early end of the range. {check_for}",),
@@ -280,13 +318,14 @@ def threshold(case: Case) -> Part | None:
     if soft.threshold_c is None or case.here.boiling_c >= soft.threshold_c:
         return None
     text = (
-        f"Where water boils below {case.say.temp(soft.threshold_c)}, {case.food} practically will not soften in an "
-        "open pot, however long it cooks. Use a pressure cooker."
+        f"Where water boils below {case.say.temp(soft.threshold_c)}, cooks find that {case.food} practically will not "
+        "soften in an open pot. The time given is what the softening rate leads to; old beans may never get there. Use "
+        "a pressure cooker."
     )
     return Part(
         headline=f"{case.food.capitalize()} practically will not soften in an open pot at {case.place}: use a "
         "pressure cooker.",
-        cautions=(Caution("warn", text, (soft.source, "common-practice")),),
+        cautions=(Caution("warn", text, ("common-practice",)),),
         because=f"Water boils at {case.say.temp(case.here.boiling_c)} here, under the "
         f"{case.say.temp(soft.threshold_c)} below which the skins and walls of dried beans hold out.",
     )
@@ -300,7 +339,8 @@ def rice(case: Case) -> Part | None:
     return Part(
         steps=("Soak the rice 20 to 30 min first, and let it stand covered 10 min off the heat before you fluff it.",),
         because="A grain needs its middle wet before it can soften. A soak does that without heat, so the pot, or a "
-        "rice cooker that stops as soon as it is dry, comes out less firm.",
+        "rice cooker that stops as soon as it is dry, comes out less firm. Cooks at elevation often add only a tenth "
+        "to the time: after a soak and a rest that may do, so taste a grain from then on.",
     )
 
 

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from rules import kinetics
+from rules import dishes, kinetics
 from rules.book import Part, rule
 from rules.case import Case
 from rules.model import Figure
-from rules.say import number
+from rules.say import number, round_time_min
+from rules.wet import stated_span, time_figures
 
 ISOMERISATION_KJ_PER_MOL = 98.6
 
@@ -32,13 +33,14 @@ def hops(case: Case) -> Part | None:
     figure = Figure(
         "bitterness_rate", f"Bitterness formed each minute, against {case.baseline}", round(share, 2), "factor"
     )
+    figures = (*_times(case, share), figure)
     if not case.moved:
-        return Part(figures=(figure,), because="The boil is as hot as at the baseline, so the hops give the same.")
+        return Part(figures=figures, because="The boil is as hot as at the baseline, so the hops give the same.")
     more, less = number((1 / share - 1) * 100, 0), number(abs(1 - share) * 100, 0)
     if share >= 1:
-        return Part(figures=(figure,), because=f"The hotter boil draws about {less} % more bitterness from the hops.")
+        return Part(figures=figures, because=f"The hotter boil draws about {less} % more bitterness from the hops.")
     return Part(
-        figures=(figure,),
+        figures=figures,
         headline=f"Boil {case.food} as long as the recipe says at {case.place} and use up to {more} % more bittering "
         "hops, or boil them longer."
         if case.request.topic == "time"
@@ -50,4 +52,21 @@ def hops(case: Case) -> Part | None:
         ),
         because=f"Hop acids turn bitter at a rate that falls with the boil: about {less} % less each minute at "
         f"{case.say.temp(case.here.boiling_c)}. How much boils off hangs on the burner, hardly on the elevation.",
+    )
+
+
+def _times(case: Case, share: float) -> tuple[Figure, ...]:
+    """The boil, as long as the recipe has it, and how long the hops would need for the same bitterness."""
+    span = stated_span(case)
+    if span is None:
+        row = dishes.sea_level_time(case.request.dish, case.dish_class, "boil")
+        span = (row.low_min, row.high_min) if row else None
+    if span is None:
+        return ()
+    low, high = span
+    mid = (low + high) / 2
+    hops_need = (round_time_min(t / share) for t in (mid, low, high))
+    return (
+        *time_figures(case, span, (low, mid, high)),
+        Figure("bittering_time", "Hops in the boil for the same bitterness", next(hops_need), "min", *hops_need),
     )

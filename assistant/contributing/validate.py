@@ -104,7 +104,7 @@ def check_classes() -> Iterator[Fault]:
     """Dish classes."""
     file = "lexicon/classes.toml"
     rows, methods = rows_of(file, "class"), ids("lexicon/methods.toml", "method")
-    yield from required(file, rows, "id", ("id", "label", "taken_for", "check", "default_method"))
+    yield from required(file, rows, "id", ("id", "label", "taken_for", "check", "varies", "default_method"))
     for row in rows:
         if row.get("default_method") not in methods:
             yield Fault(file, row["id"], unknown("method", str(row.get("default_method")), methods))

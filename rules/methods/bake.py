@@ -20,7 +20,7 @@ POT = Pot("bake", "the liquid", below_boil_k=3.0, area_m2=0.06, size="28 cm (11 
 WET = ("rice", "whole_grain", "porridge", "pasta", "dried_bean", "lentil", "mixed_stew", "soup", "stock", "dried_fruit")
 WATER_BATH = ("custard", "cheesecake")
 ROOTS = ("starchy_root", "root_vegetable")
-DRIED_WORDS = ("jerky", "dried", "dehydrated")
+DRIED_WORDS = ("jerky", "dried", "dehydrated", "chips")
 GRATIN_WORDS = ("gratin", "scalloped", "dauphinoise", "anna", "casserole")
 DOUGHS = {
     "layer_cake": "layer_cake", "foam_cake": "foam_cake", "pound_cake": "pound_cake", "quick_bread": "quick_bread",
@@ -235,6 +235,7 @@ def kept(case: Case) -> Part:
 
 WET_RULES: tuple[Rule, ...] = (
     boiling_point,
+    threshold,
     temperature_rule(POT, "Liquid in the covered dish", "Let the liquid come to about {temp}, a bare simmer."),
     time_rule(POT),
     oven,
@@ -242,7 +243,6 @@ WET_RULES: tuple[Rule, ...] = (
     extra_liquid_rule(POT),
     rice,
     dry.check,
-    threshold,
     kidney_beans,
     way_out,
 )

@@ -5,22 +5,20 @@ from __future__ import annotations
 from rules import conduction, eggs, instant, water, wort
 from rules.boiling import boiling_point
 from rules.book import Part, rule
-from rules.case import Case, celsius
+from rules.case import Case
 from rules.methods.pressure_cook import way_out
 from rules.model import Figure
 from rules.safety.drinking_water import drinking_water
-from rules.say import FT_PER_M, duration, number, round_time_min
-from rules.wet import Pot, check, kidney_beans, pace_words, threshold, time_part, wet_time
+from rules.say import duration, number, round_time_min
+from rules.wet import Pot, check, kidney_beans, published_rule, threshold, time_part
 
 POT = Pot("boil", "the water")
-OWN_RULE = ("egg", "water")
+OWN_RULE = ("egg", "water", "wort")
 OWN_LIQUID = (
     "custard", "starch_pudding", "sauce", "dairy", "jam", "syrup", "candy", "wort", "pickle", "soup", "stock",
     "porridge", "mixed_stew", "choux",
 )  # fmt: skip
 
-PUBLISHED_PERCENT_PER_1000_FT = (4, 11)
-PUBLISHED_FROM_FT = 2000
 SALTED_CLASSES = ("pasta", "noodle", "dumpling", "starchy_root", "tender_vegetable", "leafy_green")
 SALT_G_PER_KG = 10.0
 
@@ -29,7 +27,7 @@ ROOT_HALF_MM, ROOT_DIFFUSIVITY_M2_S, ROOT_START_C, ROOT_TARGET_C = 30.0, 1.7e-7,
 
 @rule("boil.water_temperature", "iapws-r7-97")
 def water_temperature(case: Case) -> Part:
-    """The temperature of the boil, which a harder boil does not raise."""
+    """What to bring to the boil, and that a harder boil does not raise its temperature."""
     temp = case.say.temp(case.here.boiling_c)
     own = f"Bring it to a full boil, {temp}, and stir so that it does not catch."
     step = (
@@ -37,38 +35,13 @@ def water_temperature(case: Case) -> Part:
         if case.dish_class in OWN_LIQUID
         else f"Bring plenty of water to a full boil, {temp}: more flame makes more bubbles, not more heat."
     )
-    return Part(
-        figures=(celsius("liquid_temperature", "Water at a full boil", case.here.boiling_c, case.sea.boiling_c),),
-        steps=() if case.dish_class in (*OWN_RULE, instant.INSTANT) else (step,),
-    )
+    return Part(steps=() if case.dish_class in ("egg", "water", instant.INSTANT) else (step,))
 
 
 @rule("boil.time", "common-practice")
 def time(case: Case) -> Part | None:
-    """How long it takes here, from the baseline and the softening rate; eggs and plain water have their own rules."""
+    """How long it takes here, from the baseline and the softening rate; eggs, water and wort have their own rules."""
     return None if case.dish_class in OWN_RULE else time_part(case, POT.heats(case))
-
-
-@rule("boil.published", "uwyo-altitude-adjusters")
-def published(case: Case) -> Part | None:
-    """The published rule for boiled food, 4 to 11 % more for each 1,000 ft, beside the softening rate."""
-    own = (*OWN_RULE, instant.INSTANT, "wort")
-    times = None if case.dish_class in own else wet_time(case, POT.heats(case))
-    thousands_ft = case.here.elevation_m * FT_PER_M / 1000
-    if times is None or case.there.elevation_m or thousands_ft < PUBLISHED_FROM_FT / 1000:
-        return None
-    low, high = (percent * thousands_ft for percent in PUBLISHED_PERCENT_PER_1000_FT)
-    ours = (times.factor - 1) * 100
-    relation = "inside that" if low <= ours <= high else "under that" if ours < low else "above that"
-    return Part(
-        figures=(
-            Figure(
-                "published_percent", "Published rule adds", round((low + high) / 2), "percent", round(low), round(high)
-            ),
-        ),
-        because=f"Extension tests on boiled foods found 4 to 11 % more time for each 1,000 ft, {number(low, 0)} to "
-        f"{number(high, 0)} % here. By its softening rate it takes {pace_words(times.factor)}, {relation}.",
-    )
 
 
 @rule("boil.roots", "carslaw-jaeger", "ashrae-foods")
@@ -123,19 +96,19 @@ def safe_to_drink(case: Case) -> Part | None:
 NEEDS = ("elevation",)
 RULES = (
     boiling_point,
+    threshold,
     water_temperature,
+    instant.stand,
     time,
     eggs.time,
-    instant.stand,
     wort.hops,
     safe_to_drink,
-    published,
+    published_rule(POT),
     roots,
     salt,
     eggs.steps,
     check,
     eggs.published,
-    threshold,
     kidney_beans,
     eggs.safety,
     way_out,

@@ -80,6 +80,7 @@ def _advice(figure_id: str, label: str, span: list[float]) -> Figure:
 NEEDS = ("elevation",)
 RULES = (
     boiling_point,
+    threshold,
     temperature_rule(
         POT,
         "Liquid at a bare simmer",
@@ -90,7 +91,6 @@ RULES = (
     oven,
     extra_liquid_rule(POT),
     check,
-    threshold,
     kidney_beans,
     way_out,
 )

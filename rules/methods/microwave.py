@@ -7,6 +7,7 @@ from rules.boiling import boiling_point
 from rules.book import Part, rule
 from rules.case import Case
 from rules.dry import dries
+from rules.headline import doing
 from rules.model import Caution, Figure
 from rules.safety.drinking_water import drinking_water
 from rules.say import FT_PER_M, duration, duration_span, round_to, to_c
@@ -23,11 +24,11 @@ BOILS_OVER = (*CUPS, "porridge", "pasta", "rice", "sauce", "starch_pudding")
 MEAT_C = to_c(165)
 
 
-@rule("microwave.time", "usda-fsis-high-altitude", "cdc-eid-2025-boil", "epa-boil")
+@rule("microwave.time", "usda-fsis-high-altitude")
 def time(case: Case) -> Part | None:
     """How long: the longest time given for meat, poultry, pasta and rice, the shortest for the rest."""
     if case.dish_class == "water":
-        return drinking_water(case)
+        return None
     stated = stated_span(case)
     row = dishes.sea_level_time(case.request.dish, case.dish_class, "microwave")
     longest = case.dish_class in LONGEST_CLASSES
@@ -42,6 +43,12 @@ def time(case: Case) -> Part | None:
         steps=(_step(case, low, high, longest=longest),),
         because=_why(case, longest=longest),
     )
+
+
+@rule("microwave.drinking_water", "cdc-eid-2025-boil", "epa-boil", "health-canada-boil", "who-boil")
+def safe_to_drink(case: Case) -> Part | None:
+    """How long water itself is boiled to make it safe to drink."""
+    return drinking_water(case) if case.dish_class == "water" else None
 
 
 def applies(case: Case) -> bool:
@@ -63,7 +70,7 @@ def _headline(case: Case, figures: tuple[Figure, Figure], *, longest: bool) -> s
         boil = case.say.temp(case.here.boiling_c)
         return f"A microwave oven has no temperature to set; wet food in it stops at {boil} at {case.place}."
     here, base = (duration_span(f.low or f.value, f.high or f.value) for f in figures)
-    what = dry.doing(case, "microwave")
+    what = doing(case, "microwave")
     if not applies(case):
         return f"{what} takes {here} at {case.place}, as at {case.baseline}."
     start = "from the longest" if longest else "just under the shortest"
@@ -71,6 +78,8 @@ def _headline(case: Case, figures: tuple[Figure, Figure], *, longest: bool) -> s
 
 
 def _step(case: Case, low: float, high: float, *, longest: bool) -> str:
+    if case.dish_class == "popcorn":
+        return "Stay beside it and stop the oven when pops come two seconds apart, whatever the clock says."
     if not applies(case):
         return "Cover it, stir or turn it halfway, and let it stand 2 min."
     short = f"{duration(low * START_SHORT)}, just under the shortest time"
@@ -137,4 +146,4 @@ def boil_over(case: Case) -> Part | None:
 
 
 NEEDS = ("elevation",)
-RULES = (popcorn.pops, time, boiling_point, safety, dry.check, boil_over, popcorn.larger)
+RULES = (popcorn.pops, time, safe_to_drink, boiling_point, safety, dry.check, boil_over, popcorn.larger)

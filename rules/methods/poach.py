@@ -50,8 +50,8 @@ def _why(case: Case, low_c: float, high_c: float, *, reached: bool) -> str:
     boil = case.say.temp(case.here.boiling_c)
     if reached:
         return (
-            f"Poaching is held at {case.say.temp_span(low_c, high_c)}, under the boil of {boil} here, so neither "
-            "temperature nor time moves with elevation."
+            f"{case.say.temp_span(low_c, high_c)} lies under the boil of {boil} here, so poaching liquid can be held "
+            "there at this elevation too."
         )
     return f"The boil, {boil} here, stands under the temperature you want: the liquid stops there, the time grows."
 

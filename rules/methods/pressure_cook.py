@@ -20,10 +20,18 @@ BEANS = "tables/bean_pressure_csu-dry-beans.csv"
 STOVE_TOP_GAUGE_PA = 15 / PSI_PER_PA
 HIGHEST_GAUGE_PA = 30 / PSI_PER_PA
 WORTH_IT_K, WORTH_IT_MIN = 1.5, 6.0
+NO_WAY_OUT = ("general", "egg")
 PRESSURE_CAUTION = Caution(
     "warn",
     "Never fill a pressure cooker past two thirds, half for beans, grains and anything that foams; keep the vent "
     "clear, let the pressure fall before opening, and follow the maker's instructions.",
+    ("common-practice",),
+)
+
+
+WAY_OUT_CAUTION = Caution(
+    "note",
+    "In a pressure cooker keep to its booklet: how full, the vent, and no opening before the pressure has fallen.",
     ("common-practice",),
 )
 
@@ -179,7 +187,7 @@ def safety(case: Case) -> Part:
 @rule("pressure_cook.way_out", "common-practice", "iapws-r7-97")
 def way_out(case: Case) -> Part | None:
     """The pressure cooker as the way out where the open pot is slow: its time here, for this dish."""
-    if case.here.boiling_c > case.sea.boiling_c - WORTH_IT_K:
+    if case.here.boiling_c > case.sea.boiling_c - WORTH_IT_K or case.dish_class in NO_WAY_OUT:
         return None
     table = Case(replace(case.request, time_min=None, time_high_min=None, from_elevation_m=None))
     stove_top = wet_time(table, heats(table, STOVE_TOP_GAUGE_PA))
@@ -198,7 +206,7 @@ def way_out(case: Case) -> Part | None:
         ),
         because=f"A pressure cooker at {case.say.gauge(STOVE_TOP_GAUGE_PA)} reaches {case.say.temp(inside_here)} "
         "inside here, well over any open pot.",
-        cautions=(replace(PRESSURE_CAUTION, level="note"),),
+        cautions=(WAY_OUT_CAUTION,),
     )
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from rules import dishes, water
 from rules.boiling import boiling_point
 from rules.book import Part, rule
-from rules.case import Ambient, Case, celsius
+from rules.case import Ambient, Case
 from rules.model import Caution, Figure
 from rules.say import FT_PER_M, number, round_to
 from rules.wet import stated_span, time_figures
@@ -35,11 +35,10 @@ def boil_off_ml_min_kw(air: Ambient) -> float:
     return ML_PER_KJ_S / water.latent_heat_kj_per_kg(air.boiling_c)
 
 
-@rule("reduce.temperature", "iapws-r7-97")
-def temperature(case: Case) -> Part:
-    """The temperature at which the liquid boils away."""
+@rule("reduce.pan", "common-practice")
+def pan(case: Case) -> Part:
+    """The pan and the mark to stop at."""
     return Part(
-        figures=(celsius("liquid_temperature", "Liquid at the boil", case.here.boiling_c, case.sea.boiling_c),),
         steps=(
             "Use the widest pan you have, uncovered, over the strongest heat the liquid stands.",
             "Go by volume, not by the clock: stand a spoon handle in the pan, mark the level, and stop at the mark "
@@ -114,4 +113,4 @@ def scorch(case: Case) -> Part:
 
 
 NEEDS = ("elevation",)
-RULES = (boiling_point, temperature, time, rate, scorch)
+RULES = (boiling_point, pan, time, rate, scorch)

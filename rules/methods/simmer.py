@@ -5,11 +5,23 @@ from __future__ import annotations
 from rules.boiling import boiling_point
 from rules.book import Part, rule
 from rules.case import Case
+from rules.dishes import kin
 from rules.methods.pressure_cook import way_out
-from rules.wet import Pot, check, extra_liquid_rule, kidney_beans, rice, temperature_rule, threshold, time_rule
+from rules.wet import (
+    Pot,
+    check,
+    extra_liquid_rule,
+    kidney_beans,
+    published_rule,
+    rice,
+    temperature_rule,
+    threshold,
+    time_rule,
+)
 
 POT = Pot("simmer", "the liquid", below_boil_k=3.0, area_m2=0.04, size="22 cm (9 in)")
-STARCH_THICKENED = ("sauce", "starch_pudding", "porridge")
+STARCH_THICKENED = ("starch_pudding", "porridge")
+STARCH_SAUCES = {"gravy", "white sauce", "veloute"}
 
 
 @rule("simmer.heat", "common-practice")
@@ -24,7 +36,8 @@ def heat(case: Case) -> Part:
 @rule("simmer.thicken", "csu-high-altitude-food-prep", "from-memory")
 def thicken(case: Case) -> Part | None:
     """Starch, which needs a full bubble where water boils cooler."""
-    if case.dish_class not in STARCH_THICKENED:
+    starchy = case.dish_class in STARCH_THICKENED or not STARCH_SAUCES.isdisjoint(kin(case.request.dish))
+    if not starchy:
         return None
     return Part(
         steps=("Thicken over direct heat, not in a double boiler, and hold it at a full bubble for a minute or two.",),
@@ -36,15 +49,16 @@ def thicken(case: Case) -> Part | None:
 NEEDS = ("elevation",)
 RULES = (
     boiling_point,
+    threshold,
     temperature_rule(
         POT, "Liquid at a simmer", "Hold it at a gentle simmer, about {temp}: small bubbles breaking now and then."
     ),
     time_rule(POT),
+    published_rule(POT),
     extra_liquid_rule(POT),
     thicken,
     rice,
     check,
-    threshold,
     kidney_beans,
     heat,
     way_out,

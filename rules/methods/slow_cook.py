@@ -6,7 +6,8 @@ from rules import kinetics
 from rules.boiling import boiling_point
 from rules.book import Part, rule
 from rules.case import Case, celsius
-from rules.dry import check, core, heated_through, takes
+from rules.dry import check, core, heated_through
+from rules.headline import takes
 from rules.methods.pressure_cook import way_out
 from rules.model import Caution, Figure
 from rules.say import FT_PER_M, duration_span, round_time_min, to_c
@@ -114,9 +115,16 @@ def published(case: Case) -> Part | None:
             Figure("extension_time", "By extension advice, on LOW", round_time_min((low + high) / 2), "min",
                    round_time_min(low), round_time_min(high)),
         ),
-        because="Extension advice adds an hour on LOW for every 4,000 ft, "
-        f"{duration_span(low, high)} here.",
+        because=f"Extension advice adds an hour on LOW for every 4,000 ft, {duration_span(low, high)} here"
+        f"{_beside(slow, low, high)}.",
     )  # fmt: skip
+
+
+def _beside(slow: WetTime, low_min: float, high_min: float) -> str:
+    """How the advice lies to the range by softening rate."""
+    if high_min < slow.low_min:
+        return ", less than the range above: start to test then"
+    return "" if low_min <= slow.high_min else ", more than the range above: keep it on low and test"
 
 
 @rule("slow_cook.beans", "usu-ask-extension")
@@ -161,5 +169,5 @@ def liquid(case: Case) -> Part | None:
 
 NEEDS = ("elevation",)
 RULES = (
-    boiling_point, crock, time, published, beans, liquid, core, check, threshold, kidney_beans, safety, way_out,
+    boiling_point, threshold, crock, time, published, beans, liquid, core, check, kidney_beans, safety, way_out,
 )  # fmt: skip

@@ -8,8 +8,9 @@ from rules import dishes, kinetics
 from rules.boiling import boiling_point
 from rules.book import Part, rule
 from rules.case import Ambient, Case, celsius
-from rules.dry import check, doing, set_to, span, takes
+from rules.dry import check, set_to, span
 from rules.evaporation import drying_ratio
+from rules.headline import doing, takes
 from rules.model import Caution, Figure
 from rules.say import duration, number, round_to, to_c
 from rules.settings import Setting

@@ -7,7 +7,7 @@ from rules.boiling import boiling_point
 from rules.book import Part, rule
 from rules.case import Case
 from rules.methods.pressure_cook import way_out
-from rules.wet import Pot, check, rice, temperature_rule, threshold, time_rule
+from rules.wet import Pot, check, published_rule, rice, temperature_rule, threshold, time_rule
 
 POT = Pot("steam", "the steam")
 
@@ -36,12 +36,13 @@ def water(case: Case) -> Part | None:
 NEEDS = ("elevation",)
 RULES = (
     boiling_point,
+    threshold,
     temperature_rule(POT, "Steam", "Bring the water to a full boil; the steam is {temp}."),
     time_rule(POT),
+    published_rule(POT),
     heat,
     water,
     rice,
     check,
-    threshold,
     way_out,
 )

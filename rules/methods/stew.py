@@ -11,13 +11,13 @@ POT = Pot("stew", "the liquid", below_boil_k=3.0, area_m2=0.05, size="25 cm (10 
 NEEDS = ("elevation",)
 RULES = (
     boiling_point,
+    threshold,
     temperature_rule(
         POT, "Liquid at a bare simmer", "Keep it at a bare simmer, about {temp}, with the lid on or just ajar."
     ),
     time_rule(POT),
     extra_liquid_rule(POT),
     check,
-    threshold,
     kidney_beans,
     way_out,
 )
