@@ -24,6 +24,11 @@ EGG_SLACK = 0.06
 SPELLED = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
 _FLAGS = re.IGNORECASE
 _GRAMS = re.compile(r"(?<=\()(?P<about>about\s+|~)?[\d.,]+(?=\s*(?:g|grams?)\s*\))", _FLAGS)
+_TOTAL = re.compile(
+    rf"(?<=\()(?P<about>about\s+|approx\.?\s+|~)?(?P<figure>{NUMBER})"
+    r"(?=\s*(?P<unit>g|grams?|kg|ml|oz|ounces?|lbs?|pounds?)\.?\s*\))",
+    _FLAGS,
+)
 # "1 1/2 cups (12 large) egg whites"
 _SAME_IN_PIECES = re.compile(r"(?<=\()\d{1,4}(?=\s+(?:small|medium|large|extra|jumbo|whole|egg)\b)", _FLAGS)
 _FIGURE = re.compile(rf"(?<![\w.,/]){NUMBER}(?![\d/])", _FLAGS)
@@ -119,12 +124,14 @@ def _counted(line: IngredientLine, factor: float, mass_g: float | None) -> Ingre
     dozen = re.compile(r"^\s*dozen\b", _FLAGS)
     behind = dozen.sub("", behind)
     if line.unit not in (None, "piece"):
-        pack = r"^(\s*)([a-z]+)" if re.match(r"\s*[a-z]", behind, _FLAGS) else r"(.*\W)([a-z]+)(?=\s*$)"
+        pack = r"^(\s*)([a-z]+)" if re.match(r"\s*(?![x×]\s)[a-z]", behind, _FLAGS) else r"(.*\W)([a-z]+)(?=\s*$)"
         behind = re.sub(pack, lambda m: m[1] + _number(m[2], many), behind, count=1, flags=_FLAGS)
     else:
         rest = _head_noun(rest, many)
-    if mass_g and line.mass_from == "stated":
-        behind, rest = (_GRAMS.sub(lambda m: (m["about"] or "") + _grams(mass_g), part) for part in (behind, rest))
+    if not re.match(r"\s*(?:[x×]|\()", behind):
+        behind, rest = (_TOTAL.sub(partial(_times, factor=low / line.amount), part) for part in (behind, rest))
+    elif line.unit in (None, "piece"):
+        rest = _TOTAL.sub(partial(_times, factor=low / line.amount), rest)
     for more in line.further:
         rest = rest.replace(more.line, _replaced_figure(more.line, factor), 1) if more.line else rest
     joined = f"{line.line[: line.start]}{text}{behind}{rest}"
@@ -133,6 +140,13 @@ def _counted(line: IngredientLine, factor: float, mass_g: float | None) -> Ingre
         further=tuple(replace(m, value=m.value * factor, high=m.high and m.high * factor) for m in line.further),
         end=line.start + len(text) + len(behind),
     )  # fmt: skip
+
+
+def _times(found: re.Match[str], factor: float) -> str:
+    """A total in brackets times a factor: "(150 g)", "(about 4 lb)"; what is said of each piece is none."""
+    amount, metric = number(found["figure"]) * factor, found["unit"].lower()[:1] in "gmk"
+    text = f"{round(amount, 1 if amount < 10 else 0):g}" if metric else fraction(round_to(amount, 0.25) or 0.25)
+    return f"{found['about'] or ''}{text}"
 
 
 def _per_piece(line: IngredientLine, count: float, factor: float) -> float | None:

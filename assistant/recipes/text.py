@@ -22,6 +22,7 @@ from rules.recipe import Amount, IngredientLine, Recipe
 
 Section = Literal["head", "ingredients", "steps", "notes"]
 LONGEST_HEADING = 80
+LONGEST_FACT = 6
 _FLAGS = re.IGNORECASE
 _BULLET = re.compile(r"^\s*(?:[•*·●▪◦▢☐□✓–—]\s*|-\s+|\[\s?[x ]?\]\s*)+", _FLAGS)
 _ENUMERATED = re.compile(r"^\s*(?:step\s+\d{1,3}\s*[.:)\-–]?|\(?\d{1,3}[.):](?!\d)|\(\d{1,3}\))\s*", _FLAGS)
@@ -167,6 +168,11 @@ def states_flour(line: str) -> bool:
     return "flour" in _fact(line)
 
 
+def _bare_fact(line: str) -> bool:
+    """Whether a line begins with a fact and says little more: "Bake time: 30 minutes", which is no step."""
+    return len(line.split()) <= LONGEST_FACT and any(pattern.match(line) for _, pattern in _facts())
+
+
 @cache
 def _step_start() -> re.Pattern[str]:
     return re.compile(rf"^{any_of('steps', 'verbs')}", _FLAGS)
@@ -246,7 +252,11 @@ def _take(line: str, following: str | None, so_far: _Reading) -> None:
     if so_far.section != "notes" and so_far.yields is None and (amount := read_yields(line)):
         so_far.yields = amount
         return
-    if so_far.section in ("head", "ingredients") and (facts := _fact(line)) and not _like_step(line):
+    if (
+        so_far.section in ("head", "ingredients")
+        and (facts := _fact(line))
+        and (_bare_fact(line) or not _like_step(line))
+    ):
         so_far.facts |= facts
         so_far.notes.append(line)
         return

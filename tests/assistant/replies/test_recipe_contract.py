@@ -1,0 +1,78 @@
+"""The JSON of a converted recipe: its keys are fixed, its values agree with each other."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+import pytest
+
+from assistant.converting import convert_recipe
+from assistant.replies.recipe import as_json
+from rules.baking.change import WAYS, WHATS
+from rules.baking.style import ids
+from rules.tables import sources
+
+SAMPLES = sorted((Path(__file__).parents[1] / "recipes" / "samples").iterdir())
+LODGE_M = 2133.6
+KEYS = [
+    "schema", "title", "style", "from_elevation_m", "to_elevation_m", "yields", "ingredients", "oven", "steps",
+    "changes", "unread", "cautions", "text",
+]  # fmt: skip
+INGREDIENT = ["line", "component", "item", "amount", "amount_high", "unit", "mass_g", "to"]
+TIME = ["low_min", "high_min", "to_low_min", "to_high_min", "what"]
+
+
+@pytest.fixture(scope="module", params=SAMPLES, ids=lambda p: p.stem)
+def told(request) -> dict:
+    converted = convert_recipe(request.param.read_bytes(), to_elevation_m=LODGE_M)
+    return json.loads(json.dumps(as_json(converted), allow_nan=False))
+
+
+def test_the_keys_are_those_of_the_contract(told) -> None:
+    assert list(told) == KEYS
+    assert told["schema"] == 1
+    assert told["style"]["id"] in ids()
+    assert 0 <= told["style"]["sure"] <= 1
+    assert (told["from_elevation_m"], told["to_elevation_m"]) == (0, LODGE_M)
+    assert told["oven"] is None or list(told["oven"]) == ["from_c", "to_c", "low_c", "high_c"]
+    for line in told["ingredients"]:
+        assert list(line) == INGREDIENT
+        assert list(line["to"]) == ["amount", "unit", "mass_g"]
+    for step in told["steps"]:
+        assert list(step) == ["text", "to", "times", "temperatures"]
+        assert all(list(time) == TIME for time in step["times"])
+        assert all(list(temp) == ["c", "to_c", "what"] for temp in step["temperatures"])
+
+
+def test_each_change_has_its_place_reason_and_known_sources(told) -> None:
+    for change in told["changes"]:
+        assert list(change) == ["what", "way", "at", "from", "to", "rule", "because", "sources"]
+        assert change["what"] in WHATS
+        assert change["way"] in WAYS
+        kind, _, number = change["at"].partition(" ")
+        places = {"ingredient": told["ingredients"], "step": told["steps"]}
+        assert kind == "recipe" or 1 <= int(number) <= len(places[kind])
+        assert change["because"].endswith((".", "?"))
+        assert change["sources"]
+        assert set(change["sources"]) <= set(sources())
+        if change["to"]["value"] is not None and change["to"]["low"] is not None:
+            assert change["to"]["low"] <= change["to"]["value"] <= change["to"]["high"]
+
+
+def test_nothing_that_was_read_disappears(told) -> None:
+    """Every line and step stands in the text, changed or as it was."""
+    words = " ".join(told["text"].split())
+    for line in told["ingredients"]:
+        assert " ".join(line["line"].split()) in words
+    for step in told["steps"]:
+        assert " ".join(step["to"].split()) in words
+    assert all(line in told["text"] for line in told["unread"])
+
+
+def test_the_yield_is_that_of_the_scaled_recipe() -> None:
+    text = "Rolls\nMakes 12 rolls\n2 cups flour\n\nBake 20 minutes."
+    told = as_json(convert_recipe(text, to_elevation_m=0, servings=24))
+    assert told["yields"] == {"value": 24, "unit": "roll"}
+    assert told["ingredients"][0]["amount"] == 2
+    assert told["ingredients"][0]["to"]["amount"] == 4
