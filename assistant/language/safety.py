@@ -26,6 +26,8 @@ OPEN_TOPICS = (
     "sugar_stage",
     "out_of_scope",
 )
+# questions about heat and time, in which a subject may be told by words that stand apart, where no dish is named
+SPREAD_TOPICS = ("time", "temperature", "doneness", "boiling_point", "out_of_scope")
 UNSURE_TOPICS = ("bake_adjust", "sugar_stage", "out_of_scope")
 
 Doc.set_extension("safety", default=None, force=True)
@@ -33,17 +35,25 @@ Doc.set_extension("safety", default=None, force=True)
 
 @dataclass(frozen=True, slots=True)
 class Subject:
-    """A row of the catalogue. within: topics for which its phrases count; empty for any that is open to safety."""
+    """A row of the catalogue.
+
+    within: topics for which its phrases count; empty for any that is open to safety
+    together: groups of words; a sentence with a word of each group is about the subject, wherever they stand
+    """
 
     id: str
     topic: str
-    within: tuple[str, ...]
+    within: tuple[str, ...] = ()
+    together: tuple[frozenset[str], ...] = ()
 
 
 @Language.component("kitchen_safety", requires=["doc._.topic"], assigns=["doc._.safety"])
 def kitchen_safety(doc: Doc) -> Doc:
     """Hear a subject of food safety. One of preserving sets the topic, and so does any where the topic was unsure."""
-    found = safety_subject(" ".join(token.norm_ for token in doc), doc._.topic.id)
+    words = [token.norm_ for token in doc]
+    found = safety_subject(" ".join(words), doc._.topic.id)
+    if found is None and not any(item.kind == "dish" for item in doc._.found):
+        found = spread_subject(frozenset(words), doc._.topic.id)
     if found:
         doc._.safety = found.id
         if found.id not in book.names("safety") or doc._.topic.id in UNSURE_TOPICS:
@@ -52,10 +62,24 @@ def kitchen_safety(doc: Doc) -> Doc:
 
 
 @cache
+def subjects() -> dict[str, Subject]:
+    """Every row of the catalogue by id."""
+    return {
+        row["id"]: Subject(
+            row["id"],
+            row["topic"],
+            tuple(row.get("within", ())),
+            tuple(frozenset(map(fold, group)) for group in row.get("together", ())),
+        )
+        for row in tables.read_toml(CATALOGUE)["subject"]
+    }
+
+
+@cache
 def phrases() -> dict[str, Subject]:
     """Every phrase with its subject, longest first."""
     heard = {
-        fold(phrase): Subject(row["id"], row["topic"], tuple(row.get("within", ())))
+        fold(phrase): subjects()[row["id"]]
         for row in tables.read_toml(CATALOGUE)["subject"]
         for phrase in row["heard_as"]
     }
@@ -73,6 +97,18 @@ def safety_subject(text: str, topic: str) -> Subject | None:
     padded = f" {text} "
     inside = (subject for phrase, subject in phrases().items() if f" {phrase} " in padded)
     return next((subject for subject in inside if _counts(subject, topic)), None)
+
+
+def spread_subject(words: frozenset[str], topic: str) -> Subject | None:
+    """The subject of which a sentence has a word of each group, whatever stands between them.
+
+    >>> spread_subject(frozenset("how long must i boil creek water".split()), "time").id
+    'drinking_water'
+    """
+    if topic not in SPREAD_TOPICS:
+        return None
+    spread = (subject for subject in subjects().values() if subject.together)
+    return next((subject for subject in spread if all(words & group for group in subject.together)), None)
 
 
 def _counts(subject: Subject, topic: str) -> bool:

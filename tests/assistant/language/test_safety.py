@@ -3,6 +3,7 @@
 import pytest
 
 from assistant.answering import reply_to
+from assistant.language import understand
 from assistant.language.pipeline import read
 from rules.tables import read_toml
 
@@ -55,3 +56,24 @@ def test_the_refusal_reaches_the_cook():
     answer = reply_to("can i water bath can green beans at 6,500 ft, the recipe says 3 hours")
     assert answer.headline.startswith("No.")
     assert "Stop:" in answer.text
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "how long to boil water to make it safe at 8,000 ft",
+        "do i boil creek water longer up at 9,000",
+        "what do I do with snow water before we drink it, boiling wise, 11,000 ft",
+    ],
+)
+def test_water_to_drink_is_heard_however_it_is_said(text: str) -> None:
+    assert understand(text).subject == "drinking_water"
+
+
+@pytest.mark.parametrize("text", ["is boiling chicken in water safe at 7,000 ft", "boil pasta in water at 7,000 ft"])
+def test_a_dish_in_the_sentence_is_what_it_is_about(text: str) -> None:
+    assert understand(text).subject != "drinking_water"
+
+
+def test_garlic_confit_is_garlic_in_oil() -> None:
+    assert understand("is it safe to make garlic confit").subject == "garlic_in_oil"
