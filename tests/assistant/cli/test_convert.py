@@ -1,0 +1,194 @@
+"""`simmerline convert` as it is typed."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+import pytest
+from typer.testing import CliRunner
+
+from assistant.cli.app import app
+
+SAMPLES = Path(__file__).parents[1] / "recipes" / "samples"
+CAKE = str(SAMPLES / "yellow_layer_cake.txt")
+
+
+@pytest.fixture
+def run(database):
+    """The command with an empty store."""
+
+    def typed(*args: str, given: str | bytes | None = None):
+        return CliRunner().invoke(app, ["convert", *args], input=given)
+
+    return typed
+
+
+@pytest.fixture
+def folder(tmp_path) -> Path:
+    """Three recipes in two folders, one that cannot be read, and a hidden file."""
+    kept = tmp_path / "recipes"
+    (kept / "breads").mkdir(parents=True)
+    for name, into in (("yellow_layer_cake.txt", kept), ("banana_loaf.json", kept), ("brioche.txt", kept / "breads")):
+        (into / name).write_bytes((SAMPLES / name).read_bytes())
+    (kept / "photo.jpg").write_bytes(b"\xff\xd8\xff\x00\x10JFIF")
+    (kept / ".hidden.txt").write_text("no recipe")
+    return kept
+
+
+def test_one_recipe_as_text(run) -> None:
+    done = run(CAKE, "--to", "7000ft")
+    assert done.exit_code == 0
+    assert "* 2 1/4 tsp baking powder [10 g] (was 1 tbsp baking powder)" in done.stdout
+
+
+def test_json_is_the_contract(run) -> None:
+    done = run(CAKE, "--from", "0ft", "--to", "7000ft", "--json")
+    told = json.loads(done.stdout)
+    assert (told["schema"], told["style"]["id"], told["to_elevation_m"]) == (1, "layer_cake", 2133.6)
+
+
+@pytest.mark.parametrize(
+    ("form", "begins"),
+    [("text", "Lodge"), ("markdown", "# Lodge"), ("html", "<!doctype"), ("jsonld", "{"), ("json", "{"), ("terminal", "L")],
+)
+def test_every_form(run, form, begins) -> None:
+    done = run(CAKE, "--to", "7000ft", "--format", form)
+    assert done.exit_code == 0
+    assert done.stdout.startswith(begins)
+
+
+def test_the_recipe_from_standard_input(run) -> None:
+    given = Path(CAKE).read_text(encoding="utf-8")
+    assert run("-", "--to", "7000ft", given=given).stdout == run(CAKE, "--to", "7000ft").stdout
+
+
+def test_without_an_elevation_it_is_asked_for(run) -> None:
+    done = run(CAKE)
+    assert done.exit_code == 3
+    assert "--to 7000ft" in done.stderr
+
+
+def test_the_kitchen_in_use_is_taken_for_granted(run) -> None:
+    kept = CliRunner().invoke(app, ["kitchen", "add", "Timberfold Lodge", "--at", "7000ft"])
+    assert kept.exit_code == 0
+    assert run(CAKE).stdout == run(CAKE, "--to", "7000ft").stdout
+    assert json.loads(run(CAKE, "--to", "300 ft", "--json").stdout)["to_elevation_m"] == 91.4
+
+
+def test_down_again_and_for_more(run) -> None:
+    told = json.loads(run(CAKE, "--from", "7000ft", "--to", "0ft", "--servings", "32", "--json").stdout)
+    powder = told["ingredients"][2]
+    assert (powder["line"], powder["to"]["mass_g"] > 2 * powder["mass_g"]) == ("1 tbsp baking powder", True)
+    assert told["yields"]["value"] == 4
+
+
+def test_metric_first(run) -> None:
+    assert "2,134 m (7,000 ft)" in run(CAKE, "--to", "7000ft", "--units", "metric").stdout
+    assert "2,100 m (6,890 ft)" in run(CAKE, "--to", "2100m").stdout
+
+
+def test_the_style_can_be_told(run) -> None:
+    told = json.loads(run(CAKE, "--to", "7000ft", "--style", "pound cake", "--json").stdout)
+    assert told["style"] == {"id": "pound_cake", "sure": 1}
+
+
+@pytest.mark.parametrize("elevation", ["7000ft", "sea level"])
+def test_the_same_place_gives_the_same_document(run, elevation) -> None:
+    loaf = SAMPLES / "banana_loaf.json"
+    done = run(str(loaf), "--from", elevation, "--to", elevation, "--format", "jsonld")
+    assert json.loads(done.stdout) == json.loads(loaf.read_text(encoding="utf-8"))
+
+
+@pytest.mark.parametrize(
+    ("args", "code", "said"),
+    [
+        (("nosuch.txt", "--to", "7000ft"), 1, "cannot be read"),
+        ((CAKE, "--to", "the moon"), 2, "--to 'the moon' is not an elevation"),
+        ((CAKE, "--to", "30000ft"), 2, "higher than any mountain"),
+        ((CAKE, "--from", "nowhere at all", "--to", "7000ft"), 2, "--from"),
+        ((CAKE, "--to", "7000ft", "--style", "cake"), 2, "did you mean"),
+        ((CAKE, "--to", "7000ft", "--servings", "0"), 2, "above 0"),
+        ((CAKE, "--to", "7000ft", "--servings", "nan"), 2, "above 0"),
+        ((str(SAMPLES / "oat_bars.txt"), "--to", "7000ft", "--servings", "9"), 1, "Serves 8"),
+        ((CAKE, CAKE.replace("yellow_layer_cake", "fudge"), "--to", "7000ft"), 2, "--out"),
+        ((CAKE, "--to", "7000ft", "--json", "--format", "html"), 2, "not both"),
+        ((CAKE, "--to", "7000ft", "--kitchen", "nobody's"), 2, "kitchen"),
+    ],
+)
+def test_misuse_is_told_kindly(run, args, code, said) -> None:
+    done = run(*args)
+    assert done.exit_code == code
+    assert done.stderr.startswith("simmerline: ")
+    assert said in done.stderr
+    assert "Traceback" not in done.output
+
+
+@pytest.mark.parametrize(
+    "given",
+    [
+        b"", b"\x00" * 100, b'{"@type": "Recipe", "name": ', b'{"@type": "Thing"}', b"[" * 100_000,
+        b"<html><body>no recipe here</body></html>", b"x" * (5 * 1024 * 1024 + 10), "\x1b[2J" * 60_000,
+    ],
+    ids=["empty", "binary", "broken", "thing", "nested", "page", "large", "long"],
+)  # fmt: skip
+def test_what_is_no_recipe_is_said_in_one_line(run, given) -> None:
+    done = run("-", "--to", "7000ft", given=given)
+    assert done.exit_code == 1
+    assert done.stderr.startswith("simmerline: the text given: ")
+    assert len(done.stderr) < 300
+
+
+# Several at once
+
+
+def test_a_folder_gives_results_and_a_report(run, folder, tmp_path) -> None:
+    out = tmp_path / "converted"
+    done = run(str(folder), "--to", "7000ft", "--out", str(out), "--format", "html")
+    assert done.exit_code == 1
+    assert sorted(p.name for p in out.iterdir()) == [
+        "banana_loaf.html", "brioche.html", "report.json", "report.txt", "yellow_layer_cake.html",
+    ]  # fmt: skip
+    assert done.stdout.startswith("3 of 4 recipes converted, from sea level to 7,000 ft (2,130 m).")
+    assert "photo.jpg: it is not text." in done.stdout
+    report = json.loads((out / "report.json").read_text(encoding="utf-8"))
+    assert (report["converted"], report["failed"]) == (3, 1)
+    titles = [r["title"] for r in report["recipes"] if not r["error"]]
+    assert titles == ["Banana bread", "Brioche à tête", "Lodge yellow layer cake"]
+    assert (out / "report.txt").read_text(encoding="utf-8").strip() == done.stdout.strip()
+
+
+def test_a_folder_with_json_prints_the_report_as_json(run, folder, tmp_path) -> None:
+    (folder / "photo.jpg").unlink()
+    done = run(str(folder), "--to", "7000ft", "--out", str(tmp_path / "out"), "--json")
+    assert done.exit_code == 0
+    told = json.loads(done.stdout)
+    assert told["converted"] == 3
+    assert all(json.loads(Path(r["written"]).read_text(encoding="utf-8"))["schema"] == 1 for r in told["recipes"])
+
+
+def test_no_recipe_is_ever_written_over(run, folder) -> None:
+    before = {path: path.read_bytes() for path in folder.rglob("*") if path.is_file()}
+    run(str(folder), "--to", "7000ft", "--out", str(folder))
+    assert all(path.read_bytes() == content for path, content in before.items())
+    assert (folder / "yellow_layer_cake-2.txt").is_file()
+
+
+def test_two_recipes_of_one_name_both_come_out(run, folder, tmp_path) -> None:
+    (folder / "breads" / "yellow_layer_cake.txt").write_bytes(Path(CAKE).read_bytes())
+    (folder / "photo.jpg").unlink()
+    out = tmp_path / "out"
+    run(str(folder), "--to", "7000ft", "--out", str(out))
+    assert {"yellow_layer_cake.txt", "yellow_layer_cake-2.txt"} <= {p.name for p in out.iterdir()}
+
+
+def test_an_empty_folder_is_told(run, tmp_path) -> None:
+    done = run(str(tmp_path), "--to", "7000ft", "--out", str(tmp_path / "out"))
+    assert done.exit_code == 2
+    assert "no files" in done.stderr
+
+
+def test_one_recipe_into_a_folder(run, tmp_path) -> None:
+    done = run(CAKE, "--to", "7000ft", "--out", str(tmp_path), "--format", "markdown")
+    assert done.exit_code == 0
+    assert (tmp_path / "yellow_layer_cake.md").read_text(encoding="utf-8").startswith("# Lodge")
