@@ -48,6 +48,17 @@ class BadServings(AssistantError, ValueError):
         )
 
 
+class BadBatches(AssistantError, ValueError):
+    """A number of batches nobody makes. batches: what was asked."""
+
+    def __init__(self, batches: float) -> None:
+        super().__init__(batches)
+        self.batches = batches
+
+    def __str__(self) -> str:
+        return f"{self.batches:g} times a recipe is out of reach; take up to {MOST_FACTOR:g} times."
+
+
 def convert_recipe(
     content: str | bytes,
     *,
@@ -55,6 +66,7 @@ def convert_recipe(
     to_elevation_m: float,
     style: str | None = None,
     servings: float | None = None,
+    batches: float = 1.0,
     units: Units = "us",
     name: str = "",
 ) -> Converted:
@@ -62,16 +74,18 @@ def convert_recipe(
 
     content: plain text, JSON-LD or a saved page; name: what to call it in an error, usually the file
     from_elevation_m, to_elevation_m: above sea level [m]; style: a style id, recognised where not given
-    servings: how many it should make, in the recipe's own count; units: which system stands first in explanations
+    servings: how many it should make, in the recipe's own count; batches: how often the recipe, where that is not given
+    units: which system stands first in explanations
     returns: the recipe as read beside the recipe to cook; where it is scaled, `plain.yields` says for how many
-    raises: RecipeError, NoYield, BadServings; of the rules OutOfRange for an elevation and UnknownWord for a style
+    raises: RecipeError, NoYield, BadServings, BadBatches; of the rules OutOfRange for an elevation, UnknownWord for a
+        style
 
     >>> text = "Rolls\\nMakes 12 rolls\\n2 tsp baking powder\\n2 cups flour\\nBake 20 minutes at 400 F."
     >>> convert_recipe(text, to_elevation_m=0, servings=24).ingredients[0].text
     '1 tbsp plus 1 tsp baking powder'
     """
     recipe = read(content, name=name)
-    factor = 1.0 if servings is None else _factor(recipe, servings, name)
+    factor = _of_batch(batches) if servings is None else _factor(recipe, servings, name)
     batch = scaled(recipe, factor)
     converted = convert(
         batch, from_elevation_m=from_elevation_m, to_elevation_m=to_elevation_m, style=style, units=units
@@ -79,6 +93,12 @@ def convert_recipe(
     notes = tuple(retimed(note, batch, converted.plain) for note in converted.plain.notes)
     converted = replace(converted, plain=replace(converted.plain, notes=notes))
     return converted if factor == 1 else _beside(recipe, converted, factor)
+
+
+def _of_batch(batches: float) -> float:
+    if not 1 / MOST_FACTOR <= batches <= MOST_FACTOR:
+        raise BadBatches(batches)
+    return batches
 
 
 def _factor(recipe: Recipe, servings: float, name: str) -> float:

@@ -4,11 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
+from functools import partial
 
 from assistant.converting import NoYield, convert_recipe
 from assistant.errors import AssistantError
 from assistant.replies import dress, line
 from assistant.replies.recipe import as_text
+from assistant.replies.recipe.words import opening
+from rules.amount import BATCH
 from rules.baking.change import Change
 from rules.baking.convert import Converted
 from rules.errors import OutOfRange
@@ -33,16 +36,24 @@ def answer_recipe(request: Request) -> Answer:
 
 
 def _converted(request: Request) -> Converted:
-    asked = {
-        "from_elevation_m": request.from_elevation_m or 0.0,
-        "to_elevation_m": request.elevation_m or 0.0,
-        "units": request.units,
-        "name": "the recipe",
-    }
+    """The recipe at the elevation of the request, for its portions where the recipe says how much it makes."""
+    amount = request.quantity
+    convert = partial(
+        convert_recipe,
+        request.recipe,
+        batches=amount.value if amount and amount.unit == BATCH else 1.0,
+        from_elevation_m=request.from_elevation_m or 0.0,
+        to_elevation_m=request.elevation_m or 0.0,
+        units=request.units,
+        name="the recipe",
+    )
     try:
-        return convert_recipe(request.recipe, servings=request.portions, **asked)  # type: ignore[arg-type]
-    except NoYield:
-        return convert_recipe(request.recipe, **asked)  # type: ignore[arg-type]
+        return convert(servings=request.portions)
+    except NoYield as fault:
+        found = convert()
+        said = str(fault).partition(". ")[0]
+        note = Caution("note", f'{opening(said)}. Say "double it", or how much it makes.')
+        return replace(found, cautions=(*found.cautions, note))
 
 
 def _told(request: Request, converted: Converted) -> Answer:

@@ -99,10 +99,11 @@ def needs_of(module: ModuleType) -> tuple[str, ...]:
 
 
 def every_rule() -> Iterator[tuple[str, Rule]]:
-    """Every rule with the name of its room, each once, in the order of rooms; that of the equipment first."""
-    from rules.equipment import note
+    """Every rule with the name of its room, each once, in the order of rooms; those that join any room first."""
+    from rules import amount, equipment
 
-    yield "equipment", note
+    yield "amount", amount.note
+    yield "equipment", equipment.note
     seen: set[str] = set()
     for shelf in SHELVES:
         for name in names(shelf):

@@ -12,6 +12,7 @@ from rules.errors import OutOfRange
 from rules.model import Answer, Because, Caution, Request
 
 METHOD_TOPICS = ("time", "temperature")
+ANY_DISH_HAS = ("oven", "time", "proof")
 # dishes that are made by a culture or a curd, whatever the pot: the room in rules/safety that knows how
 CULTURED = {"yogurt": "yogurt", "fresh cheese": "cheese_curd"}
 
@@ -48,6 +49,8 @@ def settle(request: Request) -> Request:
     if request.elevation_m is None and request.pressure_pa is not None:
         request = replace(request, elevation_m=air.elevation_m(request.pressure_pa))
     if request.topic == "bake_adjust" and not has_formula(request):
+        request = replace(request, topic="temperature" if request.subject == "oven" else "time", subject=None)
+    if request.topic == "preserve" and request.method in ("bake", "roast") and request.subject is None:
         request = replace(request, topic="time")
     if request.method is None and request.dish_class and request.topic in METHOD_TOPICS:
         from rules.dishes import usual_method
@@ -57,10 +60,14 @@ def settle(request: Request) -> Request:
 
 
 def has_formula(request: Request) -> bool:
-    """Whether there is a formula to adjust: a part of one was named, or the dish is a dough, a batter or a custard."""
+    """Whether there is a formula to adjust: a part of one was named, or the dish is a dough, a batter or a custard.
+
+    The oven and the clock are parts of a formula only for a dish that has one.
+    """
     from rules.topics.bake_adjust import BAKED, STYLES
 
-    return request.subject is not None or STYLES.get(request.dish_class or "general", request.dish_class) in BAKED
+    baked = STYLES.get(request.dish_class or "general", request.dish_class) in BAKED
+    return baked or (request.subject is not None and not (request.dish_class and request.subject in ANY_DISH_HAS))
 
 
 def room_for(request: Request) -> ModuleType | None:
@@ -75,13 +82,17 @@ def room_for(request: Request) -> ModuleType | None:
 
 
 def rules_for(module: ModuleType, request: Request) -> tuple[Rule, ...]:
-    """The rules of the room, and after them what the cook's equipment changes."""
+    """The rules of the room, and after them what the amount and the cook's equipment change."""
     rules = book.rules_of(module, request)
-    if not request.equipment:
-        return rules
-    from rules.equipment import note
+    if request.topic in METHOD_TOPICS and (request.portions or request.quantity):
+        from rules.amount import note as amount
 
-    return (*rules, note)
+        rules = (*rules, amount)
+    if request.equipment:
+        from rules.equipment import note as equipment
+
+        rules = (*rules, equipment)
+    return rules
 
 
 def needs(module: ModuleType, request: Request) -> tuple[str, ...]:

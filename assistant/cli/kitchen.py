@@ -160,8 +160,8 @@ def line(kitchen: SavedKitchen) -> str:
 def details(kitchen: SavedKitchen) -> list[str]:
     """What else is kept of a kitchen, a line each."""
     from rules.case import ambient
+    from rules.equipment import label
     from rules.say import INHG_PER_PA, Say, number
-    from rules.tables import read_toml
 
     lines = []
     if kitchen.elevation_m is not None:
@@ -169,9 +169,8 @@ def details(kitchen: SavedKitchen) -> list[str]:
         say = Say(kitchen.units)
         lines.append(f"Water boils at {say.temp(air.boiling_c)}; the air stands at {say.pressure(air.pressure_pa)}.")
     lines.append(f"Units: {'US first' if kitchen.units == 'us' else 'metric first'}.")
-    labels = {row["id"]: row["label"] for row in read_toml("lexicon/equipment.toml")["equipment"]}
     if kitchen.equipment:
-        lines.append(f"Equipment: {', '.join(labels.get(id, id) for id in kitchen.equipment)}.")
+        lines.append(f"Equipment: {', '.join(label(id) for id in kitchen.equipment)}.")
     if offset := kitchen.barometer_offset_pa:
         size = f"{number(abs(offset) * INHG_PER_PA, 2)} inHg ({number(abs(offset) / 100, 1)} hPa)"
         lines.append(f"Its barometer reads {size} too {'high' if offset > 0 else 'low'}.")

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from assistant.drill import Sitting
+from assistant.language.conversation import PLACE_SLOTS
 from rules.model import Kitchen, Request
 
 
@@ -13,12 +14,16 @@ class Memory:
     """The state of one conversation.
 
     request: the question so far, as it was said; nothing in it is taken from the kitchen
+    before: the question that a `why` was asked of, to go back to; None where the last question is no `why`
+    recipe: the last question that came with a recipe, to come back to after other questions
     asked: the piece that was asked for last, a word of rules.model.MISSING_WORDS; None where nothing is awaited
     kitchen: what is taken for granted, from the store or said in this conversation
     drill: the set of questions under way, or the last one
     """
 
     request: Request | None = None
+    before: Request | None = None
+    recipe: Request | None = None
     asked: str | None = None
     kitchen: Kitchen = Kitchen()
     drill: Sitting | None = None
@@ -26,11 +31,26 @@ class Memory:
 
 def without_place(memory: Memory) -> Memory:
     """The memory of somebody who never said where they cook or with what."""
-    request = memory.request
-    if request is not None:
-        unused = tuple(u for u in request.unused if u.kind != "elevation")
-        request = replace(request, elevation_m=None, elevation_from=None, pressure_pa=None, equipment=(), unused=unused)
-    return replace(memory, request=request, kitchen=Kitchen(units=memory.kitchen.units))
+    return replace(
+        memory,
+        request=_placeless(memory.request),
+        before=_placeless(memory.before),
+        recipe=_placeless(memory.recipe),
+        kitchen=Kitchen(units=memory.kitchen.units),
+    )
+
+
+def _placeless(request: Request | None) -> Request | None:
+    if request is None:
+        return None
+    unused = tuple(u for u in request.unused if u.kind != "elevation")
+    return replace(request, elevation_m=None, elevation_from=None, pressure_pa=None, equipment=(), unused=unused)
+
+
+def moved(question: Request, last: Request) -> Request:
+    """An earlier question where the last one was asked, in its units and at its depth."""
+    place = {slot: getattr(last, slot) for slot in (*PLACE_SLOTS, "units", "depth")}
+    return replace(question, **place)
 
 
 def learn_kitchen(kitchen: Kitchen, said: Request) -> Kitchen:

@@ -69,6 +69,16 @@ def phrases() -> Mapping[str, Move]:
     return found
 
 
+def back_to_recipe(text: str) -> bool:
+    """Whether an utterance speaks of a recipe as of one that is known.
+
+    >>> back_to_recipe("now the recipe again for 8,000 ft"), back_to_recipe("convert a recipe for 8,000 ft")
+    (True, False)
+    """
+    said = f" {words(text)} "
+    return any(f" {phrase} " in said for phrase in tables.read_toml(CATALOGUE)["recipe"])
+
+
 @cache
 def pieces() -> Mapping[str, Piece]:
     """Word -> the piece, every one."""

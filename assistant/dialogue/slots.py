@@ -2,19 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Mapping
+from collections.abc import Mapping
 from functools import cache
-from typing import Any, TypeVar, cast
+from typing import Any
 
 from assistant.dialogue.memory import Memory
 from assistant.drill import Sitting
 from assistant.errors import AssistantError
 from rules.model import MISSING_WORDS, Answer, Kitchen, Request
 
-T = TypeVar("T")
-
+# what the memory holds beside `asked`, and of which kind it is
+KINDS: dict[str, type] = {
+    "request": Request,
+    "before": Request,
+    "recipe": Request,
+    "kitchen": Kitchen,
+    "drill": Sitting,
+}
 # what the memory is read from
-CARRIED = ("request", "asked", "kitchen", "drill")
+CARRIED = (*KINDS, "asked")
 # the reply to what was asked for, until it has been used
 PIECE = "piece"
 # what people who write rules and stories of their own may look at
@@ -44,21 +50,16 @@ def memory_of(slots: Mapping[str, Any]) -> Memory:
     asked = slots.get("asked")
     if asked is not None and asked not in MISSING_WORDS:
         raise BadSlot("asked", f"{asked!r:.40} is none of {', '.join(MISSING_WORDS)}")
-    return Memory(
-        request=_read("request", Request, slots.get("request")),
-        asked=asked,
-        kitchen=_read("kitchen", Kitchen, slots.get("kitchen")) or Kitchen(),
-        drill=_read("drill", Sitting, slots.get("drill")),
-    )
+    held = {name: _read(name, kind, slots.get(name)) for name, kind in KINDS.items()}
+    return Memory(asked=asked, **{name: value for name, value in held.items() if value is not None})
 
 
 def slots_of(memory: Memory) -> dict[str, Any]:
     """The slots a memory is read from, as JSON-able values."""
-    return {
-        "request": None if memory.request is None else _adapter(Request).dump_python(memory.request, mode="json"),
-        "asked": memory.asked,
-        "kitchen": _adapter(Kitchen).dump_python(memory.kitchen, mode="json"),
-        "drill": None if memory.drill is None else _adapter(Sitting).dump_python(memory.drill, mode="json"),
+    held = {name: (kind, getattr(memory, name)) for name, kind in KINDS.items()}
+    return {"asked": memory.asked} | {
+        name: None if value is None else _adapter(kind).dump_python(value, mode="json")
+        for name, (kind, value) in held.items()
     }
 
 
@@ -72,20 +73,20 @@ def shown(answer: Answer) -> dict[str, Any]:
 
 
 @cache
-def _adapter(kind: Hashable) -> Any:
+def _adapter(kind: type) -> Any:
     from pydantic import TypeAdapter
 
     return TypeAdapter(kind)
 
 
-def _read(slot: str, kind: type[T], value: Any) -> T | None:
-    """A dataclass from the value of a slot."""
+def _read(slot: str, kind: type, value: Any) -> Any:
+    """A dataclass from the value of a slot; None where it is empty."""
     from pydantic import ValidationError
 
     if value is None:
         return None
     try:
-        return cast(T, _adapter(cast(Hashable, kind)).validate_python(value))
+        return _adapter(kind).validate_python(value)
     except ValidationError as fault:
         first = fault.errors()[0]
         where = ".".join(map(str, first["loc"]))

@@ -8,18 +8,23 @@ from dataclasses import dataclass, replace
 from assistant import drill
 from assistant.answering import reply_to_request
 from assistant.dialogue import moves
-from assistant.dialogue.memory import Memory, learn_kitchen, without_place
+from assistant.dialogue.memory import Memory, learn_kitchen, moved, without_place
 from assistant.dialogue.moves import Move
-from assistant.language.conversation import listen, merge, remember, settle_in
+from assistant.language.conversation import PLACE_SLOTS, listen, merge, settle_in
 from assistant.language.request import PASSING, Hearing
 from assistant.replies import dress, line
-from rules import tables
+from rules.amount import BATCH
 from rules.engine import known
+from rules.equipment import label
 from rules.model import Answer, Quantity, Request
 from rules.say import Say
 
 # topics of an utterance that may be nothing but the reply to what was asked
 GIVING = (*PASSING, "set_kitchen", "calibrate")
+# what a cook says after a why to go back to the work
+TO_DO = ("dish", "dish_class", "method", "quantity", "portions", "time_min", "service_time", "gauge_pa", "covered")
+# questions that can be asked of twice as much
+SCALED = ("time", "temperature", "convert_recipe", "schedule")
 BRIEFEST, DEEPEST = 1, 3
 
 
@@ -104,13 +109,43 @@ def converse(text: str, memory: Memory, depth: int | None = None) -> Turn:
     heard = hear(text, memory)
     if heard.depth and memory.request and passes(heard):
         return answer_again(text, memory, depth=depth or heard.depth)
-    request = settle_in(merge(memory.request, heard), memory.kitchen)
+    question = merge(basis(heard, memory), heard)
+    if question.topic == "set_kitchen" and memory.kitchen.elevation_m is not None:
+        question = replace(question, **{slot: getattr(heard.request, slot) for slot in PLACE_SLOTS})
+    request = settle_in(question, memory.kitchen)
     answer = reply_to_request(replace(request, depth=depth) if depth else request)
     kitchen = memory.kitchen
-    if answer.request.topic == "set_kitchen" or (memory.asked == "elevation" and known(heard.request, "elevation")):
+    if answer.request.topic == "set_kitchen":
+        kitchen = learn_kitchen(kitchen, question)
+    elif memory.asked == "elevation" and known(heard.request, "elevation"):
         kitchen = learn_kitchen(kitchen, heard.request)
     asked = answer.missing[0] if answer.missing else None
-    return Turn(answer, replace(memory, request=remember(memory.request, heard), asked=asked, kitchen=kitchen))
+    kept = memory if passes(heard) else after(question, memory)
+    return Turn(answer, replace(kept, asked=asked, kitchen=kitchen))
+
+
+def basis(heard: Hearing, memory: Memory) -> Request | None:
+    """The question that an utterance goes on with.
+
+    After a why it is the question before it, unless only the place or the units are another; and where the cook comes
+    back to a recipe, it is the last question about that.
+    """
+    last, now = memory.request, heard.request
+    if last is None:
+        return None
+    if memory.recipe and not now.recipe and moves.back_to_recipe(now.text):
+        return moved(memory.recipe, last)
+    leaves_why = any(getattr(now, slot) for slot in TO_DO) if heard.elliptical else now.topic != "why"
+    return moved(memory.before, last) if memory.before and leaves_why else last
+
+
+def after(question: Request, memory: Memory) -> Memory:
+    """The memory after a question of any consequence."""
+    before = None
+    if question.topic == "why":
+        before = memory.before if memory.request and memory.request.topic == "why" else memory.request
+    recipe = question if question.topic == "convert_recipe" and question.recipe else memory.recipe
+    return replace(memory, request=question, before=before, recipe=recipe)
 
 
 def hear(text: str, memory: Memory) -> Hearing:
@@ -180,25 +215,29 @@ def _forget_kitchen(text: str, memory: Memory, move: Move) -> Turn:
 
 
 def _recall_kitchen(text: str, memory: Memory, move: Move) -> Turn:
-    labels = {row["id"]: row["label"] for row in tables.read_toml("lexicon/equipment.toml")["equipment"]}
-    owned = [labels.get(id, id) for id in memory.kitchen.equipment]
-    reply = line("recall_kitchen", place=place_of(memory), name=memory.kitchen.name, equipment=owned)
+    owned = [label(id) for id in memory.kitchen.equipment]
+    known_place = place_of(memory)
+    last_m = settle_in(memory.request or Request(), memory.kitchen).elevation_m
+    last = "" if last_m is None else Say(memory.kitchen.units).elevation(last_m)
+    reply = line("recall_kitchen", place=known_place, last=last, name=memory.kitchen.name, equipment=owned)
     return Turn(said(text, reply, memory), memory)
 
 
 def _scale(text: str, memory: Memory, move: Move) -> Turn:
-    request = memory.request
-    if request is None or (request.quantity is None and request.portions is None):
+    """More or less of the last question, or of the one before a why; where no amount was said, of a batch."""
+    question = moved(memory.before, memory.request) if memory.before and memory.request else memory.request
+    amount = question and (question.quantity or question.portions)
+    if question is None or not (amount or question.topic in SCALED):
         answer = said(text, line("nothing_to_scale"), memory)
-        kept = replace(ask(memory).request, text=text) if request else answer.request
+        kept = replace(ask(memory).request, text=text) if memory.request else answer.request
         return Turn(replace(answer, request=kept), memory)
-    quantity, portions = request.quantity, request.portions
+    quantity, portions = question.quantity if amount else Quantity(1, BATCH), question.portions
     scaled = replace(
-        request,
+        question,
         quantity=quantity and Quantity(quantity.value * move.factor, quantity.unit),
         portions=portions and max(1, round(portions * move.factor)),
     )
-    return answer_again(text, replace(memory, request=scaled))
+    return answer_again(text, after(scaled, memory))
 
 
 MOVES: dict[str, Callable[[str, Memory, Move], Turn]] = {

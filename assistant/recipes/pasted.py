@@ -17,10 +17,14 @@ _REQUEST = re.compile(
 )
 _BULLETS = " \t-*•·–—▢☐"
 _LISTED = re.compile(r"\s*[,;\n]\s*")
-# where a line ends in a recipe told in one: before the next amount, or after a sentence
+# where a line ends in a recipe told in one: at a semicolon, before the next amount, after a sentence
 _LINE_END = re.compile(
-    r"\s*;\s*|\s*,\s*(?=(?:\d|[½¼¾⅓⅔⅛]|a\s|an\s|one\s|two\s|three\s|half\s))"
-    r"|(?<=[a-z)\d])(?<!\b[Tt]sp)(?<!\btbsp)(?<!\bTbsp)(?<!\blbs)(?<!\blb)(?<!\boz)\.\s+(?=[A-Z])",
+    r"""\s*;\s*
+    |\s*,\s*(?=[\d½¼¾⅓⅔⅛]|(?:an?|one|two|three|half)\s)
+    |(?:(?<=[a-z)\d])|(?<=\d\d[ ][FC])|(?<=\d[°\d][FC]))  # the end of a sentence, or 350 F
+     (?<!\b[Tt]sp)(?<!\b[Tt]bsp)(?<!\blb)(?<!\boz)          # but no abbreviation
+     \.\s+(?=[A-Z])""",
+    re.VERBOSE,
 )
 _MACHINE_MADE = re.compile(r"[{\[]\s*[{\"]|<(?:!doctype|html|script)\b", re.IGNORECASE)
 

@@ -13,6 +13,7 @@ from jinja2 import Environment, FunctionLoader, StrictUndefined, TemplateNotFoun
 from assistant.replies.figures import figure_line, span_text, value_text
 from assistant.replies.speech_text import speakable
 from rules import book, tables
+from rules.amount import gist
 from rules.model import Answer, Request
 from rules.say import Say
 
@@ -81,7 +82,7 @@ def _headline(answer: Answer, say: Say) -> str:
     if answer.missing:
         return _ask(request, answer.missing[0])
     if answer.headline:
-        return answer.headline
+        return _with_amount(answer.headline, request)
     figures = {f.id: f for f in answer.figures}
     values = {
         "request": request,
@@ -98,10 +99,16 @@ def _headline(answer: Answer, say: Say) -> str:
         return line("not_covered", **values, topic=_topics().get(request.topic, {}))
     for name in (f"{request.topic}_{request.method}", request.topic):
         try:
-            return line(name, **values)
+            return _with_amount(line(name, **values), request)
         except TemplateNotFound:
             continue
     return line("not_covered", **values, topic=_topics().get(request.topic, {}))
+
+
+def _with_amount(headline: str, request: Request) -> str:
+    """A time with what the amount does to it, where one was said."""
+    more = gist(request) if request.topic == "time" else ""
+    return f"{headline} {more}".rstrip() if more not in headline else headline
 
 
 def _ask(request: Request, word: str) -> str:

@@ -5,20 +5,21 @@ from __future__ import annotations
 from rules.boiling import boiling_point
 from rules.book import Part, Rule, rule
 from rules.case import Case
+from rules.equipment import label
 from rules.model import Request
-from rules.tables import read_toml
 
 
 @rule("kitchen.noted", "common-practice")
 def noted(case: Case) -> Part:
-    """Repeat the elevation that was understood, so that a mishearing is caught at once."""
-    if case.request.elevation_m is None and case.request.equipment:
-        labels = {row["id"]: row["label"] for row in read_toml("lexicon/equipment.toml")["equipment"]}
-        return Part(headline=f"Noted: {', '.join(labels.get(id, id) for id in case.request.equipment)}.")
-    if case.request.elevation_m is None:
-        return Part(headline=f"I will give {'US' if case.request.units == 'us' else 'metric'} units first.")
+    """Repeat the elevation and the equipment that were understood, so that a mishearing is caught at once."""
+    request = case.request
+    owned = ", ".join(label(id) for id in request.equipment)
+    if request.elevation_m is None:
+        units = f"I will give {'US' if request.units == 'us' else 'metric'} units first."
+        return Part(headline=f"Noted: {owned}." if owned else units)
     boiling = case.say.temp(case.here.boiling_c)
-    return Part(headline=f"Your kitchen is at {case.place}; water boils at {boiling} there.")
+    equipped = f" Equipment: {owned}." if owned else ""
+    return Part(headline=f"Your kitchen is at {case.place}; water boils at {boiling} there.{equipped}")
 
 
 def needs(request: object) -> tuple[str, ...]:
