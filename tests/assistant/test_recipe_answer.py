@@ -63,7 +63,13 @@ def test_what_went_wrong_stays_a_question_about_that() -> None:
 
 @pytest.mark.parametrize(
     "text",
-    ["", "how long to boil 2 lb potatoes and 1 lb carrots", "note: 2 cups", "hello\nhow long for rice\nat 7000 ft", "x" * 300_000],
+    [
+        "",
+        "how long to boil 2 lb potatoes and 1 lb carrots",
+        "note: 2 cups",
+        "hello\nhow long for rice\nat 7000 ft",
+        "x" * 300_000,
+    ],
 )
 def test_what_holds_no_recipe_is_left_alone(text) -> None:
     assert pasted(text) is None

@@ -112,7 +112,7 @@ def test_higher_never_turns_round(path) -> None:
 
 
 def test_no_egg_smaller_than_large_on_the_way_down() -> None:
-    eggs = [line for line in convert(sample("carrot_cake"), from_elevation_m=KITCHEN_M, to_elevation_m=0).ingredients]
+    eggs = convert(sample("carrot_cake"), from_elevation_m=KITCHEN_M, to_elevation_m=0).ingredients
     assert [line.text for line in eggs if "egg" in line.line.item] == ["4 large eggs"]
 
 
