@@ -53,7 +53,7 @@ def test_json_is_the_contract(run) -> None:
     [
         ("text", "Lodge"), ("markdown", "# Lodge"), ("html", "<!doctype"), ("jsonld", "{"), ("json", "{"),
         ("terminal", "Lodge"),
-    ],  # fmt: skip
+    ],
 )
 def test_every_form(run, form, begins) -> None:
     done = run(CAKE, "--to", "7000ft", "--format", form)
