@@ -18,7 +18,7 @@ from rules.headline import takes
 from rules.model import Figure
 from rules.say import FT_PER_M, number, round_to, to_f
 from rules.settings import Setting, setting
-from rules.wet import stated_span, time_figures
+from rules.times import stated_span, time_figures
 
 COLDEST_C, HOTTEST_C = 20.0, 350.0
 CORE_BELOW_C = {"fry": 100.0, "roast": 90.0, "bake": 65.0, "grill": 100.0, "smoke": 100.0, "sous_vide": 20.0}
@@ -228,11 +228,8 @@ def core(case: Case) -> Part | None:
 @rule("dry.check", "common-practice")
 def check(case: Case) -> Part:
     """What shows that it is done."""
-    return Part(
-        steps=(
-            f"Start checking at the early end of the range. {dishes.classes()[case.dish_class].check_for(case.request.method)}",
-        )
-    )
+    signs = dishes.classes()[case.dish_class].check_for(case.request.method)
+    return Part(steps=(f"Start checking at the early end of the range. {signs}",))
 
 
 def dries(case: Case) -> str:

@@ -9,7 +9,7 @@ from rules.book import Part, rule
 from rules.case import Case
 from rules.model import Caution, Figure
 from rules.say import duration, duration_span, number, round_time_min
-from rules.wet import stated_span, time_figures
+from rules.times import stated_span, time_figures
 
 FRIDGE_C, ROOM_C = 4.0, 21.0
 LARGE_G = 56.7

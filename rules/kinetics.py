@@ -94,24 +94,3 @@ def softening(dish_class: str) -> Softening:
     'general'
     """
     return _table().get(dish_class, _table()[GENERAL])
-
-
-def time_range_min(
-    low_min: float, high_min: float, here_c: float, there_c: float, softening: Softening
-) -> tuple[float, float]:
-    """A range of times known for there_c, carried to here_c.
-
-    The result spans two doubts at once: the size and age of the piece (low_min to high_min) and how strongly the
-    class depends on temperature (z_high to z_low). Its low end is the quick piece that minds least, its high end
-    the stubborn piece that minds most; on a way down the other way about. The likely time lies well inside.
-
-    low_min, high_min: times at there_c [min]
-    here_c, there_c: temperature at the food [degC]
-    returns: low and high time at here_c [min]
-
-    >>> low, high = time_range_min(150, 180, 92.87, 99.97, softening("collagen_cut"))
-    >>> round(low), round(high)
-    (205, 346)
-    """
-    factors = [rate_factor(here_c, there_c, z) for z in (softening.z_low_k, softening.z_high_k)]
-    return low_min * min(factors), high_min * max(factors)

@@ -203,12 +203,14 @@ class Say:
         return self._both(f"{number(pressure_pa * INHG_PER_PA, 1)} inHg", f"{number(pressure_pa / 100, 0)} hPa")
 
     def gauge(self, gauge_pa: float) -> str:
-        """A gauge pressure as cookers and canners are marked.
+        """A gauge pressure as cookers and canners are marked, to half a psi; one given in tenths as it was given.
 
-        >>> Say("us").gauge(103421)
-        '15 psi (103 kPa)'
+        >>> Say("us").gauge(103421), Say("us").gauge(99000), Say("us").gauge(11.6 / PSI_PER_PA)
+        ('15 psi (103 kPa)', '14.5 psi (99 kPa)', '11.6 psi (80 kPa)')
         """
-        return self._both(f"{number(round_to(gauge_pa * PSI_PER_PA, 0.5))} psi", f"{number(gauge_pa / 1000, 0)} kPa")
+        psi = gauge_pa * PSI_PER_PA
+        shown = round(psi, 1) if abs(psi - round(psi, 1)) < 1e-6 else round_to(psi, 0.5)
+        return self._both(f"{number(shown)} psi", f"{number(gauge_pa / 1000, 0)} kPa")
 
 
 _FRACTIONS = {

@@ -7,25 +7,25 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from rules import dishes, evaporation, kinetics, safety
+from rules import burner, dishes, evaporation, kinetics, safety
 from rules.book import Part, Rule, rule
 from rules.case import Ambient, Case, celsius
-from rules.errors import within
 from rules.headline import takes
 from rules.model import Caution, Figure
-from rules.say import FT_PER_M, duration_span, number, round_time_min, round_to
+from rules.say import FT_PER_M, duration_span, number, round_to
+from rules.times import stated_span, time_figures
 
 NOTICEABLE_K = 0.05
 RICE_FROM_K = 3.0
 LONGER_AS_PERCENT = 1.9
 TIMES = {2.0: "twice", 3.0: "three times", 4.0: "four times", 5.0: "five times"}
-SHORTEST_MIN, LONGEST_MIN = 1 / 60, 20_160.0
 PUBLISHED_PERCENT_PER_1000_FT = (4, 11)
 PUBLISHED_FROM_FT = 2000
 TESTED_BOILED = (
     "pasta", "noodle", "dumpling", "rice", "whole_grain", "porridge", "dried_bean", "lentil", "starchy_root",
     "root_vegetable", "tender_vegetable", "leafy_green", "mushroom", "fruit", "dried_fruit", "general",
 )  # fmt: skip
+BOILED_DOWN = ("syrup", "candy", "jam")
 OPEN_POTS = ("sauce", "stock", "soup", "syrup", "jam")
 KIDNEY_BEANS = ("kidney", "white beans", "rajma", "red beans", "dried beans", "chili beans", "feijoada")
 
@@ -90,22 +90,6 @@ class WetTime:
         return (self.base_low_min + self.base_high_min) / 2
 
 
-def stated_span(case: Case) -> tuple[float, float] | None:
-    """The time the cook gave [min], low and high, or None.
-
-    raises: OutOfRange for a time under a second, over two weeks, or not a number
-    """
-    request = case.request
-    if request.time_min is None:
-        return None
-    hint = "Give the time it takes where the recipe is right."
-    ends = [
-        within("cooking time", t, SHORTEST_MIN, LONGEST_MIN, "min", hint)
-        for t in (request.time_min, request.time_min if request.time_high_min is None else request.time_high_min)
-    ]
-    return min(ends), max(ends)
-
-
 def wet_time(case: Case, heats: Heats) -> WetTime | None:
     """Time here from the time at the baseline; None where neither the cook nor the table gives one.
 
@@ -127,19 +111,13 @@ def wet_time(case: Case, heats: Heats) -> WetTime | None:
     return WetTime(low, high, low * min(ends), likely, high * max(ends), factor, source, stated is not None)
 
 
-def time_figures(case: Case, base: tuple[float, float], here: tuple[float, float, float]) -> tuple[Figure, Figure]:
-    """The two figures every time is told by. base: low, high; here: low, likely, high [min]."""
-    mid = sum(base) / 2
-    low, likely, high = (round_time_min(t) for t in here)
-    at_sea = round_time_min(mid) if not case.there.elevation_m else None
-    return (
-        Figure("cook_time", "Time here", likely, "min", low, high, sea_level=at_sea),
-        Figure("baseline_time", f"Time at {case.baseline}", round_time_min(mid), "min", *map(round_time_min, base)),
-    )
-
-
 def time_part(case: Case, heats: Heats) -> Part:
-    """The time with its reason; where no tested time is known, by how much to lengthen the cook's own."""
+    """The time with its reason; where no tested time is known, by how much to lengthen the cook's own.
+
+    What is boiled down goes by the burner and not by softening.
+    """
+    if case.dish_class in BOILED_DOWN and heats.method in ("boil", "simmer"):
+        return burner.boiled_down(case, heats.method)
     time = wet_time(case, heats)
     soft = kinetics.softening(case.dish_class)
     maths = (
@@ -274,7 +252,7 @@ def extra_liquid_rule(pot: Pot) -> Rule:
     def extra_liquid(case: Case) -> Part | None:
         """How much more liquid to start with, for the longer time."""
         times = wet_time(case, pot.heats(case))
-        if times is None:
+        if times is None or case.dish_class in BOILED_DOWN:
             return None
         covered = case.dish_class not in OPEN_POTS if case.request.covered is None else case.request.covered
         extra_ml = evaporation.extra_liquid_ml(

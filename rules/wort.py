@@ -7,7 +7,7 @@ from rules.book import Part, rule
 from rules.case import Case
 from rules.model import Figure
 from rules.say import number, round_time_min
-from rules.wet import stated_span, time_figures
+from rules.times import stated_span, time_figures
 
 ISOMERISATION_KJ_PER_MOL = 98.6
 

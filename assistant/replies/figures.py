@@ -7,6 +7,7 @@ from rules.say import PSI_PER_PA, Say, duration, duration_span, exact_duration, 
 
 # times of safety, which are never rounded down
 EXACT_TIMES = ("process_time", "added_time", "hold_time", "hold_at_", "boil_before_tasting", "sterilising_time")
+COMPARED_BELOW = "cook_time"  # its baseline has a line of its own
 SETTINGS = ("oven", "fat_temperature", "cooker_setting")
 
 
@@ -56,7 +57,7 @@ def figure_line(figure: Figure, say: Say) -> str:
     if figure.low is not None and figure.high is not None:
         span = span_text(figure, say)
         parts = [f"about {parts[0]}, range {span}" if span != parts[0] else parts[0]]
-    if figure.sea_level is not None:
+    if figure.sea_level is not None and figure.id != COMPARED_BELOW:
         sea = value_text(figure, say, figure.sea_level)
         parts.append("as at sea level" if sea == value_text(figure, say) else f"at sea level {sea}")
     return f"{figure.label}: {'; '.join(parts)}"

@@ -20,7 +20,8 @@ POT = Pot("bake", "the liquid", below_boil_k=3.0, area_m2=0.06, size="28 cm (11 
 WET = ("rice", "whole_grain", "porridge", "pasta", "dried_bean", "lentil", "mixed_stew", "soup", "stock", "dried_fruit")
 WATER_BATH = ("custard", "cheesecake")
 ROOTS = ("starchy_root", "root_vegetable")
-DRIED_WORDS = ("jerky", "dried", "dehydrated", "chips")
+DRIED_WORDS = ("jerky", "dried", "dehydrated")
+CHIPS = ("leafy_green", "starchy_root", "root_vegetable", "fruit")
 GRATIN_WORDS = ("gratin", "scalloped", "dauphinoise", "anna", "casserole")
 DOUGHS = {
     "layer_cake": "layer_cake", "foam_cake": "foam_cake", "pound_cake": "pound_cake", "quick_bread": "quick_bread",
@@ -112,7 +113,8 @@ def pace_of(case: Case) -> PaceOf:
 
 def drying(case: Case) -> bool:
     """Whether the oven is to dry the food, which thin air does faster."""
-    return any(word in (case.request.dish or "") for word in DRIED_WORDS)
+    food = case.request.dish or ""
+    return any(word in food for word in DRIED_WORDS) or (case.dish_class in CHIPS and food.endswith("chips"))
 
 
 @rule("bake.time", "computed", "carslaw-jaeger", "egg-producers-cakes")

@@ -12,7 +12,7 @@ from rules.case import Ambient, Case
 from rules.model import Caution, Figure
 from rules.say import duration_span
 from rules.tables import read_csv
-from rules.wet import stated_span, time_figures
+from rules.times import stated_span, time_figures
 
 BANDS = "tables/brewing_common-practice.csv"
 LONGER_PER_K = 0.05

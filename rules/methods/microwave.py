@@ -11,14 +11,14 @@ from rules.headline import doing
 from rules.model import Caution, Figure
 from rules.safety.drinking_water import drinking_water
 from rules.say import FT_PER_M, duration, duration_span, round_to, to_c
-from rules.wet import stated_span, time_figures
+from rules.times import stated_span, time_figures
 
 ADVICE_FROM_FT = 2500.0
 START_SHORT = 0.9
-LONGEST_CLASSES = (
-    "collagen_cut", "tender_cut", "ground_meat", "sausage", "cured_meat", "offal", "poultry_pieces", "whole_bird",
-    "pasta", "noodle", "rice",
+RAW_MEATS = (
+    "collagen_cut", "tender_cut", "ground_meat", "sausage", "offal", "poultry_pieces", "whole_bird",
 )  # fmt: skip
+LONGEST_CLASSES = (*RAW_MEATS, "pasta", "noodle", "rice")
 CUPS = ("soup", "dairy", "water", "instant_dried", "coffee", "tea")
 BOILS_OVER = (*CUPS, "porridge", "pasta", "rice", "sauce", "starch_pudding")
 MEAT_C = to_c(165)
@@ -112,7 +112,7 @@ def _no_time(case: Case, longest: bool) -> Part:
 @rule("microwave.safety", "fda-food-code-2022")
 def safety(case: Case) -> Part | None:
     """Meat from a microwave oven: hot all through, and it stands covered."""
-    if case.dish_class not in LONGEST_CLASSES[:8] and case.dish_class not in ("fish", "egg", "casserole"):
+    if case.dish_class not in (*RAW_MEATS, "cured_meat", "fish", "egg", "casserole"):
         return None
     text = (
         f"A microwave oven heats unevenly: bring every part to {case.say.temp(MEAT_C)}, turn it halfway, and let it "

@@ -7,7 +7,8 @@ from rules.book import Part, rule
 from rules.case import Case
 from rules.model import Caution, Figure
 from rules.say import FT_PER_M, duration_span, number
-from rules.wet import pace_words, stated_span, time_figures
+from rules.times import stated_span, time_figures
+from rules.wet import pace_words
 
 USUAL_MIN = (60.0, 90.0)
 WARM_C = (24.0, 27.0)

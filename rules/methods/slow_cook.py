@@ -11,7 +11,8 @@ from rules.headline import takes
 from rules.methods.pressure_cook import way_out
 from rules.model import Caution, Figure
 from rules.say import FT_PER_M, duration_span, round_time_min, to_c
-from rules.wet import KIDNEY_BEANS, Heats, Pot, WetTime, kidney_beans, pace_words, threshold, time_figures, wet_time
+from rules.times import time_figures
+from rules.wet import KIDNEY_BEANS, Heats, Pot, WetTime, kidney_beans, pace_words, threshold, wet_time
 
 POT = Pot("slow_cook", "the crock", below_boil_k=3.0)
 ADVISED_C = to_c(200)

@@ -15,7 +15,7 @@ from rules.model import Caution, Figure
 from rules.say import duration, number, round_to, to_c
 from rules.settings import Setting
 from rules.tables import read_csv
-from rules.wet import stated_span, time_figures
+from rules.times import stated_span, time_figures
 
 POULTRY = "tables/sous_vide_poultry_baldwin-sous-vide.csv"
 MARGIN_K = 2.0

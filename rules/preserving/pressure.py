@@ -11,7 +11,7 @@ from rules.model import Caution, Figure
 from rules.preserving.bands import CEILING_FT, Band, bands, in_band, whole_feet
 from rules.preserving.boiling_water import band_figure
 from rules.preserving.times import stated_min
-from rules.preserving.vessel import PRESSURE, food_of, gauge, vessel
+from rules.preserving.vessel import PRESSURE, food_of, gauge, named, vessel
 from rules.say import PSI_PER_PA, number
 
 TABLE = "canning_pressure_usda-aib-539"
@@ -91,13 +91,20 @@ def _headline(case: Case, known: dict[str, Band]) -> str:
     if case.request.gauge_pa is None:
         none = f"No table gives a {kind} gauge pressure here. " if kind and kind not in known else ""
         what = f"pressure-can {case.request.dish}" if case.request.dish else "pressure-can"
-        return f"{none}At {case.place} {what} at {wanted}; the process time does not change."
+        never = "Never in boiling water, only under pressure: " if _way_unsaid(case) else ""
+        at = f"at {case.place}" if never else f"At {case.place}"
+        return f"{none}{never}{at} {what} at {wanted}; the process time does not change."
     psi, said = case.request.gauge_pa * PSI_PER_PA + ROUNDING_PSI, case.say.gauge(case.request.gauge_pa)
     needed = [band.value for band in asked.values()]
     verdict = (
         "is too low" if psi < min(needed) else "is enough" if psi >= max(needed) else "is enough on a dial gauge only"
     )
     return f"{said} {verdict} at {case.place}: it takes {wanted}."
+
+
+def _way_unsaid(case: Case) -> bool:
+    """Whether a low-acid food is to be canned and the cook has not said under pressure."""
+    return food_of(case.request).kind == "low_acid" and named(case.request) is None and not case.request.equipment
 
 
 def _figure(case: Case, kind: str, band: Band) -> Figure:

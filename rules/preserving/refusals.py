@@ -9,6 +9,8 @@ from rules.case import Case
 from rules.model import Caution
 from rules.preserving.vessel import food_of
 
+BATHED = ("custard", "cheesecake")
+
 
 @dataclass(frozen=True, slots=True)
 class Refusal:
@@ -112,12 +114,13 @@ def untested(case: Case) -> Part | None:
     food = food_of(case.request)
     if food.kind != "untested":
         return None
+    baked = " A water bath in the oven is another thing: ask how long to bake it." if case.dish_class in BATHED else ""
     return _part(
         Refusal(
             f"No. There is no tested process for canning {case.food}.",
             "Too low in acid, too thick, too fat or too starchy for the heat to reach the centre in a time that "
             "anyone has tested. Elevation does not change that.",
-            f"{food.instead[:1].upper()}{food.instead[1:]}.",
+            f"{food.instead[:1].upper()}{food.instead[1:]}.{baked}",
         )
     )
 

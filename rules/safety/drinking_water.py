@@ -8,7 +8,7 @@ from rules.case import Case
 from rules.model import Caution, Figure
 from rules.say import duration
 from rules.tables import read_csv
-from rules.wet import time_figures
+from rules.times import time_figures
 
 AGENCIES = "tables/drinking_water_cdc-eid-2025-boil.csv"
 

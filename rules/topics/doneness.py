@@ -71,7 +71,7 @@ def check(case: Case) -> Part | None:
     """What shows that it is done."""
     if case.dish_class == "general":
         return None
-    return Part(steps=(f"Done means: {dishes.classes()[case.dish_class].check}",))
+    return Part(steps=(f"Done means: {dishes.classes()[case.dish_class].check_for(case.request.method)}",))
 
 
 @rule("doneness.core", "common-practice", "iapws-r7-97")
@@ -134,13 +134,8 @@ def whole_meat(case: Case) -> Part | None:
     """Meat and fish by any dry heat or in a pot: the reading is the same, the way there is slower."""
     if case.dish_class not in ("tender_cut", "ground_meat", "poultry_pieces", "whole_bird", "sausage", "fish"):
         return None
-    reach = (
-        f" The boil here, {case.say.temp(case.here.boiling_c)}, is far above that, so any method reaches it, a wet one "
-        "more slowly."
-        if placed(case.request)
-        else ""
-    )
-    return Part(because=f"Meat and fish are done by their own proteins, whatever the air weighs.{reach}")
+    slower = "; where the boil is lower a wet method only gets there later" if placed(case.request) else ""
+    return Part(because=f"Meat and fish are done by their own proteins, whatever the air weighs{slower}.")
 
 
 @rule("doneness.tender", "common-practice", "iapws-r7-97")

@@ -10,11 +10,14 @@ from rules.methods.pressure_cook import (
     HIGHEST_GAUGE_PA,
     PRESSURE_CAUTION,
     STOVE_TOP_GAUGE_PA,
+    gauge_pa,
+    heats,
     inside_c,
     published_percent,
 )
 from rules.model import Caution, Figure
 from rules.say import FT_PER_M, PSI_PER_PA, number
+from rules.wet import time_part
 
 USUAL_PSI = (10, 15)
 PUBLISHED_FT_PER_PSI = 2000
@@ -49,7 +52,7 @@ def equal(case: Case) -> Part:
         Figure(
             f"gauge_for_{number(gauge * PSI_PER_PA, 1).replace('.', '_')}_psi",
             f"Gauge here for the heat of {number(gauge * PSI_PER_PA, 1)} psi",
-            round(needed_pa(case, gauge) * PSI_PER_PA, 1),
+            round(needed_pa(case, gauge) * PSI_PER_PA, 2),
             "psi",
             sea_level=round(gauge * PSI_PER_PA, 1),
         )
@@ -127,5 +130,11 @@ def limit(case: Case) -> Part:
     )
 
 
+@rule("pressure.dish", "common-practice")
+def dish_time(case: Case) -> Part | None:
+    """How long the dish takes under pressure here, where one was named."""
+    return time_part(case, heats(case, gauge_pa(case))) if case.request.dish else None
+
+
 NEEDS = ("elevation",)
-RULES = (equal, inside, boiling_point, published, limit)
+RULES = (equal, inside, dish_time, boiling_point, published, limit)

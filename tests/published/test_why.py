@@ -107,13 +107,22 @@ def test_low_acid_canning_heat() -> None:
     assert gauges[0] < 10.5 < gauges[1]
 
 
-@pytest.mark.parametrize(("tall", "z_k"), [(True, 16), (False, 19)])
 @pytest.mark.source("quast-1977-beans")
-def test_beans(tall: bool, z_k: float) -> None:
+def test_beans() -> None:
     """Quast and da Silva 1977: z 19 degC for black beans, 16 degC for soybeans; boil at 5,000 ft 202.8 F by table."""
     figure = next(f for f in at_ft("beans_stay_hard", 5000).figures if f.id == "time_factor")
-    factor = 10 ** ((212.0 - 202.8) / 1.8 / z_k)
-    assert (figure.high if tall else figure.low) == pytest.approx(factor, rel=0.02)
+    black, soy = (10 ** ((212.0 - 202.8) / 1.8 / z_k) for z_k in (19, 16))
+    assert figure.high == pytest.approx(soy, rel=0.02)
+    assert figure.low is not None and figure.low < black * 1.02 < figure.value * 1.1
+
+
+@pytest.mark.source("uwyo-altitude-adjusters")
+@pytest.mark.parametrize("elevation_ft", [5000, 7000])
+def test_the_most_that_extension_tests_found_lies_in_the_range_of_beans(elevation_ft: float) -> None:
+    """Boiled foods take up to 11 % more for every thousand feet, each on top of the last."""
+    figure = next(f for f in at_ft("beans_stay_hard", elevation_ft).figures if f.id == "time_factor")
+    assert figure.low is not None and figure.high is not None
+    assert figure.low <= 1.11 ** (elevation_ft / 1000) <= figure.high
 
 
 @pytest.mark.source("iapws-r6-95")

@@ -63,17 +63,3 @@ def test_only_beans_stop_softening():
 def test_a_crossed_range_is_refused():
     with pytest.raises(BadTable, match="z_low_k <= z_k"):
         kinetics.Softening("x", 30, 20, 40, None, "common-practice", "")
-
-
-@pytest.mark.parametrize("dish_class", CLASSES)
-@given(here_c=TEMPS, there_c=TEMPS)
-def test_the_range_holds_the_likely_time(dish_class, here_c, there_c):
-    soft = kinetics.softening(dish_class)
-    low, high = kinetics.time_range_min(30, 40, here_c, there_c, soft)
-    likely = kinetics.rate_factor(here_c, there_c, soft.z_k)
-    assert low <= 30 * likely * (1 + 1e-12)
-    assert high >= 40 * likely * (1 - 1e-12)
-
-
-def test_the_same_place_keeps_the_time():
-    assert kinetics.time_range_min(30, 40, 95, 95, kinetics.softening("rice")) == (30, 40)

@@ -17,7 +17,7 @@ from rules.say import Say
         ),
         (
             Figure("cook_time", "Time here", 250, "min", 200, 310, 165),
-            "Time here: about 4 h 10 min, range 3 h 20 min to 5 h 10 min; at sea level 2 h 45 min",
+            "Time here: about 4 h 10 min, range 3 h 20 min to 5 h 10 min",
         ),
         (
             Figure("oven", "Oven", 162.8, "degC", 148.9, 176.7, 162.8),

@@ -1,8 +1,8 @@
 import pytest
 
+from rules.burner import boil_off_ml_min_kw, gas_share
 from rules.case import ambient
 from rules.engine import answer
-from rules.methods.reduce import boil_off_ml_min_kw, gas_share
 from rules.model import Request
 
 SEVEN_THOUSAND_FT_M = 2133.6
