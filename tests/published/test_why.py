@@ -113,7 +113,8 @@ def test_beans() -> None:
     figure = next(f for f in at_ft("beans_stay_hard", 5000).figures if f.id == "time_factor")
     black, soy = (10 ** ((212.0 - 202.8) / 1.8 / z_k) for z_k in (19, 16))
     assert figure.high == pytest.approx(soy, rel=0.02)
-    assert figure.low is not None and figure.low < black * 1.02 < figure.value * 1.1
+    assert figure.low is not None
+    assert figure.low < black * 1.02 < figure.value * 1.1
 
 
 @pytest.mark.source("uwyo-altitude-adjusters")
@@ -121,7 +122,8 @@ def test_beans() -> None:
 def test_the_most_that_extension_tests_found_lies_in_the_range_of_beans(elevation_ft: float) -> None:
     """Boiled foods take up to 11 % more for every thousand feet, each on top of the last."""
     figure = next(f for f in at_ft("beans_stay_hard", elevation_ft).figures if f.id == "time_factor")
-    assert figure.low is not None and figure.high is not None
+    assert figure.low is not None
+    assert figure.high is not None
     assert figure.low <= 1.11 ** (elevation_ft / 1000) <= figure.high
 
 
