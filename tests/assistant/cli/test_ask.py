@@ -6,13 +6,13 @@ from pathlib import Path
 import pytest
 from typer.testing import CliRunner, Result
 
-from assistant.cli import app
+from assistant.cli import create_app
 
 BRAISE = "how long to braise short ribs at 7,000 feet"
 
 
 def run(*arguments: str, stdin: str | bytes | None = None) -> Result:
-    return CliRunner().invoke(app, list(arguments), input=stdin)
+    return CliRunner().invoke(create_app(), list(arguments), input=stdin)
 
 
 def test_a_question_is_answered_in_plain_text() -> None:

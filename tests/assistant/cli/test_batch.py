@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 from typer.testing import CliRunner, Result
 
-from assistant.cli import app
+from assistant.cli import create_app
 
 pytestmark = pytest.mark.usefixtures("database")
 
@@ -26,7 +26,7 @@ Bake at 350 F for 30 minutes.
 
 
 def run(*arguments: str) -> Result:
-    return CliRunner().invoke(app, ["batch", *arguments])
+    return CliRunner().invoke(create_app(), ["batch", *arguments])
 
 
 def note(*arguments: str) -> str:
@@ -37,7 +37,7 @@ def note(*arguments: str) -> str:
 
 @pytest.fixture(autouse=True)
 def lodge(database: str) -> None:
-    done = CliRunner().invoke(app, ["kitchen", "add", "Timberfold Lodge", "--at", "7000ft"])
+    done = CliRunner().invoke(create_app(), ["kitchen", "add", "Timberfold Lodge", "--at", "7000ft"])
     assert done.exit_code == 0
 
 
@@ -178,5 +178,5 @@ def test_a_store_that_fails_is_said(monkeypatch: pytest.MonkeyPatch) -> None:
 
 
 def test_without_a_kitchen_it_says_that_it_is_for_sea_level() -> None:
-    CliRunner().invoke(app, ["kitchen", "use", "--none"])
+    CliRunner().invoke(create_app(), ["kitchen", "use", "--none"])
     assert "this is for sea level" in note(*SANK)

@@ -22,7 +22,7 @@ from prompt_toolkit.output import DummyOutput
 from typer.testing import CliRunner, Result
 
 from assistant.answering import reply_to
-from assistant.cli.app import app
+from assistant.cli.app import create_app
 from assistant.cli.chat import completer, prompt_session
 
 ROOT = Path(__file__).parents[3]
@@ -32,7 +32,7 @@ START_S = 30
 
 def chat(*lines: str, options: tuple[str, ...] = ()) -> Result:
     """Hold a conversation through a pipe."""
-    return CliRunner().invoke(app, ["chat", *options], input="".join(f"{line}\n" for line in lines))
+    return CliRunner().invoke(create_app(), ["chat", *options], input="".join(f"{line}\n" for line in lines))
 
 
 @pytest.mark.usefixtures("database")
@@ -53,7 +53,7 @@ def test_empty_lines_say_nothing_and_quit_ends() -> None:
 @pytest.mark.usefixtures("database")
 def test_odd_bytes_are_a_line_like_any_other() -> None:
     """Neither NUL nor broken UTF-8 ends the conversation."""
-    done = CliRunner().invoke(app, ["chat"], input=b"\xff\xfe\x00\nthanks\n")
+    done = CliRunner().invoke(create_app(), ["chat"], input=b"\xff\xfe\x00\nthanks\n")
     assert done.exit_code == 0
     assert done.stdout.endswith("You are welcome.\n\n")
 
@@ -78,10 +78,10 @@ def test_a_new_conversation_knows_nothing_of_the_last() -> None:
 def test_the_kitchen_in_use_is_taken_for_granted_and_may_change() -> None:
     """Also by a conversation that began in another one."""
     add = CliRunner().invoke
-    add(app, ["kitchen", "add", "Timberfold Lodge", "--at", "7000ft"])
-    add(app, ["kitchen", "add", "bakery", "--at", "5300ft"])
+    add(create_app(), ["kitchen", "add", "Timberfold Lodge", "--at", "7000ft"])
+    add(create_app(), ["kitchen", "add", "bakery", "--at", "5300ft"])
     assert "7,000 ft" in chat("what is my elevation").stdout
-    add(app, ["kitchen", "use", "bakery"])
+    add(create_app(), ["kitchen", "use", "bakery"])
     assert "5,300 ft" in chat("what is my elevation").stdout
 
 
@@ -132,7 +132,7 @@ def test_timers_are_set_asked_after_and_ring() -> None:
     assert "stock set: 1 s" in done.stdout
     assert "beans set: 40 min" in done.stdout
     time.sleep(1.1)
-    assert chat("thanks").stdout == "The timer for the stock is up.\nYou are welcome.\n\n"
+    assert chat("thanks").stdout == "The timer for the stock is up.\n\nYou are welcome.\n\n"
     assert chat("thanks").stdout == "You are welcome.\n\n"
 
 
@@ -211,7 +211,7 @@ def wait_for(url: str) -> object:
 def test_rasa_sdk_and_sqlalchemy_are_not_imported_by_the_command_line_alone() -> None:
     """Their import is paid for by the commands that need them."""
     program = (
-        "import sys, assistant.cli.app; print([m for m in ('rasa_sdk', 'sqlalchemy', 'spacy') if m in sys.modules])"
+        "import sys; from assistant.cli import create_app; create_app(); print([m for m in ('rasa_sdk', 'sqlalchemy', 'spacy') if m in sys.modules])"
     )
     done = subprocess.run([sys.executable, "-c", program], env={**os.environ, "PYTHONPATH": str(ROOT)},
                           capture_output=True, text=True, check=True)  # fmt: skip

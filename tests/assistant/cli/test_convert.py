@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from typer.testing import CliRunner
 
-from assistant.cli.app import app
+from assistant.cli.app import create_app
 
 SAMPLES = Path(__file__).parents[1] / "recipes" / "samples"
 CAKE = str(SAMPLES / "yellow_layer_cake.txt")
@@ -19,7 +19,7 @@ def run(database):
     """The command with an empty store."""
 
     def typed(*args: str, given: str | bytes | None = None):
-        return CliRunner().invoke(app, ["convert", *args], input=given)
+        return CliRunner().invoke(create_app(), ["convert", *args], input=given)
 
     return typed
 
@@ -73,7 +73,7 @@ def test_without_an_elevation_it_is_asked_for(run) -> None:
 
 
 def test_the_kitchen_in_use_is_taken_for_granted(run) -> None:
-    kept = CliRunner().invoke(app, ["kitchen", "add", "Timberfold Lodge", "--at", "7000ft"])
+    kept = CliRunner().invoke(create_app(), ["kitchen", "add", "Timberfold Lodge", "--at", "7000ft"])
     assert kept.exit_code == 0
     assert run(CAKE).stdout == run(CAKE, "--to", "7000ft").stdout
     assert json.loads(run(CAKE, "--to", "300 ft", "--json").stdout)["to_elevation_m"] == 91.4

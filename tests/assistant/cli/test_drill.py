@@ -3,7 +3,7 @@
 import pytest
 from typer.testing import CliRunner, Result
 
-from assistant.cli import app
+from assistant.cli import create_app
 from assistant.cli.drill import LONGEST_SET, Theme, hold
 from assistant.drill.reading import hint
 from assistant.store import open_store, progress
@@ -13,7 +13,7 @@ pytestmark = pytest.mark.usefixtures("database")
 
 
 def run(*arguments: str, replies: str = "") -> Result:
-    return CliRunner().invoke(app, ["drill", *arguments], input=replies)
+    return CliRunner().invoke(create_app(), ["drill", *arguments], input=replies)
 
 
 def right(question: drill.Question) -> str:

@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 from typer.testing import CliRunner, Result
 
-from assistant.cli import app
+from assistant.cli import create_app
 from assistant.store.where import sqlite_file
 
 pytestmark = pytest.mark.usefixtures("database")
@@ -15,7 +15,7 @@ BRAISE = "how long to braise short ribs"
 
 
 def run(*arguments: str) -> Result:
-    return CliRunner().invoke(app, list(arguments))
+    return CliRunner().invoke(create_app(), list(arguments))
 
 
 def kept(*arguments: str) -> dict[str, object]:

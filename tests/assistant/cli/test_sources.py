@@ -2,13 +2,13 @@
 
 from typer.testing import CliRunner
 
-from assistant.cli import app
+from assistant.cli import create_app
 from rules import tables
 from rules.book import every_rule
 
 
 def test_every_rule_is_listed_with_its_sources() -> None:
-    text = CliRunner().invoke(app, ["sources"]).stdout
+    text = CliRunner().invoke(create_app(), ["sources"]).stdout
     for _, rule in every_rule():
         assert f"{rule.id}: " in text
     for entry in tables.sources():
@@ -16,7 +16,7 @@ def test_every_rule_is_listed_with_its_sources() -> None:
 
 
 def test_a_word_narrows_the_list() -> None:
-    lines = CliRunner().invoke(app, ["sources", "braise"]).stdout.splitlines()
+    lines = CliRunner().invoke(create_app(), ["sources", "braise"]).stdout.splitlines()
     assert any(line.startswith("braise.oven: ") for line in lines)
     assert not any(line.startswith("brew.") for line in lines)
 
