@@ -211,7 +211,8 @@ def wait_for(url: str) -> object:
 def test_rasa_sdk_and_sqlalchemy_are_not_imported_by_the_command_line_alone() -> None:
     """Their import is paid for by the commands that need them."""
     program = (
-        "import sys; from assistant.cli import create_app; create_app(); print([m for m in ('rasa_sdk', 'sqlalchemy', 'spacy') if m in sys.modules])"
+        "import sys; from assistant.cli import create_app; create_app(); "
+        "print([m for m in ('rasa_sdk', 'sqlalchemy', 'spacy') if m in sys.modules])"
     )
     done = subprocess.run([sys.executable, "-c", program], env={**os.environ, "PYTHONPATH": str(ROOT)},
                           capture_output=True, text=True, check=True)  # fmt: skip
