@@ -97,7 +97,8 @@ def decide(request: Request, timers: Sequence[Timer], now: datetime, conversatio
         return Outcome(text=f"Stopped: {names(timers)}.", gone=tuple(timers))
     meant = matching(name, request.dish, timers)
     if what == "left" and (not name or len(meant) > 1):
-        return Outcome(text=" ".join(left(timer, now, request.units) for timer in meant or timers))
+        asked = meant if name else timers
+        return Outcome(text=" ".join(left(timer, now, request.units) for timer in asked))
     if len(meant) != 1:
         unknown = f"There is no timer for {name}. " if name and not meant else ""
         return Outcome(text=f"{unknown}Which one: {names(meant or timers, 'or')}?")

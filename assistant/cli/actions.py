@@ -30,6 +30,6 @@ def actions(
 
     typer.echo(f"simmerline actions: http://{host}:{port}/webhook; Ctrl-C ends it", err=True)
     try:
-        serve(host, port)
+        serve(host, port, lambda fault: typer.echo(f"simmerline: {fault}", err=True))
     except OSError as fault:
         exits.leave(f"cannot listen on {host}:{port}: {fault.strerror or fault}", exits.FAILED)

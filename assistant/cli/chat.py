@@ -54,7 +54,7 @@ def chat(
 
     kitchen = kitchen_for(at, units, kitchen_name)
     stated = any(option is not None for option in (at, units, kitchen_name))
-    record = Record.open(new=new, warn=warn)
+    record = Record.resume(new=new, warn=warn)
     memory = record.memory(kitchen, stated=stated)
     out = open_transcript(transcript)
     try:
@@ -70,8 +70,9 @@ def chat(
 def hold(lines: Iterator[str], record: Record, memory: Memory, out: TextIO | None) -> None:
     """Hold the conversation, line by line, until the lines end."""
     from assistant.dialogue.embedded import Conversation
+    from assistant.dialogue.executor import KitchenExecutor
 
-    conversation = Conversation(record.id, memory)
+    conversation = Conversation(record.id, memory, KitchenExecutor(record))
     write(out, *((u.who, u.text) for u in record.earlier))
     with asyncio.Runner() as runner:
         for line in lines:
@@ -80,20 +81,9 @@ def hold(lines: Iterator[str], record: Record, memory: Memory, out: TextIO | Non
             except KeyboardInterrupt:
                 warn("stopped; the line is in the history")
                 continue
-            memory = conversation.memory
-            reply = timed(record, memory, line) or said.text
-            rung = record.rings()
-            show("\n".join([*rung, reply]))
-            record.keep(line, reply, memory)
-            write(out, ("cook", line), *(("assistant", text) for text in (*rung, reply)))
-
-
-def timed(record: Record, memory: Memory, line: str) -> str | None:
-    """What came of a line that is about timers; None where it is not, or how long is still to be asked."""
-    request = memory.request
-    if request is None or request.topic != "timer" or request.text != line or memory.asked:
-        return None
-    return record.timed(request)
+            show(said.text)
+            record.keep(line, said.text, conversation.memory)
+            write(out, ("cook", line), ("assistant", said.text))
 
 
 def greet(record: Record, memory: Memory) -> None:
@@ -159,7 +149,7 @@ def ringing(record: Record) -> Iterator[None]:
 
     def watch() -> None:
         while not done.wait(RING_EVERY_S):
-            for text in record.rings():
+            for text in record.rings(record.id):
                 sys.stdout.write(f"\a{text}\n")
 
     with patch_stdout(raw=True):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from abc import ABC, abstractmethod
 from collections.abc import Mapping
+from dataclasses import replace
 from typing import Any
 
 from rasa_sdk import Action, FormValidationAction, Tracker
@@ -13,26 +14,37 @@ from rasa_sdk.interfaces import ActionExecutionRejection
 
 from assistant.dialogue import turn
 from assistant.dialogue.domain import FORM
+from assistant.dialogue.keeper import Keeper
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.slots import NAMES, PIECE, BadSlot, memory_of, shown, slots_of
-from assistant.replies import as_json
+from assistant.dialogue.turn import Turn
+from assistant.replies import as_json, dress, line
 from rules.model import Answer
 
 Domain = Mapping[str, Any]
 
 
 class KitchenAction(Action, ABC):
-    """An action that speaks from the memory of the conversation."""
+    """An action that speaks from the memory of the conversation, and before that lets its timers ring.
+
+    keeper: keeps timers and progress; None where nothing is kept
+    """
+
+    def __init__(self, keeper: Keeper | None = None) -> None:
+        self.keeper = keeper
 
     async def run(self, dispatcher: CollectingDispatcher, tracker: Tracker, domain: Domain) -> list[EventType]:
         """Say what there is to say.
 
         raises: ActionExecutionRejection where the domain lacks a slot of ours, or a slot holds what is not ours
         """
-        return self.speak(dispatcher, heard(tracker), remembered(self.name(), tracker, domain))
+        memory = remembered(self.name(), tracker, domain)
+        for text in self.keeper.rings(tracker.sender_id) if self.keeper else ():
+            dispatcher.utter_message(text=text)
+        return self.speak(dispatcher, tracker, memory)
 
     @abstractmethod
-    def speak(self, dispatcher: CollectingDispatcher, text: str, memory: Memory) -> list[EventType]:
+    def speak(self, dispatcher: CollectingDispatcher, tracker: Tracker, memory: Memory) -> list[EventType]:
         """Put the reply to what the cook said last in the dispatcher, and give the events that follow."""
 
 
@@ -43,9 +55,12 @@ class ActionAnswer(KitchenAction):
         """The action's name in the domain."""
         return "action_answer"
 
-    def speak(self, dispatcher: CollectingDispatcher, text: str, memory: Memory) -> list[EventType]:
-        """Take the turn."""
-        taken = turn.go_on(text, memory)
+    def speak(self, dispatcher: CollectingDispatcher, tracker: Tracker, memory: Memory) -> list[EventType]:
+        """Take the turn, and have kept what is to be kept of it."""
+        taken = turn.go_on(heard(tracker), memory)
+        if self.keeper:
+            taken = kept(self.keeper, tracker.sender_id, taken)
+            self.keeper.drilled(memory.drill, taken.memory.drill)
         slots = {**slots_of(taken.memory), **shown(taken.answer), PIECE: None}
         events = [SlotSet(name, value) for name, value in slots.items()]
         if taken.memory.asked:
@@ -61,7 +76,7 @@ class ActionAskPiece(KitchenAction):
         """The action's name in the domain; Rasa finds it by the slot of the form."""
         return f"action_ask_{PIECE}"
 
-    def speak(self, dispatcher: CollectingDispatcher, text: str, memory: Memory) -> list[EventType]:
+    def speak(self, dispatcher: CollectingDispatcher, tracker: Tracker, memory: Memory) -> list[EventType]:
         """Ask."""
         utter(dispatcher, turn.ask(memory))
         return []
@@ -88,7 +103,18 @@ class ValidatePieceForm(FormValidationAction):
         return {PIECE: None}
 
 
-ACTIONS = (ActionAnswer, ActionAskPiece, ValidatePieceForm)
+def actions(keeper: Keeper | None = None) -> tuple[Action, ...]:
+    """All of them, with what keeps timers and progress."""
+    return ActionAnswer(keeper), ActionAskPiece(keeper), ValidatePieceForm()
+
+
+def kept(keeper: Keeper, conversation: str, taken: Turn) -> Turn:
+    """The turn with what came of a request about timers; other turns as they are."""
+    request = taken.memory.request
+    if not turn.is_about_timers(taken) or request is None:
+        return taken
+    text = keeper.timed(request, conversation) or line("no_timers")
+    return replace(taken, answer=dress(replace(taken.answer, headline=text, figures=())))
 
 
 def utter(dispatcher: CollectingDispatcher, answer: Answer) -> None:

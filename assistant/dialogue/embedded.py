@@ -52,7 +52,7 @@ class Conversation:
         self.tracker.latest_message = {"text": text, "intent": {}, "entities": []}
         self._apply(UserUttered(text, dict(self.tracker.latest_message)))
         said = await self._reply(text)
-        return Said("\n\n".join(m["text"] for m in said), tuple(m["custom"] for m in said))
+        return Said("\n\n".join(m["text"] for m in said), tuple(m["custom"] for m in said if m["custom"]))
 
     async def _reply(self, text: str) -> list[dict[str, Any]]:
         """The rules of data/rasa: the form listens first where it is open; then, or else, the answer."""

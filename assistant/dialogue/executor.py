@@ -8,7 +8,8 @@ from typing import Any
 from rasa_sdk.executor import ActionExecutor, ActionExecutorRunResult, CollectingDispatcher
 from rasa_sdk.interfaces import ActionExecutionRejection
 
-from assistant.dialogue.actions import ACTIONS
+from assistant.dialogue.actions import actions
+from assistant.dialogue.keeper import Keeper
 
 # part of a tracker, its type, and the type's name in JSON
 WANTED: tuple[tuple[str, type, str], ...] = (
@@ -20,11 +21,14 @@ WANTED: tuple[tuple[str, type, str], ...] = (
 
 
 class KitchenExecutor(ActionExecutor):
-    """rasa-sdk's executor with our actions, which says what is wrong with a call before anything is run."""
+    """rasa-sdk's executor with our actions, which says what is wrong with a call before anything is run.
 
-    def __init__(self) -> None:
+    keeper: keeps timers and progress; None where nothing is kept
+    """
+
+    def __init__(self, keeper: Keeper | None = None) -> None:
         super().__init__()
-        for action in ACTIONS:
+        for action in actions(keeper):
             self.register_action(action)
 
     async def run(

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import zlib
+from collections.abc import Callable
 from typing import Any
 
 from rasa_sdk.endpoint import create_app as rasa_sdk_app
@@ -11,16 +12,19 @@ from sanic import HTTPResponse, Request, Sanic
 from sanic.response import json as json_response
 
 from assistant.dialogue.executor import KitchenExecutor, fault_of
+from assistant.dialogue.keeper import Keeper
 
 MOST_BYTES = 20 * 1024 * 1024
 
 
-def create_app() -> Sanic:
+def create_app(keeper: Keeper | None = None) -> Sanic:
     """The app: POST /webhook, GET /health, GET /actions, as Rasa expects them.
+
+    keeper: keeps timers and progress of every conversation; None where nothing is kept
 
     A malformed call gets 400, an unknown action 404, a call without domain 449; the body says what is wrong.
     """
-    app = rasa_sdk_app(KitchenExecutor())
+    app = rasa_sdk_app(KitchenExecutor(keeper))
     app.config.REQUEST_MAX_SIZE = MOST_BYTES
     app.register_middleware(refuse_malformed, "request")
     return app
@@ -46,9 +50,15 @@ def payload(request: Request) -> Any:
     return json.loads(zlib.decompress(request.body) if deflated else request.body)
 
 
-def serve(host: str, port: int) -> None:
+def serve(host: str, port: int, warn: Callable[[str], None]) -> None:
     """Serve until interrupted.
 
+    warn: is told what is wrong with the store, if anything is
     raises: OSError where the port cannot be had
     """
-    create_app().run(host=host, port=port, single_process=True, motd=False, access_log=False)
+    keeper = Keeper.open(warn)
+    app = create_app(keeper)
+    try:
+        app.run(host=host, port=port, single_process=True, motd=False, access_log=False)
+    finally:
+        keeper.close()

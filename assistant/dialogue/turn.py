@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 
-from assistant import drill
+from assistant import drill, timers
 from assistant.answering import reply_to_request
 from assistant.dialogue import moves
 from assistant.dialogue.memory import Memory, learn_kitchen, moved, without_place
@@ -93,7 +93,8 @@ def drilled(text: str, memory: Memory) -> Turn | None:
     wanted, last = drill.wanted(text), memory.drill
     if wanted:
         seed = wanted.seed or (last.seed + 1 if last else 1)
-        sitting, put = drill.start(seed, wanted.themes, memory.kitchen.units)
+        name = wanted.name or (last.name if last else "")
+        sitting, put = drill.start(seed, wanted.themes, memory.kitchen.units, name)
     elif last and not last.over and memory.asked is None and drill.understood(last, text):
         sitting, put = drill.reply(last, text)
     else:
@@ -109,6 +110,8 @@ def converse(text: str, memory: Memory, depth: int | None = None) -> Turn:
     heard = hear(text, memory)
     if heard.depth and memory.request and passes(heard):
         return answer_again(text, memory, depth=depth or heard.depth)
+    if asks_after_another_timer(heard, memory.request):
+        heard = replace(heard, request=replace(heard.request, topic="timer"))
     question = merge(basis(heard, memory), heard)
     if question.topic == "set_kitchen" and memory.kitchen.elevation_m is not None:
         question = replace(question, **{slot: getattr(heard.request, slot) for slot in PLACE_SLOTS})
@@ -148,6 +151,19 @@ def after(question: Request, memory: Memory) -> Memory:
     return replace(memory, request=question, before=before, recipe=recipe)
 
 
+def asks_after_another_timer(heard: Hearing, last: Request | None) -> bool:
+    """Whether a dish alone is said after something was done about timers that are running: and the beans?"""
+    now, running = heard.request, last is not None and last.topic == "timer" and timers.action(last.text) != "set"
+    return running and heard.elliptical and now.dish is not None and now.method is None
+
+
+def is_about_timers(turn: Turn) -> bool:
+    """Whether an utterance asked for something to be done about timers, and all that takes is known."""
+    asked, request = turn.answer.request, turn.memory.request
+    about = request is not None and asked.topic == request.topic == "timer" and asked.text == request.text
+    return about and not turn.answer.missing
+
+
 def hear(text: str, memory: Memory) -> Hearing:
     """What an utterance says; a reply to what was asked goes on with the question, and is heard in its frame."""
     heard = listen(text, memory.kitchen)
@@ -155,8 +171,10 @@ def hear(text: str, memory: Memory) -> Hearing:
     if word is None or memory.request is None:
         return heard
     bare = heard.elliptical or not any(sign.isalpha() for sign in text)
+    if known(heard.request, word) and (bare or heard.request.topic in GIVING):
+        return replace(heard, elliptical=True, request=replace(heard.request, topic=memory.request.topic))
     if known(heard.request, word):
-        return replace(heard, elliptical=bare or heard.request.topic in GIVING)
+        return replace(heard, elliptical=False)
     frame = moves.pieces()[word].frame
     if not frame or not (bare or passes(heard)):
         return replace(heard, elliptical=bare)

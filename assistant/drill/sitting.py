@@ -17,6 +17,7 @@ COUNT = 5
 class Sitting:
     """A set of questions under way. With its seed, themes, units and count the set is made again.
 
+    name: of the trainee under which the answers are kept; "" for nobody
     at: how many are behind; right: how many of them were answered right; over: whether it has ended
     raises: ValueError for what no set can have
     """
@@ -24,6 +25,7 @@ class Sitting:
     seed: int = 1
     themes: tuple[str, ...] = ()
     units: Units = "us"
+    name: str = ""
     count: int = COUNT
     at: int = 0
     right: int = 0
@@ -43,15 +45,17 @@ class Sitting:
         return make_set(self.seed, themes=self.themes, count=self.count, units=self.units)[self.at]
 
 
-def start(seed: int, themes: tuple[str, ...] = (), units: Units = "us", count: int = COUNT) -> tuple[Sitting, str]:
+def start(
+    seed: int, themes: tuple[str, ...] = (), units: Units = "us", name: str = "", count: int = COUNT
+) -> tuple[Sitting, str]:
     """Begin a set, and what is said first.
 
     >>> sitting, text = start(7, ("baking",))
     >>> sitting.at, text.splitlines()[0]
     (0, 'Set 7, 5 questions on baking. Say next to pass one over, stop to end.')
     """
-    sitting = Sitting(seed=seed, themes=themes, units=units, count=count)
-    about = f" on {' and '.join(themes)}" if themes else ""
+    sitting = Sitting(seed=seed, themes=themes, units=units, name=name, count=count)
+    about = (f" on {' and '.join(themes)}" if themes else "") + (f", for {name}" if name else "")
     first = f"Set {seed}, {count} questions{about}. Say next to pass one over, stop to end."
     return sitting, f"{first}\n\n{put(sitting)}"
 

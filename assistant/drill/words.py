@@ -14,15 +14,21 @@ from rules.drill import THEMES
 CATALOGUE = "lexicon/drill.toml"
 LONGEST_START = 120
 MARKS = re.compile(r"[^\w\s%°.,/]+|[.,](?!\d)")
+CALLED = re.compile(r"\b(?:i am|i['’]?m|my name is|this is|name:|call me)\s+([^\W\d_]+)\b", re.IGNORECASE)
 SET_NUMBER = re.compile(r"\b(?:set|seed|number) (\d{1,9})\b")
 
 
 @dataclass(frozen=True, slots=True)
 class Wanted:
-    """A drill that is asked for. themes: of THEMES, none where none is named; seed: of the set, where one is named."""
+    """A drill that is asked for.
+
+    themes: of THEMES, none where none is named; seed: of the set, where one is named
+    name: of the trainee whose progress is kept, as it was said; "" where none was
+    """
 
     themes: tuple[str, ...] = ()
     seed: int | None = None
+    name: str = ""
 
 
 def bare(text: str) -> str:
@@ -37,17 +43,20 @@ def bare(text: str) -> str:
 def wanted(text: str) -> Wanted | None:
     """The drill that an utterance asks for; None where it asks for none.
 
-    >>> wanted("Quiz me on baking"), wanted("quiz me on altitude, set 12"), wanted("how do I test meat")
-    (Wanted(themes=('baking',), seed=None), Wanted(themes=(), seed=12), None)
+    >>> wanted("Quiz me on baking"), wanted("how do I test meat")
+    (Wanted(themes=('baking',), seed=None, name=''), None)
+    >>> wanted("I am Ana, quiz me on altitude, set 12")
+    Wanted(themes=(), seed=12, name='Ana')
     """
-    said = bare(text)
-    if len(text) > LONGEST_START or not said:
+    if len(text) > LONGEST_START:
         return None
+    called = CALLED.search(text)
+    said = bare(text.replace(called[0], " ") if called else text)
     polite = said.removesuffix(" please").removeprefix("please ")
     if polite not in listed("alone") and not any(holds(said, cue) for cue in listed("start")):
         return None
     number = SET_NUMBER.search(said)
-    return Wanted(themes_in(said), int(number[1]) if number else None)
+    return Wanted(themes_in(said), int(number[1]) if number else None, called[1].title() if called else "")
 
 
 def themes_in(said: str) -> tuple[str, ...]:

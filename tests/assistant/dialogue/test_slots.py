@@ -108,11 +108,11 @@ def test_without_place_nothing_of_the_place_is_left() -> None:
 def test_what_is_remembered_is_kept_with_the_utterance() -> None:
     """And read again by the next run."""
     complaints: list[str] = []
-    first = Record.open(new=False, warn=complaints.append)
+    first = Record.resume(new=False, warn=complaints.append)
     memory = Memory(request=Request(dish="short ribs"), asked="elevation", kitchen=Kitchen(units="metric"))
     first.keep("how long to braise short ribs", "What elevation are you at?", memory)
     first.close()
-    again = Record.open(new=False, warn=complaints.append)
+    again = Record.resume(new=False, warn=complaints.append)
     assert (again.id, again.memory(Kitchen())) == (first.id, memory)
     assert again.said_by_cook() == ("how long to braise short ribs",)
     again.close()
@@ -127,7 +127,7 @@ def test_a_memory_that_cannot_be_read_starts_over_and_says_so() -> None:
     from assistant.store import conversations
 
     complaints: list[str] = []
-    record = Record.open(new=True, warn=complaints.append)
+    record = Record.resume(new=True, warn=complaints.append)
     assert record.store is not None
     now = datetime.now(UTC)
     conversations.begin(record.store, record.id, "chat", now)
@@ -135,7 +135,7 @@ def test_a_memory_that_cannot_be_read_starts_over_and_says_so() -> None:
         record.store, record.id, conversations.Utterance("cook", "hello", now, {"kitchen": {"units": "cubits"}})
     )
     record.close()
-    again = Record.open(new=False, warn=complaints.append)
+    again = Record.resume(new=False, warn=complaints.append)
     kitchen = Kitchen(name="Timberfold Lodge", elevation_m=2133.6)
     assert again.memory(kitchen) == Memory(kitchen=kitchen)
     assert "starting over" in complaints[0]
@@ -145,7 +145,7 @@ def test_a_memory_that_cannot_be_read_starts_over_and_says_so() -> None:
 def test_a_store_that_fails_half_way_is_said_once(database: str, tmp_path: Path) -> None:
     """The conversation goes on."""
     complaints: list[str] = []
-    record = Record.open(new=True, warn=complaints.append)
+    record = Record.resume(new=True, warn=complaints.append)
     record.keep("hello", "Hello.", Memory())
     for file in tmp_path.glob("simmerline.db*"):
         file.write_bytes(b"spoilt" * 1000)
@@ -153,4 +153,4 @@ def test_a_store_that_fails_half_way_is_said_once(database: str, tmp_path: Path)
         record.keep("hello", "Hello.", Memory())
     assert len(complaints) == 1
     assert "without memory" in complaints[0]
-    assert record.rings() == ()
+    assert record.rings(record.id) == ()

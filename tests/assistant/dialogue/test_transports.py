@@ -5,7 +5,9 @@ from __future__ import annotations
 import asyncio
 import json
 import re
+import time
 from collections.abc import Callable, Iterator
+from contextlib import ExitStack, contextmanager
 from pathlib import Path
 from typing import Any
 
@@ -16,14 +18,17 @@ from sanic import Sanic
 from typer.testing import CliRunner
 
 from assistant.answering import reply_to
-from assistant.cli.app import app
+from assistant.cli.app import create_app as create_command
 from assistant.dialogue.domain import domain
 from assistant.dialogue.embedded import Conversation
 from assistant.dialogue.executor import KitchenExecutor
+from assistant.dialogue.keeper import Keeper
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.server import create_app
 from assistant.dialogue.slots import slots_of
+from assistant.drill import Sitting
 from assistant.replies import as_json
+from assistant.store import open_store, progress
 
 FT_M = 0.3048
 QUESTIONS = (
@@ -47,7 +52,7 @@ def by_action(text: str) -> dict[str, Any]:
 
 def by_command(*arguments: str) -> dict[str, Any]:
     """The answer of the command line."""
-    done = CliRunner().invoke(app, ["ask", "--json", *arguments])
+    done = CliRunner().invoke(create_command(), ["ask", "--json", *arguments])
     answer: dict[str, Any] = json.loads(done.stdout)
     return answer
 
@@ -56,7 +61,7 @@ def by_batch(tmp_path: Path, text: str, context: tuple[str, ...] = ()) -> dict[s
     """The answer of a file of questions."""
     lines = tmp_path / "questions.jsonl"
     lines.write_text(json.dumps({"text": text, "context": list(context)}) + "\n", encoding="utf-8")
-    answer: dict[str, Any] = json.loads(CliRunner().invoke(app, ["ask", "--jsonl", str(lines)]).stdout)
+    answer: dict[str, Any] = json.loads(CliRunner().invoke(create_command(), ["ask", "--jsonl", str(lines)]).stdout)
     return answer
 
 
@@ -129,11 +134,10 @@ def tracker(text: str, **slots: Any) -> dict[str, Any]:
 Send = Callable[..., httpx.Response]
 
 
-@pytest.fixture
-def client() -> Iterator[Send]:
-    """A function that sends to the action server's app, in this process and without a socket."""
-    Sanic.test_mode = True
-    app, messages, up = create_app(), asyncio.Queue[dict[str, str]](), asyncio.Event()
+@contextmanager
+def serving(app: Sanic) -> Iterator[Send]:
+    """A function that sends to an action server's app, in this process and without a socket."""
+    messages, up = asyncio.Queue[dict[str, str]](), asyncio.Event()
 
     async def started(message: Any) -> None:
         up.set()
@@ -156,6 +160,19 @@ def client() -> Iterator[Send]:
         lifespan = runner.run(start())
         yield lambda path, method="POST", **what: runner.run(go(path, method, what))
         runner.run(stop(lifespan))
+
+
+@pytest.fixture(autouse=True)
+def _many_apps() -> None:
+    """Sanic allows several apps of one name in tests alone."""
+    Sanic.test_mode = True
+
+
+@pytest.fixture
+def client() -> Iterator[Send]:
+    """A function that sends to an action server that keeps nothing."""
+    with serving(create_app()) as send:
+        yield send
 
 
 def good_call(**changed: Any) -> dict[str, Any]:
@@ -218,3 +235,67 @@ def test_a_call_without_domain_is_asked_for_it(client: Send) -> None:
 def test_the_server_lists_the_actions_of_the_domain(client: Send) -> None:
     """What Rasa may call is what is served."""
     assert sorted(a["name"] for a in client("/actions", "GET").json()) == sorted(domain()["actions"])
+
+
+@pytest.fixture
+def served(database: str) -> Iterator[Callable[[], Send]]:
+    """A function that starts an action server with a store, as `simmerline actions` does; the one before is stopped."""
+    with ExitStack() as running:
+
+        def start() -> Send:
+            running.close()
+            keeper = Keeper.open(pytest.fail)
+            running.callback(keeper.close)
+            return running.enter_context(serving(create_app(keeper)))
+
+        yield start
+
+
+def talk_to(send: Send, sender: str, text: str, **slots: Any) -> tuple[list[str], dict[str, Any]]:
+    """What the server says to one utterance, and the slots it sets."""
+    heard = {**tracker(text, **slots), "sender_id": sender}
+    body = send("/webhook", json=good_call(tracker=heard)).json()
+    texts = [r["text"] for r in body["responses"]]
+    return texts, {e["name"]: e["value"] for e in body["events"] if e["event"] == "slot"}
+
+
+def test_timers_over_http_are_the_senders_own_and_outlive_the_server(served: Callable[[], Send]) -> None:
+    """Set on one server, asked after on the next, and rung there; another sender has none."""
+    send = served()
+    texts, _ = talk_to(send, "line cook", "set a timer for the beans, 90 minutes")
+    assert texts[0].startswith("Timer for the beans set: 1 h 30 min, until ")
+    assert talk_to(send, "line cook", "set a timer for 1 second for the eggs")[0][0].startswith("Timer for the eggs")
+    time.sleep(1.1)
+    send = served()
+    assert talk_to(send, "pastry", "how long left") == talk_to(send, "pastry", "how long left")
+    assert talk_to(send, "pastry", "how long left")[0] == ["No timer is running."]
+    assert talk_to(send, "line cook", "thanks")[0] == ["The timer for the eggs is up.", "You are welcome."]
+    assert talk_to(send, "line cook", "thanks")[0] == ["You are welcome."]
+    left = talk_to(send, "line cook", "how long left on the beans")[0]
+    assert re.match(r"Beans: 1 h (29|30) min left, until ", left[0])
+
+
+def test_what_a_trainee_answers_is_kept_under_the_name_given(served: Callable[[], Send]) -> None:
+    """One answer a question, also over HTTP, and none for a trainee without a name."""
+    send = served()
+    _, slots = talk_to(send, "trainee", "quiz me on boiling, I am Ana")
+    talk_to(send, "trainee", "next", drill=slots["drill"])
+    _, nameless = talk_to(send, "trainee", "quiz me on boiling")
+    talk_to(send, "trainee", "next", drill=nameless["drill"])
+    store = open_store()
+    answers = progress.of_trainee(store, "ana")
+    store.close()
+    assert [(a.name, a.seed, a.right) for a in answers] == [("Ana", 1, False)]
+    assert Sitting(themes=("boiling",)).question.id == answers[0].question
+
+
+def test_without_a_store_a_timer_is_refused_in_words_and_the_rest_goes_on(monkeypatch: pytest.MonkeyPatch) -> None:
+    """And once the store is there again, timers are."""
+    complaints: list[str] = []
+    monkeypatch.setenv("SIMMERLINE_DB", "sqlite:////dev/null/simmerline.db")
+    with serving(create_app(Keeper.open(complaints.append))) as send:
+        assert "cannot keep a timer" in talk_to(send, "cook", "set a timer for 10 minutes")[0][0]
+        assert talk_to(send, "cook", "thanks")[0] == ["You are welcome."]
+        monkeypatch.setenv("SIMMERLINE_DB", "sqlite:///:memory:")
+        assert talk_to(send, "cook", "set a timer for 10 minutes")[0][0].startswith("Timer set: 10 min")
+    assert all("without memory" in complaint for complaint in complaints)

@@ -1,0 +1,86 @@
+"""What a conversation has the store keep beside its words: timers, and how trainees do in the drill."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Self, TypeVar
+
+from assistant.clock import now_here
+from assistant.store import StoreError, open_store
+from rules.model import Request
+
+if TYPE_CHECKING:
+    from assistant.drill import Sitting
+    from assistant.store.database import Store
+
+T = TypeVar("T")
+
+
+@dataclass(kw_only=True)
+class Keeper:
+    """Keeps for any number of conversations, by the name that each has in its tracker.
+
+    warn: is told what is wrong with the store; the conversations go on without it, until a timer is asked for again
+    store: None where there is none to be had
+    """
+
+    warn: Callable[[str], None]
+    store: Store | None = None
+
+    @classmethod
+    def open(cls, warn: Callable[[str], None]) -> Self:
+        """A keeper with the store that open_store finds."""
+        keeper = cls(warn=warn)
+        keeper.reopen()
+        return keeper
+
+    def reopen(self) -> None:
+        """Open the store, where it is not."""
+        try:
+            self.store = self.store or open_store()
+        except StoreError as fault:
+            self._do_without(fault)
+
+    def timed(self, request: Request, conversation: str) -> str | None:
+        """Do what is asked about timers, and say what came of it; None where there is no store to keep them."""
+        from assistant.timers import obey
+
+        self.reopen()
+        return self.kept(lambda store: obey(store, request, now_here(), conversation).text)
+
+    def rings(self, conversation: str) -> tuple[str, ...]:
+        """What the timers of a conversation have to announce by now, each once."""
+        from assistant.timers import rings
+
+        return self.kept(lambda store: rings(store, now_here(), conversation)) or ()
+
+    def drilled(self, before: Sitting | None, after: Sitting | None) -> None:
+        """Keep the answer that a trainee gave between two states of a drill, where one was given under a name."""
+        if not before or not after or not after.name or after.at != before.at + 1:
+            return
+        from assistant.store.progress import DrillAnswer, record
+
+        right = after.right > before.right
+        answer = DrillAnswer(after.name, after.seed, before.question.id, right, now_here())
+        self.kept(lambda store: record(store, answer))
+
+    def kept(self, work: Callable[[Store], T]) -> T | None:
+        """What some work with the store gives; None where there is none, or no longer."""
+        if self.store is None:
+            return None
+        try:
+            return work(self.store)
+        except StoreError as fault:
+            self._do_without(fault)
+            return None
+
+    def close(self) -> None:
+        """Let go of the store."""
+        if self.store:
+            self.store.close()
+
+    def _do_without(self, fault: StoreError) -> None:
+        self.close()
+        self.store = None
+        self.warn(fault.going_on)
