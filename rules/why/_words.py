@@ -166,10 +166,10 @@ def drying_figure(case: Case) -> Figure:
 
 
 def drying_equation(case: Case) -> str:
-    """Diffusion of vapor with its numbers."""
+    """Diffusion of vapour with its numbers."""
     ratio = drying_ratio(case.here.elevation_m)
     return (
-        "Vapor spreads as 1/p: p_sea/p_here = "
+        "Vapour spreads as 1/p: p_sea/p_here = "
         f"{number(air.SEA_LEVEL_PA, 0)}/{number(air.pressure_pa(case.here.elevation_m), 0)} = {ratio:.2f}."
     )
 

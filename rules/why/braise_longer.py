@@ -50,7 +50,7 @@ def explain(case: Case) -> Explanation:
             + by_side(
                 case,
                 above="Keep the lid on, start with a little more liquid and go by the fork, or let a pressure "
-                "cooker take the altitude out of it.",
+                "cooker take the elevation out of it.",
                 level="Keep the lid on and go by the fork.",
                 below="Keep the lid on and go by the fork.",
             )

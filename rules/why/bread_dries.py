@@ -14,7 +14,7 @@ def explain(case: Case) -> Explanation:
     return Explanation(
         line=by_side(
             case,
-            above=f"Bread dries about {percent} % faster {at(case)}, more where the air is dry, because vapor gets "
+            above=f"Bread dries about {percent} % faster {at(case)}, more where the air is dry, because vapour gets "
             "away sooner through thin air.",
             level=f"Bread dries at its usual pace {at(case)}; higher up thin, dry air takes its moisture sooner.",
             below=f"Bread dries about {percent} % more slowly {at(case)} in equally damp air.",
@@ -24,10 +24,10 @@ def explain(case: Case) -> Explanation:
             "it is dry. "
             + by_side(
                 case,
-                above=f"Around the loaf vapor gets away about {percent} % faster, and flour that was dry to begin "
+                above=f"Around the loaf vapour gets away about {percent} % faster, and flour that was dry to begin "
                 "with held less. ",
                 level="It goes as the recipe expects. ",
-                below=f"Around the loaf vapor gets away about {percent} % more slowly. ",
+                below=f"Around the loaf vapour gets away about {percent} % more slowly. ",
             )
             + by_side(
                 case,

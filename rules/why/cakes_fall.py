@@ -18,7 +18,7 @@ def explain(case: Case) -> Explanation:
             above=f"The same leavening swells to {ratio} times the room {at(case)}, so a cake rises past what its "
             "crumb can hold, and sinks.",
             level=f"A cake that falls {at(case)} has too much leavening or sugar, or came out before it had set.",
-            below=f"A cake that falls {at(case)} is not falling for the altitude: look at leavening, sugar and the "
+            below=f"A cake that falls {at(case)} is not falling for the elevation: look at leavening, sugar and the "
             "oven.",
         ),
         paragraph=(

@@ -30,7 +30,7 @@ def explain(case: Case) -> Explanation:
         paragraph=(
             "Hot water draws sweetness and body out of coffee; cooler water leaves them and takes mostly the sour. "
             f"{boils(case)} The brewing standard is {band} where water meets coffee, and {verdict}. {advice}A brewer "
-            "under pressure, such as an espresso machine or a stove-top pot, minds the altitude less."
+            "under pressure, such as an espresso machine or a stove-top pot, minds the elevation less."
         ),
         equations=(
             boiling_equation(case),

@@ -15,7 +15,7 @@ def explain(case: Case) -> Explanation:
             case,
             above=f"Cookies spread {at(case)} because the gas pushes them out before flour and egg have set.",
             level=f"Cookies that spread {at(case)} are too warm, too sweet, too fat or short of flour.",
-            below=f"Cookies that spread {at(case)} are too warm, too sweet, too fat or short of flour; the altitude "
+            below=f"Cookies that spread {at(case)} are too warm, too sweet, too fat or short of flour; the elevation "
             "is not to blame.",
         ),
         paragraph=(

@@ -1,4 +1,4 @@
-"""Yeast dough rises sooner, and so with less flavor."""
+"""Yeast dough rises sooner, and so with less flavour."""
 
 from rules.case import Case
 from rules.say import number
@@ -21,15 +21,15 @@ def explain(case: Case) -> Explanation:
             below=f"Dough rises a little more slowly {at(case)} because the air presses harder on its gas.",
         ),
         paragraph=(
-            f"Yeast works no faster for the altitude; it goes by warmth, sugar and salt. {gas_swells(case)} "
+            f"Yeast works no faster for the elevation; it goes by warmth, sugar and salt. {gas_swells(case)} "
             + by_side(
                 case,
                 above=f"So dough looks doubled in about {share} % of the time, and it has had that much less time to "
-                "build flavor and strength. Left as long as the recipe says, it stretches too far and falls. ",
+                "build flavour and strength. Left as long as the recipe says, it stretches too far and falls. ",
                 level="Let it rise until doubled, as the recipe says. ",
                 below="So give it a little longer, until it has doubled. ",
             )
-            + "Watch the dough, not the clock, and stop at double. For flavor, use a little less yeast or a cooler "
+            + "Watch the dough, not the clock, and stop at double. For flavour, use a little less yeast or a cooler "
             "place, or punch it down and let it rise again."
         ),
         equations=(gas_equation(case),),

@@ -9,15 +9,15 @@ SOURCES = ("computed", "us-std-atm-1976", "usda-fsis-high-altitude")
 
 
 def explain(case: Case) -> Explanation:
-    """Vapor gets away faster through thin air, and the air is drier too."""
+    """Vapour gets away faster through thin air, and the air is drier too."""
     percent = drying_percent(case)
     return Explanation(
         line=by_side(
             case,
-            above=f"Food dries about {percent} % faster {at(case)} even in equally damp air, because vapor gets away "
+            above=f"Food dries about {percent} % faster {at(case)} even in equally damp air, because vapour gets away "
             "more easily through thin air.",
-            level=f"Food dries at its usual rate {at(case)}; higher up vapor gets away more easily through thin air.",
-            below=f"Food dries about {percent} % more slowly {at(case)}, because vapor has denser air to get through.",
+            level=f"Food dries at its usual rate {at(case)}; higher up vapour gets away more easily through thin air.",
+            below=f"Food dries about {percent} % more slowly {at(case)}, because vapour has denser air to get through.",
         ),
         paragraph=(
             "Moisture leaves food by pushing through the air around it. The thinner the air, the less is in its way. "

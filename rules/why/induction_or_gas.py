@@ -23,7 +23,7 @@ def explain(case: Case) -> Explanation:
             + by_side(
                 case,
                 above=f"Getting there takes about {less} % less heat than at sea level, so an electric or induction "
-                "plate brings it up sooner, since it loses nothing to altitude. Gas loses some of its heat to thin "
+                "plate brings it up sooner, since it loses nothing to elevation. Gas loses some of its heat to thin "
                 "air, which evens that out. ",
                 level="Both give what they are rated for. ",
                 below="Both give what they are rated for. ",

@@ -33,7 +33,7 @@ def explain(case: Case) -> Explanation:
                 "weigh. ",
             )
             + "It is the first thing to change, since it does the most. Where soda has buttermilk or other acid to "
-            "neutralize, keep enough for that."
+            "neutralise, keep enough for that."
         ),
         equations=(gas_equation(case),),
         figures=(gas_figure(case),),

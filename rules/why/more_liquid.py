@@ -24,7 +24,7 @@ def explain(case: Case) -> Explanation:
             + by_side(
                 case,
                 above="In dry mountain air the flour has given up some of its own water and takes that back from "
-                f"the dough. In the oven, vapor gets away about {percent} % faster {at(case)}. The tested tables add "
+                f"the dough. In the oven, vapour gets away about {percent} % faster {at(case)}. The tested tables add "
                 "one to four tablespoons of liquid to each cup, more the higher you are. ",
                 level=f"{capital(at(case))} flour and oven behave as the recipe expects, unless the weather is very "
                 "dry. Higher up the tested tables add one to four tablespoons of liquid to each cup. ",

@@ -27,7 +27,7 @@ def explain(case: Case) -> Explanation:
             below=f"A pot needs no extra water {at(case)}: it simmers no longer than at sea level.",
         ),
         paragraph=(
-            "At a bare simmer two things cancel. Vapor spreads faster through thin air, but the cooler liquid gives "
+            "At a bare simmer two things cancel. Vapour spreads faster through thin air, but the cooler liquid gives "
             f"off less of it. {capital(at(case))} an open pot 11 in (28 cm) across loses about "
             f"{case.say.volume(here_ml)} an hour, and at sea level {case.say.volume(sea_ml)}. "
             + by_side(

@@ -23,7 +23,7 @@ def explain(case: Case) -> Explanation:
             f"inside, against {open_pot} in an open pot. "
             + by_side(
                 case,
-                above="So it gives back everything the altitude took, and far more. ",
+                above="So it gives back everything the elevation took, and far more. ",
                 level="So it cooks in a fraction of the time, at sea level too. ",
                 below="So it cooks in a fraction of the time there too. ",
             )

@@ -11,7 +11,7 @@ SOURCES = ("us-std-atm-1976", "iapws-r7-97")
 
 
 def explain(case: Case) -> Explanation:
-    """Weather maps take the altitude out; a pot feels it."""
+    """Weather maps take the elevation out; a pot feels it."""
     say = case.say
     wrong_c = water.saturation_temp_c(air.SEA_LEVEL_PA)
     own, reported = say.pressure(case.here.pressure_pa), say.pressure(air.SEA_LEVEL_PA)
@@ -21,7 +21,7 @@ def explain(case: Case) -> Explanation:
         f"real one, {own}.",
         paragraph=(
             "Forecasters want to compare towns, so they add or take away a column of air until every station reads "
-            f"as if it stood at the sea. That shows highs and lows, but it hides the altitude. {capital(at(case))} "
+            f"as if it stood at the sea. That shows highs and lows, but it hides the elevation. {capital(at(case))} "
             f"standard air presses with {say.pressure(standard_pa)}, while the report "
             f"would say about {reported}. "
             + by_side(

@@ -31,9 +31,9 @@ def explain(case: Case) -> Explanation:
             "water gives as it cools. "
             + by_side(
                 case,
-                above="So altitude makes steam cooler, not safe. ",
-                level="At any altitude it is the same. ",
-                below="At any altitude it is the same. ",
+                above="So elevation makes steam cooler, not safe. ",
+                level="At any elevation it is the same. ",
+                below="At any elevation it is the same. ",
             )
             + "Open lids away from you and keep dry cloths for hot handles."
         ),

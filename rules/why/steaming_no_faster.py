@@ -14,7 +14,7 @@ def explain(case: Case) -> Explanation:
     boil = case.say.temp(case.here.boiling_c)
     return Explanation(
         line=f"Steam in an ordinary steamer is {boil} {at(case)}, exactly as hot as the boil, so steaming is no way "
-        "around the altitude.",
+        "around the elevation.",
         paragraph=(
             f"Steam is as hot as the water it comes from, as long as the lid lets it out. {boils(case)} "
             + by_side(
@@ -23,7 +23,7 @@ def explain(case: Case) -> Explanation:
                 level="So steaming takes about as long as boiling, as the recipe says. ",
                 below=f"So tender vegetables take {slow.words}. ",
             )
-            + "Steaming has other merits: it washes out less flavor and breaks nothing. Start with more water under "
+            + "Steaming has other merits: it washes out less flavour and breaks nothing. Start with more water under "
             "the basket, and pack loosely so the steam gets around. A steamer that is sealed and works under "
             "pressure is another matter, and is much hotter."
         ),

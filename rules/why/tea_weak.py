@@ -21,7 +21,7 @@ def explain(case: Case) -> Explanation:
             below=f"Black tea wants boiling water, and {at(case)} that is {boil}, hotter than at sea level.",
         ),
         paragraph=(
-            "Leaves give up color and taste faster in hotter water, and black tea is made at the full boil. "
+            "Leaves give up colour and taste faster in hotter water, and black tea is made at the full boil. "
             f"{boils(case)} "
             + by_side(
                 case,

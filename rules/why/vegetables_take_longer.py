@@ -31,7 +31,7 @@ def explain(case: Case) -> Explanation:
                 f"{tender.words}. ",
             )
             + "Steaming is no faster, since steam in an open steamer is no hotter than the boil. Cut them small, "
-            "keep the lid on, and go by the bite. Green ones lose color with every extra minute, so taste early."
+            "keep the lid on, and go by the bite. Green ones lose colour with every extra minute, so taste early."
         ),
         equations=(
             boiling_equation(case),

@@ -27,7 +27,7 @@ def explain(case: Case) -> Explanation:
             f"{standing} A drop of {swing} lowers it by {fall}, about as much as climbing {same_climb}. "
             + by_side(
                 case,
-                above="For pasta and stews that is nothing against what the altitude has already taken. ",
+                above="For pasta and stews that is nothing against what the elevation has already taken. ",
                 level="For pasta and stews that is nothing. ",
                 below="For pasta and stews that is nothing. ",
             )

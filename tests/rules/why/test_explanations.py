@@ -152,7 +152,7 @@ def test_a_lid_adds_next_to_nothing_to_the_boil() -> None:
 
 
 def test_salt_needed_is_never_claimed_beyond_where_the_law_holds() -> None:
-    assert "about 95 g in every liter, saltier than the sea" in explained("salt_in_water", 500).paragraph
+    assert "about 95 g in every litre, saltier than the sea" in explained("salt_in_water", 500).paragraph
     assert "more than 5 times as salty as the sea" in explained("salt_in_water", 2133.6).paragraph
 
 
