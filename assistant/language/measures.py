@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from spacy.language import Language
 from spacy.tokens import Doc
 
+from assistant.language.cues import cues
 from assistant.language.heard import Measure, Number
 from rules import tables
 
@@ -30,6 +31,10 @@ SI = {
     "portion": "portion",
 }
 SMALLER = {"hour": ("minute",), "minute": ("second",), "day": ("hour",), "pound": ("ounce",), "kilogram": ("gram",)}
+BAROMETERS = cues("barometer", "names")
+BAROMETER_REACH = 6
+# what a barometer reads without a unit, or in inches [its unit]
+BAROMETER_SCALES = {"inHg": (15.0, 32.0), "hPa": (480.0, 1090.0)}
 # words that may stand between a number and its unit
 FILLERS = ("whole", "full", "more", "good", "solid", "heaped", "level", "additional", "extra", "-", "hungry")
 
@@ -82,7 +87,34 @@ def to_si(value: float, unit: str) -> float:
 def hear(words: Sequence[str], spelled: Sequence[str], numbers: Sequence[Number]) -> tuple[Measure, ...]:
     """The measures among words; spelled are the same words as written, for units that case tells apart."""
     found = [m for m in (_measure(words, spelled, number) for number in with_articles(words, numbers)) if m]
-    return tuple(_joined(words, _ranged(words, _compound(words, found, numbers), numbers)))
+    measures = _joined(words, _ranged(words, _compound(words, found, numbers), numbers))
+    return tuple(_barometric(words, measures, numbers))
+
+
+def _barometric(words: Sequence[str], found: list[Measure], numbers: Sequence[Number]) -> list[Measure]:
+    """Inches and bare figures behind a barometer are pressures: the barometer says 24.6 inches."""
+    ends = [end for name in BAROMETERS for end in _ends(words, name.split())]
+    if not ends:
+        return found
+    inches = {m.start: m.end for m in found if m.unit == "in"}
+    taken = {i for m in found if m.unit != "in" for i in range(m.start, m.end)}
+    read = []
+    for number in numbers:
+        near = number.start not in taken and any(0 <= number.start - end < BAROMETER_REACH for end in ends)
+        unit = next((unit for unit, (low, high) in BAROMETER_SCALES.items() if low <= number.value <= high), None)
+        if near and unit and (unit == "inHg" or number.start not in inches):
+            read.append(_pressure(number, inches.get(number.start, number.end), unit))
+    starts = {m.start for m in read}
+    return sorted([*(m for m in found if m.start not in starts), *read], key=lambda m: m.start)
+
+
+def _ends(words: Sequence[str], phrase: Sequence[str]) -> list[int]:
+    return [i + len(phrase) for i in range(len(words)) if list(words[i : i + len(phrase)]) == list(phrase)]
+
+
+def _pressure(number: Number, end: int, unit: str) -> Measure:
+    value = to_si(number.value, unit)
+    return Measure(number.start, end, "pressure", value, value, number.value, unit)
 
 
 def with_articles(words: Sequence[str], numbers: Sequence[Number]) -> list[Number]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 import re
 from collections.abc import Sequence
+from itertools import takewhile
 
 from spacy.language import Language
 from spacy.tokens import Doc
@@ -23,6 +24,7 @@ TENS = {
     "ninety": 90,
 }  # fmt: skip
 SCALES = {"hundred": 100, "thousand": 1000, "thousands": 1000}
+THOUSANDS = {**SCALES, "k": 1000}
 PARTS = {"half": 1 / 2, "third": 1 / 3, "quarter": 1 / 4, "eighth": 1 / 8}
 PARTS |= {f"{word}s": part for word, part in PARTS.items()}
 DIGITS = re.compile(r"(?:\d|\.\d)[\d.,/]*k?", re.IGNORECASE)
@@ -48,7 +50,7 @@ def hear(words: Sequence[str]) -> tuple[Number, ...]:
     while at < len(words):
         number = _fraction(words, at) or _whole(words, at)
         if number:
-            number = _signed(words, _and_a_part(words, number))
+            number = _signed(words, _and_a_part(words, _pointed(words, number)))
             found.append(number)
         at = number.end if number else at + 1
     return tuple(found)
@@ -159,13 +161,30 @@ def _join(group: float | None, value: float, words: Sequence[str], at: int, firs
 
 
 def _and_a_part(words: Sequence[str], number: Number) -> Number:
-    """Two and a half, one and three quarters."""
+    """Two and a half, one and three quarters, five and a half thousand."""
     if _word(words, number.end) != "and" or number.value != int(number.value):
         return number
     part = _fraction(words, number.end + 1) if number.end + 1 < len(words) else None
     if part is None or words[part.end - 1] in ("a", "an", "dozen"):
         return number
-    return Number(number.start, part.end, number.value + part.value)
+    return _scaled(words, Number(number.start, part.end, number.value + part.value))
+
+
+def _pointed(words: Sequence[str], number: Number) -> Number:
+    """Seven point two, seven point two five thousand."""
+    if _word(words, number.end) != "point" or number.value != int(number.value):
+        return number
+    digits_said = list(takewhile(lambda value: value in range(100), map(_small, words[number.end + 1 :])))
+    if not digits_said:
+        return number
+    part = float("0." + "".join(f"{digit:.0f}" for digit in digits_said))
+    return _scaled(words, Number(number.start, number.end + 1 + len(digits_said), number.value + part))
+
+
+def _scaled(words: Sequence[str], number: Number) -> Number:
+    """Five and a half THOUSAND, seven point two K."""
+    scale = THOUSANDS.get(_word(words, number.end))
+    return Number(number.start, number.end + 1, number.value * scale) if scale and number.value < scale else number
 
 
 def _signed(words: Sequence[str], number: Number) -> Number:

@@ -6,7 +6,7 @@ import json
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cache
-from itertools import pairwise
+from itertools import combinations, pairwise
 from typing import Any
 
 from spacy.language import Language
@@ -20,10 +20,14 @@ from rules.dishes import dishes
 WEIGHTS = "tables/topic_weights.json"
 CATALOGUE = "lexicon/topics.toml"
 CONCEPTS = "lexicon/concepts.toml"
-CUE_WEIGHT = 2.0
+CUE_WEIGHT = 1.0
 NOTHING_KNOWN = "out_of_scope"
 NOTHING_SAID = "help"
 START, END = "^", "$"
+BEGINS = "begins:"
+BEGINNINGS = (3, 4, 5)
+# features that do not show that a word is known
+UNSPECIFIC = (START, "has:", BEGINS)
 
 Doc.set_extension("topic", default=None, force=True)
 
@@ -66,7 +70,7 @@ def decide(doc: Doc) -> Topic:
     if not any(token.norm_.isalnum() for token in doc):
         return Topic(NOTHING_SAID, 0.0, ())
     learned, present = weights(), features(doc)
-    if not any(feature in learned.features for feature in present if not feature.startswith((START, "has:"))):
+    if not any(feature in learned.features for feature in present if not feature.startswith(UNSPECIFIC)):
         return Topic(NOTHING_KNOWN, 0.0, ())
     scores = dict(zip(learned.topics, learned.bias, strict=True))
     for feature in present:
@@ -109,11 +113,19 @@ def cue_scores(doc: Doc) -> dict[str, float]:
 
 
 def features(doc: Doc) -> tuple[str, ...]:
-    """What the learned table looks at: words, pairs of words, concepts, with what was heard put in place of words."""
+    """What the learned table looks at: words, pairs of words, how words begin, concepts and pairs of them.
+
+    What was heard stands in place of its words. The words of a measure speak for no concept: 20 quarts is no canning.
+    """
     line = (START, *outline(doc), END)
+    words = [word for word in line[1:-1] if not word.startswith("<")]
     pairs = [f"{a} {b}" for a, b in pairwise(line)]
-    spoken = sorted({f"has:concept:{concept}" for token in doc for concept in concepts_of(token.norm_)})
-    return tuple(dict.fromkeys([*line[1:-1], *pairs, *spoken, *flags(doc)]))
+    begins = [BEGINS + word[:n] for word in words for n in BEGINNINGS if len(word) > n]
+    measured = {i for measure in doc._.measures for i in range(measure.start, measure.end)}
+    spoken = sorted({c for token in doc if token.i not in measured for c in concepts_of(token.norm_)})
+    together = [f"has:concept:{a} {b}" for a, b in combinations(spoken, 2)]
+    spoken = [f"has:concept:{concept}" for concept in spoken]
+    return tuple(dict.fromkeys([*line[1:-1], *pairs, *begins, *spoken, *together, *flags(doc)]))
 
 
 @cache

@@ -22,7 +22,7 @@ from assistant.language.pipeline import read
 from rules import tables
 
 FOLDER = "utterances/train"
-RIDGE = 4e-4
+RIDGE = 1e-4
 STEPS = 200
 RATE = 0.5
 SMALLEST_WEIGHT = 0.02
