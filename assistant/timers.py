@@ -120,6 +120,15 @@ def action(text: str) -> Action:
     return next((what for what, pattern in cues() if pattern.search(said)), "set")
 
 
+def spoken_of(text: str) -> bool:
+    """Whether a text speaks of timers or of being called, rather than only of a length of time.
+
+    >>> spoken_of("ping me in 20 minutes"), spoken_of("the recipe says 2 hours")
+    (True, False)
+    """
+    return any(word in text.casefold() for word in tables.read_toml(WORDS)["spoken"].split())
+
+
 @cache
 def cues() -> tuple[tuple[Action, re.Pattern[str]], ...]:
     """What is done with timers, and the pattern that tells it, in the order in which they count."""

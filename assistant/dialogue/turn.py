@@ -23,6 +23,8 @@ from rules.say import Say
 GIVING = (*PASSING, "set_kitchen", "calibrate")
 # what a cook says after a why to go back to the work
 TO_DO = ("dish", "dish_class", "method", "quantity", "portions", "time_min", "service_time", "gauge_pa", "covered")
+# what was said of one way to cook and does not hold for another
+OF_A_METHOD = dict.fromkeys(("time_min", "time_high_min", "temperature_c", "gauge_pa", "covered"))
 # questions that can be asked of twice as much
 SCALED = ("time", "temperature", "convert_recipe", "schedule")
 BRIEFEST, DEEPEST = 1, 3
@@ -65,7 +67,8 @@ def aside(text: str, memory: Memory) -> Answer | None:
         taken = MOVES[move.id](text, memory, move)
         return taken.answer if taken.memory == memory and not taken.answer.missing else None
     heard = hear(text, memory)
-    return reply_to_request(settle_in(heard.request, memory.kitchen)) if passes(heard) else None
+    by_the_way = passes(heard) or (heard.request.topic == "why" and not known(heard.request, memory.asked))
+    return reply_to_request(settle_in(heard.request, memory.kitchen)) if by_the_way else None
 
 
 def ask(memory: Memory) -> Answer:
@@ -110,8 +113,7 @@ def converse(text: str, memory: Memory, depth: int | None = None) -> Turn:
     heard = hear(text, memory)
     if heard.depth and memory.request and passes(heard):
         return answer_again(text, memory, depth=depth or heard.depth)
-    if asks_after_another_timer(heard, memory.request):
-        heard = replace(heard, request=replace(heard.request, topic="timer"))
+    heard = in_context(heard, memory.request)
     question = merge(basis(heard, memory), heard)
     if question.topic == "set_kitchen" and memory.kitchen.elevation_m is not None:
         question = replace(question, **{slot: getattr(heard.request, slot) for slot in PLACE_SLOTS})
@@ -139,7 +141,8 @@ def basis(heard: Hearing, memory: Memory) -> Request | None:
     if memory.recipe and not now.recipe and moves.back_to_recipe(now.text):
         return moved(memory.recipe, last)
     leaves_why = any(getattr(now, slot) for slot in TO_DO) if heard.elliptical else now.topic != "why"
-    return moved(memory.before, last) if memory.before and leaves_why else last
+    question = moved(memory.before, last) if memory.before and leaves_why else last
+    return replace(question, **OF_A_METHOD) if now.method not in (None, question.method) else question
 
 
 def after(question: Request, memory: Memory) -> Memory:
@@ -151,10 +154,23 @@ def after(question: Request, memory: Memory) -> Memory:
     return replace(memory, request=question, before=before, recipe=recipe)
 
 
-def asks_after_another_timer(heard: Hearing, last: Request | None) -> bool:
-    """Whether a dish alone is said after something was done about timers that are running: and the beans?"""
-    now, running = heard.request, last is not None and last.topic == "timer" and timers.action(last.text) != "set"
-    return running and heard.elliptical and now.dish is not None and now.method is None
+def in_context(heard: Hearing, last: Request | None) -> Hearing:
+    """An utterance as the question before makes it plain.
+
+    A dish alone, after timers that are running, asks after its timer; a length of time without a word of timers, and a
+    baseline without a kitchen, belong to the question.
+    """
+    now = heard.request
+    if last is None:
+        return heard
+    running = last.topic == "timer" and timers.action(last.text) != "set"
+    if running and heard.elliptical and now.dish and not now.method:
+        return replace(heard, request=replace(now, topic="timer"))
+    no_timer = now.topic == "timer" and last.topic != "timer" and not timers.spoken_of(now.text)
+    no_kitchen = now.topic == "set_kitchen" and now.from_elevation_m is not None and now.elevation_m is None
+    if no_timer or no_kitchen:
+        return replace(heard, elliptical=True, request=replace(now, topic=last.topic))
+    return heard
 
 
 def is_about_timers(turn: Turn) -> bool:
@@ -176,7 +192,7 @@ def hear(text: str, memory: Memory) -> Hearing:
     if known(heard.request, word):
         return replace(heard, elliptical=False)
     frame = moves.pieces()[word].frame
-    if not frame or not (bare or passes(heard)):
+    if not frame or not (bare or passes(heard) or word == "recipe"):
         return replace(heard, elliptical=bare)
     framed = listen(frame.format(text.strip(" .?!,;")), memory.kitchen)
     if not known(framed.request, word):
