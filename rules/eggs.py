@@ -8,7 +8,7 @@ from rules import conduction, dishes
 from rules.book import Part, rule
 from rules.case import Case
 from rules.model import Caution, Figure
-from rules.say import duration, duration_span, number, round_time_min
+from rules.say import duration, duration_span, number, round_time_min, to_c
 from rules.times import stated_span, time_figures
 
 FRIDGE_C, ROOM_C = 4.0, 21.0
@@ -16,6 +16,7 @@ LARGE_G = 56.7
 MEDIUM_G, EXTRA_LARGE_G = 49.6, 63.8
 YOLK_C = {"soft": 63.0, "medium": 70.0, "hard": 77.0}
 PUBLISHED_FT_M = 1524.0
+BARELY_COOKED = {"hollandaise", "sabayon", "chocolate mousse", "cold souffle", "eggnog"}
 
 
 def slowdown(water_c: float, reference_c: float, yolk_c: float) -> float:
@@ -181,6 +182,15 @@ def published(case: Case) -> Part | None:
         because="Extension advice is more generous: a three-minute egg may take five at 5,000 ft. By heat alone the "
         f"three minutes become {duration(3 * factor)} here, so open one egg to be sure."
     )
+
+
+@rule("egg.sauce_safety", "usda-fsis-safe-temperatures")
+def sauce_safety(case: Case) -> Part | None:
+    """Sauces of egg that is barely cooked."""
+    if BARELY_COOKED.isdisjoint(dishes.kin(case.request.dish)):
+        return None
+    text = f"Use pasteurised eggs, or bring it to {case.say.temp(to_c(160))}: barely cooked egg can carry salmonella."
+    return Part(cautions=(Caution("note", text, ("usda-fsis-safe-temperatures",)),))
 
 
 @rule("boil.egg_safety", "usda-fsis-safe-temperatures")

@@ -67,6 +67,10 @@ def has_formula(request: Request) -> bool:
     from rules.topics.bake_adjust import BAKED, STYLES
 
     baked = STYLES.get(request.dish_class or "general", request.dish_class) in BAKED
+    if request.dish_class == "custard" and request.subject is None:
+        from rules.dishes import usual_method
+
+        return usual_method(request.dish, "custard") == "bake"
     return baked or (request.subject is not None and not (request.dish_class and request.subject in ANY_DISH_HAS))
 
 

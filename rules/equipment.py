@@ -9,9 +9,10 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cache
 
-from rules import air, water
+from rules import air
 from rules.book import Part, rule
 from rules.case import Case
+from rules.methods.pressure_cook import inside_c
 from rules.model import Caution, Request
 from rules.say import FT_PER_M, PSI_PER_PA, number, round_to
 from rules.tables import read_toml
@@ -68,11 +69,6 @@ def note(case: Case) -> Part | None:
     )
 
 
-def inside_c(case: Case, gauge_pa: float, *, at_sea: bool = False) -> float:
-    """Temperature of saturated steam at a gauge pressure [Pa] here, or at sea level [degC]."""
-    return water.saturation_temp_c((case.sea if at_sea else case.here).pressure_pa + gauge_pa)
-
-
 def high(case: Case) -> bool:
     """Whether the kitchen is high enough for any of this to show."""
     return case.sea.boiling_c - case.here.boiling_c > NOTICEABLE_K
@@ -84,7 +80,7 @@ def pressure_marks(id: str) -> Callable[[Case], Advice]:
     def advise(case: Case) -> Advice:
         gauges: list[float] = _rows()[id]["gauge_psi"]  # type: ignore[assignment]
         reached = ", ".join(
-            f"{name} ({number(psi)} psi) {case.say.temp(inside_c(case, psi / PSI_PER_PA))}"
+            f"{name} ({number(psi)} psi) {case.say.temp(inside_c(case.here, psi / PSI_PER_PA))}"
             for name, psi in zip(("LOW", "HIGH"), gauges, strict=True)
         )
         rings = (
@@ -179,7 +175,7 @@ def espresso(case: Case) -> Advice | None:
     """Espresso machines: pump pressure, brew water and the steam boiler."""
     if not high(case):
         return None
-    here, sea = inside_c(case, STEAM_BOILER_GAUGE_PA), inside_c(case, STEAM_BOILER_GAUGE_PA, at_sea=True)
+    here, sea = (inside_c(air_here, STEAM_BOILER_GAUGE_PA) for air_here in (case.here, case.sea))
     over = case.here.boiling_c < ESPRESSO_WATER_C
     set_c = min(ESPRESSO_WATER_C, case.here.boiling_c - 1)
     return Advice(
@@ -281,8 +277,8 @@ def pressure_steamer(case: Case) -> Advice | None:
         return None
     psi = 15 / PSI_PER_PA
     return Advice(
-        because=f"At {case.say.gauge(psi)} the steam is {case.say.temp(inside_c(case, psi))} here, against "
-        f"{case.say.temp(inside_c(case, psi, at_sea=True))} at sea level.",
+        because=f"At {case.say.gauge(psi)} the steam is {case.say.temp(inside_c(case.here, psi))} here, against "
+        f"{case.say.temp(inside_c(case.sea, psi))} at sea level.",
         sources=("iapws-r7-97",),
     )
 

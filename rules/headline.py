@@ -7,6 +7,9 @@ from rules.model import Figure
 from rules.say import duration_span
 from rules.tables import read_toml
 
+# what nobody calls simmered or poached
+NO_GERUND = ("popcorn", "custard", "sauce")
+
 
 def takes(case: Case, method: str, figures: tuple[Figure, Figure]) -> str:
     """The headline of a time: "Roast chicken takes 70 to 110 min at 7,000 ft, as at sea level."."""
@@ -36,6 +39,6 @@ def doing(case: Case, method: str) -> str:
     if food is None:
         return str(row["gerund"]).capitalize()
     named = any(f" {word} " in f" {food} " for word in row["heard_as"])
-    named = named or case.dish_class == "popcorn"
+    named = named or case.dish_class in NO_GERUND
     said = food if named else f"cooking {food} sous vide" if method == "sous_vide" else f"{row['gerund']} {food}"
     return said[:1].upper() + said[1:]

@@ -24,7 +24,7 @@ CSU_K_PER_M = 10 / 1.8 / 1524
 
 @dataclass(frozen=True, slots=True)
 class Stage:
-    """A stage of boiled sugar at sea level [degC], its sugar by mass [%], and the cold-water test.
+    """A stage of boiled sugar at sea level [degC], and its cold-water test.
 
     shifts: whether water still sets its temperature, so that it moves with the boiling point
     """
@@ -33,7 +33,6 @@ class Stage:
     label: str
     low_c: float
     high_c: float
-    sugar_percent: float
     shifts: bool
     cold_water: str
 
@@ -51,7 +50,6 @@ def stages() -> dict[str, Stage]:
             r["label"],
             to_c(float(r["low_f"])),
             to_c(float(r["high_f"])),
-            float(r["sugar_percent"]),
             r["shifts"] == "yes",
             r["cold_water"],
         )
@@ -108,6 +106,7 @@ def stage_temperature(case: Case) -> Part | None:
         figures=tuple(_figure(case, s) for s in told),
         headline=_headline(case, one, drop_k),
         because=_why(case, one, drop_k),
+        sources=("common-practice",) if one and not one.shifts else (),
         maths=f"T here = T sea level − ({number(case.sea.boiling_c, 1)} − {number(case.here.boiling_c, 1)}) = T − "
         f"{number(drop_k, 1)} K.",
     )

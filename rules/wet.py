@@ -16,6 +16,7 @@ from rules.say import FT_PER_M, duration_span, number, round_to
 from rules.times import stated_span, time_figures
 
 NOTICEABLE_K = 0.05
+LEAST_EXTRA_ML = 20.0
 RICE_FROM_K = 3.0
 LONGER_AS_PERCENT = 1.9
 TIMES = {2.0: "twice", 3.0: "three times", 4.0: "four times", 5.0: "five times"}
@@ -183,12 +184,13 @@ def pace_words(factor: float) -> str:
 
 def _why(case: Case, time: WetTime, heats: Heats) -> str:
     moved = abs(heats.there_c - heats.here_c) >= NOTICEABLE_K
+    strongly = f"how strongly the {'cooler' if heats.there_c > heats.here_c else 'hotter'} heat tells on the food"
     if time.stated:
         base = duration_span(time.base_low_min, time.base_high_min)
-        of_what = f" The range around the {base} you gave is how much that may tell on the food." if moved else ""
+        of_what = f" The range around the {base} you gave is {strongly}." if moved else ""
     else:
         varies = dishes.classes()[case.dish_class].varies
-        of_what = f" The range covers {varies}{', and how much that tells on it' if moved else ''}."
+        of_what = f" The range covers {varies}{f', and {strongly}' if moved else ''}."
     return f"{_pace(case, heats, time.factor)}{of_what}"
 
 
@@ -264,7 +266,7 @@ def extra_liquid_rule(pot: Pot) -> Rule:
             from_elevation_m=case.there.elevation_m,
         )
         extra_ml = round_to(extra_ml, 10)
-        if extra_ml < 10:
+        if extra_ml < LEAST_EXTRA_ML:
             return None
         return Part(
             figures=(Figure("extra_liquid", "Extra liquid to start with", extra_ml, "ml"),),
@@ -304,8 +306,8 @@ def threshold(case: Case) -> Part | None:
         headline=f"{case.food.capitalize()} practically will not soften in an open pot at {case.place}: use a "
         "pressure cooker.",
         cautions=(Caution("warn", text, ("common-practice",)),),
-        because=f"Water boils at {case.say.temp(case.here.boiling_c)} here, under the "
-        f"{case.say.temp(soft.threshold_c)} below which the skins and walls of dried beans hold out.",
+        because=f"Under {case.say.temp(soft.threshold_c)} the skins and walls of dried beans hold out, and even a full "
+        "boil here is cooler than that.",
     )
 
 

@@ -124,6 +124,8 @@ def time(case: Case) -> Part:
 
 
 def _time_sources(case: Case) -> tuple[str, ...]:
+    if drying(case):
+        return ("computed",)
     if case.dish_class in DOUGHS:
         return ("egg-producers-cakes",)
     return ("carslaw-jaeger",) if heated_through(case.dish_class) else (kinetics.softening(case.dish_class).source,)

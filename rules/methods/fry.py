@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from rules import dry, popcorn
+from rules import dry, eggs, popcorn
 from rules.baking import frying
 from rules.boiling import boiling_point
 from rules.book import Part, rule
@@ -178,6 +178,7 @@ def hot_fat(case: Case) -> Part | None:
 
 NEEDS = ("elevation",)
 RULES = (
-    popcorn.pops, fat_temperature, time, boiling_point, dry.core, dry.check, smoke_point, popcorn.larger, hot_fat,
+    popcorn.pops, fat_temperature, time, boiling_point, dry.core, dry.check, smoke_point, popcorn.larger, eggs.safety,
+    hot_fat,
     popcorn.hot_fat,
 )  # fmt: skip

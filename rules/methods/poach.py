@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from rules import eggs
 from rules.boiling import boiling_point
 from rules.book import Part, Rule, rule
 from rules.case import Case
@@ -12,6 +13,7 @@ from rules.wet import Pot, check, time_part
 POACH_C = 76.5
 POACH_RANGE_C = (71.0, 82.0)
 LOWEST_C, HIGHEST_C = 40.0, 100.0
+OVER_WATER = ("sauce", "custard")
 
 
 def pot(case: Case) -> Pot:
@@ -35,14 +37,26 @@ def liquid_temperature(case: Case) -> Part:
     low_c, high_c = (here_c, here_c) if stated else (min(end, case.here.boiling_c) for end in POACH_RANGE_C)
     low, high = round(low_c, 2), round(high_c, 2)
     return Part(
-        figures=(
-            Figure("liquid_temperature", "Poaching liquid", round(here_c, 2), "degC", low, high, round(sea_c, 2)),
-        ),
-        steps=(
-            f"Hold the liquid at {case.say.temp_span(low_c, high_c)} by thermometer, with no bubbles breaking: the "
-            "look of the surface misleads where water boils cooler.",
-        ),
+        figures=(Figure("liquid_temperature", _label(case), round(here_c, 2), "degC", low, high, round(sea_c, 2)),),
+        steps=(_step(case, case.say.temp_span(low_c, high_c)),),
         because=_why(case, low_c, high_c, reached=here_c >= sea_c - 0.05),
+    )
+
+
+def _over_water(case: Case) -> bool:
+    return case.dish_class in OVER_WATER
+
+
+def _label(case: Case) -> str:
+    return "Water under the bowl" if _over_water(case) else "Poaching liquid"
+
+
+def _step(case: Case, held: str) -> str:
+    if _over_water(case):
+        return f"Keep the water under the bowl at {held}, clear of the bowl, and stir all the time."
+    return (
+        f"Hold the liquid at {held} by thermometer, with no bubbles breaking: the look of the surface misleads where "
+        "water boils cooler."
     )
 
 
@@ -50,8 +64,8 @@ def _why(case: Case, low_c: float, high_c: float, *, reached: bool) -> str:
     boil = case.say.temp(case.here.boiling_c)
     if reached:
         return (
-            f"{case.say.temp_span(low_c, high_c)} lies under the boil of {boil} here, so poaching liquid can be held "
-            "there at this elevation too."
+            f"{case.say.temp_span(low_c, high_c)} lies under the boil of {boil} here, so it can be held at "
+            "this elevation too."
         )
     return f"The boil, {boil} here, stands under the temperature you want: the liquid stops there, the time grows."
 
@@ -63,4 +77,4 @@ def time(case: Case) -> Part:
 
 
 NEEDS = ("elevation",)
-RULES: tuple[Rule, ...] = (boiling_point, liquid_temperature, time, check)
+RULES: tuple[Rule, ...] = (boiling_point, liquid_temperature, time, check, eggs.safety, eggs.sauce_safety)

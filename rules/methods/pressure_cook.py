@@ -11,7 +11,7 @@ from rules.case import Ambient, Case, celsius
 from rules.dishes import sea_level_time
 from rules.errors import within
 from rules.model import Caution, Figure
-from rules.say import FT_PER_M, PSI_PER_PA, duration, duration_span, round_time_min
+from rules.say import FT_PER_M, PSI_PER_PA, duration, duration_span, number, round_time_min
 from rules.tables import read_csv, read_toml
 from rules.wet import Heats, check, kidney_beans, time_part, wet_time
 
@@ -21,6 +21,7 @@ STOVE_TOP_GAUGE_PA = 15 / PSI_PER_PA
 HIGHEST_GAUGE_PA = 30 / PSI_PER_PA
 WORTH_IT_K, WORTH_IT_MIN = 1.5, 6.0
 NO_WAY_OUT = ("general", "egg")
+COOKERS = ("stovetop_pressure_cooker", "electric_pressure_cooker", "commercial_pressure_steamer")
 PRESSURE_CAUTION = Caution(
     "warn",
     "Never fill a pressure cooker past two thirds, half for beans, grains and anything that foams; keep the vent "
@@ -57,11 +58,16 @@ def gauge_pa(case: Case) -> float:
     if case.request.gauge_pa is not None:
         hint = "Domestic cookers run at 5 to 15 psi."
         return within("gauge pressure", case.request.gauge_pa, 0, HIGHEST_GAUGE_PA, "Pa", hint)
-    if not case.request.equipment:
-        return STOVE_TOP_GAUGE_PA
-    rows = {row["id"]: row for row in read_toml("lexicon/equipment.toml")["equipment"]}
-    owned = (rows[i]["gauge_psi"][-1] for i in case.request.equipment if rows.get(i, {}).get("gauge_psi"))
-    return next((psi / PSI_PER_PA for psi in owned), STOVE_TOP_GAUGE_PA)
+    return cooker(case)[1]
+
+
+def cooker(case: Case) -> tuple[str, float]:
+    """The pressure cooker to speak of and its gauge [Pa]: the cook's own at its highest mark, else a stove-top one."""
+    if case.request.equipment:
+        for row in read_toml("lexicon/equipment.toml")["equipment"]:
+            if row["id"] in case.request.equipment and row["id"] in COOKERS:
+                return f"your {row['label']}", row["gauge_psi"][-1] / PSI_PER_PA
+    return "a stove-top pressure cooker", STOVE_TOP_GAUGE_PA
 
 
 def heats(case: Case, gauge: float) -> Heats:
@@ -190,21 +196,22 @@ def way_out(case: Case) -> Part | None:
     if case.here.boiling_c > case.sea.boiling_c - WORTH_IT_K or case.dish_class in NO_WAY_OUT:
         return None
     table = Case(replace(case.request, time_min=None, time_high_min=None, from_elevation_m=None))
-    stove_top = wet_time(table, heats(table, STOVE_TOP_GAUGE_PA))
-    if stove_top is None or stove_top.base_mid_min < WORTH_IT_MIN:
+    name, gauge = cooker(case)
+    quick = wet_time(table, heats(table, gauge))
+    if quick is None or quick.base_mid_min < WORTH_IT_MIN:
         return None
     usual = sea_level_time(case.request.dish, case.dish_class, case.request.method or "")
-    if usual is not None and usual.high_min <= stove_top.base_high_min:
+    if usual is not None and usual.high_min <= quick.base_high_min:
         return None
-    low, likely, high = (round_time_min(t) for t in (stove_top.low_min, stove_top.likely_min, stove_top.high_min))
-    inside_here = inside_c(case.here, STOVE_TOP_GAUGE_PA)
+    low, likely, high = (round_time_min(t) for t in (quick.low_min, quick.likely_min, quick.high_min))
+    psi = number(gauge * PSI_PER_PA, 0)
     return Part(
-        figures=(Figure("pressure_time", "In a pressure cooker at 15 psi", likely, "min", low, high),),
+        figures=(Figure("pressure_time", f"In a pressure cooker at {psi} psi", likely, "min", low, high),),
         steps=(
-            f"Short of time: a stove-top pressure cooker at {case.say.gauge(STOVE_TOP_GAUGE_PA)} does it in "
-            f"{duration_span(low, high)}, then let the pressure fall by itself.",
+            f"Short of time: {name} at {case.say.gauge(gauge)} does it in {duration_span(low, high)}, then let the "
+            "pressure fall by itself.",
         ),
-        because=f"A pressure cooker at {case.say.gauge(STOVE_TOP_GAUGE_PA)} reaches {case.say.temp(inside_here)} "
+        because=f"A pressure cooker at {case.say.gauge(gauge)} reaches {case.say.temp(inside_c(case.here, gauge))} "
         "inside here, well over any open pot.",
         cautions=(WAY_OUT_CAUTION,),
     )

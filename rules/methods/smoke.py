@@ -12,7 +12,7 @@ from rules.model import Caution, Figure
 from rules.say import number, round_to, to_c
 
 STALL_SEA_C = (to_c(150), to_c(170))
-STALL_CLASSES = ("collagen_cut", "cured_meat", "tender_cut", "whole_bird", "mixed_stew")
+STALL_CLASSES = ("collagen_cut", "cured_meat", "tender_cut", "whole_bird", "mixed_stew", "general")
 STALL_SHARE = 0.4
 FIRE_FROM_M = 600.0
 TENDER_C = to_c(203)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import cache
 
-from rules import dishes, kinetics
+from rules import dishes, eggs, kinetics
 from rules.boiling import boiling_point
 from rules.book import Part, rule
 from rules.case import Ambient, Case, celsius
@@ -167,4 +167,4 @@ def vegetables(case: Case) -> Part | None:
 
 
 NEEDS = ("elevation",)
-RULES = (bath_temperature, time, poultry, vegetables, boiling_point, water, check, safety)
+RULES = (bath_temperature, time, poultry, vegetables, boiling_point, water, check, safety, eggs.sauce_safety)

@@ -11,7 +11,7 @@ from rules.preserving.bands import Band, bands, in_band, whole_feet
 
 USDA, USU = "canning_time_usda-aib-539", "canning_time_usu-canning-bands"
 SHORT, LONG = "short", "long"
-SHORT_TO_MIN, LONG_FROM_MIN = 15.0, 20.0
+SHORT_TO_MIN = 15.0
 # every process time that was ever tested lies well within these
 SHORTEST_MIN, LONGEST_MIN = 5.0, 180.0
 
