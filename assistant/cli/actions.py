@@ -7,6 +7,7 @@ from typing import Annotated
 import typer
 
 from assistant.cli import exits
+from assistant.cli.taken import warner
 
 PORT = 5055
 
@@ -30,6 +31,6 @@ def actions(
 
     typer.echo(f"simmerline actions: http://{host}:{port}/webhook; Ctrl-C ends it", err=True)
     try:
-        serve(host, port, lambda fault: typer.echo(f"simmerline: {fault}", err=True))
+        serve(host, port, warner())
     except OSError as fault:
         exits.leave(f"cannot listen on {host}:{port}: {fault.strerror or fault}", exits.FAILED)

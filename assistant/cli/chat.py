@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Annotated, TextIO
 import typer
 
 from assistant.cli import exits
-from assistant.cli.taken import Units, kitchen_for
+from assistant.cli.taken import Units, kitchen_for, warner
 
 if TYPE_CHECKING:
     from prompt_toolkit import PromptSession
@@ -52,7 +52,8 @@ def chat(
     """
     from assistant.dialogue.record import Record
 
-    kitchen = kitchen_for(at, units, kitchen_name)
+    warn = warner()
+    kitchen = kitchen_for(at, units, kitchen_name, warn)
     stated = any(option is not None for option in (at, units, kitchen_name))
     record = Record.resume(new=new, warn=warn)
     memory = record.memory(kitchen, stated=stated)
@@ -79,7 +80,7 @@ def hold(lines: Iterator[str], record: Record, memory: Memory, out: TextIO | Non
             try:
                 said = runner.run(conversation.say(line))
             except KeyboardInterrupt:
-                warn("stopped; the line is in the history")
+                typer.echo("Stopped; the line is in the history.", err=True)
                 continue
             show(said.text)
             record.keep(line, said.text, conversation.memory)
@@ -104,11 +105,6 @@ def show(text: str) -> None:
     typer.echo(typer.style(first, bold=True) if sys.stdout.isatty() else first)
     typer.echo(f"{rest}\n" if rest else "")
     sys.stdout.flush()
-
-
-def warn(message: str) -> None:
-    """Say what went wrong beside the conversation."""
-    typer.echo(f"simmerline: {message}", err=True)
 
 
 def piped() -> Iterator[str]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import replace
 from enum import StrEnum
@@ -29,12 +29,28 @@ class Units(StrEnum):
     metric = "metric"
 
 
-def kitchen_for(at: str | None, units: Units | None, name: str | None = None) -> Kitchen:
+def warner() -> Callable[[str], None]:
+    """A function that says on standard error what is wrong, each thing once."""
+    told: set[str] = set()
+
+    def warn(message: str) -> None:
+        if message not in told:
+            told.add(message)
+            typer.echo(f"simmerline: {message}", err=True)
+
+    return warn
+
+
+def kitchen_for(
+    at: str | None, units: Units | None, name: str | None = None, warn: Callable[[str], None] | None = None
+) -> Kitchen:
     """What to take for granted; an elevation by --at and units by --units win over the kitchen's.
+
+    warn: is told where the store fails and no kitchen was named
 
     Leaves with code 2 where --at is no elevation or no kitchen has the name, with 1 where the store fails.
     """
-    kitchen = kitchen_in_use() if name is None else kitchen_named(name)
+    kitchen = kitchen_in_use(warn or warner()) if name is None else kitchen_named(name)
     if at is not None:
         heard = elevation_heard(at)
         kitchen = replace(kitchen, name="", elevation_m=heard.elevation_m, units=heard.units)
@@ -81,7 +97,7 @@ def plain_elevation(at: str) -> Request | None:
     )
 
 
-def kitchen_in_use() -> Kitchen:
+def kitchen_in_use(warn: Callable[[str], None]) -> Kitchen:
     """The kitchen in use; an empty one where there is none, also where the store fails, which is said."""
     from assistant.store.errors import StoreError
     from assistant.store.quick import kitchen_in_use as quickly
@@ -89,7 +105,7 @@ def kitchen_in_use() -> Kitchen:
     try:
         return quickly() or Kitchen()
     except StoreError as fault:
-        typer.echo(f"simmerline: {fault.going_on}", err=True)
+        warn(fault.going_on)
         return Kitchen()
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
+from typing import Any
 
 from assistant import drill, timers
 from assistant.answering import reply_to_request
@@ -24,7 +25,7 @@ GIVING = (*PASSING, "set_kitchen", "calibrate")
 # what a cook says after a why to go back to the work
 TO_DO = ("dish", "dish_class", "method", "quantity", "portions", "time_min", "service_time", "gauge_pa", "covered")
 # what was said of one way to cook and does not hold for another
-OF_A_METHOD = dict.fromkeys(("time_min", "time_high_min", "temperature_c", "gauge_pa", "covered"))
+OF_A_METHOD: dict[str, Any] = dict.fromkeys(("time_min", "time_high_min", "temperature_c", "gauge_pa", "covered"))
 # questions that can be asked of twice as much
 SCALED = ("time", "temperature", "convert_recipe", "schedule")
 BRIEFEST, DEEPEST = 1, 3
