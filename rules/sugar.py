@@ -17,6 +17,7 @@ from rules.tables import read_csv
 STAGES = "tables/sugar_stages_common-practice.csv"
 CANDIES = "tables/candy_stages_common-practice.csv"
 LOWEST_ASKED_C, HIGHEST_ASKED_C = 85.0, 205.0
+UNDER_ANY_STAGE_K = 8.0
 MAPLE = "maple syrup"
 MAPLE_ABOVE_BOIL_K = 7.1 / 1.8
 CSU_K_PER_M = 10 / 1.8 / 1524
@@ -67,6 +68,20 @@ def wanted(case: Case) -> Stage | None:
     cooked_to = (_candies()[name] for name in kin(case.request.dish) if name in _candies())
     named = case.request.subject or next(cooked_to, None)
     return stages().get(named or "")
+
+
+def boil_reading_c(case: Case) -> float | None:
+    """What the cook's thermometer reads in boiling water [degC]: a temperature given with a stage and far under it."""
+    asked_c = case.request.temperature_c
+    if asked_c is None or wanted(case) is None:
+        return None
+    return asked_c if asked_c < min(case.here.boiling_c, case.there.boiling_c) + UNDER_ANY_STAGE_K else None
+
+
+def thermometer_offset_k(case: Case) -> float:
+    """How much the cook's thermometer reads too high [K]: as it is known, or as a reading in boiling water shows."""
+    reading = boil_reading_c(case)
+    return case.request.thermometer_offset_c if reading is None else reading - case.here.boiling_c
 
 
 def told_stages(case: Case) -> tuple[Stage, ...]:
@@ -126,7 +141,10 @@ def _headline(case: Case, stage: Stage | None, drop_k: float) -> str:
     sea = case.say.temp_span(stage.low_c, stage.high_c)
     against = f", against {sea} at sea level" if here != sea else ", as at sea level"
     to = "" if food == stage.label else f" to {stage.label}"
-    return f"Cook {food}{to} at {here} at {case.place}{against}."
+    offset_k = thermometer_offset_k(case)
+    low, high = (end + offset_k for end in span_here(case, stage))
+    reads = f" Your thermometer then reads {case.say.temp_span(low, high)}." if abs(offset_k) >= 0.05 else ""
+    return f"Cook {food}{to} at {here} at {case.place}{against}.{reads}"
 
 
 def _why(case: Case, stage: Stage | None, drop_k: float) -> str:
@@ -166,7 +184,7 @@ def cold_water(case: Case) -> Part | None:
 @rule("sugar.thermometer", "common-practice")
 def thermometer(case: Case) -> Part | None:
     """What to read on a thermometer that is off."""
-    offset_k = case.request.thermometer_offset_c
+    offset_k = thermometer_offset_k(case)
     if abs(offset_k) < 0.05:
         return None
     told = told_stages(case)
@@ -192,7 +210,7 @@ def thermometer(case: Case) -> Part | None:
 def recipe_temperature(case: Case) -> Part | None:
     """A recipe's own temperature carried here from where it was written."""
     asked_c = case.request.temperature_c
-    if asked_c is None:
+    if asked_c is None or boil_reading_c(case) is not None:
         return None
     within(
         "sugar temperature", asked_c, LOWEST_ASKED_C, HIGHEST_ASKED_C, "degC", "Sugar stages run from 230 to 350 °F."
