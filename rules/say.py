@@ -13,6 +13,7 @@ INHG_PER_PA = 1 / 3386.389
 ML_PER_CUP = 236.588
 ML_PER_TBSP = 14.787
 G_PER_LB = 453.59237
+SMALL_K = 0.6
 
 
 def to_f(temp_c: float) -> float:
@@ -157,11 +158,13 @@ class Say:
         return self._both(f"{number(round_to(to_f(temp_c), 5))} °F", f"{number(round_to(temp_c, 2))} °C")
 
     def temp_drop(self, kelvin: float) -> str:
-        """A temperature difference.
+        """A temperature difference, a small one to a tenth.
 
-        >>> Say("us").temp_drop(7.1)
-        '13 °F (7 °C)'
+        >>> Say("us").temp_drop(7.1), Say("us").temp_drop(0.34)
+        ('13 °F (7 °C)', '0.6 °F (0.3 °C)')
         """
+        if abs(kelvin) < SMALL_K:
+            return self._both(f"{number(kelvin * 1.8, 1)} °F", f"{number(kelvin, 1)} °C")
         return self._both(f"{number(round_to(kelvin * 1.8, 1))} °F", f"{number(round_to(kelvin, 0.5))} °C")
 
     def elevation(self, elevation_m: float) -> str:

@@ -147,18 +147,19 @@ def _why(case: Case) -> str:
     if case.dish_class in dry.TOASTED:
         return "It browns and dries by the heat of the oven, as anywhere: go by colour and smell."
     boil = case.say.temp(case.here.boiling_c)
+    pace = "more slowly" if case.here.boiling_c < case.there.boiling_c else f"sooner than at {case.baseline}"
     if case.dish_class in ROOTS:
         return (
             f"The oven browns as anywhere, but inside a potato or root it is never hotter than its own boil, {boil} "
-            "here, so it softens more slowly. The range runs from small and covered to whole."
+            f"here, so it softens {pace}. The range runs from small and covered to whole."
         )
     if heated_through(case.dish_class):
         target = case.say.temp(core_c(case.request.dish, case.dish_class))
         return (
-            f"It is done when the middle reaches {target}, and the wet inside never passes {boil}: a little slower to "
-            "the end, while the top browns and dries as fast or faster."
+            f"It is done when the middle reaches {target}, and the wet inside never passes {boil}: it gets there a "
+            f"little {pace}, while the top browns by the heat of the oven."
         )
-    return f"What is wet inside stays under {boil} here and softens more slowly; the outside browns as at sea level."
+    return f"What is wet inside stays under {boil} here and softens {pace}; the outside browns as anywhere."
 
 
 def gratin(case: Case) -> bool:
@@ -253,7 +254,7 @@ WET_RULES: tuple[Rule, ...] = (
 DRY_RULES: tuple[Rule, ...] = (
     oven, time, water_bath, covered, centre, boiling_point, dry.core, dry.check, leftovers, jerky,
 )  # fmt: skip
-NEEDS = ("elevation",)
+NEEDS = ("elevation", "dish")
 
 
 def rules_for(request: Request | None) -> tuple[Rule, ...]:

@@ -93,7 +93,7 @@ def safe_to_drink(case: Case) -> Part | None:
     return drinking_water(case) if case.dish_class == "water" else None
 
 
-NEEDS = ("elevation",)
+NEEDS = ("elevation", "dish")
 RULES = (
     boiling_point,
     threshold,

@@ -90,7 +90,7 @@ def air_cooling_share(elevation_m: float) -> float:
 @rule("chill.thin_air", "computed", "from-memory")
 def thin_air(case: Case) -> Part | None:
     """What does change: thin air carries less heat away, ice does not care."""
-    if not placed(case.request) or case.here.elevation_m < 600:
+    if not placed(case.request) or case.here.elevation_m < 600 or case.request.dish in COLD_MADE:
         return None
     slower = (1 / air_cooling_share(case.here.elevation_m) - 1) * 100
     return Part(

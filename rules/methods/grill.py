@@ -34,9 +34,13 @@ def time(case: Case) -> Part:
     else:
         done = "gets hot" if heated_through(case.dish_class) else "softens"
         why = (
-            f"Radiant heat browns as at sea level, while the wet middle stays under the boil, "
-            f"{case.say.temp(case.here.boiling_c)} here, and {done} a little more slowly. USDA guidance allows up to a "
-            "quarter more time on the grill."
+            f"Radiant heat browns as anywhere, while the wet middle stays under the boil, "
+            f"{case.say.temp(case.here.boiling_c)} here, and {done} a little "
+            + (
+                "more slowly. USDA guidance allows up to a quarter more time on the grill."
+                if case.here.boiling_c < case.there.boiling_c
+                else f"sooner than at {case.baseline}."
+            )
         )
     pace = dry.up_to_a_quarter(dry.wet_surface_pace(case))
     return dry.time_part(case, "grill", pace, why, "usda-fsis-high-altitude", "computed")
@@ -77,5 +81,5 @@ def safety(case: Case) -> Part:
     )  # fmt: skip
 
 
-NEEDS = ("elevation",)
+NEEDS = ("elevation", "dish")
 RULES = (popcorn.pops, grate, time, dry.core, dry.check, fire, drying, safety, popcorn.hot_fat)

@@ -217,6 +217,7 @@ def way_out(case: Case) -> Part | None:
     )
 
 
+NEEDS = ("elevation", "dish")
 RULES = (
     boiling_point,
     inside,

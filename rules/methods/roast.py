@@ -17,6 +17,7 @@ MEATS = (
 ADVICE_FROM_FT = 3000.0
 QUARTER = 1.25
 TENDER_C = 95.0
+NOTICED_K = 1.0
 
 
 @rule("roast.oven", "csu-high-altitude-food-prep", "common-practice")
@@ -49,16 +50,18 @@ def _why(case: Case) -> str:
     if case.dish_class in dry.TOASTED:
         return "It browns and dries by the heat of the oven, as anywhere: go by colour and smell."
     if not heated_through(case.dish_class):
+        slower = case.here.boiling_c < case.there.boiling_c
         return (
-            "The outside browns as at sea level; the wet middle stays under the boil, "
-            f"{case.say.temp(case.here.boiling_c)} here, and softens more slowly, so the range runs to the longer side."
+            "The outside browns as anywhere; the wet middle stays under the boil, "
+            f"{case.say.temp(case.here.boiling_c)} here, and softens {'more slowly' if slower else 'sooner'} than at "
+            f"{case.baseline}, so the range runs to the {'longer' if slower else 'shorter'} side."
         )
     target = core_c(case.request.dish, case.dish_class)
     ratio = centre_minutes(case.here, target) / centre_minutes(case.there, target)
     return (
         f"The centre has to reach {case.say.temp(target)}. While the surface is wet it stays at or under the boil, "
-        f"{case.say.temp(case.here.boiling_c)} here. Wet to the end it takes {pace_words(ratio)}; once the "
-        "surface dries it makes up for that."
+        f"{case.say.temp(case.here.boiling_c)} here. Wet to the end it takes {pace_words(ratio)}; a surface "
+        "that dries early evens that out."
     )
 
 
@@ -118,16 +121,18 @@ def tough(case: Case) -> Part | None:
 @rule("roast.potatoes", "common-practice", "computed")
 def roots(case: Case) -> Part | None:
     """Roots: half cooked in water first, or simply longer."""
-    if case.dish_class not in ("starchy_root", "root_vegetable") or not case.moved:
+    if case.dish_class not in ("starchy_root", "root_vegetable"):
+        return None
+    if case.here.boiling_c > min(case.there.boiling_c, case.sea.boiling_c) - NOTICED_K:
         return None
     percent = number((case.sea.boiling_c - case.here.boiling_c) * 1.8, 0)
     return Part(
-        steps=("Cut roots smaller than at sea level, and cover the pan for the first half so that they steam soft.",),
+        steps=("Cut roots smaller than usual, and cover the pan for the first half so that they steam soft.",),
         because=f"Inside, a root is cooked by its own water, which boils {percent} °F cooler than at sea level.",
     )
 
 
-NEEDS = ("elevation",)
+NEEDS = ("elevation", "dish")
 RULES = (
     popcorn.pops, oven, time, published, boiling_point, dry.core, dry.check, thermometer, tough, roots, popcorn.larger,
 )  # fmt: skip

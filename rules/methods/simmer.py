@@ -46,7 +46,7 @@ def thicken(case: Case) -> Part | None:
     )
 
 
-NEEDS = ("elevation",)
+NEEDS = ("elevation", "dish")
 RULES = (
     boiling_point,
     threshold,

@@ -168,7 +168,7 @@ def liquid(case: Case) -> Part | None:
     return Part(steps=("Little water leaves under the lid: add none until the end.",))
 
 
-NEEDS = ("elevation",)
+NEEDS = ("elevation", "dish")
 RULES = (
     boiling_point, threshold, crock, time, published, beans, liquid, core, check, kidney_beans, safety, way_out,
 )  # fmt: skip

@@ -188,5 +188,5 @@ def safety(case: Case) -> Part | None:
     return Part(cautions=tuple(Caution("warn", text, ("common-practice",)) for text in texts))
 
 
-NEEDS = ("elevation",)
+NEEDS = ("elevation", "dish")
 RULES = (smoker, time, stall, tender, boiling_point, dry.core, dry.check, jerky, safety)

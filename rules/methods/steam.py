@@ -33,7 +33,7 @@ def water(case: Case) -> Part | None:
     )
 
 
-NEEDS = ("elevation",)
+NEEDS = ("elevation", "dish")
 RULES = (
     boiling_point,
     threshold,

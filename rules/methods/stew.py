@@ -8,7 +8,7 @@ from rules.wet import Pot, check, extra_liquid_rule, kidney_beans, temperature_r
 
 POT = Pot("stew", "the liquid", below_boil_k=3.0, area_m2=0.05, size="25 cm (10 in)")
 
-NEEDS = ("elevation",)
+NEEDS = ("elevation", "dish")
 RULES = (
     boiling_point,
     threshold,

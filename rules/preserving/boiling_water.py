@@ -190,6 +190,12 @@ def acid_by_recipe(case: Case) -> Part | None:
     """Pickles, relish and salsa: it is the vinegar of the recipe that makes them safe."""
     if food_of(case.request).kind != "pickle":
         return None
+    if "ferment" in (case.request.dish or ""):
+        text = (
+            "The acid that makes a ferment safe comes of its salt and its time: weigh the salt as the tested recipe "
+            "has it, and can it only once it has soured through."
+        )
+        return Part(cautions=(Caution("warn", text, ("usda-aib-539",)),))
     return Part(
         cautions=(
             Caution(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from rules.book import Part, rule
 from rules.case import Case, celsius
 from rules.errors import within
-from rules.model import Caution, Figure
+from rules.model import Caution, Figure, Request
 from rules.say import FT_PER_M, duration, duration_span, round_to, to_c
 
 BLANCH_FROM_FT, BLANCH_MORE_MIN = 5000, 1.0
@@ -55,10 +55,19 @@ def blanching(case: Case) -> Part | None:
     )
 
 
+def is_drying(request: Request) -> bool:
+    """Whether a question is about drying: it says so, or the food is a dried one.
+
+    >>> is_drying(Request(topic="preserve", dish="beef jerky")), is_drying(Request(topic="preserve", dish="peaches"))
+    (True, False)
+    """
+    return request.subject == "drying" or (request.subject is None and "jerky" in (request.dish or ""))
+
+
 @rule("preserve.drying", "common-practice", "from-memory")
 def drying(case: Case) -> Part | None:
     """Drying fruit, vegetables and meat: the temperatures stay, the time shortens."""
-    if case.request.subject != "drying":
+    if not is_drying(case.request):
         return None
     dry, meat, poultry = (case.say.temp(temp_c) for temp_c in (DRY_C, MEAT_FIRST_C, POULTRY_FIRST_C))
     return Part(

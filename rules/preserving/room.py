@@ -106,6 +106,8 @@ def rules_for(request: Request | None) -> tuple[Rule, ...]:
         return refusals.refused, tested_recipe
     if request.subject in ALONE:
         return ALONE[request.subject]
+    if freeze_dry.is_drying(request):
+        return ALONE["drying"]
     if food_of(request).kind == "untested":
         return refusals.untested, tested_recipe
     return EVERY

@@ -62,7 +62,7 @@ def test_a_class_says_what_its_times_range_over(dish_class):
     ],
 )
 def test_a_dish_is_not_named_twice(method, dish, dish_class, opens):
-    assert ask(method=method, dish=dish, dish_class=dish_class).headline.startswith(opens)
+    assert ask(method=method, dish=dish, dish_class=dish_class, time_min=60).headline.startswith(opens)
 
 
 def test_an_unknown_dish_gets_no_pressure_time():
@@ -126,3 +126,22 @@ def test_the_published_rule_stands_beside_rice():
 def test_named_equipment_is_told_of_without_a_method():
     given = answer(Request(topic="set_kitchen", elevation_m=9000 * FT, equipment=("espresso_machine",)))
     assert any(b.rule == "equipment.note" for b in given.because)
+
+
+@pytest.mark.parametrize(
+    ("method", "dish", "dish_class"),
+    [("roast", "potatoes", "starchy_root"), ("bake", "lasagna", "casserole"), ("grill", "steak", "tender_cut")],
+)
+def test_going_down_nothing_is_said_to_slow(method, dish, dish_class):
+    given = ask(
+        method=method, dish=dish, dish_class=dish_class, time_min=60, from_elevation_m=7000 * FT, elevation_m=300 * FT
+    )
+    assert not any("more slowly" in b.text or "quarter more" in b.text for b in given.because)
+    assert any("sooner" in b.text or "dries early" in b.text for b in given.because)
+
+
+def test_jerky_is_dried_and_not_canned():
+    given = answer(
+        Request(topic="preserve", method="preserve", dish="beef jerky", dish_class="cured_meat", elevation_m=7000 * FT)
+    )
+    assert given.figure("meat_first_temperature") is not None
