@@ -26,6 +26,7 @@ SHORTEST_MIN, LONGEST_MIN = 1 / 60, 7 * 24 * 60
 ALIKE = 80
 LONGEST_NAME = 4
 WORDS = "lexicon/timers.toml"
+HOW_LONG_LEFT = "how long left"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

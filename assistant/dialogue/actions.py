@@ -110,8 +110,8 @@ def actions(keeper: Keeper | None = None) -> tuple[Action, ...]:
 
 def kept(keeper: Keeper, conversation: str, taken: Turn) -> Turn:
     """The turn with what came of a request about timers; other turns as they are."""
-    request = taken.memory.request
-    if not turn.is_about_timers(taken) or request is None:
+    request = turn.timers_asked(taken)
+    if request is None:
         return taken
     text = keeper.timed(request, conversation) or line("no_timers")
     return replace(taken, answer=dress(replace(taken.answer, headline=text, figures=())))

@@ -14,7 +14,7 @@ class Memory:
     """The state of one conversation.
 
     request: the question so far, as it was said; nothing in it is taken from the kitchen
-    before: the question that a `why` was asked of, to go back to; None where the last question is no `why`
+    before: the question before a why, a timer or a word about the kitchen, to go back to; None after any other
     recipe: the last question that came with a recipe, to come back to after other questions
     asked: the piece that was asked for last, a word of rules.model.MISSING_WORDS; None where nothing is awaited
     kitchen: what is taken for granted, from the store or said in this conversation

@@ -22,7 +22,9 @@ from rules.say import Say
 
 # topics of an utterance that may be nothing but the reply to what was asked
 GIVING = (*PASSING, "set_kitchen", "calibrate")
-# what a cook says after a why to go back to the work
+# topics after which the question before them is gone on with
+BY_THE_WAY = ("why", "timer", "set_kitchen")
+# what a cook says after one of them to go back to the work
 TO_DO = ("dish", "dish_class", "method", "quantity", "portions", "time_min", "service_time", "gauge_pa", "covered")
 # what was said of one way to cook and does not hold for another
 OF_A_METHOD: dict[str, Any] = dict.fromkeys(("time_min", "time_high_min", "temperature_c", "gauge_pa", "covered"))
@@ -133,24 +135,26 @@ def converse(text: str, memory: Memory, depth: int | None = None) -> Turn:
 def basis(heard: Hearing, memory: Memory) -> Request | None:
     """The question that an utterance goes on with.
 
-    After a why it is the question before it, unless only the place or the units are another; and where the cook comes
-    back to a recipe, it is the last question about that.
+    After a timer it is the question before it; after a why, or after something about the kitchen, too, unless only the
+    place or the units are another; and where the cook comes back to a recipe, it is the last question about that.
     """
     last, now = memory.request, heard.request
     if last is None:
         return None
     if memory.recipe and not now.recipe and moves.back_to_recipe(now.text):
         return moved(memory.recipe, last)
-    leaves_why = any(getattr(now, slot) for slot in TO_DO) if heard.elliptical else now.topic != "why"
-    question = moved(memory.before, last) if memory.before and leaves_why else last
+    leaves = now.topic != last.topic
+    if heard.elliptical and last.topic != "timer":
+        leaves = any(getattr(now, slot) for slot in TO_DO)
+    question = moved(memory.before, last) if memory.before and leaves else last
     return replace(question, **OF_A_METHOD) if now.method not in (None, question.method) else question
 
 
 def after(question: Request, memory: Memory) -> Memory:
     """The memory after a question of any consequence."""
     before = None
-    if question.topic == "why":
-        before = memory.before if memory.request and memory.request.topic == "why" else memory.request
+    if question.topic in BY_THE_WAY:
+        before = memory.before if memory.request and memory.request.topic in BY_THE_WAY else memory.request
     recipe = question if question.topic == "convert_recipe" and question.recipe else memory.recipe
     return replace(memory, request=question, before=before, recipe=recipe)
 
@@ -174,11 +178,12 @@ def in_context(heard: Hearing, last: Request | None) -> Hearing:
     return heard
 
 
-def is_about_timers(turn: Turn) -> bool:
-    """Whether an utterance asked for something to be done about timers, and all that takes is known."""
+def timers_asked(turn: Turn) -> Request | None:
+    """What an utterance asked to be done about timers, once all that takes is known; said again, how long is left."""
     asked, request = turn.answer.request, turn.memory.request
-    about = request is not None and asked.topic == request.topic == "timer" and asked.text == request.text
-    return about and not turn.answer.missing
+    if request is None or turn.answer.missing or not asked.topic == request.topic == "timer":
+        return None
+    return request if asked.text == request.text else replace(request, text=timers.HOW_LONG_LEFT)
 
 
 def hear(text: str, memory: Memory) -> Hearing:

@@ -137,6 +137,17 @@ def test_timers_are_set_asked_after_and_ring() -> None:
     assert chat("thanks").stdout == "You are welcome.\n\n"
 
 
+@pytest.mark.usefixtures("database")
+def test_a_timer_said_again_is_not_set_again() -> None:
+    """It is told how long it has."""
+    said = chat("set a timer for 40 minutes for the beans", "say it again", "what timers are running").stdout
+    assert [line.partition(":")[0] for line in said.split("\n\n") if line] == [
+        "Timer for the beans set",
+        "Beans",
+        "Beans",
+    ]
+
+
 @pytest.fixture
 def keyboard() -> Iterator[PipeInput]:
     """What is typed at the prompt."""
