@@ -109,9 +109,7 @@ def known(request: Request, word: str) -> bool:
     """Whether a word of model.MISSING_WORDS is known in this request."""
     held = {
         "elevation": request.elevation_m is not None or request.pressure_pa is not None,
-        "dish": request.dish is not None
-        or request.dish_class is not None
-        or any(u.kind == "dish" for u in request.unused),
+        "dish": dish_known(request),
         "method": request.method is not None,
         "time": request.time_min is not None,
         "temperature": request.temperature_c is not None,
@@ -122,6 +120,13 @@ def known(request: Request, word: str) -> bool:
         "reading": request.temperature_c is not None or request.pressure_pa is not None,
     }
     return held.get(word, False)
+
+
+def dish_known(request: Request) -> bool:
+    """Whether it is clear what is cooked; a temperature, or a time of the cook's own, does without."""
+    named = request.dish is not None or request.dish_class is not None or any(u.kind == "dish" for u in request.unused)
+    timed = request.topic == "time" and request.time_min is not None
+    return named or timed or request.topic == "temperature"
 
 
 def assemble(request: Request, rules: tuple[Rule, ...]) -> Answer:

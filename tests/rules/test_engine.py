@@ -192,3 +192,11 @@ def test_sentences_end_once(method):
             assert text.endswith(".")
             assert ".." not in text
             assert "  " not in text
+
+
+def test_a_time_without_a_dish_asks_for_the_dish() -> None:
+    assert answer(Request(topic="time", method="braise", elevation_m=2133.6)).missing == ("dish",)
+
+
+def test_a_time_of_the_cooks_own_needs_no_dish() -> None:
+    assert answer(Request(topic="time", method="braise", elevation_m=2133.6, time_min=180)).missing == ()
