@@ -1,4 +1,4 @@
-"""python -m assistant.contributing: validate, heard, rules, gaps, scaffold, rasa-domain."""
+"""python -m assistant.contributing: validate, heard, rules, gaps, scaffold, document, rasa-domain."""
 
 from __future__ import annotations
 
@@ -57,6 +57,14 @@ def scaffold(
 
     for path in make_method(method):
         typer.echo(str(path))
+
+
+@app.command()
+def document() -> None:
+    """Write the tables at the end of DEVELOPERS.md anew."""
+    from assistant.contributing.document import write
+
+    typer.echo(str(write()))
 
 
 @app.command("rasa-domain")
