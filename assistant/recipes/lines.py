@@ -14,6 +14,12 @@ from rules import tables
 from rules.recipe import Amount, IngredientLine, MassFrom
 
 LONGEST = 500
+# "1 200 g milk" is 1,200 g; "1 400 g can" is one can.
+_SPACED = re.compile(
+    r"(?<![\d.,])(\d{1,3})[ \u2009\u202f'’](\d{3})(?=\s?(?:g|grams?|ml)\b(?!\.?\s+(?:cans?|tins?|packs?|packages?|packets?|jars?|"
+    r"bags?|boxe?s?|blocks?|bottles?|cartons?|tubs?|bars?|fillets?|steaks?|pieces?|portions?|balls?)\b))",
+    re.IGNORECASE,
+)
 # "1 ¼-ounce packet" is one packet of a quarter ounce, not one and a quarter ounces.
 _SMALL_PACK = re.compile(
     r"(\d{1,3})(?=\s(?:[¼½¾]|\d/\d)-(?:ounce|oz)\.?\s+(?:packet|envelope|package|sachet|can)s?\b)", re.IGNORECASE
@@ -85,6 +91,8 @@ def _patterns() -> dict[str, re.Pattern[str]]:
 
 
 def _figure(text: str, at: int, spelled: bool) -> tuple[float, float | None, int] | None:
+    if spaced := _SPACED.match(text, at):
+        return float(spaced[1] + spaced[2]), None, spaced.end()
     patterns = _patterns()
     found = patterns["figure"].match(text, at) or (patterns["word_figure"].match(text, at) if spelled else None)
     if not found:

@@ -11,8 +11,9 @@ from assistant.recipes.units import Unit, unit_of
 from rules import dishes, tables
 
 INGREDIENTS = "lexicon/ingredients.toml"
+WORDS = "lexicon/recipe_words.toml"
 # Dishes that pour like water, and weigh about what it weighs.
-WATERY, WATERY_G_PER_CUP = ("stock", "coffee", "tea"), 240.0
+WATERY, WATERY_G_PER_CUP = ("stock", "coffee", "tea", "wort"), 240.0
 _TOKEN = re.compile(r"[a-zà-öø-ÿ0-9%]+")
 
 
@@ -92,12 +93,14 @@ def _known() -> dict[tuple[str, ...], Ingredient]:
         role = food_class or "other" if row["role"] == "other" else row["role"]
         item = Ingredient(row["name"], role, **grams)
         found |= dict.fromkeys(aliases, item)
+    for name, short in tables.read_toml(WORDS)["shorthand"].items():
+        found |= dict.fromkeys(map(stems, short), found[stems(name)])
     return found
 
 
 @cache
 def _neutral() -> frozenset[str]:
-    words = tables.read_toml("lexicon/recipe_words.toml")["lines"]["neutral"]
+    words = tables.read_toml(WORDS)["lines"]["neutral"]
     return frozenset(stem for word in words for stem in stems(word))
 
 

@@ -55,9 +55,15 @@ _EXPLICIT = re.compile(
     _FLAGS,
 )
 _BARE = re.compile(
-    r"\b(?:at|to|of|above|below|over|under|reaches|registers|reads|hits|past)\s+(?:about\s+|around\s+|a\s+steady\s+)?"
+    r"\b(?:at|to|of|above|below|over|under|reaches|registers|reads|hits|past|oven:?|preheat)\s+"
+    r"(?:about\s+|around\s+|a\s+steady\s+)?"
     rf"(?P<low>\d{{2,3}})(?:{RANGE_SIGN}(?P<high>\d{{2,3}}))?(?![\d/.,]*\d)"
     r"(?=\s*(?:$|[.,;:)]|(?:for|until|about|on|with|and|or|if|before|then|in|while|so|over|without|to\s+a)\b|\d))",
+    _FLAGS,
+)
+# "350 - 10 to 12 min", "375 for 25 minutes", as cards have it.
+_TERSE = re.compile(
+    r"(?:^|(?<=[.;:]\s))\s*(?P<low>[1-5]\d\d)(?P<high>(?!))?(?=\s*(?:for|[-–—,])\s*(?:about\s+)?\d[^.;]{0,14}?(?:min|hour|hr|h\b))",
     _FLAGS,
 )
 _AGAIN = re.compile(
@@ -80,7 +86,7 @@ _MASKED = re.compile(
     r"|\b(?:stirring|whisking|turning|basting|skimming|swirling|tossing|flipping|rotating)\b[^,.;]*?(?=\bfor\b|[,.;]|$)"
     r"|\breduce\s+(?:the\s+)?(?:heat|oven|temperature|speed|flame)|\bthe\s+rest\b(?!\s+time)|\bstand\s+mixer|\bwith\s+steam"
     r"|\b(?:low|medium|high|moderate|gentle|off\s+the|off|the|of|from)\s+heat\b"
-    r"|\bdutch\s+oven|\bboiling\s+water|\bdouble\s+boiler|\b(?:heavy|sour|ice|whipped|whipping|double|pastry|the)\s+cream\b|\bcream\s+cheese"
+    r"|\bdutch\s+oven|\bboiling\s+water|\bover\s+(?:\w+\s+){0,2}simmering\s+water|\bdouble\s+boiler|\b(?:heavy|sour|ice|whipped|whipping|double|pastry|the)\s+cream\b|\bcream\s+cheese"
     r"|\bcream\s+of\s+tartar|\b(?:brown|icing|granulated)\s+sugar|\bbaking\s+(?:sheet|pan|dish|powder|soda|stone|steel|paper|tin)s?\b|\bbaked?\s+goods|\bfrying\s+pan"
     r"|\broasting\s+pan|\bcake\s+mix|\bslow\s+cooker|\bpressure\s+cooker|\brice\s+cooker|\bcold\s+milk|\bcooking\s+(?:liquid|water|spray)"
     r"|\bcooled?\s+(?:to|butter|syrup)|\bfried\b|\bmixing\s+bowl|\bcooling\s+rack|\b(?:into|onto)\s+the\s+(?:mix|batter)",
@@ -161,6 +167,8 @@ def _times(text: str) -> Iterator[TimeMark]:
     carried: list[_Word] = []
     for begin, stop in _sentences(text):
         here = [_Word(w.what, w.start + begin, w.end + begin) for w in _words_in("times", masked[begin:stop])]
+        if terse := _TERSE.match(text, begin):
+            here.append(_Word("bake", terse.start("low"), terse.end("low")))
         for found in _TIME.finditer(text, begin, stop):
             low, high = _span(found)
             if high <= 0:
@@ -238,7 +246,7 @@ def _by_figure(temp_c: float, sweet: bool) -> TempOf:
 
 def _temperatures(text: str, metric: bool, sweet: bool) -> Iterator[TempMark]:
     spans = list(_sentences(text))
-    found = sorted([*_EXPLICIT.finditer(text), *_BARE.finditer(text)], key=lambda m: (m.start("low"), -m.end()))
+    found = sorted([*_EXPLICIT.finditer(text), *_BARE.finditer(text), *_TERSE.finditer(text)], key=lambda m: (m.start("low"), -m.end()))
     bare = [(m, next(s for s in spans if s[0] <= m.start("low") < s[1])) for m in found if m.re is _BARE]
     metric |= any(
         int(m["low"]) < 200 and _candidates(text, m.start("low"), m.end("low"), span)[:1] == ["oven"]

@@ -31,6 +31,12 @@ _RULE = re.compile(r"^[\s|:=_*~-]{3,}$")
 _EMPHASIS = re.compile(r"\*\*|__")
 _FOR_PART = re.compile(r"^(?:for\s+(?:the\s+)?|the\s+)?(?P<name>[^:.!?\d]{2,50}?)\s*:?$", _FLAGS)
 _SENTENCE_END = re.compile(r"[.!?]\s*$")
+_SHORTENED = re.compile(
+    r"\b(?:[a-z]|tsps?|tbsps?|tbs|tb|oz|lbs?|pts?|qts?|gal|pkgs?|env|doz|med|lg|sm|br|cinn|van|choc|conf|approx|mins?|hrs?)"
+    r"\.(?=\s|$)",
+    _FLAGS,
+)
+_ARTICLE = re.compile(r"^(?:the|our|my|an?)\b(?!.*[.!?]\s+\S)", _FLAGS)
 
 
 @dataclass
@@ -47,6 +53,7 @@ class _Reading:
     section: Section = "head"
     headed: bool = False
     component: str = ""
+    introducing: bool = False
 
     def open_part(self, name: str) -> None:
         """Begin a sub-recipe; one that was opened and held nothing is kept as unread."""
@@ -69,7 +76,7 @@ def _yields() -> re.Pattern[str]:
     about = r"(?:about\s+|approximately\s+|approx\.?\s+)?"
     return re.compile(
         rf"^(?:(?P<lead>{any_of('yields', 'lead')})\s*:?\s*){about}(?P<low>{figure})"
-        rf"(?:{RANGE_SIGN}(?P<high>{figure}))?\s*(?P<dozen>dozen\b)?\s*(?P<rest>.{{0,80}})$",
+        rf"(?:{RANGE_SIGN}(?P<high>{figure}))?\s*(?P<dozen>doz(?:en\b|\.|\b))?\s*(?P<rest>.{{0,80}})$",
         _FLAGS,
     )
 
@@ -181,7 +188,7 @@ def _step_start() -> re.Pattern[str]:
 def _like_step(line: str) -> bool:
     """Whether a line reads as a sentence of a method rather than as an ingredient."""
     verb = _step_start().match(line)
-    sentences = len(re.findall(r"[a-z)][.!?](?:\s|$)", line))
+    sentences = len(re.findall(r"[a-z)][.!?](?:\s|$)", _SHORTENED.sub("", line), _FLAGS))
     if verb and not sentences and (_measured(line, known=True) or _unmeasured().search(line)) and len(line.split()) < 9:
         return False
     return (
@@ -221,6 +228,37 @@ def _part(line: str, following: str | None, section: Section) -> str | None:
     return found["name"].strip().lower()
 
 
+def _inline_part(line: str) -> tuple[str, list[str]] | None:
+    """A sub-recipe told on one line, with its ingredients: "Crust: 2 cups crumbs, 6 tbsp butter, 1/4 cup sugar"."""
+    name, colon, rest = line.partition(":")
+    if not colon or not _names_part(name.strip()) or not all(map(_measured, listed := _run_together(rest.strip()))):
+        return None
+    return name.strip().lower(), listed
+
+
+def _is_time(text: str) -> bool:
+    """Whether a text says no more than a time: "20 min"."""
+    times = read_step(text).times
+    return bool(times) and not (text[: times[0].start] + text[times[0].end :]).strip(" .")
+
+
+def _introduction(lines: Sequence[str]) -> int:
+    """How many lines stand before a heading for the ingredients and only lead up to it.
+
+    None do where a recipe begins among them: one that lists two ingredients and gives its headings later.
+    """
+    at = next((i for i, line in enumerate(lines) if (h := _heading(line)) and h[0] == "ingredients" and not h[1]), 0)
+    listed = sum(_measured(line, known=True) and len(line.split()) < 12 for line in lines[:at])
+    return at if listed < 2 else 0
+
+
+def _told_yields(steps: Sequence[tuple[str, str]]) -> Amount | None:
+    """How much a recipe makes where its last step says so: "Bake 12 minutes. Makes 4 dozen."."""
+    sentences = re.split(r"(?<=[.!])\s+", steps[-1][0]) if steps else []
+    found = (read_yields(s) or bare_yields(s) for s in sentences if s[:5].lower() not in ("make ", "for t"))
+    return next((amount for amount in found if amount and (amount.unit or amount.value >= 12)), None)
+
+
 def _measured(line: str, known: bool = False) -> bool:
     """Whether a line has a measure, and, where that is asked, names an ingredient that we know."""
     read = read_line(line)
@@ -234,7 +272,7 @@ def _names_part(line: str) -> bool:
 
 def _take(line: str, following: str | None, so_far: _Reading) -> None:
     """Put one line where it belongs."""
-    if heading := _heading(line):
+    if (heading := _heading(line)) and not _is_time(heading[1]):
         so_far.section, rest = heading
         so_far.headed = True
         so_far.open_part("")
@@ -245,7 +283,8 @@ def _take(line: str, following: str | None, so_far: _Reading) -> None:
         if rest:
             _take_rest(rest, line, so_far)
         return
-    if not so_far.title and so_far.section == "head" and not _measured(line) and not _like_step(line):
+    called = not _measured(line) and (not _like_step(line) or (_ARTICLE.match(line) and len(line.split()) < 12))
+    if not so_far.title and so_far.section == "head" and called:
         so_far.title = line.strip(" #*")
         so_far.yields = next(filter(None, map(read_yields, re.split(r"[,(;|–—]\s*", line)[1:])), None)
         return
@@ -260,8 +299,14 @@ def _take(line: str, following: str | None, so_far: _Reading) -> None:
         so_far.facts |= facts
         so_far.notes.append(line)
         return
-    if so_far.section == "notes":
+    if so_far.introducing and so_far.yields is None and (amount := bare_yields(line)):
+        so_far.yields = amount
+    elif so_far.section == "notes" or so_far.introducing:
         so_far.notes.append(line)
+    elif (named := _inline_part(line)) and so_far.section != "steps":
+        so_far.open_part(named[0])
+        so_far.section = "ingredients"
+        so_far.ingredients += filter(None, (read_line(part, named[0]) for part in named[1]))
     elif part := _part(line, following, so_far.section):
         so_far.open_part(part)
         so_far.section = "ingredients" if so_far.section == "head" else so_far.section
@@ -353,10 +398,12 @@ def read_text(text: str) -> Recipe:
     ('Plain rolls', 12.0, 2, 'knead')
     """
     lines = _lines(text)
-    so_far = _Reading()
-    for line, following in zip_longest(lines, lines[1:]):
+    so_far, introduction = _Reading(), _introduction(lines)
+    for index, (line, following) in enumerate(zip_longest(lines, lines[1:])):
+        so_far.introducing = index < introduction
         _take(line, following, so_far)
     so_far.open_part("")
+    so_far.yields = so_far.yields or _told_yields(so_far.steps)
     if not so_far.ingredients and not so_far.steps:
         so_far.steps = [(note, "") for note in so_far.notes if _like_step(note)]
         so_far.notes = [note for note in so_far.notes if not _like_step(note)]

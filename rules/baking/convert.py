@@ -32,12 +32,14 @@ from rules.baking.steps import StepTo
 from rules.errors import UnknownWord, within
 from rules.model import Caution, Units
 from rules.recipe import IngredientLine, Recipe
-from rules.say import duration_span, round_time_min
+from rules.say import duration_span, number, round_time_min
 
 # In the order in which the published advice wants them tried.
 COMPONENTS = (leavening, yeast, sugar, liquid, flour, eggs, fat, salt, foam, pan, wet_dish)
 BATTERS = ("layer_cake", "foam_cake", "pound_cake", "quick_bread", "cookie", "brownie", "biscuit")
 GRAMS = re.compile(r"\d\s*(?:g|grams?)\b", re.I)
+# "1 lb eggs (9 large)"
+PIECES = re.compile(r"(?<=\()\d{1,3}(?=\s+(?:small|medium|large|extra|jumbo)\b)", re.I)
 STATED = re.compile(r"\(\s*[\d.,]+\s*(?:g|grams?)\s*\)", re.I)
 OTHER = "other"
 MEASURED_ROLES = ("flour", "starch", "sugar", "fat", "liquid", "dairy", "leavening", "yeast", "salt")
@@ -200,7 +202,10 @@ def _measured(line: IngredientLine, change: Change) -> LineTo:
     text = measure(to, unit, high=high, quarts=line.unit in QUARTS)
     if mass is not None and unit not in ("g", "kg") and GRAMS.search(old):
         text += f" ({mass:g} g)"
-    return LineTo(line=line, amount=to, amount_high=high, unit=unit, mass_g=mass, text=_replaced(line, text, mass))
+    new = _replaced(line, text, mass)
+    if PIECES.search(line.line):
+        new = PIECES.sub(lambda m: number(int(m[0]) * ratio, 0), new, count=1)
+    return LineTo(line=line, amount=to, amount_high=high, unit=unit, mass_g=mass, text=new)
 
 
 def _replaced(line: IngredientLine, text: str, mass_g: float | None) -> str:

@@ -12,7 +12,8 @@ LEAST_G = 60.0
 
 def changes(batch: Batch) -> Iterator[Change]:
     """The largest flour of the batter takes the change for all of them."""
-    flours = sorted(batch.parts("flour", least_g=LEAST_G), key=lambda p: -p.mass_g)
+    plain = (p for p in batch.parts("flour", least_g=LEAST_G) if not p.self_rising)
+    flours = sorted(plain, key=lambda p: -p.mass_g)
     yield from scale_lines(batch, tuple(flours[:1]), "flour", "flour", why(batch))
 
 

@@ -2,17 +2,22 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
 from rules.baking.batch import Batch
 from rules.baking.change import Change, step
+from rules.baking.parts import NOT_BATTER
+from rules.recipe import Cue, CueOf, Step
 from rules.say import number
 
 RULE = "baking.foam"
 SOURCES = ("csu-high-altitude-food-prep", "nmsu-circular-293")
 FROM_M = 914.4
 STYLES = ("foam_cake", "souffle", "layer_cake")
-SOFT = {"stiff peaks": "soft peaks", "stiff peak": "soft peak", "firm peaks": "soft peaks", "firm peak": "soft peak"}
+# Cream whipped for a filling is no foam that goes into the oven.
+CREAM = re.compile(r"\bcream\b(?! of tartar)", re.I)
+STIFF = re.compile(r"\b(?:stiff|firm)(?:,? glossy)?(?: but not dry)?(?P<peaks> peaks?)?", re.I)
 
 
 def softens(batch: Batch) -> bool:
@@ -25,13 +30,35 @@ def stiffens(batch: Batch) -> bool:
     return batch.style in STYLES and batch.from_m >= FROM_M > batch.to_m
 
 
+def whipped(one: Step, what: CueOf) -> tuple[Cue, ...]:
+    """The cues of a step that tell how far eggs are beaten for the batter."""
+    if NOT_BATTER.search(one.component):
+        return ()
+    return tuple(c for c in one.cues if c.what == what and not CREAM.search(_sentence(one.text, c.start)))
+
+
+def softened(text: str, cue: Cue) -> list[tuple[int, int, str]]:
+    """Where a cue says how far to beat, and what to say instead: a stage sooner.
+
+    >>> softened("Beat until stiff.", Cue(5, 17, "stiff_peaks")), softened("stiff, glossy peaks", Cue(0, 19, "stiff_peaks"))
+    ([(11, 16, 'soft peaks')], [(0, 19, 'soft peaks')])
+    """
+    found = STIFF.finditer(text, cue.start, cue.end)
+    return [(m.start(), m.end(), f"soft{m['peaks'] or ' peaks'}") for m in found]
+
+
+def _sentence(text: str, at: int) -> str:
+    """The words before a place, back to the full stop."""
+    return re.split(r"[.;!]\s", text[:at])[-1]
+
+
 def changes(batch: Batch) -> Iterator[Change]:
     """A change at each step that whips to stiff peaks, or to soft ones on the way down."""
     if not (softens(batch) or stiffens(batch)):
         return
-    wanted = "stiff_peaks" if softens(batch) else "soft_peaks"
+    wanted: CueOf = "stiff_peaks" if softens(batch) else "soft_peaks"
     for index, one in enumerate(batch.recipe.steps):
-        if any(cue.what == wanted for cue in one.cues):
+        if whipped(one, wanted):
             yield Change(what="method", way="different", at=step(index), rule=RULE, because=why(batch), sources=SOURCES)
 
 

@@ -13,6 +13,8 @@ from rules.recipe import Recipe
 
 CUP_FLOUR_G = 125.0
 TSP_LEAVENING_G = 4.6
+# What a self-rising flour has inside: 1 1/2 tsp of powder to the cup.
+SELF_RISING_SHARE = 1.5 * TSP_LEAVENING_G / CUP_FLOUR_G
 # Carbon dioxide as millilitres at 25 degC and 101,325 Pa. Powders are made to give at least 12 % of their weight (US
 # standard, from memory), usually about 14 %; soda with acid enough gives 44/84 of its weight.
 ML_PER_G_CO2 = 24.47 / 44.01 * 1000
@@ -23,8 +25,9 @@ CO2_SHARE = {"powder": 0.14, "soda": 44.01 / 84.01}
 class Ratios:
     """Ratios of one formula by mass; None where the recipe has no flour, or masses are not known.
 
-    flour_g: flour with starch and cocoa [g]
-    percent: each part as a percentage of the flour (baker's percentage), largest first
+    flour_g: flour with starch and cocoa [g], 100 where the recipe gives percentages of flour nobody weighed
+    percent: each part as a percentage of the flour (baker's percentage), largest first; the powder inside a
+        self-rising flour counts as powder too
     sugar, liquid, fat, egg: grams to a gram of flour; liquid is all water, that of milk and eggs counted
     leavening_tsp_per_cup: teaspoons of powder and of soda to a cup of flour (125 g)
     gas_ml_per_g: carbon dioxide the leavening can give [ml at 25 degC, sea level] to a gram of flour
@@ -51,6 +54,7 @@ def ratios(recipe: Recipe) -> Ratios:
     grams: dict[str, float] = defaultdict(float)
     for p in lines:
         grams[p.part.name] += p.mass_g
+        grams["powder"] += p.mass_g * SELF_RISING_SHARE if p.self_rising else 0.0
     flour_g = sum(grams[name] for name in FLOURS) or recipe.flour_g or 0.0
     return Ratios(
         flour_g=round(flour_g, 1),
@@ -65,7 +69,7 @@ def ratios(recipe: Recipe) -> Ratios:
             if flour_g and grams[name]
         },
         gas_ml_per_g=_to_flour(sum(grams[n] * CO2_SHARE[n] * ML_PER_G_CO2 for n in LEAVENINGS), flour_g),
-        unweighed=sum(1 for p in lines if p.line.mass_g is None),
+        unweighed=sum(1 for p in lines if not p.mass_g),
     )
 
 

@@ -97,19 +97,17 @@ def soda_in_tsp(line: Placed) -> float:
 
 
 def self_rising(batch: Batch, ratio: Span, sources: tuple[str, ...]) -> Iterator[Change]:
-    """Self-rising flour has its powder inside: part of it gives way to plain flour, or the other way about."""
-    for line in batch.parts("flour"):
-        if not any(
-            word in line.line.item.lower() for word in ("self-rising", "self-raising", "self rising", "self raising")
-        ):
-            continue
-        change = rescaled(line, ratio, "leavening", rule=RULE, because="", sources=sources)
+    """Self-rising flour has its powder inside: on the way up part of it gives way to plain flour."""
+    for line in (flour for flour in batch.parts("flour") if flour.self_rising):
+        because = "The powder is inside the flour and cannot be taken out, so plain flour stands in for part of it."
+        change = rescaled(line, ratio, "leavening", rule=RULE, because=because, sources=sources)
         if change and change.way == "less":
+            ends = (c or 0.0 for c in (change.to_value, change.to_high, change.to_low))
+            value, low, high = ((change.from_value or 0.0) - end for end in ends)
+            yield change
             yield replace(
-                change, at="recipe", way="different",
-                because="The powder is inside the flour and cannot be measured out: use this much self-rising flour "
-                        "and make up "
-                "the rest of the weight with plain flour.",
+                change, what="flour", way="more", at="recipe", item="all-purpose flour", from_value=0.0,
+                to_value=value, to_low=low, to_high=high,
             )  # fmt: skip
 
 

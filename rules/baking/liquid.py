@@ -14,6 +14,8 @@ from rules.say import ML_PER_CUP, number
 
 TBSP_ML = ML_PER_CUP / 16
 LEAST_ML = TBSP_ML / 2
+# Whites are thinned by nothing: a foam that gets water falls.
+FOAM = "foam_cake"
 YEASTED = ("yeast_bread", "laminated", "pizza", "fried_dough")
 
 
@@ -51,11 +53,17 @@ def why(batch: Batch) -> str:
 
 
 def added(batch: Batch) -> Iterator[Change]:
-    """A batter without a poured liquid: the share of the water in its eggs and fat, where that makes a spoon."""
+    """A batter without a poured liquid: the share of the water in its eggs and fat, where that makes a spoon.
+
+    What larger eggs bring is taken off.
+    """
     part = components.share(batch.style, "liquid")
     ratio = batch.ratio("liquid")
     extra = ratio.map(lambda r: (r - 1) * water_g(batch.parts("egg", "white", "yolk", "fat")))
-    if part is None or not part.value or not batch.up or extra.value < LEAST_ML:
+    eggs = batch.ratio("egg")
+    in_eggs = eggs.map(lambda r: (r - 1) * water_g(batch.parts("egg")))
+    extra = extra.against(in_eggs, lambda whole_ml, egg_ml: whole_ml - egg_ml)
+    if part is None or not part.value or not batch.up or extra.value < LEAST_ML or batch.style == FOAM:
         return
     unit = "tbsp" if batch.units == "us" else "ml"
     size = TBSP_ML if unit == "tbsp" else 1.0
@@ -66,5 +74,6 @@ def added(batch: Batch) -> Iterator[Change]:
         what="liquid", way="more", at="recipe", item="water", from_value=0.0, from_unit=unit,
         to_value=value, to_low=low, to_high=high, to_unit=unit, rule="baking.liquid",
         sources=components.sources(batch.style, "liquid"),
-        because=f"{why(batch)} This recipe pours no liquid, so beat it in with the eggs.",
+        because=f"{why(batch)} This recipe pours no liquid, so beat it in with the eggs"
+        f"{'; the larger eggs bring the rest' if eggs.value > 1 else ''}.",
     )  # fmt: skip

@@ -37,6 +37,8 @@ class Part:
 
 
 OTHER = Part("other", 0.0)
+# Flour with its powder inside: "self-rising", "self-raising".
+SELF_RISING = re.compile(r"\bself[- ]r(?:is|ais)ing\b", re.I)
 # What is left to the role in the lexicon where the words of the table say nothing.
 BY_ROLE = {name: name for name in ("flour", "starch", "sugar", "fat", "egg", "liquid", "yeast", "salt", "acid")}
 
@@ -84,8 +86,15 @@ class Placed:
 
     @property
     def mass_g(self) -> float:
-        """Mass [g], 0 where it is not known."""
+        """Mass [g], 0 where it is not known; a baker's percentage of a flour nobody weighed is of 100 g of it."""
+        if self.line.mass_g is None and self.line.unit == "percent":
+            return self.line.amount or 0.0
         return self.line.mass_mid_g or 0.0
+
+    @property
+    def self_rising(self) -> bool:
+        """Whether it is flour with baking powder in it."""
+        return self.part.name == "flour" and SELF_RISING.search(self.line.item) is not None
 
     @property
     def water_g(self) -> float:

@@ -17,6 +17,7 @@ PACKETS = ("packet", "envelope")
 PACKET_YEAST_TSP = 2.25
 
 
+SMALL = 0.1
 COARSE = {"cup": 0.25, "ml": 50.0, "g": 50.0, "l": 0.05, "kg": 0.05}
 QUARTS = ("qt", "gal")
 
@@ -68,7 +69,7 @@ def kitchen(amount: float, unit: str | None, *, fine: bool = False, coarse: bool
 
 def same_measure(amount: float, unit: str | None, *, fine: bool = False) -> tuple[float, str | None]:
     """An amount in the unit a cook would reach for: a part of a packet of yeast, or of a spoon of soda, in teaspoons,
-    and quarts in cups.
+    quarts in cups, and little of a kilogram or litre in grams or millilitres.
 
     >>> same_measure(0.75, "packet"), same_measure(2.5, "tbsp", fine=True), same_measure(1.5, "cup")
     ((1.6875, 'tsp'), (7.5, 'tsp'), (1.5, 'cup'))
@@ -79,6 +80,8 @@ def same_measure(amount: float, unit: str | None, *, fine: bool = False) -> tupl
         return amount * 3, "tsp"
     if unit in ("pt", "qt", "gal"):
         return amount * ML[unit] / ML["cup"], "cup"
+    if unit in ("kg", "l") and amount < SMALL:
+        return amount * 1000, "g" if unit == "kg" else "ml"
     return amount, unit
 
 

@@ -75,7 +75,7 @@ def rewrite(batch: Batch, index: int, one: Step, ratios: Mapping[int, float]) ->
     edits += [_temp_edit(one.text, t) for t in temps if _moved_temp(t)]
     edits += [Edit(start, end, text) for start, end, text in pan.rewrite(batch, one.text)]
     if foam.softens(batch):
-        edits += [_soft(one.text, cue.start, cue.end) for cue in one.cues if cue.what == "stiff_peaks"]
+        edits += [Edit(*place) for cue in foam.whipped(one, "stiff_peaks") for place in foam.softened(one.text, cue)]
     edits += [edit for mark in one.amounts if (edit := amount_edit(one.text, mark, ratios.get(mark.line, 1.0)))]
     edits = _apart(edits)
     new = StepTo(
@@ -110,10 +110,6 @@ def amount_edit(text: str, mark: AmountMark, ratio: float) -> Edit | None:
     return Edit(mark.start, mark.end, measure(value, mark.unit, high=high) + space)
 
 
-def _soft(text: str, start: int, end: int) -> Edit:
-    return Edit(start, end, foam.SOFT.get(text[start:end].lower(), "soft peaks"))
-
-
 # Times
 
 
@@ -143,10 +139,11 @@ def scaled_min(time_min: float, ratio: float) -> float:
 def _time_change(index: int, mark: TimeMark, shift: Shift, low: float, high: float) -> Change:
     was, now = (mark.low_min + mark.high_min) / 2, (low + high) / 2
     way: Way = "same" if now == was else "longer" if now > was else "shorter"
+    because = shift.because if way != "same" or shift.stays else "The change is smaller than a cook can keep to."
     ends = (scaled_min(mark.low_min, shift.span.low), scaled_min(mark.high_min, shift.span.high), low, high)
     return Change(
         what=shift.what, way=way, at=step(index), from_value=was, from_unit="min", to_value=now, to_low=min(ends),
-        to_high=max(ends), to_unit="min", rule=shift.rule, because=shift.because, sources=shift.sources,
+        to_high=max(ends), to_unit="min", rule=shift.rule, because=because, sources=shift.sources,
     )  # fmt: skip
 
 

@@ -18,6 +18,8 @@ WORDS = "lexicon/recipe_styles.toml"
 OTHER = "other"
 # Points that the words may bring, beside those of the ratios in the table.
 TITLE_POINTS, STEP_POINTS = 2.0, 3.0
+# What is left of a fit where the title names another style: "pizza dough" is no loaf.
+NAMED_OTHERWISE = 0.6
 STEP_WORDS_ENOUGH = 3
 # What the unweighed piece of meat, fish or vegetable is taken to weigh where shares are worked out [g].
 PIECE_G = 150.0
@@ -126,16 +128,12 @@ def _features(recipe: Recipe) -> dict[str, float]:
     formula = ratios(recipe)
     found |= _per_flour(recipe, formula)
     cues = {cue.what for step in recipe.steps for cue in step.cues}
-    found["foam"] = float(
-        bool(cues & {"soft_peaks", "stiff_peaks"}) or bool(re.search(r"\bribbon", _method(recipe), re.I))
-    )
+    found["foam"] = float(bool(cues & {"soft_peaks", "stiff_peaks"}) or bool(_RIBBON.search(_method(recipe))))
     marks = [mark.what for step in recipe.steps for mark in step.temperatures]
     found["sugar_cooked"] = float(marks.count("sugar"))
     times = [mark for step in recipe.steps for mark in step.times]
     found["wet_hours"] = sum(t.high_min for t in times if t.what in _WET_TIMES) / 60
-    found["reducing"] = float(
-        bool(re.search(r"\breduc(?:e|ed|es|ing)\b(?!\s+(?:the\s+)?(?:heat|oven))", _method(recipe), re.I))
-    )
+    found["reducing"] = float(bool(_REDUCING.search(_method(recipe))))
     fries = any(_FRYING.search(step.text) for step in recipe.steps)
     found["frying"] = float(marks.count("fat") + (fries and found["fat_share"] > 0))
     return found
@@ -175,16 +173,16 @@ def _method(recipe: Recipe) -> str:
     return "\n".join((*(i.line for i in recipe.ingredients), *(s.text for s in recipe.steps)))
 
 
-def _words_fit(row: dict[str, Any], title: str, method: str) -> tuple[float, float]:
-    """How well title and method fit a style by their words, each 0 to 1."""
+def _words_fit(row: dict[str, Any], title: str, method: str) -> tuple[float, float, float]:
+    """How well title and method fit a style by their words, each 0 to 1; and what the title leaves of the fit."""
     against = _pattern(tuple(row["against"])).search(title)
     named = 0.0 if against else float(bool(_pattern(tuple(row["title"])).search(title)))
     told = {m.group().lower() for m in _pattern(tuple(row["steps"])).finditer(method)}
-    return named, min(1.0, len(told) / STEP_WORDS_ENOUGH)
+    return named, min(1.0, len(told) / STEP_WORDS_ENOUGH), NAMED_OTHERWISE if against else 1.0
 
 
 def _fit(row: dict[str, Any], features: dict[str, float], title: str, method: str, measured: bool) -> float:
-    named, told = _words_fit(row, title, method)
+    named, told, left = _words_fit(row, title, method)
     spans = _spans()[row["id"]] if measured else ()
     points = (
         TITLE_POINTS * named + STEP_POINTS * told + sum(s.weight * s.fit(features.get(s.feature, 0.0)) for s in spans)
@@ -195,7 +193,7 @@ def _fit(row: dict[str, Any], features: dict[str, float], title: str, method: st
             points *= 0.25 + 0.75 * span.fit(features.get(span.feature, 0.0))
     if row.get("needs_words") and not named and told < 0.5:
         points *= 0.5
-    return points / of
+    return left * points / of
 
 
 def _variety(row: dict[str, Any], features: dict[str, float], title: str, method: str) -> str:
@@ -215,7 +213,7 @@ def ranked(recipe: Recipe) -> tuple[Style, ...]:
     """
     title, method = recipe.title, _method(recipe)
     features = _features(recipe)
-    measured = any(line.mass_g for line in recipe.ingredients)
+    measured = any(p.mass_g for p in placed(recipe))
     fits = {row["id"]: _fit(row, features, title, method, measured) for row in _styles()}
     fits[OTHER] = LEAST_FIT
     total = sum(fit**CONTRAST for fit in fits.values())

@@ -24,6 +24,8 @@ def shift(batch: Batch, step: Step, mark: TimeMark) -> Shift | None:
         return wet_dish.under_pressure(batch, step)
     if wet_dish.governs(batch, step, mark):
         return wet_dish.simmering(batch)
+    if boiled := wet_dish.boiled_down(batch, mark):
+        return boiled
     baked = mark.what in OVEN_TIMES or (mark.what == "steam" and wet_dish.in_the_oven(step))
     return oven_time(batch) if baked and not WAITS.search(_clause(step.text, mark)) else None
 

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 
 from rules import dishes, evaporation, kinetics, water
 from rules.air import pressure_pa
-from rules.baking.bands import Span
+from rules.baking.bands import AS_IS, Span
 from rules.baking.batch import Batch, longer, rescaled
 from rules.baking.change import Change, step
 from rules.baking.shift import Shift
@@ -20,13 +20,15 @@ CLASSES = {
     "reduction": "general", "custard": "custard", "cheesecake": "custard",
 }  # fmt: skip
 POTS = ("braise", "beans", "rice", "pasta", "soup")
-SET_BY_HEAT = ("sugarwork", "jam", "reduction")
+SET_BY_LOSS = ("sugarwork", "jam", "reduction")
 BATH = re.compile(r"\b(?:water|bath)\b", re.I)
 WET_TIMES = ("boil", "simmer", "braise", "poach", "steam")
 POT_AREA_M2 = 0.06
 STOVE_TOP_PA, ELECTRIC_LOW_PA = 15 / PSI_PER_PA, 10 / PSI_PER_PA
 SHORTEST_MIN = 3.0
 LEAST_COOK_MIN = {"braise": 20.0, "soup": 20.0}
+# What cooks in a pot for less than that, and is softened all the same rather than fried.
+STARCHES = re.compile(r"\b(?:noodles?|pasta|macaroni|orzo|rice|barley|dumplings?|potato(?:es)?|lentils?)\b", re.I)
 
 
 def dish_class(batch: Batch) -> str:
@@ -39,14 +41,26 @@ def governs(batch: Batch, one: Step, mark: TimeMark) -> bool:
 
     A loaf baked with steam is baked; a sauce boiled down goes by the burner, since a pot loses water as fast here.
     """
-    if mark.low_min < SHORTEST_MIN or batch.style in SET_BY_HEAT:
+    if mark.low_min < SHORTEST_MIN or batch.style in SET_BY_LOSS:
         return False
     if mark.what in WET_TIMES:
         return not (mark.what == "steam" and in_the_oven(one))
     if mark.what in ("bake", "roast"):
         bath = batch.style == "cheesecake" and BATH.search(one.text)
         return bool(bath) or batch.style in ("braise", "beans", "rice", "custard")
-    return mark.what == "cook" and batch.style in POTS and mark.low_min >= LEAST_COOK_MIN.get(batch.style, SHORTEST_MIN)
+    least_min = SHORTEST_MIN if STARCHES.search(one.text[: mark.start]) else LEAST_COOK_MIN.get(batch.style, SHORTEST_MIN)
+    return mark.what == "cook" and batch.style in POTS and mark.low_min >= least_min
+
+
+def boiled_down(batch: Batch, mark: TimeMark) -> Shift | None:
+    """A time in which water is boiled away: it stays, since the burner sets how fast that goes."""
+    if batch.style not in SET_BY_LOSS or mark.what not in (*WET_TIMES, "reduce", "cook") or mark.low_min < SHORTEST_MIN:
+        return None
+    because = (
+        "The burner sets how fast water boils away, and steam takes about as much heat at any elevation. Go by the "
+        "volume or the thermometer, not the clock."
+    )
+    return Shift(AS_IS, "time", TIME_RULE, because, ("iapws-r7-97",), stays=True)
 
 
 def in_the_oven(one: Step) -> bool:

@@ -15,6 +15,7 @@ from rules.say import number
 
 RULE = "baking.proof"
 COLD = re.compile(r"refrigerat|fridge|walk-in|cold|chill|retard|overnight", re.I)
+CLAUSE_END = re.compile(r"[.;!]\s|\b(?:or|then)\b", re.I)
 COLD_FROM_MIN = 300.0
 TWO_RISES_FROM_M = 1524.0
 
@@ -64,8 +65,8 @@ def proof(batch: Batch, one: Step, mark: TimeMark) -> Shift | None:
     """A rising time at room temperature; a cold or very long one stays."""
     if not rises(batch):
         return None
-    around = one.text[max(0, mark.start - 60) : mark.end + 60]
-    if COLD.search(around) or mark.low_min >= COLD_FROM_MIN:
+    before, after = CLAUSE_END.split(one.text[: mark.start])[-1], CLAUSE_END.split(one.text[mark.end :])[0]
+    if COLD.search(f"{before} {after}") or mark.low_min >= COLD_FROM_MIN:
         return None
     return Shift(proof_ratio(batch), "proof", RULE, proof_why(batch), components.sources(batch.style, "proof"))
 

@@ -45,8 +45,13 @@ def test_text_stars_what_changes_and_says_what_it_was() -> None:
 
 
 def test_what_is_added_stands_with_the_batter() -> None:
-    text = as_text(sample("genoise_roulade"))
-    assert text.index("tbsp water (new)") < text.index("To fill:")
+    pound = "Pound cake\nFor the cake:\n1 lb butter\n1 lb sugar\n9 eggs\n1 lb flour\nFor the glaze:\n1 cup powdered sugar\n"
+    text = as_text(convert_recipe(f"{pound}\nBake at 325 F for 70 minutes.", to_elevation_m=LODGE_M))
+    assert text.index("tbsp water (new)") < text.index("For the glaze:")
+
+
+def test_a_foam_gets_no_water() -> None:
+    assert "water (new)" not in as_text(sample("genoise_roulade")) + as_text(sample("angel_food"))
 
 
 def test_where_nothing_changes_that_is_said() -> None:
@@ -138,7 +143,7 @@ def test_the_document_says_what_its_lists_have_no_place_for() -> None:
     described = as_jsonld(sample("carrot_cake"))
     text = json.dumps(described, ensure_ascii=False)
     assert "Converted from sea level to 7,000 ft" in text
-    assert "Add 2 tbsp water" in text
+    assert "Add 1 tbsp water" in text
 
 
 def test_the_stated_times_of_the_document_go_along() -> None:

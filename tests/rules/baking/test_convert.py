@@ -57,8 +57,9 @@ def test_up_then_down_returns_the_start_within_rounding(recipes, style, low_m, h
             rounding = half_steps[0] + max(2.5, half_steps[1]) * max(1.0, a.low_min / mid.low_min)
             assert b.low_min == pytest.approx(a.low_min, abs=rounding + 0.01)
         for a, b in zip(was.temperatures, now.temperatures, strict=True):
-            # nothing wet reads above the boil: such a reading cannot come back
-            if a.what != "food" or a.low_c < boiling_point_c(low_m) - 1:
+            # nothing wet reads above the boil, and where it boils at 86 °C readings lie too close to be told apart
+            reached = a.low_c < boiling_point_c(low_m) - 1 and boiling_point_c(max(low_m, high_m)) > 86
+            if a.what != "food" or reached:
                 assert b.low_c == pytest.approx(a.low_c, abs=2.8)
 
 
@@ -227,7 +228,7 @@ def test_a_loaf_that_cannot_pass_the_boil(hand) -> None:
     )
     loaf = Recipe(steps=(step,))
     new = convert(loaf, to_elevation_m=7000 * FT, style="yeast_bread")
-    assert new.steps[0].text == "Bake until it reads 192 °F (was 205 °F) inside; the chicken beside it 165 °F."
+    assert new.steps[0].text == "Bake until it reads 194 °F (was 205 °F) inside; the chicken beside it 165 °F."
     back = convert(new.plain, from_elevation_m=7000 * FT, to_elevation_m=0, style="yeast_bread")
     assert back.plain.steps[0].text == step.text
 
@@ -241,9 +242,12 @@ def test_the_times_of_the_whole_recipe_go_along(braise) -> None:
 
 def test_self_rising_flour_gives_way_to_plain(hand) -> None:
     scones = Recipe(ingredients=(hand.line(2, "cup", "self-rising flour", 250), hand.line(1, "cup", "milk", 244)))
-    changes = convert(scones, to_elevation_m=7000 * FT, style="quick_bread").changes
-    swap = next(c for c in changes if c.what == "leavening")
-    assert (swap.way, swap.from_value, swap.to_value) == ("different", 2, 1.5)
+    new = convert(scones, to_elevation_m=7000 * FT, style="quick_bread")
+    less = next(c for c in new.changes if c.what == "leavening")
+    plain = next(c for c in new.changes if c.what == "flour")
+    assert (less.way, less.from_value, less.to_value) == ("less", 2, 1.5)
+    assert (plain.item, plain.to_value, plain.at) == ("all-purpose flour", 0.5, "recipe")
+    assert new.ingredients[0].amount == 1.5
 
 
 def test_glass_keeps_the_recipe_s_oven(hand) -> None:
