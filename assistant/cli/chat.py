@@ -3,7 +3,10 @@
 from __future__ import annotations
 
 import asyncio
+import re
+import shutil
 import sys
+import textwrap
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
@@ -26,6 +29,10 @@ PROMPT = "you> "
 LEAVING = ("quit", "exit")
 RING_EVERY_S = 1.0
 LONGEST_PHRASE = 4
+WIDEST = 100
+# beside the reply there are the empty lines around it and the prompt
+ROOM_LINES = 5
+LISTED = re.compile(r"[-*] |\d+\. ")
 
 
 def register(app: typer.Typer) -> None:
@@ -88,23 +95,50 @@ def hold(lines: Iterator[str], record: Record, memory: Memory, out: TextIO | Non
 
 
 def greet(record: Record, memory: Memory) -> None:
-    """Say in a terminal what is resumed and how to leave."""
+    """Say in a terminal where the conversation was left, what is known of the kitchen, and how to leave."""
     if not sys.stdin.isatty():
         return
     from assistant.dialogue.turn import place_of
 
-    resumed = "Going on where we were; say start over for a clean slate." if record.earlier else ""
+    if record.earlier:
+        left_at = record.earlier[-1].text.partition("\n")[0]
+        show(f"Going on where we were: {left_at}\nSay start over for a clean slate.")
     place = place_of(memory)
     known = f"Your kitchen is at {place}." if place else "Tell me a dish and your elevation."
-    typer.echo(" ".join(part for part in (resumed, known, "Ctrl-D leaves.") if part))
+    typer.echo(f"{known} Tab completes, Ctrl-D leaves.")
 
 
 def show(text: str) -> None:
-    """Print a reply: its first sentence bold in a terminal, and an empty line after it."""
-    first, _, rest = text.partition("\n")
-    typer.echo(typer.style(first, bold=True) if sys.stdout.isatty() else first)
-    typer.echo(f"{rest}\n" if rest else "")
+    """Print a reply and an empty line after it; in a terminal dressed for it."""
+    typer.echo(f"{dressed(text, *shutil.get_terminal_size()) if sys.stdout.isatty() else text}\n")
     sys.stdout.flush()
+
+
+def dressed(text: str, columns: int, rows: int) -> str:
+    """A reply wrapped to the terminal with its first paragraph bold, which is said again under one that is too tall."""
+    first, gap, rest = wrapped(text, min(WIDEST, columns)).partition("\n\n")
+    bold = typer.style(first, bold=True)
+    tall = first.count("\n") + rest.count("\n") + ROOM_LINES > rows
+    return f"{bold}{gap}{rest}" + (f"\n\n{bold}" if tall else "")
+
+
+def wrapped(text: str, width: int) -> str:
+    """Lines no longer than the width, broken between words; what goes on under a list item is indented.
+
+    >>> print(wrapped("1. Hold the liquid at a bare simmer.", 24))
+    1. Hold the liquid at a
+       bare simmer.
+    """
+    return "\n".join(
+        textwrap.fill(
+            line,
+            width,
+            subsequent_indent=" " * len(found[0]) if (found := LISTED.match(line)) else "",
+            break_long_words=False,
+            break_on_hyphens=False,
+        )
+        for line in text.splitlines()
+    )
 
 
 def piped() -> Iterator[str]:
@@ -146,7 +180,7 @@ def ringing(record: Record) -> Iterator[None]:
     def watch() -> None:
         while not done.wait(RING_EVERY_S):
             for text in record.rings(record.id):
-                sys.stdout.write(f"\a{text}\n")
+                sys.stdout.write(f"\a{typer.style(text, bold=True)}\n\n")
 
     with patch_stdout(raw=True):
         watcher = Thread(target=watch, daemon=True)
@@ -199,6 +233,7 @@ def completer() -> Completer:
             for start in range(max(0, len(typed_words) - LONGEST_PHRASE), len(typed_words)):
                 begun = " ".join(typed_words[start:])
                 fitting = [p for p in phrases() if begun and p.startswith(begun) and p != begun]
+                fitting.sort(key=lambda p: not cooked_so(p, typed_words))
                 if fitting:
                     yield from (Completion(p, start_position=-len(begun)) for p in fitting)
                     return
@@ -206,13 +241,21 @@ def completer() -> Completer:
     return Phrases()
 
 
+def cooked_so(phrase: str, said: list[str]) -> bool:
+    """Whether a phrase is a dish that is usually cooked by a method among the words said, or no dish at all."""
+    from rules.dishes import dishes
+
+    dish = dishes().get(phrase)
+    return dish is None or not set(dish.methods).isdisjoint(said)
+
+
 def phrases() -> tuple[str, ...]:
-    """Every dish and method by its name, in alphabetical order."""
+    """Every method and every dish by its name: methods first, each in alphabetical order."""
     from rules.dishes import dishes
     from rules.tables import read_toml
 
-    methods = (row["label"] for row in read_toml("lexicon/methods.toml")["method"])
-    return tuple(sorted({*dishes(), *methods}))
+    methods = {row["label"] for row in read_toml("lexicon/methods.toml")["method"]}
+    return (*sorted(methods), *sorted(dishes().keys() - methods))
 
 
 def open_transcript(path: Path | None) -> TextIO | None:

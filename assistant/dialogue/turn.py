@@ -120,6 +120,8 @@ def converse(text: str, memory: Memory, depth: int | None = None) -> Turn:
     question = merge(basis(heard, memory), heard)
     if question.topic == "set_kitchen" and memory.kitchen.elevation_m is not None:
         question = replace(question, **{slot: getattr(heard.request, slot) for slot in PLACE_SLOTS})
+    if memory.request and memory.request.depth == BRIEFEST and heard.depth is None:
+        question = replace(question, depth=BRIEFEST)
     request = settle_in(question, memory.kitchen)
     answer = reply_to_request(replace(request, depth=depth) if depth else request)
     kitchen = memory.kitchen

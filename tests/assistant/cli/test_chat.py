@@ -23,7 +23,7 @@ from typer.testing import CliRunner, Result
 
 from assistant.answering import reply_to
 from assistant.cli.app import create_app
-from assistant.cli.chat import completer, prompt_session
+from assistant.cli.chat import completer, dressed, prompt_session, wrapped
 
 ROOT = Path(__file__).parents[3]
 BRAISE = "how long to braise short ribs"
@@ -186,6 +186,30 @@ def test_dishes_and_methods_are_completed(typed: str, offered: str) -> None:
     found = list(completer().get_completions(Document(typed), CompleteEvent()))
     completions = [typed[: len(typed) + c.start_position] + c.text for c in found]
     assert any(line.endswith(offered) and line.startswith(typed) for line in completions)
+
+
+def test_dishes_that_are_cooked_so_are_offered_first() -> None:
+    """Short ribs are braised and shabu shabu is not, though it comes first in the alphabet."""
+    offered = [c.text for c in completer().get_completions(Document("how long to braise sh"), CompleteEvent())]
+    assert offered[0] == "short ribs"
+    assert "shabu shabu" in offered
+
+
+def test_a_reply_taller_than_the_screen_says_the_answer_again_at_its_end() -> None:
+    """What has scrolled away is what was asked for; a short reply says it once."""
+    text = reply_to("how long to braise short ribs at 7,000 feet").text
+    headline = text[:40]
+    assert dressed(text, 300, 24).count(headline) == 2
+    assert dressed(text, 300, 200).count(headline) == 1
+    assert dressed("You are welcome.", 80, 24).count("You are welcome.") == 1
+
+
+def test_replies_are_wrapped_between_words() -> None:
+    """No line is wider than the terminal, and no word is lost."""
+    text = reply_to("how long to braise short ribs at 7,000 feet").text
+    narrow = wrapped(text, 60)
+    assert max(map(len, narrow.splitlines())) <= 60
+    assert narrow.split() == text.split()
 
 
 def test_actions_are_served_on_a_socket_until_interrupted() -> None:
