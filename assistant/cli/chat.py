@@ -233,7 +233,7 @@ def completer() -> Completer:
             for start in range(max(0, len(typed_words) - LONGEST_PHRASE), len(typed_words)):
                 begun = " ".join(typed_words[start:])
                 fitting = [p for p in phrases() if begun and p.startswith(begun) and p != begun]
-                fitting.sort(key=lambda p: not cooked_so(p, typed_words))
+                fitting.sort(key=lambda p: unusual(p, typed_words))
                 if fitting:
                     yield from (Completion(p, start_position=-len(begun)) for p in fitting)
                     return
@@ -241,12 +241,12 @@ def completer() -> Completer:
     return Phrases()
 
 
-def cooked_so(phrase: str, said: list[str]) -> bool:
-    """Whether a phrase is a dish that is usually cooked by a method among the words said, or no dish at all."""
+def unusual(phrase: str, said: list[str]) -> int:
+    """How far down among the usual methods of a dish those are that were said; 0 for a method."""
     from rules.dishes import dishes
 
     dish = dishes().get(phrase)
-    return dish is None or not set(dish.methods).isdisjoint(said)
+    return 0 if dish is None else next((i for i, method in enumerate(dish.methods) if method in said), len(dishes()))
 
 
 def phrases() -> tuple[str, ...]:
