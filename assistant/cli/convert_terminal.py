@@ -31,6 +31,9 @@ def show_recipe(converted: Converted, units: Units, console: Console | None = No
         if groups:
             out.print()
             out.print(_table(title, groups, recipe.there, recipe.here, numbered=numbered, both=both))
+    if recipe.formula:
+        out.print()
+        out.print(Text(f"Formula: {'; '.join(recipe.formula)}.", style="dim"))
     block(out, "What changes, and why", _lines(recipe.changes), "")
     block(out, "What stays, and why", _lines(recipe.kept), "dim")
     if recipe.cautions:

@@ -99,13 +99,22 @@ def _loads(text: str, name: str) -> Any:
 
 def _ingredient_leaves(node: dict[str, Any]) -> Iterator[_Leaf]:
     key = "recipeIngredient" if "recipeIngredient" in node else "ingredients"
-    value = node.get(key)
-    for index, item in enumerate(value if isinstance(value, list) else [value]):
-        path: tuple[str | int, ...] = (key, index) if isinstance(value, list) else (key,)
-        if isinstance(item, str):
-            yield _Leaf(path, item, "")
-        elif isinstance(item, dict) and isinstance(text := item.get("name") or item.get("text"), str):
-            yield _Leaf((*path, "name" if item.get("name") else "text"), text, "")
+    yield from _line_leaves(node.get(key), (key,))
+
+
+def _line_leaves(value: object, path: tuple[str | int, ...]) -> Iterator[_Leaf]:
+    """Every ingredient text: strings, lists of them, things with a name or text."""
+    if len(path) > MOST_DEEP:
+        return
+    if isinstance(value, str):
+        yield _Leaf(path, value, "")
+    elif isinstance(value, list):
+        for index, item in enumerate(value):
+            yield from _line_leaves(item, (*path, index))
+    elif isinstance(value, dict):
+        key = next((k for k in ("name", "text") if isinstance(value.get(k), str) and value[k]), None)
+        if key:
+            yield _Leaf((*path, key), value[key], "")
 
 
 def _step_leaves(value: object, path: tuple[str | int, ...], component: str = "") -> Iterator[_Leaf]:
@@ -120,9 +129,7 @@ def _step_leaves(value: object, path: tuple[str | int, ...], component: str = ""
     elif isinstance(value, dict):
         if "HowToSection" in _types(value):
             component = _component(value.get("name")) or component
-        key = next(
-            (k for k in ("itemListElement", "steps", "text", "item", "description", "name") if value.get(k)), None
-        )
+        key = next((k for k in _STEP_KEYS if value.get(k)), None)
         if key:
             yield from _step_leaves(value[key], (*path, key), component)
 

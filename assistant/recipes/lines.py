@@ -16,8 +16,8 @@ from rules.recipe import Amount, IngredientLine, MassFrom
 LONGEST = 500
 # "1 200 g milk" is 1,200 g; "1 400 g can" is one can.
 _SPACED = re.compile(
-    r"(?<![\d.,])(\d{1,3})[ \u2009\u202f'’](\d{3})(?=\s?(?:g|grams?|ml)\b(?!\.?\s+(?:cans?|tins?|packs?|packages?|packets?|jars?|"
-    r"bags?|boxe?s?|blocks?|bottles?|cartons?|tubs?|bars?|fillets?|steaks?|pieces?|portions?|balls?)\b))",
+    r"(?<![\d.,])(\d{1,3})[ \u2009\u202f'’](\d{3})(?=\s?(?:g|grams?|ml)\b"
+    r"(?!\.?\s+(?:cans?|tins?|packs?|packages?|packets?|jars?|bags?|boxe?s?|blocks?|bottles?|cartons?|tubs?|bars?|fillets?|steaks?|pieces?|portions?|balls?)\b))",
     re.IGNORECASE,
 )
 # "1 ¼-ounce packet" is one packet of a quarter ounce, not one and a quarter ounces.

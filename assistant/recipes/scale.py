@@ -125,7 +125,7 @@ def _counted(line: IngredientLine, factor: float, mass_g: float | None) -> Ingre
     behind = dozen.sub("", behind)
     if line.unit not in (None, "piece"):
         pack = r"^(\s*)([a-z]+)" if re.match(r"\s*(?![x×]\s)[a-z]", behind, _FLAGS) else r"(.*\W)([a-z]+)(?=\s*$)"
-        behind = re.sub(pack, lambda m: m[1] + _number(m[2], many), behind, count=1, flags=_FLAGS)
+        behind = re.sub(pack, lambda m: m[1] + numbered(m[2], many), behind, count=1, flags=_FLAGS)
     else:
         rest = _head_noun(rest, many)
     if not re.match(r"\s*(?:[x×]|\()", behind):
@@ -168,15 +168,15 @@ def _head_noun(rest: str, many: bool) -> str:
     found = re.match(r"^(?P<before>[^,(;]*?)(?P<noun>[A-Za-zé-]{3,})(?P<after>\s*(?:[,(;].*)?)$", rest, re.DOTALL)
     if not found or re.search(r"\b(?:of|in|with|for|or|and|plus)\b", found["before"], _FLAGS):
         return re.sub(r"\beggs?\b", "eggs" if many else "egg", rest, count=1)
-    return f"{found['before']}{_number(found['noun'], many)}{found['after']}"
+    return f"{found['before']}{numbered(found['noun'], many)}{found['after']}"
 
 
-def _number(noun: str, many: bool) -> str:
+def numbered(noun: str, many: bool) -> str:
     """A noun in the plural or the singular.
 
-    >>> [_number(word, True) for word in ("egg", "potato", "cherry", "leaf", "eggs")]
+    >>> [numbered(word, True) for word in ("egg", "potato", "cherry", "leaf", "eggs")]
     ['eggs', 'potatoes', 'cherries', 'leaves', 'eggs']
-    >>> [_number(word, False) for word in ("onions", "tomatoes", "berries", "molasses")]
+    >>> [numbered(word, False) for word in ("onions", "tomatoes", "berries", "molasses")]
     ['onion', 'tomato', 'berry', 'molasses']
     """
     low = noun.lower()
@@ -243,8 +243,8 @@ def _yields(yields: Amount, factor: float) -> Amount:
     value = yields.value * factor
     line = _COUNTED.sub(times, yields.line)
     if yields.unit:
-        word = re.compile(rf"\b(?:{_number(yields.unit, False)}|{_number(yields.unit, True)})\b", _FLAGS)
-        line = word.sub(lambda m: _number(m.group(), (yields.high or 0) * factor > 1 or value > 1), line, count=1)
+        word = re.compile(rf"\b(?:{numbered(yields.unit, False)}|{numbered(yields.unit, True)})\b", _FLAGS)
+        line = word.sub(lambda m: numbered(m.group(), (yields.high or 0) * factor > 1 or value > 1), line, count=1)
     return replace(yields, value=value, high=yields.high and yields.high * factor, line=line)
 
 

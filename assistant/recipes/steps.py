@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from functools import cache
-from itertools import pairwise
+from itertools import chain, pairwise
 from typing import Literal, cast, get_args
 
 from assistant.recipes.lines import any_of
@@ -246,7 +246,8 @@ def _by_figure(temp_c: float, sweet: bool) -> TempOf:
 
 def _temperatures(text: str, metric: bool, sweet: bool) -> Iterator[TempMark]:
     spans = list(_sentences(text))
-    found = sorted([*_EXPLICIT.finditer(text), *_BARE.finditer(text), *_TERSE.finditer(text)], key=lambda m: (m.start("low"), -m.end()))
+    every = chain.from_iterable(pattern.finditer(text) for pattern in (_EXPLICIT, _BARE, _TERSE))
+    found = sorted(every, key=lambda m: (m.start("low"), -m.end()))
     bare = [(m, next(s for s in spans if s[0] <= m.start("low") < s[1])) for m in found if m.re is _BARE]
     metric |= any(
         int(m["low"]) < 200 and _candidates(text, m.start("low"), m.end("low"), span)[:1] == ["oven"]

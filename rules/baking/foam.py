@@ -40,8 +40,10 @@ def whipped(one: Step, what: CueOf) -> tuple[Cue, ...]:
 def softened(text: str, cue: Cue) -> list[tuple[int, int, str]]:
     """Where a cue says how far to beat, and what to say instead: a stage sooner.
 
-    >>> softened("Beat until stiff.", Cue(5, 17, "stiff_peaks")), softened("stiff, glossy peaks", Cue(0, 19, "stiff_peaks"))
-    ([(11, 16, 'soft peaks')], [(0, 19, 'soft peaks')])
+    >>> softened("Beat until stiff.", Cue(5, 17, "stiff_peaks"))
+    [(11, 16, 'soft peaks')]
+    >>> softened("stiff, glossy peaks", Cue(0, 19, "stiff_peaks"))
+    [(0, 19, 'soft peaks')]
     """
     found = STIFF.finditer(text, cue.start, cue.end)
     return [(m.start(), m.end(), f"soft{m['peaks'] or ' peaks'}") for m in found]

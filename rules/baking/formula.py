@@ -5,12 +5,20 @@ Flour counts starch and cocoa with it, as a batter feels them. Liquid is the wat
 
 from __future__ import annotations
 
+import re
 from collections import defaultdict
 from dataclasses import dataclass
 
 from rules.baking.parts import FLOURS, LEAVENINGS, LIQUIDS, Placed, batter
 from rules.recipe import Recipe
 
+# Styles that a baker reads as a formula against the flour.
+FLOURED = (
+    "layer_cake", "foam_cake", "pound_cake", "quick_bread", "biscuit", "cookie", "brownie", "yeast_bread", "laminated",
+    "pizza", "pie", "choux", "fried_dough",
+)  # fmt: skip
+IN_PIECES = re.compile(r"berr(?:y|ies)\b|\bcherr(?:y|ies)\b|\b(?:diced|chopped|sliced)\b.*\bapples?\b", re.I)
+CORE = (*FLOURS, *LIQUIDS, "sugar", "icing_sugar", "syrup", "fat", "egg", "white", "yolk")
 CUP_FLOUR_G = 125.0
 TSP_LEAVENING_G = 4.6
 # What a self-rising flour has inside: 1 1/2 tsp of powder to the cup.
@@ -32,6 +40,7 @@ class Ratios:
     leavening_tsp_per_cup: teaspoons of powder and of soda to a cup of flour (125 g)
     gas_ml_per_g: carbon dioxide the leavening can give [ml at 25 degC, sea level] to a gram of flour
     unweighed: how many lines of the formula have no mass
+    unweighed_core: how many of those are flour, sugar, fat, egg or liquid, without which the ratios are none
     """
 
     flour_g: float
@@ -43,6 +52,7 @@ class Ratios:
     leavening_tsp_per_cup: dict[str, float]
     gas_ml_per_g: float | None
     unweighed: int
+    unweighed_core: int
 
 
 def ratios(recipe: Recipe) -> Ratios:
@@ -70,6 +80,7 @@ def ratios(recipe: Recipe) -> Ratios:
         },
         gas_ml_per_g=_to_flour(sum(grams[n] * CO2_SHARE[n] * ML_PER_G_CO2 for n in LEAVENINGS), flour_g),
         unweighed=sum(1 for p in lines if not p.mass_g),
+        unweighed_core=sum(1 for p in lines if not p.mass_g and p.line.amount and p.part.name in CORE),
     )
 
 
@@ -83,8 +94,8 @@ def _to_flour(mass: float, flour_g: float) -> float | None:
 
 
 def water_g(lines: tuple[Placed, ...]) -> float:
-    """Water in the liquids, eggs, fats and syrups of a formula [g]; that of the flour itself is left out."""
-    return sum(p.water_g for p in lines if p.part.name not in FLOURS)
+    """Water in the liquids, eggs, fats and syrups of a formula [g]; flour and fruit in pieces keep theirs."""
+    return sum(p.water_g for p in lines if p.part.name not in FLOURS and not IN_PIECES.search(p.line.line))
 
 
 def liquid_lines(lines: tuple[Placed, ...], least_g: float = 25.0) -> tuple[Placed, ...]:

@@ -48,7 +48,8 @@ def governs(batch: Batch, one: Step, mark: TimeMark) -> bool:
     if mark.what in ("bake", "roast"):
         bath = batch.style == "cheesecake" and BATH.search(one.text)
         return bool(bath) or batch.style in ("braise", "beans", "rice", "custard")
-    least_min = SHORTEST_MIN if STARCHES.search(one.text[: mark.start]) else LEAST_COOK_MIN.get(batch.style, SHORTEST_MIN)
+    starch = STARCHES.search(one.text[: mark.start])
+    least_min = SHORTEST_MIN if starch else LEAST_COOK_MIN.get(batch.style, SHORTEST_MIN)
     return mark.what == "cook" and batch.style in POTS and mark.low_min >= least_min
 
 

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from itertools import groupby
 
-from assistant.replies.recipe.words import added, head, opening, part_title, summary
+from assistant.replies.recipe.words import added, formula, head, opening, part_title, summary
 from assistant.replies.wording import cited
 from rules.baking.change import Change, adds
 from rules.baking.convert import Converted, LineTo
@@ -56,6 +56,7 @@ class View:
     there: str
     here: str
     ingredients: tuple[Group, ...]
+    formula: tuple[str, ...]
     steps: tuple[Group, ...]
     changes: tuple[Told, ...]
     kept: tuple[Told, ...]
@@ -85,6 +86,7 @@ def view(converted: Converted, units: Units = "us") -> View:
         there=say.elevation(converted.from_elevation_m),
         here=say.elevation(converted.to_elevation_m),
         ingredients=tuple(_groups(rows)),
+        formula=formula(converted),
         steps=tuple(_groups(steps)),
         changes=tuple(_told(converted, moved)),
         kept=tuple(_told(converted, [c for c in converted.changes if c.way == "same"])),

@@ -8,10 +8,12 @@ from typing import Any
 
 from jinja2 import Environment, PackageLoader, StrictUndefined
 
+from assistant.recipes.scale import numbered
 from rules.baking.change import Change
 from rules.baking.convert import Converted
 from rules.baking.eggs import sizes
 from rules.baking.rounding import QUARTS, fraction, measure
+from rules.baking.sheet import sheet
 from rules.baking.steps import TimeTo
 from rules.recipe import Amount
 from rules.say import Say, duration, duration_span, number
@@ -29,7 +31,7 @@ def environment() -> Environment:
         lstrip_blocks=True,
         autoescape=lambda name: bool(name and name.endswith(".html.j2")),
     )
-    made.filters |= {"md": markdown_safe, "pieces": pieces, "opening": opening}
+    made.filters |= {"md": markdown_safe, "pieces": pieces, "opening": opening, "number": number}
     return made
 
 
@@ -89,6 +91,8 @@ def summary(converted: Converted, say: Say) -> tuple[str, ...]:
 def _makes(yields: Amount | None) -> str:
     """The yield as its line has it; one that begins with its figure as a sentence."""
     line = yields.line if yields else ""
+    if yields and yields.unit and line.isdecimal():
+        line = f"{line} {numbered(yields.unit, yields.value > 1)}"
     return f"Makes {line}" if line[:1].isdigit() else line
 
 
@@ -121,6 +125,15 @@ def head(converted: Converted, change: Change) -> str:
         "change", change=change, was=was, now=now, low=low, high=high, place=change.at,
         ranged=change.to_low is not None and change.to_low != change.to_high and change.to_unit not in sizes(),
     )  # fmt: skip
+
+
+def formula(converted: Converted) -> tuple[str, ...]:
+    """The formula against the flour, a few words to each part of it; () for what is no floured bake."""
+    found = sheet(converted)
+    if found is None:
+        return ()
+    made = environment().get_template("words/formula.j2").render(sheet=found)
+    return tuple(" ".join(line.split()) for line in made.splitlines() if line.strip())
 
 
 def _time(converted: Converted, change: Change) -> TimeTo | None:
