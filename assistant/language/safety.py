@@ -26,7 +26,7 @@ OPEN_TOPICS = (
     "sugar_stage",
     "out_of_scope",
 )
-# questions about heat and time, in which a subject may be told by words that stand apart, where no dish is named
+# questions about heat and time, in which a subject of safety may be told by words that stand apart
 SPREAD_TOPICS = ("time", "temperature", "doneness", "boiling_point", "out_of_scope")
 UNSURE_TOPICS = ("bake_adjust", "sugar_stage", "out_of_scope")
 
@@ -52,8 +52,8 @@ def kitchen_safety(doc: Doc) -> Doc:
     """Hear a subject of food safety. One of preserving sets the topic, and so does any where the topic was unsure."""
     words = [token.norm_ for token in doc]
     found = safety_subject(" ".join(words), doc._.topic.id)
-    if found is None and not any(item.kind == "dish" for item in doc._.found):
-        found = spread_subject(frozenset(words), doc._.topic.id)
+    if found is None:
+        found = spread_subject(frozenset(words), doc._.topic.id, any(item.kind == "dish" for item in doc._.found))
     if found:
         doc._.safety = found.id
         if found.id not in book.names("safety") or doc._.topic.id in UNSURE_TOPICS:
@@ -99,16 +99,19 @@ def safety_subject(text: str, topic: str) -> Subject | None:
     return next((subject for subject in inside if _counts(subject, topic)), None)
 
 
-def spread_subject(words: frozenset[str], topic: str) -> Subject | None:
+def spread_subject(words: frozenset[str], topic: str, dish: bool = False) -> Subject | None:
     """The subject of which a sentence has a word of each group, whatever stands between them.
+
+    A question of preserving may name a dish beside it; elsewhere a dish is what the question is about.
 
     >>> spread_subject(frozenset("how long must i boil creek water".split()), "time").id
     'drinking_water'
     """
-    if topic not in SPREAD_TOPICS:
-        return None
-    spread = (subject for subject in subjects().values() if subject.together)
-    return next((subject for subject in spread if all(words & group for group in subject.together)), None)
+    for subject in subjects().values():
+        at_home = topic == PRESERVE if subject.topic == PRESERVE else topic in SPREAD_TOPICS and not dish
+        if subject.together and at_home and all(words & group for group in subject.together):
+            return subject
+    return None
 
 
 def _counts(subject: Subject, topic: str) -> bool:

@@ -77,3 +77,16 @@ def test_a_dish_in_the_sentence_is_what_it_is_about(text: str) -> None:
 
 def test_garlic_confit_is_garlic_in_oil() -> None:
     assert understand("is it safe to make garlic confit").subject == "garlic_in_oil"
+
+
+@pytest.mark.parametrize(
+    ("text", "subject"),
+    [
+        ("freeze blanch green beans time at 7,000", "blanching"),
+        ("can I use the electric pressure cooker to can", "electric_canner"),
+        ("can i can my grandma's salsa at 6000 ft", "untested_recipe"),
+        ("how long to process peaches at 7000 ft", None),
+    ],
+)
+def test_a_subject_of_preserving_is_heard_beside_a_dish(text: str, subject: str | None) -> None:
+    assert understand(text).subject == subject
