@@ -52,7 +52,7 @@ def sections(answer: Answer) -> Sections:
         figures=tuple(figure_line(f, say) for f in answer.figures) if full else (),
         steps=answer.steps if full else (),
         because=tuple(b.text for b in answer.because if b.text != headline) if full else (),
-        cautions=tuple((c.level, c.text) for c in answer.cautions if full or c.level != "note"),
+        cautions=tuple((c.level, c.text) for c in answer.cautions if (full or c.level != "note") and c.text not in headline),
         sources=_sources(answer) if full else (),
     )
 
