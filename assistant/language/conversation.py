@@ -97,6 +97,9 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
     if previous is None:
         return replace(now, **stated)
     goes_on = heard.elliptical and previous.topic not in NOT_CONTINUED
+    if previous.topic == "bake_adjust" and (goes_on or heard.changes_a_bake):
+        goes_on, dish = True, heard.dish_of_a_bake
+        now = replace(now, dish=dish, dish_class=dishes()[dish].dish_class if dish else None)
     if goes_on:
         turned = (to for slot, topics, to in TURNS_TO if previous.topic in topics and getattr(now, slot))
         stated["topic"] = next(turned, previous.topic)

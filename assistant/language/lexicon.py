@@ -25,6 +25,8 @@ FILES: tuple[tuple[Kind, str, str, str], ...] = (
 )
 
 SHORTEST_TOGETHER = 7
+# words before a dish that make it an ingredient and leave it the dish it is: dry penne
+UNCOOKED = ("dry", "dried", "uncooked", "raw")
 Meanings = tuple[tuple[Kind, str], ...]
 
 Doc.set_extension("found", default=(), force=True)
@@ -53,6 +55,10 @@ def phrase_book() -> PhraseBook:
         key = fold(phrase)
         known = phrases.get(key, row)
         phrases[key] = known if row[0] in known else known + row
+    for key, known in phrases.items():
+        state, _, rest = key.partition(" ")
+        if state in UNCOOKED and all(kind == "ingredient" for kind, _ in known):
+            phrases[key] = tuple(meant for meant in phrases.get(rest, ()) if meant[0] == "dish") + known
     return PhraseBook(phrases, max(p.count(" ") for p in phrases) + 1)
 
 

@@ -29,6 +29,7 @@ HOT_TOPICS = ("temperature", "bake_adjust", "sugar_stage", "calibrate", "donenes
 HOT_WORDS = cues("temperature", "hot")
 FEEDING, GATHERING = cues("portions", "feeding"), cues("portions", "gathering")
 BAKING_TOPICS = ("bake_adjust", "convert_recipe")
+CHANGES_OF_A_BAKE = cues("leaning", "baking")
 FEEDING_TOPICS = ("order", "schedule")
 IMPLIED_METHODS = {
     "oil": "fry", "fryer": "fry", "fat": "fry", "lard": "fry", "shortening": "fry", "wok": "fry", "griddle": "fry",
@@ -44,6 +45,8 @@ class Hearing:
     units, depth: None where nothing was said about them
     subject_for: what is asked about if the topic is that of the question before
     plain: a number with nothing to tell what it counts, as in `make it 75`
+    changes_a_bake: whether it can go on with a question of baking: `and the eggs, one more?`
+    dish_of_a_bake: the dish if it does, where eggs are an ingredient
     """
 
     request: Request
@@ -52,6 +55,8 @@ class Hearing:
     depth: int | None
     subject_for: Callable[[str], str | None] = lambda topic: None
     plain: float | None = None
+    changes_a_bake: bool = False
+    dish_of_a_bake: str | None = None
 
 
 def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
@@ -100,7 +105,16 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         unused=(*height.unused, *barometer.unused, *((no_such,) if no_such else ()), *unknown.places(doc)),
     )  # fmt: skip
     plain = next((number.value for number in plain_numbers(doc)), None)
-    return Hearing(request, elliptical, units, hints.depth(words), partial(subject.subject, doc), plain)
+    return Hearing(
+        request,
+        elliptical,
+        units,
+        hints.depth(words),
+        partial(subject.subject, doc),
+        plain,
+        changes_a_bake=any(f.kind == "ingredient" for f in found) and unknown.is_elliptical(doc, CHANGES_OF_A_BAKE),
+        dish_of_a_bake=main_dish(without_ingredients(found), "bake_adjust"),
+    )
 
 
 def _first(*values: float | None) -> float | None:
@@ -113,6 +127,12 @@ def main_dish(found: Sequence[Found], topic: str) -> str | None:
     also = {f.start for f in found if f.kind == "ingredient"} if topic in BAKING_TOPICS else set()
     best = min(heard, key=lambda f: (dishes()[f.id].dish_class == "water", f.start in also, f.start), default=None)
     return narrower(best.id, heard) if best else None
+
+
+def without_ingredients(found: Sequence[Found]) -> list[Found]:
+    """What was found without the dishes that are ingredients as well."""
+    also = {f.start for f in found if f.kind == "ingredient"}
+    return [f for f in found if f.start not in also]
 
 
 def narrower(dish: str, heard: Sequence[Found]) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections import defaultdict
 from functools import cache
 
@@ -15,6 +16,10 @@ from rules import tables
 
 SHORTEST = 5
 TWO_SLIPS_FROM = 8
+# spellings of one sound, in the order in which they are put alike
+SOUNDS = (("ph", "f"), ("ch", "C"), ("sh", "S"), ("ck", "k"), ("qu", "kw"), ("x", "ks"), ("z", "s"), ("ce", "se"),
+          ("ci", "si"), ("cy", "si"), ("c", "k"))  # fmt: skip
+VOWELS, TWICE, SILENT = re.compile(r"[aeiouy]+"), re.compile(r"(.)\1"), re.compile(r"(?<=[^aeiouy])e(?=s?$)")
 NUMBER_WORDS = frozenset((*ONES, *TEENS, *TENS, *SCALES, *PARTS, "dozen", "couple"))
 
 Doc.set_extension("mended", default=(), force=True)
@@ -99,11 +104,39 @@ def _one_meaning(words: tuple[str, ...]) -> str | None:
 
 @cache
 def _nearest(word: str) -> tuple[str, ...]:
-    """The kitchen words that are nearest to a word, all equally near."""
+    """The kitchen words that are nearest to a word, all equally near, or those of them that sound alike."""
     from rapidfuzz.distance import OSA
     from rapidfuzz.process import extract
 
     slips = 2 if len(word) >= TWO_SLIPS_FROM else 1
     shelf = kitchen_words().get(word[0], ())
     near = extract(word, shelf, scorer=OSA.distance, score_cutoff=slips, limit=5)
-    return tuple(str(found) for found, distance, _ in near if distance == near[0][1])
+    nearest = tuple(str(found) for found, distance, _ in near if distance == near[0][1])
+    alike = tuple(found for found in nearest if sound(found) == sound(word))
+    if nearest:
+        return alike or nearest
+    written = VOWELS.sub("", word)
+    heard = (n for n in sounding().get(sound(word), ()) if VOWELS.sub("", n) != written)
+    return tuple(n for n in heard if OSA.distance(word, n) <= 2)
+
+
+def sound(word: str) -> str:
+    """A word roughly as it sounds: spellings of one sound alike, no doubled letters, no last e, vowels all one.
+
+    >>> sound("steem") == sound("steam"), sound("kwinoa") == sound("quinoa"), sound("steep") == sound("steam")
+    (True, True, False)
+    """
+    for spelled, heard in SOUNDS:
+        word = word.replace(spelled, heard)
+    return TWICE.sub(r"\1", VOWELS.sub("a", SILENT.sub("", word)))
+
+
+@cache
+def sounding() -> dict[str, tuple[str, ...]]:
+    """Kitchen words by their sound."""
+    shelves = defaultdict(list)
+    for shelf in kitchen_words().values():
+        for word in shelf:
+            if len(word) >= SHORTEST:
+                shelves[sound(word)].append(word)
+    return {heard: tuple(words) for heard, words in shelves.items()}

@@ -26,7 +26,8 @@ NOTHING_SAID = "help"
 START, END = "^", "$"
 BEGINS = "begins:"
 BEGINNINGS = (3, 4, 5)
-# features that do not show that a word is known
+CONCEPT = "has:concept:"
+# features that do not show that a word is known, unless it belongs to a concept
 UNSPECIFIC = (START, "has:", BEGINS)
 
 Doc.set_extension("topic", default=None, force=True)
@@ -70,7 +71,8 @@ def decide(doc: Doc) -> Topic:
     if not any(token.norm_.isalnum() for token in doc):
         return Topic(NOTHING_SAID, 0.0, ())
     learned, present = weights(), features(doc)
-    if not any(feature in learned.features for feature in present if not feature.startswith(UNSPECIFIC)):
+    telling = (f for f in present if f.startswith(CONCEPT) or not f.startswith(UNSPECIFIC))
+    if not any(feature in learned.features for feature in telling):
         return Topic(NOTHING_KNOWN, 0.0, ())
     scores = dict(zip(learned.topics, learned.bias, strict=True))
     for feature in present:
@@ -123,8 +125,8 @@ def features(doc: Doc) -> tuple[str, ...]:
     begins = [BEGINS + word[:n] for word in words for n in BEGINNINGS if len(word) > n]
     measured = {i for measure in doc._.measures for i in range(measure.start, measure.end)}
     spoken = sorted({c for token in doc if token.i not in measured for c in concepts_of(token.norm_)})
-    together = [f"has:concept:{a} {b}" for a, b in combinations(spoken, 2)]
-    spoken = [f"has:concept:{concept}" for concept in spoken]
+    together = [f"{CONCEPT}{a} {b}" for a, b in combinations(spoken, 2)]
+    spoken = [CONCEPT + concept for concept in spoken]
     return tuple(dict.fromkeys([*line[1:-1], *pairs, *begins, *spoken, *together, *flags(doc)]))
 
 

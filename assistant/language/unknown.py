@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from itertools import pairwise, takewhile
 
 from spacy.tokens import Doc
@@ -30,13 +30,17 @@ def claimed(doc: Doc) -> set[int]:
     return {i for span in spans for i in range(span.start, span.end)}
 
 
-def is_elliptical(doc: Doc) -> bool:
-    """Whether nothing is said but slots and little words: `and at 9,000?`, `what about lamb shanks`, `in Celsius`."""
+def is_elliptical(doc: Doc, besides: Collection[str] = ()) -> bool:
+    """Whether nothing is said but slots and little words: `and at 9,000?`, `what about lamb shanks`, `in Celsius`.
+
+    besides: further words that may be said
+    """
     rest = [t.norm_ for t in doc if t.norm_.isalnum()]
     kept = claimed(doc)
     loose = [t.norm_ for t in doc if t.i not in kept and t.norm_.isalnum()]
     asks_anew = topics.cue_scores(doc).keys() - ASKED_OF_ANY_DISH
-    return bool(rest) and not asks_anew and all(word in LEANING or word in HINT_WORDS for word in loose)
+    little = LEANING | HINT_WORDS | set(besides)
+    return bool(rest) and not asks_anew and all(word in little for word in loose)
 
 
 def dish(doc: Doc) -> Unused | None:

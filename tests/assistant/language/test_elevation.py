@@ -53,7 +53,7 @@ def feet(value: float | None) -> int | None:
         ("ham 5 hrs down in the valley at 1,400 ft, new place is at 8,100 ft", 8100, 1400),
         ("in the valley at 4,500 ft how long for rice", 4500, None),
         ("an hour at the old place, 900 ft, the new kitchen is at 7,100 ft", 7100, 900),
-        ("was fine in Boston, 7,000 ft now", 7000, 63),
+        ("was fine in Boston, 7,000 ft now", 7000, 19),
         # corrections
         ("no, 6,000 not 7,000", 6000, None),
         ("at 7,000, sorry 6500 i meant", 6500, None),

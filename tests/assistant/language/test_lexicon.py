@@ -19,6 +19,7 @@ def names(text: str, kind: str) -> list[str]:
         ("braise shortribs", "short ribs"),
         ("bone in short rib", "short ribs"),
         ("a brisket", "beef brisket"),
+        ("dry penne", "penne"),
     ],
 )
 def test_hears_the_dish(text: str, dish: str) -> None:

@@ -16,6 +16,10 @@ from assistant.language.spelling import mend
         ("temprature", "temperature"),
         ("reciepe", "recipe"),
         ("elevaton", "elevation"),
+        # as it sounds
+        ("steem", "steam"),
+        ("kwinoa", "quinoa"),
+        ("karots", "carrots"),
     ],
 )
 def test_mends(slip: str, word: str) -> None:
