@@ -2,18 +2,24 @@
 
 from __future__ import annotations
 
+from rules.baking.rounding import measure
 from rules.model import Figure
 from rules.say import PSI_PER_PA, Say, duration, duration_span, exact_duration, number
 
 # times of safety, which are never rounded down
 EXACT_TIMES = ("process_time", "added_time", "hold_time", "hold_at_", "boil_before_tasting", "sterilising_time")
 COMPARED_BELOW = "cook_time"  # its baseline has a line of its own
+# what is measured out for a formula, in the words a cook measures by
+SPOONED = ("tsp", "tbsp", "cup", "oz", "lb")
+WEIGHED = ("g", "kg", "ml", "l")
 SETTINGS = ("oven", "fat_temperature", "cooker_setting")
 
 
 def value_text(figure: Figure, say: Say, value: float | None = None) -> str:
     """One value of a figure with its unit, the asker's system first."""
     amount = figure.value if value is None else value
+    if figure.unit in SPOONED or (figure.unit in WEIGHED and figure.id.endswith("_to")):
+        return measure(amount, figure.unit)
     match figure.unit:
         case "degC":
             return say.oven(amount) if figure.id.startswith(SETTINGS) else say.temp(amount)
@@ -32,7 +38,7 @@ def value_text(figure: Figure, say: Say, value: float | None = None) -> str:
         case "kPa":
             return say.pressure(amount * 1000)
         case "percent":
-            return f"{number(amount, 1)} %"
+            return f"{number(amount, 0 if figure.id.endswith('_change') else 1)} %"
         case "factor":
             return f"×{number(amount)}"
         case "count":

@@ -124,14 +124,17 @@ def measure(amount: float, unit: str | None, *, high: float | None = None, quart
 
     >>> measure(1.25, "cup"), measure(0.875, "cup"), measure(1.1875, "cup"), measure(0.0625, "tsp"), measure(281, "g")
     ('1 1/4 cups', '3/4 cup plus 2 tbsp', '1 cup plus 3 tbsp', '1/16 tsp', '281 g')
+    >>> measure(6, "tbsp", high=8), measure(0.875, "lb", high=1), measure(2, "tsp", high=3)
+    ('6 to 8 tbsp', '14 oz to 1 lb', '2 tsp to 1 tbsp')
     >>> measure(3.375, "tsp"), measure(0.46875, "cup"), measure(16.75, "cup", quarts=True)
     ('1 tbsp plus 3/8 tsp', '7 1/2 tbsp', '4 qt plus 3/4 cup')
     """
     if high is not None and high > amount:
-        first, last = _in_one_unit(amount, unit), _in_one_unit(high, unit)
-        words = (f" {_unit_word(unit, 1)}", f" {_unit_word(unit, 2)}") if unit else ()
-        stem = next((first.removesuffix(word) for word in words if first.endswith(word)), first)
-        return f"{first if ' plus ' in first else stem} to {last}"
+        first, last = measure(amount, unit), measure(high, unit)
+        words = [f" {_unit_word(unit, count)}" for count in (1, 2)] if unit else []
+        alike = " plus " not in first and last.endswith(tuple(words))
+        stem = next((first.removesuffix(word) for word in words if alike and first.endswith(word)), first)
+        return f"{stem} to {last}"
     if unit == "cup" and quarts and amount >= 8:
         whole, rest = divmod(round_to(amount, 1 / 16), 4)
         return f"{number(whole, 0)} qt" + (f" plus {_cups(rest)}" if rest else "")

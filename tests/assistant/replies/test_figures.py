@@ -28,7 +28,7 @@ from rules.say import Say
         (Figure("gauge", "Gauge", 15, "psi"), "Gauge: 15 psi (103 kPa)"),
         (Figure("more", "More time", 25, "percent"), "More time: 25 %"),
         (Figure("factor", "Factor", 1.4142, "factor"), "Factor: ×1.41"),
-        (Figure("leavening_to", "Baking powder", 1.5, "tsp"), "Baking powder: 1.5 tsp"),
+        (Figure("leavening_to", "Baking powder", 1.5, "tsp"), "Baking powder: 1 1/2 tsp"),
     ],
 )
 def test_a_figure_line_gives_value_range_and_sea_level(figure: Figure, line: str) -> None:
