@@ -226,7 +226,8 @@ def _paired(words: Sequence[str], mentions: list[Elevation], pair: list[int]) ->
     baseline: int | None = None
     if _is_sea_level(first) != _is_sea_level(second):
         level, other = (first, second) if _is_sea_level(first) else (second, first)
-        baseline = mentions.index(level if not level.sure or other.sure else other)
+        down = (level.sure and not other.sure) or _maybe_from(words, other)
+        baseline = mentions.index(other if down else level)
     elif any(_maybe_from(words, m) for m in (first, second)):
         baseline = mentions.index(first if _maybe_from(words, first) else second)
     elif any(word in words for word in PAIRED):
