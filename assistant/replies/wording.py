@@ -45,6 +45,7 @@ def sections(answer: Answer) -> Sections:
     request = answer.request
     say = Say(request.units)
     full = request.depth > BRIEF
+    cautions = tuple(c for c in answer.cautions if full or c.level != "note")
     headline = _headline(answer, say)
     return Sections(
         headline=headline,
@@ -52,7 +53,7 @@ def sections(answer: Answer) -> Sections:
         figures=tuple(figure_line(f, say) for f in answer.figures) if full else (),
         steps=answer.steps if full else (),
         because=tuple(b.text for b in answer.because if b.text != headline) if full else (),
-        cautions=tuple((c.level, c.text) for c in answer.cautions if (full or c.level != "note") and c.text not in headline),
+        cautions=tuple((c.level, c.text) for c in cautions if c.text not in headline),
         sources=_sources(answer) if full else (),
     )
 
