@@ -20,7 +20,8 @@ def reply_to(
     kitchen: what to take for granted where the cook does not say; depth: of the answer, None leaves it to the cook
     returns: the Answer with its text and spoken line; never raises because of what the text says
     """
-    from assistant.dialogue import Memory, take_turn
+    from assistant.dialogue.memory import Memory
+    from assistant.dialogue.turn import take_turn
 
     memory = Memory(kitchen=kitchen or Kitchen())
     for earlier in tuple(context)[-LONGEST_CONTEXT:]:

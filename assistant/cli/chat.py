@@ -10,6 +10,7 @@ import textwrap
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
+from threading import Event, Thread
 from typing import TYPE_CHECKING, Annotated, TextIO
 
 import typer
@@ -22,6 +23,7 @@ if TYPE_CHECKING:
     from prompt_toolkit.completion import Completer
     from prompt_toolkit.key_binding import KeyBindings
 
+    from assistant.dialogue.embedded import Conversation
     from assistant.dialogue.memory import Memory
     from assistant.dialogue.record import Record
 
@@ -77,13 +79,14 @@ def chat(
 
 def hold(lines: Iterator[str], record: Record, memory: Memory, out: TextIO | None) -> None:
     """Hold the conversation, line by line, until the lines end."""
-    from assistant.dialogue.embedded import Conversation
-    from assistant.dialogue.executor import KitchenExecutor
-
-    conversation = Conversation(record.id, memory, KitchenExecutor(record))
     write(out, *((u.who, u.text) for u in record.earlier))
+    loading = Thread(target=load)
+    loading.start()
+    conversation = None
     with asyncio.Runner() as runner:
         for line in lines:
+            loading.join()
+            conversation = conversation or begin(record, memory)
             try:
                 said = runner.run(conversation.say(line))
             except KeyboardInterrupt:
@@ -94,11 +97,27 @@ def hold(lines: Iterator[str], record: Record, memory: Memory, out: TextIO | Non
             write(out, ("cook", line), ("assistant", said.text))
 
 
+def load() -> None:
+    """Load what a reply takes, while the first line is typed."""
+    import assistant.dialogue.embedded  # noqa: F401
+    from assistant.language import understand
+
+    understand("")
+
+
+def begin(record: Record, memory: Memory) -> Conversation:
+    """The conversation, where the record left it."""
+    from assistant.dialogue.embedded import Conversation
+    from assistant.dialogue.executor import KitchenExecutor
+
+    return Conversation(record.id, memory, KitchenExecutor(record))
+
+
 def greet(record: Record, memory: Memory) -> None:
     """Say in a terminal where the conversation was left, what is known of the kitchen, and how to leave."""
     if not sys.stdin.isatty():
         return
-    from assistant.dialogue.turn import place_of
+    from assistant.dialogue.memory import place_of
 
     if record.earlier:
         left_at = record.earlier[-1].text.partition("\n")[0]
@@ -171,8 +190,6 @@ def typed(record: Record) -> Iterator[str]:
 @contextmanager
 def ringing(record: Record) -> Iterator[None]:
     """Let timers ring above the prompt as long as the block waits for a line."""
-    from threading import Event, Thread
-
     from prompt_toolkit.patch_stdout import patch_stdout
 
     done = Event()

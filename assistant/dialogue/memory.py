@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from assistant.drill import Sitting
-from assistant.language.conversation import PLACE_SLOTS
 from rules.model import Kitchen, Request
+from rules.say import Say
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -49,6 +49,8 @@ def _placeless(request: Request | None) -> Request | None:
 
 def moved(question: Request, last: Request) -> Request:
     """An earlier question where the last one was asked, in its units and at its depth."""
+    from assistant.language.conversation import PLACE_SLOTS
+
     place = {slot: getattr(last, slot) for slot in (*PLACE_SLOTS, "units", "depth")}
     return replace(question, **place)
 
@@ -62,3 +64,9 @@ def learn_kitchen(kitchen: Kitchen, said: Request) -> Kitchen:
     if said.elevation_m == kitchen.elevation_m and said.pressure_pa is None:
         return kitchen
     return replace(kitchen, name="", elevation_m=said.elevation_m, pressure_pa=said.pressure_pa)
+
+
+def place_of(memory: Memory) -> str:
+    """The elevation of the kitchen in words, empty where it is not known."""
+    elevation_m = memory.kitchen.elevation_m
+    return "" if elevation_m is None else Say(memory.kitchen.units).elevation(elevation_m)

@@ -9,7 +9,7 @@ from typing import Any
 from assistant import drill, timers
 from assistant.answering import reply_to_request
 from assistant.dialogue import moves
-from assistant.dialogue.memory import Memory, learn_kitchen, moved, without_place
+from assistant.dialogue.memory import Memory, learn_kitchen, moved, place_of, without_place
 from assistant.dialogue.moves import Move
 from assistant.language.conversation import PLACE_SLOTS, listen, merge, settle_in
 from assistant.language.request import PASSING, Hearing
@@ -292,9 +292,3 @@ MOVES: dict[str, Callable[[str, Memory, Move], Turn]] = {
     "recall_kitchen": _recall_kitchen,
     "scale": _scale,
 }
-
-
-def place_of(memory: Memory) -> str:
-    """The elevation of the kitchen in words, empty where it is not known."""
-    elevation_m = settle_in(Request(), memory.kitchen).elevation_m
-    return "" if elevation_m is None else Say(memory.kitchen.units).elevation(elevation_m)
