@@ -27,6 +27,7 @@ BY_SIZE = {"amount": ("less", "more"), "temperature": ("cooler", "hotter"), "tim
 TEMPERATURES = {"f": "degF", "degf": "degF", "fahrenheit": "degF", "c": "degC", "degc": "degC", "celsius": "degC"}
 TIMES = {"min": 1.0, "mins": 1.0, "minute": 1.0, "minutes": 1.0, "h": 60.0, "hr": 60.0, "hrs": 60.0, "hour": 60.0,
          "hours": 60.0}  # fmt: skip
+NAMES = {"sugar_temp": "sugar temperature", "fat_temp": "fat", "proof": "rise", "temperature": "inside"}
 FILLERS = re.compile(r"\b(?:from|of|the|changed|cut|raised|reduced|use|used)\b", re.I)
 HOT_FAT = re.compile(r"\b(?:fat|oil|fryer|frying)\b", re.I)
 BOILED_SUGAR = re.compile(r"\b(?:sugar|syrup|candy|caramel|fudge|stage)\b", re.I)
@@ -176,8 +177,9 @@ def _by_words(text: str) -> dict[str, Any]:
 
 def as_kept(change: Change, line: str) -> dict[str, Any]:
     """A suggested change in the shape of the changes of a converted recipe."""
+    item = change.item or ("" if change.to_value is not None else line.rstrip("."))
     kept: dict[str, Any] = {
-        "what": change.what, "way": change.way, "at": change.at, "item": change.item or line.rstrip("."),
+        "what": change.what, "way": change.way, "at": change.at, "item": item,
         "rule": change.rule, "because": change.because, "sources": list(change.sources),
     }  # fmt: skip
     if change.from_value is not None:
@@ -189,26 +191,28 @@ def as_kept(change: Change, line: str) -> dict[str, Any]:
     return kept
 
 
-def in_words(kept: dict[str, Any]) -> str:
-    """A kept change in a few words.
+def in_words(kept: dict[str, Any], units: Units = "us") -> str:
+    """A kept change in a few words. units: which scale its temperatures are told in
 
     >>> in_words(change_heard("baking powder 2 tsp to 1 1/2 tsp")), in_words(change_heard("less sugar"))
     ('baking powder 2 tsp to 1 1/2 tsp', 'sugar, less')
     """
     before, after = kept.get("from"), kept.get("to")
-    item = kept.get("item") or kept["what"]
+    item = kept.get("item") or NAMES.get(kept["what"], kept["what"])
     if not before or not after or before.get("unit") == "percent":
         return item if kept["way"] == "different" or len(item.split()) > 3 else f"{item}, {kept['way']}"
-    return f"{item} {_amount(before)} to {_amount(after)}"
+    return f"{item} {_amount(before, units)} to {_amount(after, units)}"
 
 
-def _amount(of: dict[str, Any]) -> str:
+def _amount(of: dict[str, Any], units: Units) -> str:
     from rules.baking.rounding import measure
-    from rules.say import duration, number
+    from rules.say import duration, number, to_c, to_f
 
     value, unit = float(of["value"]), of.get("unit")
     if unit in ("degF", "degC"):
-        return f"{number(value, 0)} °{unit[-1]}"
+        wanted = "degF" if units == "us" else "degC"
+        told = value if unit == wanted else to_f(value) if wanted == "degF" else to_c(value)
+        return f"{number(told, 0)} °{wanted[-1]}"
     return duration(value) if unit == "min" else measure(value, unit)
 
 
@@ -248,6 +252,6 @@ def mending(batches: Sequence[Batch], *, recipe: Recipe | None = None, units: Un
     known = tuple(id for id in last.symptoms if id in catalogue())
     style = next((b.style for b in reversed(batches) if b.style in classes()), None)
     return suggest(
-        known, recipe=recipe, dish_class=None if recipe else style, elevation_m=last.elevation_m or 0.0, units=units,
-        log=trials(batches),
+        known, recipe=recipe, dish_class=None if recipe else style, elevation_m=last.elevation_m or 0.0,
+        from_elevation_m=last.from_elevation_m or 0.0, units=units, log=trials(batches),
     )  # fmt: skip

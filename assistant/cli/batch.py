@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Annotated, Any
 import typer
 
 from assistant.cli import exits
-from assistant.cli.taken import Units, kitchen_for, opened
+from assistant.cli.taken import Units, elevation_heard, kitchen_for, opened
 
 if TYPE_CHECKING:
     from assistant.store.batches import Batch
@@ -58,6 +58,13 @@ def note(
     recipe: RecipeFile = None,
     dish: Annotated[str, typer.Option("--dish", help="What it is, where the title does not tell: muffins.")] = "",
     at: Annotated[str | None, typer.Option("--at", help="Elevation, by default that of the kitchen in use.")] = None,
+    written_for: Annotated[
+        str | None,
+        typer.Option(
+            "--from",
+            help="Where the recipe is right: 7000ft for a converted one. By default as noted before, or sea level.",
+        ),
+    ] = None,
     kitchen_name: Annotated[
         str | None, typer.Option("--kitchen", metavar="NAME", help="A kitchen of yours instead of the one in use.")
     ] = None,
@@ -75,12 +82,15 @@ def note(
     kitchen, whole = kitchen_for(at, units, kitchen_name), read_recipe(recipe)
     with opened() as store:
         earlier = batches.of_recipe(store, title)
+        from_m = earlier[-1].from_elevation_m if earlier else None
+        if written_for is not None:
+            from_m = elevation_heard(written_for, "--from").elevation_m
         kind = class_of(dish or title, whole, earlier)
         before = mending(earlier, recipe=whole, units=kitchen.units)
         try:
             batch = batches.Batch(
                 recipe=" ".join(title.split()), made_on=now_here().date(), style=kind or "", kitchen=kitchen.name,
-                elevation_m=kitchen.elevation_m, rating=rating, note=text,
+                elevation_m=kitchen.elevation_m, from_elevation_m=from_m, rating=rating, note=text,
                 symptoms=tuple(dict.fromkeys(symptom_heard(words, kind) for words in symptom or ())),
                 changes=tuple(change_heard(words, before.causes if before else ()) for words in changed or ()),
             )  # fmt: skip
@@ -144,7 +154,7 @@ def compare(
     if not any(b.id == first.id for b in every):
         exits.leave(f"batch {first.id} is of {first.recipe}, and batch {second.id} of {second.recipe}")
     side_by_side(first, second, shown)
-    typer.echo(verdict(first, second, every))
+    typer.echo(verdict(first, second, every, shown))
     typer.echo("")
     show_next(mending(every, recipe=whole, units=shown), every[-1])
 
@@ -204,8 +214,10 @@ def line(batch: Batch, units: UnitSystem) -> str:
     parts = [f"batch {batch.id}, {batch.recipe}, {batch.made_on.isoformat()}"]
     if batch.elevation_m is not None:
         parts.append(f"at {Say(units).elevation(batch.elevation_m)}")
+    if batch.from_elevation_m is not None:
+        parts.append(f"recipe for {Say(units).elevation(batch.from_elevation_m)}")
     if batch.changes:
-        parts.append(f"changed: {'; '.join(map(in_words, batch.changes))}")
+        parts.append(f"changed: {'; '.join(in_words(change, units) for change in batch.changes)}")
     parts.append("; ".join(titles(batch)) or "nothing wrong")
     if batch.rating is not None:
         parts.append(f"rated {batch.rating} of 5")
@@ -251,7 +263,7 @@ def side_by_side(first: Batch, second: Batch, units: UnitSystem) -> None:
 
     def column(batch: Batch) -> list[str]:
         at = "not known" if batch.elevation_m is None else Say(units).elevation(batch.elevation_m)
-        changed = "; ".join(map(in_words, batch.changes)) or "nothing"
+        changed = "; ".join(in_words(change, units) for change in batch.changes) or "nothing"
         wrong = "; ".join(titles(batch)) or "nothing"
         rating = "none" if batch.rating is None else f"{batch.rating} of 5"
         return [batch.made_on.isoformat(), batch.kitchen or "none", at, changed, wrong, rating, batch.note]
@@ -266,14 +278,14 @@ def side_by_side(first: Batch, second: Batch, units: UnitSystem) -> None:
     Console(highlight=False).print(table)
 
 
-def verdict(first: Batch, second: Batch, every: tuple[Batch, ...]) -> str:
+def verdict(first: Batch, second: Batch, every: tuple[Batch, ...], units: UnitSystem) -> str:
     """What became of the changes between two batches."""
     from assistant.batches import in_words, trials
     from rules.mending.log import Log
 
     places = [b.id for b in every]
     between = every[places.index(first.id) + 1 : places.index(second.id) + 1]
-    made = [in_words(change) for batch in between for change in batch.changes]
+    made = [in_words(change, units) for batch in between for change in batch.changes]
     outcome = Log(trials((first, second))).outcome(1)
     how = {"helped": "better than", "hurt": "worse than", "same": "no better and no worse than"}[outcome]
     said = f"Batch {second.id} came out {how} batch {first.id}"

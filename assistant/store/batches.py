@@ -18,7 +18,8 @@ from rules.errors import within
 class Batch:
     """One batch of a recipe.
 
-    kitchen: its name as it was then; symptoms: ids of data/lexicon/symptoms.toml
+    kitchen: its name as it was then; elevation_m: where it was made, from_elevation_m: where its recipe is right [m],
+        None where nobody said so; symptoms: ids of data/lexicon/symptoms.toml
     changes: what was changed against the recipe, in the shape of the changes of a converted recipe
     rating: 1 poor to 5 excellent; id: 0 until it is kept
     raises: ValueError for an empty title; OutOfRange for a rating outside 1 to 5
@@ -29,6 +30,7 @@ class Batch:
     style: str = ""
     kitchen: str = ""
     elevation_m: float | None = None
+    from_elevation_m: float | None = None
     symptoms: tuple[str, ...] = ()
     changes: tuple[dict[str, Any], ...] = ()
     rating: int | None = None

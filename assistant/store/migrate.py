@@ -9,15 +9,22 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from sqlalchemy import Connection, func, insert, inspect, select, update
+from sqlalchemy import Connection, func, insert, inspect, select, text, update
 
 from assistant.store.errors import StoreError
 from assistant.store.schema import metadata, schema_version
 
 Step = Callable[[Connection], None]
 
-STEPS: tuple[Step, ...] = ()
 POSTGRES_LOCK = 7_000
+
+
+def batches_know_their_baseline(connection: Connection) -> None:
+    """Version 2: a batch keeps the elevation its recipe was written for."""
+    connection.execute(text("ALTER TABLE batches ADD COLUMN from_elevation_m FLOAT"))
+
+
+STEPS: tuple[Step, ...] = (batches_know_their_baseline,)
 
 
 def version_of(connection: Connection) -> int:

@@ -114,6 +114,7 @@ batches = Table(
     Column("style", String(40), nullable=False),
     Column("kitchen", Words, nullable=False),
     Column("elevation_m", Float),
+    Column("from_elevation_m", Float),
     Column("made_on", Date, nullable=False),
     Column("symptoms", JSON, nullable=False),
     Column("changes", JSON, nullable=False),

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from rules import dishes, water
-from rules.baking import leavening
-from rules.baking.bands import Span
+from rules.baking import components, leavening
+from rules.baking.bands import TABLES, Span
 from rules.baking.batch import Batch, measured
 from rules.baking.change import What
 from rules.baking.formula import ratios
@@ -46,6 +46,9 @@ FEATURES: dict[str, Callable[[Recipe], float | None]] = {
     "fat": lambda r: ratios(r).fat,
     "yeast": lambda r: ratios(r).percent.get("yeast", 0.0),
 }
+DOWN = ("less", "cooler", "shorter")
+# A hundredth of an amount, or of a degree: what the tables change by less, they leave.
+LEAST_CHANGE = 0.01
 SAID = ("bake", "roast", "fry")
 
 
@@ -105,11 +108,12 @@ class Bench:
 
     @cached_property
     def features(self) -> dict[str, float]:
-        """The ratios of the formula that are known."""
+        """The ratios of the formula that are known, as they would be at sea level."""
         if self.recipe is None or not ratios(self.recipe).flour_g:
             return {}
         found = {name: ratio(self.recipe) for name, ratio in FEATURES.items()}
-        return {name: value for name, value in found.items() if value is not None}
+        there = {name: components.ratio(self.style, name, 0.0, self.from_m).value for name in found}
+        return {name: value / there[name] for name, value in found.items() if value is not None}
 
     @cached_property
     def usual_method(self) -> str | None:
@@ -120,6 +124,14 @@ class Bench:
         """The lines of the recipe that a component stands for, the largest first."""
         found = self.batch.parts(*PARTS.get(what, ()))
         return tuple(sorted(found, key=lambda p: -p.mass_g))
+
+    def asks(self, cause: Cause) -> bool:
+        """Whether the tables make a cause's change on the way from where the recipe is right to here."""
+        if cause.by != "formula" or cause.what not in TABLES:
+            return False
+        table = components.difference if cause.what == "oven" else components.ratio
+        change = table(self.style, cause.what, self.from_m, self.here_m).value - (cause.what != "oven")
+        return abs(change) > LEAST_CHANGE and (change < 0) == (cause.way in DOWN)
 
     def cannot(self, cause: Cause) -> bool:
         """Whether the recipe leaves nothing to change: it has none of it, or its sour milk needs all of its soda."""

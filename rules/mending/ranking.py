@@ -91,11 +91,16 @@ def _scored(found: Sequence[Symptom], bench: Bench) -> list[tuple[float, Cause]]
 
 
 def _fits(cause: Cause, bench: Bench) -> float:
-    """How much likelier this formula makes a cause; more time is no help where the food does not soften at all."""
+    """How much likelier this formula makes a cause.
+
+    What the tables still ask for is no less likely for an ordinary ratio; more time is no help where the food does not
+    soften at all.
+    """
     threshold_c = softening(bench.dish_class).threshold_c
     if cause.by == "boil" and threshold_c is not None and bench.boil_c < threshold_c:
         return OUT_OF_REACH
-    return cause.likelihood(bench.features)
+    likelihood = cause.likelihood(bench.features)
+    return max(likelihood, 1.0) if bench.asks(cause) else likelihood
 
 
 def _place(cause: Cause) -> int:

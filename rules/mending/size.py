@@ -14,13 +14,12 @@ from rules.baking.change import Change
 from rules.baking.rounding import kitchen, measure, same_measure, step_of
 from rules.baking.steps import scaled_min, shifted_c
 from rules.baking.wet_dish import STOVE_TOP_PA, inside_c, softening_ratio
-from rules.mending.bench import Bench
+from rules.mending.bench import DOWN, Bench
 from rules.mending.causes import Cause
 from rules.preserving.gel import LABORATORY_RISE_K, RISE_K
 from rules.say import duration, duration_span, number, round_to
 
 FINE = ("leavening", "yeast", "salt")
-DOWN = ("less", "cooler", "shorter")
 K_PER_F = 5 / 9
 NOTICEABLE_K = 0.5
 HOTTEST_FAT_C = frying.HOTTEST_C
@@ -69,8 +68,7 @@ def _ratio(cause: Cause, bench: Bench, further: bool) -> tuple[Span, tuple[str, 
     if cause.by != "formula":
         return _trial(cause), ("common-practice",)
     table = components.ratio(bench.style, cause.what, bench.from_m, bench.here_m)
-    agrees = abs(table.value - 1) > 0.01 and (table.value < 1) == (cause.way in DOWN)
-    if not agrees or (bench.log.times_tried(cause) and not further):
+    if not bench.asks(cause) or (bench.log.times_tried(cause) and not further):
         return _trial(cause), ("common-practice",)
     sources = components.sources(bench.style, cause.what)
     return (table.map(lambda r: 1 + (r - 1) / 2) if further else table), sources
@@ -110,8 +108,7 @@ def _keeping_acid(cause: Cause, bench: Bench, ratio: Span) -> Span:
 
 def _oven(cause: Cause, bench: Bench, further: bool) -> Sized:
     table = components.difference(bench.style, "oven", bench.from_m, bench.here_m)
-    agrees = abs(table.value) > 1 and (table.value < 0) == (cause.way in DOWN)
-    again = bench.log.times_tried(cause) > 0
+    agrees, again = bench.asks(cause), bench.log.times_tried(cause) > 0
     span_f = table if agrees and not again else bands.Span(*(_sign(cause) * cause.step,) * 3)
     if further:
         span_f = span_f.map(lambda f: f / 2)

@@ -180,3 +180,25 @@ def test_a_store_that_fails_is_said(monkeypatch: pytest.MonkeyPatch) -> None:
 def test_without_a_kitchen_it_says_that_it_is_for_sea_level() -> None:
     CliRunner().invoke(create_app(), ["kitchen", "use", "--none"])
     assert "this is for sea level" in note(*SANK)
+
+
+def test_a_converted_recipe_does_not_get_the_tables_change_twice(tmp_path: Path) -> None:
+    file = tmp_path / "cake.txt"
+    file.write_text(RECIPE)
+    plain = note("--recipe", str(file), *SANK, "--rating", "2")
+    assert "Use 2 1/4 tsp of baking powder instead of 1 tbsp." in plain
+    assert run("remove", "1").exit_code == 0
+    converted = note("--recipe", str(file), "--from", "7000ft", *SANK, "--rating", "2")
+    assert "Recipe for 7,000 ft" in converted
+    assert "Use 2 5/8 tsp of baking powder instead of 1 tbsp." in converted
+    # the next note of the same recipe need not say it again
+    again = note("--recipe", str(file), *SANK, "--rating", "2")
+    assert "Recipe for 7,000 ft" in again
+
+
+def test_a_suggested_oven_is_kept_in_a_few_words(tmp_path: Path) -> None:
+    file = tmp_path / "cake.txt"
+    file.write_text(RECIPE)
+    note("--recipe", str(file), "--symptom", "too pale", "--rating", "2")
+    said = note("--recipe", str(file), "--changed", "suggested", "--rating", "4")
+    assert "Changed: oven 350 °F to 370 °F." in said

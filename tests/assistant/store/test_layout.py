@@ -10,8 +10,10 @@ from sqlalchemy import Connection, inspect, select, text
 from assistant.store import StoreError, kitchens, open_store
 from assistant.store.database import Store, connect
 from assistant.store.kitchens import SavedKitchen
-from assistant.store.migrate import is_current, migrate, version_of
+from assistant.store.migrate import STEPS, is_current, migrate, version_of
 from assistant.store.schema import metadata, schema_version
+
+TODAY = 1 + len(STEPS)
 
 
 def add_colour(connection: Connection) -> None:
@@ -29,19 +31,32 @@ def columns(store: Store) -> set[str]:
 def test_a_new_database_gets_all_tables_and_its_version(store: Store) -> None:
     assert set(inspect(store.engine).get_table_names()) == set(metadata.tables)
     with store.read() as connection:
-        assert connection.scalars(select(schema_version.c.version)).all() == [1]
+        assert connection.scalars(select(schema_version.c.version)).all() == [TODAY]
+
+
+def test_a_database_of_the_first_version_learns_where_recipes_were_written_for(tmp_path: Path) -> None:
+    import sqlite3
+
+    file = tmp_path / "first.db"
+    open_store(f"sqlite:///{file}").close()
+    with sqlite3.connect(file) as old:
+        old.execute("ALTER TABLE batches DROP COLUMN from_elevation_m")
+        old.execute("UPDATE schema_version SET version = 1")
+    store = open_store(f"sqlite:///{file}")
+    assert "from_elevation_m" in {c["name"] for c in inspect(store.engine).get_columns("batches")}
+    store.close()
 
 
 def test_an_older_database_takes_only_the_steps_it_lacks(store: Store) -> None:
     kitchens.add(store, SavedKitchen(name="Lodge", elevation_m=2133.6))
     with store.write() as connection:
-        migrate(connection, (add_colour,))
+        migrate(connection, (*STEPS, add_colour))
     with store.write() as connection:
-        migrate(connection, (add_colour, add_size))
-        assert version_of(connection) == 3
+        migrate(connection, (*STEPS, add_colour, add_size))
+        assert version_of(connection) == TODAY + 2
     assert {"colour", "size"} <= columns(store)
     with store.write() as connection:
-        migrate(connection, (add_colour, add_size))
+        migrate(connection, (*STEPS, add_colour, add_size))
         assert connection.scalars(text("SELECT name FROM kitchens")).all() == ["Lodge"]
 
 
@@ -50,16 +65,16 @@ def test_a_step_that_fails_leaves_the_database_as_it_was(store: Store) -> None:
         raise RuntimeError("power cut")
 
     with pytest.raises(RuntimeError, match="power cut"), store.write() as connection:
-        migrate(connection, (add_colour, fails))
+        migrate(connection, (*STEPS, add_colour, fails))
     assert "colour" not in columns(store)
     with store.read() as connection:
-        assert version_of(connection) == 1
+        assert version_of(connection) == TODAY
 
 
 def test_a_database_of_a_newer_program_is_left_alone(store: Store) -> None:
     with store.write() as connection:
-        migrate(connection, (add_colour,))
-    with pytest.raises(StoreError, match="its layout is version 2, and this one knows version 1") as hit:
+        migrate(connection, (*STEPS, add_colour))
+    with pytest.raises(StoreError, match=f"its layout is version {TODAY + 1}, and this one knows version {TODAY}") as hit:
         open_store(store.engine.url.render_as_string())
     assert hit.value.kind == "newer"
 
