@@ -230,7 +230,7 @@ def _paired(words: Sequence[str], mentions: list[Elevation], pair: list[int]) ->
         baseline = mentions.index(other if down else level)
     elif any(_maybe_from(words, m) for m in (first, second)):
         baseline = mentions.index(first if _maybe_from(words, first) else second)
-    elif any(word in words for word in PAIRED):
+    elif any(word in words for word in PAIRED) or (second.sure and not first.sure):
         baseline = mentions.index(first)
     elif first.sure and not second.sure:
         return [replace(m, role="rejected") if m is first else m for m in mentions]

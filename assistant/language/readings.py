@@ -13,6 +13,7 @@ from rules.errors import OutOfRange
 from rules.model import Units, Unused
 
 BAROMETER_UNITS = ("hPa", "inHg", "mmHg", "kPa", "Pa", "atm", "bar")
+GAUGE_UNITS = ("psi", "bar", "kPa", "atm", "Pa")
 PSI_PA = 6894.757
 HIGHEST_GAUGE_PA = 30 * PSI_PA
 POUNDS_OF_GAUGE = (4, 20)
@@ -24,6 +25,8 @@ TEMPERATURE_LEADS, BOIL_TEST_THINGS = cues("temperature", "leads"), cues("temper
 BOILED_C = (81.0, 102.0)
 FULL_SCALE_F = (150.0, 216.0)
 BARE_F, BARE_C, OVEN_F = (90.0, 600.0), (30.0, 300.0), (200.0, 500.0)
+# bare figures that ovens are set to, where the sentence goes on behind them: meatloaf 350 at sea level
+OVEN_STEP_F, AFTER_OVEN = 25, cues("temperature", "after_oven")
 NOT_DEGREES = (["pm"], ["am"], ["people"], [":"], ["%"])
 
 
@@ -42,7 +45,7 @@ def gauge_pa(measures: Sequence[Measure], words: Sequence[str], in_cooker: bool)
     in_cooker: whether the talk is of a pressure cooker or canner; then 15 pounds are a pressure
     """
     for m in measures:
-        if m.kind == "pressure" and 0 < m.low <= HIGHEST_GAUGE_PA and (m.unit == "psi" or in_cooker):
+        if m.unit in GAUGE_UNITS and 0 < m.low <= HIGHEST_GAUGE_PA and (m.unit == "psi" or in_cooker):
             return m.low
         if in_cooker and is_gauge(m, words):
             return m.said * PSI_PA
@@ -131,11 +134,14 @@ def temperatures_c(
 
 def _is_temperature(number: Number, words: Sequence[str], units: Units, hot: bool) -> bool:
     before, after = words[number.start - 1] if number.start else "", words[number.end : number.end + 1]
+    in_oven = OVEN_F[0] <= number.value <= OVEN_F[1]
+    if in_oven and hot and units == "us" and number.value % OVEN_STEP_F == 0 and (not after or after[0] in AFTER_OVEN):
+        return True
     if after in (["oven"], ["fryer"], ["oil"]):
-        return OVEN_F[0] <= number.value <= OVEN_F[1]
+        return in_oven
     if before not in TEMPERATURE_LEADS or after in NOT_DEGREES:
         return False
-    oven = before in ("at", "oven", "to") and OVEN_F[0] <= number.value <= OVEN_F[1]
+    oven = before in ("at", "oven", "to") and in_oven
     low, high = BARE_F if units == "us" else BARE_C
     return oven or (is_boiling(words) and _could_boil(number.value)) or (hot and low <= number.value <= high)
 

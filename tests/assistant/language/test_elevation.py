@@ -51,6 +51,7 @@ def feet(value: float | None) -> int | None:
         ("I live at 5,280 ft. How long do I boil rice at 9,000 ft?", 9000, None),
         ("it takes 3 hours at 5,000 ft", None, 5000),
         ("ham 5 hrs down in the valley at 1,400 ft, new place is at 8,100 ft", 8100, 1400),
+        ("90 minutes was plenty in Boston, what now at 6,100 feet", 6100, 19),
         ("in the valley at 4,500 ft how long for rice", 4500, None),
         ("an hour at the old place, 900 ft, the new kitchen is at 7,100 ft", 7100, 900),
         ("was fine in Boston, 7,000 ft now", 7000, 19),

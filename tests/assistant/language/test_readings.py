@@ -21,6 +21,9 @@ PSI_PA = 6894.757
         ("station pressure 795.0 mbar", 2000),
         ("24.97 inHg how long for rice", 1500),
         ("24.97 inches of mercury", 1500),
+        ("the barometer in the kitchen reads 24.97 inches", 1500),
+        ("barometer 24.97, how long for rice", 1500),
+        ("station pressure is 795", 2000),
     ],
 )
 def test_a_barometer_tells_the_elevation(text: str, elevation_m: float) -> None:
@@ -89,6 +92,7 @@ def test_the_kitchens_barometer_offset_is_taken_off() -> None:
         ("pressure cook 4 pounds of beans", None),
         ("pressure cook beans at low pressure", 7),
         ("how long for 15 pounds of brisket", None),
+        ("what pressure does the cooker reach, station pressure 805 hPa", None),
     ],
 )
 def test_a_gauge(text: str, psi: float | None) -> None:
@@ -106,6 +110,8 @@ def test_a_gauge(text: str, psi: float | None) -> None:
         ("350 degrees for a cake", 176.7),
         ("how long for rice at 7,000", None),
         ("oven at 350 for 30 minutes, 12 muffins", 176.7),
+        ("meatloaf 350 sea level, what oven at 6500", 176.7),
+        ("bake 300 cookies at 7000 ft", None),
     ],
 )
 def test_a_temperature(text: str, temp_c: float | None) -> None:
