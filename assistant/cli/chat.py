@@ -85,9 +85,9 @@ def hold(lines: Iterator[str], record: Record, memory: Memory, out: TextIO | Non
     conversation = None
     with asyncio.Runner() as runner:
         for line in lines:
-            loading.join()
-            conversation = conversation or begin(record, memory)
             try:
+                loading.join()
+                conversation = conversation or begin(record, memory)
                 said = runner.run(conversation.say(line))
             except KeyboardInterrupt:
                 typer.echo("Stopped; the line is in the history.", err=True)

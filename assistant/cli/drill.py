@@ -5,17 +5,15 @@ from __future__ import annotations
 import sys
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
-from datetime import UTC, datetime
 from enum import StrEnum
 from typing import TYPE_CHECKING, Annotated
 
 import typer
 
 from assistant.cli import exits
-from assistant.cli.taken import Units, kitchen_for, opened
+from assistant.cli.taken import Units, kitchen_for, opened, warner
 
 if TYPE_CHECKING:
-    from assistant.store.errors import StoreError
     from assistant.store.progress import DrillAnswer
     from rules.drill import Question
     from rules.model import Units as UnitSystem
@@ -170,39 +168,16 @@ def typed() -> Iterator[str]:
 @contextmanager
 def keeping(trainee: str | None, seed: int) -> Iterator[Keep]:
     """What keeps each answer as it is given; a store that fails is said once, and the drill goes on without it."""
-    from assistant.store import StoreError, open_store
+    if trainee is None:
+        yield lambda question, right: None
+        return
+    from assistant.dialogue.keeper import Keeper
 
-    store = None
-    if trainee is not None:
-        try:
-            store = open_store()
-        except StoreError as fault:
-            warn(fault)
-
-    def keep(question: Question, right: bool) -> None:
-        nonlocal store
-        if store is None or trainee is None:
-            return
-        from assistant.store import progress
-
-        now = datetime.now(UTC)
-        try:
-            progress.record(store, progress.DrillAnswer(trainee, seed, question.id, right, now))
-        except StoreError as fault:
-            store.close()
-            store = None
-            warn(fault)
-
+    keeper = Keeper.open(warner())
     try:
-        yield keep
+        yield lambda question, right: keeper.answered(trainee, seed, question.id, right)
     finally:
-        if store is not None:
-            store.close()
-
-
-def warn(fault: StoreError) -> None:
-    """Say that progress is not kept, and why."""
-    typer.echo(f"simmerline: {fault} The drill goes on, but no progress is kept.", err=True)
+        keeper.close()
 
 
 def named(name: str) -> str:

@@ -59,10 +59,13 @@ class Keeper:
         """Keep the answer that a trainee gave between two states of a drill, where one was given under a name."""
         if not before or not after or not after.name or after.at != before.at + 1:
             return
+        self.answered(after.name, after.seed, before.question.id, after.right > before.right)
+
+    def answered(self, name: str, seed: int, question: str, right: bool) -> None:
+        """Keep how a trainee answered a question of the drill. seed: of the set; question: its id."""
         from assistant.store.progress import DrillAnswer, record
 
-        right = after.right > before.right
-        answer = DrillAnswer(after.name, after.seed, before.question.id, right, now_here())
+        answer = DrillAnswer(name, seed, question, right, now_here())
         self.kept(lambda store: record(store, answer))
 
     def kept(self, work: Callable[[Store], T]) -> T | None:

@@ -108,6 +108,28 @@ def test_fifty_conversations_at_once_do_not_mix() -> None:
         assert heard == [None, expected, expected]
 
 
+@pytest.mark.usefixtures("database")
+def test_the_timers_of_fifty_conversations_do_not_mix() -> None:
+    """On one executor and one store, each hears of its own alone."""
+    keeper = Keeper.open(pytest.fail)
+    executor = KitchenExecutor(keeper)
+
+    async def hold(number: int) -> str:
+        conversation = Conversation(f"cook {number}", executor=executor)
+        await conversation.say(f"set a timer for the beans, {number + 100} minutes")
+        await asyncio.sleep(0)
+        return (await conversation.say("how long left")).text
+
+    async def all_of_them() -> list[str]:
+        return await asyncio.gather(*(hold(number) for number in range(50)))
+
+    for number, left in enumerate(asyncio.run(all_of_them())):
+        hours, minutes = divmod(number + 100, 60)
+        assert left.startswith(f"Beans: {hours} h {minutes} min left," if minutes else f"Beans: {hours} h left,")
+        assert left.count("left") == 1
+    keeper.close()
+
+
 @pytest.mark.parametrize("over", ["process", "http"])
 def test_one_call_is_the_same_over_either_transport(over: str, client: Send) -> None:
     """Action authors write no branch for the transport."""

@@ -99,22 +99,29 @@ def test_a_full_disk_is_told_and_what_was_kept_stays(tmp_path: Path) -> None:
     assert [u.text for u in conversations.said(store, "a")] == ["before"]
 
 
-def test_a_disk_that_is_really_full_is_told(tmp_path: Path) -> None:
+@contextmanager
+def small_disk(tmp_path: Path, size: str) -> Iterator[Path]:
+    """A disk of its own that is as small as that."""
     mounted = tmp_path / "small"
     mounted.mkdir()
-    mount = ["mount", "-t", "tmpfs", "-o", "size=256k", "tmpfs", str(mounted)]
+    mount = ["mount", "-t", "tmpfs", "-o", f"size={size}", "tmpfs", str(mounted)]
     if os.geteuid() != 0 or subprocess.run(mount, capture_output=True).returncode != 0:
         pytest.skip("only root can mount a disk that is small enough")
     try:
-        store = open_store(file_url(mounted))
+        yield mounted
+    finally:
+        subprocess.run(["umount", str(mounted)], check=True)
+
+
+def test_a_disk_that_is_really_full_is_told(tmp_path: Path) -> None:
+    with small_disk(tmp_path, "256k") as disk:
+        store = open_store(file_url(disk))
         conversations.begin(store, "a", "chat", NOON)
         with pytest.raises(StoreError) as hit:
             talk_without_end(store)
         assert hit.value.kind == "full"
         assert conversations.said(store, "a")
         store.close()
-    finally:
-        subprocess.run(["umount", str(mounted)], check=True)
 
 
 def talk_without_end(store: Store) -> None:
@@ -123,17 +130,10 @@ def talk_without_end(store: Store) -> None:
 
 
 def test_a_disk_full_from_the_start_is_told(tmp_path: Path) -> None:
-    mounted = tmp_path / "small"
-    mounted.mkdir()
-    mount = ["mount", "-t", "tmpfs", "-o", "size=8k", "tmpfs", str(mounted)]
-    if os.geteuid() != 0 or subprocess.run(mount, capture_output=True).returncode != 0:
-        pytest.skip("only root can mount a disk that is small enough")
-    try:
+    with small_disk(tmp_path, "8k") as disk:
         with pytest.raises(StoreError) as hit:
-            open_store(file_url(mounted))
+            open_store(file_url(disk))
         assert hit.value.kind == "full"
-    finally:
-        subprocess.run(["umount", str(mounted)], check=True)
 
 
 def test_a_locked_file_is_told_after_a_wait(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
