@@ -1,4 +1,4 @@
-"""The root of everything the assistant raises on purpose; front ends map it to exit code, HTTP status and spoken line."""
+"""The root of everything the assistant raises on purpose; front ends map it to exit code, status and spoken line."""
 
 
 class AssistantError(Exception):

@@ -14,7 +14,8 @@ ASKED = re.findall(r"`simmerline ask (?:--depth \d )?\"([^\"]+)\"`", README)
 
 
 def test_the_tables_of_the_page_are_not_stale() -> None:
-    assert document.PAGE.read_text(encoding="utf-8") == document.page(), "run: python -m assistant.contributing document"
+    stands = document.PAGE.read_text(encoding="utf-8")
+    assert stands == document.page(), "run: python -m assistant.contributing document"
 
 
 def test_every_command_is_in_the_readme() -> None:

@@ -45,7 +45,8 @@ def test_text_stars_what_changes_and_says_what_it_was() -> None:
 
 
 def test_what_is_added_stands_with_the_batter() -> None:
-    pound = "Pound cake\nFor the cake:\n1 lb butter\n1 lb sugar\n9 eggs\n1 lb flour\nFor the glaze:\n1 cup powdered sugar\n"
+    cake = "Pound cake\nFor the cake:\n1 lb butter\n1 lb sugar\n9 eggs\n1 lb flour\n"
+    pound = f"{cake}For the glaze:\n1 cup powdered sugar\n"
     text = as_text(convert_recipe(f"{pound}\nBake at 325 F for 70 minutes.", to_elevation_m=LODGE_M))
     assert text.index("tbsp water (new)") < text.index("For the glaze:")
 
