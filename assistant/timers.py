@@ -87,18 +87,19 @@ def rings(store: Store, now: datetime, conversation: str | None = None) -> tuple
 
 
 def decide(request: Request, timers: Sequence[Timer], now: datetime, conversation: str = "") -> Outcome:
-    """What a request about timers comes to."""
+    """What a request about timers comes to. Those that have rung are forgotten when the next one is set."""
     what = action(request.text)
     name = spoken_name(request.text)
+    running = tuple(timer for timer in timers if not timer.rang or timer.ends_at > now)
     if what == "set" or (what == "extend" and not timers):
         return setting(request, name, timers, now, conversation)
-    if not timers:
-        return Outcome(text="No timer is running.")
+    if not timers or not (running or name or what == "extend"):
+        return Outcome(text="No timer is running.", gone=tuple(timers))
     if what == "stop_all":
-        return Outcome(text=f"Stopped: {names(timers)}.", gone=tuple(timers))
-    meant = matching(name, request.dish, timers)
+        return Outcome(text=f"Stopped: {names(running or timers)}.", gone=tuple(timers))
+    meant = matching(name, request.dish, timers if name else running or timers)
     if what == "left" and (not name or len(meant) > 1):
-        asked = meant if name else timers
+        asked = meant if name else running
         return Outcome(text=" ".join(left(timer, now, request.units) for timer in asked))
     if len(meant) != 1:
         unknown = f"There is no timer for {name}. " if name and not meant else ""
@@ -179,8 +180,9 @@ def setting(request: Request, spoken: str, timers: Sequence[Timer], now: datetim
     if not SHORTEST_MIN <= request.time_min <= LONGEST_MIN:
         return Outcome(text="A timer can run from a second to a week. For how long?", missing=("time",))
     length = timedelta(minutes=request.time_min)
+    over = tuple(timer for timer in timers if timer.rang and timer.ends_at <= now)
     timer = Timer(
-        name=free_name(name, timers),
+        name=free_name(name, [timer for timer in timers if timer not in over]),
         dish=request.dish,
         starts_at=now,
         ends_at=later(now, length),
@@ -189,7 +191,7 @@ def setting(request: Request, spoken: str, timers: Sequence[Timer], now: datetim
     called = "Timer set" if timer.name == "timer" else f"Timer for the {timer.name} set"
     early = ", the early end" if request.time_high_min else ""
     ends = clock(timer.ends_at, request.units)
-    return Outcome(text=f"{called}: {stretch(length)}{early}, until {ends}.", new=timer)
+    return Outcome(text=f"{called}: {stretch(length)}{early}, until {ends}.", new=timer, gone=over)
 
 
 def extending(request: Request, timer: Timer, now: datetime) -> Outcome:

@@ -161,6 +161,18 @@ def test_a_timer_that_ended_says_so() -> None:
     assert timers.left(beans, FOUR + timedelta(minutes=42), "us") == "The timer for the beans ended 12 min ago."
 
 
+def test_a_timer_that_has_rung_is_no_longer_told_of_nor_in_the_way_of_the_next() -> None:
+    """It is still found by its name, until another one is set."""
+    rung = replace(timer("eggs", 6, id=1), rang=True)
+    now = FOUR + timedelta(minutes=10)
+    both = (rung, timer("beans", 90, id=2))
+    assert decide(asked("how long left"), both, now).text == "Beans: 1 h 20 min left, until 5:30 pm."
+    assert decide(asked("how long left on the eggs"), both, now).text == "The timer for the eggs ended 4 min ago."
+    assert decide(asked("how long left"), (rung,), now).text == "No timer is running."
+    again = decide(asked("set a timer for the eggs", 6), both, now)
+    assert (again.new and again.new.name, again.gone) == ("eggs", (rung,))
+
+
 def test_a_timer_keeps_its_length_when_the_clocks_change() -> None:
     """In 2026 clocks in America/Denver go from 2 am to 3 am on 8 March (U.S. Energy Policy Act of 2005)."""
     night = datetime(2026, 3, 8, 1, 30, tzinfo=LODGE)
