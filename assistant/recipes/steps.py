@@ -26,9 +26,12 @@ PLAUSIBLE_C: dict[str, tuple[float, float]] = {
     "proof": (1, 50),
     "water": (1, 101),
     "hold": (1, 100),
+    "other": (50, 300),
 }
 # From which bare figure on it must be Fahrenheit, by what is at that temperature.
-BARE_FAHRENHEIT = {"oven": 250, "food": 106, "sugar": 200, "fat": 216, "proof": 55, "water": 101, "hold": 100}
+BARE_FAHRENHEIT = {
+    "oven": 250, "food": 106, "sugar": 200, "fat": 216, "proof": 55, "water": 101, "hold": 100, "other": 200,
+}  # fmt: skip
 
 _FLAGS = re.IGNORECASE
 _FIGURE = rf"(?:{NUMBER}|{NUMBER_WORD})"
@@ -62,7 +65,7 @@ _BARE = re.compile(
     _FLAGS,
 )
 # "350 - 10 to 12 min", "375 for 25 minutes", as cards have it.
-_TERSE = re.compile(
+TERSE = re.compile(
     r"(?:^|(?<=[.;:]\s))\s*(?P<low>[1-5]\d\d)(?P<high>(?!))?(?=\s*(?:for|[-–—,])\s*(?:about\s+)?\d[^.;]{0,14}?(?:min|hour|hr|h\b))",
     _FLAGS,
 )
@@ -167,7 +170,7 @@ def _times(text: str) -> Iterator[TimeMark]:
     carried: list[_Word] = []
     for begin, stop in _sentences(text):
         here = [_Word(w.what, w.start + begin, w.end + begin) for w in _words_in("times", masked[begin:stop])]
-        if terse := _TERSE.match(text, begin):
+        if terse := TERSE.match(text, begin):
             here.append(_Word("bake", terse.start("low"), terse.end("low")))
         for found in _TIME.finditer(text, begin, stop):
             low, high = _span(found)
@@ -246,7 +249,7 @@ def _by_figure(temp_c: float, sweet: bool) -> TempOf:
 
 def _temperatures(text: str, metric: bool, sweet: bool) -> Iterator[TempMark]:
     spans = list(_sentences(text))
-    every = chain.from_iterable(pattern.finditer(text) for pattern in (_EXPLICIT, _BARE, _TERSE))
+    every = chain.from_iterable(pattern.finditer(text) for pattern in (_EXPLICIT, _BARE, TERSE))
     found = sorted(every, key=lambda m: (m.start("low"), -m.end()))
     bare = [(m, next(s for s in spans if s[0] <= m.start("low") < s[1])) for m in found if m.re is _BARE]
     metric |= any(

@@ -15,7 +15,7 @@ from typing import Literal
 from assistant.recipes.amounts import amounts
 from assistant.recipes.lines import any_of, measure_at, read_line, words
 from assistant.recipes.numbers import NUMBER, NUMBER_WORD, RANGE_SIGN, number
-from assistant.recipes.steps import read_step, vessels
+from assistant.recipes.steps import TERSE, read_step, vessels
 from rules import tables
 from rules.baking.steps import in_words
 from rules.recipe import Amount, IngredientLine, Recipe
@@ -192,7 +192,8 @@ def _like_step(line: str) -> bool:
     if verb and not sentences and (_measured(line, known=True) or _unmeasured().search(line)) and len(line.split()) < 9:
         return False
     return (
-        bool(verb and (len(line.split()) > 3 or sentences))
+        bool(TERSE.match(line))
+        or bool(verb and (len(line.split()) > 3 or sentences))
         or sentences > 1
         or (sentences > 0 and len(line.split()) > 9)
     )

@@ -17,6 +17,7 @@ PACKETS = ("packet", "envelope")
 PACKET_YEAST_TSP = 2.25
 
 
+METRIC = ("g", "kg", "mg", "ml", "cl", "dl", "l", "percent")
 SMALL = 0.1
 COARSE = {"cup": 0.25, "ml": 50.0, "g": 50.0, "l": 0.05, "kg": 0.05}
 QUARTS = ("qt", "gal")
@@ -152,7 +153,7 @@ def measure(amount: float, unit: str | None, *, high: float | None = None, quart
 def _in_one_unit(amount: float, unit: str | None) -> str:
     if unit == "cup":
         return _cups(amount)
-    text = number(amount, 3) if unit in G or unit in ("ml", "dl", "l", "percent") else fraction(amount)
+    text = number(amount, 3) if unit in METRIC else fraction(amount)
     if unit == "percent":
         return f"{text}%"
     word = _unit_word(unit, amount)

@@ -30,6 +30,8 @@ CONTRAST = 8
 MEATS = ("collagen_cut", "tender_cut", "ground_meat", "sausage", "poultry_pieces", "whole_bird", "offal", "cured_meat")
 FOODS = {"bean": ("dried_bean", "lentil"), "rice": ("rice",), "pasta": ("pasta", "noodle"), "meat": MEATS}
 _WET_TIMES = ("braise", "simmer", "boil", "pressure", "cook", "bake", "roast")
+# An hour under pressure does the work of three in an open pot.
+_PACE = {"pressure": 3}
 _CHEESES = re.compile(r"cream cheese|ricotta|mascarpone|cottage cheese|quark|farmer cheese", re.I)
 _FRYING = re.compile(r"\b(?:deep[- ]?)?fry(?:er|ing)?\b|\bhot (?:oil|fat)\b|\boil (?:at|to|reaches)\b", re.I)
 _RIBBON = re.compile(r"\bribbon", re.I)
@@ -132,7 +134,7 @@ def _features(recipe: Recipe) -> dict[str, float]:
     marks = [mark.what for step in recipe.steps for mark in step.temperatures]
     found["sugar_cooked"] = float(marks.count("sugar"))
     times = [mark for step in recipe.steps for mark in step.times]
-    found["wet_hours"] = sum(t.high_min for t in times if t.what in _WET_TIMES) / 60
+    found["wet_hours"] = sum(t.high_min * _PACE.get(t.what, 1) for t in times if t.what in _WET_TIMES) / 60
     found["reducing"] = float(bool(_REDUCING.search(_method(recipe))))
     fries = any(_FRYING.search(step.text) for step in recipe.steps)
     found["frying"] = float(marks.count("fat") + (fries and found["fat_share"] > 0))

@@ -19,6 +19,11 @@ CLASSES = {
     "braise": "collagen_cut", "beans": "dried_bean", "rice": "rice", "pasta": "pasta", "soup": "soup",
     "reduction": "general", "custard": "custard", "cheesecake": "custard",
 }  # fmt: skip
+# What a soup is called when it is not one.
+POURED = (
+    ("stock", re.compile(r"\bstock\b|\bbroth\b|\bbouillon\b", re.I)),
+    ("sauce", re.compile(r"\bsauce\b|\bgravy\b|\bjus\b", re.I)),
+)
 POTS = ("braise", "beans", "rice", "pasta", "soup")
 SET_BY_LOSS = ("sugarwork", "jam", "reduction")
 BATH = re.compile(r"\b(?:water|bath)\b", re.I)
@@ -27,12 +32,20 @@ POT_AREA_M2 = 0.06
 STOVE_TOP_PA, ELECTRIC_LOW_PA = 15 / PSI_PER_PA, 10 / PSI_PER_PA
 SHORTEST_MIN = 3.0
 LEAST_COOK_MIN = {"braise": 20.0, "soup": 20.0}
+# Rice stirred for so long is cooking, whatever the sentence calls it.
+LEAST_RICE_MIN = 10.0
+# "Simmer the peel 2 hours until soft": softening, in whatever is boiled down afterwards.
+TENDER = re.compile(r"[^.;]*?\b(?:until|till)\b[^.;]*?\b(?:soft|tender)\b(?![- ]ball)", re.I)
 # What cooks in a pot for less than that, and is softened all the same rather than fried.
 STARCHES = re.compile(r"\b(?:noodles?|pasta|macaroni|orzo|rice|barley|dumplings?|potato(?:es)?|lentils?)\b", re.I)
 
 
 def dish_class(batch: Batch) -> str:
     """The dish class whose softening sets the pace."""
+    if batch.style == "soup" and (named := next((c for c, words in POURED if words.search(batch.recipe.title)), None)):
+        return named
+    if batch.style == "beans" and not any(line.role == "dried_bean" for line in batch.recipe.ingredients):
+        return "lentil" if any(line.role == "lentil" for line in batch.recipe.ingredients) else "dried_bean"
     return CLASSES.get(batch.style, "general")
 
 
@@ -41,7 +54,8 @@ def governs(batch: Batch, one: Step, mark: TimeMark) -> bool:
 
     A loaf baked with steam is baked; a sauce boiled down goes by the burner, since a pot loses water as fast here.
     """
-    if mark.low_min < SHORTEST_MIN or batch.style in SET_BY_LOSS:
+    softens = batch.style not in SET_BY_LOSS or TENDER.match(one.text, mark.end)
+    if mark.low_min < SHORTEST_MIN or not softens:
         return False
     if mark.what in WET_TIMES:
         return not (mark.what == "steam" and in_the_oven(one))
@@ -50,7 +64,8 @@ def governs(batch: Batch, one: Step, mark: TimeMark) -> bool:
         return bool(bath) or batch.style in ("braise", "beans", "rice", "custard")
     starch = STARCHES.search(one.text[: mark.start])
     least_min = SHORTEST_MIN if starch else LEAST_COOK_MIN.get(batch.style, SHORTEST_MIN)
-    return mark.what == "cook" and batch.style in POTS and mark.low_min >= least_min
+    told = mark.what == "cook" or (mark.what == "other" and batch.style == "rice" and mark.low_min >= LEAST_RICE_MIN)
+    return told and batch.style in POTS and mark.low_min >= least_min
 
 
 def boiled_down(batch: Batch, mark: TimeMark) -> Shift | None:

@@ -43,6 +43,8 @@ TIMES = [
     ("Toast 30 seconds.", [("30 seconds", 0.5, 0.5, "toast")]),
     ("Let rise 1 h 30 min.", [("1 h 30 min", 90, 90, "rise")]),
     ("Divide at 900 g in two 9-inch pans.", []),
+    ("350 - 10 to 12 min.", [("10 to 12 min", 10, 12, "bake")]),
+    ("Melt over barely simmering water, about 5 minutes.", [("5 minutes", 5, 5, "other")]),
 ]
 
 # text, [(marked, degC, what)]
@@ -52,6 +54,10 @@ TEMPERATURES = [
     ("Heat oven to 180 °C/350 °F.", [("180 °C/350 °F", 180, "oven")]),
     ("Bake at 220 for 20 minutes, then reduce to 190.", [("220", 220, "oven"), ("190", 190, "oven")]),
     ("Bake at 300 degrees.", [("300 degrees", 148.9, "oven")]),
+    ("350 - 10 to 12 min.", [("350", 176.7, "oven")]),
+    ("375 for 25 minutes.", [("375", 190.6, "oven")]),
+    ("Oven 450. Cut in the butter.", [("450", 232.2, "oven")]),
+    ("Cook on a 375 F griddle.", [("375 F", 190.6, "other")]),
     ("Cook to 240 F.", [("240 F", 115.6, "sugar")]),
     ("Boil to the soft-ball stage, 235 to 240 °F.", [("235 to 240 °F", 112.8, "sugar")]),
     ("Cook to the gelling point, 220°F.", [("220°F", 104.4, "sugar")]),

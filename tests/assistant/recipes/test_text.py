@@ -148,3 +148,43 @@ def test_same_ingredient_twice_is_two_lines():
 def test_scraps(text):
     recipe = read_text(text)
     assert recipe.steps == ()
+
+
+BLOG = """The best butter cookies (so crisp!)
+Posted in March | Jump to recipe
+I bake these every week, and 2 cups of tea go with them. You will want more.
+Preparation: 20 min
+Makes 4 dozen
+
+INGREDIENTS
+2 cups flour
+1 cup butter
+DIRECTIONS
+Mix. Bake at 350 F for 10 minutes.
+"""
+
+
+def test_what_leads_up_to_a_recipe_is_neither_ingredient_nor_step():
+    recipe = read_text(BLOG)
+    assert recipe.title == "The best butter cookies (so crisp!)"
+    assert [line.line for line in recipe.ingredients] == ["2 cups flour", "1 cup butter"]
+    assert len(recipe.steps) == 1
+    assert (recipe.yields.value, recipe.prep_min) == (48, 20)
+    assert len(recipe.notes) == 3
+
+
+def test_a_list_before_its_headings_is_still_a_list():
+    recipe = read_text("Rolls\n500 g flour\n300 g water\nIngredients for the glaze\nIngredients\n1 egg\nMethod\nBake.")
+    assert [line.line for line in recipe.ingredients][:2] == ["500 g flour", "300 g water"]
+
+
+def test_a_part_with_its_ingredients_on_one_line():
+    crust = "Crust: 1 1/2 cups crumbs, 6 tbsp butter, 1/4 cup sugar"
+    recipe = read_text(f"Cheesecake\n{crust}\nFilling:\n32 oz cream cheese\n")
+    assert [(i.component, i.item) for i in recipe.ingredients] == [
+        ("crust", "crumbs"), ("crust", "butter"), ("crust", "granulated sugar"), ("filling", "cream cheese"),
+    ]  # fmt: skip
+
+
+def test_a_yield_behind_the_last_step():
+    assert read_text("Cookies\n1 c. flour\n1/2 c. butter\n350 - 10 min. Makes 2 doz.").yields.value == 24

@@ -151,3 +151,9 @@ def test_the_stated_times_of_the_document_go_along() -> None:
     after = as_jsonld(sample("banana_loaf"))
     assert after["cookTime"] == "PT50M"
     assert after["prepTime"] == "PT15M"
+
+
+@pytest.mark.parametrize("form", [as_text, as_markdown, as_html])
+def test_a_bake_has_its_formula_beside_it(form) -> None:
+    assert "Formula: flour 375 g = 100 %; sugar" in form(sample("yellow_layer_cake"))
+    assert "Formula" not in form(sample("beef_chili"))

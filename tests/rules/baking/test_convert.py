@@ -309,3 +309,58 @@ def test_fat_is_never_sent_above_375(hand) -> None:
     assert up.steps[0].text == "Fry at 355 °F (was 370 °F)."
     back = convert(up.plain, from_elevation_m=5000 * FT, to_elevation_m=0, style="fried_dough")
     assert back.plain.steps[0].text == step.text
+
+
+def test_a_cold_night_after_it_does_not_keep_a_warm_rise(hand) -> None:
+    step = hand.step(
+        "Bulk ferment 4 hours. Retard 14 hours at 38 °F.",
+        ("time", "4 hours", 240, 240, "rise"),
+        ("time", "14 hours", 840, 840, "rise"),
+    )
+    dough = Recipe(ingredients=(hand.line(5, "g", "instant yeast", 5),), steps=(step,))
+    new = convert(dough, to_elevation_m=7000 * FT, style="yeast_bread")
+    assert new.steps[0].text == "Bulk ferment 3 1/2 hours (was 4 hours). Retard 14 hours at 38 °F."
+
+
+@pytest.mark.parametrize(
+    ("what", "becomes"),
+    [
+        ("the whites", "soft peaks (was stiff peaks)"),
+        ("the whites with cream of tartar", "soft peaks (was stiff peaks)"),
+        ("the cream", "stiff peaks"),
+    ],
+)
+def test_whites_are_stopped_sooner_and_cream_is_not(hand, what, becomes) -> None:
+    step = hand.step(f"Beat {what} to stiff peaks.", ("stiff_peaks", "stiff peaks"))
+    new = convert(Recipe(steps=(step,)), to_elevation_m=7000 * FT, style="layer_cake")
+    assert new.steps[0].text == f"Beat {what} to {becomes}."
+
+
+def test_what_is_boiled_down_keeps_its_time_and_says_why(hand) -> None:
+    step = hand.step("Simmer 15 minutes until reduced.", ("time", "15 minutes", 15, 15, "simmer"))
+    new = convert(Recipe(steps=(step,)), to_elevation_m=7000 * FT, style="reduction")
+    assert new.steps[0].text == step.text
+    assert [(c.what, c.way) for c in new.changes] == [("time", "same")]
+    assert "burner" in new.changes[0].because
+
+
+def test_peel_softens_before_the_sugar_goes_in(hand) -> None:
+    step = hand.step("Simmer the peel 60 minutes until soft.", ("time", "60 minutes", 60, 60, "simmer"))
+    new = convert(Recipe(steps=(step,)), to_elevation_m=7000 * FT, style="jam")
+    assert new.steps[0].times[0].to_low_min > 60
+
+
+def test_readings_keep_their_order_under_a_lower_boil() -> None:
+    from rules.baking.inside import moved_c
+
+    moved = [moved_c(temp_c, 100.0, 92.9) for temp_c in (74, 79, 80, 85, 88, 93, 96, 99)]
+    assert moved == sorted(moved)
+    assert moved[:3] == [74, 79, 80]
+    assert moved[-1] < 92.9
+    assert [moved_c(t, 92.9, 100.0) for t in moved[2:]] == pytest.approx([80, 85, 88, 93, 96, 99])
+
+
+def test_a_weight_in_eggs_takes_its_count_along(hand) -> None:
+    eggs = replace(hand.line(1, "lb", "egg", 453.6), line="1 lb eggs (9 large)", start=0, end=4)
+    new = convert(Recipe(ingredients=(eggs,)), to_elevation_m=7000 * FT, style="pound_cake").ingredients[0]
+    assert new.text == "1 lb 2 oz eggs (10 large)"

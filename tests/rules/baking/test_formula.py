@@ -76,3 +76,20 @@ def test_unweighed_lines_are_counted(hand) -> None:
 def test_wet_gas_swells_more_than_dry(elevation_m) -> None:
     assert 1 < gas_ratio(0, elevation_m) < gas_ratio(0, elevation_m, 60)
     assert gas_ratio(0, elevation_m) * gas_ratio(elevation_m, 0) == pytest.approx(1)
+
+
+def test_percentages_of_flour_nobody_weighed_are_ratios_all_the_same(hand) -> None:
+    lines = ((100, "flour"), (63, "water"), (2.5, "salt"), (0.4, "instant yeast"))
+    found = ratios(Recipe(ingredients=tuple(hand.line(n, "percent", item, None) for n, item in lines)))
+    assert (found.flour_g, found.liquid, found.percent["yeast"]) == (100, 0.63, 0.4)
+
+
+def test_self_rising_flour_brings_its_powder(hand) -> None:
+    # 1 1/2 tsp of powder to the cup: common practice
+    found = ratios(Recipe(ingredients=(hand.line(2, "cup", "self-rising flour", 250),)))
+    assert found.leavening_tsp_per_cup == {"powder": 1.5}
+
+
+def test_berries_keep_their_water(hand) -> None:
+    flour, berries = hand.line(1, "cup", "flour", 125), hand.line(1, "cup", "blueberries", 148)
+    assert ratios(Recipe(ingredients=(flour, berries))).liquid == 0
