@@ -11,6 +11,7 @@ from assistant.recipes.lines import measure_at
 from assistant.recipes.numbers import NUMBER, number
 from assistant.recipes.text import states_flour
 from rules.baking.batch import amount_of
+from rules.baking.convert import PIECES
 from rules.baking.rounding import ML, G, fraction, in_unit, kitchen, measure
 from rules.baking.steps import Edit, amended
 from rules.recipe import Amount, IngredientLine, Recipe, Step
@@ -29,8 +30,6 @@ _TOTAL = re.compile(
     r"(?=\s*(?P<unit>g|grams?|kg|ml|oz|ounces?|lbs?|pounds?)\.?\s*\))",
     _FLAGS,
 )
-# "1 1/2 cups (12 large) egg whites"
-_SAME_IN_PIECES = re.compile(r"(?<=\()\d{1,4}(?=\s+(?:small|medium|large|extra|jumbo|whole|egg)\b)", _FLAGS)
 _FIGURE = re.compile(rf"(?<![\w.,/]){NUMBER}(?![\d/])", _FLAGS)
 _LEADING = re.compile(rf"^(?:{NUMBER}|half\s+an?|an?|{'|'.join(SPELLED)})(?!\w)", _FLAGS)
 _VAGUE = re.compile(r"^\s*(?:few|little|bit|couple|touch|splash|drizzle)\b", _FLAGS)
@@ -203,7 +202,7 @@ def _with_measure(
     rest, was = line.line[line.end :], in_unit(amount_of(line) or 0.0, line.unit, unit)
     if mass_g and line.mass_from == "stated":
         rest = _GRAMS.sub(lambda m: (m["about"] or "") + _grams(mass_g), rest, count=1)
-    rest = _SAME_IN_PIECES.sub(lambda m: fraction(_pieces(float(m[0]) * low / was, "")), rest, count=1) if was else rest
+    rest = PIECES.sub(lambda m: fraction(_pieces(float(m[0]) * low / was, "")), rest, count=1) if was else rest
     return replace(
         line, line=line.line[: line.start] + text + rest, amount=low, amount_high=high, unit=unit, further=(),
         mass_g=mass_g, end=line.start + len(text.rstrip()),

@@ -38,8 +38,8 @@ from rules.say import duration_span, number, round_time_min
 COMPONENTS = (leavening, yeast, sugar, liquid, flour, eggs, fat, salt, foam, pan, wet_dish)
 BATTERS = ("layer_cake", "foam_cake", "pound_cake", "quick_bread", "cookie", "brownie", "biscuit")
 GRAMS = re.compile(r"\d\s*(?:g|grams?)\b", re.I)
-# "1 lb eggs (9 large)"
-PIECES = re.compile(r"(?<=\()\d{1,3}(?=\s+(?:small|medium|large|extra|jumbo)\b)", re.I)
+# "1 lb eggs (9 large)", "1 1/2 cups (12 large) egg whites"
+PIECES = re.compile(r"(?<=\()\d{1,4}(?=\s+(?:small|medium|large|extra|jumbo|whole|egg)\b)", re.I)
 STATED = re.compile(r"\(\s*[\d.,]+\s*(?:g|grams?)\s*\)", re.I)
 OTHER = "other"
 MEASURED_ROLES = ("flour", "starch", "sugar", "fat", "liquid", "dairy", "leavening", "yeast", "salt")
