@@ -10,8 +10,9 @@ from rules.baking import bands, components
 from rules.baking.bands import Span
 from rules.baking.batch import Batch, kept, percent, rescaled
 from rules.baking.change import Change, ingredient
+from rules.baking.formula import CUP_FLOUR_G
 from rules.baking.parts import Placed
-from rules.baking.rounding import in_unit
+from rules.baking.rounding import in_unit, kitchen, measure
 from rules.say import number
 
 RULE = "baking.leavening"
@@ -19,6 +20,7 @@ SODA_TSP_PER_CUP_SOUR_MILK = 0.5
 SOUR_MILK_G_PER_CUP = 245.0
 SODA_G_PER_TSP = 4.6
 SETTING_C = 60.0
+NMSU = "nmsu-circular-293"
 
 
 def gas_ratio(from_m: float, to_m: float, batter_c: float | None = None) -> float:
@@ -45,13 +47,15 @@ def changes(batch: Batch) -> Iterator[Change]:
     if part is None or not batch.expects("leavening"):
         return
     ratio, sources = batch.ratio("leavening"), components.sources(batch.style, "leavening")
+    beside = other_rule(batch)
+    because, cited = f"{why(batch, ratio)}{beside}", (*sources, NMSU) if beside else sources
     for line in batch.parts("powder", "soda"):
         span = soda_ratio(batch, line, ratio) if line.part.name == "soda" else ratio
         if line.part.name == "soda" and abs(span.value - 1) < 1e-9:
             reason = "The sour milk needs all of this soda: 1/2 tsp a cup to neutralise its acid"
             yield kept("leavening", ingredient(line.index), RULE, reason, sources, item=line.line.item)
             continue
-        change = rescaled(line, span, "leavening", rule=RULE, because=why(batch, ratio), sources=sources, fine=True)
+        change = rescaled(line, span, "leavening", rule=RULE, because=because, sources=cited, fine=True)
         if change:
             yield change
     yield from self_rising(batch, ratio, sources)
@@ -71,6 +75,22 @@ def why(batch: Batch, ratio: Span) -> str:
         "gives "
         f"{law[0]} to {law[1]} %."
     )
+
+
+def other_rule(batch: Batch) -> str:
+    """What the other published rule comes to for a shortening cake with powder; "" where it has nothing to say.
+
+    source: nmsu-circular-293
+    """
+    cups = sum(p.mass_g for p in batch.parts("flour")) / CUP_FLOUR_G
+    if batch.style != "layer_cake" or not cups or not batch.parts("powder") or batch.parts("soda"):
+        return ""
+    here, there = (nmsu_tsp(cups, m) for m in (batch.to_m, batch.from_m))
+    ends = sorted(kitchen(abs(a - b), "tsp") for a, b in ((here.low, there.low), (here.high, there.high)))
+    if not ends[0]:
+        return ""
+    way = "off" if batch.up else "back"
+    return f" New Mexico's rule of thumb takes {measure(ends[0], 'tsp', high=ends[1])} {way} for this much flour."
 
 
 def soda_ratio(batch: Batch, line: Placed, ratio: Span) -> Span:

@@ -145,8 +145,8 @@ def measure(amount: float, unit: str | None, *, high: float | None = None, quart
     if unit == "lb" and amount * 4 % 1:
         pounds, rest = divmod(round_to(amount * 16, 0.5), 16)
         return (f"{number(pounds, 0)} lb " if pounds else "") + f"{fraction(rest)} oz"
-    if unit == "tbsp" and amount == 0.5:
-        return "1 1/2 tsp"
+    if unit == "tbsp" and 0 < amount < 1:
+        return measure(amount * 3, "tsp")
     return _in_one_unit(amount, unit)
 
 
