@@ -35,7 +35,7 @@ def is_elliptical(doc: Doc, besides: Collection[str] = ()) -> bool:
 
     besides: further words that may be said
     """
-    rest = [t.norm_ for t in doc if t.norm_.isalnum()]
+    rest = [t for t in doc if any(sign.isalnum() for sign in t.norm_)]
     kept = claimed(doc)
     loose = [t.norm_ for t in doc if t.i not in kept and t.norm_.isalnum()]
     asks_anew = topics.cue_scores(doc).keys() - ASKED_OF_ANY_DISH
