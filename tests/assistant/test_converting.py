@@ -70,7 +70,7 @@ def test_a_scaled_line_reads_as_it_says(path) -> None:
         ("1 whole chicken (about 4 lb)", "2 whole chickens (about 8 lb)", "1/2 whole chicken (about 2 lb)"),
         ("2 x 400 g tins beans", "4 x 400 g tins beans", "1 x 400 g tin beans"),
         ("1 packet (7 g) yeast", "2 packets (14 g) yeast", "1/2 packet (3.5 g) yeast"),
-        ("1 lb 4 oz beef", "2.5 lb beef", "10 oz beef"),
+        ("1 lb 4 oz beef", "2 1/2 lb beef", "10 oz beef"),
         ("6 to 8 tbsp ice water", "3/4 to 1 cup ice water", "3 to 4 tbsp ice water"),
         ("salt to taste", "salt to taste", "salt to taste"),
         ("a few sprigs thyme", "a few sprigs thyme", "a few sprigs thyme"),
