@@ -124,7 +124,9 @@ def features(doc: Doc) -> tuple[str, ...]:
     pairs = [f"{a} {b}" for a, b in pairwise(line)]
     begins = [BEGINS + word[:n] for word in words for n in BEGINNINGS if len(word) > n]
     measured = {i for measure in doc._.measures for i in range(measure.start, measure.end)}
-    spoken = sorted({c for token in doc if token.i not in measured for c in concepts_of(token.norm_)})
+    meant = {c for token in doc if token.i not in measured for c in concepts_of(token.norm_)}
+    meant |= {c for found in doc._.found if found.kind == "dish" for c in concepts_of_dish(found.id)}
+    spoken = sorted(meant)
     together = [f"{CONCEPT}{a} {b}" for a, b in combinations(spoken, 2)]
     spoken = [CONCEPT + concept for concept in spoken]
     return tuple(dict.fromkeys([*line[1:-1], *pairs, *begins, *spoken, *together, *flags(doc)]))
@@ -135,7 +137,7 @@ def concepts() -> dict[str, tuple[str, ...]]:
     """Word -> the concepts it stands for."""
     found: dict[str, tuple[str, ...]] = {}
     for row in tables.read_toml(CONCEPTS)["concept"]:
-        for word in row["words"]:
+        for word in row.get("words", ()):
             found[word] = (*found.get(word, ()), row["id"])
     return found
 
@@ -147,6 +149,17 @@ def concepts_of(word: str) -> tuple[str, ...]:
     ('instrument',)
     """
     return concepts().get(word) or concepts().get(word.removesuffix("s"), ())
+
+
+@cache
+def concepts_of_dish(name: str) -> tuple[str, ...]:
+    """The concepts of a dish, by its class.
+
+    >>> concepts_of_dish("muffins")
+    ('baked',)
+    """
+    dish_class = dishes()[name].dish_class
+    return tuple(row["id"] for row in tables.read_toml(CONCEPTS)["concept"] if dish_class in row.get("classes", ()))
 
 
 def outline(doc: Doc) -> list[str]:
