@@ -62,15 +62,18 @@ def _from_number(words: Sequence[str], number: Number, numbers: Iterable[Number]
     following = next((n for n in numbers if n.start == end and 0 <= n.value < 60 and n.value == int(n.value)), None)
     if value < 24 and following and _word(words, following.end) in HALVES:
         minute, end = int(following.value), following.end
-    if _word(words, end) in (*HALVES, "oclock") or (value > 0 and _is_plain_time(words, number.start, end)):
+    if _word(words, end) in (*HALVES, "oclock") or (value > 0 and _is_plain_time(words, number, end)):
         return _time(words, number.start, end, hour, minute)
     return []
 
 
-def _is_plain_time(words: Sequence[str], start: int, end: int) -> bool:
+def _is_plain_time(words: Sequence[str], number: Number, end: int) -> bool:
+    """Whether the talk of a meal makes a plain figure a time. A meal for 6 may be one, a meal for 14 has 14 guests."""
+    start = number.start
     lead = _word(words, start - 1) if start else ""
     meal = lead == "by" or any(word in MEALS for word in words[max(0, start - 6) : start])
-    return lead in LEADS and meal and (end >= len(words) or words[end] in ENDS)
+    guests = lead == "for" and 12 < number.value < 100
+    return lead in LEADS and meal and not guests and (end >= len(words) or words[end] in ENDS)
 
 
 def _word(words: Sequence[str], at: int) -> str:

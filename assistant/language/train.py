@@ -43,7 +43,8 @@ def examples() -> list[tuple[str, str]]:
 
 def fingerprint(pairs: Sequence[tuple[str, str]]) -> str:
     """A short mark of the training examples of the cues and of the concepts."""
-    return hashlib.sha256(json.dumps([pairs, topics.cues(), tables.read_toml(topics.CONCEPTS)]).encode()).hexdigest()[:16]
+    learned_from = [pairs, topics.cues(), tables.read_toml(topics.CONCEPTS)]
+    return hashlib.sha256(json.dumps(learned_from).encode()).hexdigest()[:16]
 
 
 def learn(pairs: Sequence[tuple[str, str]]) -> dict[str, Any]:

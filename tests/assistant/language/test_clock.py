@@ -30,7 +30,16 @@ def test_hears(text: str, expected: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "text", ["at 7,000", "bake at 350", "for 12 people", "at 15 psi", "25:99", "2 eggs at 6,500 ft"]
+    "text",
+    [
+        "at 7,000",
+        "bake at 350",
+        "for 12 people",
+        "at 15 psi",
+        "25:99",
+        "2 eggs at 6,500 ft",
+        "a staff meal for 14, penne",
+    ],
 )
 def test_hears_none(text: str) -> None:
     assert read(text)._.clock == ()

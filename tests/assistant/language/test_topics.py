@@ -53,3 +53,9 @@ def test_unknown_words_are_out_of_scope(text: str) -> None:
 
 def test_concepts_are_words_of_the_form_that_is_compared() -> None:
     assert all(word == word.lower() and "'" not in word for word in topics.concepts())
+
+
+def test_words_of_a_measure_speak_for_no_concept() -> None:
+    """20 quarts of stock is no canning, and pints of tomatoes is."""
+    assert "has:concept:canning" not in topics.features(read("20 quarts of bones on the stove"))
+    assert "has:concept:canning" in topics.features(read("pints of tomatoes"))
