@@ -269,7 +269,7 @@ def _cautions(batch: Batch, changes: tuple[Change, ...], lines: tuple[LineTo, ..
         )
     yield from _beyond(batch, touched)
     yield from _doubtful(batch.recipe)
-    if "oven" in touched and batch.up and re.search(r"\bglass\b|\bpyrex\b", _words(batch.recipe), re.I):
+    if "oven" in touched and batch.up and re.search(r"\bglass\b", _words(batch.recipe), re.I):
         yield Caution(
             "note",
             "In a glass pan leave the oven at the recipe's setting: glass already browns the edges.",
