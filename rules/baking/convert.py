@@ -30,6 +30,7 @@ from rules.baking.change import Change, ingredient
 from rules.baking.rounding import QUARTS, in_unit, kitchen, measure
 from rules.baking.steps import StepTo
 from rules.errors import UnknownWord, within
+from rules.methods.pressure_cook import STOVE_TOP_GAUGE_PA
 from rules.model import Caution, Units
 from rules.recipe import IngredientLine, Recipe
 from rules.say import duration_span, number, round_time_min
@@ -337,7 +338,7 @@ def _pot_cautions(batch: Batch, touched: set[str]) -> Iterator[Caution]:
             (soft.source,),
         )
     elif batch.style in ("beans", "braise") and batch.boil_shift_k < -1.5 and not under_pressure:
-        span, gauge = wet_dish.pressure_option(batch), wet_dish.STOVE_TOP_PA
+        span, gauge = wet_dish.pressure_option(batch), STOVE_TOP_GAUGE_PA
         time = f" in {duration_span(*span)}, after it has come to pressure" if span else ""
         yield Caution(
             "note",

@@ -5,12 +5,14 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
-from rules import dishes, evaporation, kinetics, water
+from rules import dishes, evaporation, kinetics
 from rules.air import pressure_pa
 from rules.baking.bands import AS_IS, Span
 from rules.baking.batch import Batch, longer, rescaled
 from rules.baking.change import Change, step
 from rules.baking.shift import Shift
+from rules.case import ambient
+from rules.methods.pressure_cook import STOVE_TOP_GAUGE_PA, inside_c
 from rules.recipe import Step, TimeMark
 from rules.say import PSI_PER_PA, number
 
@@ -29,7 +31,7 @@ SET_BY_LOSS = ("sugarwork", "jam", "reduction")
 BATH = re.compile(r"\b(?:water|bath)\b", re.I)
 WET_TIMES = ("boil", "simmer", "braise", "poach", "steam")
 POT_AREA_M2 = 0.06
-STOVE_TOP_PA, ELECTRIC_LOW_PA = 15 / PSI_PER_PA, 10 / PSI_PER_PA
+ELECTRIC_LOW_PA = 10 / PSI_PER_PA
 SHORTEST_MIN = 3.0
 LEAST_COOK_MIN = {"braise": 20.0, "soup": 20.0}
 # Rice stirred for so long is cooking, whatever the sentence calls it.
@@ -109,24 +111,13 @@ def gauge_pa(one: Step) -> float:
     """Gauge pressure of a step [Pa]: as it says, else 10 psi for a low setting, else a stove-top cooker's 15 psi."""
     if one.pressures:
         return one.pressures[0].gauge_pa
-    return ELECTRIC_LOW_PA if "low pressure" in one.text.lower() else STOVE_TOP_PA
-
-
-def inside_c(elevation_m: float, gauge: float) -> float:
-    """Temperature inside a cooker [degC] at a gauge pressure [Pa].
-
-    source: iapws-r7-97
-
-    >>> round(inside_c(0, STOVE_TOP_PA), 1)
-    120.9
-    """
-    return water.saturation_temp_c(pressure_pa(elevation_m) + gauge)
+    return ELECTRIC_LOW_PA if "low pressure" in one.text.lower() else STOVE_TOP_GAUGE_PA
 
 
 def under_pressure(batch: Batch, one: Step) -> Shift | None:
     """A time under pressure: the gauge adds to the air outside."""
     gauge, name = gauge_pa(one), dish_class(batch)
-    here_c, there_c = inside_c(batch.to_m, gauge), inside_c(batch.from_m, gauge)
+    here_c, there_c = inside_c(ambient(batch.to_m), gauge), inside_c(ambient(batch.from_m), gauge)
     ratio = softening_ratio(name, here_c, there_c)
     if abs(ratio.value - 1) < 1e-9:
         return None
@@ -166,7 +157,8 @@ def pressure_option(batch: Batch) -> tuple[float, float] | None:
     span = dishes.sea_level_time(None, name, "pressure_cook")
     if span is None:
         return None
-    ratio = softening_ratio(name, inside_c(batch.to_m, STOVE_TOP_PA), inside_c(0.0, STOVE_TOP_PA))
+    here_c, sea_c = (inside_c(ambient(m), STOVE_TOP_GAUGE_PA) for m in (batch.to_m, 0.0))
+    ratio = softening_ratio(name, here_c, sea_c)
     return span.low_min * ratio.low, span.high_min * ratio.high
 
 

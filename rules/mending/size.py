@@ -13,9 +13,11 @@ from rules.baking.batch import percent, towards
 from rules.baking.change import Change
 from rules.baking.rounding import kitchen, measure, same_measure, step_of
 from rules.baking.steps import scaled_min, shifted_c
-from rules.baking.wet_dish import STOVE_TOP_PA, inside_c, softening_ratio
+from rules.baking.wet_dish import softening_ratio
+from rules.case import ambient
 from rules.mending.bench import DOWN, Bench
 from rules.mending.causes import Cause
+from rules.methods.pressure_cook import STOVE_TOP_GAUGE_PA, inside_c
 from rules.preserving.gel import LABORATORY_RISE_K, RISE_K
 from rules.say import duration, duration_span, number, round_to
 
@@ -193,10 +195,10 @@ def _given(bench: Bench) -> str:
 def _cooker(cause: Cause, bench: Bench) -> Sized:
     """The time in a stove-top cooker here, where the table has the dish."""
     span = dishes.sea_level_time(bench.dish, bench.dish_class, "pressure_cook")
-    gauge = bench.say.gauge(STOVE_TOP_PA)
+    gauge = bench.say.gauge(STOVE_TOP_GAUGE_PA)
     if span is None:
         return Sized(_change(cause), f"Cook it under pressure, at {gauge}, by the time in the cooker's own book.")
-    here_c, sea_c = (inside_c(m, STOVE_TOP_PA) for m in (bench.here_m, 0.0))
+    here_c, sea_c = (inside_c(ambient(m), STOVE_TOP_GAUGE_PA) for m in (bench.here_m, 0.0))
     ratio = softening_ratio(bench.dish_class, here_c, sea_c)
     low, high = span.low_min * ratio.value, span.high_min * ratio.value
     change = _change(

@@ -11,6 +11,7 @@ from rules.baking.convert import convert
 from rules.baking.formula import ratios
 from rules.case import ambient
 from rules.engine import answer
+from rules.methods.pressure_cook import inside_c
 from rules.model import Quantity, Request
 from rules.recipe import IngredientLine, Recipe, Step, TempMark, TimeMark
 from rules.say import PSI_PER_PA, to_c, to_f
@@ -334,8 +335,8 @@ def test_the_liquid_of_the_table_makes_good_the_drying(feet) -> None:
 @pytest.mark.source("uwyo-altitude-adjusters")
 @pytest.mark.parametrize(("feet", "psi"), [(2000, 11), (4000, 12), (6000, 13), (8000, 14)])
 def test_one_psi_for_two_thousand_feet(feet, psi) -> None:
-    same = wet_dish.inside_c(0, 10 / PSI_PER_PA)
-    assert wet_dish.inside_c(feet * FT, psi / PSI_PER_PA) == pytest.approx(same, abs=0.4)
+    same = inside_c(ambient(0), 10 / PSI_PER_PA)
+    assert inside_c(ambient(feet * FT), psi / PSI_PER_PA) == pytest.approx(same, abs=0.4)
 
 
 @pytest.mark.source("usda-fsis-high-altitude")
