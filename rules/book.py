@@ -100,8 +100,9 @@ def needs_of(module: ModuleType) -> tuple[str, ...]:
 
 def every_rule() -> Iterator[tuple[str, Rule]]:
     """Every rule with the name of its room, each once, in the order of rooms; those that join any room first."""
-    from rules import amount, equipment
+    from rules import amount, danger, equipment
 
+    yield "danger", danger.warning
     yield "amount", amount.note
     yield "equipment", equipment.note
     seen: set[str] = set()

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from types import ModuleType
 
-from rules import air, book
+from rules import air, book, danger
 from rules.book import Part, Rule
 from rules.case import Case
 from rules.errors import OutOfRange
@@ -34,7 +34,7 @@ def work_out(request: Request) -> Answer:
 
     raises: OutOfRange for a figure that no kitchen, pot or clock can have
     """
-    module = room_for(request)
+    module = danger if request.danger else room_for(request)
     if module is None:
         missing: tuple[str, ...] = ("method",) if request.topic in METHOD_TOPICS and not request.method else ()
         return Answer(request=request, missing=missing, covered=bool(missing))
@@ -88,6 +88,8 @@ def room_for(request: Request) -> ModuleType | None:
 def rules_for(module: ModuleType, request: Request) -> tuple[Rule, ...]:
     """The rules of the room, and after them what the amount and the cook's equipment change."""
     rules = book.rules_of(module, request)
+    if request.danger:
+        return rules
     if request.topic in METHOD_TOPICS and (request.portions or request.quantity):
         from rules.amount import note as amount
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from assistant.drill import Sitting
+from assistant.understanding.danger import Scene
 from rules.model import Kitchen, Request
 from rules.say import Say
 
@@ -19,6 +20,7 @@ class Memory:
     asked: the piece that was asked for last, a word of rules.model.MISSING_WORDS; None where nothing is awaited
     kitchen: what is taken for granted, from the store or said in this conversation
     drill: the set of questions under way, or the last one
+    scene: foods, acts, people and circumstances that bear on safety, and what was warned of last
     """
 
     request: Request | None = None
@@ -27,6 +29,7 @@ class Memory:
     asked: str | None = None
     kitchen: Kitchen = Kitchen()
     drill: Sitting | None = None
+    scene: Scene = Scene()
 
 
 def without_place(memory: Memory) -> Memory:

@@ -9,6 +9,7 @@ from typing import Any
 from assistant.dialogue.memory import Memory
 from assistant.drill import Sitting
 from assistant.errors import AssistantError
+from assistant.understanding.danger import Scene
 from rules.model import MISSING_WORDS, Answer, Kitchen, Request
 
 # what the memory holds beside `asked`, and of which kind it is
@@ -18,6 +19,7 @@ KINDS: dict[str, type] = {
     "recipe": Request,
     "kitchen": Kitchen,
     "drill": Sitting,
+    "scene": Scene,
 }
 # what the memory is read from
 CARRIED = (*KINDS, "asked")

@@ -11,9 +11,12 @@ from assistant.answering import reply_to_request
 from assistant.dialogue import moves
 from assistant.dialogue.memory import Memory, learn_kitchen, moved, place_of, without_place
 from assistant.dialogue.moves import Move
-from assistant.language.conversation import PLACE_SLOTS, listen, merge, settle_in
+from assistant.language.conversation import PLACE_SLOTS, listen, merge, settle_in, spoken
+from assistant.language.pipeline import read
 from assistant.language.request import PASSING, Hearing
 from assistant.replies import dress, line
+from assistant.understanding import danger
+from assistant.understanding.danger import Hazard
 from rules.amount import BATCH
 from rules.engine import known
 from rules.equipment import label
@@ -44,14 +47,35 @@ class Turn:
 def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
     """Answer an utterance in the light of what was said before. Never raises because of what the text says.
 
-    An aside while a piece is awaited is answered, and the piece asked for again.
+    Danger is heard first, whatever the utterance asks or answers. An aside while a piece is awaited is answered, and the
+    piece asked for again.
     depth: of the answer, whatever the cook says about it; None leaves it to the cook
     """
+    listened = danger.listen(read(spoken(text)), memory.scene)
+    memory = replace(memory, scene=listened.scene)
+    if listened.hazard and not answers_drill(text, memory):
+        return warned(text, memory, listened.hazard, depth)
     answer = aside(text, memory)
     if answer is None:
         return go_on(text, memory, depth)
     question = ask(memory)
     return Turn(followed_by(replace(question, request=replace(question.request, text=text)), answer, question), memory)
+
+
+def answers_drill(text: str, memory: Memory) -> bool:
+    """Whether an utterance is a reply to the question of a drill, whose answers speak of danger all the time."""
+    sitting = memory.drill
+    return bool(sitting and not sitting.over and memory.asked is None and drill.understood(sitting, text))
+
+
+def warned(text: str, memory: Memory, hazard: Hazard, depth: int | None = None) -> Turn:
+    """The answer to an utterance in which danger was heard; the question is remembered, so that it can be put right."""
+    heard = in_context(hear(text, memory), memory.request)
+    question = merge(basis(heard, memory), heard)
+    told = {"subject": hazard.subject} if hazard.subject else {"danger": hazard.id}
+    request = replace(settle_in(question, memory.kitchen), depth=depth or question.depth, **told)
+    kept = memory if passes(heard) else after(question, memory)
+    return Turn(reply_to_request(request), replace(kept, asked=None))
 
 
 def followed_by(answer: Answer, first: Answer, second: Answer) -> Answer:

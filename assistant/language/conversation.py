@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
-from assistant.language.pipeline import pipeline
+from assistant.language.pipeline import read
 from assistant.language.request import PASSING, Hearing, capped, hear
 from assistant.language.text import clean
 from rules.dishes import dishes
@@ -62,6 +62,12 @@ def listen(text: str, kitchen: Kitchen) -> Hearing:
     return replace(around, elliptical=False, request=request)
 
 
+def spoken(text: str) -> str:
+    """What is said around a recipe that was pasted, or the whole text where there is none."""
+    found = _pasted(text)
+    return found.question if found else text
+
+
 def _pasted(text: str) -> Pasted | None:
     """The recipe in a text; the reader of recipes is imported only where a text can hold one."""
     if not any(sign in text for sign in RECIPE_SIGNS):
@@ -73,7 +79,7 @@ def _pasted(text: str) -> Pasted | None:
 
 def _listen(text: str, kitchen: Kitchen) -> Hearing:
     cleaned = clean(text)
-    hearing = hear(pipeline()(cleaned.text), kitchen)
+    hearing = hear(read(cleaned.text), kitchen)
     kept = text[: len(cleaned.text) + 1] if cleaned.dropped else text
     return replace(hearing, request=replace(capped(hearing.request, cleaned.dropped), text=kept))
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from functools import cache
+from functools import cache, lru_cache
 
 from spacy.lang.en import English
 from spacy.language import Language
@@ -35,6 +35,7 @@ def pipeline() -> Language:
     return nlp
 
 
+@lru_cache(maxsize=8)
 def read(text: str) -> Doc:
-    """Run any text through the pipeline."""
+    """Run any text through the pipeline. The last few are kept: an utterance is read once a turn."""
     return pipeline()(clean(text).text)

@@ -12,6 +12,7 @@ from spacy.tokens import Doc
 
 from assistant.language import lexicon, safety, topics
 from assistant.language.numbers import ONES, PARTS, SCALES, TEENS, TENS
+from assistant.understanding import concepts
 from rules import tables
 
 SHORTEST = 5
@@ -61,7 +62,8 @@ def kitchen_words() -> dict[str, tuple[str, ...]]:
         if len(word) >= SHORTEST - 1 and word.isalpha()
     }
     shelves = defaultdict(list)
-    for word in sorted(words | {word for word in topics.concepts() if len(word) >= SHORTEST}):
+    meant = (*topics.concepts(), *(word for word in concepts.words() if word.isalpha()))
+    for word in sorted(words | {word for word in meant if len(word) >= SHORTEST}):
         shelves[word[0]].append(word)
     return {letter: tuple(shelf) for letter, shelf in shelves.items()}
 
@@ -71,7 +73,8 @@ def known_words() -> frozenset[str]:
     """Words that are right as they stand."""
     lexicon_words = {word for phrase in lexicon.phrase_book().phrases for word in phrase.split()}
     safety_words = {word for phrase in safety.phrases() for word in phrase.split()}
-    return plain_words() | lexicon_words | safety_words | topics.concepts().keys()
+    danger_words = {word for word in concepts.words() if word.isalpha()}
+    return plain_words() | lexicon_words | safety_words | danger_words | topics.concepts().keys()
 
 
 def mend(word: str, beside: tuple[str, ...] = ()) -> str | None:

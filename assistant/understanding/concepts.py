@@ -1,0 +1,214 @@
+"""Concepts of danger in an utterance: things, acts, people and circumstances, by the words and dishes that tell them."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from functools import cache
+
+import Stemmer
+from spacy.tokens import Doc
+
+from assistant.language import lexicon
+from assistant.language.text import fold
+from rules import tables
+from rules.dishes import dishes
+from rules.preserving.foods import food
+
+CATALOGUE = "lexicon/danger/concepts.toml"
+KINDS = ("food", "thing", "act", "vessel", "person", "circumstance")
+GAP, LONGEST_GAP = "..", 4
+YOUNG_MONTHS, TODDLER_YEARS, OLD_YEARS = 12, 4, 70
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Concept:
+    """A row of the catalogue; see its head. Words are in the form in which they are compared."""
+
+    id: str
+    kind: str
+    stays: bool = False
+    not_before: frozenset[str] = frozenset()
+    not_after: frozenset[str] = frozenset()
+    classes: frozenset[str] = frozenset()
+    traits: frozenset[str] = frozenset()
+    canned_as: frozenset[str] = frozenset()
+    methods: frozenset[str] = frozenset()
+    equipment: frozenset[str] = frozenset()
+
+    def __post_init__(self) -> None:
+        if self.kind not in KINDS:
+            raise tables.BadTable(f'data/{CATALOGUE}: {self.id}: kind "{self.kind}" is none of {", ".join(KINDS)}')
+
+    @property
+    def of_dishes(self) -> bool:
+        """Whether rows of the lexicon tell it, so that the row of a known dish decides."""
+        return bool(self.classes or self.traits or self.canned_as)
+
+
+@dataclass(frozen=True, slots=True)
+class Heard:
+    """A concept where it was heard: tokens, end exclusive."""
+
+    start: int
+    end: int
+    concept: str
+
+
+@dataclass(frozen=True, slots=True)
+class Phrases:
+    """Phrases by their stems. whole: without a gap; gapped: by the part before the first gap; longest: words in a part."""
+
+    whole: dict[str, tuple[str, ...]]
+    gapped: dict[str, tuple[tuple[tuple[str, ...], str], ...]]
+    longest: int
+
+
+@cache
+def _rows() -> dict[str, dict[str, object]]:
+    return tables.read_toml(CATALOGUE)
+
+
+@cache
+def concepts() -> dict[str, Concept]:
+    """Every concept by id."""
+    found = {}
+    for id, row in _rows().items():
+        if isinstance(row, dict):
+            sets = {k: frozenset(row[k]) for k in ("classes", "traits", "canned_as", "methods", "equipment") if k in row}
+            beside = {k: frozenset(stem(fold(w)) for w in row[k]) for k in ("not_before", "not_after") if k in row}
+            found[id] = Concept(id=id, kind=row["kind"], stays=row.get("stays", False), **beside, **sets)
+    return found
+
+
+@cache
+def _exact() -> frozenset[str]:
+    return frozenset(tables.read_toml(CATALOGUE)["exact"])
+
+
+_stemmer = Stemmer.Stemmer("english")
+
+
+def stem(word: str) -> str:
+    """The form in which a word is compared; the few whose stem is another word stay as they are.
+
+    >>> stem("foraged") == stem("foraging"), stem("canning")
+    (True, 'canning')
+    """
+    return word if word in _exact() else str(_stemmer.stemWord(word))
+
+
+@cache
+def phrases() -> Phrases:
+    """Every phrase of every concept."""
+    whole: dict[str, list[str]] = defaultdict(list)
+    gapped: dict[str, list[tuple[tuple[str, ...], str]]] = defaultdict(list)
+    longest = 1
+    for id, row in _rows().items():
+        for phrase in row["words"] if isinstance(row, dict) else ():
+            parts = tuple(" ".join(map(stem, fold(part).split())) for part in phrase.split(GAP))
+            longest = max(longest, *(part.count(" ") + 1 for part in parts))
+            if len(parts) == 1:
+                whole[parts[0]].append(id)
+            else:
+                gapped[parts[0]].append((parts[1:], id))
+    return Phrases({k: tuple(v) for k, v in whole.items()}, {k: tuple(v) for k, v in gapped.items()}, longest)
+
+
+def words() -> frozenset[str]:
+    """Every word of every phrase, as it is written in the catalogue."""
+    listed = (p for row in _rows().values() if isinstance(row, dict) for p in row["words"])
+    return frozenset(w for phrase in listed for w in fold(phrase.replace(GAP, " ")).split())
+
+
+def hear(doc: Doc) -> tuple[Heard, ...]:
+    """The concepts of an utterance that has been through the lexicon."""
+    return (*_of_words(doc), *_of_lexicon(doc), *_of_ages(doc))
+
+
+def _of_words(doc: Doc) -> Iterator[Heard]:
+    stems = [stem(token.norm_) for token in doc]
+    book, known = phrases(), [f for f in doc._.found if f.kind == "dish"]
+    for start in range(len(stems)):
+        for end in range(start + 1, min(start + book.longest, len(stems)) + 1):
+            part = " ".join(stems[start:end])
+            for id in book.whole.get(part, ()):
+                if _means(concepts()[id], stems, start, end) and not _inside_dish(concepts()[id], start, end, known):
+                    yield Heard(start, end, id)
+            for parts, id in book.gapped.get(part, ()):
+                last = _after_gaps(stems, end, parts)
+                if last and _means(concepts()[id], stems, start, last):
+                    yield Heard(start, last, id)
+
+
+def _after_gaps(stems: Sequence[str], at: int, parts: Sequence[str]) -> int | None:
+    """Where the last of some parts ends that follow each other with at most a short gap before each."""
+    if not parts:
+        return at
+    size = parts[0].count(" ") + 1
+    for start in range(at, min(at + LONGEST_GAP, len(stems) - size) + 1):
+        if " ".join(stems[start : start + size]) == parts[0]:
+            last = _after_gaps(stems, start + size, parts[1:])
+            if last:
+                return last
+    return None
+
+
+def _means(concept: Concept, stems: Sequence[str], start: int, end: int) -> bool:
+    before, after = stems[start - 1] if start else "", stems[end] if end < len(stems) else ""
+    return after not in concept.not_before and before not in concept.not_after
+
+
+def _inside_dish(concept: Concept, start: int, end: int, known: Sequence[lexicon.Found]) -> bool:
+    """Whether a word is but a part of the name of a known dish, whose row decides: chicken, in chicken stock."""
+    return concept.of_dishes and any(f.start <= start and end <= f.end and len(f) > end - start for f in known)
+
+
+def _of_lexicon(doc: Doc) -> Iterator[Heard]:
+    for found in doc._.found:
+        for id in of_row(found.kind, found.id):
+            yield Heard(found.start, found.end, id)
+
+
+@cache
+def of_row(kind: str, name: str) -> tuple[str, ...]:
+    """The concepts that a row of the lexicon tells.
+
+    >>> "poultry" in of_row("dish", "turkey"), "slow_cooker" in of_row("method", "slow_cook")
+    (True, True)
+    """
+    if kind == "dish":
+        dish = dishes()[name]
+        canned, traits = food(name, dish.dish_class).kind, frozenset(getattr(dish, "traits", ()))
+        return tuple(
+            id
+            for id, c in concepts().items()
+            if dish.dish_class in c.classes or traits & c.traits or canned in c.canned_as
+        )
+    return tuple(
+        id
+        for id, c in concepts().items()
+        if (kind == "method" and name in c.methods) or (kind == "equipment" and name in c.equipment)
+    )
+
+
+def _of_ages(doc: Doc) -> Iterator[Heard]:
+    """People by their age: 8 months old, a 3 year old, 88 years old."""
+    for number in doc._.numbers:
+        unit = stem(doc[number.end].norm_) if number.end < len(doc) else ""
+        end = number.end + 1
+        old = end < len(doc) and doc[end].norm_ in AGED
+        said = old or (number.start and doc[number.start - 1].norm_ in BEFORE_AGE)
+        if unit in ("month", "mo", "mth", "week", "wk") and said and number.value <= (52 if unit[0] == "w" else 18):
+            months = number.value / 4.3 if unit[0] == "w" else number.value
+            yield Heard(number.start, end, "infant" if months < YOUNG_MONTHS else "at_risk")
+        if unit in ("year", "yr", "yo") and (old or unit == "yo"):
+            if number.value <= TODDLER_YEARS:
+                yield Heard(number.start, end, "infant" if number.value < 1 else "at_risk")
+            elif number.value >= OLD_YEARS:
+                yield Heard(number.start, end, "at_risk")
+
+
+AGED = ("old", "baby", "son", "daughter", "girl", "boy", "infant", "kid", "olds")
+BEFORE_AGE = ("is", "shes", "hes", "only", "turned", "aged", "at")

@@ -1,0 +1,76 @@
+"""What is refused or warned of whatever the topic: the verdict, what to do instead, why, and whom to ask."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cache
+
+from rules import tables
+from rules.book import Part, rule
+from rules.case import Case
+from rules.model import Caution
+from rules.say import Say, to_c
+
+WORDING = "wording/en/dangers.toml"
+VERDICTS = ("No", "Discard", "Yes", "Only if")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Danger:
+    """A row of the wording; see its head."""
+
+    id: str
+    verdict: str
+    instead: tuple[str, ...]
+    why: str
+    sources: tuple[str, ...]
+    ask: str = ""
+
+    def __post_init__(self) -> None:
+        if not self.verdict.startswith(VERDICTS):
+            raise tables.BadTable(f"data/{WORDING}: {self.id}: the verdict begins with one of {', '.join(VERDICTS)}")
+
+
+@cache
+def dangers() -> dict[str, Danger]:
+    """Every danger by id."""
+    rows = tables.read_toml(WORDING)
+    return {
+        id: Danger(id=id, **row | {"instead": tuple(row["instead"]), "sources": tuple(row["sources"])})
+        for id, row in rows.items()
+    }
+
+
+@dataclass(frozen=True, slots=True)
+class _Temperatures:
+    """Words temperatures by their figure in degF: {temp[165]}."""
+
+    say: Say
+
+    def __getitem__(self, temp_f: int) -> str:
+        return self.say.temp(to_c(float(temp_f)))
+
+
+@rule("safety.danger", "from-memory")
+def warning(case: Case) -> Part | None:
+    """A danger that was heard: the verdict first, and no figure of what is refused."""
+    found = dangers().get(case.request.danger or "")
+    if found is None:
+        return None
+
+    def worded(text: str) -> str:
+        return text.format(temp=_Temperatures(case.say))
+
+    ask = (f"Ask: {worded(found.ask)}",) if found.ask else ()
+    verdict = worded(found.verdict)
+    return Part(
+        headline=verdict,
+        steps=(*map(worded, found.instead), *ask),
+        because=worded(found.why),
+        cautions=(Caution("stop", verdict, found.sources),),
+        sources=found.sources,
+    )
+
+
+NEEDS: tuple[str, ...] = ()
+RULES = (warning,)
