@@ -11,7 +11,7 @@ from rules.case import Case
 from rules.model import Caution
 from rules.say import Say, to_c
 
-WORDING = "wording/en/dangers.toml"
+WORDING = "wording/en/dangers"
 VERDICTS = ("No", "Discard", "Yes", "Only if")
 
 
@@ -34,7 +34,8 @@ class Danger:
 @cache
 def dangers() -> dict[str, Danger]:
     """Every danger by id."""
-    rows = tables.read_toml(WORDING)
+    files = sorted(file.name for file in tables.data_path(WORDING).iterdir() if file.name.endswith(".toml"))
+    rows = {id: row for name in files for id, row in tables.read_toml(f"{WORDING}/{name}").items()}
     return {
         id: Danger(id=id, **row | {"instead": tuple(row["instead"]), "sources": tuple(row["sources"])})
         for id, row in rows.items()

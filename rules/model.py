@@ -108,7 +108,7 @@ class Request:
     equipment: tuple[str, ...] = _help("ids of the kitchen's equipment", ())
     thermometer_offset_c: float = _help("how much the cook's thermometer reads too high [K]", 0.0)
     unused: tuple[Unused, ...] = _help("heard, understood, not usable", ())
-    danger: str | None = _help("the danger that was heard, an id of data/wording/en/dangers.toml; it is answered first")
+    danger: str | None = _help("the danger that was heard, an id in data/wording/en/dangers; it is answered first")
 
 
 @dataclass(frozen=True, slots=True)

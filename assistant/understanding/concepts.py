@@ -6,19 +6,23 @@ from collections import defaultdict
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import cache
+from typing import Any
 
 import Stemmer
 from spacy.tokens import Doc
 
 from assistant.language import lexicon
 from assistant.language.text import fold
+from assistant.understanding import can_verb
 from rules import tables
 from rules.dishes import dishes
 from rules.preserving.foods import food
 
-CATALOGUE = "lexicon/danger/concepts.toml"
+FOLDER, SHARED = "lexicon/danger", "shared"
 KINDS = ("food", "thing", "act", "vessel", "person", "circumstance")
-GAP, LONGEST_GAP = "..", 4
+ROW_SETS = ("dishes", "classes", "traits", "canned_as", "methods", "equipment")
+GAP, LONGEST_GAP, NUMBER = "..", 4, "#"
+CANNING = "canning"
 YOUNG_MONTHS, TODDLER_YEARS, OLD_YEARS = 12, 4, 70
 
 
@@ -31,6 +35,7 @@ class Concept:
     stays: bool = False
     not_before: frozenset[str] = frozenset()
     not_after: frozenset[str] = frozenset()
+    dishes: frozenset[str] = frozenset()
     classes: frozenset[str] = frozenset()
     traits: frozenset[str] = frozenset()
     canned_as: frozenset[str] = frozenset()
@@ -39,12 +44,12 @@ class Concept:
 
     def __post_init__(self) -> None:
         if self.kind not in KINDS:
-            raise tables.BadTable(f'data/{CATALOGUE}: {self.id}: kind "{self.kind}" is none of {", ".join(KINDS)}')
+            raise tables.BadTable(f'data/{FOLDER}: {self.id}: kind "{self.kind}" is none of {", ".join(KINDS)}')
 
     @property
     def of_dishes(self) -> bool:
         """Whether rows of the lexicon tell it, so that the row of a known dish decides."""
-        return bool(self.classes or self.traits or self.canned_as)
+        return bool(self.dishes or self.classes or self.traits or self.canned_as)
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,8 +71,20 @@ class Phrases:
 
 
 @cache
-def _rows() -> dict[str, dict[str, object]]:
-    return tables.read_toml(CATALOGUE)
+def family(name: str) -> dict[str, Any]:
+    """One file of the catalogue: concepts, and but for the shared one hazards."""
+    return tables.read_toml(f"{FOLDER}/{name}.toml")
+
+
+@cache
+def families() -> tuple[str, ...]:
+    """The names of the families, in the order in which their hazards are tried."""
+    return tuple(family(SHARED)["families"])
+
+
+@cache
+def _rows() -> dict[str, dict[str, Any]]:
+    return {id: row for name in (SHARED, *families()) for id, row in family(name).get("concept", {}).items()}
 
 
 @cache
@@ -75,16 +92,15 @@ def concepts() -> dict[str, Concept]:
     """Every concept by id."""
     found = {}
     for id, row in _rows().items():
-        if isinstance(row, dict):
-            sets = {k: frozenset(row[k]) for k in ("classes", "traits", "canned_as", "methods", "equipment") if k in row}
-            beside = {k: frozenset(stem(fold(w)) for w in row[k]) for k in ("not_before", "not_after") if k in row}
-            found[id] = Concept(id=id, kind=row["kind"], stays=row.get("stays", False), **beside, **sets)
+        sets = {k: frozenset(row[k]) for k in ROW_SETS if k in row}
+        beside = {k: frozenset(stem(fold(w)) for w in row[k]) for k in ("not_before", "not_after") if k in row}
+        found[id] = Concept(id=id, kind=row["kind"], stays=row.get("stays", False), **beside, **sets)
     return found
 
 
 @cache
 def _exact() -> frozenset[str]:
-    return frozenset(tables.read_toml(CATALOGUE)["exact"])
+    return frozenset(family(SHARED)["exact"])
 
 
 _stemmer = Stemmer.Stemmer("english")
@@ -106,7 +122,7 @@ def phrases() -> Phrases:
     gapped: dict[str, list[tuple[tuple[str, ...], str]]] = defaultdict(list)
     longest = 1
     for id, row in _rows().items():
-        for phrase in row["words"] if isinstance(row, dict) else ():
+        for phrase in row["words"]:
             parts = tuple(" ".join(map(stem, fold(part).split())) for part in phrase.split(GAP))
             longest = max(longest, *(part.count(" ") + 1 for part in parts))
             if len(parts) == 1:
@@ -118,17 +134,27 @@ def phrases() -> Phrases:
 
 def words() -> frozenset[str]:
     """Every word of every phrase, as it is written in the catalogue."""
-    listed = (p for row in _rows().values() if isinstance(row, dict) for p in row["words"])
-    return frozenset(w for phrase in listed for w in fold(phrase.replace(GAP, " ")).split())
+    listed = (phrase for row in _rows().values() for phrase in row["words"])
+    return frozenset(word for phrase in listed for word in fold(phrase.replace(GAP, " ")).split())
 
 
 def hear(doc: Doc) -> tuple[Heard, ...]:
     """The concepts of an utterance that has been through the lexicon."""
-    return (*_of_words(doc), *_of_lexicon(doc), *_of_ages(doc))
+    heard = (*_of_words(doc), *_of_lexicon(doc), *_of_ages(doc))
+    foods = frozenset(i for h in heard if concepts()[h.concept].kind == "food" for i in range(h.start, h.end))
+    verbs = (Heard(at, at + 1, CANNING) for at in can_verb.positions(doc, foods))
+    return tuple(dict.fromkeys((*heard, *verbs)))
 
 
 def _of_words(doc: Doc) -> Iterator[Heard]:
     stems = [stem(token.norm_) for token in doc]
+    numbered = [NUMBER if token.like_num else stem for token, stem in zip(doc, stems, strict=True)]
+    yield from _in_stems(doc, stems)
+    if numbered != stems:
+        yield from _in_stems(doc, numbered)
+
+
+def _in_stems(doc: Doc, stems: Sequence[str]) -> Iterator[Heard]:
     book, known = phrases(), [f for f in doc._.found if f.kind == "dish"]
     for start in range(len(stems)):
         for end in range(start + 1, min(start + book.longest, len(stems)) + 1):
@@ -184,7 +210,7 @@ def of_row(kind: str, name: str) -> tuple[str, ...]:
         return tuple(
             id
             for id, c in concepts().items()
-            if dish.dish_class in c.classes or traits & c.traits or canned in c.canned_as
+            if name in c.dishes or dish.dish_class in c.classes or traits & c.traits or canned in c.canned_as
         )
     return tuple(
         id

@@ -2,19 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from collections.abc import Sequence
+from dataclasses import dataclass
 from functools import cache
+from itertools import product
+from typing import Any
 
 from spacy.tokens import Doc
 
 from assistant.language import unknown
 from assistant.understanding import concepts, temperatures
-from assistant.understanding.concepts import Concept
+from assistant.understanding.concepts import Heard
 from rules import tables
 from rules.say import PSI_PER_PA
 
-CATALOGUE = "lexicon/danger/hazards.toml"
+FOLDER = "lexicon/danger"
 # topics in which a short utterance asks on about what was refused
 ASKING_ON = ("time", "temperature", "preserve", "pressure", "out_of_scope", "doneness", "sugar_stage", "help")
 SHORT = 12
@@ -26,18 +28,21 @@ class Hazard:
     """A row of the catalogue; see its head. Ranges are half open."""
 
     id: str
+    family: str
     when: tuple[tuple[str, ...], ...]
     unless: tuple[str, ...] = ()
     temps_f: tuple[tuple[str, float, float], ...] = ()
     psi: tuple[float, float] | None = None
     hours: float | None = None
     subject: str | None = None
+    beside: bool = False
+    within: int | None = None
 
     def __post_init__(self) -> None:
         named = {c for group in self.when for c in group} | set(self.unless)
         unheard = sorted(named - concepts.concepts().keys())
         if unheard:
-            raise tables.BadTable(f"data/{CATALOGUE}: {self.id}: no such concept: {', '.join(unheard)}")
+            raise tables.BadTable(f"data/{FOLDER}: {self.id}: no such concept: {', '.join(unheard)}")
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,19 +65,22 @@ class Listened:
 @cache
 def hazards() -> tuple[Hazard, ...]:
     """Every hazard, the gravest first."""
-    return tuple(_hazard(row) for row in tables.read_toml(CATALOGUE)["hazard"])
+    return tuple(_hazard(row, name) for name in concepts.families() for row in concepts.family(name)["hazard"])
 
 
-def _hazard(row: dict) -> Hazard:
+def _hazard(row: dict[str, Any], family: str) -> Hazard:
     temps = tuple((role, *row[f"{role}_f"]) for role in temperatures.ROLES if f"{role}_f" in row)
     return Hazard(
         row["id"],
+        family,
         tuple(tuple(group.split("|")) for group in row["when"]),
         tuple(row.get("unless", ())),
         temps,
         tuple(row["psi"]) if "psi" in row else None,
         row.get("hours"),
         row.get("subject"),
+        row.get("beside", False),
+        row.get("within"),
     )
 
 
@@ -81,13 +89,14 @@ def listen(doc: Doc, scene: Scene) -> Listened:
 
     A food stays until another is named, and what was refused stays refused for it however the cook asks on.
     """
-    own = frozenset(heard.concept for heard in concepts.hear(doc))
+    heard = concepts.hear(doc)
+    own = frozenset(h.concept for h in heard)
     dish = next((f.id for f in doc._.found if f.kind == "dish"), None)
     names_food = dish is not None or any(_kind(c) == "food" for c in own)
     carried = _carried(own, scene, names_food, elliptical=unknown.is_elliptical(doc))
     held = own | carried
     figures = _Figures.of(doc)
-    hazard = next((h for h in hazards() if _holds(h, own, held, figures)), None)
+    hazard = next((h for h in hazards() if _holds(h, own, held, figures) and _together(h, heard)), None)
     if hazard is None and _asks_on(doc, own, names_food, scene):
         hazard = next(h for h in hazards() if h.id == scene.danger)
     kept = tuple(sorted(c for c in held if _kind(c) != "circumstance" or concepts.concepts()[c].stays))
@@ -134,6 +143,18 @@ def _holds(hazard: Hazard, own: frozenset[str], held: frozenset[str], figures: _
     now = numeric or any(c in own for group in hazard.when for c in group)
     all_there = all(any(c in held for c in group) for group in hazard.when)
     return now and all_there and not held & set(hazard.unless) and figures.fit(hazard)
+
+
+def _together(hazard: Hazard, heard: Sequence[Heard]) -> bool:
+    """Whether what makes a hazard stands close enough together, where all of it was said now."""
+    if hazard.within is None:
+        return True
+    places = [[h for h in heard if h.concept in group] for group in hazard.when]
+    if not all(places):
+        return True
+    return any(
+        max(h.end for h in chosen) - min(h.start for h in chosen) <= hazard.within for chosen in product(*places)
+    )
 
 
 def _asks_on(doc: Doc, own: frozenset[str], names_food: bool, scene: Scene) -> bool:

@@ -1,0 +1,74 @@
+"""Whether "can" is the verb of preserving: a spaCy Matcher for what stands before it, and the food that must follow."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from functools import cache
+from typing import Any
+
+from spacy.matcher import Matcher
+from spacy.tokens import Doc
+from spacy.vocab import Vocab
+
+from rules import tables
+
+WORDS = "lexicon/danger/can_verb.toml"
+FOOD_WITHIN = 4
+
+
+def positions(doc: Doc, foods: frozenset[int]) -> Iterator[int]:
+    """Where "can" means to preserve in jars.
+
+    foods: the tokens that belong to a food
+
+    >>> from assistant.language.pipeline import read
+    >>> list(positions(read("can I can beans"), frozenset({3}))), list(positions(read("how can I cook beans"), frozenset({4})))
+    ([2], [])
+    """
+    for _, start, end in _matcher(doc.vocab)(doc):
+        if _food_follows(doc, end, foods) or _object_follows(doc, start, end):
+            yield end - 1
+    if len(doc) > 1 and doc[0].norm_ == "can" and _begins(doc, foods):
+        yield 0
+
+
+@cache
+def _words() -> dict[str, list[str]]:
+    return tables.read_toml(WORDS)
+
+
+@cache
+def _matcher(vocab: Vocab) -> Matcher:
+    words = _words()
+    verb: dict[str, Any] = {"NORM": {"IN": ["can", "cans", "recan"]}}
+    matcher = Matcher(vocab)
+    subject = {"NORM": {"IN": words["subject"]}}
+    between = {"NORM": {"IN": words["between"]}, "OP": "?"}
+    matcher.add("after a word", [[{"NORM": {"IN": words["before"]}}, verb]])
+    matcher.add("after a subject", [[{"NORM": {"IN": words["asking"]}}, subject, between, verb]])
+    return matcher
+
+
+def _object_follows(doc: Doc, start: int, end: int) -> bool:
+    """Whether an object stands where the food was named before: to can it, can i can them."""
+    certain = doc[start].norm_ in ("to", "can", "pressure", "should", "how", "home")
+    return certain and end < len(doc) and doc[end].norm_ in _words()["object"]
+
+
+def _food_follows(doc: Doc, at: int, foods: frozenset[int]) -> bool:
+    if at < len(doc) and doc[at].norm_ in _words()["pronouns"] and doc[at].norm_ not in _words()["object"]:
+        return False
+    return any(i in foods for i in range(at, min(at + FOOD_WITHIN, len(doc))))
+
+
+def _begins(doc: Doc, foods: frozenset[int]) -> bool:
+    """Whether a sentence that begins with "can" orders to can: can bacon at 7,000 ft; not: can bacon be frozen."""
+    if doc[1].norm_ in _words()["pronouns"]:
+        return False
+    first = next((i for i in range(1, min(FOOD_WITHIN, len(doc))) if i in foods), None)
+    if first is None:
+        return False
+    end = first
+    while end < len(doc) and end in foods:
+        end += 1
+    return end == len(doc) or doc[end].norm_ in _words()["after_food"] or doc[end].like_num
