@@ -47,14 +47,23 @@ class Turn:
 def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
     """Answer an utterance in the light of what was said before. Never raises because of what the text says.
 
-    Danger is heard first, whatever the utterance asks or answers. An aside while a piece is awaited is answered, and the
-    piece asked for again.
+    Danger is heard first, whatever the utterance asks or answers.
     depth: of the answer, whatever the cook says about it; None leaves it to the cook
     """
     listened = danger.listen(read(spoken(text)), memory.scene)
     memory = replace(memory, scene=listened.scene)
-    if listened.hazard and not answers_drill(text, memory):
-        return warned(text, memory, listened.hazard, depth)
+    if listened.hazard is None or answers_drill(text, memory):
+        return untroubled(text, memory, depth)
+    if listened.hazard.beside:
+        return warned_first(untroubled(text, memory, depth), listened.hazard)
+    return warned(text, memory, listened.hazard, depth)
+
+
+def untroubled(text: str, memory: Memory, depth: int | None = None) -> Turn:
+    """Answer an utterance that asks for nothing dangerous.
+
+    An aside while a piece is awaited is answered, and the piece asked for again.
+    """
     answer = aside(text, memory)
     if answer is None:
         return go_on(text, memory, depth)
@@ -72,10 +81,19 @@ def warned(text: str, memory: Memory, hazard: Hazard, depth: int | None = None) 
     """The answer to an utterance in which danger was heard; the question is remembered, so that it can be put right."""
     heard = in_context(hear(text, memory), memory.request)
     question = merge(basis(heard, memory), heard)
-    told = {"subject": hazard.subject} if hazard.subject else {"danger": hazard.id}
-    request = replace(settle_in(question, memory.kitchen), depth=depth or question.depth, **told)
+    request = replace(settle_in(question, memory.kitchen), depth=depth or question.depth)
+    request = replace(request, subject=hazard.subject) if hazard.subject else replace(request, danger=hazard.id)
     kept = memory if passes(heard) else after(question, memory)
     return Turn(reply_to_request(request), replace(kept, asked=None))
+
+
+def warned_first(turn: Turn, hazard: Hazard) -> Turn:
+    """The answer with a warning before it."""
+    answer = turn.answer
+    warning = reply_to_request(replace(answer.request, danger=hazard.id, depth=BRIEFEST))
+    both = followed_by(answer, warning, answer)
+    cautions = tuple(dict.fromkeys((*warning.cautions, *answer.cautions)))
+    return replace(turn, answer=replace(both, headline=warning.headline, cautions=cautions))
 
 
 def followed_by(answer: Answer, first: Answer, second: Answer) -> Answer:

@@ -12,6 +12,7 @@ from spacy.tokens import Doc
 from assistant.language import clock, elevation, lexicon, measures, numbers, safety, spelling, subject, topics  # noqa: F401
 from assistant.language.text import clean
 from assistant.language.tokens import KitchenTokenizer
+from assistant.understanding import concepts  # noqa: F401
 
 COMPONENTS = (
     "kitchen_numbers",
@@ -20,6 +21,7 @@ COMPONENTS = (
     "kitchen_spelling",
     "kitchen_lexicon",
     "kitchen_elevation",
+    "kitchen_concepts",
     "kitchen_topic",
     "kitchen_safety",
     "kitchen_subject",

@@ -28,6 +28,8 @@ OPEN_TOPICS = (
 )
 # questions about heat and time, in which a subject of safety may be told by words that stand apart
 SPREAD_TOPICS = ("time", "temperature", "doneness", "boiling_point", "out_of_scope")
+# questions that are about preserving where food is put up in jars
+PUT_UP_TOPICS = ("time", "temperature", "doneness", "pressure", "boiling_point", "out_of_scope", "help", "schedule")
 UNSURE_TOPICS = ("bake_adjust", "sugar_stage", "out_of_scope")
 
 Doc.set_extension("safety", default=None, force=True)
@@ -47,9 +49,11 @@ class Subject:
     together: tuple[frozenset[str], ...] = ()
 
 
-@Language.component("kitchen_safety", requires=["doc._.topic"], assigns=["doc._.safety"])
+@Language.component("kitchen_safety", requires=["doc._.topic", "doc._.concepts"], assigns=["doc._.safety"])
 def kitchen_safety(doc: Doc) -> Doc:
     """Hear a subject of food safety. One of preserving sets the topic, and so does any where the topic was unsure."""
+    if puts_up(doc) and doc._.topic.id in PUT_UP_TOPICS:
+        doc._.topic = replace(doc._.topic, id=PRESERVE)
     words = [token.norm_ for token in doc]
     found = safety_subject(" ".join(words), doc._.topic.id)
     if found is None:
@@ -59,6 +63,12 @@ def kitchen_safety(doc: Doc) -> Doc:
         if found.id not in book.names("safety") or doc._.topic.id in UNSURE_TOPICS:
             doc._.topic = replace(doc._.topic, id=found.topic)
     return doc
+
+
+def puts_up(doc: Doc) -> bool:
+    """Whether food is put up in jars, whatever else is said."""
+    heard = {heard.concept for heard in doc._.concepts}
+    return "canning" in heard and "not_canning" not in heard
 
 
 @cache

@@ -22,8 +22,10 @@ def positions(doc: Doc, foods: frozenset[int]) -> Iterator[int]:
     foods: the tokens that belong to a food
 
     >>> from assistant.language.pipeline import read
-    >>> list(positions(read("can I can beans"), frozenset({3}))), list(positions(read("how can I cook beans"), frozenset({4})))
-    ([2], [])
+    >>> list(positions(read("can I can beans"), frozenset({3})))
+    [2]
+    >>> list(positions(read("how can I cook beans"), frozenset({4})))
+    []
     """
     for _, start, end in _matcher(doc.vocab)(doc):
         if _food_follows(doc, end, foods) or _object_follows(doc, start, end):

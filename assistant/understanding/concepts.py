@@ -1,4 +1,4 @@
-"""Concepts of danger in an utterance: things, acts, people and circumstances, by the words and dishes that tell them."""
+"""Component: concepts of danger: things, acts, people and circumstances, by the words and dishes that tell them."""
 
 from __future__ import annotations
 
@@ -9,9 +9,10 @@ from functools import cache
 from typing import Any
 
 import Stemmer
+from spacy.language import Language
 from spacy.tokens import Doc
 
-from assistant.language import lexicon
+from assistant.language.heard import Found
 from assistant.language.text import fold
 from assistant.understanding import can_verb
 from rules import tables
@@ -63,7 +64,10 @@ class Heard:
 
 @dataclass(frozen=True, slots=True)
 class Phrases:
-    """Phrases by their stems. whole: without a gap; gapped: by the part before the first gap; longest: words in a part."""
+    """Phrases by their stems.
+
+    whole: those without a gap; gapped: by the part before the first gap; longest: words in a part
+    """
 
     whole: dict[str, tuple[str, ...]]
     gapped: dict[str, tuple[tuple[tuple[str, ...], str], ...]]
@@ -138,6 +142,16 @@ def words() -> frozenset[str]:
     return frozenset(word for phrase in listed for word in fold(phrase.replace(GAP, " ")).split())
 
 
+Doc.set_extension("concepts", default=(), force=True)
+
+
+@Language.component("kitchen_concepts", requires=["doc._.found", "doc._.numbers"], assigns=["doc._.concepts"])
+def kitchen_concepts(doc: Doc) -> Doc:
+    """Hear every concept of danger."""
+    doc._.concepts = hear(doc)
+    return doc
+
+
 def hear(doc: Doc) -> tuple[Heard, ...]:
     """The concepts of an utterance that has been through the lexicon."""
     heard = (*_of_words(doc), *_of_lexicon(doc), *_of_ages(doc))
@@ -186,7 +200,7 @@ def _means(concept: Concept, stems: Sequence[str], start: int, end: int) -> bool
     return after not in concept.not_before and before not in concept.not_after
 
 
-def _inside_dish(concept: Concept, start: int, end: int, known: Sequence[lexicon.Found]) -> bool:
+def _inside_dish(concept: Concept, start: int, end: int, known: Sequence[Found]) -> bool:
     """Whether a word is but a part of the name of a known dish, whose row decides: chicken, in chicken stock."""
     return concept.of_dishes and any(f.start <= start and end <= f.end and len(f) > end - start for f in known)
 

@@ -89,7 +89,7 @@ def listen(doc: Doc, scene: Scene) -> Listened:
 
     A food stays until another is named, and what was refused stays refused for it however the cook asks on.
     """
-    heard = concepts.hear(doc)
+    heard = doc._.concepts
     own = frozenset(h.concept for h in heard)
     dish = next((f.id for f in doc._.found if f.kind == "dish"), None)
     names_food = dish is not None or any(_kind(c) == "food" for c in own)
@@ -132,9 +132,12 @@ class _Figures:
 
     def fit(self, hazard: Hazard) -> bool:
         """Whether the figures that a hazard asks for were said."""
-        roles = all(any(t.role == role and low <= t.temp_f < high for t in self.temps) for role, low, high in hazard.temps_f)
+        roles = all(self._has(role, low, high) for role, low, high in hazard.temps_f)
         pressed = hazard.psi is None or any(hazard.psi[0] <= p < hazard.psi[1] for p in self.psi)
         return roles and pressed and self.hours >= (hazard.hours or 0.0)
+
+    def _has(self, role: str, low: float, high: float) -> bool:
+        return any(said.role == role and low <= said.temp_f < high for said in self.temps)
 
 
 def _holds(hazard: Hazard, own: frozenset[str], held: frozenset[str], figures: _Figures) -> bool:

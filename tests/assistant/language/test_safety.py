@@ -55,7 +55,7 @@ def test_a_question_that_only_sounds_like_it(text):
 def test_the_refusal_reaches_the_cook():
     answer = reply_to("can i water bath can green beans at 6,500 ft, the recipe says 3 hours")
     assert answer.headline.startswith("No.")
-    assert "Stop:" in answer.text
+    assert any(caution.level == "stop" for caution in answer.cautions)
 
 
 @pytest.mark.parametrize(
