@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from itertools import product
 from typing import Any
@@ -11,7 +11,8 @@ from typing import Any
 from spacy.tokens import Doc
 
 from assistant.language import unknown
-from assistant.understanding import concepts, temperatures
+from assistant.understanding import alarm, concepts, temperatures
+from assistant.understanding.alarm import Alarm
 from assistant.understanding.concepts import Heard
 from rules import tables
 from rules.say import PSI_PER_PA
@@ -20,6 +21,9 @@ FOLDER = "lexicon/danger"
 # topics in which a short utterance asks on about what was refused
 ASKING_ON = ("time", "temperature", "preserve", "pressure", "out_of_scope", "doneness", "sugar_stage", "help")
 SHORT = 12
+MOST_WORDS = 40
+# what the net must say, 0 to 1: to leave a hazard its own words, to warn beside the answer, and to warn alone
+HARMLESS_BELOW, DOUBTFUL_FROM, SURE_FROM = 0.15, 0.5, 0.75
 SAFE_WAY = "safe_way"
 
 
@@ -29,8 +33,8 @@ class Hazard:
 
     id: str
     family: str
-    when: tuple[tuple[str, ...], ...]
-    unless: tuple[str, ...] = ()
+    when: tuple[frozenset[str], ...]
+    unless: frozenset[str] = frozenset()
     temps_f: tuple[tuple[str, float, float], ...] = ()
     psi: tuple[float, float] | None = None
     hours: float | None = None
@@ -39,7 +43,7 @@ class Hazard:
     within: int | None = None
 
     def __post_init__(self) -> None:
-        named = {c for group in self.when for c in group} | set(self.unless)
+        named = self.unless.union(*self.when)
         unheard = sorted(named - concepts.concepts().keys())
         if unheard:
             raise tables.BadTable(f"data/{FOLDER}: {self.id}: no such concept: {', '.join(unheard)}")
@@ -47,11 +51,14 @@ class Hazard:
 
 @dataclass(frozen=True, slots=True)
 class Scene:
-    """What a conversation holds of foods, acts, vessels, people and circumstances, and what it was warned of last."""
+    """What a conversation holds of foods, acts, vessels, people and circumstances, and what it was warned of last.
+
+    said: words of the last utterances, as their stems
+    """
 
     concepts: tuple[str, ...] = ()
     danger: str | None = None
-    food: str | None = None
+    said: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,8 +80,8 @@ def _hazard(row: dict[str, Any], family: str) -> Hazard:
     return Hazard(
         row["id"],
         family,
-        tuple(tuple(group.split("|")) for group in row["when"]),
-        tuple(row.get("unless", ())),
+        tuple(frozenset(group.split("|")) for group in row["when"]),
+        frozenset(row.get("unless", ())),
         temps,
         tuple(row["psi"]) if "psi" in row else None,
         row.get("hours"),
@@ -89,20 +96,59 @@ def listen(doc: Doc, scene: Scene) -> Listened:
 
     A food stays until another is named, and what was refused stays refused for it however the cook asks on.
     """
-    heard = doc._.concepts
-    own = frozenset(h.concept for h in heard)
-    dish = next((f.id for f in doc._.found if f.kind == "dish"), None)
-    names_food = dish is not None or any(_kind(c) == "food" for c in own)
-    carried = _carried(own, scene, names_food, elliptical=unknown.is_elliptical(doc))
-    held = own | carried
+    heard = heard_in(doc, scene)
+    hazard = heard.fired[0] if heard.fired else None
+    if hazard is None and _asks_on(doc, heard.own, heard.names_food, scene):
+        hazard = hazard_of(scene.danger or "")
+    hazard = weighed(hazard, alarm.sound(heard.features))
+    kept = tuple(sorted(c for c in heard.held if _kind(c) != "circumstance" or concepts.concepts()[c].stays))
+    danger = hazard.id if hazard else None if heard.names_food else scene.danger
+    said = (*scene.said, *(concepts.stem(token.norm_) for token in doc if token.is_alpha))[-MOST_WORDS:]
+    return Listened(hazard, Scene(kept, danger, said))
+
+
+@dataclass(frozen=True, slots=True)
+class HeardIn:
+    """An utterance in its scene.
+
+    own: concepts said now; held: those and what still stands; fired: hazards that hold; features: what the net looks at
+    """
+
+    own: frozenset[str]
+    held: frozenset[str]
+    names_food: bool
+    fired: tuple[Hazard, ...]
+    features: tuple[str, ...]
+
+
+def heard_in(doc: Doc, scene: Scene) -> HeardIn:
+    """The concepts of an utterance and of what was said before, and the hazards that they make."""
+    own = frozenset(h.concept for h in doc._.concepts)
+    names_food = any(f.kind == "dish" for f in doc._.found) or any(_kind(c) == "food" for c in own)
+    held = own | _carried(own, scene, names_food, elliptical=unknown.is_elliptical(doc))
     figures = _Figures.of(doc)
-    hazard = next((h for h in hazards() if _holds(h, own, held, figures) and _together(h, heard)), None)
-    if hazard is None and _asks_on(doc, own, names_food, scene):
-        hazard = next(h for h in hazards() if h.id == scene.danger)
-    kept = tuple(sorted(c for c in held if _kind(c) != "circumstance" or concepts.concepts()[c].stays))
-    food = (dish or None) if names_food else scene.food
-    danger = hazard.id if hazard else None if names_food else scene.danger
-    return Listened(hazard, Scene(kept, danger, food))
+    fired = tuple(h for h in hazards() if _holds(h, own, held, figures) and _together(h, doc._.concepts))
+    near = [h.id for h in hazards() if len(h.when) > 1 and sum(map(held.isdisjoint, h.when)) == 1]
+    scenic = alarm.of_scene(sorted(held), [h.id for h in fired], near, dict.fromkeys(scene.said))
+    return HeardIn(own, held, names_food, fired, (*alarm.of_words(doc), *scenic))
+
+
+def weighed(hazard: Hazard | None, heard: Alarm) -> Hazard | None:
+    """What is warned of, with the net asked.
+
+    A hazard in words that the net takes for harmless leaves the question its answer; where no hazard was heard but the
+    net is alarmed, the family is warned of in general words, alone or beside the answer.
+    """
+    if hazard is not None:
+        return hazard if hazard.beside or heard.danger >= HARMLESS_BELOW else replace(hazard, beside=True)
+    if heard.danger < DOUBTFUL_FROM:
+        return None
+    return Hazard(f"general_{heard.family}", heard.family, (), beside=heard.danger < SURE_FROM)
+
+
+def hazard_of(id: str) -> Hazard:
+    """The hazard that a warning was given of, one of the catalogue or one in general words."""
+    return next((h for h in hazards() if h.id == id), Hazard(id, id.removeprefix("general_"), ()))
 
 
 def _kind(id: str) -> str:
@@ -143,9 +189,9 @@ class _Figures:
 def _holds(hazard: Hazard, own: frozenset[str], held: frozenset[str], figures: _Figures) -> bool:
     """Whether all that makes a hazard was said, some of it now."""
     numeric = bool(hazard.temps_f or hazard.psi or hazard.hours)
-    now = numeric or any(c in own for group in hazard.when for c in group)
-    all_there = all(any(c in held for c in group) for group in hazard.when)
-    return now and all_there and not held & set(hazard.unless) and figures.fit(hazard)
+    now = numeric or not all(map(own.isdisjoint, hazard.when))
+    all_there = not any(map(held.isdisjoint, hazard.when))
+    return now and all_there and held.isdisjoint(hazard.unless) and figures.fit(hazard)
 
 
 def _together(hazard: Hazard, heard: Sequence[Heard]) -> bool:

@@ -1,0 +1,98 @@
+"""How much an utterance sounds like danger, and of which family: a learned net under the hazards of the catalogue.
+
+The hazards of the catalogue are precise and cannot know every way of saying a thing. The net has learned from example
+questions, dangerous and harmless, which words, concepts and near misses of hazards go with danger. It never decides what
+is said of a hazard that was heard; it hears what the catalogue missed, in general words, and softens what sounds harmless.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from functools import cache
+from itertools import pairwise
+from typing import Any
+from zlib import crc32
+
+import numpy as np
+from spacy.tokens import Doc
+
+from assistant.understanding.concepts import stem
+from rules import tables
+from rules.dishes import dishes
+
+WEIGHTS, ABOUT = "tables/alarm_weights.npy", "tables/alarm_weights.json"
+HARMLESS = "harmless"
+COLUMNS = 1 << 15
+BEGINNINGS = (3, 4, 5)
+BEFORE = "before:"
+
+
+@dataclass(frozen=True, slots=True)
+class Alarm:
+    """How likely danger is, 0 to 1, and the family it most likely belongs to."""
+
+    danger: float
+    family: str
+
+
+@dataclass(frozen=True, slots=True)
+class Net:
+    """The learned table. classes: its columns, HARMLESS among them; weights: a row a hashed feature, bias last."""
+
+    classes: tuple[str, ...]
+    weights: np.ndarray[Any, Any]
+    scale: float
+
+
+def sound(features: Iterable[str]) -> Alarm:
+    """What the net makes of some features."""
+    net = _net()
+    scores = net.weights[[*rows(features), COLUMNS]].astype(np.int32).sum(axis=0) * net.scale
+    odds = np.exp(scores - scores.max())
+    shares = dict(zip(net.classes, (odds / odds.sum()).tolist(), strict=True))
+    harmless = shares.pop(HARMLESS)
+    return Alarm(1.0 - harmless, max(shares, key=lambda name: shares[name]))
+
+
+def rows(features: Iterable[str]) -> list[int]:
+    """The rows of the table that belong to some features, each once."""
+    return sorted({crc32(feature.encode()) % COLUMNS for feature in features})
+
+
+@cache
+def _net() -> Net:
+    about = json.loads(tables.data_path(ABOUT).read_text(encoding="utf-8"))
+    with tables.data_path(WEIGHTS).open("rb") as file:
+        return Net(tuple(about["classes"]), np.load(file), float(about["scale"]))
+
+
+def of_words(doc: Doc) -> tuple[str, ...]:
+    """Features of one utterance by itself: words and how they begin, their neighbours, concepts, dishes, figures."""
+    return tuple(dict.fromkeys(_of_words(doc)))
+
+
+def _of_words(doc: Doc) -> Iterator[str]:
+    stems = [stem(token.norm_) for token in doc]
+    yield from (s for s in stems if s.isalpha())
+    yield from (f"{a} {b}" for a, b in pairwise(stems))
+    yield from (f"begins:{s[:n]}" for s in stems if s.isalpha() for n in BEGINNINGS if len(s) > n)
+    yield from (f"concept:{heard.concept}" for heard in doc._.concepts)
+    yield from (f"class:{dishes()[f.id].dish_class}" for f in doc._.found if f.kind == "dish")
+    yield from (f"{f.kind}:{f.id}" for f in doc._.found if f.kind in ("method", "equipment"))
+    yield from (f"has:{m.kind}" for m in doc._.measures)
+
+
+def of_scene(held: Iterable[str], fired: Sequence[str], near: Sequence[str], before: Iterable[str]) -> tuple[str, ...]:
+    """Features of an utterance where it was said.
+
+    held: concepts that are said or still stand; fired, near: ids of hazards that hold, or lack one thing
+    before: features of the utterances before it
+    """
+    return (
+        *(f"held:{concept}" for concept in held),
+        *(f"hazard:{id}" for id in fired),
+        *(f"near:{id}" for id in near),
+        *(f"{BEFORE}{feature}" for feature in before),
+    )
