@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 
 from rules import tables
 from rules.book import Part, rule
 from rules.case import Case
-from rules.model import Caution
+from rules.model import Caution, Units
 from rules.say import Say, to_c
 
 WORDING = "wording/en/dangers"
@@ -52,24 +52,33 @@ class _Temperatures:
         return self.say.temp(to_c(float(temp_f)))
 
 
+def worded(danger: Danger, units: Units) -> Danger:
+    """A danger with its temperatures in words.
+
+    raises: KeyError, ValueError or IndexError for a placeholder that is none
+    """
+    temp = _Temperatures(Say(units))
+    return replace(
+        danger,
+        verdict=danger.verdict.format(temp=temp),
+        instead=tuple(step.format(temp=temp) for step in danger.instead),
+        why=danger.why.format(temp=temp),
+        ask=danger.ask.format(temp=temp),
+    )
+
+
 @rule("safety.danger", "from-memory")
 def warning(case: Case) -> Part | None:
     """A danger that was heard: the verdict first, and no figure of what is refused."""
-    found = dangers().get(case.request.danger or "")
-    if found is None:
+    if case.request.danger not in dangers():
         return None
-
-    def worded(text: str) -> str:
-        return text.format(temp=_Temperatures(case.say))
-
-    ask = (f"Ask: {worded(found.ask)}",) if found.ask else ()
-    verdict = worded(found.verdict)
+    told = worded(dangers()[case.request.danger], case.request.units)
     return Part(
-        headline=verdict,
-        steps=(*map(worded, found.instead), *ask),
-        because=worded(found.why),
-        cautions=(Caution("stop", verdict, found.sources),),
-        sources=found.sources,
+        headline=told.verdict,
+        steps=(*told.instead, *((f"Ask: {told.ask}",) if told.ask else ())),
+        because=told.why,
+        cautions=(Caution("stop", told.verdict, told.sources),),
+        sources=told.sources,
     )
 
 

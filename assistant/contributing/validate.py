@@ -274,6 +274,13 @@ def check_drill() -> Iterator[Fault]:
         yield Fault(words.CATALOGUE, "replies", str(fault).removeprefix(f"data/{words.CATALOGUE}: "))
 
 
+def check_dangers() -> Iterator[Fault]:
+    """What is heard as danger, and that there is a sentence for each."""
+    from assistant.contributing.validate_dangers import problems
+
+    yield from (Fault(*problem) for problem in problems())
+
+
 CHECKS: tuple[Callable[[], Iterator[Fault]], ...] = (
     check_sources,
     check_classes,
@@ -286,5 +293,6 @@ CHECKS: tuple[Callable[[], Iterator[Fault]], ...] = (
     check_moves,
     check_drill,
     check_safety_subjects,
+    check_dangers,
     check_tables,
 )

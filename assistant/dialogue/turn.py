@@ -16,7 +16,7 @@ from assistant.language.pipeline import read
 from assistant.language.request import PASSING, Hearing
 from assistant.replies import dress, line
 from assistant.understanding import danger
-from assistant.understanding.danger import Hazard
+from assistant.understanding.danger import Hazard, Listened
 from rules.amount import BATCH
 from rules.engine import known
 from rules.equipment import label
@@ -47,28 +47,19 @@ class Turn:
 def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
     """Answer an utterance in the light of what was said before. Never raises because of what the text says.
 
-    Danger is heard first, whatever the utterance asks or answers.
-    depth: of the answer, whatever the cook says about it; None leaves it to the cook
-    """
-    listened = danger.listen(read(spoken(text)), memory.scene)
-    memory = replace(memory, scene=listened.scene)
-    if listened.hazard is None or answers_drill(text, memory):
-        return untroubled(text, memory, depth)
-    if listened.hazard.beside:
-        return warned_first(untroubled(text, memory, depth), listened.hazard)
-    return warned(text, memory, listened.hazard, depth)
-
-
-def untroubled(text: str, memory: Memory, depth: int | None = None) -> Turn:
-    """Answer an utterance that asks for nothing dangerous.
-
     An aside while a piece is awaited is answered, and the piece asked for again.
+    depth: of the answer, whatever the cook says about it; None leaves it to the cook
     """
     answer = aside(text, memory)
     if answer is None:
         return go_on(text, memory, depth)
     question = ask(memory)
     return Turn(followed_by(replace(question, request=replace(question.request, text=text)), answer, question), memory)
+
+
+def listen_for_danger(text: str, memory: Memory) -> Listened:
+    """The danger in an utterance, and what stands after it; the words of a recipe that was pasted are not listened to."""
+    return danger.listen(read(spoken(text)), memory.scene)
 
 
 def answers_drill(text: str, memory: Memory) -> bool:
@@ -105,6 +96,8 @@ def aside(text: str, memory: Memory) -> Answer | None:
     """The reply to an utterance that leaves the awaited piece awaited; None where it does not, or none is."""
     if memory.asked is None or memory.request is None or drill.wanted(text):
         return None
+    if listen_for_danger(text, memory).hazard:
+        return None
     move, piece = moves.heard(text), moves.pieces()[memory.asked]
     if move and move.id in ("why_asked", "dont_know"):
         return said(text, piece.why if move.id == "why_asked" else piece.find_out, memory)
@@ -122,7 +115,18 @@ def ask(memory: Memory) -> Answer:
 
 
 def go_on(text: str, memory: Memory, depth: int | None = None) -> Turn:
-    """Take an utterance that is no aside.
+    """Take an utterance that is no aside. Danger is heard first, whatever the utterance asks or answers."""
+    listened = listen_for_danger(text, memory)
+    memory = replace(memory, scene=listened.scene)
+    if listened.hazard is None or answers_drill(text, memory):
+        return untroubled(text, memory, depth)
+    if listened.hazard.beside:
+        return warned_first(untroubled(text, memory, depth), listened.hazard)
+    return warned(text, memory, listened.hazard, depth)
+
+
+def untroubled(text: str, memory: Memory, depth: int | None = None) -> Turn:
+    """Take an utterance without danger in it.
 
     What is no reply to a drill under way is answered, and the question of the drill put again.
     """

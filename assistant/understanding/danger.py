@@ -41,6 +41,7 @@ class Hazard:
     subject: str | None = None
     beside: bool = False
     within: int | None = None
+    soft: bool = False
 
     def __post_init__(self) -> None:
         named = self.unless.union(*self.when)
@@ -88,6 +89,7 @@ def _hazard(row: dict[str, Any], family: str) -> Hazard:
         row.get("subject"),
         row.get("beside", False),
         row.get("within"),
+        row.get("soft", False),
     )
 
 
@@ -136,11 +138,11 @@ def heard_in(doc: Doc, scene: Scene) -> HeardIn:
 def weighed(hazard: Hazard | None, heard: Alarm) -> Hazard | None:
     """What is warned of, with the net asked.
 
-    A hazard in words that the net takes for harmless leaves the question its answer; where no hazard was heard but the
-    net is alarmed, the family is warned of in general words, alone or beside the answer.
+    A soft hazard that the net takes for harmless leaves the question its answer; where no hazard was heard but the net is
+    alarmed, the family is warned of in general words, alone or beside the answer.
     """
     if hazard is not None:
-        return hazard if hazard.beside or heard.danger >= HARMLESS_BELOW else replace(hazard, beside=True)
+        return replace(hazard, beside=True) if hazard.soft and heard.danger < HARMLESS_BELOW else hazard
     if heard.danger < DOUBTFUL_FROM:
         return None
     return Hazard(f"general_{heard.family}", heard.family, (), beside=heard.danger < SURE_FROM)

@@ -1,0 +1,62 @@
+"""Every hazard in wordings of its own, and harmless neighbours that share its words."""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from assistant.answering import reply_to
+from assistant.understanding import concepts, danger
+from rules.danger import VERDICTS, dangers
+
+HERE = Path(__file__).parent
+SETS = {path.stem: tomllib.loads(path.read_text(encoding="utf-8"))["hazard"] for path in sorted(HERE.glob("*.toml"))}
+FEWEST = 6
+
+
+def cases(kind: str) -> Iterator[Any]:
+    for rows in SETS.values():
+        for row in rows:
+            for said in row.get(kind, ()):
+                talk = [said] if isinstance(said, str) else said
+                yield pytest.param(row, talk, id=f"{row['id']}: {' / '.join(talk)}")
+
+
+@pytest.mark.parametrize(("row", "talk"), cases("dangerous"))
+def test_is_heard_and_answered_by_a_verdict(row: dict[str, Any], talk: list[str]) -> None:
+    answer = reply_to(talk[-1], talk[:-1])
+    heard = answer.request.danger or answer.request.subject
+    assert heard in (row["id"], *row.get("or", ())), answer.text
+    hazard = danger.hazard_of(row["id"])
+    if answer.request.danger and not hazard.beside:
+        assert answer.text.startswith(VERDICTS)
+        assert answer.figures == ()
+        assert any(caution.level == "stop" for caution in answer.cautions)
+
+
+@pytest.mark.parametrize(("row", "talk"), cases("harmless"))
+def test_a_harmless_neighbour_is_answered(row: dict[str, Any], talk: list[str]) -> None:
+    answer = reply_to(talk[-1], talk[:-1])
+    assert answer.request.danger is None, answer.text
+
+
+@pytest.mark.parametrize("id", sorted({hazard.id for hazard in danger.hazards()}))
+def test_has_wordings_of_its_own(id: str) -> None:
+    rows = [row for rows in SETS.values() for row in rows if row["id"] == id]
+    assert sum(len(row["dangerous"]) for row in rows) >= FEWEST
+    assert sum(len(row.get("harmless", ())) for row in rows) >= 2
+
+
+def test_every_family_has_its_set() -> None:
+    assert set(concepts.families()) == set(SETS)
+
+
+def test_every_reply_names_what_to_do_and_why() -> None:
+    for row in dangers().values():
+        assert row.instead, row.id
+        assert row.why, row.id
+        assert row.sources, row.id
