@@ -20,6 +20,8 @@ from rules.say import PSI_PER_PA
 FOLDER = "lexicon/danger"
 # topics in which a short utterance asks on about what was refused
 ASKING_ON = ("time", "temperature", "preserve", "pressure", "out_of_scope", "doneness", "sugar_stage", "help")
+# topics in which the net is not asked
+SETTLED = ("smalltalk", "set_kitchen", "timer")
 SHORT = 12
 MOST_WORDS = 40
 # what the net must say, 0 to 1: to leave a hazard its own words, to warn beside the answer, and to warn alone
@@ -102,7 +104,8 @@ def listen(doc: Doc, scene: Scene) -> Listened:
     hazard = heard.fired[0] if heard.fired else None
     if hazard is None and _asks_on(doc, heard.own, heard.names_food, scene):
         hazard = hazard_of(scene.danger or "")
-    hazard = weighed(hazard, alarm.sound(heard.features))
+    if hazard is not None or (heard.own and doc._.topic.id not in SETTLED):
+        hazard = weighed(hazard, alarm.sound(heard.features))
     kept = tuple(sorted(c for c in heard.held if _kind(c) != "circumstance" or concepts.concepts()[c].stays))
     danger = hazard.id if hazard else None if heard.names_food else scene.danger
     said = (*scene.said, *(concepts.stem(token.norm_) for token in doc if token.is_alpha))[-MOST_WORDS:]
