@@ -22,7 +22,7 @@ def test_no_elevation_is_needed():
 
 
 def test_the_whole_chart_where_no_food_is_named():
-    assert len(ask().figures) == 7
+    assert len(ask().figures) == 10
 
 
 def test_a_braise_cannot_reach_203_up_here():
