@@ -24,9 +24,13 @@ RAW = (
     "collagen_cut", "tender_cut", "ground_meat", "sausage", "offal", "poultry_pieces", "whole_bird", "battered",
 )  # fmt: skip
 COLDEST_C = 20.0
-# no cook takes the centre of meat further; a tough cut goes on until it is tender
-CORE_AT_MOST_C = {"collagen_cut": to_c(207)}
-CORE_USUALLY_C = to_c(194)
+# how far over its safe temperature cooks take the centre [K]: intact cuts up to well done
+OVER_SAFE_K = 3.5
+OVER_SAFE_INTACT_K = 11.0
+INTACT = ("whole_cut", "pork", "raw_ham")
+TOUGH = "collagen_cut"
+# and a tough cut until it is tender
+TENDER_C = (to_c(188), to_c(207))
 LONG = 1.5
 
 
@@ -73,17 +77,21 @@ def too_cool(case: Case) -> Limit | None:
 
 
 def for_centre(case: Case) -> bool:
-    """Whether a temperature too cool for the chamber is right for the centre of the food.
+    """Whether a temperature too cool for the chamber is one to which cooks take the centre of this food.
 
     Not where it is to stand so for much longer than the food takes: then the chamber is meant.
     """
     asked_c, of = case.request.temperature_c, limit(case)
-    if asked_c is None or of is None or asked_c > CORE_AT_MOST_C.get(case.dish_class, CORE_USUALLY_C):
+    if asked_c is None or of is None or _lasting(case):
         return False
+    if case.dish_class == TOUGH and (of.advised_c is None or TENDER_C[0] <= asked_c <= TENDER_C[1]):
+        return of.advised_c is not None
     kind = lethality.kind_judged(case.request.dish, case.dish_class) or ""
-    needs = lethality.judge(kind, asked_c).needs_min
-    charted = safety.row_of(lethality.kind(kind).chart).temp_c
-    return needs is not None and (of.advised_c is not None or asked_c > charted - 0.1) and not _lasting(case)
+    least_c = safe_c = safety.row_of(lethality.kind(kind).chart).temp_c
+    over_k = OVER_SAFE_K
+    if kind in INTACT and of.advised_c is not None:
+        least_c, over_k = lethality.judge(kind, asked_c).least_c, OVER_SAFE_INTACT_K
+    return least_c - 0.1 <= asked_c <= safe_c + over_k
 
 
 def _lasting(case: Case) -> bool:
@@ -128,13 +136,11 @@ def _set_instead(case: Case, of: Limit) -> str:
     return f"set the {of.what} to {case.say.temp(of.advised_c)} or hotter"
 
 
-def _stop(case: Case, of: Limit) -> Caution:
-    kind = lethality.kind(lethality.kind_judged(case.request.dish, case.dish_class) or "").name
-    return Caution(
-        "stop",
-        f"{kind.capitalize()} in {article(of.what)} under {case.say.temp(of.least_c)} stays for hours between 40 and "
-        "140 °F (4 and 60 °C), where germs grow, and some leave a poison that no later heat destroys.",
-        (of.source,),
+def danger(case: Case, of: Limit) -> str:
+    """What happens to raw meat in a chamber that is too cool."""
+    return (
+        f"Raw meat and poultry in {article(of.what)} under {case.say.temp(of.least_c)} spend hours between 40 and "
+        "140 °F (4 and 60 °C), where germs grow, and some leave a poison that no later heat destroys."
     )
 
 
@@ -171,7 +177,7 @@ def refused(case: Case) -> Part | None:
         f"and {safe_finish(case)}.",
         figures=figures,
         because="The time in the danger range counts, and that is the same at every elevation.",
-        cautions=(_stop(case, of),),
+        cautions=(Caution("stop", danger(case, of), (of.source,)),),
         sources=(of.source,),
     )
 
@@ -183,12 +189,14 @@ def centre(case: Case) -> Part | None:
     if of is None or asked_c is None:
         return None
     kind = lethality.kind_judged(case.request.dish, case.dish_class) or ""
-    needs, safe = lethality.judge(kind, asked_c).needs_min or 0.0, lethality.judge(kind, asked_c).source
-    asked = case.say.temp(asked_c)
-    held = f", safe once held there {exact_duration(needs)}" if needs else ""
-    never = f"{asked} is for the centre{held}, never for the {of.what}: {_set_instead(case, of)}."
+    found, asked = lethality.judge(kind, asked_c), case.say.temp(asked_c)
+    held = f", and safe once held there {exact_duration(found.needs_min)}" if found.needs_min else ""
+    never = f"{asked} is for the centre{held}, never for the {of.what}."
     return Part(
-        headline=f"{_takes(case)}{never}", cautions=(_stop(case, of),), sources=tuple(dict.fromkeys((of.source, safe)))
+        headline=f"{_takes(case)}{never}",
+        steps=() if of.advised_c else ("Cook on LOW or HIGH, never on WARM.",),
+        cautions=(Caution("warn", danger(case, of), (of.source,)),),
+        sources=tuple(dict.fromkeys((of.source, found.source))),
     )
 
 

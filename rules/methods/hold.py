@@ -21,7 +21,7 @@ def limits(case: Case) -> Part | None:
     if case.dish_class == INFANT:
         return None
     hot, roast, reheat = (limit_c(name) for name in ("hot_hold", "roast_hold", "reheat"))
-    food = case.request.dish or "hot food"
+    food, least = case.request.dish or "hot food", case.say.temp(_least_c(case, hot, roast))
     at = f" at {case.place}" if placed(case.request) else ""
     return Part(
         cautions=_too_cool(case, hot, roast),
@@ -35,7 +35,7 @@ def limits(case: Case) -> Part | None:
         headline=_verdict(case, hot, roast)
         or f"Hold {food} at {case.say.temp(hot)} or hotter{at}, the same as at any elevation.",
         steps=(
-            f"Check the centre with a thermometer every two hours; under {case.say.temp(hot)}, reheat to "
+            f"Check the centre with a thermometer every two hours; under {least}, reheat to "
             f"{case.say.temp(reheat)} for 15 s within {duration(limit_min('reheat'))}, or throw it away.",
             f"Food held without heat is served or thrown away within {duration(limit_min('time_control'))}, and "
             "labelled so.",

@@ -195,7 +195,9 @@ def with_beans(case: Case) -> Part | None:
     if "lectin" not in case.traits or from_dry(case):
         return None
     least, full = BOIL_MIN
+    part = time.work(case) if case.request.topic == "time" and crock_time(case) else None
     return Part(
+        headline=f"{part.headline} Any dry beans in it boil hard {full:.0f} min first." if part else "",
         steps=(
             f"Canned beans go in as they are. Dry beans are soaked, drained and boiled hard in fresh water first, "
             f"{full:.0f} min ({least:.0f} at the very least).",
@@ -249,7 +251,7 @@ def liquid(case: Case) -> Part | None:
 
 NEEDS = ("elevation", "dish")
 RULES = (
-    boiling_point, threshold, crock, time, published, beans, with_beans, liquid, core, check, safety, way_out,
+    boiling_point, threshold, crock, with_beans, time, published, beans, liquid, core, check, safety, way_out,
 )  # fmt: skip
 
 

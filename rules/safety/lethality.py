@@ -19,6 +19,8 @@ from rules.tables import read_csv
 KINDS = "tables/lethality_kinds_common-practice.csv"
 # half of the last place of a temperature printed in degC, so that 54.4 degC is the row of 130 degF
 ROUNDING_F = 0.09
+# the chart prints 160 degF as 71 degC, whole degrees
+CHART_ROUNDING_K = 0.12
 # the piece that is reckoned with where nobody measures one, and the thickest that is printed, for a whole bird
 THIN_MM, THICKEST_MM = 25, 70
 AT_ONCE_MIN = 1e-9
@@ -136,7 +138,7 @@ def judge(food: str, temp_c: float, time_min: float | None = None) -> Judgement:
     (False, True, False)
     """
     of = kind(food)
-    holds = [*_longest(of, temp_c), *_charted(of, temp_c)]
+    holds = [*_charted(of, temp_c), *_longest(of, temp_c)]
     least = min((*_coolest(of), safety.row_of(of.chart).temp_c))
     if not holds:
         return Judgement(safe=False, needs_min=None, least_c=least, source=_first_source(of))
@@ -153,7 +155,7 @@ def _longest(of: Kind, temp_c: float) -> list[Hold]:
 
 def _charted(of: Kind, temp_c: float) -> list[Hold]:
     safe = safety.row_of(of.chart)
-    reached = to_f(safe.temp_c) <= to_f(temp_c) + ROUNDING_F
+    reached = temp_c >= safe.temp_c - CHART_ROUNDING_K
     return [Hold(to_f(safe.temp_c), safe.rest_min, safe.source)] if reached else []
 
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 from rules import core, dishes, holding, safety
 from rules.book import Part, rule
 from rules.case import Case, celsius
-from rules.chamber import CORE_AT_MOST_C, CORE_USUALLY_C
 from rules.holding import placed
 from rules.model import Caution, Figure
 from rules.safety import lethality
@@ -14,13 +13,15 @@ from rules.say import exact_duration, to_c
 TENDER_C = to_c(203)
 TENDER_CLASSES = ("collagen_cut", "mixed_stew")
 SIMMER_BELOW_K = 3.0
+# hotter is no reading of meat, but of an oven
+READING_AT_MOST_C = to_c(210)
 
 
 @rule("doneness.judged", "fda-food-code-2022", "usda-fsis-safe-temperatures")
 def judged(case: Case) -> Part | None:
     """Whether the reading that the cook has in the centre is safe: at once, after a time held there, or never."""
     kind, asked_c = lethality.kind_judged(case.request.dish, case.dish_class), case.request.temperature_c
-    if kind is None or asked_c is None or not 0 < asked_c <= CORE_AT_MOST_C.get(case.dish_class, CORE_USUALLY_C):
+    if kind is None or asked_c is None or not 0 < asked_c <= READING_AT_MOST_C:
         return None
     found = lethality.judge(kind, asked_c, case.request.time_min)
     food = case.request.dish or lethality.kind(kind).name

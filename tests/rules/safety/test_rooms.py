@@ -10,6 +10,7 @@ from rules import book
 from rules.engine import answer
 from rules.model import Quantity, Request
 from rules.safety import lethality
+from rules.say import to_c
 from rules.tables import read_toml
 
 ROOMS = book.names("safety")
@@ -91,3 +92,27 @@ def test_hotter_is_shorter(file):
 @pytest.mark.parametrize("temperature_c", [math.nan, math.inf, 900.0])
 def test_a_temperature_that_cannot_be_is_refused_kindly(temperature_c):
     assert "centre of the food" in ask("time_temperature", temperature_c=temperature_c).cautions[0].text
+
+
+@pytest.mark.parametrize(
+    ("dish_class", "temp_f", "time_min", "said"),
+    [
+        ("poultry_pieces", 130, 120.0, "No."),
+        ("poultry_pieces", 140, 35.0, "Yes."),
+        ("poultry_pieces", 140, 20.0, "No."),
+        ("tender_cut", 130, 121.0, "Yes."),
+        ("tender_cut", 130, 60.0, "No."),
+        ("ground_meat", 125, 600.0, "No."),
+        ("shellfish", 145, 5.0, "Yes."),
+    ],
+)
+def test_a_time_and_a_temperature_are_judged(dish_class, temp_f, time_min, said):
+    answered = ask("time_temperature", dish_class=dish_class, temperature_c=to_c(temp_f), time_min=time_min)
+    assert answered.headline.startswith(said), answered.headline
+    assert any(c.level == "stop" for c in answered.cautions) is (said == "No.")
+
+
+def test_the_poultry_chart_is_told():
+    answered = ask("time_temperature", dish_class="poultry_pieces")
+    assert answered.figure("hold_at_140_f").value == 35
+    assert answered.figure("safe_temperature").value == pytest.approx(to_c(165), abs=0.01)
