@@ -84,8 +84,10 @@ def for_centre(case: Case) -> bool:
     asked_c, of = case.request.temperature_c, limit(case)
     if asked_c is None or of is None or _lasting(case):
         return False
-    if case.dish_class == TOUGH and (of.advised_c is None or TENDER_C[0] <= asked_c <= TENDER_C[1]):
-        return of.advised_c is not None
+    if case.dish_class == TOUGH and of.advised_c is None:
+        return False
+    if case.dish_class == TOUGH and TENDER_C[0] <= asked_c <= TENDER_C[1]:
+        return True
     kind = lethality.kind_judged(case.request.dish, case.dish_class) or ""
     least_c = safe_c = safety.row_of(lethality.kind(kind).chart).temp_c
     over_k = OVER_SAFE_K

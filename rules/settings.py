@@ -53,6 +53,5 @@ def setting(dish: str | None, dish_class: str, method: str) -> Setting:
     >>> round(setting(None, "custard", "sous_vide").low_c, 1)
     80.0
     """
-    rows = _rows()
-    names = (*kin(dish), f"class:{dish_class}")
-    return next((rows[name, method] for name in names if (name, method) in rows), rows["class:general", method])
+    own = own_setting(dish, method)
+    return own or _rows().get((f"class:{dish_class}", method)) or _rows()["class:general", method]
