@@ -71,13 +71,14 @@ def rule(rule_id: str, *sources: str) -> Callable[[Callable[[Case], Part | None]
 
 @cache
 def names(shelf: str) -> tuple[str, ...]:
-    """Names of the rooms on a shelf (`methods`, `topics` or `safety`), sorted.
+    """Names of the rooms on a shelf (`methods`, `topics` or `safety`), sorted; a shelf names what is none in NOT_ROOMS.
 
     >>> "braise" in names("methods")
     True
     """
     package = importlib.import_module(f"rules.{shelf}")
-    return tuple(sorted(m.name for m in pkgutil.iter_modules(package.__path__)))
+    helpers = getattr(package, "NOT_ROOMS", ())
+    return tuple(sorted(m.name for m in pkgutil.iter_modules(package.__path__) if m.name not in helpers))
 
 
 @cache

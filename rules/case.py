@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from rules import air, water
-from rules.dishes import classes
+from rules.dishes import classes, traits_of
 from rules.model import Figure, Request
 from rules.say import Say
 
@@ -64,6 +64,11 @@ class Case:
         """The dish class, or `general` where the dish or the class is unknown."""
         named = self.request.dish_class
         return named if named in classes() else "general"
+
+    @cached_property
+    def traits(self) -> tuple[str, ...]:
+        """What the food is: ids of data/lexicon/traits.toml."""
+        return traits_of(self.request.dish, self.request.dish_class)
 
     @property
     def food(self) -> str:

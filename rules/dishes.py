@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from functools import cache
 from typing import Any
@@ -18,7 +18,7 @@ class DishClass:
     """A class of dishes that cook alike.
 
     check: what the cook looks for when the time is up; check_by: what instead, by method
-    varies: what a range of times covers, in words
+    varies: what a range of times covers, in words; traits: what its foods are, ids of lexicon/traits.toml
     """
 
     id: str
@@ -28,6 +28,7 @@ class DishClass:
     varies: str
     default_method: str
     check_by: dict[str, str]
+    traits: tuple[str, ...]
 
     def check_for(self, method: str | None) -> str:
         """What the cook looks for when this class is cooked by a method."""
@@ -39,6 +40,7 @@ class Dish:
     """A dish by name, with its class, its methods (usual first) and the words it is heard as.
 
     like: the dish that it cooks like, and whose times and portions it shares unless it has its own; "" for none
+    traits: what the food is, ids of lexicon/traits.toml: its class's, with what its row adds and without what it takes
     """
 
     name: str
@@ -46,6 +48,7 @@ class Dish:
     methods: tuple[str, ...]
     heard_as: tuple[str, ...]
     like: str = ""
+    traits: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +65,7 @@ class Span:
 def classes() -> dict[str, DishClass]:
     """Every dish class by id."""
     rows = tables.read_toml("lexicon/classes.toml")["class"]
-    return {r["id"]: DishClass(**{"check_by": {}, **r}) for r in rows}
+    return {r["id"]: DishClass(**{"check_by": {}, **r, "traits": tuple(r.get("traits", ()))}) for r in rows}
 
 
 @cache
@@ -77,17 +80,45 @@ def dishes() -> dict[str, Dish]:
 def in_row(row: dict[str, Any]) -> Iterator[Dish]:
     """The dishes of a row of the lexicon: its own, then those that cook like it.
 
-    row: name, class, methods, and perhaps heard_as and cooks_like, a list of names or of tables with name and heard_as
+    row: name, class, methods, and perhaps heard_as, traits and cooks_like, a list of names or of tables with name and
+    perhaps heard_as and traits of their own in the place of the row's
 
     >>> row = {"name": "beignets", "class": "fried_dough", "methods": ["fry"], "cooks_like": [{"name": "churros"}]}
     >>> [(dish.name, dish.like) for dish in in_row(row)]
     [('beignets', ''), ('churros', 'beignets')]
     """
-    methods = tuple(row["methods"])
-    yield Dish(row["name"], row["class"], methods, tuple(row.get("heard_as", ())))
+    methods, changes = tuple(row["methods"]), row.get("traits", ())
+    of = classes()[row["class"]].traits if row["class"] in classes() else ()
+    yield Dish(row["name"], row["class"], methods, tuple(row.get("heard_as", ())), "", with_changes(of, changes))
     for other in row.get("cooks_like", ()):
         own = {"name": other} if isinstance(other, str) else other
-        yield Dish(own["name"], row["class"], methods, tuple(own.get("heard_as", ())), row["name"])
+        traits = with_changes(of, own.get("traits", changes))
+        yield Dish(own["name"], row["class"], methods, tuple(own.get("heard_as", ())), row["name"], traits)
+
+
+def with_changes(traits: Iterable[str], changes: Iterable[str]) -> tuple[str, ...]:
+    """The traits of a class, with what a row adds and without what it takes away ("-perishable").
+
+    >>> with_changes(("ground", "perishable"), ("-perishable", "shelf_stable"))
+    ('ground', 'shelf_stable')
+    """
+    taken = {change[1:] for change in changes if change.startswith("-")}
+    added = (change for change in changes if not change.startswith("-"))
+    return tuple(trait for trait in (*traits, *added) if trait not in taken)
+
+
+def traits_of(dish: str | None, dish_class: str | None) -> tuple[str, ...]:
+    """What a food is: the dish's traits, or where the dish is unknown its class's.
+
+    >>> traits_of("beef jerky", "cured_meat")
+    ('whole_cut', 'jerky', 'dried', 'shelf_stable')
+    >>> traits_of(None, "rice")
+    ('cooked_starch', 'perishable')
+    """
+    known = dishes().get(dish or "")
+    if known:
+        return known.traits
+    return classes()[dish_class].traits if dish_class in classes() else ()
 
 
 def kin(dish: str | None) -> tuple[str, ...]:

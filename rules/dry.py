@@ -204,19 +204,14 @@ def _ends(low: float, high: float, step: float, unit: str) -> str:
     return f"{'–'.join(ends)} {unit}"
 
 
-def poultry(case: Case) -> bool:
-    """Whether the dish's name says that there is poultry in it."""
-    return any(word in (case.request.dish or "") for word in safety.POULTRY_WORDS)
-
-
 @rule("dry.core", "usda-fsis-safe-temperatures")
 def core(case: Case) -> Part | None:
     """The safe temperature of the centre, which the clock never replaces."""
     safe = safety.safe_temperature(case.request.dish, case.dish_class)
     if (
         safe is None
-        or "jerky" in (case.request.dish or "")
-        or not (safe.always_said or case.dish_class in CORE_CLASSES or poultry(case))
+        or "jerky" in case.traits
+        or not (safe.always_said or case.dish_class in CORE_CLASSES or "poultry" in case.traits)
     ):
         return None
     figures = [celsius("core_temperature", "Safe at the centre", safe.temp_c, safe.temp_c)]

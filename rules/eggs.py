@@ -16,7 +16,6 @@ LARGE_G = 56.7
 MEDIUM_G, EXTRA_LARGE_G = 49.6, 63.8
 YOLK_C = {"soft": 63.0, "medium": 70.0, "hard": 77.0}
 PUBLISHED_FT_M = 1524.0
-BARELY_COOKED = {"hollandaise", "sabayon", "chocolate mousse", "cold souffle", "eggnog"}
 
 
 def slowdown(water_c: float, reference_c: float, yolk_c: float) -> float:
@@ -187,7 +186,7 @@ def published(case: Case) -> Part | None:
 @rule("egg.sauce_safety", "usda-fsis-safe-temperatures")
 def sauce_safety(case: Case) -> Part | None:
     """Sauces of egg that is barely cooked."""
-    if BARELY_COOKED.isdisjoint(dishes.kin(case.request.dish)):
+    if "raw_egg" not in case.traits or case.dish_class == "egg":
         return None
     text = f"Use pasteurised eggs, or bring it to {case.say.temp(to_c(160))}: barely cooked egg can carry salmonella."
     return Part(cautions=(Caution("note", text, ("usda-fsis-safe-temperatures",)),))

@@ -102,6 +102,7 @@ class Request:
     gauge_pa: float | None = _help("pressure cooker or canner gauge setting the cook gave [Pa]")
     service_time: str | None = _help("when the food is to be served, ISO 8601")
     covered: bool | None = _help("whether the pot has its lid on")
+    soaked: bool | None = _help("whether dry beans were soaked before")
     recipe: str = _help("a recipe that was pasted, as it came", "")
     units: Units = _help("which unit system is shown first", "us")
     depth: int = _help("1 one line, 2 a paragraph, 3 the equations with numbers", 2)

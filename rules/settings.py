@@ -34,6 +34,14 @@ def _rows() -> dict[tuple[str, str], Setting]:
     }
 
 
+def own_setting(dish: str | None, method: str) -> Setting | None:
+    """The setting of the dish itself, or of the dish it cooks like; None where it has only its class's.
+
+    source: common-practice
+    """
+    return next((_rows()[name, method] for name in kin(dish) if (name, method) in _rows()), None)
+
+
 def setting(dish: str | None, dish_class: str, method: str) -> Setting:
     """The dish's own setting, or that of the dish it cooks like, or its class's, or what the method usually runs at.
 
@@ -45,6 +53,5 @@ def setting(dish: str | None, dish_class: str, method: str) -> Setting:
     >>> round(setting(None, "custard", "sous_vide").low_c, 1)
     80.0
     """
-    rows = _rows()
-    names = (*kin(dish), f"class:{dish_class}")
-    return next((rows[name, method] for name in names if (name, method) in rows), rows["class:general", method])
+    own = own_setting(dish, method)
+    return own or _rows().get((f"class:{dish_class}", method)) or _rows()["class:general", method]

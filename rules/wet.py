@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from rules import burner, dishes, evaporation, kinetics, safety
+from rules import beans, burner, dishes, evaporation, kinetics, safety
 from rules.book import Part, Rule, rule
 from rules.case import Ambient, Case, celsius
 from rules.headline import takes
@@ -28,7 +28,6 @@ TESTED_BOILED = (
 )  # fmt: skip
 BOILED_DOWN = ("syrup", "candy", "jam")
 OPEN_POTS = ("sauce", "stock", "soup", "syrup", "jam")
-KIDNEY_BEANS = ("kidney", "white beans", "rajma", "red beans", "dried beans", "chili beans", "feijoada")
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,7 +100,8 @@ def wet_time(case: Case, heats: Heats) -> WetTime | None:
     if stated:
         (low, high), source = stated, "common-practice"
     else:
-        span = dishes.sea_level_time(case.request.dish, case.dish_class, heats.method)
+        food = (case.request.dish, case.dish_class, heats.method)
+        span = (beans.unsoaked_time(*food) if case.request.soaked is False else None) or dishes.sea_level_time(*food)
         if span is None:
             return None
         moved = kinetics.rate_factor(heats.there_c, heats.table_c, soft.z_k)
@@ -324,23 +324,16 @@ def rice(case: Case) -> Part | None:
     )
 
 
-@rule("wet.kidney_beans", "usu-ask-extension", "from-memory")
+@rule("wet.kidney_beans", "usu-ask-extension", "fda-bad-bug-book")
 def kidney_beans(case: Case) -> Part | None:
-    """The natural poison of kidney beans, which a slow simmer does not destroy."""
-    names = " ".join(dishes.kin(case.request.dish or "dried beans"))
-    if case.dish_class != "dried_bean" or not any(name in names for name in KIDNEY_BEANS):
+    """The natural poison of kidney beans and their kin, which a slow simmer does not destroy."""
+    if case.dish_class != "dried_bean" or "lectin" not in case.traits:
         return None
-    high = case.sea.boiling_c - case.here.boiling_c > 3
-    longer = "; where water boils this cool take the 30 min" if high else ""
-    return Part(
-        cautions=(
-            Caution(
-                "warn",
-                "Kidney beans, red or white, carry a natural poison until they have boiled hard: soak overnight, "
-                "pour the soaking water away, and boil hard in fresh water for 10 min at the very least before any "
-                f"gentler cooking. The U.S. food handbook on toxins asks for 30 min{longer}. Never start them in a "
-                "slow cooker.",
-                ("usu-ask-extension", "from-memory"),
-            ),
-        )
+    least, full = beans.BOIL_MIN
+    longer = "; where water boils this cool take the longer" if case.sea.boiling_c - case.here.boiling_c > 3 else ""
+    text = (
+        "Beans of this kind, kidney beans above all, carry a natural poison until they have boiled: soak them, pour "
+        f"the water away, and boil hard in fresh water, {full:.0f} min by FDA, {least:.0f} min at the very least by "
+        f"extension advice{longer}, before any gentler cooking. Never start them in a slow cooker."
     )
+    return Part(cautions=(Caution("warn", text, ("usu-ask-extension", "fda-bad-bug-book")),))

@@ -12,6 +12,7 @@ from typing import Any
 from rapidfuzz import process
 
 from rules import air, book, tables
+from rules.dishes import with_changes
 from rules.errors import RulesError
 from rules.model import MISSING_WORDS, TOPICS
 
@@ -34,6 +35,8 @@ ROLES = [
     "other",
 ]
 DENSITY_G_PER_CUP = (20, 1000)
+TRAITS = "lexicon/traits.toml"
+NOT_BOTH = ("perishable", "shelf_stable")
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,6 +111,29 @@ def check_classes() -> Iterator[Fault]:
     for row in rows:
         if row.get("default_method") not in methods:
             yield Fault(file, row["id"], unknown("method", str(row.get("default_method")), methods))
+        yield from trait_faults(file, row["id"], (), row.get("traits", ()))
+
+
+def check_traits() -> Iterator[Fault]:
+    """The closed list of traits."""
+    rows = rows_of(TRAITS, "trait")
+    yield from required(TRAITS, rows, "id", ("id", "means", "source"))
+    for row in rows:
+        if row.get("source") not in tables.sources():
+            yield Fault(TRAITS, str(row.get("id")), unknown("source", str(row.get("source")), tables.sources()))
+
+
+def trait_faults(file: str, row: str, of: Iterable[str], changes: Iterable[str]) -> Iterator[Fault]:
+    """Traits that are not in the list, change nothing, or cannot go together."""
+    known, of = ids(TRAITS, "trait"), tuple(of)
+    for change in changes:
+        trait, taken = change.removeprefix("-"), change.startswith("-")
+        if trait not in known:
+            yield Fault(file, row, unknown("trait", trait, known))
+        elif taken != (trait in of):
+            yield Fault(file, row, f'"{change}" changes nothing: see the traits of its class')
+    if set(NOT_BOTH) <= set(with_changes(of, changes)):
+        yield Fault(file, row, f"is {' and '.join(NOT_BOTH)} at once")
 
 
 def check_methods() -> Iterator[Fault]:
@@ -119,8 +145,9 @@ def check_methods() -> Iterator[Fault]:
 
 
 def check_dishes() -> Iterator[Fault]:
-    """Dishes: known class, known methods, dishes that cook alike well formed, no word heard as two dishes."""
-    classes, methods = ids("lexicon/classes.toml", "class"), ids("lexicon/methods.toml", "method")
+    """Dishes: known class, methods and traits, dishes that cook alike well formed, no word heard as two dishes."""
+    classes = {row["id"]: row.get("traits", ()) for row in rows_of("lexicon/classes.toml", "class")}
+    methods = ids("lexicon/methods.toml", "method")
     every: list[dict[str, Any]] = []
     for path in files_in("lexicon/dishes", ".toml"):
         file = f"lexicon/dishes/{path.name}"
@@ -129,7 +156,7 @@ def check_dishes() -> Iterator[Fault]:
         every += [*rows, *followers]
         yield from required(file, rows, "name", ("name", "class", "methods"))
         for follower in followers:
-            for field in sorted(follower.keys() - {"name", "heard_as"}):
+            for field in sorted(follower.keys() - {"name", "heard_as", "traits"}):
                 yield Fault(file, str(follower.get("name", "?")), f"{field} is not for a dish of cooks_like")
         for row in rows:
             if row.get("class") not in classes:
@@ -137,6 +164,9 @@ def check_dishes() -> Iterator[Fault]:
             for method in row.get("methods", ()):
                 if method not in methods:
                     yield Fault(file, row["name"], unknown("method", method, methods))
+            for named in (row, *(f for f in row.get("cooks_like", ()) if not isinstance(f, str))):
+                of = classes.get(row.get("class"), ())
+                yield from trait_faults(file, str(named.get("name", "?")), of, named.get("traits", ()))
     yield from required("lexicon/dishes", every, "name", ("name",))
     yield from twice_heard("lexicon/dishes", [row for row in every if "name" in row], "name")
 
@@ -283,6 +313,7 @@ def check_dangers() -> Iterator[Fault]:
 
 CHECKS: tuple[Callable[[], Iterator[Fault]], ...] = (
     check_sources,
+    check_traits,
     check_classes,
     check_methods,
     check_dishes,

@@ -28,9 +28,22 @@ GIVING = (*PASSING, "set_kitchen", "calibrate")
 # topics after which the question before them is gone on with
 BY_THE_WAY = ("why", "timer", "set_kitchen")
 # what a cook says after one of them to go back to the work
-TO_DO = ("dish", "dish_class", "method", "quantity", "portions", "time_min", "service_time", "gauge_pa", "covered")
+TO_DO = (
+    "dish",
+    "dish_class",
+    "method",
+    "quantity",
+    "portions",
+    "time_min",
+    "service_time",
+    "gauge_pa",
+    "covered",
+    "soaked",
+)
 # what was said of one way to cook and does not hold for another
-OF_A_METHOD: dict[str, Any] = dict.fromkeys(("time_min", "time_high_min", "temperature_c", "gauge_pa", "covered"))
+OF_A_METHOD: dict[str, Any] = dict.fromkeys(
+    ("time_min", "time_high_min", "temperature_c", "gauge_pa", "covered", "soaked")
+)
 # questions that can be asked of twice as much
 SCALED = ("time", "temperature", "convert_recipe", "schedule")
 BRIEFEST, DEEPEST = 1, 3

@@ -35,6 +35,7 @@ SLOTS_OF_A_DISH = (
     "gauge_pa",
     "service_time",
     "covered",
+    "soaked",
 )
 PLACE_SLOTS = ("elevation_m", "elevation_from", "pressure_pa")
 

@@ -1,4 +1,4 @@
-"""Small words that steer the answer: how deep, which units, lid on or off."""
+"""Small words that steer the answer: how deep, which units, lid on or off, beans soaked or not."""
 
 from __future__ import annotations
 
@@ -10,6 +10,7 @@ from rules.model import Units
 
 DEPTHS = {1: cues("depth", "brief"), 3: cues("depth", "full")}
 LIDS = {False: cues("lid", "off"), True: cues("lid", "on")}
+SOAKS = {False: cues("soak", "off"), True: cues("soak", "on")}
 SYSTEMS: dict[Units, tuple[str, ...]] = {"metric": cues("units", "metric"), "us": cues("units", "us")}
 METRIC_UNITS = ("m", "km", "degC", "kg", "g", "ml", "l", "dl", "hPa", "kPa", "cm", "mm")
 US_UNITS = ("ft", "mi", "degF", "lb", "oz", "inHg", "qt", "gal", "pt", "in", "fl_oz", "psi")
@@ -24,6 +25,11 @@ def covered(words: Sequence[str]) -> bool | None:
     """Whether the lid is on; None where nothing is said, or both are compared."""
     heard = [lid for lid, phrases in LIDS.items() if said(words, phrases)]
     return heard[0] if len(heard) == 1 else None
+
+
+def soaked(words: Sequence[str]) -> bool | None:
+    """Whether dry beans were soaked before; None where nothing is said. "Not soaked" holds "soaked" as well."""
+    return next((soak for soak, phrases in SOAKS.items() if said(words, phrases)), None)
 
 
 def system(words: Sequence[str]) -> Units | None:

@@ -100,6 +100,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         gauge_pa=gauge,
         service_time=service_time(doc._.clock),
         covered=hints.covered(words),
+        soaked=hints.soaked(words),
         units=units or kitchen.units,
         equipment=equipment(words, found),
         unused=(*height.unused, *barometer.unused, *((no_such,) if no_such else ()), *unknown.places(doc)),

@@ -289,7 +289,7 @@ def kidney_beans(draw: Draw) -> Question:
         "away, boil them hard for 30 min in fresh water, then cook on."
     )
     text = f"May soaked raw red kidney beans go straight into a slow cooker {place.words}?"
-    return draw.yes_no(text, False, why, ("usu-ask-extension", "from-memory"))
+    return draw.yes_no(text, False, why, ("usu-ask-extension", "fda-bad-bug-book"))
 
 
 KINDS = kinds(

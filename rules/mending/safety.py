@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from rules.dishes import traits_of
 from rules.mending.model import Mending
 from rules.model import Caution
 from rules.safety import safe_temperature
@@ -95,9 +96,9 @@ OF_SYMPTOM: dict[str, tuple[Caution, ...]] = {
 }  # fmt: skip
 KIDNEY = Caution(
     "warn",
-    "Kidney beans that are not soft are not safe either: soak them and boil them hard for at least 10 minutes before "
-    "any slow cooking.",
-    ("usu-ask-extension",),
+    "Kidney beans and their kin that are not soft are not safe either: soak them and boil them hard for at least 10 "
+    "minutes, better 30, before any slow cooking.",
+    ("fda-bad-bug-book", "usu-ask-extension"),
 )
 COOKER = Caution(
     "warn",
@@ -123,7 +124,7 @@ def _cautions(mending: Mending) -> Iterator[Caution]:
         yield from OF_SYMPTOM.get(symptom.id, ())
     if symptoms & set(RAW) and bench.dish_class in MEATS:
         yield _raw(mending)
-    if "beans_hard" in symptoms and bench.dish_class == "dried_bean":
+    if "beans_hard" in symptoms and "lectin" in traits_of(bench.dish, bench.dish_class):
         yield KIDNEY
     if mending.next and mending.next.change.what == "pressure":
         yield COOKER

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-from rules import core, dry, kinetics
+from rules import chamber, core, dry, kinetics
 from rules.boiling import boiling_point
 from rules.book import Part, Rule, rule
 from rules.case import Ambient, Case
@@ -20,9 +20,6 @@ POT = Pot("bake", "the liquid", below_boil_k=3.0, area_m2=0.06, size="28 cm (11 
 WET = ("rice", "whole_grain", "porridge", "pasta", "dried_bean", "lentil", "mixed_stew", "soup", "stock", "dried_fruit")
 WATER_BATH = ("custard", "cheesecake")
 ROOTS = ("starchy_root", "root_vegetable")
-DRIED_WORDS = ("jerky", "dried", "dehydrated")
-CHIPS = ("leafy_green", "starchy_root", "root_vegetable", "fruit")
-GRATIN_WORDS = ("gratin", "scalloped", "dauphinoise", "anna", "casserole")
 DOUGHS = {
     "layer_cake": "layer_cake", "foam_cake": "foam_cake", "pound_cake": "pound_cake", "quick_bread": "quick_bread",
     "biscuit": "biscuit", "cookie": "cookie", "brownie": "brownie", "yeast_bread": "yeast_bread",
@@ -113,8 +110,7 @@ def pace_of(case: Case) -> PaceOf:
 
 def drying(case: Case) -> bool:
     """Whether the oven is to dry the food, which thin air does faster."""
-    food = case.request.dish or ""
-    return any(word in food for word in DRIED_WORDS) or (case.dish_class in CHIPS and food.endswith("chips"))
+    return "dried" in case.traits
 
 
 @rule("bake.time", "computed", "carslaw-jaeger", "egg-producers-cakes")
@@ -164,7 +160,7 @@ def _why(case: Case) -> str:
 
 def gratin(case: Case) -> bool:
     """Whether the dish is roots in a sauce, and not a whole root."""
-    return any(word in (case.request.dish or "") for word in GRATIN_WORDS)
+    return "gratin" in case.traits
 
 
 @rule("bake.covered", "common-practice", "computed")
@@ -260,5 +256,10 @@ NEEDS = ("elevation", "dish")
 def rules_for(request: Request | None) -> tuple[Rule, ...]:
     """The rules of a covered wet dish, of anything else, or all of them."""
     if request is None:
-        return tuple(dict.fromkeys((*WET_RULES, *DRY_RULES)))
-    return WET_RULES if request.dish_class in WET else DRY_RULES
+        return tuple(dict.fromkeys((*WET_RULES, *DRY_RULES, *chamber.RULES)))
+    return WET_RULES if request.dish_class in WET else chamber.guarded(request, DRY_RULES)
+
+
+def needs(request: Request) -> tuple[str, ...]:
+    """What must be known first; nothing for a refusal."""
+    return chamber.needs(request, NEEDS)

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from rules import air, dry, popcorn
-from rules.book import Part, rule
+from rules import air, chamber, dry, popcorn
+from rules.book import Part, Rule, rule
 from rules.case import Case
 from rules.dry import dries, heated_through, set_to, setting_figure, span
-from rules.model import Caution
+from rules.model import Caution, Request
 from rules.say import FT_PER_M, number
 
 FIRE_FROM_FT = 2000.0
@@ -83,3 +83,13 @@ def safety(case: Case) -> Part:
 
 NEEDS = ("elevation", "dish")
 RULES = (popcorn.pops, grate, time, dry.core, dry.check, fire, drying, safety, popcorn.hot_fat)
+
+
+def rules_for(request: Request | None) -> tuple[Rule, ...]:
+    """The rules, after a refusal where raw meat is set too cool; every rule for None."""
+    return (*RULES, *chamber.RULES) if request is None else chamber.guarded(request, RULES)
+
+
+def needs(request: Request) -> tuple[str, ...]:
+    """What must be known first; nothing for a refusal."""
+    return chamber.needs(request, NEEDS)

@@ -5,13 +5,14 @@ from __future__ import annotations
 from rules import book, holding, infant
 from rules.book import Part, Rule, rule
 from rules.case import Case, celsius
-from rules.dishes import kin
+from rules.dishes import traits_of
 from rules.holding import limit_c, limit_min, placed
 from rules.infant import INFANT
 from rules.model import Caution, Figure, Request
 from rules.say import duration
 
-GRAINS = ("rice", "pasta", "noodle", "whole_grain")
+ROASTS = ("collagen_cut", "tender_cut")
+COLDEST_C, HOTTEST_C = -40.0, 150.0
 
 
 @rule("hold.limits", "fda-food-code-2022")
@@ -20,9 +21,10 @@ def limits(case: Case) -> Part | None:
     if case.dish_class == INFANT:
         return None
     hot, roast, reheat = (limit_c(name) for name in ("hot_hold", "roast_hold", "reheat"))
-    food = case.request.dish or "hot food"
+    food, least = case.request.dish or "hot food", case.say.temp(_least_c(case, hot, roast))
     at = f" at {case.place}" if placed(case.request) else ""
     return Part(
+        cautions=_too_cool(case, hot, roast),
         figures=(
             celsius("hold_temperature", "Hold hot at or above", hot, hot),
             celsius("roast_hold_temperature", "Whole roasts at or above", roast, roast),
@@ -30,14 +32,43 @@ def limits(case: Case) -> Part | None:
             Figure("reheat_time", "Reheat within", limit_min("reheat"), "min"),
             Figure("time_without_heat", "Or serve without heat within", limit_min("time_control"), "min"),
         ),
-        headline=f"Hold {food} at {case.say.temp(hot)} or hotter{at}, the same as at any elevation.",
+        headline=_verdict(case, hot, roast)
+        or f"Hold {food} at {case.say.temp(hot)} or hotter{at}, the same as at any elevation.",
         steps=(
-            f"Check the centre with a thermometer every two hours; under {case.say.temp(hot)}, reheat to "
+            f"Check the centre with a thermometer every two hours; under {least}, reheat to "
             f"{case.say.temp(reheat)} for 15 s within {duration(limit_min('reheat'))}, or throw it away.",
             f"Food held without heat is served or thrown away within {duration(limit_min('time_control'))}, and "
             "labelled so.",
         ),
     )
+
+
+def _least_c(case: Case, hot_c: float, roast_c: float) -> float:
+    """The limit for this food: a roast of an intact cut may be held cooler than anything else."""
+    return roast_c if "whole_cut" in case.traits and case.dish_class in ROASTS else hot_c
+
+
+def _verdict(case: Case, hot_c: float, roast_c: float) -> str:
+    """Whether the temperature that the cook holds is right; empty where none was given, or the food may stand."""
+    asked_c, food = case.request.temperature_c, case.request.dish or "food"
+    if asked_c is None or "shelf_stable" in case.traits or not COLDEST_C < asked_c < HOTTEST_C:
+        return ""
+    asked, least_c, cold_c = case.say.temp(asked_c), _least_c(case, hot_c, roast_c), limit_c("cold_hold")
+    if asked_c <= cold_c + 0.05:
+        return f"Yes. {asked} is cold enough for {food}: {case.say.temp(cold_c)} or colder, at any elevation."
+    if asked_c >= least_c - 0.05:
+        return f"Yes. {asked} is hot enough for {food}: {case.say.temp(least_c)} or hotter, at any elevation."
+    return f"No. Hold {food} at {case.say.temp(least_c)} or hotter: at {asked} germs grow, at any elevation."
+
+
+def _too_cool(case: Case, hot_c: float, roast_c: float) -> tuple[Caution, ...]:
+    if not _verdict(case, hot_c, roast_c).startswith("No."):
+        return ()
+    least, most = case.say.temp(_least_c(case, hot_c, roast_c)), duration(limit_min("time_control"))
+    text = (
+        f"Food that stood under {least} for over {most} is thrown away: reheating does not undo what germs leave in it."
+    )
+    return (Caution("stop", text, ("fda-food-code-2022",)),)
 
 
 @rule("hold.dry_air", "common-practice", "computed")
@@ -56,7 +87,7 @@ def dry_air(case: Case) -> Part | None:
 @rule("hold.rice", "fda-food-code-2022", "common-practice")
 def rice(case: Case) -> Part | None:
     """Cooked rice and pasta, where spores outlive the cooking."""
-    if case.dish_class not in GRAINS:
+    if "cooked_starch" not in case.traits:
         return None
     return Part(
         cautions=(
@@ -102,7 +133,6 @@ def ferment(case: Case) -> Part | None:
 FERMENTED_H = {"kefir": (18.0, 36.0), "kombucha": (168.0, 336.0)}
 DAY_MIN, LONG_MIN = 1440.0, 4320.0
 FERMENT_C = (20.0, 26.0)
-SAFETY_ROOMS = {"mozzarella": "cheese_curd"}
 NEEDS: tuple[str, ...] = ()
 HOT: tuple[Rule, ...] = (limits, infant.formula, infant.breast_milk, holding.same_everywhere, dry_air, rice)
 
@@ -111,7 +141,7 @@ def rules_for(request: Request | None) -> tuple[Rule, ...]:
     """The limits of hot holding, or for what is cultured its own rules."""
     if request is None:
         return (*HOT, ferment)
-    named = next((SAFETY_ROOMS[name] for name in kin(request.dish) if name in SAFETY_ROOMS), "")
-    if room := book.room("safety", named):
-        return book.rules_of(room)
+    curd = book.room("safety", "cheese_curd")
+    if curd and "stretched_curd" in traits_of(request.dish, request.dish_class):
+        return book.rules_of(curd)
     return (ferment,) if request.dish in FERMENTED_H else HOT

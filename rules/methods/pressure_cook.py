@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from rules import water
+from rules.beans import unsoaked_time
 from rules.boiling import boiling_point
 from rules.book import Part, rule
 from rules.case import Ambient, Case, celsius
@@ -96,7 +97,35 @@ def inside(case: Case) -> Part:
 @rule("pressure_cook.time", "common-practice")
 def time(case: Case) -> Part:
     """How long at pressure here, from the time at the baseline."""
-    return time_part(case, heats(case, gauge_pa(case)))
+    part = time_part(case, heats(case, gauge_pa(case)))
+    return (
+        replace(part, headline=part.headline.replace(case.food, f"unsoaked {case.food}", 1)) if unsoaked(case) else part
+    )
+
+
+def unsoaked(case: Case) -> bool:
+    """Whether the time is that of beans that were not soaked."""
+    request = case.request
+    return request.soaked is False and unsoaked_time(request.dish, case.dish_class, "pressure_cook") is not None
+
+
+@rule("pressure_cook.soak", "common-practice")
+def soak(case: Case) -> Part | None:
+    """Which beans the time is for, soaked or not, and how long the others take."""
+    other = unsoaked_time(case.request.dish, case.dish_class, "pressure_cook")
+    if other is None or case.request.time_min is not None:
+        return None
+    if unsoaked(case):
+        return Part(
+            because="The time is for beans that were not soaked; a night's soak takes more than half of it off."
+        )
+    dry = wet_time(Case(replace(case.request, soaked=False)), heats(case, gauge_pa(case)))
+    if dry is None:
+        return None
+    return Part(
+        because="The time is for beans that were soaked overnight; unsoaked they take "
+        f"{duration_span(dry.low_min, dry.high_min)} here."
+    )
 
 
 @rule("pressure_cook.rule_of_thumb", "usda-fsis-high-altitude")
@@ -150,7 +179,7 @@ def step(case: Case) -> Part:
 def beans(case: Case) -> Part | None:
     """Tested times for soaked dry beans in an electric cooker on its low setting."""
     row = next((r for r in read_csv(BEANS).rows if r["dish"] == case.request.dish), None)
-    if row is None:
+    if row is None or case.request.soaked is False:
         return None
     low_ft = case.here.elevation_m * FT_PER_M < 7000
     release = row["release_below_7000_ft" if low_ft else "release_above_7000_ft"]
@@ -222,6 +251,7 @@ RULES = (
     boiling_point,
     inside,
     time,
+    soak,
     rule_of_thumb,
     step,
     beans,

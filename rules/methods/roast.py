@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from rules import dry, popcorn
+from rules import chamber, dry, popcorn
 from rules.boiling import boiling_point
-from rules.book import Part, rule
+from rules.book import Part, Rule, rule
 from rules.case import Case
 from rules.dry import centre_minutes, core_c, dries, heated_through, set_to, setting_figure, span
-from rules.model import Caution, Figure
+from rules.model import Caution, Figure, Request
 from rules.say import FT_PER_M, duration_span, number, round_time_min
 from rules.wet import pace_words
 
@@ -136,3 +136,13 @@ NEEDS = ("elevation", "dish")
 RULES = (
     popcorn.pops, oven, time, published, boiling_point, dry.core, dry.check, thermometer, tough, roots, popcorn.larger,
 )  # fmt: skip
+
+
+def rules_for(request: Request | None) -> tuple[Rule, ...]:
+    """The rules, after a refusal where raw meat is set too cool; every rule for None."""
+    return (*RULES, *chamber.RULES) if request is None else chamber.guarded(request, RULES)
+
+
+def needs(request: Request) -> tuple[str, ...]:
+    """What must be known first; nothing for a refusal."""
+    return chamber.needs(request, NEEDS)

@@ -2,20 +2,25 @@
 
 from __future__ import annotations
 
-from rules import kinetics
+from dataclasses import replace
+
+from rules import chamber, kinetics
+from rules.beans import BOIL_MIN, bare, first_boil
 from rules.boiling import boiling_point
-from rules.book import Part, rule
+from rules.book import Part, Rule, rule
 from rules.case import Case, celsius
 from rules.dry import check, core, heated_through
 from rules.headline import takes
+from rules.holding import placed
 from rules.methods.pressure_cook import way_out
-from rules.model import Caution, Figure
+from rules.model import Caution, Figure, Request
 from rules.say import FT_PER_M, duration_span, round_time_min, to_c
 from rules.times import time_figures
-from rules.wet import KIDNEY_BEANS, Heats, Pot, WetTime, kidney_beans, pace_words, threshold, wet_time
+from rules.wet import Heats, Pot, WetTime, pace_words, threshold, wet_time
 
 POT = Pot("slow_cook", "the crock", below_boil_k=3.0)
 ADVISED_C = to_c(200)
+WARM_AT_MOST_C = to_c(166)
 HEAT_UP_SHARE, HEAT_UP_MOST_MIN = 0.5, 180.0
 LOW_MIN_PER_FT = 60 / 4000
 LONG_MIN = 240.0
@@ -128,36 +133,112 @@ def _beside(slow: WetTime, low_min: float, high_min: float) -> str:
     return "" if low_min <= slow.high_min else ", more than the range above: keep it on low and test"
 
 
-@rule("slow_cook.beans", "usu-ask-extension")
-def beans(case: Case) -> Part | None:
-    """Dried beans: soaked, boiled first, and longer."""
-    if case.dish_class != "dried_bean":
+def from_dry(case: Case) -> bool:
+    """Whether the dish is dry beans that poison until they have boiled, and not a dish with beans in it."""
+    return "lectin" in case.traits and case.dish_class == "dried_bean"
+
+
+@rule("slow_cook.boil_first", "fda-bad-bug-book", "usu-ask-extension")
+def boil_first(case: Case) -> Part | None:
+    """Dry beans that poison until they have boiled: only after a hard boil."""
+    if not from_dry(case):
         return None
+    least, full = BOIL_MIN
     return Part(
-        steps=("Soak the beans 12 h, pour the water away, and boil them hard, 10 min at the least, before the crock.",),
-        because="Extension advice for soaked beans on HIGH is about 3 h at low elevation and 4 to 5 h at 8,000 ft; go "
-        "by the bean.",
-        cautions=()
-        if any(name in (case.request.dish or "dried beans") for name in KIDNEY_BEANS)
-        else (
+        headline=f"Only if boiled first: soak {bare(case)}, drain them, and boil them hard {full:.0f} min in fresh "
+        f"water{_then(case)}.",
+        figures=(Figure("first_boil", "Boil hard first", full, "min", least, full),),
+        steps=(first_boil(case),),
+        because="A slow cooker may never get hot enough to destroy their poison, and beans that are warmed without "
+        "boiling can poison worse than raw ones.",
+        cautions=(
             Caution(
-                "warn",
-                "A slow cooker may never get hot enough to destroy the natural poison of kidney and other red or white "
-                "beans: boil them hard first, every time.",
-                ("usu-ask-extension",),
+                "stop",
+                "Never put dry beans of this kind into a slow cooker as they are: their natural poison outlives its "
+                f"heat. They boil hard first, {least:.0f} min at the very least.",
+                ("fda-bad-bug-book", "usu-ask-extension"),
             ),
         ),
     )
+
+
+def _then(case: Case) -> str:
+    slow = crock_time(case) if placed(case.request) else None
+    return f"; then the crock takes {duration_span(slow.low_min, slow.high_min)} at {case.place}" if slow else ""
+
+
+@rule("slow_cook.after_the_boil", "common-practice", "usu-ask-extension")
+def after_the_boil(case: Case) -> Part:
+    """The time in the crock of beans that have boiled first."""
+    part = time.work(case) or Part()
+    figures = tuple(replace(f, label="Then in the crock") if f.id == "cook_time" else f for f in part.figures)
+    return replace(part, figures=figures, headline="")
+
+
+@rule("slow_cook.beans", "usu-ask-extension")
+def beans(case: Case) -> Part | None:
+    """Dried beans: soaked first, and longer."""
+    if case.dish_class != "dried_bean":
+        return None
+    soak = "Soak the beans 12 h and pour the water away before the crock."
+    raw = "Boil them in plenty of water first, lid off, and pour it away." if "cyanogenic" in case.traits else ""
+    return Part(
+        steps=() if from_dry(case) else tuple(filter(None, (soak, raw))),
+        because="Extension advice for soaked beans on HIGH is about 3 h at low elevation and 4 to 5 h at 8,000 ft; go "
+        "by the bean.",
+    )
+
+
+@rule("slow_cook.with_beans", "fda-bad-bug-book", "usu-ask-extension")
+def with_beans(case: Case) -> Part | None:
+    """A dish with beans in it: dry ones boiled first, canned ones as they are."""
+    if "lectin" not in case.traits or from_dry(case):
+        return None
+    least, full = BOIL_MIN
+    part = time.work(case) if case.request.topic == "time" and crock_time(case) else None
+    return Part(
+        headline=f"{part.headline} Any dry beans in it boil hard {full:.0f} min first." if part else "",
+        steps=(
+            f"Canned beans go in as they are. Dry beans are soaked, drained and boiled hard in fresh water first, "
+            f"{full:.0f} min ({least:.0f} at the very least).",
+        ),
+        cautions=(
+            Caution("warn", "Never put dry kidney, white, black or pinto beans into a slow cooker unboiled: they keep "
+                    "a natural poison.", ("fda-bad-bug-book", "usu-ask-extension")),
+        ),
+    )  # fmt: skip
+
+
+@rule("slow_cook.warm", "usda-slow-cookers")
+def warm(case: Case) -> Part | None:
+    """A crock that is set to keep food warm does not cook it."""
+    if not only_warm(case):
+        return None
+    asked = case.say.temp(case.request.temperature_c or 0.0)
+    return Part(
+        headline=f"No. {asked} is the WARM setting: it only keeps hot what is cooked. Cook {case.food} on LOW or HIGH.",
+        cautions=(
+            Caution("stop", "Never cook on WARM: food stays for hours where germs grow.", ("usda-slow-cookers",)),
+        ),
+    )
+
+
+def only_warm(case: Case) -> bool:
+    """Whether food that spoils is to be cooked at a heat that only keeps it warm."""
+    asked_c = case.request.temperature_c
+    cooked = "perishable" in case.traits and "dairy" not in case.traits and chamber.limit(case) is None
+    return cooked and asked_c is not None and chamber.COLDEST_C < asked_c < WARM_AT_MOST_C
 
 
 @rule("slow_cook.safety", "usda-fsis-high-altitude", "csu-high-altitude-food-prep")
 def safety(case: Case) -> Part:
     """Never frozen, never to reheat, by thermometer."""
     text = (
-        "Never start frozen meat in a slow cooker or reheat in one, and keep the food over 140 °F (60 °C) once it is "
-        "hot; a large piece has to pass that within 4 h."
+        "Never cook on WARM, never start frozen meat in a slow cooker or reheat in one, and keep the food over 140 °F "
+        "(60 °C) once it is hot; a large piece has to pass that within 4 h."
     )
-    return Part(cautions=(Caution("warn", text, ("csu-high-altitude-food-prep", "usda-fsis-high-altitude")),))
+    sources = ("usda-slow-cookers", "csu-high-altitude-food-prep", "usda-fsis-high-altitude")
+    return Part(cautions=(Caution("warn", text, sources),))
 
 
 @rule("slow_cook.liquid", "common-practice")
@@ -170,5 +251,24 @@ def liquid(case: Case) -> Part | None:
 
 NEEDS = ("elevation", "dish")
 RULES = (
-    boiling_point, threshold, crock, time, published, beans, liquid, core, check, kidney_beans, safety, way_out,
+    boiling_point, threshold, crock, with_beans, time, published, beans, liquid, core, check, safety, way_out,
 )  # fmt: skip
+
+
+def rules_for(request: Request | None) -> tuple[Rule, ...]:
+    """The rules, after a refusal of what is only kept warm; dry beans boil first. Every rule for None."""
+    if request is None:
+        return (*RULES, boil_first, after_the_boil, warm, *chamber.RULES)
+    case = Case(request)
+    if from_dry(case):
+        others = tuple(after_the_boil if item is time else item for item in RULES if item is not threshold)
+        return (boil_first, *(others if placed(request) else ()))
+    if only_warm(case):
+        return (warm, *(map(chamber.instead, RULES) if placed(request) else ()))
+    return chamber.guarded(request, RULES)
+
+
+def needs(request: Request) -> tuple[str, ...]:
+    """What must be known first; nothing for a refusal, nor for beans that have to boil first."""
+    case = Case(request)
+    return () if from_dry(case) or only_warm(case) else chamber.needs(request, NEEDS)

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from rules import dry, psychrometrics
+from rules import chamber, dry, psychrometrics
 from rules.boiling import boiling_point
-from rules.book import Part, rule
+from rules.book import Part, Rule, rule
 from rules.case import Ambient, Case
 from rules.dry import CORE_BELOW_C, Pace, PaceOf, heated_through, set_to, setting_figure, span
 from rules.evaporation import drying_ratio
-from rules.model import Caution, Figure
+from rules.model import Caution, Figure, Request
 from rules.say import number, round_to, to_c
 
 STALL_SEA_C = (to_c(150), to_c(170))
@@ -168,7 +168,7 @@ def tender(case: Case) -> Part | None:
 @rule("smoke.jerky", "usda-jerky")
 def jerky(case: Case) -> Part | None:
     """Jerky has to be heated before it is dried."""
-    if "jerky" not in (case.request.dish or ""):
+    if "jerky" not in case.traits:
         return None
     text = (
         f"Heat meat for jerky to {case.say.temp(to_c(160))}, poultry to {case.say.temp(to_c(165))}, before drying it: "
@@ -190,3 +190,13 @@ def safety(case: Case) -> Part | None:
 
 NEEDS = ("elevation", "dish")
 RULES = (smoker, time, stall, tender, boiling_point, dry.core, dry.check, jerky, safety)
+
+
+def rules_for(request: Request | None) -> tuple[Rule, ...]:
+    """The rules, after a refusal where raw meat is set too cool; every rule for None."""
+    return (*RULES, *chamber.RULES) if request is None else chamber.guarded(request, RULES)
+
+
+def needs(request: Request) -> tuple[str, ...]:
+    """What must be known first; nothing for a refusal."""
+    return chamber.needs(request, NEEDS)

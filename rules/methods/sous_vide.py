@@ -2,26 +2,27 @@
 
 from __future__ import annotations
 
-from functools import cache
-
 from rules import dishes, eggs, kinetics
+from rules.beans import bare, first_boil
 from rules.boiling import boiling_point
-from rules.book import Part, rule
+from rules.book import Part, Rule, rule
 from rules.case import Ambient, Case, celsius
-from rules.dry import check, set_to, span
+from rules.chamber import instead
+from rules.dry import COLDEST_C, HOTTEST_C, check, set_to, span
 from rules.evaporation import drying_ratio
-from rules.headline import doing, takes
-from rules.model import Caution, Figure
-from rules.say import duration, number, round_to, to_c
+from rules.headline import doing, plural, takes
+from rules.holding import placed
+from rules.methods.pressure_cook import way_out
+from rules.model import Caution, Figure, Request
+from rules.safety import lethality
+from rules.say import duration, exact_duration, number, round_to, to_c
 from rules.settings import Setting
-from rules.tables import read_csv
 from rules.times import stated_span, time_figures
 
-POULTRY = "tables/sous_vide_poultry_baldwin-sous-vide.csv"
 MARGIN_K = 2.0
 DANGER_C = to_c(130)
 PASTEURISED = ("tender_cut", "ground_meat", "sausage", "poultry_pieces", "whole_bird", "offal", "collagen_cut", "egg")
-AS_THICK_MM = 25
+MUST_BE_PASTEURISED = ("poultry", "ground_meat")
 
 
 def ceiling_c(air: Ambient) -> float:
@@ -35,8 +36,12 @@ def ceiling_c(air: Ambient) -> float:
 
 
 def bath(case: Case) -> tuple[Setting, Setting]:
-    """The bath here, under the local ceiling, and as it is wanted."""
-    wanted, _ = set_to(case, "sous_vide")
+    """The bath here, under the local ceiling, and as it is wanted: usually no cooler than anything printed for it."""
+    wanted, stated = set_to(case, "sous_vide")
+    kind = judged(case)
+    if kind and not stated:
+        least_c = lethality.judge(kind, wanted.low_c).least_c
+        wanted = Setting(max(wanted.low_c, least_c), max(wanted.high_c, least_c), wanted.way)
     top = ceiling_c(case.here)
     return Setting(min(wanted.low_c, top), min(wanted.high_c, top), wanted.way), wanted
 
@@ -79,6 +84,9 @@ def time(case: Case) -> Part | None:
         return None
     low, high = stated or ((row.low_min, row.high_min) if row else (0.0, 0.0))
     here, wanted = bath(case)
+    if not stated:
+        least = least_min(case)
+        low, high = max(low, least), max(high, least)
     soft = kinetics.softening(case.dish_class)
     ends = sorted(
         kinetics.rate_factor(here.middle_c, min(wanted.middle_c, ceiling_c(case.there)), z)
@@ -94,25 +102,30 @@ def time(case: Case) -> Part | None:
     )
 
 
-@cache
-def poultry_minutes() -> dict[tuple[int, int], float]:
-    """Published pasteurisation times of poultry [min] by thickness [mm] and bath [degC]."""
-    return {(int(r["thickness_mm"]), int(r["bath_c"])): float(r["time_min"]) for r in read_csv(POULTRY).rows}
+def least_min(case: Case) -> float:
+    """The shortest time to name for poultry and minced meat, which nobody eats rare: until it is safe [min]."""
+    kind = judged(case)
+    minutes = lethality.bath_min(kind, bath(case)[0].low_c, thickness_mm(case)) if kind in MUST_BE_PASTEURISED else None
+    return minutes or 0.0
 
 
-@rule("sous_vide.poultry", "baldwin-sous-vide")
-def poultry(case: Case) -> Part | None:
-    """The published pasteurisation time of poultry at the bath's temperature, the same at every elevation."""
-    here, _ = bath(case)
-    minutes = poultry_minutes().get((AS_THICK_MM, int(here.low_c)))
-    if case.dish_class != "poultry_pieces" or minutes is None:
+@rule("sous_vide.pasteurised", "baldwin-sous-vide")
+def pasteurised(case: Case) -> Part | None:
+    """The published time after which a piece is safe in the bath as it is set, the same at every elevation."""
+    kind, here = judged(case), bath(case)[0]
+    size = thickness_mm(case)
+    minutes = lethality.bath_min(kind, here.low_c, size) if kind else None
+    if kind is None or minutes is None:
         return None
-    degrees = case.say.temp(int(here.low_c))
+    piece, degrees = of_thickness(case), case.say.temp(here.low_c)
     return Part(
-        figures=(Figure("pasteurised_after", f"Pasteurised, 25 mm (1 in) thick, in a bath at {degrees}", minutes, "min",
-                        sea_level=minutes),),
-        because=f"Published tables pasteurise poultry 25 mm (1 in) thick in {duration(minutes)} at {degrees}, counted "
-        "from the refrigerator. That holds at every elevation; a thicker piece takes longer.",
+        figures=(
+            Figure("pasteurised_after", f"Pasteurised, {piece}, in a bath at {degrees}", minutes, "min",
+                   sea_level=minutes),
+        ),
+        because=f"Published tables pasteurise {lethality.kind(kind).name} {piece} in {exact_duration(minutes)} at "
+        f"{degrees}, counted from the refrigerator. That holds at every elevation; a thicker piece takes longer.",
+        sources=(lethality.bath_source(kind),),
     )  # fmt: skip
 
 
@@ -143,12 +156,12 @@ def safety(case: Case) -> Part | None:
             "table for its thickness, and serve nothing less to the old, the very young, the pregnant or the ill. A "
             "restaurant needs the health department's approval."
         )
-    if case.dish_class in ("fish", "shellfish") and here.low_c < 60:
+    if "fish" in case.traits or ("shellfish" in case.traits and here.low_c < 60):
         texts.append(
-            "Fish at these temperatures is not pasteurised: use fish fit to eat raw, and serve it at once; the safe "
-            f"temperature is {case.say.temp(to_c(145))}."
+            f"Under {case.say.temp(to_c(145))} fish and seafood are not pasteurised, however long they stay: then they "
+            "are served as raw, frozen first against worms, at once, and to guests who are told."
         )
-    if here.low_c < DANGER_C and case.dish_class != "dairy":
+    if here.low_c < DANGER_C and "dairy" not in case.traits:
         texts.append(f"Never hold food under {case.say.temp(DANGER_C)} for more than 4 h in all.")
     return Part(cautions=tuple(Caution("warn", t, ("fda-food-code-2022", "baldwin-sous-vide")) for t in texts))
 
@@ -166,5 +179,166 @@ def vegetables(case: Case) -> Part | None:
     )
 
 
+def judged(case: Case) -> str | None:
+    """The kind of food that the bath is judged by; None for food without a safe temperature."""
+    return lethality.kind_judged(case.request.dish, case.dish_class)
+
+
+def thickness_mm(case: Case) -> int:
+    """The piece that the printed times are read for [mm]: an inch, and for a whole bird the thickest."""
+    return lethality.THICKEST_MM if case.dish_class == "whole_bird" else lethality.THIN_MM
+
+
+def of_thickness(case: Case) -> str:
+    """That piece in words."""
+    return "70 mm (2¾ in) thick" if thickness_mm(case) == lethality.THICKEST_MM else "25 mm (1 in) thick"
+
+
+def needed_min(kind: str, bath_c: float, size_mm: int) -> float | None:
+    """How long a bath takes to make a kind of food safe [min]; None where no table says, or none goes so low.
+
+    Eggs are printed by the bath; food that only has a safe temperature by its centre alone.
+    """
+    in_bath = lethality.bath_min(kind, bath_c, size_mm)
+    if in_bath is not None or not lethality.kind(kind).tables:
+        return in_bath
+    return lethality.judge(kind, bath_c).needs_min
+
+
+def verdict(case: Case) -> bool | None:
+    """Whether the bath and the time that the cook gave are safe; None where either is missing or no table tells."""
+    kind, asked_c = judged(case), case.request.temperature_c
+    if kind is None or asked_c is None or not COLDEST_C < asked_c <= HOTTEST_C:
+        return None
+    if lethality.judge(kind, asked_c).needs_min is None:
+        return False
+    stated, needs = stated_span(case), needed_min(kind, asked_c, thickness_mm(case))
+    if stated is None or needs is None:
+        return None
+    # a minute or less says that the centre is safe at once, not how long it takes to get there
+    return stated[0] >= needs if needs > 1 else None
+
+
+@rule("sous_vide.refused", "fda-food-code-2022", "baldwin-sous-vide")
+def refused(case: Case) -> Part | None:
+    """A bath too cool, or a time too short: no, and what to do instead."""
+    kind, asked_c = judged(case), case.request.temperature_c
+    if verdict(case) is not False or kind is None or asked_c is None:
+        return None
+    judgement, food = lethality.judge(kind, asked_c), case.request.dish or lethality.kind(kind).name
+    never = judgement.needs_min is None
+    bath_c = lethality.kind(kind).bath_c if never else asked_c
+    needs = needed_min(kind, bath_c, thickness_mm(case))
+    return Part(
+        headline=f"No. {_never(case, kind, food, asked_c) if never else _too_short(case, food, asked_c)}",
+        figures=(
+            *((celsius("bath_instead", "Bath instead, at the least", bath_c, bath_c),) if never else ()),
+            *((Figure("pasteurised_after", f"Pasteurised, {_piece(case, kind)}, in a bath at {case.say.temp(bath_c)}",
+                      needs, "min", sea_level=needs),) if needs and needs > 1 else ()),
+        ),
+        steps=(_instead(case, kind, bath_c, needs),),
+        because="Germs die by temperature and time, not by air pressure, so the printed times hold at every elevation. "
+        "Nothing is read between their rows.",
+        cautions=(Caution("stop", _stop(case, kind, asked_c, never=never), (judgement.source,)),),
+        sources=tuple(dict.fromkeys((judgement.source, *((s,) if (s := lethality.bath_source(kind)) else ())))),
+    )  # fmt: skip
+
+
+def _piece(case: Case, kind: str) -> str:
+    return "in the shell" if kind == "egg" else of_thickness(case)
+
+
+def _never(case: Case, kind: str, food: str, asked_c: float) -> str:
+    least = case.say.temp(lethality.judge(kind, asked_c).least_c)
+    stated = stated_span(case)
+    after = f" after {duration(stated[0])}, nor after any other time" if stated else " after any time"
+    verb = "are" if plural(food) else "is"
+    return (
+        f"{food[:1].upper()}{food[1:]} at {case.say.temp(asked_c)} {verb} not safe{after}: what is printed for "
+        f"{lethality.kind(kind).name} starts at {least}."
+    )
+
+
+def _too_short(case: Case, food: str, asked_c: float) -> str:
+    kind, stated = judged(case) or "", stated_span(case) or (0.0, 0.0)
+    needs = needed_min(kind, asked_c, thickness_mm(case)) or 0.0
+    return (
+        f"{duration(stated[0])} at {case.say.temp(asked_c)} is too short for {food} {_piece(case, kind)}: "
+        f"{'they take' if plural(food) else 'it takes'} {exact_duration(needs)}."
+    )
+
+
+def _instead(case: Case, kind: str, bath_c: float, needs: float | None) -> str:
+    if needs and needs > 1:
+        thicker = "" if kind == "egg" else "; a thicker piece takes longer"
+        return (
+            f"Set the bath to {case.say.temp(bath_c)} and leave it there {exact_duration(needs)}, {_piece(case, kind)} "
+            f"and counted from the refrigerator{thicker}."
+        )
+    return f"Set the bath to {case.say.temp(bath_c)} or hotter and take the centre to it, by thermometer."
+
+
+def _stop(case: Case, kind: str, asked_c: float, *, never: bool) -> str:
+    asked = case.say.temp(asked_c)
+    if not never:
+        return f"Too short at {asked}: germs can be left alive. Do not serve it."
+    cold = " Freezing does not make it safe." if kind == "wild_game" else ""
+    return f"{asked} is under every printed row for {lethality.kind(kind).name}: no time makes it safe.{cold}"
+
+
+@rule("sous_vide.safe", "baldwin-sous-vide")
+def safe(case: Case) -> Part | None:
+    """A bath hot enough and a time long enough: yes."""
+    kind, asked_c, stated = judged(case), case.request.temperature_c, stated_span(case)
+    if not verdict(case) or kind is None or asked_c is None or stated is None:
+        return None
+    needs = needed_min(kind, asked_c, thickness_mm(case)) or 0.0
+    food = case.request.dish or lethality.kind(kind).name
+    return Part(
+        headline=f"Yes. {duration(stated[0])} at {case.say.temp(asked_c)} makes {food} {_piece(case, kind)} safe, at "
+        f"{case.place} as anywhere; the tables ask for {exact_duration(needs)}."
+    )
+
+
+def from_dry(case: Case) -> bool:
+    """Whether the dish is dry beans that poison until they have boiled, and not a dish with beans in it."""
+    return "lectin" in case.traits and case.dish_class == "dried_bean"
+
+
+@rule("sous_vide.lectin", "fda-bad-bug-book", "usu-ask-extension")
+def lectin(case: Case) -> Part | None:
+    """Dry beans that poison until they have boiled: never in a bath."""
+    if not from_dry(case):
+        return None
+    return Part(
+        headline=f"No. Never cook dry {bare(case)} in a bath: it does not boil, and only a hard boil destroys their "
+        "poison.",
+        steps=(first_boil(case), "Then cook them on in the pot or the pressure cooker until they crush."),
+        because="A bath stays under the boil, and beans that are warmed without boiling can poison worse than raw "
+        "ones.",
+        cautions=(Caution("stop", "A few beans of this kind that have not boiled hard make people ill.",
+                          ("fda-bad-bug-book",)),),
+    )  # fmt: skip
+
+
 NEEDS = ("elevation",)
-RULES = (bath_temperature, time, poultry, vegetables, boiling_point, water, check, safety, eggs.sauce_safety)
+RULES = (safe, bath_temperature, time, pasteurised, vegetables, boiling_point, water, check, safety, eggs.sauce_safety)
+AFTER_A_REFUSAL = (boiling_point, water, safety)
+
+
+def rules_for(request: Request | None) -> tuple[Rule, ...]:
+    """The rules, after a refusal where bath or time are not safe; every rule for None."""
+    if request is None:
+        return (*RULES, refused, lectin, way_out)
+    case = Case(request)
+    if from_dry(case):
+        return (lectin, *((boiling_point, way_out) if placed(request) else ()))
+    if verdict(case) is False:
+        return (refused, *(map(instead, AFTER_A_REFUSAL) if placed(request) else ()))
+    return RULES
+
+
+def needs(request: Request) -> tuple[str, ...]:
+    """What must be known first; nothing for a refusal."""
+    case = Case(request)
+    return () if from_dry(case) or verdict(case) is False else NEEDS

@@ -10,13 +10,26 @@ from dataclasses import dataclass
 from functools import cache
 
 from rules.case import Case
+from rules.dishes import traits_of
 from rules.model import Caution
 from rules.say import to_c
 from rules.tables import read_csv
 
 TEMPERATURES = "tables/safe_temperatures_usda-fsis-safe-temperatures.csv"
 KINDS = "tables/safe_kinds_common-practice.csv"
-POULTRY_WORDS = ("chicken", "turkey", "duck", "goose", "hen", "poultry", "quail", "pheasant")
+BY_TRAIT = "by_trait"
+KIND_OF_TRAIT = {
+    "poultry": "poultry",
+    "stuffed": "stuffing",
+    "trichinella": "wild_game",
+    "ground": "ground_meat",
+    "game": "game",
+    "egg": "egg_dish",
+    "whole_cut": "whole_cut",
+    "fish": "fish",
+}
+# modules of this folder that serve its rooms and are none
+NOT_ROOMS = ("lethality",)
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,6 +44,7 @@ class SafeTemperature:
     rest_min: float
     food: str
     always_said: bool
+    source: str
 
 
 @cache
@@ -48,37 +62,57 @@ def chart() -> tuple[SafeTemperature, ...]:
 
     source: usda-fsis-safe-temperatures
     """
-    return tuple(_row(kind, always_said=False) for kind in _rows())
+    return tuple(row_of(kind) for kind in _rows())
 
 
-def _row(kind: str, *, always_said: bool) -> SafeTemperature:
+def row_of(kind: str, *, always_said: bool = False) -> SafeTemperature:
+    """A row of the chart.
+
+    raises: KeyError for a kind that has none
+    """
     row = _rows()[kind]
-    return SafeTemperature(kind, to_c(float(row["temp_f"])), float(row["rest_min"]), row["food"], always_said)
+    temp_c, rest_min = to_c(float(row["temp_f"])), float(row["rest_min"])
+    return SafeTemperature(kind, temp_c, rest_min, row["food"], always_said, row["source"])
+
+
+def kind_of(dish: str | None, dish_class: str) -> str | None:
+    """The row of the chart that a dish falls under, or None: its class's or that of a trait, whichever is the hottest.
+
+    A class's row counts only while the dish has the trait behind it: rabbit cooks like poultry and is none.
+
+    >>> kind_of("turkey burgers", "ground_meat"), kind_of("rabbit", "poultry_pieces"), kind_of("tempura", "battered")
+    ('poultry', 'game', None)
+    """
+    if dish_class not in _kinds():
+        return None
+    of_class, traits = _kinds()[dish_class][0], traits_of(dish, dish_class)
+    found = [kind for trait, kind in KIND_OF_TRAIT.items() if trait in traits]
+    if of_class != BY_TRAIT and (of_class not in KIND_OF_TRAIT.values() or of_class in found or not found):
+        found.insert(0, of_class)
+    return max(found, key=lambda kind: row_of(kind).temp_c, default=None)
 
 
 def safe_temperature(dish: str | None, dish_class: str) -> SafeTemperature | None:
     """The row of the chart for a dish, or None for a food that has none. Ground and cased poultry count as poultry.
 
-    source: usda-fsis-safe-temperatures
+    source: usda-fsis-safe-temperatures, foodsafety-chart, fda-food-code-2022
 
     >>> safe_temperature("chicken thighs", "poultry_pieces").temp_c
     73.88888888888889
     >>> safe_temperature("turkey burgers", "ground_meat").kind
     'poultry'
     """
-    if dish_class not in _kinds():
-        return None
-    kind, always = _kinds()[dish_class]
-    if kind == "ground_meat" and any(word in (dish or "") for word in POULTRY_WORDS):
-        kind = "poultry"
-    return _row(kind, always_said=always)
+    kind = kind_of(dish, dish_class)
+    return row_of(kind, always_said=_kinds()[dish_class][1]) if kind else None
 
 
 def caution(case: Case, safe: SafeTemperature) -> Caution:
     """The safe temperature as a caution."""
     rest = f", then let it rest {safe.rest_min:.0f} min" if safe.rest_min else ""
+    frozen = " Freezing does not make it safe." if safe.kind == "wild_game" else ""
     return Caution(
         "warn",
-        f"The centre must reach {case.say.temp(safe.temp_c)} by thermometer{rest}. That holds at every elevation.",
-        ("usda-fsis-safe-temperatures",),
+        f"The centre must reach {case.say.temp(safe.temp_c)} by thermometer{rest}. That holds at every elevation."
+        f"{frozen}",
+        (safe.source,),
     )

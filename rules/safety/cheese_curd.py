@@ -13,13 +13,12 @@ ACID_C = (to_c(185), to_c(195))
 RENNET_C = (to_c(86), to_c(104))
 STRETCH_C = (to_c(170), to_c(185))
 UNDER_BOIL_K = 2.0
-STRETCHED = ("mozzarella",)
 
 
 @rule("safety.cheese_curd", "common-practice")
 def curd(case: Case) -> Part | None:
     """Where curd forms, and the ceiling that the boil puts on it."""
-    if case.request.dish in STRETCHED:
+    if "stretched_curd" in case.traits:
         return None
     low = ACID_C[0]
     high = min(ACID_C[1], case.here.boiling_c - UNDER_BOIL_K)
@@ -47,7 +46,7 @@ def curd(case: Case) -> Part | None:
 @rule("safety.stretched_curd", "common-practice")
 def stretched(case: Case) -> Part | None:
     """Curd that is stretched in hot water."""
-    if case.request.dish not in STRETCHED:
+    if "stretched_curd" not in case.traits:
         return None
     return Part(
         headline=f"For {case.request.dish} set the rennet curd at {case.say.temp_span(*RENNET_C)} and stretch it in "

@@ -7,11 +7,52 @@ from rules.book import Part, rule
 from rules.case import Case, celsius
 from rules.holding import placed
 from rules.model import Caution, Figure
-from rules.say import to_c
+from rules.safety import lethality
+from rules.say import exact_duration, to_c
 
 TENDER_C = to_c(203)
 TENDER_CLASSES = ("collagen_cut", "mixed_stew")
 SIMMER_BELOW_K = 3.0
+# hotter is no reading of meat, but of an oven
+READING_AT_MOST_C = to_c(210)
+
+
+@rule("doneness.judged", "fda-food-code-2022", "usda-fsis-safe-temperatures")
+def judged(case: Case) -> Part | None:
+    """Whether the reading that the cook has in the centre is safe: at once, after a time held there, or never."""
+    kind, asked_c = lethality.kind_judged(case.request.dish, case.dish_class), case.request.temperature_c
+    if kind is None or asked_c is None or not 0 < asked_c <= READING_AT_MOST_C:
+        return None
+    found = lethality.judge(kind, asked_c, case.request.time_min)
+    food = case.request.dish or lethality.kind(kind).name
+    return Part(
+        headline=_judged(case, found, case.say.temp(asked_c), food),
+        cautions=()
+        if found.needs_min is not None
+        else (
+            Caution("stop", f"{case.say.temp(asked_c)} in the centre: do not serve it, cook it on.", (found.source,)),
+        ),
+        because="The printed times are for the coldest point, by a checked thermometer, and nothing is read between "
+        "their rows.",
+        sources=(found.source,),
+    )
+
+
+def _judged(case: Case, found: lethality.Judgement, asked: str, food: str) -> str:
+    charted = safety.row_of(lethality.kind(lethality.kind_judged(case.request.dish, case.dish_class) or "").chart)
+    at_once = f"{case.say.temp(charted.temp_c)}{f' and {charted.rest_min:.0f} min of rest' if charted.rest_min else ''}"
+    if found.needs_min is None:
+        return (
+            f"No. {asked} in the centre is not safe for {food} after any time: take it to {at_once}, at any elevation."
+        )
+    if found.safe:
+        return f"Yes. {asked} in the centre is safe for {food}, at any elevation."
+    held = exact_duration(found.needs_min)
+    if case.request.time_min is not None:
+        return f"No. At {asked} in the centre {food} must be held {held}, at any elevation, or taken to {at_once}."
+    if charted.rest_min == found.needs_min:
+        return f"Yes, after a rest of {held}: {asked} in the centre is safe for {food}, at any elevation."
+    return f"Not at once: {asked} in the centre is safe for {food} once held there {held}, or at {at_once}, anywhere."
 
 
 @rule("doneness.safe", "usda-fsis-safe-temperatures")
@@ -174,4 +215,4 @@ def tender(case: Case) -> Part | None:
 
 
 NEEDS: tuple[str, ...] = ()
-RULES = (safe, core_reading, check, same_everywhere, tender, whole_meat)
+RULES = (judged, safe, core_reading, check, same_everywhere, tender, whole_meat)

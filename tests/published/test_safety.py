@@ -5,7 +5,7 @@ import pytest
 from rules import equipment, water
 from rules.engine import answer
 from rules.model import Quantity, Request
-from rules.safety import time_temperature
+from rules.safety import lethality
 from rules.say import to_c, to_f
 
 FT_M = 0.3048
@@ -70,7 +70,7 @@ def test_who_asks_for_the_boil_alone():
 )
 def test_roast_held_for_longer(source, table, temp_f, minutes):
     """Cells typed again from the code; the tables hold minutes to four digits."""
-    row = time_temperature.printed(time_temperature.ROASTS[table], to_c(temp_f))
+    row = lethality.printed(lethality.kind("whole_cut").tables[table], to_c(temp_f))
     assert row.source == source
     assert row.time_min == pytest.approx(minutes, abs=0.005)
 
@@ -88,7 +88,7 @@ def test_both_roast_tables_are_shown_and_the_longer_is_given():
     ("source", "temp_f", "seconds"), [(CODE, 145, 180), (CODE, 150, 60), ("cfp-2012-iii-018", 155, 17), (CODE, 158, 0)]
 )
 def test_minced_meat(source, temp_f, seconds):
-    row = time_temperature.printed(time_temperature.MINCED[0], to_c(temp_f))
+    row = lethality.printed(lethality.kind("ground_meat").tables[0], to_c(temp_f))
     assert row.time_min * 60 == pytest.approx(seconds, abs=0.01)
 
 

@@ -2,6 +2,7 @@ import pytest
 
 from rules.engine import answer
 from rules.model import Request
+from rules.say import to_c
 
 SEVEN_THOUSAND_FT_M = 2133.6
 
@@ -52,3 +53,20 @@ def test_a_custard_stands_in_its_bath():
 def test_jerky_dries_sooner():
     given = ask(dish="beef jerky", dish_class="cured_meat")
     assert given.figure("cook_time").value < given.figure("baseline_time").value
+
+
+def test_a_bird_in_a_cool_oven_is_refused_and_confit_is_not():
+    pieces = {"dish_class": "poultry_pieces", "temperature_c": to_c(225)}
+    assert ask(dish="chicken thighs", **pieces).headline.startswith("No.")
+    assert not ask(dish="duck confit", **pieces).headline.startswith("No.")
+
+
+def test_jerky_dries_as_cool_as_it_is_meant_to():
+    given = ask(dish="beef jerky", dish_class="cured_meat", temperature_c=to_c(165))
+    assert not given.headline.startswith("No.")
+    assert any("before drying" in c.text for c in given.cautions)
+
+
+@pytest.mark.parametrize(("dish", "dish_class"), [("meringues", "meringue"), ("custard", "custard")])
+def test_what_is_no_meat_bakes_as_cool_as_it_likes(dish, dish_class):
+    assert not ask(dish=dish, dish_class=dish_class, temperature_c=to_c(200)).headline.startswith("No.")

@@ -1,5 +1,6 @@
 from rules.engine import answer
 from rules.model import Request
+from rules.say import to_c
 
 SEVEN_THOUSAND_FT_M = 2133.6
 
@@ -29,3 +30,9 @@ def test_fire_is_told_of_once_to_a_cook_with_a_grill():
 
 def test_a_whole_bird_is_grilled_beside_the_fire():
     assert any("beside the fire" in s for s in ask(dish="turkey", dish_class="whole_bird").steps)
+
+
+def test_a_bird_beside_a_dying_fire_is_refused():
+    given = ask(dish="chicken thighs", dish_class="poultry_pieces", temperature_c=to_c(200))
+    assert given.headline.startswith("No.")
+    assert not ask(**STEAK, temperature_c=to_c(200)).headline.startswith("No.")

@@ -1,5 +1,8 @@
+import pytest
+
 from rules.engine import answer
 from rules.model import Request
+from rules.say import to_c
 
 
 def ask(**fields):
@@ -43,3 +46,26 @@ def test_yogurt_is_cultured_not_held_hot():
 def test_kefir_is_kept_at_room_temperature():
     given = ask(dish="kefir", dish_class="dairy")
     assert given.figure("hold_temperature").high <= 26
+
+
+@pytest.mark.parametrize(
+    ("dish", "dish_class", "temp_f", "said"),
+    [
+        ("soup", "soup", 125, "No."),
+        ("soup", "soup", 134, "No."),
+        ("soup", "soup", 135, "Yes."),
+        ("soup", "soup", 70, "No."),
+        ("soup", "soup", 38, "Yes."),
+        ("prime rib", "tender_cut", 131, "Yes."),
+        ("prime rib", "tender_cut", 128, "No."),
+        ("chicken", "poultry_pieces", 131, "No."),
+        ("pot roast", "collagen_cut", 131, "Yes."),
+        ("bread", "yeast_bread", 90, "Hold"),
+    ],
+)
+def test_a_temperature_that_is_held_is_judged(dish, dish_class, temp_f, said):
+    """Food Code 3-501.16: 135 degF and hotter, 130 degF for roasts, or 41 degF and colder."""
+    given = ask(dish=dish, dish_class=dish_class, temperature_c=to_c(temp_f))
+    assert given.headline.startswith(said)
+    assert any(c.level == "stop" for c in given.cautions) is (said == "No.")
+    assert not any(abs(f.value - to_c(temp_f)) < 0.3 for f in given.figures if f.unit == "degC") or said == "Yes."

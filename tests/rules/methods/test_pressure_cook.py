@@ -1,5 +1,6 @@
 import pytest
 
+from rules.dishes import dishes
 from rules.engine import answer
 from rules.model import Request
 from rules.say import PSI_PER_PA
@@ -56,3 +57,35 @@ def test_poultry_is_checked_by_thermometer():
 
 def test_the_usual_cautions_are_always_given():
     assert any("two thirds" in c.text for c in ask(dish_class="rice", elevation_m=0.0).cautions)
+
+
+BLACK = {"dish": "black beans", "dish_class": "dried_bean", "elevation_m": SEVEN_THOUSAND_FT_M}
+
+
+def test_unsoaked_beans_get_the_time_of_unsoaked_ones():
+    """Common practice: black beans 20 to 25 min at 15 psi unsoaked, about twice as long as soaked."""
+    soaked, unsoaked = (ask(**BLACK, soaked=s) for s in (True, False))
+    assert (unsoaked.figure("baseline_time").low, unsoaked.figure("baseline_time").high) == (20, 25)
+    assert unsoaked.figure("cook_time").low > soaked.figure("cook_time").high
+    assert "unsoaked black beans" in unsoaked.headline
+    assert unsoaked.figure("tested_low_pressure_time") is None
+
+
+def test_where_nothing_is_said_both_are_told():
+    given = ask(**BLACK)
+    told = next(b.text for b in given.because if b.rule == "pressure_cook.soak")
+    assert "unsoaked" in told
+    assert given.figure("cook_time") == ask(**BLACK, soaked=True).figure("cook_time")
+
+
+def test_every_bean_takes_longer_unsoaked():
+    for dish in dishes().values():
+        if dish.dish_class == "dried_bean" and "pressure_cook" in dish.methods:
+            of = {"dish": dish.name, "dish_class": "dried_bean", "elevation_m": 0.0}
+            soaked, unsoaked = (ask(**of, soaked=s).figure("cook_time") for s in (True, False))
+            assert unsoaked.high >= soaked.high, dish.name
+
+
+def test_a_soak_says_nothing_of_other_food():
+    rice = {"dish": "white rice", "dish_class": "rice", "elevation_m": 0.0}
+    assert ask(**rice, soaked=False).figures == ask(**rice).figures

@@ -1,5 +1,8 @@
+import pytest
+
 from rules.engine import answer
 from rules.model import Request
+from rules.say import to_c
 
 SEVEN_THOUSAND_FT_M = 2133.6
 
@@ -40,3 +43,51 @@ def test_yogurt_is_cultured_in_any_pot():
     given = ask(dish="yogurt", dish_class="dairy")
     assert given.figure("incubation_temperature").value < 45
     assert given.figure("cook_time") is None
+
+
+def test_dry_beans_only_if_boiled_first():
+    given = ask(dish="kidney beans", dish_class="dried_bean")
+    assert given.headline.startswith("Only if boiled first")
+    assert given.figures[0].id == "first_boil"
+    assert given.figure("cook_time").label == "Then in the crock"
+    assert given.cautions[0].level == "stop"
+
+
+def test_dry_beans_wait_for_no_elevation():
+    given = ask(dish="white beans", dish_class="dried_bean", elevation_m=None)
+    assert given.missing == ()
+    assert given.headline.startswith("Only if boiled first")
+    assert given.figure("cook_time") is None
+
+
+def test_chickpeas_need_no_such_boil():
+    given = ask(dish="chickpeas", dish_class="dried_bean")
+    assert not given.headline.startswith("Only")
+    assert not any("poison" in c.text for c in given.cautions)
+
+
+def test_beans_in_a_chili_boil_first_if_they_are_dry():
+    given = ask(**CHILI)
+    assert "dry beans in it boil hard" in given.headline
+    assert any(s.startswith("Canned beans go in as they are") for s in given.steps)
+
+
+@pytest.mark.parametrize(
+    ("dish", "dish_class", "temp_f"),
+    [
+        ("pork shoulder", "collagen_cut", 150),
+        ("chicken thighs", "poultry_pieces", 150),
+        ("beef stew", "mixed_stew", 150),
+    ],
+)
+def test_nothing_is_cooked_on_warm(dish, dish_class, temp_f):
+    given = ask(dish=dish, dish_class=dish_class, temperature_c=to_c(temp_f))
+    assert given.headline.startswith("No.")
+    assert "WARM" in given.headline
+    assert given.cautions[0].level == "stop"
+
+
+def test_a_temperature_of_the_centre_is_no_setting():
+    given = ask(dish="chicken thighs", dish_class="poultry_pieces", temperature_c=to_c(165))
+    assert "for the centre" in given.headline
+    assert not given.headline.startswith("No.")

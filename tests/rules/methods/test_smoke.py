@@ -1,5 +1,6 @@
 from rules.engine import answer
 from rules.model import Request
+from rules.say import to_c
 
 SEVEN_THOUSAND_FT_M = 2133.6
 
@@ -39,3 +40,24 @@ def test_cheese_is_smoked_cold():
 def test_a_brisket_takes_no_less_time_up_here():
     times = [ask(**BRISKET, elevation_m=m).figure("cook_time").value for m in (0.0, 1524.0, 3048.0)]
     assert times == sorted(times)
+
+
+CHICKEN = {"dish": "chicken", "dish_class": "poultry_pieces"}
+
+
+def test_a_cool_smoker_is_refused_for_birds_only():
+    assert ask(**CHICKEN, temperature_c=to_c(180)).headline.startswith("No.")
+    assert not ask(**BRISKET, temperature_c=to_c(200)).headline.startswith("No.")
+    assert "for the centre" in ask(**CHICKEN, temperature_c=to_c(165)).headline
+
+
+def test_the_refused_smoker_is_no_figure():
+    given = ask(**CHICKEN, temperature_c=to_c(200))
+    assert given.figure("cooker_setting").low > to_c(220)
+    assert given.cautions[0].level == "stop"
+
+
+def test_jerky_is_heated_before_it_is_dried():
+    for dish in ("beef jerky", "biltong"):
+        given = ask(dish=dish, dish_class="cured_meat")
+        assert any("before drying" in c.text for c in given.cautions)

@@ -9,10 +9,12 @@ from hypothesis import strategies as st
 from rules import book
 from rules.engine import answer
 from rules.model import Quantity, Request
-from rules.safety import time_temperature
+from rules.safety import lethality
+from rules.say import to_c
 from rules.tables import read_toml
 
 ROOMS = book.names("safety")
+TABLES = sorted({file for kind in lethality.kinds().values() for file in kind.tables})
 ROWS = {row["id"]: row for row in read_toml("lexicon/safety_subjects.toml")["subject"]}
 
 
@@ -68,10 +70,10 @@ def test_a_weight_that_cannot_thaw_gives_the_rule_alone(quantity):
 
 
 @settings(max_examples=60, deadline=None)
-@given(temp_c=st.floats(40, 80), table=st.sampled_from([*time_temperature.ROASTS, *time_temperature.MINCED]))
+@given(temp_c=st.floats(40, 80), table=st.sampled_from(TABLES))
 def test_a_held_time_is_printed_or_there_is_none(temp_c, table):
-    row = time_temperature.printed(table, temp_c)
-    assert row in time_temperature.rows(table) if row else temp_c * 1.8 + 32 < time_temperature.rows(table)[0].temp_f
+    row = lethality.printed(table, temp_c)
+    assert row in lethality.rows(table) if row else temp_c * 1.8 + 32 < lethality.rows(table)[0].temp_f
 
 
 @pytest.mark.parametrize("temperature_c", [-5.0, 40.0, 54.0])
@@ -80,9 +82,9 @@ def test_too_cool_for_any_time_is_a_stop(temperature_c):
     assert any(c.level == "stop" for c in answered.cautions)
 
 
-@pytest.mark.parametrize("file", [*time_temperature.ROASTS, *time_temperature.MINCED])
+@pytest.mark.parametrize("file", TABLES)
 def test_hotter_is_shorter(file):
-    printed = time_temperature.rows(file)
+    printed = lethality.rows(file)
     assert [row.temp_f for row in printed] == sorted(row.temp_f for row in printed)
     assert [row.time_min for row in printed] == sorted((row.time_min for row in printed), reverse=True)
 
@@ -90,3 +92,27 @@ def test_hotter_is_shorter(file):
 @pytest.mark.parametrize("temperature_c", [math.nan, math.inf, 900.0])
 def test_a_temperature_that_cannot_be_is_refused_kindly(temperature_c):
     assert "centre of the food" in ask("time_temperature", temperature_c=temperature_c).cautions[0].text
+
+
+@pytest.mark.parametrize(
+    ("dish_class", "temp_f", "time_min", "said"),
+    [
+        ("poultry_pieces", 130, 120.0, "No."),
+        ("poultry_pieces", 140, 35.0, "Yes."),
+        ("poultry_pieces", 140, 20.0, "No."),
+        ("tender_cut", 130, 121.0, "Yes."),
+        ("tender_cut", 130, 60.0, "No."),
+        ("ground_meat", 125, 600.0, "No."),
+        ("shellfish", 145, 5.0, "Yes."),
+    ],
+)
+def test_a_time_and_a_temperature_are_judged(dish_class, temp_f, time_min, said):
+    answered = ask("time_temperature", dish_class=dish_class, temperature_c=to_c(temp_f), time_min=time_min)
+    assert answered.headline.startswith(said), answered.headline
+    assert any(c.level == "stop" for c in answered.cautions) is (said == "No.")
+
+
+def test_the_poultry_chart_is_told():
+    answered = ask("time_temperature", dish_class="poultry_pieces")
+    assert answered.figure("hold_at_140_f").value == 35
+    assert answered.figure("safe_temperature").value == pytest.approx(to_c(165), abs=0.01)

@@ -2,6 +2,7 @@ import pytest
 
 from rules.engine import answer
 from rules.model import Request
+from rules.say import to_c
 
 SEVEN_THOUSAND_FT_M = 2133.6
 
@@ -22,7 +23,7 @@ def test_no_elevation_is_needed():
 
 
 def test_the_whole_chart_where_no_food_is_named():
-    assert len(ask().figures) == 7
+    assert len(ask().figures) == 10
 
 
 def test_a_braise_cannot_reach_203_up_here():
@@ -66,3 +67,28 @@ def test_candy_falls_with_the_boil_degree_for_degree():
 
 def test_without_a_place_bread_is_told_for_sea_level():
     assert ask(dish="sourdough", dish_class="yeast_bread").headline.endswith("at sea level.")
+
+
+@pytest.mark.parametrize(
+    ("dish", "dish_class", "temp_f", "time_min", "said"),
+    [
+        ("chicken thighs", "poultry_pieces", 165, None, "Yes."),
+        ("chicken thighs", "poultry_pieces", 150, None, "Not at once"),
+        ("chicken thighs", "poultry_pieces", 150, 5.0, "Yes."),
+        ("chicken thighs", "poultry_pieces", 130, 120.0, "No."),
+        ("pork chops", "tender_cut", 145, None, "Yes, after a rest of 3 min"),
+        ("hamburgers", "ground_meat", 125, 600.0, "No."),
+        ("venison steak", "tender_cut", 145, None, "No."),
+        ("wild boar", "collagen_cut", 160, None, "No."),
+        ("salmon", "fish", 145, None, "Yes."),
+    ],
+)
+def test_a_reading_is_judged(dish, dish_class, temp_f, time_min, said):
+    given = ask(dish=dish, dish_class=dish_class, temperature_c=to_c(temp_f), time_min=time_min)
+    assert given.headline.startswith(said)
+    assert given.figure("safe_temperature")
+
+
+def test_the_heat_of_an_oven_is_no_reading():
+    given = ask(dish="chicken thighs", dish_class="poultry_pieces", temperature_c=to_c(375))
+    assert "safe at 165 °F" in given.headline

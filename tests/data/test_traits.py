@@ -1,0 +1,220 @@
+"""What foods are, by the lexicon, against what is known of them outside it."""
+
+import pytest
+
+from assistant.contributing.validate import trait_faults
+from rules.dishes import Dish, classes, dishes, in_row, traits_of
+from rules.tables import read_toml
+
+COMMON, RUNNER, TEPARY = "Phaseolus vulgaris", "Phaseolus coccineus", "Phaseolus acutifolius"
+
+# Which dry bean each dish is made of. By the FDA's Bad Bug Book phytohaemagglutinin is the poison of Phaseolus beans,
+# most in red kidney beans, a third of that in white ones, 5 to 10 % in broad beans. The species are from botany.
+LECTIN = {
+    "pinto beans": COMMON,
+    "bolita beans": COMMON,
+    "black beans": COMMON,
+    "kidney beans": COMMON,
+    "red beans": COMMON,
+    "navy beans": COMMON,
+    "great northern beans": COMMON,
+    "white beans": COMMON,
+    "cannellini beans": COMMON,
+    "tarbais beans": COMMON,
+    "coco beans": COMMON,
+    "gigante beans": RUNNER,
+    "corona beans": RUNNER,
+    "judion beans": RUNNER,
+    "gigantes plaki": RUNNER,
+    "cranberry beans": COMMON,
+    "flageolet beans": COMMON,
+    "tepary beans": TEPARY,
+    "anasazi beans": COMMON,
+    "scarlet runner beans": RUNNER,
+    "ayocote beans": RUNNER,
+    "dried beans": "any bean, so the worst of them",
+    "ranch beans": "pinto, " + COMMON,
+    "githeri": "maize with kidney beans, " + COMMON,
+    "baked beans": "navy, " + COMMON,
+    "barbecue beans": "navy or pinto, " + COMMON,
+    "cowboy beans": "pinto, " + COMMON,
+    "refried beans": "pinto, " + COMMON,
+    "feijoada": "black beans, " + COMMON,
+    "fabada": "fabes, " + COMMON,
+    "red beans and rice": "small red, " + COMMON,
+    "rajma": "kidney, " + COMMON,
+    "chili beans": "kidney or pinto, " + COMMON,
+    "chuckwagon beans": "pinto, " + COMMON,
+    "charro beans": "pinto, " + COMMON,
+    "borracho beans": "pinto, " + COMMON,
+}
+NO_LECTIN = {
+    "lima beans": "Phaseolus lunatus: its poison is cyanide",
+    "butter beans": "Phaseolus lunatus: its poison is cyanide",
+    "chickpeas": "Cicer arietinum",
+    "crispy chickpeas": "Cicer arietinum",
+    "chana masala": "Cicer arietinum",
+    "kala chana": "Cicer arietinum",
+    "hummus": "Cicer arietinum",
+    "musabaha": "Cicer arietinum",
+    "black-eyed peas": "Vigna unguiculata",
+    "field peas": "Vigna unguiculata",
+    "crowder peas": "Vigna unguiculata",
+    "hoppin' john": "Vigna unguiculata",
+    "pigeon peas": "Cajanus cajan",
+    "adzuki beans": "Vigna angularis",
+    "red bean paste": "Vigna angularis",
+    "mung beans": "Vigna radiata",
+    "soybeans": "Glycine max",
+    "fava beans": "Vicia faba",
+    "ful medames": "Vicia faba",
+    "bissara": "Vicia faba",
+    "lupini beans": "Lupinus: its poison is alkaloids, soaked out",
+}
+# dishes of other classes that are made with dry Phaseolus beans
+WITH_BEANS = """
+cassoulet; gallo pinto; black bean soup; bean soup; white bean soup; navy bean soup; ham and bean soup; pasta e fagioli;
+fasolada; minestrone; ribollita; soupe au pistou; bean stew; cholent; moros y cristianos; rice and peas; chili;
+dal makhani; ash reshteh; ghormeh sabzi; abgoosht; black bean burgers; chili mac; taco soup; locro; bean dip;
+seven-layer dip
+"""
+
+
+def traits(dish: str) -> tuple[str, ...]:
+    return dishes()[dish].traits
+
+
+def listed(names: str) -> list[str]:
+    return [name.strip() for name in names.replace("\n", " ").split(";")]
+
+
+def beans() -> list[Dish]:
+    return [dish for dish in dishes().values() if dish.dish_class == "dried_bean"]
+
+
+@pytest.mark.parametrize("dish", beans(), ids=lambda dish: dish.name)
+def test_every_bean_is_known_for_what_it_is(dish):
+    assert (dish.name in LECTIN) != (dish.name in NO_LECTIN), "say in one of the tables what it is made of"
+    assert ("lectin" in dish.traits) == (dish.name in LECTIN), LECTIN.get(dish.name) or NO_LECTIN.get(dish.name)
+
+
+def test_dishes_with_beans_in_them():
+    beans = {dish.name for dish in dishes().values() if dish.dish_class != "dried_bean" and "lectin" in dish.traits}
+    assert beans == set(listed(WITH_BEANS))
+
+
+# Lentils, peas and fresh pods, by the same book, are none of it.
+@pytest.mark.parametrize("dish", listed("lentils; dal; split peas; green beans; edamame; falafel; succotash; tofu"))
+def test_other_pulses_and_fresh_pods(dish):
+    assert "lectin" not in traits(dish)
+
+
+# Substrings of names mislead: none of these is a bird.
+@pytest.mark.parametrize(
+    "dish",
+    listed("chicken fried steak; mock duck; duck eggs; goose eggs; lebkuchen; brotchen; hamantaschen; duck fat; "
+           "then thuk; flammkuchen; quail eggs; rabbit; frog legs; guinea pig"),
+)  # fmt: skip
+def test_no_bird(dish):
+    assert "poultry" not in traits(dish)
+
+
+@pytest.mark.parametrize(
+    "dish",
+    listed("karaage; coq au vin; doro wat; tandoori chicken; yakitori; squab; ostrich; turkey burgers; foie gras; "
+           "gizzards; samgyetang; chicken kiev; pastilla; peking duck; oyakodon; buffalo chicken dip"),
+)  # fmt: skip
+def test_a_bird_under_any_name(dish):
+    assert "poultry" in traits(dish)
+
+
+@pytest.mark.parametrize(
+    ("trait", "names"),
+    [
+        ("raw_egg", "hollandaise; bearnaise; chocolate mousse; tiramisu; eggnog; sabayon; carbonara; poached eggs"),
+        ("raw_fish", "ceviche; aguachile; tiradito; sushi; gravlax; lox; caviar"),
+        ("game", "venison steak; elk roast; wild boar; rabbit; pheasant; caribou"),
+        ("trichinella", "wild boar; boar ragu"),
+        ("ground", "hamburgers; bratwurst; kibbeh; cube steak; scotch eggs; shepherd's pie"),
+        ("stuffed", "stuffed peppers; chicken cordon bleu; beef rouladen; stuffing; cannelloni"),
+        ("pork", "carnitas; bacon; pork chops; char siu; bratwurst; tonkatsu"),
+        ("shellfish", "oysters; squid; shrimp etouffee; crab cakes; paella"),
+        ("fish", "salmon; cioppino; fish and chips; kedgeree; gefilte fish"),
+        ("cooked_starch", "white rice; sushi; spaghetti; congee; couscous; arroz con pollo"),
+        ("perishable", "quiche; cream puffs; garlic in oil; lasagna; baked potatoes; char siu bao; cheesecake bars"),
+        ("shelf_stable", "bread; chocolate chip cookies; strawberry jam; beef jerky; apple pie; canned tomatoes"),
+        ("cyanogenic", "cassava; bamboo shoots; lima beans; cassava leaves"),
+        ("wild_foraged", "morels; chanterelles; porcini"),
+        ("alcohol", "coq au vin; eggnog; rum cake; mulled wine"),
+        ("jerky", "beef jerky; biltong"),
+        ("dried", "beef jerky; dried apricots; kale chips; fruit leather"),
+        ("gratin", "scalloped potatoes; potatoes anna"),
+        ("stretched_curd", "mozzarella; burrata"),
+    ],
+)
+def test_what_cooks_know_of_a_dish(trait, names):
+    assert [name for name in listed(names) if trait not in traits(name)] == []
+
+
+@pytest.mark.parametrize(
+    ("trait", "names"),
+    [
+        ("perishable", "bread; honeycomb candy; beef jerky; ghee; apple pie; tortilla chips"),
+        ("shelf_stable", "quiche; custard pie; garlic in oil; quesadillas; sausage rolls; tres leches cake"),
+        ("gratin", "panna cotta; green bean casserole"),
+        ("dried", "dried beans; raisins"),
+        ("raw_egg", "hard-boiled eggs; custard; ice cream"),
+        ("dairy", "soy milk; haupia; sorbet"),
+    ],
+)
+def test_what_a_dish_is_not(trait, names):
+    assert [name for name in listed(names) if trait in traits(name)] == []
+
+
+def test_nothing_may_stand_out_and_may_not():
+    both = [d.name for d in dishes().values() if {"perishable", "shelf_stable"} <= set(d.traits)]
+    assert both == []
+
+
+def test_every_trait_is_used_and_every_class_has_some():
+    used = {trait for dish in dishes().values() for trait in dish.traits}
+    assert used == {row["id"] for row in read_toml("lexicon/traits.toml")["trait"]}
+    assert {c.id for c in classes().values() if not c.traits} == {"coffee", "tea", "wort", "general"}
+
+
+def test_a_dish_shares_the_traits_of_its_row_unless_it_has_its_own():
+    row = {
+        "name": "a",
+        "class": "tender_cut",
+        "methods": ["roast"],
+        "traits": ["pork"],
+        "cooks_like": ["b", {"name": "c", "traits": ["-whole_cut", "ground"]}],
+    }
+    assert [dish.traits for dish in in_row(row)] == [
+        ("whole_cut", "perishable", "pork"),
+        ("whole_cut", "perishable", "pork"),
+        ("perishable", "ground"),
+    ]
+
+
+def test_an_unknown_dish_has_its_class_traits():
+    assert "lectin" in traits_of("some bean nobody listed", "dried_bean")
+    assert traits_of("anything", "no such class") == ()
+    assert traits_of(None, None) == ()
+
+
+@pytest.mark.parametrize(
+    ("of", "changes", "said"),
+    [
+        (("perishable",), ("poltry",), 'did you mean "poultry"'),
+        (("perishable",), ("perishable",), "changes nothing"),
+        ((), ("-perishable",), "changes nothing"),
+        (("perishable",), ("shelf_stable",), "at once"),
+    ],
+)
+def test_the_validator_names_the_fault(of, changes, said):
+    assert [said in str(fault) for fault in trait_faults("f", "row", of, changes)] == [True]
+
+
+def test_the_validator_passes_what_is_right():
+    assert list(trait_faults("f", "row", ("perishable",), ("-perishable", "shelf_stable"))) == []
