@@ -6,6 +6,8 @@ named.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from rules.book import Part, rule
 from rules.case import Case
 from rules.model import Caution, Figure
@@ -68,17 +70,26 @@ def added_time(case: Case) -> Part | None:
     least, most = found[0].most_min, found[-1].most_min
     return Part(
         headline=_sentence(case, least, most),
-        figures=(
-            Figure("added_time", "Add for the elevation", most, "min", least, most),
-            band_figure(found[-1].usda),
-        ),
+        figures=(*_additions(found), band_figure(found[-1].usda)),
         steps=(
-            "Tell me the food, and the time that its tested recipe prints for 0–1,000 ft with the jar size, and I give "
-            "the time here. If it prints a column for your elevation, use that and add nothing.",
+            f"Tell me {'' if food.named else 'the food, and '}the time that its tested recipe prints for 0–1,000 ft "
+            "with the jar size, and I give the time here. If it prints a column for your elevation, use that and add "
+            "nothing.",
             *_steps(case, None),
         ),
         because=_why(case, found[-1]),
         sources=_sources(found[-1]),
+    )
+
+
+def _additions(found: list[times.Added]) -> tuple[Figure, ...]:
+    """What is added, a figure for each length of process that can be meant."""
+    most = Figure("added_time", "Add for the elevation", found[-1].most_min, "min")
+    if found[0].most_min == found[-1].most_min:
+        return (most,)
+    return (
+        replace(most, label="Add to a process of 20 min or more"),
+        Figure("added_time_short", "Add to a process of 15 min or less", found[0].most_min, "min"),
     )
 
 
@@ -94,15 +105,16 @@ def _kinds(case: Case) -> tuple[str, ...]:
 
 def _sentence(case: Case, least_min: float, most_min: float) -> str:
     named = food_of(case.request).named
-    recipe = f"your tested recipe for {called(case.request)}" if named else "it"
+    of = f" for {called(case.request)}" if named else ""
+    recipe = f"your tested recipe{of}" if named else "it"
     if most_min == 0:
         what = f"process for the time {recipe} prints for 0–1,000 ft; nothing is added"
     elif least_min == most_min:
         what = f"add {exact_duration(most_min)} to the time {recipe} prints for 0–1,000 ft"
     else:
         what = (
-            f"add {exact_duration(most_min)} to a tested process of 20 min or more, {exact_duration(least_min)} to one "
-            "of 15 min or less"
+            f"add {exact_duration(most_min)} to a tested process{of} of 20 min or more, {exact_duration(least_min)} to "
+            "one of 15 min or less"
         )
     if named:
         return f"At {case.place} {what}."
@@ -150,11 +162,10 @@ def _steps(case: Case, time_min: float | None) -> tuple[str, ...]:
 
 def _depth(time_min: float | None) -> str:
     """How deep the water must stand over the jars in a process of this length [min], or of one not known yet."""
-    two = f"where the process is over {exact_duration(DEEP_WATER_OVER_MIN)}"
+    either, deep = "1 to 2 in (2.5 to 5 cm) of water over the jars", f"over {exact_duration(DEEP_WATER_OVER_MIN)}"
     if time_min is None:
-        return f"1 to 2 in (2.5 to 5 cm) of water over the jars, 2 in (5 cm) {two}"
-    deep = time_min > DEEP_WATER_OVER_MIN
-    return f"2 in (5 cm) of water over the jars, as {two}" if deep else "1 to 2 in (2.5 to 5 cm) of water over the jars"
+        return f"{either}, 2 in (5 cm) where the process is {deep}"
+    return f"2 in (5 cm) of water over the jars, since it is {deep}" if time_min > DEEP_WATER_OVER_MIN else either
 
 
 @rule("preserve.water_over_jars", "from-memory", "usda-aib-539")

@@ -16,7 +16,7 @@ READ_OFF = ("barometer", "boil_test", "place", "assumed")
 
 @rule("preserve.tested_recipe", "usda-aib-539", "nchfp")
 def tested_recipe(case: Case) -> Part:
-    """What every answer about jars says: a tested recipe, and somebody to ask."""
+    """What every answer about jars says that is no refusal: a tested recipe, and somebody to ask."""
     text = (
         "Follow a current tested recipe to the letter, from the USDA guide, the National Center for Home Food "
         "Preservation or your extension office. This gives only what elevation changes."
@@ -115,7 +115,7 @@ ALONE: dict[str | None, tuple[Rule, ...]] = {
     "drying": (freeze_dry.drying,),
     "gel_point": (gel.gel_point, tested_recipe),
 }
-REFUSED: tuple[Rule, ...] = (refusals.refused, tested_recipe)
+REFUSED: tuple[Rule, ...] = (refusals.refused,)
 
 
 def rules_for(request: Request | None) -> tuple[Rule, ...]:
