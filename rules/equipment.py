@@ -49,8 +49,10 @@ def label(id: str) -> str:
 
 
 def method_of(request: Request) -> str | None:
-    """The method a request is about, also where its topic names it."""
-    return request.method or {"preserve": "preserve", "pressure": "pressure_cook"}.get(request.topic)
+    """The method a request is about, also where its topic names it; jars are canned, whatever pot is named for it."""
+    if request.topic == "preserve":
+        return "preserve"
+    return request.method or {"pressure": "pressure_cook"}.get(request.topic)
 
 
 @rule("equipment.note", "common-practice")

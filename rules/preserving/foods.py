@@ -1,57 +1,92 @@
-"""What may go into which canner: acid enough for boiling water, only under pressure, or not at all."""
+"""What may go into which canner: one row a known food, and whatever has no row is unknown."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cache
 
-from rules.dishes import kin
 from rules.tables import read_csv
 
 FOODS = "tables/canning_foods_usda-aib-539.csv"
-ACID = ("high_acid", "acidify", "pickle", "jam")
+ACID = ("high_acid", "acidify", "pickle", "jam", "ferment")
+# tested is a process of these kinds alone; the others are refused in every canner
+CANNED = (*ACID, "low_acid")
 
 
 @dataclass(frozen=True, slots=True)
 class Food:
-    """How a food is canned. kind: high_acid, acidify, pickle, jam, low_acid, untested or unknown.
+    """How a food is canned, by its own row.
 
-    instead: for a food that has no tested process, what to do with it
+    kind: as at the head of the table; unknown where a food has no row, unnamed where no food was named
+    water_min, half_gallon_min: the shortest time printed for boiling water, and for half-gallon jars in it [min]
+    pressure_min: the shortest and the longest printed for a pressure canner [min]; None where no process is known
+    demands: what the tested process asks of the food; instead: what to do where it is refused
+    sources: the row's source, and from-memory where nobody opened it
     """
 
     kind: str
+    water_min: float | None = None
+    pressure_min: tuple[float, float] | None = None
+    half_gallon_min: float | None = None
+    demands: str = ""
     instead: str = ""
+    sources: tuple[str, ...] = ()
 
     @property
     def acid(self) -> bool:
-        """Whether boiling water does."""
+        """Whether it is acid enough for boiling water."""
         return self.kind in ACID
 
+    @property
+    def named(self) -> bool:
+        """Whether a food was named at all, known or not."""
+        return self.kind != "unnamed"
+
+    @property
+    def paired(self) -> bool:
+        """Whether its pressure tables print pairs of time and pressure: tomatoes and their kin."""
+        return self.kind == "acidify" and self.pressure_min is not None
+
+
+UNKNOWN, UNNAMED = Food("unknown"), Food("unnamed")
+
 
 @cache
-def _foods() -> dict[str, Food]:
-    return {row["food"]: Food(row["kind"], row["instead"]) for row in read_csv(FOODS).rows}
+def foods() -> dict[str, Food]:
+    """Every row of the table: a dish of the lexicon, or `class:` and a dish class, which is only ever refused."""
+    return {row["food"]: _food(row) for row in read_csv(FOODS).rows}
 
 
-@cache
+def _food(row: dict[str, str]) -> Food:
+    memory = ("from-memory",) if row["basis"] == "from memory" else ()
+    pressure = (float(row["pressure_min"]), float(row["pressure_to_min"])) if row["pressure_min"] else None
+    return Food(
+        row["kind"],
+        _minutes(row["water_min"]),
+        pressure,
+        _minutes(row["half_gallon_min"]),
+        row["demands"],
+        row["instead"],
+        (row["source"], *memory),
+    )
+
+
+def _minutes(cell: str) -> float | None:
+    return float(cell) if cell else None
+
+
 def food(dish: str | None, dish_class: str | None) -> Food:
-    """How a dish is canned: by the longest words of its name that the table knows, else by its class.
+    """How a dish is canned: by its own row and no other; its class can only say what to do instead.
 
-    A dish that cooks like another is canned as that one unless the table knows its own name.
+    A dish is not canned as the one it cooks like: that one may be less thick, less fat or more acid.
 
     source: usda-aib-539
 
     >>> food("green beans", "tender_vegetable").kind, food("tomatoes", "tender_vegetable").kind
     ('low_acid', 'acidify')
-    >>> food(None, None).kind
-    'unknown'
+    >>> food("octopus", "cephalopod").kind, food(None, "fruit").kind, food(None, None).kind
+    ('unknown', 'unknown', 'unnamed')
     """
-    known = _foods()
-    if dish not in known:
-        dish = next(reversed(kin(dish)), None)
-    by_class = known.get(f"class:{dish_class}", Food("unknown"))
-    if by_class.kind in ("jam", "pickle") and dish not in known:
-        return by_class
-    padded = f" {dish or ''} "
-    named = [words for words in known if not words.startswith("class:") and f" {words} " in padded]
-    return known[max(named, key=len)] if named else by_class
+    if dish is None and dish_class is None:
+        return UNNAMED
+    return foods().get(dish or "") or foods().get(f"class:{dish_class}") or UNKNOWN

@@ -5,7 +5,8 @@ from __future__ import annotations
 from rules.book import Part, rule
 from rules.case import Case, celsius
 from rules.errors import within
-from rules.model import Caution, Figure, Request
+from rules.model import Caution, Figure
+from rules.preserving.gate import is_drying
 from rules.say import FT_PER_M, duration, duration_span, round_to, to_c
 
 BLANCH_FROM_FT, BLANCH_MORE_MIN = 5000, 1.0
@@ -53,15 +54,6 @@ def blanching(case: Case) -> Part | None:
         because=f"Blanching stops enzymes, and water boils at {case.say.temp(case.here.boiling_c)} here. Printed rules "
         "differ: a minute more from 5,000 ft up, or half a minute for each 1,000 ft above 2,000 ft.",
     )
-
-
-def is_drying(request: Request) -> bool:
-    """Whether a question is about drying: it says so, or the food is a dried one.
-
-    >>> is_drying(Request(topic="preserve", dish="beef jerky")), is_drying(Request(topic="preserve", dish="peaches"))
-    (True, False)
-    """
-    return request.subject == "drying" or (request.subject is None and "jerky" in (request.dish or ""))
 
 
 @rule("preserve.drying", "common-practice", "from-memory")

@@ -1,4 +1,7 @@
-"""Pressure canning: the time stays, the pressure goes up with the elevation."""
+"""Pressure canning: the time stays, the pressure goes up with the elevation.
+
+The gate (rules/preserving/gate.py) has let the question in: the food has a tested pressure process, or none was named.
+"""
 
 from __future__ import annotations
 
@@ -8,22 +11,16 @@ from rules.book import Part, rule
 from rules.case import Case
 from rules.methods.pressure_cook import inside_c
 from rules.model import Caution, Figure
-from rules.preserving.bands import CEILING_FT, Band, bands, in_band, whole_feet
+from rules.preserving import times
+from rules.preserving.bands import Band, bands, in_band, whole_feet
 from rules.preserving.boiling_water import band_figure
-from rules.preserving.times import stated_min
-from rules.preserving.vessel import PRESSURE, food_of, gauge, named, vessel
+from rules.preserving.vessel import PRESSURE, called, food_of, gauge, named, vessel
 from rules.say import PSI_PER_PA, number
 
 TABLE = "canning_pressure_usda-aib-539"
 USDA_DIAL_TO_FT = 8000
 BOTULISM_C = 115.56
 ROUNDING_PSI = 0.05
-STOP_HIGHER = Caution(
-    "stop",
-    f"No printed canning table goes above {CEILING_FT:,} ft, where 15 psi no longer reaches 240 °F (116 °C). Freeze or "
-    "dry it, or ask your extension office.",
-    ("usda-aib-539", "extension-canning-8000"),
-)
 
 
 @cache
@@ -43,8 +40,10 @@ def canner_psi(gauge: str, food: str, elevation_m: float) -> Band | None:
     return in_band(_bands(gauge, food), whole_feet(elevation_m))
 
 
-def _food(case: Case) -> str:
-    return "high_acid" if food_of(case.request).acid else "low_acid"
+def _table(case: Case) -> str:
+    """Which table the food is read in; tomatoes in the higher one, which is right for either time of their pairs."""
+    food = food_of(case.request)
+    return "high_acid" if food.acid and not food.paired else "low_acid"
 
 
 @rule("preserve.pressure", "usda-aib-539", "iapws-r7-97")
@@ -52,14 +51,10 @@ def pressure(case: Case) -> Part | None:
     """The gauge pressure here, dial and weighted, and the check of a pressure the cook named."""
     if vessel(case.request) != PRESSURE:
         return None
-    found = {kind: canner_psi(kind, _food(case), case.here.elevation_m) for kind in ("dial", "weighted")}
+    found = {kind: canner_psi(kind, _table(case), case.here.elevation_m) for kind in ("dial", "weighted")}
     known = {kind: band for kind, band in found.items() if band}
     if not known:
-        return Part(
-            headline=f"I have no canner pressure for {number(whole_feet(case.here.elevation_m))} ft: no printed table "
-            f"goes above {CEILING_FT:,} ft.",
-            cautions=(STOP_HIGHER,),
-        )
+        return None
     return Part(
         headline=_headline(case, known),
         figures=(
@@ -71,35 +66,51 @@ def pressure(case: Case) -> Part | None:
             "Process for the time in the tested recipe: it is the same at every elevation. Only the pressure changes.",
             "Let steam pour out of the vent for 10 min before you close it, and start the clock at pressure.",
             "If the pressure falls under the mark, bring it back and start the time again from nothing.",
-            *_tomatoes(case),
+            *_pairs(case),
         ),
         because=_why(case, known),
-        cautions=(*_dial_beyond_usda(case, known), *_dial_check(case)),
+        cautions=(*_left_out(case), *_dial_beyond_usda(case, known), *_dial_check(case)),
         sources=tuple(dict.fromkeys((*(band.source for band in known.values()), "iapws-r7-97"))),
     )
 
 
-def _said(case: Case, kind: str, band: Band) -> str:
-    psi = case.say.gauge(band.value / PSI_PER_PA)
-    return f"{psi} on a dial gauge" if kind == "dial" else f"the {psi} weight on a weighted gauge"
+def _said(case: Case, kind: str, psi: float) -> str:
+    shown = case.say.gauge(psi / PSI_PER_PA)
+    return f"{shown} on a dial gauge" if kind == "dial" else f"the {shown} weight on a weighted gauge"
 
 
 def _headline(case: Case, known: dict[str, Band]) -> str:
-    kind = gauge(case.request)
+    kind, food = gauge(case.request), food_of(case.request)
     asked = {kind: known[kind]} if kind in known else known
-    wanted = " or ".join(_said(case, of, band) for of, band in asked.items())
-    if case.request.gauge_pa is None:
-        none = f"No table gives a {kind} gauge pressure here. " if kind and kind not in known else ""
-        what = f"pressure-can {case.request.dish}" if case.request.dish else "pressure-can"
-        never = "Never in boiling water, only under pressure: " if _way_unsaid(case) else ""
-        at = f"at {case.place}" if never else f"At {case.place}"
-        return f"{none}{never}{at} {what} at {wanted}; the process time does not change."
-    psi, said = case.request.gauge_pa * PSI_PER_PA + ROUNDING_PSI, case.say.gauge(case.request.gauge_pa)
+    wanted = " or ".join(_said(case, of, band.value) for of, band in asked.items())
+    if case.request.gauge_pa is not None:
+        return _judged(case, asked, wanted)
+    none = f"No table gives a {kind} gauge pressure here. " if kind and kind not in known else ""
+    if not food.named:
+        return (
+            f"{none}Only if you have a tested recipe for a pressure canner: at {case.place} low-acid food takes "
+            f"{wanted}."
+        )
+    never = "Never in boiling water, only under pressure: " if _way_unsaid(case) else ""
+    at = f"at {case.place}" if never else f"At {case.place}"
+    time = (
+        "take the time from a tested recipe for a pressure canner"
+        if _is_left_out(case)
+        else "the process time does not change"
+    )
+    return f"{none}{never}{at} pressure-can {called(case.request)} at {wanted}; {time}."
+
+
+def _judged(case: Case, asked: dict[str, Band], wanted: str) -> str:
+    """Whether the pressure the cook named is enough."""
+    psi = (case.request.gauge_pa or 0.0) * PSI_PER_PA + ROUNDING_PSI
     needed = [band.value for band in asked.values()]
     verdict = (
         "is too low" if psi < min(needed) else "is enough" if psi >= max(needed) else "is enough on a dial gauge only"
     )
-    return f"{said} {verdict} at {case.place}: it takes {wanted}."
+    food = food_of(case.request)
+    takes = "it takes" if food.named else "by a tested recipe low-acid food takes"
+    return f"{case.say.gauge(case.request.gauge_pa or 0.0)} {verdict} at {case.place}: {takes} {wanted}."
 
 
 def _way_unsaid(case: Case) -> bool:
@@ -108,20 +119,39 @@ def _way_unsaid(case: Case) -> bool:
 
 
 def _figure(case: Case, kind: str, band: Band) -> Figure:
-    sea = canner_psi(kind, _food(case), 0.0)
+    sea = canner_psi(kind, _table(case), 0.0)
     label = "Dial gauge" if kind == "dial" else "Weighted gauge"
     return Figure(f"{kind}_gauge", label, band.value, "psi", sea_level=sea.value if sea else None)
 
 
 def _time(case: Case) -> tuple[Figure, ...]:
-    time = stated_min(case.request)
+    """The cook's own time, where it was read for a pressure canner and is one that is printed for the food."""
+    time = times.base_min(case.request)
     return (Figure("process_time", "Process time, unchanged", time, "min", sea_level=time),) if time else ()
+
+
+def _is_left_out(case: Case) -> bool:
+    return times.given(case.request) and times.base_min(case.request) is None
+
+
+def _left_out(case: Case) -> tuple[Caution, ...]:
+    """That a time was left out, without saying it again."""
+    if not _is_left_out(case):
+        return ()
+    if not food_of(case.request).named:
+        why = "name the food, since each has its own"
+    elif times.named_pressure(case.request):
+        why = f"it is none that is printed for {called(case.request)} in a pressure canner"
+    else:
+        why = "nothing says that it was read for a pressure canner"
+    text = f"The time you gave is left out: {why}. A time for boiling water is never carried into a pressure canner."
+    return (Caution("warn", text, ("usda-aib-539",)),)
 
 
 def _why(case: Case, known: dict[str, Band]) -> str:
     printed = "; ".join(f"{kind} gauge {number(band.value)} psi for {band.words}" for kind, band in known.items())
     text = f"As printed: {printed}."
-    if _food(case) == "high_acid":
+    if _table(case) == "high_acid":
         return f"{text} Acid food in a pressure canner needs less pressure than vegetables and meat."
     psi = max(known.values(), key=lambda band: band.value).value
     here_c = inside_c(case.here, psi / PSI_PER_PA)
@@ -132,12 +162,15 @@ def _why(case: Case, known: dict[str, Band]) -> str:
     )
 
 
-def _tomatoes(case: Case) -> tuple[str, ...]:
-    if "tomato" not in (case.request.dish or ""):
+def _pairs(case: Case) -> tuple[str, ...]:
+    """Tomatoes and their kin: a longer time goes with a lower pressure, and the two columns may not be crossed."""
+    if not food_of(case.request).paired:
         return ()
+    lower = {kind: canner_psi(kind, "high_acid", case.here.elevation_m) for kind in ("dial", "weighted")}
+    here = " or ".join(_said(case, kind, band.value) for kind, band in lower.items() if band)
     return (
-        "Tomato tables print pairs of time and pressure; take one pair whole. Whole tomatoes in water, weighted "
-        "gauge: 15 min at 5 psi up to 1,000 ft, at 10 psi above; 10 min at 10 psi up to 1,000 ft, at 15 psi above.",
+        "The tables print pairs of time and pressure; take one pair whole. The pressure above is right for every pair. "
+        f"Only a time printed beside 6 psi (dial) or 5 psi (weight) may go at {here}.",
     )
 
 
@@ -161,50 +194,11 @@ def _dial_check(case: Case) -> tuple[Caution, ...]:
 
 @rule("preserve.low_acid", "usda-aib-539")
 def low_acid(case: Case) -> Part | None:
-    """Low-acid food in boiling water or open steam: stop, and the right way."""
-    food, way = food_of(case.request), vessel(case.request)
-    if food.kind != "low_acid":
-        return None
-    what = case.request.dish or "vegetables, meat, fish and beans"
-    boil = case.say.temp(case.here.boiling_c)
-    at_all = f"{case.say.temp(case.sea.boiling_c)} at sea level"
-    if case.request.elevation_m is not None and case.here.boiling_c < case.sea.boiling_c - 0.1:
-        at_all = f"{boil} at {case.place}, and {at_all.replace(' at', ' even at')}"
-    heat = case.say.temp(BOTULISM_C)
-    text = (
-        f"Never can {what} in boiling water or open steam, at any elevation and for any length of time: it is low in "
-        "acid, and botulism spores live through the boil."
-    )
-    if way == PRESSURE:
-        return Part(cautions=(Caution("stop", text, ("usda-aib-539",)),))
-    return Part(
-        headline=f"No. Do not can {what} in a {'boiling-water' if way != 'steam' else 'steam'} canner. It is low in "
-        "acid and needs a pressure canner.",
-        because=f"Spores of botulism die at {heat}. Boiling water gives {at_all}; only pressure goes higher.",
-        steps=(
-            f"Use a pressure canner with a tested recipe for this food and jar{_right_way(case)}; or freeze it; or "
-            "pickle it by a tested recipe.",
-        ),
-        cautions=(Caution("stop", text, ("usda-aib-539",)),),
-    )
-
-
-def _right_way(case: Case) -> str:
-    """The pressures of the right way, where the elevation is known and a table reaches it."""
-    if case.request.elevation_m is None:
-        return ""
-    found = {kind: canner_psi(kind, "low_acid", case.here.elevation_m) for kind in ("dial", "weighted")}
-    wanted = " or ".join(_said(case, kind, band) for kind, band in found.items() if band)
-    return f", here {wanted}" if wanted else ", if one reaches so high"
-
-
-@rule("preserve.soup", "usda-aib-539")
-def soup(case: Case) -> Part | None:
-    """Soups and stews: what may not be in the jar."""
-    if case.dish_class not in ("soup", "mixed_stew") and "soup" not in (case.request.dish or ""):
+    """Low-acid food under pressure: that it never goes into boiling water or open steam."""
+    if food_of(case.request).kind != "low_acid":
         return None
     text = (
-        "No noodles, pasta, rice, flour, cream or milk in the jar, and dried beans and peas fully rehydrated first: "
-        "they keep the heat out. Thicken it when you serve it."
+        f"Never can {called(case.request)} in boiling water or open steam, at any elevation and for any length of "
+        "time: it is low in acid, and botulism spores live through the boil."
     )
-    return Part(cautions=(Caution("warn", text, ("usda-aib-539",)),))
+    return Part(cautions=(Caution("stop", text, ("usda-aib-539",)),))

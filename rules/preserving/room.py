@@ -7,7 +7,8 @@ from rules.case import Case
 from rules.model import Caution, Figure, Request
 from rules.preserving import boiling_water, freeze_dry, gel, pressure, refusals, times
 from rules.preserving.bands import near_edge, ten_minutes_and_more, whole_feet
-from rules.preserving.vessel import PRESSURE, food_of, vessel
+from rules.preserving.gate import is_drying, refusal
+from rules.preserving.vessel import PRESSURE, called, food_of, vessel
 from rules.say import exact_duration, number
 
 READ_OFF = ("barometer", "boil_test", "place", "assumed")
@@ -15,7 +16,7 @@ READ_OFF = ("barometer", "boil_test", "place", "assumed")
 
 @rule("preserve.tested_recipe", "usda-aib-539", "nchfp")
 def tested_recipe(case: Case) -> Part:
-    """What every answer about jars says: a tested recipe, and somebody to ask."""
+    """What every answer about jars says that is no refusal: a tested recipe, and somebody to ask."""
     text = (
         "Follow a current tested recipe to the letter, from the USDA guide, the National Center for Home Food "
         "Preservation or your extension office. This gives only what elevation changes."
@@ -38,16 +39,33 @@ def which_band(case: Case) -> Part | None:
     return Part(cautions=(Caution("warn", text, ("usda-aib-539",)),))
 
 
-@rule("preserve.unknown_food", "usda-aib-539")
-def unknown_food(case: Case) -> Part | None:
-    """A food the tables do not know: for which foods boiling water does, and for which it never does."""
-    if food_of(case.request).kind != "unknown" or vessel(case.request) == PRESSURE:
+@rule("preserve.unnamed_food", "usda-aib-539")
+def unnamed_food(case: Case) -> Part | None:
+    """No food was named: for which foods boiling water does, and for which it never does."""
+    if food_of(case.request).named or vessel(case.request) == PRESSURE:
         return None
     text = (
-        "Boiling water is for acid food only: fruit, jam, pickles, tomatoes with acid. Vegetables, meat, fish, beans, "
-        "soup and stock go in a pressure canner, at every elevation."
+        "Boiling water is for acid food only: most fruit, jam, pickles, tomatoes with acid. Vegetables, meat, fish, "
+        "beans, soup and stock go in a pressure canner, at every elevation."
     )
     return Part(cautions=(Caution("stop", text, ("usda-aib-539",)),))
+
+
+@rule("preserve.demands", "usda-aib-539")
+def demands(case: Case) -> Part | None:
+    """What the tested process asks of the food, before it goes into the jar."""
+    asked = food_of(case.request).demands
+    return Part(steps=(asked,)) if asked else None
+
+
+@rule("preserve.tested_food", "usda-aib-539")
+def tested_food(case: Case) -> Part | None:
+    """Where it stands that the food has a tested process in this canner."""
+    food = food_of(case.request)
+    if not food.named:
+        return None
+    way = "a pressure canner" if vessel(case.request) == PRESSURE else "boiling water"
+    return Part(because=f"A tested process for {called(case.request)} is printed for {way}.", sources=food.sources)
 
 
 @rule("preserve.jar_sterilising", "usda-aib-539")
@@ -71,52 +89,46 @@ def jar_sterilising(case: Case) -> Part | None:
 
 EVERY: tuple[Rule, ...] = (
     refusals.refused,
-    refusals.untested,
     jar_sterilising,
     freeze_dry.blanching,
     freeze_dry.drying,
-    pressure.low_acid,
+    demands,
     boiling_water.process_time,
     gel.gel_point,
     boiling_water.added_time,
     pressure.pressure,
+    pressure.low_acid,
     boiling_water.acid,
     boiling_water.acid_by_recipe,
+    boiling_water.acid_by_fermenting,
     boiling_water.steam,
-    pressure.soup,
-    unknown_food,
+    boiling_water.water_over_jars,
+    tested_food,
+    unnamed_food,
     which_band,
     tested_recipe,
 )
-
-
+JAM_SETS: tuple[Rule, ...] = (gel.gel_point, boiling_water.added_time, tested_recipe)
 ALONE: dict[str | None, tuple[Rule, ...]] = {
     "jar_sterilising": (jar_sterilising, which_band, tested_recipe),
     "blanching": (freeze_dry.blanching,),
     "drying": (freeze_dry.drying,),
-    "gel_point": (gel.gel_point, boiling_water.added_time, tested_recipe),
+    "gel_point": (gel.gel_point, tested_recipe),
 }
+REFUSED: tuple[Rule, ...] = (refusals.refused,)
 
 
 def rules_for(request: Request | None) -> tuple[Rule, ...]:
     """The rules that may speak: a refusal, or a subject that is not about a process, stands alone."""
     if request is None:
         return EVERY
-    if request.subject in refusals.REFUSED:
-        return refusals.refused, tested_recipe
-    if request.subject in ALONE:
-        return ALONE[request.subject]
-    if freeze_dry.is_drying(request):
-        return ALONE["drying"]
-    if food_of(request).kind == "untested":
-        return refusals.untested, tested_recipe
-    return EVERY
+    if refusal(request):
+        return REFUSED
+    if request.subject == "gel_point" and food_of(request).kind == "jam":
+        return JAM_SETS
+    return ALONE["drying"] if is_drying(request) else ALONE.get(request.subject, EVERY)
 
 
 def needs(request: Request) -> tuple[str, ...]:
     """The elevation, except for what is refused at every elevation."""
-    if request.subject in ALONE:
-        return ("elevation",)
-    food = food_of(request)
-    never = request.subject in refusals.REFUSED or food.kind == "untested"
-    return () if never or (food.kind == "low_acid" and vessel(request) != PRESSURE) else ("elevation",)
+    return () if refusal(request) else ("elevation",)

@@ -2,18 +2,20 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+import math
+from dataclasses import dataclass, replace
 from functools import cache
 
-from rules.errors import within
 from rules.model import Request
 from rules.preserving.bands import Band, bands, in_band, whole_feet
+from rules.preserving.vessel import PRESSURE, food_of, has_canner, in_half_gallons, named, vessel
 
 USDA, USU = "canning_time_usda-aib-539", "canning_time_usu-canning-bands"
 SHORT, LONG = "short", "long"
 SHORT_TO_MIN = 15.0
 # every process time that was ever tested lies well within these
 SHORTEST_MIN, LONGEST_MIN = 5.0, 180.0
+NO_TIME = (math.inf, -math.inf)
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,15 +71,52 @@ def kind_of(base_min: float) -> str:
     return SHORT if base_min <= SHORT_TO_MIN else LONG
 
 
-def stated_min(request: Request) -> float | None:
-    """The process time that the cook read in a recipe [min], the longer end of a range; None where none was given.
+def given(request: Request) -> bool:
+    """Whether the cook named a time."""
+    return request.time_min is not None
 
-    raises: OutOfRange for a time that no tested process has
+
+def base_min(request: Request) -> float | None:
+    """The process time that the cook read for the canner that is asked for [min], the longer end of a range.
+
+    None where no time was given, or one that no table prints for the food, the jar and the canner at the elevation it
+    was read for: it was read for another canner, or wrongly. Under pressure the canner must have been named.
+
+    source: usda-aib-539, by the shortest and longest times in data/tables/canning_foods_usda-aib-539.csv
     """
     if request.time_min is None:
         return None
-    hint = "Read the process time in a tested recipe, in the column for 0–1,000 ft."
-    return within("process time", request.time_high_min or request.time_min, SHORTEST_MIN, LONGEST_MIN, "min", hint)
+    time = request.time_high_min or request.time_min
+    low, high = _under_pressure(request) if vessel(request) == PRESSURE else _in_water(request)
+    return time if low <= time <= high else None
+
+
+def _under_pressure(request: Request) -> tuple[float, float]:
+    """The shortest and longest time that can be right in a pressure canner [min]; an empty span where none can."""
+    return food_of(request).pressure_min or NO_TIME if named_pressure(request) else NO_TIME
+
+
+def named_pressure(request: Request) -> bool:
+    """Whether the cook told that the canner is one under pressure: named it, its gauge, or owns one."""
+    return named(request) == PRESSURE or has_canner(request)
+
+
+def _in_water(request: Request) -> tuple[float, float]:
+    """The same for boiling water and open steam, at the elevation the recipe was read for."""
+    food = food_of(request)
+    least = (food.half_gallon_min if in_half_gallons(request) else food.water_min) or SHORTEST_MIN
+    there = added(kind_of(least), request.from_elevation_m or 0.0)
+    return least + (there.least_min if there else 0.0), LONGEST_MIN
+
+
+def longest_min(request: Request) -> float | None:
+    """How long the process of a request is here [min], the shortest that is printed where no time was given.
+
+    None where neither time nor food is known, and above every table.
+    """
+    least = base_min(request) or food_of(request).water_min
+    found = process(replace(request, time_min=least, time_high_min=None)) if least is not None else None
+    return found.most_min if found else None
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,21 +130,22 @@ class Process:
 
 
 def process(request: Request) -> Process | None:
-    """The process time at the kitchen of a request, from the time its tested recipe prints; None above every table.
+    """The process time in water at the kitchen of a request, from the time that its tested recipe prints.
 
-    A recipe that was read for a higher band keeps its time: a process is never shortened here.
+    A recipe that was read for a higher band keeps its time: a process is never shortened here. One that is said to be
+    for a place above every table is taken for one of the lowest band.
 
-    raises: OutOfRange for a time that no tested process has; ValueError where no time was given
+    returns: None above every table, and where the cook gave no time that can be right
     """
-    base = stated_min(request)
+    base = base_min(request)
     if base is None:
-        raise ValueError("give the process time that the tested recipe prints")
+        return None
     here_m, there_m = request.elevation_m or 0.0, request.from_elevation_m or 0.0
     kind = _kind_at(base, there_m)
     here, there = added(kind, here_m), added(kind, there_m)
     if here is None:
         return None
-    already = there.least_min if there else here.most_min
+    already = there.least_min if there else 0.0
     return Process(base, base + max(0.0, here.least_min - already), base + max(0.0, here.most_min - already), here)
 
 

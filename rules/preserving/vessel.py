@@ -1,11 +1,12 @@
-"""Which canner a question is about."""
+"""Which food, which canner and which jar a question is about."""
 
 from __future__ import annotations
 
 from rules.model import Request
-from rules.preserving.foods import Food, food
+from rules.preserving.foods import UNKNOWN, UNNAMED, Food, food
 
 BOILING_WATER, STEAM, PRESSURE = "boiling_water", "steam", "pressure"
+CALLED = {BOILING_WATER: "a boiling-water canner", STEAM: "a steam canner", PRESSURE: "a pressure canner"}
 BY_SUBJECT = {
     "boiling_water_canning": BOILING_WATER,
     "steam_canning": STEAM,
@@ -15,18 +16,35 @@ BY_SUBJECT = {
 }
 CANNERS = ("dial_gauge_canner", "weighted_gauge_canner", "pressure_canner")
 GAUGES = ("dial_gauge", "weighted_gauge")
+HALF_GALLON = "half_gallon_jars"
 
 
 def food_of(request: Request) -> Food:
-    """The food of a request, as the canning tables know it."""
-    return food(request.dish, request.dish_class)
+    """The food of a request as the canning table knows it: unknown if it was named and has no row."""
+    known = food(request.dish, request.dish_class)
+    return UNKNOWN if known is UNNAMED and strange(request) else known
+
+
+def strange(request: Request) -> str | None:
+    """A food that the cook named and the lexicon does not have, in the cook's words; None where there is none."""
+    return next((u.text for u in request.unused if u.kind == "dish"), None)
+
+
+def called(request: Request) -> str:
+    """What to call the food of a request in a sentence about canning it: peaches, not canned peaches."""
+    return (request.dish or strange(request) or "that food").removeprefix("canned ")
 
 
 def named(request: Request) -> str | None:
     """The canner that the cook named, by its name or by a gauge; None where nothing tells."""
     if request.subject in BY_SUBJECT:
         return BY_SUBJECT[request.subject]
-    return PRESSURE if request.gauge_pa is not None or "pressure" in (request.topic, request.method) else None
+    return PRESSURE if request.gauge_pa is not None else None
+
+
+def has_canner(request: Request) -> bool:
+    """Whether the cook names or owns a pressure canner."""
+    return bool(set(CANNERS) & set(request.equipment))
 
 
 def vessel(request: Request) -> str:
@@ -34,9 +52,20 @@ def vessel(request: Request) -> str:
     food = food_of(request)
     if chosen := named(request):
         return chosen
-    if food.kind == "low_acid" or (food.kind == "unknown" and set(CANNERS) & set(request.equipment)):
+    if food.kind == "low_acid" or (not food.named and has_canner(request)):
         return PRESSURE
     return STEAM if "steam_canner" in request.equipment else BOILING_WATER
+
+
+def in_cooker(request: Request) -> bool:
+    """Whether jars are to go into a pressure cooker, which is no canner."""
+    return request.method == "pressure_cook" and request.subject not in BY_SUBJECT and not has_canner(request)
+
+
+def in_half_gallons(request: Request) -> bool:
+    """Whether the jars hold half a gallon."""
+    amount = request.quantity
+    return request.subject == HALF_GALLON or (amount is not None and amount.unit == "gal" and amount.value == 0.5)
 
 
 def gauge(request: Request) -> str | None:

@@ -89,11 +89,11 @@ def test_a_slow_cooker_cannot_hold_200_f_high_up(elevation_m, out_of_reach):
     ],
 )
 def test_a_canner_is_told_by_its_own_gauge(owned, subject, gauge):
-    asked = Request(topic="preserve", dish_class="stock", elevation_m=2133.6, equipment=owned, subject=subject)
+    asked = Request(topic="preserve", dish="stock", elevation_m=2133.6, equipment=owned, subject=subject)
     assert gauge in answer(asked).headline
     assert ("14 psi" in answer(asked).headline) == (gauge == "14 psi")
 
 
 def test_a_steam_canner_is_taken_for_acid_food():
-    asked = Request(topic="preserve", dish_class="fruit", elevation_m=2000, time_min=20, equipment=("steam_canner",))
+    asked = Request(topic="preserve", dish="peaches", elevation_m=2000, time_min=20, equipment=("steam_canner",))
     assert "open steam" in answer(asked).headline
