@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache
 from itertools import pairwise
@@ -11,6 +11,7 @@ from typing import Any
 
 from assistant.recipes.lines import words
 from rules import tables
+from rules.phrases import any_phrase, pattern
 
 ROLES = "lexicon/recipe_roles.toml"
 _FLAGS = re.IGNORECASE
@@ -18,7 +19,6 @@ _SENTENCE = re.compile(r"(?<=[.;!?])\s+|\n+")
 _UNTIL = re.compile(
     r"\b(?:until|till|when|once)\b|\bto\s+(?:an?\s+|the\s+)?(?:internal|minimum|core|safe|final|finished)\b", _FLAGS
 )
-_BETWEEN = r"(?:\s+[\w'’-]+){0,4}\s+"
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,21 +53,10 @@ def clause_words(name: str) -> tuple[str, ...]:
     return tuple(tables.read_toml(ROLES)["clause"][name])
 
 
-def any_phrase(phrases: Iterable[str]) -> str:
-    """A regular expression for any of these phrases, longest first; `*` stands for up to four words.
-
-    >>> bool(re.fullmatch(any_phrase(["keep * warm"]), "keep the cakes warm"))
-    True
-    """
-    listed = sorted(phrases, key=len, reverse=True)
-    told = (re.escape(p).replace(r"\ \*\ ", _BETWEEN).replace(r"\ ", r"\s+") for p in listed)
-    return "(?:" + "|".join(told) + r")(?!\w)"
-
-
 @cache
 def _patterns(kind: str) -> tuple[tuple[int, str, re.Pattern[str]], ...]:
     return tuple(
-        (index, row["id"], re.compile(rf"(?<![\w-]){any_phrase(row['words'])}", _FLAGS))
+        (index, row["id"], pattern(tuple(row["words"])))
         for index, row in enumerate(rows(kind))
         if row.get("words")
     )
@@ -78,8 +67,8 @@ def words_in(kind: str, text: str, start: int = 0, end: int | None = None) -> li
     stop = len(text) if end is None else end
     found = [
         Word(what, m.start(), m.end(), index)
-        for index, what, pattern in _patterns(kind)
-        for m in pattern.finditer(text, start, stop)
+        for index, what, phrases in _patterns(kind)
+        for m in phrases.finditer(text, start, stop)
     ]
     return outermost(found)
 

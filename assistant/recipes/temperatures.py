@@ -13,14 +13,15 @@ from functools import cache
 from itertools import chain
 from typing import Any, Literal, cast
 
-from assistant.recipes.clauses import Span, any_phrase, clause, clause_words, rows, sentences, waiting, words_in
+from assistant.recipes.clauses import Span, clause, clause_words, rows, sentences, waiting, words_in
 from assistant.recipes.numbers import NUMBER, RANGE_SIGN, number
 from assistant.recipes.times import TERSE, in_use, last_named
+from rules.phrases import any_phrase
 from rules.recipe import TempMark, TempOf
 from rules.say import to_c
 
 Unit = Literal["degF", "degC"]
-FOOD, OVEN, FAT, SUGAR, WATER, OTHER = "food", "oven", "fat", "sugar", "water", "other"
+FOOD, OVEN, FAT, SUGAR, WATER, HOLD, OTHER = "food", "oven", "fat", "sugar", "water", "hold", "other"
 # What is warmed to a figure and stays at it.
 WARMED = ("proof", "water", "other")
 # Water that is made to boil or simmer is about so hot [degC]; cooler liquids are warmed, and stay as they are.
@@ -42,9 +43,10 @@ _TEMP_UNIT = (
 _LOW = rf"(?<![\d/.,])(?P<low>{NUMBER})"
 _LOW_UNIT = rf"\s?{_SIGN}?\s?(?:f|c|fahrenheit|celsius|℉|℃)?"
 _EXPLICIT = re.compile(rf"{_LOW}(?:{_LOW_UNIT}{RANGE_SIGN}(?P<high>{NUMBER}))?{_TEMP_UNIT}", _FLAGS)
+_SINGLE = re.compile(rf"{_LOW}(?P<high>(?!))?{_TEMP_UNIT}", _FLAGS)
 _BETWEEN = re.compile(rf"\bbetween\s+{_LOW}{_LOW_UNIT}\s+and\s+(?P<high>{NUMBER}){_TEMP_UNIT}", _FLAGS)
 _BARE = re.compile(
-    r"\b(?:at|to|of|above|below|over|under|reaches|reach|registers|register|reads|read|hits|past|until|oven:?|preheat)\s+"
+    r"\b(?:at|to|of|above|below|over|under|reaches|reach|registers|register|reads|read|hits|is|are|past|until|oven:?|preheat)\s+"
     r"(?:about\s+|around\s+|a\s+steady\s+|at\s+least\s+)?"
     rf"(?P<low>\d{{2,3}})(?:{RANGE_SIGN}(?P<high>\d{{2,3}}))?(?![\d/.,]*\d)"
     r"(?=\s*(?:$|[.,;:)]|(?:for|until|about|on|with|and|or|if|before|then|in|inside|internal|while|so|over|without|to\s+a)\b|\d))",
@@ -131,7 +133,7 @@ def _role(what: str) -> _Role:
 
 @cache
 def _clause_word(name: str, tail: str) -> re.Pattern[str]:
-    return re.compile(rf"(?<![\w-]){any_phrase(clause_words(name))}{tail}", _FLAGS)
+    return re.compile(rf"{any_phrase(clause_words(name))}{tail}", _FLAGS)
 
 
 def says(name: str, text: str) -> bool:
@@ -146,7 +148,7 @@ def temperatures(text: str, habits: Habits, apparatus: str = "") -> Iterator[Tem
     """
     spans = list(sentences(text))
     in_use_at = _in_use(text, spans, apparatus)
-    every = chain.from_iterable(pattern.finditer(text) for pattern in (_BETWEEN, _EXPLICIT, _BARE, TERSE))
+    every = chain(_explicit(text), *(pattern.finditer(text) for pattern in (_BETWEEN, _BARE, TERSE)))
     found = sorted(every, key=lambda m: (m.start("low"), -m.end()))
     habits = replace(habits, metric=habits.metric or _speaks_celsius(text, spans, found, habits))
     reached = -1
@@ -162,6 +164,15 @@ def temperatures(text: str, habits: Habits, apparatus: str = "") -> Iterator[Tem
             continue
         reached = mark.end
         yield mark
+
+
+def _explicit(text: str) -> Iterator[re.Match[str]]:
+    """The figures with a unit or a degree sign; what falls is no range ("at 375 °F to 165 °F inside")."""
+    for match in _EXPLICIT.finditer(text):
+        if match["high"] and number(match["high"]) < number(match["low"]):
+            yield from _SINGLE.finditer(text, match.start(), match.end())
+        else:
+            yield match
 
 
 def _in_use(text: str, spans: list[Span], apparatus: str) -> dict[Span, str]:
@@ -208,7 +219,7 @@ def _oven_named(text: str, sentence: Span, match: re.Match[str]) -> bool:
 def _mark(match: re.Match[str], place: _Place, habits: Habits) -> TempMark | None:
     low = number(match["low"])
     high = number(match["high"]) if match["high"] else low
-    signed = match.re in (_EXPLICIT, _BETWEEN)
+    signed = match.re in (_EXPLICIT, _BETWEEN, _SINGLE)
     unit = unit_of(match) if signed else None
     # "1 c" is a cup
     measure = signed and match["unit2"] in ("c", "C") and low < LEAST_BARE_LETTER
@@ -242,15 +253,16 @@ def _evidence(place: _Place, habits: Habits, *, terse: bool = False) -> Iterator
     around = [row for row in _named(place, place.sentence) if row.get("sentence")]
     strong = [row for row in rows("temperature") if row in [*named, *around] and not row.get("near")]
     to_reach = _to_reach(place)
-    yield from (row["id"] for row in strong if not row["moves"])
+    yield from (row["id"] for row in strong if not row["moves"] and row["id"] != HOLD)
+    yield from _other_apparatus(place)
+    yield from (row["id"] for row in strong if row["id"] == HOLD)
     if (_OVEN_TO.search(place.before) or terse) and not _other_apparatus(place):
         yield OVEN
     if says("reset", place.before):
         yield from (what for what in _earlier(place, place.clause) if what in (OVEN, FAT))
-    yield from _other_apparatus(place)
     yield from (row["id"] for row in strong if row["moves"])
     if to_reach:
-        yield from (what for what in _nearest(place) if what in WARMED)
+        yield from (what for what in _nearest(place) if what in WARMED and not place.waited)
         yield FOOD
     yield from _nearest(place)
     if to_reach and _COOKED_TO.search(place.before):
@@ -323,7 +335,7 @@ def _doubted(what: str, temp_c: float, habits: Habits, place: _Place) -> str:
     if temp_c < 75 and what in (FOOD, *WARMED) and _COOLED_TO.search(place.before):
         return OTHER
     if what == OVEN and habits.warm and temp_c <= BARELY_WARM_C:
-        return "hold"
+        return HOLD
     if what == WATER and temp_c >= BOILS_FROM_C and (_to_reach(place) or not _LIQUID_BOILS.search(place.before)):
         return FOOD if _to_reach(place) else OTHER
     return what

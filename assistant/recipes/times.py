@@ -7,9 +7,10 @@ from collections.abc import Iterator
 from functools import cache
 from typing import cast, get_args
 
-from assistant.recipes.clauses import Span, Word, any_phrase, clause, rows, sentences, waiting, words_in
+from assistant.recipes.clauses import Span, Word, clause, rows, sentences, waiting, words_in
 from assistant.recipes.lines import any_of
 from assistant.recipes.numbers import NUMBER, NUMBER_WORD, RANGE_SIGN, number
+from rules.phrases import any_phrase, pattern
 from rules.recipe import TimeMark, TimeOf
 
 OVERNIGHT_MIN = (480.0, 720.0)
@@ -157,10 +158,10 @@ def _deciding() -> tuple[tuple[dict[str, object], re.Pattern[str] | None, ...], 
             found.append(
                 (
                     row,
-                    re.compile(rf"(?<![\w-])(?:the\s+)?{any_phrase(before)}\W*(?:about\s+)?$", _FLAGS) if before else None,
+                    re.compile(rf"{any_phrase(before)}\W*(?:about\s+)?$", _FLAGS) if before else None,
                     re.compile(rf"[\s-]*{any_phrase(after)}", _FLAGS) if after else None,
-                    re.compile(rf"(?<![\w-]){any_phrase(until)}", _FLAGS) if until else None,
-                    re.compile(rf"(?<![\w-]){any_phrase(unless)}", _FLAGS) if unless else None,
+                    pattern(tuple(until)) if until else None,
+                    pattern(tuple(unless)) if unless else None,
                 )
             )
     return tuple(found)
