@@ -56,9 +56,7 @@ def clause_words(name: str) -> tuple[str, ...]:
 @cache
 def _patterns(kind: str) -> tuple[tuple[int, str, re.Pattern[str]], ...]:
     return tuple(
-        (index, row["id"], pattern(tuple(row["words"])))
-        for index, row in enumerate(rows(kind))
-        if row.get("words")
+        (index, row["id"], pattern(tuple(row["words"]))) for index, row in enumerate(rows(kind)) if row.get("words")
     )
 
 

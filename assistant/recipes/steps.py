@@ -52,7 +52,7 @@ def vessels(text: str) -> tuple[Vessel, ...]:
     )
 
 
-def read_step(text: str, component: str = "", *, habits: Habits = Habits(), apparatus: str = "") -> Step:
+def read_step(text: str, component: str = "", *, habits: Habits | None = None, apparatus: str = "") -> Step:
     """Read one step of a method.
 
     text: the step, any text; what lies beyond 8,000 characters is kept but not marked
@@ -73,7 +73,7 @@ def read_step(text: str, component: str = "", *, habits: Habits = Habits(), appa
         text=text,
         component=component,
         times=tuple(times(seen, apparatus)),
-        temperatures=tuple(temperatures(seen, habits, apparatus)),
+        temperatures=tuple(temperatures(seen, habits or Habits(), apparatus)),
         pressures=pressures,
         cues=_cues(seen),
         vessels=vessels(seen),

@@ -1,35 +1,41 @@
-"""The temperatures of a step, each with what is at that temperature, told by the words of its own clause.
-
-What decides first is what is never rewritten: a reading inside food, a bath, a smoker, a warm oven, a refrigerator.
-A figure is taken for an oven, for fat or for boiled sugar only where its clause says so and such a thing can be so hot.
-"""
+"""The temperatures of a step, each with what is at that temperature and the unit it is in."""
 
 from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
-from functools import cache
 from itertools import chain
-from typing import Any, Literal, cast
+from typing import Literal, cast
 
-from assistant.recipes.clauses import Span, clause, clause_words, rows, sentences, waiting, words_in
+from assistant.recipes.clauses import Span, clause, sentences
+from assistant.recipes.evidence import (
+    FOOD,
+    HOLD,
+    OTHER,
+    OVEN,
+    SUGAR,
+    WARMED,
+    WATER,
+    Place,
+    Role,
+    clause_word,
+    evidence,
+    says,
+)
 from assistant.recipes.numbers import NUMBER, RANGE_SIGN, number
 from assistant.recipes.times import TERSE, in_use, last_named
-from rules.phrases import any_phrase
 from rules.recipe import TempMark, TempOf
 from rules.say import to_c
 
 Unit = Literal["degF", "degC"]
-FOOD, OVEN, FAT, SUGAR, WATER, HOLD, OTHER = "food", "oven", "fat", "sugar", "water", "hold", "other"
-# What is warmed to a figure and stays at it.
-WARMED = ("proof", "water", "other")
 # Water that is made to boil or simmer is about so hot [degC]; cooler liquids are warmed, and stay as they are.
 BOILS_FROM_C = 88.0
 # An oven no hotter than this keeps food warm, where the recipe speaks of keeping it warm [degC]: 230 degF.
 BARELY_WARM_C = 111.0
-SUGAR_FROM_C = 100.0
+SUGAR_FROM_C, SUGAR_TO_C = 100.0, 180.0
 OVEN_FROM_C = 115.0
+COOLED_TO_C = 75.0
 HOTTEST = 900.0
 LEAST_BARE_LETTER = 20
 # A reading inside food that is given in Fahrenheit without saying so, where the rest speaks Celsius [degF].
@@ -38,7 +44,8 @@ READING_F = (130, 212)
 _FLAGS = re.IGNORECASE
 _SIGN = r"(?:º|°|˚|∘|deg\.?|degrees?)"
 _TEMP_UNIT = (
-    rf"\s?(?:-\s?)?(?:{_SIGN}\s?(?P<unit>f|c|fahrenheit|celsius|centigrade)?|(?P<unit2>f|c|fahrenheit|celsius|℉|℃))(?!\w)"
+    rf"\s?(?:-\s?)?(?:{_SIGN}\s?(?P<unit>f|c|fahrenheit|celsius|centigrade)?"
+    r"|(?P<unit2>f|c|fahrenheit|celsius|℉|℃))(?!\w)"
 )
 _LOW = rf"(?<![\d/.,])(?P<low>{NUMBER})"
 _LOW_UNIT = rf"\s?{_SIGN}?\s?(?:f|c|fahrenheit|celsius|℉|℃)?"
@@ -57,14 +64,8 @@ _AGAIN = re.compile(
     _FLAGS,
 )
 _COOLED_TO = re.compile(r"\b(?:cool|chill)(?:ed|s|ing)?\b[^.;]{0,40}$", _FLAGS)
-_COOKED_TO = re.compile(r"\b(?:cook|boil|cooked|boiled|cooking|boiling)\b[^.;]{0,40}\b(?:to|until|till)\s+[^.;]{0,40}$", _FLAGS)
-_OVEN_TO = re.compile(
-    r"(?:\boven|\bpreheat(?:ed)?)\W+(?:(?!cook|bake|roast|internal|until|inside)\w+\W+){0,4}$|\boven:?\s*$", _FLAGS
-)
-_ABOUT = r"\W*(?:an?\s+)?(?:(?:about|around|nearly|roughly|between)\s+)?$"
-_AT = re.compile(r"\b(?:at|in\s+an?|in)\s+(?:about\s+|around\s+|a\s+)?$", _FLAGS)
 _TURN_AFTER = re.compile(r"\s*[- ]?(?:turns?|angles?|rotation)\b", _FLAGS)
-_COOKED_AT = re.compile(r"\b(?:cook|cooking|continue|finish|place|set|put|return|slide)\b", _FLAGS)
+_BAKES = re.compile(r"\b(?:bak(?:e|ed|ing)|roast(?:ed|ing)?|dry|drying|dried|cook|cooking|braise)\b", _FLAGS)
 _LIQUID_BOILS = re.compile(r"\b(?:simmer|boil|steam|brew|bubbl)", _FLAGS)
 
 
@@ -81,64 +82,6 @@ class Habits:
     metric: bool = False
     sweet: bool = False
     warm: bool = False
-
-
-@dataclass(frozen=True, slots=True)
-class _Role:
-    what: str
-    low_c: float
-    high_c: float
-    fahrenheit_from: float
-
-
-@dataclass(frozen=True, slots=True)
-class _Place:
-    """A figure of a text: where it stands, its clause and sentence, and what is in use there."""
-
-    text: str
-    start: int
-    end: int
-    sentence: Span
-    clause: Span
-    apparatus: str
-
-    @property
-    def before(self) -> str:
-        """The words of the clause before the figure."""
-        return self.text[self.clause.start : self.start]
-
-    @property
-    def waited(self) -> bool:
-        """Whether the figure is waited for: it stands behind an "until"."""
-        waits = waiting(self.text, self.clause)
-        return waits is not None and waits.start <= self.start
-
-    @property
-    def focus(self) -> Span:
-        """The words that can tell what the figure is: what is waited for afterwards is another figure's."""
-        waits = waiting(self.text, self.clause)
-        return Span(self.clause.start, waits.start) if waits and waits.start > self.start else self.clause
-
-
-@cache
-def _roles() -> tuple[_Role, ...]:
-    found = (_Role(r["id"], r["low_c"], r["high_c"], r["fahrenheit_from"]) for r in rows("temperature"))
-    made = (_Role(r["temperature"], 30, 330, 131) for r in rows("apparatus") if r.get("temperature", OTHER) != OTHER)
-    return (*found, *made)
-
-
-def _role(what: str) -> _Role:
-    return next(role for role in _roles() if role.what == what)
-
-
-@cache
-def _clause_word(name: str, tail: str) -> re.Pattern[str]:
-    return re.compile(rf"{any_phrase(clause_words(name))}{tail}", _FLAGS)
-
-
-def says(name: str, text: str) -> bool:
-    """Whether a text says one of a list of words of the lexicon's section `clause`."""
-    return bool(_clause_word(name, "").search(text))
 
 
 def temperatures(text: str, habits: Habits, apparatus: str = "") -> Iterator[TempMark]:
@@ -158,7 +101,7 @@ def temperatures(text: str, habits: Habits, apparatus: str = "") -> Iterator[Tem
             continue
         sentence = next(s for s in spans if s.start <= start < s.end)
         used = in_use(text, sentence, start, in_use_at[sentence])
-        place = _Place(text, start, end, sentence, clause(text, sentence, start, end), used)
+        place = Place(text, start, end, sentence, clause(text, sentence, start, end), used)
         mark = _mark(match, place, habits)
         if mark is None:
             continue
@@ -212,11 +155,11 @@ def _speaks_celsius(text: str, spans: list[Span], found: list[re.Match[str]], ha
 def _oven_named(text: str, sentence: Span, match: re.Match[str]) -> bool:
     start, end = match.start("low"), _end(match)
     part = clause(text, sentence, start, end)
-    place = _Place(text, start, end, sentence, part, "")
-    return next(iter(_evidence(place, Habits(metric=True))), "") == OVEN
+    place = Place(text, start, end, sentence, part)
+    return next((found.what for found in evidence(place)), "") == OVEN
 
 
-def _mark(match: re.Match[str], place: _Place, habits: Habits) -> TempMark | None:
+def _mark(match: re.Match[str], place: Place, habits: Habits) -> TempMark | None:
     low = number(match["low"])
     high = number(match["high"]) if match["high"] else low
     signed = match.re in (_EXPLICIT, _BETWEEN, _SINGLE)
@@ -225,100 +168,41 @@ def _mark(match: re.Match[str], place: _Place, habits: Habits) -> TempMark | Non
     measure = signed and match["unit2"] in ("c", "C") and low < LEAST_BARE_LETTER
     if high < low or high > HOTTEST or measure or (unit is None and _turned(place)):
         return None
-    mark = _settled(_evidence(place, habits, terse=match.re is TERSE), low, high, unit, habits, place)
+    mark = _settled(evidence(place, terse=match.re is TERSE), low, high, unit, habits, place)
     end, again = place.end, _AGAIN.match(place.text, place.end)
     if again and (other := unit_of(again)) and abs(_celsius(number(again["low"]), other) - mark.low_c) < 9:
         end = again.end()
     return replace(mark, start=place.start, end=end)
 
 
-def _turned(place: _Place) -> bool:
+def _turned(place: Place) -> bool:
     """Whether the figure is an angle: "rotate the pan 180°", "a 45° angle"."""
     if _TURN_AFTER.match(place.text, place.end):
         return True
     lead = place.text[max(place.clause.start, place.start - 50) : place.start]
-    return bool(_clause_word("turned", r"(?!\s+(?:the\s+)?(?:oven|heat|temperature|up|down))[^.;,]*$").search(lead))
+    return bool(clause_word("turned", r"(?!\s+(?:the\s+)?(?:oven|heat|temperature|up|down))[^.;,]*$").search(lead))
 
 
 def _celsius(value: float, unit: Unit) -> float:
     return value if unit == "degC" else to_c(value)
 
 
-# What a figure can be, the most believed first
-
-
-def _evidence(place: _Place, habits: Habits, *, terse: bool = False) -> Iterator[str]:
-    """What the figure may be of, best guess first."""
-    named = _named(place, place.focus)
-    around = [row for row in _named(place, place.sentence) if row.get("sentence")]
-    strong = [row for row in rows("temperature") if row in [*named, *around] and not row.get("near")]
-    to_reach = _to_reach(place)
-    yield from (row["id"] for row in strong if not row["moves"] and row["id"] != HOLD)
-    yield from _other_apparatus(place)
-    yield from (row["id"] for row in strong if row["id"] == HOLD)
-    if (_OVEN_TO.search(place.before) or terse) and not _other_apparatus(place):
-        yield OVEN
-    if says("reset", place.before):
-        yield from (what for what in _earlier(place, place.clause) if what in (OVEN, FAT))
-    yield from (row["id"] for row in strong if row["moves"])
-    if to_reach:
-        yield from (what for what in _nearest(place) if what in WARMED and not place.waited)
-        yield FOOD
-    yield from _nearest(place)
-    if to_reach and _COOKED_TO.search(place.before):
-        yield SUGAR
-    yield from _earlier(place, place.sentence)
-    if _COOKED_AT.search(place.before) and place.apparatus == OVEN:
-        yield OVEN
-
-
-def _named(place: _Place, part: Span) -> list[dict[str, Any]]:
-    """The rows that are named in a piece of the text."""
-    return [rows("temperature")[word.row] for word in words_in("temperature", place.text, part.start, part.end)]
-
-
-def _to_reach(place: _Place) -> bool:
-    """Whether the figure is one to be reached: "to 165", "until it reads 74 °C", "a minimum of 165 degrees"."""
-    if _AT.search(place.before):
-        return False
-    return place.waited or bool(_clause_word("reached", _ABOUT).search(place.before))
-
-
-def _other_apparatus(place: _Place) -> tuple[str, ...]:
-    """What a figure is where the food cooks in something that is no oven."""
-    row = next((r for r in rows("apparatus") if r["id"] == place.apparatus), {})
-    return (row["temperature"],) if row.get("temperature") else ()
-
-
-def _nearest(place: _Place) -> Iterator[str]:
-    """The roles named by single words of the sentence, the nearest before the figure first."""
-    here = words_in("temperature", place.text, place.sentence.start, place.sentence.end)
-    before = sorted((w for w in here if w.end <= place.start), key=lambda w: place.start - w.end)
-    after = sorted((w for w in here if w.start >= place.end), key=lambda w: w.start - place.end)
-    yield from (w.what for w in (*before, *after))
-
-
-def _earlier(place: _Place, part: Span) -> Iterator[str]:
-    """The roles named before a piece of the text, the last first."""
-    yield from (w.what for w in reversed(words_in("temperature", place.text, 0, part.start)))
-
-
 def _settled(
-    candidates: Iterable[str], low: float, high: float, unit: Unit | None, habits: Habits, place: _Place
+    candidates: Iterable[Role], low: float, high: float, unit: Unit | None, habits: Habits, place: Place
 ) -> TempMark:
     """The first candidate that can be so hot, in the unit it is written in or would have to be in."""
-    for what in candidates:
-        for scale in _scales(_role(what), low, unit, habits):
+    for found in candidates:
+        for scale in _scales(found, low, unit, habits):
             low_c, high_c = _celsius(low, scale), _celsius(high, scale)
-            if _role(what).low_c <= low_c <= high_c <= _role(what).high_c:
-                return TempMark(0, 0, low_c, high_c, scale, cast(TempOf, _doubted(what, low_c, habits, place)))
+            if found.low_c <= low_c <= high_c <= found.high_c:
+                return TempMark(0, 0, low_c, high_c, scale, cast(TempOf, _doubted(found.what, low_c, habits, place)))
     scale = unit or habits.unit or ("degC" if high < (250 if habits.metric else 100) else "degF")
     low_c, high_c = _celsius(low, scale), _celsius(high, scale)
     what = _by_figure(low_c, habits.sweet, place)
     return TempMark(0, 0, low_c, high_c, scale, cast(TempOf, _doubted(what, low_c, habits, place)))
 
 
-def _scales(role: _Role, figure: float, unit: Unit | None, habits: Habits) -> tuple[Unit, ...]:
+def _scales(role: Role, figure: float, unit: Unit | None, habits: Habits) -> tuple[Unit, ...]:
     """The units a figure may be in: its own, that of the recipe, or the one in which the role can be so hot."""
     if unit:
         return (unit,)
@@ -326,26 +210,31 @@ def _scales(role: _Role, figure: float, unit: Unit | None, habits: Habits) -> tu
         least, most = READING_F
         other = role.what == FOOD and not habits.sweet and habits.unit == "degC" and least <= figure <= most
         return (habits.unit, "degF") if other else (habits.unit,)
-    least = 250 if role.what == OVEN and habits.metric else role.fahrenheit_from
-    return ("degF",) if figure >= least else ("degC",)
+    from_f = 250 if role.what == OVEN and habits.metric else role.fahrenheit_from
+    return ("degF",) if figure >= from_f else ("degC",)
 
 
-def _doubted(what: str, temp_c: float, habits: Habits, place: _Place) -> str:
+def _doubted(what: str, temp_c: float, habits: Habits, place: Place) -> str:
     """What a figure is on a second look: some that would move are none of their kind."""
-    if temp_c < 75 and what in (FOOD, *WARMED) and _COOLED_TO.search(place.before):
+    if temp_c < COOLED_TO_C and what in (FOOD, *WARMED) and _COOLED_TO.search(place.before):
         return OTHER
-    if what == OVEN and habits.warm and temp_c <= BARELY_WARM_C:
+    if what == OVEN and temp_c <= BARELY_WARM_C and (habits.warm or _put_in(place)):
         return HOLD
-    if what == WATER and temp_c >= BOILS_FROM_C and (_to_reach(place) or not _LIQUID_BOILS.search(place.before)):
-        return FOOD if _to_reach(place) else OTHER
+    if what == WATER and temp_c >= BOILS_FROM_C and (place.to_reach or not _LIQUID_BOILS.search(place.before)):
+        return FOOD if place.to_reach else OTHER
     return what
 
 
-def _by_figure(temp_c: float, sweet: bool, place: _Place) -> str:
+def _put_in(place: Place) -> bool:
+    """Whether the clause only puts something into a warm oven: "slide the plates into a 200 °F oven"."""
+    return says("put", place.said) and not _BAKES.search(place.text, place.sentence.start, place.sentence.end)
+
+
+def _by_figure(temp_c: float, sweet: bool, place: Place) -> str:
     if temp_c < 48:
         return "proof"
     if temp_c < SUGAR_FROM_C:
         return FOOD
-    if sweet and temp_c < 180 and _to_reach(place):
+    if sweet and temp_c < SUGAR_TO_C and place.to_reach:
         return SUGAR
-    return OVEN if temp_c >= OVEN_FROM_C and not _to_reach(place) else OTHER
+    return OVEN if temp_c >= OVEN_FROM_C and not place.to_reach else OTHER

@@ -6,17 +6,18 @@ Each line of the text ends up somewhere: in the title, the yields, an ingredient
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from functools import cache
 from itertools import zip_longest
 from typing import Literal
 
 from assistant.recipes.amounts import amounts
+from assistant.recipes.evidence import says
 from assistant.recipes.lines import any_of, measure_at, read_line, words
 from assistant.recipes.numbers import NUMBER, NUMBER_WORD, RANGE_SIGN, number
 from assistant.recipes.steps import read_step, vessels
-from assistant.recipes.temperatures import Habits, says, units_named
+from assistant.recipes.temperatures import Habits, units_named
 from assistant.recipes.times import TERSE, named_last
 from rules import tables
 from rules.baking.steps import in_words

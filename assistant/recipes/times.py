@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from dataclasses import dataclass
 from functools import cache
-from typing import cast, get_args
+from typing import Any, cast, get_args
 
 from assistant.recipes.clauses import Span, Word, clause, rows, sentences, waiting, words_in
 from assistant.recipes.lines import any_of
@@ -15,7 +16,9 @@ from rules.recipe import TimeMark, TimeOf
 
 OVERNIGHT_MIN = (480.0, 720.0)
 # What a figure is called where nothing tells.
-UNTOLD = "other"
+UNTOLD: TimeOf = "other"
+# How many signs before a figure stand next to it.
+BESIDE = 60
 # Verbs that say little: a more telling word of the same sentence wins over them.
 VAGUE = ("cook", "preheat")
 WET = ("simmer", "boil", "braise", "poach", "steam", "reduce", "fry", "pressure", "microwave", "bake")
@@ -128,7 +131,7 @@ def _verb(verbs: list[Word], start: int, end: int, text: str, pressed: bool) -> 
     before = [w.what for w in verbs if w.end <= start]
     after = [w.what for w in verbs if w.start >= end]
     ranked = ([direct] if direct else []) + before[::-1] + after
-    chosen = ranked[0] if ranked else UNTOLD
+    chosen: str = ranked[0] if ranked else UNTOLD
     if chosen in VAGUE:
         telling = [w for w in ranked if w not in VAGUE]
         chosen = "pressure" if pressed else telling[0] if telling and telling[0] in WET else chosen
@@ -148,36 +151,49 @@ def _carries(sentence: str) -> bool:
 # What stands next to a time, or what is waited for, decides it whatever the verb.
 
 
+@dataclass(frozen=True, slots=True)
+class _Deciding:
+    """A row of times that is told by more than its verb: by what stands beside the figure, or what is waited for."""
+
+    what: TimeOf
+    not_of: tuple[str, ...]
+    before: re.Pattern[str]
+    after: re.Pattern[str]
+    until: re.Pattern[str]
+    unless_until: re.Pattern[str]
+    sentence: re.Pattern[str]
+
+    @staticmethod
+    def of(row: dict[str, Any]) -> _Deciding:
+        """The row with its phrases compiled."""
+        before, after = (any_phrase(row[k]) if k in row else "(?!)" for k in ("before", "after"))
+        return _Deciding(
+            row["id"],
+            tuple(row.get("not_of", ())),
+            re.compile(rf"{before}\W*(?:about\s+)?$", _FLAGS),
+            re.compile(rf"[\s-]*{after}", _FLAGS),
+            *(pattern(tuple(row.get(k, ()))) for k in ("until", "unless_until", "sentence")),
+        )
+
+
 @cache
-def _deciding() -> tuple[tuple[dict[str, object], re.Pattern[str] | None, ...], ...]:
-    """Rows of times that are told by more than the verb, each with its patterns: before, after, until, and not."""
-    found = []
-    for row in rows("time"):
-        if row.keys() & {"before", "after", "until"}:
-            before, after, until, unless = (row.get(k) for k in ("before", "after", "until", "unless_until"))
-            found.append(
-                (
-                    row,
-                    re.compile(rf"{any_phrase(before)}\W*(?:about\s+)?$", _FLAGS) if before else None,
-                    re.compile(rf"[\s-]*{any_phrase(after)}", _FLAGS) if after else None,
-                    pattern(tuple(until)) if until else None,
-                    pattern(tuple(unless)) if unless else None,
-                )
-            )
-    return tuple(found)
+def _deciding() -> tuple[_Deciding, ...]:
+    keys = {"before", "after", "until", "sentence"}
+    return tuple(_Deciding.of(row) for row in rows("time") if row.keys() & keys)
 
 
 def _told(text: str, sentence: Span, mark: TimeMark, verb: TimeOf) -> TimeOf | None:
     """What a time is by the words beside it, or by what the cook waits for; None where the verb tells."""
-    before = text[max(sentence.start, mark.start - 60) : mark.start]
+    lead = text[max(sentence.start, mark.start - BESIDE) : mark.start]
     waits = waiting(text, clause(text, sentence, mark.start, mark.end))
     waited = text[waits.start : waits.end] if waits else ""
-    for row, lead, tail, until, unless in _deciding():
-        if verb in row.get("not_of", ()):
+    for row in _deciding():
+        if verb in row.not_of:
             continue
-        beside = (lead and lead.search(before)) or (tail and tail.match(text, mark.end, sentence.end))
-        if beside or (until and until.search(waited) and not (unless and unless.search(waited))):
-            return cast(TimeOf, row["id"])
+        beside = row.before.search(lead) or row.after.match(text, mark.end, sentence.end)
+        around = row.sentence.search(text, sentence.start, sentence.end)
+        if beside or around or (row.until.search(waited) and not row.unless_until.search(waited)):
+            return row.what
     return None
 
 
@@ -185,7 +201,7 @@ def _told(text: str, sentence: Span, mark: TimeMark, verb: TimeOf) -> TimeOf | N
 
 
 @cache
-def _apparatus() -> dict[str, dict[str, object]]:
+def _apparatus() -> dict[str, dict[str, Any]]:
     return {row["id"]: row for row in rows("apparatus")}
 
 

@@ -8,17 +8,20 @@ from functools import cache
 from typing import Any
 
 from rules.baking.batch import Batch
-from rules.baking.foods import foods_in, lists
+from rules.baking.foods import Food, foods_in, lists
 from rules.model import Caution
 from rules.phrases import pattern, says
 from rules.preserving import times
 from rules.preserving.bands import CEILING_FT
+from rules.preserving.foods import food
 from rules.preserving.pressure import canner_psi
 from rules.recipe import Recipe
 from rules.say import exact_duration, number
 
 SOURCES = ("usda-aib-539", "nchfp")
 USUAL_MIN = 20.0
+NOT_CONVERTED = "A recipe for canning is not converted"
+NAMED_BY_TITLE = ("jam", "pickle")
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,6 +33,7 @@ class _Words:
     cold: tuple[str, ...]
     masked: tuple[str, ...]
     pressure: tuple[str, ...]
+    acids: tuple[str, ...]
 
 
 @cache
@@ -76,22 +80,29 @@ def caution(batch: Batch) -> Caution:
 
     source: usda-aib-539
     """
-    pressed = under_pressure(batch.recipe)
+    pressed = under_pressure(batch.recipe) or low_acid(batch.recipe) is not None
     stays = "times and pressures stay" if pressed else "process times stay"
     text = (
-        f"A recipe for canning is not converted: its {stays} as written. A tested recipe's own table decides at "
+        f"{NOT_CONVERTED}: its {stays} as written. A tested recipe's own table decides at "
         f"{batch.here}: {_band(batch, pressed)} Ask for it with the time your tested recipe prints: "
         f'simmerline ask "{question(batch, pressed)}".'
     )
     return Caution("stop", text, SOURCES)
 
 
+def told(caution: Caution) -> bool:
+    """Whether a caution is the one that a recipe for canning is not converted."""
+    return caution.text.startswith(NOT_CONVERTED)
+
+
 def _band(batch: Batch, pressed: bool) -> str:
     if pressed:
         dial, weighted = (canner_psi(kind, "low_acid", batch.to_m) for kind in ("dial", "weighted"))
-        bands = [f"{number(band.value)} psi on a {kind} gauge" for kind, band in (("dial", dial), ("weighted", weighted)) if band]
-        known = dial or weighted
-        return _beyond() if known is None else f"the printed band {known.words} has {' or '.join(bands)} for low-acid food."
+        printed = [(kind, band) for kind, band in (("dial", dial), ("weighted", weighted)) if band]
+        if not printed:
+            return _beyond()
+        said = " or ".join(f"{number(band.value)} psi on a {kind} gauge" for kind, band in printed)
+        return f"the printed band {printed[0][1].words} has {said} for low-acid food."
     short, long = (times.added(kind, batch.to_m) for kind in (times.SHORT, times.LONG))
     if short is None or long is None:
         return _beyond()
@@ -124,7 +135,27 @@ def question(batch: Batch, pressed: bool) -> str:
 
 
 def _food(recipe: Recipe) -> str:
-    """What is canned, by the name the lexicon has for it."""
-    named = [food.name for food in foods_in(recipe.title) if food.dish_class]
-    listed = [food.name for line in recipe.ingredients for food in foods_in(line.line) if food.dish_class]
-    return next(iter((*named[-1:], *listed)), "jars")
+    """What is canned, by the name the lexicon has for it: a jam or pickle by the title, else the first thing listed."""
+    named = [food.name for food in foods_in(recipe.title) if food.dish_class in NAMED_BY_TITLE]
+    return next(iter((*named, *(food.name for food in _canned(recipe)))), "the jars")
+
+
+def _canned(recipe: Recipe) -> tuple[Food, ...]:
+    """The foods of the list, else of the title, in order."""
+    listed = [food for line in recipe.ingredients for food in foods_in(line.line)] or foods_in(recipe.title)
+    return tuple(food for food in listed if food.dish_class)
+
+
+def low_acid(recipe: Recipe) -> str | None:
+    """The first food of a recipe, where it is too low in acid for boiling water and nothing makes it acid; else None.
+
+    source: usda-aib-539
+
+    >>> from rules.recipe import IngredientLine
+    >>> [low_acid(Recipe(ingredients=(IngredientLine(line=f"2 lb {x}", item=x),))) for x in ("green beans", "peaches")]
+    ['green beans', None]
+    """
+    if any(says(line.line, _words().acids) for line in recipe.ingredients):
+        return None
+    first = _canned(recipe)[:1]
+    return next((f.name for f in first if food(f.name, f.dish_class).kind in ("low_acid", "untested")), None)

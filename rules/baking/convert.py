@@ -98,6 +98,7 @@ class Converted:
     sure: how sure the style is, 0 to 1; 1 where the cook named it
     changes: every change, and what stays although a baker would expect one, in the order in which to try them
     plain: the converted recipe as a recipe of its own, without originals in brackets
+    canning: it is a recipe for canning, and nothing of it was converted but the gel point
     """
 
     recipe: Recipe
@@ -112,6 +113,7 @@ class Converted:
     unread: tuple[str, ...]
     cautions: tuple[Caution, ...]
     plain: Recipe = field(repr=False)
+    canning: bool = False
 
 
 def convert(
@@ -149,7 +151,8 @@ def convert(
     return Converted(
         recipe=recipe, style=name, sure=sure, from_elevation_m=from_elevation_m, to_elevation_m=to_elevation_m,
         ingredients=lines, oven=_oven(new_steps), steps=new_steps, changes=changes, unread=recipe.unread,
-        cautions=(*dangers.found(batch), *(_cautions(batch, changes, lines) if moved else ())), plain=_plain(recipe, lines, new_steps),
+        cautions=(*dangers.found(batch), *(_cautions(batch, changes, lines) if moved else ())),
+        plain=_plain(recipe, lines, new_steps), canning=canned,
     )  # fmt: skip
 
 
@@ -330,16 +333,17 @@ def _beyond(batch: Batch, touched: set[str]) -> Iterator[Caution]:
 
 
 def _pot_cautions(batch: Batch, touched: set[str]) -> Iterator[Caution]:
-    soft = kinetics.softening(wet_dish.dish_class(batch) or kinetics.GENERAL)
+    pot = wet_dish.dish_class(batch)
+    soft = kinetics.softening(pot or kinetics.GENERAL)
     under_pressure = any(t.what == "pressure" for one in batch.recipe.steps for t in one.times)
-    if batch.style == "beans" and soft.threshold_c is not None and batch.boil_here_c < soft.threshold_c:
+    if batch.style == "beans" and pot and soft.threshold_c is not None and batch.boil_here_c < soft.threshold_c:
         yield Caution(
             "warn",
             f"Below {batch.say.temp(soft.threshold_c)} dried beans practically will not soften, however long they "
             "cook. Use a pressure cooker.",
             (soft.source,),
         )
-    elif batch.style in ("beans", "braise") and batch.boil_shift_k < -1.5 and not under_pressure:
+    elif pot and batch.style in ("beans", "braise") and batch.boil_shift_k < -1.5 and not under_pressure:
         span, gauge = wet_dish.pressure_option(batch), STOVE_TOP_GAUGE_PA
         time = f" in {duration_span(*span)}, after it has come to pressure" if span else ""
         yield Caution(
@@ -348,7 +352,7 @@ def _pot_cautions(batch: Batch, touched: set[str]) -> Iterator[Caution]:
             " Follow its maker's instructions.",
             ("common-practice",),
         )
-    if dangers.holds_lectin(batch.recipe):
+    if dangers.holds_lectin(batch.recipe) and not dangers.lectin(batch.recipe):
         yield Caution(
             "warn",
             "Kidney beans: soak, then boil hard for at least 10 minutes before any slow cooking.",

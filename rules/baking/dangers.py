@@ -14,7 +14,6 @@ from rules.baking.keeping import named_inside
 from rules.baking.roles import apparatus_words
 from rules.model import Caution
 from rules.phrases import says
-from rules.preserving.foods import food as canned_food
 from rules.recipe import Recipe, Step, TempMark
 from rules.safety import SafeTemperature
 from rules.say import duration
@@ -23,12 +22,12 @@ from rules.tables import read_csv, read_toml
 WORDS = "lexicon/recipe_safety.toml"
 BATH_TABLE = "tables/sous_vide_poultry_baldwin-sous-vide.csv"
 THICKNESS_MM = "30"
-LECTIN = "lectin_slow_cooker"
+LECTIN = ("lectin_slow_cooker", "lectin_raw")
 # Foods of which too low a reading is a stop rather than a taste.
 STRICT = ("poultry", "ground_meat")
 ROUNDING_K = 0.6
 HARD_BOILS = ("boil", "pressure")
-HEATS = ("boil", "simmer", "pressure", "braise", "bake", "cook", "fry", "reduce", "doneness")
+HEATS = ("boil", "simmer", "pressure", "braise", "bake", "cook", "fry", "reduce", "doneness", "slow_cook", "sous_vide")
 
 
 def found(batch: Batch) -> Iterator[Caution]:
@@ -51,7 +50,12 @@ def _wording(name: str) -> str:
 
 def holds_lectin(recipe: Recipe) -> bool:
     """Whether a recipe lists raw beans that must be boiled hard before any slow cooking."""
-    return _has(recipe, next(row["foods"] for row in _rows() if row["id"] == LECTIN)) is not None
+    return any(_has(recipe, row["foods"]) for row in _rows() if row["id"] in LECTIN)
+
+
+def lectin(recipe: Recipe) -> bool:
+    """Whether a recipe leaves them unboiled."""
+    return any(_meets(recipe, row) for row in _rows() if row["id"] in LECTIN)
 
 
 # What the rows ask
@@ -78,7 +82,8 @@ def _every(recipe: Recipe) -> str:
 def _called(names: tuple[str, ...]) -> tuple[str, ...]:
     """The foods by every name the lexicon has for them."""
     known = dishes.dishes()
-    return tuple(dict.fromkeys(word for name in names for word in (name, *(known[name].heard_as if name in known else ()))))
+    heard = {name: known[name].heard_as if name in known else () for name in names}
+    return tuple(dict.fromkeys(word for name in names for word in (name, *heard[name])))
 
 
 def _has(recipe: Recipe, names: list[str]) -> str | None:
@@ -112,7 +117,8 @@ def _heated(recipe: Recipe, least_min: float | None) -> bool:
 
 
 def _said(recipe: Recipe, condition: dict[str, Any]) -> bool:
-    where = {"recipe": [_every(recipe)], "title": [recipe.title], "sentence": _every(recipe).replace(". ", ".\n").split("\n")}
+    every = _every(recipe)
+    where = {"recipe": [every], "sentence": every.replace(". ", ".\n").split("\n")}
     return any(
         says(text, condition["any"])
         and ("and" not in condition or says(text, condition["and"]))
@@ -170,7 +176,8 @@ def _bath(batch: Batch, one: Step, food: Food, mark: TempMark, safe: SafeTempera
 
     source: baldwin-sous-vide, table 4.1
     """
-    rows = [(float(r["bath_c"]), float(r["time_min"])) for r in read_csv(BATH_TABLE).rows if r["thickness_mm"] == THICKNESS_MM]
+    printed = (row for row in read_csv(BATH_TABLE).rows if row["thickness_mm"] == THICKNESS_MM)
+    rows = [(float(row["bath_c"]), float(row["time_min"])) for row in printed]
     reached = [minutes for bath_c, minutes in rows if bath_c <= mark.low_c + ROUNDING_K]
     given = max((t.low_min for t in one.times if t.what in ("sous_vide", "other", "cook", "hold")), default=None)
     if not reached:
@@ -182,12 +189,8 @@ def _bath(batch: Batch, one: Step, food: Food, mark: TempMark, safe: SafeTempera
 def _low_acid(batch: Batch) -> Iterator[Caution]:
     """Food low in acid that is canned in boiling water."""
     recipe = batch.recipe
-    if not batch.canning or canning.under_pressure(recipe) or _has(recipe, lists("canning")["acids"]):
+    if not batch.canning or canning.under_pressure(recipe):
         return
-    named = [food for food in foods_in(recipe.title) if food.dish_class] or [
-        food for line in recipe.ingredients[:1] for food in foods_in(line.line) if food.dish_class
-    ]
-    kinds = {food.name: canned_food(food.name, food.dish_class).kind for food in named}
-    low = next((name for name, kind in kinds.items() if kind in ("low_acid", "untested")), None)
+    low = canning.low_acid(recipe)
     if low:
         yield Caution("stop", _wording("low_acid").format(food=low[:1].upper() + low[1:]), ("usda-aib-539", "nchfp"))

@@ -18,7 +18,7 @@ READY_UNITS = ("can", "jar")
 LONGEST_NAME = 6
 # How many words before a name may say that it comes cooked: "shredded cooked chicken".
 COOKED_WITHIN = 3
-EGG, FISH, POULTRY, WHOLE_CUT = "egg", "fish", "poultry", "whole_cut"
+EGG, FISH, POULTRY = "egg", "fish", "poultry"
 
 
 @dataclass(frozen=True, slots=True)

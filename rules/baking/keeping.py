@@ -7,19 +7,22 @@ from collections.abc import Iterator
 
 from rules.baking import bands, inside
 from rules.baking.batch import Batch
-from rules.baking.foods import Food, foods_in, hazard, raw_foods, softens
+from rules.baking.foods import EGG, foods_in, hazard, raw_foods, softens
 from rules.baking.shift import Shift
 from rules.core import UNDER_BOIL_K
 from rules.model import Caution
 from rules.recipe import Step, TempMark, TimeMark
-from rules.safety import SafeTemperature
+from rules.safety import SafeTemperature, safe_temperature
 from rules.say import to_c
 
 RULE = "safety.never_shorter"
 SOURCE = "usda-fsis-safe-temperatures"
+# Eggs boiled or poached are made safe by their minutes, whatever else the recipe is.
+EGG_TIMES = ("boil", "simmer", "poach", "steam", "pressure")
 # A reading of the centre that is named for safety lies between these [degC].
 LEAST_C, MOST_C = to_c(120), to_c(212)
 # The end of what a sentence says before a figure and after it.
+_ALONE = re.compile(r"\b(?:boil|simmer|steam|cook|poach)\s+(?:the\s+|your\s+)?(?:\w+\s+)?$", re.I)
 _SENTENCE_END = re.compile(r"[.;!?](?:\s|$)")
 
 
@@ -41,12 +44,18 @@ def never_shorter(batch: Batch, one: Step, mark: TimeMark, shift: Shift) -> Shif
 
 
 def cooked_through(batch: Batch, one: Step, mark: TimeMark) -> SafeTemperature | None:
-    """What a time makes safe: a food of its own clause; where that names none, one of the recipe."""
-    own = foods_in(spoken_of(one, mark))
-    if own and not any(hazard(food, batch.style) for food in own) and any(softens(food) for food in own):
+    """What a time makes safe: a food of its own clause, else one of the recipe, which may be in the pot by then.
+
+    "Boil the noodles 8 minutes" cooks the noodles alone.
+    """
+    said = spoken_of(one, mark)
+    own = foods_in(said)
+    foods = [food for food in own if hazard(food, batch.style)]
+    if not foods and mark.what in EGG_TIMES and any(food.dish_class == EGG for food in own):
+        return safe_temperature(None, EGG)
+    if not foods and any(softens(food) and _ALONE.search(said[: food.start]) for food in own):
         return None
-    foods = [food for food in own if hazard(food, batch.style)] or raw_foods(batch.recipe)
-    return next((safe for food in foods if (safe := hazard(food, batch.style))), None)
+    return next((safe for food in foods or raw_foods(batch.recipe) if (safe := hazard(food, batch.style))), None)
 
 
 def spoken_of(one: Step, mark: TimeMark) -> str:
@@ -109,8 +118,3 @@ def _unreachable(batch: Batch, index: int, mark: TempMark) -> Caution:
         "the same stage here."
     )
     return Caution("warn", text, ("iapws-r7-97", "common-practice"))
-
-
-def foods_of(batch: Batch) -> tuple[Food, ...]:
-    """The foods of a recipe that heat must make safe."""
-    return tuple(food for food in raw_foods(batch.recipe) if hazard(food, batch.style))

@@ -221,7 +221,7 @@ def _temp(batch: Batch, index: int, mark: TempMark, changes: list[Change]) -> Te
 
 
 def _temp_shift(batch: Batch, mark: TempMark) -> Shift | None:
-    """How a temperature moves; None for a role that never does, and in a recipe for canning for all but the gel point."""
+    """How a temperature moves; None for a role that never does, and in canning for all but the gel point."""
     if mark.what not in moving("temperature") or (batch.canning and mark.what != "sugar"):
         return None
     if mark.what == "oven" and mark.low_c >= BAKED_OVEN_C:

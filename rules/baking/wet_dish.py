@@ -36,7 +36,8 @@ COVERED = re.compile(r"\b(?:covered|cover|lid|dutch oven|foil|tightly|casserole)
 UNCOVERED = re.compile(r"\buncover(?:ed)?\b", re.I)
 # Words by which "cook 20 minutes" is seen to be cooking in liquid.
 IN_LIQUID = re.compile(
-    r"\b(?:boil(?:s|ing|ed)?|simmer(?:s|ing|ed)?|water|stock|broth|liquid|cover(?:ed)?|low heat|gentle heat|absorbed)\b", re.I
+    r"\b(?:boil(?:s|ing|ed)?|simmer(?:s|ing|ed)?|water|stock|broth|liquid|cover(?:ed)?|(?:low|gentle) heat|absorbed)\b",
+    re.I,
 )
 WET_TIMES = ("boil", "simmer", "braise", "poach", "steam")
 OVEN_POTS = ("braise", "beans", "rice")
@@ -80,8 +81,9 @@ def dish_class(batch: Batch) -> str | None:
 def paced_by(batch: Batch, one: Step, mark: TimeMark) -> str | None:
     """The dish class that sets the pace of one time: the slowest food its own clause names, else that of the pot."""
     whole = dish_class(batch)
-    cooked = {food.name for line in batch.recipe.ingredients if foods.ready(line) for food in foods.foods_in(line.line)}
-    own = [f for f in foods.foods_in(keeping.spoken_of(one, mark)) if f.name not in cooked and not f.cooked]
+    listed = [f for line in batch.recipe.ingredients if foods.ready(line) for f in foods.foods_in(line.line)]
+    cooked = {f.dish_class for f in listed} - {f.dish_class for f in raw_foods(batch.recipe)}
+    own = [f for f in foods.foods_in(keeping.spoken_of(one, mark)) if f.dish_class not in cooked and not f.cooked]
     own_classes = {f.dish_class for f in own if foods.softens(f) and f.dish_class not in ("soup", "stock", "sauce")}
     if whole in own_classes or not own_classes:
         return whole

@@ -26,7 +26,7 @@ TEMPERATURES = {
         ("Pull the brisket when it probes tender, about 203 °F.", [("203 °F", "food")]),
         ("Bake until the loaf is 205 °F in the center.", [("205 °F", "food")]),
         ("Cook the meatloaf to a safe minimum of 160 degrees.", [("160 degrees", "food")]),
-        ("Turkey must reach a minimum temperature of 165 degrees F in the innermost part.", [("165 degrees F", "food")]),
+        ("Turkey must reach a minimum temperature of 165 degrees F deep inside.", [("165 degrees F", "food")]),
         ("For medium-rare take it out at 130 °F.", [("130 °F", "food")]),
         ("Simmer the meatballs until they are 160 °F throughout.", [("160 °F", "food")]),
         ("Cook the custard to 175 °F, stirring.", [("175 °F", "food")]),
@@ -233,9 +233,15 @@ def roles(text: str) -> list[str]:
 
 
 def test_what_was_named_last_is_in_use_in_the_steps_that_follow():
-    crisp = "Wings\nIngredients\n2 lb chicken wings\nMethod\nPreheat the air fryer.\nCook at 380 °F for 20 minutes.\nBake 5 minutes."
+    crisp = (
+        "Wings\nIngredients\n2 lb chicken wings\nMethod\nPreheat the air fryer.\nCook at 380 °F for 20 minutes.\n"
+        "Bake 5 minutes."
+    )
     assert roles(crisp) == ["air_fryer", "air_fry", "air_fry"]
-    ribs = "Ribs\nIngredients\n2 racks ribs\nMethod\nLight the smoker.\nCook at 225 °F for 5 hours.\nBake in the oven at 300 °F, 1 hour."
+    ribs = (
+        "Ribs\nIngredients\n2 racks ribs\nMethod\nLight the smoker.\nCook at 225 °F for 5 hours.\n"
+        "Bake in the oven at 300 °F, 1 hour."
+    )
     assert roles(ribs) == ["smoker", "smoke", "oven", "bake"]
     cake = "Cake\nIngredients\n2 cups flour\nMethod\nMicrowave the butter 1 minute.\nBake at 350 °F, 30 minutes."
     assert roles(cake) == ["microwave", "oven", "bake"]
