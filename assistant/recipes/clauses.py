@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from itertools import pairwise
 from typing import Any
 
@@ -60,7 +60,8 @@ def _patterns(kind: str) -> tuple[tuple[int, str, re.Pattern[str]], ...]:
     )
 
 
-def words_in(kind: str, text: str, start: int = 0, end: int | None = None) -> list[Word]:
+@lru_cache(maxsize=1024)
+def words_in(kind: str, text: str, start: int = 0, end: int | None = None) -> tuple[Word, ...]:
     """The phrases of one kind of role in a piece of text, in order; a longer one hides the shorter ones inside it."""
     stop = len(text) if end is None else end
     found = [
@@ -68,7 +69,7 @@ def words_in(kind: str, text: str, start: int = 0, end: int | None = None) -> li
         for index, what, phrases in _patterns(kind)
         for m in phrases.finditer(text, start, stop)
     ]
-    return outermost(found)
+    return tuple(outermost(found))
 
 
 def outermost(found: list[Word]) -> list[Word]:

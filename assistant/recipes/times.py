@@ -77,7 +77,7 @@ def times(text: str, apparatus: str = "") -> Iterator[TimeMark]:
     pressed = bool(_PRESSED.search(text))
     carried: list[Word] = []
     for sentence in sentences(text):
-        here = words_in("time", masked, sentence.start, sentence.end)
+        here = list(words_in("time", masked, sentence.start, sentence.end))
         if terse := TERSE.match(text, sentence.start):
             here.append(Word("bake", terse.start("low"), terse.end("low")))
         verbs = here or (carried if _carries(text[sentence.start : sentence.end]) else [])

@@ -343,7 +343,13 @@ def _pot_cautions(batch: Batch, touched: set[str]) -> Iterator[Caution]:
             "cook. Use a pressure cooker.",
             (soft.source,),
         )
-    elif pot and batch.style in ("beans", "braise") and batch.boil_shift_k < -1.5 and not under_pressure:
+    elif (
+        pot
+        and wet_dish.pot_minutes(batch)
+        and batch.style in ("beans", "braise")
+        and batch.boil_shift_k < -1.5
+        and not under_pressure
+    ):
         span, gauge = wet_dish.pressure_option(batch), STOVE_TOP_GAUGE_PA
         time = f" in {duration_span(*span)}, after it has come to pressure" if span else ""
         yield Caution(
@@ -355,7 +361,7 @@ def _pot_cautions(batch: Batch, touched: set[str]) -> Iterator[Caution]:
     if dangers.holds_lectin(batch.recipe) and not dangers.lectin(batch.recipe):
         yield Caution(
             "warn",
-            "Kidney beans: soak, then boil hard for at least 10 minutes before any slow cooking.",
+            "Kidney beans and their like: soak, then boil hard for at least 10 minutes before any slow cooking.",
             ("usu-ask-extension",),
         )
     if under_pressure:

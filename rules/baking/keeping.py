@@ -7,7 +7,7 @@ from collections.abc import Iterator
 
 from rules.baking import bands, inside
 from rules.baking.batch import Batch
-from rules.baking.foods import EGG, foods_in, hazard, raw_foods, softens
+from rules.baking.foods import EGG, Food, foods_in, hazard, raw_foods, softens
 from rules.baking.shift import Shift
 from rules.core import UNDER_BOIL_K
 from rules.model import Caution
@@ -17,6 +17,7 @@ from rules.say import to_c
 
 RULE = "safety.never_shorter"
 SOURCE = "usda-fsis-safe-temperatures"
+SHELLFISH, SHELLFISH_SOURCE, CUSTARD = "shellfish", "fda-food-code-2022", "custard"
 # Eggs boiled or poached are made safe by their minutes, whatever else the recipe is.
 EGG_TIMES = ("boil", "simmer", "poach", "steam", "pressure")
 # A reading of the centre that is named for safety lies between these [degC].
@@ -33,17 +34,29 @@ def never_shorter(batch: Batch, one: Step, mark: TimeMark, shift: Shift) -> Shif
     """
     if shift.span.value >= 1 or shift.stays or mark.what == "rise":
         return shift
-    safe = cooked_through(batch, one, mark)
-    if safe is None:
+    food = cooked_through(batch, one, mark)
+    if food is None:
         return shift
     because = (
-        f"The time is never shortened where it makes food safe: {_short(safe)} must reach "
-        f"{batch.say.temp(safe.temp_c)} in the centre. Go by the thermometer."
+        f"A time is never shortened where it makes food safe: {food.name} must reach {_reach(batch, safe_of(food))} in "
+        "the centre. Go by the thermometer."
     )
-    return Shift(bands.AS_IS, "time", RULE, because, (SOURCE,), stays=True)
+    return Shift(bands.AS_IS, "time", RULE, because, _sources(food), stays=True)
 
 
-def cooked_through(batch: Batch, one: Step, mark: TimeMark) -> SafeTemperature | None:
+def safe_of(food: Food) -> SafeTemperature:
+    """The row of the chart for a food that heat must make safe."""
+    row = hazard(food, CUSTARD) or safe_temperature(None, EGG)
+    if row is None:
+        raise ValueError(f"{food.name} has no safe temperature")
+    return row
+
+
+def _sources(food: Food) -> tuple[str, ...]:
+    return (SHELLFISH_SOURCE,) if food.dish_class == SHELLFISH else (SOURCE,)
+
+
+def cooked_through(batch: Batch, one: Step, mark: TimeMark) -> Food | None:
     """What a time makes safe: a food of its own clause, else one of the recipe, which may be in the pot by then.
 
     "Boil the noodles 8 minutes" cooks the noodles alone.
@@ -51,11 +64,11 @@ def cooked_through(batch: Batch, one: Step, mark: TimeMark) -> SafeTemperature |
     said = spoken_of(one, mark)
     own = foods_in(said)
     foods = [food for food in own if hazard(food, batch.style)]
-    if not foods and mark.what in EGG_TIMES and any(food.dish_class == EGG for food in own):
-        return safe_temperature(None, EGG)
+    if mark.what in EGG_TIMES:
+        foods += [food for food in own if food.dish_class == EGG]
     if not foods and any(softens(food) and _ALONE.search(said[: food.start]) for food in own):
         return None
-    return next((safe for food in foods or raw_foods(batch.recipe) if (safe := hazard(food, batch.style))), None)
+    return next((food for food in foods or raw_foods(batch.recipe) if foods or hazard(food, batch.style)), None)
 
 
 def spoken_of(one: Step, mark: TimeMark) -> str:
@@ -76,11 +89,12 @@ def by_thermometer(batch: Batch) -> Iterator[Caution]:
     """The safe temperatures of what is cooked from raw, where the recipe names no temperature of the centre."""
     if any(named_inside(t) for one in batch.recipe.steps for t in one.temperatures):
         return
-    found = {safe.kind: (food, safe) for food in raw_foods(batch.recipe) if (safe := hazard(food, batch.style))}
+    risky = [(food, safe) for food in raw_foods(batch.recipe) if (safe := hazard(food, batch.style))]
+    found = {safe.kind: (food, safe) for food, safe in reversed(risky)}
     if found and _cooks(batch):
-        said = "; ".join(f"{food.name} {_reach(batch, safe)}" for food, safe in found.values())
+        said = "; ".join(f"{food.name} {_reach(batch, safe)}" for food, safe in reversed(found.values()))
         text = f"By thermometer, not by the clock, at every elevation: {said} in the centre."
-        yield Caution("warn", text, (SOURCE,))
+        yield Caution("warn", text, tuple(dict.fromkeys(s for food, _ in found.values() for s in _sources(food))))
 
 
 def _cooks(batch: Batch) -> bool:
@@ -95,10 +109,6 @@ def named_inside(mark: TempMark) -> bool:
 def _reach(batch: Batch, safe: SafeTemperature) -> str:
     rest = f" and a rest of {safe.rest_min:.0f} min" if safe.rest_min else ""
     return f"{batch.say.temp(safe.temp_c)}{rest}"
-
-
-def _short(safe: SafeTemperature) -> str:
-    return safe.food.partition(":")[0]
 
 
 def out_of_reach(batch: Batch) -> Iterator[Caution]:

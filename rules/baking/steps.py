@@ -20,6 +20,8 @@ SHORTEST_MIN = 2.0
 # From this many minutes on a cook keeps the time to so many.
 LONG_STEPS_MIN = ((480.0, 30.0), (180.0, 15.0))
 BAKED_OVEN_C = 90.0
+# Times that stay or move by the style: what is boiled down says why it stays, and rice that takes up its broth cooks.
+TOLD_BY_STYLE = ("reduce", "other")
 
 
 @dataclass(frozen=True, slots=True)
@@ -126,7 +128,7 @@ def _time(batch: Batch, index: int, one: Step, mark: TimeMark, changes: list[Cha
 
 def _time_shift(batch: Batch, one: Step, mark: TimeMark) -> Shift | None:
     """How a time moves; None for a role that never does, and for every time of a recipe for canning."""
-    if mark.high_min < SHORTEST_MIN or mark.what not in (*moving("time"), "reduce") or batch.canning:
+    if mark.high_min < SHORTEST_MIN or mark.what not in (*moving("time"), *TOLD_BY_STYLE) or batch.canning:
         return None
     shift = time.shift(batch, one, mark)
     return shift and keeping.never_shorter(batch, one, mark, shift)

@@ -47,12 +47,19 @@ SHORTEST_MIN = 3.0
 LEAST_COOK_MIN = {"braise": 20.0, "soup": 20.0, "beans": 20.0}
 # Dried beans boiled no longer are soaked quickly, or rid of their poison, which is never shortened.
 BEANS_BOILED_MIN = 15.0
+# Boiled for so long they are near done, and what follows in the oven is for the rest of the dish.
+BEANS_SOFT_MIN = 30.0
 # Rice stirred for so long is cooking, whatever the sentence calls it.
 LEAST_RICE_MIN = 10.0
 # "Simmer the peel 2 hours until soft": softening, in whatever is boiled down afterwards.
 TENDER = re.compile(r"[^.;]*?\b(?:until|till)\b[^.;]*?\b(?:soft|tender)\b(?![- ]ball)", re.I)
 # What cooks in a pot for less than that, and is softened all the same rather than fried.
 STARCHES = re.compile(r"\b(?:noodles?|pasta|macaroni|orzo|rice|barley|dumplings?|potato(?:es)?|lentils?)\b", re.I)
+# "Boil the water and salt 5 minutes": nothing in it softens.
+_WATER_ALONE = re.compile(
+    r"\b(?:boil|simmer)\s+(?:the\s+)?(?:water|brine|syrup|vinegar|sugar|wine)(?:(?:,|\s+and)\s+(?:the\s+)?\w+)*\s*$",
+    re.I,
+)
 # How many times as much liquid a pot is ever given for a longer simmer: beyond that, look and top up.
 MOST_LIQUID = 1.5
 
@@ -85,9 +92,17 @@ def paced_by(batch: Batch, one: Step, mark: TimeMark) -> str | None:
     cooked = {f.dish_class for f in listed} - {f.dish_class for f in raw_foods(batch.recipe)}
     own = [f for f in foods.foods_in(keeping.spoken_of(one, mark)) if f.dish_class not in cooked and not f.cooked]
     own_classes = {f.dish_class for f in own if foods.softens(f) and f.dish_class not in ("soup", "stock", "sauce")}
+    if not own_classes and whole == "dried_bean" and mark.what in ("bake", "braise") and _softened(batch, one):
+        return "general"
     if whole in own_classes or not own_classes:
         return whole
     return min(own_classes, key=lambda name: (kinetics.softening(name).z_k, name))
+
+
+def _softened(batch: Batch, one: Step) -> bool:
+    """Whether dried beans have had their boil in the steps before."""
+    before = batch.recipe.steps[: batch.recipe.steps.index(one)]
+    return any(t.what in WET_TIMES and t.high_min >= BEANS_SOFT_MIN for step in before for t in step.times)
 
 
 def governs(batch: Batch, one: Step, mark: TimeMark) -> bool:
@@ -98,10 +113,11 @@ def governs(batch: Batch, one: Step, mark: TimeMark) -> bool:
     softens = batch.style not in SET_BY_LOSS or TENDER.match(one.text, mark.end)
     if mark.low_min < SHORTEST_MIN or not softens:
         return False
+    said = keeping.spoken_of(one, mark)
     if mark.what in WET_TIMES:
         brief = mark.what == "boil" and mark.high_min <= BEANS_BOILED_MIN and dish_class(batch) == "dried_bean"
-        return not (mark.what == "steam" and in_the_oven(one)) and not brief
-    said = keeping.spoken_of(one, mark)
+        alone = _WATER_ALONE.search(one.text[: mark.start])
+        return not (brief or alone or (mark.what == "steam" and in_the_oven(one)))
     if mark.what == "bake":
         if batch.style in ("cheesecake", "custard"):
             return bool(BATH.search(one.text)) and "crust" not in said

@@ -27,13 +27,43 @@ RECIPES = [
     ("Slow cooker lentils", "1 lb lentils\n6 cups water", "Cook on low for 6 hours.", None),
     ("Sprout salad", "1 cup red kidney beans\n2 carrots", "Soak the beans 24 hours. Grind and serve.", "never boiled"),
     ("Beans", "1 lb dried kidney beans\n6 cups water", "Bring to a boil and simmer 1 1/2 hours.", None),
-    ("Garlic oil", "2 heads garlic\n2 cups olive oil", "Steep the garlic in the oil. Store at room temperature.", "botulism"),
-    ("Rosemary oil", "4 sprigs rosemary\n2 cups olive oil", "Infuse a week on the counter, then keep in the pantry.", "botulism"),
-    ("Garlic confit", "2 heads garlic\n2 cups olive oil", "Cover with the oil, bake 2 hours. Refrigerate up to 4 days.", None),
-    ("Focaccia", "500 g flour\n2 cloves garlic\n1/4 cup olive oil\n7 g yeast", "Bake 25 minutes. Store the bread at room temperature.", None),
+    (
+        "Garlic oil",
+        "2 heads garlic\n2 cups olive oil",
+        "Steep the garlic in the oil. Store at room temperature.",
+        "botulism",
+    ),
+    (
+        "Rosemary oil",
+        "4 sprigs rosemary\n2 cups olive oil",
+        "Infuse a week on the counter, then keep in the pantry.",
+        "botulism",
+    ),
+    (
+        "Garlic confit",
+        "2 heads garlic\n2 cups olive oil",
+        "Cover with the oil, bake 2 hours. Refrigerate up to 4 days.",
+        None,
+    ),
+    (
+        "Focaccia",
+        "500 g flour\n2 cloves garlic\n1/4 cup olive oil\n7 g yeast",
+        "Bake 25 minutes. Store the bread at room temperature.",
+        None,
+    ),
     ("Carrot puree for babies", "2 carrots\n1 tbsp honey", "Steam 15 minutes and blend.", "infant botulism"),
-    ("Teething biscuits, 8 months and up", "1 cup flour\n2 tbsp honey", "Bake at 300 °F, 20 minutes.", "infant botulism"),
-    ("Honey cake", "2 cups flour\n1/2 cup honey", "Bake at 350 °F, 30 minutes. Keeps for 6 months in the freezer.", None),
+    (
+        "Teething biscuits, 8 months and up",
+        "1 cup flour\n2 tbsp honey",
+        "Bake at 300 °F, 20 minutes.",
+        "infant botulism",
+    ),
+    (
+        "Honey cake",
+        "2 cups flour\n1/2 cup honey",
+        "Bake at 350 °F, 30 minutes. Keeps for 6 months in the freezer.",
+        None,
+    ),
     ("Honey cake", "2 cups flour\n1/2 cup honey", "Bake at 350 °F. Not for infants.", None),
     ("Chicken", "4 chicken breasts", "Roast at 400 °F to 150 °F inside.", "165 °F (74 °C)"),
     ("Chicken", "4 chicken breasts", "Roast at 200 °C to a core of 65 °C.", "165 °F (74 °C)"),
@@ -44,10 +74,20 @@ RECIPES = [
     ("Sous vide chicken", "4 chicken breasts", "Cook sous vide at 130 °F for 2 hours.", "never pasteurises"),
     ("Sous vide chicken", "4 chicken breasts", "Cook sous vide at 140 °F for 30 minutes.", "in the time given"),
     ("Sous vide chicken", "4 chicken breasts", "Cook sous vide at 145 °F for 3 hours.", None),
-    ("Green beans", "2 lb green beans\n1 tbsp salt", "Process pints 3 hours in a boiling-water bath.", "no boiling-water bath"),
-    ("Dilly beans", "2 lb green beans\n3 cups vinegar", "Process pints 10 minutes in a boiling-water bath.", "not converted"),
+    (
+        "Green beans",
+        "2 lb green beans\n1 tbsp salt",
+        "Process pints 3 hours in a boiling-water bath.",
+        "no boiling-water bath",
+    ),
+    (
+        "Dilly beans",
+        "2 lb green beans\n3 cups vinegar",
+        "Process pints 10 minutes in a boiling-water bath.",
+        "not converted",
+    ),
     ("Peaches", "8 lb peaches\n3 cups sugar", "Process pints 25 minutes in a boiling-water bath.", "not converted"),
-]  # fmt: skip
+]
 
 
 @pytest.mark.parametrize(("title", "listed", "steps", "told"), RECIPES)

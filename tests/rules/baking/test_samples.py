@@ -8,8 +8,8 @@ import pytest
 
 from assistant.recipes.read import read
 from rules.baking.convert import Converted, convert
-from rules.baking.rounding import step_of
 from rules.baking.roles import moving
+from rules.baking.rounding import step_of
 from rules.recipe import Recipe, Step, TempMark, TimeMark
 
 SAMPLES = sorted((Path(__file__).parents[2] / "assistant" / "recipes" / "samples").iterdir())
