@@ -9,7 +9,7 @@ from typing import Any
 from rules import dishes
 from rules.baking import canning
 from rules.baking.batch import Batch
-from rules.baking.foods import Food, foods_in, hazard, lists, raw_foods, ready
+from rules.baking.foods import Food, hazard, lists, raw_foods, ready, spoken
 from rules.baking.keeping import named_inside
 from rules.baking.roles import apparatus_words
 from rules.model import Caution
@@ -147,7 +147,7 @@ def _too_low(batch: Batch) -> Iterator[Caution]:
 
 def _strict_food(batch: Batch, one: Step) -> Food | None:
     """The food of a step whose reading is strict: one it names, else the only kind the recipe cooks."""
-    own = [food for food in foods_in(one.text) if food.dish_class]
+    own = [food for food in spoken(batch.recipe, one.text) if food.dish_class]
     risky = [food for food in own if _strict(food, batch.style)]
     if risky or any(hazard(food, batch.style) for food in own):
         return next(iter(risky), None)

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, replace
 from functools import cache
 from typing import Any
 
@@ -18,6 +18,7 @@ READY_UNITS = ("can", "jar")
 LONGEST_NAME = 6
 # How many words before a name may say that it comes cooked: "shredded cooked chicken".
 COOKED_WITHIN = 3
+POURED = ("", "stock", "soup", "sauce")
 EGG, FISH, POULTRY = "egg", "fish", "poultry"
 
 
@@ -60,10 +61,10 @@ def foods_in(text: str) -> tuple[Food, ...]:
     >>> [food.cooked for food in foods_in("2 cups shredded cooked chicken")]
     [True]
     """
-    return tuple(_found(tokens(text)))
+    return tuple(_found(text, tokens(text)))
 
 
-def _found(words: list[tuple[str, int, int]]) -> Iterator[Food]:
+def _found(text: str, words: list[tuple[str, int, int]]) -> Iterator[Food]:
     at = 0
     while at < len(words):
         match = _longest(words, at)
@@ -73,7 +74,7 @@ def _found(words: list[tuple[str, int, int]]) -> Iterator[Food]:
         (name, dish_class), count = match
         last = at + count
         if not (last < len(words) and words[last][0] in _stemmed("another") and dish_class != ""):
-            cooked = _comes_cooked(words, at) or words[at][0] in _stemmed("bought_cooked")
+            cooked = _comes_cooked(text, words, at) or words[at][0] in _stemmed("bought_cooked")
             yield Food(name, dish_class, words[at][1], words[last - 1][2], cooked)
         at = last
 
@@ -91,9 +92,15 @@ def _stemmed(name: str) -> frozenset[str]:
     return frozenset(word for phrase in lists("foods")[name] for word in stems(phrase))
 
 
-def _comes_cooked(words: list[tuple[str, int, int]], at: int) -> bool:
-    before = words[max(0, at - COOKED_WITHIN) : at]
-    return any(word in _stemmed("cooked") for word, *_ in before)
+def _comes_cooked(text: str, words: list[tuple[str, int, int]], at: int) -> bool:
+    """Whether the words right before a name say that it comes cooked: no comma and no "and" stands between."""
+    for place in range(at - 1, max(-1, at - 1 - COOKED_WITHIN), -1):
+        word, _, end = words[place]
+        if word in _stemmed("phrase_ends") or text[end : words[place + 1][1]].strip(" -"):
+            return False
+        if word in _stemmed("cooked"):
+            return True
+    return False
 
 
 def ready(line: IngredientLine) -> bool:
@@ -102,10 +109,45 @@ def ready(line: IngredientLine) -> bool:
 
 
 def raw_foods(recipe: Recipe) -> tuple[Food, ...]:
-    """The foods that a recipe lists and cooks from raw, each once; those of its title where it lists none."""
+    """The foods that a recipe lists and cooks from raw, each once; those it names where it lists none."""
     listed = [food for line in recipe.ingredients if not ready(line) for food in foods_in(line.line)]
-    raw = [food for food in listed or foods_in(recipe.title) if not food.cooked and food.dish_class]
-    return tuple({food.name: food for food in raw}.values())
+    return _raw(listed if recipe.ingredients else foods_in(_told(recipe)))
+
+
+def named_foods(recipe: Recipe) -> tuple[Food, ...]:
+    """The raw foods that a recipe lists or names anywhere, each once."""
+    return _raw((*raw_foods(recipe), *spoken(recipe, _told(recipe))))
+
+
+def spoken(recipe: Recipe, text: str) -> tuple[Food, ...]:
+    """The foods that a text of a recipe names, each as its list has it: "the ribs" are its short ribs.
+
+    >>> listed = (IngredientLine(line="4 lb short ribs", item="short ribs"),)
+    >>> [food.name for food in spoken(Recipe(ingredients=listed), "Braise the ribs")]
+    ['short ribs']
+    """
+    listed = [
+        (set(stems(line.line[food.start : food.end])), replace(food, cooked=food.cooked or ready(line)))
+        for line in recipe.ingredients
+        for food in foods_in(line.line)
+    ]
+    return tuple(_as_listed(food, set(stems(text[food.start : food.end])), listed) for food in foods_in(text))
+
+
+def _as_listed(food: Food, words: set[str], listed: list[tuple[set[str], Food]]) -> Food:
+    meant = [one for said, one in listed if words <= said and one.dish_class not in POURED]
+    best = min(meant, key=lambda one: (one.dish_class != food.dish_class, one.cooked), default=None)
+    if best is None or not food.dish_class or food.dish_class in POURED:
+        return food
+    return replace(best, start=food.start, end=food.end, cooked=best.cooked or food.cooked)
+
+
+def _told(recipe: Recipe) -> str:
+    return "\n".join((recipe.title, *(one.text for one in recipe.steps)))
+
+
+def _raw(foods: Iterable[Food]) -> tuple[Food, ...]:
+    return tuple({food.name: food for food in foods if not food.cooked and food.dish_class}.values())
 
 
 @cache

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 
 from rules.baking import bands, inside
 from rules.baking.batch import Batch
-from rules.baking.foods import EGG, Food, foods_in, hazard, raw_foods, softens
+from rules.baking.foods import EGG, Food, hazard, named_foods, raw_foods, softens, spoken
 from rules.baking.shift import Shift
 from rules.core import UNDER_BOIL_K
 from rules.model import Caution
@@ -62,13 +62,13 @@ def cooked_through(batch: Batch, one: Step, mark: TimeMark) -> Food | None:
     "Boil the noodles 8 minutes" cooks the noodles alone.
     """
     said = spoken_of(one, mark)
-    own = foods_in(said)
+    own = spoken(batch.recipe, said)
     foods = [food for food in own if hazard(food, batch.style)]
     if mark.what in EGG_TIMES:
         foods += [food for food in own if food.dish_class == EGG]
     if not foods and any(softens(food) and _ALONE.search(said[: food.start]) for food in own):
         return None
-    return next((food for food in foods or raw_foods(batch.recipe) if foods or hazard(food, batch.style)), None)
+    return next((food for food in foods or named_foods(batch.recipe) if foods or hazard(food, batch.style)), None)
 
 
 def spoken_of(one: Step, mark: TimeMark) -> str:

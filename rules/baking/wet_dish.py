@@ -88,9 +88,7 @@ def dish_class(batch: Batch) -> str | None:
 def paced_by(batch: Batch, one: Step, mark: TimeMark) -> str | None:
     """The dish class that sets the pace of one time: the slowest food its own clause names, else that of the pot."""
     whole = dish_class(batch)
-    listed = [f for line in batch.recipe.ingredients if foods.ready(line) for f in foods.foods_in(line.line)]
-    cooked = {f.dish_class for f in listed} - {f.dish_class for f in raw_foods(batch.recipe)}
-    own = [f for f in foods.foods_in(keeping.spoken_of(one, mark)) if f.dish_class not in cooked and not f.cooked]
+    own = [f for f in foods.spoken(batch.recipe, keeping.spoken_of(one, mark)) if not f.cooked]
     own_classes = {f.dish_class for f in own if foods.softens(f) and f.dish_class not in ("soup", "stock", "sauce")}
     if not own_classes and whole == "dried_bean" and mark.what in ("bake", "braise") and _softened(batch, one):
         return "general"
