@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import replace
 from functools import partial
@@ -12,13 +13,15 @@ from assistant.replies import dress, line
 from assistant.replies.recipe import as_text
 from assistant.replies.recipe.words import opening
 from rules.amount import BATCH
+from rules.baking import canning
 from rules.baking.change import Change
 from rules.baking.convert import Converted
 from rules.errors import OutOfRange
 from rules.model import Answer, Because, Caution, Figure, Request
 from rules.say import Say
 
-BRIEF = 1
+BRIEF, STOP = 1, "stop"
+_FIRST_SENTENCE = re.compile(r"(?<=[.:])\s+(?=[A-Z])")
 
 
 def answer_recipe(request: Request) -> Answer:
@@ -62,13 +65,7 @@ def _told(request: Request, converted: Converted) -> Answer:
     found = dress(
         Answer(
             request=request,
-            headline=line(
-                "convert_recipe",
-                title=converted.recipe.title or "Your recipe",
-                place=say.elevation(converted.to_elevation_m),
-                baseline=say.elevation(converted.from_elevation_m),
-                ways=list(dict.fromkeys((change.way, change.what) for change in moved)),
-            ),
+            headline=_headline(converted, moved, say),
             figures=tuple(_figures(converted, moved)),
             steps=tuple(one.text for one in converted.steps),
             because=tuple(dict.fromkeys(Because(c.rule, c.because, c.sources) for c in converted.changes)),
@@ -78,6 +75,26 @@ def _told(request: Request, converted: Converted) -> Answer:
     if request.depth <= BRIEF:
         return found
     return replace(found, text=f"{found.headline}\n\n{as_text(converted, request.units).rstrip()}")
+
+
+def _headline(converted: Converted, moved: list[Change], say: Say) -> str:
+    """What was done in a sentence; before it whatever is stopped, and for canning that alone."""
+    title, place = converted.recipe.title or "Your recipe", say.elevation(converted.to_elevation_m)
+    dangers = [caution for caution in converted.cautions if caution.level == STOP and not canning.told(caution)]
+    stopped = line(
+        "convert_recipe_stopped",
+        title=title,
+        place=place,
+        canning=converted.canning,
+        gel=bool(moved),
+        stops=[_FIRST_SENTENCE.split(caution.text)[0] for caution in dangers],
+    )
+    if converted.canning:
+        return stopped
+    ways = list(dict.fromkeys((change.way, change.what) for change in moved))
+    baseline = say.elevation(converted.from_elevation_m)
+    done = line("convert_recipe", title=title, place=place, baseline=baseline, ways=ways)
+    return f"{stopped} {done}".strip()
 
 
 def _figures(converted: Converted, moved: list[Change]) -> Iterator[Figure]:

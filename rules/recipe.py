@@ -14,9 +14,13 @@ MassFrom = Literal["stated", "unit", "density", "each", "percent"]
 TimeOf = Literal[
     "bake", "roast", "boil", "simmer", "braise", "poach", "steam", "pressure", "fry", "reduce", "rise", "chill", "rest",
     "cool", "soak", "steep", "mix", "knead", "toast", "grill", "preheat", "microwave", "process",
-    "hold", "cook", "other",
+    "hold", "cook", "other", "interval", "ahead", "relative", "limit", "doneness", "thaw", "reheat", "marinate",
+    "pasteurise", "smoke", "air_fry", "slow_cook", "sous_vide",
 ]  # fmt: skip
-TempOf = Literal["oven", "food", "sugar", "fat", "proof", "water", "hold", "other"]
+TempOf = Literal[
+    "oven", "food", "sugar", "fat", "proof", "water", "hold", "other", "fridge", "thaw", "reheat", "pasteurise", "bath",
+    "canner", "smoker", "grill", "air_fryer", "slow_cooker",
+]  # fmt: skip
 CueOf = Literal["boil", "simmer", "doubled", "soft_peaks", "stiff_peaks", "per_side", "overnight"]
 
 

@@ -7,7 +7,7 @@ from collections import Counter
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from importlib.resources.abc import Traversable
-from typing import Any
+from typing import Any, get_args
 
 from rapidfuzz import process
 
@@ -15,6 +15,7 @@ from rules import air, book, tables
 from rules.dishes import with_changes
 from rules.errors import RulesError
 from rules.model import MISSING_WORDS, TOPICS
+from rules.recipe import TempOf, TimeOf
 
 ROLES = [
     "flour",
@@ -240,6 +241,27 @@ def check_safety_subjects() -> Iterator[Fault]:
         yield Fault(file, room, "has rules in rules/safety, but stands in no row")
 
 
+def check_recipe_roles() -> Iterator[Fault]:
+    """Roles of the figures of a recipe: known to the rules, in ranges; unsafe recipes: known sources and apparatus."""
+    file, roles = "lexicon/recipe_roles.toml", {"time": get_args(TimeOf), "temperature": get_args(TempOf)}
+    for kind, known in roles.items():
+        for row in rows_of(file, kind):
+            if row.get("id") not in known:
+                yield Fault(file, str(row.get("id")), unknown(kind, str(row.get("id")), known))
+            if row.get("low_c", 0) > row.get("high_c", 0):
+                yield Fault(file, row["id"], "low_c is above high_c")
+    file, apparatus = "lexicon/recipe_safety.toml", ids(file, "apparatus")
+    rows = rows_of(file, "danger")
+    yield from required(file, rows, "id", ("id", "foods", "text", "sources"))
+    for row in rows:
+        for source in row.get("sources", ()):
+            if source not in tables.sources():
+                yield Fault(file, row["id"], unknown("source", source, tables.sources()))
+        for name in row.get("apparatus", ()):
+            if name not in apparatus:
+                yield Fault(file, row["id"], unknown("apparatus", name, apparatus))
+
+
 def check_tables() -> Iterator[Fault]:
     """Published tables: known source, a unit for every column of numbers, all rows complete."""
     known = tables.sources()
@@ -325,5 +347,6 @@ CHECKS: tuple[Callable[[], Iterator[Fault]], ...] = (
     check_drill,
     check_safety_subjects,
     check_dangers,
+    check_recipe_roles,
     check_tables,
 )

@@ -3,18 +3,17 @@
 from __future__ import annotations
 
 import math
-import re
 from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 
 from assistant.recipes.units import Unit, unit_of
 from rules import dishes, tables
+from rules.phrases import stems
 
 INGREDIENTS = "lexicon/ingredients.toml"
 WORDS = "lexicon/recipe_words.toml"
 # Dishes that pour like water, and weigh about what it weighs.
 WATERY, WATERY_G_PER_CUP = ("stock", "coffee", "tea", "wort"), 240.0
-_TOKEN = re.compile(r"[a-zà-öø-ÿ0-9%]+")
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,23 +59,6 @@ class Ingredient:
 def _size(name: str) -> float:
     unit = unit_of(name)
     return unit.size if unit else 1.0
-
-
-def _stem(word: str) -> str:
-    if word.endswith("ies") and len(word) > 4:
-        return word[:-3] + "y"
-    if word.endswith(("oes", "ches", "shes", "sses")):
-        return word[:-2]
-    return word[:-1] if word.endswith("s") and not word.endswith("ss") and len(word) > 3 else word
-
-
-def stems(text: str) -> tuple[str, ...]:
-    """The words of a text, in lower case and without plural endings.
-
-    >>> stems("Large Eggs, room-temperature")
-    ('large', 'egg', 'room', 'temperature')
-    """
-    return tuple(_stem(word) for word in _TOKEN.findall(text.lower().replace("'", "").replace("’", "")))
 
 
 @cache

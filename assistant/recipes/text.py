@@ -6,19 +6,22 @@ Each line of the text ends up somewhere: in the title, the yields, an ingredient
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from functools import cache
 from itertools import zip_longest
 from typing import Literal
 
 from assistant.recipes.amounts import amounts
+from assistant.recipes.evidence import says
 from assistant.recipes.lines import any_of, measure_at, read_line, words
 from assistant.recipes.numbers import NUMBER, NUMBER_WORD, RANGE_SIGN, number
-from assistant.recipes.steps import TERSE, read_step, vessels
+from assistant.recipes.steps import read_step, vessels
+from assistant.recipes.temperatures import Habits, units_named
+from assistant.recipes.times import TERSE, named_last
 from rules import tables
 from rules.baking.steps import in_words
-from rules.recipe import Amount, IngredientLine, Recipe
+from rules.recipe import Amount, IngredientLine, Recipe, Step
 
 Section = Literal["head", "ingredients", "steps", "notes"]
 LONGEST_HEADING = 80
@@ -434,19 +437,7 @@ def assembled(
 
     facts: prep, cook, total [min] and flour [g], each where known
     """
-    texts = list(steps)
-    every = " ".join(text for text, _ in texts)
-    metric = bool(re.search(r"\d\s?°?\s?C\b|celsius", every)) and not re.search(
-        r"\d\s?°?\s?F\b|fahrenheit", every, _FLAGS
-    )
-    metric |= not re.search(r"\d\s?°?\s?F\b|fahrenheit", every, _FLAGS) and _weighed_in_grams(ingredients)
-    sweet = bool(
-        re.search(r"soft[- ]ball|hard[- ]crack|firm[- ]ball|candy|syrup|caramel|thermometer|fudge|jam", every, _FLAGS)
-    )
-    marked = tuple(
-        replace(read_step(t, c, metric=metric, sweet=sweet), amounts=tuple(amounts(t, c, ingredients)))
-        for t, c in texts
-    )
+    marked = tuple(_marked(list(steps), ingredients, title))
     flour_g = facts.get("flour") or _flour_weighed(ingredients)
     return Recipe(
         title=title,
@@ -461,6 +452,23 @@ def assembled(
         flour_g=flour_g,
         jsonld=jsonld,
     )
+
+
+def _marked(texts: list[tuple[str, str]], ingredients: Sequence[IngredientLine], title: str) -> Iterator[Step]:
+    """The steps, read: each knows what the recipe as a whole says, and what was cooked in before it."""
+    habits = _habits(" ".join(text for text, _ in texts), ingredients)
+    apparatus = named_last(title, "")
+    for text, component in texts:
+        told = tuple(amounts(text, component, ingredients))
+        yield replace(read_step(text, component, habits=habits, apparatus=apparatus), amounts=told)
+        apparatus = named_last(text, apparatus)
+
+
+def _habits(every: str, ingredients: Sequence[IngredientLine]) -> Habits:
+    units = units_named(every)
+    only = next(iter(units)) if len(units) == 1 else None
+    metric = only == "degC" or (not units and _weighed_in_grams(ingredients))
+    return Habits(only, metric, sweet=says("sweet", every), warm=says("warm", every))
 
 
 def _weighed_in_grams(ingredients: Sequence[IngredientLine]) -> bool:

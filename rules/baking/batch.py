@@ -22,13 +22,17 @@ MEASURED = (*ML, *G, "percent")
 
 @dataclass(frozen=True)
 class Batch:
-    """One recipe, its style, the elevation it was written for and the one it goes to [m]."""
+    """One recipe, its style, the elevation it was written for and the one it goes to [m].
+
+    canning: it is a recipe for jars that are kept, of which nothing is converted but the gel point
+    """
 
     recipe: Recipe
     style: str
     from_m: float
     to_m: float
     units: Units = "us"
+    canning: bool = False
 
     @cached_property
     def lines(self) -> tuple[Placed, ...]:

@@ -12,10 +12,13 @@ from rules import kinetics
 from rules.air import HIGHEST_M, LOWEST_M
 from rules.baking import (
     bands,
+    canning,
+    dangers,
     eggs,
     fat,
     flour,
     foam,
+    keeping,
     leavening,
     liquid,
     pan,
@@ -45,8 +48,6 @@ STATED = re.compile(r"\(\s*[\d.,]+\s*(?:g|grams?)\s*\)", re.I)
 OTHER = "other"
 MEASURED_ROLES = ("flour", "starch", "sugar", "fat", "liquid", "dairy", "leavening", "yeast", "salt")
 SEASON_FROM_M = 2133.0
-# Beans with enough lectin to make people ill when they are cooked too gently, and mixtures that may hold them.
-KIDNEY_BEANS = re.compile(r"kidney|cannellini|\b(?:red|white) beans?|borlotti|mix|slow cooker|crock", re.I)
 EGG_SIZE = re.compile(r"\b(?:extra[- ]large|small|medium|large|jumbo)\b", re.I)
 
 
@@ -97,6 +98,7 @@ class Converted:
     sure: how sure the style is, 0 to 1; 1 where the cook named it
     changes: every change, and what stays although a baker would expect one, in the order in which to try them
     plain: the converted recipe as a recipe of its own, without originals in brackets
+    canning: it is a recipe for canning, and nothing of it was converted but the gel point
     """
 
     recipe: Recipe
@@ -111,6 +113,7 @@ class Converted:
     unread: tuple[str, ...]
     cautions: tuple[Caution, ...]
     plain: Recipe = field(repr=False)
+    canning: bool = False
 
 
 def convert(
@@ -136,9 +139,10 @@ def convert(
     for name, elevation_m in (("elevation", to_elevation_m), ("elevation it was written for", from_elevation_m)):
         within(name, elevation_m, LOWEST_M, HIGHEST_M, "m", hint)
     name, sure = _style(recipe, style)
-    batch = Batch(recipe, name, from_elevation_m, to_elevation_m, units)
+    canned = canning.is_canning(recipe)
+    batch = Batch(recipe, name, from_elevation_m, to_elevation_m, units, canned)
     moved = from_elevation_m != to_elevation_m
-    found = tuple(chain.from_iterable(part.changes(batch) for part in COMPONENTS)) if moved else ()
+    found = tuple(chain.from_iterable(part.changes(batch) for part in COMPONENTS)) if moved and not canned else ()
     lines = tuple(_line(i, line, found) for i, line in enumerate(recipe.ingredients))
     ratios = {i: to.ratio for i, to in enumerate(lines)}
     rewritten = [steps.rewrite(batch, i, one, ratios) for i, one in enumerate(recipe.steps)]
@@ -147,7 +151,8 @@ def convert(
     return Converted(
         recipe=recipe, style=name, sure=sure, from_elevation_m=from_elevation_m, to_elevation_m=to_elevation_m,
         ingredients=lines, oven=_oven(new_steps), steps=new_steps, changes=changes, unread=recipe.unread,
-        cautions=tuple(_cautions(batch, changes, lines)) if moved else (), plain=_plain(recipe, lines, new_steps),
+        cautions=(*dangers.found(batch), *(_cautions(batch, changes, lines) if moved else ())),
+        plain=_plain(recipe, lines, new_steps), canning=canned,
     )  # fmt: skip
 
 
@@ -255,6 +260,10 @@ def _oven(new: tuple[StepTo, ...]) -> OvenTo | None:
 
 def _cautions(batch: Batch, changes: tuple[Change, ...], lines: tuple[LineTo, ...]) -> Iterator[Caution]:
     touched: set[str] = {c.what for c in changes if c.way != "same"}
+    if batch.canning:
+        yield canning.caution(batch)
+        return
+    yield from keeping.cautions(batch)
     if batch.style in BATTERS and touched & {"leavening", "sugar", "liquid"} and batch.up:
         yield Caution(
             "note",
@@ -291,10 +300,6 @@ def _words(recipe: Recipe) -> str:
     return " ".join(one.text for one in recipe.steps)
 
 
-def _all_words(recipe: Recipe) -> str:
-    return " ".join((recipe.title, *(line.line for line in recipe.ingredients), _words(recipe)))
-
-
 def _doubtful(recipe: Recipe) -> Iterator[Caution]:
     """Lines that a cook should look at: no unit where one is needed, or the same line twice."""
     bare = [
@@ -328,16 +333,23 @@ def _beyond(batch: Batch, touched: set[str]) -> Iterator[Caution]:
 
 
 def _pot_cautions(batch: Batch, touched: set[str]) -> Iterator[Caution]:
-    soft = kinetics.softening(wet_dish.dish_class(batch))
+    pot = wet_dish.dish_class(batch)
+    soft = kinetics.softening(pot or kinetics.GENERAL)
     under_pressure = any(t.what == "pressure" for one in batch.recipe.steps for t in one.times)
-    if batch.style == "beans" and soft.threshold_c is not None and batch.boil_here_c < soft.threshold_c:
+    if batch.style == "beans" and pot and soft.threshold_c is not None and batch.boil_here_c < soft.threshold_c:
         yield Caution(
             "warn",
             f"Below {batch.say.temp(soft.threshold_c)} dried beans practically will not soften, however long they "
             "cook. Use a pressure cooker.",
             (soft.source,),
         )
-    elif batch.style in ("beans", "braise") and batch.boil_shift_k < -1.5 and not under_pressure:
+    elif (
+        pot
+        and wet_dish.pot_minutes(batch)
+        and batch.style in ("beans", "braise")
+        and batch.boil_shift_k < -1.5
+        and not under_pressure
+    ):
         span, gauge = wet_dish.pressure_option(batch), STOVE_TOP_GAUGE_PA
         time = f" in {duration_span(*span)}, after it has come to pressure" if span else ""
         yield Caution(
@@ -346,10 +358,10 @@ def _pot_cautions(batch: Batch, touched: set[str]) -> Iterator[Caution]:
             " Follow its maker's instructions.",
             ("common-practice",),
         )
-    if batch.style == "beans" and KIDNEY_BEANS.search(_all_words(batch.recipe)):
+    if dangers.holds_lectin(batch.recipe) and not dangers.lectin(batch.recipe):
         yield Caution(
             "warn",
-            "Kidney beans: soak, then boil hard for at least 10 minutes before any slow cooking.",
+            "Kidney beans and their like: soak, then boil hard for at least 10 minutes before any slow cooking.",
             ("usu-ask-extension",),
         )
     if under_pressure:
@@ -363,14 +375,6 @@ def _pot_cautions(batch: Batch, touched: set[str]) -> Iterator[Caution]:
     if "fat_temp" in touched:
         yield Caution(
             "warn", "Hot fat: never past half the pot, a lid within reach, and no water near it.", ("common-practice",)
-        )
-    if batch.style == "jam" or any(t.what == "process" for one in batch.recipe.steps for t in one.times):
-        yield Caution(
-            "stop",
-            "Canning times and pressures are not converted here. Take the process for your elevation from a tested "
-            "recipe, "
-            "as it is printed.",
-            ("usda-aib-539",),
         )
     if batch.style in wet_dish.POTS and batch.to_m > SEASON_FROM_M > batch.from_m:
         yield Caution(

@@ -1,4 +1,4 @@
-"""Temperatures inside food: safety limits stay; a reading close under the boil moves with the boil."""
+"""Temperatures near the boil: a liquid made to boil moves with the boil; what is read inside food stays as written."""
 
 from __future__ import annotations
 
@@ -10,14 +10,16 @@ from rules.core import UNDER_BOIL_K
 RULE = "baking.inside"
 # Every safety limit for food is 74 degC (165 degF) or less; from here on a reading is asked for by texture.
 LEAST_C = 80.0
+# Liquids cooler than this are warmed, scalded or pasteurised, and can be at any elevation: 190 degF.
+LIQUID_LEAST_C = 88.0
 
 
-def moved_c(temp_c: float, boil_there_c: float, boil_here_c: float) -> float:
-    """What a reading becomes where water boils at another temperature [degC].
+def moved_c(temp_c: float, boil_there_c: float, boil_here_c: float, least_c: float = LEAST_C) -> float:
+    """What a reading near the boil becomes where water boils at another temperature [degC].
 
-    A loaf or a braise is wet inside and stops a little under the boil, however long it stays in. Readings from
-    176 °F (80 °C) up to there are drawn together in proportion, so that their order is kept and the way back gives
-    the start; lower ones, every safety limit among them, stay.
+    A loaf, a braise or a simmer stops a little under the boil, however long it stands. Readings from least_c up to
+    there are drawn together in proportion, so that their order is kept and the way back gives the start; lower ones,
+    every safety limit among them, stay.
 
     temp_c: the reading there; boil_there_c, boil_here_c: boiling point of water [degC]
     source: computed; the readings bakers use are common-practice
@@ -26,22 +28,21 @@ def moved_c(temp_c: float, boil_there_c: float, boil_here_c: float) -> float:
     [74, 85.0, 88.1, 91.9]
     """
     top_there_c, top_here_c = (boil_c - UNDER_BOIL_K for boil_c in (boil_there_c, boil_here_c))
-    if temp_c <= LEAST_C:
+    if temp_c <= least_c:
         return temp_c
-    if min(top_there_c, top_here_c) <= LEAST_C:
-        return max(LEAST_C, min(temp_c, top_here_c))
-    share = (min(temp_c, top_there_c) - LEAST_C) / (top_there_c - LEAST_C)
-    return LEAST_C + share * (top_here_c - LEAST_C)
+    if min(top_there_c, top_here_c) <= least_c:
+        return min(temp_c, top_here_c)
+    share = (min(temp_c, top_there_c) - least_c) / (top_there_c - least_c)
+    return least_c + share * (top_here_c - least_c)
 
 
-def shift(batch: Batch, temp_c: float) -> Shift | None:
-    """How a reading inside food or of hot water moves [K]; None where it stays."""
-    kelvin = moved_c(temp_c, batch.boil_there_c, batch.boil_here_c) - temp_c
+def liquid(batch: Batch, temp_c: float) -> Shift | None:
+    """How the temperature of a liquid that boils or simmers moves [K]; None where it stays."""
+    kelvin = moved_c(temp_c, batch.boil_there_c, batch.boil_here_c, LIQUID_LEAST_C) - temp_c
     if abs(batch.boil_shift_k) < 0.05 or abs(kelvin) < 0.05:
         return None
     because = (
-        f"Food that is wet inside stops a little under the boil, {batch.say.temp(batch.boil_here_c)} at {batch.here}. "
-        f"A reading above {batch.say.temp(LEAST_C)} moves with it in proportion; lower ones, safety temperatures "
-        "among them, do not."
+        f"Water boils at {batch.say.temp(batch.boil_here_c)} at {batch.here}, and a simmer lies a little under it. "
+        f"Liquids that are only warmed, to {batch.say.temp(LIQUID_LEAST_C)} or less, stay."
     )
     return Shift(Span(kelvin, kelvin, kelvin), "temperature", RULE, because, ("iapws-r7-97", "common-practice"))

@@ -7,9 +7,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Literal
 
-from rules.baking import foam, frying, inside, oven, pan, syrup, time, yeast
+from rules.baking import foam, frying, inside, keeping, oven, pan, syrup, time, yeast
 from rules.baking.batch import Batch, towards
 from rules.baking.change import Change, Way, step
+from rules.baking.roles import moving
 from rules.baking.rounding import fraction, measure
 from rules.baking.shift import Shift
 from rules.recipe import AmountMark, Step, TempMark, TimeMark
@@ -19,6 +20,8 @@ SHORTEST_MIN = 2.0
 # From this many minutes on a cook keeps the time to so many.
 LONG_STEPS_MIN = ((480.0, 30.0), (180.0, 15.0))
 BAKED_OVEN_C = 90.0
+# Times that stay or move by the style: what is boiled down says why it stays, and rice that takes up its broth cooks.
+TOLD_BY_STYLE = ("reduce", "other")
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,7 +68,7 @@ class StepTo:
 def rewrite(batch: Batch, index: int, one: Step, ratios: Mapping[int, float]) -> tuple[StepTo, tuple[Change, ...]]:
     """One step, rewritten, with its changes.
 
-    Times of chilling, resting, mixing and canning stay, and so do safety temperatures.
+    Only figures of a role that moves can change; what a figure is for safety's sake stays as written.
     ratios: what the ingredient lines were multiplied by, by their place; an amount of one in a step goes along
     """
     changes: list[Change] = []
@@ -73,7 +76,8 @@ def rewrite(batch: Batch, index: int, one: Step, ratios: Mapping[int, float]) ->
     temps = tuple(_temp(batch, index, mark, changes) for mark in one.temperatures)
     edits = [_time_edit(one.text, t) for t in times if _moved_time(t)]
     edits += [_temp_edit(one.text, t) for t in temps if _moved_temp(t)]
-    edits += [Edit(start, end, text) for start, end, text in pan.rewrite(batch, one.text)]
+    if not batch.canning:
+        edits += [Edit(start, end, text) for start, end, text in pan.rewrite(batch, one.text)]
     if foam.softens(batch):
         edits += [Edit(*place) for cue in foam.whipped(one, "stiff_peaks") for place in foam.softened(one.text, cue)]
     edits += [edit for mark in one.amounts if (edit := amount_edit(one.text, mark, ratios.get(mark.line, 1.0)))]
@@ -114,12 +118,20 @@ def amount_edit(text: str, mark: AmountMark, ratio: float) -> Edit | None:
 
 
 def _time(batch: Batch, index: int, one: Step, mark: TimeMark, changes: list[Change]) -> TimeTo:
-    shift = time.shift(batch, one, mark) if mark.high_min >= SHORTEST_MIN else None
+    shift = _time_shift(batch, one, mark)
     if shift is None or batch.from_m == batch.to_m:
         return TimeTo(mark, mark.low_min, mark.high_min)
     low, high = (scaled_min(t, shift.span.value) for t in (mark.low_min, mark.high_min))
     changes.append(_time_change(index, mark, shift, low, high))
     return TimeTo(mark, low, high)
+
+
+def _time_shift(batch: Batch, one: Step, mark: TimeMark) -> Shift | None:
+    """How a time moves; None for a role that never does, and for every time of a recipe for canning."""
+    if mark.high_min < SHORTEST_MIN or mark.what not in (*moving("time"), *TOLD_BY_STYLE) or batch.canning:
+        return None
+    shift = time.shift(batch, one, mark)
+    return shift and keeping.never_shorter(batch, one, mark, shift)
 
 
 def scaled_min(time_min: float, ratio: float) -> float:
@@ -211,12 +223,15 @@ def _temp(batch: Batch, index: int, mark: TempMark, changes: list[Change]) -> Te
 
 
 def _temp_shift(batch: Batch, mark: TempMark) -> Shift | None:
+    """How a temperature moves; None for a role that never does, and in canning for all but the gel point."""
+    if mark.what not in moving("temperature") or (batch.canning and mark.what != "sugar"):
+        return None
     if mark.what == "oven" and mark.low_c >= BAKED_OVEN_C:
         return oven.shift(batch)
     if mark.what == "sugar":
         return syrup.shift(batch, mark.low_c)
-    if mark.what in ("food", "water"):
-        return inside.shift(batch, mark.low_c)
+    if mark.what == "water":
+        return inside.liquid(batch, mark.low_c)
     if mark.what == "proof":
         return yeast.proof_temperature(batch)
     return frying.shift(batch, mark.low_c) if mark.what == "fat" else None

@@ -10,23 +10,22 @@ from rules.baking.shift import Shift
 from rules.recipe import Step, TimeMark
 
 RULE = "baking.time"
-OVEN_TIMES = ("bake", "roast")
 # A cake that hangs until cold, or stands in an oven with its door ajar, is not baking any more.
 WAITS = re.compile(r"\b(?:cold|cool|hang|ajar|leave|turn(?:ed)? off|stand|rest)\b", re.I)
 CLAUSE_END = re.compile(r"[.;!]\s")
 
 
 def shift(batch: Batch, step: Step, mark: TimeMark) -> Shift | None:
-    """How one time moves; None for times that do not: chilling, resting, mixing, soaking, canning."""
+    """How the time of a role that may move does; None for one that stays, or that nothing tells how to take."""
     if mark.what == "rise":
         return yeast.proof(batch, step, mark)
     if mark.what == "pressure":
-        return wet_dish.under_pressure(batch, step)
+        return wet_dish.under_pressure(batch, step, mark)
     if wet_dish.governs(batch, step, mark):
-        return wet_dish.simmering(batch)
+        return wet_dish.simmering(batch, step, mark)
     if boiled := wet_dish.boiled_down(batch, mark):
         return boiled
-    baked = mark.what in OVEN_TIMES or (mark.what == "steam" and wet_dish.in_the_oven(step))
+    baked = mark.what == "bake" or (mark.what == "steam" and wet_dish.in_the_oven(step))
     return oven_time(batch) if baked and not WAITS.search(_clause(step.text, mark)) else None
 
 

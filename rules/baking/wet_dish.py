@@ -7,9 +7,11 @@ from collections.abc import Iterator
 
 from rules import dishes, evaporation, kinetics
 from rules.air import pressure_pa
+from rules.baking import foods, keeping
 from rules.baking.bands import AS_IS, Span
 from rules.baking.batch import Batch, longer, rescaled
 from rules.baking.change import Change, step
+from rules.baking.foods import raw_foods
 from rules.baking.shift import Shift
 from rules.case import ambient
 from rules.methods.pressure_cook import STOVE_TOP_GAUGE_PA, inside_c
@@ -28,27 +30,77 @@ POURED = (
 )
 POTS = ("braise", "beans", "rice", "pasta", "soup")
 SET_BY_LOSS = ("sugarwork", "jam", "reduction")
-BATH = re.compile(r"\b(?:water|bath)\b", re.I)
+BATH = re.compile(r"\b(?:water[- ]bath|bain[- ]marie|hot water|boiling water)\b", re.I)
+# A pot that keeps its steam, in the oven or on the stove.
+COVERED = re.compile(r"\b(?:covered|cover|lid|dutch oven|foil|tightly|casserole)\b", re.I)
+UNCOVERED = re.compile(r"\buncover(?:ed)?\b", re.I)
+# Words by which "cook 20 minutes" is seen to be cooking in liquid.
+IN_LIQUID = re.compile(
+    r"\b(?:boil(?:s|ing|ed)?|simmer(?:s|ing|ed)?|water|stock|broth|liquid|cover(?:ed)?|(?:low|gentle) heat|absorbed)\b",
+    re.I,
+)
 WET_TIMES = ("boil", "simmer", "braise", "poach", "steam")
+OVEN_POTS = ("braise", "beans", "rice")
 POT_AREA_M2 = 0.06
 ELECTRIC_LOW_PA = 10 / PSI_PER_PA
 SHORTEST_MIN = 3.0
-LEAST_COOK_MIN = {"braise": 20.0, "soup": 20.0}
+LEAST_COOK_MIN = {"braise": 20.0, "soup": 20.0, "beans": 20.0}
+# Dried beans boiled no longer are soaked quickly, or rid of their poison, which is never shortened.
+BEANS_BOILED_MIN = 15.0
+# Boiled for so long they are near done, and what follows in the oven is for the rest of the dish.
+BEANS_SOFT_MIN = 30.0
 # Rice stirred for so long is cooking, whatever the sentence calls it.
 LEAST_RICE_MIN = 10.0
 # "Simmer the peel 2 hours until soft": softening, in whatever is boiled down afterwards.
 TENDER = re.compile(r"[^.;]*?\b(?:until|till)\b[^.;]*?\b(?:soft|tender)\b(?![- ]ball)", re.I)
 # What cooks in a pot for less than that, and is softened all the same rather than fried.
 STARCHES = re.compile(r"\b(?:noodles?|pasta|macaroni|orzo|rice|barley|dumplings?|potato(?:es)?|lentils?)\b", re.I)
+# "Boil the water and salt 5 minutes": nothing in it softens.
+_WATER_ALONE = re.compile(
+    r"\b(?:boil|simmer)\s+(?:the\s+)?(?:water|brine|syrup|vinegar|sugar|wine)(?:(?:,|\s+and)\s+(?:the\s+)?\w+)*\s*$",
+    re.I,
+)
+# How many times as much liquid a pot is ever given for a longer simmer: beyond that, look and top up.
+MOST_LIQUID = 1.5
 
 
-def dish_class(batch: Batch) -> str:
-    """The dish class whose softening sets the pace."""
-    if batch.style == "soup" and (named := next((c for c, words in POURED if words.search(batch.recipe.title)), None)):
+def dish_class(batch: Batch) -> str | None:
+    """The dish class whose softening sets the pace of the pot; None where all of it comes cooked.
+
+    Of what is cooked from raw the slowest decides: dried beans, then meat full of collagen.
+    """
+    title = batch.recipe.title
+    if batch.style == "soup" and (named := next((c for c, words in POURED if words.search(title)), None)):
         return named
-    if batch.style == "beans" and not any(line.role == "dried_bean" for line in batch.recipe.ingredients):
-        return "lentil" if any(line.role == "lentil" for line in batch.recipe.ingredients) else "dried_bean"
-    return CLASSES.get(batch.style, "general")
+    if batch.style not in ("braise", "beans"):
+        return CLASSES.get(batch.style, "general")
+    raw = {food.dish_class for food in raw_foods(batch.recipe)}
+    slow = ("dried_bean", "lentil", *foods.lists("foods")["slow_classes"])
+    if found := next((name for name in slow if name in raw), None):
+        return found
+    if meats := raw & set(foods.lists("foods")["classes"]):
+        return min(meats, key=lambda name: (kinetics.softening(name).z_k, name))
+    if batch.recipe.ingredients and batch.style == "beans":
+        return None
+    return CLASSES[batch.style] if not batch.recipe.ingredients else "general"
+
+
+def paced_by(batch: Batch, one: Step, mark: TimeMark) -> str | None:
+    """The dish class that sets the pace of one time: the slowest food its own clause names, else that of the pot."""
+    whole = dish_class(batch)
+    own = [f for f in foods.spoken(batch.recipe, keeping.spoken_of(one, mark)) if not f.cooked]
+    own_classes = {f.dish_class for f in own if foods.softens(f) and f.dish_class not in ("soup", "stock", "sauce")}
+    if not own_classes and whole == "dried_bean" and mark.what in ("bake", "braise") and _softened(batch, one):
+        return "general"
+    if whole in own_classes or not own_classes:
+        return whole
+    return min(own_classes, key=lambda name: (kinetics.softening(name).z_k, name))
+
+
+def _softened(batch: Batch, one: Step) -> bool:
+    """Whether dried beans have had their boil in the steps before."""
+    before = batch.recipe.steps[: batch.recipe.steps.index(one)]
+    return any(t.what in WET_TIMES and t.high_min >= BEANS_SOFT_MIN for step in before for t in step.times)
 
 
 def governs(batch: Batch, one: Step, mark: TimeMark) -> bool:
@@ -59,15 +111,19 @@ def governs(batch: Batch, one: Step, mark: TimeMark) -> bool:
     softens = batch.style not in SET_BY_LOSS or TENDER.match(one.text, mark.end)
     if mark.low_min < SHORTEST_MIN or not softens:
         return False
+    said = keeping.spoken_of(one, mark)
     if mark.what in WET_TIMES:
-        return not (mark.what == "steam" and in_the_oven(one))
-    if mark.what in ("bake", "roast"):
-        bath = batch.style == "cheesecake" and BATH.search(one.text)
-        return bool(bath) or batch.style in ("braise", "beans", "rice", "custard")
+        brief = mark.what == "boil" and mark.high_min <= BEANS_BOILED_MIN and dish_class(batch) == "dried_bean"
+        alone = _WATER_ALONE.search(one.text[: mark.start])
+        return not (brief or alone or (mark.what == "steam" and in_the_oven(one)))
+    if mark.what == "bake":
+        if batch.style in ("cheesecake", "custard"):
+            return bool(BATH.search(one.text)) and "crust" not in said
+        return batch.style in OVEN_POTS and bool(COVERED.search(said)) and not UNCOVERED.search(said)
     starch = STARCHES.search(one.text[: mark.start])
     least_min = SHORTEST_MIN if starch else LEAST_COOK_MIN.get(batch.style, SHORTEST_MIN)
     told = mark.what == "cook" or (mark.what == "other" and batch.style == "rice" and mark.low_min >= LEAST_RICE_MIN)
-    return told and batch.style in POTS and mark.low_min >= least_min
+    return told and batch.style in POTS and mark.low_min >= least_min and bool(IN_LIQUID.search(one.text[: mark.end]))
 
 
 def boiled_down(batch: Batch, mark: TimeMark) -> Shift | None:
@@ -93,9 +149,11 @@ def softening_ratio(dish_class: str, here_c: float, there_c: float) -> Span:
     return Span(value, min(ends), max(ends))
 
 
-def simmering(batch: Batch) -> Shift | None:
-    """A time at the boil, the simmer, in steam or in a water bath."""
-    name = dish_class(batch)
+def simmering(batch: Batch, one: Step, mark: TimeMark) -> Shift | None:
+    """A time at the boil, the simmer, in steam or in a water bath; None where nothing in the pot softens."""
+    name = paced_by(batch, one, mark)
+    if name is None:
+        return None
     ratio = softening_ratio(name, batch.boil_here_c, batch.boil_there_c)
     if abs(ratio.value - 1) < 1e-9:
         return None
@@ -114,9 +172,11 @@ def gauge_pa(one: Step) -> float:
     return ELECTRIC_LOW_PA if "low pressure" in one.text.lower() else STOVE_TOP_GAUGE_PA
 
 
-def under_pressure(batch: Batch, one: Step) -> Shift | None:
-    """A time under pressure: the gauge adds to the air outside."""
-    gauge, name = gauge_pa(one), dish_class(batch)
+def under_pressure(batch: Batch, one: Step, mark: TimeMark) -> Shift | None:
+    """A time under pressure: the gauge adds to the air outside. None where nothing in the cooker softens."""
+    gauge, name = gauge_pa(one), paced_by(batch, one, mark)
+    if name is None:
+        return None
     here_c, there_c = inside_c(ambient(batch.to_m), gauge), inside_c(ambient(batch.from_m), gauge)
     ratio = softening_ratio(name, here_c, there_c)
     if abs(ratio.value - 1) < 1e-9:
@@ -154,8 +214,8 @@ def changes(batch: Batch) -> Iterator[Change]:
 def pressure_option(batch: Batch) -> tuple[float, float] | None:
     """How long a stove-top cooker at 15 psi takes here [min]; None where no table has the class."""
     name = dish_class(batch)
-    span = dishes.sea_level_time(None, name, "pressure_cook")
-    if span is None:
+    span = dishes.sea_level_time(None, name, "pressure_cook") if name else None
+    if span is None or name is None:
         return None
     here_c, sea_c = (inside_c(ambient(m), STOVE_TOP_GAUGE_PA) for m in (batch.to_m, 0.0))
     ratio = softening_ratio(name, here_c, sea_c)
@@ -164,18 +224,18 @@ def pressure_option(batch: Batch) -> tuple[float, float] | None:
 
 def liquid(batch: Batch) -> Iterator[Change]:
     """The largest liquid takes what the longer simmer boils off, reckoned for a covered pot of 28 cm (11 in)."""
-    pours = [p for p in batch.parts("liquid", least_g=100.0) if p.mass_g]
-    minutes = pot_minutes(batch)
-    ratio = softening_ratio(dish_class(batch), batch.boil_here_c, batch.boil_there_c)
-    if not pours or not minutes or abs(ratio.value - 1) < 1e-9:
+    pours = [p for p in batch.parts("liquid", least_g=100.0) if p.mass_g and p.line.role != "dairy"]
+    minutes, name = pot_minutes(batch), dish_class(batch)
+    if not pours or not minutes or name is None or batch.boil_here_c == batch.boil_there_c:
         return
+    ratio = softening_ratio(name, batch.boil_here_c, batch.boil_there_c)
     main = max(pours, key=lambda p: p.mass_g)
     extra = ratio.map(
         lambda r: evaporation.extra_liquid_ml(
             minutes * r, minutes, POT_AREA_M2, covered=True, elevation_m=batch.to_m, from_elevation_m=batch.from_m
         )
     )
-    span = extra.map(lambda ml: max(0.5, 1 + ml / main.mass_g))
+    span = extra.map(lambda ml: min(MOST_LIQUID, max(1 / MOST_LIQUID, 1 + ml / main.mass_g)))
     way = "more" if extra.value > 0 else "less"
     because = (
         f"The {'longer' if batch.up else 'shorter'} simmer boils off about {batch.say.volume(abs(extra.value))} "

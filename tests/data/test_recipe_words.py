@@ -13,9 +13,23 @@ STYLES = {row["id"]: row for row in tables.read_toml("lexicon/recipe_styles.toml
 RATIOS = tables.read_csv("tables/style_ratios_common-practice.csv").rows
 
 
-@pytest.mark.parametrize(("section", "kinds"), [("times", TimeOf), ("temperatures", TempOf), ("cues", CueOf)])
-def test_kinds_of_marks(section, kinds):
-    assert set(WORDS[section]) <= set(get_args(kinds))
+ROLES = tables.read_toml("lexicon/recipe_roles.toml")
+
+
+def test_kinds_of_cues():
+    assert set(WORDS["cues"]) <= set(get_args(CueOf))
+
+
+@pytest.mark.parametrize(("kind", "known"), [("time", TimeOf), ("temperature", TempOf)])
+def test_every_role_is_one_that_the_rules_know(kind, known):
+    assert {row["id"] for row in ROLES[kind]} <= set(get_args(known))
+    assert {row[kind] for row in ROLES["apparatus"] if kind in row} <= set(get_args(known))
+
+
+def test_the_words_of_a_role_are_lower_case():
+    listed = [row[key] for kind in ("time", "temperature", "apparatus") for row in ROLES[kind] for key in row]
+    phrases = [phrase for value in listed if isinstance(value, list) for phrase in value]
+    assert [phrase for phrase in phrases if phrase != phrase.lower()] == []
 
 
 @pytest.mark.parametrize("section", sorted(WORDS))

@@ -52,6 +52,7 @@ class View:
     """A converted recipe, ready to be laid out."""
 
     title: str
+    stops: tuple[str, ...]
     summary: tuple[str, ...]
     there: str
     here: str
@@ -82,6 +83,7 @@ def view(converted: Converted, units: Units = "us") -> View:
     ]
     return View(
         title=clean(recipe.title) or "Recipe",
+        stops=tuple(c.text for c in converted.cautions if c.level == "stop"),
         summary=summary(converted, say),
         there=say.elevation(converted.from_elevation_m),
         here=say.elevation(converted.to_elevation_m),
@@ -90,7 +92,7 @@ def view(converted: Converted, units: Units = "us") -> View:
         steps=tuple(_groups(steps)),
         changes=tuple(_told(converted, moved)),
         kept=tuple(_told(converted, [c for c in converted.changes if c.way == "same"])),
-        cautions=tuple((c.level, c.text) for c in converted.cautions),
+        cautions=tuple((c.level, c.text) for c in converted.cautions if c.level != "stop"),
         unread=tuple(map(clean, converted.unread)),
         notes=tuple(map(clean, converted.plain.notes)),
         sources=cited(_sources(converted)),

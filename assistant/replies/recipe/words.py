@@ -80,6 +80,8 @@ def summary(converted: Converted, say: Say) -> tuple[str, ...]:
         moved=converted.from_elevation_m != converted.to_elevation_m,
         there=say.elevation(converted.from_elevation_m),
         here=say.elevation(converted.to_elevation_m),
+        canning=converted.canning,
+        gel=any(c.what == "sugar_temp" and c.way != "same" for c in converted.changes),
         style=converted.style,
         sure=converted.sure,
         makes=_makes(converted.plain.yields),

@@ -3,6 +3,7 @@
 import pytest
 
 from assistant.recipes.steps import read_step
+from assistant.recipes.temperatures import Habits
 
 # text, [(marked, low_min, high_min, what)]
 TIMES = [
@@ -140,5 +141,5 @@ def test_how_firm_a_time_is(text, approx, at_least):
 
 
 def test_a_bare_oven_figure_follows_the_recipe():
-    assert read_step("Bake at 220.", metric=True).temperatures[0].unit == "degC"
+    assert read_step("Bake at 220.", habits=Habits(metric=True)).temperatures[0].unit == "degC"
     assert read_step("Bake at 220.").temperatures[0].unit == "degF"

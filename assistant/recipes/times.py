@@ -1,0 +1,249 @@
+"""The times of a step, each with what it is the time of, told by the words of its own clause."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cache
+from typing import Any, cast, get_args
+
+from assistant.recipes.clauses import Span, Word, clause, rows, sentences, waiting, words_in
+from assistant.recipes.lines import any_of
+from assistant.recipes.numbers import NUMBER, NUMBER_WORD, RANGE_SIGN, number
+from rules.phrases import any_phrase, pattern
+from rules.recipe import TimeMark, TimeOf
+
+OVERNIGHT_MIN = (480.0, 720.0)
+# What a figure is called where nothing tells.
+UNTOLD: TimeOf = "other"
+# How many signs before a figure stand next to it.
+BESIDE = 60
+# Verbs that say little: a more telling word of the same sentence wins over them.
+VAGUE = ("cook", "preheat")
+WET = ("simmer", "boil", "braise", "poach", "steam", "reduce", "fry", "pressure", "microwave", "bake")
+# Verbs whose figures belong to the apparatus that is in use; what boils stands on a stove beside it.
+BY_APPARATUS = ("bake", "roast", "cook", "fry", "preheat", "reheat", UNTOLD)
+WET_BY_APPARATUS = (*BY_APPARATUS, "simmer", "braise", "hold", "poach")
+
+_FLAGS = re.IGNORECASE
+_FIGURE = rf"(?:{NUMBER}|{NUMBER_WORD})"
+_TIME_UNIT = r"(?:seconds?|secs?|minutes?|mins?|hours?|hrs?|h|m|days?)(?![\w/])"
+_ONE_TIME = rf"{_FIGURE}(?:\s+an?d\s+a\s+half)?[\s-]*(?:more\s+|full\s+|further\s+)?{_TIME_UNIT}(?:\s+and\s+a\s+half)?"
+_TIME = re.compile(
+    rf"(?P<soft>(?:\b(?:about|around|approximately|approx\.?|roughly)\s+|~)?)(?P<least>(?:\bat\s+least\s+)?)(?<![\d/.,])"
+    rf"(?:(?P<from>{_FIGURE}){RANGE_SIGN}(?:about\s+)?)?(?P<time>{_ONE_TIME}(?:,?\s+(?:and\s+)?{_ONE_TIME})?)"
+    rf"(?:{RANGE_SIGN}(?:up\s+to\s+)?(?P<upto>{_ONE_TIME}(?:,?\s+(?:and\s+)?{_ONE_TIME})?))?(?P<more>\s+or\s+(?:more|longer)\b)?",
+    _FLAGS,
+)
+_PIECE = re.compile(
+    rf"(?P<figure>{_FIGURE})(?P<half>\s+an?d\s+a\s+half)?[\s-]*(?:more\s+|full\s+|further\s+)?(?P<unit>{_TIME_UNIT})"
+    r"(?P<half2>\s+and\s+a\s+half)?",
+    _FLAGS,
+)
+_MINUTES = {"s": 1 / 60, "m": 1.0, "h": 60.0, "d": 1440.0}
+# A figure whose first half is not read: "three quarters of an hour", "one hundred five minutes".
+_BROKEN_OFF = re.compile(r"(?:\bquarters?\s+of|\bhundred(?:\s+and)?)\s*$", _FLAGS)
+_OVERNIGHT = re.compile(r"\bovernight\b", _FLAGS)
+_OF = re.compile(r"\s*-?\s*(?:of\s+)?(?:(?!before\b|after\b|until\b|less\b|more\b|per\b)\w+\s+)?", _FLAGS)
+_AGAIN_WORD = re.compile(r"\b(?:more|another|longer|further|additional)\b", _FLAGS)
+_PRESSED = re.compile(r"\bpressure\b|\bpsi\b", _FLAGS)
+# "350 - 10 to 12 min", "375 for 25 minutes", as cards have it.
+TERSE = re.compile(
+    r"(?:^|(?<=[.;:]\s))\s*(?P<low>[1-5]\d\d)(?P<high>(?!))?(?=\s*(?:for|[-–—,])\s*(?:about\s+)?\d[^.;]{0,14}?(?:min|hour|hr|h\b))",
+    _FLAGS,
+)
+# Words that name no action here: what is waited for, what is done meanwhile, and names of things.
+_MASKED = re.compile(
+    r"\buntil\b(?![^,.;]*\b(?:doubled?|doubles|puffy|risen|reduced)\b)[^,.;]*"
+    r"|\b(?:stirring|whisking|turning|basting|skimming|swirling|tossing|flipping|rotating|mopping|spritzing|brushing)\b[^,.;]*?(?=\bfor\b|[,.;]|$)"
+    r"|\breduce\s+(?:the\s+)?(?:heat|oven|temperature|speed|flame)|\bthe\s+rest\b(?!\s+time)|\bstand\s+mixer|\bwith\s+steam"
+    r"|\b(?:low|medium|high|moderate|gentle|off\s+the|off|the|of|from)\s+heat\b"
+    r"|\bdutch\s+oven|\bboiling\s+water|\bover\s+(?:\w+\s+){0,2}simmering\s+water|\bdouble\s+boiler|\b(?:heavy|sour|ice|whipped|whipping|double|pastry|the)\s+cream\b|\bcream\s+cheese"
+    r"|\bcream\s+of\s+tartar|\b(?:brown|icing|granulated)\s+sugar|\bbrown\s+(?:butter|rice|stock)\b|\bbaking\s+(?:sheet|pan|dish|powder|soda|stone|steel|paper|tin)s?\b|\bbaked?\s+goods|\bfrying\s+pan"
+    r"|\broasting\s+pan|\bthe\s+roast\b|\bcake\s+mix|\bpressure\s+cooker|\brice\s+cooker|\bcold\s+milk|\bcooking\s+(?:liquid|water|spray)"
+    r"|\bcooled?\s+(?:to|butter|syrup)|\bfried\b|\bmixing\s+bowl|\bcooling\s+rack|\b(?:into|onto)\s+the\s+(?:mix|batter)"
+    r"|\bsmoked\b|\bgrilled\s+cheese|\bhold(?:ing)?\s+(?:\w+\s+){0,3}together",
+    _FLAGS,
+)
+
+
+def times(text: str, apparatus: str = "") -> Iterator[TimeMark]:
+    """The times of a step, in order; a time whose kind its words do not tell is `other`.
+
+    apparatus: what the recipe cooked in before this step, an id of the lexicon or ""
+    """
+    masked = _MASKED.sub(lambda m: " " * len(m[0]), text)
+    pressed = bool(_PRESSED.search(text))
+    carried: list[Word] = []
+    for sentence in sentences(text):
+        here = list(words_in("time", masked, sentence.start, sentence.end))
+        if terse := TERSE.match(text, sentence.start):
+            here.append(Word("bake", terse.start("low"), terse.end("low")))
+        verbs = here or (carried if _carries(text[sentence.start : sentence.end]) else [])
+        for found in (*_figures(text, sentence), *_nights(text, sentence)):
+            verb = _verb(verbs, found.start, found.end, masked, pressed)
+            used = in_use(text, sentence, found.start, apparatus)
+            what = _told(text, sentence, found, verb) or _by_apparatus(verb, used) or verb
+            yield TimeMark(found.start, found.end, found.low_min, found.high_min, what, found.approx, found.at_least)
+        carried = [Word(w.what, -1, -1) for w in here] or carried
+        apparatus = last_named(text, sentence, apparatus)
+
+
+def _figures(text: str, sentence: Span) -> Iterator[TimeMark]:
+    for found in _TIME.finditer(text, sentence.start, sentence.end):
+        low, high = _span(found)
+        start = min(found.start(name) for name in ("from", "time") if found.start(name) >= 0)
+        if high <= 0 or _BROKEN_OFF.search(text, max(sentence.start, start - 24), start):
+            continue
+        least = bool(found["least"] or found["more"])
+        yield TimeMark(start, found.end(), low, high, UNTOLD, bool(found["soft"]), least)
+
+
+def _nights(text: str, sentence: Span) -> Iterator[TimeMark]:
+    for night in _OVERNIGHT.finditer(text, sentence.start, sentence.end):
+        yield TimeMark(night.start(), night.end(), *OVERNIGHT_MIN, UNTOLD, approx=True)
+
+
+def _minutes(text: str) -> float:
+    total, last = 0.0, "h"
+    for piece in _PIECE.finditer(text):
+        last = piece["unit"][0].lower()
+        half = 0.5 if piece["half"] or piece["half2"] else 0.0
+        total += (number(piece["figure"]) + half) * _MINUTES[last]
+    return total
+
+
+def _span(found: re.Match[str]) -> tuple[float, float]:
+    time = _minutes(found["time"])
+    if found["upto"]:
+        return min(time, _minutes(found["upto"])), max(time, _minutes(found["upto"]))
+    if found["from"]:
+        unit = _PIECE.search(found["time"])
+        low = number(found["from"]) * _MINUTES[unit["unit"][0].lower()] if unit else time
+        return (low, time) if low <= time else (time, time)
+    return time, time
+
+
+def _verb(verbs: list[Word], start: int, end: int, text: str, pressed: bool) -> TimeOf:
+    """What is done for a time: "20 minutes of baking", else the nearest word before, else the nearest after."""
+    direct = next((w.what for w in verbs if w.start >= end and _OF.fullmatch(text, end, w.start)), None)
+    before = [w.what for w in verbs if w.end <= start]
+    after = [w.what for w in verbs if w.start >= end]
+    ranked = ([direct] if direct else []) + before[::-1] + after
+    chosen: str = ranked[0] if ranked else UNTOLD
+    if chosen in VAGUE:
+        telling = [w for w in ranked if w not in VAGUE]
+        chosen = "pressure" if pressed else telling[0] if telling and telling[0] in WET else chosen
+    return cast(TimeOf, chosen) if chosen in get_args(TimeOf) else UNTOLD
+
+
+@cache
+def _verb_first() -> re.Pattern[str]:
+    return re.compile(rf"^\s*{any_of('steps', 'verbs')}", _FLAGS)
+
+
+def _carries(sentence: str) -> bool:
+    """Whether a sentence goes on with what the one before was about: "About 20 minutes.", "Then 10 minutes more"."""
+    return bool(_AGAIN_WORD.search(sentence)) or not _verb_first().match(sentence)
+
+
+# What stands next to a time, or what is waited for, decides it whatever the verb.
+
+
+@dataclass(frozen=True, slots=True)
+class _Deciding:
+    """A row of times that is told by more than its verb: by what stands beside the figure, or what is waited for."""
+
+    what: TimeOf
+    not_of: tuple[str, ...]
+    before: re.Pattern[str]
+    after: re.Pattern[str]
+    until: re.Pattern[str]
+    unless_until: re.Pattern[str]
+    sentence: re.Pattern[str]
+
+    @staticmethod
+    def of(row: dict[str, Any]) -> _Deciding:
+        """The row with its phrases compiled."""
+        before, after = (any_phrase(row[k]) if k in row else "(?!)" for k in ("before", "after"))
+        return _Deciding(
+            row["id"],
+            tuple(row.get("not_of", ())),
+            re.compile(rf"{before}\W*(?:about\s+)?$", _FLAGS),
+            re.compile(rf"[\s-]*{after}", _FLAGS),
+            *(pattern(tuple(row.get(k, ()))) for k in ("until", "unless_until", "sentence")),
+        )
+
+
+@cache
+def _deciding() -> tuple[_Deciding, ...]:
+    keys = {"before", "after", "until", "sentence"}
+    return tuple(_Deciding.of(row) for row in rows("time") if row.keys() & keys)
+
+
+def _told(text: str, sentence: Span, mark: TimeMark, verb: TimeOf) -> TimeOf | None:
+    """What a time is by the words beside it, or by what the cook waits for; None where the verb tells."""
+    lead = text[max(sentence.start, mark.start - BESIDE) : mark.start]
+    waits = waiting(text, clause(text, sentence, mark.start, mark.end))
+    waited = text[waits.start : waits.end] if waits else ""
+    for row in _deciding():
+        if verb in row.not_of:
+            continue
+        beside = row.before.search(lead) or row.after.match(text, mark.end, sentence.end)
+        around = row.sentence.search(text, sentence.start, sentence.end)
+        if beside or around or (row.until.search(waited) and not row.unless_until.search(waited)):
+            return row.what
+    return None
+
+
+# The apparatus
+
+
+@cache
+def _apparatus() -> dict[str, dict[str, Any]]:
+    return {row["id"]: row for row in rows("apparatus")}
+
+
+def _by_apparatus(verb: TimeOf, used: str) -> TimeOf | None:
+    row = _apparatus().get(used, {})
+    verbs = WET_BY_APPARATUS if row.get("wet") else BY_APPARATUS
+    return cast(TimeOf, row["time"]) if row.get("time") and verb in verbs else None
+
+
+def apparatus_in(text: str, start: int, end: int) -> list[Word]:
+    """The apparatus that a piece of text names, in order; a Dutch oven is a pot."""
+    return [w for w in words_in("apparatus", text, start, end) if not _POT.search(text, max(0, w.start - 8), w.start)]
+
+
+_POT = re.compile(r"\bdutch\s+$", _FLAGS)
+_BAKED = re.compile(r"(?<![\w-])(?:bake|bakes|baked|roast)(?!\w)", _FLAGS)
+
+
+def in_use(text: str, sentence: Span, at: int, before: str) -> str:
+    """What a figure's food cooks in: named before it in its sentence, else after it, else what was in use before."""
+    named = apparatus_in(text, sentence.start, sentence.end)
+    earlier = [w.what for w in named if w.end <= at]
+    later = [w.what for w in named if w.start >= at]
+    if earlier or later:
+        return earlier[-1] if earlier else later[0]
+    return _kept(text, sentence, before)
+
+
+def _kept(text: str, sentence: Span, before: str) -> str:
+    """The apparatus that stays in use: baking means an oven, unless all of a recipe is made in something else."""
+    lasts = _apparatus().get(before, {}).get("lasts")
+    return "oven" if not lasts and _BAKED.search(text, sentence.start, sentence.end) else before
+
+
+def last_named(text: str, sentence: Span, before: str) -> str:
+    """The apparatus in use when a sentence ends."""
+    named = apparatus_in(text, sentence.start, sentence.end)
+    return named[-1].what if named else _kept(text, sentence, before)
+
+
+def named_last(text: str, before: str) -> str:
+    """The apparatus in use when a step ends."""
+    for sentence in sentences(text):
+        before = last_named(text, sentence, before)
+    return before
