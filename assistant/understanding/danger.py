@@ -21,6 +21,7 @@ FOLDER = "lexicon/danger"
 ASKING_ON = ("time", "temperature", "preserve", "pressure", "out_of_scope", "doneness", "sugar_stage", "help")
 SHORT = 12
 SAFE_WAY = "safe_way"
+ANY_ROLE = "any"
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,7 +70,7 @@ def hazards() -> tuple[Hazard, ...]:
 
 
 def _hazard(row: dict[str, Any], family: str) -> Hazard:
-    temps = tuple((role, *row[f"{role}_f"]) for role in temperatures.ROLES if f"{role}_f" in row)
+    temps = tuple((role, *row[f"{role}_f"]) for role in (*temperatures.ROLES, ANY_ROLE) if f"{role}_f" in row)
     return Hazard(
         row["id"],
         family,
@@ -132,7 +133,7 @@ class _Figures:
 
     def fit(self, hazard: Hazard) -> bool:
         """Whether the figures that a hazard asks for were said."""
-        roles = all(any(t.role == role and low <= t.temp_f < high for t in self.temps) for role, low, high in hazard.temps_f)
+        roles = all(any(role in (t.role, ANY_ROLE) and low <= t.temp_f < high for t in self.temps) for role, low, high in hazard.temps_f)
         pressed = hazard.psi is None or any(hazard.psi[0] <= p < hazard.psi[1] for p in self.psi)
         return roles and pressed and self.hours >= (hazard.hours or 0.0)
 
