@@ -22,6 +22,7 @@ ASKING_ON = ("time", "temperature", "preserve", "pressure", "out_of_scope", "don
 SHORT = 12
 SAFE_WAY = "safe_way"
 ANY_ROLE = "any"
+SAME_WAY = "same_way"
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,7 +114,7 @@ def _kind(id: str) -> str:
 def _carried(own: frozenset[str], scene: Scene, names_food: bool, *, elliptical: bool) -> frozenset[str]:
     """What was said before and still stands: of each kind until another of it is named; people for good."""
     said = {_kind(c) for c in own}
-    anew = names_food and bool(said & {"act", "vessel"}) and not elliptical
+    anew = names_food and bool(said & {"act", "vessel"}) and not elliptical and SAME_WAY not in own
     dropped = {"food"} if names_food else set()
     dropped |= {"act", "vessel", "thing", "circumstance"} if anew else said & {"vessel", "thing"}
     return frozenset(c for c in scene.concepts if _kind(c) not in dropped)
