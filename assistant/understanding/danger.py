@@ -134,7 +134,10 @@ class _Figures:
 
     def fit(self, hazard: Hazard) -> bool:
         """Whether the figures that a hazard asks for were said."""
-        roles = all(any(role in (t.role, ANY_ROLE) and low <= t.temp_f < high for t in self.temps) for role, low, high in hazard.temps_f)
+        roles = all(
+            any(role in (t.role, ANY_ROLE) and low <= t.temp_f < high for t in self.temps)
+            for role, low, high in hazard.temps_f
+        )
         pressed = hazard.psi is None or any(hazard.psi[0] <= p < hazard.psi[1] for p in self.psi)
         return roles and pressed and self.hours >= (hazard.hours or 0.0)
 
