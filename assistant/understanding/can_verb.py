@@ -13,7 +13,7 @@ from spacy.vocab import Vocab
 from rules import tables
 
 WORDS = "lexicon/danger/can_verb.toml"
-FOOD_WITHIN = 4
+FOOD_WITHIN, AMOUNT = 4, 2
 
 
 def positions(doc: Doc, foods: frozenset[int]) -> Iterator[int]:
@@ -67,7 +67,8 @@ def _begins(doc: Doc, foods: frozenset[int]) -> bool:
     """Whether a sentence that begins with "can" orders to can: can bacon at 7,000 ft; not: can bacon be frozen."""
     if doc[1].norm_ in _words()["pronouns"]:
         return False
-    first = next((i for i in range(1, min(FOOD_WITHIN, len(doc))) if i in foods), None)
+    within = FOOD_WITHIN + (AMOUNT if doc[1].like_num else 0)
+    first = next((i for i in range(1, min(within, len(doc))) if i in foods), None)
     if first is None:
         return False
     end = first

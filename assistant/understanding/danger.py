@@ -27,6 +27,8 @@ MOST_WORDS = 40
 # what the net must say, 0 to 1: to leave a hazard its own words, to warn beside the answer, and to warn alone
 HARMLESS_BELOW, DOUBTFUL_FROM, SURE_FROM = 0.15, 0.5, 0.75
 SAFE_WAY = "safe_way"
+ANY_ROLE = "any"
+SAME_WAY = "same_way"
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,7 +81,7 @@ def hazards() -> tuple[Hazard, ...]:
 
 
 def _hazard(row: dict[str, Any], family: str) -> Hazard:
-    temps = tuple((role, *row[f"{role}_f"]) for role in temperatures.ROLES if f"{role}_f" in row)
+    temps = tuple((role, *row[f"{role}_f"]) for role in (*temperatures.ROLES, ANY_ROLE) if f"{role}_f" in row)
     return Hazard(
         row["id"],
         family,
@@ -163,7 +165,7 @@ def _kind(id: str) -> str:
 def _carried(own: frozenset[str], scene: Scene, names_food: bool, *, elliptical: bool) -> frozenset[str]:
     """What was said before and still stands: of each kind until another of it is named; people for good."""
     said = {_kind(c) for c in own}
-    anew = names_food and bool(said & {"act", "vessel"}) and not elliptical
+    anew = names_food and bool(said & {"act", "vessel"}) and not elliptical and SAME_WAY not in own
     dropped = {"food"} if names_food else set()
     dropped |= {"act", "vessel", "thing", "circumstance"} if anew else said & {"vessel", "thing"}
     return frozenset(c for c in scene.concepts if _kind(c) not in dropped)
@@ -188,7 +190,7 @@ class _Figures:
         return roles and pressed and self.hours >= (hazard.hours or 0.0)
 
     def _has(self, role: str, low: float, high: float) -> bool:
-        return any(said.role == role and low <= said.temp_f < high for said in self.temps)
+        return any(role in (said.role, ANY_ROLE) and low <= said.temp_f < high for said in self.temps)
 
 
 def _holds(hazard: Hazard, own: frozenset[str], held: frozenset[str], figures: _Figures) -> bool:
