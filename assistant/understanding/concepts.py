@@ -20,7 +20,7 @@ from rules.dishes import dishes
 from rules.preserving.foods import food
 
 FOLDER, SHARED = "lexicon/danger", "shared"
-KINDS = ("food", "thing", "act", "vessel", "person", "circumstance")
+KINDS = ("food", "thing", "act", "vessel", "person", "place", "circumstance")
 ROW_SETS = ("dishes", "classes", "traits", "canned_as", "methods", "equipment")
 GAP, LONGEST_GAP, NUMBER = "..", 4, "#"
 CANNING = "canning"

@@ -163,7 +163,7 @@ def _kind(id: str) -> str:
 
 
 def _carried(own: frozenset[str], scene: Scene, names_food: bool, *, elliptical: bool) -> frozenset[str]:
-    """What was said before and still stands: of each kind until another of it is named; people for good."""
+    """What was said before and still stands: of each kind until another of it is named; people and places for good."""
     said = {_kind(c) for c in own}
     anew = names_food and bool(said & {"act", "vessel"}) and not elliptical and SAME_WAY not in own
     dropped = {"food"} if names_food else set()
