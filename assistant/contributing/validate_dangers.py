@@ -18,7 +18,7 @@ def problems() -> Iterator[tuple[str, str, str]]:
     from rules import danger as replies
 
     rows = concepts.ROW_SETS
-    known_keys = HAZARD_KEYS | {f"{role}_f" for role in temperatures.ROLES}
+    known_keys = HAZARD_KEYS | {f"{role}_f" for role in (*temperatures.ROLES, danger.ANY_ROLE)}
     for name in (concepts.SHARED, *concepts.families()):
         file, read = f"{FOLDER}/{name}.toml", concepts.family(name)
         for id, row in read.get("concept", {}).items():
