@@ -11,7 +11,7 @@ from typing import Any
 from spacy.tokens import Doc
 
 from assistant.language import unknown
-from assistant.understanding import concepts, temperatures
+from assistant.understanding import concepts, stretches, temperatures
 from assistant.understanding.concepts import Heard
 from rules import tables
 from rules.say import PSI_PER_PA
@@ -47,11 +47,15 @@ class Hazard:
 
 @dataclass(frozen=True, slots=True)
 class Scene:
-    """What a conversation holds of foods, acts, vessels, people and circumstances, and what it was warned of last."""
+    """What a conversation holds of foods, acts, vessels, people and circumstances, and what it was warned of last.
+
+    temperature: the last that was said
+    """
 
     concepts: tuple[str, ...] = ()
     danger: str | None = None
     food: str | None = None
+    temperature: temperatures.Said | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,14 +99,15 @@ def listen(doc: Doc, scene: Scene) -> Listened:
     names_food = dish is not None or any(_kind(c) == "food" for c in own)
     carried = _carried(own, scene, names_food, elliptical=unknown.is_elliptical(doc))
     held = own | carried
-    figures = _Figures.of(doc)
+    figures = _Figures.of(doc, scene.temperature)
     hazard = next((h for h in hazards() if _holds(h, own, held, figures) and _together(h, heard)), None)
     if hazard is None and _asks_on(doc, own, names_food, scene):
         hazard = next(h for h in hazards() if h.id == scene.danger)
     kept = tuple(sorted(c for c in held if _kind(c) != "circumstance" or concepts.concepts()[c].stays))
     food = (dish or None) if names_food else scene.food
     danger = hazard.id if hazard else None if names_food else scene.danger
-    return Listened(hazard, Scene(kept, danger, food))
+    temperature = figures.temps[-1] if figures.temps else None if names_food else scene.temperature
+    return Listened(hazard, Scene(kept, danger, food, temperature))
 
 
 def _kind(id: str) -> str:
@@ -125,10 +130,10 @@ class _Figures:
     hours: float
 
     @classmethod
-    def of(cls, doc: Doc) -> _Figures:
+    def of(cls, doc: Doc, last: temperatures.Said | None = None) -> _Figures:
         times = [m.high / 60 for m in doc._.measures if m.kind == "time"]
         psi = tuple(m.low * PSI_PER_PA for m in doc._.measures if m.kind == "pressure" and m.unit == "psi")
-        return cls(temperatures.said(doc), psi, max(times, default=0.0))
+        return cls(temperatures.said(doc, last), psi, max(stretches.hours(doc), *times, 0.0))
 
     def fit(self, hazard: Hazard) -> bool:
         """Whether the figures that a hazard asks for were said."""
