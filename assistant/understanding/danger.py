@@ -34,6 +34,7 @@ class Hazard:
     temps_f: tuple[tuple[str, float, float], ...] = ()
     psi: tuple[float, float] | None = None
     hours: float | None = None
+    minutes: tuple[float, float] | None = None
     subject: str | None = None
     beside: bool = False
     within: int | None = None
@@ -82,6 +83,7 @@ def _hazard(row: dict[str, Any], family: str) -> Hazard:
         temps,
         tuple(row["psi"]) if "psi" in row else None,
         row.get("hours"),
+        tuple(row["minutes"]) if "minutes" in row else None,
         row.get("subject"),
         row.get("beside", False),
         row.get("within"),
@@ -128,23 +130,26 @@ class _Figures:
     temps: tuple[temperatures.Said, ...]
     psi: tuple[float, ...]
     hours: float
+    minutes: tuple[float, ...]
 
     @classmethod
     def of(cls, doc: Doc, last: temperatures.Said | None = None) -> _Figures:
-        times = [m.high / 60 for m in doc._.measures if m.kind == "time"]
+        minutes = tuple(m.high for m in doc._.measures if m.kind == "time")
+        longest = max(stretches.hours(doc), *(m / 60 for m in minutes), 0.0)
         psi = tuple(m.low * PSI_PER_PA for m in doc._.measures if m.kind == "pressure" and m.unit == "psi")
-        return cls(temperatures.said(doc, last), psi, max(stretches.hours(doc), *times, 0.0))
+        return cls(temperatures.said(doc, last), psi, longest, minutes)
 
     def fit(self, hazard: Hazard) -> bool:
         """Whether the figures that a hazard asks for were said."""
         roles = all(any(t.role == role and low <= t.temp_f < high for t in self.temps) for role, low, high in hazard.temps_f)
         pressed = hazard.psi is None or any(hazard.psi[0] <= p < hazard.psi[1] for p in self.psi)
-        return roles and pressed and self.hours >= (hazard.hours or 0.0)
+        brief = hazard.minutes is None or any(hazard.minutes[0] <= m < hazard.minutes[1] for m in self.minutes)
+        return roles and pressed and brief and self.hours >= (hazard.hours or 0.0)
 
 
 def _holds(hazard: Hazard, own: frozenset[str], held: frozenset[str], figures: _Figures) -> bool:
     """Whether all that makes a hazard was said, some of it now."""
-    numeric = bool(hazard.temps_f or hazard.psi or hazard.hours)
+    numeric = bool(hazard.temps_f or hazard.psi or hazard.hours or hazard.minutes)
     now = numeric or any(c in own for group in hazard.when for c in group)
     all_there = all(any(c in held for c in group) for group in hazard.when)
     return now and all_there and not held & set(hazard.unless) and figures.fit(hazard)
