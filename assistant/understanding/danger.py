@@ -18,8 +18,11 @@ from rules.say import PSI_PER_PA
 
 FOLDER = "lexicon/danger"
 # topics in which a short utterance asks on about what was refused
-ASKING_ON = ("time", "temperature", "preserve", "pressure", "out_of_scope", "doneness", "sugar_stage", "help")
-SHORT = 12
+ASKING_ON = (
+    "time", "temperature", "preserve", "pressure", "out_of_scope", "doneness", "sugar_stage", "help", "bake_adjust",
+    "troubleshoot", "schedule",
+)  # fmt: skip
+SHORT = 18
 SAFE_WAY = "safe_way"
 
 

@@ -11,14 +11,14 @@ from assistant.language.cues import cues
 from assistant.language.request import plain_numbers
 from rules.say import to_f
 
-ROLES = ("core", "oven", "hold", "fridge", "bath", "smoker", "drier")
+ROLES = ("core", "oven", "hold", "fridge", "bath", "smoker", "drier", "set")
 # where a word tells two, the first of these is meant
 PLACES = ("other", "bath", "smoker", "drier", "hold", "oven")
 OTHER = "other"
-CUES = {role: frozenset(cues("temperature_role", role)) for role in (*PLACES, "core", "fridge", "set", "leaving")}
+CUES = {role: frozenset(cues("temperature_role", role)) for role in (*PLACES, "core", "fridge", "set", "dry", "leaving")}
 TO_CORE, AT, AFTER = (frozenset(cues("temperature_role", name)) for name in ("to", "at", "after"))
 UNCOUNTED = ("is", "as", "degrees", "minus", "plus", "yes", "this", "was", "its", "thats")
-COUNTS = ("for", "feed", "feeding", "of", "x", "page", "route", "room", "table", "about")
+COUNTS = ("for", "feed", "feeding", "of", "x", "page", "route", "room", "table")
 METHODS = {"sous_vide": "bath", "smoke": "smoker", "grill": "smoker", "slow_cook": OTHER, "roast": "oven", "bake": "oven"}
 BARE_F, BARE_C, COLD_BARE_F = (85, 212), (40, 85), (41, 100)
 COLD_F, WARM_F, BOIL_F, HOT_F = 76.0, 100.0, 176.0, 212.0
@@ -39,8 +39,14 @@ def said(doc: Doc, last: Said | None = None) -> tuple[Said, ...]:
     last: the temperature said before in a conversation: a bare figure in a short utterance is another of its kind
     """
     words = [token.norm_ for token in doc]
-    found = tuple(Said(_role(doc, words, at, temp_f), temp_f) for at, temp_f in _temperatures(doc, words))
-    return found or tuple(_another(doc, words, last))
+    found = [Said(_role(doc, words, at, temp_f), temp_f) for at, temp_f in _temperatures(doc, words)]
+    return tuple(_beside(said, found) for said in found) or tuple(_another(doc, words, last))
+
+
+def _beside(said: Said, found: Sequence[Said]) -> Said:
+    """Beside the temperature of an oven or a smoker a much lower one is that of the food: 225 all night, stalled at 160."""
+    hotter = said.role in ("oven", "smoker") and any(s.role == said.role and s.temp_f >= HOT_F > said.temp_f for s in found)
+    return Said("core", said.temp_f) if hotter else said
 
 
 def _another(doc: Doc, words: Sequence[str], last: Said | None) -> Iterator[Said]:
@@ -95,7 +101,10 @@ def _role(doc: Doc, words: Sequence[str], at: int, temp_f: float) -> str:
     set_to = not CUES["set"].isdisjoint(before)
     if temp_f < HOT_F and before[-1:] and before[-1] in TO_CORE and not set_to:
         return "core"
-    return _nearest(before, temp_f) or _nearest(behind, temp_f) or _of_whole(doc, words, temp_f)
+    nearest = _nearest(before, temp_f) or _nearest(behind, temp_f)
+    if nearest is None and not CUES["dry"].isdisjoint(before[-3:]) and temp_f < HOT_F:
+        return OTHER
+    return nearest or _of_whole(doc, words, temp_f, "set" if set_to else "core")
 
 
 def _tells_core(behind: Sequence[str]) -> bool:
@@ -117,7 +126,7 @@ def _left(words: Sequence[str], at: int) -> bool:
     return not CUES["leaving"].isdisjoint(words[max(0, at - 2) : at])
 
 
-def _of_whole(doc: Doc, words: Sequence[str], temp_f: float) -> str:
+def _of_whole(doc: Doc, words: Sequence[str], temp_f: float, other: str) -> str:
     methods = {f.id for f in doc._.found if f.kind == "method" and not _left(words, f.start)}
     by_method = next((METHODS[m] for m in METHODS if m in methods), None)
     if by_method and (temp_f >= BOIL_F or by_method in ("bath", "smoker")):
@@ -126,4 +135,4 @@ def _of_whole(doc: Doc, words: Sequence[str], temp_f: float) -> str:
     for role in PLACES[1:]:
         if not CUES[role].isdisjoint(staying) and not (role == "hold" and temp_f >= HOT_F):
             return role
-    return "oven" if temp_f >= BOIL_F else "core"
+    return "oven" if temp_f >= BOIL_F and other == "core" else other
