@@ -23,6 +23,7 @@ ASKING_ON = (
     "troubleshoot", "schedule",
 )  # fmt: skip
 SHORT = 18
+COMPARING = ("like", "than")
 SAFE_WAY = "safe_way"
 
 
@@ -100,8 +101,8 @@ def listen(doc: Doc, scene: Scene) -> Listened:
     """
     heard = concepts.hear(doc)
     own = frozenset(h.concept for h in heard)
-    dish = next((f.id for f in doc._.found if f.kind == "dish"), None)
-    names_food = dish is not None or any(_kind(c) == "food" for c in own)
+    dish = next((f.id for f in doc._.found if f.kind == "dish" and not _compared(doc, f.start)), None)
+    names_food = dish is not None or any(_kind(h.concept) == "food" and not _compared(doc, h.start) for h in heard)
     carried = _carried(own, scene, names_food, elliptical=unknown.is_elliptical(doc))
     held = own | carried
     figures = _Figures.of(doc, scene.temperature)
@@ -113,6 +114,11 @@ def listen(doc: Doc, scene: Scene) -> Listened:
     danger = hazard.id if hazard else None if names_food else scene.danger
     temperature = figures.temps[-1] if figures.temps else None if names_food else scene.temperature
     return Listened(hazard, Scene(kept, danger, food, temperature))
+
+
+def _compared(doc: Doc, at: int) -> bool:
+    """Whether a food is only named beside the one talked of: pink like the steaks."""
+    return any(token.norm_ in COMPARING for token in doc[max(0, at - 2) : at])
 
 
 def _kind(id: str) -> str:

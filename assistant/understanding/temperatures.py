@@ -15,13 +15,13 @@ ROLES = ("core", "oven", "hold", "fridge", "bath", "smoker", "drier", "set")
 # where a word tells two, the first of these is meant
 PLACES = ("other", "bath", "smoker", "drier", "hold", "oven")
 OTHER = "other"
-CUES = {role: frozenset(cues("temperature_role", role)) for role in (*PLACES, "core", "fridge", "set", "dry", "leaving")}
+CUES = {role: frozenset(cues("temperature_role", role)) for role in (*PLACES, "core", "fridge", "set", "dry", "slow", "leaving")}
 TO_CORE, AT, AFTER = (frozenset(cues("temperature_role", name)) for name in ("to", "at", "after"))
 UNCOUNTED = ("is", "as", "degrees", "minus", "plus", "yes", "this", "was", "its", "thats")
 COUNTS = ("for", "feed", "feeding", "of", "x", "page", "route", "room", "table")
 METHODS = {"sous_vide": "bath", "smoke": "smoker", "grill": "smoker", "slow_cook": OTHER, "roast": "oven", "bake": "oven"}
-BARE_F, BARE_C, COLD_BARE_F = (85, 212), (40, 85), (41, 100)
-COLD_F, WARM_F, BOIL_F, HOT_F = 76.0, 100.0, 176.0, 212.0
+BARE_F, BARE_C, COLD_BARE_F = (85, 212), (40, 85), (41, 76)
+COLD_F, BOIL_F, HOT_F, HOTTEST_F, EITHER_SCALE = 76.0, 176.0, 212.0, 500.0, (150, 212)
 BEFORE, BEHIND, SHORT = 6, 3, 12
 
 
@@ -39,7 +39,8 @@ def said(doc: Doc, last: Said | None = None) -> tuple[Said, ...]:
     last: the temperature said before in a conversation: a bare figure in a short utterance is another of its kind
     """
     words = [token.norm_ for token in doc]
-    found = [Said(_role(doc, words, at, temp_f), temp_f) for at, temp_f in _temperatures(doc, words)]
+    default = last.role if last and len(words) <= SHORT else None
+    found = [Said(_role(doc, words, at, temp_f, default), temp_f) for at, temp_f in _temperatures(doc, words)]
     return tuple(_beside(said, found) for said in found) or tuple(_another(doc, words, last))
 
 
@@ -68,9 +69,9 @@ def _temperatures(doc: Doc, words: Sequence[str]) -> Iterator[tuple[int, float]]
     for number in plain_numbers(doc):
         if _counts(words, number.start, number.end):
             continue
-        if cold and COLD_BARE_F[0] < number.value < COLD_BARE_F[1] and (number.value < COLD_F or _told(words, number.start)):
+        if cold and COLD_BARE_F[0] < number.value < COLD_BARE_F[1]:
             yield number.start, number.value
-        elif BARE_F[0] < number.value <= BARE_F[1]:
+        elif BARE_F[0] < number.value <= (HOTTEST_F if _told(words, number.start) else BARE_F[1]):
             yield number.start, number.value
         elif BARE_C[0] <= number.value <= BARE_C[1] and _told(words, number.start):
             yield number.start, to_f(number.value)
@@ -79,7 +80,7 @@ def _temperatures(doc: Doc, words: Sequence[str]) -> Iterator[tuple[int, float]]
 def _told(words: Sequence[str], at: int) -> bool:
     """Whether the words beside a small bare number tell that it is a temperature: pull at 52, core 50, 58 inside."""
     near = {*words[max(0, at - 3) : at], *words[at + 1 : at + 3]}
-    told = any(not near.isdisjoint(CUES[role]) for role in ("core", "set", "bath", "hold", "oven"))
+    told = any(not near.isdisjoint(CUES[role]) for role in ("core", "set", "bath", "hold", "oven", "smoker"))
     ends = at + 1 == len(words) or words[at + 1] in AFTER or not words[at + 1].isalnum()
     return told or (at > 0 and words[at - 1] in AT and ends)
 
@@ -90,9 +91,12 @@ def _counts(words: Sequence[str], start: int, at: int) -> bool:
     return behind or (start > 0 and words[start - 1] in COUNTS and not (start > 1 and words[start - 2] in CUES["oven"]))
 
 
-def _role(doc: Doc, words: Sequence[str], at: int, temp_f: float) -> str:
-    """By the words behind and before it first, then by those of the whole utterance, then by what it can be."""
-    if temp_f < WARM_F and not CUES["fridge"].isdisjoint(words):
+def _role(doc: Doc, words: Sequence[str], at: int, temp_f: float, default: str | None) -> str:
+    """By the words behind and before it first, then by those of the whole utterance, then by what it can be.
+
+    default: the role of the temperature before it in a conversation
+    """
+    if temp_f < COLD_F and not CUES["fridge"].isdisjoint(words):
         return "fridge"
     behind = words[at + 1 : at + 1 + BEHIND]
     if temp_f < HOT_F and _tells_core(behind):
@@ -101,10 +105,12 @@ def _role(doc: Doc, words: Sequence[str], at: int, temp_f: float) -> str:
     set_to = not CUES["set"].isdisjoint(before)
     if temp_f < HOT_F and before[-1:] and before[-1] in TO_CORE and not set_to:
         return "core"
-    nearest = _nearest(before, temp_f) or _nearest(behind, temp_f)
-    if nearest is None and not CUES["dry"].isdisjoint(before[-3:]) and temp_f < HOT_F:
+    role = _nearest(before, temp_f) or _nearest(behind, temp_f)
+    if role is None and not CUES["dry"].isdisjoint(before[-3:]) and temp_f < HOT_F:
         return OTHER
-    return nearest or _of_whole(doc, words, temp_f, "set" if set_to else "core")
+    role = role or _of_whole(doc, words, temp_f, "set" if set_to else default or "core")
+    unclear = role == "oven" and EITHER_SCALE[0] <= temp_f <= EITHER_SCALE[1] and words[at] == f"{temp_f:.0f}"
+    return OTHER if unclear and CUES["slow"].isdisjoint(words) else role
 
 
 def _tells_core(behind: Sequence[str]) -> bool:
