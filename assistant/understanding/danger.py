@@ -102,7 +102,7 @@ def listen(doc: Doc, scene: Scene) -> Listened:
     heard = concepts.hear(doc)
     own = frozenset(h.concept for h in heard)
     dish = next((f.id for f in doc._.found if f.kind == "dish" and not _compared(doc, f.start)), None)
-    names_food = dish is not None or any(_kind(h.concept) == "food" and not _compared(doc, h.start) for h in heard)
+    names_food = dish is not None or any(_names(h.concept) and not _compared(doc, h.start) for h in heard)
     carried = _carried(own, scene, names_food, elliptical=unknown.is_elliptical(doc))
     held = own | carried
     figures = _Figures.of(doc, scene.temperature)
@@ -119,6 +119,11 @@ def listen(doc: Doc, scene: Scene) -> Listened:
 def _compared(doc: Doc, at: int) -> bool:
     """Whether a food is only named beside the one talked of: pink like the steaks."""
     return any(token.norm_ in COMPARING for token in doc[max(0, at - 2) : at])
+
+
+def _names(id: str) -> bool:
+    """Whether a concept names a food, so that the one before it is no longer meant: salmon; not pink, yesterday's."""
+    return _kind(id) == "food" and concepts.concepts()[id].names
 
 
 def _kind(id: str) -> str:
