@@ -15,7 +15,7 @@ ROLES = ("core", "oven", "hold", "fridge", "bath", "smoker", "drier", "set")
 # where a word tells two, the first of these is meant
 PLACES = ("other", "bath", "smoker", "drier", "hold", "oven")
 OTHER = "other"
-CUES = {role: frozenset(cues("temperature_role", role)) for role in (*PLACES, "core", "fridge", "set", "dry", "slow", "leaving")}
+CUES = {role: frozenset(cues("temperature_role", role)) for role in (*PLACES, "core", "part", "fridge", "set", "dry", "slow", "leaving")}
 TO_CORE, AT, AFTER = (frozenset(cues("temperature_role", name)) for name in ("to", "at", "after"))
 UNCOUNTED = ("is", "as", "degrees", "minus", "plus", "yes", "this", "was", "its", "thats")
 COUNTS = ("for", "feed", "feeding", "of", "x", "page", "route", "room", "table")
@@ -80,7 +80,7 @@ def _temperatures(doc: Doc, words: Sequence[str]) -> Iterator[tuple[int, float]]
 def _told(words: Sequence[str], at: int) -> bool:
     """Whether the words beside a small bare number tell that it is a temperature: pull at 52, core 50, 58 inside."""
     near = {*words[max(0, at - 3) : at], *words[at + 1 : at + 3]}
-    told = any(not near.isdisjoint(CUES[role]) for role in ("core", "set", "bath", "hold", "oven", "smoker"))
+    told = any(not near.isdisjoint(CUES[role]) for role in ("core", "part", "set", "bath", "hold", "oven", "smoker"))
     ends = at + 1 == len(words) or words[at + 1] in AFTER or not words[at + 1].isalnum()
     return told or (at > 0 and words[at - 1] in AT and ends)
 
@@ -98,7 +98,7 @@ def _role(doc: Doc, words: Sequence[str], at: int, temp_f: float, default: str |
     """
     if temp_f < COLD_F and not CUES["fridge"].isdisjoint(words):
         return "fridge"
-    behind = words[at + 1 : at + 1 + BEHIND]
+    behind = _up_to_pause(words[at + 1 : at + 1 + BEHIND])
     if temp_f < HOT_F and _tells_core(behind):
         return "core"
     before = words[max(0, at - BEFORE) : at]
@@ -106,11 +106,17 @@ def _role(doc: Doc, words: Sequence[str], at: int, temp_f: float, default: str |
     if temp_f < HOT_F and before[-1:] and before[-1] in TO_CORE and not set_to:
         return "core"
     role = _nearest(before, temp_f) or _nearest(behind, temp_f)
-    if role is None and not CUES["dry"].isdisjoint(before[-3:]) and temp_f < HOT_F:
+    if role is None and temp_f < HOT_F and not CUES["part"].isdisjoint((*before[-3:], *behind)):
+        role = _of_whole(doc, words, temp_f, "core") if temp_f < BOIL_F else "core"
+    if role is None and not CUES["dry"].isdisjoint(before[-3:]) and EITHER_SCALE[0] <= temp_f < HOT_F:
         return OTHER
     role = role or _of_whole(doc, words, temp_f, "set" if set_to else default or "core")
     unclear = role == "oven" and EITHER_SCALE[0] <= temp_f <= EITHER_SCALE[1] and words[at] == f"{temp_f:.0f}"
-    return OTHER if unclear and CUES["slow"].isdisjoint(words) else role
+    return OTHER if unclear and default != "oven" and CUES["slow"].isdisjoint(words) else role
+
+
+def _up_to_pause(behind: Sequence[str]) -> Sequence[str]:
+    return behind[: next((i for i, word in enumerate(behind) if not word[0].isalnum()), len(behind))]
 
 
 def _tells_core(behind: Sequence[str]) -> bool:
