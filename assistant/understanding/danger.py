@@ -151,7 +151,8 @@ class _Figures:
         minutes = tuple(m.high for m in doc._.measures if m.kind == "time")
         longest = max(stretches.hours(doc), *(m / 60 for m in minutes), 0.0)
         psi = tuple(m.low * PSI_PER_PA for m in doc._.measures if m.kind == "pressure" and m.unit == "psi")
-        return cls(temperatures.said(doc, last), psi, longest, minutes)
+        standing = (last,) if last and last.role == "fridge" else ()
+        return cls(temperatures.said(doc, last) or standing, psi, longest, minutes)
 
     def fit(self, hazard: Hazard) -> bool:
         """Whether the figures that a hazard asks for were said."""

@@ -23,6 +23,7 @@ METHODS = {"sous_vide": "bath", "smoke": "smoker", "grill": "smoker", "slow_cook
 BARE_F, BARE_C, COLD_BARE_F = (85, 212), (40, 85), (41, 76)
 COLD_F, BOIL_F, HOT_F, HOTTEST_F, EITHER_SCALE = 76.0, 176.0, 212.0, 500.0, (150, 212)
 BEFORE, BEHIND, SHORT = 6, 3, 12
+OTHER_BEFORE = 2
 
 
 @dataclass(frozen=True, slots=True)
@@ -126,8 +127,9 @@ def _tells_core(behind: Sequence[str]) -> bool:
 def _nearest(near: Sequence[str], temp_f: float) -> str | None:
     """The role that the last word tells that tells one; a place that food comes off is none."""
     for i in range(len(near) - 1, -1, -1):
+        places = ("core", *PLACES) if len(near) - i <= OTHER_BEFORE else ("core", *PLACES[1:])
         if not _left(near, i):
-            for role in ("core", *PLACES):
+            for role in places:
                 if near[i] in CUES[role] and not (role in ("core", "hold") and temp_f >= HOT_F):
                     return role
     return None
