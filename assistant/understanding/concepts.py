@@ -34,6 +34,7 @@ class Concept:
     id: str
     kind: str
     stays: bool = False
+    names: bool = True
     not_before: frozenset[str] = frozenset()
     not_after: frozenset[str] = frozenset()
     dishes: frozenset[str] = frozenset()
@@ -98,7 +99,7 @@ def concepts() -> dict[str, Concept]:
     for id, row in _rows().items():
         sets = {k: frozenset(row[k]) for k in ROW_SETS if k in row}
         beside = {k: frozenset(stem(fold(w)) for w in row[k]) for k in ("not_before", "not_after") if k in row}
-        found[id] = Concept(id=id, kind=row["kind"], stays=row.get("stays", False), **beside, **sets)
+        found[id] = Concept(id=id, kind=row["kind"], stays=row.get("stays", False), names=row.get("names", True), **beside, **sets)
     return found
 
 

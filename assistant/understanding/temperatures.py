@@ -1,8 +1,8 @@
-"""Which temperature is meant: of the food, the oven, a smoker, something held hot, or a refrigerator."""
+"""Which temperature is meant: of the food, an oven, a smoker, a bath, a drier, something held hot, or a refrigerator."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from spacy.tokens import Doc
@@ -11,11 +11,19 @@ from assistant.language.cues import cues
 from assistant.language.request import plain_numbers
 from rules.say import to_f
 
-ROLES = ("core", "oven", "hold", "fridge")
-CORE, TO_CORE, AROUND = cues("temperature_role", "core"), cues("temperature_role", "to"), cues("temperature_role", "at")
-OVEN, HOLD, FRIDGE = (cues("temperature_role", role) for role in ("oven", "hold", "fridge"))
+ROLES = ("core", "oven", "hold", "fridge", "bath", "smoker", "drier", "set")
+# where a word tells two, the first of these is meant
+PLACES = ("other", "bath", "smoker", "drier", "hold", "oven")
+OTHER = "other"
+CUES = {role: frozenset(cues("temperature_role", role)) for role in (*PLACES, "core", "part", "fridge", "set", "dry", "slow", "leaving")}
+TO_CORE, AT, AFTER = (frozenset(cues("temperature_role", name)) for name in ("to", "at", "after"))
+UNCOUNTED = ("is", "as", "degrees", "minus", "plus", "yes", "this", "was", "its", "thats")
+COUNTS = ("for", "feed", "feeding", "of", "x", "page", "route", "room", "table")
+METHODS = {"sous_vide": "bath", "smoke": "smoker", "grill": "smoker", "slow_cook": OTHER, "roast": "oven", "bake": "oven"}
 BARE_F, BARE_C, COLD_BARE_F = (85, 212), (40, 85), (41, 76)
-COOL_F, HOT_F, COLD_F = 176.0, 212.0, 76.0
+COLD_F, BOIL_F, HOT_F, HOTTEST_F, EITHER_SCALE = 76.0, 176.0, 212.0, 500.0, (150, 212)
+BEFORE, BEHIND, SHORT = 6, 3, 12
+OTHER_BEFORE = 2
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,46 +34,119 @@ class Said:
     temp_f: float
 
 
-def said(doc: Doc) -> tuple[Said, ...]:
-    """Every temperature that was said, with a degree sign, a unit or bare, and what it is of."""
-    return tuple(Said(_role(doc, at, temp_f), temp_f) for at, temp_f in _temperatures(doc))
+def said(doc: Doc, last: Said | None = None) -> tuple[Said, ...]:
+    """Every temperature that was said, with a degree sign, a unit or bare, and what it is of.
+
+    last: the temperature said before in a conversation: a bare figure in a short utterance is another of its kind
+    """
+    words = [token.norm_ for token in doc]
+    default = last.role if last and len(words) <= SHORT else None
+    found = [Said(_role(doc, words, at, temp_f, default), temp_f) for at, temp_f in _temperatures(doc, words)]
+    return tuple(_beside(said, found) for said in found) or tuple(_another(doc, words, last))
 
 
-def _temperatures(doc: Doc) -> Iterator[tuple[int, float]]:
+def _beside(said: Said, found: Sequence[Said]) -> Said:
+    """Beside the temperature of an oven or a smoker a much lower one is that of the food: 225 all night, stalled at 160."""
+    hotter = said.role in ("oven", "smoker") and any(s.role == said.role and s.temp_f >= HOT_F > said.temp_f for s in found)
+    return Said("core", said.temp_f) if hotter else said
+
+
+def _another(doc: Doc, words: Sequence[str], last: Said | None) -> Iterator[Said]:
+    """In 63 C, right? 45, so it does not dry?: the second figure."""
+    if last is None or len(words) > SHORT:
+        return
+    for number in plain_numbers(doc):
+        if BARE_C[0] <= number.value <= BARE_F[1] and not _counts(words, number.start, number.end):
+            yield Said(last.role, number.value if number.value > BARE_C[1] else to_f(number.value))
+
+
+def _temperatures(doc: Doc, words: Sequence[str]) -> Iterator[tuple[int, float]]:
     for m in doc._.measures:
         if m.kind == "temperature":
             yield m.start, to_f(m.low)
         elif m.kind == "degree":
             yield m.start, m.said if m.said > BARE_C[1] else to_f(m.said)
-    cold = any(token.norm_ in FRIDGE for token in doc)
+    cold = not CUES["fridge"].isdisjoint(words)
     for number in plain_numbers(doc):
-        if cold and COLD_BARE_F[0] < number.value < COLD_F and not _counts(doc, number.start, number.end):
+        if _counts(words, number.start, number.end):
+            continue
+        if cold and COLD_BARE_F[0] < number.value < COLD_BARE_F[1]:
             yield number.start, number.value
-        elif BARE_F[0] < number.value <= BARE_F[1] and not _counts(doc, number.start, number.end):
+        elif BARE_F[0] < number.value <= (HOTTEST_F if _told(words, number.start) else BARE_F[1]):
             yield number.start, number.value
+        elif BARE_C[0] <= number.value <= BARE_C[1] and _told(words, number.start):
+            yield number.start, to_f(number.value)
 
 
-def _counts(doc: Doc, start: int, at: int) -> bool:
+def _told(words: Sequence[str], at: int) -> bool:
+    """Whether the words beside a small bare number tell that it is a temperature: pull at 52, core 50, 58 inside."""
+    near = {*words[max(0, at - 3) : at], *words[at + 1 : at + 3]}
+    told = any(not near.isdisjoint(CUES[role]) for role in ("core", "part", "set", "bath", "hold", "oven", "smoker"))
+    ends = at + 1 == len(words) or words[at + 1] in AFTER or not words[at + 1].isalnum()
+    return told or (at > 0 and words[at - 1] in AT and ends)
+
+
+def _counts(words: Sequence[str], start: int, at: int) -> bool:
     """Whether the number counts people or things: for 120, 100 eggs."""
-    behind = at < len(doc) and doc[at].norm_.endswith("s") and doc[at].norm_ not in ("is", "as", "degrees")
-    return behind or (start > 0 and doc[start - 1].norm_ in ("for", "feed", "feeding", "about", "of", "x"))
+    behind = at < len(words) and words[at].endswith("s") and words[at] not in UNCOUNTED
+    return behind or (start > 0 and words[start - 1] in COUNTS and not (start > 1 and words[start - 2] in CUES["oven"]))
 
 
-def _role(doc: Doc, at: int, temp_f: float) -> str:
-    """By the word before it first, then by the words of the utterance, then by what it can be."""
-    words = [token.norm_ for token in doc]
-    near = [w for w in words[max(0, at - 3) : at]]
-    after = words[at + 1 : at + 4]
-    if temp_f < COLD_F and any(w in FRIDGE for w in words):
+def _role(doc: Doc, words: Sequence[str], at: int, temp_f: float, default: str | None) -> str:
+    """By the words behind and before it first, then by those of the whole utterance, then by what it can be.
+
+    default: the role of the temperature before it in a conversation
+    """
+    if temp_f < COLD_F and not CUES["fridge"].isdisjoint(words):
         return "fridge"
-    if any(w in CORE for w in (*near, *after)) or any(w in TO_CORE for w in near[-1:]):
+    behind = _up_to_pause(words[at + 1 : at + 1 + BEHIND])
+    if temp_f < HOT_F and _tells_core(behind):
         return "core"
-    if any(w in HOLD for w in words) and temp_f < HOT_F:
-        return "hold"
-    if any(w in AROUND for w in near[-2:]) or temp_f >= COOL_F:
-        methods = {f.id for f in doc._.found if f.kind == "method"}
-        if methods & {"sous_vide", "smoke", "grill", "slow_cook"}:
-            return "chamber"
-        if temp_f >= COOL_F or methods & {"roast", "bake"} or any(w in OVEN for w in words):
-            return "oven"
-    return "chamber" if {f.id for f in doc._.found if f.kind == "method"} & {"sous_vide"} else "core"
+    before = words[max(0, at - BEFORE) : at]
+    set_to = not CUES["set"].isdisjoint(before)
+    if temp_f < HOT_F and before[-1:] and before[-1] in TO_CORE and not set_to:
+        return "core"
+    role = _nearest(before, temp_f) or _nearest(behind, temp_f)
+    if role is None and temp_f < HOT_F and not CUES["part"].isdisjoint((*before[-3:], *behind)):
+        role = _of_whole(doc, words, temp_f, "core") if temp_f < BOIL_F else "core"
+    if role is None and not CUES["dry"].isdisjoint(before[-3:]) and EITHER_SCALE[0] <= temp_f < HOT_F:
+        return OTHER
+    role = role or _of_whole(doc, words, temp_f, "set" if set_to else default or "core")
+    unclear = role == "oven" and EITHER_SCALE[0] <= temp_f <= EITHER_SCALE[1] and words[at] == f"{temp_f:.0f}"
+    return OTHER if unclear and default != "oven" and CUES["slow"].isdisjoint(words) else role
+
+
+def _up_to_pause(behind: Sequence[str]) -> Sequence[str]:
+    return behind[: next((i for i, word in enumerate(behind) if not word[0].isalnum()), len(behind))]
+
+
+def _tells_core(behind: Sequence[str]) -> bool:
+    return any(w in CUES["core"] for w in behind[:2]) or (behind[:1] == ["in"] and behind[2:] and behind[2] in CUES["core"])
+
+
+def _nearest(near: Sequence[str], temp_f: float) -> str | None:
+    """The role that the last word tells that tells one; a place that food comes off is none."""
+    for i in range(len(near) - 1, -1, -1):
+        places = ("core", *PLACES) if len(near) - i <= OTHER_BEFORE else ("core", *PLACES[1:])
+        if not _left(near, i):
+            for role in places:
+                if near[i] in CUES[role] and not (role in ("core", "hold") and temp_f >= HOT_F):
+                    return role
+    return None
+
+
+def _left(words: Sequence[str], at: int) -> bool:
+    """Whether food comes off or out of what a word names."""
+    return not CUES["leaving"].isdisjoint(words[max(0, at - 2) : at])
+
+
+def _of_whole(doc: Doc, words: Sequence[str], temp_f: float, other: str) -> str:
+    methods = {f.id for f in doc._.found if f.kind == "method" and not _left(words, f.start)}
+    by_method = next((METHODS[m] for m in METHODS if m in methods), None)
+    if by_method and (temp_f >= BOIL_F or by_method in ("bath", "smoker")):
+        return by_method
+    staying = {word for i, word in enumerate(words) if not _left(words, i)}
+    for role in PLACES[1:]:
+        if not CUES[role].isdisjoint(staying) and not (role == "hold" and temp_f >= HOT_F):
+            return role
+    return "oven" if temp_f >= BOIL_F and other == "core" else other

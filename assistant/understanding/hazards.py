@@ -1,0 +1,138 @@
+"""The catalogue of hazards, and whether one holds: combinations of concepts, and figures of the wrong size."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import cache
+from itertools import product
+from typing import Any
+
+from spacy.tokens import Doc
+
+from assistant.understanding import concepts, stretches, temperatures
+from assistant.understanding.concepts import Heard
+from rules import tables
+from rules.say import PSI_PER_PA
+
+FOLDER = "lexicon/danger"
+ANY_ROLE = "any"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Hazard:
+    """A row of the catalogue; see the head of data/lexicon/danger/shared.toml. Ranges are half open."""
+
+    id: str
+    family: str
+    when: tuple[frozenset[str], ...] = ()
+    unless: frozenset[str] = frozenset()
+    temps_f: tuple[tuple[str, float, float], ...] = ()
+    psi: tuple[float, float] | None = None
+    hours: float | None = None
+    minutes: tuple[float, float] | None = None
+    subject: str | None = None
+    beside: bool = False
+    within: int | None = None
+    lasting: bool = False
+    soft: bool = False
+
+    def __post_init__(self) -> None:
+        unheard = sorted(self.unless.union(*self.when) - concepts.concepts().keys())
+        if unheard:
+            raise tables.BadTable(f"data/{FOLDER}: {self.id}: no such concept: {', '.join(unheard)}")
+
+    @property
+    def numeric(self) -> bool:
+        """Whether a figure is part of it."""
+        return bool(self.temps_f or self.psi or self.hours or self.minutes)
+
+
+@cache
+def hazards() -> tuple[Hazard, ...]:
+    """Every hazard, the gravest first, those that leave the question its answer behind all others."""
+    rows = (_hazard(row, name) for name in concepts.families() for row in concepts.family(name)["hazard"])
+    return tuple(sorted(rows, key=lambda hazard: hazard.beside))
+
+
+def _hazard(row: dict[str, Any], family: str) -> Hazard:
+    roles = (*temperatures.ROLES, ANY_ROLE)
+    return Hazard(
+        id=row["id"],
+        family=family,
+        when=tuple(frozenset(group.split("|")) for group in row["when"]),
+        unless=frozenset(row.get("unless", ())),
+        temps_f=tuple((role, *row[f"{role}_f"]) for role in roles if f"{role}_f" in row),
+        psi=tuple(row["psi"]) if "psi" in row else None,
+        minutes=tuple(row["minutes"]) if "minutes" in row else None,
+        **{key: row[key] for key in ("hours", "subject", "beside", "within", "lasting", "soft") if key in row},
+    )
+
+
+def hazard_of(id: str) -> Hazard:
+    """The hazard that a warning was given of, one of the catalogue or one in general words."""
+    found = next((h for h in hazards() if h.id == id), None)
+    return found or Hazard(id=id, family=id.removeprefix("general_"))
+
+
+@dataclass(frozen=True, slots=True)
+class Figures:
+    """The figures of an utterance that bear on hazards: temperatures with their role, gauge [psi], the longest time [h]."""
+
+    temps: tuple[temperatures.Said, ...]
+    psi: tuple[float, ...]
+    hours: float
+    minutes: tuple[float, ...]
+
+    @classmethod
+    def of(cls, doc: Doc, last: temperatures.Said | None = None) -> Figures:
+        """The figures of an utterance; last: the temperature that was said before it."""
+        minutes = tuple(m.high for m in doc._.measures if m.kind == "time")
+        longest = max(stretches.hours(doc), *(m / 60 for m in minutes), 0.0)
+        psi = tuple(m.low * PSI_PER_PA for m in doc._.measures if m.kind == "pressure" and m.unit == "psi")
+        standing = (last,) if last and last.role == "fridge" else ()
+        return cls(temperatures.said(doc, last) or standing, psi, longest, minutes)
+
+    def fit(self, hazard: Hazard) -> bool:
+        """Whether the figures that a hazard asks for were said."""
+        roles = all(self._has(role, low, high) for role, low, high in hazard.temps_f)
+        pressed = hazard.psi is None or any(hazard.psi[0] <= p < hazard.psi[1] for p in self.psi)
+        brief = hazard.minutes is None or any(hazard.minutes[0] <= m < hazard.minutes[1] for m in self.minutes)
+        return roles and pressed and brief and self.hours >= (hazard.hours or 0.0)
+
+    def _has(self, role: str, low: float, high: float) -> bool:
+        return any(role in (said.role, ANY_ROLE) and low <= said.temp_f < high for said in self.temps)
+
+
+def holding(
+    own: frozenset[str], held: frozenset[str], heard: Sequence[Heard], figures: Figures
+) -> tuple[Hazard, ...]:
+    """The hazards that hold, the gravest first.
+
+    own: concepts that are said now; held: those and what still stands; heard: where they are said
+    """
+    return tuple(h for h in hazards() if _holds(h, own, held, figures) and _together(h, heard))
+
+
+def _holds(hazard: Hazard, own: frozenset[str], held: frozenset[str], figures: Figures) -> bool:
+    """Whether all that makes a hazard was said, some of it now."""
+    now = hazard.numeric or not all(map(own.isdisjoint, hazard.when))
+    all_there = not any(map(held.isdisjoint, hazard.when))
+    return now and all_there and held.isdisjoint(hazard.unless) and figures.fit(hazard)
+
+
+def _together(hazard: Hazard, heard: Sequence[Heard]) -> bool:
+    """Whether what makes a hazard stands close enough together, where all of it was said now."""
+    if hazard.within is None:
+        return True
+    places = [[h for h in heard if h.concept in group] for group in hazard.when]
+    if not all(places):
+        return True
+    return any(
+        max(h.end for h in chosen) - min(h.start for h in chosen) <= hazard.within for chosen in product(*places)
+    )
+
+
+def nearly(held: frozenset[str]) -> tuple[str, ...]:
+    """Ids of the hazards that lack one concept."""
+    return tuple(h.id for h in hazards() if len(h.when) > 1 and sum(map(held.isdisjoint, h.when)) == 1)

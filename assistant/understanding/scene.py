@@ -1,0 +1,83 @@
+"""What a conversation holds that bears on safety, and what of it still stands when the cook goes on."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from spacy.tokens import Doc
+
+from assistant.language import unknown
+from assistant.understanding import concepts
+from assistant.understanding.concepts import Heard
+from assistant.understanding.temperatures import Said
+
+# words that set a food beside the one that is talked of: pink like the steaks
+COMPARING = ("like", "than")
+SAME_WAY = "same_way"
+# dishes that take any food, and words so wide that they may mean the food before
+MADE_DISH, ANY_FOOD = "made_dish", "any_food"
+MOST_WORDS = 40
+
+
+@dataclass(frozen=True, slots=True)
+class Scene:
+    """What a conversation holds of foods, acts, vessels, people and circumstances, and what it was warned of last.
+
+    danger: the hazard that was refused last; said: words of the last utterances, as their stems
+    temperature: the last that was said
+    """
+
+    concepts: tuple[str, ...] = ()
+    danger: str | None = None
+    said: tuple[str, ...] = ()
+    temperature: Said | None = None
+
+
+def kind(id: str) -> str:
+    """The kind of a concept."""
+    return concepts.concepts()[id].kind
+
+
+def names_food(doc: Doc, heard: Sequence[Heard]) -> bool:
+    """Whether another food is named: a dish that takes any food, a soup or a salad, leaves the one before in place."""
+    made = tokens(heard, MADE_DISH)
+    foods = ((h.start, h.end) for h in heard if kind(h.concept) == "food" and concepts.concepts()[h.concept].names)
+    dishes = ((f.start, f.end) for f in doc._.found if f.kind == "dish")
+    return any(not made.issuperset(range(*span)) and not _compared(doc, span[0]) for span in (*foods, *dishes))
+
+
+def names_other(doc: Doc, heard: Sequence[Heard]) -> bool:
+    """Whether a dish is named that is not made of the food before, and is no word for it."""
+    taking = tokens(heard, MADE_DISH, ANY_FOOD)
+    return any(f.kind == "dish" and not taking.issuperset(range(f.start, f.end)) for f in doc._.found)
+
+
+def tokens(heard: Sequence[Heard], *ids: str) -> frozenset[int]:
+    """The tokens that tell some concepts."""
+    return frozenset(i for h in heard if h.concept in ids for i in range(h.start, h.end))
+
+
+def _compared(doc: Doc, at: int) -> bool:
+    """Whether a food is only named beside the one talked of."""
+    return any(token.norm_ in COMPARING for token in doc[max(0, at - 2) : at])
+
+
+def carried(doc: Doc, own: frozenset[str], scene: Scene, *, another_food: bool) -> frozenset[str]:
+    """What was said before and still stands: of each kind until another of it is named; people for good."""
+    said = {kind(c) for c in own}
+    leans = unknown.is_elliptical(doc) or SAME_WAY in own
+    anew = another_food and bool(said & {"act", "vessel"}) and not leans
+    dropped = {"food"} if another_food else set()
+    dropped |= {"act", "vessel", "thing", "circumstance"} if anew else said & {"vessel", "thing"}
+    return frozenset(c for c in scene.concepts if kind(c) not in dropped)
+
+
+def staying(held: frozenset[str]) -> tuple[str, ...]:
+    """The concepts that stand after the utterance they were said in."""
+    return tuple(sorted(c for c in held if kind(c) != "circumstance" or concepts.concepts()[c].stays))
+
+
+def words_after(scene: Scene, doc: Doc) -> tuple[str, ...]:
+    """The last words of the conversation, as their stems."""
+    return (*scene.said, *(concepts.stem(token.norm_) for token in doc if token.is_alpha))[-MOST_WORDS:]
