@@ -56,7 +56,7 @@ def said(doc: Doc, last: Said | None = None) -> tuple[Said, ...]:
 
 
 def _beside(said: Said, found: Sequence[Said]) -> Said:
-    """Beside the temperature of an oven or a smoker a much lower one is that of the food: 225 all night, stalled at 160."""
+    """Beside the temperature of an oven or a smoker a much lower one is that of the food: 225, stalled at 160."""
     hotter = said.role in ("oven", "smoker") and any(
         s.role == said.role and s.temp_f >= HOT_F > said.temp_f for s in found
     )
