@@ -99,7 +99,8 @@ def concepts() -> dict[str, Concept]:
     for id, row in _rows().items():
         sets = {k: frozenset(row[k]) for k in ROW_SETS if k in row}
         beside = {k: frozenset(stem(fold(w)) for w in row[k]) for k in ("not_before", "not_after") if k in row}
-        found[id] = Concept(id=id, kind=row["kind"], stays=row.get("stays", False), names=row.get("names", True), **beside, **sets)
+        flags = {k: row[k] for k in ("stays", "names") if k in row}
+        found[id] = Concept(id=id, kind=row["kind"], **flags, **beside, **sets)
     return found
 
 

@@ -33,7 +33,11 @@ def _times(doc: Doc) -> Iterator[tuple[int, float]]:
     yield from ((time.start, time.low / 60) for time in doc._.clock)
     measured = {i for m in (*doc._.measures, *doc._.elevations) for i in range(m.start, m.end)}
     for number in doc._.numbers:
-        if number.start not in clock | measured and 1 <= number.value <= 12 and _is_time(words, number.start, number.end):
+        if (
+            number.start not in clock | measured
+            and 1 <= number.value <= 12
+            and _is_time(words, number.start, number.end)
+        ):
             yield number.start, number.value
 
 

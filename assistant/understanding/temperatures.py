@@ -1,4 +1,4 @@
-"""Which temperature is meant: of the food, an oven, a smoker, a bath, a drier, something held hot, or a refrigerator."""
+"""Which temperature is meant: of the food, an oven, a smoker, a bath, a drier, food held hot, or a refrigerator."""
 
 from __future__ import annotations
 
@@ -13,13 +13,23 @@ from rules.say import to_f
 
 ROLES = ("core", "oven", "hold", "fridge", "bath", "smoker", "drier", "set")
 # where a word tells two, the first of these is meant
-PLACES = ("other", "bath", "smoker", "drier", "hold", "oven")
+PLACES = ("other", "bath", "smoker", "drier", "oven", "hold")
 OTHER = "other"
-CUES = {role: frozenset(cues("temperature_role", role)) for role in (*PLACES, "core", "part", "fridge", "set", "dry", "slow", "leaving")}
+CUES = {
+    role: frozenset(cues("temperature_role", role))
+    for role in (*PLACES, "core", "part", "fridge", "set", "dry", "slow", "leaving")
+}
 TO_CORE, AT, AFTER = (frozenset(cues("temperature_role", name)) for name in ("to", "at", "after"))
 UNCOUNTED = ("is", "as", "degrees", "minus", "plus", "yes", "this", "was", "its", "thats")
 COUNTS = ("for", "feed", "feeding", "of", "x", "page", "route", "room", "table")
-METHODS = {"sous_vide": "bath", "smoke": "smoker", "grill": "smoker", "slow_cook": OTHER, "roast": "oven", "bake": "oven"}
+METHODS = {
+    "sous_vide": "bath",
+    "smoke": "smoker",
+    "grill": "smoker",
+    "slow_cook": OTHER,
+    "roast": "oven",
+    "bake": "oven",
+}
 BARE_F, BARE_C, COLD_BARE_F = (85, 212), (40, 85), (41, 76)
 COLD_F, BOIL_F, HOT_F, HOTTEST_F, EITHER_SCALE = 76.0, 176.0, 212.0, 500.0, (150, 212)
 BEFORE, BEHIND, SHORT = 6, 3, 12
@@ -46,8 +56,10 @@ def said(doc: Doc, last: Said | None = None) -> tuple[Said, ...]:
 
 
 def _beside(said: Said, found: Sequence[Said]) -> Said:
-    """Beside the temperature of an oven or a smoker a much lower one is that of the food: 225 all night, stalled at 160."""
-    hotter = said.role in ("oven", "smoker") and any(s.role == said.role and s.temp_f >= HOT_F > said.temp_f for s in found)
+    """Beside the temperature of an oven or a smoker a much lower one is that of the food: 225, stalled at 160."""
+    hotter = said.role in ("oven", "smoker") and any(
+        s.role == said.role and s.temp_f >= HOT_F > said.temp_f for s in found
+    )
     return Said("core", said.temp_f) if hotter else said
 
 
@@ -70,11 +82,11 @@ def _temperatures(doc: Doc, words: Sequence[str]) -> Iterator[tuple[int, float]]
     for number in plain_numbers(doc):
         if _counts(words, number.start, number.end):
             continue
-        if cold and COLD_BARE_F[0] < number.value < COLD_BARE_F[1]:
+        told = _told(words, number.start)
+        of_fridge = cold and COLD_BARE_F[0] < number.value < COLD_BARE_F[1]
+        if of_fridge or BARE_F[0] < number.value <= (HOTTEST_F if told else BARE_F[1]):
             yield number.start, number.value
-        elif BARE_F[0] < number.value <= (HOTTEST_F if _told(words, number.start) else BARE_F[1]):
-            yield number.start, number.value
-        elif BARE_C[0] <= number.value <= BARE_C[1] and _told(words, number.start):
+        elif BARE_C[0] <= number.value <= BARE_C[1] and told:
             yield number.start, to_f(number.value)
 
 
@@ -121,7 +133,8 @@ def _up_to_pause(behind: Sequence[str]) -> Sequence[str]:
 
 
 def _tells_core(behind: Sequence[str]) -> bool:
-    return any(w in CUES["core"] for w in behind[:2]) or (behind[:1] == ["in"] and behind[2:] and behind[2] in CUES["core"])
+    in_the = behind[2:3] if behind[:1] == ["in"] else ()
+    return not CUES["core"].isdisjoint((*behind[:2], *in_the))
 
 
 def _nearest(near: Sequence[str], temp_f: float) -> str | None:
