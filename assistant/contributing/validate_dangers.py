@@ -8,17 +8,17 @@ from rules import tables
 from rules.errors import RulesError
 
 FOLDER, WORDING = "lexicon/danger", "wording/en/dangers"
-CONCEPT_KEYS = {"kind", "words", "stays", "not_before", "not_after"}
-HAZARD_KEYS = {"id", "when", "unless", "psi", "hours", "subject", "beside", "within", "soft"}
+CONCEPT_KEYS = {"kind", "words", "stays", "names", "not_before", "not_after"}
+HAZARD_KEYS = {"id", "when", "unless", "psi", "hours", "subject", "beside", "within", "soft", "minutes", "lasting"}
 
 
 def problems() -> Iterator[tuple[str, str, str]]:
     """File, row and what is wrong with it, for every fault."""
-    from assistant.understanding import concepts, danger, temperatures
+    from assistant.understanding import concepts, hazards, temperatures
     from rules import danger as replies
 
     rows = concepts.ROW_SETS
-    known_keys = HAZARD_KEYS | {f"{role}_f" for role in (*temperatures.ROLES, danger.ANY_ROLE)}
+    known_keys = HAZARD_KEYS | {f"{role}_f" for role in (*temperatures.ROLES, hazards.ANY_ROLE)}
     for name in (concepts.SHARED, *concepts.families()):
         file, read = f"{FOLDER}/{name}.toml", concepts.family(name)
         for id, row in read.get("concept", {}).items():
@@ -29,12 +29,12 @@ def problems() -> Iterator[tuple[str, str, str]]:
         for row in read.get("hazard", ()):
             yield from ((file, row["id"], f'key "{key}" unknown') for key in row.keys() - known_keys)
     try:
-        hazards = danger.hazards()
+        rows_read = hazards.hazards()
         told = replies.dangers()
     except (RulesError, TypeError, KeyError) as fault:
         yield FOLDER, "rows", str(fault)
         return
-    wanted = {h.id for h in hazards if h.subject is None} | {f"general_{name}" for name in concepts.families()}
+    wanted = {h.id for h in rows_read if h.subject is None} | {f"general_{name}" for name in concepts.families()}
     yield from ((WORDING, id, "no sentence for this hazard") for id in sorted(wanted - told.keys()))
     yield from ((WORDING, id, "no such hazard") for id in sorted(told.keys() - wanted))
     sources = tables.sources()

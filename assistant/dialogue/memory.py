@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from assistant.drill import Sitting
-from assistant.understanding.danger import Scene
+from assistant.understanding.scene import Scene
 from rules.model import Kitchen, Request
 from rules.say import Say
 

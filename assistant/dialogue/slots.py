@@ -9,7 +9,7 @@ from typing import Any
 from assistant.dialogue.memory import Memory
 from assistant.drill import Sitting
 from assistant.errors import AssistantError
-from assistant.understanding.danger import Scene
+from assistant.understanding.scene import Scene
 from rules.model import MISSING_WORDS, Answer, Kitchen, Request
 
 # what the memory holds beside `asked`, and of which kind it is

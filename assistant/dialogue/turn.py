@@ -16,7 +16,8 @@ from assistant.language.pipeline import read
 from assistant.language.request import PASSING, Hearing
 from assistant.replies import dress, line
 from assistant.understanding import danger
-from assistant.understanding.danger import Hazard, Listened
+from assistant.understanding.danger import Listened
+from assistant.understanding.hazards import Hazard
 from rules.amount import BATCH
 from rules.engine import known
 from rules.equipment import label

@@ -20,7 +20,7 @@ import numpy as np
 from assistant.language import train as topics_train
 from assistant.language.pipeline import read
 from assistant.understanding import alarm, concepts, danger
-from assistant.understanding.danger import Scene
+from assistant.understanding.scene import Scene
 from rules import tables
 
 FOLDER = "utterances/danger"

@@ -10,7 +10,8 @@ from typing import Any
 import pytest
 
 from assistant.answering import reply_to
-from assistant.understanding import concepts, danger
+from assistant.understanding import concepts
+from assistant.understanding.hazards import hazard_of, hazards
 from rules.danger import VERDICTS, dangers
 
 HERE = Path(__file__).parent
@@ -31,7 +32,7 @@ def test_is_heard_and_answered_by_a_verdict(row: dict[str, Any], talk: list[str]
     answer = reply_to(talk[-1], talk[:-1])
     heard = answer.request.danger or answer.request.subject
     assert heard in (row["id"], *row.get("or", ())), answer.text
-    hazard = danger.hazard_of(row["id"])
+    hazard = hazard_of(row["id"])
     if answer.request.danger and not hazard.beside:
         assert answer.text.startswith(VERDICTS)
         assert answer.figures == ()
@@ -44,7 +45,7 @@ def test_a_harmless_neighbour_is_answered(row: dict[str, Any], talk: list[str]) 
     assert answer.request.danger is None, answer.text
 
 
-@pytest.mark.parametrize("id", sorted({hazard.id for hazard in danger.hazards()}))
+@pytest.mark.parametrize("id", sorted({hazard.id for hazard in hazards()}))
 def test_has_wordings_of_its_own(id: str) -> None:
     rows = [row for rows in SETS.values() for row in rows if row["id"] == id]
     assert sum(len(row["dangerous"]) for row in rows) >= FEWEST
