@@ -220,21 +220,38 @@ def of_row(kind: str, name: str) -> tuple[str, ...]:
 
 
 def _of_ages(doc: Doc) -> Iterator[Heard]:
-    """People by their age: 8 months old, a 3 year old, 88 years old."""
+    """People by their age: 8 months old, a 3 year old, 88 years old, 20 weeks along."""
     for number in doc._.numbers:
-        unit = stem(doc[number.end].norm_) if number.end < len(doc) else ""
-        end = number.end + 1
-        old = end < len(doc) and doc[end].norm_ in AGED
-        said = old or (number.start and doc[number.start - 1].norm_ in BEFORE_AGE)
-        if unit in ("month", "mo", "mth", "week", "wk") and said and number.value <= (52 if unit[0] == "w" else 18):
-            months = number.value / 4.3 if unit[0] == "w" else number.value
-            yield Heard(number.start, end, "infant" if months < YOUNG_MONTHS else "at_risk")
-        if unit in ("year", "yr", "yo") and (old or unit == "yo"):
-            if number.value <= TODDLER_YEARS:
-                yield Heard(number.start, end, "infant" if number.value < 1 else "at_risk")
-            elif number.value >= OLD_YEARS:
-                yield Heard(number.start, end, "at_risk")
+        end = number.end
+        while end < len(doc) and doc[end].norm_ == "-":
+            end += 1
+        unit = stem(doc[end].norm_) if end < len(doc) else ""
+        end += 1
+        after = next((t.norm_ for t in doc[end : end + 2] if t.norm_ not in ("-", "s")), "")
+        before = doc[number.start - 1].norm_ if number.start else ""
+        for id in _of_age(number.value, unit, before, after):
+            yield Heard(number.start, min(end, len(doc)), id)
 
 
-AGED = ("old", "baby", "son", "daughter", "girl", "boy", "infant", "kid", "olds")
+def _of_age(value: float, unit: str, before: str, after: str) -> tuple[str, ...]:
+    """The concepts that a number with a unit of age tells."""
+    old = after in AGED
+    if unit in MONTHS or unit in WEEKS:
+        if after in ALONG:
+            return ("at_risk", "pregnant")
+        if not (old or before in BEFORE_AGE) or value > (MOST_WEEKS if unit in WEEKS else MOST_MONTHS):
+            return ()
+        months = value / WEEKS_A_MONTH if unit in WEEKS else value
+        return ("infant",) if months < YOUNG_MONTHS else ("at_risk", "toddler")
+    if unit not in YEARS or not (old or unit == "yo"):
+        return ()
+    if value < 1:
+        return ("infant",)
+    return ("at_risk", "toddler") if value < TODDLER_YEARS else ("at_risk",) if value >= OLD_YEARS else ()
+
+
+MONTHS, WEEKS, YEARS = ("month", "mo", "mth"), ("week", "wk"), ("year", "yr", "yo")
+MOST_MONTHS, MOST_WEEKS, WEEKS_A_MONTH = 24, 52, 4.3
+AGED = ("old", "olds", "baby", "son", "daughter", "girl", "boy", "infant", "kid", "niece", "nephew", "twins")
+ALONG = ("along", "pregnant", "pregant", "preg", "gone", "expecting")
 BEFORE_AGE = ("is", "shes", "hes", "only", "turned", "aged", "at")

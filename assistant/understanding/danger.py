@@ -20,7 +20,9 @@ FOLDER = "lexicon/danger"
 # topics in which a short utterance asks on about what was refused
 ASKING_ON = ("time", "temperature", "preserve", "pressure", "out_of_scope", "doneness", "sugar_stage", "help")
 SHORT = 12
-SAFE_WAY = "safe_way"
+SAFE_WAY, MOVES_ON, MADE_DISH = "safe_way", "moves_on", "made_dish"
+# topics that leave what was refused behind
+ASIDE = ("set_kitchen", "boiling_point", "calibrate", "smalltalk", "why", "help")
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,6 +39,7 @@ class Hazard:
     subject: str | None = None
     beside: bool = False
     within: int | None = None
+    lasting: bool = False
 
     def __post_init__(self) -> None:
         named = {c for group in self.when for c in group} | set(self.unless)
@@ -64,8 +67,9 @@ class Listened:
 
 @cache
 def hazards() -> tuple[Hazard, ...]:
-    """Every hazard, the gravest first."""
-    return tuple(_hazard(row, name) for name in concepts.families() for row in concepts.family(name)["hazard"])
+    """Every hazard, the gravest first, those that leave the question its answer behind all others."""
+    rows = (_hazard(row, name) for name in concepts.families() for row in concepts.family(name)["hazard"])
+    return tuple(sorted(rows, key=lambda hazard: hazard.beside))
 
 
 def _hazard(row: dict[str, Any], family: str) -> Hazard:
@@ -81,6 +85,7 @@ def _hazard(row: dict[str, Any], family: str) -> Hazard:
         row.get("subject"),
         row.get("beside", False),
         row.get("within"),
+        row.get("lasting", False),
     )
 
 
@@ -97,11 +102,13 @@ def listen(doc: Doc, scene: Scene) -> Listened:
     held = own | carried
     figures = _Figures.of(doc)
     hazard = next((h for h in hazards() if _holds(h, own, held, figures) and _together(h, heard)), None)
-    if hazard is None and _asks_on(doc, own, names_food, scene):
-        hazard = next(h for h in hazards() if h.id == scene.danger)
+    before = next((h for h in hazards() if h.id == scene.danger), None)
+    if before and (hazard is None or hazard.beside):
+        if _asks_on(doc, own, names_food, scene) or (before.lasting and _stays_on(doc, heard, own)):
+            hazard = before
     kept = tuple(sorted(c for c in held if _kind(c) != "circumstance" or concepts.concepts()[c].stays))
     food = (dish or None) if names_food else scene.food
-    danger = hazard.id if hazard else None if names_food else scene.danger
+    danger = hazard.id if hazard and not hazard.beside else None if names_food else scene.danger
     return Listened(hazard, Scene(kept, danger, food))
 
 
@@ -162,3 +169,14 @@ def _asks_on(doc: Doc, own: frozenset[str], names_food: bool, scene: Scene) -> b
     if scene.danger is None or names_food or SAFE_WAY in own or len(doc) > SHORT:
         return False
     return doc._.topic.id in ASKING_ON and (bool(doc._.numbers) or bool(own) or unknown.is_elliptical(doc))
+
+
+def _stays_on(doc: Doc, heard: Sequence[Heard], own: frozenset[str]) -> bool:
+    """Whether an utterance may still be about what no cooking mends: it names no dish but one that is made of such.
+
+    A cook who turns to something else says so: instead, bought, thrown out.
+    """
+    if own & {SAFE_WAY, MOVES_ON} or doc._.topic.id in ASIDE:
+        return False
+    made = {i for h in heard if h.concept == MADE_DISH for i in range(h.start, h.end)}
+    return all(f.kind != "dish" or set(range(f.start, f.end)) <= made for f in doc._.found)
