@@ -220,38 +220,57 @@ def of_row(kind: str, name: str) -> tuple[str, ...]:
 
 
 def _of_ages(doc: Doc) -> Iterator[Heard]:
-    """People by their age: 8 months old, a 3 year old, 88 years old, 20 weeks along."""
+    """People by their age: 8 months old, a 3 year old, a 2nd birthday, gran is 88, 20 weeks along."""
+    words = [token.norm_ for token in doc]
     for number in doc._.numbers:
-        end = number.end
-        while end < len(doc) and doc[end].norm_ == "-":
-            end += 1
-        unit = stem(doc[end].norm_) if end < len(doc) else ""
-        end += 1
-        after = next((t.norm_ for t in doc[end : end + 2] if t.norm_ not in ("-", "s")), "")
-        before = doc[number.start - 1].norm_ if number.start else ""
+        unit, end = _unit_of_age(words, number.end)
+        after = words[end] if end < len(words) else ""
+        before = words[max(0, number.start - 2) : number.start]
         for id in _of_age(number.value, unit, before, after):
-            yield Heard(number.start, min(end, len(doc)), id)
+            yield Heard(number.start, end, id)
 
 
-def _of_age(value: float, unit: str, before: str, after: str) -> tuple[str, ...]:
-    """The concepts that a number with a unit of age tells."""
-    old = after in AGED
-    if unit in MONTHS or unit in WEEKS:
-        if after in ALONG:
-            return ("at_risk", "pregnant")
-        if not (old or before in BEFORE_AGE) or value > (MOST_WEEKS if unit in WEEKS else MOST_MONTHS):
-            return ()
-        months = value / WEEKS_A_MONTH if unit in WEEKS else value
-        return ("infant",) if months < YOUNG_MONTHS else ("at_risk", "toddler")
-    if unit not in YEARS or not (old or unit == "yo"):
-        return ()
+def _unit_of_age(words: Sequence[str], at: int) -> tuple[str, int]:
+    """The unit behind a number, and where it ends."""
+    if words[at : at + 3] == ["y", "/", "o"]:
+        return "yo", at + 3
+    unit = stem(words[at]) if at < len(words) else ""
+    return (unit, at + 1) if unit in (*MONTHS, *WEEKS, *YEARS, *ORDINALS) else ("", at)
+
+
+def _of_age(value: float, unit: str, before: Sequence[str], after: str) -> tuple[str, ...]:
+    """The concepts that a number tells, with its unit of age or none."""
+    old, told = after in AGED, bool(before) and before[-1] in BEFORE_AGE
+    if unit in (*MONTHS, *WEEKS):
+        return ("at_risk", "pregnant") if after in ALONG else _of_months(value, unit) if old or told else ()
+    person = bool(before) and (before[-1] in PEOPLE or (told and before[0] in PEOPLE))
+    years = unit in YEARS and (old or unit == "yo") or unit in ORDINALS and after == "birthday"
+    if years or (not unit and person and not after.startswith(DEGREES)):
+        return _of_years(value)
+    return ("at_risk",) if unit in ORDINALS and value >= OLD_YEARS and person else ()
+
+
+def _of_months(value: float, unit: str) -> tuple[str, ...]:
+    months = value / WEEKS_A_MONTH if unit in WEEKS else value
+    return () if months > MOST_MONTHS else ("infant",) if months < YOUNG_MONTHS else ("at_risk", "toddler")
+
+
+def _of_years(value: float) -> tuple[str, ...]:
     if value < 1:
         return ("infant",)
-    return ("at_risk", "toddler") if value < TODDLER_YEARS else ("at_risk",) if value >= OLD_YEARS else ()
+    if value < TODDLER_YEARS:
+        return ("at_risk", "toddler") if value > 1 else ("toddler",)
+    return ("at_risk",) if OLD_YEARS <= value <= OLDEST_YEARS else ()
 
 
 MONTHS, WEEKS, YEARS = ("month", "mo", "mth"), ("week", "wk"), ("year", "yr", "yo")
-MOST_MONTHS, MOST_WEEKS, WEEKS_A_MONTH = 24, 52, 4.3
+ORDINALS, DEGREES = ("th", "rd", "nd", "st"), ("f", "c", "deg", "°", "%", "min", "percent")
+MOST_MONTHS, WEEKS_A_MONTH, OLDEST_YEARS = 24, 4.3, 115
 AGED = ("old", "olds", "baby", "son", "daughter", "girl", "boy", "infant", "kid", "niece", "nephew", "twins")
 ALONG = ("along", "pregnant", "pregant", "preg", "gone", "expecting")
-BEFORE_AGE = ("is", "shes", "hes", "only", "turned", "aged", "at")
+BEFORE_AGE = ("is", "shes", "hes", "only", "turned", "aged", "at", "turns", "age")
+PEOPLE = (
+    "shes", "hes", "he", "she", "gran", "granny", "grans", "grandma", "grandmas", "grandmother", "grandpa", "grandpas", "grandad",
+    "grandads", "nan", "nana", "oma", "opa", "abuela", "abuelo", "mum", "mom", "mother", "dad", "father", "kid", "son",
+    "daughter", "boy", "girl", "niece", "nephew", "grandson", "granddaughter", "aunt", "uncle",
+)  # fmt: skip

@@ -20,9 +20,11 @@ FOLDER = "lexicon/danger"
 # topics in which a short utterance asks on about what was refused
 ASKING_ON = ("time", "temperature", "preserve", "pressure", "out_of_scope", "doneness", "sugar_stage", "help")
 SHORT = 12
-SAFE_WAY, MOVES_ON, MADE_DISH = "safe_way", "moves_on", "made_dish"
+SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
+# dishes that take any food, and words so wide that they may mean the food before
+MADE_DISH, ANY_FOOD = "made_dish", "any_food"
 # topics that leave what was refused behind
-ASIDE = ("set_kitchen", "boiling_point", "calibrate", "smalltalk", "why", "help")
+ASIDE = ("set_kitchen", "boiling_point", "calibrate", "help")
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,12 +99,12 @@ def listen(doc: Doc, scene: Scene) -> Listened:
     heard = concepts.hear(doc)
     own = frozenset(h.concept for h in heard)
     dish = next((f.id for f in doc._.found if f.kind == "dish"), None)
-    names_food = dish is not None or any(_kind(c) == "food" for c in own)
+    names_food = _names_food(doc, heard)
     carried = _carried(own, scene, names_food, elliptical=unknown.is_elliptical(doc))
     held = own | carried
     figures = _Figures.of(doc)
     hazard = next((h for h in hazards() if _holds(h, own, held, figures) and _together(h, heard)), None)
-    before = next((h for h in hazards() if h.id == scene.danger), None)
+    before = _refused_before(own, scene)
     if before and (hazard is None or hazard.beside):
         if _asks_on(doc, own, names_food, scene) or (before.lasting and _stays_on(doc, heard, own)):
             hazard = before
@@ -114,6 +116,19 @@ def listen(doc: Doc, scene: Scene) -> Listened:
 
 def _kind(id: str) -> str:
     return concepts.concepts()[id].kind
+
+
+def _names_food(doc: Doc, heard: Sequence[Heard]) -> bool:
+    """Whether another food is named: a dish that takes any food, a soup or a salad, leaves the one before in place."""
+    made = _tokens(heard, MADE_DISH)
+    foods = (range(h.start, h.end) for h in heard if _kind(h.concept) == "food")
+    dishes = (range(f.start, f.end) for f in doc._.found if f.kind == "dish")
+    return any(not made.issuperset(span) for span in (*foods, *dishes))
+
+
+def _tokens(heard: Sequence[Heard], *ids: str) -> frozenset[int]:
+    """The tokens that tell some concepts."""
+    return frozenset(i for h in heard if h.concept in ids for i in range(h.start, h.end))
 
 
 def _carried(own: frozenset[str], scene: Scene, names_food: bool, *, elliptical: bool) -> frozenset[str]:
@@ -164,6 +179,12 @@ def _together(hazard: Hazard, heard: Sequence[Heard]) -> bool:
     )
 
 
+def _refused_before(own: frozenset[str], scene: Scene) -> Hazard | None:
+    """What was refused last, unless the cook now says what takes the danger away."""
+    rows = [h for h in hazards() if h.id == scene.danger]
+    return next(iter(rows), None) if not any(own & set(h.unless) for h in rows) else None
+
+
 def _asks_on(doc: Doc, own: frozenset[str], names_food: bool, scene: Scene) -> bool:
     """Whether a short utterance without a food of its own goes on about what was refused."""
     if scene.danger is None or names_food or SAFE_WAY in own or len(doc) > SHORT:
@@ -178,5 +199,5 @@ def _stays_on(doc: Doc, heard: Sequence[Heard], own: frozenset[str]) -> bool:
     """
     if own & {SAFE_WAY, MOVES_ON} or doc._.topic.id in ASIDE:
         return False
-    made = {i for h in heard if h.concept == MADE_DISH for i in range(h.start, h.end)}
-    return all(f.kind != "dish" or set(range(f.start, f.end)) <= made for f in doc._.found)
+    taking = _tokens(heard, MADE_DISH, ANY_FOOD)
+    return all(f.kind != "dish" or taking.issuperset(range(f.start, f.end)) for f in doc._.found)
