@@ -160,11 +160,11 @@ def _in_stems(doc: Doc, stems: Sequence[str]) -> Iterator[Heard]:
         for end in range(start + 1, min(start + book.longest, len(stems)) + 1):
             part = " ".join(stems[start:end])
             for id in book.whole.get(part, ()):
-                if _means(concepts()[id], stems, start, end) and not _inside_dish(concepts()[id], start, end, known):
+                if _means(concepts()[id], doc, stems, start, end) and not _inside_dish(concepts()[id], start, end, known):
                     yield Heard(start, end, id)
             for parts, id in book.gapped.get(part, ()):
                 last = _after_gaps(stems, end, parts)
-                if last and _means(concepts()[id], stems, start, last):
+                if last and _means(concepts()[id], doc, stems, start, last):
                     yield Heard(start, last, id)
 
 
@@ -181,9 +181,17 @@ def _after_gaps(stems: Sequence[str], at: int, parts: Sequence[str]) -> int | No
     return None
 
 
-def _means(concept: Concept, stems: Sequence[str], start: int, end: int) -> bool:
-    before, after = stems[start - 1] if start else "", stems[end] if end < len(stems) else ""
-    return after not in concept.not_before and before not in concept.not_after
+def _means(concept: Concept, doc: Doc, stems: Sequence[str], start: int, end: int) -> bool:
+    return concept.not_before.isdisjoint(_forms(doc, stems, end)) and concept.not_after.isdisjoint(
+        _forms(doc, stems, start - 1)
+    )
+
+
+def _forms(doc: Doc, stems: Sequence[str], at: int) -> tuple[str, ...]:
+    """What a word beside a phrase is compared as: its stem, and any number also as a number."""
+    if not 0 <= at < len(stems):
+        return ()
+    return (stems[at], NUMBER) if doc[at].like_num else (stems[at],)
 
 
 def _inside_dish(concept: Concept, start: int, end: int, known: Sequence[lexicon.Found]) -> bool:

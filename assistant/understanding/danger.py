@@ -24,7 +24,7 @@ SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
 # dishes that take any food, and words so wide that they may mean the food before
 MADE_DISH, ANY_FOOD = "made_dish", "any_food"
 # topics that leave what was refused behind
-ASIDE = ("set_kitchen", "boiling_point", "calibrate", "help")
+ASIDE = ("set_kitchen", "calibrate", "help")
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,7 +110,8 @@ def listen(doc: Doc, scene: Scene) -> Listened:
             hazard = before
     kept = tuple(sorted(c for c in held if _kind(c) != "circumstance" or concepts.concepts()[c].stays))
     food = (dish or None) if names_food else scene.food
-    danger = hazard.id if hazard and not hazard.beside else None if names_food else scene.danger
+    left = before is None or (_names_other(doc, heard) if before.lasting else names_food)
+    danger = hazard.id if hazard and not hazard.beside else None if left else scene.danger
     return Listened(hazard, Scene(kept, danger, food))
 
 
@@ -199,5 +200,10 @@ def _stays_on(doc: Doc, heard: Sequence[Heard], own: frozenset[str]) -> bool:
     """
     if own & {SAFE_WAY, MOVES_ON} or doc._.topic.id in ASIDE:
         return False
+    return not _names_other(doc, heard)
+
+
+def _names_other(doc: Doc, heard: Sequence[Heard]) -> bool:
+    """Whether a dish is named that is not made of the food before, and is no word for it."""
     taking = _tokens(heard, MADE_DISH, ANY_FOOD)
-    return all(f.kind != "dish" or taking.issuperset(range(f.start, f.end)) for f in doc._.found)
+    return any(f.kind == "dish" and not taking.issuperset(range(f.start, f.end)) for f in doc._.found)
