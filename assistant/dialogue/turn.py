@@ -72,7 +72,7 @@ def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
 
 
 def listen_for_danger(text: str, memory: Memory) -> Listened:
-    """The danger in an utterance, and what stands after it; the words of a recipe that was pasted are not listened to."""
+    """The danger in an utterance, and what stands after it; a recipe that was pasted is not listened to."""
     return danger.listen(read(spoken(text)), memory.scene)
 
 

@@ -1,8 +1,8 @@
 """How much an utterance sounds like danger, and of which family: a learned net under the hazards of the catalogue.
 
 The hazards of the catalogue are precise and cannot know every way of saying a thing. The net has learned from example
-questions, dangerous and harmless, which words, concepts and near misses of hazards go with danger. It never decides what
-is said of a hazard that was heard; it hears what the catalogue missed, in general words, and softens what sounds harmless.
+questions, dangerous and harmless, which words, concepts and near misses of hazards go with danger. It hears what the
+catalogue missed, in general words; what is said of a hazard that was heard is not its to decide.
 """
 
 from __future__ import annotations

@@ -97,10 +97,10 @@ def concepts() -> dict[str, Concept]:
     """Every concept by id."""
     found = {}
     for id, row in _rows().items():
-        sets = {k: frozenset(row[k]) for k in ROW_SETS if k in row}
-        beside = {k: frozenset(stem(fold(w)) for w in row[k]) for k in ("not_before", "not_after") if k in row}
-        flags = {k: row[k] for k in ("stays", "names") if k in row}
-        found[id] = Concept(id=id, kind=row["kind"], **flags, **beside, **sets)
+        held: dict[str, Any] = {k: frozenset(row[k]) for k in ROW_SETS if k in row}
+        held |= {k: frozenset(stem(fold(w)) for w in row[k]) for k in ("not_before", "not_after") if k in row}
+        held |= {k: row[k] for k in ("stays", "names") if k in row}
+        found[id] = Concept(id=id, kind=row["kind"], **held)
     return found
 
 
@@ -176,11 +176,11 @@ def _in_stems(doc: Doc, stems: Sequence[str]) -> Iterator[Heard]:
         for end in range(start + 1, min(start + book.longest, len(stems)) + 1):
             part = " ".join(stems[start:end])
             for id in book.whole.get(part, ()):
-                if _means(concepts()[id], stems, start, end) and not _inside_dish(concepts()[id], start, end, known):
+                if _means(concepts()[id], doc, stems, start, end) and not _inside_dish(concepts()[id], start, end, known):
                     yield Heard(start, end, id)
             for parts, id in book.gapped.get(part, ()):
                 last = _after_gaps(stems, end, parts)
-                if last and _means(concepts()[id], stems, start, last):
+                if last and _means(concepts()[id], doc, stems, start, last):
                     yield Heard(start, last, id)
 
 
@@ -197,9 +197,17 @@ def _after_gaps(stems: Sequence[str], at: int, parts: Sequence[str]) -> int | No
     return None
 
 
-def _means(concept: Concept, stems: Sequence[str], start: int, end: int) -> bool:
-    before, after = stems[start - 1] if start else "", stems[end] if end < len(stems) else ""
-    return after not in concept.not_before and before not in concept.not_after
+def _means(concept: Concept, doc: Doc, stems: Sequence[str], start: int, end: int) -> bool:
+    return concept.not_before.isdisjoint(_forms(doc, stems, end)) and concept.not_after.isdisjoint(
+        _forms(doc, stems, start - 1)
+    )
+
+
+def _forms(doc: Doc, stems: Sequence[str], at: int) -> tuple[str, ...]:
+    """What a word beside a phrase is compared as: its stem, and any number also as a number."""
+    if not 0 <= at < len(stems):
+        return ()
+    return (stems[at], NUMBER) if doc[at].like_num else (stems[at],)
 
 
 def _inside_dish(concept: Concept, start: int, end: int, known: Sequence[Found]) -> bool:
@@ -236,21 +244,57 @@ def of_row(kind: str, name: str) -> tuple[str, ...]:
 
 
 def _of_ages(doc: Doc) -> Iterator[Heard]:
-    """People by their age: 8 months old, a 3 year old, 88 years old."""
+    """People by their age: 8 months old, a 3 year old, a 2nd birthday, gran is 88, 20 weeks along."""
+    words = [token.norm_ for token in doc]
     for number in doc._.numbers:
-        unit = stem(doc[number.end].norm_) if number.end < len(doc) else ""
-        end = number.end + 1
-        old = end < len(doc) and doc[end].norm_ in AGED
-        said = old or (number.start and doc[number.start - 1].norm_ in BEFORE_AGE)
-        if unit in ("month", "mo", "mth", "week", "wk") and said and number.value <= (52 if unit[0] == "w" else 18):
-            months = number.value / 4.3 if unit[0] == "w" else number.value
-            yield Heard(number.start, end, "infant" if months < YOUNG_MONTHS else "at_risk")
-        if unit in ("year", "yr", "yo") and (old or unit == "yo"):
-            if number.value <= TODDLER_YEARS:
-                yield Heard(number.start, end, "infant" if number.value < 1 else "at_risk")
-            elif number.value >= OLD_YEARS:
-                yield Heard(number.start, end, "at_risk")
+        unit, end = _unit_of_age(words, number.end)
+        after = words[end] if end < len(words) else ""
+        before = words[max(0, number.start - 2) : number.start]
+        for id in _of_age(number.value, unit, before, after):
+            yield Heard(number.start, end, id)
 
 
-AGED = ("old", "baby", "son", "daughter", "girl", "boy", "infant", "kid", "olds")
-BEFORE_AGE = ("is", "shes", "hes", "only", "turned", "aged", "at")
+def _unit_of_age(words: Sequence[str], at: int) -> tuple[str, int]:
+    """The unit behind a number, and where it ends."""
+    if words[at : at + 3] == ["y", "/", "o"]:
+        return "yo", at + 3
+    unit = stem(words[at]) if at < len(words) else ""
+    return (unit, at + 1) if unit in (*MONTHS, *WEEKS, *YEARS, *ORDINALS) else ("", at)
+
+
+def _of_age(value: float, unit: str, before: Sequence[str], after: str) -> tuple[str, ...]:
+    """The concepts that a number tells, with its unit of age or none."""
+    old, told = after in AGED, bool(before) and before[-1] in BEFORE_AGE
+    if unit in (*MONTHS, *WEEKS):
+        return ("at_risk", "pregnant") if after in ALONG else _of_months(value, unit) if old or told else ()
+    person = bool(before) and (before[-1] in PEOPLE or (told and before[0] in PEOPLE))
+    years = unit in YEARS and (old or unit == "yo") or unit in ORDINALS and after == "birthday"
+    if years or (not unit and person and not after.startswith(DEGREES)):
+        return _of_years(value)
+    return ("at_risk",) if unit in ORDINALS and value >= OLD_YEARS and person else ()
+
+
+def _of_months(value: float, unit: str) -> tuple[str, ...]:
+    months = value / WEEKS_A_MONTH if unit in WEEKS else value
+    return () if months > MOST_MONTHS else ("infant",) if months < YOUNG_MONTHS else ("at_risk", "toddler")
+
+
+def _of_years(value: float) -> tuple[str, ...]:
+    if value < 1:
+        return ("infant",)
+    if value < TODDLER_YEARS:
+        return ("at_risk", "toddler") if value > 1 else ("toddler",)
+    return ("at_risk",) if OLD_YEARS <= value <= OLDEST_YEARS else ()
+
+
+MONTHS, WEEKS, YEARS = ("month", "mo", "mth"), ("week", "wk"), ("year", "yr", "yo")
+ORDINALS, DEGREES = ("th", "rd", "nd", "st"), ("f", "c", "deg", "°", "%", "min", "percent")
+MOST_MONTHS, WEEKS_A_MONTH, OLDEST_YEARS = 24, 4.3, 115
+AGED = ("old", "olds", "baby", "son", "daughter", "girl", "boy", "infant", "kid", "niece", "nephew", "twins")
+ALONG = ("along", "pregnant", "pregant", "preg", "gone", "expecting")
+BEFORE_AGE = ("is", "shes", "hes", "only", "turned", "aged", "at", "turns", "age")
+PEOPLE = (
+    "shes", "hes", "he", "she", "gran", "granny", "grans", "grandma", "grandmas", "grandmother", "grandpa", "grandpas", "grandad",
+    "grandads", "nan", "nana", "oma", "opa", "abuela", "abuelo", "mum", "mom", "mother", "dad", "father", "kid", "son",
+    "daughter", "boy", "girl", "niece", "nephew", "grandson", "granddaughter", "aunt", "uncle",
+)  # fmt: skip

@@ -77,7 +77,10 @@ def hazard_of(id: str) -> Hazard:
 
 @dataclass(frozen=True, slots=True)
 class Figures:
-    """The figures of an utterance that bear on hazards: temperatures with their role, gauge [psi], the longest time [h]."""
+    """The figures of an utterance that bear on hazards.
+
+    temps: temperatures with their role; psi: of a gauge; hours: the longest time [h]; minutes: every time [min]
+    """
 
     temps: tuple[temperatures.Said, ...]
     psi: tuple[float, ...]
