@@ -7,7 +7,10 @@ from rules.model import Figure
 from rules.say import PSI_PER_PA, Say, duration, duration_span, exact_duration, number
 
 # times of safety, which are never rounded down
-EXACT_TIMES = ("process_time", "added_time", "hold_time", "hold_at_", "boil_before_tasting", "sterilising_time")
+EXACT_TIMES = (
+    "process_time", "added_time", "hold_time", "hold_at_", "boil_before_tasting", "sterilising_time",
+    "pasteurised_after", "first_boil",
+)  # fmt: skip
 COMPARED_BELOW = "cook_time"  # its baseline has a line of its own
 # what is measured out for a formula, in the words a cook measures by
 SPOONED = ("tsp", "tbsp", "cup", "oz", "lb")

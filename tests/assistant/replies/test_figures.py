@@ -28,6 +28,10 @@ from rules.say import Say
         (Figure("gauge", "Gauge", 15, "psi"), "Gauge: 15 psi (103 kPa)"),
         (Figure("more", "More time", 25, "percent"), "More time: 25 %"),
         (Figure("factor", "Factor", 1.4142, "factor"), "Factor: ×1.41"),
+        (
+            Figure("pasteurised_after", "Pasteurised", 81.4, "min", sea_level=81.4),
+            "Pasteurised: 1 h 21 min 24 s; as at sea level",
+        ),
         (Figure("leavening_to", "Baking powder", 1.5, "tsp"), "Baking powder: 1 1/2 tsp"),
     ],
 )
