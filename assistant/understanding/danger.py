@@ -105,9 +105,9 @@ def listen(doc: Doc, scene: Scene) -> Listened:
     figures = _Figures.of(doc)
     hazard = next((h for h in hazards() if _holds(h, own, held, figures) and _together(h, heard)), None)
     before = _refused_before(own, scene)
-    if before and (hazard is None or hazard.beside):
-        if _asks_on(doc, own, names_food, scene) or (before.lasting and _stays_on(doc, heard, own)):
-            hazard = before
+    goes_on = _asks_on(doc, own, names_food, scene) or (before is not None and _stays_on(doc, before, heard, own))
+    if before and goes_on and (hazard is None or hazard.beside):
+        hazard = before
     kept = tuple(sorted(c for c in held if _kind(c) != "circumstance" or concepts.concepts()[c].stays))
     food = (dish or None) if names_food else scene.food
     left = before is None or (_names_other(doc, heard) if before.lasting else names_food)
@@ -193,12 +193,12 @@ def _asks_on(doc: Doc, own: frozenset[str], names_food: bool, scene: Scene) -> b
     return doc._.topic.id in ASKING_ON and (bool(doc._.numbers) or bool(own) or unknown.is_elliptical(doc))
 
 
-def _stays_on(doc: Doc, heard: Sequence[Heard], own: frozenset[str]) -> bool:
+def _stays_on(doc: Doc, before: Hazard, heard: Sequence[Heard], own: frozenset[str]) -> bool:
     """Whether an utterance may still be about what no cooking mends: it names no dish but one that is made of such.
 
     A cook who turns to something else says so: instead, bought, thrown out.
     """
-    if own & {SAFE_WAY, MOVES_ON} or doc._.topic.id in ASIDE:
+    if not before.lasting or own & {SAFE_WAY, MOVES_ON} or doc._.topic.id in ASIDE:
         return False
     return not _names_other(doc, heard)
 
