@@ -33,6 +33,8 @@ def reply_to_request(request: Request) -> Answer:
     """Answer a request that is already taken apart, text and spoken line included."""
     from assistant.replies import dress
 
+    if request.danger:
+        return dress(answer(request))
     if request.topic == "timer":
         from assistant.timers import action
 

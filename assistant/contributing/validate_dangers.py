@@ -19,9 +19,12 @@ def problems() -> Iterator[tuple[str, str, str]]:
 
     rows = concepts.ROW_SETS
     known_keys = HAZARD_KEYS | {f"{role}_f" for role in (*temperatures.ROLES, hazards.ANY_ROLE)}
+    home: dict[str, str] = {}
     for name in (concepts.SHARED, *concepts.families()):
         file, read = f"{FOLDER}/{name}.toml", concepts.family(name)
         for id, row in read.get("concept", {}).items():
+            if home.setdefault(id, file) != file:
+                yield file, id, f"stands in {home[id]} already"
             yield from ((file, id, f'key "{key}" unknown') for key in row.keys() - CONCEPT_KEYS - set(rows))
             yield from ((file, id, f'"{w}" is not lower case') for w in row.get("words", ()) if w != w.lower())
             if not row.get("words") and not any(key in row for key in rows):

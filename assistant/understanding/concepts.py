@@ -176,7 +176,8 @@ def _in_stems(doc: Doc, stems: Sequence[str]) -> Iterator[Heard]:
         for end in range(start + 1, min(start + book.longest, len(stems)) + 1):
             part = " ".join(stems[start:end])
             for id in book.whole.get(part, ()):
-                if _means(concepts()[id], doc, stems, start, end) and not _inside_dish(concepts()[id], start, end, known):
+                concept = concepts()[id]
+                if _means(concept, doc, stems, start, end) and not _inside_dish(concept, start, end, known):
                     yield Heard(start, end, id)
             for parts, id in book.gapped.get(part, ()):
                 last = _after_gaps(stems, end, parts)
@@ -268,7 +269,7 @@ def _of_age(value: float, unit: str, before: Sequence[str], after: str) -> tuple
     if unit in (*MONTHS, *WEEKS):
         return ("at_risk", "pregnant") if after in ALONG else _of_months(value, unit) if old or told else ()
     person = bool(before) and (before[-1] in PEOPLE or (told and before[0] in PEOPLE))
-    years = unit in YEARS and (old or unit == "yo") or unit in ORDINALS and after == "birthday"
+    years = (unit in YEARS and (old or unit == "yo")) or (unit in ORDINALS and after == "birthday")
     if years or (not unit and person and not after.startswith(DEGREES)):
         return _of_years(value)
     return ("at_risk",) if unit in ORDINALS and value >= OLD_YEARS and person else ()
@@ -294,7 +295,7 @@ AGED = ("old", "olds", "baby", "son", "daughter", "girl", "boy", "infant", "kid"
 ALONG = ("along", "pregnant", "pregant", "preg", "gone", "expecting")
 BEFORE_AGE = ("is", "shes", "hes", "only", "turned", "aged", "at", "turns", "age")
 PEOPLE = (
-    "shes", "hes", "he", "she", "gran", "granny", "grans", "grandma", "grandmas", "grandmother", "grandpa", "grandpas", "grandad",
-    "grandads", "nan", "nana", "oma", "opa", "abuela", "abuelo", "mum", "mom", "mother", "dad", "father", "kid", "son",
-    "daughter", "boy", "girl", "niece", "nephew", "grandson", "granddaughter", "aunt", "uncle",
+    "shes", "hes", "he", "she", "gran", "granny", "grans", "grandma", "grandmas", "grandmother", "grandpa", "grandpas",
+    "grandad", "grandads", "nan", "nana", "oma", "opa", "abuela", "abuelo", "mum", "mom", "mother", "dad", "father",
+    "kid", "son", "daughter", "boy", "girl", "niece", "nephew", "grandson", "granddaughter", "aunt", "uncle",
 )  # fmt: skip
