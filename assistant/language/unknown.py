@@ -12,7 +12,7 @@ from assistant.language.cues import cues
 from assistant.language.hints import DEPTHS, LIDS, SYSTEMS
 from rules.model import Unused
 
-COOKING_TOPICS = ("time", "temperature", "doneness", "order", "schedule", "bake_adjust")
+COOKING_TOPICS = ("time", "temperature", "doneness", "order", "schedule", "bake_adjust", "preserve")
 BEFORE_DISH, BEFORE_PLACE = cues("unknown", "before_dish"), cues("unknown", "before_place")
 LIVING = cues("unknown", "living")
 # topics whose cues may only go on with the question before: how long for lamb shanks

@@ -21,7 +21,7 @@ ASKING_ON = (
 ASIDE, SETTLED = ("set_kitchen", "calibrate", "help"), ("smalltalk", "set_kitchen", "timer")
 SHORT = 18
 # what the net must say, 0 to 1: to leave a hazard its own words, to warn beside the answer, and to warn alone
-HARMLESS_BELOW, DOUBTFUL_FROM, SURE_FROM = 0.15, 0.5, 0.75
+HARMLESS_BELOW, DOUBTFUL_FROM, SURE_FROM = 0.15, 0.75, 0.9
 SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
 
 
