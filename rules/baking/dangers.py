@@ -9,7 +9,7 @@ from typing import Any
 from rules import dishes
 from rules.baking import canning
 from rules.baking.batch import Batch
-from rules.baking.foods import Food, hazard, lists, raw_foods, ready, spoken
+from rules.baking.foods import Food, hazard, lists, raw_foods, ready, spoken, traits
 from rules.baking.keeping import named_inside
 from rules.baking.roles import apparatus_words
 from rules.model import Caution
@@ -49,8 +49,8 @@ def _wording(name: str) -> str:
 
 
 def holds_lectin(recipe: Recipe) -> bool:
-    """Whether a recipe lists raw beans that must be boiled hard before any slow cooking."""
-    return any(_has(recipe, row["foods"]) for row in _rows() if row["id"] in LECTIN)
+    """Whether a recipe lists raw beans of the kidney kind, which must be boiled hard before any slow cooking."""
+    return _has(recipe, lists("foods")["kidney_kind"]) is not None
 
 
 def lectin(recipe: Recipe) -> bool:
@@ -63,7 +63,7 @@ def lectin(recipe: Recipe) -> bool:
 
 def _meets(recipe: Recipe, row: dict[str, Any]) -> str | None:
     """The food for which a recipe is what a row warns of, or None."""
-    named = _has(recipe, row["foods"])
+    named = _has(recipe, row["foods"]) if "foods" in row else _of_trait(recipe, row["trait"], row["class"])
     if named is None or says(_every(recipe), row.get("unless", ())):
         return None
     if "apparatus" in row and not any(_cooked_in(recipe, id) for id in row["apparatus"]):
@@ -93,6 +93,12 @@ def _has(recipe: Recipe, names: list[str]) -> str | None:
         if any(says(line, _called((name,))) for line in lines):
             return name.removeprefix("dry ")
     return None
+
+
+def _of_trait(recipe: Recipe, trait: str, dish_class: str) -> str | None:
+    """The first raw food of a class with a trait of the lexicon."""
+    found = (food.name for food in raw_foods(recipe) if food.dish_class == dish_class)
+    return next((name for name in found if trait in traits(name)), None)
 
 
 def _cooked_in(recipe: Recipe, apparatus: str) -> bool:

@@ -44,13 +44,25 @@ def lists(section: str) -> dict[str, Any]:
 def _names() -> dict[tuple[str, ...], tuple[str, str]]:
     """Every food of the lexicon by the words it is called: its name and class, the class "" for an ingredient."""
     found: dict[tuple[str, ...], tuple[str, str]] = {}
-    for row in tables.read_toml("lexicon/ingredients.toml")["ingredient"]:
-        found |= {stems(alias): (row["name"], "") for alias in (row["name"], *row.get("heard_as", ()))}
     for dish_class, also in lists("foods")["also"].items():
         found |= {stems(name): (name, dish_class) for name in also}
     for dish in dishes.dishes().values():
         found |= {stems(alias): (dish.name, dish.dish_class) for alias in (dish.name, *dish.heard_as)}
+    for row in tables.read_toml("lexicon/ingredients.toml")["ingredient"]:
+        for alias in map(stems, (row["name"], *row.get("heard_as", ()))):
+            food = found.get(alias[1:]) if alias[0] == "dry" else None
+            found.setdefault(alias, food or (row["name"], ""))
     return found
+
+
+def traits(name: str) -> tuple[str, ...]:
+    """What the lexicon says a dish is: "lectin", "perishable"; () for a food that is no dish.
+
+    >>> "lectin" in traits("kidney beans")
+    True
+    """
+    known = dishes.dishes().get(name)
+    return known.traits if known else ()
 
 
 def foods_in(text: str) -> tuple[Food, ...]:

@@ -19,10 +19,12 @@ def shift(batch: Batch, step: Step, mark: TimeMark) -> Shift | None:
     """How the time of a role that may move does; None for one that stays, or that nothing tells how to take."""
     if mark.what == "rise":
         return yeast.proof(batch, step, mark)
-    if mark.what == "pressure":
-        return wet_dish.under_pressure(batch, step, mark)
-    if wet_dish.governs(batch, step, mark):
-        return wet_dish.simmering(batch, step, mark)
+    pressed = mark.what == "pressure"
+    if pressed or wet_dish.governs(batch, step, mark):
+        paced = wet_dish.paced_by(batch, step, mark)
+        if paced is None:
+            return None
+        return wet_dish.under_pressure(batch, step, paced) if pressed else wet_dish.simmering(batch, paced)
     if boiled := wet_dish.boiled_down(batch, mark):
         return boiled
     baked = mark.what == "bake" or (mark.what == "steam" and wet_dish.in_the_oven(step))

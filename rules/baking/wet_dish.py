@@ -149,9 +149,12 @@ def softening_ratio(dish_class: str, here_c: float, there_c: float) -> Span:
     return Span(value, min(ends), max(ends))
 
 
-def simmering(batch: Batch, one: Step, mark: TimeMark) -> Shift | None:
-    """A time at the boil, the simmer, in steam or in a water bath; None where nothing in the pot softens."""
-    name = paced_by(batch, one, mark)
+def simmering(batch: Batch, paced: str | None = None) -> Shift | None:
+    """A time at the boil, the simmer, in steam or in a water bath; None where nothing in the pot softens.
+
+    paced: the dish class that sets the pace, that of the pot where not given
+    """
+    name = paced or dish_class(batch)
     if name is None:
         return None
     ratio = softening_ratio(name, batch.boil_here_c, batch.boil_there_c)
@@ -172,9 +175,12 @@ def gauge_pa(one: Step) -> float:
     return ELECTRIC_LOW_PA if "low pressure" in one.text.lower() else STOVE_TOP_GAUGE_PA
 
 
-def under_pressure(batch: Batch, one: Step, mark: TimeMark) -> Shift | None:
-    """A time under pressure: the gauge adds to the air outside. None where nothing in the cooker softens."""
-    gauge, name = gauge_pa(one), paced_by(batch, one, mark)
+def under_pressure(batch: Batch, one: Step, paced: str | None = None) -> Shift | None:
+    """A time under pressure: the gauge adds to the air outside. None where nothing in the cooker softens.
+
+    paced: the dish class that sets the pace, that of the cooker where not given
+    """
+    gauge, name = gauge_pa(one), paced or dish_class(batch)
     if name is None:
         return None
     here_c, there_c = inside_c(ambient(batch.to_m), gauge), inside_c(ambient(batch.from_m), gauge)

@@ -21,6 +21,7 @@ CHART = [
 ]
 
 
+@pytest.mark.source("usda-fsis-safe-temperatures")
 @pytest.mark.parametrize(("line", "printed_f", "rest_min"), CHART)
 @pytest.mark.parametrize("way_m", [(0, 2133.6), (2133.6, 0), (1615.4, 2743.2)])
 def test_a_recipe_without_a_reading_is_given_the_printed_one(line, printed_f, rest_min, way_m) -> None:
@@ -32,6 +33,7 @@ def test_a_recipe_without_a_reading_is_given_the_printed_one(line, printed_f, re
     assert said.sources == ("usda-fsis-safe-temperatures",)
 
 
+@pytest.mark.source("usda-fsis-safe-temperatures")
 @pytest.mark.parametrize(("line", "printed_f"), [(line, f) for line, f, _ in CHART if f > 145])
 @pytest.mark.parametrize("under_f", [5, 25])
 def test_a_reading_under_the_printed_one_is_stopped(line, printed_f, under_f) -> None:

@@ -24,6 +24,8 @@ RECIPES = [
     ("Bath beans", "1 lb dried kidney beans", "Cook sous vide at 194 °F for 6 hours.", "never boils"),
     ("Beans", "1 lb dried kidney beans", "Boil hard 15 minutes. Cook in the slow cooker on low 8 hours.", None),
     ("Chili", "2 (15 oz) cans kidney beans\n1 lb ground beef", "Cook in the slow cooker on low 6 hours.", None),
+    ("Slow cooker dip", "2 cups refried beans\n1 tbsp chili powder", "Cook on low for 2 hours.", None),
+    ("Slow cooker beans", "1 lb dry pinto beans\n6 cups water", "Cook on low for 8 hours.", "never boils"),
     ("Slow cooker lentils", "1 lb lentils\n6 cups water", "Cook on low for 6 hours.", None),
     ("Sprout salad", "1 cup red kidney beans\n2 carrots", "Soak the beans 24 hours. Grind and serve.", "never boiled"),
     ("Beans", "1 lb dried kidney beans\n6 cups water", "Bring to a boil and simmer 1 1/2 hours.", None),
