@@ -10,8 +10,10 @@ from typing import Any
 import pytest
 
 from assistant.answering import reply_to
-from assistant.understanding import concepts
-from assistant.understanding.hazards import hazard_of, hazards
+from assistant.language.pipeline import read
+from assistant.understanding import concepts, danger
+from assistant.understanding.hazards import hazards
+from assistant.understanding.scene import Scene
 from rules.danger import VERDICTS, dangers
 
 HERE = Path(__file__).parent
@@ -29,14 +31,16 @@ def cases(kind: str) -> Iterator[Any]:
 
 @pytest.mark.parametrize(("row", "talk"), cases("dangerous"))
 def test_is_heard_and_answered_by_a_verdict(row: dict[str, Any], talk: list[str]) -> None:
-    answer = reply_to(talk[-1], talk[:-1])
-    heard = answer.request.danger or answer.request.subject
-    assert heard in (row["id"], *row.get("or", ())), answer.text
-    hazard = hazard_of(row["id"])
-    if answer.request.danger and not hazard.beside:
-        assert answer.text.startswith(VERDICTS)
-        assert answer.figures == ()
-        assert any(caution.level == "stop" for caution in answer.cautions)
+    scene = Scene()
+    for said in talk:
+        listened = danger.listen(read(said), scene)
+        scene = listened.scene
+    hazard, answer = listened.hazard, reply_to(talk[-1], talk[:-1])
+    assert hazard is not None
+    assert hazard.id in (row["id"], *row.get("or", ())), answer.text
+    assert hazard.subject or answer.text.startswith(VERDICTS)
+    assert any(caution.level == "stop" for caution in answer.cautions) or hazard.subject
+    assert answer.figures == () or hazard.beside or hazard.subject
 
 
 @pytest.mark.parametrize(("row", "talk"), cases("harmless"))
