@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from functools import cache
 
@@ -25,6 +26,7 @@ class Danger:
     why: str
     sources: tuple[str, ...]
     ask: str = ""
+    rule: str = ""
 
     def __post_init__(self) -> None:
         if not self.verdict.startswith(VERDICTS):
@@ -52,6 +54,13 @@ class _Temperatures:
         return self.say.temp(to_c(float(temp_f)))
 
 
+def further(case: Case) -> Iterator[Caution]:
+    """The verdicts on further dangers, or the rule of a family, each as a caution."""
+    for id in case.request.dangers_too:
+        told = worded(dangers()[id], case.request.units)
+        yield Caution("warn", told.rule, told.sources) if told.rule else Caution("stop", told.verdict, told.sources)
+
+
 def worded(danger: Danger, units: Units) -> Danger:
     """A danger with its temperatures in words.
 
@@ -64,6 +73,7 @@ def worded(danger: Danger, units: Units) -> Danger:
         instead=tuple(step.format(temp=temp) for step in danger.instead),
         why=danger.why.format(temp=temp),
         ask=danger.ask.format(temp=temp),
+        rule=danger.rule.format(temp=temp),
     )
 
 
@@ -77,7 +87,7 @@ def warning(case: Case) -> Part | None:
         headline=told.verdict,
         steps=(*told.instead, *((f"Ask: {told.ask}",) if told.ask else ())),
         because=told.why,
-        cautions=(Caution("stop", told.verdict, told.sources),),
+        cautions=(Caution("stop", told.verdict, told.sources), *further(case)),
         sources=told.sources,
     )
 

@@ -82,12 +82,16 @@ def answers_drill(text: str, memory: Memory) -> bool:
     return bool(sitting and not sitting.over and memory.asked is None and drill.understood(sitting, text))
 
 
-def warned(text: str, memory: Memory, hazard: Hazard, depth: int | None = None) -> Turn:
+def warned(text: str, memory: Memory, listened: Listened, depth: int | None = None) -> Turn:
     """The answer to an utterance in which danger was heard; the question is remembered, so that it can be put right."""
     heard = in_context(hear(text, memory), memory.request)
     question = merge(basis(heard, memory), heard)
     request = replace(settle_in(question, memory.kitchen), depth=depth or question.depth)
-    request = replace(request, subject=hazard.subject) if hazard.subject else replace(request, danger=hazard.id)
+    hazard, others = listened.hazard, tuple(h.id for h in listened.others if h.subject is None)
+    if hazard and hazard.subject:
+        request = replace(request, subject=hazard.subject)
+    elif hazard:
+        request = replace(request, danger=hazard.id, dangers_too=others)
     kept = memory if passes(heard) else after(question, memory)
     return Turn(reply_to_request(request), replace(kept, asked=None))
 
@@ -136,7 +140,7 @@ def go_on(text: str, memory: Memory, depth: int | None = None) -> Turn:
         return untroubled(text, memory, depth)
     if listened.hazard.beside:
         return warned_first(untroubled(text, memory, depth), listened.hazard)
-    return warned(text, memory, listened.hazard, depth)
+    return warned(text, memory, listened, depth)
 
 
 def untroubled(text: str, memory: Memory, depth: int | None = None) -> Turn:

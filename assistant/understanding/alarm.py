@@ -31,10 +31,15 @@ BEFORE = "before:"
 
 @dataclass(frozen=True, slots=True)
 class Alarm:
-    """How likely danger is, 0 to 1, and the family it most likely belongs to."""
+    """How likely danger is, 0 to 1, and how likely that of each family."""
 
     danger: float
-    family: str
+    families: dict[str, float]
+
+    @property
+    def family(self) -> str:
+        """The family it most likely belongs to."""
+        return max(self.families, key=lambda name: self.families[name])
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +58,7 @@ def sound(features: Iterable[str]) -> Alarm:
     odds = np.exp(scores - scores.max())
     shares = dict(zip(net.classes, (odds / odds.sum()).tolist(), strict=True))
     harmless = shares.pop(HARMLESS)
-    return Alarm(1.0 - harmless, max(shares, key=lambda name: shares[name]))
+    return Alarm(1.0 - harmless, shares)
 
 
 def rows(features: Iterable[str]) -> list[int]:

@@ -121,20 +121,29 @@ def stem(word: str) -> str:
     return word if word in _exact() else str(_stemmer.stemWord(word))
 
 
+class _Stems(dict[str, str]):
+    """The stem of each word, worked out once."""
+
+    def __missing__(self, word: str) -> str:
+        self[word] = found = stem(word)
+        return found
+
+
 @cache
 def phrases() -> Phrases:
     """Every phrase of every concept."""
     whole: dict[str, list[str]] = defaultdict(list)
     gapped: dict[str, list[tuple[tuple[str, ...], str]]] = defaultdict(list)
-    longest = 1
+    stems, longest = _Stems(), 1
     for id, row in _rows().items():
         for phrase in row["words"]:
-            parts = tuple(" ".join(map(stem, fold(part).split())) for part in phrase.split(GAP))
-            longest = max(longest, *(part.count(" ") + 1 for part in parts))
-            if len(parts) == 1:
-                whole[parts[0]].append(id)
+            words = [stems[word] for word in fold(phrase).split()]
+            longest = max(longest, len(words))
+            if GAP not in words:
+                whole[" ".join(words)].append(id)
             else:
-                gapped[parts[0]].append((parts[1:], id))
+                first, *others = (part.strip() for part in " ".join(words).split(GAP))
+                gapped[first].append((tuple(others), id))
     return Phrases({k: tuple(v) for k, v in whole.items()}, {k: tuple(v) for k, v in gapped.items()}, longest)
 
 

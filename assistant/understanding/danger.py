@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from spacy.tokens import Doc
@@ -18,7 +19,8 @@ ASKING_ON = (
     "troubleshoot", "schedule",
 )  # fmt: skip
 # topics that leave what was refused behind, and those in which the net is not asked
-ASIDE, SETTLED = ("set_kitchen", "calibrate", "help"), ("smalltalk", "set_kitchen", "timer")
+ASIDE, SETTLED = ("set_kitchen", "calibrate", "help"), ("smalltalk", "set_kitchen")
+MOST_OTHERS = 2
 SHORT = 18
 # what the net must say, 0 to 1: to leave a hazard its own words, to warn beside the answer, and to warn alone
 HARMLESS_BELOW, DOUBTFUL_FROM, SURE_FROM = 0.15, 0.75, 0.9
@@ -27,10 +29,14 @@ SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
 
 @dataclass(frozen=True, slots=True)
 class Listened:
-    """What one utterance means for safety. hazard: None where there is none; scene: after the utterance."""
+    """What one utterance means for safety.
+
+    hazard: None where there is none; others: further hazards to be named; scene: after the utterance
+    """
 
     hazard: Hazard | None
     scene: Scene
+    others: tuple[Hazard, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,13 +61,31 @@ def listen(doc: Doc, before: Scene) -> Listened:
     A food stays until another is named, and what was refused stays refused for it however the cook asks on.
     """
     heard = heard_in(doc, before)
-    hazard = heard.fired[0] if heard.fired else None
+    alarmed = alarm.sound(heard.features)
+    ranked = likeliest(heard.fired, alarmed)
+    hazard = ranked[0] if ranked else None
     refused = _refused_before(heard.own, before)
     if refused and (hazard is None or hazard.beside) and _goes_on(doc, heard, refused):
         hazard = refused
     if hazard is not None or (heard.own and doc._.topic.id not in SETTLED):
-        hazard = weighed(hazard, alarm.sound(heard.features))
-    return Listened(hazard, _after(doc, before, heard, refused, hazard))
+        hazard = weighed(hazard, alarmed)
+    return Listened(hazard, _after(doc, before, heard, refused, hazard), besides(hazard, ranked, alarmed))
+
+
+def besides(hazard: Hazard | None, ranked: Sequence[Hazard], alarmed: Alarm) -> tuple[Hazard, ...]:
+    """What is named after a hazard: others that hold, and the rule of the family that the net is sure of."""
+    if hazard is None or hazard.beside:
+        return ()
+    others = tuple(h for h in ranked if not h.beside and h.id != hazard.id)[:MOST_OTHERS]
+    general = hazard_of(f"general_{alarmed.family}")
+    return (*others, general) if alarmed.danger >= SURE_FROM and general.id != hazard.id else others
+
+
+def likeliest(fired: Sequence[Hazard], alarmed: Alarm) -> tuple[Hazard, ...]:
+    """Hazards that hold, each once, by how likely their family is; those that leave the question its answer come last."""
+    each = {hazard.id: hazard for hazard in reversed(fired)}
+    once = [each[id] for id in dict.fromkeys(hazard.id for hazard in fired)]
+    return tuple(sorted(once, key=lambda hazard: (hazard.beside, -round(alarmed.families[hazard.family], 1))))
 
 
 def heard_in(doc: Doc, before: Scene) -> HeardIn:
