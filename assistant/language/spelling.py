@@ -17,6 +17,8 @@ from rules import tables
 
 SHORTEST = 5
 TWO_SLIPS_FROM = 8
+# words of danger that stand in so many phrases are no slips themselves
+OFTEN = 4
 # spellings of one sound, in the order in which they are put alike
 SOUNDS = (("ph", "f"), ("ch", "C"), ("sh", "S"), ("ck", "k"), ("qu", "kw"), ("x", "ks"), ("z", "s"), ("ce", "se"),
           ("ci", "si"), ("cy", "si"), ("c", "k"))  # fmt: skip
@@ -62,7 +64,8 @@ def kitchen_words() -> dict[str, tuple[str, ...]]:
         if len(word) >= SHORTEST - 1 and word.isalpha()
     }
     shelves = defaultdict(list)
-    meant = (*topics.concepts(), *(word for word in concepts.words() if word.isalpha()))
+    common = (word for word, count in concepts.words().items() if count >= OFTEN and word.isalpha())
+    meant = (*topics.concepts(), *common)
     for word in sorted(words | {word for word in meant if len(word) >= SHORTEST}):
         shelves[word[0]].append(word)
     return {letter: tuple(shelf) for letter, shelf in shelves.items()}

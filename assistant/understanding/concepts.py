@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections import defaultdict
+from collections import Counter, defaultdict
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import cache
@@ -16,12 +16,12 @@ from assistant.language.heard import Found
 from assistant.language.text import fold
 from assistant.understanding import can_verb
 from rules import tables
-from rules.dishes import dishes
+from rules.dishes import Dish, dishes
 from rules.preserving.foods import food
 
 FOLDER, SHARED = "lexicon/danger", "shared"
 KINDS = ("food", "thing", "act", "vessel", "person", "place", "circumstance")
-ROW_SETS = ("dishes", "classes", "traits", "canned_as", "methods", "equipment")
+ROW_SETS = ("dishes", "classes", "traits", "canned_as", "methods", "equipment", "only_classes")
 GAP, LONGEST_GAP, NUMBER = "..", 4, "#"
 CANNING = "canning"
 YOUNG_MONTHS, TODDLER_YEARS, OLD_YEARS = 12, 4, 70
@@ -41,6 +41,7 @@ class Concept:
     classes: frozenset[str] = frozenset()
     traits: frozenset[str] = frozenset()
     canned_as: frozenset[str] = frozenset()
+    only_classes: frozenset[str] = frozenset()
     methods: frozenset[str] = frozenset()
     equipment: frozenset[str] = frozenset()
 
@@ -147,10 +148,11 @@ def phrases() -> Phrases:
     return Phrases({k: tuple(v) for k, v in whole.items()}, {k: tuple(v) for k, v in gapped.items()}, longest)
 
 
-def words() -> frozenset[str]:
-    """Every word of every phrase, as it is written in the catalogue."""
+@cache
+def words() -> Counter[str]:
+    """Every word of every phrase, as it is written in the catalogue, and how often it stands there."""
     listed = (phrase for row in _rows().values() for phrase in row["words"])
-    return frozenset(word for phrase in listed for word in fold(phrase.replace(GAP, " ")).split())
+    return Counter(word for phrase in listed for word in fold(phrase.replace(GAP, " ")).split())
 
 
 Doc.set_extension("concepts", default=(), force=True)
@@ -165,7 +167,10 @@ def kitchen_concepts(doc: Doc) -> Doc:
 
 def hear(doc: Doc) -> tuple[Heard, ...]:
     """The concepts of an utterance that has been through the lexicon."""
-    heard = (*_of_words(doc), *_of_lexicon(doc), *_of_ages(doc))
+    measured = {i for measure in doc._.measures for i in range(measure.start, measure.end)}
+    # the words of a measure tell no act: 20 quarts is no canning
+    told = (h for h in _of_words(doc) if h.start not in measured or concepts()[h.concept].kind != "act")
+    heard = (*told, *_of_lexicon(doc), *_of_ages(doc))
     foods = frozenset(i for h in heard if concepts()[h.concept].kind == "food" for i in range(h.start, h.end))
     verbs = (Heard(at, at + 1, CANNING) for at in can_verb.positions(doc, foods))
     return tuple(dict.fromkeys((*heard, *verbs)))
@@ -239,18 +244,21 @@ def of_row(kind: str, name: str) -> tuple[str, ...]:
     (True, True)
     """
     if kind == "dish":
-        dish = dishes()[name]
-        canned, traits = food(name, dish.dish_class).kind, frozenset(getattr(dish, "traits", ()))
-        return tuple(
-            id
-            for id, c in concepts().items()
-            if name in c.dishes or dish.dish_class in c.classes or traits & c.traits or canned in c.canned_as
-        )
+        return tuple(id for id, concept in concepts().items() if _tells(dishes()[name], concept))
     return tuple(
         id
         for id, c in concepts().items()
         if (kind == "method" and name in c.methods) or (kind == "equipment" and name in c.equipment)
     )
+
+
+def _tells(dish: Dish, concept: Concept) -> bool:
+    """Whether a dish tells a concept: by its name, its class, a trait, or the way it is canned."""
+    if concept.only_classes and dish.dish_class not in concept.only_classes:
+        return False
+    named = dish.name in concept.dishes or dish.dish_class in concept.classes
+    canned = bool(concept.canned_as) and food(dish.name, dish.dish_class).kind in concept.canned_as
+    return named or not concept.traits.isdisjoint(dish.traits) or canned
 
 
 def _of_ages(doc: Doc) -> Iterator[Heard]:

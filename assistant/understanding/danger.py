@@ -82,7 +82,7 @@ def besides(hazard: Hazard | None, ranked: Sequence[Hazard], alarmed: Alarm) -> 
 
 
 def likeliest(fired: Sequence[Hazard], alarmed: Alarm) -> tuple[Hazard, ...]:
-    """Hazards that hold, each once, by how likely their family is; those that leave the question its answer come last."""
+    """Hazards that hold, each once, by how likely their family is; those beside an answer come last."""
     each = {hazard.id: hazard for hazard in reversed(fired)}
     once = [each[id] for id in dict.fromkeys(hazard.id for hazard in fired)]
     return tuple(sorted(once, key=lambda hazard: (hazard.beside, -round(alarmed.families[hazard.family], 1))))

@@ -30,7 +30,11 @@ class Pair:
 
 
 def canned_as(*kinds: str) -> Callable[[Dish], bool]:
-    return lambda dish: food(dish.name, dish.dish_class).kind in kinds and dish.dish_class != "pickle"
+    """Dishes that are canned so; not those that are pickled, or come in a can by their name."""
+    return lambda dish: (
+        food(dish.name, dish.dish_class).kind in kinds
+        and dish.dish_class not in ("pickle", "canned_low_acid", "canned_high_acid")
+    )
 
 
 PAIRS = (
