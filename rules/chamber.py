@@ -32,6 +32,8 @@ TOUGH = "collagen_cut"
 # and a tough cut until it is tender
 TENDER_C = (to_c(188), to_c(207))
 LONG = 1.5
+# what a temperature is of where it is not the chamber's
+OF_THE_FOOD = ("core", "hold", "fridge")
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,6 +121,8 @@ def at_usual_heat(of: Rule) -> Rule:
 def guarded(request: Request, rules: tuple[Rule, ...]) -> tuple[Rule, ...]:
     """The rules of a method, after a refusal where the chamber is too cool for raw meat."""
     case = Case(request)
+    if request.temperature_of in OF_THE_FOOD:
+        return (*map(at_usual_heat, rules), cooler_than_asked)
     if not too_cool(case):
         return (*rules, cooler_than_asked)
     if for_centre(case):
@@ -129,6 +133,8 @@ def guarded(request: Request, rules: tuple[Rule, ...]) -> tuple[Rule, ...]:
 def needs(request: Request, usual: tuple[str, ...]) -> tuple[str, ...]:
     """What must be known before a method answers: nothing more, where it is refused."""
     case = Case(request)
+    if request.temperature_of in OF_THE_FOOD:
+        return usual
     return () if too_cool(case) and not for_centre(case) else usual
 
 

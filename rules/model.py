@@ -97,6 +97,7 @@ class Request:
     time_min: float | None = _help("a time the cook gave [min], the lower end of a range")
     time_high_min: float | None = _help("upper end of that range [min]")
     temperature_c: float | None = _help("a temperature the cook gave [degC]")
+    temperature_of: str | None = _help("what it is of, where the words tell: core, oven, hold, fridge, bath, smoker")
     quantity: Quantity | None = _help("an amount the cook gave")
     portions: int | None = _help("number of people or covers")
     gauge_pa: float | None = _help("pressure cooker or canner gauge setting the cook gave [Pa]")

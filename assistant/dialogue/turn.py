@@ -43,7 +43,7 @@ TO_DO = (
 )
 # what was said of one way to cook and does not hold for another
 OF_A_METHOD: dict[str, Any] = dict.fromkeys(
-    ("time_min", "time_high_min", "temperature_c", "gauge_pa", "covered", "soaked")
+    ("time_min", "time_high_min", "temperature_c", "temperature_of", "gauge_pa", "covered", "soaked")
 )
 # questions that can be asked of twice as much
 SCALED = ("time", "temperature", "convert_recipe", "schedule")

@@ -6,16 +6,21 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
+from spacy.tokens import Doc
+
 from assistant.language.pipeline import read
 from assistant.language.request import PASSING, Hearing, capped, hear
 from assistant.language.text import clean
+from assistant.understanding import temperatures
 from rules.dishes import dishes
 from rules.model import Kitchen, Request
+from rules.say import to_f
 
 if TYPE_CHECKING:
     from assistant.recipes.pasted import Pasted
 
 LONGEST_CONTEXT = 20
+SAME_F = 1.0
 # a recipe comes in lines, behind a colon, or machine-made
 RECIPE_SIGNS = ("\n", ":", "{", "[", "<")
 # what a recipe without a word around it asks for
@@ -30,6 +35,7 @@ SLOTS_OF_A_DISH = (
     "time_min",
     "time_high_min",
     "temperature_c",
+    "temperature_of",
     "quantity",
     "portions",
     "gauge_pa",
@@ -80,9 +86,19 @@ def _pasted(text: str) -> Pasted | None:
 
 def _listen(text: str, kitchen: Kitchen) -> Hearing:
     cleaned = clean(text)
-    hearing = hear(read(cleaned.text), kitchen)
+    doc = read(cleaned.text)
+    hearing = hear(doc, kitchen)
     kept = text[: len(cleaned.text) + 1] if cleaned.dropped else text
-    return replace(hearing, request=replace(capped(hearing.request, cleaned.dropped), text=kept))
+    request = replace(capped(hearing.request, cleaned.dropped), text=kept, temperature_of=temperature_of(doc, hearing))
+    return replace(hearing, request=request)
+
+
+def temperature_of(doc: Doc, hearing: Hearing) -> str | None:
+    """What the temperature of a request is of, where the words tell: core, oven, bath and so on."""
+    asked_c = hearing.request.temperature_c
+    if asked_c is None:
+        return None
+    return next((said.role for said in temperatures.said(doc) if abs(said.temp_f - to_f(asked_c)) < SAME_F), None)
 
 
 def remember(previous: Request | None, heard: Hearing) -> Request | None:
