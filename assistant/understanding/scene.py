@@ -19,7 +19,7 @@ SAME_WAY = "same_way"
 MADE_DISH, ANY_FOOD = "made_dish", "any_food"
 MOST_WORDS = 40
 # words that point back at the food before: boil them, before the barley goes in
-POINTING = ("it", "them", "those", "these", "they", "theyre")
+POINTING = ("it", "them", "this", "those", "these", "they", "theyre")
 
 
 @dataclass(frozen=True, slots=True)
