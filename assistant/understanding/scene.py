@@ -18,6 +18,8 @@ SAME_WAY = "same_way"
 # dishes that take any food, and words so wide that they may mean the food before
 MADE_DISH, ANY_FOOD = "made_dish", "any_food"
 MOST_WORDS = 40
+# words that point back at the food before: boil them, before the barley goes in
+POINTING = ("it", "them", "this", "those", "these", "they", "theyre")
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,9 +50,10 @@ def names_food(doc: Doc, heard: Sequence[Heard]) -> bool:
 
 
 def names_other(doc: Doc, heard: Sequence[Heard]) -> bool:
-    """Whether a dish is named that is not made of the food before, and is no word for it."""
+    """Whether a dish is named that is not made of the food before, is no word for it and not set beside it."""
     taking = tokens(heard, MADE_DISH, ANY_FOOD)
-    return any(f.kind == "dish" and not taking.issuperset(range(f.start, f.end)) for f in doc._.found)
+    others = [f.start for f in doc._.found if f.kind == "dish" and not taking.issuperset(range(f.start, f.end))]
+    return bool(others) and not any(token.norm_ in POINTING for token in doc[: others[0]])
 
 
 def tokens(heard: Sequence[Heard], *ids: str) -> frozenset[int]:
