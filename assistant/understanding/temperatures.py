@@ -17,7 +17,7 @@ PLACES = ("other", "bath", "smoker", "drier", "oven", "hold")
 OTHER = "other"
 CUES = {
     role: frozenset(cues("temperature_role", role))
-    for role in (*PLACES, "core", "part", "fridge", "set", "dry", "slow", "leaving")
+    for role in (*PLACES, "core", "part", "fridge", "set", "dry", "slow", "leaving", "pulling")
 }
 TO_CORE, AT, AFTER = (frozenset(cues("temperature_role", name)) for name in ("to", "at", "after"))
 UNCOUNTED = ("is", "as", "degrees", "minus", "plus", "yes", "this", "was", "its", "thats")
@@ -114,7 +114,8 @@ def _temperatures(doc: Doc, words: Sequence[str]) -> Iterator[tuple[int, float, 
 
 def _cooked_to(words: Sequence[str], at: int, value: float) -> bool:
     """Whether a number is what food is heated to, in Celsius, though a refrigerator is spoken of too: cooked to 74."""
-    return at > 0 and words[at - 1] in TO_CORE and COOKED_C[0] <= value <= COOKED_C[1]
+    said = at > 0 and (words[at - 1] in CUES["core"] or (words[at - 1] in TO_CORE and value >= COOKED_C[0]))
+    return said and BARE_C[0] <= value <= COOKED_C[1]
 
 
 def _told(words: Sequence[str], at: int) -> bool:
@@ -145,6 +146,8 @@ def _role(doc: Doc, words: Sequence[str], at: int, temp_f: float, default: str |
     set_to = not CUES["set"].isdisjoint(before)
     vessel = not (CUES["oven"] | CUES["smoker"]).isdisjoint(before[-3:])
     if temp_f < HOT_F and before[-1:] and before[-1] in TO_CORE and not set_to and not vessel:
+        return "core"
+    if temp_f < BOIL_F and not CUES["pulling"].isdisjoint(before[-4:]):
         return "core"
     role = _nearest(before, temp_f) or _nearest(behind, temp_f)
     if role is None and not CUES["dry"].isdisjoint(before[-3:]) and EITHER_SCALE[0] <= temp_f < HOT_F:
