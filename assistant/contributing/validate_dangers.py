@@ -9,7 +9,20 @@ from rules.errors import RulesError
 
 FOLDER, WORDING = "lexicon/danger", "wording/en/dangers"
 CONCEPT_KEYS = {"kind", "words", "stays", "names", "not_before", "not_after"}
-HAZARD_KEYS = {"id", "when", "unless", "psi", "hours", "subject", "beside", "within", "soft", "minutes", "lasting", "elevation_m"}
+HAZARD_KEYS = {
+    "id",
+    "when",
+    "unless",
+    "psi",
+    "hours",
+    "subject",
+    "beside",
+    "within",
+    "soft",
+    "minutes",
+    "lasting",
+    "elevation_m",
+}
 
 
 def problems() -> Iterator[tuple[str, str, str]]:

@@ -122,9 +122,7 @@ class Figures:
         return any(role in (said.role, ANY_ROLE) and low <= said.temp_f < high for said in self.temps)
 
 
-def holding(
-    own: frozenset[str], held: frozenset[str], heard: Sequence[Heard], figures: Figures
-) -> tuple[Hazard, ...]:
+def holding(own: frozenset[str], held: frozenset[str], heard: Sequence[Heard], figures: Figures) -> tuple[Hazard, ...]:
     """The hazards that hold, the gravest first.
 
     own: concepts that are said now; held: those and what still stands; heard: where they are said

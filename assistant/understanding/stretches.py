@@ -15,7 +15,8 @@ HALF_DAY_H, DAY_H = 12.0, 24.0
 def hours(doc: Doc) -> float:
     """The hours from the first time of day to the last that was said; 0.0 where there are not two.
 
-    Which half of the day is meant is seldom said; where it is not, longer stretches count as shorter ones, never the other way.
+    Which half of the day is meant is seldom said; where it is not, longer stretches count as shorter ones, never
+    the other way.
 
     >>> from assistant.language.pipeline import read
     >>> hours(read("in the car from nine till two")), hours(read("left at 9"))

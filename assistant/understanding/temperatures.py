@@ -68,7 +68,7 @@ def _metric(words: Sequence[str]) -> bool:
 
 
 def _in_celsius(said: Said, *, metric: bool) -> Said:
-    """What a figure without a unit is in Celsius where Fahrenheit makes no sense: meat 95 inside, an oven at 160 for 2 kg."""
+    """A figure without a unit is Celsius where Fahrenheit makes no sense: meat 95 inside, an oven at 160 for 2 kg."""
     hot_core = said.role == "core" and BARE_C[1] < said.temp_f <= BOILING_C
     hot_oven = metric and said.role in ("oven", "smoker") and BOILING_C < said.temp_f < HOT_F
     return Said(said.role, to_f(said.temp_f)) if hot_core or hot_oven else said
