@@ -9,7 +9,20 @@ from rules.errors import RulesError
 
 FOLDER, WORDING = "lexicon/danger", "wording/en/dangers"
 CONCEPT_KEYS = {"kind", "words", "stays", "names", "not_before", "not_after"}
-HAZARD_KEYS = {"id", "when", "unless", "psi", "hours", "subject", "beside", "within", "soft", "minutes", "lasting"}
+HAZARD_KEYS = {
+    "id",
+    "when",
+    "unless",
+    "psi",
+    "hours",
+    "subject",
+    "beside",
+    "within",
+    "soft",
+    "minutes",
+    "lasting",
+    "elevation_m",
+}
 
 
 def problems() -> Iterator[tuple[str, str, str]]:
@@ -18,7 +31,8 @@ def problems() -> Iterator[tuple[str, str, str]]:
     from rules import danger as replies
 
     rows = concepts.ROW_SETS
-    known_keys = HAZARD_KEYS | {f"{role}_f" for role in (*temperatures.ROLES, hazards.ANY_ROLE)}
+    roles = (*temperatures.ROLES, hazards.ANY_ROLE)
+    known_keys = HAZARD_KEYS | {f"{before}{role}_f" for role in roles for before in ("", "unless_")}
     home: dict[str, str] = {}
     for name in (concepts.SHARED, *concepts.families()):
         file, read = f"{FOLDER}/{name}.toml", concepts.family(name)

@@ -10,6 +10,7 @@ from typing import Any
 
 from spacy.tokens import Doc
 
+from assistant.language.heights import height_m
 from assistant.understanding import concepts, stretches, temperatures
 from assistant.understanding.concepts import Heard
 from rules import tables
@@ -17,6 +18,8 @@ from rules.say import PSI_PER_PA
 
 FOLDER = "lexicon/danger"
 ANY_ROLE = "any"
+# what holds on while the food goes in and out
+STANDING = ("fridge", "drier")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -28,6 +31,8 @@ class Hazard:
     when: tuple[frozenset[str], ...] = ()
     unless: frozenset[str] = frozenset()
     temps_f: tuple[tuple[str, float, float], ...] = ()
+    unless_f: tuple[tuple[str, float, float], ...] = ()
+    elevation_m: tuple[float, float] | None = None
     psi: tuple[float, float] | None = None
     hours: float | None = None
     minutes: tuple[float, float] | None = None
@@ -45,7 +50,7 @@ class Hazard:
     @property
     def numeric(self) -> bool:
         """Whether a figure is part of it."""
-        return bool(self.temps_f or self.psi or self.hours or self.minutes)
+        return bool(self.temps_f or self.psi or self.hours or self.minutes or self.elevation_m)
 
 
 @cache
@@ -63,6 +68,8 @@ def _hazard(row: dict[str, Any], family: str) -> Hazard:
         when=tuple(frozenset(group.split("|")) for group in row["when"]),
         unless=frozenset(row.get("unless", ())),
         temps_f=tuple((role, *row[f"{role}_f"]) for role in roles if f"{role}_f" in row),
+        unless_f=tuple((role, *row[f"unless_{role}_f"]) for role in roles if f"unless_{role}_f" in row),
+        elevation_m=tuple(row["elevation_m"]) if "elevation_m" in row else None,
         psi=tuple(row["psi"]) if "psi" in row else None,
         minutes=tuple(row["minutes"]) if "minutes" in row else None,
         **{key: row[key] for key in ("hours", "subject", "beside", "within", "lasting", "soft") if key in row},
@@ -80,12 +87,14 @@ class Figures:
     """The figures of an utterance that bear on hazards.
 
     temps: temperatures with their role; psi: of a gauge; hours: the longest time [h]; minutes: every time [min]
+    elevations_m: every elevation that is not taken back [m]
     """
 
     temps: tuple[temperatures.Said, ...]
     psi: tuple[float, ...]
     hours: float
     minutes: tuple[float, ...]
+    elevations_m: tuple[float, ...] = ()
 
     @classmethod
     def of(cls, doc: Doc, last: temperatures.Said | None = None) -> Figures:
@@ -93,23 +102,27 @@ class Figures:
         minutes = tuple(m.high for m in doc._.measures if m.kind == "time")
         longest = max(stretches.hours(doc), *(m / 60 for m in minutes), 0.0)
         psi = tuple(m.low * PSI_PER_PA for m in doc._.measures if m.kind == "pressure" and m.unit == "psi")
-        standing = (last,) if last and last.role == "fridge" else ()
-        return cls(temperatures.said(doc, last) or standing, psi, longest, minutes)
+        standing = (last,) if last and last.role in STANDING else ()
+        heights_m = (height_m(e, "us") for e in doc._.elevations if e.role != "rejected")
+        elevations_m = tuple(h for h in heights_m if h is not None)
+        return cls(temperatures.said(doc, last) or standing, psi, longest, minutes, elevations_m)
 
     def fit(self, hazard: Hazard) -> bool:
         """Whether the figures that a hazard asks for were said."""
         roles = all(self._has(role, low, high) for role, low, high in hazard.temps_f)
         pressed = hazard.psi is None or any(hazard.psi[0] <= p < hazard.psi[1] for p in self.psi)
         brief = hazard.minutes is None or any(hazard.minutes[0] <= m < hazard.minutes[1] for m in self.minutes)
-        return roles and pressed and brief and self.hours >= (hazard.hours or 0.0)
+        right = any(self._has(role, low, high) for role, low, high in hazard.unless_f)
+        high = hazard.elevation_m is None or any(
+            hazard.elevation_m[0] <= e < hazard.elevation_m[1] for e in self.elevations_m
+        )
+        return not right and high and roles and pressed and brief and self.hours >= (hazard.hours or 0.0)
 
     def _has(self, role: str, low: float, high: float) -> bool:
         return any(role in (said.role, ANY_ROLE) and low <= said.temp_f < high for said in self.temps)
 
 
-def holding(
-    own: frozenset[str], held: frozenset[str], heard: Sequence[Heard], figures: Figures
-) -> tuple[Hazard, ...]:
+def holding(own: frozenset[str], held: frozenset[str], heard: Sequence[Heard], figures: Figures) -> tuple[Hazard, ...]:
     """The hazards that hold, the gravest first.
 
     own: concepts that are said now; held: those and what still stands; heard: where they are said

@@ -9,13 +9,14 @@ from spacy.tokens import Doc
 from assistant.language.cues import cues
 
 BEFORE, BEHIND = frozenset(cues("stretch", "before")), frozenset(cues("stretch", "behind"))
-HALF_DAY_H = 12.0
+HALF_DAY_H, DAY_H = 12.0, 24.0
 
 
 def hours(doc: Doc) -> float:
-    """The hours from the first time of day to the last that was said, in the half day; 0.0 where there are not two.
+    """The hours from the first time of day to the last that was said; 0.0 where there are not two.
 
-    Which half of the day is meant is seldom said, so longer stretches count as shorter ones, never the other way.
+    Which half of the day is meant is seldom said; where it is not, longer stretches count as shorter ones, never
+    the other way.
 
     >>> from assistant.language.pipeline import read
     >>> hours(read("in the car from nine till two")), hours(read("left at 9"))
@@ -24,7 +25,7 @@ def hours(doc: Doc) -> float:
     times = [hour for _, hour in sorted(set(_times(doc)))]
     if len(times) < 2:
         return 0.0
-    return max((later - times[0]) % HALF_DAY_H for later in times[1:])
+    return max((later - times[0]) % (DAY_H if later > HALF_DAY_H else HALF_DAY_H) for later in times[1:])
 
 
 def _times(doc: Doc) -> Iterator[tuple[int, float]]:

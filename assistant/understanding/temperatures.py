@@ -17,7 +17,7 @@ PLACES = ("other", "bath", "smoker", "drier", "oven", "hold")
 OTHER = "other"
 CUES = {
     role: frozenset(cues("temperature_role", role))
-    for role in (*PLACES, "core", "part", "fridge", "set", "dry", "slow", "leaving")
+    for role in (*PLACES, "core", "part", "fridge", "set", "dry", "slow", "leaving", "pulling")
 }
 TO_CORE, AT, AFTER = (frozenset(cues("temperature_role", name)) for name in ("to", "at", "after"))
 UNCOUNTED = ("is", "as", "degrees", "minus", "plus", "yes", "this", "was", "its", "thats")
@@ -32,6 +32,9 @@ METHODS = {
 }
 BARE_F, BARE_C, COLD_BARE_F = (85, 212), (40, 85), (41, 76)
 COLD_F, BOIL_F, HOT_F, HOTTEST_F, EITHER_SCALE = 76.0, 176.0, 212.0, 500.0, (150, 212)
+BOILING_C, COOKED_C = 100.0, (60, 80)
+METRIC = frozenset(cues("temperature_role", "metric"))
+FAHRENHEIT = frozenset(cues("temperature_role", "fahrenheit"))
 BEFORE, BEHIND, SHORT = 6, 3, 12
 OTHER_BEFORE = 2
 
@@ -51,8 +54,24 @@ def said(doc: Doc, last: Said | None = None) -> tuple[Said, ...]:
     """
     words = [token.norm_ for token in doc]
     default = last.role if last and len(words) <= SHORT else None
-    found = [Said(_role(doc, words, at, temp_f, default), temp_f) for at, temp_f in _temperatures(doc, words)]
+    figures = tuple(_temperatures(doc, words))
+    found = [Said(_role(doc, words, at, temp_f, default), temp_f) for at, temp_f, _ in figures]
+    bares = [bare for *_, bare in figures]
+    metric = _metric(words)
+    found = [_in_celsius(said, metric=metric) if bare else said for said, bare in zip(found, bares, strict=True)]
     return tuple(_beside(said, found) for said in found) or tuple(_another(doc, words, last))
+
+
+def _metric(words: Sequence[str]) -> bool:
+    """Whether the cook measures in metres, kilos or degrees Celsius and never in Fahrenheit."""
+    return not METRIC.isdisjoint(words) and FAHRENHEIT.isdisjoint(words)
+
+
+def _in_celsius(said: Said, *, metric: bool) -> Said:
+    """A figure without a unit is Celsius where Fahrenheit makes no sense: meat 95 inside, an oven at 160 for 2 kg."""
+    hot_core = said.role == "core" and BARE_C[1] < said.temp_f <= BOILING_C
+    hot_oven = metric and said.role in ("oven", "smoker") and BOILING_C < said.temp_f < HOT_F
+    return Said(said.role, to_f(said.temp_f)) if hot_core or hot_oven else said
 
 
 def _beside(said: Said, found: Sequence[Said]) -> Said:
@@ -72,27 +91,36 @@ def _another(doc: Doc, words: Sequence[str], last: Said | None) -> Iterator[Said
             yield Said(last.role, number.value if number.value > BARE_C[1] else to_f(number.value))
 
 
-def _temperatures(doc: Doc, words: Sequence[str]) -> Iterator[tuple[int, float]]:
+def _temperatures(doc: Doc, words: Sequence[str]) -> Iterator[tuple[int, float, bool]]:
+    """Where each temperature stands, what it is [degF], and whether it was said without C or F."""
     for m in doc._.measures:
         if m.kind == "temperature":
-            yield m.start, to_f(m.low)
+            yield m.start, to_f(m.low), False
         elif m.kind == "degree":
-            yield m.start, m.said if m.said > BARE_C[1] else to_f(m.said)
+            yield m.start, m.said if m.said > BARE_C[1] else to_f(m.said), m.said > BARE_C[1]
     cold = not CUES["fridge"].isdisjoint(words)
     for number in plain_numbers(doc):
         if _counts(words, number.start, number.end):
             continue
         told = _told(words, number.start)
         of_fridge = cold and COLD_BARE_F[0] < number.value < COLD_BARE_F[1]
-        if of_fridge or BARE_F[0] < number.value <= (HOTTEST_F if told else BARE_F[1]):
-            yield number.start, number.value
+        if _cooked_to(words, number.start, number.value):
+            yield number.start, to_f(number.value), False
+        elif of_fridge or BARE_F[0] < number.value <= (HOTTEST_F if told else BARE_F[1]):
+            yield number.start, number.value, True
         elif BARE_C[0] <= number.value <= BARE_C[1] and told:
-            yield number.start, to_f(number.value)
+            yield number.start, to_f(number.value), False
+
+
+def _cooked_to(words: Sequence[str], at: int, value: float) -> bool:
+    """Whether a number is what food is heated to, in Celsius, though a refrigerator is spoken of too: cooked to 74."""
+    said = at > 0 and (words[at - 1] in CUES["core"] or (words[at - 1] in TO_CORE and value >= COOKED_C[0]))
+    return said and BARE_C[0] <= value <= COOKED_C[1]
 
 
 def _told(words: Sequence[str], at: int) -> bool:
     """Whether the words beside a small bare number tell that it is a temperature: pull at 52, core 50, 58 inside."""
-    near = {*words[max(0, at - 3) : at], *words[at + 1 : at + 3]}
+    near = {*words[max(0, at - 3) : at], *words[at + 1 : at + 4]}
     told = any(not near.isdisjoint(CUES[role]) for role in ("core", "part", "set", "bath", "hold", "oven", "smoker"))
     ends = at + 1 == len(words) or words[at + 1] in AFTER or not words[at + 1].isalnum()
     return told or (at > 0 and words[at - 1] in AT and ends)
@@ -116,13 +144,16 @@ def _role(doc: Doc, words: Sequence[str], at: int, temp_f: float, default: str |
         return "core"
     before = words[max(0, at - BEFORE) : at]
     set_to = not CUES["set"].isdisjoint(before)
-    if temp_f < HOT_F and before[-1:] and before[-1] in TO_CORE and not set_to:
+    vessel = not (CUES["oven"] | CUES["smoker"]).isdisjoint(before[-3:])
+    if temp_f < HOT_F and before[-1:] and before[-1] in TO_CORE and not set_to and not vessel:
+        return "core"
+    if temp_f < BOIL_F and not CUES["pulling"].isdisjoint(before[-4:]):
         return "core"
     role = _nearest(before, temp_f) or _nearest(behind, temp_f)
-    if role is None and temp_f < HOT_F and not CUES["part"].isdisjoint((*before[-3:], *behind)):
-        role = _of_whole(doc, words, temp_f, "core") if temp_f < BOIL_F else "core"
     if role is None and not CUES["dry"].isdisjoint(before[-3:]) and EITHER_SCALE[0] <= temp_f < HOT_F:
         return OTHER
+    if role is None and temp_f < HOT_F and not CUES["part"].isdisjoint((*before[-3:], *behind)):
+        role = _of_whole(doc, words, temp_f, "core") if temp_f < BOIL_F else "core"
     role = role or _of_whole(doc, words, temp_f, "set" if set_to else default or "core")
     unclear = role == "oven" and EITHER_SCALE[0] <= temp_f <= EITHER_SCALE[1] and words[at] == f"{temp_f:.0f}"
     return OTHER if unclear and default != "oven" and CUES["slow"].isdisjoint(words) else role
