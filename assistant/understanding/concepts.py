@@ -231,9 +231,11 @@ def _inside_dish(concept: Concept, start: int, end: int, known: Sequence[Found])
 
 
 def _of_lexicon(doc: Doc) -> Iterator[Heard]:
+    stems = [stem(token.norm_) for token in doc]
     for found in doc._.found:
         for id in of_row(found.kind, found.id):
-            yield Heard(found.start, found.end, id)
+            if _means(concepts()[id], stems, found.start, found.end):
+                yield Heard(found.start, found.end, id)
 
 
 @cache
