@@ -234,7 +234,7 @@ def _of_lexicon(doc: Doc) -> Iterator[Heard]:
     stems = [stem(token.norm_) for token in doc]
     for found in doc._.found:
         for id in of_row(found.kind, found.id):
-            if _means(concepts()[id], stems, found.start, found.end):
+            if _means(concepts()[id], doc, stems, found.start, found.end):
                 yield Heard(found.start, found.end, id)
 
 
