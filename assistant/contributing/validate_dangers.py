@@ -27,6 +27,7 @@ HAZARD_KEYS = {
 
 def problems() -> Iterator[tuple[str, str, str]]:
     """File, row and what is wrong with it, for every fault."""
+    from assistant.language.text import fold
     from assistant.understanding import concepts, hazards, temperatures
     from rules import danger as replies
 
@@ -40,7 +41,11 @@ def problems() -> Iterator[tuple[str, str, str]]:
             if home.setdefault(id, file) != file:
                 yield file, id, f"stands in {home[id]} already"
             yield from ((file, id, f'key "{key}" unknown') for key in row.keys() - CONCEPT_KEYS - set(rows))
-            yield from ((file, id, f'"{w}" is not lower case') for w in row.get("words", ()) if w != w.lower())
+            yield from (
+                (file, id, f'"{w}": write it as it is compared, "{fold(w)}"')
+                for w in row.get("words", ())
+                if w != fold(w)
+            )
             if not row.get("words") and not any(key in row for key in rows):
                 yield file, id, "nothing tells it: no words and no rows"
         for row in read.get("hazard", ()):

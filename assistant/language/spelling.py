@@ -64,7 +64,7 @@ def kitchen_words() -> dict[str, tuple[str, ...]]:
         if len(word) >= SHORTEST - 1 and word.isalpha()
     }
     shelves = defaultdict(list)
-    common = (word for word, count in concepts.words().items() if count >= OFTEN and word.isalpha())
+    common = (word for word, count in concepts.counted().items() if count >= OFTEN and word.isalpha())
     meant = (*topics.concepts(), *common)
     for word in sorted(words | {word for word in meant if len(word) >= SHORTEST}):
         shelves[word[0]].append(word)
@@ -76,8 +76,7 @@ def known_words() -> frozenset[str]:
     """Words that are right as they stand."""
     lexicon_words = {word for phrase in lexicon.phrase_book().phrases for word in phrase.split()}
     safety_words = {word for phrase in safety.phrases() for word in phrase.split()}
-    danger_words = {word for word in concepts.words() if word.isalpha()}
-    return plain_words() | lexicon_words | safety_words | danger_words | topics.concepts().keys()
+    return plain_words() | lexicon_words | safety_words | concepts.phrases().words | topics.concepts().keys()
 
 
 def mend(word: str, beside: tuple[str, ...] = ()) -> str | None:

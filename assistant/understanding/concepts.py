@@ -69,11 +69,13 @@ class Phrases:
     """Phrases by their stems.
 
     whole: those without a gap; gapped: by the part before the first gap; longest: words in a part
+    words: every word as it is written in the catalogue
     """
 
     whole: dict[str, tuple[str, ...]]
     gapped: dict[str, tuple[tuple[tuple[str, ...], str], ...]]
     longest: int
+    words: frozenset[str]
 
 
 @cache
@@ -135,24 +137,25 @@ def phrases() -> Phrases:
     """Every phrase of every concept."""
     whole: dict[str, list[str]] = defaultdict(list)
     gapped: dict[str, list[tuple[tuple[str, ...], str]]] = defaultdict(list)
-    stems, longest = _Stems(), 1
+    stem_of, longest = _Stems(), 1
     for id, row in _rows().items():
         for phrase in row["words"]:
-            words = [stems[word] for word in fold(phrase).split()]
+            words = phrase.split(" ")
             longest = max(longest, len(words))
-            if GAP not in words:
-                whole[" ".join(words)].append(id)
-            else:
-                first, *others = (part.strip() for part in " ".join(words).split(GAP))
+            stemmed = " ".join([stem_of[word] for word in words])
+            if GAP in words:
+                first, *others = (part.strip() for part in stemmed.split(GAP))
                 gapped[first].append((tuple(others), id))
-    return Phrases({k: tuple(v) for k, v in whole.items()}, {k: tuple(v) for k, v in gapped.items()}, longest)
+            else:
+                whole[stemmed].append(id)
+    apart = {first: tuple(others) for first, others in gapped.items()}
+    return Phrases({stems: tuple(ids) for stems, ids in whole.items()}, apart, longest, frozenset(stem_of))
 
 
 @cache
-def words() -> Counter[str]:
-    """Every word of every phrase, as it is written in the catalogue, and how often it stands there."""
-    listed = (phrase for row in _rows().values() for phrase in row["words"])
-    return Counter(word for phrase in listed for word in fold(phrase.replace(GAP, " ")).split())
+def counted() -> Counter[str]:
+    """How often each word stands in the phrases of the catalogue."""
+    return Counter(word for row in _rows().values() for phrase in row["words"] for word in phrase.split(" "))
 
 
 Doc.set_extension("concepts", default=(), force=True)

@@ -22,8 +22,8 @@ ASKING_ON = (
 ASIDE, SETTLED = ("set_kitchen", "calibrate", "help"), ("smalltalk", "set_kitchen")
 MOST_OTHERS = 2
 SHORT = 18
-# what the net must say, 0 to 1: to leave a hazard its own words, to warn beside the answer, and to warn alone
-HARMLESS_BELOW, DOUBTFUL_FROM, SURE_FROM = 0.15, 0.75, 0.9
+# what the net must say, 0 to 1: under the first a soft hazard is let go; from the others it warns beside, or alone
+HARMLESS_BELOW, DOUBTFUL_FROM, SURE_FROM = 0.1, 0.6, 0.75
 SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
 
 
@@ -102,11 +102,11 @@ def heard_in(doc: Doc, before: Scene) -> HeardIn:
 def weighed(hazard: Hazard | None, heard: Alarm) -> Hazard | None:
     """What is warned of, with the net asked.
 
-    A soft hazard that the net takes for harmless leaves the question its answer; where no hazard was heard but the net
-    is alarmed, the family is warned of in general words, alone or beside the answer.
+    A soft hazard that the net takes for harmless is let go; where no hazard was heard but the net is alarmed, the family
+    is warned of in general words, alone or beside the answer.
     """
     if hazard is not None:
-        return replace(hazard, beside=True) if hazard.soft and heard.danger < HARMLESS_BELOW else hazard
+        return None if hazard.soft and heard.danger < HARMLESS_BELOW else hazard
     if heard.danger < DOUBTFUL_FROM:
         return None
     return replace(hazard_of(f"general_{heard.family}"), beside=heard.danger < SURE_FROM)
