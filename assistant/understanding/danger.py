@@ -23,7 +23,7 @@ ASIDE, SETTLED = ("set_kitchen", "calibrate", "help"), ("smalltalk", "set_kitche
 MOST_OTHERS = 2
 SHORT = 18
 # what the net must say, 0 to 1: under the first a soft hazard is let go; from the others it warns beside, or alone
-HARMLESS_BELOW, DOUBTFUL_FROM, SURE_FROM = 0.1, 0.6, 0.75
+HARMLESS_BELOW, DOUBTFUL_FROM, SURE_FROM = 0.05, 0.6, 0.75
 SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
 
 
@@ -102,8 +102,8 @@ def heard_in(doc: Doc, before: Scene) -> HeardIn:
 def weighed(hazard: Hazard | None, heard: Alarm) -> Hazard | None:
     """What is warned of, with the net asked.
 
-    A soft hazard that the net takes for harmless is let go; where no hazard was heard but the net is alarmed, the family
-    is warned of in general words, alone or beside the answer.
+    A soft hazard that the net takes for harmless is let go; where no hazard was heard but the net is alarmed, the
+    family is warned of in general words, alone or beside the answer.
     """
     if hazard is not None:
         return None if hazard.soft and heard.danger < HARMLESS_BELOW else hazard
