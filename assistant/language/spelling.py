@@ -96,7 +96,8 @@ def mend(word: str, beside: tuple[str, ...] = ()) -> str | None:
     near = _nearest(word)
     phrases = lexicon.phrase_book().phrases
     fitting = tuple(n for n in near if any(f"{b} {n}" in phrases or f"{n} {b}" in phrases for b in beside))
-    return _one_meaning(fitting or near)
+    of_lexicon = tuple(n for n in near if lexicon.meanings(n))
+    return _one_meaning(fitting or of_lexicon or near)
 
 
 def _one_meaning(words: tuple[str, ...]) -> str | None:

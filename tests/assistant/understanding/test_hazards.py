@@ -22,11 +22,13 @@ FEWEST = 6
 
 
 def cases(kind: str) -> Iterator[Any]:
+    """Every line of a kind; one of `known_misses` is expected to fail, and must be unmarked when it is mended."""
     for rows in SETS.values():
         for row in rows:
             for said in row.get(kind, ()):
                 talk = [said] if isinstance(said, str) else said
-                yield pytest.param(row, talk, id=f"{row['id']}: {' / '.join(talk)}")
+                missed = pytest.mark.xfail(reason="a known miss") if said in row.get("known_misses", ()) else ()
+                yield pytest.param(row, talk, id=f"{row['id']}: {' / '.join(talk)}", marks=missed)
 
 
 @pytest.mark.parametrize(("row", "talk"), cases("dangerous"))
