@@ -22,6 +22,8 @@ LEADING_METHODS = ("pressure_cook", "slow_cook", "sous_vide", "microwave")
 PASSING = ("smalltalk", "help", "out_of_scope")
 # what an utterance of mere slots is easily taken for; its method counts all the same
 SLOTS_ALONE = (*PASSING, "set_kitchen")
+# units in which nobody tells how long a dish cooks
+NO_COOKING_TIME = ("wk", "week", "month", "mo", "yr", "year")
 METHODLESS_TOPICS = (*PASSING, "boiling_point", "calibrate", "set_kitchen", "convert_recipe", "timer")
 IN_COOKER = ("pressure", "preserve")
 HOT_METHODS = ("bake", "roast", "fry", "braise", "sugarwork", "smoke", "grill", "sous_vide", "slow_cook", "poach")
@@ -77,7 +79,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     boiled_c = readings.boil_test_c(temps, words, in_water)
     boiled_m = water.elevation_from_boiling_m(boiled_c) if boiled_c is not None and not height.unused else None
     temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(temps), None)
-    time = next((m for m in doc._.measures if m.kind == "time"), None)
+    time = next((m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME), None)
     no_such = unknown.dish(doc) if dish is None else None
     elliptical = unknown.is_elliptical(doc)
     request = Request(

@@ -10,6 +10,7 @@ from spacy.tokens import Doc
 
 from assistant.language.text import fold
 from rules import book, tables
+from rules.dishes import dishes
 
 CATALOGUE = "lexicon/safety_subjects.toml"
 PRESERVE = "preserve"
@@ -30,6 +31,9 @@ OPEN_TOPICS = (
 SPREAD_TOPICS = ("time", "temperature", "doneness", "boiling_point", "out_of_scope")
 # questions that are about preserving where food is put up in jars
 PUT_UP_TOPICS = ("time", "temperature", "doneness", "pressure", "boiling_point", "out_of_scope", "help", "schedule")
+# dishes and words that a question of preserving has, and one of cooking has not
+KEPT_CLASSES = {"pickle", "jam", "canned_low_acid", "canned_high_acid", "dried_fruit", "fruit"}
+OF_PRESERVING = ("to can", "canner", "canning", "jar", "jars", "keep", "dry", "drying", "dehydrate", "freeze", "cure")
 UNSURE_TOPICS = ("bake_adjust", "sugar_stage", "out_of_scope")
 
 Doc.set_extension("safety", default=None, force=True)
@@ -55,6 +59,8 @@ def kitchen_safety(doc: Doc) -> Doc:
     if puts_up(doc) and doc._.topic.id in PUT_UP_TOPICS:
         doc._.topic = replace(doc._.topic, id=PRESERVE)
     words = [token.norm_ for token in doc]
+    if cooks_instead(doc, " ".join(words)):
+        doc._.topic = replace(doc._.topic, id=next(t for t, _ in doc._.topic.scores if t != PRESERVE))
     found = safety_subject(" ".join(words), doc._.topic.id)
     if found is None:
         found = spread_subject(frozenset(words), doc._.topic.id, any(item.kind == "dish" for item in doc._.found))
@@ -63,6 +69,16 @@ def kitchen_safety(doc: Doc) -> Doc:
         if found.id not in book.names("safety") or doc._.topic.id in UNSURE_TOPICS:
             doc._.topic = replace(doc._.topic, id=found.topic)
     return doc
+
+
+def cooks_instead(doc: Doc, text: str) -> bool:
+    """Whether a question that sounds like preserving names a way to cook, and nothing of preserving."""
+    if doc._.topic.id != PRESERVE or puts_up(doc) or safety_subject(text, PRESERVE):
+        return False
+    methods = {found.id for found in doc._.found if found.kind == "method"}
+    kept = {dishes()[found.id].dish_class for found in doc._.found if found.kind == "dish"} & KEPT_CLASSES
+    speaks_of_it = kept or any(f" {word} " in f" {text} " for word in OF_PRESERVING)
+    return bool(methods) and PRESERVE not in methods and not speaks_of_it
 
 
 def puts_up(doc: Doc) -> bool:

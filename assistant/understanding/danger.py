@@ -21,7 +21,10 @@ ASKING_ON = (
 # topics that leave what was refused behind, and those in which the net is not asked
 ASIDE, SETTLED = ("set_kitchen", "calibrate", "help"), ("smalltalk", "set_kitchen")
 MOST_OTHERS = 2
+# families that lead where several are likely: a guest's allergy before how full the fryer is
+FIRST = {"people": 0.3}
 SHORT = 18
+SOME = 0.05
 # what the net must say, 0 to 1: under the first a soft hazard is let go; from the others it warns beside, or alone
 HARMLESS_BELOW, DOUBTFUL_FROM, SURE_FROM = 0.05, 0.6, 0.75
 SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
@@ -67,7 +70,7 @@ def listen(doc: Doc, before: Scene) -> Listened:
     refused = _refused_before(heard.own, before)
     if refused and (hazard is None or hazard.beside) and _goes_on(doc, heard, refused):
         hazard = refused
-    if hazard is not None or (heard.own and doc._.topic.id not in SETTLED):
+    if hazard is not None or _may_alarm(doc, heard, before):
         hazard = weighed(hazard, alarmed)
     return Listened(hazard, _after(doc, before, heard, refused, hazard), besides(hazard, ranked, alarmed))
 
@@ -83,9 +86,10 @@ def besides(hazard: Hazard | None, ranked: Sequence[Hazard], alarmed: Alarm) -> 
 
 def likeliest(fired: Sequence[Hazard], alarmed: Alarm) -> tuple[Hazard, ...]:
     """Hazards that hold, each once, by how likely their family is; those beside an answer come last."""
-    each = {hazard.id: hazard for hazard in reversed(fired)}
-    once = [each[id] for id in dict.fromkeys(hazard.id for hazard in fired)]
-    return tuple(sorted(once, key=lambda hazard: (hazard.beside, -round(alarmed.families[hazard.family], 1))))
+    once = {hazard.id: hazard for hazard in reversed(fired)}
+    each = [once[id] for id in dict.fromkeys(hazard.id for hazard in fired)]
+    shares = {name: round(share, 1) + FIRST.get(name, 0.0) for name, share in alarmed.families.items()}
+    return tuple(sorted(each, key=lambda hazard: (hazard.beside, -shares[hazard.family])))
 
 
 def heard_in(doc: Doc, before: Scene) -> HeardIn:
@@ -110,6 +114,15 @@ def weighed(hazard: Hazard | None, heard: Alarm) -> Hazard | None:
     if heard.danger < DOUBTFUL_FROM:
         return None
     return replace(hazard_of(f"general_{heard.family}"), beside=heard.danger < SURE_FROM)
+
+
+def _may_alarm(doc: Doc, heard: HeardIn, before: Scene) -> bool:
+    """Whether the net is asked: about the kitchen, and not because of what was said before alone."""
+    if not heard.own or doc._.topic.id in SETTLED:
+        return False
+    if doc._.topic.id == "out_of_scope" and not (doc._.found or doc._.measures or doc._.numbers):
+        return False
+    return before == Scene() or alarm.sound(heard_in(doc, Scene()).features).danger >= SOME
 
 
 def _refused_before(own: frozenset[str], before: Scene) -> Hazard | None:

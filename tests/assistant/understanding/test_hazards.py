@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import tomllib
-from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
@@ -21,14 +20,15 @@ SETS = {path.stem: tomllib.loads(path.read_text(encoding="utf-8"))["hazard"] for
 FEWEST = 6
 
 
-def cases(kind: str) -> Iterator[Any]:
+def cases(kind: str) -> list[Any]:
     """Every line of a kind; one of `known_misses` is expected to fail, and must be unmarked when it is mended."""
-    for rows in SETS.values():
-        for row in rows:
-            for said in row.get(kind, ()):
-                talk = [said] if isinstance(said, str) else said
-                missed = pytest.mark.xfail(reason="a known miss") if said in row.get("known_misses", ()) else ()
-                yield pytest.param(row, talk, id=f"{row['id']}: {' / '.join(talk)}", marks=missed)
+    found = []
+    for row in (row for rows in SETS.values() for row in rows):
+        for said in row.get(kind, ()):
+            talk = [said] if isinstance(said, str) else said
+            missed = pytest.mark.xfail(reason="a known miss") if said in row.get("known_misses", ()) else ()
+            found.append(pytest.param(row, talk, id=f"{row['id']}: {' / '.join(talk)}", marks=missed))
+    return found
 
 
 @pytest.mark.parametrize(("row", "talk"), cases("dangerous"))
