@@ -91,7 +91,8 @@ def mend(word: str, beside: tuple[str, ...] = ()) -> str | None:
     """
     if len(word) < SHORTEST or not word.isalpha() or not word.isascii() or word in known_words():
         return None
-    if word.removesuffix("s") in known_words() or word in lexicon.run_together():
+    singular = word.removesuffix("s")
+    if (singular in known_words() and singular not in STOP_WORDS) or word in lexicon.run_together():
         return None
     near = _nearest(word)
     phrases = lexicon.phrase_book().phrases
