@@ -165,7 +165,7 @@ def drilled(text: str, memory: Memory) -> Turn | None:
         seed = wanted.seed or (last.seed + 1 if last else 1)
         name = wanted.name or (last.name if last else "")
         sitting, put = drill.start(seed, wanted.themes, memory.kitchen.units, name)
-    elif last and not last.over and memory.asked is None and drill.understood(last, text):
+    elif last and answers_drill(text, memory):
         sitting, put = drill.reply(last, text)
     else:
         return None

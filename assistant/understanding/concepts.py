@@ -68,7 +68,7 @@ class Heard:
 class Phrases:
     """Phrases by their stems.
 
-    whole: those without a gap; gapped: by the part before the first gap; longest: words in a part
+    whole: those without a gap; gapped: by the part before the first gap; longest: words of a whole one or a first part
     words: every word as it is written in the catalogue
     """
 
@@ -141,13 +141,13 @@ def phrases() -> Phrases:
     for id, row in _rows().items():
         for phrase in row["words"]:
             words = phrase.split(" ")
-            longest = max(longest, len(words))
             stemmed = " ".join([stem_of[word] for word in words])
-            if GAP in words:
-                first, *others = (part.strip() for part in stemmed.split(GAP))
+            first, *others = stemmed.split(f" {GAP} ")
+            longest = max(longest, first.count(" ") + 1)
+            if others:
                 gapped[first].append((tuple(others), id))
             else:
-                whole[stemmed].append(id)
+                whole[first].append(id)
     apart = {first: tuple(others) for first, others in gapped.items()}
     return Phrases({stems: tuple(ids) for stems, ids in whole.items()}, apart, longest, frozenset(stem_of))
 

@@ -70,7 +70,7 @@ def listen(doc: Doc, before: Scene) -> Listened:
     refused = _refused_before(heard.own, before)
     if refused and (hazard is None or hazard.beside) and _goes_on(doc, heard, refused):
         hazard = refused
-    if hazard is not None or _may_alarm(doc, heard, before):
+    if hazard is not None or (alarmed.danger >= DOUBTFUL_FROM and _may_alarm(doc, heard, before)):
         hazard = weighed(hazard, alarmed)
     return Listened(hazard, _after(doc, before, heard, refused, hazard), besides(hazard, ranked, alarmed))
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import json
-from pathlib import Path
+from collections.abc import Callable
 from typing import Any
 
 import pytest
@@ -14,6 +14,8 @@ from assistant.answering import reply_to
 from assistant.cli.app import create_app
 from assistant.dialogue.embedded import Conversation
 from assistant.replies import as_json
+
+Batch = Callable[..., dict[str, Any]]
 
 DANGEROUS = (
     "how long do I process green beans in a water bath at 7,000 ft",
@@ -33,25 +35,18 @@ THREADS = (
 )
 
 
-def by_batch(tmp_path: Path, text: str, context: tuple[str, ...] = ()) -> dict[str, Any]:
-    lines = tmp_path / "questions.jsonl"
-    lines.write_text(json.dumps({"text": text, "context": list(context)}) + "\n", encoding="utf-8")
-    answer: dict[str, Any] = json.loads(CliRunner().invoke(create_app(), ["ask", "--jsonl", str(lines)]).stdout)
-    return answer
-
-
 @pytest.mark.parametrize("text", DANGEROUS)
-def test_one_refusal_by_every_door(text: str, tmp_path: Path) -> None:
+def test_one_refusal_by_every_door(text: str, by_batch: Batch) -> None:
     command = json.loads(CliRunner().invoke(create_app(), ["ask", "--json", text]).stdout)
     action = asyncio.run(Conversation().say(text)).answers[-1]
-    answers = [command, action, by_batch(tmp_path, text), as_json(reply_to(text))]
+    answers = [command, action, by_batch(text), as_json(reply_to(text))]
     assert len({json.dumps(answer) for answer in answers}) == 1
     assert answers[0]["figures"] == []
     assert answers[0]["cautions"][0]["level"] == "stop"
 
 
 @pytest.mark.parametrize(("context", "text"), THREADS)
-def test_a_refusal_outlives_the_question(context: tuple[str, ...], text: str, tmp_path: Path) -> None:
+def test_a_refusal_outlives_the_question(context: tuple[str, ...], text: str, by_batch: Batch) -> None:
     async def talk() -> Any:
         conversation = Conversation()
         return [await conversation.say(said) for said in (*context, text)][-1]
@@ -59,4 +54,4 @@ def test_a_refusal_outlives_the_question(context: tuple[str, ...], text: str, tm
     told = reply_to(text, context)
     assert told.figures == ()
     assert told.headline.split()[0].strip(".,:") in ("No", "Discard", "Only")
-    assert asyncio.run(talk()).text == told.text == by_batch(tmp_path, text, context)["text"]
+    assert asyncio.run(talk()).text == told.text == by_batch(text, context)["text"]

@@ -8,7 +8,6 @@ import re
 import time
 from collections.abc import Callable, Iterator
 from contextlib import ExitStack, contextmanager
-from pathlib import Path
 from typing import Any
 
 import httpx
@@ -31,6 +30,7 @@ from assistant.replies import as_json
 from assistant.store import open_store, progress
 
 FT_M = 0.3048
+Batch = Callable[..., dict[str, Any]]
 QUESTIONS = (
     "how long to braise short ribs at 7,000 feet",
     "how long to braise short ribs",
@@ -57,30 +57,22 @@ def by_command(*arguments: str) -> dict[str, Any]:
     return answer
 
 
-def by_batch(tmp_path: Path, text: str, context: tuple[str, ...] = ()) -> dict[str, Any]:
-    """The answer of a file of questions."""
-    lines = tmp_path / "questions.jsonl"
-    lines.write_text(json.dumps({"text": text, "context": list(context)}) + "\n", encoding="utf-8")
-    answer: dict[str, Any] = json.loads(CliRunner().invoke(create_command(), ["ask", "--jsonl", str(lines)]).stdout)
-    return answer
-
-
 @pytest.mark.parametrize("text", QUESTIONS)
-def test_the_same_answer_by_command_line_action_and_batch(text: str, tmp_path: Path) -> None:
+def test_the_same_answer_by_command_line_action_and_batch(text: str, by_batch: Batch) -> None:
     """To the byte."""
-    answers = [by_command(text), by_action(text), by_batch(tmp_path, text), as_json(reply_to(text))]
+    answers = [by_command(text), by_action(text), by_batch(text), as_json(reply_to(text))]
     assert len({json.dumps(answer) for answer in answers}) == 1
 
 
 @pytest.mark.parametrize("turn", range(1, len(TALK)), ids=lambda turn: TALK[turn])
-def test_the_same_conversation_by_context_and_by_actions(turn: int, tmp_path: Path) -> None:
+def test_the_same_conversation_by_context_and_by_actions(turn: int, by_batch: Batch) -> None:
     """A line with its context is answered as the conversation that it stands for."""
 
     async def held() -> Any:
         conversation = Conversation()
         return [await conversation.say(text) for text in TALK[: turn + 1]][-1]
 
-    said, batch = asyncio.run(held()), by_batch(tmp_path, TALK[turn], TALK[:turn])
+    said, batch = asyncio.run(held()), by_batch(TALK[turn], TALK[:turn])
     assert batch["text"] == said.text
     assert batch["figures"] == said.answers[-1]["figures"]
     assert batch["missing"] == said.answers[-1]["missing"]
