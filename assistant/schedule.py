@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import datetime, timedelta
 
@@ -12,6 +13,7 @@ from dateutil.relativedelta import relativedelta
 from assistant.clock import clock
 from rules.model import Answer, Figure
 from rules.say import Say
+from rules.topics.schedule import STAGES
 
 TOTAL, RULE = "start_before_service", "schedule.backward"
 STEP_MIN = 5
@@ -36,8 +38,9 @@ def with_clock(answer: Answer) -> Answer:
         day = day_name(text, (service.date() - moment.date()).days)
         return f"{clock(moment, units)}{day and f' {day}'}"
 
-    stages = answer.figures[answer.figures.index(total) + 1 :][: len(answer.steps)]
-    begun = zip(starts(stages), answer.steps, strict=True)
+    stages = [f for f in answer.figures if f.id in STAGES]
+    staged, others = answer.steps[: len(stages)], answer.steps[len(stages) :]
+    begun = zip(starts(stages), staged, strict=True)
     clocked = [f"{at(before)}: {step.partition(': ')[2]}" for before, step in begun]
     food = answer.request.dish or "it"
     low, high = total.low or total.value, total.high or total.value
@@ -47,11 +50,11 @@ def with_clock(answer: Answer) -> Answer:
         answer,
         headline=f"Start {food} by {at(total.value)} to serve at {at(0)} at {place}.",
         because=tuple(replace(b, text=f"{b.text} {window}") if b.rule == RULE else b for b in answer.because),
-        steps=(*clocked, f"{at(0)}: Serve."),
+        steps=(*clocked, f"{at(0)}: Serve.", *others),
     )
 
 
-def starts(stages: tuple[Figure, ...]) -> list[float]:
+def starts(stages: Sequence[Figure]) -> list[float]:
     """How long before service each stage begins [min]."""
     return [sum(stage.value for stage in stages[i:]) for i in range(len(stages))]
 

@@ -26,6 +26,10 @@ KEEPS = (
 HOT_HOLDING_C = 57.2
 
 
+# the figures of an answer that are stages, in the order of the work
+STAGES = tuple(f"{stage}_time" for stage in (*BEFORE, "cook", *AFTER))
+
+
 @dataclass(frozen=True, slots=True)
 class Stage:
     """A stretch of the work [min]: the range, what to plan for, and what is done in it."""
@@ -61,25 +65,40 @@ def lead(stage: str, dish_class: str, method: str) -> Stage | None:
 
 
 def cooking(request: Request) -> Stage | None:
-    """The cooking itself, as the rules of the method work it out for this kitchen; at sea level's time where they give
-    none; None where no time is known."""
+    """The cooking itself, as the rules of the method work it out for this kitchen; else the time that the cook gave, else
+    sea level's; None where no time is known."""
     dish_class = request.dish_class or "general"
     method = method_of(request)
     if method is None:
-        return None
+        return stated(request)
     answer = cooking_answer(request, method)
     found = answer.figure("cook_time")
     span = dishes.sea_level_time(request.dish, dish_class, method)
     if found:
         likely, low, high = found.value, found.low or found.value, found.high or found.value
         sources = tuple(s for b in answer.because if b.rule.endswith(".time") for s in b.sources)
+    elif request.time_min is not None:
+        return stated(request)
     elif span:
         likely, low, high, sources = (span.low_min + span.high_min) / 2, span.low_min, span.high_min, (span.source,)
     else:
         return None
     plan = high if dish_class in KEEPS else likely
-    step = f"Start the cooking: {duration_span(low, high)}."
-    return Stage("cook", "Cook", low, round_time_min(plan), high, step, sources or ("common-practice",))
+    return cook_stage(low, plan, high, sources or ("common-practice",))
+
+
+def stated(request: Request) -> Stage | None:
+    """The cooking by the time the cook gave, as it is: no rule moves it."""
+    if request.time_min is None:
+        return None
+    low, high = request.time_min, request.time_high_min or request.time_min
+    return cook_stage(low, (low + high) / 2, high, ("common-practice",))
+
+
+def cook_stage(low_min: float, plan_min: float, high_min: float, sources: tuple[str, ...]) -> Stage:
+    """The stage of the cooking, with its range [min]."""
+    step = f"Start the cooking: {duration_span(low_min, high_min)}."
+    return Stage("cook", "Cook", low_min, round_time_min(plan_min), high_min, step, sources)
 
 
 def cooking_answer(request: Request, method: str | None) -> Answer:

@@ -75,3 +75,15 @@ def test_a_schedule_that_lacks_something_is_asked_back() -> None:
     answer = reply_to_request(Request(text="when do I start", topic="schedule"))
     assert answer.missing == ("dish", "service_time", "elevation")
     assert answer.headline.endswith("?")
+
+
+def test_advice_of_another_rule_has_no_time_of_day() -> None:
+    smoked = ask("brisket out by 5 pm", "17:00", dish="beef brisket", method="smoke")
+    steps = reply_to_request(smoked).steps
+    assert steps[0].endswith("Light the smoker and let it settle.")
+    assert [step for step in steps if step.startswith("5 pm")] == ["5 pm: Serve."]
+
+
+def test_a_time_of_the_cooks_own_is_planned_as_it_is() -> None:
+    fudge = reply_to_request(ask("fudge takes 30 minutes", "17:00", dish="fudge", dish_class="candy", time_min=30.0))
+    assert fudge.headline == "Start fudge by 4:30 pm to serve at 5 pm at 7,000 ft (2,130 m)."
