@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from rules.engine import answer
 from rules.model import Answer, Kitchen, Request
 
 LONGEST_CONTEXT = 20
@@ -32,20 +31,21 @@ def reply_to(
 def reply_to_request(request: Request) -> Answer:
     """Answer a request that is already taken apart, text and spoken line included."""
     from assistant.replies import dress
+    from assistant.replies.worded import answer
 
     if request.danger:
         return dress(answer(request))
     if request.topic == "timer":
-        from assistant.timers import action
+        from assistant.dialogue.timers import action
 
         request = replace(request, subject=action(request.text))
     if request.topic == "convert_recipe":
-        from assistant.recipe_answer import answer_recipe
+        from assistant.recipes.recipe_answer import answer_recipe
 
         return answer_recipe(request)
     found = answer(request)
     if request.topic == "schedule":
-        from assistant.schedule import with_clock
+        from assistant.planning.schedule import with_clock
 
         found = with_clock(found)
     return dress(found)

@@ -1,8 +1,8 @@
 """The rule registry: which rules exist, where they live, and what each rests on.
 
-A room is a module in rules/methods (named as the method), rules/topics (named as the topic) or rules/safety (named as
-the subject of the question). It holds a tuple RULES, in the order in which a cook wants to hear them, and may hold
-NEEDS: what must be known before it can answer. The book imports a room when it is first asked for, so that a cold
+A room is a module in rules/methods (named as the method), rules/topics (named as the topic) or rules/safety/subjects
+(named as the subject of the question). It holds a tuple RULES, in the order in which a cook wants to hear them, and may
+hold NEEDS: what must be known before it can answer. The book imports a room when it is first asked for, so that a cold
 answer pays for one room only. A room with many rules of which a request wants one (`why`) holds rules_for(request)
 instead of RULES; rules_for(None) gives every rule.
 """
@@ -13,14 +13,83 @@ import importlib
 import pkgutil
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, cached_property
 from types import ModuleType
 
 from rules import tables
-from rules.case import Case
-from rules.model import Caution, Figure, Request
+from rules.foods.dishes import classes, traits_of
+from rules.model import Caution, Figure, Request, Sentence
+from rules.physics.ambient import Ambient, ambient
+from rules.said import Words
+from rules.say import Say
 
 SHELVES = ("methods", "topics", "safety")
+FOLDERS = {"methods": "rules.methods", "topics": "rules.topics", "safety": "rules.safety.subjects"}
+
+
+@dataclass(frozen=True)
+class Case:
+    """What a rule works on. Every value is derived from the request; nothing is changed on the way."""
+
+    request: Request
+
+    @cached_property
+    def here(self) -> Ambient:
+        """The asker's air."""
+        return ambient(self.request.elevation_m or 0.0, self.request.pressure_pa)
+
+    @cached_property
+    def there(self) -> Ambient:
+        """The air of the baseline: where the time or recipe that is being scaled was right."""
+        return ambient(self.request.from_elevation_m or 0.0)
+
+    @cached_property
+    def sea(self) -> Ambient:
+        """Standard air at sea level, which published tables take for granted."""
+        return ambient(0.0)
+
+    @cached_property
+    def say(self) -> Say:
+        """Words quantities in the asker's units."""
+        return Say(self.request.units)
+
+    @property
+    def dish_class(self) -> str:
+        """The dish class, or `general` where the dish or the class is unknown."""
+        named = self.request.dish_class
+        return named if named in classes() else "general"
+
+    @cached_property
+    def traits(self) -> tuple[str, ...]:
+        """What the food is: ids of data/lexicon/traits.toml."""
+        return traits_of(self.request.dish, self.request.dish_class)
+
+    @property
+    def food(self) -> str:
+        """What to call the dish in a sentence."""
+        return self.request.dish or "it"
+
+    @property
+    def place(self) -> str:
+        """The asker's elevation in words."""
+        return self.say.elevation(self.here.elevation_m)
+
+    @property
+    def baseline(self) -> str:
+        """The baseline's elevation in words."""
+        return self.say.elevation(self.there.elevation_m)
+
+    @property
+    def moved(self) -> bool:
+        """Whether the asker's air differs from the baseline's by more than a cook could notice."""
+        return abs(self.here.boiling_c - self.there.boiling_c) >= 0.1
+
+
+def celsius(figure_id: str, label: Sentence, temp_c: float, sea_level_c: float | None = None) -> Figure:
+    """A temperature figure, to a hundredth of a degree: text rounds further."""
+    return Figure(
+        figure_id, label, round(temp_c, 2), "degC", sea_level=None if sea_level_c is None else round(sea_level_c, 2)
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -33,11 +102,11 @@ class Part:
     """
 
     figures: tuple[Figure, ...] = ()
-    steps: tuple[str, ...] = ()
-    because: str = ""
-    maths: str = ""
+    steps: tuple[Words, ...] = ()
+    because: Words = ""
+    maths: Words = ""
     cautions: tuple[Caution, ...] = ()
-    headline: str = ""
+    headline: Words = ""
     sources: tuple[str, ...] = ()
 
 
@@ -71,20 +140,19 @@ def rule(rule_id: str, *sources: str) -> Callable[[Callable[[Case], Part | None]
 
 @cache
 def names(shelf: str) -> tuple[str, ...]:
-    """Names of the rooms on a shelf (`methods`, `topics` or `safety`), sorted; a shelf names what is none in NOT_ROOMS.
+    """Names of the rooms on a shelf (`methods`, `topics` or `safety`), sorted.
 
     >>> "braise" in names("methods")
     True
     """
-    package = importlib.import_module(f"rules.{shelf}")
-    helpers = getattr(package, "NOT_ROOMS", ())
-    return tuple(sorted(m.name for m in pkgutil.iter_modules(package.__path__) if m.name not in helpers))
+    package = importlib.import_module(FOLDERS[shelf])
+    return tuple(sorted(m.name for m in pkgutil.iter_modules(package.__path__)))
 
 
 @cache
 def room(shelf: str, name: str) -> ModuleType | None:
     """The module of a method, topic or subject of safety, imported at first use; None where there is none yet."""
-    return importlib.import_module(f"rules.{shelf}.{name}") if name in names(shelf) else None
+    return importlib.import_module(f"{FOLDERS[shelf]}.{name}") if name in names(shelf) else None
 
 
 def rules_of(module: ModuleType, request: Request | None = None) -> tuple[Rule, ...]:
@@ -101,10 +169,11 @@ def needs_of(module: ModuleType) -> tuple[str, ...]:
 
 def every_rule() -> Iterator[tuple[str, Rule]]:
     """Every rule with the name of its room, each once, in the order of rooms; those that join any room first."""
-    from rules import amount, danger, equipment
+    from rules.heat import batch_size, equipment
+    from rules.safety import danger
 
     yield "danger", danger.warning
-    yield "amount", amount.note
+    yield "amount", batch_size.note
     yield "equipment", equipment.note
     seen: set[str] = set()
     for shelf in SHELVES:

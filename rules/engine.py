@@ -5,11 +5,13 @@ from __future__ import annotations
 from dataclasses import replace
 from types import ModuleType
 
-from rules import air, book, danger
-from rules.book import Part, Rule
-from rules.case import Case
+from rules import book
+from rules.book import Case, Part, Rule
 from rules.errors import OutOfRange
 from rules.model import Answer, Because, Caution, Request
+from rules.physics import air
+from rules.safety import danger
+from rules.said import together
 
 METHOD_TOPICS = ("time", "temperature")
 ANY_DISH_HAS = ("oven", "time", "proof")
@@ -53,7 +55,7 @@ def settle(request: Request) -> Request:
     if request.topic == "preserve" and request.method in ("bake", "roast") and request.subject is None:
         request = replace(request, topic="time")
     if request.method is None and request.dish_class and request.topic in METHOD_TOPICS:
-        from rules.dishes import usual_method
+        from rules.foods.dishes import usual_method
 
         return replace(request, method=usual_method(request.dish, request.dish_class))
     return request
@@ -68,7 +70,7 @@ def has_formula(request: Request) -> bool:
 
     baked = STYLES.get(request.dish_class or "general", request.dish_class) in BAKED
     if request.dish_class == "custard" and request.subject is None:
-        from rules.dishes import usual_method
+        from rules.foods.dishes import usual_method
 
         return usual_method(request.dish, "custard") == "bake"
     return baked or (request.subject is not None and not (request.dish_class and request.subject in ANY_DISH_HAS))
@@ -91,11 +93,11 @@ def rules_for(module: ModuleType, request: Request) -> tuple[Rule, ...]:
     if request.danger:
         return rules
     if request.topic in METHOD_TOPICS and (request.portions or request.quantity):
-        from rules.amount import note as amount
+        from rules.heat.batch_size import note as amount
 
         rules = (*rules, amount)
     if request.equipment:
-        from rules.equipment import note as equipment
+        from rules.heat.equipment import note as equipment
 
         rules = (*rules, equipment)
     return rules
@@ -148,5 +150,5 @@ def assemble(request: Request, rules: tuple[Rule, ...]) -> Answer:
 
 def because(item: Rule, part: Part, depth: int) -> Because:
     """The rule's sentence, with the equation and its numbers where the asker wants them."""
-    text = f"{part.because} {part.maths}" if depth >= 3 and part.maths else part.because
+    text = together(part.because, part.maths) if depth >= 3 else part.because
     return Because(item.id, text, part.sources or item.sources)

@@ -6,6 +6,8 @@ from dataclasses import dataclass, field
 from typing import Any, Literal
 
 Units = Literal["us", "metric"]
+# what a rule says: rules.said.Words from the rules, text once assistant.replies has worded it
+Sentence = Any
 Level = Literal["stop", "warn", "note"]
 ElevationFrom = Literal["stated", "place", "barometer", "boil_test", "kitchen", "assumed"]
 
@@ -122,7 +124,7 @@ class Figure:
     """
 
     id: str
-    label: str
+    label: Sentence
     value: float
     unit: str
     low: float | None = None
@@ -135,7 +137,7 @@ class Because:
     """Why: the sentence of the rule that was used, and where the rule comes from."""
 
     rule: str
-    text: str
+    text: Sentence
     sources: tuple[str, ...]
 
 
@@ -144,7 +146,7 @@ class Caution:
     """A warning. stop: do not do it; warn: can hurt somebody or spoil the batch; note: good to know."""
 
     level: Level
-    text: str
+    text: Sentence
     sources: tuple[str, ...] = ()
 
 
@@ -155,10 +157,10 @@ class Answer:
     request: Request
     missing: tuple[str, ...] = _help("what must be asked first, most important first", ())
     figures: tuple[Figure, ...] = _help("the numbers", ())
-    steps: tuple[str, ...] = _help("what to do, in order", ())
+    steps: tuple[Sentence, ...] = _help("what to do, in order", ())
     because: tuple[Because, ...] = _help("why, rule by rule: the trail of rules that were used", ())
     cautions: tuple[Caution, ...] = _help("what to watch for", ())
-    headline: str = _help("the answer in one sentence, where a rule words it itself", "")
+    headline: Sentence = _help("the answer in one sentence, where a rule words it itself", "")
     covered: bool = _help("False where no rule covers this question yet", True)
     text: str = _help("the reply as shown", "")
     spoken: str = _help("one or two sentences to be read aloud", "")

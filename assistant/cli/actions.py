@@ -7,7 +7,7 @@ from typing import Annotated
 import typer
 
 from assistant.cli import exits
-from assistant.cli.taken import warner
+from assistant.cli.taken_for_granted import warner
 
 PORT = 5055
 

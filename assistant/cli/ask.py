@@ -12,7 +12,7 @@ import typer
 
 from assistant.answering import reply_to
 from assistant.cli import exits
-from assistant.cli.taken import Units, kitchen_for
+from assistant.cli.taken_for_granted import Units, kitchen_for
 from rules.model import Answer, Kitchen
 
 

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Annotated, Any
 import typer
 
 from assistant.cli import exits
-from assistant.cli.taken import Units, elevation_heard, kitchen_for, opened
+from assistant.cli.taken_for_granted import Units, elevation_heard, kitchen_for, opened
 
 if TYPE_CHECKING:
     from assistant.store.batches import Batch
@@ -74,8 +74,8 @@ def note(
 
     simmerline batch note "butter cake" --symptom "sank in the middle" --rating 2
     """
-    from assistant.batches import UnknownSymptom, change_heard, mending, symptom_heard
-    from assistant.clock import now_here
+    from assistant.planning.clock import now_here
+    from assistant.recipes.batches import UnknownSymptom, change_heard, mending, symptom_heard
     from assistant.store import batches
     from rules.errors import OutOfRange
 
@@ -137,7 +137,7 @@ def compare(
 
     simmerline batch compare "butter cake"
     """
-    from assistant.batches import mending
+    from assistant.recipes.batches import mending
     from assistant.store import batches
 
     shown, whole = kitchen_for(None, units).units, read_recipe(recipe)
@@ -192,11 +192,11 @@ def read_recipe(file: Path | None) -> Recipe | None:
 
 def class_of(words: str, recipe: Recipe | None, earlier: tuple[Batch, ...]) -> str | None:
     """What is baked: by its ratios, else by its name, else as it was noted before."""
-    from assistant.language import understand
+    from assistant.understanding import understand
 
     if recipe is not None:
         from rules.baking.style import recognise
-        from rules.mending.bench import CLASSES
+        from rules.mending.failed_dish import CLASSES
 
         style = recognise(recipe).id
         return CLASSES.get(style, style)
@@ -208,7 +208,7 @@ def class_of(words: str, recipe: Recipe | None, earlier: tuple[Batch, ...]) -> s
 
 def line(batch: Batch, units: UnitSystem) -> str:
     """A batch in one line."""
-    from assistant.batches import in_words
+    from assistant.recipes.batches import in_words
     from rules.say import Say
 
     parts = [f"batch {batch.id}, {batch.recipe}, {batch.made_on.isoformat()}"]
@@ -258,7 +258,7 @@ def side_by_side(first: Batch, second: Batch, units: UnitSystem) -> None:
     from rich.console import Console
     from rich.table import Table
 
-    from assistant.batches import in_words
+    from assistant.recipes.batches import in_words
     from rules.say import Say
 
     def column(batch: Batch) -> list[str]:
@@ -280,7 +280,7 @@ def side_by_side(first: Batch, second: Batch, units: UnitSystem) -> None:
 
 def verdict(first: Batch, second: Batch, every: tuple[Batch, ...], units: UnitSystem) -> str:
     """What became of the changes between two batches."""
-    from assistant.batches import in_words, trials
+    from assistant.recipes.batches import in_words, trials
     from rules.mending.log import Log
 
     places = [b.id for b in every]

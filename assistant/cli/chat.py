@@ -16,7 +16,7 @@ from typing import TYPE_CHECKING, Annotated, TextIO
 import typer
 
 from assistant.cli import exits
-from assistant.cli.taken import Units, kitchen_for, warner
+from assistant.cli.taken_for_granted import Units, kitchen_for, warner
 
 if TYPE_CHECKING:
     from prompt_toolkit import PromptSession
@@ -100,7 +100,7 @@ def hold(lines: Iterator[str], record: Record, memory: Memory, out: TextIO | Non
 def load() -> None:
     """Load what a reply takes, while the first line is typed."""
     import assistant.dialogue.embedded  # noqa: F401
-    from assistant.language import understand
+    from assistant.understanding import understand
 
     understand("")
 
@@ -260,7 +260,7 @@ def completer() -> Completer:
 
 def unusual(phrase: str, said: list[str]) -> int:
     """How far down among the usual methods of a dish those are that were said; 0 for a method."""
-    from rules.dishes import dishes
+    from rules.foods.dishes import dishes
 
     dish = dishes().get(phrase)
     return 0 if dish is None else next((i for i, method in enumerate(dish.methods) if method in said), len(dishes()))
@@ -268,7 +268,7 @@ def unusual(phrase: str, said: list[str]) -> int:
 
 def phrases() -> tuple[str, ...]:
     """Every method and every dish by its name: methods first, each in alphabetical order."""
-    from rules.dishes import dishes
+    from rules.foods.dishes import dishes
     from rules.tables import read_toml
 
     methods = {row["label"] for row in read_toml("lexicon/methods.toml")["method"]}

@@ -12,10 +12,10 @@ from typing import TYPE_CHECKING, Annotated, Any
 import typer
 
 from assistant.cli import exits
-from assistant.cli.taken import Units, elevation_heard, kitchen_for
+from assistant.cli.taken_for_granted import Units, elevation_heard, kitchen_for
 
 if TYPE_CHECKING:
-    from rules.baking.convert import Converted
+    from rules.recipes.convert import Converted
 
 ASK_ELEVATION = (
     "where will you cook? Say --to 7000ft or a town, or keep your kitchen once: "
@@ -181,7 +181,7 @@ def converted_from(source: str, asked: dict[str, Any]) -> Converted:
 
     raises: AssistantError or RulesError that says what is wrong with it
     """
-    from assistant.converting import convert_recipe
+    from assistant.recipes.converting import convert_recipe
 
     name = "the text given" if source == "-" else source
     return convert_recipe(_content(source), name=name, **asked)

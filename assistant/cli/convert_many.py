@@ -13,8 +13,8 @@ import typer
 from assistant.cli import exits
 from assistant.cli.convert import Format, converted_from, written_as
 from assistant.errors import AssistantError
-from rules.baking.convert import Converted
 from rules.errors import RulesError
+from rules.recipes.convert import Converted
 
 ENDINGS = {
     Format.terminal: ".txt",

@@ -13,8 +13,8 @@ from assistant.cli.terminal import CAUTION_STYLE, block
 from assistant.replies.recipe import view
 from assistant.replies.recipe.view import Group, Told
 from assistant.replies.recipe.words import opening, pieces
-from rules.baking.convert import Converted
 from rules.model import Units
+from rules.recipes.convert import Converted
 
 NARROW = 80
 

@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from assistant.cli import exits
-from assistant.cli.taken import Units, kitchen_for, opened, warner
+from assistant.cli.taken_for_granted import Units, kitchen_for, opened, warner
 
 if TYPE_CHECKING:
     from assistant.store.progress import DrillAnswer

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from assistant.cli import exits
-from assistant.cli.taken import Units, elevation_heard, opened
+from assistant.cli.taken_for_granted import Units, elevation_heard, opened
 
 if TYPE_CHECKING:
     from assistant.store.kitchens import SavedKitchen
@@ -159,9 +159,10 @@ def line(kitchen: SavedKitchen) -> str:
 
 def details(kitchen: SavedKitchen) -> list[str]:
     """What else is kept of a kitchen, a line each."""
-    from rules.case import ambient
-    from rules.equipment import label
-    from rules.say import INHG_PER_PA, Say, number
+    from rules.heat.equipment import label
+    from rules.physics.ambient import ambient
+    from rules.physics.units import INHG_PER_PA
+    from rules.say import Say, number
 
     lines = []
     if kitchen.elevation_m is not None:
@@ -182,8 +183,8 @@ def details(kitchen: SavedKitchen) -> list[str]:
 
 def equipment_id(words: str) -> str:
     """The id of a piece of equipment by its name or another that it goes by; leaves with code 2 for an unknown one."""
-    from assistant.language.lexicon import meanings
-    from assistant.language.text import fold
+    from assistant.reading.text import fold
+    from assistant.understanding.lexicon import meanings
     from rules.errors import UnknownWord
     from rules.tables import read_toml
 
@@ -196,7 +197,7 @@ def equipment_id(words: str) -> str:
 
 def pascals(text: str) -> float:
     """A pressure difference [Pa] as it is typed: 0.05inHg, -2 hPa; leaves with code 2 where it is none."""
-    from assistant.language.measures import spellings, to_si, unit_named
+    from assistant.reading.measures import spellings, to_si, unit_named
 
     figure, unit = figure_and_unit(text)
     name = next((u for u in (unit, unit.lower()) if u in spellings()), None)

@@ -25,7 +25,7 @@ def validate() -> None:
 @app.command()
 def heard(text: str) -> None:
     """Print what was heard in a sentence, and by which component, as JSON."""
-    from assistant.language import trace
+    from assistant.understanding import trace
 
     typer.echo(json.dumps(trace(text), ensure_ascii=False, indent=2, default=str))
 

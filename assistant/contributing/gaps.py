@@ -6,7 +6,8 @@ from collections.abc import Iterator
 from importlib.resources.abc import Traversable
 
 from assistant.contributing.validate import files_in
-from rules import dishes, tables
+from rules import tables
+from rules.foods import dishes
 
 
 def unspoken() -> Iterator[str]:

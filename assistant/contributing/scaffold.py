@@ -11,15 +11,17 @@ MODULE = '''"""{title}: say here in one line what the method is."""
 
 from __future__ import annotations
 
-from rules.boiling import boiling_point
-from rules.book import Part, rule
-from rules.case import Case
+from rules.book import Case, Part, rule
+from rules.heat.where_water_boils import boiling_point
+from rules.said import sentences
+
+say = sentences("methods/{method}")
 
 
 @rule("{method}.check", "common-practice")
 def check(case: Case) -> Part:
     """What the cook checks for."""
-    return Part(steps=(f"Say what to check {{case.food}} for.",))
+    return Part(steps=(say("check", food=case.food),))
 
 
 RULES = (boiling_point, check)
@@ -34,9 +36,12 @@ heard_as = ["{words}", "{words}ed", "{words}ing"]
 description = "Say here in one line what the method is."
 """
 
+WORDING = """check = Say what to check { $food } for.
+"""
+
 TEST = '''"""{title}: what a cook is told."""
 
-from rules.engine import answer
+from assistant.replies.worded import answer
 from rules.model import Request
 
 
@@ -60,10 +65,11 @@ def make_method(method: str, root: Path = ROOT) -> tuple[Path, ...]:
     module = root / "rules" / "methods" / f"{method}.py"
     test = root / "tests" / "rules" / "methods" / f"test_{method}.py"
     lexicon = root / "data" / "lexicon" / "methods.toml"
-    for path, text in ((module, MODULE), (test, TEST)):
+    wording = root / "data" / "wording" / "en" / "methods" / f"{method}.ftl"
+    for path, text in ((module, MODULE.format(**filled)), (test, TEST.format(**filled)), (wording, WORDING)):
         path.parent.mkdir(parents=True, exist_ok=True)
         with path.open("x", encoding="utf-8") as file:
-            file.write(text.format(**filled))
+            file.write(text)
     with lexicon.open("a", encoding="utf-8") as file:
         file.write(ROW.format(**filled))
-    return module, lexicon, test
+    return module, lexicon, wording, test

@@ -11,10 +11,11 @@ from typing import Any, get_args
 
 from rapidfuzz import process
 
-from rules import air, book, tables
-from rules.dishes import with_changes
+from rules import book, tables
 from rules.errors import RulesError
+from rules.foods.dishes import with_changes
 from rules.model import MISSING_WORDS, TOPICS
+from rules.physics import air
 from rules.recipe import TempOf, TimeOf
 
 ROLES = [
@@ -333,6 +334,13 @@ def check_dangers() -> Iterator[Fault]:
     yield from (Fault(*problem) for problem in problems())
 
 
+def check_wording() -> Iterator[Fault]:
+    """Every sentence that is said stands in every language, filled with the names it has."""
+    from assistant.contributing.validate_wording import problems
+
+    yield from (Fault(*problem) for problem in problems())
+
+
 CHECKS: tuple[Callable[[], Iterator[Fault]], ...] = (
     check_sources,
     check_traits,
@@ -347,6 +355,7 @@ CHECKS: tuple[Callable[[], Iterator[Fault]], ...] = (
     check_drill,
     check_safety_subjects,
     check_dangers,
+    check_wording,
     check_recipe_roles,
     check_tables,
 )

@@ -27,9 +27,9 @@ HAZARD_KEYS = {
 
 def problems() -> Iterator[tuple[str, str, str]]:
     """File, row and what is wrong with it, for every fault."""
-    from assistant.language.text import fold
+    from assistant.reading.text import fold
     from assistant.understanding import concepts, hazards, temperatures
-    from rules import danger as replies
+    from rules.safety import danger as replies
 
     rows = concepts.ROW_SETS
     roles = (*temperatures.ROLES, hazards.ANY_ROLE)

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Self, TypeVar
 
-from assistant.clock import now_here
+from assistant.planning.clock import now_here
 from assistant.store import StoreError, open_store
 from rules.model import Request
 
@@ -44,14 +44,14 @@ class Keeper:
 
     def timed(self, request: Request, conversation: str) -> str | None:
         """Do what is asked about timers, and say what came of it; None where there is no store to keep them."""
-        from assistant.timers import obey
+        from assistant.dialogue.timers import obey
 
         self.reopen()
         return self.kept(lambda store: obey(store, request, now_here(), conversation).text)
 
     def rings(self, conversation: str) -> tuple[str, ...]:
         """What the timers of a conversation have to announce by now, each once."""
-        from assistant.timers import rings
+        from assistant.dialogue.timers import rings
 
         return self.kept(lambda store: rings(store, now_here(), conversation)) or ()
 

@@ -52,7 +52,7 @@ def _placeless(request: Request | None) -> Request | None:
 
 def moved(question: Request, last: Request) -> Request:
     """An earlier question where the last one was asked, in its units and at its depth."""
-    from assistant.language.conversation import PLACE_SLOTS
+    from assistant.understanding.conversation import PLACE_SLOTS
 
     place = {slot: getattr(last, slot) for slot in (*PLACE_SLOTS, "units", "depth")}
     return replace(question, **place)

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
 
-from assistant.language.text import LONGEST, fold
+from assistant.reading.text import LONGEST, fold
 from rules import tables
 from rules.model import MISSING_WORDS
 

@@ -6,21 +6,21 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from typing import Any
 
-from assistant import drill, timers
+from assistant import drill
 from assistant.answering import reply_to_request
-from assistant.dialogue import moves
+from assistant.dialogue import moves, timers
 from assistant.dialogue.memory import Memory, learn_kitchen, moved, place_of, without_place
 from assistant.dialogue.moves import Move
-from assistant.language.conversation import PLACE_SLOTS, listen, merge, settle_in, spoken
-from assistant.language.pipeline import read
-from assistant.language.request import PASSING, Hearing
 from assistant.replies import dress, line
 from assistant.understanding import danger
+from assistant.understanding.conversation import PLACE_SLOTS, listen, merge, settle_in, spoken
 from assistant.understanding.danger import Listened
 from assistant.understanding.hazards import Hazard
-from rules.amount import BATCH
+from assistant.understanding.pipeline import read
+from assistant.understanding.request import PASSING, Hearing
 from rules.engine import known
-from rules.equipment import label
+from rules.heat.batch_size import BATCH
+from rules.heat.equipment import label
 from rules.model import Answer, Quantity, Request
 from rules.say import Say
 

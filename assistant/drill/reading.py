@@ -7,10 +7,10 @@ from dataclasses import dataclass
 from typing import Literal
 
 from assistant.drill.words import bare, listed
-from assistant.language.text import clean
+from assistant.reading.text import clean
 from rules.drill import Question
 from rules.drill.question import LETTERS
-from rules.say import FT_PER_M, PSI_PER_PA, to_c
+from rules.physics.units import FT_PER_M, PSI_PER_PA, to_c
 
 Meaning = Literal["answer", "pass", "stop", "again", "unread"]
 
@@ -154,8 +154,8 @@ def _unmistakable(unit: str, text: str) -> str:
 
 def _heard(text: str) -> tuple[list[tuple[str, float, float, float, str]], list[float], list[str]]:
     """Measures as (kind, low, high, as said, symbol), numbers without a unit, and the words that are left."""
-    from assistant.language import measures, numbers
-    from assistant.language.tokens import TOKEN
+    from assistant.reading import measures, numbers
+    from assistant.reading.tokens import TOKEN
 
     tokens = [match.group() for match in TOKEN.finditer(clean(text.replace("%", " ")).text)]
     words = [token.lower().replace("'", "") or "'" for token in tokens]

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from functools import cache
 from typing import Any
 
-from assistant.language.text import LONGEST, fold
+from assistant.reading.text import LONGEST, fold
 from rules import tables
 from rules.drill import THEMES
 

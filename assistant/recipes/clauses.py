@@ -11,7 +11,7 @@ from typing import Any
 
 from assistant.recipes.lines import words
 from rules import tables
-from rules.phrases import any_phrase, pattern
+from rules.recipes.phrases import any_phrase, pattern
 
 ROLES = "lexicon/recipe_roles.toml"
 _FLAGS = re.IGNORECASE

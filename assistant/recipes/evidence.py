@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from assistant.recipes.clauses import Span, Word, clause_words, rows, waiting, words_in
-from rules.phrases import any_phrase
+from rules.recipes.phrases import any_phrase
 
 FOOD, OVEN, FAT, SUGAR, WATER, HOLD, OTHER = "food", "oven", "fat", "sugar", "water", "hold", "other"
 # What is warmed to a figure and stays at it.

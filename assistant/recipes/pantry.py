@@ -7,8 +7,9 @@ from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 
 from assistant.recipes.units import Unit, unit_of
-from rules import dishes, tables
-from rules.phrases import stems
+from rules import tables
+from rules.foods import dishes
+from rules.recipes.phrases import stems
 
 INGREDIENTS = "lexicon/ingredients.toml"
 WORDS = "lexicon/recipe_words.toml"

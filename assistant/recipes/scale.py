@@ -11,11 +11,11 @@ from assistant.recipes.lines import measure_at
 from assistant.recipes.numbers import NUMBER, number
 from assistant.recipes.text import states_flour
 from rules.baking.batch import amount_of
-from rules.baking.convert import PIECES
 from rules.baking.rounding import ML, G, fraction, in_unit, kitchen, measure
-from rules.baking.steps import Edit, amended
+from rules.physics.units import round_to
 from rules.recipe import Amount, IngredientLine, Recipe, Step
-from rules.say import round_to
+from rules.recipes.convert import PIECES
+from rules.recipes.steps import Edit, amended
 
 FINE_ROLES = ("leavening", "yeast", "salt")
 SPOONED = ("pinch", "dash", "tsp", "tbsp", "cup", "pt", "qt", "gal")

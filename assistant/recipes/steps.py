@@ -12,8 +12,8 @@ from assistant.recipes.numbers import NUMBER, number
 from assistant.recipes.temperatures import Habits, temperatures
 from assistant.recipes.times import times
 from rules import tables
+from rules.physics.units import PSI_PER_PA
 from rules.recipe import Cue, CueOf, PressureMark, Step, Vessel
-from rules.say import PSI_PER_PA
 
 LONGEST = 8_000
 

@@ -25,8 +25,8 @@ from assistant.recipes.evidence import (
 )
 from assistant.recipes.numbers import NUMBER, RANGE_SIGN, number
 from assistant.recipes.times import TERSE, in_use, last_named
+from rules.physics.units import to_c
 from rules.recipe import TempMark, TempOf
-from rules.say import to_c
 
 Unit = Literal["degF", "degC"]
 # Water that is made to boil or simmer is about so hot [degC]; cooler liquids are warmed, and stay as they are.

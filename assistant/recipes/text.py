@@ -20,8 +20,8 @@ from assistant.recipes.steps import read_step, vessels
 from assistant.recipes.temperatures import Habits, units_named
 from assistant.recipes.times import TERSE, named_last
 from rules import tables
-from rules.baking.steps import in_words
 from rules.recipe import Amount, IngredientLine, Recipe, Step
+from rules.recipes.steps import in_words
 
 Section = Literal["head", "ingredients", "steps", "notes"]
 LONGEST_HEADING = 80

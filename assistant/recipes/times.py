@@ -11,8 +11,8 @@ from typing import Any, cast, get_args
 from assistant.recipes.clauses import Span, Word, clause, rows, sentences, waiting, words_in
 from assistant.recipes.lines import any_of
 from assistant.recipes.numbers import NUMBER, NUMBER_WORD, RANGE_SIGN, number
-from rules.phrases import any_phrase, pattern
 from rules.recipe import TimeMark, TimeOf
+from rules.recipes.phrases import any_phrase, pattern
 
 OVERNIGHT_MIN = (480.0, 720.0)
 # What a figure is called where nothing tells.

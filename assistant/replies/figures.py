@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from rules.baking.rounding import measure
 from rules.model import Figure
-from rules.say import PSI_PER_PA, Say, duration, duration_span, exact_duration, number
+from rules.physics.units import PSI_PER_PA
+from rules.say import Say, duration, duration_span, exact_duration, number
 
 # times of safety, which are never rounded down
 EXACT_TIMES = (

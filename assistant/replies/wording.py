@@ -13,7 +13,7 @@ from jinja2 import Environment, FunctionLoader, StrictUndefined, TemplateNotFoun
 from assistant.replies.figures import figure_line, span_text, value_text
 from assistant.replies.speech_text import speakable
 from rules import book, tables
-from rules.amount import gist
+from rules.heat.batch_size import gist
 from rules.model import Answer, Request
 from rules.say import Say
 

@@ -9,9 +9,9 @@ from typing import Any
 
 from sqlalchemy import Row, delete, insert, select, update
 
+from assistant.dialogue.timers import Timer
 from assistant.store.database import Store
 from assistant.store.schema import timers as table
-from assistant.timers import Timer
 
 
 def add(store: Store, timer: Timer) -> Timer:

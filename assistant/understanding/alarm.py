@@ -20,7 +20,7 @@ from spacy.tokens import Doc
 
 from assistant.understanding.concepts import stem
 from rules import tables
-from rules.dishes import dishes
+from rules.foods.dishes import dishes
 
 WEIGHTS, ABOUT = "tables/alarm_weights.npy", "tables/alarm_weights.json"
 HARMLESS = "harmless"

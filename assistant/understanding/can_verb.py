@@ -21,7 +21,7 @@ def positions(doc: Doc, foods: frozenset[int]) -> Iterator[int]:
 
     foods: the tokens that belong to a food
 
-    >>> from assistant.language.pipeline import read
+    >>> from assistant.understanding.pipeline import read
     >>> list(positions(read("can I can beans"), frozenset({3})))
     [2]
     >>> list(positions(read("how can I cook beans"), frozenset({4})))

@@ -12,11 +12,11 @@ import Stemmer
 from spacy.language import Language
 from spacy.tokens import Doc
 
-from assistant.language.heard import Found
-from assistant.language.text import fold
+from assistant.reading.spans import Found
+from assistant.reading.text import fold
 from assistant.understanding import can_verb
 from rules import tables
-from rules.dishes import Dish, dishes
+from rules.foods.dishes import Dish, dishes
 from rules.preserving.foods import food
 
 FOLDER, SHARED = "lexicon/danger", "shared"

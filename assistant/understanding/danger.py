@@ -7,8 +7,7 @@ from dataclasses import dataclass, replace
 
 from spacy.tokens import Doc
 
-from assistant.language import unknown
-from assistant.understanding import alarm, scene
+from assistant.understanding import alarm, scene, unclaimed
 from assistant.understanding.alarm import Alarm
 from assistant.understanding.hazards import Figures, Hazard, hazard_of, hazards, holding, nearly
 from assistant.understanding.scene import Scene
@@ -139,7 +138,7 @@ def _goes_on(doc: Doc, heard: HeardIn, refused: Hazard) -> bool:
     if refused.lasting and MOVES_ON not in heard.own and doc._.topic.id not in ASIDE:
         return not scene.names_other(doc, doc._.concepts)
     asks = doc._.topic.id in ASKING_ON and len(doc) <= SHORT and not heard.another_food
-    return asks and (bool(doc._.numbers) or bool(heard.own) or unknown.is_elliptical(doc))
+    return asks and (bool(doc._.numbers) or bool(heard.own) or unclaimed.is_elliptical(doc))
 
 
 def _after(doc: Doc, before: Scene, heard: HeardIn, refused: Hazard | None, hazard: Hazard | None) -> Scene:

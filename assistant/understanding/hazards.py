@@ -10,11 +10,11 @@ from typing import Any
 
 from spacy.tokens import Doc
 
-from assistant.language.heights import height_m
+from assistant.reading.elevation_mentions import height_m
 from assistant.understanding import concepts, stretches, temperatures
 from assistant.understanding.concepts import Heard
 from rules import tables
-from rules.say import PSI_PER_PA
+from rules.physics.units import PSI_PER_PA
 
 FOLDER = "lexicon/danger"
 ANY_ROLE = "any"

@@ -7,8 +7,7 @@ from dataclasses import dataclass
 
 from spacy.tokens import Doc
 
-from assistant.language import unknown
-from assistant.understanding import concepts
+from assistant.understanding import concepts, unclaimed
 from assistant.understanding.concepts import Heard
 from assistant.understanding.temperatures import Said
 
@@ -69,7 +68,7 @@ def _compared(doc: Doc, at: int) -> bool:
 def carried(doc: Doc, own: frozenset[str], scene: Scene, *, another_food: bool) -> frozenset[str]:
     """What was said before and still stands: of each kind until another of it is named; people for good."""
     said = {kind(c) for c in own}
-    leans = unknown.is_elliptical(doc) or SAME_WAY in own
+    leans = unclaimed.is_elliptical(doc) or SAME_WAY in own
     anew = another_food and bool(said & {"act", "vessel"}) and not leans
     dropped = {"food"} if another_food else set()
     dropped |= {"act", "vessel", "thing", "circumstance"} if anew else said & {"vessel", "thing"}

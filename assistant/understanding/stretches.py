@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from spacy.tokens import Doc
 
-from assistant.language.cues import cues
+from assistant.understanding.cue_words import cues
 
 BEFORE, BEHIND = frozenset(cues("stretch", "before")), frozenset(cues("stretch", "behind"))
 HALF_DAY_H, DAY_H = 12.0, 24.0
@@ -18,7 +18,7 @@ def hours(doc: Doc) -> float:
     Which half of the day is meant is seldom said; where it is not, longer stretches count as shorter ones, never
     the other way.
 
-    >>> from assistant.language.pipeline import read
+    >>> from assistant.understanding.pipeline import read
     >>> hours(read("in the car from nine till two")), hours(read("left at 9"))
     (5.0, 0.0)
     """

@@ -7,9 +7,9 @@ from dataclasses import dataclass
 
 from spacy.tokens import Doc
 
-from assistant.language.cues import cues
-from assistant.language.request import plain_numbers
-from rules.say import to_f
+from assistant.understanding.cue_words import cues
+from assistant.understanding.request import plain_numbers
+from rules.physics.units import to_f
 
 ROLES = ("core", "oven", "hold", "fridge", "bath", "smoker", "drier", "set")
 # where a word tells two, the first of these is meant

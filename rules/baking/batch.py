@@ -6,7 +6,6 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cached_property
 
-from rules import air, water
 from rules.baking import bands, components
 from rules.baking.bands import Span
 from rules.baking.change import Change, Way, What, ingredient
@@ -14,6 +13,7 @@ from rules.baking.components import Share
 from rules.baking.parts import Placed, batter
 from rules.baking.rounding import ML, PACKETS, G, in_unit, kitchen, same_measure
 from rules.model import Units
+from rules.physics import air, water
 from rules.recipe import IngredientLine, Recipe
 from rules.say import Say, number
 

@@ -6,7 +6,7 @@ from functools import cache
 
 from rules.baking.bands import M_PER_FT, Span
 from rules.baking.batch import Batch
-from rules.baking.shift import Shift
+from rules.baking.time_shift import Shift
 from rules.tables import read_csv
 
 RULE = "baking.fat_temp"

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from rules.baking.bands import Span
 from rules.baking.batch import Batch
-from rules.baking.shift import Shift
-from rules.core import UNDER_BOIL_K
+from rules.baking.time_shift import Shift
+from rules.heat.done_readings import UNDER_BOIL_K
 
 RULE = "baking.inside"
 # Every safety limit for food is 74 degC (165 degF) or less; from here on a reading is asked for by texture.

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from rules import air, water
 from rules.baking import bands, components
 from rules.baking.bands import Span
 from rules.baking.batch import Batch, kept, percent, rescaled
@@ -13,6 +12,7 @@ from rules.baking.change import Change, ingredient
 from rules.baking.formula import CUP_FLOUR_G
 from rules.baking.parts import Placed
 from rules.baking.rounding import in_unit, kitchen, measure
+from rules.physics import air, water
 from rules.say import number
 
 RULE = "baking.leavening"

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from rules import evaporation
 from rules.baking import components
 from rules.baking.batch import Batch, percent, scale_lines
 from rules.baking.change import Change
 from rules.baking.formula import liquid_lines, water_g
 from rules.baking.rounding import ML_PER_TSP, kitchen
-from rules.say import ML_PER_CUP, number
+from rules.physics import evaporation
+from rules.physics.units import ML_PER_CUP
+from rules.say import number
 
 TBSP_ML = ML_PER_CUP / 16
 LEAST_ML = TBSP_ML / 2

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from rules.baking import bands, components
 from rules.baking.batch import Batch
-from rules.baking.shift import Shift
+from rules.baking.time_shift import Shift
 from rules.say import number
 
 RULE = "baking.oven"

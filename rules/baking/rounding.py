@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from rules.say import ML_PER_CUP, number, round_to
+from rules.physics.units import ML_PER_CUP, round_to
+from rules.say import number
 
 ML_PER_TSP = ML_PER_CUP / 48
 ML = {

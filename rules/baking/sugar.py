@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from rules import evaporation
 from rules.baking.batch import Batch, percent, scale_lines
 from rules.baking.change import Change
+from rules.physics import evaporation
 from rules.say import number
 
 LEAST_G = 20.0

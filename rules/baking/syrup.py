@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from rules import water
 from rules.baking.bands import Span
 from rules.baking.batch import Batch
-from rules.baking.shift import Shift
+from rules.baking.time_shift import Shift
+from rules.physics import water
 
 RULE = "baking.sugar_temp"
 # From here on the sugar itself changes and no water is left to boil: chemistry, not pressure. 320 degF.

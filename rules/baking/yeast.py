@@ -9,7 +9,7 @@ from rules.baking import components
 from rules.baking.bands import Span
 from rules.baking.batch import Batch, percent, scale_lines
 from rules.baking.change import Change, step
-from rules.baking.shift import Shift
+from rules.baking.time_shift import Shift
 from rules.recipe import Step, TimeMark
 from rules.say import number
 

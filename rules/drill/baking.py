@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from rules import sugar as sweets
 from rules.baking import bands, foam, frying
 from rules.baking.bands import Span
 from rules.baking.batch import Batch
@@ -11,9 +10,11 @@ from rules.baking.rounding import fraction, kitchen, measure
 from rules.baking.yeast import proof_ratio
 from rules.drill.draw import Draw, Place, kinds
 from rules.drill.question import Question
+from rules.foods import sugar as sweets
+from rules.physics.units import to_c
 from rules.preserving.gel import RISE_K
 from rules.recipe import Recipe
-from rules.say import duration, duration_span, number, to_c
+from rules.say import duration, duration_span, number
 
 CAKE_TABLES = ("uwyo-altitude-adjusters", "usu-faq-204")
 OVENS_F = (325, 350, 375)

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from rules import air, water
-from rules.case import ambient
 from rules.drill.draw import BAKERY, BAKERY_M, LODGE, LODGE_M, Draw, kinds
 from rules.drill.question import Question
-from rules.holding import limit_c
 from rules.methods.pressure_cook import inside_c
-from rules.say import PSI_PER_PA, Say, number, round_to, to_c
+from rules.physics import air, water
+from rules.physics.ambient import ambient
+from rules.physics.units import PSI_PER_PA, round_to, to_c
+from rules.safety.holding_limits import limit_c
+from rules.say import Say, number
 from rules.topics.calibrate import DEEP_LOW_PA
 
 BOIL = ("iapws-r7-97", "us-std-atm-1976")

@@ -8,10 +8,11 @@ from functools import cached_property
 from random import Random
 from typing import TypeVar
 
-from rules.case import Case
+from rules.book import Case
 from rules.drill.question import LETTERS, Question
 from rules.model import Request, Units
-from rules.say import FT_PER_M, Say, to_c, to_f
+from rules.physics.units import FT_PER_M, to_c, to_f
+from rules.say import Say
 
 T = TypeVar("T")
 

@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from rules import holding
 from rules import safety as chart
 from rules.drill.draw import BAKERY, BAKERY_M, LODGE, LODGE_M, Draw, Place, kinds
 from rules.drill.question import Question
-from rules.preserving import times
+from rules.physics.units import FT_PER_M, PSI_PER_PA, to_c
+from rules.preserving import process_times
 from rules.preserving.bands import ten_minutes_and_more, whole_feet
 from rules.preserving.pressure import canner_psi
-from rules.safety.drinking_water import agency_times
-from rules.say import FT_PER_M, PSI_PER_PA, duration, number, to_c
+from rules.safety import holding_limits as limits
+from rules.safety.subjects.drinking_water import agency_times
+from rules.say import duration, number
 
 FOOD_CODE, CHART = "fda-food-code-2022", "usda-fsis-safe-temperatures"
 # ends of the bands of every canning table, and where the agencies change their minutes [m]
@@ -94,11 +95,11 @@ def which_agency(draw: Draw) -> Question:
 def cool_first(draw: Draw) -> Question:
     """The first stage of cooling."""
     food = draw.one_of(COOLED)
-    hot, warm, cold = (draw.say.temp(holding.limit_c(name)) for name in ("hot_hold", "cool_first", "cool_last"))
-    minutes = holding.limit_min("cool_first")
+    hot, warm, cold = (draw.say.temp(limits.limit_c(name)) for name in ("hot_hold", "cool_first", "cool_last"))
+    minutes = limits.limit_min("cool_first")
     why = (
         f"{duration(minutes)}: that is the stretch in which germs grow fastest. Then it has until "
-        f"{duration(holding.limit_min('cool_last'))} in all to come to {cold}. At every elevation."
+        f"{duration(limits.limit_min('cool_last'))} in all to come to {cold}. At every elevation."
     )
     return draw.figure(
         f"Within how long must cooked {food} cool from {hot} to {warm}? Answer in hours.",
@@ -109,10 +110,10 @@ def cool_first(draw: Draw) -> Question:
 def cool_in_all(draw: Draw) -> Question:
     """Both stages of cooling."""
     food = draw.one_of(COOLED)
-    hot, warm, cold = (draw.say.temp(holding.limit_c(name)) for name in ("hot_hold", "cool_first", "cool_last"))
-    minutes = holding.limit_min("cool_last")
+    hot, warm, cold = (draw.say.temp(limits.limit_c(name)) for name in ("hot_hold", "cool_first", "cool_last"))
+    minutes = limits.limit_min("cool_last")
     why = (
-        f"{duration(minutes)} in all, of which no more than {duration(holding.limit_min('cool_first'))} down to "
+        f"{duration(minutes)} in all, of which no more than {duration(limits.limit_min('cool_first'))} down to "
         f"{warm}. Thin air cools a pan a little more slowly, so use ice, which melts at "
         f"{draw.say.temp(0.0)} everywhere."
     )
@@ -126,17 +127,17 @@ def on_course(draw: Draw) -> Question:
     """Whether a pot is cooling fast enough."""
     food, good = draw.one_of(COOLED), draw.rng.random() < 0.5
     reading_c = to_c(draw.one_of(ON_COURSE_F if good else LATE_F))
-    limit = draw.say.temp(holding.limit_c("cool_first"))
-    first = duration(holding.limit_min("cool_first"))
+    limit = draw.say.temp(limits.limit_c("cool_first"))
+    first = duration(limits.limit_min("cool_first"))
     why = (
         f"Yes. It had to be at {limit} or under within {first}, and it is. Go on, to "
-        f"{draw.say.temp(holding.limit_c('cool_last'))} within {duration(holding.limit_min('cool_last'))} in all."
+        f"{draw.say.temp(limits.limit_c('cool_last'))} within {duration(limits.limit_min('cool_last'))} in all."
         if good
-        else f"No. It had to be at {limit} within {first}. Reheat it to {draw.say.temp(holding.limit_c('reheat'))} at "
+        else f"No. It had to be at {limit} within {first}. Reheat it to {draw.say.temp(limits.limit_c('reheat'))} at "
         "once and start again in ice, or throw it away."
     )
     text = (
-        f"{LODGE}: {first} after it stood at {draw.say.temp(holding.limit_c('hot_hold'))} the {food} reads "
+        f"{LODGE}: {first} after it stood at {draw.say.temp(limits.limit_c('hot_hold'))} the {food} reads "
         f"{draw.say.temp(reading_c)}. May it go on cooling?"
     )
     return draw.yes_no(text, good, why, (FOOD_CODE,))
@@ -144,7 +145,7 @@ def on_course(draw: Draw) -> Question:
 
 def hold_hot(draw: Draw) -> Question:
     """Hot holding."""
-    place, limit_c = draw.place(3000, 12_000), holding.limit_c("hot_hold")
+    place, limit_c = draw.place(3000, 12_000), limits.limit_c("hot_hold")
     why = (
         f"At or over {draw.say.temp(limit_c)}, {place.words} as anywhere. Water boils at "
         f"{draw.say.temp(draw.case(place).here.boiling_c)} there, so a steam table still reaches it with ease."
@@ -155,7 +156,7 @@ def hold_hot(draw: Draw) -> Question:
 
 def hold_cold(draw: Draw) -> Question:
     """Cold holding."""
-    place, limit_c = draw.place(3000, 12_000), holding.limit_c("cold_hold")
+    place, limit_c = draw.place(3000, 12_000), limits.limit_c("cold_hold")
     why = f"At or under {draw.say.temp(limit_c)}, {place.words} as anywhere: germs go by the heat of the food alone."
     shown = draw.say.temp(limit_c)
     return draw.figure(
@@ -168,9 +169,9 @@ def hold_cold(draw: Draw) -> Question:
 
 def reheat(draw: Draw) -> Question:
     """Reheating."""
-    food, place, limit_c = draw.one_of(COOLED), draw.place(3000, 12_000), holding.limit_c("reheat")
+    food, place, limit_c = draw.one_of(COOLED), draw.place(3000, 12_000), limits.limit_c("reheat")
     why = (
-        f"{draw.say.temp(limit_c)} within {duration(holding.limit_min('reheat'))}, {place.words} as anywhere. A full "
+        f"{draw.say.temp(limit_c)} within {duration(limits.limit_min('reheat'))}, {place.words} as anywhere. A full "
         f"boil, {draw.say.temp(draw.case(place).here.boiling_c)} there, is well over it."
     )
     text = f"To what temperature is yesterday's {food} reheated for hot holding {place.words}?"
@@ -208,7 +209,7 @@ def boiling_water_time(draw: Draw) -> Question:
     """The process time in a boiling-water canner."""
     food, base_min = draw.one_of(HIGH_ACID)
     place = draw.place(1500, 7500, edges_m=BANDS_M)
-    added = times.added(times.LONG, place.elevation_m)
+    added = process_times.added(process_times.LONG, place.elevation_m)
     if added is None or added.differ:
         raise ValueError(f"the canning tables differ {place.words}")
     time_min = base_min + added.most_min
@@ -230,7 +231,7 @@ def between_bands(draw: Draw) -> Question:
     """Whether a band may be read in between."""
     over_ft = draw.one_of((100, 200, 300))
     elevation_m = (6000 + over_ft) / FT_PER_M
-    here, under = (times.added(times.LONG, m) for m in (elevation_m, 5900 / FT_PER_M))
+    here, under = (process_times.added(process_times.LONG, m) for m in (elevation_m, 5900 / FT_PER_M))
     if here is None or under is None:
         raise ValueError("no printed band")
     low, high = 20 + under.usda.value, 20 + here.usda.value

@@ -4,15 +4,17 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from rules import eggs, kinetics, water
 from rules.drill.draw import BAKERY, BAKERY_M, LODGE, LODGE_M, Draw, Place, kinds
 from rules.drill.question import Question
 from rules.engine import answer
 from rules.errors import RulesError
+from rules.foods import eggs
 from rules.methods import braise
 from rules.methods.pressure_cook import published_percent
 from rules.model import Answer, Figure, Request
-from rules.say import duration, duration_span, number, round_time_min, round_to
+from rules.physics import kinetics, water
+from rules.physics.units import round_time_min, round_to
+from rules.say import duration, duration_span, number
 
 # dish, class, method, box or recipe times that suit it [min]
 IN_WATER = (

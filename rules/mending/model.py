@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from rules.baking.change import Change
-from rules.mending.bench import Bench
 from rules.mending.causes import Cause
+from rules.mending.failed_dish import Bench
 from rules.mending.symptoms import Symptom
 
 

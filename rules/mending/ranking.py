@@ -5,16 +5,16 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from rules.air import HIGHEST_M, LOWEST_M
 from rules.errors import within
-from rules.kinetics import softening
-from rules.mending.bench import CLASSES, STYLES, Bench
-from rules.mending.carry import carried_on, ranked
 from rules.mending.causes import Cause, behind, causes
+from rules.mending.failed_dish import CLASSES, STYLES, Bench
 from rules.mending.log import Log, Trial
 from rules.mending.model import Mending
+from rules.mending.next_in_log import carried_on, ranked
 from rules.mending.symptoms import Symptom, meant
 from rules.model import Units
+from rules.physics.air import HIGHEST_M, LOWEST_M
+from rules.physics.kinetics import softening
 from rules.recipe import Recipe
 
 ORDER = ("leavening", "yeast", "sugar", "liquid", "oven", "time")

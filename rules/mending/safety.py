@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from rules.dishes import traits_of
+from rules.foods.dishes import traits_of
 from rules.mending.model import Mending
 from rules.model import Caution
 from rules.safety import safe_temperature

@@ -6,20 +6,22 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
-from rules import dishes, kinetics
 from rules.baking import bands, components, frying, leavening, yeast
 from rules.baking.bands import Span
 from rules.baking.batch import percent, towards
 from rules.baking.change import Change
 from rules.baking.rounding import kitchen, measure, same_measure, step_of
-from rules.baking.steps import scaled_min, shifted_c
-from rules.baking.wet_dish import softening_ratio
-from rules.case import ambient
-from rules.mending.bench import DOWN, Bench
+from rules.foods import dishes
 from rules.mending.causes import Cause
+from rules.mending.failed_dish import DOWN, Bench
 from rules.methods.pressure_cook import STOVE_TOP_GAUGE_PA, inside_c
+from rules.physics import kinetics
+from rules.physics.ambient import ambient
+from rules.physics.units import round_to
 from rules.preserving.gel import LABORATORY_RISE_K, RISE_K
-from rules.say import duration, duration_span, number, round_to
+from rules.recipes.steps import scaled_min, shifted_c
+from rules.recipes.wet_dish import softening_ratio
+from rules.say import duration, duration_span, number
 
 FINE = ("leavening", "yeast", "salt")
 K_PER_F = 5 / 9

@@ -4,17 +4,27 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-from rules import chamber, core, dry, kinetics
-from rules.boiling import boiling_point
-from rules.book import Part, Rule, rule
-from rules.case import Ambient, Case
-from rules.dry import Pace, PaceOf, core_c, dries, heated_through, set_to, setting_figure, span
-from rules.evaporation import drying_ratio
+from rules.book import Case, Part, Rule, rule
+from rules.heat import chamber, done_readings, dry
+from rules.heat.dry import Pace, PaceOf, core_c, dries, heated_through, set_to, setting_figure, span
+from rules.heat.heat_settings import Setting
+from rules.heat.wet import (
+    Pot,
+    extra_liquid_rule,
+    kidney_beans,
+    pace_words,
+    rice,
+    temperature_rule,
+    threshold,
+    time_rule,
+)
+from rules.heat.where_water_boils import boiling_point
 from rules.methods.pressure_cook import way_out
 from rules.methods.smoke import jerky
 from rules.model import Caution, Figure, Request
-from rules.settings import Setting
-from rules.wet import Pot, extra_liquid_rule, kidney_beans, pace_words, rice, temperature_rule, threshold, time_rule
+from rules.physics import kinetics
+from rules.physics.ambient import Ambient
+from rules.physics.evaporation import drying_ratio
 
 POT = Pot("bake", "the liquid", below_boil_k=3.0, area_m2=0.06, size="28 cm (11 in)")
 WET = ("rice", "whole_grain", "porridge", "pasta", "dried_bean", "lentil", "mixed_stew", "soup", "stock", "dried_fruit")
@@ -197,7 +207,7 @@ def water_bath(case: Case) -> Part | None:
 @rule("bake.core", "common-practice", "iapws-r7-97")
 def centre(case: Case) -> Part | None:
     """What the centre of bread, cake or a whole potato reads when it is done: just under the boil, which is lower."""
-    of = core.reading(case.request.dish, case.dish_class)
+    of = done_readings.reading(case.request.dish, case.dish_class)
     if of is None or of.bound != "boil" or gratin(case):
         return None
     low, high = of.here(case.here, case.sea)

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
-from rules import conduction, eggs, instant, water, wort
-from rules.boiling import boiling_point
-from rules.book import Part, rule
-from rules.case import Case
+from rules.book import Case, Part, rule
+from rules.foods import eggs, wort
+from rules.heat import instant
+from rules.heat.wet import Pot, check, kidney_beans, published_rule, threshold, time_part
+from rules.heat.where_water_boils import boiling_point
 from rules.methods.pressure_cook import way_out
 from rules.model import Figure
-from rules.safety.drinking_water import drinking_water
-from rules.say import duration, number, round_time_min
-from rules.wet import Pot, check, kidney_beans, published_rule, threshold, time_part
+from rules.physics import conduction, water
+from rules.physics.units import round_time_min
+from rules.safety.subjects.drinking_water import drinking_water
+from rules.say import duration, number
 
 POT = Pot("boil", "the water")
 OWN_RULE = ("egg", "water", "wort")

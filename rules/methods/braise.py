@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from rules.boiling import boiling_point
-from rules.book import Part, rule
-from rules.case import Case
+from rules.book import Case, Part, rule
+from rules.heat.wet import Pot, check, extra_liquid_rule, kidney_beans, temperature_rule, threshold, time_rule, wet_time
+from rules.heat.where_water_boils import boiling_point
 from rules.methods.pressure_cook import way_out
 from rules.model import Figure
-from rules.say import FT_PER_M, duration_span, round_time_min
-from rules.wet import Pot, check, extra_liquid_rule, kidney_beans, temperature_rule, threshold, time_rule, wet_time
+from rules.physics.units import FT_PER_M, round_time_min
+from rules.said import Said, duration_span, oven, sentences, temp
 
 POT = Pot("braise", "the liquid", below_boil_k=3.0, area_m2=0.06, size="28 cm (11 in)")
 OVEN_C = 162.8
@@ -21,19 +21,20 @@ COOKS_BRAISE_MIN = (120, 270)
 TOUGH = ("collagen_cut", "mixed_stew", "offal", "cured_meat")
 
 
+say = sentences("methods/braise")
+
+
 @rule("braise.oven", "csu-high-altitude-food-prep", "common-practice")
-def oven(case: Case) -> Part:
+def oven_setting(case: Case) -> Part:
     """The oven setting, which does not move: the pot is held by its liquid, not by the oven air."""
     low, high = OVEN_RANGE_C
-    liquid, setting = case.say.temp(POT.working_c(case.here)), case.say.oven(OVEN_C)
+    liquid, setting = temp(POT.working_c(case.here)), oven(OVEN_C)
+    asked = case.request.topic == "temperature"
     return Part(
-        headline=f"At {case.place} hold a braise's liquid at about {liquid}, and the oven at {setting} as anywhere."
-        if case.request.topic == "temperature"
-        else "",
-        figures=(Figure("oven", "Oven", OVEN_C, "degC", low, high, sea_level=OVEN_C),),
-        steps=(f"Set the oven to {setting}, lid on; lower it if the liquid does more than murmur.",),
-        because="The oven setting stays as at sea level: a hotter oven only drives off more liquid, since the pot "
-        "cannot pass the boiling point.",
+        headline=say("oven-headline", place=case.place, liquid=liquid, setting=setting) if asked else "",
+        figures=(Figure("oven", say("oven-label"), OVEN_C, "degC", low, high, sea_level=OVEN_C),),
+        steps=(say("oven-step", setting=setting),),
+        because=say("oven-because"),
     )
 
 
@@ -46,33 +47,34 @@ def published(case: Case) -> Part | None:
         return None
     base = (time.base_low_min, time.base_high_min)
     extension = [t * (1 + EXTENSION_PER_FT * feet) for t in base]
-    figures = [_advice("extension_time", "By extension advice", extension)]
-    said = (
-        f"Extension advice for braised meat, one quarter more at 5,000 ft, comes to {duration_span(*extension)} here "
-        "taken in proportion"
-    )
+    figures, cooks = [_advice("extension_time", say("extension-label"), extension)], []
     if COOKS_BRAISE_MIN[0] <= time.base_mid_min <= COOKS_BRAISE_MIN[1]:
         cooks = [t + more * feet for t, more in zip(base, COOKS_MIN_PER_FT, strict=True)]
-        figures.append(_advice("cooks_time", "By cooks' reckoning", cooks))
-        said += f"; cooks reckon 30 min to 1 h more for every 3,000 ft, {duration_span(*cooks)}"
+        figures.append(_advice("cooks_time", say("cooks-label"), cooks))
     spans = [(f.low or f.value, f.high or f.value) for f in figures]
     return Part(
         figures=tuple(figures),
-        because=f"{said}. The range by softening rate, {duration_span(time.low_min, time.high_min)}, "
-        f"{_relation(time.low_min, time.high_min, spans)}.",
+        because=say(
+            "published",
+            extension=duration_span(*extension),
+            cooks=duration_span(*cooks) if cooks else "",
+            reckoned="yes" if cooks else "no",
+            softening=duration_span(time.low_min, time.high_min),
+            relation=_relation(time.low_min, time.high_min, spans),
+        ),
     )
 
 
 def _relation(low_min: float, high_min: float, spans: list[tuple[float, float]]) -> str:
-    """How a range lies to others, give or take a tenth."""
+    """How a range lies to others, give or take a tenth: it takes them in, overlaps, or is longer or shorter."""
     if all(low_min * 0.9 <= low and high <= high_min * 1.1 for low, high in spans):
-        return "takes them in"
+        return "around"
     if all(low <= high_min and low_min <= high for low, high in spans):
-        return "overlaps with them"
-    return "is longer" if all(high < high_min for _, high in spans) else "is shorter"
+        return "overlaps"
+    return "longer" if all(high < high_min for _, high in spans) else "shorter"
 
 
-def _advice(figure_id: str, label: str, span: list[float]) -> Figure:
+def _advice(figure_id: str, label: Said, span: list[float]) -> Figure:
     low, high = span
     return Figure(figure_id, label, round_time_min((low + high) / 2), "min", round_time_min(low), round_time_min(high))
 
@@ -88,7 +90,7 @@ RULES = (
     ),
     time_rule(POT),
     published,
-    oven,
+    oven_setting,
     extra_liquid_rule(POT),
     check,
     kidney_beans,

@@ -5,14 +5,15 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import cache
 
-from rules import dishes, instant
-from rules.boiling import boiling_point
-from rules.book import Part, rule
-from rules.case import Ambient, Case
+from rules.book import Case, Part, rule
+from rules.foods import dishes
+from rules.heat import instant
+from rules.heat.cook_times import stated_span, time_figures
+from rules.heat.where_water_boils import boiling_point
 from rules.model import Caution, Figure
+from rules.physics.ambient import Ambient
 from rules.say import duration_span
 from rules.tables import read_csv
-from rules.times import stated_span, time_figures
 
 BANDS = "tables/brewing_common-practice.csv"
 LONGER_PER_K = 0.05

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from rules import air, holding, infant
-from rules.book import Part, rule
-from rules.case import Case, celsius
-from rules.holding import limit_c, limit_min, placed
-from rules.infant import INFANT
+from rules.book import Case, Part, celsius, rule
+from rules.foods import infant
+from rules.foods.infant import INFANT
 from rules.model import Caution, Figure
+from rules.physics import air
+from rules.safety import holding_limits
+from rules.safety.holding_limits import limit_c, limit_min, placed
 from rules.say import duration, number
 
 COLD_MADE = (
@@ -109,4 +110,13 @@ def rice(case: Case) -> Part | None:
 
 
 NEEDS: tuple[str, ...] = ()
-RULES = (limits, cold_made, garlic_in_oil, infant.formula, infant.breast_milk, holding.same_everywhere, thin_air, rice)
+RULES = (
+    limits,
+    cold_made,
+    garlic_in_oil,
+    infant.formula,
+    infant.breast_milk,
+    holding_limits.same_everywhere,
+    thin_air,
+    rice,
+)

@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from rules import dry, eggs, popcorn
 from rules.baking import frying
-from rules.boiling import boiling_point
-from rules.book import Part, rule
-from rules.case import Ambient, Case
-from rules.dry import Pace, PaceOf, heated_through, set_to, setting_figure, span, wet_surface_pace
+from rules.book import Case, Part, rule
+from rules.foods import eggs, popcorn
+from rules.heat import dry
+from rules.heat.dry import Pace, PaceOf, heated_through, set_to, setting_figure, span, wet_surface_pace
+from rules.heat.heat_settings import Setting
+from rules.heat.where_water_boils import boiling_point
 from rules.model import Caution
+from rules.physics.ambient import Ambient
 from rules.say import number
-from rules.settings import Setting
 
 HIGHEST_ADVICE_M = 3048.0
 BATCHES = (

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from rules import air, chamber, dry, popcorn
-from rules.book import Part, Rule, rule
-from rules.case import Case
-from rules.dry import dries, heated_through, set_to, setting_figure, span
+from rules.book import Case, Part, Rule, rule
+from rules.foods import popcorn
+from rules.heat import chamber, dry
+from rules.heat.dry import dries, heated_through, set_to, setting_figure, span
 from rules.model import Caution, Request
-from rules.say import FT_PER_M, number
+from rules.physics import air
+from rules.physics.units import FT_PER_M
+from rules.say import number
 
 FIRE_FROM_FT = 2000.0
 

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from rules import book, holding, infant
-from rules.book import Part, Rule, rule
-from rules.case import Case, celsius
-from rules.dishes import traits_of
-from rules.holding import limit_c, limit_min, placed
-from rules.infant import INFANT
+from rules import book
+from rules.book import Case, Part, Rule, celsius, rule
+from rules.foods import infant
+from rules.foods.dishes import traits_of
+from rules.foods.infant import INFANT
 from rules.model import Caution, Figure, Request
+from rules.safety import holding_limits
+from rules.safety.holding_limits import limit_c, limit_min, placed
 from rules.say import duration
 
 ROASTS = ("collagen_cut", "tender_cut")
@@ -134,7 +135,7 @@ FERMENTED_H = {"kefir": (18.0, 36.0), "kombucha": (168.0, 336.0)}
 DAY_MIN, LONG_MIN = 1440.0, 4320.0
 FERMENT_C = (20.0, 26.0)
 NEEDS: tuple[str, ...] = ()
-HOT: tuple[Rule, ...] = (limits, infant.formula, infant.breast_milk, holding.same_everywhere, dry_air, rice)
+HOT: tuple[Rule, ...] = (limits, infant.formula, infant.breast_milk, holding_limits.same_everywhere, dry_air, rice)
 
 
 def rules_for(request: Request | None) -> tuple[Rule, ...]:

@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
-from rules import dishes, dry, kinetics, popcorn
-from rules.boiling import boiling_point
-from rules.book import Part, rule
-from rules.case import Case
-from rules.dry import dries
-from rules.headline import doing
+from rules.book import Case, Part, rule
+from rules.foods import dishes, popcorn
+from rules.heat import dry
+from rules.heat.cook_times import stated_span, time_figures
+from rules.heat.dry import dries
+from rules.heat.headline import doing
+from rules.heat.where_water_boils import boiling_point
 from rules.model import Caution, Figure
-from rules.safety.drinking_water import drinking_water
-from rules.say import FT_PER_M, duration, duration_span, round_to, to_c
-from rules.times import stated_span, time_figures
+from rules.physics import kinetics
+from rules.physics.units import FT_PER_M, round_to, to_c
+from rules.safety.subjects.drinking_water import drinking_water
+from rules.say import duration, duration_span
 
 ADVICE_FROM_FT = 2500.0
 START_SHORT = 0.9

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from rules import eggs
-from rules.boiling import boiling_point
-from rules.book import Part, Rule, rule
-from rules.case import Case
+from rules.book import Case, Part, Rule, rule
 from rules.errors import within
+from rules.foods import eggs
+from rules.heat.wet import Pot, check, time_part
+from rules.heat.where_water_boils import boiling_point
 from rules.model import Figure
-from rules.wet import Pot, check, time_part
 
 POACH_C = 76.5
 POACH_RANGE_C = (71.0, 82.0)

@@ -4,17 +4,18 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from rules import water
-from rules.beans import unsoaked_time
-from rules.boiling import boiling_point
-from rules.book import Part, rule
-from rules.case import Ambient, Case, celsius
-from rules.dishes import sea_level_time
+from rules.book import Case, Part, celsius, rule
 from rules.errors import within
+from rules.foods.beans import unsoaked_time
+from rules.foods.dishes import sea_level_time
+from rules.heat.wet import Heats, check, kidney_beans, time_part, wet_time
+from rules.heat.where_water_boils import boiling_point
 from rules.model import Caution, Figure
-from rules.say import FT_PER_M, PSI_PER_PA, duration, duration_span, number, round_time_min
+from rules.physics import water
+from rules.physics.ambient import Ambient
+from rules.physics.units import FT_PER_M, PSI_PER_PA, round_time_min
+from rules.say import duration, duration_span, number
 from rules.tables import read_csv, read_toml
-from rules.wet import Heats, check, kidney_beans, time_part, wet_time
 
 BEANS = "tables/bean_pressure_csu-dry-beans.csv"
 
@@ -44,7 +45,7 @@ def inside_c(air: Ambient, gauge_pa: float) -> float:
     raises: OutOfRange where no saturated steam exists
     source: iapws-r7-97
 
-    >>> from rules.case import ambient
+    >>> from rules.physics.ambient import ambient
     >>> round(inside_c(ambient(0), 15 / PSI_PER_PA), 1)
     120.9
     """
@@ -99,7 +100,9 @@ def time(case: Case) -> Part:
     """How long at pressure here, from the time at the baseline."""
     part = time_part(case, heats(case, gauge_pa(case)))
     return (
-        replace(part, headline=part.headline.replace(case.food, f"unsoaked {case.food}", 1)) if unsoaked(case) else part
+        replace(part, headline=str(part.headline).replace(case.food, f"unsoaked {case.food}", 1))
+        if unsoaked(case)
+        else part
     )
 
 

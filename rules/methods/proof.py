@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from rules.baking.yeast import COLD_FROM_MIN, proof_ratio
-from rules.book import Part, rule
-from rules.case import Case
+from rules.book import Case, Part, rule
+from rules.heat.cook_times import stated_span, time_figures
+from rules.heat.wet import pace_words
 from rules.model import Caution, Figure
-from rules.say import FT_PER_M, duration_span, number
-from rules.times import stated_span, time_figures
-from rules.wet import pace_words
+from rules.physics.units import FT_PER_M
+from rules.say import duration_span, number
 
 USUAL_MIN = (60.0, 90.0)
 WARM_C = (24.0, 27.0)

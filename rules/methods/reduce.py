@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from rules import water
-from rules.boiling import boiling_point
-from rules.book import Part, rule
-from rules.burner import boil_off_ml_min_kw, boiled_down
-from rules.case import Case
+from rules.book import Case, Part, rule
+from rules.heat.burner import boil_off_ml_min_kw, boiled_down
+from rules.heat.where_water_boils import boiling_point
 from rules.model import Caution, Figure
+from rules.physics import water
 from rules.say import number
 
 

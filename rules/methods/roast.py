@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from rules import chamber, dry, popcorn
-from rules.boiling import boiling_point
-from rules.book import Part, Rule, rule
-from rules.case import Case
-from rules.dry import centre_minutes, core_c, dries, heated_through, set_to, setting_figure, span
+from rules.book import Case, Part, Rule, rule
+from rules.foods import popcorn
+from rules.heat import chamber, dry
+from rules.heat.dry import centre_minutes, core_c, dries, heated_through, set_to, setting_figure, span
+from rules.heat.wet import pace_words
+from rules.heat.where_water_boils import boiling_point
 from rules.model import Caution, Figure, Request
-from rules.say import FT_PER_M, duration_span, number, round_time_min
-from rules.wet import pace_words
+from rules.physics.units import FT_PER_M, round_time_min
+from rules.say import duration_span, number
 
 MEATS = (
     "tender_cut", "ground_meat", "sausage", "poultry_pieces", "whole_bird", "cured_meat", "collagen_cut", "offal",

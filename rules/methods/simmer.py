@@ -2,12 +2,9 @@
 
 from __future__ import annotations
 
-from rules.boiling import boiling_point
-from rules.book import Part, rule
-from rules.case import Case
-from rules.dishes import kin
-from rules.methods.pressure_cook import way_out
-from rules.wet import (
+from rules.book import Case, Part, rule
+from rules.foods.dishes import kin
+from rules.heat.wet import (
     Pot,
     check,
     extra_liquid_rule,
@@ -18,6 +15,8 @@ from rules.wet import (
     threshold,
     time_rule,
 )
+from rules.heat.where_water_boils import boiling_point
+from rules.methods.pressure_cook import way_out
 
 POT = Pot("simmer", "the liquid", below_boil_k=3.0, area_m2=0.04, size="22 cm (9 in)")
 STARCH_THICKENED = ("starch_pudding", "porridge")

@@ -4,19 +4,20 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from rules import chamber, kinetics
-from rules.beans import BOIL_MIN, bare, first_boil
-from rules.boiling import boiling_point
-from rules.book import Part, Rule, rule
-from rules.case import Case, celsius
-from rules.dry import check, core, heated_through
-from rules.headline import takes
-from rules.holding import placed
+from rules.book import Case, Part, Rule, celsius, rule
+from rules.foods.beans import BOIL_MIN, bare, first_boil
+from rules.heat import chamber
+from rules.heat.cook_times import time_figures
+from rules.heat.dry import check, core, heated_through
+from rules.heat.headline import takes
+from rules.heat.wet import Heats, Pot, WetTime, pace_words, threshold, wet_time
+from rules.heat.where_water_boils import boiling_point
 from rules.methods.pressure_cook import way_out
 from rules.model import Caution, Figure, Request
-from rules.say import FT_PER_M, duration_span, round_time_min, to_c
-from rules.times import time_figures
-from rules.wet import Heats, Pot, WetTime, pace_words, threshold, wet_time
+from rules.physics import kinetics
+from rules.physics.units import FT_PER_M, round_time_min, to_c
+from rules.safety.holding_limits import placed
+from rules.say import duration_span
 
 POT = Pot("slow_cook", "the crock", below_boil_k=3.0)
 ADVISED_C = to_c(200)

@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
-from rules import chamber, dry, psychrometrics
-from rules.boiling import boiling_point
-from rules.book import Part, Rule, rule
-from rules.case import Ambient, Case
-from rules.dry import CORE_BELOW_C, Pace, PaceOf, heated_through, set_to, setting_figure, span
-from rules.evaporation import drying_ratio
+from rules.book import Case, Part, Rule, rule
+from rules.heat import chamber, dry
+from rules.heat.dry import CORE_BELOW_C, Pace, PaceOf, heated_through, set_to, setting_figure, span
+from rules.heat.where_water_boils import boiling_point
 from rules.model import Caution, Figure, Request
-from rules.say import number, round_to, to_c
+from rules.physics import humid_air
+from rules.physics.ambient import Ambient
+from rules.physics.evaporation import drying_ratio
+from rules.physics.units import round_to, to_c
+from rules.say import number
 
 STALL_SEA_C = (to_c(150), to_c(170))
 STALL_CLASSES = ("collagen_cut", "cured_meat", "tender_cut", "whole_bird", "mixed_stew", "general")
@@ -27,12 +29,12 @@ def stall_c(air: Ambient, sea: Ambient, smoker_c: float, sea_level_stall_c: floa
     raises: OutOfRange where the smoker is too cool for such a stall
     source: ashrae-fundamentals
 
-    >>> from rules.case import ambient
+    >>> from rules.physics.ambient import ambient
     >>> round(stall_c(ambient(2133.6), ambient(0), 107.2, 71.1), 1)
     65.4
     """
-    humidity = psychrometrics.humidity_at_wet_bulb(smoker_c, sea_level_stall_c, sea.pressure_pa)
-    return psychrometrics.wet_bulb_c(smoker_c, humidity, air.pressure_pa)
+    humidity = humid_air.humidity_at_wet_bulb(smoker_c, sea_level_stall_c, sea.pressure_pa)
+    return humid_air.wet_bulb_c(smoker_c, humidity, air.pressure_pa)
 
 
 @rule("smoke.smoker", "usda-smoking-2012", "common-practice")

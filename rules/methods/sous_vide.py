@@ -2,22 +2,24 @@
 
 from __future__ import annotations
 
-from rules import dishes, eggs, kinetics
-from rules.beans import bare, first_boil
-from rules.boiling import boiling_point
-from rules.book import Part, Rule, rule
-from rules.case import Ambient, Case, celsius
-from rules.chamber import instead
-from rules.dry import COLDEST_C, HOTTEST_C, check, set_to, span
-from rules.evaporation import drying_ratio
-from rules.headline import doing, plural, takes
-from rules.holding import placed
+from rules.book import Case, Part, Rule, celsius, rule
+from rules.foods import dishes, eggs
+from rules.foods.beans import bare, first_boil
+from rules.heat.chamber import instead
+from rules.heat.cook_times import stated_span, time_figures
+from rules.heat.dry import COLDEST_C, HOTTEST_C, check, set_to, span
+from rules.heat.headline import doing, plural, takes
+from rules.heat.heat_settings import Setting
+from rules.heat.where_water_boils import boiling_point
 from rules.methods.pressure_cook import way_out
 from rules.model import Caution, Figure, Request
+from rules.physics import kinetics
+from rules.physics.ambient import Ambient
+from rules.physics.evaporation import drying_ratio
+from rules.physics.units import round_to, to_c
 from rules.safety import lethality
-from rules.say import duration, exact_duration, number, round_to, to_c
-from rules.settings import Setting
-from rules.times import stated_span, time_figures
+from rules.safety.holding_limits import placed
+from rules.say import duration, exact_duration, number
 
 MARGIN_K = 2.0
 DANGER_C = to_c(130)
@@ -28,7 +30,7 @@ MUST_BE_PASTEURISED = ("poultry", "ground_meat")
 def ceiling_c(air: Ambient) -> float:
     """The hottest a bath is worth setting [degC]: a little under the boil.
 
-    >>> from rules.case import ambient
+    >>> from rules.physics.ambient import ambient
     >>> round(ceiling_c(ambient(0)))
     98
     """

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from rules import evaporation
-from rules.boiling import boiling_point
-from rules.book import Part, rule
-from rules.case import Case
+from rules.book import Case, Part, rule
+from rules.heat.wet import Pot, check, published_rule, rice, temperature_rule, threshold, time_rule
+from rules.heat.where_water_boils import boiling_point
 from rules.methods.pressure_cook import way_out
-from rules.wet import Pot, check, published_rule, rice, temperature_rule, threshold, time_rule
+from rules.physics import evaporation
 
 POT = Pot("steam", "the steam")
 

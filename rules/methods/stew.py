@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from rules.boiling import boiling_point
+from rules.heat.wet import Pot, check, extra_liquid_rule, kidney_beans, temperature_rule, threshold, time_rule
+from rules.heat.where_water_boils import boiling_point
 from rules.methods.pressure_cook import way_out
-from rules.wet import Pot, check, extra_liquid_rule, kidney_beans, temperature_rule, threshold, time_rule
 
 POT = Pot("stew", "the liquid", below_boil_k=3.0, area_m2=0.05, size="25 cm (10 in)")
 

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from rules import sugar
-from rules.boiling import boiling_point
+from rules.foods import sugar
+from rules.heat.where_water_boils import boiling_point
 
 NEEDS = ("elevation",)
 RULES = (

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from rules.say import FT_PER_M, number
+from rules.physics.units import FT_PER_M
+from rules.say import number
 from rules.tables import read_csv
 
 # no canning table that was found was made for kitchens above this, whether or not it says so

@@ -8,10 +8,9 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from rules.book import Part, rule
-from rules.case import Case
+from rules.book import Case, Part, rule
 from rules.model import Caution, Figure
-from rules.preserving import times
+from rules.preserving import process_times
 from rules.preserving.bands import Band
 from rules.preserving.gate import STEAM_LIMIT_MIN
 from rules.preserving.vessel import PRESSURE, STEAM, called, food_of, vessel
@@ -32,11 +31,11 @@ def process_time(case: Case) -> Part | None:
     """The process time here, for a known food, from the one the cook read in a tested recipe."""
     if vessel(case.request) == PRESSURE or not food_of(case.request).named:
         return None
-    found = times.process(case.request)
+    found = process_times.process(case.request)
     return _given(case, found) if found else None
 
 
-def _given(case: Case, found: times.Process) -> Part:
+def _given(case: Case, found: process_times.Process) -> Part:
     base, time = found.base_min, found.most_min
     where = "in open steam" if vessel(case.request) == STEAM else "in boiling water"
     headline = f"Process {called(case.request)} for {exact_duration(time)} {where} at {case.place}"
@@ -62,9 +61,9 @@ def _given(case: Case, found: times.Process) -> Part:
 def added_time(case: Case) -> Part | None:
     """What the tables add at this elevation, where there is no time to add it to or no food was named."""
     food = food_of(case.request)
-    if vessel(case.request) == PRESSURE or (food.named and times.base_min(case.request) is not None):
+    if vessel(case.request) == PRESSURE or (food.named and process_times.base_min(case.request) is not None):
         return None
-    found = [added for kind in _kinds(case) if (added := times.added(kind, case.here.elevation_m))]
+    found = [added for kind in _kinds(case) if (added := process_times.added(kind, case.here.elevation_m))]
     if not found:
         return None
     least, most = found[0].most_min, found[-1].most_min
@@ -82,7 +81,7 @@ def added_time(case: Case) -> Part | None:
     )
 
 
-def _additions(found: list[times.Added]) -> tuple[Figure, ...]:
+def _additions(found: list[process_times.Added]) -> tuple[Figure, ...]:
     """What is added, a figure for each length of process that can be meant."""
     most = Figure("added_time", "Add for the elevation", found[-1].most_min, "min")
     if found[0].most_min == found[-1].most_min:
@@ -95,12 +94,16 @@ def _additions(found: list[times.Added]) -> tuple[Figure, ...]:
 
 def _kinds(case: Case) -> tuple[str, ...]:
     """Whether the short tables, the long ones or both can be meant, short first."""
-    food, base = food_of(case.request), times.base_min(case.request)
+    food, base = food_of(case.request), process_times.base_min(case.request)
     if base is not None:
-        return (times.kind_of(base),)
+        return (process_times.kind_of(base),)
     if food.kind == "jam":
-        return (times.SHORT,)
-    return (times.LONG,) if times.kind_of(food.water_min or 0.0) == times.LONG else (times.SHORT, times.LONG)
+        return (process_times.SHORT,)
+    return (
+        (process_times.LONG,)
+        if process_times.kind_of(food.water_min or 0.0) == process_times.LONG
+        else (process_times.SHORT, process_times.LONG)
+    )
 
 
 def _sentence(case: Case, least_min: float, most_min: float) -> str:
@@ -121,7 +124,7 @@ def _sentence(case: Case, least_min: float, most_min: float) -> str:
     return f"Only if you have a tested recipe for an acid food: at {case.place} {what}."
 
 
-def _why(case: Case, added: times.Added) -> str:
+def _why(case: Case, added: process_times.Added) -> str:
     boil = case.say.temp(case.here.boiling_c)
     text = (
         f"Water boils at {boil} here, so jars need longer to get the same kill. The USDA guide prints the band "
@@ -139,7 +142,7 @@ def _plus(minutes: float) -> str:
     return f"{exact_duration(minutes)} more" if minutes else "nothing more"
 
 
-def _sources(added: times.Added) -> tuple[str, ...]:
+def _sources(added: process_times.Added) -> tuple[str, ...]:
     return tuple(dict.fromkeys(band.source for band in (added.usda, added.usu) if band))
 
 
@@ -151,7 +154,7 @@ def _steps(case: Case, time_min: float | None) -> tuple[str, ...]:
     else:
         first = f"Start the clock at a full rolling boil, {boil} here, lid on, {_depth(time_min)}."
     again = "If the boil stops, bring it back and start the time again from nothing."
-    base = times.base_min(case.request)
+    base = process_times.base_min(case.request)
     sterile = (
         ("For a recipe of less than 10 min fill sterile jars, or process for 10 min before the elevation is added.",)
         if time_min is not None and base is not None and base < STERILE_UNDER_MIN

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from rules.book import Part, rule
-from rules.case import Case, celsius
+from rules.book import Case, Part, celsius, rule
 from rules.errors import within
 from rules.model import Caution, Figure
+from rules.physics.units import FT_PER_M, round_to, to_c
 from rules.preserving.gate import is_drying
-from rules.say import FT_PER_M, duration, duration_span, round_to, to_c
+from rules.say import duration, duration_span
 
 BLANCH_FROM_FT, BLANCH_MORE_MIN = 5000, 1.0
 PER_1000_FT_MIN, COUNTED_FROM_FT = 0.5, 2000

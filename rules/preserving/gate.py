@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from rules.model import Request
-from rules.preserving import times
+from rules.preserving import process_times
 from rules.preserving.bands import CEILING_FT, whole_feet
 from rules.preserving.foods import CANNED
 from rules.preserving.vessel import (
@@ -91,7 +91,7 @@ def _height(request: Request) -> str | None:
 
 def _time(request: Request) -> str | None:
     """A time for boiling water or steam that is none; under pressure a time that does not fit is only left out."""
-    wrong = vessel(request) != PRESSURE and times.given(request) and times.base_min(request) is None
+    wrong = vessel(request) != PRESSURE and process_times.given(request) and process_times.base_min(request) is None
     return "time_not_printed" if wrong else None
 
 
@@ -102,7 +102,7 @@ def _steam(request: Request) -> str | None:
     """
     if vessel(request) != STEAM or request.elevation_m is None:
         return None
-    longest = times.longest_min(request)
+    longest = process_times.longest_min(request)
     return "steam_too_long" if longest is not None and longest > STEAM_LIMIT_MIN else None
 
 

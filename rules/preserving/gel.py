@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from rules.book import Part, rule
-from rules.case import Case, celsius
+from rules.book import Case, Part, celsius, rule
 from rules.model import Figure
+from rules.physics.units import FT_PER_M, to_c
 from rules.preserving.vessel import food_of
-from rules.say import FT_PER_M, number, to_c
+from rules.say import number
 from rules.tables import read_csv
 
 TABLE = "tables/gel_point_usda-aib-539.csv"

@@ -7,15 +7,15 @@ from __future__ import annotations
 
 from functools import cache
 
-from rules.book import Part, rule
-from rules.case import Case
+from rules.book import Case, Part, rule
 from rules.methods.pressure_cook import inside_c
 from rules.model import Caution, Figure
-from rules.preserving import times
+from rules.physics.units import PSI_PER_PA
+from rules.preserving import process_times
 from rules.preserving.bands import Band, bands, in_band, whole_feet
 from rules.preserving.boiling_water import band_figure
 from rules.preserving.vessel import PRESSURE, called, food_of, gauge, named, vessel
-from rules.say import PSI_PER_PA, number
+from rules.say import number
 
 TABLE = "canning_pressure_usda-aib-539"
 USDA_DIAL_TO_FT = 8000
@@ -126,12 +126,12 @@ def _figure(case: Case, kind: str, band: Band) -> Figure:
 
 def _time(case: Case) -> tuple[Figure, ...]:
     """The cook's own time, where it was read for a pressure canner and is one that is printed for the food."""
-    time = times.base_min(case.request)
+    time = process_times.base_min(case.request)
     return (Figure("process_time", "Process time, unchanged", time, "min", sea_level=time),) if time else ()
 
 
 def _is_left_out(case: Case) -> bool:
-    return times.given(case.request) and times.base_min(case.request) is None
+    return process_times.given(case.request) and process_times.base_min(case.request) is None
 
 
 def _left_out(case: Case) -> tuple[Caution, ...]:
@@ -140,7 +140,7 @@ def _left_out(case: Case) -> tuple[Caution, ...]:
         return ()
     if not food_of(case.request).named:
         why = "name the food, since each has its own"
-    elif times.named_pressure(case.request):
+    elif process_times.named_pressure(case.request):
         why = f"it is none that is printed for {called(case.request)} in a pressure canner"
     else:
         why = "nothing says that it was read for a pressure canner"

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from rules.book import Part, rule
-from rules.case import Case
+from rules.book import Case, Part, rule
 from rules.model import Caution
 from rules.preserving.gate import refusal
 from rules.preserving.vessel import CALLED, called, food_of, vessel

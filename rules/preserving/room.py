@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from rules.book import Part, Rule, rule
-from rules.case import Case
+from rules.book import Case, Part, Rule, rule
 from rules.model import Caution, Figure, Request
-from rules.preserving import boiling_water, freeze_dry, gel, pressure, refusals, times
+from rules.preserving import boiling_water, freeze_dry, gel, pressure, process_times, refusals
 from rules.preserving.bands import near_edge, ten_minutes_and_more, whole_feet
 from rules.preserving.gate import is_drying, refusal
 from rules.preserving.vessel import PRESSURE, called, food_of, vessel
@@ -27,7 +26,7 @@ def tested_recipe(case: Case) -> Part:
 @rule("preserve.which_band", "usda-aib-539")
 def which_band(case: Case) -> Part | None:
     """An elevation that is close under a band, or was not read from a map: the higher band is the safe one."""
-    added = times.added(times.LONG, case.here.elevation_m)
+    added = process_times.added(process_times.LONG, case.here.elevation_m)
     if case.request.elevation_m is None or added is None:
         return None
     edge = near_edge(added.usda, whole_feet(case.here.elevation_m))

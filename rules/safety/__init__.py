@@ -9,10 +9,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import cache
 
-from rules.case import Case
-from rules.dishes import traits_of
+from rules.book import Case
+from rules.foods.dishes import traits_of
 from rules.model import Caution
-from rules.say import to_c
+from rules.physics.units import to_c
 from rules.tables import read_csv
 
 TEMPERATURES = "tables/safe_temperatures_usda-fsis-safe-temperatures.csv"
@@ -28,8 +28,6 @@ KIND_OF_TRAIT = {
     "whole_cut": "whole_cut",
     "fish": "fish",
 }
-# modules of this folder that serve its rooms and are none
-NOT_ROOMS = ("lethality",)
 
 
 @dataclass(frozen=True, slots=True)

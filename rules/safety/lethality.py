@@ -11,9 +11,9 @@ from dataclasses import dataclass
 from functools import cache
 
 from rules import safety
-from rules.dishes import traits_of
 from rules.errors import UnknownWord
-from rules.say import to_c, to_f
+from rules.foods.dishes import traits_of
+from rules.physics.units import to_c, to_f
 from rules.tables import read_csv
 
 KINDS = "tables/lethality_kinds_common-practice.csv"

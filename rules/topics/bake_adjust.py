@@ -8,19 +8,19 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from rules import air
 from rules.baking import bands, components, eggs, leavening, liquid, oven, pan, sugar, yeast
 from rules.baking import flour as flour_component
 from rules.baking.bands import Span
 from rules.baking.batch import Batch, percent, towards
 from rules.baking.parts import pantry, part_of
 from rules.baking.rounding import in_unit, measure, same_measure
-from rules.baking.steps import scaled_min, shifted_c
-from rules.book import Part, Rule, rule
-from rules.case import Case
+from rules.book import Case, Part, Rule, rule
 from rules.model import Caution, Figure
+from rules.physics import air
+from rules.physics.units import round_to
 from rules.recipe import Recipe
-from rules.say import duration, duration_span, number, round_to
+from rules.recipes.steps import scaled_min, shifted_c
+from rules.say import duration, duration_span, number
 
 COMPONENT_OF = {
     "powder": "leavening", "soda": "leavening", "sugar": "sugar", "icing_sugar": "sugar", "syrup": "sugar",

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from rules import water
-from rules.boiling import boiling_point
-from rules.book import Part, rule
-from rules.case import Case, celsius
+from rules.book import Case, Part, celsius, rule
+from rules.heat.where_water_boils import boiling_point
 from rules.model import Figure
-from rules.say import FT_PER_M, number
+from rules.physics import water
+from rules.physics.units import FT_PER_M
+from rules.say import number
 
 WEATHER_PA = 1000.0
 

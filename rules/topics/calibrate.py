@@ -8,11 +8,10 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from rules import air, water
-from rules.book import Part, Rule, rule
-from rules.case import Case, celsius
+from rules.book import Case, Part, Rule, celsius, rule
 from rules.errors import within
 from rules.model import Caution, Figure, Request
+from rules.physics import air, water
 
 WEATHER_PA = 1000.0
 DEEP_LOW_PA = 3000.0

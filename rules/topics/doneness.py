@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from rules import core, dishes, holding, safety
-from rules.book import Part, rule
-from rules.case import Case, celsius
-from rules.holding import placed
+from rules import safety
+from rules.book import Case, Part, celsius, rule
+from rules.foods import dishes
+from rules.heat import done_readings
 from rules.model import Caution, Figure
-from rules.safety import lethality
-from rules.say import exact_duration, to_c
+from rules.physics.units import to_c
+from rules.safety import holding_limits, lethality
+from rules.safety.holding_limits import placed
+from rules.say import exact_duration
 
 TENDER_C = to_c(203)
 TENDER_CLASSES = ("collagen_cut", "mixed_stew")
@@ -98,7 +100,7 @@ def _chart(case: Case, at: str) -> Part:
 
 
 def _no_row(case: Case) -> Part | None:
-    if core.reading(case.request.dish, case.dish_class):
+    if done_readings.reading(case.request.dish, case.dish_class):
         return None
     food = case.request.dish or "this"
     return Part(
@@ -118,7 +120,7 @@ def check(case: Case) -> Part | None:
 @rule("doneness.core", "common-practice", "iapws-r7-97")
 def core_reading(case: Case) -> Part | None:
     """The reading of the centre of breads, cakes, potatoes, custards and sugar, and what elevation does to it."""
-    of = core.reading(case.request.dish, case.dish_class)
+    of = done_readings.reading(case.request.dish, case.dish_class)
     if of is None:
         return None
     low, high = of.here(case.here, case.sea)
@@ -140,7 +142,7 @@ def core_reading(case: Case) -> Part | None:
     )  # fmt: skip
 
 
-def _bound_why(case: Case, of: core.Reading) -> str:
+def _bound_why(case: Case, of: done_readings.Reading) -> str:
     boil, drop = case.say.temp(case.here.boiling_c), case.say.temp_drop(abs(case.sea.boiling_c - case.here.boiling_c))
     if of.bound == "dry":
         return "With the water gone, sugar browns by its own chemistry, at the same temperature everywhere."
@@ -157,7 +159,7 @@ def _bound_why(case: Case, of: core.Reading) -> str:
         f"The crumb is wet, and its water boils at {boil} here, so the centre stops a little under that however long "
         "it stays in. A recipe's reading near the sea-level boil is never reached here: waiting dries it out. "
         "Go by colour, a hollow sound or a clean pick as well."
-        if case.here.boiling_c < of.high_c + core.UNDER_BOIL_K
+        if case.here.boiling_c < of.high_c + done_readings.UNDER_BOIL_K
         else f"The centre stays under the boil, {boil} here, which leaves the usual reading within reach."
     )
 
@@ -167,7 +169,7 @@ def same_everywhere(case: Case) -> Part | None:
     """Why safe temperatures do not move with elevation; only where one was given."""
     if safety.safe_temperature(case.request.dish, case.dish_class) is None and case.dish_class != "general":
         return None
-    return holding.same_everywhere(case)
+    return holding_limits.same_everywhere(case)
 
 
 @rule("doneness.whole_meat", "usda-fsis-safe-temperatures", "common-practice")

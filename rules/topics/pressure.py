@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from rules.boiling import boiling_point
-from rules.book import Part, rule
-from rules.case import Case, celsius
+from rules.book import Case, Part, celsius, rule
 from rules.errors import within
+from rules.heat.wet import time_part
+from rules.heat.where_water_boils import boiling_point
 from rules.methods.pressure_cook import (
     HIGHEST_GAUGE_PA,
     PRESSURE_CAUTION,
@@ -16,8 +16,8 @@ from rules.methods.pressure_cook import (
     published_percent,
 )
 from rules.model import Caution, Figure
-from rules.say import FT_PER_M, PSI_PER_PA, number
-from rules.wet import time_part
+from rules.physics.units import FT_PER_M, PSI_PER_PA
+from rules.say import number
 
 USUAL_PSI = (10, 15)
 PUBLISHED_FT_PER_PSI = 2000

@@ -8,11 +8,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from rules import dishes, engine
-from rules.book import Part, rule
-from rules.case import Case
+from rules import engine
+from rules.book import Case, Part, rule
+from rules.foods import dishes
 from rules.model import Answer, Caution, Figure, Request
-from rules.say import Say, duration, duration_span, round_time_min
+from rules.physics.units import round_time_min
+from rules.say import Say, duration, duration_span
 from rules.tables import read_csv
 
 LEADS = "tables/schedule_leads_common-practice.csv"
@@ -65,8 +66,8 @@ def lead(stage: str, dish_class: str, method: str) -> Stage | None:
 
 
 def cooking(request: Request) -> Stage | None:
-    """The cooking itself, as the rules of the method work it out for this kitchen; else the time that the cook gave, else
-    sea level's; None where no time is known."""
+    """The cooking itself, as the rules of the method work it out for this kitchen; else the time that the cook gave,
+    else sea level's; None where no time is known."""
     dish_class = request.dish_class or "general"
     method = method_of(request)
     if method is None:

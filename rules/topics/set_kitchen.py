@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from rules.boiling import boiling_point
-from rules.book import Part, Rule, rule
-from rules.case import Case
-from rules.equipment import label
+from rules.book import Case, Part, Rule, rule
+from rules.heat.equipment import label
+from rules.heat.where_water_boils import boiling_point
 from rules.model import Request
 
 

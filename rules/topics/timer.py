@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from rules.book import Part, rule
-from rules.case import Case
+from rules.book import Case, Part, rule
 from rules.model import Figure, Request
 from rules.say import duration
 

@@ -10,8 +10,7 @@ from collections.abc import Callable
 from functools import lru_cache
 
 from rules import mending
-from rules.book import Part, rule
-from rules.case import Case
+from rules.book import Case, Part, rule
 from rules.mending import Mending, Ranked
 from rules.mending.safety import cautions
 from rules.model import Caution, Figure, Request
@@ -159,7 +158,7 @@ def taken_for(case: Case) -> Part | None:
         return None
     if not mending.catalogue()[case.request.subject or ""].usual:
         return None
-    from rules.dishes import classes
+    from rules.foods.dishes import classes
 
     label = classes()[found.bench.dish_class].label
     return Part(

@@ -12,8 +12,7 @@ from dataclasses import dataclass, replace
 from functools import cache
 
 from rules import tables, why
-from rules.book import Part, Rule, rule
-from rules.case import Case
+from rules.book import Case, Part, Rule, rule
 from rules.model import Caution, Figure, Request
 
 EXAMPLE_M = 1524.0

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from functools import cache
 from types import ModuleType
 
-from rules.case import Case
+from rules.book import Case
 from rules.model import Caution, Figure
 
 

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from rules import air, kinetics
-from rules.case import Case, celsius
-from rules.evaporation import BELOW_BOIL_K, drying_ratio
+from rules.book import Case, celsius
 from rules.model import Figure
-from rules.say import number, round_to
+from rules.physics import air, kinetics
+from rules.physics.evaporation import BELOW_BOIL_K, drying_ratio
+from rules.physics.units import round_to
+from rules.say import number
 
 NOTICEABLE_K = 0.3
 
@@ -73,7 +74,7 @@ class Pace:
     def words(self) -> str:
         """What stands after "takes": "10 to 30 % longer", "2.4 to 2.8 times as long", "3 to 8 % less time".
 
-        >>> from rules.kinetics import softening
+        >>> from rules.physics.kinetics import softening
         >>> Pace(softening("pasta"), 1.13, 1.31, 1.5).words
         '15 to 50 % longer'
         """

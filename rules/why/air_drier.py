@@ -1,8 +1,8 @@
 """Mountain air: cold, and so short of moisture."""
 
-from rules import air
-from rules.case import Case
+from rules.book import Case
 from rules.model import Figure
+from rules.physics import air
 from rules.why import Explanation
 from rules.why._words import at, by_side
 

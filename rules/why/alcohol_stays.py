@@ -1,8 +1,8 @@
 """Alcohol leaves with the water, not before it."""
 
-from rules import water
-from rules.case import Case, celsius
+from rules.book import Case, celsius
 from rules.model import Caution
+from rules.physics import water
 from rules.why import Explanation
 from rules.why._words import at, boiling_figure, by_side
 

@@ -1,6 +1,6 @@
 """Dried beans: the food that minds the boiling point most."""
 
-from rules.case import Case
+from rules.book import Case
 from rules.why import Explanation
 from rules.why._words import (
     at,

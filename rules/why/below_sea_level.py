@@ -1,7 +1,7 @@
 """Below sea level everything is the other way about."""
 
-from rules import air, water
-from rules.case import Case, celsius
+from rules.book import Case, celsius
+from rules.physics import air, water
 from rules.why import Explanation
 from rules.why._words import boiling_equation, boiling_figure, boils
 

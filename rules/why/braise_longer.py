@@ -1,7 +1,7 @@
 """A braise: collagen melting at the simmer."""
 
-from rules.case import Case
-from rules.evaporation import BELOW_BOIL_K
+from rules.book import Case
+from rules.physics.evaporation import BELOW_BOIL_K
 from rules.say import duration_span
 from rules.why import Explanation
 from rules.why._words import (

@@ -1,8 +1,8 @@
 """The oven of a braise stays where it is."""
 
-from rules.case import Case, celsius
-from rules.evaporation import BELOW_BOIL_K
+from rules.book import Case, celsius
 from rules.methods.braise import OVEN_C
+from rules.physics.evaporation import BELOW_BOIL_K
 from rules.why import Explanation
 from rules.why._words import at, by_side, capital, simmer_figure
 

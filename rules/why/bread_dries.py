@@ -1,6 +1,6 @@
 """Bread loses its moisture on the rack and on the shelf."""
 
-from rules.case import Case
+from rules.book import Case
 from rules.why import Explanation
 from rules.why._words import at, boiling_figure, boils, by_side, drying_equation, drying_figure, drying_percent
 

@@ -1,8 +1,8 @@
 """Gas and charcoal breathe thin air."""
 
-from rules import air
-from rules.case import Case
+from rules.book import Case
 from rules.model import Caution
+from rules.physics import air
 from rules.say import number
 from rules.why import Explanation
 from rules.why._words import at, by_side, capital, density_figure

@@ -1,6 +1,6 @@
 """A cake rises past what its crumb can hold, then sinks."""
 
-from rules.case import Case
+from rules.book import Case
 from rules.say import number
 from rules.why import Explanation
 from rules.why._words import at, by_side, gas_equation, gas_figure, gas_ratio, gas_swells

@@ -1,9 +1,10 @@
 """Candy: the stage is a share of water left, and the thermometer reads it from the boil."""
 
-from rules import water
-from rules.case import Case, celsius
+from rules.book import Case, celsius
 from rules.model import Caution, Figure
-from rules.say import number, to_c
+from rules.physics import water
+from rules.physics.units import to_c
+from rules.say import number
 from rules.why import Explanation
 from rules.why._words import at, boiling_equation, boiling_figure, boils, by_side, drop_k
 

@@ -1,6 +1,6 @@
 """Boiling-water canning: a cooler bath for a longer time."""
 
-from rules.case import Case
+from rules.book import Case
 from rules.why import Explanation
 from rules.why._canning import TESTED
 from rules.why._words import at, boiling_equation, boiling_figure, boils, by_side

@@ -1,9 +1,9 @@
 """Pressure canning: the same heat inside needs more on the gauge."""
 
-from rules import water
-from rules.case import Case, celsius
+from rules.book import Case, celsius
 from rules.methods.pressure_cook import inside_c
-from rules.say import PSI_PER_PA, to_c
+from rules.physics import water
+from rules.physics.units import PSI_PER_PA, to_c
 from rules.why import Explanation
 from rules.why._canning import TESTED
 from rules.why._words import at, by_side, capital

@@ -1,6 +1,6 @@
 """Canning tables are read as they are printed."""
 
-from rules.case import Case
+from rules.book import Case
 from rules.why import Explanation
 from rules.why._canning import TESTED
 from rules.why._words import at, boiling_figure, boils

@@ -1,6 +1,6 @@
 """Coffee: water that is too cool draws too little."""
 
-from rules.case import Case, celsius
+from rules.book import Case, celsius
 from rules.why import Explanation
 from rules.why._words import at, boiling_equation, boiling_figure, boils
 

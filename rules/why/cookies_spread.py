@@ -1,6 +1,6 @@
 """Cookies spread before they set."""
 
-from rules.case import Case
+from rules.book import Case
 from rules.why import Explanation
 from rules.why._words import at, by_side, gas_equation, gas_figure, gas_swells
 

@@ -1,8 +1,8 @@
 """When to cover and when to leave open."""
 
-from rules import evaporation, water
-from rules.case import Case
+from rules.book import Case
 from rules.model import Figure
+from rules.physics import evaporation, water
 from rules.why import Explanation
 from rules.why._words import at, by_side, capital, simmer_figure
 

@@ -1,7 +1,7 @@
 """Custards set well below the boil."""
 
-from rules.case import Case
-from rules.say import to_c
+from rules.book import Case
+from rules.physics.units import to_c
 from rules.why import Explanation
 from rules.why._words import at, boiling_equation, boiling_figure, boils, by_side
 

@@ -1,9 +1,10 @@
 """Eggs in the shell: heat on its way to the yolk."""
 
-from rules.case import Case
-from rules.conduction import egg_time_min
+from rules.book import Case
 from rules.model import Caution, Figure
-from rules.say import duration, round_time_min
+from rules.physics.conduction import egg_time_min
+from rules.physics.units import round_time_min
+from rules.say import duration
 from rules.why import Explanation
 from rules.why._words import at, boiling_equation, boiling_figure, boils, by_side, capital
 

@@ -1,8 +1,8 @@
 """Deep fat: the food's own water leaves sooner and cooler."""
 
-from rules.case import Case, celsius
+from rules.book import Case, celsius
 from rules.model import Caution
-from rules.say import to_c
+from rules.physics.units import to_c
 from rules.why import Explanation
 from rules.why._words import at, boiling_figure, boils, by_side
 

@@ -1,7 +1,7 @@
 """A thermometer in boiling water that does not read 212 °F."""
 
-from rules import air, water
-from rules.case import Case
+from rules.book import Case
+from rules.physics import air, water
 from rules.why import Explanation
 from rules.why._words import at, boiling_equation, boiling_figure, by_side, small_drop
 

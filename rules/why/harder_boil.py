@@ -1,7 +1,7 @@
 """A rolling boil and a gentle one stand at the same temperature."""
 
-from rules import water
-from rules.case import Case
+from rules.book import Case
+from rules.physics import water
 from rules.why import Explanation
 from rules.why._words import at, boiling_equation, boiling_figure, boils
 

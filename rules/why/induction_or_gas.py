@@ -1,6 +1,6 @@
 """Which stove: how fast it heats, never how hot it boils."""
 
-from rules.case import Case
+from rules.book import Case
 from rules.model import Figure
 from rules.say import number
 from rules.why import Explanation

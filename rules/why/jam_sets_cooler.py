@@ -1,6 +1,6 @@
 """Jam: the gel point is counted from the boil."""
 
-from rules.case import Case, celsius
+from rules.book import Case, celsius
 from rules.model import Caution
 from rules.why import Explanation
 from rules.why._words import at, boiling_equation, boiling_figure, boils, by_side

@@ -1,8 +1,8 @@
 """The lid: it holds liquid and heat, not pressure."""
 
-from rules import evaporation, water
-from rules.case import Case
+from rules.book import Case
 from rules.model import Figure
+from rules.physics import evaporation, water
 from rules.why import Explanation
 from rules.why._words import boiling_equation, boiling_figure, boils, by_side
 

@@ -1,6 +1,6 @@
 """The microwave oven heats water, and water stops at the boil."""
 
-from rules.case import Case
+from rules.book import Case
 from rules.why import Explanation
 from rules.why._words import at, boiling_equation, boiling_figure, boils, by_side
 

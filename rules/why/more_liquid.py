@@ -1,6 +1,6 @@
 """More liquid in batter and dough."""
 
-from rules.case import Case
+from rules.book import Case
 from rules.why import Explanation
 from rules.why._words import at, by_side, capital, drying_equation, drying_figure, drying_percent
 

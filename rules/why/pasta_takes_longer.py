@@ -1,6 +1,6 @@
 """Pasta: water soaking in, starch swelling."""
 
-from rules.case import Case
+from rules.book import Case
 from rules.say import duration, duration_span
 from rules.why import Explanation
 from rules.why._words import at, boiling_equation, boiling_figure, boils, by_side, pace, pace_equation, pace_figure

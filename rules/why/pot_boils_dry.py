@@ -1,8 +1,8 @@
 """More water in the pot for a longer simmer."""
 
-from rules import evaporation
-from rules.case import Case
+from rules.book import Case
 from rules.model import Figure
+from rules.physics import evaporation
 from rules.why import Explanation
 from rules.why._words import at, by_side, capital
 

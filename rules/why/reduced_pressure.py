@@ -1,8 +1,8 @@
 """The pressure in a weather report is not the pressure on the pot."""
 
-from rules import air, water
-from rules.case import Case
+from rules.book import Case
 from rules.model import Figure
+from rules.physics import air, water
 from rules.why import Explanation
 from rules.why._words import at, boiling_figure, by_side, capital
 

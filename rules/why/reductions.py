@@ -1,8 +1,8 @@
 """Reducing: boiling water away takes about the same heat anywhere."""
 
-from rules import water
-from rules.case import Case
+from rules.book import Case
 from rules.model import Figure
+from rules.physics import water
 from rules.say import number
 from rules.why import Explanation
 from rules.why._words import at, boiling_figure, boils, by_side

@@ -1,8 +1,9 @@
 """Roasting: dry heat, and a finish far below the boil."""
 
-from rules import air
-from rules.case import Case
-from rules.say import number, to_c
+from rules.book import Case
+from rules.physics import air
+from rules.physics.units import to_c
+from rules.say import number
 from rules.why import Explanation
 from rules.why._words import at, boiling_figure, boils, by_side, density_figure
 

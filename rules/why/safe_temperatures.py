@@ -1,8 +1,8 @@
 """Safe temperatures are temperatures of the food."""
 
-from rules.case import Case, celsius
+from rules.book import Case, celsius
 from rules.model import Caution
-from rules.say import to_c
+from rules.physics.units import to_c
 from rules.why import Explanation
 from rules.why._words import at, boiling_figure, boils, by_side
 

@@ -1,9 +1,10 @@
 """Salt raises the boil, by next to nothing."""
 
-from rules import water
-from rules.case import Case
+from rules.book import Case
 from rules.model import Figure
-from rules.say import number, round_to
+from rules.physics import water
+from rules.physics.units import round_to
+from rules.say import number
 from rules.why import Explanation
 from rules.why._words import boiling_figure, boils, by_side, drop_k, small_drop
 

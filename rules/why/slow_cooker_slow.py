@@ -1,8 +1,8 @@
 """The slow cooker has little heat to give and a lower ceiling."""
 
-from rules.case import Case
+from rules.book import Case
 from rules.model import Caution
-from rules.say import to_c
+from rules.physics.units import to_c
 from rules.why import Explanation
 from rules.why._words import at, boiling_equation, boiling_figure, boils, by_side
 

@@ -1,6 +1,6 @@
 """The stall: a wet piece of meat cools itself."""
 
-from rules.case import Case
+from rules.book import Case
 from rules.why import Explanation
 from rules.why._words import at, by_side, capital, drying_equation, drying_figure, drying_percent
 

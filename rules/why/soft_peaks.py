@@ -1,8 +1,9 @@
 """Egg foams: air and steam swell in the oven."""
 
-from rules import water
-from rules.case import Ambient, Case
+from rules.book import Case
 from rules.model import Figure
+from rules.physics import water
+from rules.physics.ambient import Ambient
 from rules.say import number
 from rules.why import Explanation
 from rules.why._words import at, by_side, capital

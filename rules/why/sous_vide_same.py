@@ -1,6 +1,6 @@
 """Sous vide stays under the boil, so the air has no say."""
 
-from rules.case import Case
+from rules.book import Case
 from rules.why import Explanation
 from rules.why._words import at, boiling_equation, boiling_figure, boils, by_side
 

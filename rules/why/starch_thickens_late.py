@@ -1,6 +1,6 @@
 """Starch needs almost the boil, and a double boiler never gets there."""
 
-from rules.case import Case
+from rules.book import Case
 from rules.why import Explanation
 from rules.why._words import at, boiling_equation, boiling_figure, boils, by_side
 

@@ -1,8 +1,8 @@
 """Cooler steam scalds all the same."""
 
-from rules import water
-from rules.case import Case
+from rules.book import Case
 from rules.model import Caution, Figure
+from rules.physics import water
 from rules.why import Explanation
 from rules.why._words import at, boiling_figure, boils, by_side
 

@@ -1,7 +1,7 @@
 """Stock: gelatin from bones and skin, drawn just under the boil."""
 
-from rules.case import Case
-from rules.evaporation import BELOW_BOIL_K
+from rules.book import Case
+from rules.physics.evaporation import BELOW_BOIL_K
 from rules.why import Explanation
 from rules.why._words import (
     at,

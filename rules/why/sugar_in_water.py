@@ -1,8 +1,8 @@
 """Sugar raises the boil, and strongly once there is little water."""
 
-from rules import water
-from rules.case import Case
+from rules.book import Case
 from rules.model import Figure
+from rules.physics import water
 from rules.why import Explanation
 from rules.why._words import at, boiling_equation, boiling_figure, boils, by_side, small_drop
 

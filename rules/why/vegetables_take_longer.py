@@ -1,6 +1,6 @@
 """Vegetables: pectin that loosens with heat, roots most of all."""
 
-from rules.case import Case
+from rules.book import Case
 from rules.why import Explanation
 from rules.why._words import at, boiling_equation, boiling_figure, boils, by_side, pace, pace_equation, pace_figure
 

@@ -1,8 +1,8 @@
 """Boiling water to make it safe to drink: the agencies' times, and why they grow."""
 
-from rules.case import Case
+from rules.book import Case
 from rules.model import Caution, Figure
-from rules.safety.drinking_water import agency_times
+from rules.safety.subjects.drinking_water import agency_times
 from rules.say import duration
 from rules.why import Explanation
 from rules.why._words import at, boiling_equation, boiling_figure, boils, by_side

@@ -1,8 +1,8 @@
 """Boiling and the weight of the air."""
 
-from rules import water
-from rules.case import Case
+from rules.book import Case
 from rules.model import Figure
+from rules.physics import water
 from rules.why import Explanation
 from rules.why._words import at, boiling_equation, boiling_figure, by_side, capital, drop_k
 

@@ -1,9 +1,9 @@
 """Weather moves the boil a little."""
 
-from rules import water
-from rules.case import Case
+from rules.book import Case
 from rules.model import Figure
-from rules.say import round_to
+from rules.physics import water
+from rules.physics.units import round_to
 from rules.why import Explanation
 from rules.why._words import at, boiling_equation, boiling_figure, boils, by_side, small_drop
 

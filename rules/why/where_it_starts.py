@@ -1,6 +1,6 @@
 """Where high altitude begins for a cook."""
 
-from rules.case import Case
+from rules.book import Case
 from rules.why import Explanation
 from rules.why._words import boiling_equation, boiling_figure, boils, pace, pace_figure
 

@@ -10,7 +10,7 @@ import time
 from itertools import cycle, islice
 from pathlib import Path
 
-from assistant.converting import convert_recipe
+from assistant.recipes.converting import convert_recipe
 from assistant.replies.recipe import as_json
 
 SAMPLES = sorted((Path(__file__).parents[1] / "assistant" / "recipes" / "samples").iterdir())

@@ -9,10 +9,10 @@ from typing import Any
 import airportsdata
 import pytest
 
-from assistant.language import lexicon
-from assistant.language.text import fold
+from assistant.reading.text import fold
+from assistant.understanding import lexicon
 from rules import tables
-from rules.dishes import Dish, Span, classes, dishes, in_row, sea_level_time
+from rules.foods.dishes import Dish, Span, classes, dishes, in_row, sea_level_time
 
 LONGEST_MIN = 48 * 60  # a cured or tough cut sous vide
 A_DAY_MIN = 24 * 60

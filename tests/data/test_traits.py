@@ -3,7 +3,7 @@
 import pytest
 
 from assistant.contributing.validate import trait_faults
-from rules.dishes import Dish, classes, dishes, in_row, traits_of
+from rules.foods.dishes import Dish, classes, dishes, in_row, traits_of
 from rules.tables import read_toml
 
 COMMON, RUNNER, TEPARY = "Phaseolus vulgaris", "Phaseolus coccineus", "Phaseolus acutifolius"

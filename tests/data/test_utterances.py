@@ -10,7 +10,7 @@ from typing import Any
 import pytest
 import ruamel.yaml
 
-from rules.dishes import dishes
+from rules.foods.dishes import dishes
 from rules.model import MISSING_WORDS
 
 UTTERANCES = Path(__file__).parents[2] / "data" / "utterances"

@@ -4,7 +4,7 @@ import ambiance
 import fluids
 import pytest
 
-from rules import air
+from rules.physics import air
 
 FT_M = 0.3048
 PSI_PA = 6894.757

@@ -4,17 +4,18 @@ from __future__ import annotations
 
 import pytest
 
-from rules import evaporation
-from rules.baking import bands, components, eggs, frying, leavening, syrup, wet_dish, yeast
+from assistant.replies.worded import answer
+from rules.baking import bands, components, eggs, frying, leavening, syrup, yeast
 from rules.baking.batch import Batch
-from rules.baking.convert import convert
 from rules.baking.formula import ratios
-from rules.case import ambient
-from rules.engine import answer
 from rules.methods.pressure_cook import inside_c
 from rules.model import Quantity, Request
+from rules.physics import evaporation
+from rules.physics.ambient import ambient
+from rules.physics.units import PSI_PER_PA, to_c, to_f
 from rules.recipe import IngredientLine, Recipe, Step, TempMark, TimeMark
-from rules.say import PSI_PER_PA, to_c, to_f
+from rules.recipes import wet_dish
+from rules.recipes.convert import convert
 
 FT = 0.3048
 TBSP_PER_CUP = 16

@@ -6,7 +6,8 @@ import pytest
 
 from rules import drill
 from rules.drill.draw import Draw, Place
-from rules.say import Say, to_c
+from rules.physics.units import to_c
+from rules.say import Say
 
 FT_M = 0.3048
 

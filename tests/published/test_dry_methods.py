@@ -4,12 +4,13 @@ import math
 
 import pytest
 
-from rules import psychrometrics, water, wort
-from rules.case import ambient
-from rules.engine import answer
+from assistant.replies.worded import answer
+from rules.foods import wort
 from rules.methods.smoke import stall_c
 from rules.model import Request
-from rules.say import to_c, to_f
+from rules.physics import humid_air, water
+from rules.physics.ambient import ambient
+from rules.physics.units import to_c, to_f
 
 FT_M = 0.3048
 
@@ -37,18 +38,18 @@ def test_wet_bulb_agrees_with_the_reference_library(dry_c, relative_humidity, pr
     humid = pytest.importorskip("CoolProp.HumidAirProp").HAPropsSI
     state = ("T", dry_c + 273.15, "P", pressure_pa, "R", relative_humidity)
     expected_c = humid("Twb", *state) - 273.15
-    assert psychrometrics.wet_bulb_c(dry_c, humid("W", *state), pressure_pa) == pytest.approx(expected_c, abs=0.1)
+    assert humid_air.wet_bulb_c(dry_c, humid("W", *state), pressure_pa) == pytest.approx(expected_c, abs=0.1)
 
 
 # printed: 22.9 degC, 1.002 bar, 23 % -> wet bulb 11.64 degC, 4.01 g/kg, vapour 642 Pa
 @pytest.mark.source("ashrae-psychrometric-2005")
 def test_the_worked_wet_bulb():
-    assert psychrometrics.wet_bulb_c(22.9, 0.00401, 100_200) == pytest.approx(11.64, abs=0.02)
+    assert humid_air.wet_bulb_c(22.9, 0.00401, 100_200) == pytest.approx(11.64, abs=0.02)
 
 
 @pytest.mark.source("ashrae-psychrometric-2005")
 def test_the_worked_humidity_ratio():
-    assert 1000 * psychrometrics.humidity_ratio(642, 100_200) == pytest.approx(4.01, abs=0.005)
+    assert 1000 * humid_air.humidity_ratio(642, 100_200) == pytest.approx(4.01, abs=0.005)
 
 
 @pytest.mark.source("ashrae-psychrometric-2005")

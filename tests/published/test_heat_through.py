@@ -5,7 +5,7 @@ import math
 import pytest
 from scipy import special
 
-from rules import air, conduction, evaporation, kinetics, water
+from rules.physics import air, conduction, evaporation, kinetics, water
 
 EGG, BARHAM, SERIES = "williams-egg", "barham-2001", "carslaw-jaeger"
 WATER_C = (100, 98, 95, 93.3, 92, 90)

@@ -2,10 +2,10 @@
 
 import pytest
 
-from rules.engine import answer
+from assistant.replies.worded import answer
 from rules.model import Request
+from rules.physics.units import to_c, to_f
 from rules.safety import lethality
-from rules.say import to_c, to_f
 
 FSIS, BALDWIN, EGGS = "fsis-gd-2021-14", "baldwin-sous-vide", "schuman-1997-eggs"
 CHICKEN, TURKEY = "chicken_lethality_fsis-gd-2021-14", "turkey_lethality_fsis-gd-2021-14"

@@ -2,10 +2,11 @@
 
 import pytest
 
-from rules import sugar, tables
-from rules.engine import answer
+from assistant.replies.worded import answer
+from rules import tables
+from rules.foods import sugar
 from rules.model import Request
-from rules.say import PSI_PER_PA, to_f
+from rules.physics.units import PSI_PER_PA, to_f
 
 FT_M = 0.3048
 

@@ -2,15 +2,15 @@
 
 import pytest
 
-from rules import water
-from rules.case import Case
-from rules.engine import answer
+from assistant.replies.worded import answer
+from rules.book import Case
 from rules.model import Request
+from rules.physics import water
+from rules.physics.units import PSI_PER_PA, to_f
 from rules.preserving import gel
 from rules.preserving.foods import foods
 from rules.preserving.gate import refusal
 from rules.preserving.pressure import canner_psi
-from rules.say import PSI_PER_PA, to_f
 
 FT_M = 0.3048
 AIB, USU, NCHFP, MU = "usda-aib-539", "usu-canning-bands", "nchfp", "mu-qafs163"

@@ -2,11 +2,12 @@
 
 import pytest
 
-from rules import equipment, water
-from rules.engine import answer
+from assistant.replies.worded import answer
+from rules.heat import equipment
 from rules.model import Quantity, Request
+from rules.physics import water
+from rules.physics.units import to_c, to_f
 from rules.safety import lethality
-from rules.say import to_c, to_f
 
 FT_M = 0.3048
 CODE, ALASKA, NEW_YORK = "fda-food-code-2022", "alaska-18-aac-31", "ny-1-nycrr-271"

@@ -5,7 +5,7 @@ import chemicals
 import pytest
 from CoolProp.CoolProp import PropsSI
 
-from rules import air, water
+from rules.physics import air, water
 
 FT_M = 0.3048
 IF97, R6, CRC = "iapws-r7-97", "iapws-r6-95", "crc-handbook"

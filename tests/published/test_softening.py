@@ -2,7 +2,7 @@
 
 import pytest
 
-from rules import kinetics, water
+from rules.physics import kinetics, water
 
 FT_M = 0.3048
 LEE, QUAST, UWYO = "lee-2017-texture", "quast-1977-beans", "uwyo-altitude-adjusters"

@@ -2,7 +2,7 @@
 
 import pytest
 
-from rules import water
+from rules.physics import water
 
 FT_M = 0.3048
 BROWNE, LOWE, CANDY = "browne-1912-sucrose", "lowe-experimental-cookery", "candy-stages"

@@ -6,9 +6,9 @@ import pytest
 from CoolProp.CoolProp import PropsSI
 
 from rules import why
-from rules.case import Case
+from rules.book import Case
 from rules.model import Request
-from rules.say import PSI_PER_PA, to_f
+from rules.physics.units import PSI_PER_PA, to_f
 from rules.why import Explanation
 
 FT = 0.3048

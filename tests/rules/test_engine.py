@@ -6,12 +6,14 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from rules import book, dishes, tables
-from rules.case import Case, ambient
-from rules.engine import answer
+from assistant.replies.worded import answer
+from rules import book, tables
+from rules.book import Case
+from rules.foods import dishes
+from rules.heat.wet import wet_time
 from rules.methods import boil, braise, simmer, steam, stew
 from rules.model import MISSING_WORDS, Request
-from rules.wet import wet_time
+from rules.physics.ambient import ambient
 
 METHODS = book.names("methods")
 OWN_TOPICS = ("boiling_point", "sugar_stage", "pressure", "doneness", "calibrate")

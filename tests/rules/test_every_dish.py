@@ -4,8 +4,8 @@ from itertools import groupby, pairwise
 
 import pytest
 
-from rules.dishes import dishes
-from rules.engine import answer
+from assistant.replies.worded import answer
+from rules.foods.dishes import dishes
 from rules.model import Request
 
 ELEVATIONS_M = (0.0, 1524.0, 2743.2)

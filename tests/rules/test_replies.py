@@ -5,8 +5,8 @@ from collections import Counter
 
 import pytest
 
-from rules.dishes import classes, dishes
-from rules.engine import answer
+from assistant.replies.worded import answer
+from rules.foods.dishes import classes, dishes
 from rules.methods.pressure_cook import PRESSURE_CAUTION
 from rules.model import Request
 

@@ -6,9 +6,9 @@ from typing import Any
 
 from assistant.replies.recipe.pages import as_text
 from rules.baking.change import Change
-from rules.baking.convert import Converted, LineTo, round_mass
-from rules.baking.steps import StepTo
 from rules.model import Units
+from rules.recipes.convert import Converted, LineTo, round_mass
+from rules.recipes.steps import StepTo
 
 SCHEMA = 1
 

@@ -7,8 +7,8 @@ from typing import Any
 from assistant.recipes.jsonld import recipe_node, to_jsonld
 from assistant.replies.recipe.words import added, environment
 from rules.baking.change import adds
-from rules.baking.convert import Converted
 from rules.model import Units
+from rules.recipes.convert import Converted
 from rules.say import Say
 
 

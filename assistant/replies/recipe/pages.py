@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from assistant.replies.recipe.view import view
 from assistant.replies.recipe.words import environment
-from rules.baking.convert import Converted
 from rules.model import Units
+from rules.recipes.convert import Converted
 
 
 def as_text(converted: Converted, units: Units = "us") -> str:

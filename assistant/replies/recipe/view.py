@@ -10,9 +10,9 @@ from itertools import groupby
 from assistant.replies.recipe.words import added, formula, head, opening, part_title, summary
 from assistant.replies.wording import cited
 from rules.baking.change import Change, adds
-from rules.baking.convert import Converted, LineTo
 from rules.baking.parts import batter
 from rules.model import Units
+from rules.recipes.convert import Converted, LineTo
 from rules.say import Say, number
 
 # Signs that would drive a terminal, or turn the reading direction, rather than be read.

@@ -10,12 +10,12 @@ from jinja2 import Environment, PackageLoader, StrictUndefined
 
 from assistant.recipes.scale import numbered
 from rules.baking.change import Change
-from rules.baking.convert import Converted
 from rules.baking.eggs import sizes
 from rules.baking.rounding import QUARTS, fraction, measure
-from rules.baking.sheet import sheet
-from rules.baking.steps import TimeTo
 from rules.recipe import Amount
+from rules.recipes.convert import Converted
+from rules.recipes.sheet import sheet
+from rules.recipes.steps import TimeTo
 from rules.say import Say, duration, duration_span, number
 
 _ASIDE = re.compile(r"(\(was [^()]*\))")

@@ -51,7 +51,11 @@ def test_json_is_the_contract(run) -> None:
 @pytest.mark.parametrize(
     ("form", "begins"),
     [
-        ("text", "Lodge"), ("markdown", "# Lodge"), ("html", "<!doctype"), ("jsonld", "{"), ("json", "{"),
+        ("text", "Lodge"),
+        ("markdown", "# Lodge"),
+        ("html", "<!doctype"),
+        ("jsonld", "{"),
+        ("json", "{"),
         ("terminal", "Lodge"),
     ],
 )

@@ -35,7 +35,7 @@ def test_the_reply_shown_in_the_readme_is_the_reply() -> None:
     from dataclasses import replace
 
     from assistant.answering import reply_to_request
-    from assistant.language import understand
+    from assistant.understanding import understand
 
     shown = re.search(r'\$ simmerline ask --depth 1 "([^"]+)"\n(.+?)\n```', README, re.DOTALL)
     assert shown is not None

@@ -15,14 +15,14 @@ ROOT = Path(__file__).resolve().parents[3]
 
 @pytest.fixture
 def checkout(tmp_path: Path) -> Path:
-    for folder in ("rules", "data"):
+    for folder in ("rules", "data", "assistant"):
         shutil.copytree(ROOT / folder, tmp_path / folder, ignore=shutil.ignore_patterns("__pycache__"))
     return tmp_path
 
 
 def test_a_scaffolded_method_passes_its_own_test(checkout: Path) -> None:
     files = make_method("spit_roast", checkout)
-    assert [path.exists() for path in files] == [True] * 3
+    assert [path.exists() for path in files] == [True] * 4
     run = subprocess.run(
         [sys.executable, "-m", "pytest", "-q", "-p", "no:cacheprovider", "--import-mode=importlib", str(files[-1])],
         cwd=checkout,

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from assistant.converting import convert_recipe
+from assistant.recipes.converting import convert_recipe
 from assistant.replies.recipe import as_json
 from rules.baking.change import WAYS, WHATS
 from rules.baking.style import ids

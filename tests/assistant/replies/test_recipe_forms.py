@@ -12,7 +12,7 @@ from rich.console import Console
 from selectolax.lexbor import LexborHTMLParser
 
 from assistant.cli.convert_terminal import show_recipe
-from assistant.converting import convert_recipe
+from assistant.recipes.converting import convert_recipe
 from assistant.recipes.read import read
 from assistant.replies.recipe import as_html, as_jsonld, as_markdown, as_text
 

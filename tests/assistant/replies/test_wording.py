@@ -5,8 +5,8 @@ import json
 import pytest
 
 from assistant.replies import as_json, dress, sections
+from assistant.replies.worded import answer
 from rules import tables
-from rules.engine import answer
 from rules.model import TOPICS, Answer, Caution, Request, Unused
 
 BRAISE = Request(

@@ -5,13 +5,13 @@ from datetime import UTC, date, datetime, timedelta, timezone
 
 import pytest
 
+from assistant.dialogue.timers import Timer
 from assistant.store import batches, conversations, kitchens, progress, timers
 from assistant.store.batches import Batch
 from assistant.store.conversations import Utterance
 from assistant.store.database import Store
 from assistant.store.kitchens import KitchenExists, SavedKitchen, UnknownKitchen
 from assistant.store.progress import DrillAnswer
-from assistant.timers import Timer
 from rules.errors import OutOfRange
 
 NOON = datetime(2026, 3, 7, 12, 0, tzinfo=UTC)

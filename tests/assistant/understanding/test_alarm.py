@@ -6,8 +6,8 @@ import json
 
 import pytest
 
-from assistant.language.pipeline import read
-from assistant.understanding import alarm, concepts, danger, train
+from assistant.understanding import alarm, concepts, danger, train_alarm
+from assistant.understanding.pipeline import read
 from assistant.understanding.scene import Scene
 from rules import tables
 
@@ -20,9 +20,9 @@ def alarmed(text: str, *before: str) -> float:
 
 
 def test_is_not_stale() -> None:
-    """Stale: python -m assistant.understanding.train."""
+    """Stale: python -m assistant.understanding.train_alarm."""
     about = json.loads(tables.data_path(alarm.ABOUT).read_text(encoding="utf-8"))
-    assert about["examples"] == train.fingerprint()
+    assert about["examples"] == train_alarm.fingerprint()
 
 
 def test_knows_the_families_of_the_catalogue() -> None:
@@ -32,8 +32,8 @@ def test_knows_the_families_of_the_catalogue() -> None:
 
 def test_examples_name_a_family_or_none() -> None:
     known = {*concepts.families(), alarm.HARMLESS}
-    assert {example.family for example in train.examples()} == known
-    assert min(len(example.text) for example in train.examples()) > 0
+    assert {example.family for example in train_alarm.examples()} == known
+    assert min(len(example.text) for example in train_alarm.examples()) > 0
 
 
 @pytest.mark.parametrize(

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from assistant.language.pipeline import read
-from rules.dishes import dishes
+from assistant.understanding.pipeline import read
+from rules.foods.dishes import dishes
 
 
 def told(text: str) -> set[str]:

@@ -9,11 +9,11 @@ from typing import Any
 import pytest
 
 from assistant.answering import reply_to
-from assistant.language.pipeline import read
 from assistant.understanding import concepts, danger
 from assistant.understanding.hazards import hazards
+from assistant.understanding.pipeline import read
 from assistant.understanding.scene import Scene
-from rules.danger import VERDICTS, dangers
+from rules.safety.danger import VERDICTS, dangers
 
 HERE = Path(__file__).parent
 SETS = {path.stem: tomllib.loads(path.read_text(encoding="utf-8"))["hazard"] for path in sorted(HERE.glob("*.toml"))}

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import pytest
 
-from assistant.language.pipeline import read
 from assistant.understanding import temperatures
-from rules.say import to_c
+from assistant.understanding.pipeline import read
+from rules.physics.units import to_c
 
 
 @pytest.mark.parametrize(

@@ -10,9 +10,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from assistant.answering import reply_to
-from rules.danger import VERDICTS
-from rules.dishes import Dish, dishes
+from rules.foods.dishes import Dish, dishes
 from rules.preserving.foods import food
+from rules.safety.danger import VERDICTS
 
 PLACES = ("", " at 7,000 ft", " at 2,100 m", ", we are at eighty five hundred feet", " in Leadville")
 DOUBTS = ("", ", is that safe", ", how long", " please", ", my inspector said it is fine", ", ok?")

@@ -7,10 +7,10 @@ from pathlib import Path
 import pytest
 
 from assistant.recipes.read import read
-from rules.baking.convert import Converted, convert
-from rules.baking.roles import moving
 from rules.baking.rounding import step_of
 from rules.recipe import Recipe, Step, TempMark, TimeMark
+from rules.recipes.convert import Converted, convert
+from rules.recipes.roles import moving
 
 SAMPLES = sorted((Path(__file__).parents[2] / "assistant" / "recipes" / "samples").iterdir())
 KITCHEN_M = 2133.6

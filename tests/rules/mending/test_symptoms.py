@@ -4,8 +4,8 @@ import re
 
 import pytest
 
-from rules.dishes import classes
 from rules.errors import UnknownWord
+from rules.foods.dishes import classes
 from rules.mending.causes import behind, causes, weights
 from rules.mending.symptoms import Symptom, catalogue, meant
 from rules.tables import data_path, read_toml, sources

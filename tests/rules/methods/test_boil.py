@@ -1,7 +1,7 @@
 import pytest
 
-from rules import eggs
-from rules.engine import answer
+from assistant.replies.worded import answer
+from rules.foods import eggs
 from rules.model import Request
 
 SEVEN_THOUSAND_FT_M = 2133.6

@@ -1,6 +1,6 @@
 import pytest
 
-from rules.engine import answer
+from assistant.replies.worded import answer
 from rules.methods.chill import air_cooling_share
 from rules.model import Request
 

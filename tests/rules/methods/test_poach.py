@@ -1,6 +1,6 @@
 import pytest
 
-from rules.engine import answer
+from assistant.replies.worded import answer
 from rules.model import Request
 
 

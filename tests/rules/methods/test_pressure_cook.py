@@ -1,9 +1,9 @@
 import pytest
 
-from rules.dishes import dishes
-from rules.engine import answer
+from assistant.replies.worded import answer
+from rules.foods.dishes import dishes
 from rules.model import Request
-from rules.say import PSI_PER_PA
+from rules.physics.units import PSI_PER_PA
 
 SEVEN_THOUSAND_FT_M = 2133.6
 

@@ -1,9 +1,9 @@
 import pytest
 
-from rules.burner import boil_off_ml_min_kw, gas_share
-from rules.case import ambient
-from rules.engine import answer
+from assistant.replies.worded import answer
+from rules.heat.burner import boil_off_ml_min_kw, gas_share
 from rules.model import Request
+from rules.physics.ambient import ambient
 
 SEVEN_THOUSAND_FT_M = 2133.6
 

@@ -1,4 +1,4 @@
-from rules.engine import answer
+from assistant.replies.worded import answer
 from rules.model import Request
 
 SEVEN_THOUSAND_FT_M = 2133.6

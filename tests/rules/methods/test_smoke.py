@@ -1,6 +1,6 @@
-from rules.engine import answer
+from assistant.replies.worded import answer
 from rules.model import Request
-from rules.say import to_c
+from rules.physics.units import to_c
 
 SEVEN_THOUSAND_FT_M = 2133.6
 

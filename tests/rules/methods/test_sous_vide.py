@@ -2,11 +2,11 @@ import math
 
 import pytest
 
-from rules.dishes import dishes
-from rules.engine import answer
+from assistant.replies.worded import answer
+from rules.foods.dishes import dishes
 from rules.model import Request
+from rules.physics.units import to_c
 from rules.safety.lethality import judge, kind_judged
-from rules.say import to_c
 
 SEVEN_THOUSAND_FT_M = 2133.6
 

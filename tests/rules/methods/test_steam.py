@@ -1,4 +1,4 @@
-from rules.engine import answer
+from assistant.replies.worded import answer
 from rules.model import Request
 
 

@@ -9,10 +9,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from assistant.answering import reply_to_request
-from rules.dishes import classes, dishes
-from rules.engine import answer
+from assistant.replies.worded import answer
+from rules.foods.dishes import classes, dishes
 from rules.model import Request, Unused
-from rules.preserving import gate, times
+from rules.preserving import gate, process_times
 from rules.preserving.foods import CANNED, food, foods
 from rules.preserving.vessel import called
 from rules.preserving.wording import PRACTICES, refusals
@@ -409,4 +409,4 @@ def test_the_shortest_time_that_is_printed_is_itself_let_through():
     for dish, row in foods().items():
         if row.water_min:
             asked = Request(topic="preserve", dish=dish, time_min=row.water_min, elevation_m=HERE_M)
-            assert times.process(asked).base_min == row.water_min, dish
+            assert process_times.process(asked).base_min == row.water_min, dish

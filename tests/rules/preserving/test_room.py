@@ -7,10 +7,10 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from assistant.replies.worded import answer
 from rules import book
-from rules.engine import answer
 from rules.model import Request
-from rules.preserving import times
+from rules.preserving import process_times
 from rules.preserving.foods import foods
 from rules.tables import read_toml
 
@@ -53,14 +53,14 @@ def test_a_pressure_is_printed_or_there_is_none(elevation_m, food):
     feet=st.lists(st.integers(0, 10_000), min_size=2, max_size=2).map(sorted), base=st.sampled_from([5, 10, 15, 20, 40])
 )
 def test_time_never_falls_as_one_climbs(feet, base):
-    low, high = (times.process(Request(time_min=base, elevation_m=f * FT_M)).most_min for f in feet)
+    low, high = (process_times.process(Request(time_min=base, elevation_m=f * FT_M)).most_min for f in feet)
     assert low <= high
 
 
 @settings(max_examples=60, deadline=None)
 @given(there=st.integers(0, 12_000), here=st.integers(0, 10_000), base=st.integers(15, 60))
 def test_a_process_is_never_shortened(there, here, base):
-    found = times.process(Request(time_min=base, elevation_m=here * FT_M, from_elevation_m=there * FT_M))
+    found = process_times.process(Request(time_min=base, elevation_m=here * FT_M, from_elevation_m=there * FT_M))
     assert found is None or found.least_min >= base
 
 
@@ -73,7 +73,7 @@ def test_no_process_falls_short_of_what_is_printed_for_the_food(food, there, her
     row, here_m = foods()[food], here * FT_M
     asked = Request(topic="preserve", dish=food, time_min=base, elevation_m=here_m, from_elevation_m=there * FT_M)
     time = answer(asked).figure("process_time")
-    printed = row.water_min + times.added(times.kind_of(row.water_min), here_m).usda.value
+    printed = row.water_min + process_times.added(process_times.kind_of(row.water_min), here_m).usda.value
     assert time is None or time.low >= printed
 
 
@@ -83,12 +83,14 @@ def test_no_process_falls_short_of_what_is_printed_for_the_food(food, there, her
 )
 def test_a_recipe_read_for_another_band(read_at_ft, base, here_ft, time):
     """Cells of the rows 20/25/30/35, 15/20/20/25 and 10/15/15/20."""
-    found = times.process(Request(time_min=base, from_elevation_m=read_at_ft * FT_M, elevation_m=here_ft * FT_M))
+    found = process_times.process(
+        Request(time_min=base, from_elevation_m=read_at_ft * FT_M, elevation_m=here_ft * FT_M)
+    )
     assert found.most_min == time
 
 
 def test_a_recipe_said_to_be_for_above_every_table_is_taken_for_the_lowest_band():
-    found = times.process(Request(time_min=25, from_elevation_m=12_000 * FT_M, elevation_m=7000 * FT_M))
+    found = process_times.process(Request(time_min=25, from_elevation_m=12_000 * FT_M, elevation_m=7000 * FT_M))
     assert found.most_min == 40
 
 

@@ -4,14 +4,13 @@ from itertools import pairwise, product
 
 import pytest
 
+from assistant.replies.worded import answer
 from rules import safety
-from rules.dishes import dishes
-from rules.engine import answer
 from rules.errors import UnknownWord
+from rules.foods.dishes import dishes
 from rules.model import Request
-from rules.safety import lethality
+from rules.physics.units import to_c, to_f
 from rules.safety.lethality import bath_min, judge, kind_judged, kinds
-from rules.say import to_c, to_f
 from rules.tables import read_csv
 
 TEMPS_C = tuple(range(40, 81))
@@ -196,10 +195,3 @@ def test_a_bath_is_judged_for_every_food(dish):
             assert found.safe, told
         if given.headline.startswith("No."):
             assert given.cautions[0].level == "stop", told
-
-
-def test_the_helpers_of_the_room_are_no_rooms():
-    from rules import book
-
-    assert set(safety.NOT_ROOMS).isdisjoint(book.names("safety"))
-    assert lethality.__name__.endswith("lethality")

@@ -6,11 +6,11 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from assistant.replies.worded import answer
 from rules import book
-from rules.engine import answer
 from rules.model import Quantity, Request
+from rules.physics.units import to_c
 from rules.safety import lethality
-from rules.say import to_c
 from rules.tables import read_toml
 
 ROOMS = book.names("safety")

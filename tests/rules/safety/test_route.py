@@ -2,8 +2,8 @@
 
 import pytest
 
+from assistant.replies.worded import answer
 from rules import book, why
-from rules.engine import answer
 from rules.model import TOPICS, Request
 
 

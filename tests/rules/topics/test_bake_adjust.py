@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from rules.engine import answer
+from assistant.replies.worded import answer
 from rules.model import Answer, Quantity, Request
 from rules.tables import sources
 from rules.topics.bake_adjust import SUBJECTS

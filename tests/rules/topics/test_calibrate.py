@@ -2,9 +2,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from rules import water
-from rules.engine import answer
+from assistant.replies.worded import answer
 from rules.model import Request
+from rules.physics import water
 
 
 def ask(**fields):

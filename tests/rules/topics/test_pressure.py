@@ -1,8 +1,8 @@
 import pytest
 
-from rules.engine import answer
+from assistant.replies.worded import answer
 from rules.model import Request
-from rules.say import PSI_PER_PA
+from rules.physics.units import PSI_PER_PA
 
 
 def ask(**fields):

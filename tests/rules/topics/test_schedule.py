@@ -4,7 +4,8 @@ from dataclasses import replace
 
 import pytest
 
-from rules import dishes, engine
+from assistant.replies.worded import answer
+from rules.foods import dishes
 from rules.model import Answer, Request
 from rules.tables import read_csv, read_toml
 from rules.topics import schedule
@@ -29,40 +30,40 @@ def test_a_row_names_what_there_is(row: dict[str, str]) -> None:
 
 
 def test_the_start_is_the_sum_of_the_stages() -> None:
-    answer = engine.answer(RIBS)
-    total = answer.figure("start_before_service")
-    parts = [f for f in answer.figures if f is not total]
+    found = answer(RIBS)
+    total = found.figure("start_before_service")
+    parts = [f for f in found.figures if f is not total]
     assert [f.id for f in parts] == ["heat_up_time", "cook_time", "rest_time"]
     assert total.low == sum(f.low for f in parts)
     assert total.high == sum(f.high for f in parts)
     assert total.value == pytest.approx(sum(f.value for f in parts), abs=2.5)
-    assert len(answer.steps) == len(parts)
+    assert len(found.steps) == len(parts)
 
 
 def test_the_cooking_is_the_methods_own_time_here() -> None:
-    cook = engine.answer(replace(RIBS, topic="time", method="braise")).figure("cook_time")
-    planned = engine.answer(RIBS).figure("cook_time")
+    cook = answer(replace(RIBS, topic="time", method="braise")).figure("cook_time")
+    planned = answer(RIBS).figure("cook_time")
     assert (planned.low, planned.high) == (cook.low, cook.high)
     assert planned.value == cook.high
 
 
 def test_what_does_not_wait_is_planned_by_the_middle() -> None:
-    rice = engine.answer(ask(dish="basmati rice", dish_class="rice")).figure("cook_time")
+    rice = answer(ask(dish="basmati rice", dish_class="rice")).figure("cook_time")
     assert rice.low < rice.value < rice.high
 
 
 def test_one_starts_earlier_the_higher_one_cooks() -> None:
-    starts = [engine.answer(ask(elevation_m=m)).figure("start_before_service").value for m in (0, 1000, 2000, 3000)]
+    starts = [answer(ask(elevation_m=m)).figure("start_before_service").value for m in (0, 1000, 2000, 3000)]
     assert starts == sorted(starts)
     assert starts[0] < starts[-1]
 
 
 def test_dried_beans_are_soaked_first_and_keep_their_caution() -> None:
     """Soak 8 to 12 h: common practice; the natural poison of kidney beans: U.S. FDA, Bad Bug Book (from memory)."""
-    answer = engine.answer(ask(dish="kidney beans", dish_class="dried_bean"))
-    assert answer.figure("soak_time").low == 480
-    assert "soak" in answer.steps[0].lower()
-    assert any("poison" in c.text for c in answer.cautions)
+    found = answer(ask(dish="kidney beans", dish_class="dried_bean"))
+    assert found.figure("soak_time").low == 480
+    assert "soak" in found.steps[0].lower()
+    assert any("poison" in c.text for c in found.cautions)
 
 
 def test_under_pressure_the_release_counts() -> None:
@@ -71,15 +72,15 @@ def test_under_pressure_the_release_counts() -> None:
 
 def test_food_that_waits_is_held_hot_as_the_food_code_asks() -> None:
     """FDA Food Code 2022, 3-501.16: hot holding at 57 degC (135 degF) or above."""
-    assert any("135 °F (57 °C)" in c.text for c in engine.answer(RIBS).cautions)
+    assert any("135 °F (57 °C)" in c.text for c in answer(RIBS).cautions)
 
 
 def test_a_time_of_sea_level_is_said_to_be_one(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(schedule, "cooking_answer", lambda request, method: Answer(request=request))
-    answer = engine.answer(RIBS)
+    found = answer(RIBS)
     at_sea = dishes.sea_level_time("short ribs", "collagen_cut", "braise")
-    assert (answer.figure("cook_time").low, answer.figure("cook_time").high) == (at_sea.low_min, at_sea.high_min)
-    assert any("sea level" in c.text for c in answer.cautions)
+    assert (found.figure("cook_time").low, found.figure("cook_time").high) == (at_sea.low_min, at_sea.high_min)
+    assert any("sea level" in c.text for c in found.cautions)
 
 
 @pytest.mark.parametrize(
@@ -93,9 +94,9 @@ def test_a_time_of_sea_level_is_said_to_be_one(monkeypatch: pytest.MonkeyPatch) 
     ],
 )
 def test_what_is_missing_is_asked_for(lacking: dict[str, object], missing: tuple[str, ...]) -> None:
-    assert engine.answer(ask(**lacking)).missing == missing
+    assert answer(ask(**lacking)).missing == missing
 
 
 def test_the_cooks_own_time_is_taken() -> None:
-    cook = engine.answer(ask(time_min=180.0, method="braise")).figure("cook_time")
+    cook = answer(ask(time_min=180.0, method="braise")).figure("cook_time")
     assert cook.high > 180

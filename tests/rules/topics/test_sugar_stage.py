@@ -1,8 +1,8 @@
 import pytest
 
-from rules.engine import answer
+from assistant.replies.worded import answer
+from rules.foods.sugar import stages
 from rules.model import Request
-from rules.sugar import stages
 
 
 def ask(**fields):

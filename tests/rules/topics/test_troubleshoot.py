@@ -2,7 +2,7 @@
 
 import pytest
 
-from rules.engine import answer
+from assistant.replies.worded import answer
 from rules.mending import catalogue
 from rules.model import Answer, Request
 from rules.tables import sources

@@ -5,8 +5,8 @@ import sys
 
 import pytest
 
+from assistant.replies.worded import answer
 from rules import book, why
-from rules.engine import answer
 from rules.model import Request
 from rules.say import Say
 from rules.topics.why import ASK, EXAMPLE_M, nearest, subject

@@ -5,7 +5,7 @@ from collections import Counter
 import pytest
 
 from rules import tables, why
-from rules.dishes import classes
+from rules.foods.dishes import classes
 from rules.topics.why import Row, catalogue
 
 ROWS = {row.id: row for row in catalogue()}

@@ -5,11 +5,13 @@ import re
 
 import pytest
 
-from rules import kinetics, tables, water, why
-from rules.case import Case
-from rules.engine import answer
+from assistant.replies.worded import answer
+from rules import tables, why
+from rules.book import Case
 from rules.model import Figure, Request
-from rules.say import Say, duration, number, round_to
+from rules.physics import kinetics, water
+from rules.physics.units import round_to
+from rules.say import Say, duration, number
 from rules.why import Explanation, _words
 
 ELEVATIONS_M = (0.0, 2133.6, -400.0, 5400.0)

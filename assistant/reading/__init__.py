@@ -1,0 +1,1 @@
+"""The one reader of kitchen English: numbers, units, times, temperatures, elevations, amounts."""

@@ -1,0 +1,175 @@
+"""Instrument readings: a barometer, a boil test, a gauge, and temperatures that the cook gives."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from assistant.reading.measures import to_si
+from assistant.reading.spans import Elevation, Measure, Number
+from assistant.understanding.cue_words import cues, said
+from rules.errors import OutOfRange
+from rules.model import Units, Unused
+from rules.physics import air, water
+
+BAROMETER_UNITS = ("hPa", "inHg", "mmHg", "kPa", "Pa", "atm", "bar")
+GAUGE_UNITS = ("psi", "bar", "kPa", "atm", "Pa")
+PSI_PA = 6894.757
+HIGHEST_GAUGE_PA = 30 * PSI_PA
+POUNDS_OF_GAUGE = (4, 20)
+GAUGE_LEADS, GAUGE_TAILS = ("at", "to", "and", "or", "than", "between"), ("weight", "pressure", "jiggler")
+# Common practice: the low setting of stove-top and electric cookers is 6 to 8 psi
+LOW_SETTING_PA = 7 * PSI_PA
+LOW_SETTING = cues("temperature", "low_setting")
+TEMPERATURE_LEADS, BOIL_TEST_THINGS = cues("temperature", "leads"), cues("temperature", "boil_test")
+BOILED_C = (81.0, 102.0)
+FULL_SCALE_F = (150.0, 216.0)
+BARE_F, BARE_C, OVEN_F = (90.0, 600.0), (30.0, 300.0), (200.0, 500.0)
+# bare figures that ovens are set to, where the sentence goes on behind them: meatloaf 350 at sea level
+OVEN_STEP_F, AFTER_OVEN = 25, cues("temperature", "after_oven")
+NOT_DEGREES = (["pm"], ["am"], ["people"], [":"], ["%"])
+
+
+@dataclass(frozen=True, slots=True)
+class Barometer:
+    """What a pressure reading gave: station pressure [Pa] and elevation [m], or why it was not used."""
+
+    pressure_pa: float | None = None
+    elevation_m: float | None = None
+    unused: tuple[Unused, ...] = ()
+
+
+def gauge_pa(measures: Sequence[Measure], words: Sequence[str], in_cooker: bool) -> float | None:
+    """Gauge setting of a pressure cooker or canner [Pa].
+
+    in_cooker: whether the talk is of a pressure cooker or canner; then 15 pounds are a pressure
+    """
+    for m in measures:
+        if m.unit in GAUGE_UNITS and 0 < m.low <= HIGHEST_GAUGE_PA and (m.unit == "psi" or in_cooker):
+            return m.low
+        if in_cooker and is_gauge(m, words):
+            return m.said * PSI_PA
+    return LOW_SETTING_PA if in_cooker and said(words, LOW_SETTING) else None
+
+
+def is_gauge(m: Measure, words: Sequence[str]) -> bool:
+    """Whether pounds are said as a pressure: at 15 pounds, the 15 pound weight."""
+    low, high = POUNDS_OF_GAUGE
+    if m.unit != "lb" or not low <= m.said <= high:
+        return False
+    before, after = words[m.start - 1] if m.start else "", words[m.end] if m.end < len(words) else ""
+    return after != "of" and (before in GAUGE_LEADS or after in GAUGE_TAILS)
+
+
+def barometer(
+    measures: Sequence[Measure],
+    words: Sequence[str],
+    elevation_m: float | None,
+    gauge: float | None,
+    reads_high_pa: float = 0.0,
+) -> Barometer:
+    """Station pressure from a barometer; a weather report's figure, reduced to sea level, is noted and not used.
+
+    reads_high_pa: how much the kitchen's barometer reads too high [Pa], taken off
+    """
+    reading = next((m for m in measures if _is_barometer(m, gauge)), None)
+    if reading is None:
+        return Barometer()
+    text = " ".join(words[reading.start : reading.end])
+    true_pa = reading.low - reads_high_pa
+    if elevation_m is not None and air.LOWEST_M <= elevation_m <= air.HIGHEST_M:
+        return _beside_elevation(true_pa, elevation_m, text)
+    if true_pa > air.SEA_LEVEL_PA * 0.965:
+        return Barometer(unused=(Unused("elevation", text, WEATHER_REPORT.format(said=text)),))
+    try:
+        return Barometer(true_pa, air.elevation_m(true_pa))
+    except OutOfRange:
+        reason = f"{text} is no air pressure of a kitchen on land. What is your elevation?"
+        return Barometer(unused=(Unused("elevation", text, reason),))
+
+
+WEATHER_REPORT = (
+    "{said} may be a weather report, which is reduced to sea level and tells nothing of your elevation. "
+    "What is your elevation, or what does a barometer in the kitchen read?"
+)
+
+
+def _is_barometer(m: Measure, gauge: float | None) -> bool:
+    return m.kind == "pressure" and m.unit in BAROMETER_UNITS and 40_000 <= m.low <= 120_000 and m.low != gauge
+
+
+def _beside_elevation(pressure_pa: float, elevation_m: float, said: str) -> Barometer:
+    reduced = air.looks_sea_level_reduced(pressure_pa, elevation_m)
+    if reduced:
+        reason = f"{said} is reduced to sea level, as weather reports are; I used your elevation instead."
+        return Barometer(unused=(Unused("reading", said, reason),))
+    fits = reduced is False or abs(pressure_pa / air.pressure_pa(elevation_m) - 1) <= air.WEATHER_SWING
+    if fits:
+        return Barometer(pressure_pa)
+    return Barometer(unused=(Unused("reading", said, f"{said} does not fit your elevation; I used the elevation."),))
+
+
+def temperatures_c(
+    measures: Sequence[Measure],
+    numbers: Sequence[Number],
+    elevations: Sequence[Elevation],
+    words: Sequence[str],
+    units: Units,
+    hot: bool,
+) -> list[float]:
+    """The temperatures the cook gives [degC], in the order of the text.
+
+    units: of the kitchen, for degrees without a scale; hot: whether the talk is of heat, so that a bare number after
+    a word like `is` can be a temperature
+    """
+    found = [(m.start, m.low) for m in measures if m.kind == "temperature"]
+    found += [(m.start, _unscaled(m.low, words, units)) for m in measures if m.kind == "degree"]
+    spans: tuple[Measure | Elevation, ...] = (*measures, *elevations)
+    taken = {i for span in spans for i in range(span.start, span.end)}
+    for number in numbers:
+        if number.start not in taken and _is_temperature(number, words, units, hot):
+            found.append((number.start, _unscaled(number.value, words, units)))
+    return [value for _, value in sorted(found)]
+
+
+def _is_temperature(number: Number, words: Sequence[str], units: Units, hot: bool) -> bool:
+    before, after = words[number.start - 1] if number.start else "", words[number.end : number.end + 1]
+    in_oven = OVEN_F[0] <= number.value <= OVEN_F[1]
+    if in_oven and hot and units == "us" and number.value % OVEN_STEP_F == 0 and (not after or after[0] in AFTER_OVEN):
+        return True
+    if after in (["oven"], ["fryer"], ["oil"]):
+        return in_oven
+    if before not in TEMPERATURE_LEADS or after in NOT_DEGREES:
+        return False
+    oven = before in ("at", "oven", "to") and in_oven
+    low, high = BARE_F if units == "us" else BARE_C
+    return oven or (is_boiling(words) and _could_boil(number.value)) or (hot and low <= number.value <= high)
+
+
+def is_boiling(words: Sequence[str]) -> bool:
+    """Whether the talk is of something that boils."""
+    return any(word.startswith("boil") or word == "kettle" for word in words)
+
+
+def _could_boil(value: float) -> bool:
+    return BOILED_C[0] <= value <= BOILED_C[1] or FULL_SCALE_F[0] <= value <= FULL_SCALE_F[1]
+
+
+def _unscaled(value: float, words: Sequence[str], units: Units) -> float:
+    """Degrees without a scale: the kitchen's, unless water could only boil at them in the other one."""
+    metric = value <= BOILED_C[1] if is_boiling(words) and _could_boil(value) else units == "metric"
+    return value if metric and value <= BARE_C[1] else to_si(value, "degF")
+
+
+FULL_BOIL_C = (100.0, 0.05)
+
+
+def boil_test_c(temperatures: Sequence[float], words: Sequence[str], in_water: bool) -> float | None:
+    """The temperature at which the cook's water boils [degC], where one is given.
+
+    What everybody knows, 212 F and 100 C, is no reading. in_water: whether what boils is water, for all one hears
+    """
+    if not is_boiling(words) or not any(word in words for word in BOIL_TEST_THINGS) or not in_water:
+        return None
+    low, high = (water.boiling_point_c(at) for at in (air.HIGHEST_M, air.LOWEST_M))
+    return next((t for t in temperatures if low <= t <= high and abs(t - FULL_BOIL_C[0]) > FULL_BOIL_C[1]), None)

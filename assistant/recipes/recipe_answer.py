@@ -1,0 +1,108 @@
+"""A recipe that came in a conversation, converted -> Answer."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import replace
+from functools import partial
+
+from assistant.errors import AssistantError
+from assistant.recipes.converting import NoYield, convert_recipe
+from assistant.replies import dress, line
+from assistant.replies.recipe import as_text
+from assistant.replies.recipe.words import opening
+from rules.baking.change import Change
+from rules.errors import OutOfRange
+from rules.heat.batch_size import BATCH
+from rules.model import Answer, Because, Caution, Figure, Request
+from rules.recipes import canning
+from rules.recipes.convert import Converted
+from rules.say import Say
+
+BRIEF, STOP = 1, "stop"
+_FIRST_SENTENCE = re.compile(r"(?<=[.:])\s+(?=[A-Z])")
+
+
+def answer_recipe(request: Request) -> Answer:
+    """Convert the recipe of a request, or ask for what is missing. Never raises for anything a Request can hold."""
+    known = {"recipe": request.recipe, "elevation": request.elevation_m is not None}
+    missing = tuple(word for word, held in known.items() if not held)
+    if missing:
+        return dress(Answer(request=request, missing=missing))
+    try:
+        converted = _converted(request)
+    except (AssistantError, OutOfRange) as fault:
+        word = "elevation" if isinstance(fault, OutOfRange) else "recipe"
+        return dress(Answer(request=request, missing=(word,), cautions=(Caution("note", str(fault)),)))
+    return _told(request, converted)
+
+
+def _converted(request: Request) -> Converted:
+    """The recipe at the elevation of the request, for its portions where the recipe says how much it makes."""
+    amount = request.quantity
+    convert = partial(
+        convert_recipe,
+        request.recipe,
+        batches=amount.value if amount and amount.unit == BATCH else 1.0,
+        from_elevation_m=request.from_elevation_m or 0.0,
+        to_elevation_m=request.elevation_m or 0.0,
+        units=request.units,
+        name="the recipe",
+    )
+    try:
+        return convert(servings=request.portions)
+    except NoYield as fault:
+        found = convert()
+        said = str(fault).partition(". ")[0]
+        note = Caution("note", f'{opening(said)}. Say "double it", or how much it makes.')
+        return replace(found, cautions=(*found.cautions, note))
+
+
+def _told(request: Request, converted: Converted) -> Answer:
+    say = Say(request.units)
+    moved = [change for change in converted.changes if change.way != "same"]
+    found = dress(
+        Answer(
+            request=request,
+            headline=_headline(converted, moved, say),
+            figures=tuple(_figures(converted, moved)),
+            steps=tuple(one.text for one in converted.steps),
+            because=tuple(dict.fromkeys(Because(c.rule, c.because, c.sources) for c in converted.changes)),
+            cautions=converted.cautions,
+        )
+    )
+    if request.depth <= BRIEF:
+        return found
+    return replace(found, text=f"{found.headline}\n\n{as_text(converted, request.units).rstrip()}")
+
+
+def _headline(converted: Converted, moved: list[Change], say: Say) -> str:
+    """What was done in a sentence; before it whatever is stopped, and for canning that alone."""
+    title, place = converted.recipe.title or "Your recipe", say.elevation(converted.to_elevation_m)
+    dangers = [caution for caution in converted.cautions if caution.level == STOP and not canning.told(caution)]
+    stopped = line(
+        "convert_recipe_stopped",
+        title=title,
+        place=place,
+        canning=converted.canning,
+        gel=bool(moved),
+        stops=[_FIRST_SENTENCE.split(caution.text)[0] for caution in dangers],
+    )
+    if converted.canning:
+        return stopped
+    ways = list(dict.fromkeys((change.way, change.what) for change in moved))
+    baseline = say.elevation(converted.from_elevation_m)
+    done = line("convert_recipe", title=title, place=place, baseline=baseline, ways=ways)
+    return f"{stopped} {done}".strip()
+
+
+def _figures(converted: Converted, moved: list[Change]) -> Iterator[Figure]:
+    """The oven, and each ingredient that changes in the unit it is measured in."""
+    if oven := converted.oven:
+        sea = oven.from_c if abs(converted.from_elevation_m) < 1 else None
+        yield Figure("oven", "Oven", oven.to_c, "degC", oven.low_c, oven.high_c, sea)
+    for change in moved:
+        if change.item and change.to_value is not None and change.what != "egg":
+            id = f"{change.what}_{change.at.replace(' ', '_')}"
+            yield Figure(id, change.item, change.to_value, change.to_unit or "count", change.to_low, change.to_high)

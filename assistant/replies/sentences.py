@@ -1,0 +1,138 @@
+"""What a rule said, in words: sentences of data/wording, filled with quantities in the asker's units.
+
+The sentences are in the format of Project Fluent, a file a module that speaks. A file is read when one of its
+sentences is first wanted. Two functions may be used in them: CAPITAL($food) opens a sentence, COUNT($food) tells
+whether what a dish is called is spoken of as one or as many.
+"""
+
+from __future__ import annotations
+
+from functools import cache, reduce
+from typing import TYPE_CHECKING, Any
+
+from rules import tables
+from rules.baking.rounding import measure
+from rules.said import Listed, Measure, Said, Value, Words
+from rules.say import Say, duration, duration_span, exact_duration, number
+
+if TYPE_CHECKING:
+    from fluent.runtime import FluentBundle
+
+    from rules.model import Units
+
+LANGUAGE = "en"
+LAST = {"and": "and", "or": "or", "commas": "comma", "semicolons": "semicolon", "sentences": "sentence", "then": "then"}
+BETWEEN = LAST | {"and": "comma", "or": "comma"}
+
+
+class BadWording(ValueError):
+    """A sentence that is not there, or is filled with what it does not name."""
+
+
+def worded(words: Words, units: Units) -> str:
+    """The words of a sentence, its quantities in the asker's units.
+
+    raises: BadWording where data/wording has no such sentence, or a value it needs is missing
+    """
+    return words if isinstance(words, str) else _text(words, units)
+
+
+def _text(value: Value, units: Units) -> str:
+    match value:
+        case Said():
+            return _filled(value, units)
+        case Listed():
+            return _joined(value, units)
+        case Measure():
+            return written(value, units)
+    return str(value)
+
+
+def _filled(said: Said, units: Units) -> str:
+    values = {name: _value(value, units) for name, value in said.values}
+    return sentence(said.file, said.id, values)
+
+
+def _value(value: Value, units: Units) -> str | int | float:
+    """A plain number stays one, so that a sentence can choose by it; all else is text."""
+    return value if isinstance(value, int | float) else _text(value, units)
+
+
+def _joined(listed: Listed, units: Units) -> str:
+    texts = [text for item in listed.items if (text := _text(item, units))]
+    if not texts:
+        return ""
+    *first, last = texts
+    if not first:
+        return last
+    before = reduce(lambda a, b: _join(BETWEEN[listed.join], a, b), first)
+    return _join(LAST[listed.join], before, last)
+
+
+def _join(by: str, a: str, b: str) -> str:
+    return sentence("common", by, {"a": a, "b": b})
+
+
+def written(value: Measure, units: Units) -> str:
+    """A quantity as this asker reads it."""
+    match value.kind:
+        case "duration":
+            return duration(*value.values)
+        case "exact_duration":
+            return exact_duration(*value.values)
+        case "duration_span":
+            return duration_span(*value.values)
+        case "number":
+            return number(value.values[0], int(value.by))
+        case "fixed":
+            return f"{value.values[0]:.{value.by}f}"
+        case "measure":
+            return measure(value.values[0], value.by)
+    text: str = getattr(Say(units), value.kind)(*value.values)
+    return text
+
+
+def sentence(file: str, id: str, values: dict[str, Any]) -> str:
+    """One message of the wording with its values, on one line.
+
+    raises: BadWording that names the file and the message
+    """
+    bundle = _bundle(file)
+    where = f"data/wording/{LANGUAGE}/{file}.ftl: {id}"
+    if not bundle.has_message(id) or (pattern := bundle.get_message(id).value) is None:
+        raise BadWording(f"{where}: there is no such message")
+    text, errors = bundle.format_pattern(pattern, values)
+    if errors:
+        raise BadWording(f"{where}: {errors[0]}")
+    return str(text).replace("\n", " ")
+
+
+@cache
+def _bundle(file: str) -> FluentBundle:
+    from fluent.runtime import FluentBundle, FluentResource
+
+    functions: dict[str, Any] = {"CAPITAL": capital, "COUNT": count}
+    bundle = FluentBundle([LANGUAGE], functions=functions, use_isolating=False)
+    text = tables.data_path(f"wording/{LANGUAGE}/{file}.ftl").read_text(encoding="utf-8")
+    bundle.add_resource(FluentResource(text))
+    return bundle
+
+
+def capital(words: Any) -> str:
+    """The words as they open a sentence.
+
+    >>> capital("the liquid")
+    'The liquid'
+    """
+    text = str(words)
+    return text[:1].upper() + text[1:]
+
+
+def count(words: Any) -> str:
+    """Whether a dish is spoken of as `one` or as `many`.
+
+    >>> count("baked potatoes"), count("swiss"), count("roast chicken")
+    ('many', 'one', 'one')
+    """
+    text = str(words)
+    return "many" if text.endswith("s") and not text.endswith(("ss", "us")) else "one"

@@ -1,0 +1,137 @@
+"""Component: phrases of the lexicon: dishes, methods, equipment, symptoms, places and ingredients."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from functools import cache
+from itertools import repeat
+
+from spacy.language import Language
+from spacy.tokens import Doc
+
+from assistant.reading.spans import Found, Kind
+from assistant.reading.text import fold
+from rules import tables
+from rules.foods.dishes import dishes
+
+# file, key of its rows, field that names a row; the order settles matches of equal length
+FILES: tuple[tuple[Kind, str, str, str], ...] = (
+    ("method", "lexicon/methods.toml", "method", "id"),
+    ("symptom", "lexicon/symptoms.toml", "symptom", "id"),
+    ("equipment", "lexicon/equipment.toml", "equipment", "id"),
+    ("ingredient", "lexicon/ingredients.toml", "ingredient", "name"),
+    ("place", "lexicon/places.toml", "place", "name"),
+)
+
+SHORTEST_TOGETHER = 7
+# words before a dish that make it an ingredient and leave it the dish it is: dry penne
+UNCOOKED = ("dry", "dried", "uncooked", "raw")
+Meanings = tuple[tuple[Kind, str], ...]
+
+Doc.set_extension("found", default=(), force=True)
+
+
+@dataclass(frozen=True, slots=True)
+class PhraseBook:
+    """Every phrase with what it may mean, in lexicon order. longest: words of the longest phrase."""
+
+    phrases: dict[str, Meanings]
+    longest: int
+
+
+@Language.component("kitchen_lexicon", requires=["token.norm"], assigns=["doc._.found"])
+def kitchen_lexicon(doc: Doc) -> Doc:
+    """Hear every phrase of the lexicon."""
+    doc._.found = hear([token.norm_ for token in doc])
+    return doc
+
+
+@cache
+def phrase_book() -> PhraseBook:
+    """The phrases of all lexicon files; a file that is not there has none."""
+    phrases: dict[str, Meanings] = {}
+    for row, phrase in rows():
+        key = fold(phrase)
+        known = phrases.get(key, row)
+        phrases[key] = known if row[0] in known else known + row
+    for key, known in phrases.items():
+        state, _, rest = key.partition(" ")
+        if state in UNCOOKED and all(kind == "ingredient" for kind, _ in known):
+            phrases[key] = tuple(meant for meant in phrases.get(rest, ()) if meant[0] == "dish") + known
+    return PhraseBook(phrases, max(p.count(" ") for p in phrases) + 1)
+
+
+def rows() -> Iterator[tuple[Meanings, str]]:
+    """The meaning and the phrase of everything the lexicon hears, names before the words they are also heard as.
+
+    All phrases of a row share one meaning: the fewer objects, the less a cold start costs.
+    """
+    for dish in dishes().values():
+        yield from zip(repeat((("dish", dish.name),)), (dish.name, *dish.heard_as))
+    for kind, file, key, name in FILES:
+        for row in tables.read_toml(file)[key] if tables.data_path(file).is_file() else ():
+            yield from zip(repeat(((kind, row[name]),)), (row[name].replace("_", " "), *row.get("heard_as", ())))
+
+
+def hear(words: Sequence[str]) -> tuple[Found, ...]:
+    """The phrases among lower-case words, overlaps settled."""
+    return settle(matches(words))
+
+
+def matches(words: Sequence[str]) -> list[Found]:
+    """Every phrase at every place, overlapping as they may."""
+    book = phrase_book()
+    found = []
+    for start in range(len(words)):
+        for end in range(start + 1, min(start + book.longest, len(words)) + 1):
+            found += [Found(start, end, kind, id) for kind, id in meanings(" ".join(words[start:end]))]
+    return found
+
+
+def meanings(phrase: str) -> Meanings:
+    """What a phrase may mean; plurals that are not listed mean their singular, and words run together their phrase.
+
+    >>> meanings("shortribs")
+    (('dish', 'short ribs'),)
+    """
+    phrases = phrase_book().phrases
+    if phrase in phrases:
+        return phrases[phrase]
+    singular = phrase[:-1] if phrase.endswith("s") and len(phrase) > 4 else phrase
+    return phrases.get(singular) or phrases.get(run_together().get(phrase, ""), ())
+
+
+@cache
+def run_together() -> dict[str, str]:
+    """Phrases of two or three words by their letters alone."""
+    phrases = phrase_book().phrases
+    return {p.replace(" ", ""): p for p in phrases if 1 <= p.count(" ") <= 2 and len(p) > SHORTEST_TOGETHER}
+
+
+def settle(found: Iterable[Found]) -> tuple[Found, ...]:
+    """Of overlapping matches keep the longest, then the first in lexicon order; in the order of the text.
+
+    A dish and an ingredient of the same name stand side by side: the topic tells which is meant.
+
+    >>> settle([Found(1, 2, "dish", "ribs"), Found(0, 2, "dish", "short ribs"), Found(0, 2, "ingredient", "ribs")])
+    (Found(start=0, end=2, kind='dish', id='short ribs', sure=1.0), \
+Found(start=0, end=2, kind='ingredient', id='ribs', sure=1.0))
+    """
+    kept: list[Found] = []
+    for match in sorted(found, key=lambda match: -len(match)):
+        rivals = [k for k in kept if k.start < match.end and match.start < k.end]
+        if all(
+            (k.start, k.end) == (match.start, match.end) and {k.kind, match.kind} == {"dish", "ingredient"}
+            for k in rivals
+        ):
+            kept.append(match)
+    return tuple(sorted(kept, key=lambda match: match.start))
+
+
+def method_inside(words: Sequence[str], dish: Found) -> str | None:
+    """The method that a dish phrase opens with, if the dish is cooked so: hard boiled eggs, but not pot roast."""
+    known = dishes()[dish.id].methods
+    openings = (" ".join(words[dish.start : end]) for end in range(dish.end - 1, dish.start, -1))
+    meant = (id for opening in openings for kind, id in phrase_book().phrases.get(opening, ()) if kind == "method")
+    return next((id for id in meant if id in known), None)

@@ -1,0 +1,44 @@
+"""The spaCy pipeline: which components there are, and their order."""
+
+from __future__ import annotations
+
+from functools import cache, lru_cache
+
+from spacy.lang.en import English
+from spacy.language import Language
+from spacy.tokens import Doc
+
+# importing a component registers it
+from assistant.reading.text import clean
+from assistant.reading.tokens import KitchenTokenizer
+from assistant.understanding import (
+    concepts,  # noqa: F401
+)
+
+COMPONENTS = (
+    "kitchen_numbers",
+    "kitchen_measures",
+    "kitchen_clock",
+    "kitchen_spelling",
+    "kitchen_lexicon",
+    "kitchen_elevation",
+    "kitchen_concepts",
+    "kitchen_topic",
+    "kitchen_safety",
+    "kitchen_subject",
+)
+
+
+@cache
+def pipeline() -> Language:
+    """The one pipeline of the process. English without a trained model: words, units and topics are all data."""
+    nlp = English(create_tokenizer=KitchenTokenizer)
+    for name in COMPONENTS:
+        nlp.add_pipe(name)
+    return nlp
+
+
+@lru_cache(maxsize=8)
+def read(text: str) -> Doc:
+    """Run any text through the pipeline. The last few are kept: an utterance is read once a turn."""
+    return pipeline()(clean(text).text)

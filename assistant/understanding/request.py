@@ -1,0 +1,215 @@
+"""The pipeline's Doc -> what this one utterance says, as a Request with nothing taken for granted."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from functools import partial
+
+from spacy.tokens import Doc
+
+from assistant.reading import elevation_mentions, instruments
+from assistant.reading.spans import Found, Measure, Number
+from assistant.reading.text import LONGEST
+from assistant.understanding import answer_preferences, lexicon, unclaimed, what_is_asked
+from assistant.understanding.cue_words import cues
+from rules.foods.dishes import dishes
+from rules.model import Kitchen, Quantity, Request, Units, Unused
+from rules.physics import water
+
+# ways that win over the verb they stand beside: boil beans IN THE PRESSURE COOKER
+LEADING_METHODS = ("pressure_cook", "slow_cook", "sous_vide", "microwave")
+# utterances that say nothing for the questions after them
+PASSING = ("smalltalk", "help", "out_of_scope")
+# what an utterance of mere slots is easily taken for; its method counts all the same
+SLOTS_ALONE = (*PASSING, "set_kitchen")
+# units in which nobody tells how long a dish cooks
+NO_COOKING_TIME = ("wk", "week", "month", "mo", "yr", "year")
+METHODLESS_TOPICS = (*PASSING, "boiling_point", "calibrate", "set_kitchen", "convert_recipe", "timer")
+IN_COOKER = ("pressure", "preserve")
+HOT_METHODS = ("bake", "roast", "fry", "braise", "sugarwork", "smoke", "grill", "sous_vide", "slow_cook", "poach")
+HOT_TOPICS = ("temperature", "bake_adjust", "sugar_stage", "calibrate", "doneness", "boiling_point", "convert_recipe")
+HOT_WORDS = cues("temperature", "hot")
+FEEDING, GATHERING = cues("portions", "feeding"), cues("portions", "gathering")
+BAKING_TOPICS = ("bake_adjust", "convert_recipe")
+CHANGES_OF_A_BAKE = cues("leaning", "baking")
+FEEDING_TOPICS = ("order", "schedule")
+IMPLIED_METHODS = {
+    "oil": "fry", "fryer": "fry", "fat": "fry", "lard": "fry", "shortening": "fry", "wok": "fry", "griddle": "fry",
+    "proofer": "proof", "proof": "proof", "smoker": "smoke", "steamer": "steam", "brew": "brew",
+}  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class Hearing:
+    """One utterance, taken apart.
+
+    request: only what was said; elliptical: whether it leans on what was said before
+    units, depth: None where nothing was said about them
+    subject_for: what is asked about if the topic is that of the question before
+    plain: a number with nothing to tell what it counts, as in `make it 75`
+    changes_a_bake: whether it can go on with a question of baking: `and the eggs, one more?`
+    dish_of_a_bake: the dish if it does, where eggs are an ingredient
+    """
+
+    request: Request
+    elliptical: bool
+    units: Units | None
+    depth: int | None
+    subject_for: Callable[[str], str | None] = lambda topic: None
+    plain: float | None = None
+    changes_a_bake: bool = False
+    dish_of_a_bake: str | None = None
+
+
+def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
+    """Build the request of one utterance; the kitchen only decides what figures without a unit mean."""
+    words = [token.norm_ for token in doc]
+    topic, found = doc._.topic.id, doc._.found
+    units = answer_preferences.spoken_system(words, doc._.measures)
+    dish, method = main_dish(found, topic), spoken_method(words, found) or implied_method(words, topic)
+    in_cooker = method == "pressure_cook" or topic in IN_COOKER
+    gauge = instruments.gauge_pa(doc._.measures, words, in_cooker)
+    height = elevation_mentions.settle(doc._.elevations, words, units or kitchen.units)
+    beside = kitchen.elevation_m if height.here_m is None and not height.unused else height.here_m
+    barometer = instruments.barometer(doc._.measures, words, beside, gauge, kitchen.barometer_offset_pa)
+    hot = method in HOT_METHODS or topic in HOT_TOPICS or any(word in HOT_WORDS for word in words)
+    high = elevation_mentions.plausible(doc._.elevations, units or kitchen.units)
+    temps = instruments.temperatures_c(doc._.measures, doc._.numbers, high, words, units or kitchen.units, hot)
+    in_water = "water" in words or "test" in words or not _is_other_liquid(dish)
+    boiled_c = instruments.boil_test_c(temps, words, in_water)
+    boiled_m = water.elevation_from_boiling_m(boiled_c) if boiled_c is not None and not height.unused else None
+    temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(temps), None)
+    time = next((m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME), None)
+    no_such = unclaimed.dish(doc) if dish is None else None
+    elliptical = unclaimed.is_elliptical(doc)
+    request = Request(
+        text=doc.text,
+        topic=topic,
+        subject=doc._.subject,
+        dish=dish,
+        dish_class=dishes()[dish].dish_class if dish else "general" if no_such else None,
+        method=None if topic in METHODLESS_TOPICS and not (elliptical and topic in SLOTS_ALONE) else method,
+        elevation_m=_first(height.here_m, barometer.elevation_m, boiled_m),
+        elevation_from=height.known_from or ("barometer" if barometer.elevation_m is not None else None)
+        or ("boil_test" if boiled_m is not None else None),
+        from_elevation_m=height.from_m,
+        pressure_pa=barometer.pressure_pa,
+        time_min=time.low if time else None,
+        time_high_min=time.high if time and time.high > time.low else None,
+        temperature_c=temp_c,
+        quantity=quantity(doc._.measures, words, gauge),
+        portions=portions(doc, topic),
+        gauge_pa=gauge,
+        service_time=service_time(doc._.clock),
+        covered=answer_preferences.covered(words),
+        soaked=answer_preferences.soaked(words),
+        units=units or kitchen.units,
+        equipment=equipment(words, found),
+        unused=(*height.unused, *barometer.unused, *((no_such,) if no_such else ()), *unclaimed.places(doc)),
+    )  # fmt: skip
+    plain = next((number.value for number in plain_numbers(doc)), None)
+    return Hearing(
+        request,
+        elliptical,
+        units,
+        answer_preferences.depth(words),
+        partial(what_is_asked.subject, doc),
+        plain,
+        changes_a_bake=any(f.kind == "ingredient" for f in found) and unclaimed.is_elliptical(doc, CHANGES_OF_A_BAKE),
+        dish_of_a_bake=main_dish(without_ingredients(found), "bake_adjust"),
+    )
+
+
+def _first(*values: float | None) -> float | None:
+    return next((value for value in values if value is not None), None)
+
+
+def main_dish(found: Sequence[Found], topic: str) -> str | None:
+    """The dish that is asked about: the first one; water last, and in baking what is an ingredient as well."""
+    heard = [f for f in found if f.kind == "dish"]
+    also = {f.start for f in found if f.kind == "ingredient"} if topic in BAKING_TOPICS else set()
+    best = min(heard, key=lambda f: (dishes()[f.id].dish_class == "water", f.start in also, f.start), default=None)
+    return narrower(best.id, heard) if best else None
+
+
+def without_ingredients(found: Sequence[Found]) -> list[Found]:
+    """What was found without the dishes that are ingredients as well."""
+    also = {f.start for f in found if f.kind == "ingredient"}
+    return [f for f in found if f.start not in also]
+
+
+def narrower(dish: str, heard: Sequence[Found]) -> str:
+    """A dish said by the name of its class and by its own is the latter: penne pasta."""
+    dish_class = dishes()[dish].dish_class
+    own = [f.id for f in heard if f.id != dish and dishes()[f.id].dish_class == dish_class]
+    return own[0] if dish == dish_class and own else dish
+
+
+def _is_other_liquid(dish: str | None) -> bool:
+    return dish is not None and dishes()[dish].dish_class in ("candy", "syrup", "jam")
+
+
+def spoken_method(words: Sequence[str], found: Sequence[Found]) -> str | None:
+    """The method that is said, on its own or at the head of a dish: fried chicken. A roast is more often a cut."""
+    spoken = [f.id for f in found if f.kind == "method" and words[f.start] != "roast"]
+    roasts = [f.id for f in found if f.kind == "method" and words[f.start] == "roast"]
+    heads = [m for f in found if f.kind == "dish" and (m := lexicon.method_inside(words, f))]
+    return next((m for m in spoken if m in LEADING_METHODS), None) or next(iter([*spoken, *roasts, *heads]), None)
+
+
+def implied_method(words: Sequence[str], topic: str) -> str | None:
+    """The method that the topic or a tool implies: how hot should the oil be."""
+    if topic == "preserve":
+        return "preserve"
+    return next((m for word, m in IMPLIED_METHODS.items() if word in words), None) if topic == "temperature" else None
+
+
+def equipment(words: Sequence[str], found: Sequence[Found]) -> tuple[str, ...]:
+    """The equipment that is named, also where its name was heard as the method it is for: electric pressure cooker."""
+    named = (" ".join(words[f.start : f.end]) for f in found if f.kind in ("equipment", "method"))
+    return tuple(dict.fromkeys(id for name in named for kind, id in lexicon.meanings(name) if kind == "equipment"))
+
+
+def quantity(measures: Sequence[Measure], words: Sequence[str], gauge: float | None) -> Quantity | None:
+    """The first mass or volume; pounds that were a gauge setting are none."""
+    for m in measures:
+        gauged = gauge is not None and m.unit == "lb" and instruments.is_gauge(m, words)
+        if m.kind in ("mass", "volume") and not gauged:
+            return Quantity(round(m.said, 6), m.unit)
+    return None
+
+
+MOST_PORTIONS = 100_000
+
+
+def portions(doc: Doc, topic: str) -> int | None:
+    """How many people: 60 covers, serves 8, a party of 20, and where the talk is of buying, plain `for 12`."""
+    said = [m.said for m in doc._.measures if m.kind == "portion"]
+    said = said or [n.value for n in plain_numbers(doc) if _counts_people(doc, n.start, topic)]
+    return int(said[0]) if said and 1 <= said[0] <= MOST_PORTIONS else None
+
+
+def _counts_people(doc: Doc, at: int, topic: str) -> bool:
+    before, two = doc[at - 1].norm_ if at else "", " ".join(t.norm_ for t in doc[max(0, at - 2) : at])
+    counted = topic in FEEDING_TOPICS and before in ("for", "about", "around", "of")
+    return counted or before in FEEDING or two in GATHERING
+
+
+def plain_numbers(doc: Doc) -> list[Number]:
+    """The numbers that nothing else has claimed."""
+    taken = {i for span in (*doc._.measures, *doc._.elevations, *doc._.clock) for i in range(span.start, span.end)}
+    return [number for number in doc._.numbers if number.start not in taken]
+
+
+def service_time(clock: Sequence[Measure]) -> str | None:
+    """The time of day, ISO 8601."""
+    return f"{int(clock[0].low) // 60:02d}:{int(clock[0].low) % 60:02d}" if clock else None
+
+
+def capped(request: Request, dropped: int) -> Request:
+    """The request with a note that the end of a very long text was not read."""
+    if not dropped:
+        return request
+    reason = f"I read the first {LONGEST:,} characters; ask one thing at a time."
+    return replace(request, unused=(*request.unused, Unused("text", f"the last {dropped:,} characters", reason)))

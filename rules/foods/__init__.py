@@ -1,0 +1,1 @@
+"""Foods that several methods must treat their own way, and the rows of the dishes."""

@@ -1,0 +1,1 @@
+"""What cooking methods share: wet and dry heat, pressure, the burner, equipment."""

@@ -1,0 +1,37 @@
+"""A time as a request states it and as an answer tells it."""
+
+from __future__ import annotations
+
+from rules.book import Case
+from rules.errors import within
+from rules.model import Figure
+from rules.physics.units import round_time_min
+
+SHORTEST_MIN, LONGEST_MIN = 1 / 60, 20_160.0
+
+
+def stated_span(case: Case) -> tuple[float, float] | None:
+    """The time the cook gave [min], low and high, or None.
+
+    raises: OutOfRange for a time under a second, over two weeks, or not a number
+    """
+    request = case.request
+    if request.time_min is None:
+        return None
+    hint = "Give the time it takes where the recipe is right."
+    ends = [
+        within("cooking time", t, SHORTEST_MIN, LONGEST_MIN, "min", hint)
+        for t in (request.time_min, request.time_min if request.time_high_min is None else request.time_high_min)
+    ]
+    return min(ends), max(ends)
+
+
+def time_figures(case: Case, base: tuple[float, float], here: tuple[float, float, float]) -> tuple[Figure, Figure]:
+    """The two figures every time is told by. base: low, high; here: low, likely, high [min]."""
+    mid = sum(base) / 2
+    low, likely, high = (round_time_min(t) for t in here)
+    at_sea = round_time_min(mid) if not case.there.elevation_m else None
+    return (
+        Figure("cook_time", "Time here", likely, "min", low, high, sea_level=at_sea),
+        Figure("baseline_time", f"Time at {case.baseline}", round_time_min(mid), "min", *map(round_time_min, base)),
+    )

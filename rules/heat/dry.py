@@ -1,0 +1,240 @@
+"""Time in dry heat and hot fat: what fry, roast, bake, grill and smoke have in common.
+
+The air or fat is as hot as it is set, anywhere. But food is mostly water, and while its surface is wet it stays at or
+under the boil, so the middle is driven by a lower temperature the higher one climbs. How much that tells depends on
+the food; a pace gives the time here over the time at sea level, least, likely and most.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from rules import safety
+from rules.book import Case, Part, celsius, rule
+from rules.errors import within
+from rules.foods import dishes
+from rules.heat.cook_times import stated_span, time_figures
+from rules.heat.headline import takes
+from rules.heat.heat_settings import Setting, setting
+from rules.model import Figure
+from rules.physics import conduction, kinetics
+from rules.physics.ambient import Ambient, ambient
+from rules.physics.units import FT_PER_M, round_to, to_f
+from rules.say import number
+
+COLDEST_C, HOTTEST_C = 20.0, 350.0
+CORE_BELOW_C = {"fry": 100.0, "roast": 90.0, "bake": 65.0, "grill": 100.0, "smoke": 100.0, "sous_vide": 20.0}
+FRIDGE_C, HALF_MM, DIFFUSIVITY_M2_S = 5.0, 25.0, 1.3e-7
+HEATED_THROUGH_Z_K = 100.0
+DONE_C = {
+    "fish": 62.8,
+    "shellfish": 62.8,
+    "tender_cut": 62.8,
+    "custard": 76.7,
+    "cheesecake": 76.7,
+    "protein_curd": 70.0,
+}
+HOT_IS_DONE = (
+    "casserole", "egg", "battered", "fried_dough", "yeast_bread", "flatbread", "pizza", "pie", "quick_bread",
+    "layer_cake", "foam_cake", "pound_cake", "biscuit", "cookie", "brownie", "choux", "laminated", "souffle",
+    "meringue", "cheesecake", "dairy", "soup", "sauce", "dumpling",
+)  # fmt: skip
+TOASTED = ("nuts", "popcorn", "candy", "dried_bean", "lentil")
+HOT_THROUGH_C = 73.9
+CORE_CLASSES = ("fish", "collagen_cut", "cured_meat", "offal")
+DRY_AIR_FT = 2500.0
+
+
+@dataclass(frozen=True, slots=True)
+class Pace:
+    """Time in one air over the time at sea level: least, likely, most; all 1 at sea level."""
+
+    low: float
+    likely: float
+    high: float
+
+
+@dataclass(frozen=True, slots=True)
+class DryTime:
+    """A time in dry heat [min], at the baseline and here, each with its range."""
+
+    base_low_min: float
+    base_high_min: float
+    low_min: float
+    likely_min: float
+    high_min: float
+    source: str
+
+    @property
+    def factor(self) -> float:
+        """Likely time here over the middle of the baseline range."""
+        return self.likely_min / ((self.base_low_min + self.base_high_min) / 2)
+
+
+PaceOf = Callable[[Ambient], Pace]
+
+
+def heated_through(dish_class: str) -> bool:
+    """Whether a food is done when heat has reached its centre, and does not have to soften.
+
+    >>> heated_through("poultry_pieces"), heated_through("collagen_cut")
+    (True, False)
+    """
+    return kinetics.softening(dish_class).z_k >= HEATED_THROUGH_Z_K or dish_class in HOT_IS_DONE
+
+
+def core_c(dish: str | None, dish_class: str) -> float:
+    """The temperature of the centre that such a food is cooked to [degC]: the safe one where there is one."""
+    safe = safety.safe_temperature(dish, dish_class) if dish_class not in DONE_C else None
+    return safe.temp_c if safe else DONE_C.get(dish_class, HOT_THROUGH_C)
+
+
+def centre_minutes(air: Ambient, target_c: float) -> float:
+    """Time for the centre of a piece 5 cm thick from the fridge to get hot behind a wet surface at the boil [min].
+
+    source: carslaw-jaeger
+    """
+    return conduction.time_to_centre_min("slab", HALF_MM, DIFFUSIVITY_M2_S, FRIDGE_C, air.boiling_c, target_c)
+
+
+def wet_surface_pace(case: Case) -> PaceOf:
+    """The pace of food whose wet surface holds it at or under the boil while the middle gets hot, or soft.
+
+    Least: the surface dries at once, and nothing changes. Most: it stays wet to the end.
+    """
+    soft, dish_class = kinetics.softening(case.dish_class), case.dish_class
+    target_c = core_c(case.request.dish, dish_class)
+
+    def pace(air: Ambient) -> Pace:
+        sea = ambient(0.0)
+        if dish_class in TOASTED:
+            return Pace(1.0, 1.0, 1.0)
+        if heated_through(dish_class):
+            full = centre_minutes(air, target_c) / centre_minutes(sea, target_c)
+        else:
+            full = kinetics.rate_factor(air.boiling_c, sea.boiling_c, soft.z_k)
+        low, likely, high = sorted((1.0, full**0.5, full))
+        return Pace(low, likely, high)
+
+    return pace
+
+
+def up_to_a_quarter(of: PaceOf) -> PaceOf:
+    """A pace whose top takes in the published quarter more, reached at 5,000 ft (taken in proportion under it)."""
+
+    def pace(air: Ambient) -> Pace:
+        mine = of(air)
+        quarter = 1 + 0.25 * min(1.0, max(0.0, air.elevation_m * FT_PER_M / 5000))
+        return Pace(mine.low, mine.likely, max(mine.high, quarter))
+
+    return pace
+
+
+def dry_time(case: Case, method: str, pace: PaceOf) -> DryTime | None:
+    """The time here; None where neither the cook nor the table gives one.
+
+    raises: OutOfRange for a time that no kitchen has
+    """
+    stated = stated_span(case)
+    row = dishes.sea_level_time(case.request.dish, case.dish_class, method)
+    here, there = pace(case.here), pace(case.there)
+    if stated:
+        (low, high), source = stated, "common-practice"
+    elif row:
+        low, high, source = row.low_min * there.likely, row.high_min * there.likely, row.source
+    else:
+        return None
+    ratios = sorted((here.low / there.low, here.likely / there.likely, here.high / there.high))
+    return DryTime(low, high, low * ratios[0], (low + high) / 2 * here.likely / there.likely, high * ratios[2], source)
+
+
+def time_part(case: Case, method: str, pace: PaceOf, why: str, *sources: str) -> Part:
+    """The time with its figures and a headline; a factor where no time is known.
+
+    why: one or two sentences, ending in a full stop
+    """
+    time = dry_time(case, method, pace)
+    if time is None:
+        here, there = pace(case.here), pace(case.there)
+        ends = sorted(round_to(a / b, 0.01) for a, b in zip(_all(here), _all(there), strict=True))
+        factor = Figure("time_factor", f"Time against {case.baseline}", ends[1], "factor", ends[0], ends[2])
+        return Part(figures=(factor,), because=f"No tested time is known for this. {why}", sources=sources)
+    figures = time_figures(
+        case, (time.base_low_min, time.base_high_min), (time.low_min, time.likely_min, time.high_min)
+    )
+    return Part(
+        figures=figures,
+        headline=takes(case, method, figures) if case.request.topic == "time" else "",
+        because=why,
+        sources=tuple(dict.fromkeys((*sources, time.source))),
+    )
+
+
+def _all(pace: Pace) -> tuple[float, float, float]:
+    return pace.low, pace.likely, pace.high
+
+
+def set_to(case: Case, method: str) -> tuple[Setting, bool]:
+    """The setting to work with, and whether the cook gave it. A temperature too low for the method is the core's.
+
+    raises: OutOfRange for a temperature at which nothing is cooked
+    """
+    usual, asked_c = setting(case.request.dish, case.dish_class, method), case.request.temperature_c
+    if asked_c is None or COLDEST_C < asked_c < CORE_BELOW_C[method]:
+        return usual, False
+    hint = "Give the setting of the oven, the grate or the fat."
+    stated = within("temperature", asked_c, COLDEST_C, HOTTEST_C, "degC", hint)
+    return Setting(stated, stated, usual.way), True
+
+
+def setting_figure(figure_id: str, label: str, of: Setting, sea: Setting | None = None) -> Figure:
+    """The figure of a setting, with its range and what it is at sea level."""
+    low, middle, high = (round(t, 2) for t in (of.low_c, of.middle_c, of.high_c))
+    return Figure(figure_id, label, middle, "degC", low, high, round((sea or of).middle_c, 2))
+
+
+def span(case: Case, of: Setting) -> str:
+    """A setting in words, both ends of it: "345–355 °F (174–178 °C)"."""
+    us = _ends(to_f(of.low_c), to_f(of.high_c), 5, "°F")
+    metric = _ends(of.low_c, of.high_c, 2, "°C")
+    first, second = (us, metric) if case.request.units == "us" else (metric, us)
+    return f"{first} ({second})"
+
+
+def _ends(low: float, high: float, step: float, unit: str) -> str:
+    ends = dict.fromkeys(number(round_to(end, step)) for end in (low, high))
+    return f"{'–'.join(ends)} {unit}"
+
+
+@rule("dry.core", "usda-fsis-safe-temperatures")
+def core(case: Case) -> Part | None:
+    """The safe temperature of the centre, which the clock never replaces."""
+    safe = safety.safe_temperature(case.request.dish, case.dish_class)
+    if (
+        safe is None
+        or "jerky" in case.traits
+        or not (safe.always_said or case.dish_class in CORE_CLASSES or "poultry" in case.traits)
+    ):
+        return None
+    figures = [celsius("core_temperature", "Safe at the centre", safe.temp_c, safe.temp_c)]
+    if safe.rest_min:
+        figures.append(Figure("rest_time", "Rest", safe.rest_min, "min"))
+    return Part(figures=tuple(figures), cautions=(safety.caution(case, safe),))
+
+
+@rule("dry.check", "common-practice")
+def check(case: Case) -> Part:
+    """What shows that it is done."""
+    signs = dishes.classes()[case.dish_class].check_for(case.request.method)
+    return Part(steps=(f"Start checking at the early end of the range. {signs}",))
+
+
+def dries(case: Case) -> str:
+    """A sentence on drying, where the air is thin enough to tell; empty elsewhere."""
+    if case.here.elevation_m * FT_PER_M < DRY_AIR_FT:
+        return ""
+    from rules.physics.evaporation import drying_ratio
+
+    percent = number(round_to((drying_ratio(case.here.elevation_m) - 1) * 100, 5))
+    return f"A wet surface dries about {percent} % faster in air this thin, and mountain air is usually drier too."

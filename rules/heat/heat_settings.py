@@ -1,0 +1,57 @@
+"""Settings of fat, ovens, grates, smokers and baths that dishes are cooked at, at sea level."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cache
+
+from rules.foods.dishes import kin
+from rules.physics.units import to_c
+from rules.tables import read_csv
+
+SETTINGS = "tables/heat_settings_common-practice.csv"
+
+
+@dataclass(frozen=True, slots=True)
+class Setting:
+    """A range of temperatures [degC] and the way the heat comes: deep, pan, still, direct, indirect, cold, bath."""
+
+    low_c: float
+    high_c: float
+    way: str
+
+    @property
+    def middle_c(self) -> float:
+        """Middle of the range [degC]."""
+        return (self.low_c + self.high_c) / 2
+
+
+@cache
+def _rows() -> dict[tuple[str, str], Setting]:
+    return {
+        (r["dish"], r["method"]): Setting(to_c(float(r["low_f"])), to_c(float(r["high_f"])), r["way"])
+        for r in read_csv(SETTINGS).rows
+    }
+
+
+def own_setting(dish: str | None, method: str) -> Setting | None:
+    """The setting of the dish itself, or of the dish it cooks like; None where it has only its class's.
+
+    source: common-practice
+    """
+    return next((_rows()[name, method] for name in kin(dish) if (name, method) in _rows()), None)
+
+
+def setting(dish: str | None, dish_class: str, method: str) -> Setting:
+    """The dish's own setting, or that of the dish it cooks like, or its class's, or what the method usually runs at.
+
+    raises: KeyError for a method that has no settings
+    source: common-practice
+
+    >>> setting("doughnuts", "fried_dough", "fry").way
+    'deep'
+    >>> round(setting(None, "custard", "sous_vide").low_c, 1)
+    80.0
+    """
+    own = own_setting(dish, method)
+    return own or _rows().get((f"class:{dish_class}", method)) or _rows()["class:general", method]

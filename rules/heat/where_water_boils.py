@@ -1,0 +1,32 @@
+"""The rule every wet method opens with: where water boils here."""
+
+from __future__ import annotations
+
+from rules.book import Case, Part, celsius, rule
+from rules.said import fixed, number, pressure, sentences, temp, temp_drop
+
+NOTICEABLE_K = 0.05
+say = sentences("heat/where_water_boils")
+
+
+@rule("water.boiling_point", "iapws-r7-97", "us-std-atm-1976")
+def boiling_point(case: Case) -> Part:
+    """Where water boils here: the ceiling of every open pot."""
+    drop = case.sea.boiling_c - case.here.boiling_c
+    return Part(
+        figures=(celsius("boiling_point", say("label"), case.here.boiling_c, case.sea.boiling_c),),
+        because=say(
+            "because",
+            boil=temp(case.here.boiling_c),
+            place=case.place,
+            drop=temp_drop(abs(drop)),
+            way="same" if abs(drop) <= NOTICEABLE_K else "under" if drop > 0 else "over",
+            pressure=pressure(case.here.pressure_pa),
+        ),
+        maths=say(
+            "maths",
+            elevation=fixed(case.here.elevation_m, 0),
+            pressure=number(case.here.pressure_pa, 0),
+            boil=fixed(case.here.boiling_c),
+        ),
+    )

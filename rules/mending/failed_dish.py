@@ -1,0 +1,185 @@
+"""The dish on the bench: what is known of it when the size of a change is worked out."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import cached_property
+
+from rules.baking import components, leavening
+from rules.baking.bands import TABLES, Span
+from rules.baking.batch import Batch, measured
+from rules.baking.change import What
+from rules.baking.formula import ratios
+from rules.baking.parts import Placed
+from rules.foods import dishes
+from rules.mending.causes import Cause
+from rules.mending.log import Log
+from rules.model import Units
+from rules.physics import water
+from rules.recipe import Recipe, TempMark, TimeMark
+from rules.say import Say
+
+PARTS: dict[str, tuple[str, ...]] = {
+    "leavening": ("powder", "soda"), "sugar": ("sugar", "icing_sugar"), "liquid": ("liquid", "sour_liquid"),
+    "flour": ("flour",), "fat": ("fat",), "yeast": ("yeast",), "salt": ("salt",),
+}  # fmt: skip
+NAMES = {"leavening": "baking powder"}
+USUAL = {
+    "leavening": (2.0, "tsp"), "yeast": (2.25, "tsp"), "sugar": (1.0, "cup"), "liquid": (1.0, "cup"),
+    "flour": (2.0, "cup"), "fat": (1.0, "cup"), "salt": (1.0, "tsp"),
+}  # fmt: skip
+USUAL_METRIC = {
+    "leavening": (10.0, "g"), "yeast": (7.0, "g"), "sugar": (200.0, "g"), "liquid": (250.0, "ml"),
+    "flour": (250.0, "g"), "fat": (200.0, "g"), "salt": (6.0, "g"),
+}  # fmt: skip
+PASTRY_LIQUID = {"us": (4.0, "tbsp"), "metric": (60.0, "ml")}
+STYLES = {
+    "flatbread": "yeast_bread", "starch_pudding": "custard", "battered": "fried_dough", "general": "layer_cake",
+}  # fmt: skip
+CLASSES = {
+    "braise": "collagen_cut", "beans": "dried_bean", "sugarwork": "candy", "reduction": "sauce", "other": "general",
+}  # fmt: skip
+FEATURES: dict[str, Callable[[Recipe], float | None]] = {
+    "leavening": lambda r: sum(ratios(r).leavening_tsp_per_cup.values()),
+    "sugar": lambda r: ratios(r).sugar,
+    "liquid": lambda r: ratios(r).liquid,
+    "fat": lambda r: ratios(r).fat,
+    "yeast": lambda r: ratios(r).percent.get("yeast", 0.0),
+}
+DOWN = ("less", "cooler", "shorter")
+# A hundredth of an amount, or of a degree: what the tables change by less, they leave.
+LEAST_CHANGE = 0.01
+SAID = ("bake", "roast", "fry")
+
+
+@dataclass(frozen=True, slots=True)
+class Base:
+    """An amount to change. own: whether it is the cook's own, or a round one to show the change on."""
+
+    value: float
+    unit: str | None
+    item: str
+    own: bool
+    at: str = "recipe"
+
+
+@dataclass(frozen=True)
+class Bench:
+    """A dish that failed: its recipe where there is one, its class, where it is cooked [m], and what was tried.
+
+    from_m: where the recipe is right [m]; time_min: how long it was cooked [min], as far as said
+    """
+
+    dish_class: str
+    here_m: float
+    recipe: Recipe | None = None
+    style: str = "layer_cake"
+    dish: str | None = None
+    method: str | None = None
+    from_m: float = 0.0
+    units: Units = "us"
+    time_min: float | None = None
+    log: Log = Log()
+
+    @cached_property
+    def say(self) -> Say:
+        """Words quantities in the cook's units."""
+        return Say(self.units)
+
+    @cached_property
+    def batch(self) -> Batch:
+        """The recipe on its way up here, for the tables of its components."""
+        return Batch(self.recipe or Recipe(), self.style, self.from_m, self.here_m, self.units)
+
+    @property
+    def boil_c(self) -> float:
+        """Boiling point of water here [degC]."""
+        return water.boiling_point_c(self.here_m)
+
+    @property
+    def sea_boil_c(self) -> float:
+        """Boiling point of water at sea level [degC]."""
+        return water.boiling_point_c(0.0)
+
+    @property
+    def place(self) -> str:
+        """Where it is cooked, in words."""
+        return self.say.elevation(self.here_m)
+
+    @cached_property
+    def features(self) -> dict[str, float]:
+        """The ratios of the formula that are known, as they would be at sea level."""
+        if self.recipe is None or not ratios(self.recipe).flour_g:
+            return {}
+        found = {name: ratio(self.recipe) for name, ratio in FEATURES.items()}
+        there = {name: components.ratio(self.style, name, 0.0, self.from_m).value for name in found}
+        return {name: value / there[name] for name, value in found.items() if value is not None}
+
+    @cached_property
+    def usual_method(self) -> str | None:
+        """The method that was said, else the one the dish is usually cooked by."""
+        return self.method or dishes.usual_method(self.dish, self.dish_class)
+
+    def lines(self, what: str) -> tuple[Placed, ...]:
+        """The lines of the recipe that a component stands for, the largest first."""
+        found = self.batch.parts(*PARTS.get(what, ()))
+        return tuple(sorted(found, key=lambda p: -p.mass_g))
+
+    def asks(self, cause: Cause) -> bool:
+        """Whether the tables make a cause's change on the way from where the recipe is right to here."""
+        if cause.by != "formula" or cause.what not in TABLES:
+            return False
+        table = components.difference if cause.what == "oven" else components.ratio
+        change = table(self.style, cause.what, self.from_m, self.here_m).value - (cause.what != "oven")
+        return abs(change) > LEAST_CHANGE and (change < 0) == (cause.way in DOWN)
+
+    def cannot(self, cause: Cause) -> bool:
+        """Whether the recipe leaves nothing to change: it has none of it, or its sour milk needs all of its soda."""
+        if self.recipe is None or cause.what not in PARTS or cause.what == "liquid":
+            return False
+        lines = self.lines(cause.what)
+        tied = cause.way == "less" and lines and lines[0].part.name == "soda" and self._is_tied(lines[0])
+        return not lines or bool(tied)
+
+    def _is_tied(self, soda: Placed) -> bool:
+        return leavening.soda_ratio(self.batch, soda, Span(0.5, 0.5, 0.5)).value > 1 - 1e-9
+
+    def base(self, what: What) -> Base:
+        """The amount a change begins from: the recipe's, else the one in the log, else a round one."""
+        for line in self.lines(what):
+            amount, unit = measured(line, what)
+            if amount:
+                return Base(amount, unit, line.line.item, True, f"ingredient {line.index + 1}")
+        if (first := self.log.first(what)) and first.from_value:
+            return Base(first.from_value, first.from_unit, first.item or self.name(what), True)
+        if (self.style, what) == ("pie", "liquid"):
+            return Base(*PASTRY_LIQUID[self.units], "water", False)
+        value, unit = (USUAL if self.units == "us" else USUAL_METRIC)[what]
+        return Base(value, unit, self.name(what), False)
+
+    @staticmethod
+    def name(what: str) -> str:
+        """What to call a component in a sentence."""
+        return NAMES.get(what, what)
+
+    @cached_property
+    def oven_c(self) -> float | None:
+        """The oven setting of the recipe [degC], or the last one in the log."""
+        last = next((t for _, t in reversed(self.log.steps) if t.what == "oven" and t.to_value is not None), None)
+        if last and last.to_value is not None and last.to_unit in ("degF", "degC"):
+            return (last.to_value - 32) / 1.8 if last.to_unit == "degF" else last.to_value
+        mark = next((t for t in self._temperatures() if t.what == "oven"), None)
+        return mark.low_c if mark else None
+
+    @cached_property
+    def baked_min(self) -> float | None:
+        """How long it is baked, by the recipe or as the cook said [min]."""
+        mark = next((t for t in self._times() if t.what in SAID), None)
+        return self.time_min or (mark.low_min if mark else None)
+
+    def _times(self) -> tuple[TimeMark, ...]:
+        return tuple(t for step in self.recipe.steps for t in step.times) if self.recipe else ()
+
+    def _temperatures(self) -> tuple[TempMark, ...]:
+        return tuple(t for step in self.recipe.steps for t in step.temperatures) if self.recipe else ()

@@ -1,0 +1,1 @@
+"""The physics: SI inside, each function with its units, range and source."""

@@ -1,0 +1,1 @@
+"""Whole recipes, converted from one elevation to another."""

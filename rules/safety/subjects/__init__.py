@@ -1,0 +1,1 @@
+"""Subjects of food safety that are asked about, a module each."""

@@ -1,0 +1,61 @@
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from rules.errors import OutOfRange
+from rules.physics import evaporation
+
+ELEVATIONS = st.floats(-430, 5500)
+
+
+@given(ELEVATIONS)
+def test_a_bare_simmer_loses_the_same_everywhere(elevation_m):
+    here = evaporation.evaporation_rate_ml_min(0.06, covered=False, elevation_m=elevation_m)
+    assert here == pytest.approx(evaporation.evaporation_rate_ml_min(0.06, covered=False), rel=0.05)
+
+
+@given(st.floats(0.001, 2))
+def test_a_lid_holds_back_nine_tenths(area_m2):
+    lid, bare = (evaporation.evaporation_rate_ml_min(area_m2, covered=covered) for covered in (True, False))
+    assert lid == pytest.approx(bare / 10)
+
+
+@given(st.floats(0, 600), st.floats(0, 600))
+def test_extra_liquid_turns_round(here_min, there_min):
+    way_up = evaporation.extra_liquid_ml(here_min, there_min, 0.06, covered=False, elevation_m=2000)
+    way_down = evaporation.extra_liquid_ml(
+        there_min, here_min, 0.06, covered=False, elevation_m=0, from_elevation_m=2000
+    )
+    assert way_up == pytest.approx(-way_down, abs=1e-9)
+
+
+def test_the_same_pot_at_the_same_place_needs_nothing_extra():
+    same = evaporation.extra_liquid_ml(90, 90, 0.06, covered=True, elevation_m=1500, from_elevation_m=1500)
+    assert same == 0
+
+
+@given(ELEVATIONS)
+def test_the_same_surface_dries_faster_higher_up(elevation_m):
+    ratio = evaporation.drying_ratio(elevation_m)
+    assert (ratio > 1) == (elevation_m > 0) or ratio == pytest.approx(1)
+
+
+def test_a_boiling_surface_is_refused():
+    with pytest.raises(OutOfRange, match="burner sets the rate"):
+        evaporation.evaporation_rate_kg_m2_h(99, 78_000)
+
+
+def test_air_damper_than_the_surface_is_refused():
+    with pytest.raises(OutOfRange, match="room"):
+        evaporation.evaporation_rate_kg_m2_h(10, 101_325, 3000)
+
+
+@pytest.mark.parametrize("area_m2", [-0.1, 28])
+def test_impossible_pots_are_refused(area_m2):
+    with pytest.raises(OutOfRange, match="square metres"):
+        evaporation.evaporation_rate_ml_min(area_m2, covered=True)
+
+
+def test_negative_times_are_refused():
+    with pytest.raises(OutOfRange, match="time here"):
+        evaporation.extra_liquid_ml(-1, 90, 0.06, covered=True, elevation_m=0)
