@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Any
 
 from rules import tables
 from rules.baking.rounding import measure
-from rules.said import Listed, Measure, Said, Value, Words
+from rules.said import Listed, Measure, Said, Value
 from rules.say import Say, duration, duration_span, exact_duration, number
 
 if TYPE_CHECKING:
@@ -29,8 +29,8 @@ class BadWording(ValueError):
     """A sentence that is not there, or is filled with what it does not name."""
 
 
-def worded(words: Words, units: Units) -> str:
-    """The words of a sentence, its quantities in the asker's units.
+def worded(words: Value, units: Units) -> str:
+    """The words of a sentence or a value, quantities in the asker's units.
 
     raises: BadWording where data/wording has no such sentence, or a value it needs is missing
     """

@@ -6,10 +6,10 @@ from random import Random
 
 import pytest
 
+from assistant.drill.wording import in_words
 from rules import drill
 from rules.drill.draw import Draw
 from rules.drill.question import Question
-from rules.say import Say
 from rules.tables import sources
 
 SEEDS = range(30)
@@ -18,7 +18,8 @@ EVERY = pytest.mark.parametrize(("theme", "kind"), KINDS, ids=[f"{theme}.{kind.n
 
 
 def made(theme, kind):
-    return [drill.make_question(seed, theme, kind, 1, units) for seed in SEEDS for units in ("us", "metric")]
+    made = (drill.make_question(seed, theme, kind, 1, units) for seed in SEEDS for units in ("us", "metric"))
+    return [in_words(question) for question in made]
 
 
 def figures(text):
@@ -123,7 +124,7 @@ def test_a_kind_varies_or_says_one_thing_only(theme, kind):
 
 def test_a_place_keeps_clear_of_the_edges_of_a_table():
     for seed in range(200):
-        draw = Draw("x", "safety", 1, Random(f"{seed}"), Say("us"))
+        draw = Draw("x", "safety", 1, Random(f"{seed}"), "us")
         feet = draw.place(500, 9500, edges_m=(1828.8, 1219.2)).elevation_m / 0.3048
         assert abs(feet - 6000) >= 250
         assert abs(feet - 4000) >= 250
