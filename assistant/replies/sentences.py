@@ -1,8 +1,8 @@
 """What a rule said, in words: sentences of data/wording, filled with quantities in the asker's units.
 
 The sentences are in the format of Project Fluent, a file a module that speaks. A file is read when one of its
-sentences is first wanted. Two functions may be used in them: CAPITAL($food) opens a sentence, COUNT($food) tells
-whether what a dish is called is spoken of as one or as many.
+sentences is first wanted. Three functions may be used in them: CAPITAL($food) opens a sentence, SMALL($line) lets one
+go on within another, COUNT($food) tells whether what a dish is called is spoken of as one or as many.
 """
 
 from __future__ import annotations
@@ -111,7 +111,7 @@ def sentence(file: str, id: str, values: dict[str, Any]) -> str:
 def _bundle(file: str) -> FluentBundle:
     from fluent.runtime import FluentBundle, FluentResource
 
-    functions: dict[str, Any] = {"CAPITAL": capital, "COUNT": count}
+    functions: dict[str, Any] = {"CAPITAL": capital, "SMALL": small, "COUNT": count}
     bundle = FluentBundle([LANGUAGE], functions=functions, use_isolating=False)
     text = tables.data_path(f"wording/{LANGUAGE}/{file}.ftl").read_text(encoding="utf-8")
     bundle.add_resource(FluentResource(text))
@@ -126,6 +126,16 @@ def capital(words: Any) -> str:
     """
     text = str(words)
     return text[:1].upper() + text[1:]
+
+
+def small(words: Any) -> str:
+    """A sentence as it goes on within another.
+
+    >>> small("Use less sugar.")
+    'use less sugar.'
+    """
+    text = str(words)
+    return text[:1].lower() + text[1:]
 
 
 def count(words: Any) -> str:

@@ -150,6 +150,7 @@ def test_a_bird_under_any_name(dish):
         ("dried", "beef jerky; dried apricots; kale chips; fruit leather"),
         ("gratin", "scalloped potatoes; potatoes anna"),
         ("stretched_curd", "mozzarella; burrata"),
+        ("perhaps_meat", "corn dogs; moussaka; lasagna; shepherd's pie; enchiladas; wiener schnitzel"),
     ],
 )
 def test_what_cooks_know_of_a_dish(trait, names):
@@ -165,6 +166,7 @@ def test_what_cooks_know_of_a_dish(trait, names):
         ("dried", "dried beans; raisins"),
         ("raw_egg", "hard-boiled eggs; custard; ice cream"),
         ("dairy", "soy milk; haupia; sorbet"),
+        ("perhaps_meat", "onion rings; candied yams; banana bread"),
     ],
 )
 def test_what_a_dish_is_not(trait, names):

@@ -9,7 +9,11 @@ import pytest
 from assistant.drill.wording import in_words
 from rules import drill
 from rules.drill.draw import Draw
+from rules.drill.foods import foods
 from rules.drill.question import Question
+from rules.errors import UnknownWord
+from rules.foods.dishes import classes
+from rules.safety import chart
 from rules.tables import sources
 
 SEEDS = range(30)
@@ -120,6 +124,17 @@ def test_the_same_seed_makes_the_same_question(theme, kind):
 def test_a_kind_varies_or_says_one_thing_only(theme, kind):
     texts = {question.text for question in made(theme, kind)}
     assert len(texts) >= 5 or kind.name in ("onset", "cool_first", "cool_in_all", "which_agency", "hottest_first")
+
+
+def test_the_foods_are_of_known_classes_or_of_the_chart():
+    every = {"boiled": "class", "tough": "class", "beans": "class", "slowed": "class", "fried": "class",
+             "low_acid": "class", "high_acid": "class", "cooled": "chart", "safe": "chart"}  # fmt: skip
+    known = {"class": set(classes()), "chart": {row.kind for row in chart()}}
+    for asked, by in every.items():
+        assert len(foods(asked)) > 2
+        assert {food.of for food in foods(asked)} <= known[by], asked
+    with pytest.raises(UnknownWord, match="tough"):
+        foods("tuff")
 
 
 def test_a_place_keeps_clear_of_the_edges_of_a_table():
