@@ -87,7 +87,8 @@ def written(value: Measure, units: Units) -> str:
         case "fixed":
             return f"{value.values[0]:.{value.by}f}"
         case "measure":
-            return measure(value.values[0], value.by)
+            amount, *high = value.values
+            return measure(amount, value.by, high=high[0] if high else None)
     text: str = getattr(Say(units), value.kind)(*value.values)
     return text
 
