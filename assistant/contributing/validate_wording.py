@@ -76,7 +76,8 @@ def messages_of(language: str, file: str) -> dict[str, frozenset[str]]:
     found: dict[str, frozenset[str]] = {}
     for entry in FluentParser().parse(path.read_text(encoding="utf-8")).body:
         if isinstance(entry, ftl.Junk):
-            raise tables.BadTable(f"data/{FOLDER}/{language}/{file}.ftl: cannot be read: {(entry.content or "").strip()[:80]}")
+            junk = (entry.content or "").strip()[:80]
+            raise tables.BadTable(f"data/{FOLDER}/{language}/{file}.ftl: cannot be read: {junk}")
         if isinstance(entry, ftl.Message):
             names = _Names()
             names.visit(entry)
