@@ -1,7 +1,8 @@
 """Learn the table of words that tells topics apart: python -m assistant.understanding.train_topics
 
-Reads data/utterances/train (Rasa's NLU format), writes data/tables/topic_weights.json.gz. Multinomial logistic regression
-with a ridge, by full-batch gradient descent from zero: no chance in it, and a second run writes the same file.
+Reads data/utterances/train (Rasa's NLU format), writes data/tables/topic_weights.json.gz. Multinomial logistic
+regression with a ridge, by full-batch gradient descent from zero: no chance in it, and a second run writes the same
+file.
 """
 
 from __future__ import annotations
