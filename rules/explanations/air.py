@@ -16,14 +16,14 @@ DRY_FROM_M = 762.0
 say = sentences("why/shared")
 
 
-def density(here: Ambient) -> float:
+def density(ambient: Ambient) -> float:
     """What a given volume of standard air weighs, and how much oxygen it holds, as a share of sea level [-]."""
-    return air.density_ratio(here.elevation_m)
+    return air.density_ratio(ambient.elevation_m)
 
 
-def outdoors_c(here: Ambient) -> float:
+def outdoors_c(ambient: Ambient) -> float:
     """How warm standard air is [degC]."""
-    return air.temperature_c(here.elevation_m)
+    return air.temperature_c(ambient.elevation_m)
 
 
 def colder_k(case: Case) -> float:
@@ -31,9 +31,9 @@ def colder_k(case: Case) -> float:
     return outdoors_c(case.sea) - outdoors_c(case.here)
 
 
-def drying(here: Ambient) -> float:
+def drying(ambient: Ambient) -> float:
     """How fast a surface dries in equally damp air, as a multiple of sea level [-]."""
-    return drying_ratio(here.elevation_m)
+    return drying_ratio(ambient.elevation_m)
 
 
 def drying_percent(case: Case) -> Measure:
@@ -53,10 +53,10 @@ def dries(case: Case) -> Said:
 
 VALUES: Values = {
     "density": here(digits(3), density),
-    "density_percent": here(grouped, lambda here: density(here) * 100),
+    "density_percent": here(grouped, lambda ambient: density(ambient) * 100),
     "air_temperature": here(temp, outdoors_c),
     "colder": lambda case: temp_drop(abs(colder_k(case))),
-    "elevation_km": here(digits(2), lambda here: here.elevation_m / 1000),
+    "elevation_km": here(digits(2), lambda ambient: ambient.elevation_m / 1000),
     "dry_air_starts": always(elevation(DRY_FROM_M)),
     "drying_percent": drying_percent,
     "drying_equation": drying_equation,

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from rules.book import Case, celsius
-from rules.explanations.named import Figures, Values, always, at_sea, digits, figure, here
+from rules.explanations.named import Figures, Values, always, at_sea, digits, figure, here, yes
 from rules.model import Figure
 from rules.physics import air, water
 from rules.physics.ambient import Ambient
@@ -17,29 +17,29 @@ LOWEST = air.LOWEST_M
 say = sentences("why/shared")
 
 
-def boil_c(here: Ambient) -> float:
+def boil_c(ambient: Ambient) -> float:
     """Where water boils [degC]."""
-    return here.boiling_c
+    return ambient.boiling_c
 
 
-def pressure_pa(here: Ambient) -> float:
+def pressure_pa(ambient: Ambient) -> float:
     """How hard the air presses [Pa]."""
-    return here.pressure_pa
+    return ambient.pressure_pa
 
 
-def pressure_kpa(here: Ambient) -> float:
+def pressure_kpa(ambient: Ambient) -> float:
     """How hard the air presses [kPa]."""
-    return here.pressure_pa / 1000
+    return ambient.pressure_pa / 1000
 
 
-def standard_pa(here: Ambient) -> float:
+def standard_pa(ambient: Ambient) -> float:
     """How hard standard air presses at the place [Pa], whatever a barometer says."""
-    return air.pressure_pa(here.elevation_m)
+    return air.pressure_pa(ambient.elevation_m)
 
 
-def standard_share(here: Ambient) -> float:
+def standard_share(ambient: Ambient) -> float:
     """The same as a share of sea level [-]."""
-    return standard_pa(here) / air.SEA_LEVEL_PA
+    return standard_pa(ambient) / air.SEA_LEVEL_PA
 
 
 def drop_k(case: Case) -> float:
@@ -56,7 +56,7 @@ def side(case: Case) -> str:
 
 def at(case: Case) -> Said:
     """Where the kitchen is: "at 7,000 ft (2,130 m)" or "here at sea level"."""
-    return say("at", place=case.place, sea="yes" if abs(case.here.elevation_m) < 1 else "no")
+    return say("at", place=case.place, sea=yes(abs(case.here.elevation_m) < 1))
 
 
 def boils(case: Case) -> Said:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from rules.book import Case
-from rules.explanations.named import Figures, Values
+from rules.explanations.named import Figures, Values, yes
 from rules.model import Figure
 from rules.safety.subjects.drinking_water import agency_times
 from rules.said import Listed, duration, listed, sentences
@@ -31,7 +31,7 @@ def boil_time(case: Case) -> Figure:
 
 def grows(case: Case) -> str:
     """Whether the agencies ask for more here than at sea level, as a word."""
-    return "yes" if longest_min(case.here.elevation_m) > longest_min(case.sea.elevation_m) else "no"
+    return yes(longest_min(case.here.elevation_m) > longest_min(case.sea.elevation_m))
 
 
 VALUES: Values = {

@@ -15,7 +15,7 @@ ADVISED_M = 1524.0
 
 def yolk_min(yolk_c: float) -> Quantity:
     """How long a large egg from the refrigerator takes until its yolk has come to a temperature [degC], in minutes."""
-    return lambda here: egg_time_min(EGG_G, FRIDGE_C, here.boiling_c, yolk_c)
+    return lambda ambient: egg_time_min(EGG_G, FRIDGE_C, ambient.boiling_c, yolk_c)
 
 
 soft_min, hard_min = yolk_min(SOFT_C), yolk_min(HARD_C)

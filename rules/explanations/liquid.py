@@ -18,37 +18,37 @@ PASTA_SALT_G_PER_KG, SEA_G_PER_KG = 10.0, 35.0
 STRONGEST_G_PER_KG = 200.0
 
 
-def simmer_c(here: Ambient) -> float:
+def simmer_c(ambient: Ambient) -> float:
     """Where the liquid of a bare simmer stands [degC]."""
-    return here.boiling_c - evaporation.BELOW_BOIL_K
+    return ambient.boiling_c - evaporation.BELOW_BOIL_K
 
 
-def double_boiler_c(here: Ambient) -> float:
+def double_boiler_c(ambient: Ambient) -> float:
     """Where what stands over boiling water ends [degC]."""
-    return here.boiling_c - BATH_LOSS_K
+    return ambient.boiling_c - BATH_LOSS_K
 
 
-def open_ml(here: Ambient) -> float:
+def open_ml(ambient: Ambient) -> float:
     """What a wide pot loses in an hour of bare simmering, open [ml]."""
-    return 60 * evaporation.evaporation_rate_ml_min(POT_AREA_M2, covered=False, elevation_m=here.elevation_m)
+    return 60 * evaporation.evaporation_rate_ml_min(POT_AREA_M2, covered=False, elevation_m=ambient.elevation_m)
 
 
-def covered_ml(here: Ambient) -> float:
+def covered_ml(ambient: Ambient) -> float:
     """What it loses with the lid on [ml]."""
-    return 60 * evaporation.evaporation_rate_ml_min(POT_AREA_M2, covered=True, elevation_m=here.elevation_m)
+    return 60 * evaporation.evaporation_rate_ml_min(POT_AREA_M2, covered=True, elevation_m=ambient.elevation_m)
 
 
-def wine_c(here: Ambient) -> float:
+def wine_c(ambient: Ambient) -> float:
     """Where wine starts to boil [degC]."""
-    return water.ethanol_boiling_c(WINE_MASS_FRACTION, here.pressure_pa)
+    return water.ethanol_boiling_c(WINE_MASS_FRACTION, ambient.pressure_pa)
 
 
-def alcohol_c(here: Ambient) -> float:
+def alcohol_c(ambient: Ambient) -> float:
     """Where pure alcohol boils [degC]."""
-    return water.ethanol_boiling_c(1.0, here.pressure_pa)
+    return water.ethanol_boiling_c(1.0, ambient.pressure_pa)
 
 
-def salt_raises_k(here: Ambient) -> float:
+def salt_raises_k(ambient: Ambient) -> float:
     """What the salt of pasta water adds to the boil [K]."""
     return water.salt_elevation_k(PASTA_SALT_G_PER_KG)
 

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from rules.book import Case
-from rules.explanations.named import FigureOf, Figures, ValueOf, Values, always
+from rules.explanations.named import FigureOf, Figures, ValueOf, Values, always, yes
 from rules.model import Figure
 from rules.physics import kinetics
 from rules.physics.units import round_to
@@ -109,7 +109,7 @@ VALUES: Values = {
     **of_each(lambda food: lambda case: told(pace(case, food)), "pace_of"),
     **of_each(lambda food: lambda case: rate(case, pace(case, food)), "rate_of"),
     "beans_need": lambda case: temp(threshold_c("beans")),
-    "beans_soften": lambda case: "no" if case.here.boiling_c < threshold_c("beans") else "yes",
+    "beans_soften": lambda case: yes(case.here.boiling_c >= threshold_c("beans")),
     "beans_tenfold": lambda case: temp_drop(kinetics.softening(FOODS["beans"]).z_k),
     "box_time": always(duration(BOX_MIN)),
     "box_time_here": lambda case: stretched(case, "pasta", BOX_MIN, BOX_MIN),

@@ -15,7 +15,7 @@ COOKER_STEP_PA = 1 / PSI_PER_PA
 
 def inside(gauge_pa: float) -> Quantity:
     """The steam inside at a gauge pressure [Pa], in degC."""
-    return lambda here: inside_c(here, gauge_pa)
+    return lambda ambient: inside_c(ambient, gauge_pa)
 
 
 in_cooker_c, in_canner_c = inside(STOVE_TOP_GAUGE_PA), inside(CANNER_PA)

@@ -15,9 +15,9 @@ ROOM_C, WARM_C = 20.0, 70.0
 say = sentences("why/shared")
 
 
-def gas_ratio(here: Ambient) -> float:
+def gas_ratio(ambient: Ambient) -> float:
     """Room that a given amount of gas takes up, as a multiple of sea level [-]."""
-    return air.SEA_LEVEL_PA / here.pressure_pa
+    return air.SEA_LEVEL_PA / ambient.pressure_pa
 
 
 def gas_percent(case: Case) -> Measure:
@@ -37,13 +37,13 @@ def gas_equation(case: Case) -> Said:
     return say("gas-equation", pressure=number(case.here.pressure_pa, 0), ratio=fixed(gas_ratio(case.here), 3))
 
 
-def foam_swells(here: Ambient) -> float:
+def foam_swells(ambient: Ambient) -> float:
     """How many times its volume moist air takes up when a foam warms from ROOM_C to WARM_C [-].
 
     The bubbles are full of air and as much steam as water gives off at that temperature, at the pressure outside.
     """
-    dry_cold = here.pressure_pa - water.saturation_pressure_pa(ROOM_C)
-    dry_warm = here.pressure_pa - water.saturation_pressure_pa(WARM_C)
+    dry_cold = ambient.pressure_pa - water.saturation_pressure_pa(ROOM_C)
+    dry_warm = ambient.pressure_pa - water.saturation_pressure_pa(WARM_C)
     return dry_cold / dry_warm * (WARM_C + 273.15) / (ROOM_C + 273.15)
 
 

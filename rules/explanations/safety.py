@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from rules.book import celsius
-from rules.explanations.named import Figures, Values, always, here
+from rules.explanations.named import Figures, Values, always, here, yes
 from rules.physics.ambient import Ambient
 from rules.physics.units import to_c
 from rules.said import temp, temp_drop, temp_span
@@ -16,19 +16,14 @@ STEAK_C, VEGETABLE_C = 54.5, 85.0
 CLEAR_OF_BOIL_K = 1.0
 
 
-def margin_k(here: Ambient) -> float:
+def margin_k(ambient: Ambient) -> float:
     """How far the boil is over what poultry needs [K]."""
-    return here.boiling_c - POULTRY_C
+    return ambient.boiling_c - POULTRY_C
 
 
-def poaching_room_k(here: Ambient) -> float:
+def poaching_room_k(ambient: Ambient) -> float:
     """How far the boil is over the hottest poaching water [K]."""
-    return here.boiling_c - POACHING_C[1]
-
-
-def yes(holds: bool) -> str:
-    """A word that a sentence chooses by."""
-    return "yes" if holds else "no"
+    return ambient.boiling_c - POACHING_C[1]
 
 
 VALUES: Values = {

@@ -17,24 +17,24 @@ SKIN_C, SCALD_C = 35.0, 60.0
 WATER_KJ_PER_KG_K = 4.2
 
 
-def heat_of_boil(here: Ambient) -> float:
+def heat_of_boil(ambient: Ambient) -> float:
     """What it takes to boil water away [kJ/kg]."""
-    return water.latent_heat_kj_per_kg(here.boiling_c)
+    return water.latent_heat_kj_per_kg(ambient.boiling_c)
 
 
-def heat_of_simmer(here: Ambient) -> float:
+def heat_of_simmer(ambient: Ambient) -> float:
     """What it takes to drive water off at a bare simmer [kJ/kg]."""
-    return water.latent_heat_kj_per_kg(simmer_c(here))
+    return water.latent_heat_kj_per_kg(simmer_c(ambient))
 
 
-def open_pot_w(here: Ambient) -> float:
+def open_pot_w(ambient: Ambient) -> float:
     """What an open pot at a bare simmer loses with its steam [W]."""
-    return open_ml(here) / 3600 * heat_of_simmer(here)
+    return open_ml(ambient) / 3600 * heat_of_simmer(ambient)
 
 
 def boiled_off_kg(burner_kw: float) -> Quantity:
     """What a burner [kW] boils away in an hour [kg]."""
-    return lambda here: burner_kw * 3600 / heat_of_boil(here)
+    return lambda ambient: burner_kw * 3600 / heat_of_boil(ambient)
 
 
 def apart_percent(case: Case) -> float:
@@ -42,9 +42,9 @@ def apart_percent(case: Case) -> float:
     return abs(heat_of_boil(case.here) / heat_of_boil(case.sea) - 1) * 100
 
 
-def lid_k(here: Ambient) -> float:
+def lid_k(ambient: Ambient) -> float:
     """What the weight of a lid adds to the boil at most [K]."""
-    return water.saturation_temp_c(here.pressure_pa + LID_PA) - here.boiling_c
+    return water.saturation_temp_c(ambient.pressure_pa + LID_PA) - ambient.boiling_c
 
 
 def to_boil(case: Case) -> float:
@@ -52,19 +52,19 @@ def to_boil(case: Case) -> float:
     return (case.here.boiling_c - TAP_C) / (case.sea.boiling_c - TAP_C)
 
 
-def over_skin_k(here: Ambient) -> float:
+def over_skin_k(ambient: Ambient) -> float:
     """How far the boil is over skin [K]."""
-    return here.boiling_c - SKIN_C
+    return ambient.boiling_c - SKIN_C
 
 
-def cooling(here: Ambient) -> float:
+def cooling(ambient: Ambient) -> float:
     """What boiling water gives up as it cools to the skin [kJ/kg]."""
-    return WATER_KJ_PER_KG_K * over_skin_k(here)
+    return WATER_KJ_PER_KG_K * over_skin_k(ambient)
 
 
-def against_water(here: Ambient) -> float:
+def against_water(ambient: Ambient) -> float:
     """What steam gives up as it turns to water, as a multiple of that [-]."""
-    return heat_of_boil(here) / cooling(here)
+    return heat_of_boil(ambient) / cooling(ambient)
 
 
 def heat_to_boil(case: Case) -> Figure:
@@ -86,7 +86,7 @@ VALUES: Values = {
     "heat_to_boil": lambda case: digits(3)(to_boil(case)),
     "heat_to_boil_less": lambda case: grouped((1 - to_boil(case)) * 100),
     "skin_scalds": always(temp(SCALD_C)),
-    "steam_over_scald": here(temp_drop, lambda here: here.boiling_c - SCALD_C),
+    "steam_over_scald": here(temp_drop, lambda ambient: ambient.boiling_c - SCALD_C),
     "boil_over_skin": here(digits(0), over_skin_k),
     "heat_of_cooling": here(digits(0), cooling),
     "steam_against_water": here(digits(0), against_water),

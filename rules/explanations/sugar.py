@@ -18,19 +18,19 @@ def soft_ball_c(case: Case) -> float:
     return SOFT_BALL_C - (case.sea.boiling_c - case.here.boiling_c)
 
 
-def sugar_in_syrup(here: Ambient) -> float:
+def sugar_in_syrup(ambient: Ambient) -> float:
     """How much sugar is in a syrup at the soft ball of the book [%]."""
-    return water.sucrose_percent(SOFT_BALL_C - here.boiling_c)
+    return water.sucrose_percent(SOFT_BALL_C - ambient.boiling_c)
 
 
-def gel_c(here: Ambient) -> float:
+def gel_c(ambient: Ambient) -> float:
     """Where jam sets [degC]."""
-    return here.boiling_c + GEL_ABOVE_BOIL_K
+    return ambient.boiling_c + GEL_ABOVE_BOIL_K
 
 
 def syrup_c(percent: float) -> Quantity:
     """Where a syrup of so much sugar [%] boils [degC]."""
-    return lambda here: here.boiling_c + water.sucrose_elevation_k(percent)
+    return lambda ambient: ambient.boiling_c + water.sucrose_elevation_k(percent)
 
 
 VALUES: Values = {

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from rules.book import Case
-from rules.explanations.named import Figures, Values, always, figure, here
+from rules.explanations.named import Figures, Values, always, figure, here, yes
 from rules.physics import air, water
 from rules.physics.ambient import Ambient
 from rules.physics.units import round_to
@@ -13,20 +13,20 @@ SWING_PA = 1000.0
 CLIMB_M = 300.0
 
 
-def high_k(here: Ambient) -> float:
+def high_k(ambient: Ambient) -> float:
     """What a swing of the barometer upwards adds to the boil [K]."""
-    return water.saturation_temp_c(here.pressure_pa + SWING_PA) - here.boiling_c
+    return water.saturation_temp_c(ambient.pressure_pa + SWING_PA) - ambient.boiling_c
 
 
-def low_k(here: Ambient) -> float:
+def low_k(ambient: Ambient) -> float:
     """What a swing downwards takes off the boil [K]."""
-    return here.boiling_c - water.saturation_temp_c(here.pressure_pa - SWING_PA)
+    return ambient.boiling_c - water.saturation_temp_c(ambient.pressure_pa - SWING_PA)
 
 
-def climb_m(here: Ambient) -> float:
+def climb_m(ambient: Ambient) -> float:
     """The climb [m] that takes as much off."""
     slope_k_m = (water.boiling_point_c(0) - water.boiling_point_c(CLIMB_M)) / CLIMB_M
-    return round_to(low_k(here) / slope_k_m, 10)
+    return round_to(low_k(ambient) / slope_k_m, 10)
 
 
 def reading_c(case: Case) -> float | None:
@@ -53,7 +53,7 @@ VALUES: Values = {
     "weather_rise": here(fine_drop, high_k),
     "weather_fall": here(fine_drop, low_k),
     "weather_climb": here(elevation, climb_m),
-    "reading_given": lambda case: "no" if reading_c(case) is None else "yes",
+    "reading_given": lambda case: yes(reading_c(case) is not None),
     "reading": reading,
     "reading_belongs_to": reading_belongs_to,
     "ice": always(temp(0.0)),
