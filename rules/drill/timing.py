@@ -30,6 +30,7 @@ from rules.said import (
     temp,
     temp_drop,
     together,
+    yes,
 )
 
 say = sentences("drill/timing")
@@ -113,7 +114,7 @@ def _pace(factor: float) -> Said:
     if factor < LONGER_AS_PERCENT:
         return say("percent-longer", percent=number((factor - 1) * 100, 0))
     whole, rest = divmod(round_to(factor, 0.5), 1)
-    return say("times-as-long", times=int(whole), half="yes" if rest else "no")
+    return say("times-as-long", times=int(whole), half=yes(rest))
 
 
 def _worked(asked: Request, place: Place, draw: Draw) -> Answer:

@@ -8,7 +8,7 @@ from rules.heat.where_water_boils import boiling_point
 from rules.methods.pressure_cook import way_out
 from rules.model import Figure
 from rules.physics.units import FT_PER_M, round_time_min
-from rules.said import Said, duration_span, oven, sentences, temp
+from rules.said import Said, duration_span, oven, sentences, temp, yes
 
 POT = Pot("braise", "the liquid", below_boil_k=3.0, area_m2=0.06, size="28 cm (11 in)")
 OVEN_C = 162.8
@@ -58,7 +58,7 @@ def published(case: Case) -> Part | None:
             "published",
             extension=duration_span(*extension),
             cooks=duration_span(*cooks) if cooks else "",
-            reckoned="yes" if cooks else "no",
+            reckoned=yes(cooks),
             softening=duration_span(time.low_min, time.high_min),
             relation=_relation(time.low_min, time.high_min, spans),
         ),
