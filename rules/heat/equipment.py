@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from rules.book import Case, Part, rule
-from rules.methods.pressure_cook import inside_c
+from rules.heat.pressure import STOVE_TOP_GAUGE_PA, inside_c
 from rules.model import Caution, Request
 from rules.physics import air
 from rules.physics.units import FT_PER_M, PSI_PER_PA, round_to
@@ -277,10 +277,10 @@ def pressure_steamer(case: Case) -> Advice | None:
     """Pressure steamers and jacketed kettles: gauge on top of thinner air."""
     if not high(case):
         return None
-    psi = 15 / PSI_PER_PA
+    gauge = STOVE_TOP_GAUGE_PA
     return Advice(
-        because=f"At {case.say.gauge(psi)} the steam is {case.say.temp(inside_c(case.here, psi))} here, against "
-        f"{case.say.temp(inside_c(case.sea, psi))} at sea level.",
+        because=f"At {case.say.gauge(gauge)} the steam is {case.say.temp(inside_c(case.here, gauge))} here, against "
+        f"{case.say.temp(inside_c(case.sea, gauge))} at sea level.",
         sources=("iapws-r7-97",),
     )
 

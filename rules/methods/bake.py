@@ -8,6 +8,7 @@ from rules.book import Case, Part, Rule, rule
 from rules.heat import chamber, done_readings, dry
 from rules.heat.dry import Pace, PaceOf, core_c, dries, heated_through, set_to, setting_figure, span
 from rules.heat.heat_settings import Setting
+from rules.heat.way_out import way_out
 from rules.heat.wet import (
     Pot,
     extra_liquid_rule,
@@ -19,7 +20,6 @@ from rules.heat.wet import (
     time_rule,
 )
 from rules.heat.where_water_boils import boiling_point
-from rules.methods.pressure_cook import way_out
 from rules.methods.smoke import jerky
 from rules.model import Caution, Figure, Request
 from rules.physics import kinetics
