@@ -18,8 +18,8 @@ from typing import Any, Literal, Protocol
 from rules.physics.units import round_time_min
 
 Kind = Literal[
-    "temp", "temp_span", "oven", "temp_drop", "elevation", "volume", "mass", "pressure", "gauge", "duration",
-    "exact_duration", "duration_span", "number", "fixed", "measure",
+    "temp", "temp_span", "oven", "oven_span", "temp_drop", "elevation", "volume", "mass", "pressure", "gauge",
+    "duration", "exact_duration", "duration_span", "number", "fixed", "measure",
 ]  # fmt: skip
 Join = Literal["and", "or", "commas", "semicolons", "sentences", "then"]
 
@@ -105,6 +105,11 @@ def temp_span(low_c: float, high_c: float) -> Measure:
 def oven(temp_c: float) -> Measure:
     """An oven or fat setting [degC], to 5 degF and 2 degC."""
     return Measure("oven", (temp_c,))
+
+
+def oven_span(low_c: float, high_c: float) -> Measure:
+    """A range of oven or fat settings [degC]; one setting where both ends read alike."""
+    return Measure("oven_span", (low_c, high_c))
 
 
 def temp_drop(kelvin: float) -> Measure:

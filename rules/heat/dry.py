@@ -17,11 +17,13 @@ from rules.foods import dishes
 from rules.heat.cook_times import stated_span, time_figures
 from rules.heat.headline import takes
 from rules.heat.heat_settings import Setting, setting
-from rules.model import Figure
+from rules.model import Figure, Sentence
 from rules.physics import conduction, kinetics
 from rules.physics.ambient import Ambient, ambient
-from rules.physics.units import FT_PER_M, round_to, to_f
-from rules.say import number
+from rules.physics.units import FT_PER_M, round_to
+from rules.said import Measure, Said, Words, number, sentences
+
+say = sentences("heat/dry")
 
 COLDEST_C, HOTTEST_C = 20.0, 350.0
 CORE_BELOW_C = {"fry": 100.0, "roast": 90.0, "bake": 65.0, "grill": 100.0, "smoke": 100.0, "sous_vide": 20.0}
@@ -149,17 +151,13 @@ def dry_time(case: Case, method: str, pace: PaceOf) -> DryTime | None:
     return DryTime(low, high, low * ratios[0], (low + high) / 2 * here.likely / there.likely, high * ratios[2], source)
 
 
-def time_part(case: Case, method: str, pace: PaceOf, why: str, *sources: str) -> Part:
-    """The time with its figures and a headline; a factor where no time is known.
-
-    why: one or two sentences, ending in a full stop
-    """
+def time_part(case: Case, method: str, pace: PaceOf, why: Words, *sources: str) -> Part:
+    """The time with its figures and a headline; a factor where no time is known."""
     time = dry_time(case, method, pace)
     if time is None:
         here, there = pace(case.here), pace(case.there)
         ends = sorted(round_to(a / b, 0.01) for a, b in zip(_all(here), _all(there), strict=True))
-        factor = Figure("time_factor", f"Time against {case.baseline}", ends[1], "factor", ends[0], ends[2])
-        return Part(figures=(factor,), because=f"No tested time is known for this. {why}", sources=sources)
+        return no_time(case, (ends[0], ends[1], ends[2]), why, *sources)
     figures = time_figures(
         case, (time.base_low_min, time.base_high_min), (time.low_min, time.likely_min, time.high_min)
     )
@@ -169,6 +167,32 @@ def time_part(case: Case, method: str, pace: PaceOf, why: str, *sources: str) ->
         because=why,
         sources=tuple(dict.fromkeys((*sources, time.source))),
     )
+
+
+def no_time(case: Case, factor: tuple[float, float, float], why: Words, *sources: str) -> Part:
+    """By how much to lengthen a time that the cook knows, least, likely and most, where no table has one."""
+    low, likely, high = factor
+    label = say("time-factor", baseline=case.baseline)
+    return Part(
+        figures=(Figure("time_factor", label, likely, "factor", low, high),),
+        because=say("no-time", why=why),
+        sources=sources,
+    )
+
+
+def nothing_differs(case: Case) -> Said:
+    """Why the time stays where nothing is different here."""
+    return say("nothing-differs", baseline=case.baseline)
+
+
+def boils_alike(case: Case) -> Said:
+    """Why the time stays where water boils as at the baseline."""
+    return say("boils-alike", baseline=case.baseline)
+
+
+def by_colour() -> Said:
+    """How to tell when what browns and dries in the oven is done."""
+    return say("by-colour")
 
 
 def _all(pace: Pace) -> tuple[float, float, float]:
@@ -188,23 +212,28 @@ def set_to(case: Case, method: str) -> tuple[Setting, bool]:
     return Setting(stated, stated, usual.way), True
 
 
-def setting_figure(figure_id: str, label: str, of: Setting, sea: Setting | None = None) -> Figure:
+def setting_figure(figure_id: str, label: Sentence, of: Setting, sea: Setting | None = None) -> Figure:
     """The figure of a setting, with its range and what it is at sea level."""
     low, middle, high = (round(t, 2) for t in (of.low_c, of.middle_c, of.high_c))
     return Figure(figure_id, label, middle, "degC", low, high, round((sea or of).middle_c, 2))
 
 
+def oven_stays(case: Case, heat: Setting, baseline: str | Measure, because: Words) -> Part:
+    """The oven setting where it is the same as at the baseline."""
+    asked = case.request.topic == "temperature"
+    return Part(
+        figures=(setting_figure("oven", say("oven"), heat),),
+        headline=say("oven-headline", setting=heat.span, food=case.food, place=case.place, baseline=baseline)
+        if asked
+        else "",
+        steps=(say("oven-step", setting=heat.span),),
+        because=because,
+    )
+
+
 def span(case: Case, of: Setting) -> str:
     """A setting in words, both ends of it: "345–355 °F (174–178 °C)"."""
-    us = _ends(to_f(of.low_c), to_f(of.high_c), 5, "°F")
-    metric = _ends(of.low_c, of.high_c, 2, "°C")
-    first, second = (us, metric) if case.request.units == "us" else (metric, us)
-    return f"{first} ({second})"
-
-
-def _ends(low: float, high: float, step: float, unit: str) -> str:
-    ends = dict.fromkeys(number(round_to(end, step)) for end in (low, high))
-    return f"{'–'.join(ends)} {unit}"
+    return case.say.oven_span(of.low_c, of.high_c)
 
 
 @rule("dry.core", "usda-fsis-safe-temperatures")
@@ -217,24 +246,26 @@ def core(case: Case) -> Part | None:
         or not (safe.always_said or case.dish_class in CORE_CLASSES or "poultry" in case.traits)
     ):
         return None
-    figures = [celsius("core_temperature", "Safe at the centre", safe.temp_c, safe.temp_c)]
-    if safe.rest_min:
-        figures.append(Figure("rest_time", "Rest", safe.rest_min, "min"))
-    return Part(figures=tuple(figures), cautions=(safety.caution(case, safe),))
+    return Part(figures=safe_figures("core_temperature", safe), cautions=(safety.caution(case, safe),))
+
+
+def safe_figures(figure_id: str, safe: safety.SafeTemperature) -> tuple[Figure, ...]:
+    """The safe temperature of the centre, and the rest that belongs to it."""
+    rest = (Figure("rest_time", say("rest"), safe.rest_min, "min"),) if safe.rest_min else ()
+    return (celsius(figure_id, say("safe"), safe.temp_c, safe.temp_c), *rest)
 
 
 @rule("dry.check", "common-practice")
 def check(case: Case) -> Part:
     """What shows that it is done."""
     signs = dishes.classes()[case.dish_class].check_for(case.request.method)
-    return Part(steps=(f"Start checking at the early end of the range. {signs}",))
+    return Part(steps=(say("check", signs=signs),))
 
 
-def dries(case: Case) -> str:
+def dries(case: Case) -> Words:
     """A sentence on drying, where the air is thin enough to tell; empty elsewhere."""
     if case.here.elevation_m * FT_PER_M < DRY_AIR_FT:
         return ""
     from rules.physics.evaporation import drying_ratio
 
-    percent = number(round_to((drying_ratio(case.here.elevation_m) - 1) * 100, 5))
-    return f"A wet surface dries about {percent} % faster in air this thin, and mountain air is usually drier too."
+    return say("dries", percent=number(round_to((drying_ratio(case.here.elevation_m) - 1) * 100, 5)))

@@ -1,0 +1,15 @@
+time-factor = Time against { $baseline }
+no-time = No tested time is known for this. { $why }
+nothing-differs = Nothing differs from { $baseline }, so the time stays.
+boils-alike = Water boils here as at { $baseline }, so the time stays.
+by-colour = It browns and dries by the heat of the oven, as anywhere: go by colour and smell.
+
+oven = Oven
+oven-headline = Set the oven to { $setting } for { $food } at { $place }, as at { $baseline }.
+oven-step = Set the oven to { $setting } and preheat it fully.
+
+safe = Safe at the centre
+rest = Rest
+# $signs: what shows that such a dish is done, a sentence of the dish classes
+check = Start checking at the early end of the range. { $signs }
+dries = A wet surface dries about { $percent } % faster in air this thin, and mountain air is usually drier too.
