@@ -62,7 +62,7 @@ def cooker(case: Case) -> tuple[Said, float]:
 def heats(case: Case, gauge: float) -> Heats:
     """Temperatures inside at this gauge pressure [Pa]; the table's times hold for 15 psi at sea level."""
     here_c, there_c = inside_c(case.here, gauge), inside_c(case.there, gauge)
-    return Heats("pressure_cook", "the steam inside", here_c, there_c, inside_c(case.sea, STOVE_TOP_GAUGE_PA))
+    return Heats("pressure_cook", "steam_inside", here_c, there_c, inside_c(case.sea, STOVE_TOP_GAUGE_PA))
 
 
 def published_percent(elevation_m: float) -> int:
