@@ -9,8 +9,8 @@ from rules.drill.question import Question
 from rules.engine import answer
 from rules.errors import RulesError
 from rules.foods import eggs
+from rules.heat.pressure import published_percent
 from rules.methods import braise
-from rules.methods.pressure_cook import published_percent
 from rules.model import Answer, Figure, Request
 from rules.physics import kinetics, water
 from rules.physics.units import round_time_min, round_to

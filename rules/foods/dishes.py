@@ -112,8 +112,8 @@ def traits_of(dish: str | None, dish_class: str | None) -> tuple[str, ...]:
 
     >>> traits_of("beef jerky", "cured_meat")
     ('whole_cut', 'jerky', 'dried', 'shelf_stable')
-    >>> traits_of(None, "rice")
-    ('cooked_starch', 'perishable')
+    >>> traits_of(None, "coffee")
+    ()
     """
     known = dishes().get(dish or "")
     if known:

@@ -11,7 +11,7 @@ from functools import cache
 
 from rules.book import Case, Part, rule
 from rules.heat.fire import OUTDOORS
-from rules.methods.pressure_cook import inside_c
+from rules.heat.pressure import STOVE_TOP_GAUGE_PA, inside_c
 from rules.model import Caution, Request
 from rules.physics import air
 from rules.physics.units import FT_PER_M, PSI_PER_PA
@@ -233,9 +233,10 @@ def pressure_steamer(case: Case) -> Advice | None:
     """Pressure steamers and jacketed kettles: gauge on top of thinner air."""
     if not high(case):
         return None
-    usual_pa = 15 / PSI_PER_PA
-    here, sea = (temp(inside_c(air_here, usual_pa)) for air_here in (case.here, case.sea))
-    return Advice(because=say("pressure-steamer", gauge=gauge(usual_pa), here=here, sea=sea), sources=("iapws-r7-97",))
+    here, sea = (temp(inside_c(air_here, STOVE_TOP_GAUGE_PA)) for air_here in (case.here, case.sea))
+    return Advice(
+        because=say("pressure-steamer", gauge=gauge(STOVE_TOP_GAUGE_PA), here=here, sea=sea), sources=("iapws-r7-97",)
+    )
 
 
 def steam_kettle(case: Case) -> Advice:

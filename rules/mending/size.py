@@ -12,9 +12,9 @@ from rules.baking.batch import percent, towards
 from rules.baking.change import Change
 from rules.baking.rounding import kitchen, measure, same_measure, step_of
 from rules.foods import dishes
+from rules.heat.pressure import STOVE_TOP_GAUGE_PA, inside_c
 from rules.mending.causes import Cause
 from rules.mending.failed_dish import DOWN, Bench
-from rules.methods.pressure_cook import STOVE_TOP_GAUGE_PA, inside_c
 from rules.physics import kinetics
 from rules.physics.ambient import ambient
 from rules.physics.units import round_to

@@ -8,6 +8,7 @@ from rules.book import Case, Part, Rule, rule
 from rules.heat import chamber, done_readings, dry
 from rules.heat.dry import Pace, PaceOf, core_c, dries, heated_through, oven_stays, set_to, setting_figure
 from rules.heat.heat_settings import Setting
+from rules.heat.way_out import way_out
 from rules.heat.wet import (
     Pot,
     extra_liquid_rule,
@@ -19,7 +20,6 @@ from rules.heat.wet import (
     time_rule,
 )
 from rules.heat.where_water_boils import boiling_point
-from rules.methods.pressure_cook import way_out
 from rules.methods.smoke import jerky
 from rules.model import Caution, Figure, Request
 from rules.physics import kinetics
@@ -29,7 +29,7 @@ from rules.said import Words, number, sentences, temp, temp_drop, temp_span
 
 say = sentences("methods/bake")
 
-POT = Pot("bake", "the liquid", below_boil_k=3.0, area_m2=0.06, size="28 cm (11 in)")
+POT = Pot("bake", "liquid", below_boil_k=3.0, area_m2=0.06, across_cm=28.0)
 WET = ("rice", "whole_grain", "porridge", "pasta", "dried_bean", "lentil", "mixed_stew", "soup", "stock", "dried_fruit")
 WATER_BATH = ("custard", "cheesecake")
 ROOTS = ("starchy_root", "root_vegetable")
@@ -230,7 +230,7 @@ def kept(case: Case) -> Part:
 WET_RULES: tuple[Rule, ...] = (
     boiling_point,
     threshold,
-    temperature_rule(POT, "Liquid in the covered dish", "Let the liquid come to about {temp}, a bare simmer."),
+    temperature_rule(POT, say("liquid-label"), lambda liquid: say("liquid-step", liquid=liquid)),
     time_rule(POT),
     oven,
     kept,

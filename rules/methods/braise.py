@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from rules.book import Case, Part, rule
+from rules.heat.way_out import way_out
 from rules.heat.wet import Pot, check, extra_liquid_rule, kidney_beans, temperature_rule, threshold, time_rule, wet_time
 from rules.heat.where_water_boils import boiling_point
-from rules.methods.pressure_cook import way_out
 from rules.model import Figure
 from rules.physics.units import FT_PER_M, round_time_min
 from rules.said import Said, duration_span, oven, sentences, temp
 
-POT = Pot("braise", "the liquid", below_boil_k=3.0, area_m2=0.06, size="28 cm (11 in)")
+POT = Pot("braise", "liquid", below_boil_k=3.0, area_m2=0.06, across_cm=28.0)
 OVEN_C = 162.8
 OVEN_RANGE_C = (148.9, 176.7)
 
@@ -83,11 +83,7 @@ NEEDS = ("elevation", "dish")
 RULES = (
     boiling_point,
     threshold,
-    temperature_rule(
-        POT,
-        "Liquid at a bare simmer",
-        "Hold the liquid at a bare simmer, about {temp}: a bubble now and then, never a rolling boil.",
-    ),
+    temperature_rule(POT, say("liquid-label"), lambda liquid: say("liquid-step", liquid=liquid)),
     time_rule(POT),
     published,
     oven_setting,

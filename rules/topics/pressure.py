@@ -3,18 +3,17 @@
 from __future__ import annotations
 
 from rules.book import Case, Part, celsius, rule
-from rules.errors import within
-from rules.heat.wet import time_part
-from rules.heat.where_water_boils import boiling_point
-from rules.methods.pressure_cook import (
-    HIGHEST_GAUGE_PA,
+from rules.heat.pressure import (
     PRESSURE_CAUTION,
     STOVE_TOP_GAUGE_PA,
     gauge_pa,
     heats,
     inside_c,
+    plausible_pa,
     published_percent,
 )
+from rules.heat.wet import time_part
+from rules.heat.where_water_boils import boiling_point
 from rules.model import Caution, Figure
 from rules.physics.units import FT_PER_M, PSI_PER_PA
 from rules.said import Said, gauge, number, sentences, temp, temp_drop
@@ -39,8 +38,7 @@ def asked_pa(case: Case) -> tuple[float, ...]:
     own = case.request.gauge_pa
     if own is None:
         return tuple(psi / PSI_PER_PA for psi in USUAL_PSI)
-    hint = "Domestic cookers run at 5 to 15 psi."
-    return (within("gauge pressure", own, 0, HIGHEST_GAUGE_PA, "Pa", hint),)
+    return (plausible_pa(own),)
 
 
 @rule("pressure.equal", "iapws-r7-97", "us-std-atm-1976")

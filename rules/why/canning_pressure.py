@@ -1,7 +1,7 @@
 """Pressure canning: the same heat inside needs more on the gauge."""
 
 from rules.book import Case, celsius
-from rules.methods.pressure_cook import inside_c
+from rules.heat.pressure import inside_c
 from rules.physics import water
 from rules.physics.units import PSI_PER_PA, to_c
 from rules.why import Explanation

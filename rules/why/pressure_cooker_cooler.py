@@ -1,7 +1,7 @@
 """The cooker itself runs cooler up high: the gauge starts from the air outside."""
 
 from rules.book import Case, celsius
-from rules.methods.pressure_cook import PRESSURE_CAUTION, STOVE_TOP_GAUGE_PA, inside_c
+from rules.heat.pressure import PRESSURE_CAUTION, STOVE_TOP_GAUGE_PA, inside_c
 from rules.physics.units import PSI_PER_PA
 from rules.why import Explanation
 from rules.why._words import at, by_side, capital

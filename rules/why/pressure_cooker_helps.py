@@ -1,7 +1,7 @@
 """The pressure cooker: a boiling point of one's own."""
 
 from rules.book import Case, celsius
-from rules.methods.pressure_cook import PRESSURE_CAUTION, STOVE_TOP_GAUGE_PA, inside_c
+from rules.heat.pressure import PRESSURE_CAUTION, STOVE_TOP_GAUGE_PA, inside_c
 from rules.why import Explanation
 from rules.why._words import at, boiling_figure, by_side, capital
 

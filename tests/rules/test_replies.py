@@ -7,7 +7,7 @@ import pytest
 
 from assistant.replies.worded import answer
 from rules.foods.dishes import classes, dishes
-from rules.methods.pressure_cook import PRESSURE_CAUTION
+from rules.heat.pressure import PRESSURE_CAUTION
 from rules.model import Request
 
 FT = 0.3048

@@ -1,3 +1,6 @@
+liquid-label = Liquid in the covered dish
+liquid-step = Let the liquid come to about { $liquid }, a bare simmer.
+
 oven = Oven
 oven-moved = Set the oven to { $setting } for { $food } at { $place }, against { $usual } at { $baseline }.
 oven-moved-step =
