@@ -12,6 +12,7 @@ from functools import cache
 from rules import book, safety
 from rules.book import Case, Part, Rule, celsius, rule
 from rules.foods import dishes
+from rules.foods.meat import raw_meat
 from rules.heat.heat_settings import own_setting
 from rules.model import Caution, Request
 from rules.physics.units import to_c
@@ -23,9 +24,6 @@ from rules.tables import read_csv
 say = sentences("heat/chamber")
 
 LIMITS = "tables/chamber_limits_common-practice.csv"
-RAW = (
-    "collagen_cut", "tender_cut", "ground_meat", "sausage", "offal", "poultry_pieces", "whole_bird", "battered",
-)  # fmt: skip
 COLDEST_C = 20.0
 # how far over its safe temperature cooks take the centre [K]: intact cuts up to well done
 OVER_SAFE_K = 3.5
@@ -71,7 +69,8 @@ def limit(case: Case) -> Limit | None:
 
     source: usda-oven-325, usda-smoking-2012, usda-slow-cookers
     """
-    kind = lethality.kind_judged(case.request.dish, case.dish_class) if case.dish_class in RAW else None
+    raw = raw_meat(case.traits) or case.dish_class == "battered"
+    kind = lethality.kind_judged(case.request.dish, case.dish_class) if raw else None
     return _limits().get((case.request.method or "", kind or ""))
 
 

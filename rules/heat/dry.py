@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import cache
 
 from rules import safety
 from rules.book import Case, Part, celsius, rule
@@ -22,29 +23,16 @@ from rules.physics import conduction, kinetics
 from rules.physics.ambient import Ambient, ambient
 from rules.physics.units import FT_PER_M, round_to
 from rules.said import Measure, Said, Words, number, sentences
+from rules.tables import read_csv
 
 say = sentences("heat/dry")
 
+DONE = "tables/done_centres_common-practice.csv"
 COLDEST_C, HOTTEST_C = 20.0, 350.0
 CORE_BELOW_C = {"fry": 100.0, "roast": 90.0, "bake": 65.0, "grill": 100.0, "smoke": 100.0, "sous_vide": 20.0}
 FRIDGE_C, HALF_MM, DIFFUSIVITY_M2_S = 5.0, 25.0, 1.3e-7
 HEATED_THROUGH_Z_K = 100.0
-DONE_C = {
-    "fish": 62.8,
-    "shellfish": 62.8,
-    "tender_cut": 62.8,
-    "custard": 76.7,
-    "cheesecake": 76.7,
-    "protein_curd": 70.0,
-}
-HOT_IS_DONE = (
-    "casserole", "egg", "battered", "fried_dough", "yeast_bread", "flatbread", "pizza", "pie", "quick_bread",
-    "layer_cake", "foam_cake", "pound_cake", "biscuit", "cookie", "brownie", "choux", "laminated", "souffle",
-    "meringue", "cheesecake", "dairy", "soup", "sauce", "dumpling",
-)  # fmt: skip
-TOASTED = ("nuts", "popcorn", "candy", "dried_bean", "lentil")
 HOT_THROUGH_C = 73.9
-CORE_CLASSES = ("fish", "collagen_cut", "cured_meat", "offal")
 DRY_AIR_FT = 2500.0
 
 
@@ -83,13 +71,19 @@ def heated_through(dish_class: str) -> bool:
     >>> heated_through("poultry_pieces"), heated_through("collagen_cut")
     (True, False)
     """
-    return kinetics.softening(dish_class).z_k >= HEATED_THROUGH_Z_K or dish_class in HOT_IS_DONE
+    hot_is_done = "done_when_hot" in dishes.traits_of(None, dish_class)
+    return hot_is_done or kinetics.softening(dish_class).z_k >= HEATED_THROUGH_Z_K
 
 
 def core_c(dish: str | None, dish_class: str) -> float:
     """The temperature of the centre that such a food is cooked to [degC]: the safe one where there is one."""
-    safe = safety.safe_temperature(dish, dish_class) if dish_class not in DONE_C else None
-    return safe.temp_c if safe else DONE_C.get(dish_class, HOT_THROUGH_C)
+    safe = safety.safe_temperature(dish, dish_class) if dish_class not in _done_c() else None
+    return safe.temp_c if safe else _done_c().get(dish_class, HOT_THROUGH_C)
+
+
+@cache
+def _done_c() -> dict[str, float]:
+    return {row["dish_class"]: float(row["temp_c"]) for row in read_csv(DONE).rows}
 
 
 def centre_minutes(air: Ambient, target_c: float) -> float:
@@ -110,7 +104,7 @@ def wet_surface_pace(case: Case) -> PaceOf:
 
     def pace(air: Ambient) -> Pace:
         sea = ambient(0.0)
-        if dish_class in TOASTED:
+        if "toasted" in case.traits:
             return Pace(1.0, 1.0, 1.0)
         if heated_through(dish_class):
             full = centre_minutes(air, target_c) / centre_minutes(sea, target_c)
@@ -233,7 +227,7 @@ def core(case: Case) -> Part | None:
     if (
         safe is None
         or "jerky" in case.traits
-        or not (safe.always_said or case.dish_class in CORE_CLASSES or "poultry" in case.traits)
+        or not (safe.always_said or case.dish_class == "fish" or {"meat", "poultry"} & set(case.traits))
     ):
         return None
     return Part(figures=safe_figures("core_temperature", safe), cautions=(safety.caution(case, safe),))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import lru_cache
 
 from rules.book import Case, Part, Rule, rule
+from rules.foods.dishes import traits_of
 from rules.heat import chamber, done_readings, dry
 from rules.heat.dry import Pace, PaceOf, core_c, dries, heated_through, oven_stays, set_to, setting_figure
 from rules.heat.heat_settings import Setting
@@ -30,9 +31,6 @@ from rules.said import Words, number, sentences, temp, temp_drop, temp_span
 say = sentences("methods/bake")
 
 POT = Pot("bake", "liquid", below_boil_k=3.0, area_m2=0.06, across_cm=28.0)
-WET = ("rice", "whole_grain", "porridge", "pasta", "dried_bean", "lentil", "mixed_stew", "soup", "stock", "dried_fruit")
-WATER_BATH = ("custard", "cheesecake")
-ROOTS = ("starchy_root", "root_vegetable")
 DOUGHS = {
     "layer_cake": "layer_cake", "foam_cake": "foam_cake", "pound_cake": "pound_cake", "quick_bread": "quick_bread",
     "biscuit": "biscuit", "cookie": "cookie", "brownie": "brownie", "yeast_bread": "yeast_bread",
@@ -148,11 +146,11 @@ def _why(case: Case) -> Words:
         return _dough_why(pace_of(case)(case.here).likely / pace_of(case)(case.there).likely)
     if drying(case):
         return say("until-dry")
-    if case.dish_class in dry.TOASTED:
+    if "toasted" in case.traits:
         return dry.by_colour()
     boil = temp(case.here.boiling_c)
     pace = "slower" if case.here.boiling_c < case.there.boiling_c else "sooner"
-    if case.dish_class in ROOTS:
+    if "root" in case.traits:
         return say("root-softens", boil=boil, pace=pace, baseline=case.baseline)
     if heated_through(case.dish_class):
         core = temp(core_c(case.request.dish, case.dish_class))
@@ -186,7 +184,7 @@ def covered(case: Case) -> Part | None:
 @rule("bake.water_bath", "common-practice", "computed")
 def water_bath(case: Case) -> Part | None:
     """Custards in a water bath."""
-    if case.dish_class not in WATER_BATH:
+    if "water_bath" not in case.traits:
         return None
     return Part(
         steps=(say("water-bath"), say("custard-done")),
@@ -250,7 +248,8 @@ def rules_for(request: Request | None) -> tuple[Rule, ...]:
     """The rules of a covered wet dish, of anything else, or all of them."""
     if request is None:
         return tuple(dict.fromkeys((*WET_RULES, *DRY_RULES, *chamber.RULES)))
-    return WET_RULES if request.dish_class in WET else chamber.guarded(request, DRY_RULES)
+    wet = "in_liquid" in traits_of(request.dish, request.dish_class)
+    return WET_RULES if wet else chamber.guarded(request, DRY_RULES)
 
 
 def needs(request: Request) -> tuple[str, ...]:

@@ -13,16 +13,11 @@ from rules.said import duration, number, sentences, temp
 
 say = sentences("methods/chill")
 
-COLD_MADE = (
-    "garlic in oil", "gravlax", "ceviche", "caviar", "sea urchin", "ice cream cake", "kimchi", "fermented pickles",
-    "quick pickles", "pickled eggs", "century eggs",
-)  # fmt: skip
-
 
 @rule("chill.limits", "fda-food-code-2022")
 def limits(case: Case) -> Part | None:
     """How fast to chill and how cold to keep."""
-    if case.dish_class == INFANT or case.request.dish in COLD_MADE:
+    if case.dish_class == INFANT or "cold_made" in case.traits:
         return None
     hot, first, cold = (limit_c(name) for name in ("hot_hold", "cool_first", "cool_last"))
     early, total = limit_min("cool_first"), limit_min("cool_last")
@@ -54,7 +49,7 @@ def limits(case: Case) -> Part | None:
 @rule("chill.cold_made", "fda-food-code-2022", "common-practice")
 def cold_made(case: Case) -> Part | None:
     """What is made cold is kept cold from the start."""
-    if case.request.dish not in COLD_MADE:
+    if "cold_made" not in case.traits:
         return None
     cold = limit_c("cool_last")
     raw = Caution("warn", say("raw-fish"), ("fda-food-code-2022",))
@@ -67,11 +62,11 @@ def cold_made(case: Case) -> Part | None:
 
 
 @rule("chill.garlic_in_oil", "nchfp", "from-memory")
-def garlic_in_oil(case: Case) -> Part | None:
-    """Garlic in oil: botulism without any sign of it."""
-    if case.request.dish != "garlic in oil":
+def in_oil(case: Case) -> Part | None:
+    """Garlic, herbs and vegetables in oil: botulism without any sign of it."""
+    if "in_oil" not in case.traits:
         return None
-    return Part(cautions=(Caution("stop", say("garlic-in-oil"), ("nchfp", "from-memory")),))
+    return Part(cautions=(Caution("stop", say("in-oil", food=case.food), ("nchfp", "from-memory")),))
 
 
 def air_cooling_share(elevation_m: float) -> float:
@@ -88,7 +83,7 @@ def air_cooling_share(elevation_m: float) -> float:
 @rule("chill.thin_air", "computed", "from-memory")
 def thin_air(case: Case) -> Part | None:
     """What does change: thin air carries less heat away, ice does not care."""
-    if not placed(case.request) or case.here.elevation_m < 600 or case.request.dish in COLD_MADE:
+    if not placed(case.request) or case.here.elevation_m < 600 or "cold_made" in case.traits:
         return None
     slower = (1 / air_cooling_share(case.here.elevation_m) - 1) * 100
     return Part(because=say("thin-air", slower=number(slower, 0), place=case.place))
@@ -106,7 +101,7 @@ NEEDS: tuple[str, ...] = ()
 RULES = (
     limits,
     cold_made,
-    garlic_in_oil,
+    in_oil,
     infant.formula,
     infant.breast_milk,
     holding_limits.same_everywhere,

@@ -19,11 +19,6 @@ HIGHEST_ADVICE_M = 3048.0
 NOTICED_K = 0.5
 HARDLY = 1.015
 THIN_SHARE = (1 / 3, 2 / 3)
-BARELY_COOKED = (
-    "egg", "leafy_green", "nuts", "popcorn", "flatbread", "dried_bean", "lentil", "rice", "noodle", "pasta",
-    "yeast_bread", "cured_meat",
-)  # fmt: skip
-MEATS = ("tender_cut", "ground_meat", "sausage", "poultry_pieces", "whole_bird", "fish", "shellfish", "offal")
 
 
 def drop_k(elevation_m: float) -> tuple[float, float, float]:
@@ -105,7 +100,7 @@ def pace_of(case: Case) -> PaceOf:
     asked_drop = here.way == "deep"
 
     def pace(air: Ambient) -> Pace:
-        if case.dish_class in BARELY_COOKED:
+        if "fried_briefly" in case.traits:
             return Pace(1.0, 1.0, 1.0)
         full = wet(air)
         whole = full.high if full.high > 1 else full.low
@@ -122,7 +117,7 @@ def pace_of(case: Case) -> PaceOf:
 @rule("fry.time", "computed", "uwyo-altitude-adjusters")
 def time(case: Case) -> Part:
     """How long it fries here."""
-    if case.dish_class in BARELY_COOKED:
+    if "fried_briefly" in case.traits:
         return dry.time_part(case, "fry", pace_of(case), say("by-eye"), "common-practice")
     pace = pace_of(case)
     why = _why(case, pace(case.here).likely / pace(case.there).likely)
@@ -142,7 +137,7 @@ def _why(case: Case, ratio: float) -> Said:
 @rule("fry.smoke_point", "from-memory", "computed")
 def smoke_point(case: Case) -> Part | None:
     """What thin air does to the fat itself: nothing; to the water in the food, more."""
-    if case.here.elevation_m < 600 or case.dish_class in BARELY_COOKED:
+    if case.here.elevation_m < 600 or "fried_briefly" in case.traits:
         return None
     return Part(because=say("smoke-point", boil=temp(case.here.boiling_c)))
 
@@ -153,7 +148,7 @@ def hot_fat(case: Case) -> Part | None:
     here, _ = fat(case)
     if here.way != "deep":
         lid = Caution("note", say("keep-a-lid"), ("common-practice",))
-        return Part(cautions=(lid,)) if case.dish_class in MEATS else None
+        return Part(cautions=(lid,)) if "spatters" in case.traits else None
     kettle = Caution("warn", say("hot-fat"), ("common-practice",))
     bird = Caution("warn", say("whole-bird"), ("common-practice",))
     return Part(cautions=(bird, kettle) if case.dish_class == "whole_bird" else (kettle,))

@@ -10,6 +10,7 @@ from rules.book import Case, Part, Rule, celsius, rule
 from rules.foods import infant
 from rules.foods.dishes import traits_of
 from rules.foods.infant import INFANT
+from rules.foods.meat import raw_meat
 from rules.model import Caution, Figure, Request
 from rules.safety import holding_limits
 from rules.safety.holding_limits import limit_c, limit_min, placed
@@ -18,7 +19,6 @@ from rules.tables import read_csv
 
 say = sentences("methods/hold")
 
-ROASTS = ("collagen_cut", "tender_cut")
 FERMENTS = "tables/ferments_common-practice.csv"
 LONG_H = 72.0
 COLDEST_C, HOTTEST_C = -40.0, 150.0
@@ -50,7 +50,7 @@ def limits(case: Case) -> Part | None:
 
 def _least_c(case: Case, hot_c: float, roast_c: float) -> float:
     """The limit for this food: a roast of an intact cut may be held cooler than anything else."""
-    return roast_c if "whole_cut" in case.traits and case.dish_class in ROASTS else hot_c
+    return roast_c if "whole_cut" in case.traits and raw_meat(case.traits) else hot_c
 
 
 def _verdict(case: Case, least_c: float) -> str:

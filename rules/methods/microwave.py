@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from rules.book import Case, Part, rule
 from rules.foods import dishes, popcorn
+from rules.foods.meat import raw_meat
 from rules.heat import dry
 from rules.heat.cook_times import stated_span, time_figures
 from rules.heat.dry import dries
@@ -19,12 +20,6 @@ say = sentences("methods/microwave")
 
 ADVICE_FROM_FT = 2500.0
 START_SHORT = 0.9
-RAW_MEATS = (
-    "collagen_cut", "tender_cut", "ground_meat", "sausage", "offal", "poultry_pieces", "whole_bird",
-)  # fmt: skip
-LONGEST_CLASSES = (*RAW_MEATS, "pasta", "noodle", "rice")
-CUPS = ("soup", "dairy", "water", "instant_dried", "coffee", "tea")
-BOILS_OVER = (*CUPS, "porridge", "pasta", "rice", "sauce", "starch_pudding")
 MEAT_C = to_c(165)
 
 
@@ -35,7 +30,7 @@ def time(case: Case) -> Part | None:
         return None
     stated = stated_span(case)
     row = dishes.sea_level_time(case.request.dish, case.dish_class, "microwave")
-    longest = case.dish_class in LONGEST_CLASSES
+    longest = takes_longest(case)
     if stated is None and row is None:
         return _no_time(case, longest)
     low, high = stated or ((row.low_min, row.high_min) if row else (0.0, 0.0))
@@ -53,6 +48,11 @@ def time(case: Case) -> Part | None:
 def safe_to_drink(case: Case) -> Part | None:
     """How long water itself is boiled to make it safe to drink."""
     return drinking_water(case) if case.dish_class == "water" else None
+
+
+def takes_longest(case: Case) -> bool:
+    """Whether the published advice gives this food the longest time: meat, poultry, pasta and rice."""
+    return raw_meat(case.traits) or case.dish_class in ("pasta", "noodle", "rice")
 
 
 def applies(case: Case) -> bool:
@@ -110,7 +110,7 @@ def _no_time(case: Case, longest: bool) -> Part:
 @rule("microwave.safety", "fda-food-code-2022")
 def safety(case: Case) -> Part | None:
     """Meat from a microwave oven: hot all through, and it stands covered."""
-    if case.dish_class not in (*RAW_MEATS, "cured_meat", "fish", "egg", "casserole"):
+    if "meat" not in case.traits and case.dish_class not in ("fish", "egg", "casserole"):
         return None
     return Part(cautions=(Caution("warn", say("uneven", core=temp(MEAT_C)), ("fda-food-code-2022",)),))
 
@@ -120,12 +120,12 @@ def boil_over(case: Case) -> Part | None:
     """Boiling over, and water that erupts."""
     if case.dish_class == "egg":
         return Part(cautions=(Caution("warn", say("egg-bursts"), ("common-practice",)),))
-    if case.dish_class not in BOILS_OVER:
+    if "boils_over" not in case.traits:
         return None
     erupts = Caution("warn", say("cup-erupts"), ("common-practice",))
     return Part(
         steps=(say("deep-dish"),) if dries(case) else (),
-        cautions=(erupts,) if case.dish_class in CUPS else (),
+        cautions=(erupts,) if "superheats" in case.traits else (),
     )
 
 

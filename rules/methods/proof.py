@@ -15,7 +15,6 @@ say = sentences("methods/proof")
 USUAL_MIN = (60.0, 90.0)
 WARM_C = (24.0, 27.0)
 ADVICE_FROM_FT, TWO_RISES_FROM_FT = 3000.0, 5000.0
-SOURDOUGH_WORDS = ("sourdough", "levain", "starter")
 
 
 def swell(case: Case) -> float:
@@ -114,7 +113,7 @@ def warmth(case: Case) -> Part:
 @rule("proof.sourdough", "common-practice")
 def sourdough(case: Case) -> Part | None:
     """A natural leaven."""
-    if not any(word in (case.request.dish or "") for word in SOURDOUGH_WORDS):
+    if "sourdough" not in case.traits:
         return None
     return Part(steps=(say("sourdough-step"),), because=say("sourdough-because"))
 

@@ -14,9 +14,6 @@ from rules.said import Words, duration_span, elevation, number, sentences, temp,
 
 say = sentences("methods/roast")
 
-MEATS = (
-    "tender_cut", "ground_meat", "sausage", "poultry_pieces", "whole_bird", "cured_meat", "collagen_cut", "offal",
-)  # fmt: skip
 ADVICE_FROM_FT = 3000.0
 QUARTER = 1.25
 TENDER_C = 95.0
@@ -34,7 +31,7 @@ def oven(case: Case) -> Part:
 def time(case: Case) -> Part:
     """How long it roasts: from unchanged to as slow as a surface that stays wet makes it."""
     pace = dry.wet_surface_pace(case)
-    if case.dish_class in MEATS:
+    if "meat" in case.traits:
         pace = dry.up_to_a_quarter(pace)
     return dry.time_part(case, "roast", pace, _why(case), "csu-high-altitude-food-prep", "carslaw-jaeger", "computed")
 
@@ -42,7 +39,7 @@ def time(case: Case) -> Part:
 def _why(case: Case) -> Words:
     if not case.moved:
         return dry.boils_alike(case)
-    if case.dish_class in dry.TOASTED:
+    if "toasted" in case.traits:
         return dry.by_colour()
     boil = temp(case.here.boiling_c)
     if not heated_through(case.dish_class):
@@ -58,7 +55,7 @@ def published(case: Case) -> Part | None:
     """The two published opinions, side by side: nothing changes, and a quarter more time at 325 degF."""
     time = dry.dry_time(case, "roast", dry.wet_surface_pace(case))
     high = case.here.elevation_m * FT_PER_M >= ADVICE_FROM_FT
-    if time is None or case.there.elevation_m or not high or case.dish_class not in MEATS:
+    if time is None or case.there.elevation_m or not high or "meat" not in case.traits:
         return None
     low, top = time.base_low_min * QUARTER, time.base_high_min * QUARTER
     return Part(
@@ -75,7 +72,7 @@ def published(case: Case) -> Part | None:
 @rule("roast.thermometer", "usda-fsis-high-altitude", "common-practice")
 def thermometer(case: Case) -> Part | None:
     """What to do about drying, and where the thermometer goes."""
-    if case.dish_class not in MEATS:
+    if "meat" not in case.traits:
         return None
     baste = (say("baste"),) if dries(case) else ()
     return Part(steps=(say("thermometer"), *baste), because=dries(case))
@@ -97,7 +94,7 @@ def tough(case: Case) -> Part | None:
 @rule("roast.potatoes", "common-practice", "computed")
 def roots(case: Case) -> Part | None:
     """Roots: half cooked in water first, or simply longer."""
-    if case.dish_class not in ("starchy_root", "root_vegetable"):
+    if "root" not in case.traits:
         return None
     if case.here.boiling_c > min(case.there.boiling_c, case.sea.boiling_c) - NOTICED_K:
         return None

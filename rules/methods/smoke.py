@@ -18,7 +18,6 @@ from rules.said import Words, number, oven, sentences, temp, temp_drop, temp_spa
 say = sentences("methods/smoke")
 
 STALL_SEA_C = (to_c(150), to_c(170))
-STALL_CLASSES = ("collagen_cut", "cured_meat", "tender_cut", "whole_bird", "mixed_stew", "general")
 STALL_SHARE = 0.4
 FIRE_FROM_M, DRIES_FROM_M = 600.0, 300.0
 TENDER_C = to_c(203)
@@ -74,11 +73,16 @@ def _cool_smoke(heat: Setting, *, stated: bool) -> tuple[Caution, ...]:
     return ()
 
 
+def stalls(case: Case) -> bool:
+    """Whether the food may stall, as big wet pieces do; a dish that nobody knows may be one."""
+    return "stalls" in case.traits or case.dish_class == "general"
+
+
 @rule("smoke.stall", "ashrae-fundamentals", "common-practice")
 def stall(case: Case) -> Part | None:
     """The stall: the wet bulb of the smoker's air, which thin air brings down."""
     heat, _ = set_to(case, "smoke")
-    if case.dish_class not in STALL_CLASSES or heat.middle_c < STALL_SEA_C[1] + 5 or heat.middle_c > 180:
+    if not stalls(case) or heat.middle_c < STALL_SEA_C[1] + 5 or heat.middle_c > 180:
         return None
     low, high = (stall_c(case.here, case.sea, heat.middle_c, t) for t in STALL_SEA_C)
     cooler = sum(STALL_SEA_C) / 2 - (low + high) / 2
@@ -106,7 +110,7 @@ def pace_of(case: Case) -> PaceOf:
 
     def pace(air: Ambient) -> Pace:
         of = wet(air)
-        if case.dish_class not in STALL_CLASSES:
+        if not stalls(case):
             return of
         faster = drying_ratio(air.elevation_m)
         if heated_through(case.dish_class):

@@ -6,7 +6,7 @@ from rules import safety
 from rules.book import Case, Part, celsius, rule
 from rules.foods import dishes
 from rules.heat import done_readings
-from rules.heat.dry import safe_figures
+from rules.heat.dry import heated_through, safe_figures
 from rules.model import Caution, Figure
 from rules.physics.units import round_to, to_c, to_f
 from rules.safety import holding_limits, lethality
@@ -189,7 +189,7 @@ def same_everywhere(case: Case) -> Part | None:
 @rule("doneness.whole_meat", "usda-fsis-safe-temperatures", "common-practice")
 def whole_meat(case: Case) -> Part | None:
     """Meat and fish by any dry heat or in a pot: the reading is the same, the way there is slower."""
-    if case.dish_class not in ("tender_cut", "ground_meat", "poultry_pieces", "whole_bird", "sausage", "fish"):
+    if not heated_through(case.dish_class) or not ("meat" in case.traits or case.dish_class == "fish"):
         return None
     return Part(because=say("own-proteins", where=_where(case)))
 

@@ -23,10 +23,6 @@ say = sentences("topics/schedule")
 LEADS = "tables/schedule_leads_common-practice.csv"
 BEFORE, AFTER = ("soak", "rise", "heat_up"), ("release", "rest")
 
-# dishes that lose nothing by waiting hot: for these one plans by the long end of the range
-KEEPS = (
-    "collagen_cut", "offal", "cured_meat", "mixed_stew", "dried_bean", "lentil", "soup", "stock", "sauce", "casserole",
-)  # fmt: skip
 
 # the figures of an answer that are stages, in the order of the work
 STAGES = tuple(f"{stage}_time" for stage in (*BEFORE, "cook", *AFTER))
@@ -49,8 +45,15 @@ class Stage:
         return Figure(f"{self.id}_time", say("label", stage=self.id), self.plan_min, "min", self.low_min, self.high_min)
 
 
-def lead(stage: str, dish_class: str, method: str) -> Stage | None:
+def waits_hot(request: Request) -> bool:
+    """Whether the dish loses nothing by waiting hot, so that one plans by the long end of the range."""
+    return "waits_hot" in dishes.traits_of(request.dish, request.dish_class)
+
+
+def lead(stage: str, dish_class: str, method: str, *, waits: bool = False) -> Stage | None:
     """A stage before or after the cooking, by the table; None where this dish has none.
+
+    waits: whether the dish waits hot, and is planned by the long end
 
     >>> lead("soak", "dried_bean", "simmer").high_min
     720.0
@@ -61,7 +64,7 @@ def lead(stage: str, dish_class: str, method: str) -> Stage | None:
     if row is None:
         return None
     low, high = float(row["low_min"]), float(row["high_min"])
-    plan = high if dish_class in KEEPS and stage not in ("soak", "rest") else (low + high) / 2
+    plan = high if waits and stage not in ("soak", "rest") else (low + high) / 2
     return Stage(stage, low, round_time_min(plan), high, row["step"], (row["source"],))
 
 
@@ -84,7 +87,7 @@ def cooking(request: Request) -> Stage | None:
         likely, low, high, sources = (span.low_min + span.high_min) / 2, span.low_min, span.high_min, (span.source,)
     else:
         return None
-    plan = high if dish_class in KEEPS else likely
+    plan = high if waits_hot(request) else likely
     return cook_stage(low, plan, high, sources or ("common-practice",))
 
 
@@ -118,8 +121,8 @@ def stages(request: Request) -> tuple[Stage, ...]:
     if cook is None:
         return ()
     dish_class, method = request.dish_class or "general", method_of(request) or ""
-    before = [lead(stage, dish_class, method) for stage in BEFORE]
-    after = [lead(stage, dish_class, method) for stage in AFTER]
+    waits = waits_hot(request)
+    before, after = ([lead(stage, dish_class, method, waits=waits) for stage in of] for of in (BEFORE, AFTER))
     return tuple(stage for stage in (*before, cook, *after) if stage)
 
 
@@ -129,7 +132,7 @@ def backward(case: Case) -> Part:
     work = stages(case.request)
     low, plan, high = (sum(ends) for ends in zip(*((s.low_min, s.plan_min, s.high_min) for s in work), strict=True))
     starts = [sum(s.plan_min for s in work[i:]) for i in range(len(work))]
-    why = say("waits") if case.dish_class in KEEPS else say("does-not-wait")
+    why = say("waits") if waits_hot(case.request) else say("does-not-wait")
     return Part(
         figures=(
             Figure("start_before_service", say("start-before-service"), round_time_min(plan), "min", low, high),
@@ -154,7 +157,7 @@ def backwards(work: tuple[Stage, ...]) -> Listed:
 @rule("schedule.waiting", "fda-food-code-2022", "common-practice")
 def waiting(case: Case) -> Part | None:
     """How food that is ready early waits."""
-    if case.dish_class not in KEEPS:
+    if not waits_hot(case.request):
         return None
     return Part(cautions=(Caution("note", say("ready-early", hot=temp(limit_c("hot_hold"))), ("fda-food-code-2022",)),))
 

@@ -21,9 +21,17 @@ date-it = Keep a thermometer in the refrigerator, and date what you put in it.
 raw-fish =
     Raw fish and shellfish are not made safe by salt, acid or cold: use fish sold to be eaten raw, and serve none to the
     pregnant, the very young, the old or the ill.
-garlic-in-oil =
-    Garlic in oil grows botulism at room temperature without looking or smelling bad. Make it fresh, refrigerate it at
-    once, use it within 4 days or freeze it, and throw out what stood warm for 2 h. Never store it in the cupboard.
+in-oil =
+    { COUNT($food) ->
+        [one]
+            { CAPITAL($food) } grows botulism at room temperature without looking or smelling bad. Make it fresh,
+            refrigerate it at once, use it within 4 days or freeze it, and throw out what stood warm for 2 h. Never store
+            it in the cupboard.
+       *[many]
+            { CAPITAL($food) } grow botulism at room temperature without looking or smelling bad. Make them fresh,
+            refrigerate them at once, use them within 4 days or freeze them, and throw out what stood warm for 2 h. Never
+            store them in the cupboard.
+    }
 thin-air =
     Thin air carries off less heat: a pan in a cold room cools about { $slower } % slower at { $place }. An ice bath does
     not mind, since ice melts at 32 °F (0 °C) everywhere.
