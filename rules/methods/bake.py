@@ -8,9 +8,9 @@ from rules.book import Case, Part, Rule, rule
 from rules.heat import chamber, done_readings, dry
 from rules.heat.dry import Pace, PaceOf, core_c, dries, heated_through, oven_stays, set_to, setting_figure
 from rules.heat.heat_settings import Setting
+from rules.heat.pots import BAKE
 from rules.heat.way_out import way_out
 from rules.heat.wet import (
-    Pot,
     extra_liquid_rule,
     kidney_beans,
     pace_words,
@@ -29,7 +29,6 @@ from rules.said import Words, number, sentences, temp, temp_drop, temp_span
 
 say = sentences("methods/bake")
 
-POT = Pot("bake", "liquid", below_boil_k=3.0, area_m2=0.06, across_cm=28.0)
 WET = ("rice", "whole_grain", "porridge", "pasta", "dried_bean", "lentil", "mixed_stew", "soup", "stock", "dried_fruit")
 WATER_BATH = ("custard", "cheesecake")
 ROOTS = ("starchy_root", "root_vegetable")
@@ -230,11 +229,11 @@ def kept(case: Case) -> Part:
 WET_RULES: tuple[Rule, ...] = (
     boiling_point,
     threshold,
-    temperature_rule(POT, say("liquid-label"), lambda liquid: say("liquid-step", liquid=liquid)),
-    time_rule(POT),
+    temperature_rule(BAKE, say("liquid-label"), lambda liquid: say("liquid-step", liquid=liquid)),
+    time_rule(BAKE),
     oven,
     kept,
-    extra_liquid_rule(POT),
+    extra_liquid_rule(BAKE),
     rice,
     dry.check,
     kidney_beans,

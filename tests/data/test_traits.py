@@ -176,6 +176,7 @@ def test_a_bird_under_any_name(dish):
         ("maple_syrup", "maple syrup"),
         ("breast_milk", "breast milk"),
         ("any_bean", "dried beans"),
+        ("perhaps_meat", "corn dogs; moussaka; lasagna; shepherd's pie; enchiladas; wiener schnitzel"),
     ],
 )
 def test_what_cooks_know_of_a_dish(trait, names):
@@ -198,6 +199,7 @@ def test_what_cooks_know_of_a_dish(trait, names):
         ("bowl_over_water", "poached eggs; salmon; chicken breasts"),
         ("maple_syrup", "birch syrup; simple syrup; maple sugar"),
         ("any_bean", "kidney beans; githeri; ranch beans"),
+        ("perhaps_meat", "onion rings; candied yams; banana bread"),
     ],
 )
 def test_what_a_dish_is_not(trait, names):
