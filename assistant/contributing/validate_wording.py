@@ -12,6 +12,7 @@ from fluent.syntax import ast as ftl
 from fluent.syntax.visitor import Visitor
 
 from rules import tables
+from rules.said import Said
 
 FOLDER = "wording"
 PACKAGES = ("rules", "assistant")
@@ -30,7 +31,7 @@ class Call:
 
 def problems() -> Iterator[tuple[str, str, str]]:
     """File, row and what is wrong with it, for every fault; a language that lacks a file or a sentence is one."""
-    calls = [call for module in modules() for call in calls_of(module)]
+    calls = [*(call for module in modules() for call in calls_of(module)), *of_rows()]
     yield from unwritten()
     for language in languages():
         yield from in_language(language, calls)
@@ -111,6 +112,16 @@ def calls_of(module: Path) -> Iterator[Call]:
             first, where = node.args[0], f"{module.name}:{node.lineno}"
             if isinstance(first, ast.Constant):
                 yield Call(sayers[node.func.id], str(first.value), _names(node), where)
+
+
+def of_rows() -> Iterator[Call]:
+    """The sentences that a row of a table is said with, by its id."""
+    from rules.mending.causes import CAUSES, causes
+
+    for cause in causes().values():
+        for said in (cause.say, cause.because):
+            if isinstance(said, Said):
+                yield Call(said.file, said.id, frozenset(), f"{CAUSES}, {cause.id}")
 
 
 def _names(call: ast.Call) -> frozenset[str] | None:

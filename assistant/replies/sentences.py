@@ -1,8 +1,8 @@
 """What a rule said, in words: sentences of data/wording, filled with quantities in the asker's units.
 
 The sentences are in the format of Project Fluent, a file a module that speaks. A file is read when one of its
-sentences is first wanted. Two functions may be used in them: CAPITAL($food) opens a sentence, COUNT($food) tells
-whether what a dish is called is spoken of as one or as many.
+sentences is first wanted. Three functions may be used in them: CAPITAL($food) opens a sentence, SMALL($line) lets one
+go on within another, COUNT($food) tells whether what a dish is called is spoken of as one or as many.
 """
 
 from __future__ import annotations
@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Any
 
 from rules import tables
 from rules.baking.rounding import measure
-from rules.said import Listed, Measure, Said, Value, Words
+from rules.said import Listed, Measure, Said, Value
 from rules.say import Say, duration, duration_span, exact_duration, number
 
 if TYPE_CHECKING:
@@ -29,8 +29,8 @@ class BadWording(ValueError):
     """A sentence that is not there, or is filled with what it does not name."""
 
 
-def worded(words: Words, units: Units) -> str:
-    """The words of a sentence, its quantities in the asker's units.
+def worded(words: Value, units: Units) -> str:
+    """The words of a sentence or a value, quantities in the asker's units.
 
     raises: BadWording where data/wording has no such sentence, or a value it needs is missing
     """
@@ -111,7 +111,7 @@ def sentence(file: str, id: str, values: dict[str, Any]) -> str:
 def _bundle(file: str) -> FluentBundle:
     from fluent.runtime import FluentBundle, FluentResource
 
-    functions: dict[str, Any] = {"CAPITAL": capital, "COUNT": count}
+    functions: dict[str, Any] = {"CAPITAL": capital, "SMALL": small, "COUNT": count}
     bundle = FluentBundle([LANGUAGE], functions=functions, use_isolating=False)
     text = tables.data_path(f"wording/{LANGUAGE}/{file}.ftl").read_text(encoding="utf-8")
     bundle.add_resource(FluentResource(text))
@@ -126,6 +126,16 @@ def capital(words: Any) -> str:
     """
     text = str(words)
     return text[:1].upper() + text[1:]
+
+
+def small(words: Any) -> str:
+    """A sentence as it goes on within another.
+
+    >>> small("Use less sugar.")
+    'use less sugar.'
+    """
+    text = str(words)
+    return text[:1].lower() + text[1:]
 
 
 def count(words: Any) -> str:

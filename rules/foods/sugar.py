@@ -8,6 +8,7 @@ from functools import cache
 from rules.book import Case, Part, celsius, rule
 from rules.errors import within
 from rules.foods.dishes import kin
+from rules.heat.where_water_boils import boiling_point
 from rules.model import Caution, Figure
 from rules.physics import water
 from rules.physics.units import round_to, to_c, to_f
@@ -270,3 +271,6 @@ def syrup(case: Case) -> Part | None:
 def burns(case: Case) -> Part:
     """Hot sugar burns."""
     return Part(cautions=(Caution("warn", say("burns"), ("common-practice",)),))
+
+
+RULES = (syrup, recipe_temperature, stage_temperature, boiling_point, thermometer, published, cold_water, burns)

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from rules.book import Case, Part, rule
-from rules.heat.wet import Pot, wet_time
+from rules.heat.pots import BOIL
+from rules.heat.wet import wet_time
 from rules.said import Words, duration_span, sentences, temp
 
 INSTANT = "instant_dried"
-BOIL = Pot("boil", "water")
 say = sentences("heat/instant")
 
 

@@ -156,13 +156,13 @@ def _no_time(case: Case, heats: Heats) -> Part:
     likely = kinetics.rate_factor(heats.here_c, heats.there_c, soft.z_k)
     return Part(
         figures=(factor_figure(case, likely, min(ends), max(ends)),),
-        because=say("no-time", pace=_pace(case, heats, likely), baseline=case.baseline),
+        because=say("no-time", pace=pace_here(case, heats, likely), baseline=case.baseline),
         maths=_maths(case, heats, likely),
         sources=(soft.source,),
     )
 
 
-def _pace(case: Case, heats: Heats, factor: float) -> Said:
+def pace_here(case: Case, heats: Heats, factor: float) -> Said:
     """How much slower or quicker it goes here than at the baseline, in one sentence."""
     drop, heat = heats.there_c - heats.here_c, say("heat", of=heats.heat)
     if abs(drop) < NOTICEABLE_K:
@@ -198,7 +198,7 @@ def pace_words(factor: float) -> Said:
 def _why(case: Case, time: WetTime, heats: Heats) -> Words:
     moved = abs(heats.there_c - heats.here_c) >= NOTICEABLE_K
     way = "same" if not moved else "cooler" if heats.there_c > heats.here_c else "hotter"
-    pace = _pace(case, heats, time.factor)
+    pace = pace_here(case, heats, time.factor)
     if not time.stated:
         return together(pace, say("range", varies=dishes.classes()[case.dish_class].varies, way=way))
     base = duration_span(time.base_low_min, time.base_high_min)

@@ -9,9 +9,9 @@ from rules.foods.dishes import traits_of
 from rules.heat import chamber, done_readings, dry
 from rules.heat.dry import Pace, PaceOf, core_c, dries, heated_through, oven_stays, set_to, setting_figure
 from rules.heat.heat_settings import Setting
+from rules.heat.pots import BAKE
 from rules.heat.way_out import way_out
 from rules.heat.wet import (
-    Pot,
     extra_liquid_rule,
     kidney_beans,
     pace_words,
@@ -30,14 +30,12 @@ from rules.said import Words, number, sentences, temp, temp_drop, temp_span
 
 say = sentences("methods/bake")
 
-POT = Pot("bake", "liquid", below_boil_k=3.0, area_m2=0.06, across_cm=28.0)
 DOUGHS = {
     "layer_cake": "layer_cake", "foam_cake": "foam_cake", "pound_cake": "pound_cake", "quick_bread": "quick_bread",
     "biscuit": "biscuit", "cookie": "cookie", "brownie": "brownie", "yeast_bread": "yeast_bread",
     "flatbread": "yeast_bread", "laminated": "laminated", "pizza": "pizza", "pie": "pie", "choux": "choux",
     "souffle": "souffle", "meringue": "meringue",
 }  # fmt: skip
-
 
 ONE_DIFFERENCE_K = 0.5
 
@@ -228,11 +226,11 @@ def kept(case: Case) -> Part:
 WET_RULES: tuple[Rule, ...] = (
     boiling_point,
     threshold,
-    temperature_rule(POT, say("liquid-label"), lambda liquid: say("liquid-step", liquid=liquid)),
-    time_rule(POT),
+    temperature_rule(BAKE, say("liquid-label"), lambda liquid: say("liquid-step", liquid=liquid)),
+    time_rule(BAKE),
     oven,
     kept,
-    extra_liquid_rule(POT),
+    extra_liquid_rule(BAKE),
     rice,
     dry.check,
     kidney_beans,

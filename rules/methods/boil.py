@@ -5,8 +5,9 @@ from __future__ import annotations
 from rules.book import Case, Part, rule
 from rules.foods import eggs, wort
 from rules.heat import instant
+from rules.heat.pots import BOIL
 from rules.heat.way_out import way_out
-from rules.heat.wet import Pot, check, kidney_beans, published_rule, threshold, time_part
+from rules.heat.wet import check, kidney_beans, published_rule, threshold, time_part
 from rules.heat.where_water_boils import boiling_point
 from rules.model import Figure
 from rules.physics import conduction, water
@@ -14,7 +15,6 @@ from rules.physics.units import round_time_min
 from rules.safety.subjects.drinking_water import drinking_water
 from rules.said import duration, number, sentences, temp
 
-POT = Pot("boil", "water")
 OWN_RULE = ("egg", "water", "wort")
 SALT_G_PER_KG = 10.0
 ROOT_HALF_MM, ROOT_DIFFUSIVITY_M2_S, ROOT_START_C, ROOT_TARGET_C = 30.0, 1.7e-7, 15.0, 80.0
@@ -33,7 +33,7 @@ def water_temperature(case: Case) -> Part:
 @rule("boil.time", "common-practice")
 def time(case: Case) -> Part | None:
     """How long it takes here, from the baseline and the softening rate; eggs, water and wort have their own rules."""
-    return None if case.dish_class in OWN_RULE else time_part(case, POT.heats(case))
+    return None if case.dish_class in OWN_RULE else time_part(case, BOIL.heats(case))
 
 
 @rule("boil.roots", "carslaw-jaeger", "ashrae-foods")
@@ -83,7 +83,7 @@ RULES = (
     eggs.time,
     wort.hops,
     safe_to_drink,
-    published_rule(POT),
+    published_rule(BOIL),
     roots,
     salt,
     eggs.steps,

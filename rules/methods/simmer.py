@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from rules.book import Case, Part, rule
+from rules.heat.pots import SIMMER
 from rules.heat.way_out import way_out
 from rules.heat.wet import (
-    Pot,
     check,
     extra_liquid_rule,
     kidney_beans,
@@ -18,7 +18,6 @@ from rules.heat.wet import (
 from rules.heat.where_water_boils import boiling_point
 from rules.said import sentences, temp
 
-POT = Pot("simmer", "liquid", below_boil_k=3.0, area_m2=0.04, across_cm=22.0)
 say = sentences("methods/simmer")
 
 
@@ -40,10 +39,10 @@ NEEDS = ("elevation", "dish")
 RULES = (
     boiling_point,
     threshold,
-    temperature_rule(POT, say("liquid-label"), lambda liquid: say("liquid-step", liquid=liquid)),
-    time_rule(POT),
-    published_rule(POT),
-    extra_liquid_rule(POT),
+    temperature_rule(SIMMER, say("liquid-label"), lambda liquid: say("liquid-step", liquid=liquid)),
+    time_rule(SIMMER),
+    published_rule(SIMMER),
+    extra_liquid_rule(SIMMER),
     thicken,
     rice,
     check,

@@ -10,8 +10,9 @@ from rules.heat import chamber
 from rules.heat.cook_times import factor_figure, time_figures
 from rules.heat.dry import check, core, heated_through
 from rules.heat.headline import takes
+from rules.heat.pots import SLOW_COOK
 from rules.heat.way_out import way_out
-from rules.heat.wet import Heats, Pot, WetTime, pace_words, threshold, wet_time
+from rules.heat.wet import Heats, WetTime, pace_words, threshold, wet_time
 from rules.heat.where_water_boils import boiling_point
 from rules.model import Caution, Figure, Request
 from rules.physics import kinetics
@@ -19,7 +20,6 @@ from rules.physics.units import FT_PER_M, round_time_min, to_c
 from rules.safety.holding_limits import placed
 from rules.said import duration_span, number, sentences, temp, together
 
-POT = Pot("slow_cook", "crock", below_boil_k=3.0)
 ADVISED_C = to_c(200)
 WARM_AT_MOST_C = to_c(166)
 HEAT_UP_SHARE, HEAT_UP_MOST_MIN = 0.5, 180.0
@@ -34,7 +34,7 @@ def crock_time(case: Case) -> WetTime | None:
 
     Half of the baseline time, three hours at most, is taken to be heat-up (common practice).
     """
-    heats: Heats = POT.heats(case)
+    heats: Heats = SLOW_COOK.heats(case)
     full = wet_time(case, heats)
     if full is None:
         return None
@@ -55,7 +55,7 @@ def crock_time(case: Case) -> WetTime | None:
 @rule("slow_cook.crock", "csu-high-altitude-food-prep", "computed")
 def crock(case: Case) -> Part:
     """Where the crock ends up, and the published 200 degF that may be out of reach."""
-    here_c, sea_c = POT.working_c(case.here), POT.working_c(case.sea)
+    here_c, sea_c = SLOW_COOK.working_c(case.here), SLOW_COOK.working_c(case.sea)
     why = say(
         "advised",
         advised=temp(ADVISED_C),
@@ -77,7 +77,7 @@ def time(case: Case) -> Part:
     slow = crock_time(case)
     soft = kinetics.softening(case.dish_class)
     if slow is None:
-        factor = kinetics.rate_factor(POT.working_c(case.here), POT.working_c(case.there), soft.z_k)
+        factor = kinetics.rate_factor(SLOW_COOK.working_c(case.here), SLOW_COOK.working_c(case.there), soft.z_k)
         low, likely, high = sorted((1.0, (1 + factor) / 2, factor))
         return Part(figures=(factor_figure(case, likely, low, high),), because=say("no-time"))
     base = (slow.base_low_min, slow.base_high_min)

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from rules.book import Case, Part, rule
+from rules.heat.pots import STEAM
 from rules.heat.way_out import way_out
-from rules.heat.wet import Pot, check, published_rule, rice, temperature_rule, threshold, time_rule
+from rules.heat.wet import check, published_rule, rice, temperature_rule, threshold, time_rule
 from rules.heat.where_water_boils import boiling_point
 from rules.physics import evaporation
 from rules.said import sentences, temp
 
-POT = Pot("steam", "steam")
 say = sentences("methods/steam")
 
 
@@ -30,9 +30,9 @@ NEEDS = ("elevation", "dish")
 RULES = (
     boiling_point,
     threshold,
-    temperature_rule(POT, say("steam-label"), lambda steam: say("steam-step", steam=steam)),
-    time_rule(POT),
-    published_rule(POT),
+    temperature_rule(STEAM, say("steam-label"), lambda steam: say("steam-step", steam=steam)),
+    time_rule(STEAM),
+    published_rule(STEAM),
     heat,
     water,
     rice,

@@ -1,7 +1,7 @@
 """The oven of a braise stays where it is."""
 
 from rules.book import Case, celsius
-from rules.methods.braise import OVEN_C
+from rules.heat.pots import BRAISE_OVEN_C
 from rules.physics.evaporation import BELOW_BOIL_K
 from rules.why import Explanation
 from rules.why._words import at, by_side, capital, simmer_figure
@@ -13,7 +13,7 @@ SOURCES = ("common-practice", "csu-high-altitude-food-prep", "iapws-r7-97")
 def explain(case: Case) -> Explanation:
     """The oven only keeps the liquid at its simmer."""
     say = case.say
-    oven, liquid = say.oven(OVEN_C), say.temp(case.here.boiling_c - BELOW_BOIL_K)
+    oven, liquid = say.oven(BRAISE_OVEN_C), say.temp(case.here.boiling_c - BELOW_BOIL_K)
     return Explanation(
         line=f"The oven stays at {oven} for a braise {at(case)} because the pot is held by its liquid, not by the "
         "oven air.",
@@ -30,11 +30,11 @@ def explain(case: Case) -> Explanation:
             + "If it does more than murmur, turn the oven down."
         ),
         equations=(
-            f"Oven {OVEN_C:.0f} °C against a ceiling of {case.here.boiling_c:.1f} °C in the pot: "
-            f"{OVEN_C - case.here.boiling_c:.0f} °C to spare.",
+            f"Oven {BRAISE_OVEN_C:.0f} °C against a ceiling of {case.here.boiling_c:.1f} °C in the pot: "
+            f"{BRAISE_OVEN_C - case.here.boiling_c:.0f} °C to spare.",
         ),
         figures=(
-            celsius("oven", "Oven", OVEN_C, OVEN_C),
+            celsius("oven", "Oven", BRAISE_OVEN_C, BRAISE_OVEN_C),
             simmer_figure(case),
         ),
     )

@@ -5,6 +5,7 @@ import re
 
 import pytest
 
+from assistant.replies.sentences import worded
 from assistant.replies.worded import answer
 from rules import tables, why
 from rules.book import Case
@@ -40,7 +41,7 @@ def test_fit_to_be_read_aloud(name: str, elevation_m: float, units: str) -> None
     assert len(told.paragraph) < 900
     assert told.equations
     assert told.figures
-    for text in (told.line, told.paragraph, *told.equations, *(c.text for c in told.cautions)):
+    for text in (told.line, told.paragraph, *told.equations, *(worded(c.text, units) for c in told.cautions)):
         assert text.endswith(".")
         assert not re.search(r"[!{}]|  | \.|\bnan\b|\binf\b|None", text)
 
