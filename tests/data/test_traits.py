@@ -222,7 +222,7 @@ def test_what_cooks_know_of_a_dish(trait, names):
         ("root", "kale; apples; green beans"),
         ("done_when_hot", "short ribs; potatoes; pinto beans"),
         ("superheats", "white rice; spaghetti; lasagna"),
-        ("waits_hot", "white rice; salmon; steak; cheese souffle; french fries"),
+        ("waits_hot", "white rice; salmon; steak; french fries"),
         ("cold_made", "pot roast; chicken stock; white rice; custard"),
         ("in_oil", "chili oil; kimchi; pickled onions"),
         ("sourdough", "baguettes; banana bread; brioche"),
