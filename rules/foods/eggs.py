@@ -8,6 +8,7 @@ from functools import cache
 from rules.book import Case, Part, rule
 from rules.foods import dishes
 from rules.heat.cook_times import stated_span, time_figures
+from rules.heat.where_water_boils import boils_alike
 from rules.model import Caution, Figure
 from rules.physics import conduction
 from rules.physics.units import round_time_min, to_c
@@ -152,7 +153,7 @@ def _why(case: Case, yolk_c: float, done: str) -> Words:
         extra_large=number(extra_large * 100, 0),
         room=number((1 - room / here) * 100, 0),
     )
-    return together(say("sets"), pace if case.moved else say("same-pace", baseline=case.baseline), sizes)
+    return together(say("sets"), pace if case.moved else boils_alike(case), sizes)
 
 
 def _maths(case: Case, yolk_c: float) -> Said:

@@ -174,11 +174,6 @@ def nothing_differs(case: Case) -> Said:
     return say("nothing-differs", baseline=case.baseline)
 
 
-def boils_alike(case: Case) -> Said:
-    """Why the time stays where water boils as at the baseline."""
-    return say("boils-alike", baseline=case.baseline)
-
-
 def by_colour() -> Said:
     """How to tell when what browns and dries in the oven is done."""
     return say("by-colour")

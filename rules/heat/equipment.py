@@ -15,7 +15,7 @@ from rules.heat.pressure import STOVE_TOP_GAUGE_PA, inside_c
 from rules.model import Caution, Request
 from rules.physics import air
 from rules.physics.units import FT_PER_M, PSI_PER_PA
-from rules.said import Words, gauge, listed, number, sentences, temp, together
+from rules.said import Said, Words, gauge, listed, number, sentences, temp, together
 from rules.tables import read_toml
 
 say = sentences("heat/equipment")
@@ -175,6 +175,11 @@ def circulator(case: Case) -> Advice:
     )
 
 
+def start_on_high() -> Said:
+    """How to run a slow cooker."""
+    return say("slow-cooker-step")
+
+
 def slow_cooker(case: Case) -> Advice | None:
     """Slow cookers: how near the boil they get, and 200 degF that is out of reach."""
     if not high(case):
@@ -183,7 +188,7 @@ def slow_cooker(case: Case) -> Advice | None:
     held = say("slow-cooker-hold", hold=temp(HOLD_200_F_C), boil=temp(boil)) if boil < HOLD_200_F_C else ""
     return Advice(
         because=together(say("slow-cooker"), held),
-        steps=(say("slow-cooker-step"),),
+        steps=(start_on_high(),),
         sources=("csu-high-altitude-food-prep", "computed"),
     )
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from rules.book import Case, Part, celsius, rule
 from rules.model import Figure
-from rules.said import fixed, number, pressure, sentences, temp, temp_drop
+from rules.said import Said, fixed, number, pressure, sentences, temp, temp_drop
 
 NOTICEABLE_K = 0.05
 say = sentences("heat/where_water_boils")
@@ -13,6 +13,11 @@ say = sentences("heat/where_water_boils")
 def boiling_figure(case: Case, boil_c: float) -> Figure:
     """The figure of a boiling point, against sea level's."""
     return celsius("boiling_point", say("label"), boil_c, case.sea.boiling_c)
+
+
+def boils_alike(case: Case) -> Said:
+    """Why the time stays where water boils as at the baseline."""
+    return say("boils-alike", baseline=case.baseline)
 
 
 @rule("water.boiling_point", "iapws-r7-97", "us-std-atm-1976")

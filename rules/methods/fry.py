@@ -8,7 +8,7 @@ from rules.foods import eggs, popcorn
 from rules.heat import dry
 from rules.heat.dry import Pace, PaceOf, heated_through, set_to, setting_figure, wet_surface_pace
 from rules.heat.heat_settings import Setting
-from rules.heat.where_water_boils import boiling_point
+from rules.heat.where_water_boils import boiling_point, boils_alike
 from rules.model import Caution
 from rules.physics.ambient import Ambient
 from rules.said import Said, Words, number, sentences, temp, temp_drop
@@ -126,7 +126,7 @@ def time(case: Case) -> Part:
 
 def _why(case: Case, ratio: float) -> Said:
     if not case.moved:
-        return dry.boils_alike(case)
+        return boils_alike(case)
     done = "heated" if heated_through(case.dish_class) else "softened"
     if ratio < 1:
         return say("sooner", done=done, baseline=case.baseline)

@@ -7,7 +7,7 @@ from rules.foods import popcorn
 from rules.heat import chamber, dry
 from rules.heat.dry import centre_minutes, core_c, dries, heated_through, oven_stays, set_to
 from rules.heat.wet import pace_words
-from rules.heat.where_water_boils import boiling_point
+from rules.heat.where_water_boils import boiling_point, boils_alike
 from rules.model import Caution, Figure, Request
 from rules.physics.units import FT_PER_M, round_time_min
 from rules.said import Words, duration_span, elevation, number, sentences, temp, together
@@ -38,7 +38,7 @@ def time(case: Case) -> Part:
 
 def _why(case: Case) -> Words:
     if not case.moved:
-        return dry.boils_alike(case)
+        return boils_alike(case)
     if "toasted" in case.traits:
         return dry.by_colour()
     boil = temp(case.here.boiling_c)

@@ -9,6 +9,7 @@ from rules.foods.beans import BOIL_MIN, bare, first_boil, poisonous_dry
 from rules.heat import chamber
 from rules.heat.cook_times import factor_figure, time_figures
 from rules.heat.dry import check, core, heated_through
+from rules.heat.equipment import start_on_high
 from rules.heat.headline import takes
 from rules.heat.pots import SLOW_COOK
 from rules.heat.way_out import way_out
@@ -66,7 +67,7 @@ def crock(case: Case) -> Part:
     return Part(
         figures=(celsius("liquid_temperature", say("crock-label"), here_c, sea_c),),
         headline=say("crock-headline", place=case.place, end=temp(here_c)) if asked else "",
-        steps=(say("start-on-high"), say("start-thawed"), say("lid-on")),
+        steps=(start_on_high(), say("start-thawed"), say("lid-on")),
         because="" if "slow_cooker" in case.request.equipment else why,
     )
 

@@ -13,7 +13,6 @@ yolk-label =
        *[hard] Hard
     } yolk, from the fridge, smaller to larger eggs
 sets = The yolk sets at the same temperature everywhere.
-same-pace = Water boils here as at { $baseline }, so the time stays.
 pace =
     Water at { $water } drives heat to the yolk { $way ->
         [slower] slower: { $percent } % more

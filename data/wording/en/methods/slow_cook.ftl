@@ -1,7 +1,5 @@
 crock-label = The crock, once hot, about
 crock-headline = At { $place } a slow cooker ends at about { $end }, a steady simmer, on LOW or HIGH.
-start-on-high =
-    Start on HIGH for the first hour, then HIGH or LOW; check the food with a thermometer before serving.
 start-thawed = Start with thawed food and warm liquid, and fill the crock half to two thirds.
 lid-on = Leave the lid on: each look costs about a quarter of an hour.
 advised =
