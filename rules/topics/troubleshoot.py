@@ -11,13 +11,14 @@ from functools import lru_cache
 
 from rules import mending
 from rules.book import Case, Part, rule
+from rules.explanations.air import dries
+from rules.explanations.boil import boils
+from rules.explanations.rise import gas_swells
 from rules.foods.methods import usual_class
 from rules.mending import Mending, Ranked
 from rules.mending.safety import cautions
 from rules.model import Caution, Figure, Request
-from rules.physics.evaporation import drying_ratio
-from rules.said import Said, Words, measure, number, sentences
-from rules.why import _words as words
+from rules.said import Said, measure, sentences
 
 say = sentences("topics/troubleshoot")
 RUNNERS_UP = 3
@@ -122,18 +123,12 @@ def air(case: Case) -> Part | None:
     if abs(case.here.elevation_m) < CHANGES_LITTLE_M:
         return None
     cause = found.next.cause
-    told: list[tuple[bool, Callable[[Case], Words], str]] = [
-        (cause.by in WATER, words.boils, "iapws-r7-97"),
-        (cause.what in GAS or cause.id.startswith("whites"), words.gas_swells, "us-std-atm-1976"),
-        (cause.what == "liquid", _dries, "ashrae-fundamentals"),
+    told: list[tuple[bool, Callable[[Case], Said], str]] = [
+        (cause.by in WATER, boils, "iapws-r7-97"),
+        (cause.what in GAS or cause.id.startswith("whites"), gas_swells, "us-std-atm-1976"),
+        (cause.what == "liquid", dries, "ashrae-fundamentals"),
     ]
     return next((Part(because=tell(case), sources=(source,)) for fits, tell, source in told if fits), None)
-
-
-def _dries(case: Case) -> Said:
-    faster = drying_ratio(case.here.elevation_m)
-    way = "faster" if case.here.boiling_c < case.sea.boiling_c else "slower"
-    return say("dries", place=case.place, percent=number(abs(faster - 1) * 100, 0), way=way)
 
 
 @rule("troubleshoot.taken_for", "common-practice")

@@ -25,11 +25,6 @@ of-amount = { $of } for { $was }
 against = { $of } against what it was
 change-of = Change of { SMALL($of) }
 
-dries =
-    At { $place } a surface dries about { $percent } % { $way ->
-        [faster] faster
-       *[slower] more slowly
-    } than at sea level.
 taken-for = No dish was named, so this is for one kind: { $dish }. Say what it was, and I go by that.
 one-at-a-time =
     One change a batch, in the published order: leavening, sugar, liquid, then the rest. simmerline batch note keeps the log
