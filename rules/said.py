@@ -12,7 +12,7 @@ where a message chooses by count; another sentence; `listed(...)` of any of thes
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any, Literal, Protocol
 
 from rules.physics.units import round_time_min
@@ -80,6 +80,15 @@ def sentences(file: str) -> Say:
 def listed(items: Iterable[Value], join: Join = "and") -> Listed:
     """Several things: "a, b and c", "a or b", "a, b", "a; b", sentences one after the other, or steps "a, then b"."""
     return Listed(tuple(items), join)
+
+
+def refilled(said: Said, **values: Value) -> Said:
+    """The sentence with other values in the place of its own.
+
+    >>> refilled(Said("methods/braise", "oven-step", (("setting", 1),)), setting=2).values
+    (('setting', 2),)
+    """
+    return replace(said, values=tuple((name, values.get(name, value)) for name, value in said.values))
 
 
 def together(*parts: Words | None) -> Words:

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from rules.book import Case
 from rules.errors import within
+from rules.foods import dishes
 from rules.model import Figure
 from rules.physics.units import round_time_min, round_to
-from rules.said import sentences
+from rules.said import Said, sentences
 
 SHORTEST_MIN, LONGEST_MIN = 1 / 60, 20_160.0
 say = sentences("heat/cook_times")
@@ -44,3 +45,8 @@ def factor_figure(case: Case, likely: float, low: float, high: float) -> Figure:
     """The figure of a time that nothing tells: how many times as long as at the baseline, with its range."""
     mid, *ends = (round_to(factor, 0.01) for factor in (likely, low, high))
     return Figure("time_factor", say("against-the-baseline", baseline=case.baseline), mid, "factor", *ends)
+
+
+def check_step(case: Case) -> Said:
+    """When to begin to check, and what shows that the dish is done."""
+    return say("check", signs=dishes.classes()[case.dish_class].check_for(case.request.method))

@@ -14,7 +14,7 @@ from rules import safety
 from rules.book import Case, Part, celsius, rule
 from rules.errors import within
 from rules.foods import dishes
-from rules.heat.cook_times import stated_span, time_figures
+from rules.heat.cook_times import check_step, factor_figure, stated_span, time_figures
 from rules.heat.headline import takes
 from rules.heat.heat_settings import Setting, setting
 from rules.model import Figure, Sentence
@@ -172,12 +172,7 @@ def time_part(case: Case, method: str, pace: PaceOf, why: Words, *sources: str) 
 def no_time(case: Case, factor: tuple[float, float, float], why: Words, *sources: str) -> Part:
     """By how much to lengthen a time that the cook knows, least, likely and most, where no table has one."""
     low, likely, high = factor
-    label = say("time-factor", baseline=case.baseline)
-    return Part(
-        figures=(Figure("time_factor", label, likely, "factor", low, high),),
-        because=say("no-time", why=why),
-        sources=sources,
-    )
+    return Part(figures=(factor_figure(case, likely, low, high),), because=say("no-time", why=why), sources=sources)
 
 
 def nothing_differs(case: Case) -> Said:
@@ -231,11 +226,6 @@ def oven_stays(case: Case, heat: Setting, baseline: str | Measure, because: Word
     )
 
 
-def span(case: Case, of: Setting) -> str:
-    """A setting in words, both ends of it: "345–355 °F (174–178 °C)"."""
-    return case.say.oven_span(of.low_c, of.high_c)
-
-
 @rule("dry.core", "usda-fsis-safe-temperatures")
 def core(case: Case) -> Part | None:
     """The safe temperature of the centre, which the clock never replaces."""
@@ -258,8 +248,7 @@ def safe_figures(figure_id: str, safe: safety.SafeTemperature) -> tuple[Figure, 
 @rule("dry.check", "common-practice")
 def check(case: Case) -> Part:
     """What shows that it is done."""
-    signs = dishes.classes()[case.dish_class].check_for(case.request.method)
-    return Part(steps=(say("check", signs=signs),))
+    return Part(steps=(check_step(case),))
 
 
 def dries(case: Case) -> Words:

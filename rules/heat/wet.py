@@ -12,7 +12,7 @@ from rules import safety
 from rules.book import Case, Part, Rule, celsius, rule
 from rules.foods import beans, dishes
 from rules.heat import burner
-from rules.heat.cook_times import factor_figure, stated_span, time_figures
+from rules.heat.cook_times import check_step, factor_figure, stated_span, time_figures
 from rules.heat.headline import takes
 from rules.model import Caution, Figure
 from rules.physics import evaporation, kinetics
@@ -300,10 +300,9 @@ def check(case: Case) -> Part | None:
     """What to check for, since the clock is only a guide, and the safe temperature where one counts."""
     if case.dish_class == "water":
         return None
-    signs = dishes.classes()[case.dish_class].check_for(case.request.method)
     safe = safety.safe_temperature(case.request.dish, case.dish_class)
     return Part(
-        steps=(say("check", signs=signs),),
+        steps=(check_step(case),),
         cautions=(safety.caution(case, safe),) if safe and safe.always_said else (),
     )
 

@@ -7,7 +7,7 @@ from rules.foods import dishes, eggs
 from rules.foods.beans import bare, first_boil, poisonous_dry
 from rules.heat.chamber import instead
 from rules.heat.cook_times import stated_span, time_figures
-from rules.heat.dry import COLDEST_C, HOTTEST_C, check, set_to, span
+from rules.heat.dry import COLDEST_C, HOTTEST_C, check, set_to
 from rules.heat.headline import doing, takes
 from rules.heat.heat_settings import Setting
 from rules.heat.way_out import way_out
@@ -81,9 +81,7 @@ def bath_temperature(case: Case) -> Part:
         ),
         headline=headline,
         steps=(say("bath-step", bath=set_here),),
-        because=say("under-the-boil", boil=boil)
-        if reached
-        else say("over-the-boil", wanted=span(case, wanted), boil=boil),
+        because=say("under-the-boil", boil=boil) if reached else say("over-the-boil", wanted=wanted.span, boil=boil),
     )
 
 

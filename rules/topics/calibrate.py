@@ -10,6 +10,7 @@ from dataclasses import replace
 
 from rules.book import Case, Part, Rule, celsius, rule
 from rules.errors import within
+from rules.heat.where_water_boils import boiling_figure
 from rules.model import Caution, Figure, Request
 from rules.physics import air, water
 from rules.said import Said, elevation, fixed, number, pressure, sentences, temp, temp_drop, together
@@ -112,7 +113,7 @@ def effective_elevation(case: Case) -> Part | None:
     low_m, high_m = (_elevation_at(water.saturation_pressure_pa(boil_c) + sign * WEATHER_PA) for sign in (1, -1))
     return Part(
         figures=(
-            celsius("boiling_point", say("boils-at"), boil_c, case.sea.boiling_c),
+            boiling_figure(case, boil_c),
             Figure("effective_elevation", say("cooks-as-at"), round(found_m), "m", round(low_m), round(high_m)),
         ),
         headline=say("by-boil", boil=temp(boil_c), found=elevation(found_m)),
@@ -129,7 +130,7 @@ def _by_barometer(case: Case) -> Part:
     found_m, read = air.elevation_m(case.here.pressure_pa), pressure(case.here.pressure_pa)
     return Part(
         figures=(
-            celsius("boiling_point", say("boils-at"), case.here.boiling_c, case.sea.boiling_c),
+            boiling_figure(case, case.here.boiling_c),
             Figure("effective_elevation", say("cooks-as-at"), round(found_m), "m"),
         ),
         headline=say("by-barometer", pressure=read, found=elevation(found_m), boil=temp(case.here.boiling_c)),
@@ -171,7 +172,7 @@ def report(case: Case) -> Part | None:
         headline=say("report", report=told, place=case.place, pressure=here, boil=temp(day.boiling_c)),
         figures=(
             Figure("station_pressure", say("station-label"), round(here_pa / 1000, 2), "kPa"),
-            celsius("boiling_point", say("boils-at"), day.boiling_c, case.sea.boiling_c),
+            boiling_figure(case, day.boiling_c),
             Figure("effective_elevation", say("cooks-as-at"), round(air.elevation_m(here_pa)), "m"),
         ),
         steps=(say("canning-by-map"),),

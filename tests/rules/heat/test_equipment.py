@@ -4,6 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from assistant.replies.sentences import worded
 from assistant.replies.worded import answer
 from rules.heat import equipment
 from rules.model import Request
@@ -76,8 +77,8 @@ def test_an_electric_cooker_is_no_canner():
 @pytest.mark.parametrize(("elevation_m", "out_of_reach"), [(1900, False), (2100, True)])
 def test_a_slow_cooker_cannot_hold_200_f_high_up(elevation_m, out_of_reach):
     """The advice fails from about 6,600 ft, where water boils at 200 degF."""
-    given = ask("slow_cook", "slow_cooker", elevation_m=elevation_m)
-    assert ("cannot be met" in told(given)[0].text) is out_of_reach
+    case = equipment.Case(Request(elevation_m=elevation_m))
+    assert ("cannot be met" in worded(equipment.slow_cooker(case).because, "us")) is out_of_reach
 
 
 @pytest.mark.parametrize(

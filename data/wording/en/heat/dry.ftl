@@ -1,4 +1,3 @@
-time-factor = Time against { $baseline }
 no-time = No tested time is known for this. { $why }
 nothing-differs = Nothing differs from { $baseline }, so the time stays.
 boils-alike = Water boils here as at { $baseline }, so the time stays.
@@ -10,6 +9,4 @@ oven-step = Set the oven to { $setting } and preheat it fully.
 
 safe = Safe at the centre
 rest = Rest
-# $signs: what shows that such a dish is done, a sentence of the dish classes
-check = Start checking at the early end of the range. { $signs }
 dries = A wet surface dries about { $percent } % faster in air this thin, and mountain air is usually drier too.

@@ -63,8 +63,6 @@ extra-liquid =
        *[open] an open
     } pot of { $cm } cm ({ $inches } in).
 
-check = Start checking at the early end of the range. { $signs }
-
 threshold-headline =
     { CAPITAL($food) } practically will not soften in an open pot at { $place }: use a pressure cooker.
 threshold-caution =

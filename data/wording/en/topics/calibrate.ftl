@@ -27,7 +27,6 @@ far-off =
     That is far off: check the elevation, that the water is at a full rolling boil, and that the tip does not touch the
     pot.
 
-boils-at = Water boils at
 cooks-as-at = You cook as at
 by-boil = Water that boils at { $boil } cooks as at { $found }.
 by-boil-because =
