@@ -5,8 +5,8 @@ bare =
        *[told] { $beans }
     }
 first-boil =
-    Soak them { $soak_low } to { $soak_high } h, pour the water away, and boil them hard in fresh water: { $full } min by
-    FDA, { $least } min at the very least by extension advice. Take the { $full } min{ $where ->
+    Soak them { $soak_low } to { $soak_high } h, pour the water away, and boil them hard in fresh water: { $full } min
+    by FDA, { $least } min at the very least by extension advice. Take the { $full } min{ $where ->
         [cool] { " " }at { $place }, where water boils at { $boil }
        *[usual] { "" }
     }.

@@ -1,6 +1,6 @@
 doctor =
-    Follow the label and the advice of your doctor, above all for a baby under two months, born early, or ill. Some formulas
-    must not be mixed hot.
+    Follow the label and the advice of your doctor, above all for a baby under two months, born early, or ill. Some
+    formulas must not be mixed hot.
 
 mix-label = Mix powdered formula with water at or above
 formula-use-within = Once mixed and not chilled, use within

@@ -6,8 +6,8 @@ headline =
     Boil { $food } as long as the recipe says at { $place } and use up to { $more } % more bittering hops, or boil them
     longer.
 more-hops =
-    For the same bitterness boil the bittering hops longer, or use up to { $more } % more of them; a long boil evens some of
-    that out. Brewers also count it as a measured loss: keep notes from batch to batch.
+    For the same bitterness boil the bittering hops longer, or use up to { $more } % more of them; a long boil evens
+    some of that out. Brewers also count it as a measured loss: keep notes from batch to batch.
 by-volume = Go by the volume in the kettle: boil until it is down to the mark.
 cooler =
     Hop acids turn bitter at a rate that falls with the boil: about { $less } % less each minute at { $boil }. How much

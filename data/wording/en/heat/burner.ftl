@@ -6,7 +6,8 @@ pace =
     The burner sets the pace of a hard boil, not the air: boiling off a litre takes { $heat } % { $heat_way ->
         [more] more
        *[less] less
-    } heat than at { $baseline }, so an electric burner takes the same time. A gas burner gives less heat in thin air and
+    } heat than at { $baseline }, so an electric burner takes the same time. A gas burner gives less heat in thin air
+    and
     takes up to { $time } % { $time_way ->
         [more] more
        *[less] less

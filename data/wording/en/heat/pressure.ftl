@@ -1,6 +1,6 @@
 caution =
-    Never fill a pressure cooker past two thirds, half for beans, grains and anything that foams; keep the vent clear, let
-    the pressure fall before opening, and follow the maker's instructions.
+    Never fill a pressure cooker past two thirds, half for beans, grains and anything that foams; keep the vent clear,
+    let the pressure fall before opening, and follow the maker's instructions.
 
 # $cooker is a label of data/lexicon/equipment.toml
 your-cooker = your { $cooker }

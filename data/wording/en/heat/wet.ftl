@@ -66,8 +66,8 @@ extra-liquid =
 threshold-headline =
     { CAPITAL($food) } practically will not soften in an open pot at { $place }: use a pressure cooker.
 threshold-caution =
-    Where water boils below { $least }, cooks find that { $food } practically will not soften in an open pot. The time given
-    is what the softening rate leads to; old beans may never get there. Use a pressure cooker.
+    Where water boils below { $least }, cooks find that { $food } practically will not soften in an open pot. The time
+    given is what the softening rate leads to; old beans may never get there. Use a pressure cooker.
 threshold =
     Under { $least } the skins and walls of dried beans hold out, and even a full boil here is cooler than that.
 
@@ -75,12 +75,13 @@ rice-step =
     Soak the rice 20 to 30 min first, and let it stand covered 10 min off the heat before you fluff it.
 rice =
     A grain needs its middle wet before it can soften. A soak does that without heat, so the pot, or a rice cooker that
-    stops as soon as it is dry, comes out less firm. Cooks at elevation often add only a tenth to the time: after a soak and
-    a rest that may do, so taste a grain from then on.
+    stops as soon as it is dry, comes out less firm. Cooks at elevation often add only a tenth to the time: after a soak
+    and a rest that may do, so taste a grain from then on.
 
 kidney-beans =
     Beans of this kind, kidney beans above all, carry a natural poison until they have boiled: soak them, pour the water
-    away, and boil hard in fresh water, { $full } min by FDA, { $least } min at the very least by extension advice{ $boil ->
+    away, and boil hard in fresh water, { $full } min by FDA, { $least } min at the very least by extension
+    advice{ $boil ->
         [cool] ; where water boils this cool take the longer
        *[usual] { "" }
     }, before any gentler cooking. Never start them in a slow cooker.

@@ -3,7 +3,8 @@ water-label = Water for brewing
 headline =
     { $reach ->
         [pressure] { CAPITAL($drink) } is brewed at { $band } at { $place } as anywhere: the brewer makes its own pressure.
-        [none] At { $place } water boils at { $boil }, under the { $band } that { $drink } wants: brew straight off the boil.
+        [none] At { $place } water boils at { $boil }, under the { $band } that { $drink } wants: brew straight off the
+        boil.
         [part] At { $place } brew { $drink } at { $here }: straight off the boil, the top of the { $band } band is out of
         reach.
        *[all] Brew { $drink } at { $band } at { $place }, as at sea level.
@@ -20,8 +21,8 @@ because =
        *[all] The whole band lies under the boil, { $boil } here, so nothing changes but the wait for the kettle to cool.
     }
 longer =
-    A twentieth more time for each degree the boil falls short makes { $time }, the range being the strength you like; taste
-    decides.
+    A twentieth more time for each degree the boil falls short makes { $time }, the range being the strength you like;
+    taste decides.
 taste = The range is the strength you like; taste decides.
 let-it-cool = Let the kettle stand until the water is { $band }.
 off-the-boil =

@@ -6,5 +6,5 @@ heat =
 thicken-step =
     Thicken over direct heat, not in a double boiler, and hold it at a full bubble for a minute or two.
 thicken =
-    Starch swells between 62 and 95 °C (144 and 203 °F). Here the boil is { $boil } and a double boiler stands some degrees
-    below that.
+    Starch swells between 62 and 95 °C (144 and 203 °F). Here the boil is { $boil } and a double boiler stands some
+    degrees below that.

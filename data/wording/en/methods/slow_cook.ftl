@@ -4,7 +4,8 @@ start-thawed = Start with thawed food and warm liquid, and fill the crock half t
 lid-on = Leave the lid on: each look costs about a quarter of an hour.
 advised =
     { $reach ->
-        [out] Extension advice holds slow-cooked food at { $advised } or more. Water boils at { $boil } here, so that is out
+        [out] Extension advice holds slow-cooked food at { $advised } or more. Water boils at { $boil } here, so that is
+        out
         of reach: hold it at a steady simmer, and let the thermometer say when it is safe.
        *[in] Extension advice holds slow-cooked food at { $advised } or more, still under the boil of { $boil } here.
     }
@@ -35,8 +36,8 @@ boil-first =
     A slow cooker may never get hot enough to destroy their poison, and beans that are warmed without boiling can poison
     worse than raw ones.
 never-dry =
-    Never put dry beans of this kind into a slow cooker as they are: their natural poison outlives its heat. They boil hard
-    first, { $least } min at the very least.
+    Never put dry beans of this kind into a slow cooker as they are: their natural poison outlives its heat. They boil
+    hard first, { $least } min at the very least.
 then-label = Then in the crock
 
 soak = Soak the beans 12 h and pour the water away before the crock.
