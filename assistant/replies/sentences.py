@@ -170,10 +170,10 @@ def small(words: Any) -> str:
 def count(words: Any) -> str:
     """Whether a dish is spoken of as `one` or as `many`.
 
-    >>> count("baked potatoes"), count("swiss"), count("roast chicken")
-    ('many', 'one', 'one')
+    >>> count("baked potatoes"), count("swiss"), count("roast chicken"), count("herbs in oil")
+    ('many', 'one', 'one', 'many')
     """
-    text = str(words)
+    text = str(words).partition(" in ")[0]
     return "many" if text.endswith("s") and not text.endswith(("ss", "us")) else "one"
 
 

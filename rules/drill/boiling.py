@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from rules.drill.draw import BAKERY, BAKERY_M, LODGE, LODGE_M, Draw, kinds
 from rules.drill.question import Question
-from rules.methods.pressure_cook import inside_c
+from rules.heat.pressure import inside_c
 from rules.physics import air, water
 from rules.physics.ambient import ambient
 from rules.physics.units import FT_PER_M, PSI_PER_PA, round_to, to_c

@@ -11,9 +11,9 @@ from rules.drill.question import Question
 from rules.engine import answer
 from rules.errors import RulesError
 from rules.foods import eggs
-from rules.heat.wet import LONGER_AS_PERCENT, wet_time
-from rules.methods import boil, braise
-from rules.methods.pressure_cook import published_percent
+from rules.heat import pots
+from rules.heat.pressure import published_percent
+from rules.heat.wet import pace_here, wet_time
 from rules.model import Answer, Figure, Request
 from rules.physics import kinetics, water
 from rules.physics.units import FT_PER_M, round_time_min, round_to
@@ -30,12 +30,11 @@ from rules.said import (
     temp,
     temp_drop,
     together,
-    yes,
 )
 
 say = sentences("drill/timing")
 GUIDE_M, ROAST_C = 1524.0, 162.8
-POTS = {"boil": boil.POT, "braise": braise.POT}
+POTS = {"boil": pots.BOIL, "braise": pots.BRAISE}
 WRONG_EGG_PERCENTS = (150.0, 200.0, 300.0)
 STEPS_F = (25, 50)
 
@@ -105,16 +104,7 @@ def _slower(case: Case) -> Said:
     time = wet_time(case, heats)
     if time is None:
         raise RulesError(f"no time for {case.request.dish}")
-    cooler = temp_drop(heats.there_c - heats.here_c)
-    return say("slower", method=heats.method, cooler=cooler, baseline=case.baseline, longer=_pace(time.factor))
-
-
-def _pace(factor: float) -> Said:
-    """How much longer it takes, in per cent or in times."""
-    if factor < LONGER_AS_PERCENT:
-        return say("percent-longer", percent=number((factor - 1) * 100, 0))
-    whole, rest = divmod(round_to(factor, 0.5), 1)
-    return say("times-as-long", times=int(whole), half=yes(rest))
+    return pace_here(case, heats, time.factor)
 
 
 def _worked(asked: Request, place: Place, draw: Draw) -> Answer:
@@ -155,11 +145,11 @@ def murmur(draw: Draw) -> Question:
     """The liquid of a braise."""
     place = draw.place(3000, 11_000)
     case = draw.case(place)
-    liquid_c = braise.POT.working_c(case.here)
-    under = temp_drop(braise.POT.below_boil_k)
+    liquid_c = pots.BRAISE.working_c(case.here)
+    under = temp_drop(pots.BRAISE.below_boil_k)
     why = say(
         "murmur-why", boil=temp(case.here.boiling_c), place=place.words, under=under, liquid=temp(liquid_c),
-        sea=temp(braise.POT.working_c(case.sea)),
+        sea=temp(pots.BRAISE.working_c(case.sea)),
     )  # fmt: skip
     text = say("murmur", under=under, place=place.words)
     return draw.temperature(text, liquid_c, why, ("common-practice", "iapws-r7-97"))
@@ -168,7 +158,7 @@ def murmur(draw: Draw) -> Question:
 def braise_oven(draw: Draw) -> Question:
     """The oven of a braise, which stays."""
     place = draw.place(3000, 10_000)
-    setting, liquid = oven(braise.OVEN_C), temp(braise.POT.working_c(draw.case(place).here))
+    setting, liquid = oven(pots.BRAISE_OVEN_C), temp(pots.BRAISE.working_c(draw.case(place).here))
     why = say("braise-oven-why", setting=setting, liquid=liquid, place=place.words)
     text = say("braise-oven", setting=setting, place=place.words)
     little, much = (temp_drop(step_f / 1.8) for step_f in STEPS_F)

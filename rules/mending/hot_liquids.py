@@ -6,11 +6,11 @@ from typing import Any
 
 from rules.baking import frying
 from rules.foods import dishes
+from rules.heat.pressure import STOVE_TOP_GAUGE_PA, inside_c
 from rules.mending.causes import Cause
 from rules.mending.failed_dish import Bench
 from rules.mending.oven_and_rise import time
 from rules.mending.sized import COMMON, K_PER_F, Sized, change_of, sign
-from rules.methods.pressure_cook import STOVE_TOP_GAUGE_PA, inside_c
 from rules.physics import kinetics
 from rules.physics.ambient import ambient
 from rules.preserving.gel import LABORATORY_RISE_K, RISE_K

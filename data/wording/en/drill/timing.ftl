@@ -5,18 +5,6 @@ about = about { $time }, { $span }
 anything-from = anything from { $span }
 within-percent = within { $percent } %
 percent-longer = about { $percent } % longer
-# $times whole times, $half yes where half a time comes on top
-times-as-long =
-    about { $half ->
-        [yes] { $times }½ times
-       *[no] { $times ->
-            [2] twice
-            [3] three times
-            [4] four times
-            [5] five times
-           *[other] { $times } times
-        }
-    } as long
 
 pasta = The box of spaghetti says { $time }, at sea level. About how long does it take { $place }?
 in-water =
@@ -28,11 +16,6 @@ braised = A braise of { $food } takes { $time } at sea level. About how long { $
 bakery-to-lodge =
     In the oven of { $bakery }, { $elevation }, a braise of { $food } takes { $time }. About how long { $place }?
 longer-why = It takes { $time }. Water boils at { $boil } { $place }. { $slower }
-slower =
-    { $method ->
-        [boil] The water
-       *[braise] The liquid
-    } is { $cooler } cooler than at { $baseline }, and cooking takes { $longer } at that heat.
 
 by-the-guide =
     The extension guide gives braised meat one quarter more time at { $guide }. Taken in proportion, how long is a braise of
