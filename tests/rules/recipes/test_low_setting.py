@@ -1,4 +1,4 @@
-"""A cooker's low setting, some 7 psi: 5 to 6 in electric cookers, 8 in stove-top ones (common practice); steam by CoolProp."""
+"""The low setting of a pressure cooker, some 7 psi (common practice), against steam temperatures by CoolProp."""
 
 import pytest
 from CoolProp.CoolProp import PropsSI
