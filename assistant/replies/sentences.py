@@ -1,8 +1,9 @@
 """What a rule said, in words: sentences of data/wording, filled with quantities in the asker's units.
 
 The sentences are in the format of Project Fluent, a file a module that speaks. A file is read when one of its
-sentences is first wanted. Two functions may be used in them: CAPITAL($food) opens a sentence, COUNT($food) tells
-whether what a dish is called is spoken of as one or as many.
+sentences is first wanted. Three functions may be used in them: CAPITAL($food) opens a sentence, COUNT($food) tells
+whether what a dish is called is spoken of as one or as many, and TEMP(165) is a temperature of a food that the sentence
+itself names, in degF, written in the asker's units. A message may have several sentences, its attributes.
 """
 
 from __future__ import annotations
@@ -12,11 +13,14 @@ from typing import TYPE_CHECKING, Any
 
 from rules import tables
 from rules.baking.rounding import measure
+from rules.physics.units import to_c
 from rules.said import Listed, Measure, Said, Value, Words
 from rules.say import Say, duration, duration_span, exact_duration, number
 
 if TYPE_CHECKING:
     from fluent.runtime import FluentBundle
+    from fluent.runtime.resolver import Pattern
+    from fluent.syntax.ast import Resource
 
     from rules.model import Units
 
@@ -50,7 +54,7 @@ def _text(value: Value, units: Units) -> str:
 
 def _filled(said: Said, units: Units) -> str:
     values = {name: _value(value, units) for name, value in said.values}
-    return sentence(said.file, said.id, values)
+    return sentence(said.file, said.id, values, units)
 
 
 def _value(value: Value, units: Units) -> str | int | float:
@@ -65,12 +69,12 @@ def _joined(listed: Listed, units: Units) -> str:
     *first, last = texts
     if not first:
         return last
-    before = reduce(lambda a, b: _join(BETWEEN[listed.join], a, b), first)
-    return _join(LAST[listed.join], before, last)
+    before = reduce(lambda a, b: _join(BETWEEN[listed.join], a, b, units), first)
+    return _join(LAST[listed.join], before, last, units)
 
 
-def _join(by: str, a: str, b: str) -> str:
-    return sentence("common", by, {"a": a, "b": b})
+def _join(by: str, a: str, b: str, units: Units) -> str:
+    return sentence("common", by, {"a": a, "b": b}, units)
 
 
 def written(value: Measure, units: Units) -> str:
@@ -92,14 +96,15 @@ def written(value: Measure, units: Units) -> str:
     return text
 
 
-def sentence(file: str, id: str, values: dict[str, Any]) -> str:
-    """One message of the wording with its values, on one line.
+def sentence(file: str, id: str, values: dict[str, Any], units: Units, language: str = LANGUAGE) -> str:
+    """One sentence of the wording with its values, on one line.
 
+    id: of a message, or of one of its attributes: `spoiled_jar.why`
     raises: BadWording that names the file and the message
     """
-    bundle = _bundle(file)
-    where = f"data/wording/{LANGUAGE}/{file}.ftl: {id}"
-    if not bundle.has_message(id) or (pattern := bundle.get_message(id).value) is None:
+    bundle = _bundle(file, units, language)
+    where = f"data/wording/{language}/{file}.ftl: {id}"
+    if (pattern := _pattern(bundle, id)) is None:
         raise BadWording(f"{where}: there is no such message")
     text, errors = bundle.format_pattern(pattern, values)
     if errors:
@@ -107,15 +112,33 @@ def sentence(file: str, id: str, values: dict[str, Any]) -> str:
     return str(text).replace("\n", " ")
 
 
-@cache
-def _bundle(file: str) -> FluentBundle:
-    from fluent.runtime import FluentBundle, FluentResource
+def _pattern(bundle: FluentBundle, id: str) -> Pattern | None:
+    name, _, attribute = id.partition(".")
+    if not bundle.has_message(name):
+        return None
+    message = bundle.get_message(name)
+    return message.attributes.get(attribute) if attribute else message.value
 
-    functions: dict[str, Any] = {"CAPITAL": capital, "COUNT": count}
-    bundle = FluentBundle([LANGUAGE], functions=functions, use_isolating=False)
-    text = tables.data_path(f"wording/{LANGUAGE}/{file}.ftl").read_text(encoding="utf-8")
-    bundle.add_resource(FluentResource(text))
+
+@cache
+def _bundle(file: str, units: Units, language: str) -> FluentBundle:
+    from fluent.runtime import FluentBundle
+
+    functions: dict[str, Any] = {
+        "CAPITAL": capital,
+        "COUNT": count,
+        "TEMP": lambda temp_f: Say(units).temp(to_c(float(temp_f))),
+    }
+    bundle = FluentBundle([language], functions=functions, use_isolating=False)
+    bundle.add_resource(_resource(file, language))
     return bundle
+
+
+@cache
+def _resource(file: str, language: str) -> Resource:
+    from fluent.runtime import FluentResource
+
+    return FluentResource(tables.data_path(f"wording/{language}/{file}.ftl").read_text(encoding="utf-8"))
 
 
 def capital(words: Any) -> str:
