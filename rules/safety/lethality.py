@@ -14,6 +14,7 @@ from rules import safety
 from rules.errors import UnknownWord
 from rules.foods.dishes import traits_of
 from rules.physics.units import to_c, to_f
+from rules.said import Said, sentences
 from rules.tables import read_csv
 
 KINDS = "tables/lethality_kinds_common-practice.csv"
@@ -24,6 +25,7 @@ CHART_ROUNDING_K = 0.12
 # the piece that is reckoned with where nobody measures one, and the thickest that is printed, for a whole bird
 THIN_MM, THICKEST_MM = 25, 70
 AT_ONCE_MIN = 1e-9
+say = sentences("safety/lethality")
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,6 +115,11 @@ def kind(food: str) -> Kind:
         return kinds()[food]
     except KeyError:
         raise UnknownWord.among("kind of food", food, kinds()) from None
+
+
+def called(kind: str) -> Said:
+    """What to call a kind of food in a sentence."""
+    return say("kind", kind=kind)
 
 
 def kind_judged(dish: str | None, dish_class: str) -> str | None:
