@@ -1,13 +1,21 @@
-"""The validator's part on danger: concepts, hazards, and a sentence for each."""
+"""The validator's part on danger: concepts, hazards, a reply for each, and how a verdict is worded in each language."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+import re
+from collections.abc import Iterable, Iterator
+from typing import TYPE_CHECKING, Any
 
 from rules import tables
 from rules.errors import RulesError
 
-FOLDER, WORDING = "lexicon/danger", "wording/en/dangers"
+if TYPE_CHECKING:
+    from rules.safety.danger import Reply
+    from rules.said import Said
+
+FOLDER, VERDICTS = "lexicon/danger", "verdicts.toml"
+# stands for every value of a sentence, and holds no figure
+FILLED = {"food": "…", "canner": "…", "place": "…", "limit": "…"}
 CONCEPT_KEYS = {"kind", "words", "stays", "names", "not_before", "not_after"}
 HAZARD_KEYS = {
     "id",
@@ -27,9 +35,11 @@ HAZARD_KEYS = {
 
 def problems() -> Iterator[tuple[str, str, str]]:
     """File, row and what is wrong with it, for every fault."""
+    from assistant.contributing.validate_wording import languages
     from assistant.reading.text import fold
     from assistant.understanding import concepts, hazards, temperatures
-    from rules.safety import danger as replies
+    from rules.preserving import catalogue
+    from rules.safety import danger
 
     rows = concepts.ROW_SETS
     roles = (*temperatures.ROLES, hazards.ANY_ROLE)
@@ -52,17 +62,73 @@ def problems() -> Iterator[tuple[str, str, str]]:
             yield from ((file, row["id"], f'key "{key}" unknown') for key in row.keys() - known_keys)
     try:
         rows_read = hazards.hazards()
-        told = replies.dangers()
+        told = danger.replies()
+        refusals = catalogue.refusals()
     except (RulesError, TypeError, KeyError) as fault:
         yield FOLDER, "rows", str(fault)
         return
     wanted = {h.id for h in rows_read if h.subject is None} | {f"general_{name}" for name in concepts.families()}
-    yield from ((WORDING, id, "no sentence for this hazard") for id in sorted(wanted - told.keys()))
-    yield from ((WORDING, id, "no such hazard") for id in sorted(told.keys() - wanted))
-    sources = tables.sources()
-    for id, row in told.items():
-        yield from ((WORDING, id, f'source "{source}" unknown') for source in row.sources if source not in sources)
+    yield from ((danger.REPLIES, id, "no reply to this hazard") for id in sorted(wanted - told.keys()))
+    yield from ((danger.REPLIES, id, "no such hazard") for id in sorted(told.keys() - wanted))
+    yield from unknown_sources(danger.REPLIES, told.values())
+    yield from unknown_sources(catalogue.FILE, [refusal.reply for refusal in refusals.values()])
+    for language in languages():
+        yield from worded_wrongly(language)
+
+
+def unknown_sources(file: str, replies: Iterable[Reply]) -> Iterator[tuple[str, str, str]]:
+    """Sources that stand in no row of the bibliography."""
+    known = tables.sources()
+    for reply in replies:
+        yield from ((file, reply.id, f'source "{source}" unknown') for source in reply.sources if source not in known)
+
+
+def verdict_words(language: str) -> dict[str, Any]:
+    """How a verdict begins in a language, and what no refusal holds.
+
+    danger, refusal: the first words, of a verdict on a danger and of a refusal about jars; figure: a regular expression
+
+    >>> verdict_words("en")["danger"]
+    ['No', 'Discard', 'Yes', 'Only if']
+    """
+    words: dict[str, Any] = tables.read_toml(f"wording/{language}/{VERDICTS}")
+    return words
+
+
+def worded_wrongly(language: str) -> Iterator[tuple[str, str, str]]:
+    """Verdicts with another first word, refusals about jars with a figure, and sentences that cannot be said.
+
+    raises: BadTable where the language does not say how a verdict begins
+    """
+    yield from dict.fromkeys(_wrong_in(language))
+
+
+def _wrong_in(language: str) -> Iterator[tuple[str, str, str]]:
+    """The same, twice where a refusal shares its words with a danger."""
+    from rules.preserving import catalogue
+    from rules.safety import danger
+
+    words = verdict_words(language)
+    for reply in danger.replies().values():
+        yield from _wrong(reply, (reply.said(piece) for piece in reply.pieces), language, words["danger"])
+    for refusal in catalogue.refusals().values():
+        yield from _wrong(refusal.reply, refusal.sentences, language, words["refusal"], words["figure"])
+
+
+def _wrong(
+    reply: Reply, sentences: Iterable[Said], language: str, begins: list[str], figure: str = "(?!)"
+) -> Iterator[tuple[str, str, str]]:
+    """The faults of one reply. figure: what it may not hold, nothing where left out."""
+    from assistant.replies.sentences import BadWording, sentence
+
+    file = f"wording/{language}/{reply.file}.ftl"
+    for said in sentences:
         try:
-            replies.worded(row, "us")
-        except (KeyError, ValueError, IndexError) as fault:
-            yield WORDING, id, f"a placeholder that is none: {fault}"
+            texts = [sentence(said.file, said.id, FILLED, units, language) for units in ("us", "metric")]
+        except (BadWording, OSError) as fault:
+            yield file, said.id, str(fault)
+            continue
+        if said.id.endswith(".verdict") and not texts[0].startswith(tuple(begins)):
+            yield file, said.id, "does not begin as a verdict does"
+        if re.search(figure, texts[0]):
+            yield file, said.id, "holds a figure of what is refused"

@@ -20,7 +20,7 @@ COMMON = "common"
 
 @dataclass(frozen=True, slots=True)
 class Call:
-    """One `say("id", name=...)` in the code; names is None where they are not written out."""
+    """One `say("id", name=...)` in the code, or a sentence that data name; names is None where they are not told."""
 
     file: str
     id: str
@@ -30,7 +30,7 @@ class Call:
 
 def problems() -> Iterator[tuple[str, str, str]]:
     """File, row and what is wrong with it, for every fault; a language that lacks a file or a sentence is one."""
-    calls = [call for module in modules() for call in calls_of(module)]
+    calls = [*(call for module in modules() for call in calls_of(module)), *said_by_data()]
     yield from unwritten()
     for language in languages():
         yield from in_language(language, calls)
@@ -51,7 +51,7 @@ def in_language(language: str, calls: list[Call]) -> Iterator[tuple[str, str, st
     for file, held in messages.items():
         for id in held:
             if file != COMMON and (file, id) not in said:
-                yield f"{FOLDER}/{language}/{file}.ftl", id, "no code says it"
+                yield f"{FOLDER}/{language}/{file}.ftl", id, "nothing says it"
 
 
 def languages() -> list[str]:
@@ -66,7 +66,7 @@ def files(language: str) -> set[str]:
 
 
 def messages_of(language: str, file: str) -> dict[str, frozenset[str]]:
-    """The sentences of a file with the names that fill them; empty where there is no such file.
+    """The sentences of a file with the names that fill them, those of attributes as `id.attribute`; {} without a file.
 
     raises: BadTable where a sentence cannot be read
     """
@@ -79,10 +79,16 @@ def messages_of(language: str, file: str) -> dict[str, frozenset[str]]:
             junk = (entry.content or "").strip()[:80]
             raise tables.BadTable(f"data/{FOLDER}/{language}/{file}.ftl: cannot be read: {junk}")
         if isinstance(entry, ftl.Message):
-            names = _Names()
-            names.visit(entry)
-            found[entry.id.name] = frozenset(names.found)
+            found |= {f"{entry.id.name}.{part.id.name}": _names_in(part.value) for part in entry.attributes}
+            if entry.value:
+                found[entry.id.name] = _names_in(entry.value)
     return found
+
+
+def _names_in(pattern: ftl.Pattern) -> frozenset[str]:
+    names = _Names()
+    names.visit(pattern)
+    return frozenset(names.found)
 
 
 class _Names(Visitor):
@@ -100,6 +106,20 @@ def modules() -> Iterator[Path]:
     root = Path(__file__).parents[2]
     for package in PACKAGES:
         yield from sorted((root / package).rglob("*.py"))
+
+
+def said_by_data() -> Iterator[Call]:
+    """The sentences that data name: the reply to a danger, a refusal about jars, what a canned food asks for."""
+    from rules.preserving import catalogue, foods
+    from rules.safety import danger
+
+    for reply in danger.replies().values():
+        yield from (Call(reply.file, f"{reply.id}.{piece}", frozenset(), danger.REPLIES) for piece in reply.pieces)
+    for refusal in catalogue.refusals().values():
+        yield from (Call(said.file, said.id, None, catalogue.FILE) for said in refusal.sentences)
+    for food in foods.foods().values():
+        said_of = (said for said in (food.demands, food.instead) if said)
+        yield from (Call(said.file, said.id, frozenset(), foods.FOODS) for said in said_of)
 
 
 def calls_of(module: Path) -> Iterator[Call]:

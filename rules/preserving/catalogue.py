@@ -33,6 +33,12 @@ class Refusal:
         """Its sentence that is the caution."""
         return "verdict" if self.shared else "stop"
 
+    @property
+    def sentences(self) -> tuple[Said, ...]:
+        """Every sentence of its own or of the danger that it shares them with."""
+        own = () if self.shared else ("stop",)
+        return tuple(self.reply.said(piece) for piece in (*own, *self.reply.pieces))
+
     def whom(self) -> tuple[Said, ...]:
         """Whom to ask."""
         if self.shared:

@@ -5,9 +5,9 @@ from __future__ import annotations
 from rules.book import Case, Part, rule
 from rules.model import Caution
 from rules.preserving.catalogue import refusals
-from rules.preserving.gate import refusal
+from rules.preserving.gate import STEAM_LIMIT_MIN, refusal
 from rules.preserving.vessel import called, food_of, vessel
-from rules.said import sentences
+from rules.said import exact_duration, sentences
 
 say = sentences("preserving/refusals")
 
@@ -25,7 +25,7 @@ def refused(case: Case) -> Part | None:
     return Part(
         headline=of.reply.said("verdict", **named),
         steps=(*steps, *of.whom()),
-        because=of.reply.said("why"),
+        because=of.reply.said("why", limit=exact_duration(STEAM_LIMIT_MIN)),
         cautions=(Caution("stop", of.reply.said(of.stop, **named), sources),),
         sources=sources,
     )

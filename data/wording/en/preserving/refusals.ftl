@@ -1,5 +1,6 @@
 # What is refused about jars, by the id of its row in data/lexicon/canning_refusals.toml. Those that share their words with a
-# hazard stand in dangers/canning.ftl. $food is the food, $canner the canner that was asked for, $place the elevation.
+# hazard stand in dangers/canning.ftl. $food is the food, $canner the canner that was asked for, $place the elevation,
+# $limit how long a steam canner runs.
 # stop: the caution; verdict: the answer, mostly that caution after a no, and without any time or pressure.
 
 ask = Ask your county extension office whether a tested recipe exists; it costs nothing.
@@ -117,7 +118,7 @@ steam_too_long =
     .stop = Not in a steam canner: with the addition for { $place } the process is longer than the water in it lasts.
     .verdict = No. { steam_too_long.stop }
     .instead = Use a boiling-water canner, and tell me the time of the tested recipe.
-    .why = A steam canner is good for processes up to 45 min, elevation included, and may not be opened to add water.
+    .why = A steam canner is good for processes up to { $limit }, elevation included, and may not be opened to add water.
 
 too_high =
     .verdict = No printed canning table reaches { $place }, so I have no process to give.
