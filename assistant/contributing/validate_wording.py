@@ -109,9 +109,9 @@ def modules() -> Iterator[Path]:
 
 
 def said_by_data() -> Iterator[Call]:
-    """The sentences that data name: the reply to a danger, a refusal about jars, what a canned food asks for."""
+    """The sentences that data name: the reply to a danger, a refusal about jars, what a canned food asks for, kinds."""
     from rules.preserving import catalogue, foods
-    from rules.safety import danger
+    from rules.safety import danger, lethality
 
     for reply in danger.replies().values():
         yield from (Call(reply.file, f"{reply.id}.{piece}", frozenset(), danger.REPLIES) for piece in reply.pieces)
@@ -120,6 +120,9 @@ def said_by_data() -> Iterator[Call]:
     for food in foods.foods().values():
         said_of = (said for said in (food.demands, food.instead) if said)
         yield from (Call(said.file, said.id, frozenset(), foods.FOODS) for said in said_of)
+    for kind in lethality.kinds():
+        kinds = (lethality.called(kind), lethality.called_held(kind))
+        yield from (Call(said.file, said.id, frozenset(), lethality.KINDS) for said in kinds)
 
 
 def calls_of(module: Path) -> Iterator[Call]:

@@ -42,7 +42,7 @@ def equivalents(case: Case) -> Part:
 def _asked(case: Case, of: Kind, temp_c: float) -> Part:
     found, told = lethality.judge(of.id, temp_c, case.request.time_min), temp(temp_c)
     if found.needs_min is None:
-        text = say("too-cool", least=temp(found.least_c), food=_food(of), temperature=told)
+        text = say("too-cool", least=temp(found.least_c), food=lethality.called_held(of.id), temperature=told)
         stated = case.request.time_min is not None
         headline = say("no", text=text) if stated else text
         return Part(headline=headline, cautions=(Caution("stop", text, (found.source,)),), sources=(found.source,))
@@ -63,10 +63,6 @@ def _asked(case: Case, of: Kind, temp_c: float) -> Part:
     )
 
 
-def _food(of: Kind) -> Said:
-    return say("food", kind=of.id)
-
-
 def _each(read: dict[Hold, str]) -> Listed:
     """What each table prints for the temperature."""
     rows = [
@@ -81,7 +77,7 @@ def _held(case: Case, of: Kind, temp_c: float, needs_min: float, *, safe: bool) 
     return say(
         "held",
         verdict="open" if not stated else "yes" if safe else "no",
-        food=_food(of),
+        food=lethality.called_held(of.id),
         temperature=temp(temp_c),
         way="after" if needs_min else "at_once",
         time=exact_duration(needs_min),
@@ -103,7 +99,7 @@ def _chart(of: Kind) -> Part:
     return Part(
         headline=say(
             "chart",
-            food=_food(of),
+            food=lethality.called_held(of.id),
             each=listed(told, "semicolons"),
             way="at_once" if at_once else "held",
             safe=temp(safe.temp_c),

@@ -119,4 +119,4 @@ def test_a_sentence_that_is_not_there_or_is_filled_wrongly_is_told(call: tuple[A
 
 def test_a_sentence_that_no_code_says_is_told() -> None:
     told = validate_wording.in_language("en", [])
-    assert ("wording/en/methods/braise.ftl", "oven-step", "no code says it") in list(told)
+    assert ("wording/en/methods/braise.ftl", "oven-step", "nothing says it") in list(told)

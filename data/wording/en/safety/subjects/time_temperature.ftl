@@ -2,21 +2,6 @@ hold-label = Hold for
 safe-label = Safe at the centre
 at-label = At { $temp_f } °F
 
-food =
-    { $kind ->
-        [ground_meat] minced or tenderised meat
-        [whole_cut] a whole roast
-        [pork] a whole roast
-        [raw_ham] a whole roast
-        [poultry] poultry
-        [fish] fish
-        [egg] eggs in the shell
-        [egg_dish] egg dishes
-        [game] game
-        [wild_game] wild boar and bear
-        [leftover] leftovers and casseroles
-       *[stuffing] stuffed food
-    }
 # by its id in data/sources.toml, and by its file in data/tables where one source has two
 table =
     { $source ->
@@ -27,7 +12,8 @@ table =
             [chicken_lethality_fsis-gd-2021-14] chicken
            *[turkey_lethality_fsis-gd-2021-14] turkey
         }, 12 % fat
-       *[schuman-1997-eggs] Schuman 1997
+        [schuman-1997-eggs] Schuman 1997
+       *[other] { $source }
     }
 time =
     { $way ->
