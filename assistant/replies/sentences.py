@@ -1,9 +1,9 @@
 """What a rule said, in words: sentences of data/wording, filled with quantities in the asker's units.
 
-The sentences are in the format of Project Fluent, a file a module that speaks. A file is read when one of its
-sentences is first wanted. Three functions may be used in them: CAPITAL($food) opens a sentence, COUNT($food) tells
-whether what a dish is called is spoken of as one or as many, and TEMP(165) is a temperature of a food that the sentence
-itself names, in degF, written in the asker's units. A message may have several sentences, its attributes.
+The sentences are in the format of Project Fluent, a file a module that speaks. A message may have several sentences,
+its attributes. Three functions may be used in them: CAPITAL($food) opens a sentence, COUNT($food) tells whether what a
+dish is called is spoken of as one or as many, and TEMP(165) is a temperature of a food that the sentence itself names,
+in degF, written in the asker's units.
 """
 
 from __future__ import annotations
@@ -11,7 +11,7 @@ from __future__ import annotations
 from functools import cache, reduce
 from typing import TYPE_CHECKING, Any
 
-from rules import tables
+from assistant.replies import message_files
 from rules.baking.rounding import measure
 from rules.physics.units import to_c
 from rules.said import Listed, Measure, Said, Value, Words
@@ -20,7 +20,6 @@ from rules.say import Say, duration, duration_span, exact_duration, number
 if TYPE_CHECKING:
     from fluent.runtime import FluentBundle
     from fluent.runtime.resolver import Pattern
-    from fluent.syntax.ast import Resource
 
     from rules.model import Units
 
@@ -102,9 +101,12 @@ def sentence(file: str, id: str, values: dict[str, Any], units: Units, language:
     id: of a message, or of one of its attributes: `spoiled_jar.why`
     raises: BadWording that names the file and the message
     """
-    bundle = _bundle(file, units, language)
+    name, _, attribute = id.partition(".")
     where = f"data/wording/{language}/{file}.ftl: {id}"
-    if (pattern := _pattern(bundle, id)) is None:
+    bundle = _bundle(file, units, language)
+    if not bundle.has_message(name):
+        bundle.add_resource(message_files.parsed(file, name, language))
+    if (pattern := _pattern(bundle, name, attribute)) is None:
         raise BadWording(f"{where}: there is no such message")
     text, errors = bundle.format_pattern(pattern, values)
     if errors:
@@ -112,8 +114,7 @@ def sentence(file: str, id: str, values: dict[str, Any], units: Units, language:
     return str(text).replace("\n", " ")
 
 
-def _pattern(bundle: FluentBundle, id: str) -> Pattern | None:
-    name, _, attribute = id.partition(".")
+def _pattern(bundle: FluentBundle, name: str, attribute: str) -> Pattern | None:
     if not bundle.has_message(name):
         return None
     message = bundle.get_message(name)
@@ -122,6 +123,7 @@ def _pattern(bundle: FluentBundle, id: str) -> Pattern | None:
 
 @cache
 def _bundle(file: str, units: Units, language: str) -> FluentBundle:
+    """The messages of a file that were wanted so far."""
     from fluent.runtime import FluentBundle
 
     functions: dict[str, Any] = {
@@ -129,16 +131,7 @@ def _bundle(file: str, units: Units, language: str) -> FluentBundle:
         "COUNT": count,
         "TEMP": lambda temp_f: Say(units).temp(to_c(float(temp_f))),
     }
-    bundle = FluentBundle([language], functions=functions, use_isolating=False)
-    bundle.add_resource(_resource(file, language))
-    return bundle
-
-
-@cache
-def _resource(file: str, language: str) -> Resource:
-    from fluent.runtime import FluentResource
-
-    return FluentResource(tables.data_path(f"wording/{language}/{file}.ftl").read_text(encoding="utf-8"))
+    return FluentBundle([language], functions=functions, use_isolating=False)
 
 
 def capital(words: Any) -> str:
