@@ -24,7 +24,7 @@ def messages(file: str, language: str) -> dict[str, str]:
     'or = { $a } or { $b }'
     """
     text = tables.data_path(f"wording/{language}/{file}.ftl").read_text(encoding="utf-8")
-    return {entry.partition("=")[0].rstrip(): entry for entry in _OPENING.split(text) if not entry.startswith("#")}
+    return {entry.partition("=")[0].rstrip(): entry for entry in _OPENING.split(text) if _OPENING.match(entry)}
 
 
 @cache
