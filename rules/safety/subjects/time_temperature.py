@@ -14,7 +14,6 @@ from rules.said import Listed, Said, Words, exact_duration, listed, number, sent
 
 # of kinds that no table holds for longer, what the Food Code asks for [degF, min]
 CODE_ROW = {"fish": (145, 0.25), "egg": (145, 0.25)}
-ALIKE_FISH = ("shellfish", "cephalopod")
 SHOWN_F = (130, 135, 140, 145, 150, 155)
 ROASTS_SHOWN_F = (130, 135, 140, 145)
 LOWEST_C, HIGHEST_C = -40.0, 150.0
@@ -22,10 +21,9 @@ say = sentences("safety/subjects/time_temperature")
 
 
 def asked_of(case: Case) -> Kind:
-    """The kind of food that is asked about; whole cuts where nothing says."""
-    if case.dish_class in ALIKE_FISH:
-        return lethality.kind("fish")
-    return lethality.kind(lethality.kind_judged(case.request.dish, case.dish_class) or "whole_cut")
+    """The kind of food that is asked about, shellfish as fish; whole cuts where nothing says."""
+    otherwise = "fish" if "shellfish" in case.traits else "whole_cut"
+    return lethality.kind(lethality.kind_judged(case.request.dish, case.dish_class) or otherwise)
 
 
 @rule("safety.time_temperature", "alaska-18-aac-31", "ny-1-nycrr-271", "fda-food-code-2022", "fsis-gd-2021-14")
