@@ -106,11 +106,14 @@ electric_canner =
     .ask = Your extension office.
 
 small_cooker =
-    .verdict = No. A plain or small pressure cooker is no canner.
+    .verdict =
+        No. Do not can in a pressure cooker or saucepan: it takes a pressure canner, one that holds four quart jars or
+        more.
     .instead =
-        Use a pressure canner that holds at least four quart jars and has a tested gauge or weight, by a tested recipe;
-        or freeze, dry or refrigerate the food.
-    .why = It heats up and cools down faster than the canners that times were tested in, and whistles tell no pressure.
+        If yours holds four quart jars upright and has a gauge or a weight, it is a canner: say so, and I read the table
+        for it. If not, freeze the food.
+    .why =
+        It heats up and cools down faster than the canners that times were tested in, and whistles tell no pressure.
     .ask = Your extension office.
 
 open_kettle =
