@@ -73,10 +73,7 @@ def added_time(case: Case) -> Part | None:
     return Part(
         headline=_sentence(case, least, most),
         figures=(*_additions(found), band_figure(found[-1].usda)),
-        steps=(
-            say("tell-me", food="named" if food.named else "unnamed"),
-            *_steps(case, None),
-        ),
+        steps=(say("tell-me", named="yes" if food.named else "no"), *_steps(case, None)),
         because=_why(case, found[-1]),
         sources=_sources(found[-1]),
     )
@@ -110,9 +107,9 @@ def _kinds(case: Case) -> tuple[str, ...]:
 def _sentence(case: Case, least_min: float, most_min: float) -> Said:
     return say(
         "added",
-        food="named" if food_of(case.request).named else "unnamed",
+        named="yes" if food_of(case.request).named else "no",
+        food=called(case.request),
         place=case.place,
-        called=called(case.request),
         way="nothing" if most_min == 0 else "same" if least_min == most_min else "by_length",
         most=exact_duration(most_min),
         least=exact_duration(least_min),

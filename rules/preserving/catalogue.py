@@ -56,15 +56,14 @@ def refusals() -> dict[str, Refusal]:
 
 
 def _refusal(id: str, row: dict[str, Any]) -> Refusal:
-    row, heard = {**row}, row.get("heard", False)
-    row.pop("heard", None)
+    heard, fields = row.get("heard", False), {key: value for key, value in row.items() if key != "heard"}
     try:
-        if row.keys() == {"danger"}:
+        if fields.keys() == {"danger"}:
             return Refusal(id, danger.replies()[row["danger"]], heard, shared=True)
-        reply = Reply(**{"asks": False, **row, "id": id, "file": WORDING, "sources": tuple(row["sources"])})
+        reply = Reply(**{"asks": False, **fields, "id": id, "file": WORDING, "sources": tuple(row["sources"])})
     except (KeyError, TypeError) as fault:
         raise BadTable(f"data/{FILE}: {id}: {fault}") from fault
     return Refusal(id, reply, heard, shared=False)
 
 
-PRACTICES = frozenset(id for id, refusal in refusals().items() if refusal.heard)
+PRACTICES = frozenset(id for id, row in read_toml(FILE).items() if row.get("heard"))

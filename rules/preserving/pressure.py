@@ -110,7 +110,7 @@ def _judged(case: Case, asked: dict[str, Band], wanted: Listed) -> Said:
         pressure=gauge_reading(gauge_pa),
         verdict="too_low" if psi < min(needed) else "enough" if psi >= max(needed) else "dial_only",
         place=case.place,
-        food="named" if food_of(case.request).named else "unnamed",
+        named="yes" if food_of(case.request).named else "no",
         wanted=wanted,
     )
 

@@ -15,15 +15,15 @@ def test_every_message_of_a_file_is_found(file: str) -> None:
 
 
 def test_a_message_brings_what_it_refers_to(monkeypatch: pytest.MonkeyPatch) -> None:
-    texts = {"a": "a = { b.short } and { $b }\n", "b": "b = long\n    .short = { -c }\n", "-c": "-c = C\n", "d": "d = D\n"}
+    texts = {"a": "a = { b.short } { $d }\n", "b": "b = B\n    .short = { -c }\n", "-c": "-c = C\n", "d": "d = D\n"}
     monkeypatch.setattr(message_files, "messages", lambda file, language: texts)
     assert len(message_files.parsed("of-its-own", "a", "en").body) == 3
 
 
 def test_a_message_that_is_not_there_is_named() -> None:
-    with pytest.raises(BadWording, match="common.ftl: nowhere"):
+    with pytest.raises(BadWording, match="nowhere"):
         sentence("common", "nowhere", {}, "us")
-    with pytest.raises(BadWording, match="wax_seal.size"):
+    with pytest.raises(BadWording, match=r"wax_seal\.size"):
         sentence("dangers/canning", "wax_seal.size", {}, "us")
 
 

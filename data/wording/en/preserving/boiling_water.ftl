@@ -14,20 +14,20 @@ process =
        *[same] , as the recipe says.
     }
 tell-me =
-    Tell me { $food ->
-        [named] the time
-       *[unnamed] the food, and the time
+    Tell me { $named ->
+        [yes] the time
+       *[no] the food, and the time
     } that its tested recipe prints for 0–1,000 ft with the jar size, and I give the time here. If it prints a column for
     your elevation, use that and add nothing.
 added =
-    { $food ->
-        [named] At { $place } { $way ->
-            [nothing] process for the time your tested recipe for { $called } prints for 0–1,000 ft; nothing is added.
-            [same] add { $most } to the time your tested recipe for { $called } prints for 0–1,000 ft.
+    { $named ->
+        [yes] At { $place } { $way ->
+            [nothing] process for the time your tested recipe for { $food } prints for 0–1,000 ft; nothing is added.
+            [same] add { $most } to the time your tested recipe for { $food } prints for 0–1,000 ft.
            *[by_length]
-                add { $most } to a tested process for { $called } of 20 min or more, { $least } to one of 15 min or less.
+                add { $most } to a tested process for { $food } of 20 min or more, { $least } to one of 15 min or less.
         }
-       *[unnamed] Only if you have a tested recipe for an acid food: at { $place } { $way ->
+       *[no] Only if you have a tested recipe for an acid food: at { $place } { $way ->
             [nothing] process for the time it prints for 0–1,000 ft; nothing is added.
             [same] add { $most } to the time it prints for 0–1,000 ft.
            *[by_length] add { $most } to a tested process of 20 min or more, { $least } to one of 15 min or less.

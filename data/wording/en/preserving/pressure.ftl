@@ -30,9 +30,9 @@ judged =
         [too_low] is too low
         [enough] is enough
        *[dial_only] is enough on a dial gauge only
-    } at { $place }: { $food ->
-        [named] it takes
-       *[unnamed] by a tested recipe low-acid food takes
+    } at { $place }: { $named ->
+        [yes] it takes
+       *[no] by a tested recipe low-acid food takes
     } { $wanted }.
 
 same-time =
