@@ -336,9 +336,11 @@ def check_dangers() -> Iterator[Fault]:
 
 def check_wording() -> Iterator[Fault]:
     """Every sentence that is said stands in every language, filled with the names it has."""
-    from assistant.contributing.validate_wording import problems
+    from assistant.contributing import validate_dangers, validate_explanations, validate_wording
 
-    yield from (Fault(*problem) for problem in problems())
+    by_rows = (*validate_explanations.calls(), *validate_dangers.calls())
+    yield from (Fault(*problem) for problem in validate_wording.problems(by_rows))
+    yield from (Fault(*problem) for problem in validate_explanations.problems())
 
 
 def check_lexicon_rows() -> Iterator[Fault]:

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
+from assistant.contributing.validate_wording import Call, languages
 from rules import tables
 from rules.errors import RulesError
 
@@ -35,7 +37,6 @@ HAZARD_KEYS = {
 
 def problems() -> Iterator[tuple[str, str, str]]:
     """File, row and what is wrong with it, for every fault."""
-    from assistant.contributing.validate_wording import languages
     from assistant.reading.text import fold
     from assistant.understanding import concepts, hazards, temperatures
     from rules.preserving import catalogue
@@ -81,6 +82,26 @@ def unknown_sources(file: str, replies: Iterable[Reply]) -> Iterator[tuple[str, 
     known = tables.sources()
     for reply in replies:
         yield from ((file, reply.id, f'source "{source}" unknown') for source in reply.sources if source not in known)
+
+
+def calls() -> Iterator[Call]:
+    """What rows say of a danger, of a refusal, of a food that is canned, and the kinds that are judged by a time."""
+    from rules.preserving import catalogue, foods
+    from rules.safety import danger, lethality
+
+    for reply in danger.replies().values():
+        yield from (_call(reply.said(piece), danger.REPLIES) for piece in reply.pieces)
+    for refusal in catalogue.refusals().values():
+        yield from (replace(_call(said, catalogue.FILE), names=None) for said in refusal.sentences)
+    for food in foods.foods().values():
+        yield from (_call(said, foods.FOODS) for said in (food.demands, food.instead) if said)
+    for kind in lethality.kinds():
+        yield from (_call(said, lethality.KINDS) for said in (lethality.called(kind), lethality.called_held(kind)))
+
+
+def _call(said: Said, where: str) -> Call:
+    """A sentence that nothing fills."""
+    return Call(said.file, said.id, frozenset(), where)
 
 
 def verdict_words(language: str) -> dict[str, Any]:

@@ -11,6 +11,7 @@ from rules import tables
 if TYPE_CHECKING:
     from fluent.syntax.ast import Resource
 
+SHARED = "shared"
 # a message or a term opens a line; all else that belongs to it is indented, or closes a brace
 _OPENING = re.compile(r"^(?=-?[a-zA-Z][\w-]*[ ]*=)", re.MULTILINE)
 _REFERENCE = re.compile(r"\{\s*(-?[a-zA-Z][\w-]*)")
@@ -18,13 +19,18 @@ _REFERENCE = re.compile(r"\{\s*(-?[a-zA-Z][\w-]*)")
 
 @cache
 def messages(file: str, language: str) -> dict[str, str]:
-    """The text of every message and term of a file, by its name.
+    """The text of every message and term of a file and of what its folder shares, by its name; its own go first.
 
     >>> messages("common", "en")["or"].strip()
     'or = { $a } or { $b }'
     """
-    text = tables.data_path(f"wording/{language}/{file}.ftl").read_text(encoding="utf-8")
-    return {entry.partition("=")[0].rstrip(): entry for entry in _OPENING.split(text) if _OPENING.match(entry)}
+    return _messages(f"{file.rpartition('/')[0]}/{SHARED}", language) | _messages(file, language)
+
+
+def _messages(file: str, language: str) -> dict[str, str]:
+    path = tables.data_path(f"wording/{language}/{file}.ftl")
+    entries = _OPENING.split(path.read_text(encoding="utf-8")) if path.is_file() else []
+    return {entry.partition("=")[0].rstrip(): entry for entry in entries if _OPENING.match(entry)}
 
 
 @cache

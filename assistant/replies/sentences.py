@@ -1,9 +1,11 @@
 """What a rule said, in words: sentences of data/wording, filled with quantities in the asker's units.
 
-The sentences are in the format of Project Fluent, a file a module that speaks. A message may have several sentences,
-its attributes. Three functions may be used in them: CAPITAL($food) opens a sentence, COUNT($food) tells whether what a
-dish is called is spoken of as one or as many, and TEMP(165) is a temperature of a food that the sentence itself names,
-in degF, written in the asker's units.
+The sentences are in the format of Project Fluent, a file a module that speaks; what the files of a folder share stands
+in its shared.ftl, and may be said or named by each of them. A message may have several sentences, its attributes.
+Functions for sentences: CAPITAL($food) opens a sentence, COUNT($food) tells whether what a dish is called is spoken of
+as one or as many, TEMP(165) is a temperature of a food that the sentence itself names, in degF. For equations:
+FIXED($boil, 2) is the bare SI number of a quantity with so many digits, GROUPED($pressure, 0) the same with its
+thousands set apart.
 """
 
 from __future__ import annotations
@@ -26,6 +28,12 @@ if TYPE_CHECKING:
 LANGUAGE = "en"
 LAST = {"and": "and", "or": "or", "commas": "comma", "semicolons": "semicolon", "sentences": "sentence", "then": "then"}
 BETWEEN = LAST | {"and": "comma", "or": "comma"}
+
+
+class Written(str):
+    """A quantity as this asker reads it, with its SI value for the equations."""
+
+    si: float
 
 
 class BadWording(ValueError):
@@ -58,6 +66,10 @@ def _filled(said: Said, units: Units) -> str:
 
 def _value(value: Value, units: Units) -> str | int | float:
     """A plain number stays one, so that a sentence can choose by it; all else is text."""
+    if isinstance(value, Measure):
+        quantity = Written(written(value, units))
+        quantity.si = value.values[0]
+        return quantity
     return value if isinstance(value, int | float) else _text(value, units)
 
 
@@ -129,6 +141,8 @@ def _bundle(file: str, units: Units, language: str) -> FluentBundle:
     functions: dict[str, Any] = {
         "CAPITAL": capital,
         "COUNT": count,
+        "FIXED": fixed,
+        "GROUPED": grouped,
         "TEMP": lambda temp_f: Say(units).temp(to_c(float(temp_f))),
     }
     return FluentBundle([language], functions=functions, use_isolating=False)
@@ -152,3 +166,13 @@ def count(words: Any) -> str:
     """
     text = str(words)
     return "many" if text.endswith("s") and not text.endswith(("ss", "us")) else "one"
+
+
+def fixed(quantity: Any, digits: Any) -> str:
+    """The SI value of a quantity with just so many digits."""
+    return f"{quantity.si:.{int(digits)}f}"
+
+
+def grouped(quantity: Any, digits: Any) -> str:
+    """The SI value of a quantity, its thousands set apart."""
+    return f"{quantity.si:,.{int(digits)}f}"

@@ -8,8 +8,8 @@ from pathlib import Path
 
 import pytest
 
-from assistant.contributing.validate_dangers import worded_wrongly
-from assistant.contributing.validate_wording import in_language, said_by_data
+from assistant.contributing.validate_dangers import calls, worded_wrongly
+from assistant.contributing.validate_wording import in_language
 from rules import tables
 
 # a file that was read is kept, so every test has a language of its own
@@ -57,6 +57,6 @@ def test_a_sentence_that_is_wrong_is_named(language: Path, file: str, words: str
 
 def test_a_hazard_without_one_of_its_sentences_is_named(language: Path) -> None:
     spoil(language / "dangers/canning.ftl", "    .why = Wax", "    .reason = Wax")
-    told = {row: fault for where, row, fault in in_language(language.name, list(said_by_data())) if "dangers" in where}
+    told = {row: fault for where, row, fault in in_language(language.name, list(calls())) if "dangers" in where}
     assert set(told) == {"wax_seal.why", "wax_seal.reason"}
     assert told["wax_seal.why"].startswith("no such sentence")

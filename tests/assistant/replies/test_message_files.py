@@ -11,7 +11,7 @@ from assistant.replies.sentences import BadWording, sentence
 
 @pytest.mark.parametrize("file", sorted(files("en")))
 def test_every_message_of_a_file_is_found(file: str) -> None:
-    assert {name.partition(".")[0] for name in messages_of("en", file)} == set(message_files.messages(file, "en"))
+    assert {name.partition(".")[0] for name in messages_of("en", file)} <= set(message_files.messages(file, "en"))
 
 
 def test_a_message_brings_what_it_refers_to(monkeypatch: pytest.MonkeyPatch) -> None:
