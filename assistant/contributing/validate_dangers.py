@@ -18,6 +18,7 @@ if TYPE_CHECKING:
 FOLDER, VERDICTS = "lexicon/danger", "verdicts.toml"
 # stands for every value of a sentence, and holds no figure
 FILLED = {"food": "…", "canner": "…", "place": "…", "limit": "…"}
+Problem = tuple[str, str, str]
 CONCEPT_KEYS = {"kind", "words", "stays", "names", "not_before", "not_after"}
 HAZARD_KEYS = {
     "id",
@@ -35,14 +36,20 @@ HAZARD_KEYS = {
 }
 
 
-def problems() -> Iterator[tuple[str, str, str]]:
+def problems() -> Iterator[Problem]:
     """File, row and what is wrong with it, for every fault."""
-    from assistant.reading.text import fold
-    from assistant.understanding import concepts, hazards, temperatures
-    from rules.preserving import catalogue
-    from rules.safety import danger
+    yield from _concepts_and_hazards()
+    try:
+        yield from _replies()
+        for language in languages():
+            yield from worded_wrongly(language)
+    except (RulesError, TypeError, KeyError) as fault:
+        yield FOLDER, "rows", str(fault)
 
-    rows = concepts.ROW_SETS
+
+def _concepts_and_hazards() -> Iterator[Problem]:
+    from assistant.understanding import concepts, hazards, temperatures
+
     roles = (*temperatures.ROLES, hazards.ANY_ROLE)
     known_keys = HAZARD_KEYS | {f"{before}{role}_f" for role in roles for before in ("", "unless_")}
     home: dict[str, str] = {}
@@ -51,33 +58,44 @@ def problems() -> Iterator[tuple[str, str, str]]:
         for id, row in read.get("concept", {}).items():
             if home.setdefault(id, file) != file:
                 yield file, id, f"stands in {home[id]} already"
-            yield from ((file, id, f'key "{key}" unknown') for key in row.keys() - CONCEPT_KEYS - set(rows))
-            yield from (
-                (file, id, f'"{w}": write it as it is compared, "{fold(w)}"')
-                for w in row.get("words", ())
-                if w != fold(w)
-            )
-            if not row.get("words") and not any(key in row for key in rows):
-                yield file, id, "nothing tells it: no words and no rows"
+            yield from ((file, id, fault) for fault in _concept(row))
         for row in read.get("hazard", ()):
             yield from ((file, row["id"], f'key "{key}" unknown') for key in row.keys() - known_keys)
-    try:
-        rows_read = hazards.hazards()
-        told = danger.replies()
-        refusals = catalogue.refusals()
-    except (RulesError, TypeError, KeyError) as fault:
-        yield FOLDER, "rows", str(fault)
-        return
-    wanted = {h.id for h in rows_read if h.subject is None} | {f"general_{name}" for name in concepts.families()}
+
+
+def _concept(row: dict[str, Any]) -> Iterator[str]:
+    from assistant.reading.text import fold
+    from assistant.understanding.concepts import ROW_SETS
+
+    yield from (f'key "{key}" unknown' for key in row.keys() - CONCEPT_KEYS - set(ROW_SETS))
+    for word in row.get("words", ()):
+        if word != fold(word):
+            yield f'"{word}": write it as it is compared, "{fold(word)}"'
+    if not row.get("words") and not any(key in row for key in ROW_SETS):
+        yield "nothing tells it: no words and no rows"
+
+
+def _replies() -> Iterator[Problem]:
+    """Hazards without a reply and replies to none, refusals that nobody can ask about, sources that are none.
+
+    raises: BadTable for rows that cannot be read
+    """
+    from assistant.understanding import concepts, hazards
+    from rules.preserving import catalogue
+    from rules.safety import danger
+
+    told, refusals = danger.replies(), catalogue.refusals()
+    wanted = {h.id for h in hazards.hazards() if h.subject is None} | {f"general_{f}" for f in concepts.families()}
     yield from ((danger.REPLIES, id, "no reply to this hazard") for id in sorted(wanted - told.keys()))
     yield from ((danger.REPLIES, id, "no such hazard") for id in sorted(told.keys() - wanted))
+    subjects = {row["id"] for row in tables.read_toml("lexicon/safety_subjects.toml")["subject"]}
+    unheard = sorted(catalogue.PRACTICES - subjects)
+    yield from ((catalogue.FILE, id, "is heard, and is no subject of food safety") for id in unheard)
     yield from unknown_sources(danger.REPLIES, told.values())
     yield from unknown_sources(catalogue.FILE, [refusal.reply for refusal in refusals.values()])
-    for language in languages():
-        yield from worded_wrongly(language)
 
 
-def unknown_sources(file: str, replies: Iterable[Reply]) -> Iterator[tuple[str, str, str]]:
+def unknown_sources(file: str, replies: Iterable[Reply]) -> Iterator[Problem]:
     """Sources that stand in no row of the bibliography."""
     known = tables.sources()
     for reply in replies:
@@ -116,7 +134,7 @@ def verdict_words(language: str) -> dict[str, Any]:
     return words
 
 
-def worded_wrongly(language: str) -> Iterator[tuple[str, str, str]]:
+def worded_wrongly(language: str) -> Iterator[Problem]:
     """Verdicts with another first word, refusals about jars with a figure, and sentences that cannot be said.
 
     raises: BadTable where the language does not say how a verdict begins
@@ -124,7 +142,7 @@ def worded_wrongly(language: str) -> Iterator[tuple[str, str, str]]:
     yield from dict.fromkeys(_wrong_in(language))
 
 
-def _wrong_in(language: str) -> Iterator[tuple[str, str, str]]:
+def _wrong_in(language: str) -> Iterator[Problem]:
     """The same, twice where a refusal shares its words with a danger."""
     from rules.preserving import catalogue
     from rules.safety import danger
@@ -138,15 +156,17 @@ def _wrong_in(language: str) -> Iterator[tuple[str, str, str]]:
 
 def _wrong(
     reply: Reply, sentences: Iterable[Said], language: str, begins: list[str], figure: str = "(?!)"
-) -> Iterator[tuple[str, str, str]]:
-    """The faults of one reply. figure: what it may not hold, nothing where left out."""
-    from assistant.replies.sentences import BadWording, sentence
+) -> Iterator[Problem]:
+    """The faults of one reply's sentences that are there. figure: what they may not hold, nothing where left out."""
+    from assistant.replies.sentences import BadWording, NoSuchSentence, sentence
 
     file = f"wording/{language}/{reply.file}.ftl"
     for said in sentences:
         try:
             texts = [sentence(said.file, said.id, FILLED, units, language) for units in ("us", "metric")]
-        except (BadWording, OSError) as fault:
+        except NoSuchSentence:
+            continue
+        except BadWording as fault:
             yield file, said.id, str(fault)
             continue
         if said.id.endswith(".verdict") and not texts[0].startswith(tuple(begins)):

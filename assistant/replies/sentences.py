@@ -40,6 +40,10 @@ class BadWording(ValueError):
     """A sentence that is not there, or is filled with what it does not name."""
 
 
+class NoSuchSentence(BadWording):
+    """A sentence that is not there."""
+
+
 def worded(words: Words, units: Units) -> str:
     """The words of a sentence, its quantities in the asker's units.
 
@@ -119,7 +123,7 @@ def sentence(file: str, id: str, values: dict[str, Any], units: Units, language:
     if not bundle.has_message(name):
         bundle.add_resource(message_files.parsed(file, name, language))
     if (pattern := _pattern(bundle, name, attribute)) is None:
-        raise BadWording(f"{where}: there is no such message")
+        raise NoSuchSentence(f"{where}: there is no such message")
     text, errors = bundle.format_pattern(pattern, values)
     if errors:
         raise BadWording(f"{where}: {errors[0]}")
