@@ -100,9 +100,10 @@ def hold(lines: Iterator[str], record: Record, memory: Memory, out: TextIO | Non
 def load() -> None:
     """Load what a reply takes, while the first line is typed."""
     import assistant.dialogue.embedded  # noqa: F401
-    from assistant.understanding import understand
+    from assistant.understanding.utterance import listen
+    from rules.model import Kitchen
 
-    understand("")
+    listen("", Kitchen())
 
 
 def begin(record: Record, memory: Memory) -> Conversation:

@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 
 from assistant.drill import Sitting
 from assistant.understanding.scene import Scene
-from rules.model import Kitchen, Request
+from rules.model import PLACE_SLOTS, Kitchen, Request
 from rules.say import Say
 
 
@@ -52,8 +52,6 @@ def _placeless(request: Request | None) -> Request | None:
 
 def moved(question: Request, last: Request) -> Request:
     """An earlier question where the last one was asked, in its units and at its depth."""
-    from assistant.understanding.conversation import PLACE_SLOTS
-
     place = {slot: getattr(last, slot) for slot in (*PLACE_SLOTS, "units", "depth")}
     return replace(question, **place)
 

@@ -6,27 +6,19 @@ are the two that read and write the store.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
-from functools import cache
-from typing import TYPE_CHECKING, Literal
+from typing import TYPE_CHECKING
 
 from assistant.planning.clock import clock, stretch
-from rules import tables
 from rules.model import Request, Units
 
 if TYPE_CHECKING:
     from assistant.store.database import Store
 
-Action = Literal["set", "left", "extend", "stop", "stop_all"]
-
 SHORTEST_MIN, LONGEST_MIN = 1 / 60, 7 * 24 * 60
 ALIKE = 80
-LONGEST_NAME = 4
-WORDS = "lexicon/timers.toml"
-HOW_LONG_LEFT = "how long left"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -88,8 +80,8 @@ def rings(store: Store, now: datetime, conversation: str | None = None) -> tuple
 
 def decide(request: Request, timers: Sequence[Timer], now: datetime, conversation: str = "") -> Outcome:
     """What a request about timers comes to. Those that have rung are forgotten when the next one is set."""
-    what = action(request.text)
-    name = spoken_name(request.text)
+    what = request.timer_action or "set"
+    name = request.timer_name
     running = tuple(timer for timer in timers if not timer.rang or timer.ends_at > now)
     if what == "set" or (what == "extend" and not timers):
         return setting(request, name, timers, now, conversation)
@@ -110,66 +102,6 @@ def decide(request: Request, timers: Sequence[Timer], now: datetime, conversatio
     if what == "extend":
         return extending(request, timer, now)
     return Outcome(text=left(timer, now, request.units))
-
-
-def action(text: str) -> Action:
-    """What is to be done about timers.
-
-    >>> [action(t) for t in ("set a timer for the beans 90 minutes", "how long left on the beans", "clear all timers")]
-    ['set', 'left', 'stop_all']
-    """
-    said = text.casefold()
-    return next((what for what, pattern in cues() if pattern.search(said)), "set")
-
-
-def spoken_of(text: str) -> bool:
-    """Whether a text speaks of timers or of being called, rather than only of a length of time.
-
-    >>> spoken_of("ping me in 20 minutes"), spoken_of("the recipe says 2 hours")
-    (True, False)
-    """
-    return any(word in text.casefold() for word in tables.read_toml(WORDS)["spoken"].split())
-
-
-@cache
-def cues() -> tuple[tuple[Action, re.Pattern[str]], ...]:
-    """What is done with timers, and the pattern that tells it, in the order in which they count."""
-    return tuple((row["action"], re.compile(row["pattern"])) for row in tables.read_toml(WORDS)["cue"])
-
-
-@cache
-def talk() -> frozenset[str]:
-    """Words that name no dish."""
-    return frozenset(tables.read_toml(WORDS)["talk"].split())
-
-
-def spoken_name(text: str) -> str:
-    """What the cook calls the timer: the words that are neither a time nor about timers; empty where there are none.
-
-    >>> spoken_name("start the clock, 35 min, banana bread"), spoken_name("stop the timer")
-    ('banana bread', '')
-    """
-    from assistant.understanding.pipeline import read
-
-    doc = read(text)
-    taken = {i for span in (*doc._.measures, *doc._.clock) for i in range(span.start, span.end)}
-    words = [
-        token.lower_
-        for i, token in enumerate(doc)
-        if i not in taken and token.is_alpha and token.lower_ not in talk() and not is_slip_of_timer(token.lower_)
-    ]
-    return " ".join(words[:LONGEST_NAME])
-
-
-def is_slip_of_timer(word: str) -> bool:
-    """Whether a word is `timer` misspelled, rather than a food such as thyme.
-
-    >>> is_slip_of_timer("tmer"), is_slip_of_timer("thyme")
-    (True, False)
-    """
-    from rapidfuzz.distance import OSA
-
-    return word not in ("tiger", "timber") and any(OSA.distance(word, w) <= 1 for w in ("timer", "timers"))
 
 
 def setting(request: Request, spoken: str, timers: Sequence[Timer], now: datetime, conversation: str) -> Outcome:

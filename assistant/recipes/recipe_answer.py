@@ -24,18 +24,25 @@ BRIEF, STOP = 1, "stop"
 _FIRST_SENTENCE = re.compile(r"(?<=[.:])\s+(?=[A-Z])")
 
 
-def answer_recipe(request: Request) -> Answer:
-    """Convert the recipe of a request, or ask for what is missing. Never raises for anything a Request can hold."""
+def convert(request: Request) -> Converted | Answer:
+    """The recipe converted, or the answer that asks for what is missing, yet to be put into words.
+
+    Never raises for anything a Request can hold.
+    """
     known = {"recipe": request.recipe, "elevation": request.elevation_m is not None}
     missing = tuple(word for word, held in known.items() if not held)
     if missing:
-        return dress(Answer(request=request, missing=missing))
+        return Answer(request=request, missing=missing)
     try:
-        converted = _converted(request)
+        return _converted(request)
     except (AssistantError, OutOfRange) as fault:
         word = "elevation" if isinstance(fault, OutOfRange) else "recipe"
-        return dress(Answer(request=request, missing=(word,), cautions=(Caution("note", str(fault)),)))
-    return _told(request, converted)
+        return Answer(request=request, missing=(word,), cautions=(Caution("note", str(fault)),))
+
+
+def tell(request: Request, found: Converted | Answer) -> Answer:
+    """What convert found, in words."""
+    return dress(found) if isinstance(found, Answer) else _told(request, found)
 
 
 def _converted(request: Request) -> Converted:

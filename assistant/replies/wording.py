@@ -13,6 +13,7 @@ from jinja2 import Environment, FunctionLoader, StrictUndefined, TemplateNotFoun
 from assistant.replies.figures import figure_line, span_text, value_text
 from assistant.replies.speech_text import speakable
 from rules import book, tables
+from rules.catalogue import marked, topics
 from rules.heat.batch_size import gist
 from rules.model import Answer, Request
 from rules.say import Say
@@ -94,16 +95,15 @@ def _headline(answer: Answer, say: Say) -> str:
         "baseline": say.elevation(request.from_elevation_m or 0.0),
         "value": lambda figure: value_text(figure, say),
         "span": lambda figure: span_text(figure, say),
-        "moment": request.text.casefold(),
     }
-    if not answer.covered and request.topic not in ("smalltalk", "out_of_scope", "help"):
-        return line("not_covered", **values, topic=_topics().get(request.topic, {}))
+    if not answer.covered and request.topic not in marked("passing"):
+        return line("not_covered", **values, topic=topics().get(request.topic))
     for name in (f"{request.topic}_{request.method}", request.topic):
         try:
             return _with_amount(line(name, **values), request)
         except TemplateNotFound:
             continue
-    return line("not_covered", **values, topic=_topics().get(request.topic, {}))
+    return line("not_covered", **values, topic=topics().get(request.topic))
 
 
 def _with_amount(headline: str, request: Request) -> str:
@@ -117,13 +117,8 @@ def _ask(request: Request, word: str) -> str:
     doubt = next((u.reason for u in request.unused if u.kind == word and u.reason), None)
     if doubt:
         return doubt
-    asks = _topics().get(request.topic, {}).get("ask", {})
+    asks = topics()[request.topic].ask if request.topic in topics() else {}
     return asks.get(word) or line("missing", word=word, food=request.dish or "it", gerund=_gerund(request.method))
-
-
-@cache
-def _topics() -> dict[str, dict[str, Any]]:
-    return {row["id"]: row for row in tables.read_toml("lexicon/topics.toml")["topic"]}
 
 
 @cache

@@ -177,7 +177,6 @@ def hot_fat(case: Case) -> Part | None:
     return Part(cautions=tuple(cautions))
 
 
-NEEDS = ("elevation", "dish")
 RULES = (
     popcorn.pops, fat_temperature, time, boiling_point, dry.core, dry.check, smoke_point, popcorn.larger, eggs.safety,
     hot_fat,

@@ -249,7 +249,6 @@ def way_out(case: Case) -> Part | None:
     )
 
 
-NEEDS = ("elevation", "dish")
 RULES = (
     boiling_point,
     inside,

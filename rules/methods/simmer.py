@@ -45,7 +45,6 @@ def thicken(case: Case) -> Part | None:
     )
 
 
-NEEDS = ("elevation", "dish")
 RULES = (
     boiling_point,
     threshold,

@@ -32,7 +32,6 @@ def water(case: Case) -> Part | None:
     )
 
 
-NEEDS = ("elevation", "dish")
 RULES = (
     boiling_point,
     threshold,

@@ -8,7 +8,6 @@ from rules.methods.pressure_cook import way_out
 
 POT = Pot("stew", "the liquid", below_boil_k=3.0, area_m2=0.05, size="25 cm (10 in)")
 
-NEEDS = ("elevation", "dish")
 RULES = (
     boiling_point,
     threshold,

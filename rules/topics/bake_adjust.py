@@ -544,7 +544,6 @@ def _short(work: Batch, component: str) -> str:
     return f"{percent(ratio)} {'less' if ratio < 1 else 'more'} {component}"
 
 
-NEEDS = ("elevation",)
 RULES: tuple[Rule, ...] = (
     whole_set, leavening_rule, yeast_rule, sugar_rule, liquid_rule, flour_rule, egg_rule, fat_rule, salt_rule,
     oven_rule, time_rule, proof_rule, pan_rule, foam_rule,

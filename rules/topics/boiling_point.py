@@ -77,5 +77,4 @@ def no_hotter(case: Case) -> Part:
     )
 
 
-NEEDS = ("elevation",)
 RULES = (headline, boiling_point, weather, thermometer, rule_of_thumb, no_hotter)

@@ -2,6 +2,6 @@
 
 from __future__ import annotations
 
-from rules.methods.sugarwork import NEEDS, RULES
+from rules.methods.sugarwork import RULES
 
-__all__ = ["NEEDS", "RULES"]
+__all__ = ["RULES"]

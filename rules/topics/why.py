@@ -6,8 +6,6 @@ dish and the method. One explanation is imported for an answer, and one rule mad
 
 from __future__ import annotations
 
-import re
-from collections import Counter
 from dataclasses import dataclass, replace
 from functools import cache
 
@@ -18,10 +16,7 @@ from rules.model import Caution, Figure, Request
 EXAMPLE_M = 1524.0
 ONE_LINE = 1
 NEAREST = 3
-LONGEST_TEXT = 500
 ASK = Caution("note", "The figures are for the example; say your elevation and they will be for your kitchen.")
-
-NEEDS: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,34 +103,9 @@ def told(explanation: why.Explanation, case: Case) -> Part:
 @rule("why.nothing_fits", "common-practice")
 def nothing_fits(case: Case) -> Part:
     """What is asked is not among the things explained; the nearest that are."""
-    titles = [row.title for row in nearest(case.request.text)]
+    known = {row.id: row.title for row in catalogue()}
+    titles = [known[name] for name in case.request.nearest or tuple(known)[:NEAREST] if name in known]
     return Part(
         headline="That is not among the things explained here yet.",
         because=f"The nearest that can be explained: {'; '.join(titles)}.",
     )
-
-
-def nearest(text: str) -> tuple[Row, ...]:
-    """The rows that share most words with the text, rare words counting for more; ties in the catalogue's order."""
-    said = words(text[:LONGEST_TEXT])
-
-    def likeness(row: Row) -> float:
-        return sum(1 / known_words()[word] for word in said & row_words(row))
-
-    return tuple(sorted(catalogue(), key=likeness, reverse=True)[:NEAREST])
-
-
-@cache
-def known_words() -> Counter[str]:
-    """In how many rows each word of the catalogue stands."""
-    return Counter(word for row in catalogue() for word in row_words(row))
-
-
-def row_words(row: Row) -> set[str]:
-    """The words of a row's title and phrases."""
-    return words(" ".join((row.title, *row.heard_as)))
-
-
-def words(text: str) -> set[str]:
-    """The words of a text, in small letters."""
-    return set(re.findall(r"[a-z]+", text.casefold()))

@@ -1,0 +1,76 @@
+"""An utterance as it is heard in its conversation: read once, with all that a turn goes by."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from assistant import drill
+from assistant.dialogue import moves
+from assistant.dialogue.memory import Memory
+from assistant.dialogue.moves import Move
+from assistant.dialogue.thread import in_context
+from assistant.drill import Wanted
+from assistant.understanding import danger
+from assistant.understanding.awaited import given
+from assistant.understanding.danger import Listened
+from assistant.understanding.request import Hearing
+from assistant.understanding.utterance import Utterance, listen
+from rules.catalogue import marked
+from rules.engine import known
+
+
+@dataclass(frozen=True, slots=True)
+class Heard:
+    """An utterance in its conversation.
+
+    hearing: what it says, as a reply where one is awaited; listened: the danger in it
+    move: what it does to the conversation, and nothing else; drill: the drill it asks for
+    back_to_recipe: whether it speaks of a recipe as of one that is known; depth: of the answer, whatever it says
+    """
+
+    text: str
+    hearing: Hearing
+    listened: Listened
+    move: Move | None
+    drill: Wanted | None
+    back_to_recipe: bool
+    depth: int | None
+
+    def in_context(self, memory: Memory) -> Hearing:
+        """What it says, as the question before makes it plain."""
+        return in_context(self.hearing, memory.request)
+
+
+def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
+    """Hear an utterance, and nothing of it twice. A recipe that was pasted is not listened to for danger."""
+    utterance = listen(text, memory.kitchen, memory.asked)
+    said = moves.words(text)
+    return Heard(
+        text=text,
+        hearing=as_reply(utterance, memory),
+        listened=danger.listen(utterance.doc, memory.scene),
+        move=moves.move_of(said) if len(text) <= moves.LONGEST_MOVE else None,
+        drill=drill.wanted(text),
+        back_to_recipe=moves.back_to_recipe(said),
+        depth=depth,
+    )
+
+
+def as_reply(utterance: Utterance, memory: Memory) -> Hearing:
+    """What an utterance says; a reply to what was asked goes on with the question, and fills the piece."""
+    heard, word = utterance.hearing, memory.asked
+    if word is None or memory.request is None:
+        return heard
+    bare = heard.elliptical or not any(sign.isalpha() for sign in utterance.text)
+    said = known(heard.request, word)
+    if said and not bare and heard.request.topic not in marked("giving"):
+        return replace(heard, elliptical=False)
+    slots = given(word, utterance, memory.kitchen) if (bare or heard.passing) and not said else {}
+    if not said and not slots:
+        return replace(heard, elliptical=bare)
+    action = heard.request.timer_action or memory.request.timer_action
+    return replace(
+        heard,
+        elliptical=True,
+        request=replace(heard.request, topic=memory.request.topic, timer_action=action, **slots),
+    )
