@@ -17,6 +17,7 @@ from assistant.understanding.request import Hearing
 from assistant.understanding.utterance import Utterance, listen
 from rules.catalogue import marked
 from rules.engine import known
+from rules.model import Request
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,9 +69,10 @@ def as_reply(utterance: Utterance, memory: Memory) -> Hearing:
     slots = given(word, utterance, memory.kitchen) if (bare or heard.passing) and not said else {}
     if not said and not slots:
         return replace(heard, elliptical=bare)
-    action = heard.request.timer_action or memory.request.timer_action
-    return replace(
-        heard,
-        elliptical=True,
-        request=replace(heard.request, topic=memory.request.topic, timer_action=action, **slots),
-    )
+    reply = replace(heard.about(memory.request.topic, **slots), elliptical=True)
+    return reply if reply.request.timer_action else going_on(reply, memory.request)
+
+
+def going_on(reply: Hearing, asked: Request) -> Hearing:
+    """A reply to how long, with what was to be done about the timer."""
+    return replace(reply, request=replace(reply.request, timer_action=asked.timer_action))

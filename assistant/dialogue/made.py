@@ -20,6 +20,7 @@ from rules.said import Words
 from rules.say import Say
 
 BRIEFEST, DEEPEST = 1, 3
+OF_KITCHEN = "set_kitchen"
 Made = tuple[WorkedOut, Memory]
 
 
@@ -29,9 +30,9 @@ def make(move: Move, text: str, memory: Memory) -> Made | None:
     return do(text, memory, move) if do else None
 
 
-def said(text: str, headline: Words, memory: Memory) -> WorkedOut:
-    """An answer that is one sentence about the conversation."""
-    request = Request(text=text, topic="smalltalk", units=memory.kitchen.units)
+def said(text: str, headline: Words, memory: Memory, topic: str = "smalltalk") -> WorkedOut:
+    """An answer that is one sentence about the conversation, or about the kitchen it is held in."""
+    request = Request(text=text, topic=topic, units=memory.kitchen.units)
     return told(Answer(request=request, headline=headline))
 
 
@@ -73,7 +74,7 @@ def _start_over(text: str, memory: Memory, move: Move) -> Made:
 
 def _forget_kitchen(text: str, memory: Memory, move: Move) -> Made:
     memory = replace(without_place(memory), asked=None)
-    return said(text, line("forget_kitchen"), memory), memory
+    return said(text, line("forget_kitchen"), memory, OF_KITCHEN), memory
 
 
 def _recall_kitchen(text: str, memory: Memory, move: Move) -> Made:
@@ -82,7 +83,7 @@ def _recall_kitchen(text: str, memory: Memory, move: Move) -> Made:
     last_m = settle_in(memory.request or Request(), memory.kitchen).elevation_m
     last = "" if last_m is None else Say(memory.kitchen.units).elevation(last_m)
     reply = line("recall_kitchen", place=known_place, last=last, name=memory.kitchen.name, equipment=owned)
-    return said(text, reply, memory), memory
+    return said(text, reply, memory, OF_KITCHEN), memory
 
 
 def _scale(text: str, memory: Memory, move: Move) -> Made:

@@ -67,11 +67,11 @@ def in_context(heard: Hearing, last: Request | None) -> Hearing:
         return heard
     running = last.topic == "timer" and last.timer_action not in (None, "set")
     if running and heard.elliptical and now.dish and not now.method:
-        return replace(heard, request=replace(now, topic="timer"))
-    no_timer = now.topic == "timer" and last.topic != "timer" and not heard.of_timers
+        return heard.about("timer")
+    no_timer = now.topic == "timer" and last.topic != "timer" and not heard.timers.spoken
     no_kitchen = now.topic == "set_kitchen" and now.from_elevation_m is not None and now.elevation_m is None
     if no_timer or no_kitchen:
-        return replace(heard, elliptical=True, request=replace(now, topic=last.topic))
+        return replace(heard.about(last.topic), elliptical=True)
     return heard
 
 

@@ -142,8 +142,9 @@ def aside(heard: Heard, memory: Memory) -> Turn | None:
         return None
     piece, hearing = moves.pieces()[memory.asked], heard.hearing
     if heard.move and heard.move.id in ("why_asked", "dont_know"):
-        reply = said(heard.text, piece.why if heard.move.id == "why_asked" else piece.find_out, memory)
-        return Turn(reply, memory, aside=True)
+        why_asked = heard.move.id == "why_asked"
+        told = (piece.why, "why") if why_asked else (piece.find_out, "help")
+        return Turn(said(heard.text, told[0], memory, told[1]), memory, aside=True)
     why = hearing.request.topic == "why" and not known(hearing.request, memory.asked)
     if heard.move or not (hearing.passing or why):
         return None

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
+from typing import Any
 
 from spacy.tokens import Doc
 
@@ -22,12 +23,14 @@ from assistant.understanding import (
 )
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues
+from assistant.understanding.timer_words import OfTimers
 from rules.catalogue import marked
 from rules.foods.dishes import dishes
 from rules.model import Kitchen, Quantity, Request, Units
 from rules.physics import water
 from rules.physics.units import to_f
 
+TIMER = "timer"
 # ways that win over the verb they stand beside: boil beans IN THE PRESSURE COOKER
 LEADING_METHODS = ("pressure_cook", "slow_cook", "sous_vide", "microwave")
 # two readings of one temperature, in the units of either scale [degF]
@@ -54,7 +57,7 @@ class Hearing:
     plain: a number with nothing to tell what it counts, as in `make it 75`
     changes_a_bake: whether it can go on with a question of baking: `and the eggs, one more?`
     dish_of_a_bake: the dish if it does, where eggs are an ingredient
-    of_timers: whether timers are spoken of, rather than only a length of time
+    timers: what it says of timers, if it is about them
     """
 
     request: Request
@@ -65,12 +68,18 @@ class Hearing:
     plain: float | None = None
     changes_a_bake: bool = False
     dish_of_a_bake: str | None = None
-    of_timers: bool = False
+    timers: OfTimers = OfTimers()
 
     @property
     def passing(self) -> bool:
         """Whether it says nothing for the questions after it."""
         return self.request.topic in marked("passing") and not self.elliptical
+
+    def about(self, topic: str, **slots: Any) -> Hearing:
+        """The same as said of another topic, with some slots filled."""
+        timers = self.timers if topic == TIMER else OfTimers()
+        said = {"topic": topic, "timer_action": timers.action, "timer_name": timers.name, **slots}
+        return replace(self, request=replace(self.request, **said))
 
 
 def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
@@ -93,7 +102,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(temps), None)
     time = next((m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME), None)
     no_such = unclaimed.dish(doc) if dish is None else None
-    elliptical = unclaimed.is_elliptical(doc)
+    elliptical, timers = unclaimed.is_elliptical(doc), timer_words.heard(doc)
     request = Request(
         text=doc.text,
         topic=topic,
@@ -116,9 +125,9 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         service_time=service_time(doc._.clock),
         covered=answer_preferences.covered(words),
         soaked=answer_preferences.soaked(words),
-        timer_action=timer_words.action(doc.text),
-        timer_name=timer_words.name(doc),
-        small_talk=small_talk.kind([token.lower_ for token in doc]),
+        timer_action=timers.action if topic == TIMER else None,
+        timer_name=timers.name if topic == TIMER else "",
+        small_talk=small_talk.kind([token.lower_ for token in doc]) if topic == "smalltalk" else None,
         nearest=nearest(doc),
         units=units or kitchen.units,
         equipment=equipment(words, found),
@@ -133,7 +142,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         partial(what_is_asked.subject, doc),
         plain,
         changes_a_bake=any(f.kind == "ingredient" for f in found) and unclaimed.is_elliptical(doc, CHANGES_OF_A_BAKE),
-        of_timers=timer_words.spoken_of(doc.text),
+        timers=timers,
         dish_of_a_bake=main_dish(without_ingredients(found), "bake_adjust"),
     )
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import dataclass
 from functools import cache
 from typing import Literal
 
@@ -15,6 +16,23 @@ Action = Literal["set", "left", "extend", "stop", "stop_all"]
 
 WORDS = "lexicon/timers.toml"
 LONGEST_NAME = 4
+
+
+@dataclass(frozen=True, slots=True)
+class OfTimers:
+    """What an utterance says of timers, if it is about them.
+
+    spoken: whether timers or a call are spoken of, rather than only a length of time
+    """
+
+    action: Action | None = None
+    name: str = ""
+    spoken: bool = False
+
+
+def heard(doc: Doc) -> OfTimers:
+    """What an utterance says of timers."""
+    return OfTimers(action(doc.text), name(doc), spoken_of(doc.text))
 
 
 def action(text: str) -> Action | None:
