@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Any, Literal
 
+from rules.said import Words
+
 Units = Literal["us", "metric"]
 # what a rule says: rules.said.Words from the rules, text once assistant.replies has worded it
 Sentence = Any
@@ -47,7 +49,7 @@ class Unused:
 
     kind: str
     text: str
-    reason: str
+    reason: Words
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

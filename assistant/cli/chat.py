@@ -119,12 +119,15 @@ def greet(record: Record, memory: Memory) -> None:
     if not sys.stdin.isatty():
         return
     from assistant.dialogue.memory import place_of
+    from assistant.replies.sentences import written
 
     if record.earlier:
         left_at = record.earlier[-1].text.partition("\n")[0]
         show(f"Going on where we were: {left_at}\nSay start over for a clean slate.")
     place = place_of(memory)
-    known = f"Your kitchen is at {place}." if place else "Tell me a dish and your elevation."
+    known = (
+        f"Your kitchen is at {written(place, memory.kitchen.units)}." if place else "Tell me a dish and your elevation."
+    )
     typer.echo(f"{known} Tab completes, Ctrl-D leaves.")
 
 

@@ -64,6 +64,7 @@ def elevation_heard(at: str, option: str = "--at") -> Request:
     """
     if found := plain_elevation(at):
         return found
+    from assistant.replies.sentences import worded
     from assistant.understanding.awaited import in_reply
 
     figure = at.strip().replace("\N{MINUS SIGN}", "-")
@@ -71,7 +72,9 @@ def elevation_heard(at: str, option: str = "--at") -> Request:
     heard = in_reply("elevation", below)
     if heard.elevation_m is None:
         doubt = next((u.reason for u in heard.unused if u.kind == "elevation"), "")
-        exits.leave(doubt or f"{option} {at!r} is not an elevation I know; say 7000ft, 2130m or a town")
+        exits.leave(
+            worded(doubt, heard.units) or f"{option} {at!r} is not an elevation I know; say 7000ft, 2130m or a town"
+        )
     return heard
 
 

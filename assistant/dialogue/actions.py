@@ -18,10 +18,12 @@ from assistant.dialogue.made import ask
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.slots import NAMES, PIECE, BadSlot, memory_of, shown, slots_of
 from assistant.dialogue.turn import Turn, take_turn, timers_asked
-from assistant.replies import as_json, line
+from assistant.replies import as_json
 from assistant.worked_out import told
 from rules.model import Answer
+from rules.said import sentences
 
+say = sentences("dialogue/actions")
 Domain = Mapping[str, Any]
 
 
@@ -140,7 +142,7 @@ def kept(keeper: Keeper, conversation: str, taken: Turn) -> Turn:
     request = timers_asked(taken)
     if request is None:
         return taken
-    text = keeper.timed(request, conversation) or line("no_timers")
+    text = keeper.timed(request, conversation) or say("no-timers")
     return replace(taken, reply=told(replace(taken.reply.answer, headline=text, figures=())))
 
 

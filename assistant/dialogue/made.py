@@ -8,7 +8,6 @@ from dataclasses import replace
 from assistant.dialogue.memory import Memory, moved, place_of, without_place
 from assistant.dialogue.moves import Move
 from assistant.dialogue.thread import after
-from assistant.replies import line
 from assistant.understanding.conversation import settle_in
 from assistant.worked_out import WorkedOut, told, work_out
 from rules import engine
@@ -16,8 +15,9 @@ from rules.catalogue import marked
 from rules.heat.batch_size import BATCH
 from rules.heat.equipment import label
 from rules.model import Answer, Quantity, Request
-from rules.said import Words
-from rules.say import Say
+from rules.said import Words, elevation, listed, sentences, together
+
+say = sentences("dialogue/made")
 
 BRIEFEST, DEEPEST = 1, 3
 OF_KITCHEN = "set_kitchen"
@@ -44,7 +44,7 @@ def ask(memory: Memory) -> WorkedOut:
 def answer_again(text: str, memory: Memory, depth: int | None = None) -> Made:
     """Answer the question before once more, at another depth where one is given, as far as there is a deeper one."""
     if memory.request is None:
-        return said(text, line("nothing_yet"), memory), memory
+        return said(text, say("nothing-yet"), memory), memory
     if depth is not None:
         depth = min(DEEPEST, max(BRIEFEST, depth))
         memory = replace(memory, request=replace(memory.request, depth=depth))
@@ -64,26 +64,36 @@ def _longer(text: str, memory: Memory, move: Move) -> Made:
 
 
 def _drop(text: str, memory: Memory, move: Move) -> Made:
-    return said(text, line("drop"), memory), replace(memory, asked=None)
+    return said(text, say("drop"), memory), replace(memory, asked=None)
 
 
 def _start_over(text: str, memory: Memory, move: Move) -> Made:
     memory = Memory(kitchen=memory.kitchen)
-    return said(text, line("start_over", place=place_of(memory)), memory), memory
+    place = place_of(memory)
+    fresh = say("clean-slate-in-kitchen", place=place) if place else say("clean-slate")
+    return said(text, fresh, memory), memory
 
 
 def _forget_kitchen(text: str, memory: Memory, move: Move) -> Made:
     memory = replace(without_place(memory), asked=None)
-    return said(text, line("forget_kitchen"), memory, OF_KITCHEN), memory
+    return said(text, say("kitchen-forgotten"), memory, OF_KITCHEN), memory
 
 
 def _recall_kitchen(text: str, memory: Memory, move: Move) -> Made:
-    owned = [label(id) for id in memory.kitchen.equipment]
-    known_place = place_of(memory)
-    last_m = settle_in(memory.request or Request(), memory.kitchen).elevation_m
-    last = "" if last_m is None else Say(memory.kitchen.units).elevation(last_m)
-    reply = line("recall_kitchen", place=known_place, last=last, name=memory.kitchen.name, equipment=owned)
-    return said(text, reply, memory, OF_KITCHEN), memory
+    return said(text, kitchen_told(memory), memory, OF_KITCHEN), memory
+
+
+def kitchen_told(memory: Memory) -> Words:
+    """What is known of the kitchen, and where the last question was about another place."""
+    kitchen, place = memory.kitchen, place_of(memory)
+    last_m = settle_in(memory.request or Request(), kitchen).elevation_m
+    last = None if last_m is None else elevation(last_m)
+    owned = listed((label(id) for id in kitchen.equipment), "commas")
+    equipment = say("equipment", owned=owned) if kitchen.equipment else None
+    if place is None:
+        return together(say("no-kitchen-but-last", last=last) if last else say("no-kitchen"), equipment)
+    here = say("kitchen-by-name", name=kitchen.name, place=place) if kitchen.name else say("kitchen", place=place)
+    return together(here, equipment, say("last-question", last=last) if last and last != place else None)
 
 
 def _scale(text: str, memory: Memory, move: Move) -> Made:
@@ -103,7 +113,7 @@ def _scale(text: str, memory: Memory, move: Move) -> Made:
 
 def _nothing_to_scale(text: str, memory: Memory) -> WorkedOut:
     """That there is no amount yet, said of the question so far."""
-    told_so = said(text, line("nothing_to_scale"), memory)
+    told_so = said(text, say("nothing-to-scale"), memory)
     if memory.request is None:
         return told_so
     request = engine.settle(settle_in(replace(memory.request, text=text), memory.kitchen))

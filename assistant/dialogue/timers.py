@@ -12,10 +12,14 @@ from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
 
 from assistant.planning.clock import clock, stretch
+from assistant.replies.sentences import worded
 from rules.model import Request, Units
+from rules.said import Join, Words, listed, sentences
 
 if TYPE_CHECKING:
     from assistant.store.database import Store
+
+say = sentences("dialogue/timers")
 
 SHORTEST_MIN, LONGEST_MIN = 1 / 60, 7 * 24 * 60
 ALIKE = 80
@@ -86,19 +90,20 @@ def decide(request: Request, timers: Sequence[Timer], now: datetime, conversatio
     if what == "set" or (what == "extend" and not timers):
         return setting(request, name, timers, now, conversation)
     if not timers or not (running or name or what == "extend"):
-        return Outcome(text="No timer is running.", gone=tuple(timers))
+        return Outcome(text=_worded(say("none-running")), gone=tuple(timers))
     if what == "stop_all":
-        return Outcome(text=f"Stopped: {names(running or timers)}.", gone=tuple(timers))
+        return Outcome(text=_worded(say("stopped", names=names(running or timers, "and"))), gone=tuple(timers))
     meant = matching(name, request.dish, timers if name else running or timers)
     if what == "left" and (not name or len(meant) > 1):
         asked = meant if name else running
         return Outcome(text=" ".join(left(timer, now, request.units) for timer in asked))
     if len(meant) != 1:
-        unknown = f"There is no timer for {name}. " if name and not meant else ""
-        return Outcome(text=f"{unknown}Which one: {names(meant or timers, 'or')}?")
+        known = names(meant or timers, "or")
+        asks = say("unknown-which", name=name, names=known) if name and not meant else say("which", names=known)
+        return Outcome(text=_worded(asks))
     timer = meant[0]
     if what == "stop":
-        return Outcome(text=f"Stopped: {timer.name}.", gone=(timer,))
+        return Outcome(text=_worded(say("stopped", names=timer.name)), gone=(timer,))
     if what == "extend":
         return extending(request, timer, now)
     return Outcome(text=left(timer, now, request.units))
@@ -106,11 +111,12 @@ def decide(request: Request, timers: Sequence[Timer], now: datetime, conversatio
 
 def setting(request: Request, spoken: str, timers: Sequence[Timer], now: datetime, conversation: str) -> Outcome:
     """A new timer, or the question how long."""
-    name = spoken or request.dish or "timer"
+    name = spoken or request.dish or unnamed()
     if request.time_min is None:
-        return Outcome(text=f"How long for the {name}?" if name != "timer" else "For how long?", missing=("time",))
+        asks = say("how-long") if name == unnamed() else say("how-long-for", name=name)
+        return Outcome(text=_worded(asks), missing=("time",))
     if not SHORTEST_MIN <= request.time_min <= LONGEST_MIN:
-        return Outcome(text="A timer can run from a second to a week. For how long?", missing=("time",))
+        return Outcome(text=_worded(say("out-of-range")), missing=("time",))
     length = timedelta(minutes=request.time_min)
     over = tuple(timer for timer in timers if timer.rang and timer.ends_at <= now)
     timer = Timer(
@@ -120,22 +126,24 @@ def setting(request: Request, spoken: str, timers: Sequence[Timer], now: datetim
         ends_at=later(now, length),
         conversation=conversation,
     )
-    called = "Timer set" if timer.name == "timer" else f"Timer for the {timer.name} set"
-    early = ", the early end" if request.time_high_min else ""
-    ends = clock(timer.ends_at, request.units)
-    return Outcome(text=f"{called}: {stretch(length)}{early}, until {ends}.", new=timer, gone=over)
+    end, ends = "early" if request.time_high_min else "only", clock(timer.ends_at, request.units)
+    if timer.name == unnamed():
+        told = say("set", length=stretch(length), end=end, ends=ends)
+    else:
+        told = say("set-for", name=timer.name, length=stretch(length), end=end, ends=ends)
+    return Outcome(text=_worded(told), new=timer, gone=over)
 
 
 def extending(request: Request, timer: Timer, now: datetime) -> Outcome:
     """A timer made longer; one that has run out runs on from now."""
     if request.time_min is None:
-        return Outcome(text=f"How much longer for the {timer.name}?", missing=("time",))
+        return Outcome(text=_worded(say("how-much-longer", name=timer.name)), missing=("time",))
     if not SHORTEST_MIN <= request.time_min <= LONGEST_MIN:
-        return Outcome(text="A timer can run from a second to a week. How much longer?", missing=("time",))
+        return Outcome(text=_worded(say("more-out-of-range")), missing=("time",))
     changed = replace(timer, ends_at=later(max(timer.ends_at, now), timedelta(minutes=request.time_min)), rang=False)
     ends = clock(changed.ends_at.astimezone(now.tzinfo), request.units)
-    text = f"{timer.name.capitalize()}: {stretch(changed.ends_at - now)} left now, until {ends}."
-    return Outcome(text=text, changed=changed)
+    told = say("left-now", name=timer.name, left=stretch(changed.ends_at - now), ends=ends)
+    return Outcome(text=_worded(told), changed=changed)
 
 
 def left(timer: Timer, now: datetime, units: Units) -> str:
@@ -143,14 +151,16 @@ def left(timer: Timer, now: datetime, units: Units) -> str:
     if timer.ends_at <= now:
         return ended(timer, now)
     ends = clock(timer.ends_at.astimezone(now.tzinfo), units)
-    return f"{timer.name.capitalize()}: {stretch(timer.ends_at - now)} left, until {ends}."
+    return _worded(say("left", name=timer.name, left=stretch(timer.ends_at - now), ends=ends))
 
 
 def ended(timer: Timer, now: datetime) -> str:
     """That a timer has run out."""
     since = now - timer.ends_at
-    what = "The timer" if timer.name == "timer" else f"The timer for the {timer.name}"
-    return f"{what} is up." if since < timedelta(minutes=1) else f"{what} ended {stretch(since)} ago."
+    if since < timedelta(minutes=1):
+        return _worded(say("up") if timer.name == unnamed() else say("up-for", name=timer.name))
+    ago = stretch(since)
+    return _worded(say("ended", ago=ago) if timer.name == unnamed() else say("ended-for", name=timer.name, ago=ago))
 
 
 def matching(name: str, dish: str | None, timers: Sequence[Timer]) -> tuple[Timer, ...]:
@@ -176,10 +186,19 @@ def free_name(name: str, timers: Sequence[Timer]) -> str:
     return next(n for n in (name, *(f"{name} {i}" for i in range(2, len(taken) + 3))) if n not in taken)
 
 
-def names(timers: Sequence[Timer], link: str = "and") -> str:
+def names(timers: Sequence[Timer], link: Join) -> Words:
     """Names in a row: beans, eggs and rice."""
-    *most, last = [timer.name for timer in timers]
-    return f"{', '.join(most)} {link} {last}" if most else last
+    return listed((timer.name for timer in timers), link)
+
+
+def unnamed() -> str:
+    """What a timer is called that the cook gave no name."""
+    return _worded(say("unnamed"))
+
+
+def _worded(words: Words) -> str:
+    """Words in which no quantity depends on the asker's units."""
+    return worded(words, "us")
 
 
 def later(moment: datetime, length: timedelta) -> datetime:

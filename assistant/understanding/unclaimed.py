@@ -13,6 +13,9 @@ from assistant.understanding.claims import claimed
 from assistant.understanding.cue_words import cues
 from rules.catalogue import marked
 from rules.model import Unused
+from rules.said import sentences
+
+say = sentences("understanding/unclaimed")
 
 BEFORE_DISH, BEFORE_PLACE = cues("unknown", "before_dish"), cues("unknown", "before_place")
 LIVING = cues("unknown", "living")
@@ -20,7 +23,6 @@ LEANING = frozenset(cues("leaning", "words"))
 HINTS = (*DEPTHS.values(), *LIDS.values(), *SYSTEMS.values())
 HINT_WORDS = frozenset(word for phrases in HINTS for phrase in phrases for word in phrase.split())
 LONGEST_DISH = 3
-WHERE = "I do not know how high {name} is. What is the elevation there, in feet or metres?"
 
 
 def is_elliptical(doc: Doc, besides: Collection[str] = ()) -> bool:
@@ -44,7 +46,7 @@ def dish(doc: Doc) -> Unused | None:
 def named(doc: Doc, *, at_start: bool = False) -> Unused | None:
     """The first dish nobody has heard of. at_start: whether it may open the text, as in the reply to what is cooked."""
     name = next(_names(doc, at_start), None)
-    return Unused("dish", name, f"I do not know {name}; I treated it by the method alone.") if name else None
+    return Unused("dish", name, say("unknown-dish", name=name)) if name else None
 
 
 def _names(doc: Doc, at_start: bool) -> Iterator[str]:
@@ -76,5 +78,5 @@ def places(doc: Doc) -> list[Unused]:
         if strange and (lives or token.text[0].isupper()):
             rest = takewhile(lambda t: t.i not in kept and t.text[0].isupper(), doc[token.i + 1 :])
             name = " ".join(t.text for t in (token, *rest))
-            return [Unused("elevation", name, WHERE.format(name=name))]
+            return [Unused("elevation", name, say("unknown-place", name=name))]
     return []

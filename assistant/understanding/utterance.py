@@ -11,9 +11,12 @@ from assistant.reading.text import LONGEST, clean
 from assistant.understanding.pipeline import read_clean
 from assistant.understanding.request import Hearing, hear
 from rules.model import Kitchen, Request, Unused
+from rules.said import number, sentences
 
 if TYPE_CHECKING:
     from assistant.recipes.pasted import Pasted
+
+say = sentences("understanding/utterance")
 
 # a recipe comes in lines, behind a colon, or machine-made
 RECIPE_SIGNS = ("\n", ":", "{", "[", "<")
@@ -55,8 +58,8 @@ def capped(request: Request, dropped: int) -> Request:
     """The request with a note that the end of a very long text was not read."""
     if not dropped:
         return request
-    reason = f"I read the first {LONGEST:,} characters; ask one thing at a time."
-    return replace(request, unused=(*request.unused, Unused("text", f"the last {dropped:,} characters", reason)))
+    reason = say("read-in-part", read=number(LONGEST))
+    return replace(request, unused=(*request.unused, Unused("text", str(dropped), reason)))
 
 
 def _pasted(text: str, awaited: bool) -> Pasted | None:
