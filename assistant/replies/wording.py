@@ -69,10 +69,9 @@ def _environment() -> Environment:
         path = folder / name
         return path.read_text(encoding="utf-8") if path.is_file() else None
 
-    environment = Environment(
+    return Environment(
         loader=FunctionLoader(load), undefined=StrictUndefined, trim_blocks=True, lstrip_blocks=True, autoescape=False
     )
-    return environment
 
 
 def _notes(answer: Answer) -> tuple[str, ...]:

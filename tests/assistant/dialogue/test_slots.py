@@ -16,6 +16,7 @@ from assistant.dialogue.record import Record
 from assistant.dialogue.slots import NAMES, BadSlot, memory_of, slots_of
 from rules.catalogue import topics
 from rules.model import MISSING_WORDS, Kitchen, Quantity, Request, Unused
+from rules.said import elevation, listed, sentences
 
 ROOT = Path(__file__).parents[3]
 FIGURES = st.none() | st.floats(min_value=-1e6, max_value=1e6)
@@ -155,3 +156,11 @@ def test_a_store_that_fails_half_way_is_said_once(database: str, tmp_path: Path)
     assert len(complaints) == 1
     assert "without memory" in complaints[0]
     assert record.rings(record.id) == ()
+
+
+def test_a_reason_in_words_travels_too() -> None:
+    """Also where it holds a quantity and another sentence."""
+    named = sentences("understanding/unclaimed")("unknown-place", name="Zorgville")
+    told = sentences("dialogue/made")("equipment", owned=listed(["a wok", elevation(2133.6), named], "commas"))
+    memory = Memory(request=Request(unused=(Unused("elevation", "Zorgville", told),)))
+    assert memory_of(json.loads(json.dumps(slots_of(memory)))) == memory
