@@ -342,7 +342,22 @@ def check_dangers() -> Iterator[Fault]:
 
 def check_wording() -> Iterator[Fault]:
     """Every sentence that is said stands in every language, filled with the names it has."""
-    from assistant.contributing.validate_wording import problems
+    from assistant.contributing import validate_explanations, validate_wording
+
+    yield from (Fault(*problem) for problem in validate_wording.problems(validate_explanations.calls()))
+    yield from (Fault(*problem) for problem in validate_explanations.problems())
+
+
+def check_lexicon_rows() -> Iterator[Fault]:
+    """Every word of the lexicon is heard as its own row, every number is plausible."""
+    from assistant.contributing.validate_lexicon import problems
+
+    yield from (Fault(*problem) for problem in problems())
+
+
+def check_utterances() -> Iterator[Fault]:
+    """The example questions."""
+    from assistant.contributing.validate_utterances import problems
 
     yield from (Fault(*problem) for problem in problems())
 
@@ -362,6 +377,8 @@ CHECKS: tuple[Callable[[], Iterator[Fault]], ...] = (
     check_safety_subjects,
     check_dangers,
     check_wording,
+    check_lexicon_rows,
+    check_utterances,
     check_recipe_roles,
     check_tables,
 )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gzip
 import json
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
@@ -17,7 +18,7 @@ from rules import tables
 from rules.catalogue import topics
 from rules.foods.dishes import dishes
 
-WEIGHTS = "tables/topic_weights.json"
+WEIGHTS = "tables/topic_weights.json.gz"
 CONCEPTS = "lexicon/concepts.toml"
 CUE_WEIGHT = 1.0
 NOTHING_KNOWN = "out_of_scope"
@@ -89,7 +90,7 @@ def weights() -> Weights:
     path = tables.data_path(WEIGHTS)
     if not path.is_file():
         return Weights(tuple(topics()), (0.0,) * len(topics()), {}, "")
-    made = json.loads(path.read_text(encoding="utf-8"))
+    made = json.loads(gzip.decompress(path.read_bytes()))
     learned = tuple(made["topics"])
     named = {f: {learned[int(i)]: w for i, w in row.items()} for f, row in made["features"].items()}
     return Weights(learned, tuple(made["bias"]), named, made["examples"])
