@@ -25,7 +25,8 @@ class Heard:
     """An utterance in its conversation.
 
     hearing: what it says, as a reply where one is awaited; listened: the danger in it
-    move: what it does to the conversation, and nothing else; drill: the drill it asks for
+    move: what it does to the conversation, and nothing else
+    drill: the drill it asks for; answers_drill: whether it replies to the question of one
     back_to_recipe: whether it speaks of a recipe as of one that is known; depth: of the answer, whatever it says
     """
 
@@ -34,6 +35,7 @@ class Heard:
     listened: Listened
     move: Move | None
     drill: Wanted | None
+    answers_drill: bool
     back_to_recipe: bool
     depth: int | None
 
@@ -52,9 +54,16 @@ def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
         listened=danger.listen(utterance.doc, memory.scene),
         move=moves.move_of(said) if len(text) <= moves.LONGEST_MOVE else None,
         drill=drill.wanted(text),
+        answers_drill=answers_drill(text, memory),
         back_to_recipe=moves.back_to_recipe(said),
         depth=depth,
     )
+
+
+def answers_drill(text: str, memory: Memory) -> bool:
+    """Whether an utterance is a reply to the question of a drill, whose answers speak of danger all the time."""
+    sitting = memory.drill
+    return bool(sitting and not sitting.over and memory.asked is None and drill.understood(sitting, text))
 
 
 def as_reply(utterance: Utterance, memory: Memory) -> Hearing:

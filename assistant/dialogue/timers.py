@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
 
+from assistant.dialogue.timer import Timer
 from assistant.planning.clock import clock, stretch
 from assistant.replies.sentences import worded
 from rules.model import Request, Units
@@ -23,19 +24,6 @@ say = sentences("dialogue/timers")
 
 SHORTEST_MIN, LONGEST_MIN = 1 / 60, 7 * 24 * 60
 ALIKE = 80
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Timer:
-    """A timer. conversation: whose it is; rang: whether its end has been announced; id: 0 until it is kept."""
-
-    name: str
-    starts_at: datetime
-    ends_at: datetime
-    dish: str | None = None
-    conversation: str = ""
-    rang: bool = False
-    id: int = 0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

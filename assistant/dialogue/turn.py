@@ -48,18 +48,12 @@ def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
     """
     heard = hear(text, memory, depth)
     hazard, now = heard.listened.hazard, replace(memory, scene=heard.listened.scene)
-    if hazard is None or answers_drill(text, memory):
+    if hazard is None or heard.answers_drill:
         turn = untroubled(heard, now)
         return replace(turn, memory=memory) if turn.aside else turn
     if hazard.beside:
         return warned_first(untroubled(heard, now), hazard)
     return warned(heard, now, hazard)
-
-
-def answers_drill(text: str, memory: Memory) -> bool:
-    """Whether an utterance is a reply to the question of a drill, whose answers speak of danger all the time."""
-    sitting = memory.drill
-    return bool(sitting and not sitting.over and memory.asked is None and drill.understood(sitting, text))
 
 
 def warned(heard: Heard, memory: Memory, hazard: Hazard) -> Turn:
@@ -119,7 +113,7 @@ def drilled(heard: Heard, memory: Memory) -> Turn | None:
         seed = wanted.seed or (last.seed + 1 if last else 1)
         name = wanted.name or (last.name if last else "")
         sitting, told = drill.start(seed, wanted.themes, memory.kitchen.units, name)
-    elif last and answers_drill(heard.text, memory):
+    elif last and heard.answers_drill:
         sitting, told = drill.reply(last, heard.text)
     else:
         return None

@@ -10,7 +10,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from assistant.dialogue import timers
-from assistant.dialogue.timers import Timer, decide, matching, obey, rings
+from assistant.dialogue.timer import Timer
+from assistant.dialogue.timers import decide, matching, obey, rings
 from assistant.planning.clock import clock, stretch
 from assistant.store import open_store
 from assistant.store.database import Store

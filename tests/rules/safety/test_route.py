@@ -3,9 +3,10 @@
 import pytest
 
 from assistant.replies.worded import answer
-from rules import book, why
+from rules import book
 from rules.catalogue import topics
 from rules.model import Request
+from rules.topics.why import rows
 
 
 @pytest.mark.parametrize("topic", [t for t in topics() if t not in ("smalltalk", "out_of_scope")])
@@ -24,4 +25,4 @@ def test_another_subject_leaves_the_topic_its_room():
 
 
 def test_subjects_of_safety_are_no_explanations():
-    assert not set(book.names("safety")) & set(why.names())
+    assert not set(book.names("safety")) & set(rows())
