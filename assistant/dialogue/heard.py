@@ -52,7 +52,7 @@ def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
         text=text,
         hearing=as_reply(utterance, memory),
         listened=danger.listen(utterance.doc, memory.scene),
-        move=moves.move_of(said) if len(text) <= moves.LONGEST_MOVE else None,
+        move=moves.heard(said),
         drill=drill.wanted(text),
         answers_drill=answers_drill(text, memory),
         back_to_recipe=moves.back_to_recipe(said),

@@ -41,19 +41,14 @@ class Piece:
             raise tables.BadTable(f'data/{CATALOGUE}: piece "{self.word}" is none of {", ".join(MISSING_WORDS)}')
 
 
-def heard(text: str) -> Move | None:
-    """The move that an utterance is, and nothing else.
+def heard(said: str) -> Move | None:
+    """The move that the words of an utterance are, and nothing else.
 
-    >>> heard("Okay, double it please.")
+    >>> heard("okay double it please")
     Move(id='scale', factor=2.0)
-    >>> heard("start over the beans at 7,000 ft")
+    >>> heard("start over the beans at 7 000 ft")
     """
-    return move_of(words(text)) if len(text) <= LONGEST_MOVE else None
-
-
-def move_of(said: str) -> Move | None:
-    """The move that the words of a short utterance are."""
-    return phrases().get(bare(said)) or phrases().get(said)
+    return (phrases().get(bare(said)) or phrases().get(said)) if len(said) <= LONGEST_MOVE else None
 
 
 @cache

@@ -32,9 +32,8 @@ def test_every_phrase_is_heard_as_its_move(row: dict[str, object]) -> None:
     """As it stands, shouted, and with words of politeness around it."""
     move = moves.Move(str(row["id"]), float(str(row.get("factor", 1.0))))
     for phrase in row["phrases"]:  # type: ignore[attr-defined]
-        assert moves.heard(phrase) == move
-        assert moves.heard(f"  {phrase.upper()}! ") == move
-        assert moves.heard(f"Okay, {phrase} please.") == move
+        for text in (phrase, f"  {phrase.upper()}! ", f"Okay, {phrase} please."):
+            assert moves.heard(moves.words(text)) == move
 
 
 def test_every_move_does_something() -> None:
@@ -53,7 +52,7 @@ def test_every_piece_has_its_reasons() -> None:
 )
 def test_a_question_is_no_move(text: str) -> None:
     """Only where nothing else is said."""
-    assert moves.heard(text) is None
+    assert moves.heard(moves.words(text)) is None
 
 
 @pytest.mark.parametrize(
