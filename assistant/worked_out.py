@@ -61,7 +61,7 @@ def _recipe(request: Request) -> WorkedOut:
 def _clocked(found: Answer) -> Answer:
     from assistant.planning.schedule import with_clock
 
-    return dress(with_clock(in_words(found)))
+    return dress(in_words(with_clock(found)))
 
 
 def _asked_as(worked: WorkedOut, text: str) -> Answer:

@@ -141,8 +141,11 @@ def trait_faults(file: str, row: str, of: Iterable[str], changes: Iterable[str])
 def check_methods() -> Iterator[Fault]:
     """Cooking methods."""
     file = "lexicon/methods.toml"
-    rows = rows_of(file, "method")
+    rows, classes = rows_of(file, "method"), ids("lexicon/classes.toml", "class")
     yield from required(file, rows, "id", ("id", "label", "gerund", "heard_as"))
+    for row in rows:
+        if row.get("usual_class", "general") not in classes:
+            yield Fault(file, row["id"], unknown("class", row["usual_class"], classes))
     yield from twice_heard(file, rows, "id")
 
 
@@ -342,9 +345,10 @@ def check_dangers() -> Iterator[Fault]:
 
 def check_wording() -> Iterator[Fault]:
     """Every sentence that is said stands in every language, filled with the names it has."""
-    from assistant.contributing import validate_explanations, validate_wording
+    from assistant.contributing import validate_causes, validate_explanations, validate_wording
 
-    yield from (Fault(*problem) for problem in validate_wording.problems(validate_explanations.calls()))
+    by_rows = (*validate_explanations.calls(), *validate_causes.calls())
+    yield from (Fault(*problem) for problem in validate_wording.problems(by_rows))
     yield from (Fault(*problem) for problem in validate_explanations.problems())
 
 

@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass
 from typing import Literal
 
-from assistant.drill.words import bare, listed
+from assistant.drill.words import after, bare, listed
 from assistant.reading.text import clean
 from rules.drill import Question
 from rules.drill.question import LETTERS
@@ -21,20 +21,9 @@ MEASURES = {
 }  # fmt: skip
 TSP_ML = 4.92892159375
 ML = {"tsp": TSP_ML, "tbsp": 3 * TSP_ML}
-HINTS = {
-    "degC": "Give a temperature, such as 199 F or 93 C.",
-    "K": "Give a difference, such as 13 F or 7 C.",
-    "min": "Give a time, such as 12 min or 2 h 30.",
-    "psi": "Give a pressure, such as 15 psi or 103 kPa.",
-    "percent": "Give a number of per cent, such as 20.",
-    "factor": "Give a number, such as 1.3.",
-    "tsp": "Give teaspoons, such as 1 1/2 tsp.",
-    "tbsp": "Give tablespoons, such as 2 tbsp.",
-    "m": "Give an elevation, such as 7,000 ft or 2,130 m.",
-}
-# "5 C" is five cups in a recipe, but not as a reply about degrees; "a cup" is no measure where spoons are asked for
+# "5 C" is five cups in a recipe, but not as a reply about degrees
 DEGREES = re.compile(r"(?<=\d)\s*°?\s*([CF])\b", re.IGNORECASE)
-EACH_CUP = re.compile(r"\b(?:a|per|each|every|to the|to a|for each|in a) cup\b", re.IGNORECASE)
+WORD_END = r"\b"
 MOST_WORDS = 12
 
 
@@ -48,6 +37,8 @@ class Reply:
 
 def read(question: Question, text: str) -> Reply:
     """What a reply to a question says. Never raises, whatever the text.
+
+    question: in words, since its options can be named by them
 
     >>> from rules.drill import kinds_of, make_question
     >>> where = make_question(1, "boiling", kinds_of("boiling")[0], 1, "us")
@@ -81,17 +72,6 @@ def attempted(text: str) -> bool:
     return plain and bool(measures or numbers or any(word in LETTERS for word in left))
 
 
-def hint(question: Question) -> str:
-    """How a reply to a question is written."""
-    if question.form == "figure":
-        return HINTS[question.unit]
-    if question.form == "yes_no":
-        return "Answer yes or no."
-    if question.form == "choice":
-        return f"Answer with one letter, {' or '.join((', '.join(question.letters[:-1]), question.letters[-1]))}."
-    return f"Answer with all the letters in order, such as {' '.join(question.letters)}."
-
-
 def _yes_no(question: Question, text: str, said: str) -> str | None:
     for word in ("yes", "no"):
         if said in listed(word):
@@ -103,7 +83,7 @@ def _yes_no(question: Question, text: str, said: str) -> str | None:
 def _choice(question: Question, text: str, said: str) -> str | None:
     words = said.split()
     letters = [w for w in words if w in question.letters and (w != "a" or len(words) == 1 or _is_named(words, w))]
-    others = [w for w in words if w not in letters and w not in listed("filler") and w not in ("option", "letter")]
+    others = [w for w in words if w not in letters and w not in listed("filler") | listed("lettered")]
     if len(set(letters)) == 1 and not others:
         return letters[0]
     meant = [letter for letter, option in zip(question.letters, question.options, strict=True) if _is(option, said)]
@@ -112,7 +92,7 @@ def _choice(question: Question, text: str, said: str) -> str | None:
 
 def _is_named(words: list[str], letter: str) -> bool:
     """Whether the letter a stands where a letter stands, and not as the article."""
-    return words[-1] == letter or words[words.index(letter) - 1] in ("option", "letter")
+    return words[-1] == letter or words[words.index(letter) - 1] in listed("lettered")
 
 
 def _is(option: str, said: str) -> bool:
@@ -149,7 +129,7 @@ def _unmistakable(unit: str, text: str) -> str:
     """A reply without what would be taken for something else."""
     if unit in ("degC", "K"):
         return DEGREES.sub(r" °\1 ", text)
-    return EACH_CUP.sub(" ", text) if unit in ML else text
+    return after("each_cup", WORD_END).sub(" ", text) if unit in ML else text
 
 
 def _heard(text: str) -> tuple[list[tuple[str, float, float, float, str]], list[float], list[str]]:
@@ -195,7 +175,7 @@ def _bare(question: Question, number: float, units: str) -> float:
         return number / 1.8 if units == "us" else number
     if question.unit == "m":
         return number / FT_PER_M if units == "us" else number
-    if question.unit == "min" and question.text.endswith("Answer in hours."):
+    if question.unit == "min" and question.in_hours:
         return number * 60
     return number
 

@@ -4,17 +4,17 @@ from __future__ import annotations
 
 from rules.book import Case, Part
 from rules.foods import dishes
-from rules.heat.cook_times import stated_span, time_figures
+from rules.heat.cook_times import no_time, stated_span, time_figures
 from rules.heat.headline import takes
-from rules.model import Figure
 from rules.physics import water
 from rules.physics.ambient import Ambient
-from rules.physics.units import FT_PER_M, round_to
-from rules.say import number
+from rules.physics.units import FT_PER_M
+from rules.said import Said, number, sentences
 
 DERATE_PER_1000_FT = 0.04
 DERATE_ABOVE_FT = 2000
 ML_PER_KJ_S = 1000 * 60
+say = sentences("heat/burner")
 
 
 def gas_share(elevation_m: float) -> float:
@@ -44,11 +44,12 @@ def boiled_down(case: Case, method: str) -> Part:
     """
     row = dishes.sea_level_time(case.request.dish, case.dish_class, method)
     stated = stated_span(case)
+    electric, gas = _slowdowns(case.here, case.there)
     if stated is None and row is None:
-        return _no_time(case)
+        low, high = sorted((electric, gas))
+        return no_time(case, (low, (low + high) / 2, high), _why(case, electric, gas))
     electric_there, gas_there = _slowdowns(case.there, case.sea)
     low, high = stated or ((row.low_min * electric_there, row.high_min * gas_there) if row else (0.0, 0.0))
-    electric, gas = _slowdowns(case.here, case.there)
     here = low * min(electric, gas), (low + high) / 2 * (electric + gas) / 2, high * max(electric, gas)
     figures = time_figures(case, (low, high), here)
     return Part(
@@ -59,29 +60,20 @@ def boiled_down(case: Case, method: str) -> Part:
     )
 
 
-def _no_time(case: Case) -> Part:
-    electric, gas = _slowdowns(case.here, case.there)
-    ends = sorted((electric, gas))
-    mid, low, high = (round_to(f, 0.01) for f in (sum(ends) / 2, *ends))
-    return Part(
-        figures=(Figure("time_factor", f"Time against {case.baseline}", mid, "factor", low, high),),
-        because=f"No tested time is known for this. {_why(case, electric, gas)}",
-    )
-
-
 def _slowdowns(here: Ambient, there: Ambient) -> tuple[float, float]:
     """Time here over time there, on an electric and on a gas burner."""
     electric = boil_off_ml_min_kw(there) / boil_off_ml_min_kw(here)
     return electric, electric * gas_share(there.elevation_m) / gas_share(here.elevation_m)
 
 
-def _why(case: Case, electric: float, gas: float) -> str:
-    change = number(abs(electric - 1) * 100, 1)
-    return (
-        f"The burner sets the pace of a hard boil, not the air: boiling off a litre takes {change} % "
-        f"{'more' if electric >= 1 else 'less'} heat than at {case.baseline}, so an electric burner takes the same "
-        f"time. A gas burner gives less heat in thin air and takes up to {number(abs(gas - 1) * 100, 0)} % "
-        f"{'more' if gas >= 1 else 'less'} time. The range covers both, and how far you take it."
-        if case.moved
-        else f"The burner sets the pace and water boils as at {case.baseline}, so the time stays."
+def _why(case: Case, electric: float, gas: float) -> Said:
+    if not case.moved:
+        return say("same-pace", baseline=case.baseline)
+    return say(
+        "pace",
+        heat=number(abs(electric - 1) * 100, 1),
+        heat_way="more" if electric >= 1 else "less",
+        baseline=case.baseline,
+        time=number(abs(gas - 1) * 100, 0),
+        time_way="more" if gas >= 1 else "less",
     )

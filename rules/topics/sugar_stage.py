@@ -2,6 +2,6 @@
 
 from __future__ import annotations
 
-from rules.methods.sugarwork import RULES
+from rules.foods.sugar import RULES
 
 __all__ = ["RULES"]
