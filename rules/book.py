@@ -2,9 +2,9 @@
 
 A room is a module in rules/methods (named as the method), rules/topics (named as the topic) or rules/safety/subjects
 (named as the subject of the question). It holds a tuple RULES, in the order in which a cook wants to hear them, and may
-hold NEEDS: what must be known before it can answer. The book imports a room when it is first asked for, so that a cold
-answer pays for one room only. A room with many rules of which a request wants one (`why`) holds rules_for(request)
-instead of RULES; rules_for(None) gives every rule.
+hold NEEDS, or a function `needs`, where it must know other things than the catalogue says of the topic. The book
+imports a room when it is first asked for, so that a cold answer pays for one room only. A room with many rules of which
+a request wants one (`why`) holds rules_for(request) instead of RULES; rules_for(None) gives every rule.
 """
 
 from __future__ import annotations
@@ -160,11 +160,6 @@ def rules_of(module: ModuleType, request: Request | None = None) -> tuple[Rule, 
     choose = getattr(module, "rules_for", None)
     rules: tuple[Rule, ...] = choose(request) if choose else module.RULES
     return rules
-
-
-def needs_of(module: ModuleType) -> tuple[str, ...]:
-    """What a room must know before it can answer, words of model.MISSING_WORDS, most important first."""
-    return getattr(module, "NEEDS", ("elevation",))
 
 
 def every_rule() -> Iterator[tuple[str, Rule]]:

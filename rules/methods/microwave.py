@@ -129,5 +129,4 @@ def boil_over(case: Case) -> Part | None:
     )
 
 
-NEEDS = ("elevation", "dish")
 RULES = (popcorn.pops, time, safe_to_drink, boiling_point, safety, dry.check, boil_over, popcorn.larger)
