@@ -136,7 +136,7 @@ def dish_known(request: Request) -> bool:
 def assemble(request: Request, rules: tuple[Rule, ...]) -> Answer:
     """Let each rule speak in turn and gather the parts; the first figure, step or caution of a kind stands."""
     case = Case(request)
-    spoken = [(item, part) for item in rules if (part := item(case)) is not None]
+    spoken = list(book.spoken(rules, case))
     parts = [part for _, part in spoken]
     return Answer(
         request=request,

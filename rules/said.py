@@ -170,6 +170,6 @@ def fixed(value: float, digits: int = 2) -> Measure:
     return Measure("fixed", (value,), str(digits))
 
 
-def measure(amount: float, unit: str) -> Measure:
-    """An amount in a kitchen unit, as a cook measures it out: 1 3/4 tsp, 6.9 g."""
-    return Measure("measure", (amount,), unit)
+def measure(amount: float, unit: str, high: float | None = None) -> Measure:
+    """An amount in a kitchen unit, as a cook measures it out: 1 3/4 tsp, 6.9 g. high: the upper end of a range."""
+    return Measure("measure", (amount,) if high is None else (amount, high), unit)

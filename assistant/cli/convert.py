@@ -115,7 +115,7 @@ def _asked(
 def _known_style(style: str | None) -> str | None:
     if style is None:
         return None
-    from rules.baking.style import ids
+    from rules.baking.styles import ids
     from rules.errors import UnknownWord
 
     name = style.strip().lower().replace(" ", "_").replace("-", "_")

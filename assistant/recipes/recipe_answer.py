@@ -10,17 +10,19 @@ from functools import partial
 from assistant.errors import AssistantError
 from assistant.recipes.converting import NoYield, convert_recipe
 from assistant.replies import dress, line
-from assistant.replies.recipe import as_text
+from assistant.replies.recipe import as_text, in_words
 from assistant.replies.recipe.words import opening
+from assistant.replies.sentences import worded
 from rules.baking.change import Change
 from rules.errors import OutOfRange
 from rules.heat.batch_size import BATCH
-from rules.model import Answer, Because, Caution, Figure, Request
-from rules.recipes import canning
+from rules.model import Answer, Because, Caution, Figure, Request, Units
 from rules.recipes.convert import Converted
+from rules.said import sentences
 from rules.say import Say
 
-BRIEF, STOP = 1, "stop"
+BRIEF = 1
+say = sentences("recipes/recipe_answer")
 _FIRST_SENTENCE = re.compile(r"(?<=[.:])\s+(?=[A-Z])")
 
 
@@ -55,53 +57,51 @@ def _converted(request: Request) -> Converted:
     except NoYield as fault:
         found = convert()
         said = str(fault).partition(". ")[0]
-        note = Caution("note", f'{opening(said)}. Say "double it", or how much it makes.')
-        return replace(found, cautions=(*found.cautions, note))
+        return replace(found, notes=(*found.notes, Caution("note", say("no-yield", said=opening(said)))))
 
 
-def _told(request: Request, converted: Converted) -> Answer:
-    say = Say(request.units)
+def _told(request: Request, found: Converted) -> Answer:
+    converted = in_words(found, request.units)
     moved = [change for change in converted.changes if change.way != "same"]
-    found = dress(
+    answer = dress(
         Answer(
             request=request,
-            headline=_headline(converted, moved, say),
-            figures=tuple(_figures(converted, moved)),
+            headline=_headline(converted, moved, request.units),
+            figures=tuple(_figures(converted, moved, request.units)),
             steps=tuple(one.text for one in converted.steps),
             because=tuple(dict.fromkeys(Because(c.rule, c.because, c.sources) for c in converted.changes)),
             cautions=converted.cautions,
         )
     )
     if request.depth <= BRIEF:
-        return found
-    return replace(found, text=f"{found.headline}\n\n{as_text(converted, request.units).rstrip()}")
+        return answer
+    return replace(answer, text=f"{answer.headline}\n\n{as_text(converted, request.units).rstrip()}")
 
 
-def _headline(converted: Converted, moved: list[Change], say: Say) -> str:
+def _headline(converted: Converted, moved: list[Change], units: Units) -> str:
     """What was done in a sentence; before it whatever is stopped, and for canning that alone."""
-    title, place = converted.recipe.title or "Your recipe", say.elevation(converted.to_elevation_m)
-    dangers = [caution for caution in converted.cautions if caution.level == STOP and not canning.told(caution)]
+    place, baseline = (Say(units).elevation(m) for m in (converted.to_elevation_m, converted.from_elevation_m))
+    title = converted.recipe.title or worded(say("your-recipe"), units)
     stopped = line(
         "convert_recipe_stopped",
         title=title,
         place=place,
         canning=converted.canning,
         gel=bool(moved),
-        stops=[_FIRST_SENTENCE.split(caution.text)[0] for caution in dangers],
+        stops=[_FIRST_SENTENCE.split(danger.text)[0] for danger in converted.dangers],
     )
     if converted.canning:
         return stopped
     ways = list(dict.fromkeys((change.way, change.what) for change in moved))
-    baseline = say.elevation(converted.from_elevation_m)
     done = line("convert_recipe", title=title, place=place, baseline=baseline, ways=ways)
     return f"{stopped} {done}".strip()
 
 
-def _figures(converted: Converted, moved: list[Change]) -> Iterator[Figure]:
+def _figures(converted: Converted, moved: list[Change], units: Units) -> Iterator[Figure]:
     """The oven, and each ingredient that changes in the unit it is measured in."""
     if oven := converted.oven:
         sea = oven.from_c if abs(converted.from_elevation_m) < 1 else None
-        yield Figure("oven", "Oven", oven.to_c, "degC", oven.low_c, oven.high_c, sea)
+        yield Figure("oven", worded(say("oven"), units), oven.to_c, "degC", oven.low_c, oven.high_c, sea)
     for change in moved:
         if change.item and change.to_value is not None and change.what != "egg":
             id = f"{change.what}_{change.at.replace(' ', '_')}"

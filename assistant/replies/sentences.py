@@ -87,7 +87,7 @@ def written(value: Measure, units: Units) -> str:
         case "fixed":
             return f"{value.values[0]:.{value.by}f}"
         case "measure":
-            return measure(value.values[0], value.by)
+            return measure(value.values[0], value.by, high=value.values[1] if value.values[1:] else None)
     text: str = getattr(Say(units), value.kind)(*value.values)
     return text
 

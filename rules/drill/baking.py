@@ -11,7 +11,7 @@ from rules.baking.yeast import proof_ratio
 from rules.drill.draw import Draw, Place, kinds
 from rules.drill.question import Question
 from rules.foods import sugar as sweets
-from rules.physics.units import to_c
+from rules.physics.units import M_PER_FT, to_c
 from rules.preserving.gel import RISE_K
 from rules.recipe import Recipe
 from rules.say import duration, duration_span, number
@@ -132,10 +132,10 @@ def first_change(draw: Draw) -> Question:
 
 def onset(draw: Draw) -> Question:
     """Where the tables for cakes begin."""
-    from_m = FROM_FT * bands.M_PER_FT
+    from_m = FROM_FT * M_PER_FT
     less = bands.change("leavening", from_m)
     shown = draw.say.elevation(from_m)
-    bound = 500 * bands.M_PER_FT
+    bound = 500 * M_PER_FT
     return draw.figure(
         "From about which elevation do the tables change a cake at all? Answer in "
         f"{'feet' if draw.units == 'us' else 'metres'}.",
@@ -164,7 +164,7 @@ def gas(draw: Draw) -> Question:
 def proof(draw: Draw) -> Question:
     """How long a dough takes to double."""
     place, sea_min = draw.place(4000, 10_000), draw.one_of((60.0, 75.0, 90.0))
-    ratio = proof_ratio(Batch(Recipe(), "yeast_bread", 0.0, place.elevation_m))
+    ratio = proof_ratio(Batch.of(Recipe(), "yeast_bread", 0.0, place.elevation_m))
     low, likely = sea_min * ratio.low, sea_min * ratio.value
     shown = duration(low)
     span = (low * 0.9, likely)
@@ -203,7 +203,7 @@ def whites(draw: Draw) -> Question:
     )
     text = f"A sponge from sea level calls for whites beaten to stiff peaks. How far do you beat them {place.words}?"
     wrong = ("until stiff, as written", "past stiff, until dry", "only until frothy")
-    return draw.choice(text, "to soft peaks that just fold over", wrong, why, foam.SOURCES)
+    return draw.choice(text, "to soft peaks that just fold over", wrong, why, foam.stage.sources)
 
 
 def fat(draw: Draw) -> Question:

@@ -20,6 +20,7 @@ from rules.physics import air
 from rules.physics.units import round_to
 from rules.recipe import Recipe
 from rules.recipes.steps import scaled_min, shifted_c
+from rules.said import Words
 from rules.say import duration, duration_span, number
 
 COMPONENT_OF = {
@@ -103,7 +104,7 @@ def batch(case: Case) -> Batch:
     here_m = request.elevation_m
     if here_m is None:
         here_m = air.elevation_m(case.here.pressure_pa)
-    return Batch(Recipe(), style(case), case.there.elevation_m, here_m, request.units)
+    return Batch.of(Recipe(), style(case), case.there.elevation_m, here_m, request.units)
 
 
 def wanted(case: Case, component: str) -> bool:
@@ -168,7 +169,7 @@ def _both(amount: float, unit: str, name: str, component: str, *, grams: bool = 
     return f"{text} ({number(mass, 1 if mass < 10 else 0)} g)"
 
 
-def amount_part(case: Case, component: str, because: Callable[[Batch], str]) -> Part | None:
+def amount_part(case: Case, component: str, because: Callable[[Batch], Words]) -> Part | None:
     """What becomes of an amount of one component."""
     if not wanted(case, component):
         return None
@@ -331,12 +332,12 @@ def oven_rule(case: Case) -> Part | None:
     if not wanted(case, "oven"):
         return None
     work = batch(case)
-    shift = oven.shift(work)
-    if shift is None and components.share(style(case), "oven") is not None:
+    moved = oven.shift(work)
+    if moved is None and components.share(style(case), "oven") is not None:
         return _no_need(case, "oven")
-    if shift is None or shift.stays:
+    if moved is None or moved.shift is None or moved.shift.stays:
         return _stays(case, "oven", "oven")
-    return _oven_part(case, work, shift.span, shift.sources)
+    return _oven_part(case, work, moved.shift.span, moved.sources)
 
 
 def _oven_part(case: Case, work: Batch, span: Span, source_ids: tuple[str, ...]) -> Part:

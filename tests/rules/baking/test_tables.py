@@ -7,7 +7,7 @@ from itertools import pairwise
 import pytest
 
 from rules.baking import bands, components
-from rules.baking.style import ids
+from rules.baking.styles import ids
 from rules.errors import UnknownWord
 from rules.tables import read_csv, sources
 
