@@ -82,7 +82,7 @@ class Batch(Case):
 
     def stays(self, part: Share) -> Words:
         """Why a component stays: the style's note speaks of the way up."""
-        return say("note", note=part.note) if self.up else say("same-everywhere")
+        return noted(part) if self.up else say("same-everywhere")
 
     def parts(self, *names: str, least_g: float = 0.0) -> tuple[Placed, ...]:
         """Lines of the batter that play one of these parts, leaving out those known to weigh less than least_g."""
@@ -107,6 +107,11 @@ def amount_of(line: IngredientLine) -> float | None:
         added = in_unit(more.value, more.unit, line.unit)
         total = None if total is None or added is None else total + added
     return total
+
+
+def noted(part: Share) -> Words:
+    """The note of a style on a component that it leaves alone, as a sentence."""
+    return say("note", note=part.note)
 
 
 def changed(changes: Iterable[Change]) -> Part | None:

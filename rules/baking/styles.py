@@ -6,9 +6,11 @@ from functools import cache
 from typing import Any
 
 from rules import tables
+from rules.said import Said, sentences
 
 WORDS = "lexicon/recipe_styles.toml"
 OTHER = "other"
+say = sentences("baking/styles")
 
 
 @cache
@@ -31,6 +33,20 @@ def is_a(style: str, what: str) -> bool:
     return what in rows().get(style, {}).get("is", ())
 
 
+@cache
+def _also() -> dict[str, str]:
+    return {name: style for style, row in rows().items() for name in row.get("also", ())}
+
+
+def of_class(dish_class: str) -> str:
+    """The style whose advice a dish class follows; the class itself where none is named for it.
+
+    >>> of_class("flatbread"), of_class("general"), of_class("pie")
+    ('yeast_bread', 'layer_cake', 'pie')
+    """
+    return _also().get(dish_class, dish_class)
+
+
 def usual_class(style: str) -> str:
     """The dish class whose softening sets the pace of a style; `general` where it has none.
 
@@ -44,3 +60,8 @@ def least_cook_min(style: str) -> float | None:
     """What is cooked in a pot of this style for less [min] is fried, not simmered; None where nothing is too short."""
     found = rows().get(style, {}).get("least_cook_min")
     return None if found is None else float(found)
+
+
+def called(style: str) -> Said:
+    """What a recipe of a style is called: "a layer cake"."""
+    return say("called", style=style)

@@ -34,9 +34,6 @@ USUAL_METRIC = {
     "flour": (250.0, "g"), "fat": (200.0, "g"), "salt": (6.0, "g"),
 }  # fmt: skip
 PASTRY_LIQUID = {"us": (4.0, "tbsp"), "metric": (60.0, "ml")}
-STYLES = {
-    "flatbread": "yeast_bread", "starch_pudding": "custard", "battered": "fried_dough", "general": "layer_cake",
-}  # fmt: skip
 CLASSES = {
     "braise": "collagen_cut", "beans": "dried_bean", "sugarwork": "candy", "reduction": "sauce", "other": "general",
 }  # fmt: skip

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from rules.baking.styles import of_class
 from rules.errors import within
 from rules.mending.causes import Cause, behind, causes
-from rules.mending.failed_dish import CLASSES, STYLES, Bench
+from rules.mending.failed_dish import CLASSES, Bench
 from rules.mending.log import Log, Trial
 from rules.mending.model import Mending
 from rules.mending.next_in_log import carried_on, ranked
@@ -58,7 +59,7 @@ def suggest(
         method=method, from_m=from_elevation_m, units=units, time_min=time_min, log=Log(tuple(log)),
     )  # fmt: skip
     if dish_class is None and recipe is None:
-        bench = replace(bench, style=STYLES.get(bench.dish_class, bench.dish_class))
+        bench = replace(bench, style=of_class(bench.dish_class))
     scored = _scored(found, bench)
     return _in_turn(found, scored, bench) if scored else Mending(found, (), bench)
 
@@ -66,7 +67,7 @@ def suggest(
 def style_of(recipe: Recipe | None, dish_class: str | None) -> str:
     """The style whose tables size the change: that of the recipe, else of the class."""
     if dish_class is not None or recipe is None:
-        return STYLES.get(dish_class or "general", dish_class or "layer_cake")
+        return of_class(dish_class or "general")
     from rules.baking.style import recognise
 
     return recognise(recipe).id

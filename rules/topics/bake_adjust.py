@@ -11,9 +11,10 @@ from collections.abc import Callable
 from rules.baking import bands, components, eggs, leavening, liquid, oven, pan, sugar, yeast
 from rules.baking import flour as flour_component
 from rules.baking.bands import Span
-from rules.baking.batch import Batch, percent, towards
+from rules.baking.batch import Batch, noted, percent, towards
 from rules.baking.parts import pantry, part_of
 from rules.baking.rounding import in_unit, measure, same_measure
+from rules.baking.styles import is_a, of_class
 from rules.book import Case, Part, Rule, rule
 from rules.model import Caution, Figure
 from rules.physics import air
@@ -31,9 +32,6 @@ COMPONENT_OF = {
 SUBJECTS = (
     "leavening", "yeast", "sugar", "liquid", "flour", "egg", "fat", "salt", "oven", "time", "proof", "pan", "foam",
 )  # fmt: skip
-STYLES = {
-    "flatbread": "yeast_bread", "starch_pudding": "custard", "battered": "fried_dough", "general": "layer_cake",
-}  # fmt: skip
 YEASTED = ("yeast", "proof")
 USUAL = {
     "leavening": (1.0, "tsp"), "yeast": (2.25, "tsp"), "sugar": (1.0, "cup"), "liquid": (1.0, "cup"),
@@ -59,10 +57,6 @@ LEXICON_NAME = {
     "yeast": "instant yeast",
 }
 FINE = ("leavening", "yeast")
-BAKED = (
-    "layer_cake", "foam_cake", "pound_cake", "quick_bread", "biscuit", "cookie", "brownie", "yeast_bread",
-    "laminated", "pizza", "pie", "choux", "souffle", "custard", "cheesecake", "meringue", "fried_dough",
-)  # fmt: skip
 
 
 def asked(case: Case) -> str | None:
@@ -91,8 +85,8 @@ def style(case: Case) -> str:
     """The style whose share of the published change applies."""
     if case.request.dish_class in (None, "general") and asked(case) in YEASTED:
         return "yeast_bread"
-    name = STYLES.get(case.dish_class, case.dish_class)
-    if name in BAKED:
+    name = of_class(case.dish_class)
+    if is_a(name, "baked"):
         return name
     # "an egg more in my cake" is heard as a dish of eggs
     return "layer_cake" if case.request.dish_class in (None, "egg") else "other"
@@ -125,7 +119,8 @@ def _stays(case: Case, component: str, noun: str) -> Part | None:
     if asked(case) != component:
         return None
     part = components.share(style(case), component)
-    reason = f"{part.note}." if part and part.note else f"No published advice changes it for {baked(case)}."
+    no_advice = f"No published advice changes it for {baked(case)}."
+    reason = noted(part) if part and part.note else no_advice
     them = "them" if noun == "eggs" else "it"
     return Part(
         headline=f"Leave the {noun} as the recipe has {them} for {baked(case)} at {case.place}.",
