@@ -12,11 +12,10 @@ from rules.recipe import Step
 from rules.recipes import foods, keeping
 from rules.recipes.foods import raw_foods
 
-# What a soup is called when it is not one.
-POURED = (
-    ("stock", re.compile(r"\bstock\b|\bbroth\b|\bbouillon\b", re.I)),
-    ("sauce", re.compile(r"\bsauce\b|\bgravy\b|\bjus\b", re.I)),
-)
+# What a soup is when its title calls it so.
+POURED = ("stock", "sauce")
+# What cooks in a pot for a short while, and is softened all the same rather than fried.
+SOFT_SOON = ("pasta", "noodle", "rice", "whole_grain", "dumpling", "starchy_root", "lentil")
 BATH = re.compile(r"\b(?:water[- ]bath|bain[- ]marie|hot water|boiling water)\b", re.I)
 # A pot that keeps its steam, in the oven or on the stove.
 COVERED = re.compile(r"\b(?:covered|cover|lid|dutch oven|foil|tightly|casserole)\b", re.I)
@@ -36,8 +35,6 @@ BEANS_SOFT_MIN = 30.0
 LEAST_RICE_MIN = 10.0
 # "Simmer the peel 2 hours until soft": softening, in whatever is boiled down afterwards.
 TENDER = re.compile(r"[^.;]*?\b(?:until|till)\b[^.;]*?\b(?:soft|tender)\b(?![- ]ball)", re.I)
-# What cooks in a pot for less than that, and is softened all the same rather than fried.
-STARCHES = re.compile(r"\b(?:noodles?|pasta|macaroni|orzo|rice|barley|dumplings?|potato(?:es)?|lentils?)\b", re.I)
 # "Boil the water and salt 5 minutes": nothing in it softens.
 _WATER_ALONE = re.compile(
     r"\b(?:boil|simmer)\s+(?:the\s+)?(?:water|brine|syrup|vinegar|sugar|wine)(?:(?:,|\s+and)\s+(?:the\s+)?\w+)*\s*$",
@@ -50,8 +47,7 @@ def dish_class(batch: Batch) -> str | None:
 
     Of what is cooked from raw the slowest decides: dried beans, then meat full of collagen.
     """
-    title = batch.recipe.title
-    if batch.style == "soup" and (named := next((c for c, words in POURED if words.search(title)), None)):
+    if batch.style == "soup" and (named := _first_of(POURED, batch.recipe.title)):
         return named
     if not is_a(batch.style, "slow_pot"):
         return usual_class(batch.style)
@@ -103,11 +99,16 @@ def governs(at: TimeAt) -> bool:
         if is_a(batch.style, "bath"):
             return bool(BATH.search(one.text)) and "crust" not in said
         return is_a(batch.style, "oven_pot") and bool(COVERED.search(said)) and not UNCOVERED.search(said)
-    starch = STARCHES.search(one.text[: mark.start])
-    least_min = SHORTEST_MIN if starch else least_cook_min(batch.style) or SHORTEST_MIN
     told = mark.what == "cook" or (mark.what == "other" and batch.style == "rice" and mark.low_min >= LEAST_RICE_MIN)
-    long = is_a(batch.style, "pot") and mark.low_min >= least_min
-    return told and long and bool(IN_LIQUID.search(one.text[: mark.end]))
+    if not told or not is_a(batch.style, "pot") or not IN_LIQUID.search(one.text[: mark.end]):
+        return False
+    least_min = least_cook_min(batch.style) or SHORTEST_MIN
+    return mark.low_min >= least_min or _first_of(SOFT_SOON, one.text[: mark.start]) is not None
+
+
+def _first_of(classes: tuple[str, ...], text: str) -> str | None:
+    """The first of these classes of which a text names a food."""
+    return next((food.dish_class for food in foods.foods_in(text) if food.dish_class in classes), None)
 
 
 def in_the_oven(one: Step) -> bool:
