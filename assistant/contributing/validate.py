@@ -341,6 +341,20 @@ def check_wording() -> Iterator[Fault]:
     yield from (Fault(*problem) for problem in problems())
 
 
+def check_lexicon_rows() -> Iterator[Fault]:
+    """Every word of the lexicon is heard as its own row, every number is plausible."""
+    from assistant.contributing.validate_lexicon import problems
+
+    yield from (Fault(*problem) for problem in problems())
+
+
+def check_utterances() -> Iterator[Fault]:
+    """The example questions."""
+    from assistant.contributing.validate_utterances import problems
+
+    yield from (Fault(*problem) for problem in problems())
+
+
 CHECKS: tuple[Callable[[], Iterator[Fault]], ...] = (
     check_sources,
     check_traits,
@@ -356,6 +370,8 @@ CHECKS: tuple[Callable[[], Iterator[Fault]], ...] = (
     check_safety_subjects,
     check_dangers,
     check_wording,
+    check_lexicon_rows,
+    check_utterances,
     check_recipe_roles,
     check_tables,
 )

@@ -8,15 +8,14 @@ from rules.baking import components
 from rules.baking.batch import Batch, apart, changed, scale_lines
 from rules.baking.change import Change
 from rules.baking.formula import liquid_lines, water_g
-from rules.baking.rounding import ML_PER_TSP, kitchen
+from rules.baking.rounding import kitchen
 from rules.baking.styles import is_a
 from rules.book import Part, rule
 from rules.physics import evaporation
-from rules.physics.units import ML_PER_CUP
+from rules.physics.units import ML_PER_TBSP, ML_PER_TSP
 from rules.said import Words, number, sentences, together
 
-TBSP_ML = ML_PER_CUP / 16
-LEAST_ML = TBSP_ML / 2
+LEAST_ML = ML_PER_TBSP / 2
 # Whites are thinned by nothing: a foam that gets water falls.
 FOAM = "foam_cake"
 say = sentences("baking/liquid")
@@ -63,7 +62,7 @@ def added(batch: Batch) -> Iterator[Change]:
     if part is None or not part.value or not batch.up or extra.value < LEAST_ML or batch.style == FOAM:
         return
     unit = "tbsp" if batch.units == "us" else "ml"
-    size = TBSP_ML if unit == "tbsp" else 1.0
+    size = ML_PER_TBSP if unit == "tbsp" else 1.0
     value, low, high = (
         kitchen(ml / size, unit) if ml >= ML_PER_TSP else 0.0 for ml in (extra.value, extra.low, extra.high)
     )

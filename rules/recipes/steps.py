@@ -75,9 +75,10 @@ def rewrite(batch: Batch, index: int, one: Step, ratios: Mapping[int, float]) ->
     Only figures of a role that moves can change; what a figure is for safety's sake stays as written.
     ratios: what the ingredient lines were multiplied by, by their place; an amount of one in a step goes along
     """
-    changes: list[Change] = []
-    times = tuple(_time(batch, index, one, mark, changes) for mark in one.times)
-    temps = tuple(_temp(batch, index, one, mark, changes) for mark in one.temperatures)
+    timed = [_time(batch, index, one, mark) for mark in one.times]
+    heated = [_temp(batch, index, one, mark) for mark in one.temperatures]
+    times, temps = tuple(t for t, _ in timed), tuple(t for t, _ in heated)
+    changes = (change for _, change in (*timed, *heated) if change)
     edits = [_time_edit(one.text, t) for t in times if _moved_time(t)]
     edits += [_temp_edit(one.text, t) for t in temps if _moved_temp(t)]
     if not batch.canning:
@@ -121,14 +122,13 @@ def amount_edit(text: str, mark: AmountMark, ratio: float) -> Edit | None:
 # Times
 
 
-def _time(batch: Batch, index: int, one: Step, mark: TimeMark, changes: list[Change]) -> TimeTo:
+def _time(batch: Batch, index: int, one: Step, mark: TimeMark) -> tuple[TimeTo, Change | None]:
     told = _time_told(TimeAt(batch, one, mark))
     if told is None or batch.from_m == batch.to_m:
-        return TimeTo(mark, mark.low_min, mark.high_min)
+        return TimeTo(mark, mark.low_min, mark.high_min), None
     item, part, shift = told
     low, high = (scaled_min(t, shift.span.value) for t in (mark.low_min, mark.high_min))
-    changes.append(stamped(item, _time_change(index, mark, part, shift, low, high)))
-    return TimeTo(mark, low, high)
+    return TimeTo(mark, low, high), stamped(item, _time_change(index, mark, part, shift, low, high))
 
 
 def _time_told(at: TimeAt) -> tuple[Rule, Part, Shift] | None:
@@ -228,10 +228,10 @@ def _hours(time_min: float, short: bool) -> str:
 # Temperatures
 
 
-def _temp(batch: Batch, index: int, one: Step, mark: TempMark, changes: list[Change]) -> TempTo:
+def _temp(batch: Batch, index: int, one: Step, mark: TempMark) -> tuple[TempTo, Change | None]:
     told = _temp_told(TempAt(batch, one, mark))
     if told is None or batch.from_m == batch.to_m:
-        return TempTo(mark, mark.low_c, mark.high_c, mark.low_c, mark.high_c)
+        return TempTo(mark, mark.low_c, mark.high_c, mark.low_c, mark.high_c), None
     item, part, shift = told
     steps = (5.0, 2.0) if mark.what in ("oven", "fat") else (1.0, 0.5)
     size = steps[0 if mark.unit == "degF" else 1]
@@ -241,8 +241,7 @@ def _temp(batch: Batch, index: int, one: Step, mark: TempMark, changes: list[Cha
         shifted_c(mark.high_c, shift.span.high, mark.unit, size),
     )
     new = TempTo(mark, low, high, min(*ends, low), max(*ends, high))
-    changes.append(stamped(item, _temp_change(index, new, part, shift)))
-    return new
+    return new, stamped(item, _temp_change(index, new, part, shift))
 
 
 def _temp_told(at: TempAt) -> tuple[Rule, Part, Shift] | None:
