@@ -35,6 +35,12 @@ FOLDERS = {
     "safety": "rules.safety.subjects",
     "recipes": "rules.recipes.rooms",
 }
+# rules that join any room of a question, as (what they are asked for, module, name)
+JOINING = (
+    ("danger", "rules.safety.danger", "warning"),
+    ("amount", "rules.heat.batch_size", "note"),
+    ("equipment", "rules.heat.equipment", "note"),
+)
 
 
 @dataclass(frozen=True)
@@ -200,12 +206,8 @@ def needs_of(module: ModuleType) -> tuple[str, ...]:
 
 def every_rule() -> Iterator[tuple[str, Rule]]:
     """Every rule with the name of its room, each once, in the order of rooms; those that join any room first."""
-    from rules.heat import batch_size, equipment
-    from rules.safety import danger
-
-    yield "danger", danger.warning
-    yield "amount", batch_size.note
-    yield "equipment", equipment.note
+    for name, module, rule_name in JOINING:
+        yield name, getattr(importlib.import_module(module), rule_name)
     seen: set[str] = set()
     for shelf in SHELVES:
         for name in names(shelf):

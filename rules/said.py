@@ -18,8 +18,8 @@ from typing import Any, Literal, Protocol
 from rules.physics.units import round_time_min
 
 Kind = Literal[
-    "temp", "temp_span", "oven", "temp_drop", "elevation", "volume", "mass", "pressure", "gauge", "duration",
-    "exact_duration", "duration_span", "number", "fixed", "measure",
+    "temp", "temp_span", "oven", "temp_drop", "fine_drop", "elevation", "volume", "mass", "pressure", "gauge",
+    "duration", "exact_duration", "duration_span", "number", "fixed", "measure",
 ]  # fmt: skip
 Join = Literal["and", "or", "commas", "semicolons", "sentences", "then"]
 
@@ -110,6 +110,11 @@ def oven(temp_c: float) -> Measure:
 def temp_drop(kelvin: float) -> Measure:
     """A temperature difference [K], a small one to a tenth."""
     return Measure("temp_drop", (kelvin,))
+
+
+def fine_drop(kelvin: float) -> Measure:
+    """A temperature difference [K] too small for whole degrees: to 0.1 degF and 0.01 degC."""
+    return Measure("fine_drop", (kelvin,))
 
 
 def elevation(elevation_m: float) -> Measure:

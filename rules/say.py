@@ -123,6 +123,14 @@ class Say:
             return self._both(f"{number(kelvin * 1.8, 1)} °F", f"{number(kelvin, 1)} °C")
         return self._both(f"{number(round_to(kelvin * 1.8, 1))} °F", f"{number(round_to(kelvin, 0.5))} °C")
 
+    def fine_drop(self, kelvin: float) -> str:
+        """A difference too small for whole degrees.
+
+        >>> Say("us").fine_drop(0.175)
+        '0.3 °F (0.17 °C)'
+        """
+        return self._both(f"{number(kelvin * 1.8, 1)} °F", f"{number(kelvin)} °C")
+
     def elevation(self, elevation_m: float) -> str:
         """An elevation, to a sensible step; sea level by name.
 

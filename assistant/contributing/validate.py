@@ -336,9 +336,10 @@ def check_dangers() -> Iterator[Fault]:
 
 def check_wording() -> Iterator[Fault]:
     """Every sentence that is said stands in every language, filled with the names it has."""
-    from assistant.contributing.validate_wording import problems
+    from assistant.contributing import validate_explanations, validate_wording
 
-    yield from (Fault(*problem) for problem in problems())
+    yield from (Fault(*problem) for problem in validate_wording.problems(validate_explanations.calls()))
+    yield from (Fault(*problem) for problem in validate_explanations.problems())
 
 
 def check_lexicon_rows() -> Iterator[Fault]:

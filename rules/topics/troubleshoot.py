@@ -11,10 +11,13 @@ from functools import lru_cache
 
 from rules import mending
 from rules.book import Case, Part, rule
+from rules.explanations.air import dries
+from rules.explanations.boil import boils
+from rules.explanations.rise import gas_swells
 from rules.mending import Mending, Ranked
 from rules.mending.safety import cautions
 from rules.model import Caution, Figure, Request
-from rules.why import _words as words
+from rules.said import Said
 
 RUNNERS_UP = 3
 ELSEWHERE_M = 2133.6
@@ -135,19 +138,12 @@ def air(case: Case) -> Part | None:
     if abs(case.here.elevation_m) < CHANGES_LITTLE_M:
         return None
     cause = found.next.cause
-    told: list[tuple[bool, Callable[[Case], str], str]] = [
-        (cause.by in WATER, words.boils, "iapws-r7-97"),
-        (cause.what in GAS or cause.id.startswith("whites"), words.gas_swells, "us-std-atm-1976"),
-        (cause.what == "liquid", _dries, "ashrae-fundamentals"),
+    told: list[tuple[bool, Callable[[Case], Said], str]] = [
+        (cause.by in WATER, boils, "iapws-r7-97"),
+        (cause.what in GAS or cause.id.startswith("whites"), gas_swells, "us-std-atm-1976"),
+        (cause.what == "liquid", dries, "ashrae-fundamentals"),
     ]
     return next((Part(because=tell(case), sources=(source,)) for fits, tell, source in told if fits), None)
-
-
-def _dries(case: Case) -> str:
-    way = "faster" if words.drop_k(case) > 0 else "more slowly"
-    return (
-        f"{words.capital(words.at(case))} a surface dries about {words.drying_percent(case)} % {way} than at sea level."
-    )
 
 
 @rule("troubleshoot.taken_for", "common-practice")

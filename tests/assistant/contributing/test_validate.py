@@ -7,8 +7,15 @@ from typing import Any
 
 import pytest
 
-from assistant.contributing import validate, validate_lexicon, validate_utterances, validate_wording
+from assistant.contributing import (
+    validate,
+    validate_explanations,
+    validate_lexicon,
+    validate_utterances,
+    validate_wording,
+)
 from rules.foods.dishes import Span, dishes
+from rules.topics.why import rows
 
 RIBS = dishes()["short ribs"]
 FLOUR = {"name": "flour", "grams_per_cup": 125, "tsp_g": 2.6, "tbsp_g": 7.8}
@@ -117,6 +124,39 @@ def test_a_sentence_that_is_not_there_or_is_filled_wrongly_is_told(call: tuple[A
     assert any(fault in problem for _, _, problem in told)
 
 
-def test_a_sentence_that_no_code_says_is_told() -> None:
+def test_a_sentence_that_nothing_says_is_told() -> None:
     told = validate_wording.in_language("en", [])
-    assert ("wording/en/methods/braise.ftl", "oven-step", "no code says it") in list(told)
+    assert ("wording/en/methods/braise.ftl", "oven-step", "nothing says it") in list(told)
+
+
+@pytest.mark.parametrize(
+    ("changes", "fault"),
+    [
+        ({"values": ("at", "boil", "side", "jam")}, 'value "jam" is in no module'),
+        ({"values": ("at", "boil", "side", "drop")}, 'value "drop" is not named in its text'),
+        ({"values": ("at", "side")}, "its text names $boil, which is not among its values"),
+        ({"sources": ("somebody",)}, 'source "somebody" unknown'),
+        ({"figures": ("boiling",)}, 'figure "boiling" unknown'),
+        ({"caution": ("scream", ())}, 'level "scream" unknown'),
+        ({"heard_as": ("tea",)}, "1 phrases"),
+    ],
+)
+def test_a_fault_of_an_explanation_is_told(changes: dict[str, Any], fault: str) -> None:
+    row = replace(rows()["tea_weak"], **changes)
+    texts = [validate_wording.all_messages("en")]
+    faults = [*validate_explanations.row_faults(row), *validate_explanations.value_faults(row, texts)]
+    assert any(fault in told for told in faults)
+
+
+def test_an_explanation_without_its_text_is_told() -> None:
+    calls = [validate_wording.Call("why/no_such_thing", "line", None, "a row")]
+    told = list(validate_wording.in_language("en", calls))
+    assert ("wording/en/why/no_such_thing.ftl", "line", "no such sentence; a row says it") in told
+
+
+def test_a_named_value_that_no_explanation_speaks_of_is_told() -> None:
+    assert ("soft_ball", "in VALUES of rules/explanations, but no row has it") in validate_explanations.unused(())
+
+
+def test_two_explanations_of_one_dish_class_are_told() -> None:
+    assert ("tea", "stands in 2 rows") in validate_explanations.twice((rows()["tea_weak"],) * 2)
