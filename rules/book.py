@@ -206,8 +206,8 @@ def needs_of(module: ModuleType) -> tuple[str, ...]:
 
 def every_rule() -> Iterator[tuple[str, Rule]]:
     """Every rule with the name of its room, each once, in the order of rooms; those that join any room first."""
-    for name, module, rule_name in JOINING:
-        yield name, getattr(importlib.import_module(module), rule_name)
+    for called, module_name, rule_name in JOINING:
+        yield called, getattr(importlib.import_module(module_name), rule_name)
     seen: set[str] = set()
     for shelf in SHELVES:
         for name in names(shelf):
