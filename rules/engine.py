@@ -66,9 +66,9 @@ def has_formula(request: Request) -> bool:
 
     The oven and the clock are parts of a formula only for a dish that has one.
     """
-    from rules.baking.styles import is_a, of_class
+    from rules.baking.styles import is_a, style_of
 
-    baked = is_a(of_class(request.dish_class or "general"), "baked")
+    baked = is_a(style_of(request.dish_class or "general"), "baked")
     if request.dish_class == "custard" and request.subject is None:
         from rules.foods.dishes import usual_method
 

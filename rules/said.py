@@ -12,14 +12,14 @@ where a message chooses by count; another sentence; `listed(...)` of any of thes
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any, Literal, Protocol
 
 from rules.physics.units import round_time_min
 
 Kind = Literal[
-    "temp", "temp_span", "oven", "temp_drop", "fine_drop", "elevation", "volume", "mass", "pressure", "gauge",
-    "duration", "exact_duration", "duration_span", "number", "fixed", "measure",
+    "temp", "temp_span", "oven", "oven_span", "temp_drop", "fine_drop", "elevation", "volume", "mass", "pressure",
+    "gauge", "duration", "exact_duration", "duration_span", "number", "fixed", "measure",
 ]  # fmt: skip
 Join = Literal["and", "or", "commas", "semicolons", "sentences", "then"]
 
@@ -82,6 +82,15 @@ def listed(items: Iterable[Value], join: Join = "and") -> Listed:
     return Listed(tuple(items), join)
 
 
+def refilled(said: Said, **values: Value) -> Said:
+    """The sentence with other values in the place of its own.
+
+    >>> refilled(Said("methods/braise", "oven-step", (("setting", 1),)), setting=2).values
+    (('setting', 2),)
+    """
+    return replace(said, values=tuple((name, values.get(name, value)) for name, value in said.values))
+
+
 def together(*parts: Words | None) -> Words:
     """Sentences one after the other; those that are none are left out, and a single one stays as it is.
 
@@ -105,6 +114,11 @@ def temp_span(low_c: float, high_c: float) -> Measure:
 def oven(temp_c: float) -> Measure:
     """An oven or fat setting [degC], to 5 degF and 2 degC."""
     return Measure("oven", (temp_c,))
+
+
+def oven_span(low_c: float, high_c: float) -> Measure:
+    """A range of oven or fat settings [degC]; one setting where both ends read alike."""
+    return Measure("oven_span", (low_c, high_c))
 
 
 def temp_drop(kelvin: float) -> Measure:

@@ -113,6 +113,16 @@ class Say:
         """
         return self._both(f"{number(round_to(to_f(temp_c), 5))} °F", f"{number(round_to(temp_c, 2))} °C")
 
+    def oven_span(self, low_c: float, high_c: float) -> str:
+        """A range of settings; one setting where both ends read alike.
+
+        >>> Say("us").oven_span(173.9, 179.4), Say("metric").oven_span(163, 163)
+        ('345–355 °F (174–180 °C)', '164 °C (325 °F)')
+        """
+        us = dict.fromkeys(number(round_to(to_f(end), 5)) for end in (low_c, high_c))
+        metric = dict.fromkeys(number(round_to(end, 2)) for end in (low_c, high_c))
+        return self._both(f"{'–'.join(us)} °F", f"{'–'.join(metric)} °C")
+
     def temp_drop(self, kelvin: float) -> str:
         """A temperature difference, a small one to a tenth.
 

@@ -141,8 +141,11 @@ def trait_faults(file: str, row: str, of: Iterable[str], changes: Iterable[str])
 def check_methods() -> Iterator[Fault]:
     """Cooking methods."""
     file = "lexicon/methods.toml"
-    rows = rows_of(file, "method")
+    rows, classes = rows_of(file, "method"), ids("lexicon/classes.toml", "class")
     yield from required(file, rows, "id", ("id", "label", "gerund", "heard_as"))
+    for row in rows:
+        if row.get("usual_class", "general") not in classes:
+            yield Fault(file, row["id"], unknown("class", row["usual_class"], classes))
     yield from twice_heard(file, rows, "id")
 
 

@@ -21,17 +21,6 @@ MEASURES = {
 }  # fmt: skip
 TSP_ML = 4.92892159375
 ML = {"tsp": TSP_ML, "tbsp": 3 * TSP_ML}
-HINTS = {
-    "degC": "Give a temperature, such as 199 F or 93 C.",
-    "K": "Give a difference, such as 13 F or 7 C.",
-    "min": "Give a time, such as 12 min or 2 h 30.",
-    "psi": "Give a pressure, such as 15 psi or 103 kPa.",
-    "percent": "Give a number of per cent, such as 20.",
-    "factor": "Give a number, such as 1.3.",
-    "tsp": "Give teaspoons, such as 1 1/2 tsp.",
-    "tbsp": "Give tablespoons, such as 2 tbsp.",
-    "m": "Give an elevation, such as 7,000 ft or 2,130 m.",
-}
 # "5 C" is five cups in a recipe, but not as a reply about degrees; "a cup" is no measure where spoons are asked for
 DEGREES = re.compile(r"(?<=\d)\s*°?\s*([CF])\b", re.IGNORECASE)
 EACH_CUP = re.compile(r"\b(?:a|per|each|every|to the|to a|for each|in a) cup\b", re.IGNORECASE)
@@ -48,6 +37,8 @@ class Reply:
 
 def read(question: Question, text: str) -> Reply:
     """What a reply to a question says. Never raises, whatever the text.
+
+    question: in words, since its options can be named by them
 
     >>> from rules.drill import kinds_of, make_question
     >>> where = make_question(1, "boiling", kinds_of("boiling")[0], 1, "us")
@@ -79,17 +70,6 @@ def attempted(text: str) -> bool:
     measures, numbers, left = _heard(text)
     plain = all(len(word) == 1 or not word.isalpha() or word in listed("filler") for word in left)
     return plain and bool(measures or numbers or any(word in LETTERS for word in left))
-
-
-def hint(question: Question) -> str:
-    """How a reply to a question is written."""
-    if question.form == "figure":
-        return HINTS[question.unit]
-    if question.form == "yes_no":
-        return "Answer yes or no."
-    if question.form == "choice":
-        return f"Answer with one letter, {' or '.join((', '.join(question.letters[:-1]), question.letters[-1]))}."
-    return f"Answer with all the letters in order, such as {' '.join(question.letters)}."
 
 
 def _yes_no(question: Question, text: str, said: str) -> str | None:
@@ -195,7 +175,7 @@ def _bare(question: Question, number: float, units: str) -> float:
         return number / 1.8 if units == "us" else number
     if question.unit == "m":
         return number / FT_PER_M if units == "us" else number
-    if question.unit == "min" and question.text.endswith("Answer in hours."):
+    if question.unit == "min" and question.in_hours:
         return number * 60
     return number
 

@@ -8,6 +8,9 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 from assistant.errors import AssistantError
+from assistant.replies.sentences import worded
+from rules.physics.units import to_c, to_f
+from rules.said import duration, listed, measure, number, sentences
 
 if TYPE_CHECKING:
     from assistant.store.batches import Batch
@@ -15,7 +18,9 @@ if TYPE_CHECKING:
     from rules.mending import Mending, Ranked, Trial, Tried
     from rules.model import Units
     from rules.recipe import Recipe
+    from rules.said import Measure, Said, Value, Words
 
+say = sentences("recipes/batches")
 AS_SUGGESTED = ("suggested", "as suggested", "the suggested change")
 SAID_AS_SUGGESTED = 78.0
 WAYS = {
@@ -27,7 +32,7 @@ BY_SIZE = {"amount": ("less", "more"), "temperature": ("cooler", "hotter"), "tim
 TEMPERATURES = {"f": "degF", "degf": "degF", "fahrenheit": "degF", "c": "degC", "degc": "degC", "celsius": "degC"}
 TIMES = {"min": 1.0, "mins": 1.0, "minute": 1.0, "minutes": 1.0, "h": 60.0, "hr": 60.0, "hrs": 60.0, "hour": 60.0,
          "hours": 60.0}  # fmt: skip
-NAMES = {"sugar_temp": "sugar temperature", "fat_temp": "fat", "proof": "rise", "temperature": "inside"}
+LONGEST_ITEM = 3
 FILLERS = re.compile(r"\b(?:from|of|the|changed|cut|raised|reduced|use|used)\b", re.I)
 HOT_FAT = re.compile(r"\b(?:fat|oil|fryer|frying)\b", re.I)
 BOILED_SUGAR = re.compile(r"\b(?:sugar|syrup|candy|caramel|fudge|stage)\b", re.I)
@@ -67,15 +72,16 @@ def symptom_heard(words: str, dish_class: str | None = None) -> str:
     if id is None:
         titles = [row.title for row in catalogue().values() if not row.usual]
         near = [title for title, _, _ in process.extract(text, titles, limit=3)]
-        raise UnknownSymptom(f"I do not know the fault {words!r}; near to it: {'; '.join(near)}")
+        raise UnknownSymptom(_text(say("unknown-fault", words=repr(words), near=listed(near, "semicolons"))))
     return meant(id, dish_class).id
 
 
-def change_heard(words: str, suggested: Sequence[Ranked] = ()) -> dict[str, Any]:
+def change_heard(words: str, suggested: Sequence[Ranked] = (), units: Units = "us") -> dict[str, Any]:
     """A change as it is written down, in the shape of the changes of a converted recipe.
 
     words: "baking powder 2 tsp to 1 1/2 tsp", "oven 350F to 370F", "less sugar", "suggested", or any words
     suggested: what was suggested before, the next change first; words that mean one of them are kept as that one
+    units: which scale those were told in
     raises: ValueError for no words at all, or "suggested" where nothing was
 
     >>> kept = change_heard("baking powder 2 tsp to 1 1/2 tsp")
@@ -84,12 +90,16 @@ def change_heard(words: str, suggested: Sequence[Ranked] = ()) -> dict[str, Any]
     """
     text = " ".join(words.split())
     if not text:
-        raise ValueError("say what was changed, such as: baking powder 2 tsp to 1 1/2 tsp")
+        raise ValueError(_text(say("what-changed")))
     if text.casefold().rstrip(".") in AS_SUGGESTED:
         if not suggested:
-            raise ValueError("nothing has been suggested for this recipe yet; say what was changed")
-        return as_kept(suggested[0].change, suggested[0].line)
-    return _with_figures(text) or _said_before(text, suggested) or _by_words(text)
+            raise ValueError(_text(say("nothing-suggested")))
+        return as_kept(suggested[0].change, suggested[0].line, units)
+    return _with_figures(text) or _said_before(text, suggested, units) or _by_words(text)
+
+
+def _text(words: Value, units: Units = "us") -> str:
+    return worded(words, units)
 
 
 def _with_figures(text: str) -> dict[str, Any] | None:
@@ -150,15 +160,16 @@ def _what(text: str, item: str, kind: str) -> str:
     return component if component in WHATS else "method"
 
 
-def _said_before(text: str, suggested: Sequence[Ranked]) -> dict[str, Any] | None:
+def _said_before(text: str, suggested: Sequence[Ranked], units: Units) -> dict[str, Any] | None:
     """A change in words that means one that was suggested."""
     from rapidfuzz import fuzz
 
-    likeness = {i: fuzz.token_set_ratio(text.casefold(), row.line.casefold()) for i, row in enumerate(suggested)}
+    lines = [worded(row.line, units).casefold() for row in suggested]
+    likeness = {i: fuzz.token_set_ratio(text.casefold(), line) for i, line in enumerate(lines)}
     best = max(likeness, key=lambda i: likeness[i], default=None)
     if best is None or likeness[best] < SAID_AS_SUGGESTED:
         return None
-    return as_kept(suggested[best].change, suggested[best].line)
+    return as_kept(suggested[best].change, suggested[best].line, units)
 
 
 def _by_words(text: str) -> dict[str, Any]:
@@ -175,12 +186,15 @@ def _by_words(text: str) -> dict[str, Any]:
     return {"what": what, "way": way, "at": "recipe", "item": text if what == "method" else item, "rule": ""}
 
 
-def as_kept(change: Change, line: str) -> dict[str, Any]:
-    """A suggested change in the shape of the changes of a converted recipe."""
-    item = change.item or ("" if change.to_value is not None else line.rstrip("."))
+def as_kept(change: Change, line: Words, units: Units = "us") -> dict[str, Any]:
+    """A suggested change in the shape of the changes of a converted recipe, its sentences in words.
+
+    line: the sentence that said it; units: which scale it was told in
+    """
+    item = change.item or ("" if change.to_value is not None else worded(line, units).rstrip("."))
     kept: dict[str, Any] = {
         "what": change.what, "way": change.way, "at": change.at, "item": item,
-        "rule": change.rule, "because": change.because, "sources": list(change.sources),
+        "rule": change.rule, "because": worded(change.because, units), "sources": list(change.sources),
     }  # fmt: skip
     if change.from_value is not None:
         kept["from"] = {"value": change.from_value, "unit": change.from_unit}
@@ -198,23 +212,20 @@ def in_words(kept: dict[str, Any], units: Units = "us") -> str:
     ('baking powder 2 tsp to 1 1/2 tsp', 'sugar, less')
     """
     before, after = kept.get("from"), kept.get("to")
-    item = kept.get("item") or NAMES.get(kept["what"], kept["what"])
-    if not before or not after or before.get("unit") == "percent":
-        return item if kept["way"] == "different" or len(item.split()) > 3 else f"{item}, {kept['way']}"
-    return f"{item} {_amount(before, units)} to {_amount(after, units)}"
+    item = kept.get("item") or worded(say("name", what=kept["what"]), units)
+    if before and after and before.get("unit") != "percent":
+        return worded(say("moved", item=item, before=_amount(before, units), after=_amount(after, units)), units)
+    plain = kept["way"] == "different" or len(item.split()) > LONGEST_ITEM
+    return item if plain else worded(say("changed", item=item, way=kept["way"]), units)
 
 
-def _amount(of: dict[str, Any], units: Units) -> str:
-    from rules.baking.rounding import measure
-    from rules.physics.units import to_c, to_f
-    from rules.say import duration, number
-
+def _amount(of: dict[str, Any], units: Units) -> Said | Measure:
     value, unit = float(of["value"]), of.get("unit")
     if unit in ("degF", "degC"):
-        wanted = "degF" if units == "us" else "degC"
-        told = value if unit == wanted else to_f(value) if wanted == "degF" else to_c(value)
-        return f"{number(told, 0)} °{wanted[-1]}"
-    return duration(value) if unit == "min" else measure(value, unit)
+        temp_c = to_c(value) if unit == "degF" else value
+        fahrenheit, celsius = number(to_f(temp_c), 0), number(temp_c, 0)
+        return say("degrees", units=units, fahrenheit=fahrenheit, celsius=celsius)
+    return duration(value) if unit == "min" else measure(value, unit or "")
 
 
 def tried(kept: dict[str, Any]) -> Tried:

@@ -2,9 +2,9 @@
 
 The sentences are in the format of Project Fluent, a file a module that speaks. A file is read when one of its
 sentences is first wanted; what the files of a folder share stands in its shared.ftl, and may be said or named by each
-of them. Functions for sentences: CAPITAL($food) opens a sentence, COUNT($food) tells whether what a dish is called is
-spoken of as one or as many. For equations: FIXED($boil, 2) is the bare SI number of a quantity with so many digits,
-GROUPED($pressure, 0) the same with its thousands set apart.
+of them. Functions for sentences: CAPITAL($food) opens a sentence, SMALL($line) lets one go on within another,
+COUNT($food) tells whether what a dish is called is spoken of as one or as many. For equations: FIXED($boil, 2) is the
+bare SI number of a quantity with so many digits, GROUPED($pressure, 0) the same with its thousands set apart.
 """
 
 from __future__ import annotations
@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING, Any
 
 from rules import tables
 from rules.baking.rounding import measure
-from rules.said import Listed, Measure, Said, Value, Words
+from rules.said import Listed, Measure, Said, Value
 from rules.say import Say, duration, duration_span, exact_duration, number
 
 if TYPE_CHECKING:
@@ -38,8 +38,8 @@ class BadWording(ValueError):
     """A sentence that is not there, or is filled with what it does not name."""
 
 
-def worded(words: Words, units: Units) -> str:
-    """The words of a sentence, its quantities in the asker's units.
+def worded(words: Value, units: Units) -> str:
+    """The words of a sentence or a value, quantities in the asker's units.
 
     raises: BadWording where data/wording has no such sentence, or a value it needs is missing
     """
@@ -124,7 +124,7 @@ def sentence(file: str, id: str, values: dict[str, Any]) -> str:
 def _bundle(file: str) -> FluentBundle:
     from fluent.runtime import FluentBundle
 
-    functions: dict[str, Any] = {"CAPITAL": capital, "COUNT": count, "FIXED": fixed, "GROUPED": grouped}
+    functions: dict[str, Any] = {"CAPITAL": capital, "SMALL": small, "COUNT": count, "FIXED": fixed, "GROUPED": grouped}
     bundle = FluentBundle([LANGUAGE], functions=functions, use_isolating=False)
     bundle.add_resource(_resource(file))
     shared = f"{file.rpartition('/')[0]}/shared"
@@ -154,13 +154,23 @@ def capital(words: Any) -> str:
     return text[:1].upper() + text[1:]
 
 
+def small(words: Any) -> str:
+    """A sentence as it goes on within another.
+
+    >>> small("Use less sugar.")
+    'use less sugar.'
+    """
+    text = str(words)
+    return text[:1].lower() + text[1:]
+
+
 def count(words: Any) -> str:
     """Whether a dish is spoken of as `one` or as `many`.
 
-    >>> count("baked potatoes"), count("swiss"), count("roast chicken")
-    ('many', 'one', 'one')
+    >>> count("baked potatoes"), count("swiss"), count("roast chicken"), count("herbs in oil")
+    ('many', 'one', 'one', 'many')
     """
-    text = str(words)
+    text = str(words).partition(" in ")[0]
     return "many" if text.endswith("s") and not text.endswith(("ss", "us")) else "one"
 
 

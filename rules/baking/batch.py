@@ -196,7 +196,7 @@ def kept(what: What, at: str, because: Words, sources: tuple[str, ...], *, item:
     return Change(what=what, way="same", at=at, because=because, sources=sources, item=item)
 
 
-def apart(ratio: float) -> Measure:
+def percent_apart(ratio: float) -> Measure:
     """How far a ratio is from one, in whole percent, to be written into a sentence."""
     return number(abs(ratio - 1) * 100, 0)
 

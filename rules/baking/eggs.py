@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from functools import cache
 
 from rules.baking import components
-from rules.baking.batch import Batch, apart, changed, kept, rescaled
+from rules.baking.batch import Batch, changed, kept, percent_apart, rescaled
 from rules.baking.change import Change, ingredient
 from rules.baking.parts import Placed, pantry
 from rules.book import Part, rule
@@ -101,8 +101,8 @@ def _changes(batch: Batch) -> Iterator[Change]:
 def why(batch: Batch, ratio: float) -> Words:
     """The reason."""
     if not batch.up:
-        return say("lighter", place=batch.place, percent=apart(ratio))
-    return say("larger", percent=apart(ratio))
+        return say("lighter", place=batch.place, percent=percent_apart(ratio))
+    return say("larger", percent=percent_apart(ratio))
 
 
 def counted_eggs(line: Placed, ratio: float, because: Words, sources: tuple[str, ...]) -> Change:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from rules.baking.batch import Batch, apart, changed, scale_lines
+from rules.baking.batch import Batch, changed, percent_apart, scale_lines
 from rules.book import Part, rule
 from rules.said import Words, sentences
 
@@ -20,4 +20,4 @@ def scaled(batch: Batch) -> Part | None:
 
 def why(batch: Batch) -> Words:
     """The reason, with the convention's figure."""
-    return say("why", way=batch.way, place=batch.place, percent=apart(batch.ratio("flour").value))
+    return say("why", way=batch.way, place=batch.place, percent=percent_apart(batch.ratio("flour").value))

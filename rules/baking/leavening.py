@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from rules.baking import bands, components
 from rules.baking.bands import Span
-from rules.baking.batch import Batch, apart, changed, kept, rescaled
+from rules.baking.batch import Batch, changed, kept, percent_apart, rescaled
 from rules.baking.change import Change, ingredient
 from rules.baking.formula import CUP_FLOUR_G
 from rules.baking.parts import Placed
@@ -81,7 +81,7 @@ def why(batch: Batch, ratio: Span) -> Words:
         swell=number(swell),
         place=batch.place,
         baseline=batch.baseline,
-        percent=apart(ratio.value),
+        percent=percent_apart(ratio.value),
         change="less" if ratio.value < 1 else "more",
         law_low=number(low, 0),
         law_high=number(high, 0),

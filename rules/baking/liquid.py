@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rules.baking import components
-from rules.baking.batch import Batch, apart, changed, scale_lines
+from rules.baking.batch import Batch, changed, percent_apart, scale_lines
 from rules.baking.change import Change
 from rules.baking.formula import liquid_lines, water_g
 from rules.baking.rounding import kitchen
@@ -37,7 +37,7 @@ def _changes(batch: Batch) -> Iterator[Change]:
 
 def why(batch: Batch) -> Words:
     """The reason, with the table's figure and how fast thin air dries."""
-    percent = apart(batch.ratio("liquid").value)
+    percent = percent_apart(batch.ratio("liquid").value)
     if batch.style == "rice":
         return say("rice", place=batch.place)
     if not batch.up:

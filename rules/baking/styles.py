@@ -38,10 +38,10 @@ def _also() -> dict[str, str]:
     return {name: style for style, row in rows().items() for name in row.get("also", ())}
 
 
-def of_class(dish_class: str) -> str:
+def style_of(dish_class: str) -> str:
     """The style whose advice a dish class follows; the class itself where none is named for it.
 
-    >>> of_class("flatbread"), of_class("general"), of_class("pie")
+    >>> style_of("flatbread"), style_of("general"), style_of("pie")
     ('yeast_bread', 'layer_cake', 'pie')
     """
     return _also().get(dish_class, dish_class)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from rules.baking.batch import Batch, apart, changed, scale_lines
+from rules.baking.batch import Batch, changed, percent_apart, scale_lines
 from rules.book import Part, rule
 from rules.physics import evaporation
 from rules.said import Words, number, sentences
@@ -27,7 +27,7 @@ def scaled(batch: Batch) -> Part | None:
 
 def why(batch: Batch) -> Words:
     """The reason, with the table's figure."""
-    percent = apart(batch.ratio("sugar").value)
+    percent = percent_apart(batch.ratio("sugar").value)
     if not batch.up:
         return say("more", place=batch.place, percent=percent)
     drying = number(evaporation.drying_ratio(batch.to_m) / evaporation.drying_ratio(batch.from_m))

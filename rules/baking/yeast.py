@@ -6,7 +6,7 @@ import re
 
 from rules.baking import components
 from rules.baking.bands import Span
-from rules.baking.batch import Batch, apart, changed, scale_lines
+from rules.baking.batch import Batch, changed, percent_apart, scale_lines
 from rules.baking.change import Change, Shift, Way, step
 from rules.baking.mark import TempAt, TimeAt
 from rules.book import Part, rule
@@ -99,7 +99,7 @@ def proof_temperature(at: TempAt) -> Part | None:
 
 def why(batch: Batch) -> Words:
     """The reason for less yeast, or more."""
-    return say("why", percent=apart(batch.ratio("yeast").value), way=batch.way, place=batch.place)
+    return say("why", percent=percent_apart(batch.ratio("yeast").value), way=batch.way, place=batch.place)
 
 
 def proof_why(batch: Batch) -> Words:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from rules.book import Case, celsius
 from rules.explanations.named import Figures, Values, always
+from rules.heat.pots import BRAISE_OVEN_C
 from rules.model import Figure
 from rules.physics.units import to_c
 from rules.said import elevation, fixed, oven, temp, temp_drop
@@ -14,16 +15,9 @@ DOUGHNUT_C = to_c(370)
 FAT_K_PER_STEP, FAT_STEP_M, FAT_HIGHEST_M = 3 / 1.8, 304.8, 3048.0
 
 
-def braise_c() -> float:
-    """The oven of a braise [degC]."""
-    from rules.methods.braise import OVEN_C
-
-    return OVEN_C
-
-
 def braise_oven(case: Case) -> Figure:
     """The oven of a braise, which stays."""
-    return celsius("oven", "", braise_c(), braise_c())
+    return celsius("oven", "", BRAISE_OVEN_C, BRAISE_OVEN_C)
 
 
 def fat_advised_m(case: Case) -> float:
@@ -47,8 +41,8 @@ def fat_temperature(case: Case) -> Figure | None:
 
 
 VALUES: Values = {
-    "braise_oven": lambda case: oven(braise_c()),
-    "braise_oven_to_spare": lambda case: fixed(braise_c() - case.here.boiling_c, 0),
+    "braise_oven": lambda case: oven(BRAISE_OVEN_C),
+    "braise_oven_to_spare": lambda case: fixed(BRAISE_OVEN_C - case.here.boiling_c, 0),
     "roasting_oven": always(oven(ROAST_C)),
     "medium_roast": always(temp(MEDIUM_C)),
     "oven_raised_least": always(temp_drop(RAISED_K[0])),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from rules.book import celsius
 from rules.explanations.named import Figures, Quantity, Values, always, at_sea, figure, here
-from rules.methods.pressure_cook import PRESSURE_CAUTION, STOVE_TOP_GAUGE_PA, inside_c
+from rules.heat.pressure import PRESSURE_CAUTION, STOVE_TOP_GAUGE_PA, inside_c
 from rules.physics import water
 from rules.physics.units import PSI_PER_PA, to_c
 from rules.said import gauge, pressure, temp

@@ -8,26 +8,42 @@ from typing import Any
 
 from rules.baking import bands, components, frying, leavening, yeast
 from rules.baking.bands import Span
-from rules.baking.batch import percent, towards
+from rules.baking.batch import towards
 from rules.baking.change import Change
-from rules.baking.rounding import kitchen, measure, same_measure, step_of
+from rules.baking.rounding import kitchen, same_measure, step_of
 from rules.foods import dishes
+from rules.heat.pressure import STOVE_TOP_GAUGE_PA, inside_c
 from rules.mending.causes import Cause
 from rules.mending.failed_dish import DOWN, Bench
-from rules.methods.pressure_cook import STOVE_TOP_GAUGE_PA, inside_c
 from rules.physics import kinetics
 from rules.physics.ambient import ambient
 from rules.physics.units import round_to
 from rules.preserving.gel import LABORATORY_RISE_K, RISE_K
 from rules.recipes.steps import scaled_min, shifted_c
 from rules.recipes.wet_dish import softening_ratio
-from rules.say import duration, duration_span, number
+from rules.said import (
+    Measure,
+    Said,
+    Words,
+    duration,
+    duration_span,
+    gauge,
+    measure,
+    number,
+    oven,
+    sentences,
+    temp,
+    temp_drop,
+)
 
+say = sentences("mending/size")
 FINE = ("leavening", "yeast", "salt")
 K_PER_F = 5 / 9
 NOTICEABLE_K = 0.5
 HOTTEST_FAT_C = frying.HOTTEST_C
 USUAL_FAT_C = 185.0
+BREW_C = 96.0
+DAY_MIN = 24 * 60
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,7 +51,7 @@ class Sized:
     """A change with its size, and the sentence that tells a cook to make it."""
 
     change: Change
-    line: str
+    line: Words
 
 
 def sized(cause: Cause, bench: Bench, *, further: bool = False) -> Sized:
@@ -89,12 +105,10 @@ def _amount(cause: Cause, bench: Bench, further: bool) -> Sized:
         step = step_of(now, unit, fine=fine)
         to = now + _sign(cause) * step if now > step or _sign(cause) > 0 else now / 2
     low, high = sorted((low, high)) if further or bench.log.moved(cause.what) == 1 else (to, to)
-    was = measure(now, unit)
-    line = (
-        f"Use {measure(to, unit)} of {base.item} instead of {was}."
-        if base.own
-        else f"Use {measure(to, unit)} of {base.item} where the recipe has {was}."
-    )
+    line = say(
+        "amount", now=measure(to, unit or ""), was=measure(now, unit or ""), item=base.item,
+        own="yes" if base.own else "no",
+    )  # fmt: skip
     change = _change(
         cause, sources=sources, at=base.at, item=base.item, from_value=round(now, 4), from_unit=unit,
         to_value=round(to, 4), to_low=round(min(low, to), 4), to_high=round(max(high, to), 4), to_unit=unit,
@@ -119,21 +133,22 @@ def _oven(cause: Cause, bench: Bench, further: bool) -> Sized:
     sources = components.sources(bench.style, "oven") if agrees and not again else ("common-practice",)
     low, value, high = (f * K_PER_F for f in (span_f.low, span_f.value, span_f.high))
     if bench.oven_c is None:
-        us, metric = (
-            f"{number(round_to(abs(span_f.value), 5))} °F",
-            f"{number(round_to(abs(value), 1))} °C",
-        )
-        by = f"{us} ({metric})" if bench.units == "us" else f"{metric} ({us})"
         change = _change(cause, sources=sources, to_value=round(value, 1), to_low=round(low, 1),
                          to_high=round(high, 1), to_unit="K")  # fmt: skip
-        return Sized(change, f"Set the oven {by} {cause.way} than you had it.")
+        return Sized(change, _oven_by(cause, bench, span_f.value))
     unit, size = ("degF", 5.0) if bench.units == "us" else ("degC", 2.0)
     to, to_low, to_high = (shifted_c(bench.oven_c, k, unit, size) for k in (value, low, high))
     change = _change(
         cause, sources=sources, from_value=round(bench.oven_c, 1), from_unit="degC", to_value=round(to, 1),
         to_low=round(min(to_low, to), 1), to_high=round(max(to_high, to), 1), to_unit="degC",
     )  # fmt: skip
-    return Sized(change, f"Set the oven to {bench.say.oven(to)} instead of {bench.say.oven(bench.oven_c)}.")
+    return Sized(change, say("oven-to", now=oven(to), was=oven(bench.oven_c)))
+
+
+def _oven_by(cause: Cause, bench: Bench, degrees_f: float) -> Said:
+    """An oven that is set by so many degrees hotter or cooler than it was."""
+    us, metric = number(round_to(abs(degrees_f), 5)), number(round_to(abs(degrees_f) * K_PER_F, 1))
+    return say("oven-by", units=bench.units, fahrenheit=us, celsius=metric, way=cause.way)
 
 
 def _time(cause: Cause, bench: Bench, further: bool) -> Sized:
@@ -143,9 +158,14 @@ def _time(cause: Cause, bench: Bench, further: bool) -> Sized:
     if now:
         to = scaled_min(now, ratio)
         change = _change(cause, from_value=round(now, 1), from_unit="min", to_value=to, to_unit="min")
-        return Sized(change, f"Give it {duration(to)} instead of {duration(now)}, and test it then.")
+        return Sized(change, say("time-to", now=duration(to), was=duration(now)))
     change = _change(cause, from_value=100.0, from_unit="percent", to_value=round(100 * ratio), to_unit="percent")
-    return Sized(change, f"Give it about {percent(ratio)} {'less' if ratio < 1 else 'more'} time, and test it then.")
+    return Sized(change, say("time-by", percent=_percent(ratio), way="less" if ratio < 1 else "more"))
+
+
+def _percent(ratio: float) -> Measure:
+    """How far a ratio is from one, in whole per cent."""
+    return number(abs(ratio - 1) * 100, 0)
 
 
 def _proof(cause: Cause, bench: Bench, further: bool) -> Sized:
@@ -157,13 +177,9 @@ def _proof(cause: Cause, bench: Bench, further: bool) -> Sized:
         cause, sources=("computed",) if by_air else ("common-practice",), from_value=100.0, from_unit="percent",
         to_value=round(100 * value), to_unit="percent",
     )  # fmt: skip
-    line = (
-        f"Stop the rise when the dough has just doubled; look at it after {number(100 * value, 0)} % of the time you "
-        "gave it."
-        if cause.way == "shorter"
-        else f"Let it rise until it has truly doubled, about {percent(value)} longer than you gave it."
-    )
-    return Sized(change, line)
+    if cause.way == "shorter":
+        return Sized(change, say("proof-shorter", percent=number(100 * value, 0)))
+    return Sized(change, say("proof-longer", percent=_percent(value)))
 
 
 def _boil(cause: Cause, bench: Bench) -> Sized:
@@ -178,28 +194,23 @@ def _boil(cause: Cause, bench: Bench) -> Sized:
         "from_value": 100.0, "from_unit": "percent", "to_value": round(100 * ratio.value),
         "to_low": round(100 * ratio.low), "to_high": round(100 * ratio.high), "to_unit": "percent",
     }  # fmt: skip
-    if span is None or span.high_min > 24 * 60:
-        times = number(ratio.value, 1)
-        line = f"Give it about {times} times as long as at sea level, and go by tenderness."
-    else:
-        low, high = span.low_min * ratio.value, span.high_min * ratio.value
-        line = (
-            f"Allow {duration_span(low, high)}, against {duration_span(span.low_min, span.high_min)} at sea level, "
-            f"and go by how it feels.{_given(bench)}"
-        )
-    return Sized(_change(cause, sources=sources, **figures), line)
-
-
-def _given(bench: Bench) -> str:
-    return f" You gave it {duration(bench.time_min)}." if bench.time_min else ""
+    change = _change(cause, sources=sources, **figures)
+    if span is None or span.high_min > DAY_MIN:
+        return Sized(change, say("boil-times", times=number(ratio.value, 1)))
+    line = say(
+        "boil", here=duration_span(span.low_min * ratio.value, span.high_min * ratio.value),
+        sea=duration_span(span.low_min, span.high_min), told="yes" if bench.time_min else "no",
+        given=duration(bench.time_min or 0.0),
+    )  # fmt: skip
+    return Sized(change, line)
 
 
 def _cooker(cause: Cause, bench: Bench) -> Sized:
     """The time in a stove-top cooker here, where the table has the dish."""
     span = dishes.sea_level_time(bench.dish, bench.dish_class, "pressure_cook")
-    gauge = bench.say.gauge(STOVE_TOP_GAUGE_PA)
+    pressure = gauge(STOVE_TOP_GAUGE_PA)
     if span is None:
-        return Sized(_change(cause), f"Cook it under pressure, at {gauge}, by the time in the cooker's own book.")
+        return Sized(_change(cause), say("cooker-by-its-book", pressure=pressure))
     here_c, sea_c = (inside_c(ambient(m), STOVE_TOP_GAUGE_PA) for m in (bench.here_m, 0.0))
     ratio = softening_ratio(bench.dish_class, here_c, sea_c)
     low, high = span.low_min * ratio.value, span.high_min * ratio.value
@@ -207,8 +218,7 @@ def _cooker(cause: Cause, bench: Bench) -> Sized:
         cause, sources=(span.source, kinetics.softening(bench.dish_class).source, "iapws-r7-97"),
         to_value=round((low + high) / 2, 1), to_low=round(low, 1), to_high=round(high, 1), to_unit="min",
     )  # fmt: skip
-    line = f"Cook it under pressure for {duration_span(low, high)} at {gauge}, from when it is up to pressure."
-    return Sized(change, line)
+    return Sized(change, say("cooker", time=duration_span(low, high), pressure=pressure))
 
 
 def _stage(cause: Cause, bench: Bench) -> Sized:
@@ -218,15 +228,8 @@ def _stage(cause: Cause, bench: Bench) -> Sized:
     kelvin = fallen_k if by_boil else _sign(cause) * cause.step * K_PER_F
     sources = ("usu-faq-453", "iapws-r7-97") if by_boil else ("common-practice",)
     change = _change(cause, sources=sources, to_value=round(kelvin, 2), to_unit="K")
-    drop = bench.say.temp_drop(abs(kelvin))
-    line = (
-        f"Take it off the heat {drop} under the reading printed for sea level."
-        if by_boil
-        else f"Stop {drop} sooner than you did."
-        if kelvin < 0
-        else f"Cook it {drop} further than you did."
-    )
-    return Sized(change, line)
+    way = "printed" if by_boil else "sooner" if kelvin < 0 else "further"
+    return Sized(change, say("stage", way=way, by=temp_drop(abs(kelvin))))
 
 
 def _gel(cause: Cause, bench: Bench) -> Sized:
@@ -236,9 +239,7 @@ def _gel(cause: Cause, bench: Bench) -> Sized:
         cause, sources=("usda-aib-539", "iapws-r7-97"), to_value=round(point, 2), to_low=round(low, 2),
         to_high=round(point, 2), to_unit="degC",
     )  # fmt: skip
-    verb = "Cook it to" if cause.way == "hotter" else "Take it off at"
-    over = "8 °F (4.5 °C) over the boil of water here"
-    return Sized(change, f"{verb} {bench.say.temp(point)}, {over}, and test a cold drop.")
+    return Sized(change, say("gel", way=cause.way, point=temp(point)))
 
 
 def _fat(cause: Cause, bench: Bench) -> Sized:
@@ -249,17 +250,15 @@ def _fat(cause: Cause, bench: Bench) -> Sized:
     sources = ("uwyo-altitude-adjusters",) if by_table else ("common-practice",)
     change = _change(cause, sources=sources, to_value=round(kelvin, 1), to_unit="K")
     if by_table:
-        there, here = (bench.say.oven(c) for c in (USUAL_FAT_C, USUAL_FAT_C + kelvin))
-        return Sized(change, f"Fry at {here} where a sea-level recipe says {there}, and a little longer.")
-    cap = f", but never above {bench.say.oven(HOTTEST_FAT_C)}" if kelvin > 0 else ""
-    return Sized(change, f"Fry {bench.say.temp_drop(abs(kelvin))} {cause.way} than you did{cap}.")
+        return Sized(change, say("fat-printed", here=oven(USUAL_FAT_C + kelvin), sea=oven(USUAL_FAT_C)))
+    return Sized(change, say("fat", by=temp_drop(abs(kelvin)), way=cause.way, hottest=oven(HOTTEST_FAT_C)))
 
 
 def _brew(cause: Cause, bench: Bench) -> Sized:
     """Water straight off the boil of the place, as far as brewing wants it."""
-    wanted_c = min(bench.boil_c, 96.0)
+    wanted_c = min(bench.boil_c, BREW_C)
     change = _change(cause, sources=("iapws-r7-97",), to_value=round(wanted_c, 2), to_unit="degC")
-    return Sized(change, f"Brew with water at {bench.say.temp(wanted_c)}, straight off the boil, in a warmed pot.")
+    return Sized(change, say("brew", water=temp(wanted_c)))
 
 
 BY: dict[str, Callable[[Cause, Bench], Sized]] = {

@@ -6,6 +6,7 @@ import math
 
 M_PER_FT = 0.3048
 FT_PER_M = 1 / M_PER_FT
+CM_PER_IN = 2.54
 PSI_PER_PA = 1 / 6894.757293168
 INHG_PER_PA = 1 / 3386.389
 K_PER_F = 5 / 9

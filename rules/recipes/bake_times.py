@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from rules.baking import bands, components
-from rules.baking.batch import apart
+from rules.baking.batch import percent_apart
 from rules.baking.change import Shift
 from rules.baking.mark import TimeAt
 from rules.book import Part, rule
@@ -30,7 +30,7 @@ def oven_time(at: TimeAt) -> Part | None:
         return Part(shift=Shift(bands.AS_IS, "time", stays=True), because=batch.stays(part), sources=sources)
     ratio = batch.ratio("time")
     change = "shorter" if ratio.value < 1 else "longer"
-    because = say("with-the-oven", way=batch.way, percent=apart(ratio.value), change=change)
+    because = say("with-the-oven", way=batch.way, percent=percent_apart(ratio.value), change=change)
     return Part(shift=Shift(ratio, "time"), because=because, sources=sources)
 
 

@@ -8,7 +8,7 @@ from collections import Counter
 from rules.baking import bands, leavening
 from rules.baking.styles import OTHER, is_a
 from rules.book import Part, rule
-from rules.methods.pressure_cook import STOVE_TOP_GAUGE_PA
+from rules.heat.pressure import STOVE_TOP_GAUGE_PA
 from rules.model import Caution, Level
 from rules.physics import kinetics
 from rules.physics.units import M_PER_FT

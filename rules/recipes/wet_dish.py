@@ -11,8 +11,8 @@ from rules.baking.mark import TimeAt
 from rules.baking.styles import is_a
 from rules.book import Part, rule
 from rules.foods import dishes
+from rules.heat.pressure import LOW_SETTING_GAUGE_PA, STOVE_TOP_GAUGE_PA, inside_c
 from rules.heat.wet import pace_words
-from rules.methods.pressure_cook import STOVE_TOP_GAUGE_PA, inside_c
 from rules.physics import evaporation, kinetics
 from rules.physics.ambient import ambient
 from rules.physics.units import M_PER_FT, PSI_PER_PA
@@ -21,7 +21,6 @@ from rules.recipes import pot
 from rules.said import gauge, number, sentences, temp, volume
 
 POT_AREA_M2 = 0.06
-ELECTRIC_LOW_PA = 10 / PSI_PER_PA
 BOILED_DOWN_TIMES = (*pot.WET_TIMES, "reduce", "cook")
 # How many times as much liquid a pot is ever given for a longer simmer: beyond that, look and top up.
 MOST_LIQUID = 1.5
@@ -78,10 +77,10 @@ def simmering(batch: Batch, paced: str | None = None) -> Part | None:
 
 
 def gauge_pa(one: Step) -> float:
-    """Gauge pressure of a step [Pa]: as it says, else 10 psi for a low setting, else a stove-top cooker's 15 psi."""
+    """Gauge pressure of a step [Pa]: as it says, else that of a low setting, else a stove-top cooker's 15 psi."""
     if one.pressures:
         return one.pressures[0].gauge_pa
-    return ELECTRIC_LOW_PA if "low pressure" in one.text.lower() else STOVE_TOP_GAUGE_PA
+    return LOW_SETTING_GAUGE_PA if "low pressure" in one.text.lower() else STOVE_TOP_GAUGE_PA
 
 
 @rule("wet.pressure", "iapws-r7-97", "usda-fsis-high-altitude", "common-practice")

@@ -14,7 +14,7 @@ from rules.baking.bands import Span
 from rules.baking.batch import Batch, noted, percent, towards
 from rules.baking.parts import pantry, part_of
 from rules.baking.rounding import in_unit, measure, same_measure
-from rules.baking.styles import is_a, of_class
+from rules.baking.styles import is_a, style_of
 from rules.book import Case, Part, Rule, rule
 from rules.model import Caution, Figure
 from rules.physics import air
@@ -85,7 +85,7 @@ def style(case: Case) -> str:
     """The style whose share of the published change applies."""
     if case.request.dish_class in (None, "general") and asked(case) in YEASTED:
         return "yeast_bread"
-    name = of_class(case.dish_class)
+    name = style_of(case.dish_class)
     if is_a(name, "baked"):
         return name
     # "an egg more in my cake" is heard as a dish of eggs
