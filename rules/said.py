@@ -190,5 +190,5 @@ def fixed(value: float, digits: int = 2) -> Measure:
 
 
 def measure(amount: float, unit: str, high: float | None = None) -> Measure:
-    """An amount in a kitchen unit, as a cook measures it out: 1 3/4 tsp, 6.9 g. high: the upper end of a range."""
+    """An amount in a kitchen unit, as a cook measures it out: 1 3/4 tsp, 6.9 g; with a higher one a range of them."""
     return Measure("measure", (amount,) if high is None else (amount, high), unit)

@@ -80,7 +80,8 @@ def note(
     simmerline batch note "butter cake" --symptom "sank in the middle" --rating 2
     """
     from assistant.planning.clock import now_here
-    from assistant.recipes.batches import UnknownSymptom, change_heard, mending, symptom_heard
+    from assistant.recipes.batches import mending
+    from assistant.recipes.changes_heard import UnknownSymptom, change_heard, symptom_heard
     from assistant.store import batches
     from rules.errors import OutOfRange
 

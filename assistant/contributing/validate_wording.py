@@ -12,7 +12,6 @@ from fluent.syntax import ast as ftl
 from fluent.syntax.visitor import Visitor
 
 from rules import tables
-from rules.said import Said
 
 FOLDER = "wording"
 PACKAGES = ("rules", "assistant")
@@ -45,7 +44,7 @@ def problems(by_rows: Iterable[Call] = ()) -> Iterator[tuple[str, str, str]]:
 
     by_rows: what is said not by a call in the code but by rows of the data
     """
-    calls = [*(call for module in modules() for call in calls_of(module)), *of_rows(), *by_rows]
+    calls = [*(call for module in modules() for call in calls_of(module)), *by_rows]
     yield from unwritten()
     for language in languages():
         yield from in_language(language, calls)
@@ -155,16 +154,6 @@ def calls_of(module: Path) -> Iterator[Call]:
             first, where = node.args[0], f"{module.name}:{node.lineno}"
             if isinstance(first, ast.Constant):
                 yield Call(sayers[node.func.id], str(first.value), _names(node), where)
-
-
-def of_rows() -> Iterator[Call]:
-    """The sentences that a row of a table is said with, by its id."""
-    from rules.mending.causes import CAUSES, causes
-
-    for cause in causes().values():
-        for said in (cause.say, cause.because):
-            if isinstance(said, Said):
-                yield Call(said.file, said.id, frozenset(), f"{CAUSES}, {cause.id}")
 
 
 def _names(call: ast.Call) -> frozenset[str] | None:

@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass
 from typing import Literal
 
-from assistant.drill.words import bare, listed
+from assistant.drill.words import after, bare, listed
 from assistant.reading.text import clean
 from rules.drill import Question
 from rules.drill.question import LETTERS
@@ -21,9 +21,9 @@ MEASURES = {
 }  # fmt: skip
 TSP_ML = 4.92892159375
 ML = {"tsp": TSP_ML, "tbsp": 3 * TSP_ML}
-# "5 C" is five cups in a recipe, but not as a reply about degrees; "a cup" is no measure where spoons are asked for
+# "5 C" is five cups in a recipe, but not as a reply about degrees
 DEGREES = re.compile(r"(?<=\d)\s*°?\s*([CF])\b", re.IGNORECASE)
-EACH_CUP = re.compile(r"\b(?:a|per|each|every|to the|to a|for each|in a) cup\b", re.IGNORECASE)
+WORD_END = r"\b"
 MOST_WORDS = 12
 
 
@@ -83,7 +83,7 @@ def _yes_no(question: Question, text: str, said: str) -> str | None:
 def _choice(question: Question, text: str, said: str) -> str | None:
     words = said.split()
     letters = [w for w in words if w in question.letters and (w != "a" or len(words) == 1 or _is_named(words, w))]
-    others = [w for w in words if w not in letters and w not in listed("filler") and w not in ("option", "letter")]
+    others = [w for w in words if w not in letters and w not in listed("filler") | listed("lettered")]
     if len(set(letters)) == 1 and not others:
         return letters[0]
     meant = [letter for letter, option in zip(question.letters, question.options, strict=True) if _is(option, said)]
@@ -92,7 +92,7 @@ def _choice(question: Question, text: str, said: str) -> str | None:
 
 def _is_named(words: list[str], letter: str) -> bool:
     """Whether the letter a stands where a letter stands, and not as the article."""
-    return words[-1] == letter or words[words.index(letter) - 1] in ("option", "letter")
+    return words[-1] == letter or words[words.index(letter) - 1] in listed("lettered")
 
 
 def _is(option: str, said: str) -> bool:
@@ -129,7 +129,7 @@ def _unmistakable(unit: str, text: str) -> str:
     """A reply without what would be taken for something else."""
     if unit in ("degC", "K"):
         return DEGREES.sub(r" °\1 ", text)
-    return EACH_CUP.sub(" ", text) if unit in ML else text
+    return after("each_cup", WORD_END).sub(" ", text) if unit in ML else text
 
 
 def _heard(text: str) -> tuple[list[tuple[str, float, float, float, str]], list[float], list[str]]:

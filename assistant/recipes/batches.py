@@ -1,189 +1,24 @@
-"""The batch log in words: a change as a cook writes it down, and what the log of a recipe says to do next."""
+"""The batch log in words: a change as it is kept, and what the log of a recipe says to do next."""
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
-from assistant.errors import AssistantError
 from assistant.replies.sentences import worded
 from rules.physics.units import to_c, to_f
-from rules.said import duration, listed, measure, number, sentences
+from rules.said import duration, measure, number, sentences
 
 if TYPE_CHECKING:
     from assistant.store.batches import Batch
     from rules.baking.change import Change
-    from rules.mending import Mending, Ranked, Trial, Tried
+    from rules.mending import Mending, Trial, Tried
     from rules.model import Units
     from rules.recipe import Recipe
-    from rules.said import Measure, Said, Value, Words
+    from rules.said import Measure, Said, Words
 
 say = sentences("recipes/batches")
-AS_SUGGESTED = ("suggested", "as suggested", "the suggested change")
-SAID_AS_SUGGESTED = 78.0
-WAYS = {
-    "less": "less", "fewer": "less", "reduced": "less", "more": "more", "extra": "more", "increased": "more",
-    "hotter": "hotter", "cooler": "cooler", "lower": "cooler", "higher": "hotter", "shorter": "shorter",
-    "longer": "longer",
-}  # fmt: skip
-BY_SIZE = {"amount": ("less", "more"), "temperature": ("cooler", "hotter"), "time": ("shorter", "longer")}
-TEMPERATURES = {"f": "degF", "degf": "degF", "fahrenheit": "degF", "c": "degC", "degc": "degC", "celsius": "degC"}
-TIMES = {"min": 1.0, "mins": 1.0, "minute": 1.0, "minutes": 1.0, "h": 60.0, "hr": 60.0, "hrs": 60.0, "hour": 60.0,
-         "hours": 60.0}  # fmt: skip
 LONGEST_ITEM = 3
-FILLERS = re.compile(r"\b(?:from|of|the|changed|cut|raised|reduced|use|used)\b", re.I)
-HOT_FAT = re.compile(r"\b(?:fat|oil|fryer|frying)\b", re.I)
-BOILED_SUGAR = re.compile(r"\b(?:sugar|syrup|candy|caramel|fudge|stage)\b", re.I)
-RISE = re.compile(r"\b(?:rise|rising|proof|proofing|proved?|ferment\w*)\b", re.I)
-OVEN = re.compile(r"\boven\b", re.I)
-
-
-class UnknownSymptom(AssistantError, LookupError):
-    """A fault in words that no row of the catalogue is heard as."""
-
-
-@dataclass(frozen=True, slots=True)
-class Figure:
-    """A figure of a change with its unit and what kind of figure it is: amount, temperature or time."""
-
-    value: float
-    unit: str | None
-    kind: str
-
-
-def symptom_heard(words: str, dish_class: str | None = None) -> str:
-    """The id of the fault that is meant, for a dish of this class.
-
-    raises: UnknownSymptom that names the nearest
-
-    >>> symptom_heard("sank in the middle"), symptom_heard("came out dry", "yeast_bread")
-    ('sank_in_the_middle', 'loaf_dry')
-    """
-    from rapidfuzz import process
-
-    from assistant.reading.text import fold
-    from assistant.understanding.what_is_asked import SYMPTOMS, nearest
-    from rules.mending import catalogue, meant
-
-    text = fold(words)
-    id = words if words in catalogue() else nearest(text, SYMPTOMS, "symptom")
-    if id is None:
-        titles = [row.title for row in catalogue().values() if not row.usual]
-        near = [title for title, _, _ in process.extract(text, titles, limit=3)]
-        raise UnknownSymptom(_text(say("unknown-fault", words=repr(words), near=listed(near, "semicolons"))))
-    return meant(id, dish_class).id
-
-
-def change_heard(words: str, suggested: Sequence[Ranked] = (), units: Units = "us") -> dict[str, Any]:
-    """A change as it is written down, in the shape of the changes of a converted recipe.
-
-    words: "baking powder 2 tsp to 1 1/2 tsp", "oven 350F to 370F", "less sugar", "suggested", or any words
-    suggested: what was suggested before, the next change first; words that mean one of them are kept as that one
-    units: which scale those were told in
-    raises: ValueError for no words at all, or "suggested" where nothing was
-
-    >>> kept = change_heard("baking powder 2 tsp to 1 1/2 tsp")
-    >>> kept["what"], kept["way"], kept["from"], kept["to"]["value"]
-    ('leavening', 'less', {'value': 2.0, 'unit': 'tsp'}, 1.5)
-    """
-    text = " ".join(words.split())
-    if not text:
-        raise ValueError(_text(say("what-changed")))
-    if text.casefold().rstrip(".") in AS_SUGGESTED:
-        if not suggested:
-            raise ValueError(_text(say("nothing-suggested")))
-        return as_kept(suggested[0].change, suggested[0].line, units)
-    return _with_figures(text) or _said_before(text, suggested, units) or _by_words(text)
-
-
-def _text(words: Value, units: Units = "us") -> str:
-    return worded(words, units)
-
-
-def _with_figures(text: str) -> dict[str, Any] | None:
-    """What has a figure before and a figure after."""
-    from assistant.recipes.numbers import NUMBER
-
-    unit = r"(?:\s*(?:°\s*)?([A-Za-z%.]+(?:\s+oz)?))?"
-    between = r"((?:\s+[A-Za-z-]+){0,4}?)"
-    found = re.search(rf"({NUMBER}){unit}{between}\s*(?:to|->|→)\s*({NUMBER}){unit}", text, re.I)
-    if found is None:
-        return None
-    first, first_unit, named, second, second_unit = found.groups()
-    before, after = _figure(first, first_unit or second_unit), _figure(second, second_unit or first_unit)
-    not_units = [u for u, f in ((first_unit, before), (second_unit, after)) if u and f.unit is None]
-    rest = " ".join([text[: found.start()], *dict.fromkeys(not_units), named, text[found.end() :]])
-    item = " ".join(FILLERS.sub(" ", rest).split()).strip(" :,-")
-    less, more = BY_SIZE[before.kind]
-    way = less if _in_the_unit_of(before, after) < before.value else more
-    return {
-        "what": _what(text, item, before.kind), "way": way, "at": "recipe", "item": item,
-        "from": {"value": before.value, "unit": before.unit}, "to": {"value": after.value, "unit": after.unit},
-        "rule": "",
-    }  # fmt: skip
-
-
-def _figure(number_text: str, unit_text: str | None) -> Figure:
-    from assistant.recipes.numbers import number
-    from assistant.recipes.units import unit_of
-
-    value, word = number(number_text), (unit_text or "").strip().rstrip(".")
-    if temperature := TEMPERATURES.get(word.lower()):
-        return Figure(value, temperature, "temperature")
-    if minutes := TIMES.get(word.lower()):
-        return Figure(value * minutes, "min", "time")
-    unit = unit_of(word) if word else None
-    return Figure(value, unit.name if unit else None, "amount")
-
-
-def _in_the_unit_of(before: Figure, after: Figure) -> float:
-    from rules.baking.rounding import in_unit
-
-    converted = in_unit(after.value, after.unit, before.unit)
-    return after.value if converted is None else converted
-
-
-def _what(text: str, item: str, kind: str) -> str:
-    """What a change is of, as changes of a recipe name it; "method" for what is no part of a formula."""
-    if kind == "temperature":
-        return "fat_temp" if HOT_FAT.search(text) else "sugar_temp" if BOILED_SUGAR.search(text) else "oven"
-    if kind == "time":
-        return "proof" if RISE.search(text) else "time"
-    from rules.baking.change import WHATS
-    from rules.baking.parts import part_of
-    from rules.topics.bake_adjust import COMPONENT_OF
-
-    named = item.split()[-1].casefold() if item else ""
-    component = item if item in WHATS else named if named in WHATS else COMPONENT_OF.get(part_of(item).name, "method")
-    return component if component in WHATS else "method"
-
-
-def _said_before(text: str, suggested: Sequence[Ranked], units: Units) -> dict[str, Any] | None:
-    """A change in words that means one that was suggested."""
-    from rapidfuzz import fuzz
-
-    lines = [worded(row.line, units).casefold() for row in suggested]
-    likeness = {i: fuzz.token_set_ratio(text.casefold(), line) for i, line in enumerate(lines)}
-    best = max(likeness, key=lambda i: likeness[i], default=None)
-    if best is None or likeness[best] < SAID_AS_SUGGESTED:
-        return None
-    return as_kept(suggested[best].change, suggested[best].line, units)
-
-
-def _by_words(text: str) -> dict[str, Any]:
-    """A change without figures: less of something, or plain words."""
-    way = next((WAYS[w] for w in text.casefold().split() if w in WAYS), "different")
-    item = " ".join(w for w in text.split() if w.casefold() not in WAYS)
-    what = "method"
-    if way in ("hotter", "cooler"):
-        what = _what(text, item, "temperature") if OVEN.search(text) or HOT_FAT.search(text) else "method"
-    elif way in ("shorter", "longer"):
-        what = _what(text, item, "time")
-    elif way != "different":
-        what = _what(text, item, "amount")
-    return {"what": what, "way": way, "at": "recipe", "item": text if what == "method" else item, "rule": ""}
 
 
 def as_kept(change: Change, line: Words, units: Units = "us") -> dict[str, Any]:
@@ -208,8 +43,8 @@ def as_kept(change: Change, line: Words, units: Units = "us") -> dict[str, Any]:
 def in_words(kept: dict[str, Any], units: Units = "us") -> str:
     """A kept change in a few words. units: which scale its temperatures are told in
 
-    >>> in_words(change_heard("baking powder 2 tsp to 1 1/2 tsp")), in_words(change_heard("less sugar"))
-    ('baking powder 2 tsp to 1 1/2 tsp', 'sugar, less')
+    >>> in_words({"what": "sugar", "way": "less", "item": "sugar"})
+    'sugar, less'
     """
     before, after = kept.get("from"), kept.get("to")
     item = kept.get("item") or worded(say("name", what=kept["what"]), units)

@@ -100,7 +100,8 @@ def written(value: Measure, units: Units) -> str:
         case "fixed":
             return f"{value.values[0]:.{value.by}f}"
         case "measure":
-            return measure(value.values[0], value.by, high=value.values[1] if value.values[1:] else None)
+            amount, *high = value.values
+            return measure(amount, value.by, high=high[0] if high else None)
     text: str = getattr(Say(units), value.kind)(*value.values)
     return text
 
@@ -124,7 +125,9 @@ def sentence(file: str, id: str, values: dict[str, Any]) -> str:
 def _bundle(file: str) -> FluentBundle:
     from fluent.runtime import FluentBundle
 
-    functions: dict[str, Any] = {"CAPITAL": capital, "SMALL": small, "COUNT": count, "FIXED": fixed, "GROUPED": grouped}
+    functions: dict[str, Any] = {
+        "CAPITAL": capital, "SMALL": small, "COUNT": count, "FIXED": fixed, "GROUPED": grouped,
+    }  # fmt: skip
     bundle = FluentBundle([LANGUAGE], functions=functions, use_isolating=False)
     bundle.add_resource(_resource(file))
     shared = f"{file.rpartition('/')[0]}/shared"

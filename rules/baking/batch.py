@@ -16,7 +16,6 @@ from rules.book import Case, Part
 from rules.model import Request, Units
 from rules.recipe import IngredientLine, Recipe
 from rules.said import Measure, Words, number, sentences
-from rules.say import number as written
 
 MEASURED = (*ML, *G, "percent")
 say = sentences("baking/batch")
@@ -82,7 +81,7 @@ class Batch(Case):
 
     def stays(self, part: Share) -> Words:
         """Why a component stays: the style's note speaks of the way up."""
-        return noted(part) if self.up else say("same-everywhere")
+        return say("note", note=part.note) if self.up else say("same-everywhere")
 
     def parts(self, *names: str, least_g: float = 0.0) -> tuple[Placed, ...]:
         """Lines of the batter that play one of these parts, leaving out those known to weigh less than least_g."""
@@ -107,11 +106,6 @@ def amount_of(line: IngredientLine) -> float | None:
         added = in_unit(more.value, more.unit, line.unit)
         total = None if total is None or added is None else total + added
     return total
-
-
-def noted(part: Share) -> Words:
-    """The note of a style on a component that it leaves alone, as a sentence."""
-    return say("note", note=part.note)
 
 
 def changed(changes: Iterable[Change]) -> Part | None:
@@ -197,14 +191,9 @@ def kept(what: What, at: str, because: Words, sources: tuple[str, ...], *, item:
 
 
 def percent_apart(ratio: float) -> Measure:
-    """How far a ratio is from one, in whole percent, to be written into a sentence."""
-    return number(abs(ratio - 1) * 100, 0)
+    """How far a ratio is from one, in whole percent, to be said.
 
-
-def percent(ratio: float) -> str:
-    """How far a ratio is from one, in whole percent.
-
-    >>> percent(0.75), percent(1.219)
-    ('25 %', '22 %')
+    >>> percent_apart(0.75).values
+    (25.0,)
     """
-    return f"{written(abs(ratio - 1) * 100, 0)} %"
+    return number(abs(ratio - 1) * 100, 0)

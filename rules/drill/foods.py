@@ -42,6 +42,6 @@ def foods(asked: str, of: str | None = None) -> tuple[Food, ...]:
 def _foods() -> dict[str, tuple[Food, ...]]:
     found: dict[str, tuple[Food, ...]] = {}
     for row in read_csv(FOODS).rows:
-        food = Food(row["food"], row["of"], tuple(map(float, row["figures"].split())))
+        food = Food(row["food"], row["known_as"], tuple(map(float, row["figures"].split())))
         found[row["asked"]] = (*found.get(row["asked"], ()), food)
     return found

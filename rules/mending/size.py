@@ -8,7 +8,7 @@ from typing import Any
 
 from rules.baking import bands, components, frying, leavening, yeast
 from rules.baking.bands import Span
-from rules.baking.batch import towards
+from rules.baking.batch import percent_apart, towards
 from rules.baking.change import Change
 from rules.baking.rounding import kitchen, same_measure, step_of
 from rules.foods import dishes
@@ -22,7 +22,6 @@ from rules.preserving.gel import LABORATORY_RISE_K, RISE_K
 from rules.recipes.steps import scaled_min, shifted_c
 from rules.recipes.wet_dish import softening_ratio
 from rules.said import (
-    Measure,
     Said,
     Words,
     duration,
@@ -160,12 +159,7 @@ def _time(cause: Cause, bench: Bench, further: bool) -> Sized:
         change = _change(cause, from_value=round(now, 1), from_unit="min", to_value=to, to_unit="min")
         return Sized(change, say("time-to", now=duration(to), was=duration(now)))
     change = _change(cause, from_value=100.0, from_unit="percent", to_value=round(100 * ratio), to_unit="percent")
-    return Sized(change, say("time-by", percent=_percent(ratio), way="less" if ratio < 1 else "more"))
-
-
-def _percent(ratio: float) -> Measure:
-    """How far a ratio is from one, in whole per cent."""
-    return number(abs(ratio - 1) * 100, 0)
+    return Sized(change, say("time-by", percent=percent_apart(ratio), way="less" if ratio < 1 else "more"))
 
 
 def _proof(cause: Cause, bench: Bench, further: bool) -> Sized:
@@ -179,7 +173,7 @@ def _proof(cause: Cause, bench: Bench, further: bool) -> Sized:
     )  # fmt: skip
     if cause.way == "shorter":
         return Sized(change, say("proof-shorter", percent=number(100 * value, 0)))
-    return Sized(change, say("proof-longer", percent=_percent(value)))
+    return Sized(change, say("proof-longer", percent=percent_apart(value)))
 
 
 def _boil(cause: Cause, bench: Bench) -> Sized:

@@ -133,7 +133,7 @@ def test_the_foods_are_of_known_classes_or_of_the_chart():
     for asked, by in every.items():
         assert len(foods(asked)) > 2
         assert {food.of for food in foods(asked)} <= known[by], asked
-    with pytest.raises(UnknownWord, match="tough"):
+    with pytest.raises(UnknownWord, match="kind of question"):
         foods("tuff")
 
 
