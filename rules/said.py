@@ -101,6 +101,11 @@ def together(*parts: Words | None) -> Words:
     return said[0] if len(said) == 1 else Listed(said, "sentences") if said else ""
 
 
+def yes(holds: object) -> str:
+    """A word that a sentence chooses by: `yes` or `no`."""
+    return "yes" if holds else "no"
+
+
 def temp(temp_c: float) -> Measure:
     """A food or water temperature [degC], to 1 degF and 0.5 degC."""
     return Measure("temp", (temp_c,))

@@ -10,7 +10,7 @@ from assistant.replies.sentences import worded
 from rules.drill import LONGEST_SET, THEMES, Question, grade, make_set
 from rules.errors import UnknownWord, within
 from rules.model import Units
-from rules.said import Listed, listed, sentences, together
+from rules.said import Listed, listed, sentences, together, yes
 
 say = sentences("drill/sitting")
 COUNT = 5
@@ -60,8 +60,8 @@ def start(
     """
     sitting = Sitting(seed=seed, themes=themes, units=units, name=name, count=count)
     first = say(
-        "begin", seed=str(seed), count=count, themed="yes" if themes else "no", themes=_themes(sitting),
-        named="yes" if name else "no", name=name,
+        "begin", seed=str(seed), count=count, themed=yes(themes), themes=_themes(sitting),
+        named=yes(name), name=name,
     )  # fmt: skip
     return sitting, f"{worded(first, units)}\n\n{put(sitting)}"
 
@@ -100,7 +100,7 @@ def understood(sitting: Sitting, text: str) -> bool:
 
 def _end(sitting: Sitting) -> str:
     """How the set came out, and how to ask for another."""
-    themed = "yes" if sitting.themes else "no"
+    themed = yes(sitting.themes)
     afresh = say("afresh", themed=themed, themes=_themes(sitting), seed=str(sitting.seed))
     return worded(together(wording.score(sitting.right, sitting.at), afresh), sitting.units)
 

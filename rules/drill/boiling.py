@@ -10,7 +10,7 @@ from rules.physics.ambient import ambient
 from rules.physics.units import FT_PER_M, PSI_PER_PA, round_to, to_c
 from rules.safety.holding_limits import limit_c
 from rules.said import elevation as height
-from rules.said import gauge, listed, number, pressure, sentences, temp, temp_drop
+from rules.said import gauge, listed, number, pressure, sentences, temp, temp_drop, yes
 from rules.topics.calibrate import DEEP_LOW_PA
 
 say = sentences("drill/boiling")
@@ -179,7 +179,7 @@ def two_hundred(draw: Draw) -> Question:
     boil_c = draw.case(place).here.boiling_c
     can = boil_c > target_c
     why = say(
-        "two-hundred-why", can="yes" if can else "no", boil=temp(boil_c), place=place.words, target=temp(target_c),
+        "two-hundred-why", can=yes(can), boil=temp(boil_c), place=place.words, target=temp(target_c),
         edge=height(round_to(edge_m, 30)), hot=temp(limit_c("hot_hold")),
     )  # fmt: skip
     text = say("two-hundred", target=temp(target_c), place=place.words)

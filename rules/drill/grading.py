@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from rules.drill.question import Question
 from rules.model import Sentence
-from rules.said import Said, sentences
+from rules.said import Said, sentences, yes
 
 say = sentences("drill/grading")
 
@@ -35,5 +35,5 @@ def _wrong(question: Question, tried: bool) -> Said:
         return say("no-such", why=question.why) if tried else say("explained", why=question.why)
     if not tried:
         return say("passed-over", shown=question.shown, why=question.why)
-    room = "yes" if question.tolerance else "no"
+    room = yes(question.tolerance)
     return say("wrong", shown=question.shown, room=room, tolerance=question.tolerance, why=question.why)

@@ -26,6 +26,7 @@ from rules.said import (
     temp,
     temp_drop,
     together,
+    yes,
 )
 
 say = sentences("drill/safety")
@@ -47,7 +48,7 @@ def centre(draw: Draw) -> Question:
     food = _plain_food(draw, tuple(dict.fromkeys(food.of for food in foods("safe"))))
     place, safe = draw.place(3000, 12_000), _safe(food)
     why = say(
-        "centre-why", safe=temp(safe.temp_c), rests="yes" if safe.rest_min else "no", rest=duration(safe.rest_min),
+        "centre-why", safe=temp(safe.temp_c), rests=yes(safe.rest_min), rest=duration(safe.rest_min),
         place=place.words, boil=_boil(draw, place),
     )  # fmt: skip
     text = say("centre", food=food.name, place=place.words)

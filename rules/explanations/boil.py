@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from rules.book import Case, celsius
-from rules.explanations.named import Figures, Values, always, at_sea, digits, figure, here, yes
+from rules.explanations.named import Figures, Values, always, at_sea, digits, figure, here
 from rules.model import Figure
 from rules.physics import air, water
 from rules.physics.ambient import Ambient
-from rules.said import Said, elevation, fixed, number, pressure, sentences, temp, temp_drop
+from rules.said import Said, elevation, fixed, number, pressure, sentences, temp, temp_drop, yes
 
 NOTICEABLE_K = 0.3
 STEP_M = 304.8

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from rules.book import Case
-from rules.explanations.named import Figures, Values, yes
+from rules.explanations.named import Figures, Values
 from rules.model import Figure
 from rules.safety.subjects.drinking_water import agency_times
-from rules.said import Listed, duration, listed, sentences
+from rules.said import Listed, duration, listed, sentences, yes
 
 say = sentences("why/shared")
 

@@ -32,11 +32,6 @@ def always(value: Value) -> ValueOf:
     return lambda case: value
 
 
-def yes(holds: bool) -> str:
-    """A word that a sentence chooses by: `yes` or `no`."""
-    return "yes" if holds else "no"
-
-
 def digits(count: int) -> Measured:
     """A number with just so many digits after the point."""
     return lambda value: fixed(value, count)

@@ -6,11 +6,11 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from rules.book import Case
-from rules.explanations.named import FigureOf, Figures, ValueOf, Values, always, yes
+from rules.explanations.named import FigureOf, Figures, ValueOf, Values, always
 from rules.model import Figure
 from rules.physics import kinetics
 from rules.physics.units import round_to
-from rules.said import Said, Value, duration, duration_span, fixed, number, sentences, temp, temp_drop
+from rules.said import Said, Value, duration, duration_span, fixed, number, sentences, temp, temp_drop, yes
 
 FOODS = {
     "pasta": "pasta",

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from rules.book import celsius
-from rules.explanations.named import Figures, Values, always, here, yes
+from rules.explanations.named import Figures, Values, always, here
 from rules.physics.ambient import Ambient
 from rules.physics.units import to_c
-from rules.said import temp, temp_drop, temp_span
+from rules.said import temp, temp_drop, temp_span, yes
 
 WHOLE_CUT_C, GROUND_C, POULTRY_C = to_c(145), to_c(160), to_c(165)
 SLOW_COOKER_C = to_c(200)

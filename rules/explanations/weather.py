@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from rules.book import Case
-from rules.explanations.named import Figures, Values, always, figure, here, yes
+from rules.explanations.named import Figures, Values, always, figure, here
 from rules.physics import air, water
 from rules.physics.ambient import Ambient
 from rules.physics.units import round_to
-from rules.said import Value, elevation, fine_drop, pressure, temp
+from rules.said import Value, elevation, fine_drop, pressure, temp, yes
 
 SWING_PA = 1000.0
 CLIMB_M = 300.0

@@ -8,7 +8,7 @@ from rules.mending.failed_dish import Bench
 from rules.mending.log import OPPOSITE, WORDS, Tried
 from rules.mending.model import Ranked
 from rules.mending.size import sized
-from rules.said import Said, Words, measure, oven, sentences
+from rules.said import Said, Words, measure, oven, sentences, yes
 
 say = sentences("mending/next_in_log")
 FURTHER_TIMES = 2
@@ -63,7 +63,7 @@ def _undone(tried: Tried, name: str) -> Said:
     """The sentence that takes a change back. name: what to call what was changed, where the cook did not say."""
     item = tried.item
     if tried.from_value is None or tried.to_value is None or tried.from_unit in FIGURELESS:
-        return say("undo", named="yes" if item else "no", item=item)
+        return say("undo", named=yes(item), item=item)
     if tried.from_unit in ("degC", "degF"):
         value = tried.from_value
         return say("oven-back", setting=oven((value - 32) / 1.8 if tried.from_unit == "degF" else value))

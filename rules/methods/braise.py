@@ -9,7 +9,7 @@ from rules.heat.wet import check, extra_liquid_rule, kidney_beans, temperature_r
 from rules.heat.where_water_boils import boiling_point
 from rules.model import Figure
 from rules.physics.units import FT_PER_M, round_time_min
-from rules.said import Said, duration_span, oven, sentences, temp
+from rules.said import Said, duration_span, oven, sentences, temp, yes
 
 OVEN_RANGE_C = (148.9, 176.7)
 
@@ -57,7 +57,7 @@ def published(case: Case) -> Part | None:
             "published",
             extension=duration_span(*extension),
             cooks=duration_span(*cooks) if cooks else "",
-            reckoned="yes" if cooks else "no",
+            reckoned=yes(cooks),
             softening=duration_span(time.low_min, time.high_min),
             relation=_relation(time.low_min, time.high_min, spans),
         ),

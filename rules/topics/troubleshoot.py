@@ -18,7 +18,7 @@ from rules.foods.methods import usual_class
 from rules.mending import Mending, Ranked
 from rules.mending.safety import cautions
 from rules.model import Caution, Figure, Request
-from rules.said import Said, measure, sentences
+from rules.said import Said, measure, sentences, yes
 
 say = sentences("topics/troubleshoot")
 RUNNERS_UP = 3
@@ -71,7 +71,7 @@ def next_change(case: Case) -> Part | None:
     if found is None or found.next is None:
         return None
     first, refused = found.next, any(symptom.discard for symptom in found.symptoms)
-    placed = "yes" if case.request.elevation_m is not None else "no"
+    placed = yes(case.request.elevation_m is not None)
     return Part(
         headline=say("discard") if refused else say("next", placed=placed, place=case.place, change=first.line),
         figures=figures(first),

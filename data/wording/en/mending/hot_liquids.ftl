@@ -1,29 +1,4 @@
-# By how much: the sentences that tell a cook to make a change. They open a sentence, and can go on after a colon.
-
-# $own is yes where the amount is the cook's own, no where it is a round one
-amount =
-    Use { $now } of { $item } { $own ->
-        [yes] instead of { $was }.
-       *[no] where the recipe has { $was }.
-    }
-oven-to = Set the oven to { $now } instead of { $was }.
-oven-by =
-    Set the oven { $units ->
-        [us] { $fahrenheit } °F ({ $celsius } °C)
-       *[metric] { $celsius } °C ({ $fahrenheit } °F)
-    } { $way ->
-        [hotter] hotter
-       *[cooler] cooler
-    } than you had it.
-time-to = Give it { $now } instead of { $was }, and test it then.
-time-by =
-    Give it about { $percent } % { $way ->
-        [less] less
-       *[more] more
-    } time, and test it then.
-proof-shorter =
-    Stop the rise when the dough has just doubled; look at it after { $percent } % of the time you gave it.
-proof-longer = Let it rise until it has truly doubled, about { $percent } % longer than you gave it.
+# The sentences that tell a cook to make a change. They open a sentence, and can go on after a colon.
 
 # what is cooked in water: $told is yes where the cook said how long it was given
 boil-times = Give it about { $times } times as long as at sea level, and go by tenderness.
