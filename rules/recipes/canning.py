@@ -18,7 +18,7 @@ from rules.recipe import Recipe
 from rules.recipes.foods import Food, foods_in, lists
 from rules.recipes.outcome import Outcome
 from rules.recipes.phrases import pattern, says
-from rules.said import Said, Words, exact_duration, listed, number, sentences
+from rules.said import Said, Words, exact_duration, listed, number, sentences, yes
 
 USUAL_MIN = 20.0
 say = sentences("recipes/canning")
@@ -83,7 +83,7 @@ def not_converted(done: Outcome) -> Part:
     pressed = under_pressure(batch.recipe) or low_acid(batch.recipe) is not None
     text = say(
         "not-converted",
-        pressed="yes" if pressed else "no",
+        pressed=yes(pressed),
         place=batch.place,
         band=_band(batch, pressed),
         question=question(batch, pressed),

@@ -14,7 +14,7 @@ from rules.physics import kinetics
 from rules.physics.units import M_PER_FT
 from rules.recipes import dangers, pot, wet_dish
 from rules.recipes.outcome import Outcome
-from rules.said import Words, duration_span, elevation, gauge, listed, number, sentences, temp
+from rules.said import Words, duration_span, elevation, gauge, listed, number, sentences, temp, yes
 
 MEASURED_ROLES = ("flour", "starch", "sugar", "fat", "liquid", "dairy", "leavening", "yeast", "salt")
 SEASON_FROM_M = 2133.0
@@ -118,7 +118,7 @@ def quick_way(done: Outcome) -> Part | None:
         say(
             "quick-way",
             gauge=gauge(STOVE_TOP_GAUGE_PA),
-            known="yes" if span else "no",
+            known=yes(span),
             time=duration_span(*span) if span else "",
         ),
     )
