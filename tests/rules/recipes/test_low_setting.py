@@ -1,4 +1,4 @@
-"""A low setting, 7 psi (5 to 7 on an electric cooker, 8 on a stove-top one: common practice), by CoolProp's steam."""
+"""The low setting of a pressure cooker, some 7 psi (common practice), against steam temperatures by CoolProp."""
 
 import pytest
 from CoolProp.CoolProp import PropsSI
