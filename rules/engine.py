@@ -66,9 +66,9 @@ def has_formula(request: Request) -> bool:
 
     The oven and the clock are parts of a formula only for a dish that has one.
     """
-    from rules.baking.of_class import BAKED, style_of
+    from rules.baking.styles import is_a, style_of
 
-    baked = style_of(request.dish_class or "general") in BAKED
+    baked = is_a(style_of(request.dish_class or "general"), "baked")
     if request.dish_class == "custard" and request.subject is None:
         from rules.foods.dishes import usual_method
 
@@ -144,7 +144,7 @@ def dish_known(request: Request) -> bool:
 def assemble(request: Request, rules: tuple[Rule, ...]) -> Answer:
     """Let each rule speak in turn and gather the parts; the first figure, step or caution of a kind stands."""
     case = Case(request)
-    spoken = [(item, part) for item in rules if (part := item(case)) is not None]
+    spoken = list(book.spoken(rules, case))
     parts = [part for _, part in spoken]
     return Answer(
         request=request,

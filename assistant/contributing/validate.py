@@ -262,7 +262,7 @@ def check_recipe_roles() -> Iterator[Fault]:
                 yield Fault(file, row["id"], "low_c is above high_c")
     file, apparatus = "lexicon/recipe_safety.toml", ids(file, "apparatus")
     rows = rows_of(file, "danger")
-    yield from required(file, rows, "id", ("id", "text", "sources"))
+    yield from required(file, rows, "id", ("id", "sources"))
     for row in rows:
         for source in row.get("sources", ()):
             if source not in tables.sources():

@@ -11,20 +11,18 @@ from assistant.errors import AssistantError
 from assistant.recipes.converting import NoYield, convert_recipe
 from assistant.replies import dress
 from assistant.replies.recipe import as_text
+from assistant.replies.recipe import in_words as converted_in_words
 from assistant.replies.recipe.words import opening
-from assistant.replies.sentences import worded
 from assistant.replies.worded import in_words
 from rules.baking.change import Change
 from rules.errors import OutOfRange
 from rules.heat.batch_size import BATCH
 from rules.model import Answer, Because, Caution, Figure, Request
-from rules.recipes import canning
 from rules.recipes.convert import Converted
 from rules.said import Words, elevation, listed, sentences, together
 
+BRIEF = 1
 say = sentences("recipes/recipe_answer")
-
-BRIEF, STOP = 1, "stop"
 _FIRST_SENTENCE = re.compile(r"(?<=[.:])\s+(?=[A-Z])")
 
 
@@ -65,32 +63,35 @@ def _converted(request: Request) -> Converted:
         return convert(servings=request.portions)
     except NoYield as fault:
         found = convert()
-        told = say("by-batches", fault=opening(str(fault).partition(". ")[0]))
-        return replace(found, cautions=(*found.cautions, Caution("note", worded(told, request.units))))
+        said = str(fault).partition(". ")[0]
+        return replace(found, notes=(*found.notes, Caution("note", say("by-batches", fault=opening(said)))))
 
 
-def _told(request: Request, converted: Converted) -> Answer:
+def _told(request: Request, found: Converted) -> Answer:
+    converted = converted_in_words(found, request.units)
     moved = [change for change in converted.changes if change.way != "same"]
-    answer = Answer(
-        request=request,
-        headline=_headline(converted, moved),
-        figures=tuple(_figures(converted, moved)),
-        steps=tuple(one.text for one in converted.steps),
-        because=tuple(dict.fromkeys(Because(c.rule, c.because, c.sources) for c in converted.changes)),
-        cautions=converted.cautions,
+    answer = dress(
+        in_words(
+            Answer(
+                request=request,
+                headline=_headline(converted, moved),
+                figures=tuple(_figures(converted, moved)),
+                steps=tuple(one.text for one in converted.steps),
+                because=tuple(dict.fromkeys(Because(c.rule, c.because, c.sources) for c in converted.changes)),
+                cautions=converted.cautions,
+            )
+        )
     )
-    found = dress(in_words(answer))
     if request.depth <= BRIEF:
-        return found
-    return replace(found, text=f"{found.headline}\n\n{as_text(converted, request.units).rstrip()}")
+        return answer
+    return replace(answer, text=f"{answer.headline}\n\n{as_text(converted, request.units).rstrip()}")
 
 
 def _headline(converted: Converted, moved: list[Change]) -> Words:
     """What was done in a sentence; before it whatever is stopped, and for canning that alone."""
     title = converted.recipe.title or say("your-recipe")
     place, baseline = elevation(converted.to_elevation_m), elevation(converted.from_elevation_m)
-    stops = [caution for caution in converted.cautions if caution.level == STOP and not canning.told(caution)]
-    unsafe = [say("not-safe", why=_FIRST_SENTENCE.split(stop.text)[0]) for stop in stops]
+    unsafe = [say("not-safe", why=_FIRST_SENTENCE.split(danger.text)[0]) for danger in converted.dangers]
     if converted.canning:
         gel = say("for-canning-but-gel", title=title, place=place) if moved else None
         return together(gel or say("for-canning", title=title, place=place), *unsafe)
