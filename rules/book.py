@@ -22,8 +22,7 @@ from rules import tables
 from rules.foods.dishes import classes, traits_of
 from rules.model import Caution, Figure, Request, Sentence
 from rules.physics.ambient import Ambient, ambient
-from rules.said import Words
-from rules.say import Say
+from rules.said import Measure, Said, Words, elevation, sentences
 
 if TYPE_CHECKING:
     from rules.baking.change import Change, Shift
@@ -41,6 +40,7 @@ JOINING = (
     ("amount", "rules.heat.batch_size", "note"),
     ("equipment", "rules.heat.equipment", "note"),
 )
+say = sentences("common")
 
 
 @dataclass(frozen=True)
@@ -64,11 +64,6 @@ class Case:
         """Standard air at sea level, which published tables take for granted."""
         return ambient(0.0)
 
-    @cached_property
-    def say(self) -> Say:
-        """Words quantities in the asker's units."""
-        return Say(self.request.units)
-
     @property
     def dish_class(self) -> str:
         """The dish class, or `general` where the dish or the class is unknown."""
@@ -81,19 +76,19 @@ class Case:
         return traits_of(self.request.dish, self.request.dish_class)
 
     @property
-    def food(self) -> str:
+    def food(self) -> str | Said:
         """What to call the dish in a sentence."""
-        return self.request.dish or "it"
+        return self.request.dish or say("it")
 
     @property
-    def place(self) -> str:
-        """The asker's elevation in words."""
-        return self.say.elevation(self.here.elevation_m)
+    def place(self) -> Measure:
+        """The asker's elevation."""
+        return elevation(self.here.elevation_m)
 
     @property
-    def baseline(self) -> str:
-        """The baseline's elevation in words."""
-        return self.say.elevation(self.there.elevation_m)
+    def baseline(self) -> Measure:
+        """The baseline's elevation."""
+        return elevation(self.there.elevation_m)
 
     @property
     def moved(self) -> bool:

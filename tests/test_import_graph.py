@@ -16,7 +16,7 @@ PACKAGES = ("rules", "assistant")
 FLOORS = (
     ("rules.errors", "rules.physics.units"),
     ("rules.said", "rules.model", "rules.tables", "rules.recipe"),
-    ("rules.physics", "rules.catalogue", "rules.say"),
+    ("rules.physics", "rules.catalogue"),
     ("rules.foods.dishes",),
     ("rules.book",),
     ("rules.heat", "rules.foods", "rules.safety"),

@@ -124,8 +124,8 @@ def as_report(done: Sequence[Done], asked: dict[str, Any]) -> dict[str, Any]:
 
 def report_text(done: Sequence[Done], asked: dict[str, Any]) -> str:
     """The report to read: what was converted, and what was not and why."""
+    from assistant.replies.quantities import Say
     from assistant.replies.recipe.words import environment
-    from rules.say import Say
 
     say = Say(asked["units"])
     return environment().get_template("report.j2").render(

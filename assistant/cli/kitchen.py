@@ -148,7 +148,7 @@ def remove(name: Name) -> None:
 
 def line(kitchen: SavedKitchen) -> str:
     """A kitchen in one line."""
-    from rules.say import Say
+    from assistant.replies.quantities import Say
 
     place = f", {kitchen.place}" if kitchen.place else ""
     height = (
@@ -159,10 +159,11 @@ def line(kitchen: SavedKitchen) -> str:
 
 def details(kitchen: SavedKitchen) -> list[str]:
     """What else is kept of a kitchen, a line each."""
+    from assistant.replies.quantities import Say
+    from rules.baking.rounding import number
     from rules.heat.equipment import label
     from rules.physics.ambient import ambient
     from rules.physics.units import INHG_PER_PA
-    from rules.say import Say, number
 
     lines = []
     if kitchen.elevation_m is not None:

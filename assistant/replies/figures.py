@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from rules.baking.rounding import measure
+from assistant.replies.quantities import Say, duration, duration_span, exact_duration
+from rules.baking.rounding import measure, number
 from rules.model import Figure
 from rules.physics.units import PSI_PER_PA
-from rules.say import Say, duration, duration_span, exact_duration, number
 
 # times of safety, which are never rounded down
 EXACT_TIMES = (

@@ -7,13 +7,13 @@ from dataclasses import replace
 from functools import cache
 
 from assistant.replies.figures import span_text, value_text
+from assistant.replies.quantities import Say
 from assistant.replies.sentences import worded
 from rules import tables
 from rules.catalogue import marked, topics
 from rules.heat.batch_size import gist
 from rules.model import Answer, Figure, Request
 from rules.said import Words, sentences
-from rules.say import Say
 
 say = sentences("replies/headline")
 

@@ -14,10 +14,10 @@ from functools import cache, reduce
 from typing import TYPE_CHECKING, Any
 
 from assistant.replies import message_files
-from rules.baking.rounding import measure
+from assistant.replies.quantities import Say, duration, duration_span, exact_duration
+from rules.baking.rounding import measure, number
 from rules.physics.units import to_c
 from rules.said import Listed, Measure, Said, Value
-from rules.say import Say, duration, duration_span, exact_duration, number
 
 if TYPE_CHECKING:
     from fluent.runtime import FluentBundle

@@ -11,12 +11,12 @@ from jinja2 import Environment, FunctionLoader, StrictUndefined
 
 from assistant.replies.figures import figure_line
 from assistant.replies.headline import headline as headline_of
+from assistant.replies.quantities import Say
 from assistant.replies.sentences import worded
 from assistant.replies.speech_text import speakable
 from rules import book, tables
 from rules.model import Answer
 from rules.said import elevation, sentences
-from rules.say import Say
 
 say = sentences("replies/wording")
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 from fractions import Fraction
 
 from rules.physics.units import G_PER_LB, ML_PER_CUP, ML_PER_TBSP, ML_PER_TSP, round_to
-from rules.say import number
 
 ML = {
     "tsp": ML_PER_TSP, "tbsp": ML_PER_TBSP, "fl_oz": ML_PER_CUP / 8, "cup": ML_PER_CUP, "pt": 2 * ML_PER_CUP,
@@ -21,6 +20,16 @@ METRIC = ("g", "kg", "mg", "ml", "cl", "dl", "l", "percent")
 SMALL = 0.1
 COARSE = {"cup": 0.25, "ml": 50.0, "g": 50.0, "l": 0.05, "kg": 0.05}
 QUARTS = ("qt", "gal")
+
+
+def number(value: float, digits: int = 2) -> str:
+    """A number without useless zeros, thousands with a comma.
+
+    >>> number(7000), number(1.50), number(0.125, 3)
+    ('7,000', '1.5', '0.125')
+    """
+    text = f"{round(value, digits) + 0.0:,.{digits}f}"
+    return text.rstrip("0").rstrip(".") if "." in text else text
 
 
 def step_of(amount: float, unit: str | None, *, fine: bool = False, coarse: bool = False) -> float:

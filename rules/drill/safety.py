@@ -195,7 +195,7 @@ def _canner(draw: Draw, kind: str, place: Place) -> Question:
     return draw.figure(
         say("canner", food=food.name, place=place.words, gauge=kind), band.value, "psi",
         within=(band.value - ROUNDING_PSI, band.value + ROUNDING_PSI), tolerance=say("as-printed"), shown=shown,
-        why=say("canner-why", pressure=shown, gauge=kind, band=band.words, place=place.words), sources=(band.source,),
+        why=say("canner-why", pressure=shown, gauge=kind, band=band.said, place=place.words), sources=(band.source,),
     )  # fmt: skip
 
 
@@ -209,7 +209,7 @@ def boiling_water_time(draw: Draw) -> Question:
     time_min = base_min + added.most_min
     shown = duration(time_min) if time_min < 60 else say("minutes", minutes=number(time_min))
     why = say(
-        "boiling-water-time-why", time=shown, band=added.usda.words, more=number(added.most_min),
+        "boiling-water-time-why", time=shown, band=added.usda.said, more=number(added.most_min),
         boil=_boil(draw, place), place=place.words,
     )  # fmt: skip
     return draw.figure(
@@ -226,7 +226,7 @@ def between_bands(draw: Draw) -> Question:
     if here is None or under is None:
         raise ValueError("no printed band")
     low, high = 20 + under.usda.value, 20 + here.usda.value
-    why = say("between-bands-why", feet=number(whole_feet(elevation_m)), band=here.usda.words, minutes=number(high))
+    why = say("between-bands-why", feet=number(whole_feet(elevation_m)), band=here.usda.said, minutes=number(high))
     text = say(
         "between-bands", low=number(low), high=number(high), elevation=elevation(elevation_m), between=number(low + 1)
     )

@@ -7,7 +7,6 @@ from dataclasses import dataclass
 
 from rules.physics.units import FT_PER_M
 from rules.said import Said, number, sentences
-from rules.say import number as written
 from rules.tables import read_csv
 
 # no canning table that was found was made for kitchens above this, whether or not it says so
@@ -24,17 +23,6 @@ class Band:
     high_ft: int | None
     value: float
     source: str
-
-    @property
-    def words(self) -> str:
-        """The band as it is printed.
-
-        >>> Band(1001, 3000, 5, "usda-aib-539").words, Band(6001, None, 15, "usda-aib-539").words
-        ('1,001–3,000 ft', 'above 6,000 ft')
-        """
-        if self.high_ft is None:
-            return f"above {written(self.low_ft - 1)} ft"
-        return f"{written(self.low_ft)}–{written(self.high_ft)} ft"
 
     @property
     def said(self) -> Said:

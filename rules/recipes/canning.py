@@ -103,11 +103,11 @@ def _band(batch: Batch, pressed: bool) -> Said:
         if not printed:
             return beyond
         gauges = listed((say("gauge", psi=number(band.value), kind=kind) for kind, band in printed), "or")
-        return say("band-of-gauges", band=printed[0][1].words, gauges=gauges)
+        return say("band-of-gauges", band=printed[0][1].said, gauges=gauges)
     short, long = (process_times.added(kind, batch.to_m) for kind in (process_times.SHORT, process_times.LONG))
     if short is None or long is None:
         return beyond
-    return say("band-of-times", band=long.usda.words, added=_added(short, long))
+    return say("band-of-times", band=long.usda.said, added=_added(short, long))
 
 
 def _added(short: process_times.Added, long: process_times.Added) -> Words:

@@ -8,9 +8,8 @@ from dataclasses import dataclass, replace
 from rules.baking import eggs
 from rules.baking.batch import amount_of
 from rules.baking.change import Change, ingredient
-from rules.baking.rounding import QUARTS, in_unit, kitchen, measure
+from rules.baking.rounding import QUARTS, in_unit, kitchen, measure, number
 from rules.recipe import IngredientLine
-from rules.say import number
 
 GRAMS = re.compile(r"\d\s*(?:g|grams?)\b", re.I)
 # "1 lb eggs (9 large)", "1 1/2 cups (12 large) egg whites"

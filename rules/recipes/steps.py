@@ -12,13 +12,12 @@ from rules.baking import foam, pan
 from rules.baking.batch import Batch, towards
 from rules.baking.change import Change, Shift, Way, step
 from rules.baking.mark import TempAt, TimeAt
-from rules.baking.rounding import fraction, measure
+from rules.baking.rounding import fraction, measure, number
 from rules.book import Part, Rule
 from rules.physics.units import round_time_min, round_to, to_c, to_f
 from rules.recipe import AmountMark, Step, TempMark, TimeMark
 from rules.recipes.roles import moving
 from rules.said import sentences
-from rules.say import number
 
 SHORTEST_MIN = 2.0
 # From this many minutes on a cook keeps the time to so many.

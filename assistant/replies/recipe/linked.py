@@ -5,12 +5,12 @@ from __future__ import annotations
 from typing import Any
 
 from assistant.recipes.jsonld import recipe_node, to_jsonld
+from assistant.replies.quantities import Say
 from assistant.replies.recipe.worded import in_words
 from assistant.replies.recipe.words import added, environment
 from rules.baking.change import adds
 from rules.model import Units
 from rules.recipes.convert import Converted
-from rules.say import Say
 
 
 def as_jsonld(converted: Converted, units: Units = "us") -> dict[str, Any] | list[Any]:

@@ -7,15 +7,16 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from itertools import groupby
 
+from assistant.replies.quantities import Say
 from assistant.replies.recipe.worded import in_words
 from assistant.replies.recipe.words import added, formula, head, opening, part_title, summary
 from assistant.replies.wording import cited
 from rules.baking.change import Change, adds
 from rules.baking.parts import batter
+from rules.baking.rounding import number
 from rules.model import Units
 from rules.recipes.convert import Converted
 from rules.recipes.lines import LineTo
-from rules.say import Say, number
 
 # Signs that would drive a terminal, or turn the reading direction, rather than be read.
 _UNPRINTABLE = re.compile(r"[\x00-\x08\x0b-\x1f\x7f-\x9f\u200e\u200f\u202a-\u202e\u2066-\u2069]")

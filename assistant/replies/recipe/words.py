@@ -9,16 +9,16 @@ from typing import Any
 from jinja2 import Environment, PackageLoader, StrictUndefined
 
 from assistant.recipes.scale import numbered
+from assistant.replies.quantities import Say, duration, duration_span
 from assistant.replies.sentences import worded as text_of
 from rules.baking.change import Change
 from rules.baking.eggs import sizes
-from rules.baking.rounding import QUARTS, fraction, measure
+from rules.baking.rounding import QUARTS, fraction, measure, number
 from rules.baking.styles import called
 from rules.recipe import Amount
 from rules.recipes.convert import Converted
 from rules.recipes.sheet import sheet
 from rules.recipes.steps import TimeTo
-from rules.say import Say, duration, duration_span, number
 
 _ASIDE = re.compile(r"(\(was [^()]*\))")
 

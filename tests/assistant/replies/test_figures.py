@@ -3,9 +3,9 @@
 import pytest
 
 from assistant.replies.figures import figure_line, value_text
+from assistant.replies.quantities import Say
 from assistant.replies.speech_text import speakable
 from rules.model import Figure
-from rules.say import Say
 
 
 @pytest.mark.parametrize(

@@ -7,16 +7,17 @@ from typing import Any
 
 import pytest
 
+from assistant.replies.quantities import Say, duration
 from assistant.replies.sentences import worded
 from assistant.replies.worded import answer
 from rules import explanations
+from rules.baking.rounding import number
 from rules.book import Case
 from rules.errors import UnknownWord
 from rules.explanations import pace
 from rules.model import Caution, Figure, Request
 from rules.physics import kinetics, water
 from rules.physics.units import round_to
-from rules.say import Say, duration, number
 from rules.topics import why
 
 NAMES = sorted(why.rows())

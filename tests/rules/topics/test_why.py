@@ -5,11 +5,11 @@ import sys
 
 import pytest
 
+from assistant.replies.quantities import Say
 from assistant.replies.sentences import worded
 from assistant.replies.worded import answer
 from rules import book
 from rules.model import Request
-from rules.say import Say
 from rules.topics.why import ASK, EXAMPLE_M, catalogue, nearest, rows, subject
 
 HERE_M = 2133.6

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from rules.baking.rounding import number
 from rules.model import Units
 from rules.physics.units import (
     FT_PER_M,
@@ -19,16 +20,6 @@ from rules.physics.units import (
 )
 
 SMALL_K = 0.6
-
-
-def number(value: float, digits: int = 2) -> str:
-    """A number without useless zeros, thousands with a comma.
-
-    >>> number(7000), number(1.50), number(0.125, 3)
-    ('7,000', '1.5', '0.125')
-    """
-    text = f"{round(value, digits) + 0.0:,.{digits}f}"
-    return text.rstrip("0").rstrip(".") if "." in text else text
 
 
 def duration(time_min: float) -> str:
