@@ -49,8 +49,8 @@ def suggest(
     ('baking powder', 2.0, 1.5, 'tsp')
     """
     hint = "It is the height of the kitchen above sea level."
-    for name, value_m in (("elevation", elevation_m), ("elevation it was written for", from_elevation_m)):
-        within(name, value_m, LOWEST_M, HIGHEST_M, "m", hint)
+    within("elevation", elevation_m, LOWEST_M, HIGHEST_M, "m", hint)
+    within("elevation it was written for", from_elevation_m, LOWEST_M, HIGHEST_M, "m", hint)
     name = style_of(recipe, dish_class)
     if dish_class is None and recipe is not None:
         dish_class = CLASSES.get(name, name)

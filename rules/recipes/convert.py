@@ -83,8 +83,8 @@ def convert(
     source: the tables and rules named by every change
     """
     hint = "It is the height of the kitchen above sea level; check the figure and whether it is feet or metres."
-    for name, elevation_m in (("elevation", to_elevation_m), ("elevation it was written for", from_elevation_m)):
-        within(name, elevation_m, LOWEST_M, HIGHEST_M, "m", hint)
+    within("elevation", to_elevation_m, LOWEST_M, HIGHEST_M, "m", hint)
+    within("elevation it was written for", from_elevation_m, LOWEST_M, HIGHEST_M, "m", hint)
     name, sure = _style(recipe, style)
     canned = canning.is_canning(recipe)
     batch = Batch.of(recipe, name, from_elevation_m, to_elevation_m, units, canned)
