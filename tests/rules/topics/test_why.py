@@ -5,12 +5,13 @@ import sys
 
 import pytest
 
+from assistant.answering import reply_to
 from assistant.replies.quantities import Say
 from assistant.replies.sentences import worded
 from assistant.replies.worded import answer
 from rules import book
 from rules.model import Request
-from rules.topics.why import ASK, EXAMPLE_M, catalogue, nearest, rows, subject
+from rules.topics.why import ASK, EXAMPLE_M, catalogue, rows, subject
 
 HERE_M = 2133.6
 
@@ -88,16 +89,11 @@ def test_a_barometer_is_an_elevation() -> None:
 
 
 def test_what_is_not_explained_says_so_and_names_three_that_are() -> None:
-    given = answer(Request(topic="why", text="why does popcorn leave so many old maids in the cake pan"))
+    given = reply_to("why does popcorn leave so many old maids in the cake pan")
     assert given.headline == "That is not among the things explained here yet."
     assert given.because[0].rule == "why.nothing_fits"
     assert given.because[0].text.count(";") == 2
     assert given.figures == ()
-
-
-def test_nearest_goes_by_the_words() -> None:
-    assert nearest("the brisket is stuck")[0].id == "smoking_stalls"
-    assert len(nearest("")) == len(nearest("x" * 10_000_000)) == 3
 
 
 def test_every_explanation_is_a_rule_of_the_book() -> None:
