@@ -1,4 +1,4 @@
-"""The gate at its edges: the last foot that is printed, the last minute a steam canner runs, the jar, the canner owned."""
+"""The gate at its edges: the last foot printed, the last minute a steam canner runs, the jar, the canner owned."""
 
 import pytest
 
@@ -223,3 +223,24 @@ def test_a_time_under_pressure_is_one_that_is_printed(minutes, kept):
     """Carrots: 25 min in pints, 30 in quarts."""
     told = answer(asked("carrots", subject="pressure_canning", time_min=minutes))
     assert (told.figure("process_time") is not None) is kept
+
+
+@pytest.mark.parametrize(
+    ("base", "read_at_ft", "feet", "low", "high"),
+    [
+        (20, 0, 1000, 20, 20),
+        (25, 3000, 3001, 30, 30),
+        (25, 3000, 9000, 35, 40),
+        (30, 6000, 9000, 35, 40),
+        (35, 8000, 9000, 35, 40),
+        (35, 7000, 2000, 35, 35),
+        (35, 8000, 6000, 35, 35),
+        (15, 8000, 9000, 15, 20),
+        (15, 6000, 9000, 20, 25),
+    ],
+)
+def test_a_recipe_of_a_higher_band_has_its_addition_already(base, read_at_ft, feet, low, high):
+    """Peaches 20/25/30/35 by the guide, 40 above 8,000 ft by Utah State; applesauce 15/20/20/25, 30 there."""
+    request = Request(time_min=base, from_elevation_m=read_at_ft * FT_M, elevation_m=feet * FT_M)
+    found = process_times.process(request)
+    assert (found.base_min, found.least_min, found.most_min) == (base, low, high)
