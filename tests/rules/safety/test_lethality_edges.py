@@ -1,4 +1,4 @@
-"""The judge at its edges: the last tenth of a degree, the last second, the table that decides, the bath to set instead."""
+"""The judge at its edges: a tenth of a degree, a second, the table that decides, the bath to set instead."""
 
 import pytest
 
