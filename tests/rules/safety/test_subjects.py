@@ -110,10 +110,14 @@ def test_the_boil_here_is_told_to_a_kitchen_that_is_known(fields, placed):
     text = said(ask("holding", **fields))
     assert ("still above every one of these limits" in text) is placed
     assert ("Slow-cooker advice" in text) is placed
+    assert "germs die or grow by temperature" in text
+    if "feet" in fields:
+        assert "Water boils at 199 °F (93 °C) at 7,000 ft" in text
 
 
 def test_at_the_sea_the_boil_is_no_news():
     assert "still above" not in said(ask("reheating", 0))
+    assert "still above" in said(ask("reheating", 1000))
 
 
 # thawing
