@@ -56,6 +56,11 @@ def test_the_longer_end_of_a_range_decides_over_steam():
     assert gate.refusal(asked("peaches", subject="steam_canning", time_min=25, time_high_min=35)) == "steam_too_long"
 
 
+@pytest.mark.parametrize(("minutes", "reason"), [(45, None), (45.5, "steam_too_long"), (46, "steam_too_long")])
+def test_steam_is_let_through_up_to_45_minutes(minutes, reason):
+    assert gate.refusal(asked("peaches", 500, subject="steam_canning", time_min=minutes)) == reason
+
+
 def test_only_steam_has_the_limit():
     assert gate.refusal(asked("figs", subject="boiling_water_canning")) is None
     assert answer(asked("figs", subject="boiling_water_canning", time_min=45)).figure("process_time").value == 60
@@ -185,6 +190,7 @@ def test_the_longer_end_of_a_range_is_the_time():
         ("peaches", 25, 3000, None),
         ("peaches", 29, 6000, "time_not_printed"),
         ("peaches", 30, 6000, None),
+        ("peaches", 20, 12_000, None),
         ("jam", 5, 1000, None),
         ("jam", 5, 1001, "time_not_printed"),
         ("jam", 14, 6001, "time_not_printed"),
