@@ -2,10 +2,13 @@
 
 import pytest
 
+from assistant.replies.sentences import worded
+from rules.book import Case
 from rules.errors import UnknownWord
 from rules.foods.dishes import dishes
+from rules.model import Request
 from rules.physics.units import to_c, to_f
-from rules.safety import chart, kind_of, row_of, safe_temperature
+from rules.safety import caution, chart, kind_of, row_of, safe_temperature
 from rules.safety.lethality import bath_min, bath_source, judge, kind, kind_judged, kinds, printed
 
 FSIS, ALASKA, NEW_YORK, EGGS = "fsis-gd-2021-14", "alaska-18-aac-31", "ny-1-nycrr-271", "schuman-1997-eggs"
@@ -207,3 +210,48 @@ def test_the_word_that_is_not_known_is_told_with_what_it_should_be():
     with pytest.raises(UnknownWord, match="kind of food") as fault:
         kind("poultri")
     assert "poultri" in str(fault.value)
+
+
+@pytest.mark.parametrize(
+    ("dish", "temp_f"),
+    [
+        ("venison steak", 160),
+        ("elk roast", 160),
+        ("venison shank", 160),
+        ("beef rouladen", 165),
+        ("braciole", 165),
+        ("stuffed peppers", 165),
+        ("chicken kiev", 165),
+        ("chicken casserole", 165),
+        ("ham steak", 145),
+        ("turkey burgers", 165),
+        ("ground beef", 160),
+        ("wild boar", 165),
+        ("steak", 145),
+    ],
+)
+def test_the_hottest_row_counts_where_a_dish_falls_under_two(dish, temp_f):
+    """A cut of venison is game, a rolled and filled cut of beef is stuffed."""
+    assert to_f(safe_temperature(dish, dishes()[dish].dish_class).temp_c) == pytest.approx(temp_f)
+
+
+@pytest.mark.parametrize(
+    ("row", "temperature", "rest"),
+    [
+        ("whole_cut", "145 °F", ", then let it rest 3 min"),
+        ("raw_ham", "145 °F", ", then let it rest 3 min"),
+        ("fish", "145 °F", None),
+        ("ground_meat", "160 °F", None),
+        ("poultry", "165 °F", None),
+        ("wild_game", "165 °F", None),
+    ],
+)
+def test_the_caution_names_the_temperature_and_the_rest(row, temperature, rest):
+    told = caution(Case(Request()), row_of(row))
+    text = worded(told.text, Request().units)
+    assert told.level == "warn"
+    assert told.sources == (row_of(row).source,)
+    assert f"must reach {temperature}" in text
+    assert (", then let it rest" in text) is (rest is not None)
+    assert rest is None or rest in text
+    assert ("Freezing does not make it safe" in text) is (row == "wild_game")
