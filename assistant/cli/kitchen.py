@@ -197,7 +197,7 @@ def equipment_id(words: str) -> str:
 
 def pascals(text: str) -> float:
     """A pressure difference [Pa] as it is typed: 0.05inHg, -2 hPa; leaves with code 2 where it is none."""
-    from assistant.reading.measures import spellings, to_si, unit_named
+    from assistant.reading.units import spellings, to_si, unit_named
 
     figure, unit = figure_and_unit(text)
     name = next((u for u in (unit, unit.lower()) if u in spellings()), None)

@@ -9,6 +9,7 @@ from itertools import pairwise
 from spacy.language import Language
 from spacy.tokens import Doc
 
+from assistant.reading.groups import keep, shown
 from assistant.reading.spans import Elevation, Found, Measure, Number, Role
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.spelling import plain_words
@@ -39,18 +40,18 @@ SIGNS = ("to", "and", "or", "not", "-", "vs", "versus", "into")
 YEARS = range(1900, 2101)
 SMALLEST_PLAIN, SMALLEST_AT_END = 1000, 2000
 
-Doc.set_extension("elevations", default=(), force=True)
+shown("elevations", "elevation")
 
 
 @Language.component(
     "kitchen_elevation",
     requires=["doc._.numbers", "doc._.measures", "doc._.clock", "doc._.found"],
-    assigns=["doc._.elevations"],
+    assigns=["doc.spans"],
 )
 def kitchen_elevation(doc: Doc) -> Doc:
     """Hear every elevation of the text."""
     words = [token.norm_ for token in doc]
-    doc._.elevations = hear(words, doc._.numbers, (*doc._.measures, *doc._.clock), doc._.found)
+    keep(doc, "elevations", hear(words, doc._.numbers, (*doc._.measures, *doc._.clock), doc._.found))
     return doc
 
 

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from assistant.reading import places
-from assistant.reading.measures import to_si
+from assistant.reading.units import to_si
 from assistant.reading.spans import Elevation
 from rules.model import ElevationFrom, Units, Unused
 from rules.physics import air

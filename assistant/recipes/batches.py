@@ -117,7 +117,7 @@ def _with_figures(text: str) -> dict[str, Any] | None:
 
 def _figure(number_text: str, unit_text: str | None) -> Figure:
     from assistant.recipes.numbers import number
-    from assistant.recipes.units import unit_of
+    from assistant.reading.units import unit_of
 
     value, word = number(number_text), (unit_text or "").strip().rstrip(".")
     if temperature := TEMPERATURES.get(word.lower()):

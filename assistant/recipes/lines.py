@@ -9,7 +9,7 @@ from typing import Any
 
 from assistant.recipes.numbers import NUMBER, NUMBER_WORD, RANGE_SIGN, number
 from assistant.recipes.pantry import Ingredient, find
-from assistant.recipes.units import Unit, unit_of
+from assistant.reading.units import Unit, unit_of
 from rules import tables
 from rules.recipe import Amount, IngredientLine, MassFrom
 

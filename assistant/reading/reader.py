@@ -1,0 +1,69 @@
+"""The one reader: any text -> its words, numbers, measures and times of day, each with its place in the text.
+
+It reads a text once, from left to right, and loads no language: what the components of the pipeline hear in a
+question is heard here in a line of a recipe, in a reply and in an option of a command.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+
+from assistant.reading import figures, quantities, times_of_day
+from assistant.reading.spans import Measure, Number
+from assistant.reading.units import SPOKEN
+from assistant.reading.words import Word, words_of
+
+
+@dataclass(frozen=True, slots=True)
+class Heard:
+    """What was heard in a text. Numbers, measures and times of day stand at words; `place` gives their characters.
+
+    numbers: all of them, also those of measures; clock: times of day
+    """
+
+    words: tuple[Word, ...]
+    numbers: tuple[Number, ...]
+    measures: tuple[Measure, ...]
+    clock: tuple[Measure, ...]
+
+    def place(self, span: Number | Measure) -> tuple[int, int]:
+        """The characters from start to end of the text as it was given.
+
+        >>> heard = hear("about 1½ hrs at 7,000′")
+        >>> [heard.place(m) for m in heard.measures]
+        [(6, 12), (16, 22)]
+        """
+        return self.words[span.start].start, self.words[span.end - 1].end
+
+    def alone(self) -> Iterator[Number]:
+        """The numbers that belong to no measure."""
+        taken = {i for m in self.measures for i in range(m.start, m.end)}
+        return (number for number in self.numbers if number.start not in taken)
+
+    def left(self) -> list[str]:
+        """The words that belong to no number and no measure."""
+        taken = {i for span in (*self.numbers, *self.measures) for i in range(span.start, span.end)}
+        return [word.norm for i, word in enumerate(self.words) if i not in taken]
+
+    def only(self) -> Measure | None:
+        """The measure that is the whole text, or None."""
+        whole = [m for m in self.measures if (m.start, m.end) == (0, len(self.words))]
+        return whole[0] if whole else None
+
+
+@lru_cache(maxsize=256)
+def hear(text: str, kinds: Sequence[str] = SPOKEN) -> Heard:
+    """Read a text.
+
+    kinds: which kinds of measure can be meant, a tuple; they decide what a spelling of two units is
+
+    >>> [(m.kind, m.low, m.high) for m in hear("simmer 20 to 25 minutes").measures]
+    [('time', 20.0, 25.0)]
+    """
+    words = words_of(text)
+    norms = [word.norm for word in words]
+    numbers = figures.hear(norms)
+    measures = quantities.hear(norms, [word.text for word in words], numbers, kinds)
+    return Heard(words, numbers, measures, times_of_day.hear(norms, numbers, measures))

@@ -1,0 +1,129 @@
+"""The units a kitchen knows: data/units.txt, read with pint at first use. The one unit table of the project."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Sequence
+from dataclasses import dataclass
+from functools import cache
+from typing import TYPE_CHECKING
+
+from rules import tables
+
+if TYPE_CHECKING:
+    import pint
+
+LONGEST_UNIT = 4
+SI = {
+    "length": "meter",
+    "time": "minute",
+    "temperature": "degree_celsius",
+    "degree": "degree",
+    "pressure": "pascal",
+    "mass": "gram",
+    "volume": "milliliter",
+    "portion": "portion",
+    "count": "piece",
+    "percent": "percent",
+}
+# what is heard in talk; a can of beans is no measure there, in a list of ingredients it is
+SPOKEN = ("length", "time", "temperature", "degree", "pressure", "mass", "volume", "portion")
+AMOUNTS = ("mass", "volume", "count", "percent")
+HEIGHTS = ("length",)
+SIGNS = {"%": "percent", "#": "lb"}
+# spellings of two units: which one is meant goes by the kinds that can be meant
+IN_A_LIST = {"c": "cup", "C": "cup", "heads": "head"}
+# abbreviations that are written with a point inside a unit: fl. oz.
+POINTED = ("fl", "lb", "lbs", "in", "ins", "mm", "per")
+
+
+@dataclass(frozen=True, slots=True)
+class Unit:
+    """A unit. name: its symbol; kind: of SI; size: one of it in ml, g, m, min or Pa; 1 for counts and percent."""
+
+    name: str
+    kind: str
+    size: float = 1.0
+
+
+@cache
+def registry() -> pint.UnitRegistry:
+    """The one unit registry of the process, read when the first unit is heard."""
+    import pint
+
+    return pint.UnitRegistry(str(tables.data_path("units.txt")), cache_folder=None)
+
+
+@cache
+def spellings() -> frozenset[str]:
+    """Every spelling of a unit, words joined by underscores."""
+    return frozenset(registry())
+
+
+@cache
+def unit_named(spelling: str) -> tuple[str, str, str]:
+    """Name, symbol and kind of a unit by one of its spellings.
+
+    >>> unit_named("feet")
+    ('foot', 'ft', 'length')
+    """
+    name = registry().get_name(spelling)
+    dimension = str(next(iter(registry().get_dimensionality(name)))).strip("[]")
+    return name, registry().get_symbol(name), dimension
+
+
+def to_si(value: float, unit: str) -> float:
+    """A value in the unit of SI that its kind is kept in.
+
+    >>> to_si(350, "fahrenheit"), to_si(7000, "ft"), to_si(1.5, "hours")
+    (176.666666667, 2133.6, 90.0)
+    """
+    name, _, kind = unit_named(unit)
+    if name == SI[kind]:
+        return value
+    magnitude = float(registry().Quantity(value, name).to(SI[kind]).magnitude)
+    return round(magnitude, 9) if kind == "temperature" else magnitude
+
+
+def unit_at(
+    words: Sequence[str], spelled: Sequence[str], at: int, kinds: Collection[str] = SPOKEN
+) -> tuple[str, int] | None:
+    """The longest unit of some kinds that starts at a word: its spelling, and the word after it.
+
+    words: in lower case; spelled: as written, for units that case tells apart
+    """
+    if at < len(words) and (sign := SIGNS.get(words[at])) and unit_named(sign)[2] in kinds:
+        return sign, at + 1
+    if "count" in kinds and at < len(words) and words[at] in IN_A_LIST:
+        return IN_A_LIST[words[at]], at + 1
+    for end in range(min(at + LONGEST_UNIT, len(words)), at, -1):
+        for text in (_joined(spelled[at:end]), _joined(words[at:end])):
+            if text in spellings() and unit_named(text)[2] in kinds:
+                return text, end
+    return None
+
+
+def _joined(words: Sequence[str]) -> str:
+    """Words as one spelling, without the points of abbreviations."""
+    kept = [w for i, w in enumerate(words) if w != "." or not i or words[i - 1].lower() not in POINTED]
+    return "_".join(kept) if words[-1] != "." else ""
+
+
+@cache
+def unit_of(word: str) -> Unit | None:
+    """The unit of an amount that a word or two stand for, or None. Only "T" and "t" depend on the case of the letter.
+
+    >>> unit_of("Tbsp.").name, unit_of("T").name, unit_of("t").name, unit_of("fl. oz.").name, unit_of("flour")
+    ('tbsp', 'tbsp', 'tsp', 'fl_oz', None)
+    """
+    from assistant.reading.words import words_of
+
+    read = words_of(word.strip().rstrip("."))
+    hit = unit_at([w.norm for w in read], [w.text for w in read], 0, AMOUNTS)
+    return unit_by(hit[0]) if hit and hit[1] == len(read) else None
+
+
+@cache
+def unit_by(spelling: str) -> Unit:
+    """The unit of a spelling that there is."""
+    name, symbol, kind = unit_named(spelling)
+    return Unit(symbol, kind, 1.0 if kind in ("temperature", "degree") else to_si(1.0, name))
