@@ -207,7 +207,7 @@ def _pointed(words: Sequence[str], number: Number) -> Number:
 
 def _dozens(words: Sequence[str], number: Number) -> Number:
     """Two dozen, 1 1/2 dozen, half a dozen."""
-    if _word(words, number.end) != "dozen" or words[number.end - 1] in ("dozen", "dozens"):
+    if _word(words, number.end) not in ("dozen", "doz") or words[number.end - 1] in ("dozen", "dozens"):
         return number
     return Number(number.start, number.end + 1, number.value * 12)
 

@@ -13,7 +13,7 @@ from functools import lru_cache
 from assistant.reading import figures, quantities, times_of_day
 from assistant.reading.spans import Measure, Number
 from assistant.reading.units import SPOKEN
-from assistant.reading.words import Word, words_of
+from assistant.reading.words import Word, cut
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,8 +62,18 @@ def hear(text: str, kinds: Sequence[str] = SPOKEN) -> Heard:
     >>> [(m.kind, m.low, m.high) for m in hear("simmer 20 to 25 minutes").measures]
     [('time', 20.0, 25.0)]
     """
-    words = words_of(text)
-    norms = [word.norm for word in words]
-    numbers = figures.hear(norms)
-    measures = quantities.hear(norms, [word.text for word in words], numbers, kinds)
-    return Heard(words, numbers, measures, times_of_day.hear(norms, numbers, measures))
+    seen = cut(text)
+    numbers = figures.hear(seen.norms)
+    measures = quantities.hear(seen.norms, seen.spelled, numbers, kinds)
+    return Heard(seen.words, numbers, measures, times_of_day.hear(seen.norms, numbers, measures))
+
+
+def value(text: str) -> float | None:
+    """The number that a text is, with nothing else in it; None where it is none.
+
+    >>> value("1½"), value("1-1/2"), value("a dozen"), value("2 cups")
+    (1.5, 1.5, 12.0, None)
+    """
+    norms = cut(text).norms
+    number = figures.number_from(norms, 0) if norms else None
+    return number.value if number and number.end == len(norms) else None

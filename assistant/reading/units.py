@@ -8,6 +8,7 @@ from functools import cache
 from typing import TYPE_CHECKING
 
 from rules import tables
+from rules.physics.units import to_c
 
 if TYPE_CHECKING:
     import pint
@@ -32,6 +33,8 @@ HEIGHTS = ("length",)
 SIGNS = {"%": "percent", "#": "lb"}
 # spellings of two units: which one is meant goes by the kinds that can be meant
 IN_A_LIST = {"c": "cup", "C": "cup", "heads": "head"}
+# measures of a list of ingredients that talk has other uses for: pinch the edge, dash out, stick together
+ONLY_IN_A_LIST = ("pinch", "dash", "stick")
 # abbreviations that are written with a point inside a unit: fl. oz.
 POINTED = ("fl", "lb", "lbs", "in", "ins", "mm", "per")
 
@@ -74,14 +77,16 @@ def unit_named(spelling: str) -> tuple[str, str, str]:
 def to_si(value: float, unit: str) -> float:
     """A value in the unit of SI that its kind is kept in.
 
-    >>> to_si(350, "fahrenheit"), to_si(7000, "ft"), to_si(1.5, "hours")
-    (176.666666667, 2133.6, 90.0)
+    >>> round(to_si(350, "fahrenheit")), to_si(7000, "ft"), to_si(1.5, "hours")
+    (177, 2133.6, 90.0)
     """
     name, _, kind = unit_named(unit)
     if name == SI[kind]:
         return value
-    magnitude = float(registry().Quantity(value, name).to(SI[kind]).magnitude)
-    return round(magnitude, 9) if kind == "temperature" else magnitude
+    if name == "degree_fahrenheit":
+        # as the rules convert it, so that a figure comes back as it was said
+        return to_c(value)
+    return float(registry().Quantity(value, name).to(SI[kind]).magnitude)
 
 
 def unit_at(
@@ -97,9 +102,14 @@ def unit_at(
         return IN_A_LIST[words[at]], at + 1
     for end in range(min(at + LONGEST_UNIT, len(words)), at, -1):
         for text in (_joined(spelled[at:end]), _joined(words[at:end])):
-            if text in spellings() and unit_named(text)[2] in kinds:
+            if text in spellings() and _can_be_meant(text, kinds):
                 return text, end
     return None
+
+
+def _can_be_meant(spelling: str, kinds: Collection[str]) -> bool:
+    _, symbol, kind = unit_named(spelling)
+    return kind in kinds and ("count" in kinds or symbol not in ONLY_IN_A_LIST)
 
 
 def _joined(words: Sequence[str]) -> str:

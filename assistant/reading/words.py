@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import re
+from bisect import bisect_left
 from dataclasses import dataclass
+from functools import lru_cache
 
 from assistant.reading.text import traced
 
@@ -35,6 +37,43 @@ class Word:
     norm: str
     start: int
     end: int
+
+
+@dataclass(frozen=True, slots=True)
+class Cut:
+    """A text cut into words: the words, and by themselves what they are compared by and how they are spelled."""
+
+    text: str
+    words: tuple[Word, ...]
+    norms: tuple[str, ...]
+    spelled: tuple[str, ...]
+
+    def at(self, place: int, over: str = "") -> int:
+        """The word that begins at a character, or behind blanks and one of the signs `over`; -1 where none does.
+
+        >>> cut("2 8-ounce cans").at(3, over="-"), cut("2 8-ounce cans").at(5)
+        (2, -1)
+        """
+        i = bisect_left(self.words, place, key=_start)
+        if i == len(self.words):
+            return -1
+        between = self.text[place : self.words[i].start].strip()
+        return i if not between or (len(between) == 1 and between in over) else -1
+
+    def end(self, span_end: int) -> int:
+        """The character after the last word of a span that ends before word `span_end`."""
+        return self.words[span_end - 1].end
+
+
+def _start(word: Word) -> int:
+    return word.start
+
+
+@lru_cache(maxsize=512)
+def cut(text: str) -> Cut:
+    """Any text, cut into words."""
+    words = words_of(text)
+    return Cut(text, words, tuple(word.norm for word in words), tuple(word.text for word in words))
 
 
 def words_of(text: str) -> tuple[Word, ...]:
