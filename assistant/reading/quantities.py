@@ -9,6 +9,8 @@ from assistant.reading.spans import Measure, Number
 from assistant.reading.units import SPOKEN, to_si, unit_at, unit_named
 from assistant.understanding.cue_words import cues
 
+# what has its size in inches, rather than standing in something: 9 in pan, but 350 in a pan; and how large it can be
+SIZED, MOST_INCHES = ("pan", "pie", "round", "tin", "square", "thick", "cake", "cubes"), 100
 ARTICLES = ("a", "an", "per")
 RANGE_SIGNS = ("-", "~", "to", "or", "and", "through", "till", "until")
 # what may stand between two measures that are the ends of a range, and which kinds have ranges
@@ -96,7 +98,7 @@ def _meant(unit: str, value: float, after: Sequence[str], kinds: Collection[str]
         return "minute"
     if unit in ("c", "C") and "volume" in kinds and 0 < value <= 10:
         return "cup"
-    if unit == "in" and after and after[0] not in ("pan", "pie", "round", "tin", "square", "thick", "cake", "cubes"):
+    if unit == "in" and (value > MOST_INCHES or (after and after[0] not in SIZED)):
         return None
     return unit
 

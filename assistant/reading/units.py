@@ -36,7 +36,7 @@ IN_A_LIST = {"c": "cup", "C": "cup", "heads": "head"}
 # measures of a list of ingredients that talk has other uses for: pinch the edge, dash out, stick together
 ONLY_IN_A_LIST = ("pinch", "dash", "stick")
 # abbreviations that are written with a point inside a unit: fl. oz.
-POINTED = ("fl", "lb", "lbs", "in", "ins", "mm", "per")
+POINTED = ("deg", "fl", "lb", "lbs", "in", "ins", "mm", "per")
 
 
 @dataclass(frozen=True, slots=True)
