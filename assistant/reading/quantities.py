@@ -27,14 +27,18 @@ FILLERS = ("whole", "full", "more", "good", "solid", "heaped", "level", "additio
 
 
 def hear(
-    words: Sequence[str], spelled: Sequence[str], numbers: Sequence[Number], kinds: Collection[str] = SPOKEN
+    words: Sequence[str], spelled: Sequence[str], numbers: Sequence[Number], kinds: Collection[str] = SPOKEN,
+    ranges: bool = True,
 ) -> tuple[Measure, ...]:
     """The measures among words; spelled are the same words as written, for units that case tells apart.
 
     kinds: which can be meant; they decide what a spelling of two units is (m, c, heads)
+    ranges: whether two figures with a range sign between are one measure
     """
     found = [m for m in (_measure(words, spelled, number, kinds) for number in with_articles(words, numbers)) if m]
-    measures = _joined(words, _ranged(words, _compound(words, found, numbers), numbers))
+    measures = _compound(words, found, numbers)
+    if ranges:
+        measures = _joined(words, _ranged(words, measures, numbers))
     return tuple(_barometric(words, measures, numbers) if "pressure" in kinds else measures)
 
 

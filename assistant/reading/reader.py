@@ -42,6 +42,10 @@ class Heard:
         taken = {i for m in self.measures for i in range(m.start, m.end)}
         return (number for number in self.numbers if number.start not in taken)
 
+    def norms(self, start: int, end: int) -> list[str]:
+        """The words from start to end, in the form in which words are compared."""
+        return [word.norm for word in self.words[start:end]]
+
     def left(self) -> list[str]:
         """The words that belong to no number and no measure."""
         taken = {i for span in (*self.numbers, *self.measures) for i in range(span.start, span.end)}
@@ -54,17 +58,18 @@ class Heard:
 
 
 @lru_cache(maxsize=256)
-def hear(text: str, kinds: Sequence[str] = SPOKEN) -> Heard:
+def hear(text: str, kinds: Sequence[str] = SPOKEN, *, ranges: bool = True) -> Heard:
     """Read a text.
 
     kinds: which kinds of measure can be meant, a tuple; they decide what a spelling of two units is
+    ranges: whether two figures with a range sign between are one measure
 
     >>> [(m.kind, m.low, m.high) for m in hear("simmer 20 to 25 minutes").measures]
     [('time', 20.0, 25.0)]
     """
     seen = cut(text)
     numbers = figures.hear(seen.norms)
-    measures = quantities.hear(seen.norms, seen.spelled, numbers, kinds)
+    measures = quantities.hear(seen.norms, seen.spelled, numbers, kinds, ranges)
     return Heard(seen.words, numbers, measures, times_of_day.hear(seen.norms, numbers, measures))
 
 

@@ -29,10 +29,14 @@ SI = {
 # what is heard in talk; a can of beans is no measure there, in a list of ingredients it is
 SPOKEN = ("length", "time", "temperature", "degree", "pressure", "mass", "volume", "portion")
 AMOUNTS = ("mass", "volume", "count", "percent")
+TEMPERATURES = ("temperature", "degree")
+# what a change of a recipe has figures of
+CHANGES = (*AMOUNTS, *TEMPERATURES, "time")
 HEIGHTS = ("length",)
+HEIGHT_UNITS = ("ft", "m", "km", "mi")
 SIGNS = {"%": "percent", "#": "lb"}
-# spellings of two units: which one is meant goes by the kinds that can be meant
-IN_A_LIST = {"c": "cup", "C": "cup", "heads": "head"}
+# spellings of two units: the other one is meant where the first can not be
+OTHERWISE = {"c": "cup", "heads": "head"}
 # measures of a list of ingredients that talk has other uses for: pinch the edge, dash out, stick together
 ONLY_IN_A_LIST = ("pinch", "dash", "stick")
 # abbreviations that are written with a point inside a unit: fl. oz.
@@ -98,8 +102,8 @@ def unit_at(
     """
     if at < len(words) and (sign := SIGNS.get(words[at])) and unit_named(sign)[2] in kinds:
         return sign, at + 1
-    if "count" in kinds and at < len(words) and words[at] in IN_A_LIST:
-        return IN_A_LIST[words[at]], at + 1
+    if at < len(words) and (other := OTHERWISE.get(words[at])) and unit_named(words[at])[2] not in kinds:
+        return (other, at + 1) if unit_named(other)[2] in kinds else None
     for end in range(min(at + LONGEST_UNIT, len(words)), at, -1):
         for text in (_joined(spelled[at:end]), _joined(words[at:end])):
             if text in spellings() and _can_be_meant(text, kinds):

@@ -5,11 +5,13 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 from typing import TYPE_CHECKING, Any
 
 from assistant.errors import AssistantError
 
 if TYPE_CHECKING:
+    from assistant.reading.spans import Measure, Number
     from assistant.store.batches import Batch
     from rules.baking.change import Change
     from rules.mending import Mending, Ranked, Trial, Tried
@@ -24,15 +26,17 @@ WAYS = {
     "longer": "longer",
 }  # fmt: skip
 BY_SIZE = {"amount": ("less", "more"), "temperature": ("cooler", "hotter"), "time": ("shorter", "longer")}
-TEMPERATURES = {"f": "degF", "degf": "degF", "fahrenheit": "degF", "c": "degC", "degc": "degC", "celsius": "degC"}
-TIMES = {"min": 1.0, "mins": 1.0, "minute": 1.0, "minutes": 1.0, "h": 60.0, "hr": 60.0, "hrs": 60.0, "hour": 60.0,
-         "hours": 60.0}  # fmt: skip
 NAMES = {"sugar_temp": "sugar temperature", "fat_temp": "fat", "proof": "rise", "temperature": "inside"}
 FILLERS = re.compile(r"\b(?:from|of|the|changed|cut|raised|reduced|use|used)\b", re.I)
 HOT_FAT = re.compile(r"\b(?:fat|oil|fryer|frying)\b", re.I)
 BOILED_SUGAR = re.compile(r"\b(?:sugar|syrup|candy|caramel|fudge|stage)\b", re.I)
 RISE = re.compile(r"\b(?:rise|rising|proof|proofing|proved?|ferment\w*)\b", re.I)
 OVEN = re.compile(r"\boven\b", re.I)
+# a bare figure of an oven that is its setting, in either unit
+LEAST_OVEN = 80
+# what stands between the figure before and the figure after, behind at most four words: 2 cups of brown sugar to 1
+TO, MOST_BETWEEN = (["to"], ["-", ">"], ["→"]), 4
+KINDS = {"temperature": "temperature", "degree": "temperature", "time": "time"}
 
 
 class UnknownSymptom(AssistantError, LookupError):
@@ -94,18 +98,29 @@ def change_heard(words: str, suggested: Sequence[Ranked] = ()) -> dict[str, Any]
 
 def _with_figures(text: str) -> dict[str, Any] | None:
     """What has a figure before and a figure after."""
-    from assistant.recipes.numbers import NUMBER
+    from assistant.reading.reader import hear
+    from assistant.reading.units import CHANGES
 
-    unit = r"(?:\s*(?:°\s*)?([A-Za-z%.]+(?:\s+oz)?))?"
-    between = r"((?:\s+[A-Za-z-]+){0,4}?)"
-    found = re.search(rf"({NUMBER}){unit}{between}\s*(?:to|->|→)\s*({NUMBER}){unit}", text, re.I)
-    if found is None:
-        return None
-    first, first_unit, named, second, second_unit = found.groups()
-    before, after = _figure(first, first_unit or second_unit), _figure(second, second_unit or first_unit)
-    not_units = [u for u, f in ((first_unit, before), (second_unit, after)) if u and f.unit is None]
-    rest = " ".join([text[: found.start()], *dict.fromkeys(not_units), named, text[found.end() :]])
-    item = " ".join(FILLERS.sub(" ", rest).split()).strip(" :,-")
+    heard = hear(text, CHANGES, ranges=False)
+    figures = sorted([*heard.measures, *heard.alone()], key=lambda figure: figure.start)
+    for first, second in pairwise(figures):
+        between = heard.norms(first.end, second.start)
+        sign = next((sign for sign in TO if between[-len(sign) :] == sign), None)
+        named = between[: -len(sign)] if sign else []
+        if sign and len(named) <= MOST_BETWEEN and all(word.isalpha() for word in named):
+            (start, end), (again, stop) = heard.place(first), heard.place(second)
+            sign_start = heard.words[second.start - len(sign)].start
+            behind = text[stop:].lstrip(".")
+            same = bool(named) and behind.lower().split()[: len(named)] == named
+            rest = " ".join([text[:start], "" if same else text[end:sign_start], behind])
+            return _changed(text, rest, first, second)
+    return None
+
+
+def _changed(text: str, rest: str, first: Measure | Number, second: Measure | Number) -> dict[str, Any]:
+    """The change from a first figure to a second; a figure without a unit has that of the other."""
+    before, after = _figure(first, second, text), _figure(second, first, text)
+    item = " ".join(FILLERS.sub(" ", rest).split()).strip(" :,.-")
     less, more = BY_SIZE[before.kind]
     way = less if _in_the_unit_of(before, after) < before.value else more
     return {
@@ -115,17 +130,18 @@ def _with_figures(text: str) -> dict[str, Any] | None:
     }  # fmt: skip
 
 
-def _figure(number_text: str, unit_text: str | None) -> Figure:
-    from assistant.recipes.numbers import number
-    from assistant.reading.units import unit_of
+def _figure(figure: Measure | Number, other: Measure | Number, text: str) -> Figure:
+    from assistant.reading.spans import Measure
+    from assistant.reading.units import to_si
 
-    value, word = number(number_text), (unit_text or "").strip().rstrip(".")
-    if temperature := TEMPERATURES.get(word.lower()):
-        return Figure(value, temperature, "temperature")
-    if minutes := TIMES.get(word.lower()):
-        return Figure(value * minutes, "min", "time")
-    unit = unit_of(word) if word else None
-    return Figure(value, unit.name if unit else None, "amount")
+    unit = figure if isinstance(figure, Measure) else other
+    said = figure.said if isinstance(figure, Measure) else figure.value
+    if not isinstance(unit, Measure):
+        return Figure(said, None, "temperature" if OVEN.search(text) and said >= LEAST_OVEN else "amount")
+    kind = KINDS.get(unit.kind, "amount")
+    if kind == "time":
+        return Figure(figure.low if isinstance(figure, Measure) else to_si(said, unit.unit), "min", kind)
+    return Figure(said, None if unit.kind == "degree" or unit.unit == "piece" else unit.unit, kind)
 
 
 def _in_the_unit_of(before: Figure, after: Figure) -> float:

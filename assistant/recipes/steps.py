@@ -6,6 +6,7 @@ import re
 from functools import cache
 from typing import cast
 
+from assistant.reading.instruments import GAUGE_UNITS
 from assistant.reading.reader import hear
 from assistant.recipes.clauses import Word, outermost
 from assistant.recipes.lines import any_of
@@ -60,7 +61,7 @@ def read_step(text: str, component: str = "", *, habits: Habits | None = None, a
     """
     seen = text[:LONGEST]
     heard = hear(seen)
-    pressures = (PressureMark(*heard.place(m), m.low) for m in heard.measures if m.kind == "pressure")
+    pressures = (PressureMark(*heard.place(m), m.low) for m in heard.measures if m.unit in GAUGE_UNITS)
     return Step(
         text=text,
         component=component,
