@@ -141,7 +141,7 @@ def _figure(figure: Measure | Number, other: Measure | Number, text: str) -> Fig
     kind = KINDS.get(unit.kind, "amount")
     if kind == "time":
         return Figure(figure.low if isinstance(figure, Measure) else to_si(said, unit.unit), "min", kind)
-    return Figure(said, None if unit.kind == "degree" or unit.unit == "piece" else unit.unit, kind)
+    return Figure(said, None if unit.kind == "degree" else unit.unit, kind)
 
 
 def _in_the_unit_of(before: Figure, after: Figure) -> float:

@@ -7,8 +7,10 @@ import math
 FT_PER_M = 1 / 0.3048
 PSI_PER_PA = 1 / 6894.757293168
 INHG_PER_PA = 1 / 3386.389
-ML_PER_CUP = 236.588
-ML_PER_TBSP = 14.787
+# The US teaspoon: a 768th of a gallon of 231 cubic inches
+ML_PER_TSP = 4.92892159375
+ML_PER_TBSP = 3 * ML_PER_TSP
+ML_PER_CUP = 48 * ML_PER_TSP
 G_PER_LB = 453.59237
 
 
