@@ -38,7 +38,7 @@ HINTS = {
 }
 # "5 C" is five cups in a recipe, but not as a reply about degrees; "a cup" is no measure where spoons are asked for
 DEGREES = tuple(kind for kind in SPOKEN if kind != "volume")
-EACH_CUP = re.compile(r"\b(?:a|per|each|every|to the|to a|for each|in a) cup\b", re.IGNORECASE)
+EACH_CUP = re.compile(r"(?<!of )\b(?:a|per|each|every|to the|to a|for each|in a) cup\b", re.IGNORECASE)
 MOST_WORDS = 12
 
 
@@ -80,9 +80,9 @@ def attempted(text: str) -> bool:
         return False
     if said in listed("yes") | listed("no"):
         return True
-    heard = _heard(text)
-    plain = all(len(word) == 1 or not word.isalpha() or word in listed("filler") for word in heard.left())
-    return plain and bool(heard.numbers or heard.measures or any(word in LETTERS for word in heard.left()))
+    heard, left = _heard(text)
+    plain = all(len(word) == 1 or not word.isalpha() or word in listed("filler") for word in left)
+    return plain and bool(heard.numbers or heard.measures or any(word in LETTERS for word in left))
 
 
 def hint(question: Question) -> str:
@@ -135,8 +135,8 @@ def _figure(question: Question, text: str, said: str) -> float | tuple[float, fl
     words = said.split()
     if len(words) > MOST_WORDS or words[0] in listed("asks") - {"is"}:
         return None
-    heard = _heard(EACH_CUP.sub(" ", text) if question.unit in ML else text, question.unit in ("degC", "K"))
-    if any(word.isalpha() and word not in listed("filler") for word in heard.left()):
+    heard, left = _heard(EACH_CUP.sub(" ", text) if question.unit in ML else text, question.unit in ("degC", "K"))
+    if any(word.isalpha() and word not in listed("filler") for word in left):
         return None
     kind = MEASURES.get(question.unit)
     fitting = [measure for measure in heard.measures if measure.kind == kind]
@@ -149,12 +149,15 @@ def _figure(question: Question, text: str, said: str) -> float | tuple[float, fl
     return next((reading for reading in readings if question.accepts(reading)), readings[0])
 
 
-def _heard(text: str, degrees: bool = False) -> Heard:
-    """What a reply is made of. Degrees without a scale are a number, whose scale the question tells."""
+def _heard(text: str, degrees: bool = False) -> tuple[Heard, list[str]]:
+    """What a reply is made of, and the words that are left; degrees without a scale are a number, as the question has.
+
+    degrees: whether degrees are asked for
+    """
     from assistant.reading.reader import hear
 
     heard = hear(text[:LONGEST], DEGREES if degrees else SPOKEN)
-    return replace(heard, measures=tuple(m for m in heard.measures if m.kind != "degree"))
+    return replace(heard, measures=tuple(m for m in heard.measures if m.kind != "degree")), heard.left()
 
 
 def _in_unit(unit: str, si: float, measure: Measure) -> float:

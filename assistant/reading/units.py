@@ -36,7 +36,7 @@ HEIGHTS = ("length",)
 HEIGHT_UNITS = ("ft", "m", "km", "mi")
 SIGNS = {"%": "percent", "#": "lb"}
 # spellings of two units: the other one is meant where the first can not be
-OTHERWISE = {"c": "cup", "heads": "head"}
+OTHERWISE = {"c": "cup", "heads": "head", "m": "minute"}
 # measures of a list of ingredients that talk has other uses for: pinch the edge, dash out, stick together
 ONLY_IN_A_LIST = ("pinch", "dash", "stick")
 # abbreviations that are written with a point inside a unit: fl. oz.

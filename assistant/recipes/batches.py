@@ -106,13 +106,13 @@ def _with_figures(text: str) -> dict[str, Any] | None:
     for first, second in pairwise(figures):
         between = heard.norms(first.end, second.start)
         sign = next((sign for sign in TO if between[-len(sign) :] == sign), None)
-        named = between[: -len(sign)] if sign else []
+        named = [word for word in between[: -len(sign)] if word != "."] if sign else []
         if sign and len(named) <= MOST_BETWEEN and all(word.isalpha() for word in named):
             (start, end), (again, stop) = heard.place(first), heard.place(second)
             sign_start = heard.words[second.start - len(sign)].start
             behind = text[stop:].lstrip(".")
             same = bool(named) and behind.lower().split()[: len(named)] == named
-            rest = " ".join([text[:start], "" if same else text[end:sign_start], behind])
+            rest = " ".join([text[:start], "" if same else text[end:sign_start].lstrip("."), behind])
             return _changed(text, rest, first, second)
     return None
 
