@@ -36,9 +36,10 @@ HINTS = {
     "tbsp": "Give tablespoons, such as 2 tbsp.",
     "m": "Give an elevation, such as 7,000 ft or 2,130 m.",
 }
-# "5 C" is five cups in a recipe, but not as a reply about degrees; "a cup" is no measure where spoons are asked for
-DEGREES = tuple(kind for kind in SPOKEN if kind != "volume")
-EACH_CUP = re.compile(r"(?<!of )\b(?:a|per|each|every|to the|to a|for each|in a) cup\b", re.IGNORECASE)
+# "5 C" is five cups in a recipe, and "50 m" 50 minutes, but not as replies about degrees and elevations; "a cup" is no
+# measure where spoons are asked for
+UNASKED = {"degC": "volume", "K": "volume", "m": "time"}
+EACH_CUP = re.compile(r"(?<!of )(?<!half )(?<!quarter )\b(?:a|per|each|every|to the|to a|for each|in a) cup\b", re.IGNORECASE)
 MOST_WORDS = 12
 
 
@@ -135,7 +136,7 @@ def _figure(question: Question, text: str, said: str) -> float | tuple[float, fl
     words = said.split()
     if len(words) > MOST_WORDS or words[0] in listed("asks") - {"is"}:
         return None
-    heard, left = _heard(EACH_CUP.sub(" ", text) if question.unit in ML else text, question.unit in ("degC", "K"))
+    heard, left = _heard(EACH_CUP.sub(" ", text) if question.unit in ML else text, UNASKED.get(question.unit))
     if any(word.isalpha() and word not in listed("filler") for word in left):
         return None
     kind = MEASURES.get(question.unit)
@@ -149,14 +150,14 @@ def _figure(question: Question, text: str, said: str) -> float | tuple[float, fl
     return next((reading for reading in readings if question.accepts(reading)), readings[0])
 
 
-def _heard(text: str, degrees: bool = False) -> tuple[Heard, list[str]]:
+def _heard(text: str, unasked: str | None = None) -> tuple[Heard, list[str]]:
     """What a reply is made of, and the words that are left; degrees without a scale are a number, as the question has.
 
-    degrees: whether degrees are asked for
+    unasked: a kind that is not asked for, and cannot be meant
     """
     from assistant.reading.reader import hear
 
-    heard = hear(text[:LONGEST], DEGREES if degrees else SPOKEN)
+    heard = hear(text[:LONGEST], tuple(kind for kind in SPOKEN if kind != unasked))
     return replace(heard, measures=tuple(m for m in heard.measures if m.kind != "degree")), heard.left()
 
 

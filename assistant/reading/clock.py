@@ -11,7 +11,7 @@ from assistant.reading.times_of_day import hear
 shown("clock", "time_of_day")
 
 
-@Language.component("kitchen_clock", requires=["doc._.numbers", "doc._.measures"], assigns=["doc.spans"])
+@Language.component("kitchen_clock", requires=["doc._.numbers", "doc._.measures"], assigns=["doc.spans", "doc._.clock"])
 def kitchen_clock(doc: Doc) -> Doc:
     """Hear every time of day."""
     keep(doc, "clock", hear([token.norm_ for token in doc], doc._.numbers, doc._.measures))

@@ -46,7 +46,7 @@ shown("elevations", "elevation")
 @Language.component(
     "kitchen_elevation",
     requires=["doc._.numbers", "doc._.measures", "doc._.clock", "doc._.found"],
-    assigns=["doc.spans"],
+    assigns=["doc.spans", "doc._.elevations"],
 )
 def kitchen_elevation(doc: Doc) -> Doc:
     """Hear every elevation of the text."""

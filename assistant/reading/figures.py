@@ -101,7 +101,7 @@ def _fraction(words: Sequence[str], at: int) -> Number | None:
     part = PARTS.get(_word(words, at))
     if _word(words, at) in ONES and (part := _part(words, at + 1)):
         times, end = float(ONES[words[at]]), at + 1
-    elif words[at] == "a" and (part := PARTS.get(_word(words, at + 1))):
+    elif words[at] in ("a", "an") and (part := PARTS.get(_word(words, at + 1))):
         end = at + 1
     if part is None:
         return None

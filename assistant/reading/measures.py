@@ -11,7 +11,7 @@ from assistant.reading.quantities import hear
 shown("measures", "measure")
 
 
-@Language.component("kitchen_measures", requires=["doc._.numbers"], assigns=["doc.spans"])
+@Language.component("kitchen_measures", requires=["doc._.numbers"], assigns=["doc.spans", "doc._.measures"])
 def kitchen_measures(doc: Doc) -> Doc:
     """Hear every quantity of the text."""
     keep(doc, "measures", hear([token.norm_ for token in doc], [token.text for token in doc], doc._.numbers))

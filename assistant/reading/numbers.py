@@ -11,7 +11,7 @@ from assistant.reading.groups import keep, shown
 shown("numbers", "number")
 
 
-@Language.component("kitchen_numbers", assigns=["doc.spans"])
+@Language.component("kitchen_numbers", assigns=["doc.spans", "doc._.numbers"])
 def kitchen_numbers(doc: Doc) -> Doc:
     """Hear every number of the text."""
     keep(doc, "numbers", hear([token.norm_ for token in doc]))

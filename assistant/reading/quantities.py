@@ -17,13 +17,23 @@ RANGE_SIGNS = ("-", "~", "to", "or", "and", "through", "till", "until")
 TO = (("-",), ("~",), ("to",), ("or",), ("up", "to"), ("or", "up", "to"))
 RANGED = ("time", "temperature", "degree", "mass", "volume", "portion")
 ABOUT = ("about", "around", "roughly")
-SMALLER = {"hour": ("minute",), "minute": ("second",), "day": ("hour",), "pound": ("ounce",), "kilogram": ("gram",)}
+SMALLER = {
+    "hour": ("minute",), "minute": ("second",), "day": ("hour",), "pound": ("ounce",), "kilogram": ("gram",),
+    "gallon": ("quart",), "quart": ("cup",), "cup": ("tablespoon", "teaspoon"), "tablespoon": ("teaspoon",),
+}  # fmt: skip
+# what may stand between two measures that are one; spoons and cups are listed with commas too
+JOINTS, SUMS = ("and", ",", "&"), ("plus", "+")
+# unit words of so few letters are abbreviations, and may have a point behind them
+LONGEST_ABBREVIATION = 3
+# right before "5 C" these make it a temperature, and before "50 m" a height
+AT, HEIGHT_NAMED = ("at", "below", "above", "under", "than"), ("elevation", "altitude")
 BAROMETERS = cues("barometer", "names")
 BAROMETER_REACH = 6
 # what a barometer reads without a unit, or in inches [its unit]
 BAROMETER_SCALES = {"inHg": (15.0, 32.0), "hPa": (480.0, 1090.0)}
 # words that may stand between a number and its unit
-FILLERS = ("whole", "full", "more", "good", "solid", "heaped", "level", "additional", "further", "extra", "-", "hungry")
+FILLERS = ("whole", "full", "more", "good", "solid", "additional", "further", "extra", "-", "hungry")
+FILLERS += ("heaped", "heaping", "level", "rounded", "scant", "generous")
 
 
 def hear(
@@ -86,7 +96,8 @@ def _measure(words: Sequence[str], spelled: Sequence[str], number: Number, kinds
     hit = unit_at(words, spelled, number.end, kinds)
     if hit is None and number.end < len(words) and words[number.end] in FILLERS:
         hit = unit_at(words, spelled, number.end + 1, kinds)
-    unit = _meant(hit[0], number.value, words[hit[1] : hit[1] + 1], kinds) if hit else None
+    around = words[max(0, number.start - 3) : number.start], words[hit[1] : hit[1] + 1] if hit else ()
+    unit = _meant(hit[0], number.value, *around, kinds) if hit else None
     if hit is None or unit is None:
         return None
     end, (_, symbol, kind) = hit[1], unit_named(unit)
@@ -96,12 +107,18 @@ def _measure(words: Sequence[str], spelled: Sequence[str], number: Number, kinds
     return Measure(number.start, end, kind, value, value, number.value, symbol)
 
 
-def _meant(unit: str, value: float, after: Sequence[str], kinds: Collection[str]) -> str | None:
-    """Short units that mean two things, by the size of the figure: 30 m is time, 2100 m is elevation."""
-    if unit == "m" and "time" in kinds and 0 < value < 100 and "asl" not in after and "above" not in after:
-        return "minute"
+def _meant(
+    unit: str, value: float, before: Sequence[str], after: Sequence[str], kinds: Collection[str]
+) -> str | None:
+    """Short units that mean two things, by the size of the figure and the words beside it.
+
+    30 m is time, 2100 m is elevation; 2 c is cups, at 5 c is cold.
+    """
+    if unit == "m" and "time" in kinds and 0 < value < 100:
+        high = "asl" in after or "above" in after or any(word in before for word in HEIGHT_NAMED)
+        return unit if high else "minute"
     if unit in ("c", "C") and "volume" in kinds and 0 < value <= 10:
-        return "cup"
+        return unit if before and before[-1] in AT else "cup"
     if unit == "in" and (value > MOST_INCHES or (after and after[0] not in SIZED)):
         return None
     return unit
@@ -113,7 +130,7 @@ def _compound(words: Sequence[str], found: list[Measure], numbers: Sequence[Numb
     bare = {number.start: number for number in numbers}
     for measure in found:
         last = merged[-1] if merged else None
-        if last and _follows(words, last.end, measure.start) and _name(measure) in SMALLER.get(_name(last), ()):
+        if last and _adds(words, last, measure):
             merged[-1] = _plus(last, measure.low, measure.end)
         elif last is None or measure.start >= last.end:
             merged.append(measure)
@@ -125,8 +142,18 @@ def _name(measure: Measure) -> str:
     return unit_named(measure.unit)[0]
 
 
-def _follows(words: Sequence[str], end: int, start: int) -> bool:
-    return start == end or (start == end + 1 and words[end] in ("and", ",", "&"))
+def _adds(words: Sequence[str], last: Measure, measure: Measure) -> bool:
+    """Whether a measure goes on with a smaller unit: 1 hr. 15 min., 4 lb 6 oz, 1 tbsp plus 1 tsp."""
+    apart = words[last.end : measure.start]
+    if len(apart) > 1 or last.kind != measure.kind:
+        return False
+    if apart and apart[0] in SUMS:
+        return last.kind in ("mass", "volume", "time")
+    if _name(measure) not in SMALLER.get(_name(last), ()):
+        return False
+    if apart and apart[0] == ".":
+        return len(words[last.end - 1]) <= LONGEST_ABBREVIATION
+    return not apart or (last.kind != "volume" and apart[0] in JOINTS)
 
 
 def _plus(measure: Measure, more: float, end: int) -> Measure:

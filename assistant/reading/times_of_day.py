@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 
 from assistant.reading.spans import Measure, Number
 from assistant.understanding.cue_words import cues
 
 HALVES = {"am": 0, "pm": 12}
 NAMED = {"noon": 12 * 60, "midday": 12 * 60, "noontime": 12 * 60, "midnight": 24 * 60}
+SIGNS, MINUTES = {"past": 1, "after": 1, "to": -1}, (5, 10, 20, 25)
 OFFSETS = {("half", "past"): 30, ("quarter", "past"): 15, ("quarter", "after"): 15, ("quarter", "to"): -15}
 MEALS, MORNING_MEALS = cues("clock", "meals"), cues("clock", "morning")
 WRITTEN = re.compile(r"(\d{1,2})([:.])(\d{2})")
@@ -19,9 +20,10 @@ LEADS, ENDS = cues("clock", "leads"), cues("clock", "ends")
 def hear(words: Sequence[str], numbers: Sequence[Number], measures: Iterable[Measure]) -> tuple[Measure, ...]:
     """Times of day in minutes after midnight, in the order of the text."""
     morning = not set(words).isdisjoint(MORNING_MEALS)
-    found = [*_named(words), *_past(words, numbers, morning), *_written(words, morning)]
-    taken = {i for m in (*measures, *found) for i in range(m.start, m.end)}
     starts = {number.start: number for number in numbers}
+    taken = {i for m in measures for i in range(m.start, m.end)}
+    found = [*_named(words), *_past(words, starts, taken, morning), *_written(words, morning)]
+    taken |= {i for f in found for i in range(f.start, f.end)}
     for number in numbers:
         if number.start not in taken:
             found += _from_number(words, number, starts, morning)
@@ -32,15 +34,27 @@ def _named(words: Sequence[str]) -> list[Measure]:
     return [_at(i, i + 1, NAMED[word]) for i, word in enumerate(words) if word in NAMED]
 
 
-def _past(words: Sequence[str], numbers: Iterable[Number], morning: bool) -> list[Measure]:
-    """half past six, quarter to seven"""
+def _past(words: Sequence[str], starts: Mapping[int, Number], taken: Collection[int], morning: bool) -> list[Measure]:
+    """half past six, quarter to seven, twenty past six, ten to seven"""
     found = []
-    for number in numbers:
+    for number in starts.values():
         lead = tuple(words[max(0, number.start - 2) : number.start])
-        if lead in OFFSETS and 1 <= number.value <= 12:
+        minutes, start = OFFSETS.get(lead), number.start - 2
+        if minutes is None and lead[-1:] and lead[-1] in SIGNS and number.start not in taken:
+            before = next((starts[at] for at in (start, start - 1) if at in starts and starts[at].end == start + 1), None)
+            minutes = _minutes_said(before, lead[-1], number) if before else None
+            start = before.start if before else start
+        if minutes is not None and 1 <= number.value <= 12:
             for time in _time(words, number.start, number.end, int(number.value), 0, morning):
-                found.append(_at(number.start - 2, time.end, time.low + OFFSETS[lead]))
+                found.append(_at(start, time.end, time.low + minutes))
     return found
+
+
+def _minutes_said(before: Number, sign: str, hour: Number) -> int | None:
+    """How far from the hour it is. "Five to seven" is a span of hours as well, and is left alone."""
+    if before.value not in MINUTES or (sign == "to" and before.value <= hour.value):
+        return None
+    return int(before.value) * SIGNS[sign]
 
 
 def _written(words: Sequence[str], morning: bool) -> list[Measure]:

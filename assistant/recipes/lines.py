@@ -129,7 +129,21 @@ def _plain(text: str, at: int, spelled: bool = False) -> Measure | None:
         return None
     low, high, end = figure
     unit = _unit_at(text, end)
-    return Measure(at, unit[1] if unit else end, low, high, unit[0] if unit else None)
+    if unit is None:
+        return Measure(at, end, low, high, None)
+    part, end = _part_behind(text, unit[1]) if high is None else (0.0, unit[1])
+    return Measure(at, end, low + part, high, unit[0])
+
+
+def _part_behind(text: str, end: int) -> tuple[float, int]:
+    """What hangs on behind a unit, a share of it, and where that stops: a pound AND A HALF."""
+    seen = cut(text)
+    sign = seen.at(end)
+    part = number_from(seen.norms, sign + 1) if 0 <= sign < len(seen.norms) - 1 and seen.norms[sign] == "and" else None
+    own = part and unit_at(seen.norms, seen.spelled, part.end, AMOUNTS)
+    if part is None or own or not 0 < part.value < 1 or is_plain(part, seen.norms) or seen.norms[sign + 1] == "half":
+        return 0.0, end
+    return part.value, seen.end(part.end)
 
 
 def _skip(name: str, text: str, at: int) -> int:
@@ -272,7 +286,7 @@ def _behind(found: _Measured, rest: str) -> _Measured:
 def _lesser(text: str, at: int, last: Measure) -> Measure | None:
     """A smaller unit of the same kind right behind: "1 lb. 4 oz"."""
     space = re.compile(r",?\s+").match(text, at)
-    more = measure_at(text, space.end()) if space else None
+    more = measure_at(text, space.end(), spelled=True) if space else None
     smaller = more and more.unit and last.unit and more.unit.kind == last.unit.kind and more.unit.size < last.unit.size
     return more if smaller else None
 
