@@ -39,7 +39,9 @@ HINTS = {
 # "5 C" is five cups in a recipe, and "50 m" 50 minutes, but not as replies about degrees and elevations; "a cup" is no
 # measure where spoons are asked for
 UNASKED = {"degC": "volume", "K": "volume", "m": "time"}
-EACH_CUP = re.compile(r"(?<!of )(?<!half )(?<!quarter )\b(?:a|per|each|every|to the|to a|for each|in a) cup\b", re.IGNORECASE)
+EACH_CUP = re.compile(
+    r"(?<!of )(?<!half )(?<!quarter )\b(?:a|per|each|every|to the|to a|for each|in a) cup\b", re.IGNORECASE
+)
 MOST_WORDS = 12
 
 

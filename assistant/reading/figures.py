@@ -34,6 +34,7 @@ RATIO = re.compile(r"(\d+)/(\d+)")
 FEWEST_READ_OUT, MOST_READ_OUT = 3, 5
 NOUGHTS = ("oh", "o")
 
+
 def hear(words: Sequence[str]) -> tuple[Number, ...]:
     """The numbers among lower-case words, in order, not overlapping.
 

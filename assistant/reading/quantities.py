@@ -26,7 +26,7 @@ JOINTS, SUMS = ("and", ",", "&"), ("plus", "+")
 # unit words of so few letters are abbreviations, and may have a point behind them
 LONGEST_ABBREVIATION = 3
 # right before "5 C" these make it a temperature, and before "50 m" a height
-AT, HEIGHT_NAMED = ("at", "below", "above", "under", "than"), ("elevation", "altitude")
+AT, HEIGHT_NAMED, LEAST_HEIGHT_M = ("at", "below", "above", "under", "than"), ("elevation", "altitude"), 10
 BAROMETERS = cues("barometer", "names")
 BAROMETER_REACH = 6
 # what a barometer reads without a unit, or in inches [its unit]
@@ -37,7 +37,10 @@ FILLERS += ("heaped", "heaping", "level", "rounded", "scant", "generous")
 
 
 def hear(
-    words: Sequence[str], spelled: Sequence[str], numbers: Sequence[Number], kinds: Collection[str] = SPOKEN,
+    words: Sequence[str],
+    spelled: Sequence[str],
+    numbers: Sequence[Number],
+    kinds: Collection[str] = SPOKEN,
     ranges: bool = True,
 ) -> tuple[Measure, ...]:
     """The measures among words; spelled are the same words as written, for units that case tells apart.
@@ -107,15 +110,15 @@ def _measure(words: Sequence[str], spelled: Sequence[str], number: Number, kinds
     return Measure(number.start, end, kind, value, value, number.value, symbol)
 
 
-def _meant(
-    unit: str, value: float, before: Sequence[str], after: Sequence[str], kinds: Collection[str]
-) -> str | None:
+def _meant(unit: str, value: float, before: Sequence[str], after: Sequence[str], kinds: Collection[str]) -> str | None:
     """Short units that mean two things, by the size of the figure and the words beside it.
 
     30 m is time, 2100 m is elevation; 2 c is cups, at 5 c is cold.
     """
     if unit == "m" and "time" in kinds and 0 < value < 100:
-        high = "asl" in after or "above" in after or any(word in before for word in HEIGHT_NAMED)
+        high = (
+            "asl" in after or "above" in after or (value >= LEAST_HEIGHT_M and any(w in before for w in HEIGHT_NAMED))
+        )
         return unit if high else "minute"
     if unit in ("c", "C") and "volume" in kinds and 0 < value <= 10:
         return unit if before and before[-1] in AT else "cup"
@@ -181,9 +184,7 @@ def _ranged(words: Sequence[str], found: list[Measure], numbers: Sequence[Number
     return [_stretched(words, m, by_end, taken) for m in found]
 
 
-def _stretched(
-    words: Sequence[str], measure: Measure, by_end: Mapping[int, Number], taken: Collection[int]
-) -> Measure:
+def _stretched(words: Sequence[str], measure: Measure, by_end: Mapping[int, Number], taken: Collection[int]) -> Measure:
     at = measure.start - 1
     if at > 0 and words[at] in ABOUT:
         at -= 1
@@ -203,7 +204,9 @@ def _joined(words: Sequence[str], found: list[Measure]) -> list[Measure]:
         last = merged[-1] if merged else None
         if last and _is_range_sign(words, last, measure) and last.low < measure.high:
             merged[-1] = replace(last, end=measure.end, high=measure.high)
-        elif last and last.kind == "degree" and measure.kind == "temperature" and _is_scaled_behind(words, last, measure):
+        elif (
+            last and last.kind == "degree" and measure.kind == "temperature" and _is_scaled_behind(words, last, measure)
+        ):
             low = to_si(last.said, measure.unit)
             merged[-1] = replace(measure, start=last.start, low=low, said=last.said)
         else:

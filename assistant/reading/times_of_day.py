@@ -41,7 +41,9 @@ def _past(words: Sequence[str], starts: Mapping[int, Number], taken: Collection[
         lead = tuple(words[max(0, number.start - 2) : number.start])
         minutes, start = OFFSETS.get(lead), number.start - 2
         if minutes is None and lead[-1:] and lead[-1] in SIGNS and number.start not in taken:
-            before = next((starts[at] for at in (start, start - 1) if at in starts and starts[at].end == start + 1), None)
+            before = next(
+                (starts[at] for at in (start, start - 1) if at in starts and starts[at].end == start + 1), None
+            )
             minutes = _minutes_said(before, lead[-1], number) if before else None
             start = before.start if before else start
         if minutes is not None and 1 <= number.value <= 12:

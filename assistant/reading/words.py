@@ -84,9 +84,7 @@ def words_of(text: str) -> tuple[Word, ...]:
     """
     seen = traced(text)
     found = TOKEN.finditer(seen.text)
-    return tuple(
-        Word(m.group(), norm(m.group()), seen.starts[m.start()], seen.ends[m.end() - 1]) for m in found
-    )
+    return tuple(Word(m.group(), norm(m.group()), seen.starts[m.start()], seen.ends[m.end() - 1]) for m in found)
 
 
 def norm(word: str) -> str:

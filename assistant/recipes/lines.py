@@ -294,7 +294,7 @@ def _lesser(text: str, at: int, last: Measure) -> Measure | None:
 def _place(line: str) -> tuple[_Measured, str] | None:
     """The measures of a line and the words around them, joined."""
     at = _skip("lead", line, 0)
-    first = measure_at(line, at, spelled=True)
+    first = measure_at(line, at, spelled=True) or _one_spelled(line)
     if first and not _percent_of_item(line, first):
         found = _measured(line, first)
         return found, line[found.end :]
@@ -312,6 +312,12 @@ def _place(line: str) -> tuple[_Measured, str] | None:
                 continue
             return found, f"{before}, {rest.strip(' ,|')}" if rest.strip(" ,|.)") else before
     return None
+
+
+def _one_spelled(line: str) -> Measure | None:
+    """A measure whose article was taken for words before a number: "a scant teaspoon"."""
+    first = measure_at(line, len(line) - len(line.lstrip()), spelled=True)
+    return first if first and first.unit else None
 
 
 def _percent_of_item(line: str, first: Measure) -> bool:

@@ -140,7 +140,9 @@ def _degrees(heard: Heard, measure: Measure) -> _Figure:
 
 def _bare(text: str, heard: Heard) -> Iterator[_Figure]:
     """The numbers without a unit that the words around them make a temperature: "bake at 350 for", "to 165."."""
-    alone = {n.start: n for n in heard.alone() if _BARE_DIGITS.fullmatch(heard.words[n.start].text) and n.end == n.start + 1}
+    alone = {
+        n.start: n for n in heard.alone() if _BARE_DIGITS.fullmatch(heard.words[n.start].text) and n.end == n.start + 1
+    }
     for number in alone.values():
         start, end = heard.place(number)
         if not _BARE_LEAD.search(text[max(0, start - LEAD) : start]):

@@ -65,9 +65,7 @@ def asked(frame: str, low: str, high: str | None = None) -> Door:
 
 
 def in_step(frame: str, marks: str, low: str, high: str) -> Door:
-    return lambda say: only(
-        (getattr(m, low), getattr(m, high)) for m in getattr(read_step(frame.format(say)), marks)
-    )
+    return lambda say: only((getattr(m, low), getattr(m, high)) for m in getattr(read_step(frame.format(say)), marks))
 
 
 def in_reply(unit: str, size: float = 1.0) -> Door:
