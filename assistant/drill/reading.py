@@ -7,8 +7,8 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Literal
 
 from assistant.drill.words import bare, listed
-from assistant.reading.units import SPOKEN
 from assistant.reading.text import LONGEST
+from assistant.reading.units import SPOKEN
 from rules.drill import Question
 from rules.drill.question import LETTERS
 from rules.physics.units import FT_PER_M, ML_PER_TBSP, ML_PER_TSP, PSI_PER_PA, to_c

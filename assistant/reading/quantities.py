@@ -32,8 +32,10 @@ BAROMETER_REACH = 6
 # what a barometer reads without a unit, or in inches [its unit]
 BAROMETER_SCALES = {"inHg": (15.0, 32.0), "hPa": (480.0, 1090.0)}
 # words that may stand between a number and its unit
-FILLERS = ("whole", "full", "more", "good", "solid", "additional", "further", "extra", "-", "hungry")
-FILLERS += ("heaped", "heaping", "level", "rounded", "scant", "generous")
+FILLERS = frozenset(
+    {"whole", "full", "more", "good", "solid", "additional", "further", "extra", "-", "hungry", "heaped", "heaping"}
+    | {"level", "rounded", "scant", "generous"}
+)
 
 
 def hear(

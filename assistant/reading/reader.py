@@ -48,7 +48,8 @@ class Heard:
 
     def left(self) -> list[str]:
         """The words that belong to no number and no measure."""
-        taken = {i for span in (*self.numbers, *self.measures) for i in range(span.start, span.end)}
+        spans: tuple[Number | Measure, ...] = (*self.numbers, *self.measures)
+        taken = {i for span in spans for i in range(span.start, span.end)}
         return [word.norm for i, word in enumerate(self.words) if i not in taken]
 
     def only(self) -> Measure | None:

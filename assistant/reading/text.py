@@ -64,7 +64,7 @@ class Cleaned:
 
 @dataclass(frozen=True, slots=True)
 class Traced:
-    """A cleaned text, and of each of its characters which ones of the given text it was made of: from starts to ends."""
+    """A cleaned text, and which characters of the given text each of its own was made of: from starts to ends."""
 
     text: str
     starts: Sequence[int]

@@ -11,7 +11,7 @@ from assistant.understanding.cue_words import cues
 HALVES = {"am": 0, "pm": 12}
 NAMED = {"noon": 12 * 60, "midday": 12 * 60, "noontime": 12 * 60, "midnight": 24 * 60}
 SIGNS, MINUTES = {"past": 1, "after": 1, "to": -1}, (5, 10, 20, 25)
-OFFSETS = {("half", "past"): 30, ("quarter", "past"): 15, ("quarter", "after"): 15, ("quarter", "to"): -15}
+OFFSETS = {"half past": 30, "quarter past": 15, "quarter after": 15, "quarter to": -15}
 MEALS, MORNING_MEALS = cues("clock", "meals"), cues("clock", "morning")
 WRITTEN = re.compile(r"(\d{1,2})([:.])(\d{2})")
 LEADS, ENDS = cues("clock", "leads"), cues("clock", "ends")
@@ -39,7 +39,7 @@ def _past(words: Sequence[str], starts: Mapping[int, Number], taken: Collection[
     found = []
     for number in starts.values():
         lead = tuple(words[max(0, number.start - 2) : number.start])
-        minutes, start = OFFSETS.get(lead), number.start - 2
+        minutes, start = OFFSETS.get(" ".join(lead)), number.start - 2
         if minutes is None and lead[-1:] and lead[-1] in SIGNS and number.start not in taken:
             before = next(
                 (starts[at] for at in (start, start - 1) if at in starts and starts[at].end == start + 1), None

@@ -102,13 +102,14 @@ def _with_figures(text: str) -> dict[str, Any] | None:
     from assistant.reading.units import CHANGES
 
     heard = hear(text, CHANGES, ranges=False)
-    figures = sorted([*heard.measures, *heard.alone()], key=lambda figure: figure.start)
+    found: list[Measure | Number] = [*heard.measures, *heard.alone()]
+    figures = sorted(found, key=lambda figure: figure.start)
     for first, second in pairwise(figures):
         between = heard.norms(first.end, second.start)
         sign = next((sign for sign in TO if between[-len(sign) :] == sign), None)
         named = [word for word in between[: -len(sign)] if word != "."] if sign else []
         if sign and len(named) <= MOST_BETWEEN and all(word.isalpha() for word in named):
-            (start, end), (again, stop) = heard.place(first), heard.place(second)
+            (start, end), stop = heard.place(first), heard.place(second)[1]
             sign_start = heard.words[second.start - len(sign)].start
             behind = text[stop:].lstrip(".")
             same = bool(named) and behind.lower().split()[: len(named)] == named

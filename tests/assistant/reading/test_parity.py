@@ -29,19 +29,17 @@ Door = Callable[[str], Ends | None]
 PHRASES = tomllib.loads(Path(__file__).with_name("phrases.toml").read_text(encoding="utf-8"))
 # What one of the unit of a table is in SI. From memory of NIST SP 811: 0.3048 m, 6.894757 kPa, 28.34952 g, 4.928922 ml.
 SIZES = {
-    "time_min": 1.0, "weeks_min": 1.0, "temperature_c": 1.0, "elevation_m": 1.0, "elevation_ft": 0.3048, "pressure_psi": 6894.757,
-    "pressure_kpa": 1000.0, "mass_g": 1.0, "mass_oz": 28.34952, "volume_ml": 1.0, "volume_tsp": 4.928922, "count": 1.0,
+    "time_min": 1.0, "weeks_min": 1.0, "temperature_c": 1.0, "elevation_m": 1.0, "elevation_ft": 0.3048,
+    "pressure_psi": 6894.757, "pressure_kpa": 1000.0, "mass_g": 1.0, "mass_oz": 28.34952, "volume_ml": 1.0,
+    "volume_tsp": 4.928922, "count": 1.0,
     "number": 1.0, "clock": 1.0,
 }  # fmt: skip
 
 
 def expected(table: str, figure: float | list[float]) -> Ends:
     ends = figure if isinstance(figure, list) else [figure, figure]
-    if table.endswith("_f"):
-        ends = [(end - 32) / 1.8 for end in ends]
-    else:
-        ends = [end * SIZES[table] for end in ends]
-    return ends[0], ends[1]
+    low, high = ((end - 32) / 1.8 if table.endswith("_f") else end * SIZES[table] for end in ends)
+    return low, high
 
 
 def only(found: Iterable[Ends]) -> Ends | None:
@@ -87,7 +85,7 @@ def in_reply(unit: str, size: float = 1.0) -> Door:
 def in_line(frame: str) -> Door:
     def ends(say: str) -> Ends | None:
         line = read_line(frame.format(say))
-        if line is None or line.amount is None or "egg" not in line.item and "flour" not in line.item:
+        if line is None or line.amount is None or ("egg" not in line.item and "flour" not in line.item):
             return None
         low = total(line.amount, line.unit) + sum(total(more.value, more.unit) for more in line.further)
         return low, low if line.amount_high is None else total(line.amount_high, line.unit)
@@ -205,7 +203,8 @@ CLOCKS: dict[str, Door] = {
     "reader": lambda say: only((m.low, m.high) for m in hear(f"serve it at {say}").clock),
 }
 DOORS = {
-    "time_min": TIMES, "weeks_min": LONG_TIMES, "temperature_f": TEMPERATURES, "temperature_c": TEMPERATURES, "degrees_f": DEGREES,
+    "time_min": TIMES, "weeks_min": LONG_TIMES, "temperature_f": TEMPERATURES, "temperature_c": TEMPERATURES,
+    "degrees_f": DEGREES,
     "elevation_ft": ELEVATIONS, "elevation_m": ELEVATIONS, "pressure_psi": PRESSURES, "pressure_kpa": PRESSURES,
     "mass_g": MASSES, "mass_oz": MASSES, "volume_tsp": VOLUMES, "volume_ml": VOLUMES, "count": COUNTS,
     "number": NUMBERS, "clock": CLOCKS,
