@@ -31,7 +31,7 @@ def reply_to(
 def reply_to_request(request: Request) -> Answer:
     """Answer a request that is already taken apart, text and spoken line included."""
     from assistant.replies import dress
-    from assistant.replies.worded import answer
+    from assistant.replies.worded import answer, in_words
 
     if request.danger:
         return dress(answer(request))
@@ -43,9 +43,9 @@ def reply_to_request(request: Request) -> Answer:
         from assistant.recipes.recipe_answer import answer_recipe
 
         return answer_recipe(request)
-    found = answer(request)
     if request.topic == "schedule":
         from assistant.planning.schedule import with_clock
+        from rules import engine
 
-        found = with_clock(found)
-    return dress(found)
+        return dress(in_words(with_clock(engine.answer(request))))
+    return dress(answer(request))

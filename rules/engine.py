@@ -66,9 +66,9 @@ def has_formula(request: Request) -> bool:
 
     The oven and the clock are parts of a formula only for a dish that has one.
     """
-    from rules.topics.bake_adjust import BAKED, STYLES
+    from rules.baking.of_class import BAKED, style_of
 
-    baked = STYLES.get(request.dish_class or "general", request.dish_class) in BAKED
+    baked = style_of(request.dish_class or "general") in BAKED
     if request.dish_class == "custard" and request.subject is None:
         from rules.foods.dishes import usual_method
 

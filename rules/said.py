@@ -12,14 +12,14 @@ where a message chooses by count; another sentence; `listed(...)` of any of thes
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any, Literal, Protocol
 
 from rules.physics.units import round_time_min
 
 Kind = Literal[
-    "temp", "temp_span", "oven", "temp_drop", "elevation", "volume", "mass", "pressure", "gauge", "duration",
-    "exact_duration", "duration_span", "number", "fixed", "measure",
+    "temp", "temp_span", "oven", "oven_span", "temp_drop", "fine_drop", "elevation", "volume", "mass", "pressure",
+    "gauge", "duration", "exact_duration", "duration_span", "number", "fixed", "measure",
 ]  # fmt: skip
 Join = Literal["and", "or", "commas", "semicolons", "sentences", "then"]
 
@@ -82,6 +82,15 @@ def listed(items: Iterable[Value], join: Join = "and") -> Listed:
     return Listed(tuple(items), join)
 
 
+def refilled(said: Said, **values: Value) -> Said:
+    """The sentence with other values in the place of its own.
+
+    >>> refilled(Said("methods/braise", "oven-step", (("setting", 1),)), setting=2).values
+    (('setting', 2),)
+    """
+    return replace(said, values=tuple((name, values.get(name, value)) for name, value in said.values))
+
+
 def together(*parts: Words | None) -> Words:
     """Sentences one after the other; those that are none are left out, and a single one stays as it is.
 
@@ -90,6 +99,11 @@ def together(*parts: Words | None) -> Words:
     """
     said = tuple(part for part in parts if part)
     return said[0] if len(said) == 1 else Listed(said, "sentences") if said else ""
+
+
+def yes(holds: object) -> str:
+    """A word that a sentence chooses by: `yes` or `no`."""
+    return "yes" if holds else "no"
 
 
 def temp(temp_c: float) -> Measure:
@@ -107,9 +121,19 @@ def oven(temp_c: float) -> Measure:
     return Measure("oven", (temp_c,))
 
 
+def oven_span(low_c: float, high_c: float) -> Measure:
+    """A range of oven or fat settings [degC]; one setting where both ends read alike."""
+    return Measure("oven_span", (low_c, high_c))
+
+
 def temp_drop(kelvin: float) -> Measure:
     """A temperature difference [K], a small one to a tenth."""
     return Measure("temp_drop", (kelvin,))
+
+
+def fine_drop(kelvin: float) -> Measure:
+    """A temperature difference [K] too small for whole degrees: to 0.1 degF and 0.01 degC."""
+    return Measure("fine_drop", (kelvin,))
 
 
 def elevation(elevation_m: float) -> Measure:
@@ -170,6 +194,6 @@ def fixed(value: float, digits: int = 2) -> Measure:
     return Measure("fixed", (value,), str(digits))
 
 
-def measure(amount: float, unit: str) -> Measure:
-    """An amount in a kitchen unit, as a cook measures it out: 1 3/4 tsp, 6.9 g."""
-    return Measure("measure", (amount,), unit)
+def measure(amount: float, unit: str, high: float | None = None) -> Measure:
+    """An amount in a kitchen unit, as a cook measures it out: 1 3/4 tsp, 6.9 g; with a higher one a range of them."""
+    return Measure("measure", (amount,) if high is None else (amount, high), unit)

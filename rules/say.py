@@ -113,6 +113,16 @@ class Say:
         """
         return self._both(f"{number(round_to(to_f(temp_c), 5))} °F", f"{number(round_to(temp_c, 2))} °C")
 
+    def oven_span(self, low_c: float, high_c: float) -> str:
+        """A range of settings; one setting where both ends read alike.
+
+        >>> Say("us").oven_span(173.9, 179.4), Say("metric").oven_span(163, 163)
+        ('345–355 °F (174–180 °C)', '164 °C (325 °F)')
+        """
+        us = dict.fromkeys(number(round_to(to_f(end), 5)) for end in (low_c, high_c))
+        metric = dict.fromkeys(number(round_to(end, 2)) for end in (low_c, high_c))
+        return self._both(f"{'–'.join(us)} °F", f"{'–'.join(metric)} °C")
+
     def temp_drop(self, kelvin: float) -> str:
         """A temperature difference, a small one to a tenth.
 
@@ -122,6 +132,14 @@ class Say:
         if abs(kelvin) < SMALL_K:
             return self._both(f"{number(kelvin * 1.8, 1)} °F", f"{number(kelvin, 1)} °C")
         return self._both(f"{number(round_to(kelvin * 1.8, 1))} °F", f"{number(round_to(kelvin, 0.5))} °C")
+
+    def fine_drop(self, kelvin: float) -> str:
+        """A difference too small for whole degrees.
+
+        >>> Say("us").fine_drop(0.175)
+        '0.3 °F (0.17 °C)'
+        """
+        return self._both(f"{number(kelvin * 1.8, 1)} °F", f"{number(kelvin)} °C")
 
     def elevation(self, elevation_m: float) -> str:
         """An elevation, to a sensible step; sea level by name.

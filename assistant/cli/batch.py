@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Iterator
 from dataclasses import asdict
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated, Any
@@ -10,14 +11,18 @@ from typing import TYPE_CHECKING, Annotated, Any
 import typer
 
 from assistant.cli import exits
+from assistant.cli.saying import show, text_of
 from assistant.cli.taken_for_granted import Units, elevation_heard, kitchen_for, opened
+from rules.said import elevation, listed, sentences
 
 if TYPE_CHECKING:
     from assistant.store.batches import Batch
     from rules.mending import Mending
     from rules.model import Units as UnitSystem
     from rules.recipe import Recipe
+    from rules.said import Listed, Said, Value
 
+say = sentences("cli/batch")
 app = typer.Typer(
     name="batch",
     help="The log of your batches: what was changed, how it came out, and the one change to make next.",
@@ -75,7 +80,8 @@ def note(
     simmerline batch note "butter cake" --symptom "sank in the middle" --rating 2
     """
     from assistant.planning.clock import now_here
-    from assistant.recipes.batches import UnknownSymptom, change_heard, mending, symptom_heard
+    from assistant.recipes.batches import mending
+    from assistant.recipes.changes_heard import UnknownSymptom, change_heard, symptom_heard
     from assistant.store import batches
     from rules.errors import OutOfRange
 
@@ -87,18 +93,19 @@ def note(
             from_m = elevation_heard(written_for, "--from").elevation_m
         kind = class_of(dish or title, whole, earlier)
         before = mending(earlier, recipe=whole, units=kitchen.units)
+        suggested = before.causes if before else ()
         try:
             batch = batches.Batch(
                 recipe=" ".join(title.split()), made_on=now_here().date(), style=kind or "", kitchen=kitchen.name,
                 elevation_m=kitchen.elevation_m, from_elevation_m=from_m, rating=rating, note=text,
                 symptoms=tuple(dict.fromkeys(symptom_heard(words, kind) for words in symptom or ())),
-                changes=tuple(change_heard(words, before.causes if before else ()) for words in changed or ()),
+                changes=tuple(change_heard(words, suggested, kitchen.units) for words in changed or ()),
             )  # fmt: skip
         except (UnknownSymptom, OutOfRange, ValueError) as fault:
             exits.leave(str(fault))
         kept = batches.add(store, batch)
-    typer.echo(f"Kept: {line(kept, kitchen.units)}")
-    show_next(mending((*earlier, kept), recipe=whole, units=kitchen.units), kept)
+    show(say("kept", batch=line(kept, kitchen.units)))
+    show_next(mending((*earlier, kept), recipe=whole, units=kitchen.units), kept, kitchen.units)
 
 
 @app.command("list")
@@ -119,8 +126,7 @@ def show_all(
         rows = [{**asdict(b), "made_on": b.made_on.isoformat()} for b in found]
         typer.echo(json.dumps(rows, ensure_ascii=False, indent=2))
     elif not found:
-        of = f" of {title}" if title else ""
-        typer.echo(f'No batches{of} yet. Begin with: simmerline batch note "{title or "butter cake"}" --rating 3')
+        show(say("none-of-it", recipe=title) if title else say("none"))
     for batch in () if as_json else found:
         typer.echo(line(batch, shown))
 
@@ -149,14 +155,15 @@ def compare(
         else:
             every = batches.of_recipe(store, " ".join(which))
             if len(every) < 2:
-                exits.leave(f"there are not two batches of {' '.join(which)!r} to compare; see: simmerline batch list")
+                exits.leave(text_of(say("not-two", recipe=repr(" ".join(which)))))
             first, second = every[-2:]
     if not any(b.id == first.id for b in every):
-        exits.leave(f"batch {first.id} is of {first.recipe}, and batch {second.id} of {second.recipe}")
+        one, other = str(first.id), str(second.id)
+        exits.leave(text_of(say("of-two", first=one, recipe=first.recipe, second=other, another=second.recipe)))
     side_by_side(first, second, shown)
-    typer.echo(verdict(first, second, every, shown))
+    show(verdict(first, second, every, shown), shown)
     typer.echo("")
-    show_next(mending(every, recipe=whole, units=shown), every[-1])
+    show_next(mending(every, recipe=whole, units=shown), every[-1], shown)
 
 
 @app.command("remove")
@@ -167,12 +174,12 @@ def remove(number: Annotated[int, typer.Argument(help="The batch's number, as th
     with opened() as store:
         if not batches.remove(store, number):
             unknown(number)
-    typer.echo(f"Forgotten: batch {number}.")
+    show(say("forgotten", batch=str(number)))
 
 
 def unknown(number: int) -> Any:
     """Leave: there is no batch of this number."""
-    exits.leave(f"there is no batch {number}; see them with: simmerline batch list")
+    exits.leave(text_of(say("no-such", batch=str(number))))
 
 
 def read_recipe(file: Path | None) -> Recipe | None:
@@ -185,7 +192,7 @@ def read_recipe(file: Path | None) -> Recipe | None:
     try:
         return read(file.read_bytes(), name=file.name)
     except OSError as fault:
-        exits.leave(f"--recipe {file} cannot be opened: {fault.strerror}")
+        exits.leave(text_of(say("cannot-open", file=str(file), reason=fault.strerror or "")))
     except RecipeError as fault:
         exits.leave(str(fault))
 
@@ -207,23 +214,33 @@ def class_of(words: str, recipe: Recipe | None, earlier: tuple[Batch, ...]) -> s
 
 
 def line(batch: Batch, units: UnitSystem) -> str:
-    """A batch in one line."""
-    from assistant.recipes.batches import in_words
-    from rules.say import Say
-
-    parts = [f"batch {batch.id}, {batch.recipe}, {batch.made_on.isoformat()}"]
-    if batch.elevation_m is not None:
-        parts.append(f"at {Say(units).elevation(batch.elevation_m)}")
-    if batch.from_elevation_m is not None:
-        parts.append(f"recipe for {Say(units).elevation(batch.from_elevation_m)}")
+    """A batch in one line: what it is, where it was made, and a sentence for each of the rest."""
+    what = say("batch", batch=str(batch.id), recipe=batch.recipe, day=batch.made_on.isoformat())
+    parts: list[Value] = [what, *_places(batch)]
+    changes, wrong = _changes(batch, units), titles(batch)
     if batch.changes:
-        parts.append(f"changed: {'; '.join(in_words(change, units) for change in batch.changes)}")
-    parts.append("; ".join(titles(batch)) or "nothing wrong")
+        parts.append(say("changed", changes=changes))
+    parts.append(listed(wrong, "semicolons") if wrong else say("nothing-wrong"))
     if batch.rating is not None:
-        parts.append(f"rated {batch.rating} of 5")
-    if batch.note:
-        parts.append(batch.note)
-    return ", ".join(parts[:2]) + "".join(f". {p[:1].upper()}{p[1:]}" for p in parts[2:]).rstrip(".") + "."
+        parts.append(say("rated", rating=batch.rating))
+    if note := batch.note.rstrip("."):
+        parts.append(note)
+    head, rest = say("closed", text=listed(parts[:2], "commas")), [say("sentence", text=part) for part in parts[2:]]
+    return text_of(listed([head, *rest], "sentences"), units)
+
+
+def _places(batch: Batch) -> Iterator[Said]:
+    """Where it was made, and where its recipe is right, as far as known."""
+    if batch.elevation_m is not None:
+        yield say("at", elevation=elevation(batch.elevation_m))
+    if batch.from_elevation_m is not None:
+        yield say("recipe-for", elevation=elevation(batch.from_elevation_m))
+
+
+def _changes(batch: Batch, units: UnitSystem) -> Listed:
+    from assistant.recipes.batches import in_words
+
+    return listed([in_words(change, units) for change in batch.changes], "semicolons")
 
 
 def titles(batch: Batch) -> list[str]:
@@ -233,24 +250,24 @@ def titles(batch: Batch) -> list[str]:
     return [catalogue()[id].title if id in catalogue() else id.replace("_", " ") for id in batch.symptoms]
 
 
-def show_next(found: Mending | None, batch: Batch) -> None:
+def show_next(found: Mending | None, batch: Batch, units: UnitSystem) -> None:
     """The one change to make next, why, what comes after it, and what to take care of."""
     from rules.mending.safety import cautions
 
     if found is None or found.next is None:
-        typer.echo("Nothing went wrong with it: keep it as it is now.")
+        show(say("keep-it"))
         return
     if found.note:
-        typer.echo(found.note)
-    typer.echo(f"Next change: {found.next.line}")
+        show(found.note, units)
+    show(say("next", change=found.next.line), units)
     if found.next.cause.because:
-        typer.echo(f"Why: {found.next.change.because}")
+        show(say("why", because=found.next.change.because), units)
     for row in found.causes[1 : 1 + RUNNERS_UP]:
-        typer.echo(f"After that: {row.line}")
+        show(say("after-that", change=row.line), units)
     for caution in cautions(found):
-        typer.echo(f"{'Stop' if caution.level == 'stop' else 'Take care'}: {caution.text}")
+        show(say("caution", level=caution.level, caution=caution.text), units)
     if batch.elevation_m is None:
-        typer.echo("The elevation is not known, so this is for sea level; give --at 7000ft or put a kitchen in use.")
+        show(say("no-elevation"))
 
 
 def side_by_side(first: Batch, second: Batch, units: UnitSystem) -> None:
@@ -258,27 +275,37 @@ def side_by_side(first: Batch, second: Batch, units: UnitSystem) -> None:
     from rich.console import Console
     from rich.table import Table
 
-    from assistant.recipes.batches import in_words
-    from rules.say import Say
-
-    def column(batch: Batch) -> list[str]:
-        at = "not known" if batch.elevation_m is None else Say(units).elevation(batch.elevation_m)
-        changed = "; ".join(in_words(change, units) for change in batch.changes) or "nothing"
-        wrong = "; ".join(titles(batch)) or "nothing"
-        rating = "none" if batch.rating is None else f"{batch.rating} of 5"
-        return [batch.made_on.isoformat(), batch.kitchen or "none", at, changed, wrong, rating, batch.note]
-
     table = Table(box=None, pad_edge=False, title=second.recipe, title_justify="left", title_style="bold")
-    for head in ("", f"batch {first.id}", f"batch {second.id}"):
+    for head in ("", *(text_of(say("column", batch=str(batch.id))) for batch in (first, second))):
         table.add_column(head, overflow="fold")
-    labels = ("made", "kitchen", "elevation", "changed", "went wrong", "rating", "note")
-    for label, one, other in zip(labels, column(first), column(second), strict=True):
+    for label, one, other in zip(_labels(), _column(first, units), _column(second, units), strict=True):
         if one or other:
-            table.add_row(label, one, other)
+            table.add_row(text_of(label), one, other)
     Console(highlight=False).print(table)
 
 
-def verdict(first: Batch, second: Batch, every: tuple[Batch, ...], units: UnitSystem) -> str:
+def _labels() -> tuple[Said, ...]:
+    """What stands before the rows of two batches side by side."""
+    return (
+        say("made"), say("kitchen"), say("elevation"), say("was-changed"), say("went-wrong"), say("rating"),
+        say("note"),
+    )  # fmt: skip
+
+
+def _column(batch: Batch, units: UnitSystem) -> list[str]:
+    cells: tuple[Value, ...] = (
+        batch.made_on.isoformat(),
+        batch.kitchen or say("no-kitchen"),
+        elevation(batch.elevation_m) if batch.elevation_m is not None else say("not-known"),
+        _changes(batch, units) if batch.changes else say("nothing"),
+        listed(titles(batch), "semicolons") if batch.symptoms else say("nothing"),
+        say("no-rating") if batch.rating is None else say("of-five", rating=batch.rating),
+        batch.note,
+    )
+    return [text_of(cell, units) for cell in cells]
+
+
+def verdict(first: Batch, second: Batch, every: tuple[Batch, ...], units: UnitSystem) -> Said:
     """What became of the changes between two batches."""
     from assistant.recipes.batches import in_words, trials
     from rules.mending.log import Log
@@ -287,8 +314,7 @@ def verdict(first: Batch, second: Batch, every: tuple[Batch, ...], units: UnitSy
     between = every[places.index(first.id) + 1 : places.index(second.id) + 1]
     made = [in_words(change, units) for batch in between for change in batch.changes]
     outcome = Log(trials((first, second))).outcome(1)
-    how = {"helped": "better than", "hurt": "worse than", "same": "no better and no worse than"}[outcome]
-    said = f"Batch {second.id} came out {how} batch {first.id}"
+    came_out = say("came-out", second=str(second.id), outcome=outcome, first=str(first.id))
     if len(made) > 1:
-        return f"{said}, with {len(made)} changes between them ({'; '.join(made)}), so it cannot tell which one did it."
-    return f"{said}: {made[0]}." if made else f"{said}, with nothing changed between them."
+        return say("by-several", came_out=came_out, count=len(made), changes=listed(made, "semicolons"))
+    return say("by-one", came_out=came_out, change=made[0]) if made else say("by-nothing", came_out=came_out)

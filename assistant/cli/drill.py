@@ -11,13 +11,17 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from assistant.cli import exits
+from assistant.cli.saying import show, text_of
 from assistant.cli.taken_for_granted import Units, kitchen_for, opened, warner
+from rules.said import sentences
 
 if TYPE_CHECKING:
     from assistant.store.progress import DrillAnswer
     from rules.drill import Question
     from rules.model import Units as UnitSystem
+    from rules.said import Said
 
+say = sentences("cli/drill")
 PROMPT = "> "
 LONGEST_SET = 40
 HIGHEST_SEED = 2**31 - 1
@@ -82,22 +86,23 @@ def drill(
     if progress is not None:
         show_progress(named(progress))
         return
+    from assistant.drill.wording import in_words, score
     from rules.drill import make_set
 
     first = kitchen_for(None, units).units
     number = new_seed() if seed is None else seed
     themes_wanted = tuple(theme.value for theme in themes or ())
-    questions = make_set(number, themes=themes_wanted, count=count, level=level, units=first)
+    made = make_set(number, themes=themes_wanted, count=count, level=level, units=first)
+    questions = tuple(map(in_words, made))
     if on_paper or with_key or markdown:
         print_set(questions, number, with_key=with_key, markdown=markdown)
         return
     trainee = named(name) if name is not None else None
-    typer.echo(f"Set {number}, {len(questions)} questions. Say next to pass one over, stop to end.")
+    show(say("begin", set=str(number), count=len(questions)))
     with keeping(trainee, number) as keep:
         right, answered = hold(questions, keep)
-    from assistant.drill.wording import score
-
-    typer.echo(f"\n{score(right, answered)} The same set again: {again(number, count, themes_wanted, level, first)}")
+    typer.echo("")
+    show(say("end", score=score(right, answered), command=again(number, count, themes_wanted, level, first)))
 
 
 def new_seed() -> int:
@@ -124,7 +129,7 @@ def print_set(questions: tuple[Question, ...], seed: int, *, with_key: bool, mar
 def hold(questions: tuple[Question, ...], keep: Keep) -> tuple[int, int]:
     """Ask the questions one by one; how many were right, and how many were answered or passed over."""
     from assistant.drill import wording
-    from assistant.drill.reading import hint, read
+    from assistant.drill.reading import read
     from rules.drill import grade
 
     patient = sys.stdin.isatty()
@@ -138,12 +143,12 @@ def hold(questions: tuple[Question, ...], keep: Keep) -> tuple[int, int]:
             if said is None or text is None or said.meaning == "stop":
                 return right, number - 1
             if said.meaning == "again" or (patient and said.meaning == "unread"):
-                typer.echo(hint(question) if said.meaning == "unread" else question.text)
+                typer.echo(wording.hint(question) if said.meaning == "unread" else question.text)
                 continue
             if said.meaning == "unread" and text:
-                typer.echo(f"I cannot read that as an answer. {hint(question)}")
+                typer.echo(wording.unread(question))
             break
-        graded = grade(question, said.given, text)
+        graded = grade(question, said.given)
         keep(question, graded.right)
         right += graded.right
         typer.echo(wording.told(question, graded))
@@ -184,7 +189,7 @@ def named(name: str) -> str:
     """A trainee's name; leaves with code 2 where it cannot be one."""
     clean = " ".join(name.split())
     if not clean or not clean.isprintable() or len(clean) > LONGEST_NAME:
-        exits.leave(f"a trainee needs a name of 1 to {LONGEST_NAME} letters, such as Rosa")
+        exits.leave(text_of(say("bad-name", most=LONGEST_NAME)))
     return clean
 
 
@@ -195,30 +200,33 @@ def show_progress(name: str) -> None:
     with opened() as store:
         answers = progress.of_trainee(store, name)
     if not answers:
-        typer.echo(f"Nothing is kept of {name} yet. Begin with: simmerline drill --name {quoted(name)}")
+        show(say("nothing-kept", name=name, quoted=quoted(name)))
         return
     for line in results(answers):
-        typer.echo(line)
+        show(line)
 
 
-def results(answers: tuple[DrillAnswer, ...]) -> list[str]:
+def results(answers: tuple[DrillAnswer, ...]) -> list[Said]:
     """How a trainee has done: all in all, by theme, and what to go over again."""
+    from assistant.drill.wording import theme
     from rules.drill import THEMES, theme_of
 
-    lines = [f"{answers[-1].name}: {share(answers)}, last on {answers[-1].answered_at:%Y-%m-%d}."]
-    by_theme = {theme: [a for a in answers if theme_of(a.question) == theme] for theme in THEMES}
-    lines += [f"{theme}: {share(given)}" if given else f"{theme}: not asked yet" for theme, given in by_theme.items()]
-    asked = [theme for theme, given in by_theme.items() if given and not all(a.right for a in given)]
+    lines = [say("all-in-all", name=answers[-1].name, share=share(answers), day=f"{answers[-1].answered_at:%Y-%m-%d}")]
+    by_theme = {name: [a for a in answers if theme_of(a.question) == name] for name in THEMES}
+    for name, given in by_theme.items():
+        told = share(given) if given else say("not-asked")
+        lines.append(say("by-theme", theme=theme(name), share=told))
+    asked = [name for name, given in by_theme.items() if given and not all(a.right for a in given)]
     if asked:
-        weakest = min(asked, key=lambda theme: sum(a.right for a in by_theme[theme]) / len(by_theme[theme]))
-        lines.append(f"Most to learn: {weakest}. Try: simmerline drill --theme {weakest}")
+        weakest = min(asked, key=lambda name: sum(a.right for a in by_theme[name]) / len(by_theme[name]))
+        lines.append(say("weakest", theme=theme(weakest), option=weakest))
     return lines
 
 
-def share(answers: Sequence[DrillAnswer]) -> str:
+def share(answers: Sequence[DrillAnswer]) -> Said:
     """How many were right."""
-    right = sum(answer.right for answer in answers)
-    return f"{right} of {len(answers)} right ({100 * right / len(answers):.0f} %)"
+    right, count = sum(answer.right for answer in answers), len(answers)
+    return say("share", right=str(right), count=str(count), percent=f"{100 * right / count:.0f}")
 
 
 def quoted(name: str) -> str:

@@ -1,4 +1,4 @@
-"""python -m assistant.contributing: validate, heard, rules, gaps, scaffold, document, rasa-domain."""
+"""python -m assistant.contributing: validate, heard, rules, gaps, scaffold, rasa-domain."""
 
 from __future__ import annotations
 
@@ -59,14 +59,6 @@ def scaffold(
         typer.echo(str(path))
 
 
-@app.command()
-def document() -> None:
-    """Write the tables at the end of DEVELOPERS.md anew."""
-    from assistant.contributing.document import write
-
-    typer.echo(str(write()))
-
-
 @app.command("rasa-domain")
 def rasa_domain() -> None:
     """Make data/rasa/domain.yml and rules.yml anew from the catalogue of questions."""
@@ -76,4 +68,5 @@ def rasa_domain() -> None:
         typer.echo(str(path))
 
 
-app()
+if __name__ == "__main__":
+    app()

@@ -141,8 +141,11 @@ def trait_faults(file: str, row: str, of: Iterable[str], changes: Iterable[str])
 def check_methods() -> Iterator[Fault]:
     """Cooking methods."""
     file = "lexicon/methods.toml"
-    rows = rows_of(file, "method")
+    rows, classes = rows_of(file, "method"), ids("lexicon/classes.toml", "class")
     yield from required(file, rows, "id", ("id", "label", "gerund", "heard_as"))
+    for row in rows:
+        if row.get("usual_class", "general") not in classes:
+            yield Fault(file, row["id"], unknown("class", row["usual_class"], classes))
     yield from twice_heard(file, rows, "id")
 
 
@@ -336,7 +339,23 @@ def check_dangers() -> Iterator[Fault]:
 
 def check_wording() -> Iterator[Fault]:
     """Every sentence that is said stands in every language, filled with the names it has."""
-    from assistant.contributing.validate_wording import problems
+    from assistant.contributing import validate_causes, validate_explanations, validate_wording
+
+    by_rows = (*validate_explanations.calls(), *validate_causes.calls())
+    yield from (Fault(*problem) for problem in validate_wording.problems(by_rows))
+    yield from (Fault(*problem) for problem in validate_explanations.problems())
+
+
+def check_lexicon_rows() -> Iterator[Fault]:
+    """Every word of the lexicon is heard as its own row, every number is plausible."""
+    from assistant.contributing.validate_lexicon import problems
+
+    yield from (Fault(*problem) for problem in problems())
+
+
+def check_utterances() -> Iterator[Fault]:
+    """The example questions."""
+    from assistant.contributing.validate_utterances import problems
 
     yield from (Fault(*problem) for problem in problems())
 
@@ -356,6 +375,8 @@ CHECKS: tuple[Callable[[], Iterator[Fault]], ...] = (
     check_safety_subjects,
     check_dangers,
     check_wording,
+    check_lexicon_rows,
+    check_utterances,
     check_recipe_roles,
     check_tables,
 )

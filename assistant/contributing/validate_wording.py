@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import ast
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -15,7 +15,7 @@ from rules import tables
 
 FOLDER = "wording"
 PACKAGES = ("rules", "assistant")
-COMMON = "common"
+COMMON, SHARED = "common", "shared"
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,9 +28,23 @@ class Call:
     where: str
 
 
-def problems() -> Iterator[tuple[str, str, str]]:
-    """File, row and what is wrong with it, for every fault; a language that lacks a file or a sentence is one."""
-    calls = [call for module in modules() for call in calls_of(module)]
+@dataclass(frozen=True, slots=True)
+class Message:
+    """A sentence of a file: the names of the values in it, and the sentences it names."""
+
+    names: frozenset[str]
+    sentences: frozenset[str]
+
+
+Messages = dict[str, dict[str, Message]]
+
+
+def problems(by_rows: Iterable[Call] = ()) -> Iterator[tuple[str, str, str]]:
+    """File, row and what is wrong with it, for every fault; a language that lacks a file or a sentence is one.
+
+    by_rows: what is said not by a call in the code but by rows of the data
+    """
+    calls = [*(call for module in modules() for call in calls_of(module)), *by_rows]
     yield from unwritten()
     for language in languages():
         yield from in_language(language, calls)
@@ -38,20 +52,45 @@ def problems() -> Iterator[tuple[str, str, str]]:
 
 def in_language(language: str, calls: list[Call]) -> Iterator[tuple[str, str, str]]:
     """The faults of one language."""
-    messages = {file: messages_of(language, file) for file in sorted({call.file for call in calls} | files(language))}
-    said = {(call.file, call.id) for call in calls}
+    messages = all_messages(language, {call.file for call in calls})
+    said = {(home(messages, call.file, call.id), call.id) for call in calls}
+    said |= {
+        (home(messages, file, id), id) for file, held in messages.items() for m in held.values() for id in m.sentences
+    }
     for call in calls:
-        home = f"{FOLDER}/{language}/{call.file}.ftl"
-        wants = messages[call.file].get(call.id)
-        if wants is None:
-            yield home, call.id, f"no such sentence; {call.where} says it"
-        elif call.names is not None and call.names != wants:
-            apart = ", ".join(sorted(call.names ^ wants))
-            yield home, call.id, f"{call.where} fills it with other names than it has: {apart}"
+        where = f"{FOLDER}/{language}/{call.file}.ftl"
+        if call.id not in messages[home(messages, call.file, call.id)]:
+            yield where, call.id, f"no such sentence; {call.where} says it"
+        elif call.names is not None and (apart := call.names ^ names_of(messages, call.file, call.id)):
+            yield where, call.id, f"{call.where} fills it with other names than it has: {', '.join(sorted(apart))}"
     for file, held in messages.items():
         for id in held:
             if file != COMMON and (file, id) not in said:
-                yield f"{FOLDER}/{language}/{file}.ftl", id, "no code says it"
+                yield f"{FOLDER}/{language}/{file}.ftl", id, "nothing says it"
+
+
+def all_messages(language: str, wanted: Iterable[str] = ()) -> Messages:
+    """The sentences of every file of a language and of every file that is wanted, with those that folders share."""
+    known = files(language) | set(wanted)
+    return {file: messages_of(language, file) for file in sorted(known | {shared(file) for file in known})}
+
+
+def shared(file: str) -> str:
+    """The file of what the files of a folder share."""
+    return f"{file.rpartition('/')[0]}/{SHARED}"
+
+
+def home(messages: Messages, file: str, id: str) -> str:
+    """The file where a sentence stands: its own, or the one that its folder shares."""
+    return shared(file) if id not in messages[file] and id in messages[shared(file)] else file
+
+
+def names_of(messages: Messages, file: str, id: str) -> frozenset[str]:
+    """The values that a sentence and those it names are filled with; none where it is not there."""
+    message = messages[home(messages, file, id)].get(id)
+    if message is None:
+        return frozenset()
+    return message.names.union(*(names_of(messages, file, other) for other in message.sentences))
 
 
 def languages() -> list[str]:
@@ -65,15 +104,15 @@ def files(language: str) -> set[str]:
     return {str(path.relative_to(root).with_suffix("")) for path in root.rglob("*.ftl")}
 
 
-def messages_of(language: str, file: str) -> dict[str, frozenset[str]]:
-    """The sentences of a file with the names that fill them; empty where there is no such file.
+def messages_of(language: str, file: str) -> dict[str, Message]:
+    """The sentences of a file by their ids; empty where there is no such file.
 
     raises: BadTable where a sentence cannot be read
     """
     path = tables.data_path(f"{FOLDER}/{language}/{file}.ftl")
     if not path.is_file():
         return {}
-    found: dict[str, frozenset[str]] = {}
+    found: dict[str, Message] = {}
     for entry in FluentParser().parse(path.read_text(encoding="utf-8")).body:
         if isinstance(entry, ftl.Junk):
             junk = (entry.content or "").strip()[:80]
@@ -81,18 +120,22 @@ def messages_of(language: str, file: str) -> dict[str, frozenset[str]]:
         if isinstance(entry, ftl.Message):
             names = _Names()
             names.visit(entry)
-            found[entry.id.name] = frozenset(names.found)
+            found[entry.id.name] = Message(frozenset(names.found), frozenset(names.sentences))
     return found
 
 
 class _Names(Visitor):
-    """Gathers the names of the values in a sentence."""
+    """Gathers the names of the values and of other sentences in a sentence."""
 
     def __init__(self) -> None:
         self.found: set[str] = set()
+        self.sentences: set[str] = set()
 
     def visit_VariableReference(self, node: ftl.VariableReference) -> None:
         self.found.add(node.id.name)
+
+    def visit_MessageReference(self, node: ftl.MessageReference) -> None:
+        self.sentences.add(node.id.name)
 
 
 def modules() -> Iterator[Path]:

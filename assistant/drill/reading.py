@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Literal
 
-from assistant.drill.words import bare, listed
+from assistant.drill.words import after, bare, listed
 from assistant.reading.text import LONGEST
 from assistant.reading.units import SPOKEN
 from rules.drill import Question
@@ -25,23 +25,11 @@ MEASURES = {
     "m": "length",
 }  # fmt: skip
 ML = {"tsp": ML_PER_TSP, "tbsp": ML_PER_TBSP}
-HINTS = {
-    "degC": "Give a temperature, such as 199 F or 93 C.",
-    "K": "Give a difference, such as 13 F or 7 C.",
-    "min": "Give a time, such as 12 min or 2 h 30.",
-    "psi": "Give a pressure, such as 15 psi or 103 kPa.",
-    "percent": "Give a number of per cent, such as 20.",
-    "factor": "Give a number, such as 1.3.",
-    "tsp": "Give teaspoons, such as 1 1/2 tsp.",
-    "tbsp": "Give tablespoons, such as 2 tbsp.",
-    "m": "Give an elevation, such as 7,000 ft or 2,130 m.",
-}
-# "5 C" is five cups in a recipe, and "50 m" 50 minutes, but not as replies about degrees and elevations; "a cup" is no
-# measure where spoons are asked for
+# "5 C" is five cups in a recipe, and "50 m" 50 minutes, but not as replies about degrees and elevations
 UNASKED = {"degC": "volume", "K": "volume", "m": "time"}
-EACH_CUP = re.compile(
-    r"(?<!of )(?<!half )(?<!quarter )\b(?:a|per|each|every|to the|to a|for each|in a) cup\b", re.IGNORECASE
-)
+WORD_END = r"\b"
+# two thirds OF A CUP, half A CUP: these do not say for how much
+SHARE = re.compile(r"\b(?:of|half|quarter)\s+$", re.IGNORECASE)
 MOST_WORDS = 12
 
 
@@ -55,6 +43,8 @@ class Reply:
 
 def read(question: Question, text: str) -> Reply:
     """What a reply to a question says. Never raises, whatever the text.
+
+    question: in words, since its options can be named by them
 
     >>> from rules.drill import kinds_of, make_question
     >>> where = make_question(1, "boiling", kinds_of("boiling")[0], 1, "us")
@@ -88,17 +78,6 @@ def attempted(text: str) -> bool:
     return plain and bool(heard.numbers or heard.measures or any(word in LETTERS for word in left))
 
 
-def hint(question: Question) -> str:
-    """How a reply to a question is written."""
-    if question.form == "figure":
-        return HINTS[question.unit]
-    if question.form == "yes_no":
-        return "Answer yes or no."
-    if question.form == "choice":
-        return f"Answer with one letter, {' or '.join((', '.join(question.letters[:-1]), question.letters[-1]))}."
-    return f"Answer with all the letters in order, such as {' '.join(question.letters)}."
-
-
 def _yes_no(question: Question, text: str, said: str) -> str | None:
     for word in ("yes", "no"):
         if said in listed(word):
@@ -110,7 +89,7 @@ def _yes_no(question: Question, text: str, said: str) -> str | None:
 def _choice(question: Question, text: str, said: str) -> str | None:
     words = said.split()
     letters = [w for w in words if w in question.letters and (w != "a" or len(words) == 1 or _is_named(words, w))]
-    others = [w for w in words if w not in letters and w not in listed("filler") and w not in ("option", "letter")]
+    others = [w for w in words if w not in letters and w not in listed("filler") | listed("lettered")]
     if len(set(letters)) == 1 and not others:
         return letters[0]
     meant = [letter for letter, option in zip(question.letters, question.options, strict=True) if _is(option, said)]
@@ -119,7 +98,7 @@ def _choice(question: Question, text: str, said: str) -> str | None:
 
 def _is_named(words: list[str], letter: str) -> bool:
     """Whether the letter a stands where a letter stands, and not as the article."""
-    return words[-1] == letter or words[words.index(letter) - 1] in ("option", "letter")
+    return words[-1] == letter or words[words.index(letter) - 1] in listed("lettered")
 
 
 def _is(option: str, said: str) -> bool:
@@ -138,7 +117,7 @@ def _figure(question: Question, text: str, said: str) -> float | tuple[float, fl
     words = said.split()
     if len(words) > MOST_WORDS or words[0] in listed("asks") - {"is"}:
         return None
-    heard, left = _heard(EACH_CUP.sub(" ", text) if question.unit in ML else text, UNASKED.get(question.unit))
+    heard, left = _heard(_apart_from_cups(text) if question.unit in ML else text, UNASKED.get(question.unit))
     if any(word.isalpha() and word not in listed("filler") for word in left):
         return None
     kind = MEASURES.get(question.unit)
@@ -161,6 +140,11 @@ def _heard(text: str, unasked: str | None = None) -> tuple[Heard, list[str]]:
 
     heard = hear(text[:LONGEST], tuple(kind for kind in SPOKEN if kind != unasked))
     return replace(heard, measures=tuple(m for m in heard.measures if m.kind != "degree")), heard.left()
+
+
+def _apart_from_cups(text: str) -> str:
+    """A reply about spoons without the cup that they are for: "a cup" is no measure there."""
+    return after("each_cup", WORD_END).sub(lambda m: m[0] if SHARE.search(text[: m.start()]) else " ", text)
 
 
 def _in_unit(unit: str, si: float, measure: Measure) -> float:
@@ -190,7 +174,7 @@ def _bare(question: Question, number: float, units: str) -> float:
         return number / 1.8 if units == "us" else number
     if question.unit == "m":
         return number / FT_PER_M if units == "us" else number
-    if question.unit == "min" and question.text.endswith("Answer in hours."):
+    if question.unit == "min" and question.in_hours:
         return number * 60
     return number
 

@@ -5,26 +5,27 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from assistant.drill import wording
+from assistant.replies.sentences import worded
 from rules.drill import Question
+from rules.said import Said, sentences
 
-BLANKS = {"figure": "Answer: ____________________", "choice": "Answer: ____", "yes_no": "Yes ____  No ____",
-          "order": "Order: ____________________"}  # fmt: skip
+say = sentences("drill/sheet")
 NEW_PAGE = "\f"
 NEW_PAGE_MARKDOWN = '<div style="page-break-before: always"></div>'
 
 
 def sheet(questions: Sequence[Question], seed: int, *, markdown: bool = False) -> str:
-    """The questions with room for the answers."""
-    title = f"Cooking at elevation: set {seed}, {len(questions)} questions"
-    rows = [(question.text, _listed(question, markdown), BLANKS[question.form]) for question in questions]
-    return _page(title, "Name: ______________________________", rows, markdown)
+    """The questions, which are in words, with room for the answers."""
+    title = say("title", seed=str(seed), count=len(questions))
+    rows = [(question.text, _listed(question, markdown), _blank(question)) for question in questions]
+    return _page(title, say("name"), rows, markdown)
 
 
 def key(questions: Sequence[Question], seed: int, *, markdown: bool = False) -> str:
     """The answers with what else counts, why, and where they come from."""
-    title = f"Answer key: set {seed}, {len(questions)} questions"
+    title = say("key-title", seed=str(seed), count=len(questions))
     rows = [(_bold(question.shown, markdown), (_room(question),), _reason(question)) for question in questions]
-    return _page(title, "For the teacher.", rows, markdown)
+    return _page(title, say("for-the-teacher"), rows, markdown)
 
 
 def both(questions: Sequence[Question], seed: int, *, markdown: bool = False) -> str:
@@ -33,14 +34,15 @@ def both(questions: Sequence[Question], seed: int, *, markdown: bool = False) ->
     return f"\n{NEW_PAGE_MARKDOWN}\n\n".join(pages) if markdown else NEW_PAGE.join(pages)
 
 
-def _page(title: str, under: str, rows: Iterable[tuple[str, Iterable[str], str]], markdown: bool) -> str:
+def _page(title: Said, under: Said, rows: Iterable[tuple[str, Iterable[str], str]], markdown: bool) -> str:
     """A page: its title, a line under it, and a numbered block for each question."""
-    head = f"# {title}" if markdown else f"{title}\n{'=' * len(title)}"
+    text = worded(title, "us")
+    head = f"# {text}" if markdown else f"{text}\n{'=' * len(text)}"
     blocks = [
         "\n".join(f"{'   ' if at else f'{number}. '}{line}".rstrip() for at, line in enumerate(_lines(row, markdown)))
         for number, row in enumerate(rows, start=1)
     ]
-    return "\n\n".join((head, under, *blocks)) + "\n"
+    return "\n\n".join((head, worded(under, "us"), *blocks)) + "\n"
 
 
 def _lines(row: tuple[str, Iterable[str], str], markdown: bool) -> list[str]:
@@ -55,12 +57,16 @@ def _listed(question: Question, markdown: bool) -> tuple[str, ...]:
     return ("", *(f"- {line}" for line in lines)) if markdown and lines else lines
 
 
+def _blank(question: Question) -> str:
+    return worded(say("blank", form=question.form), question.asked_in)
+
+
 def _room(question: Question) -> str:
-    return f"What counts: {question.tolerance}." if question.tolerance else ""
+    return worded(say("counts", tolerance=question.tolerance), question.asked_in) if question.tolerance else ""
 
 
 def _reason(question: Question) -> str:
-    return f"{question.why} Source: {wording.sources(question)}."
+    return worded(say("reason", why=question.why, sources=wording.sources(question)), question.asked_in)
 
 
 def _bold(text: str, markdown: bool) -> str:

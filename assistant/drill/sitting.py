@@ -5,11 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from assistant.drill import wording
-from assistant.drill.reading import attempted, hint, read
+from assistant.drill.reading import attempted, read
+from assistant.replies.sentences import worded
 from rules.drill import LONGEST_SET, THEMES, Question, grade, make_set
 from rules.errors import UnknownWord, within
 from rules.model import Units
+from rules.said import Listed, listed, sentences, together, yes
 
+say = sentences("drill/sitting")
 COUNT = 5
 
 
@@ -41,8 +44,9 @@ class Sitting:
 
     @property
     def question(self) -> Question:
-        """The question that is put."""
-        return make_set(self.seed, themes=self.themes, count=self.count, units=self.units)[self.at]
+        """The question that is put, in words."""
+        every = make_set(self.seed, themes=self.themes, count=self.count, units=self.units)
+        return wording.in_words(every[self.at])
 
 
 def start(
@@ -55,9 +59,11 @@ def start(
     (0, 'Set 7, 5 questions on baking. Say next to pass one over, stop to end.')
     """
     sitting = Sitting(seed=seed, themes=themes, units=units, name=name, count=count)
-    about = (f" on {' and '.join(themes)}" if themes else "") + (f", for {name}" if name else "")
-    first = f"Set {seed}, {count} questions{about}. Say next to pass one over, stop to end."
-    return sitting, f"{first}\n\n{put(sitting)}"
+    first = say(
+        "begin", seed=str(seed), count=count, themed=yes(themes), themes=_themes(sitting),
+        named=yes(name), name=name,
+    )  # fmt: skip
+    return sitting, f"{worded(first, units)}\n\n{put(sitting)}"
 
 
 def put(sitting: Sitting) -> str:
@@ -73,17 +79,17 @@ def reply(sitting: Sitting, text: str) -> tuple[Sitting, str]:
     question = sitting.question
     said = read(question, text)
     if said.meaning == "stop":
-        return replace(sitting, over=True), f"{wording.score(sitting.right, sitting.at)} {_afresh(sitting)}"
+        return replace(sitting, over=True), _end(sitting)
     if said.meaning == "again":
         return sitting, put(sitting)
     if said.meaning == "unread":
-        return sitting, f"I cannot read that as an answer. {hint(question)} Say next to pass it over, stop to end."
-    graded = grade(question, said.given, text)
+        return sitting, worded(say("unread", unread=wording.unread(question)), sitting.units)
+    graded = grade(question, said.given)
     told = wording.told(question, graded)
     last = sitting.at + 1 == sitting.count
     after = replace(sitting, at=sitting.at + 1, right=sitting.right + graded.right, over=last)
     if last:
-        return after, f"{told}\n\n{wording.score(after.right, after.at)} {_afresh(after)}"
+        return after, f"{told}\n\n{_end(after)}"
     return after, f"{told}\n\n{put(after)}"
 
 
@@ -92,6 +98,12 @@ def understood(sitting: Sitting, text: str) -> bool:
     return read(sitting.question, text).meaning != "unread" or attempted(text)
 
 
-def _afresh(sitting: Sitting) -> str:
-    about = f" on {' and '.join(sitting.themes)}" if sitting.themes else ""
-    return f'Say "quiz me{about}, set {sitting.seed}" for the same set, or "another quiz" for a new one.'
+def _end(sitting: Sitting) -> str:
+    """How the set came out, and how to ask for another."""
+    themed = yes(sitting.themes)
+    afresh = say("afresh", themed=themed, themes=_themes(sitting), seed=str(sitting.seed))
+    return worded(together(wording.score(sitting.right, sitting.at), afresh), sitting.units)
+
+
+def _themes(sitting: Sitting) -> Listed:
+    return listed(map(wording.theme, sitting.themes), "and")

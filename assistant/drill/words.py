@@ -14,8 +14,7 @@ from rules.drill import THEMES
 CATALOGUE = "lexicon/drill.toml"
 LONGEST_START = 120
 MARKS = re.compile(r"[^\w\s%°.,/]+|[.,](?!\d)")
-CALLED = re.compile(r"\b(?:i am|i['’]?m|my name is|this is|name:|call me)\s+([^\W\d_]+)\b", re.IGNORECASE)
-SET_NUMBER = re.compile(r"\b(?:set|seed|number) (\d{1,9})\b")
+NAME, NUMBER = r"\s+([^\W\d_]+)\b", r" (\d{1,9})\b"
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,12 +49,12 @@ def wanted(text: str) -> Wanted | None:
     """
     if len(text) > LONGEST_START:
         return None
-    called = CALLED.search(text)
+    called = after("named", NAME).search(text)
     said = bare(text.replace(called[0], " ") if called else text)
     polite = said.removesuffix(" please").removeprefix("please ")
     if polite not in listed("alone") and not any(holds(said, cue) for cue in listed("start")):
         return None
-    number = SET_NUMBER.search(said)
+    number = after("numbered", NUMBER).search(said)
     return Wanted(themes_in(said), int(number[1]) if number else None, called[1].title() if called else "")
 
 
@@ -71,6 +70,13 @@ def holds(said: str, phrase: str) -> bool:
     (True, False)
     """
     return f" {phrase} " in f" {said} "
+
+
+@cache
+def after(name: str, pattern: str) -> re.Pattern[str]:
+    """A pattern that stands after one of the phrases of a list of the lexicon."""
+    phrases = "|".join(map(re.escape, catalogue()[name]))
+    return re.compile(rf"\b(?:{phrases}){pattern}", re.IGNORECASE)
 
 
 def listed(name: str) -> frozenset[str]:

@@ -12,8 +12,10 @@ from dateutil.relativedelta import relativedelta
 
 from assistant.planning.clock import clock
 from rules.model import Answer, Figure
-from rules.say import Say
+from rules.said import Words, elevation, refilled, sentences, together
 from rules.topics.schedule import STAGES
+
+say = sentences("planning/schedule")
 
 TOTAL, RULE = "start_before_service", "schedule.backward"
 STEP_MIN = 5
@@ -22,7 +24,7 @@ DAYS = re.compile(r"\b(?:(?:mon|tues?|wed|thu(?:rs)?|fri)(?:day|nesday)?|saturda
 
 
 def with_clock(answer: Answer) -> Answer:
-    """The answer to a schedule with the time of day in its headline and steps; any other answer as it is.
+    """The answer of the rules to a schedule with the time of day in its headline and steps; any other as it is.
 
     Days are named from the day of service: by their names where the cook names one, else as today, tomorrow, or the
     day before.
@@ -33,24 +35,29 @@ def with_clock(answer: Answer) -> Answer:
     service = service_moment(answer.request.service_time, answer.request.text)
     units, text = answer.request.units, answer.request.text
 
-    def at(minutes_before: float) -> str:
+    def at(minutes_before: float) -> Words:
         moment = down_to_step(service - timedelta(minutes=minutes_before))
         day = day_name(text, (service.date() - moment.date()).days)
-        return f"{clock(moment, units)}{day and f' {day}'}"
+        return say("on-the-day", time=clock(moment, units), day=day) if day else clock(moment, units)
 
     stages = [f for f in answer.figures if f.id in STAGES]
     staged, others = answer.steps[: len(stages)], answer.steps[len(stages) :]
     begun = zip(starts(stages), staged, strict=True)
-    clocked = [f"{at(before)}: {step.partition(': ')[2]}" for before, step in begun]
-    food = answer.request.dish or "it"
+    clocked = [refilled(step, when=at(before)) for before, step in begun]
     low, high = total.low or total.value, total.high or total.value
-    window = f"By the range, the start lies between {at(high)} and {at(low)}."
-    place = Say(units).elevation(answer.request.elevation_m or 0.0)
+    window = say("window", earliest=at(high), latest=at(low))
+    headline = say(
+        "headline",
+        food=answer.request.dish or say("it"),
+        start=at(total.value),
+        serve=at(0),
+        place=elevation(answer.request.elevation_m or 0.0),
+    )
     return replace(
         answer,
-        headline=f"Start {food} by {at(total.value)} to serve at {at(0)} at {place}.",
-        because=tuple(replace(b, text=f"{b.text} {window}") if b.rule == RULE else b for b in answer.because),
-        steps=(*clocked, f"{at(0)}: Serve.", *others),
+        headline=headline,
+        because=tuple(replace(b, text=together(b.text, window)) if b.rule == RULE else b for b in answer.because),
+        steps=(*clocked, say("serve", time=at(0)), *others),
     )
 
 
@@ -80,18 +87,14 @@ def weekday(text: str) -> int | None:
     return parser.parserinfo().weekday(named[0].lower()[:3]) if named else None
 
 
-def day_name(text: str, days_before: int) -> str:
-    """What to call the day so many days before service.
-
-    >>> day_name("Saturday at 7", 1), day_name("tomorrow at 7", 1), day_name("at 7", 1), day_name("at 7", 0)
-    ('on Friday', 'today', 'the day before', '')
-    """
+def day_name(text: str, days_before: int) -> Words:
+    """What to call the day so many days before service; empty for the day of service where no day was named."""
     day = weekday(text)
     if day is not None:
-        return f"on {SOME_MONDAY + relativedelta(days=(day - days_before) % 7):%A}"
+        return say("weekday", day=(day - days_before) % 7)
     if "tomorrow" in text.lower() and days_before < 2:
-        return ("tomorrow", "today")[days_before]
-    return ("", "the day before")[days_before] if days_before < 2 else f"{days_before} days before"
+        return say("today") if days_before else say("tomorrow")
+    return say("days-before", days=days_before) if days_before else ""
 
 
 def down_to_step(moment: datetime) -> datetime:

@@ -1,8 +1,10 @@
 """What a rule said, in words: sentences of data/wording, filled with quantities in the asker's units.
 
 The sentences are in the format of Project Fluent, a file a module that speaks. A file is read when one of its
-sentences is first wanted. Two functions may be used in them: CAPITAL($food) opens a sentence, COUNT($food) tells
-whether what a dish is called is spoken of as one or as many.
+sentences is first wanted; what the files of a folder share stands in its shared.ftl, and may be said or named by each
+of them. Functions for sentences: CAPITAL($food) opens a sentence, SMALL($line) lets one go on within another,
+COUNT($food) tells whether what a dish is called is spoken of as one or as many. For equations: FIXED($boil, 2) is the
+bare SI number of a quantity with so many digits, GROUPED($pressure, 0) the same with its thousands set apart.
 """
 
 from __future__ import annotations
@@ -12,11 +14,12 @@ from typing import TYPE_CHECKING, Any
 
 from rules import tables
 from rules.baking.rounding import measure
-from rules.said import Listed, Measure, Said, Value, Words
+from rules.said import Listed, Measure, Said, Value
 from rules.say import Say, duration, duration_span, exact_duration, number
 
 if TYPE_CHECKING:
     from fluent.runtime import FluentBundle
+    from fluent.syntax import ast
 
     from rules.model import Units
 
@@ -25,12 +28,18 @@ LAST = {"and": "and", "or": "or", "commas": "comma", "semicolons": "semicolon", 
 BETWEEN = LAST | {"and": "comma", "or": "comma"}
 
 
+class Written(str):
+    """A quantity as this asker reads it, with its SI value for the equations."""
+
+    si: float
+
+
 class BadWording(ValueError):
     """A sentence that is not there, or is filled with what it does not name."""
 
 
-def worded(words: Words, units: Units) -> str:
-    """The words of a sentence, its quantities in the asker's units.
+def worded(words: Value, units: Units) -> str:
+    """The words of a sentence or a value, quantities in the asker's units.
 
     raises: BadWording where data/wording has no such sentence, or a value it needs is missing
     """
@@ -55,6 +64,10 @@ def _filled(said: Said, units: Units) -> str:
 
 def _value(value: Value, units: Units) -> str | int | float:
     """A plain number stays one, so that a sentence can choose by it; all else is text."""
+    if isinstance(value, Measure):
+        quantity = Written(written(value, units))
+        quantity.si = value.values[0]
+        return quantity
     return value if isinstance(value, int | float) else _text(value, units)
 
 
@@ -87,7 +100,8 @@ def written(value: Measure, units: Units) -> str:
         case "fixed":
             return f"{value.values[0]:.{value.by}f}"
         case "measure":
-            return measure(value.values[0], value.by)
+            amount, *high = value.values
+            return measure(amount, value.by, high=high[0] if high else None)
     text: str = getattr(Say(units), value.kind)(*value.values)
     return text
 
@@ -98,7 +112,7 @@ def sentence(file: str, id: str, values: dict[str, Any]) -> str:
     raises: BadWording that names the file and the message
     """
     bundle = _bundle(file)
-    where = f"data/wording/{LANGUAGE}/{file}.ftl: {id}"
+    where = f"data/{_path(file)}: {id}"
     if not bundle.has_message(id) or (pattern := bundle.get_message(id).value) is None:
         raise BadWording(f"{where}: there is no such message")
     text, errors = bundle.format_pattern(pattern, values)
@@ -109,13 +123,28 @@ def sentence(file: str, id: str, values: dict[str, Any]) -> str:
 
 @cache
 def _bundle(file: str) -> FluentBundle:
-    from fluent.runtime import FluentBundle, FluentResource
+    from fluent.runtime import FluentBundle
 
-    functions: dict[str, Any] = {"CAPITAL": capital, "COUNT": count}
+    functions: dict[str, Any] = {
+        "CAPITAL": capital, "SMALL": small, "COUNT": count, "FIXED": fixed, "GROUPED": grouped,
+    }  # fmt: skip
     bundle = FluentBundle([LANGUAGE], functions=functions, use_isolating=False)
-    text = tables.data_path(f"wording/{LANGUAGE}/{file}.ftl").read_text(encoding="utf-8")
-    bundle.add_resource(FluentResource(text))
+    bundle.add_resource(_resource(file))
+    shared = f"{file.rpartition('/')[0]}/shared"
+    if file != shared and tables.data_path(_path(shared)).is_file():
+        bundle.add_resource(_resource(shared))
     return bundle
+
+
+@cache
+def _resource(file: str) -> ast.Resource:
+    from fluent.runtime import FluentResource
+
+    return FluentResource(tables.data_path(_path(file)).read_text(encoding="utf-8"))
+
+
+def _path(file: str) -> str:
+    return f"wording/{LANGUAGE}/{file}.ftl"
 
 
 def capital(words: Any) -> str:
@@ -128,11 +157,31 @@ def capital(words: Any) -> str:
     return text[:1].upper() + text[1:]
 
 
+def small(words: Any) -> str:
+    """A sentence as it goes on within another.
+
+    >>> small("Use less sugar.")
+    'use less sugar.'
+    """
+    text = str(words)
+    return text[:1].lower() + text[1:]
+
+
 def count(words: Any) -> str:
     """Whether a dish is spoken of as `one` or as `many`.
 
-    >>> count("baked potatoes"), count("swiss"), count("roast chicken")
-    ('many', 'one', 'one')
+    >>> count("baked potatoes"), count("swiss"), count("roast chicken"), count("herbs in oil")
+    ('many', 'one', 'one', 'many')
     """
-    text = str(words)
+    text = str(words).partition(" in ")[0]
     return "many" if text.endswith("s") and not text.endswith(("ss", "us")) else "one"
+
+
+def fixed(quantity: Any, digits: Any) -> str:
+    """The SI value of a quantity with just so many digits."""
+    return f"{quantity.si:.{int(digits)}f}"
+
+
+def grouped(quantity: Any, digits: Any) -> str:
+    """The SI value of a quantity, its thousands set apart."""
+    return f"{quantity.si:,.{int(digits)}f}"

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gzip
 import json
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
@@ -17,7 +18,7 @@ from assistant.reading.text import fold
 from rules import tables
 from rules.foods.dishes import dishes
 
-WEIGHTS = "tables/topic_weights.json"
+WEIGHTS = "tables/topic_weights.json.gz"
 CATALOGUE = "lexicon/topics.toml"
 CONCEPTS = "lexicon/concepts.toml"
 CUE_WEIGHT = 1.0
@@ -90,7 +91,7 @@ def weights() -> Weights:
     path = tables.data_path(WEIGHTS)
     if not path.is_file():
         return Weights(tuple(row["id"] for row in catalogue()), (0.0,) * len(catalogue()), {}, "")
-    made = json.loads(path.read_text(encoding="utf-8"))
+    made = json.loads(gzip.decompress(path.read_bytes()))
     topics = tuple(made["topics"])
     named = {f: {topics[int(i)]: w for i, w in row.items()} for f, row in made["features"].items()}
     return Weights(topics, tuple(made["bias"]), named, made["examples"])

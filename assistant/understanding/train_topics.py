@@ -1,11 +1,13 @@
 """Learn the table of words that tells topics apart: python -m assistant.understanding.train_topics
 
-Reads data/utterances/train (Rasa's NLU format), writes data/tables/topic_weights.json. Multinomial logistic regression
-with a ridge, by full-batch gradient descent from zero: no chance in it, and a second run writes the same file.
+Reads data/utterances/train (Rasa's NLU format), writes data/tables/topic_weights.json.gz. Multinomial logistic
+regression with a ridge, by full-batch gradient descent from zero: no chance in it, and a second run writes the same
+file.
 """
 
 from __future__ import annotations
 
+import gzip
 import hashlib
 import json
 import re
@@ -98,10 +100,8 @@ def _descend(x: np.ndarray, y: np.ndarray, offset: np.ndarray) -> tuple[np.ndarr
 def main() -> None:
     """Write the table."""
     made = learn(examples())
-    head = json.dumps({key: value for key, value in made.items() if key != "features"})[:-1]
-    lines = ",\n".join(f"{json.dumps(feature)}: {json.dumps(row)}" for feature, row in made["features"].items())
     path = Path(str(tables.data_path(topics.WEIGHTS)))
-    path.write_text(f'{head}, "features": {{\n{lines}\n}}}}\n', encoding="utf-8")
+    path.write_bytes(gzip.compress(json.dumps(made).encode(), mtime=0))
 
 
 if __name__ == "__main__":

@@ -15,6 +15,8 @@ from rules.baking.rounding import ML, PACKETS, G, in_unit, kitchen, same_measure
 from rules.model import Units
 from rules.physics import air, water
 from rules.recipe import IngredientLine, Recipe
+from rules.said import Measure
+from rules.said import number as said_number
 from rules.say import Say, number
 
 MEASURED = (*ML, *G, "percent")
@@ -203,3 +205,12 @@ def percent(ratio: float) -> str:
     ('25 %', '22 %')
     """
     return f"{number(abs(ratio - 1) * 100, 0)} %"
+
+
+def percent_apart(ratio: float) -> Measure:
+    """How far a ratio is from one, in whole percent, to be said.
+
+    >>> percent_apart(0.75).values
+    (25.0,)
+    """
+    return said_number(abs(ratio - 1) * 100, 0)

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal, get_args
 
+from rules.model import Sentence
+
 What = Literal[
     "leavening", "yeast", "sugar", "liquid", "flour", "egg", "fat", "salt", "oven", "time", "temperature",
     "sugar_temp", "fat_temp", "pressure", "proof", "pan", "method",
@@ -35,7 +37,7 @@ class Change:
     to_high: float | None = None
     to_unit: str | None = None
     rule: str
-    because: str
+    because: Sentence
     sources: tuple[str, ...]
     item: str = ""
 

@@ -12,10 +12,10 @@ from functools import cache
 from random import Random
 
 from rules.drill.draw import Draw, Kind
-from rules.drill.question import Grade, Question
+from rules.drill.grading import Grade, grade
+from rules.drill.question import Question
 from rules.errors import UnknownWord, within
-from rules.model import Units
-from rules.say import Say
+from rules.model import Sentence, Units
 
 __all__ = ["LEVELS", "LONGEST_SET", "THEMES", "Grade", "Question", "grade", "make_set"]
 
@@ -41,36 +41,13 @@ def make_set(
     wanted = tuple(theme for theme in THEMES if theme in _known(themes))
     within("number of questions", count, 1, LONGEST_SET, "")
     within("level", level, LEVELS[0], LEVELS[-1], "")
-    taken: dict[str, Question] = {}
+    taken: dict[Sentence, Question] = {}
     streams = [_stream(seed, theme, level, units) for theme in wanted]
     while len(taken) < count:
         for stream in streams:
             question = next(question for question in stream if question.text not in taken)
             taken[question.text] = question
     return tuple(taken.values())[:count]
-
-
-def grade(question: Question, given: float | str | tuple[float, float] | None, words: str = "") -> Grade:
-    """What a reply is worth.
-
-    given: what was read in it: a figure or a range of figures in the unit of the question, "yes" or "no", a letter or
-        letters; None where it was passed over
-    words: the reply as it was said, to be quoted
-    """
-    right = given is not None and question.accepts(given)
-    room = f" What counts: {question.tolerance}." if question.tolerance and given is not None and not right else ""
-    return Grade(
-        right, words or str(given or ""), question.shown, f"{_verdict(question, given, right, room)}{question.why}"
-    )
-
-
-def _verdict(question: Question, given: object, right: bool, room: str) -> str:
-    """How the explanation is led in; that of a yes or no begins with the word itself."""
-    if right:
-        return "Right. "
-    if question.form == "yes_no":
-        return "Not so. " if given is not None else ""
-    return f"{'Not so' if given is not None else 'The answer'}: {question.shown}.{room} "
 
 
 def theme_of(question_id: str) -> str:
@@ -93,7 +70,7 @@ def kinds_of(theme: str) -> tuple[Kind, ...]:
 def make_question(seed: int, theme: str, kind: Kind, number: int, units: Units) -> Question:
     """The question of a kind that this seed gives when the kind comes up for the number-th time, from 1."""
     rng = Random(f"{seed}/{theme}.{kind.name}/{number}")
-    return kind.make(Draw(f"{theme}.{kind.name}/{number}", theme, kind.level, rng, Say(units)))
+    return kind.make(Draw(f"{theme}.{kind.name}/{number}", theme, kind.level, rng, units))
 
 
 def _stream(seed: int, theme: str, level: int, units: Units) -> Iterator[Question]:

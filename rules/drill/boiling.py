@@ -4,28 +4,30 @@ from __future__ import annotations
 
 from rules.drill.draw import BAKERY, BAKERY_M, LODGE, LODGE_M, Draw, kinds
 from rules.drill.question import Question
-from rules.methods.pressure_cook import inside_c
+from rules.heat.pressure import inside_c
 from rules.physics import air, water
 from rules.physics.ambient import ambient
-from rules.physics.units import PSI_PER_PA, round_to, to_c
+from rules.physics.units import FT_PER_M, PSI_PER_PA, round_to, to_c
 from rules.safety.holding_limits import limit_c
-from rules.say import Say, number
+from rules.said import elevation as height
+from rules.said import gauge, listed, number, pressure, sentences, temp, temp_drop, yes
 from rules.topics.calibrate import DEEP_LOW_PA
 
+say = sentences("drill/boiling")
 BOIL = ("iapws-r7-97", "us-std-atm-1976")
 SALT_G_PER_L = 10.0
+CLEARLY_K = 5 / 1.8
 
 
 def point(draw: Draw) -> Question:
     """Where water boils."""
     place = draw.place(1000, 13_000)
     here = draw.case(place).here
-    why = (
-        f"Water boils at {draw.say.temp(here.boiling_c)} {place.words}: the air presses with "
-        f"{draw.say.pressure(here.pressure_pa)} there, against {draw.say.pressure(air.SEA_LEVEL_PA)} at sea level, and "
-        "steam gets away sooner."
-    )
-    return draw.temperature(f"At what temperature does plain water boil {place.words}?", here.boiling_c, why, BOIL)
+    why = say(
+        "point-why", boil=temp(here.boiling_c), place=place.words, pressure=pressure(here.pressure_pa),
+        sea=pressure(air.SEA_LEVEL_PA),
+    )  # fmt: skip
+    return draw.temperature(say("point", place=place.words), here.boiling_c, why, BOIL)
 
 
 def fall(draw: Draw) -> Question:
@@ -33,28 +35,19 @@ def fall(draw: Draw) -> Question:
     place = draw.place(2000, 13_000)
     case = draw.case(place)
     drop_k = case.sea.boiling_c - case.here.boiling_c
-    why = (
-        f"Water boils at {draw.say.temp(case.here.boiling_c)} {place.words}, {draw.say.temp_drop(drop_k)} under sea "
-        "level's. The boil falls a little under 2 °F for each 1,000 ft, 1 °C for each 300 m."
-    )
-    text = f"How much cooler than at sea level does water boil {place.words}?"
-    return draw.difference(text, drop_k, why, BOIL, within_f=2.0)
+    why = say("fall-why", boil=temp(case.here.boiling_c), place=place.words, drop=temp_drop(drop_k))
+    return draw.difference(say("fall", place=place.words), drop_k, why, BOIL, within_f=2.0)
 
 
 def elevation(draw: Draw) -> Question:
     """How high a kitchen is, by its boil."""
     reading_c = _reading_c(draw)
     found_m = water.elevation_from_boiling_m(reading_c)
-    unit = "feet" if draw.units == "us" else "metres"
-    why = (
-        f"Standard air boils water at {draw.say.temp(reading_c)} at about {draw.say.elevation(round_to(found_m, 30))}. "
-        "A thermometer 2 °F (1 °C) off would move that by 1,000 ft (300 m), so check it in melting ice first."
-    )
+    shown = height(round_to(found_m, 30))
     return draw.figure(
-        f"A cook on the road boils plain water and a true thermometer reads {draw.say.temp(reading_c)} in it. About "
-        f"how high is that kitchen? Answer in {unit}.",
-        found_m, "m", within=(found_m * 0.9, found_m * 1.1), tolerance="within a tenth",
-        shown=draw.say.elevation(round_to(found_m, 30)), why=why, sources=BOIL,
+        say("elevation", reading=temp(reading_c), units=draw.units), found_m, "m",
+        within=(found_m * 0.9, found_m * 1.1), tolerance=say("elevation-counts"), shown=shown,
+        why=say("elevation-why", reading=temp(reading_c), elevation=shown), sources=BOIL,
     )  # fmt: skip
 
 
@@ -73,14 +66,8 @@ def thermometer(draw: Draw) -> Question:
     way = draw.one_of(("high", "low"))
     reading_c = _whole(draw, boil_c + (off_f if way == "high" else -off_f) / 1.8)
     off_k = abs(reading_c - boil_c)
-    why = (
-        f"A full boil {place.words} is {draw.say.temp(boil_c)}, so the thermometer reads {draw.say.temp_drop(off_k)} "
-        f"too {way}. {'Take that off' if way == 'high' else 'Add that to'} every reading near the boil, or mend it."
-    )
-    text = (
-        f"Your thermometer reads {draw.say.temp(reading_c)} in water at a full boil {place.words}. How much too {way} "
-        "does it read?"
-    )
+    why = say("thermometer-why", place=place.words, boil=temp(boil_c), off=temp_drop(off_k), way=way)
+    text = say("thermometer", reading=temp(reading_c), place=place.words, way=way)
     return draw.difference(text, off_k, why, BOIL, within_f=1.0)
 
 
@@ -92,31 +79,19 @@ def _whole(draw: Draw, temp_c: float) -> float:
 def ice(draw: Draw) -> Question:
     """The ice point, which stays."""
     place = draw.place(3000, 12_000)
-    why = (
-        f"Melting ice is {draw.say.temp(0.0)} at every elevation, while the boil {place.words} stands at "
-        f"{draw.say.temp(draw.case(place).here.boiling_c)}. That is why ice finds the error of a thermometer and the "
-        "boil only checks it."
-    )
-    text = f"What must a true thermometer read in a glass of melting ice {place.words}?"
+    why = say("ice-why", ice=temp(0.0), place=place.words, boil=temp(draw.case(place).here.boiling_c))
+    text = say("ice", place=place.words)
     return draw.temperature(text, 0.0, why, ("crc-handbook", "common-practice"), under_f=1.0, over_f=1.0)
 
 
 def harder(draw: Draw) -> Question:
     """A harder boil is no hotter."""
     place = draw.place(3000, 12_000)
-    boil_c = draw.case(place).here.boiling_c
-    rolling = draw.rng.random() < 0.5
-    sea = draw.say.temp(draw.case(place).sea.boiling_c)
-    says = (
-        "turns the flame up under an open pot that already boils, to cook the potatoes hotter"
-        if rolling
-        else f"turns the flame up under an open pot of stock at a full boil, to get it back to {sea}"
-    )
-    why = (
-        f"No. An open pot stops at {draw.say.temp(boil_c)} {place.words} however hard it boils: more flame makes more "
-        "steam, not more heat in the water. A pressure cooker is the way to get hotter."
-    )
-    return draw.yes_no(f"A trainee {place.words} {says}. Will that work?", False, why, BOIL)
+    case = draw.case(place)
+    pot = "potatoes" if draw.rng.random() < 0.5 else "stock"
+    text = say("harder", place=place.words, pot=pot, sea=temp(case.sea.boiling_c))
+    why = say("harder-why", boil=temp(case.here.boiling_c), place=place.words)
+    return draw.yes_no(text, False, why, BOIL)
 
 
 def salt(draw: Draw) -> Question:
@@ -124,14 +99,14 @@ def salt(draw: Draw) -> Question:
     place = draw.place(4000, 10_000)
     case = draw.case(place)
     rise_k, drop_k = water.salt_elevation_k(SALT_G_PER_L), case.sea.boiling_c - case.here.boiling_c
-    why = (
-        f"Salted as for pasta, {number(SALT_G_PER_L)} g to the litre, water boils a mere {number(rise_k * 1.8, 1)} °F "
-        f"({number(rise_k, 1)} °C) hotter. The elevation took {draw.say.temp_drop(drop_k)}. Salt is for the taste."
-    )
-    text = f"You salt the pasta water {place.words}, 10 g to the litre. What does that do to its boil?"
-    clearly = draw.say.temp_drop(5 / 1.8)
-    wrong = ("it brings back the sea-level boil", f"it boils {clearly} hotter", f"it boils {clearly} cooler")
-    return draw.choice(text, "nothing a cook could notice", wrong, why, ("atkins-ebullioscopic", *BOIL))
+    why = say(
+        "salt-why", salt=number(SALT_G_PER_L), rise_f=number(rise_k * 1.8, 1), rise_c=number(rise_k, 1),
+        drop=temp_drop(drop_k),
+    )  # fmt: skip
+    text = say("salt", place=place.words, salt=number(SALT_G_PER_L))
+    clearly = temp_drop(CLEARLY_K)
+    wrong = (say("salt-restores"), say("salt-hotter", by=clearly), say("salt-cooler", by=clearly))
+    return draw.choice(text, say("salt-nothing"), wrong, why, ("atkins-ebullioscopic", *BOIL))
 
 
 def weather(draw: Draw) -> Question:
@@ -139,44 +114,34 @@ def weather(draw: Draw) -> Question:
     place = draw.place(3000, 10_000)
     here = draw.case(place).here
     low_c = water.saturation_temp_c(here.pressure_pa - DEEP_LOW_PA)
-    why = (
-        f"A low of {draw.say.pressure(DEEP_LOW_PA)} under the usual takes {draw.say.temp_drop(here.boiling_c - low_c)} "
-        f"off the boil {place.words}, from {draw.say.temp(here.boiling_c)} to {draw.say.temp(low_c)}. Less weight of "
-        "air, cooler boil: it is as if the kitchen had climbed."
-    )
-    text = f"A deep low comes in with a storm {place.words}. What does the boil do?"
-    wrong = ("it gets a little hotter", "it stays just as it was")
-    return draw.choice(text, "it gets a little cooler", wrong, why, BOIL)
+    why = say(
+        "weather-why", low=pressure(DEEP_LOW_PA), drop=temp_drop(here.boiling_c - low_c), place=place.words,
+        usual=temp(here.boiling_c), under_it=temp(low_c),
+    )  # fmt: skip
+    wrong = (say("weather-hotter"), say("weather-stays"))
+    return draw.choice(say("weather", place=place.words), say("weather-cooler"), wrong, why, BOIL)
 
 
 def hottest_first(draw: Draw) -> Question:
     """Places in order of their boil."""
-    say = Say(draw.units)
-    pass_m = draw.one_of((9000, 10_000, 11_000)) / 3.28084
-    there = {
-        f"a harbour kitchen at {say.elevation(0)}": 0.0,
-        f"{BAKERY} at {say.elevation(BAKERY_M)}": BAKERY_M,
-        f"{LODGE} at {say.elevation(LODGE_M)}": LODGE_M,
-        f"a hut on the pass at {say.elevation(pass_m)}": pass_m,
-    }
-    boils = {name: ambient(elevation_m).boiling_c for name, elevation_m in there.items()}
-    names = sorted(boils, key=lambda name: -boils[name])
-    told = "; ".join(f"{say.temp(boils[name])} in {name}" for name in names)
-    why = f"The boil falls all the way up: {told}."
-    return draw.order("Put these kitchens in order of their boiling water, hottest first.", names, why, BOIL)
+    pass_m = draw.one_of((9000, 10_000, 11_000)) / FT_PER_M
+    kitchens = (
+        (0.0, say("harbour", elevation=height(0))),
+        (BAKERY_M, say("kitchen", name=BAKERY, elevation=height(BAKERY_M))),
+        (LODGE_M, say("kitchen", name=LODGE, elevation=height(LODGE_M))),
+        (pass_m, say("hut", elevation=height(pass_m))),
+    )
+    downwards = sorted(((ambient(at_m).boiling_c, kitchen) for at_m, kitchen in kitchens), key=lambda row: -row[0])
+    told = listed([say("boil-in", boil=temp(boil_c), kitchen=kitchen) for boil_c, kitchen in downwards], "semicolons")
+    order = [kitchen for _, kitchen in downwards]
+    return draw.order(say("hottest-first"), order, say("hottest-first-why", kitchens=told), BOIL)
 
 
 def steam(draw: Draw) -> Question:
     """Steam is as hot as the boil."""
     place = draw.place(3000, 12_000)
-    boil_c = draw.case(place).here.boiling_c
-    why = (
-        f"No. Steam over an open pot is as hot as the boil, {draw.say.temp(boil_c)} {place.words}. Only under pressure "
-        "does it get hotter."
-    )
-    return draw.yes_no(
-        f"Is the steam in a lidded steamer {place.words} hotter than water at the boil there?", False, why, BOIL
-    )
+    why = say("steam-why", boil=temp(draw.case(place).here.boiling_c), place=place.words)
+    return draw.yes_no(say("steam", place=place.words), False, why, BOIL)
 
 
 def pressure_cooker(draw: Draw) -> Question:
@@ -185,11 +150,8 @@ def pressure_cooker(draw: Draw) -> Question:
     case = draw.case(place)
     gauge_pa = draw.one_of((10.0, 12.0, 15.0)) / PSI_PER_PA
     here_c, sea_c = inside_c(case.here, gauge_pa), inside_c(case.sea, gauge_pa)
-    why = (
-        f"The gauge reads what the cooker adds to the air outside. At {draw.say.gauge(gauge_pa)} the steam inside is "
-        f"{draw.say.temp(here_c)} {place.words}, against {draw.say.temp(sea_c)} at sea level."
-    )
-    text = f"A pressure cooker holds {draw.say.gauge(gauge_pa)} on its gauge {place.words}. How hot is it inside?"
+    why = say("pressure-cooker-why", gauge=gauge(gauge_pa), inside=temp(here_c), place=place.words, at_sea=temp(sea_c))
+    text = say("pressure-cooker", gauge=gauge(gauge_pa), place=place.words)
     return draw.temperature(text, here_c, why, BOIL, under_f=3.0, over_f=3.0)
 
 
@@ -198,18 +160,14 @@ def same_pressure(draw: Draw) -> Question:
     place = draw.place(2000, 9000)
     case = draw.case(place)
     sea_psi = draw.one_of((8.0, 10.0, 11.0))
-    needed_psi = sea_psi + (case.sea.pressure_pa - case.here.pressure_pa) * PSI_PER_PA
-    shown = draw.say.gauge(round_to(needed_psi, 0.5) / PSI_PER_PA)
-    why = (
-        f"The air outside gives {number((case.sea.pressure_pa - case.here.pressure_pa) * PSI_PER_PA, 1)} psi less "
-        f"{place.words}, so the gauge must read {shown} to be as hot inside. That is half a pound for each 1,000 ft. "
-        "Never run a cooker over the pressure it was made for: cook longer instead."
-    )
+    missing_psi = (case.sea.pressure_pa - case.here.pressure_pa) * PSI_PER_PA
+    needed_psi = sea_psi + missing_psi
+    shown = gauge(round_to(needed_psi, 0.5) / PSI_PER_PA)
     return draw.figure(
-        f"A cooker is run at {draw.say.gauge(sea_psi / PSI_PER_PA)} at sea level. What must the gauge read to be just "
-        f"as hot inside {place.words}? Answer in {'psi' if draw.units == 'us' else 'psi or kPa'}.",
-        needed_psi, "psi", within=(needed_psi - 0.5, needed_psi + 0.5), tolerance="within half a pound (3.4 kPa)",
-        shown=shown, why=why, sources=BOIL,
+        say("same-pressure", sea=gauge(sea_psi / PSI_PER_PA), place=place.words, units=draw.units),
+        needed_psi, "psi", within=(needed_psi - 0.5, needed_psi + 0.5), tolerance=say("same-pressure-counts"),
+        shown=shown, why=say("same-pressure-why", less=number(missing_psi, 1), place=place.words, gauge=shown),
+        sources=BOIL,
     )  # fmt: skip
 
 
@@ -220,13 +178,11 @@ def two_hundred(draw: Draw) -> Question:
     place = draw.place(3000, 11_000, edges_m=(edge_m, LODGE_M))
     boil_c = draw.case(place).here.boiling_c
     can = boil_c > target_c
-    why = (
-        f"{'Yes' if can else 'No'}. Water boils at {draw.say.temp(boil_c)} {place.words}, "
-        f"{'over' if can else 'under'} {draw.say.temp(target_c)}; from about "
-        f"{draw.say.elevation(round_to(edge_m, 30))} up no open pot gets there. "
-        f"Over {draw.say.temp(limit_c('hot_hold'))} the food is held safely all the same."
-    )
-    text = f"Can an open pot of soup be kept at {draw.say.temp(target_c)} {place.words}?"
+    why = say(
+        "two-hundred-why", can=yes(can), boil=temp(boil_c), place=place.words, target=temp(target_c),
+        edge=height(round_to(edge_m, 30)), hot=temp(limit_c("hot_hold")),
+    )  # fmt: skip
+    text = say("two-hundred", target=temp(target_c), place=place.words)
     return draw.yes_no(text, can, why, ("csu-high-altitude-food-prep", *BOIL))
 
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
-from functools import cached_property
 from random import Random
 from typing import TypeVar
 
@@ -12,16 +11,15 @@ from rules.book import Case
 from rules.drill.question import LETTERS, Question
 from rules.model import Request, Units
 from rules.physics.units import FT_PER_M, to_c, to_f
-from rules.say import Say
+from rules.said import Said, Value, Words, elevation, listed, sentences, temp_drop, temp_span, together
 
 T = TypeVar("T")
 
-LODGE, LODGE_M = "Timberfold Lodge", 7000 / FT_PER_M
-BAKERY, BAKERY_M = "the lodge's bakery", 5300 / FT_PER_M
+say = sentences("drill/draw")
+LODGE, LODGE_M = say("lodge"), 7000 / FT_PER_M
+BAKERY, BAKERY_M = say("bakery"), 5300 / FT_PER_M
 NAMED_SHARE = 0.35
 NEAR_FT = 250
-
-DEGREES = {"us": "°F", "metric": "°C"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,28 +27,29 @@ class Place:
     """Where a question plays. words: such as "at Timberfold Lodge, 7,000 ft (2,130 m)"."""
 
     elevation_m: float
-    words: str
+    words: Words
+
+
+def spot(elevation_m: float, name: Said | None = None) -> Place:
+    """A place by its elevation [m], and by its name where it has one."""
+    height = elevation(elevation_m)
+    return Place(elevation_m, say("at-named", name=name, elevation=height) if name else say("at", elevation=height))
 
 
 @dataclass(frozen=True)
 class Draw:
-    """What one question is made from. Its id, theme and level are those of the question; say words its figures."""
+    """What one question is made from. Its id, theme and level are those of the question; units: what it asks in."""
 
     id: str
     theme: str
     level: int
     rng: Random
-    say: Say
-
-    @cached_property
-    def units(self) -> Units:
-        """The system of units in which the question asks."""
-        return self.say.units
+    units: Units
 
     @property
-    def degrees(self) -> str:
-        """The degrees in which it asks."""
-        return DEGREES[self.units]
+    def in_degrees(self) -> Said:
+        """In which degrees to answer."""
+        return say("in-degrees", units=self.units)
 
     def one_of(self, things: Sequence[T]) -> T:
         """One of several."""
@@ -69,10 +68,8 @@ class Draw:
 
         named = [(m, name) for m, name in ((LODGE_M, LODGE), (BAKERY_M, BAKERY)) if clear(m)]
         if named and self.rng.random() < NAMED_SHARE:
-            elevation_m, name = self.one_of(named)
-            return Place(elevation_m, f"at {name}, {self.say.elevation(elevation_m)}")
-        elevation_m = self.one_of([m for m in self._round_elevations_m() if clear(m)])
-        return Place(elevation_m, f"at {self.say.elevation(elevation_m)}")
+            return spot(*self.one_of(named))
+        return spot(self.one_of([m for m in self._round_elevations_m() if clear(m)]))
 
     def _round_elevations_m(self) -> list[float]:
         if self.units == "us":
@@ -80,33 +77,34 @@ class Draw:
         return [float(metres) for metres in range(200, 4400, 100)]
 
     def case(self, place: Place) -> Case:
-        """The air of a place, and how its figures are worded."""
+        """The air of a place."""
         return Case(Request(elevation_m=place.elevation_m, units=self.units))
 
     def figure(
         self,
-        text: str,
+        text: Words,
         answer: float,
         unit: str,
         *,
         within: tuple[float, float],
-        tolerance: str,
-        shown: str,
-        why: str,
+        tolerance: Words,
+        shown: Value,
+        why: Words,
         sources: Iterable[str],
+        in_hours: bool = False,
     ) -> Question:
         """A question for a figure. within: the figures that count as right [unit]."""
         return Question(
             id=self.id, theme=self.theme, level=self.level, text=text, form="figure", answer=answer, unit=unit,
             low=min(within), high=max(within), tolerance=tolerance, asked_in=self.units, shown=shown, why=why,
-            sources=_once(sources),
+            sources=_once(sources), in_hours=in_hours,
         )  # fmt: skip
 
     def temperature(
         self,
-        text: str,
+        text: Words,
         temp_c: float,
-        why: str,
+        why: Words,
         sources: Iterable[str],
         *,
         span_c: tuple[float, float] | None = None,
@@ -118,57 +116,53 @@ class Draw:
         under_f, over_f: how far under and over it, or its span, still counts [degF]
         """
         low_c, high_c = span_c or (temp_c, temp_c)
-        shown = self.say.temp_span(low_c, high_c)
         return self.figure(
-            f"{text} Answer in {self.degrees}.",
+            together(text, self.in_degrees),
             temp_c,
             "degC",
             within=(to_c(to_f(low_c) - under_f), to_c(to_f(high_c) + over_f)),
-            tolerance=self._room(under_f, over_f),
-            shown=shown,
+            tolerance=_room(under_f, over_f),
+            shown=temp_span(low_c, high_c),
             why=why,
             sources=sources,
         )
 
-    def _room(self, under_f: float, over_f: float) -> str:
-        over = self.say.temp_drop(over_f / 1.8)
-        return f"within {over}" if under_f == over_f else f"no lower, and at most {over} higher"
-
-    def difference(self, text: str, kelvin: float, why: str, sources: Iterable[str], *, within_f: float) -> Question:
+    def difference(
+        self, text: Words, kelvin: float, why: Words, sources: Iterable[str], *, within_f: float
+    ) -> Question:
         """A question for a difference of temperature [K]."""
         room_k = within_f / 1.8
         return self.figure(
-            f"{text} Answer in {self.degrees}.", kelvin, "K", within=(kelvin - room_k, kelvin + room_k),
-            tolerance=f"within {self.say.temp_drop(room_k)}", shown=self.say.temp_drop(kelvin), why=why,
-            sources=sources,
+            together(text, self.in_degrees), kelvin, "K", within=(kelvin - room_k, kelvin + room_k),
+            tolerance=say("within", room=temp_drop(room_k)), shown=temp_drop(kelvin), why=why, sources=sources,
         )  # fmt: skip
 
-    def choice(
-        self, text: str, right: str, wrong: Iterable[str], why: str, sources: Iterable[str], *, shuffled: bool = True
-    ) -> Question:
-        """A question with several answers of which one is right; not shuffled where they stand in an order of size."""
+    def choice(self, text: Words, right: Words, wrong: Iterable[Words], why: Words, sources: Iterable[str]) -> Question:
+        """A question with several answers of which one is right, in any order."""
         options = [right, *wrong]
-        if shuffled:
-            self.rng.shuffle(options)
-        else:
-            options = sorted(options, key=_first_figure)
+        self.rng.shuffle(options)
+        return self.among(text, right, options, why, sources)
+
+    def among(
+        self, text: Words, right: Words, options: Sequence[Words], why: Words, sources: Iterable[str]
+    ) -> Question:
+        """A question with several answers of which one is right, in the order in which they are to stand."""
         letter = LETTERS[options.index(right)]
         return Question(
             id=self.id, theme=self.theme, level=self.level, text=text, form="choice", answer=letter,
-            asked_in=self.units,
-            options=tuple(options), shown=f"{letter}, {right}", why=why, sources=_once(sources),
+            asked_in=self.units, options=tuple(options), shown=say("option", letter=letter, option=right), why=why,
+            sources=_once(sources),
         )  # fmt: skip
 
-    def yes_no(self, text: str, right: bool, why: str, sources: Iterable[str]) -> Question:
+    def yes_no(self, text: Words, right: bool, why: Words, sources: Iterable[str]) -> Question:
         """A question for yes or no."""
-        word = "yes" if right else "no"
         return Question(
-            id=self.id, theme=self.theme, level=self.level, text=f"{text} Yes or no?", form="yes_no", answer=word,
-            asked_in=self.units,
-            shown=word, why=why, sources=_once(sources),
+            id=self.id, theme=self.theme, level=self.level, text=together(text, say("yes-or-no")), form="yes_no",
+            answer="yes" if right else "no", asked_in=self.units, shown=say("yes") if right else say("no"), why=why,
+            sources=_once(sources),
         )  # fmt: skip
 
-    def order(self, text: str, right_order: Sequence[str], why: str, sources: Iterable[str]) -> Question:
+    def order(self, text: Words, right_order: Sequence[Words], why: Words, sources: Iterable[str]) -> Question:
         """A question for the order of several things."""
         options = list(right_order)
         while options == list(right_order):
@@ -176,9 +170,8 @@ class Draw:
         letters = "".join(LETTERS[options.index(thing)] for thing in right_order)
         return Question(
             id=self.id, theme=self.theme, level=self.level, text=text, form="order", answer=letters,
-            asked_in=self.units,
-            options=tuple(options), shown=f"{' '.join(letters)}: {', then '.join(right_order)}", why=why,
-            sources=_once(sources),
+            asked_in=self.units, options=tuple(options), why=why, sources=_once(sources),
+            shown=say("in-order", letters=" ".join(letters), things=listed(right_order, "then")),
         )  # fmt: skip
 
 
@@ -196,10 +189,10 @@ def kinds(*makers: tuple[int, Callable[[Draw], Question]]) -> tuple[Kind, ...]:
     return tuple(Kind(make.__name__, level, make) for level, make in makers)
 
 
+def _room(under_f: float, over_f: float) -> Said:
+    over = temp_drop(over_f / 1.8)
+    return say("within", room=over) if under_f == over_f else say("over-only", room=over)
+
+
 def _once(sources: Iterable[str]) -> tuple[str, ...]:
     return tuple(dict.fromkeys(sources))
-
-
-def _first_figure(option: str) -> float:
-    digits = "".join(c if c.isdigit() or c == "." else " " for c in option).split()
-    return float(digits[0]) if digits else 0.0

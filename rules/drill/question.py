@@ -6,6 +6,8 @@ from dataclasses import dataclass
 from math import isclose
 from typing import Literal
 
+from rules.model import Sentence, Units
+
 Form = Literal["figure", "choice", "yes_no", "order"]
 
 LETTERS = "abcdef"
@@ -14,7 +16,7 @@ UNITS = ("degC", "K", "min", "psi", "percent", "factor", "tsp", "tbsp", "m")
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Question:
-    """One question with its answer.
+    """One question with its answer. What it says is rules.said.Words, and text once assistant.drill has worded it.
 
     id: such as "boiling.point/1"; with the seed and the units it makes the same question again
     theme: one of rules.drill.THEMES; level: 1 first weeks, 2 a cook, 3 who trains others
@@ -24,8 +26,9 @@ class Question:
     unit: one of UNITS for a figure, else ""
     low, high: every figure between them counts as right, both included [unit]
     tolerance: that in words; "" where there is only one right reply
-    asked_in: the system of units that a figure without a unit is in
-    shown: the answer in words, in both systems of units
+    asked_in: the system of units that a figure without a unit is in, and in which all is worded first
+    in_hours: whether such a figure of a time is hours
+    shown: the answer in words
     why: the explanation, with the figures of this question
     sources: ids of data/sources.toml
     raises: ValueError where these do not fit together
@@ -34,18 +37,19 @@ class Question:
     id: str
     theme: str
     level: int
-    text: str
+    text: Sentence
     form: Form
     answer: float | str
-    shown: str
-    why: str
+    shown: Sentence
+    why: Sentence
     sources: tuple[str, ...]
     unit: str = ""
     low: float = 0.0
     high: float = 0.0
-    tolerance: str = ""
-    asked_in: Literal["us", "metric"] = "us"
-    options: tuple[str, ...] = ()
+    tolerance: Sentence = ""
+    asked_in: Units = "us"
+    in_hours: bool = False
+    options: tuple[Sentence, ...] = ()
 
     def __post_init__(self) -> None:
         if not _fits(self):
@@ -84,13 +88,3 @@ def _fits(question: Question) -> bool:
     if question.form == "choice":
         return isinstance(answer, str) and len(answer) == 1 and answer in question.letters
     return len(options) > 2 and sorted(str(answer)) == list(question.letters)
-
-
-@dataclass(frozen=True, slots=True)
-class Grade:
-    """What a reply is worth. given, expected: both in words; feedback: what to say, with the explanation."""
-
-    right: bool
-    given: str
-    expected: str
-    feedback: str

@@ -4,87 +4,107 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from rules.drill.draw import BAKERY, BAKERY_M, LODGE, LODGE_M, Draw, Place, kinds
+from rules.book import Case
+from rules.drill.draw import BAKERY, BAKERY_M, LODGE, LODGE_M, Draw, Place, kinds, spot
+from rules.drill.foods import Food, foods
 from rules.drill.question import Question
 from rules.engine import answer
 from rules.errors import RulesError
 from rules.foods import eggs
-from rules.methods import braise
-from rules.methods.pressure_cook import published_percent
+from rules.heat import pots
+from rules.heat.pressure import published_percent
+from rules.heat.wet import pace_here, wet_time
 from rules.model import Answer, Figure, Request
 from rules.physics import kinetics, water
-from rules.physics.units import round_time_min, round_to
-from rules.say import duration, duration_span, number
-
-# dish, class, method, box or recipe times that suit it [min]
-IN_WATER = (
-    ("potatoes", "starchy_root", "boil", (20.0, 25.0)),
-    ("white rice", "rice", "boil", (15.0, 18.0)),
-    ("carrots", "root_vegetable", "boil", (10.0, 12.0)),
-    ("polenta", "porridge", "boil", (30.0, 40.0)),
-    ("mashed potatoes", "starchy_root", "boil", (15.0, 20.0)),
+from rules.physics.units import FT_PER_M, round_time_min, round_to
+from rules.said import (
+    Said,
+    Words,
+    duration,
+    duration_span,
+    elevation,
+    listed,
+    number,
+    oven,
+    sentences,
+    temp,
+    temp_drop,
+    together,
 )
+
+say = sentences("drill/timing")
 GUIDE_M, ROAST_C = 1524.0, 162.8
-TOUGH = ("short ribs", "pot roast", "lamb shanks", "oxtail")
-BOILED_DRY_BEANS = ("pinto beans", "black beans", "navy beans", "chickpeas")
+POTS = {"boil": pots.BOIL, "braise": pots.BRAISE}
+WRONG_EGG_PERCENTS = (150.0, 200.0, 300.0)
+STEPS_F = (25, 50)
 
 
 def pasta(draw: Draw) -> Question:
     """The time on the box of pasta."""
     place, box_min = draw.place(4000, 10_000), draw.one_of((8.0, 9.0, 10.0, 11.0, 12.0))
     asked = Request(topic="time", dish="spaghetti", dish_class="pasta", method="boil", time_min=box_min)
-    text = f"The box of spaghetti says {duration(box_min)}, at sea level. About how long does it take {place.words}?"
-    return _longer(draw, place, asked, text)
+    return _longer(draw, place, asked, say("pasta", time=duration(box_min), place=place.words))
 
 
 def in_water(draw: Draw) -> Question:
     """A time of what is boiled in water."""
-    dish, dish_class, method, times = draw.one_of(IN_WATER)
-    place, base_min = draw.place(4000, 9000), draw.one_of(times)
-    asked = Request(topic="time", dish=dish, dish_class=dish_class, method=method, time_min=base_min)
-    text = f"In water at the boil {dish} take {duration(base_min)} at sea level. About how long {place.words}?"
-    return _longer(draw, place, asked, text.replace("rice take", "rice takes").replace("polenta take", "polenta takes"))
+    food = draw.one_of(foods("boiled"))
+    place, base_min = draw.place(4000, 9000), draw.one_of(food.figures)
+    asked = Request(topic="time", dish=food.name, dish_class=food.of, method="boil", time_min=base_min)
+    return _longer(draw, place, asked, say("in-water", food=food.name, time=duration(base_min), place=place.words))
 
 
 def braised(draw: Draw) -> Question:
     """A braise carried up from sea level."""
-    dish = draw.one_of(TOUGH)
+    food = draw.one_of(foods("tough"))
     place, base_min = draw.place(4000, 9000), draw.one_of((150.0, 180.0, 210.0))
-    asked = Request(topic="time", dish=dish, dish_class="collagen_cut", method="braise", time_min=base_min)
-    text = f"A braise of {dish} takes {duration(base_min)} at sea level. About how long {place.words}?"
-    return _longer(draw, place, asked, text)
+    text = say("braised", food=food.name, time=duration(base_min), place=place.words)
+    return _longer(draw, place, _braise(food, base_min), text)
 
 
 def bakery_to_lodge(draw: Draw) -> Question:
     """A braise carried from the bakery to the lodge."""
-    dish, base_min = draw.one_of(TOUGH), draw.one_of((150.0, 165.0, 180.0, 210.0, 240.0))
-    place = Place(LODGE_M, f"at {LODGE}, {draw.say.elevation(LODGE_M)}")
-    asked = Request(
-        topic="time", dish=dish, dish_class="collagen_cut", method="braise", time_min=base_min,
-        from_elevation_m=BAKERY_M,
+    food, base_min = draw.one_of(foods("tough")), draw.one_of((150.0, 165.0, 180.0, 210.0, 240.0))
+    place = spot(LODGE_M, LODGE)
+    text = say(
+        "bakery-to-lodge", bakery=BAKERY, elevation=elevation(BAKERY_M), food=food.name, time=duration(base_min),
+        place=place.words,
     )  # fmt: skip
-    text = (
-        f"In the oven of {BAKERY}, {draw.say.elevation(BAKERY_M)}, a braise of {dish} takes {duration(base_min)}. "
-        f"About how long {place.words}?"
-    )
-    return _longer(draw, place, asked, text)
+    return _longer(draw, place, replace(_braise(food, base_min), from_elevation_m=BAKERY_M), text)
 
 
-def _longer(draw: Draw, place: Place, asked: Request, text: str) -> Question:
+def _braise(food: Food, base_min: float) -> Request:
+    return Request(topic="time", dish=food.name, dish_class=food.of, method="braise", time_min=base_min)
+
+
+def _longer(draw: Draw, place: Place, asked: Request, text: Words) -> Question:
     """A question for a time in wet heat; the whole range of the rules counts, and a tenth beside the likely time."""
     worked = _worked(asked, place, draw)
     time = _figure(worked, "cook_time")
     low, high = time.low or time.value, time.high or time.value
     span = (min(low, round_to(time.value * 0.9, 0.1)), max(high, round_to(time.value * 1.1, 0.1)))
     told = next(b for b in worked.because if b.rule == f"{asked.method}.time")
-    shown = f"about {duration(time.value)}, {duration_span(low, high)}"
+    shown = say("about", time=duration(time.value), span=duration_span(low, high))
+    why = say(
+        "longer-why", time=shown, boil=temp(_boil_c(worked)), place=place.words, slower=_slower(Case(worked.request))
+    )
     return draw.figure(
-        f"{text} Answer in hours or minutes.", time.value, "min", within=span,
-        tolerance=f"anything from {duration_span(*span)}", shown=shown,
-        why=f"It takes {shown}. Water boils at {draw.say.temp(_boil_c(worked))} {place.words}. "
-        f"{told.text.partition(' The range')[0]}",
+        together(text, say("in-hours-or-minutes")), time.value, "min", within=span,
+        tolerance=say("anything-from", span=duration_span(*span)), shown=shown, why=why,
         sources=(*told.sources, "iapws-r7-97"),
     )  # fmt: skip
+
+
+def _slower(case: Case) -> Said:
+    """By how much a cooler pot slows the food.
+
+    raises: RulesError where no time is known for it
+    """
+    heats = POTS[case.request.method or ""].heats(case)
+    time = wet_time(case, heats)
+    if time is None:
+        raise RulesError(f"no time for {case.request.dish}")
+    return pace_here(case, heats, time.factor)
 
 
 def _worked(asked: Request, place: Place, draw: Draw) -> Answer:
@@ -105,19 +125,18 @@ def _boil_c(worked: Answer) -> float:
 
 def braise_by_the_guide(draw: Draw) -> Question:
     """A braise by the rule of the extension guide."""
-    dish, base_min = draw.one_of(TOUGH), draw.one_of((120.0, 180.0, 240.0))
+    food, base_min = draw.one_of(foods("tough")), draw.one_of((120.0, 180.0, 240.0))
     place = draw.place(4000, 8000)
-    asked = Request(topic="time", dish=dish, dish_class="collagen_cut", method="braise", time_min=base_min)
-    worked = _worked(asked, place, draw)
+    worked = _worked(_braise(food, base_min), place, draw)
     time_min = _figure(worked, "extension_time").value
-    percent = (time_min / base_min - 1) * 100
+    text = say("by-the-guide", guide=elevation(GUIDE_M), time=duration(base_min), place=place.words)
+    why = say(
+        "by-the-guide-why", percent=number((time_min / base_min - 1) * 100, 0), place=place.words,
+        time=duration(base_min), longer=duration(time_min), by_heat=duration(_figure(worked, "cook_time").value),
+    )  # fmt: skip
     return draw.figure(
-        f"The extension guide gives braised meat one quarter more time at {draw.say.elevation(GUIDE_M)}. Taken in "
-        f"proportion, how long is a braise of {duration(base_min)} {place.words}? Answer in hours or minutes.",
-        time_min, "min", within=(time_min * 0.94, time_min * 1.06), tolerance="within 6 %", shown=duration(time_min),
-        why=f"In proportion that is about {number(percent, 0)} % more {place.words}: {duration(base_min)} become "
-        f"{duration(time_min)}. By the heat alone it takes {duration(_figure(worked, 'cook_time').value)}, so start "
-        "early and go by the fork.",
+        together(text, say("in-hours-or-minutes")), time_min, "min", within=(time_min * 0.94, time_min * 1.06),
+        tolerance=say("within-percent", percent=6), shown=duration(time_min), why=why,
         sources=("csu-high-altitude-food-prep",),
     )  # fmt: skip
 
@@ -126,83 +145,70 @@ def murmur(draw: Draw) -> Question:
     """The liquid of a braise."""
     place = draw.place(3000, 11_000)
     case = draw.case(place)
-    liquid_c = braise.POT.working_c(case.here)
-    under = draw.say.temp_drop(braise.POT.below_boil_k)
-    why = (
-        f"Water boils at {draw.say.temp(case.here.boiling_c)} {place.words}, so a bare simmer {under} under it stands "
-        f"at {draw.say.temp(liquid_c)}. At sea level it stands at {draw.say.temp(braise.POT.working_c(case.sea))}."
-    )
-    text = f"A braise murmurs about {under} under the boil. How hot is its liquid {place.words}?"
+    liquid_c = pots.BRAISE.working_c(case.here)
+    under = temp_drop(pots.BRAISE.below_boil_k)
+    why = say(
+        "murmur-why", boil=temp(case.here.boiling_c), place=place.words, under=under, liquid=temp(liquid_c),
+        sea=temp(pots.BRAISE.working_c(case.sea)),
+    )  # fmt: skip
+    text = say("murmur", under=under, place=place.words)
     return draw.temperature(text, liquid_c, why, ("common-practice", "iapws-r7-97"))
 
 
 def braise_oven(draw: Draw) -> Question:
     """The oven of a braise, which stays."""
     place = draw.place(3000, 10_000)
-    oven, liquid_c = draw.say.oven(braise.OVEN_C), braise.POT.working_c(draw.case(place).here)
-    why = (
-        f"As at sea level, {oven}: the pot is held by its liquid, which stands at {draw.say.temp(liquid_c)} "
-        f"{place.words} however hot the oven. A hotter oven only boils it dry; the braise takes more time instead."
-    )
-    text = f"At sea level a covered braise goes into an oven at {oven}. How is the oven set {place.words}?"
-    little, much = (draw.say.temp_drop(step_f / 1.8) for step_f in (25, 50))
-    wrong = (f"{little} hotter", f"{much} hotter", f"{little} cooler")
-    return draw.choice(text, "as at sea level", wrong, why, ("csu-high-altitude-food-prep", "common-practice"))
+    setting, liquid = oven(pots.BRAISE_OVEN_C), temp(pots.BRAISE.working_c(draw.case(place).here))
+    why = say("braise-oven-why", setting=setting, liquid=liquid, place=place.words)
+    text = say("braise-oven", setting=setting, place=place.words)
+    little, much = (temp_drop(step_f / 1.8) for step_f in STEPS_F)
+    wrong = (say("hotter", by=little), say("hotter", by=much), say("cooler", by=little))
+    return draw.choice(text, say("as-at-sea-level"), wrong, why, ("csu-high-altitude-food-prep", "common-practice"))
 
 
 def soft_egg(draw: Draw) -> Question:
     """How much longer a soft-boiled egg takes by heat."""
     place = draw.place(5000, 9000)
     case = draw.case(place)
-    slower = eggs.slowdown(case.here.boiling_c, case.sea.boiling_c, eggs.YOLK_C["soft"])
-    right = f"about {number(round_to((slower - 1) * 100, 5), 0)} % longer"
-    why = (
-        f"By the heat on its way to the yolk, {right} {place.words}: the yolk sets at "
-        f"{draw.say.temp(eggs.YOLK_C['soft'])} everywhere, and water at {draw.say.temp(case.here.boiling_c)} is still "
-        "far over that. The extension guide is more generous, so open one to be sure."
-    )
-    return draw.choice(
-        f"By the heat that reaches the yolk, how much longer than at sea level does a soft-boiled egg take "
-        f"{place.words}?",
-        right, ("about 150 % longer", "about 200 % longer", "about 300 % longer"), why,
-        ("williams-egg", "csu-high-altitude-food-prep"), shuffled=False,
-    )  # fmt: skip
+    yolk_c = eggs.YOLK_C["soft"]
+    slower = eggs.slowdown(case.here.boiling_c, case.sea.boiling_c, yolk_c)
+    percent = round_to((slower - 1) * 100, 5)
+    options = {p: say("percent-longer", percent=number(p, 0)) for p in sorted((percent, *WRONG_EGG_PERCENTS))}
+    right = options[percent]
+    why = say("soft-egg-why", longer=right, place=place.words, yolk=temp(yolk_c), boil=temp(case.here.boiling_c))
+    sources = ("williams-egg", "csu-high-altitude-food-prep")
+    return draw.among(say("soft-egg", place=place.words), right, tuple(options.values()), why, sources)
 
 
 def open_pot_beans(draw: Draw) -> Question:
     """Whether dried beans soften in an open pot."""
-    threshold_c = kinetics.softening("dried_bean").threshold_c or 0.0
+    soft = kinetics.softening("dried_bean")
+    threshold_c = soft.threshold_c or 0.0
     edge_m = water.elevation_from_boiling_m(threshold_c)
     place = draw.place(3000, 12_500, edges_m=(edge_m, edge_m - 400, edge_m + 400))
-    boil_c, beans = draw.case(place).here.boiling_c, draw.one_of(BOILED_DRY_BEANS)
+    boil_c, beans = draw.case(place).here.boiling_c, draw.one_of(foods("beans")).name
     will = boil_c > threshold_c
-    shown = "Yes" if will else "No"
-    slower = kinetics.rate_factor(boil_c, water.boiling_point_c(0), kinetics.softening("dried_bean").z_k)
-    how = (
-        f"water boils at {draw.say.temp(boil_c)} {place.words}, and they take about {number(slower, 1)} times as long "
-        "as at sea level. The pressure cooker is the better way."
+    times = number(kinetics.rate_factor(boil_c, water.boiling_point_c(0), soft.z_k), 1)
+    why = (
+        say("beans-soften-why", boil=temp(boil_c), place=place.words, times=times)
         if will
-        else f"water boils at {draw.say.temp(boil_c)} {place.words}, and below about {draw.say.temp(threshold_c)} "
-        "their skins hold out however long they cook. Use the pressure cooker."
+        else say("beans-stay-hard-why", boil=temp(boil_c), place=place.words, threshold=temp(threshold_c))
     )
-    text = f"Will soaked {beans} soften in an open pot {place.words}, given the time?"
-    return draw.yes_no(text, will, f"{shown}: {how}", ("quast-1977-beans", "common-practice"))
+    text = say("open-pot-beans", beans=beans, place=place.words)
+    return draw.yes_no(text, will, why, ("quast-1977-beans", "common-practice"))
 
 
 def under_pressure(draw: Draw) -> Question:
     """The published rule for times under pressure."""
-    thousands = draw.one_of((3, 4, 5, 6, 7, 8))
-    elevation_m = thousands * 304.8
-    place = Place(elevation_m, f"at {draw.say.elevation(elevation_m)}")
+    place = spot(draw.one_of((3, 4, 5, 6, 7, 8)) * 1000 / FT_PER_M)
     base_min = draw.one_of((20.0, 30.0, 40.0, 60.0))
-    percent = published_percent(elevation_m)
+    percent = published_percent(place.elevation_m)
     time_min = base_min * (1 + percent / 100)
     shown = duration(time_min)
     return draw.figure(
-        f"A stew takes {duration(base_min)} under pressure at sea level. How long {place.words} by the published rule "
-        "for pressure cookers, which adds time for each 1,000 ft over 2,000 ft? Answer in minutes.",
-        time_min, "min", within=(time_min * 0.97 - 0.3, time_min * 1.03 + 0.3), tolerance="within 3 %", shown=shown,
-        why=f"The rule is 5 % more for each 1,000 ft over 2,000 ft, so {percent} % {place.words}: {shown}.",
+        say("under-pressure", time=duration(base_min), place=place.words), time_min, "min",
+        within=(time_min * 0.97 - 0.3, time_min * 1.03 + 0.3), tolerance=say("within-percent", percent=3), shown=shown,
+        why=say("under-pressure-why", percent=percent, place=place.words, time=shown),
         sources=("usda-fsis-high-altitude",),
     )  # fmt: skip
 
@@ -211,20 +217,17 @@ def most_longer(draw: Draw) -> Question:
     """Which dish a cooler boil slows most."""
     place = draw.place(5000, 9000)
     case = draw.case(place)
-    foods = {"pasta": "pasta", "braised short ribs": "collagen_cut", "dried pinto beans": "dried_bean"}
+    slowed = foods("slowed")
     slower = {
-        food: kinetics.rate_factor(case.here.boiling_c, case.sea.boiling_c, kinetics.softening(dish_class).z_k)
-        for food, dish_class in foods.items()
+        food.name: kinetics.rate_factor(case.here.boiling_c, case.sea.boiling_c, kinetics.softening(food.of).z_k)
+        for food in slowed
     }
-    names = sorted(slower, key=lambda food: slower[food])
-    told = "; ".join(f"{food} about {number(round_to(slower[food], 0.1), 1)} times as long" for food in names)
-    why = (
-        f"At {draw.say.temp(case.here.boiling_c)} {place.words}: {told}. Starch needs little more than the heat it "
-        "gets; the walls of a bean hold out longest."
-    )
-    text = f"Put these in order of how much longer they take {place.words} than at sea level, the least longer first."
-    sources = (kinetics.softening(dish_class).source for dish_class in foods.values())
-    return draw.order(text, names, why, sources)
+    names = sorted(slower, key=lambda name: slower[name])
+    told = [say("slowed", food=name, times=number(round_to(slower[name], 0.1), 1)) for name in names]
+    foods_told = listed(told, "semicolons")
+    why = say("most-longer-why", boil=temp(case.here.boiling_c), place=place.words, foods=foods_told)
+    sources = (kinetics.softening(food.of).source for food in slowed)
+    return draw.order(say("most-longer", place=place.words), names, why, sources)
 
 
 def roast(draw: Draw) -> Question:
@@ -232,36 +235,28 @@ def roast(draw: Draw) -> Question:
     place = draw.place(3000, 9000)
     base_min = draw.one_of((80.0, 120.0, 160.0))
     time_min = base_min * 1.25
-    why = (
-        f"USDA's advice adds a quarter at {draw.say.oven(ROAST_C)}: {duration(base_min)} become {duration(time_min)}. "
-        "The oven is set as at sea level, and the roast is done when a thermometer in its middle says so."
-    )
+    why = say("roast-why", setting=oven(ROAST_C), time=duration(base_min), longer=duration(time_min))
+    text = say("roast", setting=oven(ROAST_C), time=duration(base_min), place=place.words)
     return draw.figure(
-        f"USDA's advice for meat roasted at {draw.say.oven(ROAST_C)} in high places adds one quarter of the time. What "
-        f"becomes of {duration(base_min)} {place.words}? Answer in hours or minutes.",
-        time_min, "min", within=(time_min - 5, time_min + 5), tolerance="within 5 min", shown=duration(time_min),
-        why=why, sources=("usda-roast-325", "csu-high-altitude-food-prep"),
+        together(text, say("in-hours-or-minutes")), time_min, "min", within=(time_min - 5, time_min + 5),
+        tolerance=say("roast-counts"), shown=duration(time_min), why=why,
+        sources=("usda-roast-325", "csu-high-altitude-food-prep"),
     )  # fmt: skip
 
 
 def dinner(draw: Draw) -> Question:
     """Counting back from service."""
-    dish = draw.one_of(TOUGH)
-    place = Place(LODGE_M, f"at {LODGE}, {draw.say.elevation(LODGE_M)}")
+    food = draw.one_of(foods("tough"))
+    place = spot(LODGE_M, LODGE)
     base_min, rest_min = draw.one_of((150.0, 180.0)), draw.one_of((15.0, 20.0, 30.0))
-    asked = Request(topic="time", dish=dish, dish_class="collagen_cut", method="braise", time_min=base_min)
-    high_min = _figure(_worked(asked, place, draw), "cook_time").high or base_min
+    high_min = _figure(_worked(_braise(food, base_min), place, draw), "cook_time").high or base_min
     needed_min = round_time_min(high_min + rest_min)
-    why = (
-        f"Plan on the late end: {duration(high_min)} to be tender and {duration(rest_min)} to rest make "
-        f"{duration(needed_min)} before service. A braise that is ready early waits well; one that is late does not."
-    )
+    tender, rest = duration(high_min), duration(rest_min)
+    text = say("dinner", lodge=LODGE, elevation=elevation(LODGE_M), food=food.name, tender=tender, rest=rest)
     return draw.figure(
-        f"At {LODGE}, {draw.say.elevation(LODGE_M)}, a braise of {dish} takes up to "
-        f"{duration(high_min)}, then rests {duration(rest_min)}. How long before service must it simmer, to be "
-        "safe? Answer in hours or minutes.",
-        needed_min, "min", within=(needed_min - 5, needed_min + 15), tolerance="no more than 5 min less or 15 min more",
-        shown=duration(needed_min), why=why, sources=("common-practice",),
+        together(text, say("in-hours-or-minutes")), needed_min, "min", within=(needed_min - 5, needed_min + 15),
+        tolerance=say("dinner-counts"), shown=duration(needed_min),
+        why=say("dinner-why", tender=tender, rest=rest, needed=duration(needed_min)), sources=("common-practice",),
     )  # fmt: skip
 
 

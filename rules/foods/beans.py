@@ -6,6 +6,7 @@ from functools import cache
 
 from rules.book import Case
 from rules.foods.dishes import Span, kin, sea_level_time
+from rules.said import Said, number, sentences, temp
 from rules.tables import read_csv
 
 UNSOAKED = "tables/unsoaked_beans_common-practice.csv"
@@ -13,35 +14,47 @@ UNSOAKED = "tables/unsoaked_beans_common-practice.csv"
 SOAK_H = (5, 12)
 # the extension answer, and the U.S. handbook on toxins
 BOIL_MIN = (10.0, 30.0)
+COOL_BOIL_K = 3.0
+say = sentences("foods/beans")
 
 
-def bare(case: Case) -> str:
+def bare(case: Case) -> Said:
     """The beans by name, without a "dried" that is said beside it.
 
     >>> from rules.model import Request
-    >>> bare(Case(Request(dish="dried beans"))), bare(Case(Request(dish="kidney beans")))
-    ('beans', 'kidney beans')
+    >>> dict(bare(Case(Request(dish="dried beans", dish_class="dried_bean"))).values)["kind"]
+    'any'
     """
-    return (case.request.dish or "beans").removeprefix("dried ")
+    told = case.request.dish is not None and "any_bean" not in case.traits
+    return say("bare", kind="told" if told else "any", beans=case.food)
 
 
-def first_boil(case: Case) -> str:
+def poisonous_dry(case: Case) -> bool:
+    """Whether the dish is dry beans that poison until they have boiled, and not a dish with beans in it."""
+    return "lectin" in case.traits and case.dish_class == "dried_bean"
+
+
+def boils_cool(case: Case) -> bool:
+    """Whether the boil is so much cooler that the longer of the two times counts."""
+    return case.sea.boiling_c - case.here.boiling_c > COOL_BOIL_K
+
+
+def first_boil(case: Case) -> Said:
     """What is done with dry beans before any gentle cooking, by both agencies.
 
     source: fda-bad-bug-book, usu-ask-extension
     """
-    low, high = BOIL_MIN
-    return (
-        f"Soak them {SOAK_H[0]} to {SOAK_H[1]} h, pour the water away, and boil them hard in fresh water: "
-        f"{high:.0f} min by FDA, {low:.0f} min at the very least by extension advice. Take the "
-        f"{high:.0f} min{_here(case)}."
+    (soak_low, soak_high), (least, full) = SOAK_H, BOIL_MIN
+    return say(
+        "first-boil",
+        soak_low=number(soak_low),
+        soak_high=number(soak_high),
+        least=number(least),
+        full=number(full),
+        where="cool" if boils_cool(case) else "usual",
+        place=case.place,
+        boil=temp(case.here.boiling_c),
     )
-
-
-def _here(case: Case) -> str:
-    """Why the longer of the two counts, where the boil is lower."""
-    lower = case.sea.boiling_c - case.here.boiling_c > 3
-    return f" at {case.place}, where water boils at {case.say.temp(case.here.boiling_c)}" if lower else ""
 
 
 @cache

@@ -5,14 +5,11 @@ from __future__ import annotations
 from rules.book import Case, Part, celsius, rule
 from rules.model import Caution, Figure
 from rules.physics import water
-from rules.say import number
+from rules.said import number, sentences, temp
 
 POPS_C = 180.0
 MOISTURE_PERCENT = (13.5, 14.0)
-IN_A_PAN = (
-    "Cover the pan with the lid ajar, so that the steam gets out and the heat stays in, and stop when pops come two "
-    "seconds apart."
-)
+say = sentences("foods/popcorn")
 
 
 @rule("popcorn.pops", "virot-popcorn-2015", "popcorn-moisture")
@@ -22,20 +19,14 @@ def pops(case: Case) -> Part | None:
         return None
     bars = water.saturation_pressure_pa(POPS_C) / 1e5
     low, high = MOISTURE_PERCENT
+    in_a_pan = () if case.request.method == "microwave" else (say("in-a-pan"),)
     return Part(
         figures=(
-            celsius("pop_temperature", "Kernels pop at", POPS_C, POPS_C),
-            Figure("kernel_moisture", "Moisture they need", (low + high) / 2, "percent", low, high),
+            celsius("pop_temperature", say("pops-label"), POPS_C, POPS_C),
+            Figure("kernel_moisture", say("moisture-label"), (low + high) / 2, "percent", low, high),
         ),
-        steps=(
-            "Keep kernels in a tight jar, not in the bag they came in and not in the refrigerator, which is dry.",
-            "If many stay unpopped, shake 3 cups (700 ml) of kernels with 1 tbsp (15 ml) of water in a closed jar, and "
-            "again now and then; use them after two or three days.",
-            *(() if case.request.method == "microwave" else (IN_A_PAN,)),
-        ),
-        because=f"A kernel bursts when the steam inside reaches about {number(bars, 0)} bar, at "
-        f"{case.say.temp(POPS_C)}. Against that the weight of the air outside hardly counts, so the heat is the same "
-        "everywhere. What fails at elevation is the kernel: in dry air it loses the little water it pops with.",
+        steps=(say("keep"), say("moisten"), *in_a_pan),
+        because=say("pops", bars=number(bars, 0), temp=temp(POPS_C)),
     )
 
 
@@ -44,10 +35,7 @@ def larger(case: Case) -> Part | None:
     """Thin air lets popcorn grow a little larger."""
     if case.dish_class != "popcorn" or case.here.elevation_m < 900:
         return None
-    return Part(
-        because="Corn popped under lower pressure comes out larger, since the foam swells against less air. That is a "
-        "small gift, as long as the kernels are moist."
-    )
+    return Part(because=say("larger"))
 
 
 @rule("popcorn.hot_fat", "common-practice")
@@ -55,8 +43,7 @@ def hot_fat(case: Case) -> Part | None:
     """Covered hot oil."""
     if case.dish_class != "popcorn":
         return None
-    text = "Never leave popcorn over the heat; open the lid away from you, since the steam burns."
-    return Part(cautions=(Caution("warn", text, ("common-practice",)),))
+    return Part(cautions=(Caution("warn", say("hot-fat"), ("common-practice",)),))
 
 
 RULES = (pops, larger, hot_fat)

@@ -8,19 +8,25 @@ from functools import cache
 from rules.book import Case, Part, celsius, rule
 from rules.errors import within
 from rules.foods.dishes import kin
+from rules.heat.where_water_boils import boiling_point
 from rules.model import Caution, Figure
 from rules.physics import water
-from rules.physics.units import round_to, to_c
-from rules.say import number
+from rules.physics.units import round_to, to_c, to_f
+from rules.said import Said, Words, number, sentences, temp, temp_drop, temp_span, together
 from rules.tables import read_csv
 
 STAGES = "tables/sugar_stages_common-practice.csv"
 CANDIES = "tables/candy_stages_common-practice.csv"
 LOWEST_ASKED_C, HIGHEST_ASKED_C = 85.0, 205.0
 UNDER_ANY_STAGE_K = 8.0
-MAPLE = "maple syrup"
 MAPLE_ABOVE_BOIL_K = 7.1 / 1.8
 CSU_K_PER_M = 10 / 1.8 / 1524
+NOTICEABLE_K = 0.1
+READABLE_K = 0.05
+PUBLISHED_FROM_M = 600
+# the stages that are still near enough to syrup for its boiling point to tell the sugar in it
+SYRUPS = ("thread", "soft_ball")
+say = sentences("foods/sugar")
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,7 +95,7 @@ def told_stages(case: Case) -> tuple[Stage, ...]:
     one = wanted(case)
     if one:
         return (one,)
-    return () if case.request.dish == MAPLE else tuple(stages().values())
+    return () if "maple_syrup" in case.traits else tuple(stages().values())
 
 
 def temp_here_c(case: Case, stage: Stage, temp_c: float) -> float:
@@ -107,7 +113,8 @@ def _figure(case: Case, stage: Stage) -> Figure:
     middle = (stage.low_c + stage.high_c) / 2
     here = round((low + high) / 2, 2)
     ends = round(low, 2), round(high, 2)
-    return Figure(f"{stage.id}_temperature", stage.label.capitalize(), here, "degC", *ends, sea_level=round(middle, 2))
+    label = say("stage-label", stage=stage.label)
+    return Figure(f"{stage.id}_temperature", label, here, "degC", *ends, sea_level=round(middle, 2))
 
 
 @rule("sugar.stage", "common-practice", "csu-candy-high-elevation", "usu-faq-453")
@@ -119,49 +126,56 @@ def stage_temperature(case: Case) -> Part | None:
     drop_k = case.sea.boiling_c - case.here.boiling_c
     return Part(
         figures=tuple(_figure(case, s) for s in told),
-        headline=_headline(case, one, drop_k),
+        headline=_of_one(case, one) if one else _of_all(case, drop_k),
         because=_why(case, one, drop_k),
         sources=("common-practice",) if one and not one.shifts else (),
-        maths=f"T here = T sea level − ({number(case.sea.boiling_c, 1)} − {number(case.here.boiling_c, 1)}) = T − "
-        f"{number(drop_k, 1)} K.",
+        maths=say(
+            "stage-maths",
+            sea=number(case.sea.boiling_c, 1),
+            here=number(case.here.boiling_c, 1),
+            drop=number(drop_k, 1),
+        ),
     )
 
 
-def _headline(case: Case, stage: Stage | None, drop_k: float) -> str:
-    food = case.request.dish or "sugar"
-    if stage is None:
-        if not case.moved and abs(drop_k) < 0.1:
-            return "At sea level every sugar stage stands as candy tables print it."
-        way = "lower" if drop_k > 0 else "higher"
-        return (
-            f"At {case.place} every sugar stage up to hard crack is {case.say.temp_drop(abs(drop_k))} {way} than at "
-            "sea level; caramel is not."
-        )
-    here = case.say.temp_span(*span_here(case, stage))
-    sea = case.say.temp_span(stage.low_c, stage.high_c)
-    against = f", against {sea} at sea level" if here != sea else ", as at sea level"
-    to = "" if food == stage.label else f" to {stage.label}"
-    offset_k = thermometer_offset_k(case)
-    low, high = (end + offset_k for end in span_here(case, stage))
-    reads = f" Your thermometer then reads {case.say.temp_span(low, high)}." if abs(offset_k) >= 0.05 else ""
-    return f"Cook {food}{to} at {here} at {case.place}{against}.{reads}"
+def _of_all(case: Case, drop_k: float) -> Said:
+    if not case.moved and abs(drop_k) < NOTICEABLE_K:
+        return say("all-at-sea-level")
+    way = "lower" if drop_k > 0 else "higher"
+    return say("all-stages", place=case.place, drop=temp_drop(abs(drop_k)), way=way)
 
 
-def _why(case: Case, stage: Stage | None, drop_k: float) -> str:
-    gone = (
-        "Caramel does not move: by then the water is gone, and sugar melts and browns at its own temperature anywhere."
+def _of_one(case: Case, stage: Stage) -> Words:
+    food, (low, high), offset_k = case.request.dish or "", span_here(case, stage), thermometer_offset_k(case)
+    cook = say(
+        "one-stage",
+        dish="stage" if food == stage.label else "named" if food else "sugar",
+        food=food,
+        stage=stage.label,
+        here=temp_span(low, high),
+        place=case.place,
+        against="same" if _read(low, high) == _read(stage.low_c, stage.high_c) else "sea",
+        sea=temp_span(stage.low_c, stage.high_c),
     )
+    reads = say("your-thermometer", reads=temp_span(low + offset_k, high + offset_k))
+    return together(cook, reads if abs(offset_k) >= READABLE_K else "")
+
+
+def _read(*temps_c: float) -> list[tuple[float, float]]:
+    """Temperatures as a reply gives them, to 1 degF and 0.5 degC."""
+    return [(round_to(to_f(temp_c), 1), round_to(temp_c, 0.5)) for temp_c in temps_c]
+
+
+def _why(case: Case, stage: Stage | None, drop_k: float) -> Words:
     if stage is not None and not stage.shifts:
-        return gone
-    boil = case.say.temp(case.here.boiling_c)
-    moved = (
-        f"A stage is how much water is left, and that water boils {case.say.temp_drop(abs(drop_k))} "
-        f"{'lower' if drop_k > 0 else 'higher'} here, at {boil}. Cooked to the sea-level reading it would hold "
-        f"{'less water and set too hard' if drop_k > 0 else 'more water and stay too soft'}."
-    )
-    still = f"Water boils here at {boil}, as at sea level, so the stages stand as printed."
-    text = moved if abs(drop_k) >= 0.1 else still
-    return text if stage is not None else f"{text} {gone}"
+        return say("caramel")
+    boil = temp(case.here.boiling_c)
+    if abs(drop_k) < NOTICEABLE_K:
+        text = say("stages-stand", boil=boil)
+    else:
+        way = "lower" if drop_k > 0 else "higher"
+        text = say("stages-move", drop=temp_drop(abs(drop_k)), way=way, boil=boil)
+    return text if stage is not None else together(text, say("caramel"))
 
 
 @rule("sugar.cold_water", "common-practice")
@@ -170,14 +184,10 @@ def cold_water(case: Case) -> Part | None:
     told = told_stages(case)
     if not told:
         return None
-    tests = tuple(f"{s.label.capitalize()}: {s.cold_water}." for s in told)
-    first = "Boil the thermometer in plain water first, and take the stages from what it reads there."
+    tests = tuple(say("cold-water-test", stage=s.label, test=s.cold_water) for s in told)
     return Part(
-        steps=(first, *tests),
-        because=""
-        if not any(s.shifts for s in told)
-        else "The cold-water test works by how the syrup sets, so it is right at every elevation and for every "
-        "thermometer.",
+        steps=(say("thermometer-first"), *tests),
+        because=say("cold-water") if any(s.shifts for s in told) else "",
     )
 
 
@@ -185,25 +195,19 @@ def cold_water(case: Case) -> Part | None:
 def thermometer(case: Case) -> Part | None:
     """What to read on a thermometer that is off."""
     offset_k = thermometer_offset_k(case)
-    if abs(offset_k) < 0.05:
+    if abs(offset_k) < READABLE_K:
         return None
-    told = told_stages(case)
-    reads = tuple(
-        Figure(
-            f"{s.id}_reading",
-            f"{s.label.capitalize()} on your thermometer",
-            round(sum(span_here(case, s)) / 2 + offset_k, 2),
-            "degC",
-            *(round(end + offset_k, 2) for end in span_here(case, s)),
-        )
-        for s in told
-    )
     way = "high" if offset_k > 0 else "low"
     return Part(
-        figures=reads,
-        because=f"Your thermometer reads {case.say.temp_drop(abs(offset_k))} too {way}, so look for that much "
-        f"{'more' if offset_k > 0 else 'less'} on it.",
+        figures=tuple(_reading(case, stage, offset_k) for stage in told_stages(case)),
+        because=say("thermometer", off=temp_drop(abs(offset_k)), way=way),
     )
+
+
+def _reading(case: Case, stage: Stage, offset_k: float) -> Figure:
+    low, high = (end + offset_k for end in span_here(case, stage))
+    label = say("reading-label", stage=stage.label)
+    return Figure(f"{stage.id}_reading", label, round((low + high) / 2, 2), "degC", round(low, 2), round(high, 2))
 
 
 @rule("sugar.recipe_temperature", "csu-candy-high-elevation", "usu-faq-453")
@@ -219,11 +223,17 @@ def recipe_temperature(case: Case) -> Part | None:
     dry = at_sea_c >= stages()["caramel"].low_c
     here_c = asked_c if dry else asked_c - (case.there.boiling_c - case.here.boiling_c)
     stage = next((s for s in stages().values() if s.low_c - 1 <= at_sea_c <= s.high_c + 1), None)
-    named = f", which is {stage.label}" if stage else ""
     return Part(
-        figures=(Figure("recipe_temperature", "The recipe's temperature here", round(here_c, 2), "degC"),),
-        headline=f"Where the recipe says {case.say.temp(asked_c)} at {case.baseline}, cook to {case.say.temp(here_c)} "
-        f"at {case.place}{named}.",
+        figures=(Figure("recipe_temperature", say("recipe-label"), round(here_c, 2), "degC"),),
+        headline=say(
+            "recipe-headline",
+            asked=temp(asked_c),
+            baseline=case.baseline,
+            here=temp(here_c),
+            place=case.place,
+            named="yes" if stage else "no",
+            stage=stage.label if stage else "",
+        ),
     )
 
 
@@ -231,58 +241,36 @@ def recipe_temperature(case: Case) -> Part | None:
 def published(case: Case) -> Part | None:
     """The published rule of thumb beside the boiling point."""
     one = wanted(case)
-    if case.here.elevation_m < 600 or (one and not one.shifts):
+    if case.here.elevation_m < PUBLISHED_FROM_M or (one and not one.shifts):
         return None
     rule_k = CSU_K_PER_M * case.here.elevation_m
     drop_k = case.sea.boiling_c - case.here.boiling_c
-    return Part(
-        because="Extension advice takes off 2 °F for each 1,000 ft, 10 °F at 5,000 ft, that is "
-        f"{case.say.temp_drop(rule_k)} here; by boiling point it is {case.say.temp_drop(drop_k)}. What your own "
-        "thermometer reads in boiling water today settles it."
-    )
+    return Part(because=say("published", rule=temp_drop(rule_k), drop=temp_drop(drop_k)))
 
 
 @rule("sugar.syrup", "browne-1912-sucrose")
 def syrup(case: Case) -> Part | None:
     """How much sugar a stage stands for, by the boiling point of syrup; and maple syrup, which is drawn by it."""
-    if case.request.dish == MAPLE:
-        here_c = case.here.boiling_c + MAPLE_ABOVE_BOIL_K
+    if "maple_syrup" in case.traits:
+        here_c, sea_c = (air.boiling_c + MAPLE_ABOVE_BOIL_K for air in (case.here, case.sea))
         return Part(
-            figures=(
-                celsius(
-                    "syrup_temperature",
-                    "Maple syrup is drawn at",
-                    here_c,
-                    case.sea.boiling_c + MAPLE_ABOVE_BOIL_K,
-                ),
-            ),
-            headline=f"Draw maple syrup at {case.say.temp(here_c)} at {case.place}, 7 °F (4 °C) over the boil of the "
-            "day.",
-            because="Maple syrup is finished 7.1 °F (4 °C) above the boiling point of water, wherever that stands "
-            "today.",
+            figures=(celsius("syrup_temperature", say("maple-label"), here_c, sea_c),),
+            headline=say("maple-headline", draw=temp(here_c), place=case.place),
+            because=say("maple"),
             sources=("common-practice",),
         )
     one = wanted(case)
-    if one is None or not one.shifts or one.id not in ("thread", "soft_ball"):
+    if one is None or one.id not in SYRUPS:
         return None
     middle_k = (one.low_c + one.high_c) / 2 - case.sea.boiling_c
     percent = round_to(water.sucrose_percent(middle_k), 1)
-    return Part(
-        because=f"At {one.label} the syrup is about {number(percent)} % sugar, and boils "
-        f"{case.say.temp_drop(middle_k)} over water, here as anywhere."
-    )
+    return Part(because=say("syrup", stage=one.label, percent=number(percent), over=temp_drop(middle_k)))
 
 
 @rule("sugar.burns", "common-practice")
 def burns(case: Case) -> Part:
     """Hot sugar burns."""
-    return Part(
-        cautions=(
-            Caution(
-                "warn",
-                "Hot sugar sticks and burns deep: long sleeves, a deep pot, no children near, and a bowl of ice "
-                "water beside you.",
-                ("common-practice",),
-            ),
-        )
-    )
+    return Part(cautions=(Caution("warn", say("burns"), ("common-practice",)),))
+
+
+RULES = (syrup, recipe_temperature, stage_temperature, boiling_point, thermometer, published, cold_water, burns)

@@ -8,9 +8,10 @@ from rules.heat.cook_times import stated_span, time_figures
 from rules.model import Figure
 from rules.physics import kinetics
 from rules.physics.units import round_time_min
-from rules.say import number
+from rules.said import number, sentences, temp
 
 ISOMERISATION_KJ_PER_MOL = 98.6
+say = sentences("foods/wort")
 
 
 def bitterness_share(here_c: float, there_c: float) -> float:
@@ -31,28 +32,20 @@ def hops(case: Case) -> Part | None:
     if case.dish_class != "wort":
         return None
     share = bitterness_share(case.here.boiling_c, case.there.boiling_c)
-    figure = Figure(
-        "bitterness_rate", f"Bitterness formed each minute, against {case.baseline}", round(share, 2), "factor"
-    )
-    figures = (*_times(case, share), figure)
+    rate = Figure("bitterness_rate", say("rate-label", baseline=case.baseline), round(share, 2), "factor")
+    figures = (*_times(case, share), rate)
+    less = number(abs(1 - share) * 100, 0)
     if not case.moved:
-        return Part(figures=figures, because="The boil is as hot as at the baseline, so the hops give the same.")
-    more, less = number((1 / share - 1) * 100, 0), number(abs(1 - share) * 100, 0)
+        return Part(figures=figures, because=say("same"))
     if share >= 1:
-        return Part(figures=figures, because=f"The hotter boil draws about {less} % more bitterness from the hops.")
+        return Part(figures=figures, because=say("hotter", more=less))
+    more = number((1 / share - 1) * 100, 0)
+    asked = case.request.topic == "time"
     return Part(
         figures=figures,
-        headline=f"Boil {case.food} as long as the recipe says at {case.place} and use up to {more} % more bittering "
-        "hops, or boil them longer."
-        if case.request.topic == "time"
-        else "",
-        steps=(
-            f"For the same bitterness boil the bittering hops longer, or use up to {more} % more of them; a long boil "
-            "evens some of that out. Brewers also count it as a measured loss: keep notes from batch to batch.",
-            "Go by the volume in the kettle: boil until it is down to the mark.",
-        ),
-        because=f"Hop acids turn bitter at a rate that falls with the boil: about {less} % less each minute at "
-        f"{case.say.temp(case.here.boiling_c)}. How much boils off hangs on the burner, hardly on the elevation.",
+        headline=say("headline", food=case.food, place=case.place, more=more) if asked else "",
+        steps=(say("more-hops", more=more), say("by-volume")),
+        because=say("cooler", less=less, boil=temp(case.here.boiling_c)),
     )
 
 
@@ -69,5 +62,5 @@ def _times(case: Case, share: float) -> tuple[Figure, ...]:
     hops_need = (round_time_min(t / share) for t in (mid, low, high))
     return (
         *time_figures(case, span, (low, mid, high)),
-        Figure("bittering_time", "Hops in the boil for the same bitterness", next(hops_need), "min", *hops_need),
+        Figure("bittering_time", say("hops-label"), next(hops_need), "min", *hops_need),
     )

@@ -4,17 +4,17 @@ from __future__ import annotations
 
 from rules.book import Case, Part
 from rules.foods import dishes
-from rules.heat.cook_times import stated_span, time_figures
+from rules.heat.cook_times import factor_figure, stated_span, time_figures
 from rules.heat.headline import takes
-from rules.model import Figure
 from rules.physics import water
 from rules.physics.ambient import Ambient
-from rules.physics.units import FT_PER_M, round_to
-from rules.say import number
+from rules.physics.units import FT_PER_M
+from rules.said import Said, number, sentences, together
 
 DERATE_PER_1000_FT = 0.04
 DERATE_ABOVE_FT = 2000
 ML_PER_KJ_S = 1000 * 60
+say = sentences("heat/burner")
 
 
 def gas_share(elevation_m: float) -> float:
@@ -61,11 +61,10 @@ def boiled_down(case: Case, method: str) -> Part:
 
 def _no_time(case: Case) -> Part:
     electric, gas = _slowdowns(case.here, case.there)
-    ends = sorted((electric, gas))
-    mid, low, high = (round_to(f, 0.01) for f in (sum(ends) / 2, *ends))
+    low, high = sorted((electric, gas))
     return Part(
-        figures=(Figure("time_factor", f"Time against {case.baseline}", mid, "factor", low, high),),
-        because=f"No tested time is known for this. {_why(case, electric, gas)}",
+        figures=(factor_figure(case, (low + high) / 2, low, high),),
+        because=together(say("no-time"), _why(case, electric, gas)),
     )
 
 
@@ -75,13 +74,14 @@ def _slowdowns(here: Ambient, there: Ambient) -> tuple[float, float]:
     return electric, electric * gas_share(there.elevation_m) / gas_share(here.elevation_m)
 
 
-def _why(case: Case, electric: float, gas: float) -> str:
-    change = number(abs(electric - 1) * 100, 1)
-    return (
-        f"The burner sets the pace of a hard boil, not the air: boiling off a litre takes {change} % "
-        f"{'more' if electric >= 1 else 'less'} heat than at {case.baseline}, so an electric burner takes the same "
-        f"time. A gas burner gives less heat in thin air and takes up to {number(abs(gas - 1) * 100, 0)} % "
-        f"{'more' if gas >= 1 else 'less'} time. The range covers both, and how far you take it."
-        if case.moved
-        else f"The burner sets the pace and water boils as at {case.baseline}, so the time stays."
+def _why(case: Case, electric: float, gas: float) -> Said:
+    if not case.moved:
+        return say("same-pace", baseline=case.baseline)
+    return say(
+        "pace",
+        heat=number(abs(electric - 1) * 100, 1),
+        heat_way="more" if electric >= 1 else "less",
+        baseline=case.baseline,
+        time=number(abs(gas - 1) * 100, 0),
+        time_way="more" if gas >= 1 else "less",
     )

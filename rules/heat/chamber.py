@@ -12,18 +12,18 @@ from functools import cache
 from rules import book, safety
 from rules.book import Case, Part, Rule, celsius, rule
 from rules.foods import dishes
+from rules.foods.meat import raw_meat
 from rules.heat.heat_settings import own_setting
 from rules.model import Caution, Request
 from rules.physics.units import to_c
 from rules.safety import lethality
 from rules.safety.holding_limits import placed
-from rules.say import exact_duration
+from rules.said import Said, Words, exact_duration, number, sentences, temp, together
 from rules.tables import read_csv
 
+say = sentences("heat/chamber")
+
 LIMITS = "tables/chamber_limits_common-practice.csv"
-RAW = (
-    "collagen_cut", "tender_cut", "ground_meat", "sausage", "offal", "poultry_pieces", "whole_bird", "battered",
-)  # fmt: skip
 COLDEST_C = 20.0
 # how far over its safe temperature cooks take the centre [K]: intact cuts up to well done
 OVER_SAFE_K = 3.5
@@ -39,7 +39,10 @@ OF_THE_FOOD = ("core", "hold", "fridge")
 
 @dataclass(frozen=True, slots=True)
 class Limit:
-    """Under which setting [degC] raw meat is refused in a chamber, and what to set instead; None: by its own marks."""
+    """Under which setting [degC] raw meat is refused in a chamber, and what to set instead; None: by its own marks.
+
+    what: the chamber, a word that the wording chooses by
+    """
 
     least_c: float
     advised_c: float | None
@@ -66,7 +69,8 @@ def limit(case: Case) -> Limit | None:
 
     source: usda-oven-325, usda-smoking-2012, usda-slow-cookers
     """
-    kind = lethality.kind_judged(case.request.dish, case.dish_class) if case.dish_class in RAW else None
+    raw = raw_meat(case.traits) or case.dish_class == "battered"
+    kind = lethality.kind_judged(case.request.dish, case.dish_class) if raw else None
     return _limits().get((case.request.method or "", kind or ""))
 
 
@@ -139,36 +143,24 @@ def needs(request: Request, usual: tuple[str, ...]) -> tuple[str, ...]:
     return () if too_cool(case) and not for_centre(case) else usual
 
 
-def _set_instead(case: Case, of: Limit) -> str:
+def _set_instead(of: Limit) -> Said:
     if of.advised_c is None:
-        return "cook on LOW or HIGH, never on WARM"
-    return f"set the {of.what} to {case.say.temp(of.advised_c)} or hotter"
+        return say("marks-instead")
+    return say("set-instead", what=of.what, setting=temp(of.advised_c))
 
 
-def danger(case: Case, of: Limit) -> str:
+def danger(of: Limit) -> Said:
     """What happens to raw meat in a chamber that is too cool."""
-    return (
-        f"Raw meat and poultry in {article(of.what)} under {case.say.temp(of.least_c)} spend hours between 40 and "
-        "140 °F (4 and 60 °C), where germs grow, and some leave a poison that no later heat destroys."
-    )
+    return say("danger", what=of.what, least=temp(of.least_c))
 
 
-def article(word: str) -> str:
-    """The word with its article.
-
-    >>> article("oven"), article("smoker")
-    ('an oven', 'a smoker')
-    """
-    return f"{'an' if word[0] in 'aeiou' else 'a'} {word}"
-
-
-def safe_finish(case: Case) -> str:
+def safe_finish(case: Case) -> Words:
     """The safe temperature of the centre in words, with its rest."""
     safe = safety.safe_temperature(case.request.dish, case.dish_class)
     if safe is None:
         return ""
-    rest = f" and rest it {safe.rest_min:.0f} min" if safe.rest_min else ""
-    return f"take the centre to {case.say.temp(safe.temp_c)}{rest}"
+    return say("safe-finish", core=temp(safe.temp_c), rests="yes" if safe.rest_min else "no",
+               rest=number(safe.rest_min, 0))  # fmt: skip
 
 
 @rule("chamber.refused", "usda-oven-325", "usda-smoking-2012", "usda-slow-cookers")
@@ -177,16 +169,21 @@ def refused(case: Case) -> Part | None:
     of, asked_c = too_cool(case), case.request.temperature_c
     if of is None or asked_c is None:
         return None
-    food = case.request.dish or "raw meat"
     figures = () if of.advised_c is None else (
-        celsius("least_setting", f"The {of.what}, at the least", of.advised_c, of.advised_c),
+        celsius("least_setting", say("least-setting", what=of.what), of.advised_c, of.advised_c),
     )  # fmt: skip
     return Part(
-        headline=f"No. Never cook {food} in {article(of.what)} at {case.say.temp(asked_c)}: {_set_instead(case, of)}, "
-        f"and {safe_finish(case)}.",
+        headline=say(
+            "refused",
+            food=case.request.dish or say("raw-meat"),
+            what=of.what,
+            asked=temp(asked_c),
+            instead=_set_instead(of),
+            finish=safe_finish(case),
+        ),
         figures=figures,
-        because="The time in the danger range counts, and that is the same at every elevation.",
-        cautions=(Caution("stop", danger(case, of), (of.source,)),),
+        because=say("refused-because"),
+        cautions=(Caution("stop", danger(of), (of.source,)),),
         sources=(of.source,),
     )
 
@@ -198,24 +195,29 @@ def centre(case: Case) -> Part | None:
     if of is None or asked_c is None:
         return None
     kind = lethality.kind_judged(case.request.dish, case.dish_class) or ""
-    found, asked = lethality.judge(kind, asked_c), case.say.temp(asked_c)
-    held = f", and safe once held there {exact_duration(found.needs_min)}" if found.needs_min else ""
-    never = f"{asked} is for the centre{held}, never for the {of.what}."
+    found = lethality.judge(kind, asked_c)
+    never = say(
+        "for-the-centre",
+        asked=temp(asked_c),
+        holds="yes" if found.needs_min else "no",
+        held=exact_duration(found.needs_min or 0),
+        what=of.what,
+    )
     return Part(
-        headline=f"{_takes(case)}{never}",
-        steps=() if of.advised_c else ("Cook on LOW or HIGH, never on WARM.",),
-        cautions=(Caution("warn", danger(case, of), (of.source,)),),
+        headline=together(_takes(case), never),
+        steps=() if of.advised_c else (say("marks"),),
+        cautions=(Caution("warn", danger(of), (of.source,)),),
         sources=tuple(dict.fromkeys((of.source, found.source))),
     )
 
 
-def _takes(case: Case) -> str:
+def _takes(case: Case) -> Words:
     """The headline of the time at the usual heat, where the time is asked."""
     module = book.room("methods", case.request.method or "")
     if case.request.topic != "time" or module is None:
         return ""
     part: Part | None = at_usual_heat(module.time).work(case)
-    return f"{part.headline} " if part and part.headline else ""
+    return part.headline if part else ""
 
 
 @rule("chamber.cooler_than_asked", "usda-oven-325")
@@ -224,11 +226,7 @@ def cooler_than_asked(case: Case) -> Part | None:
     asked_c, of = case.request.temperature_c, limit(case)
     if asked_c is None or of is None or of.advised_c is None or not of.least_c <= asked_c < of.advised_c - 0.1:
         return None
-    text = (
-        f"USDA asks for an oven of {case.say.temp(of.advised_c)} or hotter for meat. Cooler is for whole cuts only, "
-        "never for anything minced or stuffed."
-    )
-    return Part(cautions=(Caution("note", text, (of.source,)),))
+    return Part(cautions=(Caution("note", say("cooler-than-asked", setting=temp(of.advised_c)), (of.source,)),))
 
 
 RULES = (refused, centre, cooler_than_asked)

@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from rules.book import Case
 from rules.errors import within
+from rules.foods import dishes
 from rules.model import Figure
-from rules.physics.units import round_time_min
+from rules.physics.units import round_time_min, round_to
+from rules.said import Said, sentences
 
 SHORTEST_MIN, LONGEST_MIN = 1 / 60, 20_160.0
+say = sentences("heat/cook_times")
 
 
 def stated_span(case: Case) -> tuple[float, float] | None:
@@ -31,7 +34,19 @@ def time_figures(case: Case, base: tuple[float, float], here: tuple[float, float
     mid = sum(base) / 2
     low, likely, high = (round_time_min(t) for t in here)
     at_sea = round_time_min(mid) if not case.there.elevation_m else None
+    label = say("time-at-the-baseline", baseline=case.baseline)
     return (
-        Figure("cook_time", "Time here", likely, "min", low, high, sea_level=at_sea),
-        Figure("baseline_time", f"Time at {case.baseline}", round_time_min(mid), "min", *map(round_time_min, base)),
+        Figure("cook_time", say("time-here"), likely, "min", low, high, sea_level=at_sea),
+        Figure("baseline_time", label, round_time_min(mid), "min", *map(round_time_min, base)),
     )
+
+
+def factor_figure(case: Case, likely: float, low: float, high: float) -> Figure:
+    """The figure of a time that nothing tells: how many times as long as at the baseline, with its range."""
+    mid, *ends = (round_to(factor, 0.01) for factor in (likely, low, high))
+    return Figure("time_factor", say("against-the-baseline", baseline=case.baseline), mid, "factor", *ends)
+
+
+def check_step(case: Case) -> Said:
+    """When to begin to check, and what shows that the dish is done."""
+    return say("check", signs=dishes.classes()[case.dish_class].check_for(case.request.method))

@@ -9,40 +9,30 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import cache
 
 from rules import safety
 from rules.book import Case, Part, celsius, rule
 from rules.errors import within
 from rules.foods import dishes
-from rules.heat.cook_times import stated_span, time_figures
+from rules.heat.cook_times import check_step, factor_figure, stated_span, time_figures
 from rules.heat.headline import takes
 from rules.heat.heat_settings import Setting, setting
-from rules.model import Figure
+from rules.model import Figure, Sentence
 from rules.physics import conduction, kinetics
 from rules.physics.ambient import Ambient, ambient
-from rules.physics.units import FT_PER_M, round_to, to_f
-from rules.say import number
+from rules.physics.units import FT_PER_M, round_to
+from rules.said import Measure, Said, Words, number, sentences
+from rules.tables import read_csv
 
+say = sentences("heat/dry")
+
+DONE = "tables/done_centres_common-practice.csv"
 COLDEST_C, HOTTEST_C = 20.0, 350.0
 CORE_BELOW_C = {"fry": 100.0, "roast": 90.0, "bake": 65.0, "grill": 100.0, "smoke": 100.0, "sous_vide": 20.0}
 FRIDGE_C, HALF_MM, DIFFUSIVITY_M2_S = 5.0, 25.0, 1.3e-7
 HEATED_THROUGH_Z_K = 100.0
-DONE_C = {
-    "fish": 62.8,
-    "shellfish": 62.8,
-    "tender_cut": 62.8,
-    "custard": 76.7,
-    "cheesecake": 76.7,
-    "protein_curd": 70.0,
-}
-HOT_IS_DONE = (
-    "casserole", "egg", "battered", "fried_dough", "yeast_bread", "flatbread", "pizza", "pie", "quick_bread",
-    "layer_cake", "foam_cake", "pound_cake", "biscuit", "cookie", "brownie", "choux", "laminated", "souffle",
-    "meringue", "cheesecake", "dairy", "soup", "sauce", "dumpling",
-)  # fmt: skip
-TOASTED = ("nuts", "popcorn", "candy", "dried_bean", "lentil")
 HOT_THROUGH_C = 73.9
-CORE_CLASSES = ("fish", "collagen_cut", "cured_meat", "offal")
 DRY_AIR_FT = 2500.0
 
 
@@ -81,13 +71,19 @@ def heated_through(dish_class: str) -> bool:
     >>> heated_through("poultry_pieces"), heated_through("collagen_cut")
     (True, False)
     """
-    return kinetics.softening(dish_class).z_k >= HEATED_THROUGH_Z_K or dish_class in HOT_IS_DONE
+    hot_is_done = "done_when_hot" in dishes.traits_of(None, dish_class)
+    return hot_is_done or kinetics.softening(dish_class).z_k >= HEATED_THROUGH_Z_K
 
 
 def core_c(dish: str | None, dish_class: str) -> float:
     """The temperature of the centre that such a food is cooked to [degC]: the safe one where there is one."""
-    safe = safety.safe_temperature(dish, dish_class) if dish_class not in DONE_C else None
-    return safe.temp_c if safe else DONE_C.get(dish_class, HOT_THROUGH_C)
+    safe = safety.safe_temperature(dish, dish_class) if dish_class not in _done_c() else None
+    return safe.temp_c if safe else _done_c().get(dish_class, HOT_THROUGH_C)
+
+
+@cache
+def _done_c() -> dict[str, float]:
+    return {row["dish_class"]: float(row["temp_c"]) for row in read_csv(DONE).rows}
 
 
 def centre_minutes(air: Ambient, target_c: float) -> float:
@@ -108,7 +104,7 @@ def wet_surface_pace(case: Case) -> PaceOf:
 
     def pace(air: Ambient) -> Pace:
         sea = ambient(0.0)
-        if dish_class in TOASTED:
+        if "toasted" in case.traits:
             return Pace(1.0, 1.0, 1.0)
         if heated_through(dish_class):
             full = centre_minutes(air, target_c) / centre_minutes(sea, target_c)
@@ -149,17 +145,13 @@ def dry_time(case: Case, method: str, pace: PaceOf) -> DryTime | None:
     return DryTime(low, high, low * ratios[0], (low + high) / 2 * here.likely / there.likely, high * ratios[2], source)
 
 
-def time_part(case: Case, method: str, pace: PaceOf, why: str, *sources: str) -> Part:
-    """The time with its figures and a headline; a factor where no time is known.
-
-    why: one or two sentences, ending in a full stop
-    """
+def time_part(case: Case, method: str, pace: PaceOf, why: Words, *sources: str) -> Part:
+    """The time with its figures and a headline; a factor where no time is known."""
     time = dry_time(case, method, pace)
     if time is None:
         here, there = pace(case.here), pace(case.there)
         ends = sorted(round_to(a / b, 0.01) for a, b in zip(_all(here), _all(there), strict=True))
-        factor = Figure("time_factor", f"Time against {case.baseline}", ends[1], "factor", ends[0], ends[2])
-        return Part(figures=(factor,), because=f"No tested time is known for this. {why}", sources=sources)
+        return no_time(case, (ends[0], ends[1], ends[2]), why, *sources)
     figures = time_figures(
         case, (time.base_low_min, time.base_high_min), (time.low_min, time.likely_min, time.high_min)
     )
@@ -169,6 +161,22 @@ def time_part(case: Case, method: str, pace: PaceOf, why: str, *sources: str) ->
         because=why,
         sources=tuple(dict.fromkeys((*sources, time.source))),
     )
+
+
+def no_time(case: Case, factor: tuple[float, float, float], why: Words, *sources: str) -> Part:
+    """By how much to lengthen a time that the cook knows, least, likely and most, where no table has one."""
+    low, likely, high = factor
+    return Part(figures=(factor_figure(case, likely, low, high),), because=say("no-time", why=why), sources=sources)
+
+
+def nothing_differs(case: Case) -> Said:
+    """Why the time stays where nothing is different here."""
+    return say("nothing-differs", baseline=case.baseline)
+
+
+def by_colour() -> Said:
+    """How to tell when what browns and dries in the oven is done."""
+    return say("by-colour")
 
 
 def _all(pace: Pace) -> tuple[float, float, float]:
@@ -188,23 +196,23 @@ def set_to(case: Case, method: str) -> tuple[Setting, bool]:
     return Setting(stated, stated, usual.way), True
 
 
-def setting_figure(figure_id: str, label: str, of: Setting, sea: Setting | None = None) -> Figure:
+def setting_figure(figure_id: str, label: Sentence, of: Setting, sea: Setting | None = None) -> Figure:
     """The figure of a setting, with its range and what it is at sea level."""
     low, middle, high = (round(t, 2) for t in (of.low_c, of.middle_c, of.high_c))
     return Figure(figure_id, label, middle, "degC", low, high, round((sea or of).middle_c, 2))
 
 
-def span(case: Case, of: Setting) -> str:
-    """A setting in words, both ends of it: "345–355 °F (174–178 °C)"."""
-    us = _ends(to_f(of.low_c), to_f(of.high_c), 5, "°F")
-    metric = _ends(of.low_c, of.high_c, 2, "°C")
-    first, second = (us, metric) if case.request.units == "us" else (metric, us)
-    return f"{first} ({second})"
-
-
-def _ends(low: float, high: float, step: float, unit: str) -> str:
-    ends = dict.fromkeys(number(round_to(end, step)) for end in (low, high))
-    return f"{'–'.join(ends)} {unit}"
+def oven_stays(case: Case, heat: Setting, baseline: str | Measure, because: Words) -> Part:
+    """The oven setting where it is the same as at the baseline."""
+    asked = case.request.topic == "temperature"
+    return Part(
+        figures=(setting_figure("oven", say("oven"), heat),),
+        headline=say("oven-headline", setting=heat.span, food=case.food, place=case.place, baseline=baseline)
+        if asked
+        else "",
+        steps=(say("oven-step", setting=heat.span),),
+        because=because,
+    )
 
 
 @rule("dry.core", "usda-fsis-safe-temperatures")
@@ -214,27 +222,28 @@ def core(case: Case) -> Part | None:
     if (
         safe is None
         or "jerky" in case.traits
-        or not (safe.always_said or case.dish_class in CORE_CLASSES or "poultry" in case.traits)
+        or not (safe.always_said or case.dish_class == "fish" or {"meat", "poultry"} & set(case.traits))
     ):
         return None
-    figures = [celsius("core_temperature", "Safe at the centre", safe.temp_c, safe.temp_c)]
-    if safe.rest_min:
-        figures.append(Figure("rest_time", "Rest", safe.rest_min, "min"))
-    return Part(figures=tuple(figures), cautions=(safety.caution(case, safe),))
+    return Part(figures=safe_figures("core_temperature", safe), cautions=(safety.caution(case, safe),))
+
+
+def safe_figures(figure_id: str, safe: safety.SafeTemperature) -> tuple[Figure, ...]:
+    """The safe temperature of the centre, and the rest that belongs to it."""
+    rest = (Figure("rest_time", say("rest"), safe.rest_min, "min"),) if safe.rest_min else ()
+    return (celsius(figure_id, say("safe"), safe.temp_c, safe.temp_c), *rest)
 
 
 @rule("dry.check", "common-practice")
 def check(case: Case) -> Part:
     """What shows that it is done."""
-    signs = dishes.classes()[case.dish_class].check_for(case.request.method)
-    return Part(steps=(f"Start checking at the early end of the range. {signs}",))
+    return Part(steps=(check_step(case),))
 
 
-def dries(case: Case) -> str:
+def dries(case: Case) -> Words:
     """A sentence on drying, where the air is thin enough to tell; empty elsewhere."""
     if case.here.elevation_m * FT_PER_M < DRY_AIR_FT:
         return ""
     from rules.physics.evaporation import drying_ratio
 
-    percent = number(round_to((drying_ratio(case.here.elevation_m) - 1) * 100, 5))
-    return f"A wet surface dries about {percent} % faster in air this thin, and mountain air is usually drier too."
+    return say("dries", percent=number(round_to((drying_ratio(case.here.elevation_m) - 1) * 100, 5)))

@@ -10,12 +10,15 @@ from dataclasses import dataclass
 from functools import cache
 
 from rules.book import Case, Part, rule
-from rules.methods.pressure_cook import inside_c
+from rules.heat.fire import OUTDOORS
+from rules.heat.pressure import STOVE_TOP_GAUGE_PA, inside_c
 from rules.model import Caution, Request
 from rules.physics import air
-from rules.physics.units import FT_PER_M, PSI_PER_PA, round_to
-from rules.say import number
+from rules.physics.units import FT_PER_M, PSI_PER_PA
+from rules.said import Said, Words, gauge, listed, number, sentences, temp, together
 from rules.tables import read_toml
+
+say = sentences("heat/equipment")
 
 WET = ("boil", "simmer", "poach", "braise", "stew", "steam", "reduce", "brew", "sugarwork")
 ON_FLAME = (*WET, "fry", "pressure_cook", "preserve")
@@ -32,8 +35,8 @@ NOTICEABLE_K = 0.5
 class Advice:
     """What one piece of equipment has to be told for: a sentence why, things to do, cautions, and what it rests on."""
 
-    because: str = ""
-    steps: tuple[str, ...] = ()
+    because: Words = ""
+    steps: tuple[Words, ...] = ()
     cautions: tuple[Caution, ...] = ()
     sources: tuple[str, ...] = ("common-practice",)
 
@@ -64,7 +67,7 @@ def note(case: Case) -> Part | None:
     if not told:
         return None
     return Part(
-        because=" ".join(advice.because for advice in told if advice.because),
+        because=together(*(advice.because for advice in told)),
         steps=tuple(step for advice in told for step in advice.steps),
         cautions=tuple(caution for advice in told for caution in advice.cautions),
         sources=tuple(dict.fromkeys(source for advice in told for source in advice.sources)),
@@ -81,19 +84,12 @@ def pressure_marks(id: str) -> Callable[[Case], Advice]:
 
     def advise(case: Case) -> Advice:
         gauges: list[float] = _rows()[id]["gauge_psi"]  # type: ignore[assignment]
-        reached = ", ".join(
-            f"{name} ({number(psi)} psi) {case.say.temp(inside_c(case.here, psi / PSI_PER_PA))}"
-            for name, psi in zip(("LOW", "HIGH"), gauges, strict=True)
-        )
-        rings = (
-            " Rings on the valve stem instead of figures usually mean some 50 kPa (7 psi) and 90 kPa (13 psi)."
-            if id == "stovetop_pressure_cooker"
-            else ""
-        )
+        reached = [
+            say("mark", mark=mark, psi=number(psi), reached=temp(inside_c(case.here, psi / PSI_PER_PA)))
+            for mark, psi in zip(("low", "high"), gauges, strict=True)
+        ]
         return Advice(
-            because=f"The marks of a cooker are gauge pressure, on top of the air outside; inside it is {reached} "
-            "here. "
-            f"A mark in absolute pressure would read about 1 bar (14.7 psi) more at sea level: see its booklet.{rings}",
+            because=say("pressure-marks", reached=listed(reached, "commas"), cooker=id),
             sources=("iapws-r7-97", "common-practice"),
         )
 
@@ -104,11 +100,7 @@ def electric_cooker(case: Case) -> Advice:
     """An electric pressure cooker: its marks; and it is no canner."""
     if method_of(case.request) != "preserve":
         return pressure_marks("electric_pressure_cooker")(case)
-    text = (
-        "An electric pressure cooker is not a pressure canner, whatever its buttons say: tested processes do not hold "
-        "in it, and above 5,000 ft tested models ran short of heat."
-    )
-    return Advice(cautions=(Caution("stop", text, ("nchfp", "usu-ask-extension")),), sources=("nchfp",))
+    return Advice(cautions=(Caution("stop", say("no-canner"), ("nchfp", "usu-ask-extension")),), sources=("nchfp",))
 
 
 def derated_percent(elevation_m: float) -> tuple[float, float]:
@@ -133,16 +125,10 @@ def gas(case: Case) -> Advice | None:
     less, more = derated_percent(case.here.elevation_m)
     if not more:
         return None
-    text = (
-        "A yellow, lifting or sooty flame makes carbon monoxide: stop using it, open the room, and have a licensed "
-        "fitter set it for this elevation."
-    )
     return Advice(
-        because=f"A gas burner set for this elevation gives {number(less, 0)} to {number(more, 0)} % less heat: the "
-        "fuel-gas rule takes off 4 % for each 1,000 ft, counted from 2,000 ft or from sea level. The boil comes "
-        "later, not cooler.",
-        steps=("Use a wider burner, a lid and smaller batches to come back to the boil; heat up longer.",),
-        cautions=(Caution("warn", text, ("nfpa-54", "common-practice")),),
+        because=say("gas", less=number(less, 0), more=number(more, 0)),
+        steps=(say("gas-step"),),
+        cautions=(Caution("warn", say("yellow-flame"), ("nfpa-54", "common-practice")),),
         sources=("nfpa-54",),
     )
 
@@ -152,23 +138,16 @@ def electric(case: Case) -> Advice | None:
     if not high(case):
         return None
     share = (case.sea.boiling_c - case.here.boiling_c) / (case.sea.boiling_c - TAP_WATER_C) * 100
-    return Advice(
-        because="Induction and electric hobs give their full heat at any elevation. Water comes to its lower boil "
-        f"with {number(share, 0)} % less heat than at sea level; after that the food takes its longer time all the "
-        "same.",
-        sources=("computed", "common-practice"),
-    )
+    return Advice(because=say("electric", less=number(share, 0)), sources=("computed", "common-practice"))
 
 
 def kettle(case: Case) -> Advice | None:
     """Kettles: what makes them switch off."""
     if not high(case):
         return None
-    below = case.say.temp(case.here.boiling_c - 1)
     return Advice(
-        because="A kettle that feels the steam switches off at the boil anywhere. One that waits for a set "
-        f"temperature above {case.say.temp(case.here.boiling_c)} never gets there and boils on.",
-        steps=(f"Set a variable kettle to {below} or less, and do not leave it alone.",),
+        because=say("kettle", boil=temp(case.here.boiling_c)),
+        steps=(say("kettle-step", below=temp(case.here.boiling_c - 1)),),
         sources=("common-practice", "iapws-r7-97"),
     )
 
@@ -177,45 +156,39 @@ def espresso(case: Case) -> Advice | None:
     """Espresso machines: pump pressure, brew water and the steam boiler."""
     if not high(case):
         return None
-    here, sea = (inside_c(air_here, STEAM_BOILER_GAUGE_PA) for air_here in (case.here, case.sea))
+    here, sea = (temp(inside_c(air_here, STEAM_BOILER_GAUGE_PA)) for air_here in (case.here, case.sea))
     over = case.here.boiling_c < ESPRESSO_WATER_C
     set_c = min(ESPRESSO_WATER_C, case.here.boiling_c - 1)
     return Advice(
-        because="The pump gauge reads above the air outside, so 9 bar stays 9 bar. The steam boiler is set by gauge "
-        f"too: at 1.1 bar it holds {case.say.temp(here)} here, against {case.say.temp(sea)} at sea level, so steam is "
-        "a little "
-        "weaker." + (" Brew water over the local boil flashes to steam as it leaves the group." if over else ""),
-        steps=(f"Set brew water to {case.say.temp(set_c)} or less and grind a touch finer.",) if over else (),
+        because=together(say("espresso", here=here, sea=sea), say("espresso-flashes") if over else ""),
+        steps=(say("espresso-step", water=temp(set_c)),) if over else (),
         sources=("iapws-r7-97", "from-memory"),
     )
 
 
 def circulator(case: Case) -> Advice:
     """Immersion circulators: the ceiling of the bath, and what it loses."""
-    ceiling = case.say.temp(case.here.boiling_c - BATH_MARGIN_K)
     return Advice(
-        because=f"A circulator holds the temperature it is set to, so nothing changes up to {ceiling} here; above that "
-        "the bath boils before it gets there.",
-        steps=("Cover the bath: thin, dry air takes water away faster, and a low bath stops the pump.",),
+        because=say("circulator", ceiling=temp(case.here.boiling_c - BATH_MARGIN_K)),
+        steps=(say("circulator-step"),),
         sources=("iapws-r7-97", "common-practice"),
     )
+
+
+def start_on_high() -> Said:
+    """How to run a slow cooker."""
+    return say("slow-cooker-step")
 
 
 def slow_cooker(case: Case) -> Advice | None:
     """Slow cookers: how near the boil they get, and 200 degF that is out of reach."""
     if not high(case):
         return None
-    reach = (
-        f" The advice to keep it at {case.say.temp(HOLD_200_F_C)} cannot be met, since water boils at "
-        f"{case.say.temp(case.here.boiling_c)} here: a steady simmer is the most there is."
-        if case.here.boiling_c < HOLD_200_F_C
-        else ""
-    )
+    boil = case.here.boiling_c
+    held = say("slow-cooker-hold", hold=temp(HOLD_200_F_C), boil=temp(boil)) if boil < HOLD_200_F_C else ""
     return Advice(
-        because=f"A slow cooker on HIGH ends at the local simmer, which is cooler here.{reach}",
-        steps=(
-            "Start on HIGH for the first hour, then HIGH or LOW; check the food with a thermometer before serving.",
-        ),
+        because=together(say("slow-cooker"), held),
+        steps=(start_on_high(),),
         sources=("csu-high-altitude-food-prep", "computed"),
     )
 
@@ -224,11 +197,7 @@ def rice_cooker(case: Case) -> Advice | None:
     """Rice cookers: switched off by a dry pan, not by doneness."""
     if not high(case):
         return None
-    return Advice(
-        because="A rice cooker switches off when the pan runs dry and its heat climbs, which comes too soon for "
-        "cooler-boiling rice.",
-        steps=("Add a few spoonfuls more water to each cup of rice, and leave it closed on warm for 10 min more.",),
-    )
+    return Advice(because=say("rice-cooker"), steps=(say("rice-cooker-step"),))
 
 
 def thin_air_share(case: Case) -> float:
@@ -240,12 +209,9 @@ def fan_oven(case: Case) -> Advice | None:
     """Convection ovens: the fan moves thinner air."""
     if not high(case):
         return None
-    lost = round_to((1 - thin_air_share(case)) * 100, 1)
     return Advice(
-        because=f"A fan moves the same volume of air, but it weighs {number(lost, 0)} % less here and hands over less "
-        "heat; the oven's thermostat reads true all the same. Fan settings stay 25 °F (15 °C) under still ones, as at "
-        "sea level.",
-        steps=("Give the oven its full preheat, and load it less full.",),
+        because=say("fan-oven", less=number((1 - thin_air_share(case)) * 100, 0)),
+        steps=(say("fan-oven-step"),),
         sources=("us-std-atm-1976", "common-practice"),
     )
 
@@ -254,11 +220,7 @@ def still_oven(case: Case) -> Advice | None:
     """Still ovens: mostly radiant, and true to their thermostat."""
     if not high(case):
         return None
-    return Advice(
-        because="A still or deck oven heats mostly by radiation, which thin air does not touch; its thermostat reads "
-        "true. It is the food that dries sooner.",
-        sources=("common-practice",),
-    )
+    return Advice(because=say("still-oven"), sources=("common-practice",))
 
 
 def steam_oven(case: Case) -> Advice | None:
@@ -266,9 +228,8 @@ def steam_oven(case: Case) -> Advice | None:
     if not high(case):
         return None
     return Advice(
-        because=f"Steam without pressure stops at the local boil, {case.say.temp(case.here.boiling_c)} here, whatever "
-        "the display says.",
-        steps=("Have the maker's altitude setting entered or run its calibration, and lengthen the steaming times.",),
+        because=say("steam-oven", boil=temp(case.here.boiling_c)),
+        steps=(say("steam-oven-step"),),
         sources=("iapws-r7-97", "common-practice"),
     )
 
@@ -277,32 +238,25 @@ def pressure_steamer(case: Case) -> Advice | None:
     """Pressure steamers and jacketed kettles: gauge on top of thinner air."""
     if not high(case):
         return None
-    psi = 15 / PSI_PER_PA
+    here, sea = (temp(inside_c(air_here, STOVE_TOP_GAUGE_PA)) for air_here in (case.here, case.sea))
     return Advice(
-        because=f"At {case.say.gauge(psi)} the steam is {case.say.temp(inside_c(case.here, psi))} here, against "
-        f"{case.say.temp(inside_c(case.sea, psi))} at sea level.",
-        sources=("iapws-r7-97",),
+        because=say("pressure-steamer", gauge=gauge(STOVE_TOP_GAUGE_PA), here=here, sea=sea), sources=("iapws-r7-97",)
     )
 
 
 def steam_kettle(case: Case) -> Advice:
     """Steam-jacketed kettles: pressure in the jacket, none in the food."""
-    return Advice(
-        because="Only the jacket of a steam kettle is under pressure; the food in it boils at "
-        f"{case.say.temp(case.here.boiling_c)} like in any pot.",
-        sources=("iapws-r7-97",),
-    )
+    return Advice(because=say("steam-kettle", boil=temp(case.here.boiling_c)), sources=("iapws-r7-97",))
 
 
 def fire(case: Case) -> Advice | None:
     """Grills and smokers: less oxygen for the fire."""
     if not high(case):
         return None
-    share = number(thin_air_share(case) * 100, 0)
     return Advice(
-        because=f"The air holds {share} % of its sea-level oxygen here, so charcoal and wood burn slower and cooler.",
-        steps=("Open the vents wider, light more fuel than at home, and go by the thermometer at the grate.",),
-        cautions=(Caution("warn", "Burn charcoal and gas outdoors only.", ("common-practice",)),),
+        because=say("fire", share=number(thin_air_share(case) * 100, 0)),
+        steps=(say("fire-step"),),
+        cautions=(OUTDOORS,),
         sources=("us-std-atm-1976", "usda-fsis-high-altitude"),
     )
 
@@ -312,9 +266,9 @@ def camp_stove(case: Case) -> Advice | None:
     if not high(case):
         return None
     return Advice(
-        because="A camp stove gives less heat in thin air and, on a canister, less again when it is cold.",
-        steps=("Use a windscreen that leaves the canister free, a lid, and a wide pot.",),
-        cautions=(Caution("warn", "Never cook on it inside a tent or a closed room.", ("common-practice",)),),
+        because=say("camp-stove"),
+        steps=(say("camp-stove-step"),),
+        cautions=(Caution("warn", say("camp-stove-outdoors"), ("common-practice",)),),
     )
 
 
@@ -323,9 +277,8 @@ def steam_table(case: Case) -> Advice | None:
     if not high(case):
         return None
     return Advice(
-        because=f"The water of a steam table stops at {case.say.temp(case.here.boiling_c)} here. Holding temperatures "
-        "are still within reach; heat-up is slower.",
-        steps=("Put food in hot: a steam table holds heat and does not reheat.",),
+        because=say("steam-table", boil=temp(case.here.boiling_c)),
+        steps=(say("steam-table-step"),),
         sources=("iapws-r7-97", "common-practice"),
     )
 
@@ -334,10 +287,9 @@ def blast_chiller(case: Case) -> Advice | None:
     """Blast chillers: cold air, but less of it."""
     if not high(case):
         return None
-    lost = number((1 - thin_air_share(case)) * 100, 0)
     return Advice(
-        because=f"The fan of a blast chiller moves {lost} % less air by weight here, so chilling takes longer.",
-        steps=("Load it lighter and shallower, and let the probe, not the timer, end the cycle.",),
+        because=say("blast-chiller", less=number((1 - thin_air_share(case)) * 100, 0)),
+        steps=(say("blast-chiller-step"),),
         sources=("us-std-atm-1976", "common-practice"),
     )
 

@@ -4,41 +4,49 @@ from __future__ import annotations
 
 from rules.book import Case
 from rules.model import Figure
-from rules.say import duration_span
+from rules.said import Said, Words, duration_span, sentences
 from rules.tables import read_toml
 
 # what nobody calls simmered or poached
 NO_GERUND = ("popcorn", "custard", "sauce")
+say = sentences("heat/headline")
 
 
-def takes(case: Case, method: str, figures: tuple[Figure, Figure]) -> str:
-    """The headline of a time: "Roast chicken takes 70 to 110 min at 7,000 ft, as at sea level."."""
-    here, base = (duration_span(f.low or f.value, f.high or f.value) for f in figures)
-    said = doing(case, method)
-    takes = "take" if said.startswith(case.food.capitalize()) and plural(case.food) else "takes"
-    against = f"against {base} at {case.baseline}" if here != base else f"as at {case.baseline}"
-    return f"{said} {takes} {here} at {case.place}" + (f", {against}." if case.moved else ".")
+def takes(case: Case, method: str, figures: tuple[Figure, Figure], called: Words = "") -> Said:
+    """The headline of a time: "Roast chicken takes 70 to 110 min at 7,000 ft, as at sea level.".
 
-
-def plural(words: str) -> bool:
-    """Whether a dish is spoken of in the plural.
-
-    >>> plural("baked potatoes"), plural("swiss"), plural("roast chicken")
-    (True, False, False)
+    called: what to call the dish, where its name alone would not tell which of its times this is
     """
-    return words.endswith("s") and not words.endswith(("ss", "us"))
+    here, base = (duration_span(f.low or f.value, f.high or f.value) for f in figures)
+    return say(
+        "takes",
+        doing=doing(case, method, called),
+        subject=case.food if named(case, method) else "",
+        here=here,
+        place=case.place,
+        against="nothing" if not case.moved else "other" if here != base else "same",
+        base=base,
+        baseline=case.baseline,
+    )
 
 
-def doing(case: Case, method: str) -> str:
+def named(case: Case, method: str) -> bool:
+    """Whether the dish's own name says what is done to it: "roast chicken", and a custard is never simmered."""
+    food = case.request.dish
+    if food is None:
+        return False
+    return case.dish_class in NO_GERUND or any(f" {word} " in f" {food} " for word in _row(method)["heard_as"])
+
+
+def doing(case: Case, method: str, called: Words = "") -> Said:
     """What is done to the dish, without saying it twice: "Roasting prime rib", but "Roast chicken".
 
     The method's words are those of data/lexicon/methods.toml.
     """
-    row = next(r for r in read_toml("lexicon/methods.toml")["method"] if r["id"] == method)
-    food = case.request.dish
-    if food is None:
-        return str(row["gerund"]).capitalize()
-    named = any(f" {word} " in f" {food} " for word in row["heard_as"])
-    named = named or case.dish_class in NO_GERUND
-    said = food if named else f"cooking {food} sous vide" if method == "sous_vide" else f"{row['gerund']} {food}"
-    return said[:1].upper() + said[1:]
+    way = "dish" if named(case, method) else "bare" if case.request.dish is None else method
+    return say("doing", way=way, gerund=_row(method)["gerund"], food=called or case.food)
+
+
+def _row(method: str) -> dict[str, list[str]]:
+    row: dict[str, list[str]] = next(r for r in read_toml("lexicon/methods.toml")["method"] if r["id"] == method)
+    return row

@@ -7,6 +7,7 @@ from functools import cache
 
 from rules.foods.dishes import kin
 from rules.physics.units import to_c
+from rules.said import Measure, oven_span
 from rules.tables import read_csv
 
 SETTINGS = "tables/heat_settings_common-practice.csv"
@@ -24,6 +25,11 @@ class Setting:
     def middle_c(self) -> float:
         """Middle of the range [degC]."""
         return (self.low_c + self.high_c) / 2
+
+    @property
+    def span(self) -> Measure:
+        """Both ends of it, to be written."""
+        return oven_span(self.low_c, self.high_c)
 
 
 @cache

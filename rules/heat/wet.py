@@ -5,43 +5,38 @@ The food is at the temperature of the liquid or steam, so the time follows the r
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from rules import safety
 from rules.book import Case, Part, Rule, celsius, rule
 from rules.foods import beans, dishes
 from rules.heat import burner
-from rules.heat.cook_times import stated_span, time_figures
+from rules.heat.cook_times import check_step, factor_figure, stated_span, time_figures
 from rules.heat.headline import takes
 from rules.model import Caution, Figure
 from rules.physics import evaporation, kinetics
 from rules.physics.ambient import Ambient
-from rules.physics.units import FT_PER_M, round_to
-from rules.say import duration_span, number
+from rules.physics.units import CM_PER_IN, FT_PER_M, round_to
+from rules.said import Measure, Said, Words, duration_span, number, sentences, temp, temp_drop, together, volume
 
 NOTICEABLE_K = 0.05
 LEAST_EXTRA_ML = 20.0
 RICE_FROM_K = 3.0
 LONGER_AS_PERCENT = 1.9
-TIMES = {2.0: "twice", 3.0: "three times", 4.0: "four times", 5.0: "five times"}
 PUBLISHED_PERCENT_PER_1000_FT = (4, 11)
 PUBLISHED_FROM_FT = 2000
-TESTED_BOILED = (
-    "pasta", "noodle", "dumpling", "rice", "whole_grain", "porridge", "dried_bean", "lentil", "starchy_root",
-    "root_vegetable", "tender_vegetable", "leafy_green", "mushroom", "fruit", "dried_fruit", "general",
-)  # fmt: skip
-BOILED_DOWN = ("syrup", "candy", "jam")
-OPEN_POTS = ("sauce", "stock", "soup", "syrup", "jam")
+say = sentences("heat/wet")
 
 
 @dataclass(frozen=True, slots=True)
 class Pot:
     """How a wet method holds its food.
 
-    method: the method word; heat: what surrounds the food, in words ("the liquid")
+    method: the method word; heat: what surrounds the food: liquid, water, steam, crock
     below_boil_k: how far under the boil it is kept [K]
     hold_c: the temperature it is kept at where the boil allows [degC]; None where the boil decides
-    area_m2: surface of the liquid that is reckoned with [m2]; size: the same pot in words
+    area_m2: surface of the liquid that is reckoned with [m2]; across_cm: how wide such a pot is [cm]
     """
 
     method: str
@@ -49,7 +44,7 @@ class Pot:
     below_boil_k: float = 0.0
     hold_c: float | None = None
     area_m2: float = 0.04
-    size: str = "22 cm (9 in)"
+    across_cm: float = 22.0
 
     def working_c(self, air: Ambient) -> float:
         """Temperature around the food in this air [degC]."""
@@ -63,7 +58,10 @@ class Pot:
 
 @dataclass(frozen=True, slots=True)
 class Heats:
-    """What surrounds the food, and its temperature [degC] here, at the baseline, and where the table's time holds."""
+    """What surrounds the food, and its temperature [degC] here, at the baseline, and where the table's time holds.
+
+    heat: as that of a Pot, or steam_inside for a pressure cooker
+    """
 
     method: str
     heat: str
@@ -116,86 +114,95 @@ def wet_time(case: Case, heats: Heats) -> WetTime | None:
     return WetTime(low, high, low * min(ends), likely, high * max(ends), factor, source, stated is not None)
 
 
-def time_part(case: Case, heats: Heats) -> Part:
+def time_part(case: Case, heats: Heats, called: Words = "") -> Part:
     """The time with its reason; where no tested time is known, by how much to lengthen the cook's own.
 
     What is boiled down goes by the burner and not by softening.
+    called: what to call the dish in the headline, if not by its name alone
     """
-    if case.dish_class in BOILED_DOWN and heats.method in ("boil", "simmer"):
+    if "boiled_down" in case.traits and heats.method in ("boil", "simmer"):
         return burner.boiled_down(case, heats.method)
     time = wet_time(case, heats)
-    soft = kinetics.softening(case.dish_class)
-    maths = (
-        f"Factor = 10^(({number(heats.there_c, 1)} − {number(heats.here_c, 1)})/z) with z = {number(soft.z_k)} K "
-        f"({number(soft.z_low_k)}–{number(soft.z_high_k)} K)"
-    )
     if time is None:
-        return _no_time(case, heats, soft, maths)
+        return _no_time(case, heats)
     figures = time_figures(
         case, (time.base_low_min, time.base_high_min), (time.low_min, time.likely_min, time.high_min)
     )
     return Part(
         figures=figures,
-        headline=takes(case, heats.method, figures) if case.request.topic == "time" else "",
+        headline=takes(case, heats.method, figures, called) if case.request.topic == "time" else "",
         because=_why(case, time, heats),
-        maths=f"{maths}: ×{number(time.factor)}.",
-        sources=tuple(dict.fromkeys((soft.source, time.source))),
+        maths=_maths(case, heats, time.factor),
+        sources=tuple(dict.fromkeys((kinetics.softening(case.dish_class).source, time.source))),
     )
 
 
-def _no_time(case: Case, heats: Heats, soft: kinetics.Softening, maths: str) -> Part:
+def _maths(case: Case, heats: Heats, factor: float) -> Said:
+    soft = kinetics.softening(case.dish_class)
+    return say(
+        "maths",
+        there=number(heats.there_c, 1),
+        here=number(heats.here_c, 1),
+        z=number(soft.z_k),
+        z_low=number(soft.z_low_k),
+        z_high=number(soft.z_high_k),
+        factor=number(factor),
+    )
+
+
+def _no_time(case: Case, heats: Heats) -> Part:
+    soft = kinetics.softening(case.dish_class)
     ends = [kinetics.rate_factor(heats.here_c, heats.there_c, z) for z in (soft.z_low_k, soft.z_high_k)]
     likely = kinetics.rate_factor(heats.here_c, heats.there_c, soft.z_k)
-    low, mid, high = (round_to(f, 0.01) for f in (min(ends), likely, max(ends)))
     return Part(
-        figures=(Figure("time_factor", f"Time against {case.baseline}", mid, "factor", low, high),),
-        because=f"No tested time is known for this. {_pace(case, heats, likely)} Work from the time you know at "
-        f"{case.baseline}.",
-        maths=f"{maths}: ×{number(likely)}.",
+        figures=(factor_figure(case, likely, min(ends), max(ends)),),
+        because=say("no-time", pace=pace_here(case, heats, likely), baseline=case.baseline),
+        maths=_maths(case, heats, likely),
         sources=(soft.source,),
     )
 
 
-def _pace(case: Case, heats: Heats, factor: float) -> str:
+def pace_here(case: Case, heats: Heats, factor: float) -> Said:
     """How much slower or quicker it goes here than at the baseline, in one sentence."""
-    drop = heats.there_c - heats.here_c
+    drop, heat = heats.there_c - heats.here_c, say("heat", of=heats.heat)
     if abs(drop) < NOTICEABLE_K:
-        stands = f"{heats.heat.capitalize()} stands at {case.say.temp(heats.here_c)}"
-        return f"{stands} here as at {case.baseline}, so the time stays."
-    way = "cooler" if drop > 0 else "hotter"
-    return (
-        f"{heats.heat.capitalize()} is {case.say.temp_drop(abs(drop))} {way} than at {case.baseline}, and cooking "
-        f"takes {pace_words(factor)} at that heat."
+        return say("same-heat", heat=heat, temp=temp(heats.here_c), baseline=case.baseline)
+    return say(
+        "other-heat",
+        heat=heat,
+        drop=temp_drop(abs(drop)),
+        way="cooler" if drop > 0 else "hotter",
+        baseline=case.baseline,
+        pace=pace_words(factor),
     )
 
 
-def pace_words(factor: float) -> str:
-    """How much longer, as a cook says it, to stand after "takes".
+def pace_words(factor: float) -> Said:
+    """How much longer, as a cook says it, to stand after "takes": "about 43 % longer", "about twice as long".
 
-    >>> pace_words(1.43), pace_words(3.22), pace_words(2.02), pace_words(0.8), pace_words(1.004)
-    ('about 43 % longer', 'about three times as long', 'about twice as long', 'about 20 % less time', 'as long')
+    >>> [dict(pace_words(factor).values)["way"] for factor in (1.004, 0.8, 1.43, 3.22)]
+    ['same', 'less', 'more', 'times']
+    >>> dict(pace_words(2.47).values)["times"], dict(pace_words(2.47).values)["half"]
+    (2, 'yes')
     """
-    percent = number(abs(factor - 1) * 100, 0)
-    if percent == "0":
-        return "as long"
-    if factor < 1:
-        return f"about {percent} % less time"
-    if factor < LONGER_AS_PERCENT:
-        return f"about {percent} % longer"
-    halves = round_to(factor, 0.5)
-    return f"about {TIMES.get(halves, number(halves, 1).replace('.5', '½') + ' times')} as long"
-
-
-def _why(case: Case, time: WetTime, heats: Heats) -> str:
-    moved = abs(heats.there_c - heats.here_c) >= NOTICEABLE_K
-    strongly = f"how strongly the {'cooler' if heats.there_c > heats.here_c else 'hotter'} heat tells on the food"
-    if time.stated:
-        base = duration_span(time.base_low_min, time.base_high_min)
-        of_what = f" The range around the {base} you gave is {strongly}." if moved else ""
+    percent, halves = number(abs(factor - 1) * 100, 0), int(round_to(factor * 2, 1))
+    if percent == number(0, 0):
+        way = "same"
+    elif factor < 1:
+        way = "less"
     else:
-        varies = dishes.classes()[case.dish_class].varies
-        of_what = f" The range covers {varies}{f', and {strongly}' if moved else ''}."
-    return f"{_pace(case, heats, time.factor)}{of_what}"
+        way = "more" if factor < LONGER_AS_PERCENT else "times"
+    return say("pace", way=way, percent=percent, times=halves // 2, half="yes" if halves % 2 else "no")
+
+
+def _why(case: Case, time: WetTime, heats: Heats) -> Words:
+    moved = abs(heats.there_c - heats.here_c) >= NOTICEABLE_K
+    way = "same" if not moved else "cooler" if heats.there_c > heats.here_c else "hotter"
+    pace = pace_here(case, heats, time.factor)
+    if not time.stated:
+        return together(pace, say("range", varies=dishes.classes()[case.dish_class].varies, way=way))
+    base = duration_span(time.base_low_min, time.base_high_min)
+    return together(pace, say("range-of-yours", base=base, way=way) if moved else "")
 
 
 def published_rule(pot: Pot) -> Rule:
@@ -204,29 +211,30 @@ def published_rule(pot: Pot) -> Rule:
     @rule(f"{pot.method}.published", "uwyo-altitude-adjusters")
     def published(case: Case) -> Part | None:
         """The published rule for boiled food, 4 to 11 % more for each 1,000 ft, beside the softening rate."""
-        times = wet_time(case, pot.heats(case)) if case.dish_class in TESTED_BOILED else None
+        tested = "plain_boiled" in case.traits or case.dish_class == "general"
+        times = wet_time(case, pot.heats(case)) if tested else None
         thousands_ft = case.here.elevation_m * FT_PER_M / 1000
         if times is None or case.there.elevation_m or thousands_ft < PUBLISHED_FROM_FT / 1000:
             return None
         low, high = (percent * thousands_ft for percent in PUBLISHED_PERCENT_PER_1000_FT)
         ours = (times.factor - 1) * 100
-        relation = "inside that" if low <= ours <= high else "under that" if ours < low else "above that"
+        ends = round((low + high) / 2), "percent", round(low), round(high)
         return Part(
-            figures=(
-                Figure(
-                    "published_percent", "Published rule adds", round((low + high) / 2), "percent", round(low),
-                    round(high),
-                ),
+            figures=(Figure("published_percent", say("published-label"), *ends),),
+            because=say(
+                "published",
+                low=number(low, 0),
+                high=number(high, 0),
+                pace=pace_words(times.factor),
+                relation="inside" if low <= ours <= high else "under" if ours < low else "above",
             ),
-            because=f"Extension tests on boiled foods found 4 to 11 % more time for each 1,000 ft, {number(low, 0)} to "
-            f"{number(high, 0)} % here. By its softening rate it takes {pace_words(times.factor)}, {relation}.",
-        )  # fmt: skip
+        )
 
     return published
 
 
-def temperature_rule(pot: Pot, label: str, step: str) -> Rule:
-    """A rule for the temperature around the food. step: what to do, with {temp} for the temperature."""
+def temperature_rule(pot: Pot, label: Said, step: Callable[[Measure], Said]) -> Rule:
+    """A rule for the temperature around the food. step: what to do, told with that temperature."""
 
     @rule(f"{pot.method}.liquid_temperature", "common-practice")
     def liquid_temperature(case: Case) -> Part:
@@ -234,7 +242,7 @@ def temperature_rule(pot: Pot, label: str, step: str) -> Rule:
         here_c = pot.working_c(case.here)
         return Part(
             figures=(celsius("liquid_temperature", label, here_c, pot.working_c(case.sea)),),
-            steps=(step.format(temp=case.say.temp(here_c)),),
+            steps=(step(temp(here_c)),),
         )
 
     return liquid_temperature
@@ -258,9 +266,9 @@ def extra_liquid_rule(pot: Pot) -> Rule:
     def extra_liquid(case: Case) -> Part | None:
         """How much more liquid to start with, for the longer time."""
         times = wet_time(case, pot.heats(case))
-        if times is None or case.dish_class in BOILED_DOWN:
+        if times is None or "boiled_down" in case.traits:
             return None
-        covered = case.dish_class not in OPEN_POTS if case.request.covered is None else case.request.covered
+        covered = "uncovered" not in case.traits if case.request.covered is None else case.request.covered
         extra_ml = evaporation.extra_liquid_ml(
             times.likely_min,
             times.base_mid_min,
@@ -273,10 +281,15 @@ def extra_liquid_rule(pot: Pot) -> Rule:
         if extra_ml < LEAST_EXTRA_ML:
             return None
         return Part(
-            figures=(Figure("extra_liquid", "Extra liquid to start with", extra_ml, "ml"),),
-            steps=(f"Start with about {case.say.volume(extra_ml)} more liquid than the recipe says.",),
-            because=f"The longer time boils off about {case.say.volume(extra_ml)} more, reckoned for "
-            f"{'a covered' if covered else 'an open'} pot of {pot.size}.",
+            figures=(Figure("extra_liquid", say("extra-liquid-label"), extra_ml, "ml"),),
+            steps=(say("extra-liquid-step", extra=volume(extra_ml)),),
+            because=say(
+                "extra-liquid",
+                extra=volume(extra_ml),
+                lid="covered" if covered else "open",
+                cm=number(pot.across_cm, 0),
+                inches=number(pot.across_cm / CM_PER_IN, 0),
+            ),
         )
 
     return extra_liquid
@@ -287,10 +300,9 @@ def check(case: Case) -> Part | None:
     """What to check for, since the clock is only a guide, and the safe temperature where one counts."""
     if case.dish_class == "water":
         return None
-    check_for = dishes.classes()[case.dish_class].check_for(case.request.method)
     safe = safety.safe_temperature(case.request.dish, case.dish_class)
     return Part(
-        steps=(f"Start checking at the early end of the range. {check_for}",),
+        steps=(check_step(case),),
         cautions=(safety.caution(case, safe),) if safe and safe.always_said else (),
     )
 
@@ -301,17 +313,11 @@ def threshold(case: Case) -> Part | None:
     soft = kinetics.softening(case.dish_class)
     if soft.threshold_c is None or case.here.boiling_c >= soft.threshold_c:
         return None
-    text = (
-        f"Where water boils below {case.say.temp(soft.threshold_c)}, cooks find that {case.food} practically will not "
-        "soften in an open pot. The time given is what the softening rate leads to; old beans may never get there. Use "
-        "a pressure cooker."
-    )
+    least = temp(soft.threshold_c)
     return Part(
-        headline=f"{case.food.capitalize()} practically will not soften in an open pot at {case.place}: use a "
-        "pressure cooker.",
-        cautions=(Caution("warn", text, ("common-practice",)),),
-        because=f"Under {case.say.temp(soft.threshold_c)} the skins and walls of dried beans hold out, and even a full "
-        "boil here is cooler than that.",
+        headline=say("threshold-headline", food=case.food, place=case.place),
+        cautions=(Caution("warn", say("threshold-caution", least=least, food=case.food), ("common-practice",)),),
+        because=say("threshold", least=least),
     )
 
 
@@ -320,24 +326,14 @@ def rice(case: Case) -> Part | None:
     """Rice where water boils cooler: soaked before, left to stand after, in a pot or a rice cooker."""
     if case.dish_class != "rice" or case.sea.boiling_c - case.here.boiling_c < RICE_FROM_K:
         return None
-    return Part(
-        steps=("Soak the rice 20 to 30 min first, and let it stand covered 10 min off the heat before you fluff it.",),
-        because="A grain needs its middle wet before it can soften. A soak does that without heat, so the pot, or a "
-        "rice cooker that stops as soon as it is dry, comes out less firm. Cooks at elevation often add only a tenth "
-        "to the time: after a soak and a rest that may do, so taste a grain from then on.",
-    )
+    return Part(steps=(say("rice-step"),), because=say("rice"))
 
 
 @rule("wet.kidney_beans", "usu-ask-extension", "fda-bad-bug-book")
 def kidney_beans(case: Case) -> Part | None:
     """The natural poison of kidney beans and their kin, which a slow simmer does not destroy."""
-    if case.dish_class != "dried_bean" or "lectin" not in case.traits:
+    if not beans.poisonous_dry(case):
         return None
-    least, full = beans.BOIL_MIN
-    longer = "; where water boils this cool take the longer" if case.sea.boiling_c - case.here.boiling_c > 3 else ""
-    text = (
-        "Beans of this kind, kidney beans above all, carry a natural poison until they have boiled: soak them, pour "
-        f"the water away, and boil hard in fresh water, {full:.0f} min by FDA, {least:.0f} min at the very least by "
-        f"extension advice{longer}, before any gentler cooking. Never start them in a slow cooker."
-    )
+    least, full = (number(minutes, 0) for minutes in beans.BOIL_MIN)
+    text = say("kidney-beans", least=least, full=full, boil="cool" if beans.boils_cool(case) else "usual")
     return Part(cautions=(Caution("warn", text, ("usu-ask-extension", "fda-bad-bug-book")),))

@@ -6,14 +6,16 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache
-from typing import cast
+from typing import Literal, cast
 
 from rules.baking.change import Way, What
 from rules.mending.symptoms import Symptom
+from rules.said import Said, Words
 from rules.tables import read_csv
 
 CAUSES = "tables/causes_common-practice.csv"
 WEIGHTS = "tables/symptom_causes_common-practice.csv"
+WORDING = "mending/causes"
 NEED = re.compile(r"(\w+)([<>])([\d.]+)")
 FT_PER_M = 1 / 0.3048
 HIGHEST_KFT = 12.0
@@ -25,7 +27,7 @@ class Cause:
 
     by: how the size of the change is found, as the table explains; step: a first trial [fraction, or degF]
     feature, above, bound: the ratio of the formula that makes it likelier; feature "" where none does
-    say: the change in words where it has no figure
+    say: the change in words where it has no figure; because: why it goes wrong
     """
 
     id: str
@@ -37,8 +39,8 @@ class Cause:
     above: bool
     bound: float
     source: str
-    say: str
-    because: str
+    say: Words
+    because: Words
 
     @property
     def rule(self) -> str:
@@ -78,8 +80,18 @@ def _cause(row: dict[str, str]) -> Cause:
     feature, sign, bound = need.groups() if need else ("", ">", "0")
     return Cause(
         row["cause"], cast(What, row["what"]), cast(Way, row["way"]), row["by"], float(row["step"] or 0),
-        feature, sign == ">", float(bound), row["source"], row["say"], row["because"],
+        feature, sign == ">", float(bound), row["source"], "" if row["by"] else sentence(row["cause"], "change"),
+        sentence(row["cause"], "because"),
     )  # fmt: skip
+
+
+def sentence(cause: str, what: Literal["change", "because"]) -> Said:
+    """A sentence of the wording by the id of its cause.
+
+    >>> sentence("door_opened", "because").id
+    'door-opened-because'
+    """
+    return Said(WORDING, f"{cause.replace('_', '-')}-{what}")
 
 
 @cache

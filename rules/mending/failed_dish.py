@@ -12,30 +12,18 @@ from rules.baking.batch import Batch, measured
 from rules.baking.change import What
 from rules.baking.formula import ratios
 from rules.baking.parts import Placed
+from rules.baking.usual import usual
+from rules.errors import UnknownWord
 from rules.foods import dishes
 from rules.mending.causes import Cause
 from rules.mending.log import Log
 from rules.model import Units
 from rules.physics import water
 from rules.recipe import Recipe, TempMark, TimeMark
-from rules.say import Say
 
 PARTS: dict[str, tuple[str, ...]] = {
     "leavening": ("powder", "soda"), "sugar": ("sugar", "icing_sugar"), "liquid": ("liquid", "sour_liquid"),
     "flour": ("flour",), "fat": ("fat",), "yeast": ("yeast",), "salt": ("salt",),
-}  # fmt: skip
-NAMES = {"leavening": "baking powder"}
-USUAL = {
-    "leavening": (2.0, "tsp"), "yeast": (2.25, "tsp"), "sugar": (1.0, "cup"), "liquid": (1.0, "cup"),
-    "flour": (2.0, "cup"), "fat": (1.0, "cup"), "salt": (1.0, "tsp"),
-}  # fmt: skip
-USUAL_METRIC = {
-    "leavening": (10.0, "g"), "yeast": (7.0, "g"), "sugar": (200.0, "g"), "liquid": (250.0, "ml"),
-    "flour": (250.0, "g"), "fat": (200.0, "g"), "salt": (6.0, "g"),
-}  # fmt: skip
-PASTRY_LIQUID = {"us": (4.0, "tbsp"), "metric": (60.0, "ml")}
-STYLES = {
-    "flatbread": "yeast_bread", "starch_pudding": "custard", "battered": "fried_dough", "general": "layer_cake",
 }  # fmt: skip
 CLASSES = {
     "braise": "collagen_cut", "beans": "dried_bean", "sugarwork": "candy", "reduction": "sauce", "other": "general",
@@ -83,11 +71,6 @@ class Bench:
     log: Log = Log()
 
     @cached_property
-    def say(self) -> Say:
-        """Words quantities in the cook's units."""
-        return Say(self.units)
-
-    @cached_property
     def batch(self) -> Batch:
         """The recipe on its way up here, for the tables of its components."""
         return Batch(self.recipe or Recipe(), self.style, self.from_m, self.here_m, self.units)
@@ -101,11 +84,6 @@ class Bench:
     def sea_boil_c(self) -> float:
         """Boiling point of water at sea level [degC]."""
         return water.boiling_point_c(0.0)
-
-    @property
-    def place(self) -> str:
-        """Where it is cooked, in words."""
-        return self.say.elevation(self.here_m)
 
     @cached_property
     def features(self) -> dict[str, float]:
@@ -153,15 +131,16 @@ class Bench:
                 return Base(amount, unit, line.line.item, True, f"ingredient {line.index + 1}")
         if (first := self.log.first(what)) and first.from_value:
             return Base(first.from_value, first.from_unit, first.item or self.name(what), True)
-        if (self.style, what) == ("pie", "liquid"):
-            return Base(*PASTRY_LIQUID[self.units], "water", False)
-        value, unit = (USUAL if self.units == "us" else USUAL_METRIC)[what]
-        return Base(value, unit, self.name(what), False)
+        found = usual("mend", what, self.style)
+        if found is None:
+            raise UnknownWord.among("component", what, PARTS)
+        return Base(*found.amount(self.units), found.item, False)
 
     @staticmethod
     def name(what: str) -> str:
         """What to call a component in a sentence."""
-        return NAMES.get(what, what)
+        found = usual("mend", what)
+        return found.item if found else what
 
     @cached_property
     def oven_c(self) -> float | None:

@@ -8,6 +8,7 @@ from rules.baking.change import Change
 from rules.mending.causes import Cause
 from rules.mending.failed_dish import Bench
 from rules.mending.symptoms import Symptom
+from rules.said import Words
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,7 +18,7 @@ class Ranked:
     cause: Cause
     points: float
     change: Change
-    line: str
+    line: Words
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,7 +32,7 @@ class Mending:
     symptoms: tuple[Symptom, ...]
     causes: tuple[Ranked, ...]
     bench: Bench
-    note: str = ""
+    note: Words = ""
 
     @property
     def next(self) -> Ranked | None:

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from rules.baking import of_class
 from rules.errors import within
 from rules.mending.causes import Cause, behind, causes
-from rules.mending.failed_dish import CLASSES, STYLES, Bench
+from rules.mending.failed_dish import CLASSES, Bench
 from rules.mending.log import Log, Trial
 from rules.mending.model import Mending
 from rules.mending.next_in_log import carried_on, ranked
@@ -43,8 +44,9 @@ def suggest(
     raises: UnknownWord for a symptom that is not in the catalogue; OutOfRange for an elevation no kitchen has
     source: the causes' own, uwyo-altitude-adjusters (one thing at a time, in order)
 
-    >>> suggest(["sank_in_the_middle"], dish_class="layer_cake", elevation_m=2133.6).next.line
-    'Use 1 1/2 tsp of baking powder where the recipe has 2 tsp.'
+    >>> change = suggest(["sank_in_the_middle"], dish_class="layer_cake", elevation_m=2133.6).next.change
+    >>> change.item, change.from_value, change.to_value, change.to_unit
+    ('baking powder', 2.0, 1.5, 'tsp')
     """
     hint = "It is the height of the kitchen above sea level."
     for name, value_m in (("elevation", elevation_m), ("elevation it was written for", from_elevation_m)):
@@ -58,7 +60,7 @@ def suggest(
         method=method, from_m=from_elevation_m, units=units, time_min=time_min, log=Log(tuple(log)),
     )  # fmt: skip
     if dish_class is None and recipe is None:
-        bench = replace(bench, style=STYLES.get(bench.dish_class, bench.dish_class))
+        bench = replace(bench, style=of_class.style_of(bench.dish_class))
     scored = _scored(found, bench)
     return _in_turn(found, scored, bench) if scored else Mending(found, (), bench)
 
@@ -66,7 +68,7 @@ def suggest(
 def style_of(recipe: Recipe | None, dish_class: str | None) -> str:
     """The style whose tables size the change: that of the recipe, else of the class."""
     if dish_class is not None or recipe is None:
-        return STYLES.get(dish_class or "general", dish_class or "layer_cake")
+        return of_class.style_of(dish_class or "general")
     from rules.baking.style import recognise
 
     return recognise(recipe).id

@@ -18,6 +18,7 @@ class Symptom:
     classes: dish classes it can befall, the usual one first; kinds: words that mean it of those classes
     keeps: it is never taken for another fault, whatever the dish
     usual: of a word that means something else of every dish, the row that is taken where the dish says nothing
+    raw: meat with this fault is not to be served yet; discard: whatever has it is thrown out untasted
     """
 
     id: str
@@ -26,6 +27,8 @@ class Symptom:
     kinds: tuple[str, ...]
     keeps: bool = False
     usual: str = ""
+    raw: bool = False
+    discard: bool = False
 
 
 @cache
@@ -44,6 +47,8 @@ def catalogue() -> dict[str, Symptom]:
             tuple(r.get("kinds", ())),
             r.get("keeps", False),
             r.get("usual", ""),
+            r.get("raw", False),
+            r.get("discard", False),
         )
         for r in rows
     }

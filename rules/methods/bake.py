@@ -5,11 +5,13 @@ from __future__ import annotations
 from functools import lru_cache
 
 from rules.book import Case, Part, Rule, rule
+from rules.foods.dishes import traits_of
 from rules.heat import chamber, done_readings, dry
-from rules.heat.dry import Pace, PaceOf, core_c, dries, heated_through, set_to, setting_figure, span
+from rules.heat.dry import Pace, PaceOf, core_c, dries, heated_through, oven_stays, set_to, setting_figure
 from rules.heat.heat_settings import Setting
+from rules.heat.pots import BAKE
+from rules.heat.way_out import way_out
 from rules.heat.wet import (
-    Pot,
     extra_liquid_rule,
     kidney_beans,
     pace_words,
@@ -19,23 +21,23 @@ from rules.heat.wet import (
     time_rule,
 )
 from rules.heat.where_water_boils import boiling_point
-from rules.methods.pressure_cook import way_out
 from rules.methods.smoke import jerky
 from rules.model import Caution, Figure, Request
 from rules.physics import kinetics
 from rules.physics.ambient import Ambient
 from rules.physics.evaporation import drying_ratio
+from rules.said import Words, number, sentences, temp, temp_drop, temp_span
 
-POT = Pot("bake", "the liquid", below_boil_k=3.0, area_m2=0.06, size="28 cm (11 in)")
-WET = ("rice", "whole_grain", "porridge", "pasta", "dried_bean", "lentil", "mixed_stew", "soup", "stock", "dried_fruit")
-WATER_BATH = ("custard", "cheesecake")
-ROOTS = ("starchy_root", "root_vegetable")
+say = sentences("methods/bake")
+
 DOUGHS = {
     "layer_cake": "layer_cake", "foam_cake": "foam_cake", "pound_cake": "pound_cake", "quick_bread": "quick_bread",
     "biscuit": "biscuit", "cookie": "cookie", "brownie": "brownie", "yeast_bread": "yeast_bread",
     "flatbread": "yeast_bread", "laminated": "laminated", "pizza": "pizza", "pie": "pie", "choux": "choux",
     "souffle": "souffle", "meringue": "meringue",
 }  # fmt: skip
+
+ONE_DIFFERENCE_K = 0.5
 
 
 @lru_cache(maxsize=64)
@@ -66,39 +68,37 @@ def oven_here(case: Case) -> tuple[Setting, Setting]:
 def oven(case: Case) -> Part:
     """The oven: hotter for doughs by the published tables, as written for everything else."""
     here, there = oven_here(case)
-    hot, moved = span(case, here), case.dish_class in DOUGHS and abs(dough_oven_k(case)[0]) > 1
-    figure = setting_figure("oven", "Oven", here, there if moved else here)
-    topic = case.request.topic == "temperature"
-    if moved:
-        low, high = sorted(dough_oven_k(case)[1:])
-        more = span_k(case, low, high)
-        return Part(
-            figures=(figure,),
-            headline=f"Set the oven to {hot} for {case.food} at {case.place}, against {span(case, there)} at "
-            f"{case.baseline}."
-            if topic
-            else "",
-            steps=(f"Set the oven to {hot}; ask for the recipe to be adjusted for its leavening, sugar and liquid.",),
-            because=f"Published tables move the oven by {more} for this kind of bake: the crumb has to set before its "
-            "gas has swelled too far.",
-            sources=("uwyo-altitude-adjusters",),
-        )
-    return Part(
-        figures=(figure,),
-        headline=f"Set the oven to {hot} for {case.food} at {case.place}, as at {case.baseline}." if topic else "",
-        steps=(f"Set the oven to {hot} and preheat it fully.",),
-        because="The oven stays as written: it is as hot as its thermostat says at any elevation."
-        if case.dish_class not in DOUGHS
-        else "Between these elevations the published tables leave the oven as written for this kind of bake.",
-    )
+    if case.dish_class in DOUGHS and abs(dough_oven_k(case)[0]) > 1:
+        return _oven_moved(case, here, there)
+    why = say("tables-leave-oven") if case.dish_class in DOUGHS else say("oven-as-written")
+    return oven_stays(case, here, case.baseline, why)
 
 
-def span_k(case: Case, low_k: float, high_k: float) -> str:
-    """A range of temperature differences, with its sign in words."""
-    way = "up" if low_k + high_k > 0 else "down"
+def _oven_moved(case: Case, here: Setting, there: Setting) -> Part:
+    asked = case.request.topic == "temperature"
+    _, low_k, high_k = dough_oven_k(case)
     least, most = sorted((abs(low_k), abs(high_k)))
-    start = f"{case.say.temp_drop(least)} to " if most - least >= 0.5 else ""
-    return f"{start}{case.say.temp_drop(most)} {way}"
+    headline = say(
+        "oven-moved",
+        setting=here.span,
+        food=case.food,
+        place=case.place,
+        usual=there.span,
+        baseline=case.baseline,
+    )
+    return Part(
+        figures=(setting_figure("oven", say("oven"), here, there),),
+        headline=headline if asked else "",
+        steps=(say("oven-moved-step", setting=here.span),),
+        because=say(
+            "oven-moved-because",
+            least=temp_drop(least),
+            most=temp_drop(most),
+            ends="two" if most - least >= ONE_DIFFERENCE_K else "one",
+            way="up" if low_k + high_k > 0 else "down",
+        ),
+        sources=("uwyo-altitude-adjusters",),
+    )
 
 
 def pace_of(case: Case) -> PaceOf:
@@ -137,35 +137,29 @@ def _time_sources(case: Case) -> tuple[str, ...]:
     return ("carslaw-jaeger",) if heated_through(case.dish_class) else (kinetics.softening(case.dish_class).source,)
 
 
-def _why(case: Case) -> str:
+def _why(case: Case) -> Words:
     if not case.moved:
-        return f"Nothing differs from {case.baseline}, so the time stays."
+        return dry.nothing_differs(case)
     if case.dish_class in DOUGHS:
-        ratio = pace_of(case)(case.here).likely / pace_of(case)(case.there).likely
-        return (
-            f"In the {'hotter' if ratio < 1 else 'cooler'} oven it takes {pace_words(ratio)}. Look in at the early end "
-            "and test before you take it out."
-            if abs(ratio - 1) > 0.01
-            else "The tables leave the middle of the time alone for this kind of bake; go by colour and touch."
-        )
+        return _dough_why(pace_of(case)(case.here).likely / pace_of(case)(case.there).likely)
     if drying(case):
-        return "It is done when it is dry, and thin, usually dry air takes the water away faster: look at it early."
-    if case.dish_class in dry.TOASTED:
-        return "It browns and dries by the heat of the oven, as anywhere: go by colour and smell."
-    boil = case.say.temp(case.here.boiling_c)
-    pace = "more slowly" if case.here.boiling_c < case.there.boiling_c else f"sooner than at {case.baseline}"
-    if case.dish_class in ROOTS:
-        return (
-            f"The oven browns as anywhere, but inside a potato or root it is never hotter than its own boil, {boil} "
-            f"here, so it softens {pace}. The range runs from small and covered to whole."
-        )
+        return say("until-dry")
+    if "toasted" in case.traits:
+        return dry.by_colour()
+    boil = temp(case.here.boiling_c)
+    pace = "slower" if case.here.boiling_c < case.there.boiling_c else "sooner"
+    if "root" in case.traits:
+        return say("root-softens", boil=boil, pace=pace, baseline=case.baseline)
     if heated_through(case.dish_class):
-        target = case.say.temp(core_c(case.request.dish, case.dish_class))
-        return (
-            f"It is done when the middle reaches {target}, and the wet inside never passes {boil}: it gets there a "
-            f"little {pace}, while the top browns by the heat of the oven."
-        )
-    return f"What is wet inside stays under {boil} here and softens {pace}; the outside browns as anywhere."
+        core = temp(core_c(case.request.dish, case.dish_class))
+        return say("heated-through", core=core, boil=boil, pace=pace, baseline=case.baseline)
+    return say("softens", boil=boil, pace=pace, baseline=case.baseline)
+
+
+def _dough_why(ratio: float) -> Words:
+    if abs(ratio - 1) <= 0.01:
+        return say("tables-leave-time")
+    return say("dough-time", oven="hotter" if ratio < 1 else "cooler", pace=pace_words(ratio))
 
 
 def gratin(case: Case) -> bool:
@@ -180,27 +174,19 @@ def covered(case: Case) -> Part | None:
         return None
     percent = round((drying_ratio(case.here.elevation_m) - 1) * 20) * 5
     return Part(
-        steps=(
-            "Cover it for the first two thirds of the time, and start with a few spoonfuls more liquid; uncover it to "
-            "brown.",
-        ),
-        because=f"An open dish loses water about {percent} % faster here, so the top is dry before the middle is hot.",
+        steps=(say("covered-step"),),
+        because=say("covered-because", percent=number(percent)),
     )
 
 
 @rule("bake.water_bath", "common-practice", "computed")
 def water_bath(case: Case) -> Part | None:
     """Custards in a water bath."""
-    if case.dish_class not in WATER_BATH:
+    if "water_bath" not in case.traits:
         return None
     return Part(
-        steps=(
-            "Set the dish in a pan of hot water reaching halfway up, and top it up: it dries away faster in thin air.",
-            "Take it out when the edge is set and the middle still trembles, at 170–180 °F (77–82 °C).",
-        ),
-        because=f"Custard sets at 170–180 °F (77–82 °C), under the boil of {case.say.temp(case.here.boiling_c)} here, "
-        "so it sets as anywhere. The bath cannot pass the boil and stands well below it, since it cools as it dries: "
-        "a little gentler here, and a little slower.",
+        steps=(say("water-bath"), say("custard-done")),
+        because=say("custard-because", boil=temp(case.here.boiling_c)),
     )
 
 
@@ -212,17 +198,14 @@ def centre(case: Case) -> Part | None:
         return None
     low, high = of.here(case.here, case.sea)
     figure = Figure(
-        "done_temperature", "Centre when done", round((low + high) / 2, 2), "degC", round(low, 2), round(high, 2),
+        "done_temperature", say("done-label"), round((low + high) / 2, 2), "degC", round(low, 2), round(high, 2),
         round((of.low_c + of.high_c) / 2, 2),
     )  # fmt: skip
     if high >= of.high_c - 0.3:
         return Part(figures=(figure,))
     return Part(
         figures=(figure,),
-        steps=(
-            f"By thermometer it is done at {case.say.temp_span(low, high)} in the centre; it never reads the "
-            f"{case.say.temp(of.high_c)} of sea level here.",
-        ),
+        steps=(say("done-step", done=temp_span(low, high), sea=temp(of.high_c)),),
     )
 
 
@@ -231,27 +214,23 @@ def leftovers(case: Case) -> Part | None:
     """Casseroles: hot in the middle before they are served."""
     if case.dish_class != "casserole":
         return None
-    text = "A casserole put together cold takes longest in the middle: check there, not at the edge."
-    return Part(cautions=(Caution("note", text, ("usda-fsis-safe-temperatures",)),))
+    return Part(cautions=(Caution("note", say("put-together-cold"), ("usda-fsis-safe-temperatures",)),))
 
 
 @rule("bake.kept_liquid", "common-practice")
 def kept(case: Case) -> Part:
     """A covered pot in the oven is held by its liquid."""
-    return Part(
-        steps=("Bring the liquid to the boil before it goes in, and keep the lid on tight.",),
-        because="In a covered dish the liquid decides, not the oven air: a hotter oven only boils it away.",
-    )
+    return Part(steps=(say("kept-step"),), because=say("kept-because"))
 
 
 WET_RULES: tuple[Rule, ...] = (
     boiling_point,
     threshold,
-    temperature_rule(POT, "Liquid in the covered dish", "Let the liquid come to about {temp}, a bare simmer."),
-    time_rule(POT),
+    temperature_rule(BAKE, say("liquid-label"), lambda liquid: say("liquid-step", liquid=liquid)),
+    time_rule(BAKE),
     oven,
     kept,
-    extra_liquid_rule(POT),
+    extra_liquid_rule(BAKE),
     rice,
     dry.check,
     kidney_beans,
@@ -267,7 +246,8 @@ def rules_for(request: Request | None) -> tuple[Rule, ...]:
     """The rules of a covered wet dish, of anything else, or all of them."""
     if request is None:
         return tuple(dict.fromkeys((*WET_RULES, *DRY_RULES, *chamber.RULES)))
-    return WET_RULES if request.dish_class in WET else chamber.guarded(request, DRY_RULES)
+    wet = "in_liquid" in traits_of(request.dish, request.dish_class)
+    return WET_RULES if wet else chamber.guarded(request, DRY_RULES)
 
 
 def needs(request: Request) -> tuple[str, ...]:

@@ -3,15 +3,14 @@
 from __future__ import annotations
 
 from rules.book import Case, Part, rule
-from rules.heat.wet import Pot, check, extra_liquid_rule, kidney_beans, temperature_rule, threshold, time_rule, wet_time
+from rules.heat.pots import BRAISE, BRAISE_OVEN_C
+from rules.heat.way_out import way_out
+from rules.heat.wet import check, extra_liquid_rule, kidney_beans, temperature_rule, threshold, time_rule, wet_time
 from rules.heat.where_water_boils import boiling_point
-from rules.methods.pressure_cook import way_out
 from rules.model import Figure
 from rules.physics.units import FT_PER_M, round_time_min
-from rules.said import Said, duration_span, oven, sentences, temp
+from rules.said import Said, duration_span, oven, sentences, temp, yes
 
-POT = Pot("braise", "the liquid", below_boil_k=3.0, area_m2=0.06, size="28 cm (11 in)")
-OVEN_C = 162.8
 OVEN_RANGE_C = (148.9, 176.7)
 
 ADVICE_FROM_FT = 2500
@@ -28,11 +27,11 @@ say = sentences("methods/braise")
 def oven_setting(case: Case) -> Part:
     """The oven setting, which does not move: the pot is held by its liquid, not by the oven air."""
     low, high = OVEN_RANGE_C
-    liquid, setting = temp(POT.working_c(case.here)), oven(OVEN_C)
+    liquid, setting = temp(BRAISE.working_c(case.here)), oven(BRAISE_OVEN_C)
     asked = case.request.topic == "temperature"
     return Part(
         headline=say("oven-headline", place=case.place, liquid=liquid, setting=setting) if asked else "",
-        figures=(Figure("oven", say("oven-label"), OVEN_C, "degC", low, high, sea_level=OVEN_C),),
+        figures=(Figure("oven", say("oven-label"), BRAISE_OVEN_C, "degC", low, high, sea_level=BRAISE_OVEN_C),),
         steps=(say("oven-step", setting=setting),),
         because=say("oven-because"),
     )
@@ -41,7 +40,7 @@ def oven_setting(case: Case) -> Part:
 @rule("braise.published", "csu-high-altitude-food-prep", "common-practice")
 def published(case: Case) -> Part | None:
     """What extension advice and cooks at elevation add, beside what the softening rate gives."""
-    time = wet_time(case, POT.heats(case))
+    time = wet_time(case, BRAISE.heats(case))
     feet = case.here.elevation_m * FT_PER_M
     if time is None or case.there.elevation_m or feet < ADVICE_FROM_FT or case.dish_class not in TOUGH:
         return None
@@ -58,7 +57,7 @@ def published(case: Case) -> Part | None:
             "published",
             extension=duration_span(*extension),
             cooks=duration_span(*cooks) if cooks else "",
-            reckoned="yes" if cooks else "no",
+            reckoned=yes(cooks),
             softening=duration_span(time.low_min, time.high_min),
             relation=_relation(time.low_min, time.high_min, spans),
         ),
@@ -83,15 +82,11 @@ NEEDS = ("elevation", "dish")
 RULES = (
     boiling_point,
     threshold,
-    temperature_rule(
-        POT,
-        "Liquid at a bare simmer",
-        "Hold the liquid at a bare simmer, about {temp}: a bubble now and then, never a rolling boil.",
-    ),
-    time_rule(POT),
+    temperature_rule(BRAISE, say("liquid-label"), lambda liquid: say("liquid-step", liquid=liquid)),
+    time_rule(BRAISE),
     published,
     oven_setting,
-    extra_liquid_rule(POT),
+    extra_liquid_rule(BRAISE),
     check,
     kidney_beans,
     way_out,

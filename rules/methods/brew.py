@@ -12,12 +12,13 @@ from rules.heat.cook_times import stated_span, time_figures
 from rules.heat.where_water_boils import boiling_point
 from rules.model import Caution, Figure
 from rules.physics.ambient import Ambient
-from rules.say import duration_span
+from rules.said import duration_span, sentences, temp, temp_span
 from rules.tables import read_csv
 
 BANDS = "tables/brewing_common-practice.csv"
 LONGER_PER_K = 0.05
 BOIL_K = 0.05
+say = sentences("methods/brew")
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,45 +57,32 @@ def temperature(case: Case) -> Part | None:
         return None
     ceiling_c = wants.high_c if wants.under_pressure else min(wants.high_c, case.here.boiling_c)
     low_c = min(wants.low_c, ceiling_c)
-    span, here = case.say.temp_span(wants.low_c, wants.high_c), case.say.temp_span(low_c, ceiling_c)
-    boil, food = case.say.temp(case.here.boiling_c), case.request.dish or case.dish_class
-    if wants.under_pressure:
-        head = (
-            f"{food.capitalize()} is brewed at {span} at {case.place} as anywhere: the brewer makes its own pressure."
-        )
-        why = "The air outside does not count inside a pump or a sealed boiler."
-    elif wants.short_k(case.here) > 0:
-        head = f"At {case.place} water boils at {boil}, under the {span} that {food} wants: brew straight off the boil."
-        why = (
-            f"No open kettle here reaches {span}. Cooler water draws less and the cup tastes thin, so make up for it "
-            f"with {'a finer grind' if case.dish_class == 'coffee' else 'more leaf'} and more time."
-        )
-    elif ceiling_c < wants.high_c - BOIL_K:
-        head = (
-            f"At {case.place} brew {food} at {here}: straight off the boil, the top of the {span} band is out of reach."
-        )
-        why = f"The boil, {boil} here, stands inside the band, so water just off the boil is right without waiting."
-    else:
-        head = f"Brew {food} at {span} at {case.place}, as at sea level."
-        why = (
-            f"The whole band lies under the boil, {boil} here, so nothing changes but the wait for the kettle to cool."
-        )
+    at_sea_c = (wants.low_c + min(wants.high_c, case.sea.boiling_c)) / 2
+    middle, low, high, sea = (round(t, 2) for t in ((low_c + ceiling_c) / 2, low_c, ceiling_c, at_sea_c))
+    reach, boil, wanted = _reach(case, wants), temp(case.here.boiling_c), temp_span(wants.low_c, wants.high_c)
     return Part(
-        figures=(
-            Figure(
-                "brew_temperature",
-                "Water for brewing",
-                round((low_c + ceiling_c) / 2, 2),
-                "degC",
-                round(low_c, 2),
-                round(ceiling_c, 2),
-                sea_level=round((wants.low_c + min(wants.high_c, case.sea.boiling_c)) / 2, 2),
-            ),
+        figures=(Figure("brew_temperature", say("water-label"), middle, "degC", low, high, sea_level=sea),),
+        headline=say(
+            "headline",
+            reach=reach,
+            drink=case.request.dish or case.dish_class,
+            band=wanted,
+            here=temp_span(low_c, ceiling_c),
+            boil=boil,
+            place=case.place,
         ),
-        headline=head,
-        because=why,
+        because=say("because", reach=reach, band=wanted, boil=boil, drink=case.dish_class),
         sources=(wants.source,),
     )
+
+
+def _reach(case: Case, wants: Band) -> str:
+    """How much of the band the water reaches here: all of it, its lower part, none, or what a brewer's pump makes."""
+    if wants.under_pressure:
+        return "pressure"
+    if wants.short_k(case.here) > 0:
+        return "none"
+    return "part" if min(wants.high_c, case.here.boiling_c) < wants.high_c - BOIL_K else "all"
 
 
 @rule("brew.time", "common-practice")
@@ -108,12 +96,7 @@ def time(case: Case) -> Part | None:
     here, there = (1 + LONGER_PER_K * wants.short_k(air) for air in (case.here, case.there))
     low, high = stated or ((row.low_min * there, row.high_min * there) if row else (0.0, 0.0))
     factor = here / there
-    because = (
-        "A twentieth more time for each degree the boil falls short makes "
-        f"{duration_span(low * factor, high * factor)}, the range being the strength you like; taste decides."
-        if factor > 1
-        else "The range is the strength you like; taste decides."
-    )
+    because = say("taste") if factor <= 1 else say("longer", time=duration_span(low * factor, high * factor))
     return Part(
         figures=time_figures(case, (low, high), (low * factor, (low + high) / 2 * factor, high * factor)),
         because=because,
@@ -127,20 +110,11 @@ def what_to_do(case: Case) -> Part | None:
     if wants is None or wants.under_pressure:
         return None
     if wants.short_k(case.here) == 0 and wants.high_c <= case.here.boiling_c:
-        return Part(
-            steps=(f"Let the kettle stand until the water is {case.say.temp_span(wants.low_c, wants.high_c)}.",)
-        )
-    steps = [
-        "Use the water the moment it boils, and heat the pot and brewer with boiling water first: each pour costs "
-        "degrees."
-    ]
-    if case.dish_class == "coffee":
-        steps.append("Grind one step finer, and keep the brewer covered.")
-        if wants.short_k(case.here):
-            steps.append("For a hotter brew go to pressure: a moka pot, an espresso pump or a siphon with a tight lid.")
-    else:
-        steps.append("Use a little more leaf, keep the pot covered and warm, and taste from the usual time on.")
-    return Part(steps=tuple(steps))
+        return Part(steps=(say("let-it-cool", band=temp_span(wants.low_c, wants.high_c)),))
+    if case.dish_class != "coffee":
+        return Part(steps=(say("off-the-boil"), say("more-leaf")))
+    hotter = (say("under-pressure"),) if wants.short_k(case.here) else ()
+    return Part(steps=(say("off-the-boil"), say("finer-grind"), *hotter))
 
 
 @rule("brew.standard", "iso-3103-2019")
@@ -149,10 +123,7 @@ def standard(case: Case) -> Part | None:
     wants = band(case)
     if case.dish_class != "tea" or wants is None or wants.high_c < 100:
         return None
-    return Part(
-        because="The international standard for tasting tea uses freshly boiling water, 6 min for black and 5 min "
-        "for green leaf, and asks that the elevation be reported where the boil is affected."
-    )
+    return Part(because=say("standard"))
 
 
 @rule("brew.scald", "common-practice")
@@ -161,8 +132,7 @@ def scald(case: Case) -> Part | None:
     wants = band(case)
     if wants is None or not wants.under_pressure:
         return None
-    text = "Keep the safety valve of a pressurised brewer clear, and let it cool before opening it."
-    return Part(cautions=(Caution("note", text, ("common-practice",)),))
+    return Part(cautions=(Caution("note", say("scald"), ("common-practice",)),))
 
 
 NEEDS = ("elevation",)

@@ -6,24 +6,19 @@ from rules.baking import frying
 from rules.book import Case, Part, rule
 from rules.foods import eggs, popcorn
 from rules.heat import dry
-from rules.heat.dry import Pace, PaceOf, heated_through, set_to, setting_figure, span, wet_surface_pace
+from rules.heat.dry import Pace, PaceOf, heated_through, set_to, setting_figure, wet_surface_pace
 from rules.heat.heat_settings import Setting
-from rules.heat.where_water_boils import boiling_point
+from rules.heat.where_water_boils import boiling_point, boils_alike
 from rules.model import Caution
 from rules.physics.ambient import Ambient
-from rules.say import number
+from rules.said import Said, Words, number, sentences, temp, temp_drop
+
+say = sentences("methods/fry")
 
 HIGHEST_ADVICE_M = 3048.0
-BATCHES = (
-    "Let it come back between batches, and keep them small: wet food brings the fat down and boils up.",
-    "Fry one dry piece first and cut it open: brown outside and raw inside, the fat is still too hot.",
-)
+NOTICED_K = 0.5
+HARDLY = 1.015
 THIN_SHARE = (1 / 3, 2 / 3)
-BARELY_COOKED = (
-    "egg", "leafy_green", "nuts", "popcorn", "flatbread", "dried_bean", "lentil", "rice", "noodle", "pasta",
-    "yeast_bread", "cured_meat",
-)  # fmt: skip
-MEATS = ("tender_cut", "ground_meat", "sausage", "poultry_pieces", "whole_bird", "fish", "shellfish", "offal")
 
 
 def drop_k(elevation_m: float) -> tuple[float, float, float]:
@@ -55,45 +50,43 @@ def fat(case: Case) -> tuple[Setting, Setting]:
 def fat_temperature(case: Case) -> Part:
     """The temperature of the fat here, by the published rule for deep fat."""
     here, sea = fat(case)
-    hot = span(case, here)
     if case.dish_class == "popcorn":
-        return Part(figures=(setting_figure("fat_temperature", "Pan and oil", here, sea),))
+        return Part(figures=(setting_figure("fat_temperature", say("pan-and-oil"), here, sea),))
     if here.way != "deep":
-        return Part(
-            figures=(setting_figure("fat_temperature", "Pan, by surface thermometer", here, sea),),
-            headline=f"Heat the pan to {hot} for {case.food} at {case.place}, as at sea level."
-            if case.request.topic == "temperature"
-            else "",
-            steps=(
-                "Heat the pan before the fat and the fat before the food; pat the food dry, so that it browns at once.",
-            ),
-            because="A pan is as hot as the burner makes it, and browning goes by that heat, so a film of fat needs no "
-            "change. Only deep fat has a published rule, which turns it down.",
-            sources=("common-practice",),
-        )
+        return _pan(case, here)
     lower = sea.middle_c - here.middle_c
-    turned = case.say.temp_drop(lower)
+    batches = () if case.dish_class == "whole_bird" else (say("batches"), say("first-piece"))
+    turned_down = say("turned-down", lower=temp_drop(lower), boil=temp(case.here.boiling_c))
     return Part(
-        figures=(setting_figure("fat_temperature", "Deep fat", here, sea),),
+        figures=(setting_figure("fat_temperature", say("deep-fat"), here, sea),),
         headline=_headline(case, here, sea),
-        steps=(f"Hold the fat at {hot} by thermometer.", *(() if case.dish_class == "whole_bird" else BATCHES)),
-        because=(
-            f"Published advice turns deep fat down about 3 °F (1.7 °C) for every 1,000 ft (305 m), {turned} here, and "
-            f"fries longer. The water in the food boils away at {case.say.temp(case.here.boiling_c)} and keeps the "
-            "middle at that, while the crust browns at the old pace: hotter fat would burn the outside first."
-        )
-        if lower > 0.5
-        else "At this elevation the fat needs no change.",
+        steps=(say("deep-fat-step", setting=here.span), *batches),
+        because=turned_down if lower > NOTICED_K else say("no-change"),
     )
 
 
-def _headline(case: Case, here: Setting, sea: Setting) -> str:
+def _pan(case: Case, heat: Setting) -> Part:
+    asked = case.request.topic == "temperature"
+    return Part(
+        figures=(setting_figure("fat_temperature", say("pan"), heat),),
+        headline=say("pan-headline", setting=heat.span, food=case.food, place=case.place) if asked else "",
+        steps=(say("pan-step"),),
+        because=say("pan-because"),
+        sources=("common-practice",),
+    )
+
+
+def _headline(case: Case, here: Setting, sea: Setting) -> Words:
     if case.request.topic != "temperature":
         return ""
-    if sea.middle_c - here.middle_c < 0.5:
-        return f"Hold the fat at {span(case, here)} for {case.food} at {case.place}, as at sea level."
-    return (
-        f"Hold the fat at {span(case, here)} for {case.food} at {case.place}, against {span(case, sea)} at sea level."
+    turned_down = sea.middle_c - here.middle_c >= NOTICED_K
+    return say(
+        "deep-fat-headline",
+        setting=here.span,
+        food=case.food,
+        place=case.place,
+        way="down" if turned_down else "same",
+        usual=sea.span,
     )
 
 
@@ -107,7 +100,7 @@ def pace_of(case: Case) -> PaceOf:
     asked_drop = here.way == "deep"
 
     def pace(air: Ambient) -> Pace:
-        if case.dish_class in BARELY_COOKED:
+        if "fried_briefly" in case.traits:
             return Pace(1.0, 1.0, 1.0)
         full = wet(air)
         whole = full.high if full.high > 1 else full.low
@@ -124,36 +117,29 @@ def pace_of(case: Case) -> PaceOf:
 @rule("fry.time", "computed", "uwyo-altitude-adjusters")
 def time(case: Case) -> Part:
     """How long it fries here."""
-    if case.dish_class in BARELY_COOKED:
-        return dry.time_part(
-            case, "fry", pace_of(case), "It is done by the heat of the pan, well before the boil counts: go by eye.",
-            "common-practice",
-        )  # fmt: skip
-    done = "gets hot through" if heated_through(case.dish_class) else "softens"
+    if "fried_briefly" in case.traits:
+        return dry.time_part(case, "fry", pace_of(case), say("by-eye"), "common-practice")
     pace = pace_of(case)
-    ratio = pace(case.here).likely / pace(case.there).likely
-    much = f"about {number((ratio - 1) * 100, 0)} % longer" if ratio > 1.015 else "hardly longer"
-    why = (
-        f"Until it is dry the middle cannot pass the boil, so it {done} a little more slowly: {much}, reckoned by "
-        "heat. The published rule says only to fry longer; colour and a cut piece decide."
-    )
-    if not case.moved:
-        why = f"Water boils here as at {case.baseline}, so the time stays."
-    elif ratio < 1:
-        why = f"The boil is hotter here than at {case.baseline}, so the middle {done} a little sooner."
+    why = _why(case, pace(case.here).likely / pace(case.there).likely)
     return dry.time_part(case, "fry", pace, why, "computed", "uwyo-altitude-adjusters")
+
+
+def _why(case: Case, ratio: float) -> Said:
+    if not case.moved:
+        return boils_alike(case)
+    done = "heated" if heated_through(case.dish_class) else "softened"
+    if ratio < 1:
+        return say("sooner", done=done, baseline=case.baseline)
+    longer = "more" if ratio > HARDLY else "hardly"
+    return say("longer", done=done, longer=longer, percent=number((ratio - 1) * 100, 0))
 
 
 @rule("fry.smoke_point", "from-memory", "computed")
 def smoke_point(case: Case) -> Part | None:
     """What thin air does to the fat itself: nothing; to the water in the food, more."""
-    if case.here.elevation_m < 600 or case.dish_class in BARELY_COOKED:
+    if case.here.elevation_m < 600 or "fried_briefly" in case.traits:
         return None
-    return Part(
-        because="The smoke point belongs to the oil and does not move with elevation that a cook would see. Moisture "
-        f"does: it boils off at {case.say.temp(case.here.boiling_c)} and takes more room as steam, so a full kettle "
-        "foams higher than at sea level. Leave more headroom."
-    )
+    return Part(because=say("smoke-point", boil=temp(case.here.boiling_c)))
 
 
 @rule("fry.hot_fat", "common-practice")
@@ -161,20 +147,11 @@ def hot_fat(case: Case) -> Part | None:
     """The usual cautions with hot fat."""
     here, _ = fat(case)
     if here.way != "deep":
-        text = "Keep a lid beside the pan and smother burning fat with it; never throw water on it."
-        return Part(cautions=(Caution("note", text, ("common-practice",)),)) if case.dish_class in MEATS else None
-    text = (
-        "Never fill a kettle past half, never leave it, and keep water and wet food away from hot fat. If it smokes, "
-        "turn it off; if it burns, put the lid on and the heat off, never water."
-    )
-    cautions = [Caution("warn", text, ("common-practice",))]
-    if case.dish_class == "whole_bird":
-        bird = (
-            "Fry a whole bird outdoors only, on level ground away from walls, fully thawed and dry: a frozen or wet "
-            "bird throws burning fat."
-        )
-        cautions.insert(0, Caution("warn", bird, ("common-practice",)))
-    return Part(cautions=tuple(cautions))
+        lid = Caution("note", say("keep-a-lid"), ("common-practice",))
+        return Part(cautions=(lid,)) if "spatters" in case.traits else None
+    kettle = Caution("warn", say("hot-fat"), ("common-practice",))
+    bird = Caution("warn", say("whole-bird"), ("common-practice",))
+    return Part(cautions=(bird, kettle) if case.dish_class == "whole_bird" else (kettle,))
 
 
 NEEDS = ("elevation", "dish")

@@ -5,11 +5,14 @@ from __future__ import annotations
 from rules.book import Case, Part, Rule, rule
 from rules.foods import popcorn
 from rules.heat import chamber, dry
-from rules.heat.dry import dries, heated_through, set_to, setting_figure, span
-from rules.model import Caution, Request
+from rules.heat.dry import dries, heated_through, set_to, setting_figure
+from rules.heat.fire import OUTDOORS
+from rules.model import Request
 from rules.physics import air
 from rules.physics.units import FT_PER_M
-from rules.say import number
+from rules.said import Words, number, sentences, temp
+
+say = sentences("methods/grill")
 
 FIRE_FROM_FT = 2000.0
 
@@ -18,34 +21,31 @@ FIRE_FROM_FT = 2000.0
 def grate(case: Case) -> Part:
     """The heat at the grate, which stays as at sea level."""
     heat, _ = set_to(case, "grill")
-    way = "beside the fire, lid down" if heat.way == "indirect" else "over the fire"
+    asked = case.request.topic == "temperature"
     return Part(
-        figures=(setting_figure("cooker_setting", "Heat at the grate", heat),),
-        headline=f"Cook {case.food} {way} at {span(case, heat)} at {case.place}, as at sea level."
-        if case.request.topic == "temperature"
-        else "",
-        steps=(f"Cook {way} at {span(case, heat)}, by a thermometer at the grate.",),
+        figures=(setting_figure("cooker_setting", say("label"), heat),),
+        headline=say("headline", food=case.food, way=heat.way, setting=heat.span, place=case.place) if asked else "",
+        steps=(say("step", way=heat.way, setting=heat.span),),
     )
 
 
 @rule("grill.time", "usda-fsis-high-altitude", "computed")
 def time(case: Case) -> Part:
     """How long it grills: up to a quarter longer."""
-    if not case.moved:
-        why = f"Nothing differs from {case.baseline}, so the time stays."
-    else:
-        done = "gets hot" if heated_through(case.dish_class) else "softens"
-        why = (
-            f"Radiant heat browns as anywhere, while the wet middle stays under the boil, "
-            f"{case.say.temp(case.here.boiling_c)} here, and {done} a little "
-            + (
-                "more slowly. USDA guidance allows up to a quarter more time on the grill."
-                if case.here.boiling_c < case.there.boiling_c
-                else f"sooner than at {case.baseline}."
-            )
-        )
     pace = dry.up_to_a_quarter(dry.wet_surface_pace(case))
-    return dry.time_part(case, "grill", pace, why, "usda-fsis-high-altitude", "computed")
+    return dry.time_part(case, "grill", pace, _why(case), "usda-fsis-high-altitude", "computed")
+
+
+def _why(case: Case) -> Words:
+    if not case.moved:
+        return dry.nothing_differs(case)
+    return say(
+        "time-because",
+        boil=temp(case.here.boiling_c),
+        done="heated" if heated_through(case.dish_class) else "softened",
+        pace="slower" if case.here.boiling_c < case.there.boiling_c else "sooner",
+        baseline=case.baseline,
+    )
 
 
 @rule("grill.fire", "us-std-atm-1976", "usda-fsis-high-altitude")
@@ -54,11 +54,7 @@ def fire(case: Case) -> Part | None:
     if case.here.elevation_m * FT_PER_M < FIRE_FROM_FT or "grill" in case.request.equipment:
         return None
     share = number(air.density_ratio(case.here.elevation_m) * 100, 0)
-    return Part(
-        steps=("Open the vents wider, light more charcoal, and give the grill longer to heat up.",),
-        because=f"The same breath of air holds {share} % of its sea-level oxygen, so charcoal burns slower and a gas "
-        "burner gives less heat: the grate takes longer to get hot.",
-    )
+    return Part(steps=(say("fire-step"),), because=say("fire-because", share=share))
 
 
 @rule("grill.drying", "computed", "common-practice")
@@ -66,21 +62,13 @@ def drying(case: Case) -> Part | None:
     """Drying on the grill."""
     if not dries(case):
         return None
-    return Part(
-        steps=("Oil or marinate the food, turn it often, and pull thick pieces to the cool side to finish covered.",),
-        because=dries(case),
-    )
+    return Part(steps=(say("drying-step"),), because=dries(case))
 
 
 @rule("grill.safety", "common-practice")
 def safety(case: Case) -> Part:
-    """Carbon monoxide and a colour that says nothing."""
-    return Part(
-        cautions=(
-            Caution("warn", "Burn charcoal and gas outdoors only.",
-                    ("common-practice",)),
-        )
-    )  # fmt: skip
+    """Carbon monoxide."""
+    return Part(cautions=(OUTDOORS,))
 
 
 NEEDS = ("elevation", "dish")

@@ -2,17 +2,25 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+from functools import cache
+
 from rules import book
 from rules.book import Case, Part, Rule, celsius, rule
 from rules.foods import infant
 from rules.foods.dishes import traits_of
 from rules.foods.infant import INFANT
+from rules.foods.meat import raw_meat
 from rules.model import Caution, Figure, Request
 from rules.safety import holding_limits
 from rules.safety.holding_limits import limit_c, limit_min, placed
-from rules.say import duration
+from rules.said import Words, duration, sentences, temp, temp_span
+from rules.tables import read_csv
 
-ROASTS = ("collagen_cut", "tender_cut")
+say = sentences("methods/hold")
+
+FERMENTS = "tables/ferments_common-practice.csv"
+LONG_H = 72.0
 COLDEST_C, HOTTEST_C = -40.0, 150.0
 
 
@@ -22,53 +30,55 @@ def limits(case: Case) -> Part | None:
     if case.dish_class == INFANT:
         return None
     hot, roast, reheat = (limit_c(name) for name in ("hot_hold", "roast_hold", "reheat"))
-    food, least = case.request.dish or "hot food", case.say.temp(_least_c(case, hot, roast))
-    at = f" at {case.place}" if placed(case.request) else ""
+    least = _least_c(case, hot, roast)
     return Part(
-        cautions=_too_cool(case, hot, roast),
+        cautions=_too_cool(least) if _verdict(case, least) == "too_cool" else (),
         figures=(
-            celsius("hold_temperature", "Hold hot at or above", hot, hot),
-            celsius("roast_hold_temperature", "Whole roasts at or above", roast, roast),
-            celsius("reheat_temperature", "Reheat for holding to", reheat, reheat),
-            Figure("reheat_time", "Reheat within", limit_min("reheat"), "min"),
-            Figure("time_without_heat", "Or serve without heat within", limit_min("time_control"), "min"),
+            celsius("hold_temperature", say("hot"), hot, hot),
+            celsius("roast_hold_temperature", say("roasts"), roast, roast),
+            celsius("reheat_temperature", say("reheat"), reheat, reheat),
+            Figure("reheat_time", say("reheat-within"), limit_min("reheat"), "min"),
+            Figure("time_without_heat", say("without-heat"), limit_min("time_control"), "min"),
         ),
-        headline=_verdict(case, hot, roast)
-        or f"Hold {food} at {case.say.temp(hot)} or hotter{at}, the same as at any elevation.",
+        headline=_headline(case, hot, least),
         steps=(
-            f"Check the centre with a thermometer every two hours; under {least}, reheat to "
-            f"{case.say.temp(reheat)} for 15 s within {duration(limit_min('reheat'))}, or throw it away.",
-            f"Food held without heat is served or thrown away within {duration(limit_min('time_control'))}, and "
-            "labelled so.",
+            say("check", least=temp(least), reheat=temp(reheat), within=duration(limit_min("reheat"))),
+            say("labelled", within=duration(limit_min("time_control"))),
         ),
     )
 
 
 def _least_c(case: Case, hot_c: float, roast_c: float) -> float:
     """The limit for this food: a roast of an intact cut may be held cooler than anything else."""
-    return roast_c if "whole_cut" in case.traits and case.dish_class in ROASTS else hot_c
+    return roast_c if "whole_cut" in case.traits and raw_meat(case.traits) else hot_c
 
 
-def _verdict(case: Case, hot_c: float, roast_c: float) -> str:
-    """Whether the temperature that the cook holds is right; empty where none was given, or the food may stand."""
-    asked_c, food = case.request.temperature_c, case.request.dish or "food"
+def _verdict(case: Case, least_c: float) -> str:
+    """How the temperature that the cook holds is: cold, hot or too_cool; none where none was given, or the food may
+    stand.
+    """
+    asked_c = case.request.temperature_c
     if asked_c is None or "shelf_stable" in case.traits or not COLDEST_C < asked_c < HOTTEST_C:
-        return ""
-    asked, least_c, cold_c = case.say.temp(asked_c), _least_c(case, hot_c, roast_c), limit_c("cold_hold")
-    if asked_c <= cold_c + 0.05:
-        return f"Yes. {asked} is cold enough for {food}: {case.say.temp(cold_c)} or colder, at any elevation."
-    if asked_c >= least_c - 0.05:
-        return f"Yes. {asked} is hot enough for {food}: {case.say.temp(least_c)} or hotter, at any elevation."
-    return f"No. Hold {food} at {case.say.temp(least_c)} or hotter: at {asked} germs grow, at any elevation."
+        return "none"
+    if asked_c <= limit_c("cold_hold") + 0.05:
+        return "cold"
+    return "hot" if asked_c >= least_c - 0.05 else "too_cool"
 
 
-def _too_cool(case: Case, hot_c: float, roast_c: float) -> tuple[Caution, ...]:
-    if not _verdict(case, hot_c, roast_c).startswith("No."):
-        return ()
-    least, most = case.say.temp(_least_c(case, hot_c, roast_c)), duration(limit_min("time_control"))
-    text = (
-        f"Food that stood under {least} for over {most} is thrown away: reheating does not undo what germs leave in it."
-    )
+def _headline(case: Case, hot_c: float, least_c: float) -> Words:
+    dish, verdict = case.request.dish, _verdict(case, least_c)
+    if verdict == "none":
+        return say("headline", food=dish or say("hot-food"), hot=temp(hot_c), where=_where(case), place=case.place)
+    asked, limit = temp(case.request.temperature_c or 0.0), limit_c("cold_hold") if verdict == "cold" else least_c
+    return say("verdict", verdict=verdict, asked=asked, food=dish or say("food"), limit=temp(limit))
+
+
+def _where(case: Case) -> str:
+    return "here" if placed(case.request) else "anywhere"
+
+
+def _too_cool(least_c: float) -> tuple[Caution, ...]:
+    text = say("too-cool", least=temp(least_c), most=duration(limit_min("time_control")))
     return (Caution("stop", text, ("fda-food-code-2022",)),)
 
 
@@ -78,10 +88,8 @@ def dry_air(case: Case) -> Part | None:
     if not placed(case.request) or case.here.elevation_m < 600 or case.dish_class == INFANT:
         return None
     return Part(
-        steps=("Keep it covered and add hot liquid as it dries; top up the water of the steam table more often.",),
-        because=f"What changes is drying: the air at {case.place} is thinner and usually drier, so uncovered food "
-        f"loses water sooner. The water of a steam table boils at {case.say.temp(case.here.boiling_c)} and still "
-        "holds food hot enough.",
+        steps=(say("dry-air-step"),),
+        because=say("dry-air-because", place=case.place, boil=temp(case.here.boiling_c)),
     )
 
 
@@ -90,50 +98,61 @@ def rice(case: Case) -> Part | None:
     """Cooked rice and pasta, where spores outlive the cooking."""
     if "cooked_starch" not in case.traits:
         return None
-    return Part(
-        cautions=(
-            Caution(
-                "warn",
-                "Cooked rice and pasta carry spores that outlive boiling and make a poison that reheating does not "
-                f"destroy: keep them above {case.say.temp(limit_c('hot_hold'))} or chill them at once, never warm in "
-                "between.",
-                ("fda-food-code-2022", "common-practice"),
-            ),
-        )
-    )
+    text = say("spores", hot=temp(limit_c("hot_hold")))
+    return Part(cautions=(Caution("warn", text, ("fda-food-code-2022", "common-practice")),))
 
 
 @rule("hold.ferment", "common-practice")
 def ferment(case: Case) -> Part | None:
-    """Kefir and kombucha: kept at room temperature, the same everywhere."""
-    span_h = FERMENTED_H.get(case.request.dish or "")
-    if span_h is None:
+    """What sours by its culture at room temperature, which is the same everywhere."""
+    of = ferments().get(case.request.dish or "")
+    if of is None:
         return None
-    low_c, high_c = FERMENT_C
-    low, high = (60.0 * h for h in span_h)
-    warm = case.say.temp_span(low_c, high_c)
-    at = f" at {case.place}" if placed(case.request) else ""
     return Part(
         figures=(
-            Figure("hold_temperature", "Keep it at", (low_c + high_c) / 2, "degC", low_c, high_c),
-            Figure("ferment_time", "For", (low + high) / 2, "min", low, high)
-            if high < LONG_MIN
-            else Figure("ferment_time", "For", (low + high) / 2 / DAY_MIN, "days", low / DAY_MIN, high / DAY_MIN),
+            Figure("hold_temperature", say("keep-at"), (of.low_c + of.high_c) / 2, "degC", of.low_c, of.high_c),
+            of.time,
         ),
-        headline=f"Keep {case.request.dish} at {warm}{at}, the same as at any elevation, until it is as sour as you "
-        "like.",
-        steps=(
-            "Use clean jars and a lively culture, cover it with a cloth, and refrigerate it once it is sour.",
-            "Leave room and open closed bottles now and then: the same gas presses harder against thinner air.",
+        headline=say(
+            "ferment-headline",
+            food=case.food,
+            warmth=temp_span(of.low_c, of.high_c),
+            where=_where(case),
+            place=case.place,
         ),
-        because="The culture grows by warmth, and that has nothing to do with the weight of the air.",
-        cautions=(Caution("warn", "Throw it out if it shows mould or smells wrong.", ("common-practice",)),),
+        steps=(say("ferment-jars"), say("ferment-gas")),
+        because=say("ferment-because"),
+        cautions=(Caution("warn", say("ferment-spoilt"), ("common-practice",)),),
     )
 
 
-FERMENTED_H = {"kefir": (18.0, 36.0), "kombucha": (168.0, 336.0)}
-DAY_MIN, LONG_MIN = 1440.0, 4320.0
-FERMENT_C = (20.0, 26.0)
+@dataclass(frozen=True, slots=True)
+class Ferment:
+    """How warm [degC] and how long [h] a culture is left to sour what it is in."""
+
+    low_c: float
+    high_c: float
+    low_h: float
+    high_h: float
+
+    @property
+    def time(self) -> Figure:
+        """The time as a figure, a long one in days."""
+        hours, unit = (1 / 60, "min") if self.high_h < LONG_H else (24.0, "days")
+        low, high = self.low_h / hours, self.high_h / hours
+        return Figure("ferment_time", say("ferment-time"), (low + high) / 2, unit, low, high)
+
+
+@cache
+def ferments() -> dict[str, Ferment]:
+    """What sours by a culture, by dish.
+
+    source: common-practice
+    """
+    ends = ("low_c", "high_c", "low_h", "high_h")
+    return {row["dish"]: Ferment(*(float(row[end]) for end in ends)) for row in read_csv(FERMENTS).rows}
+
+
 NEEDS: tuple[str, ...] = ()
 HOT: tuple[Rule, ...] = (limits, infant.formula, infant.breast_milk, holding_limits.same_everywhere, dry_air, rice)
 
@@ -145,4 +164,4 @@ def rules_for(request: Request | None) -> tuple[Rule, ...]:
     curd = book.room("safety", "cheese_curd")
     if curd and "stretched_curd" in traits_of(request.dish, request.dish_class):
         return book.rules_of(curd)
-    return (ferment,) if request.dish in FERMENTED_H else HOT
+    return (ferment,) if request.dish in ferments() else HOT

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from rules.book import Case, Part, rule
 from rules.foods import dishes, popcorn
+from rules.foods.meat import raw_meat
 from rules.heat import dry
 from rules.heat.cook_times import stated_span, time_figures
 from rules.heat.dry import dries
@@ -13,16 +14,12 @@ from rules.model import Caution, Figure
 from rules.physics import kinetics
 from rules.physics.units import FT_PER_M, round_to, to_c
 from rules.safety.subjects.drinking_water import drinking_water
-from rules.say import duration, duration_span
+from rules.said import Said, duration, duration_span, sentences, temp
+
+say = sentences("methods/microwave")
 
 ADVICE_FROM_FT = 2500.0
 START_SHORT = 0.9
-RAW_MEATS = (
-    "collagen_cut", "tender_cut", "ground_meat", "sausage", "offal", "poultry_pieces", "whole_bird",
-)  # fmt: skip
-LONGEST_CLASSES = (*RAW_MEATS, "pasta", "noodle", "rice")
-CUPS = ("soup", "dairy", "water", "instant_dried", "coffee", "tea")
-BOILS_OVER = (*CUPS, "porridge", "pasta", "rice", "sauce", "starch_pudding")
 MEAT_C = to_c(165)
 
 
@@ -33,7 +30,7 @@ def time(case: Case) -> Part | None:
         return None
     stated = stated_span(case)
     row = dishes.sea_level_time(case.request.dish, case.dish_class, "microwave")
-    longest = case.dish_class in LONGEST_CLASSES
+    longest = takes_longest(case)
     if stated is None and row is None:
         return _no_time(case, longest)
     low, high = stated or ((row.low_min, row.high_min) if row else (0.0, 0.0))
@@ -53,6 +50,11 @@ def safe_to_drink(case: Case) -> Part | None:
     return drinking_water(case) if case.dish_class == "water" else None
 
 
+def takes_longest(case: Case) -> bool:
+    """Whether the published advice gives this food the longest time: meat, poultry, pasta and rice."""
+    return raw_meat(case.traits) or case.dish_class in ("pasta", "noodle", "rice")
+
+
 def applies(case: Case) -> bool:
     """Whether the published advice, for high kitchens, is for this one."""
     return case.here.elevation_m * FT_PER_M >= ADVICE_FROM_FT and case.here.boiling_c < case.there.boiling_c
@@ -67,83 +69,63 @@ def _here(case: Case, low: float, high: float, *, longest: bool) -> tuple[float,
     return high, high * more**0.5, high * more
 
 
-def _headline(case: Case, figures: tuple[Figure, Figure], *, longest: bool) -> str:
+def _headline(case: Case, figures: tuple[Figure, Figure], *, longest: bool) -> Said:
     if case.request.topic == "temperature":
-        boil = case.say.temp(case.here.boiling_c)
-        return f"A microwave oven has no temperature to set; wet food in it stops at {boil} at {case.place}."
+        return say("no-temperature", boil=temp(case.here.boiling_c), place=case.place)
     here, base = (duration_span(f.low or f.value, f.high or f.value) for f in figures)
-    what = doing(case, "microwave")
-    if not applies(case):
-        return f"{what} takes {here} at {case.place}, as at {case.baseline}."
-    start = "from the longest" if longest else "just under the shortest"
-    return f"{what} takes {here} at {case.place}: start {start} time given, {base} at {case.baseline}."
-
-
-def _step(case: Case, low: float, high: float, *, longest: bool) -> str:
-    if case.dish_class == "popcorn":
-        return "Stay beside it and stop the oven when pops come two seconds apart, whatever the clock says."
-    if not applies(case):
-        return "Cover it, stir or turn it halfway, and let it stand 2 min."
-    short = f"{duration(low * START_SHORT)}, just under the shortest time"
-    start = f"{duration(high)}, the longest time given" if longest else short
-    return f"Set {start}. Cover it, stir or turn it halfway, let it stand 2 min, then add half a minute at a time."
-
-
-def _why(case: Case, *, longest: bool) -> str:
-    boil = case.say.temp(case.here.boiling_c)
-    if not applies(case):
-        return f"The oven gives the same power anywhere, and water boils at {boil} here, as the package expects."
-    return (
-        "Published advice for high kitchens: meat, poultry, pasta and rice take the longest time given, since they "
-        f"cook at their own boil, {boil} here, which is cooler."
-        if longest
-        else "Published advice for high kitchens: start just under the shortest time given, since the food boils at "
-        f"{boil} here, sooner than at sea level, and loses its water faster."
+    return say(
+        "takes",
+        doing=doing(case, "microwave"),
+        time=here,
+        place=case.place,
+        start=_start(longest=longest) if applies(case) else "anywhere",
+        base=base,
+        baseline=case.baseline,
     )
+
+
+def _start(*, longest: bool) -> str:
+    return "longest" if longest else "shortest"
+
+
+def _step(case: Case, low: float, high: float, *, longest: bool) -> Said:
+    if case.dish_class == "popcorn":
+        return say("popcorn-step")
+    if not applies(case):
+        return say("step-as-given")
+    return say("step", start=_start(longest=longest), time=duration(high if longest else low * START_SHORT))
+
+
+def _why(case: Case, *, longest: bool) -> Said:
+    boil = temp(case.here.boiling_c)
+    return say("advice", start=_start(longest=longest), boil=boil) if applies(case) else say("same-power", boil=boil)
 
 
 def _no_time(case: Case, longest: bool) -> Part:
     much = (1.0, 1.1, 1.3) if longest and applies(case) else (START_SHORT, 1.0, 1.0) if applies(case) else (1.0,) * 3
     low, mid, high = (round_to(m, 0.05) for m in much)
-    return Part(
-        figures=(Figure("time_factor", f"Time against {case.baseline}", mid, "factor", low, high),),
-        because=f"No tested time is known for this. {_why(case, longest=longest)}",
-    )
+    return dry.no_time(case, (low, mid, high), _why(case, longest=longest))
 
 
 @rule("microwave.safety", "fda-food-code-2022")
 def safety(case: Case) -> Part | None:
     """Meat from a microwave oven: hot all through, and it stands covered."""
-    if case.dish_class not in (*RAW_MEATS, "cured_meat", "fish", "egg", "casserole"):
+    if "meat" not in case.traits and case.dish_class not in ("fish", "egg", "casserole"):
         return None
-    text = (
-        f"A microwave oven heats unevenly: bring every part to {case.say.temp(MEAT_C)}, turn it halfway, and let it "
-        "stand covered 2 min before measuring."
-    )
-    return Part(cautions=(Caution("warn", text, ("fda-food-code-2022",)),))
+    return Part(cautions=(Caution("warn", say("uneven", core=temp(MEAT_C)), ("fda-food-code-2022",)),))
 
 
 @rule("microwave.boil_over", "common-practice")
 def boil_over(case: Case) -> Part | None:
     """Boiling over, and water that erupts."""
     if case.dish_class == "egg":
-        text = "Never heat an egg in its shell, or a whole yolk unpricked: it bursts, often in the face."
-        return Part(cautions=(Caution("warn", text, ("common-practice",)),))
-    if case.dish_class not in BOILS_OVER:
+        return Part(cautions=(Caution("warn", say("egg-bursts"), ("common-practice",)),))
+    if "boils_over" not in case.traits:
         return None
-    deep = ("Use a dish twice as deep as the food: it boils sooner and climbs higher in thin air.",)
+    erupts = Caution("warn", say("cup-erupts"), ("common-practice",))
     return Part(
-        steps=deep if dries(case) else (),
-        cautions=()
-        if case.dish_class not in CUPS
-        else (
-            Caution(
-                "warn",
-                "A still cup can be hotter than its boil and erupt when it is moved: leave a wooden spoon in it, "
-                "and let it stand a minute.",
-                ("common-practice",),
-            ),
-        ),
+        steps=(say("deep-dish"),) if dries(case) else (),
+        cautions=(erupts,) if "superheats" in case.traits else (),
     )
 
 

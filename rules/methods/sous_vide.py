@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from rules.book import Case, Part, Rule, celsius, rule
 from rules.foods import dishes, eggs
-from rules.foods.beans import bare, first_boil
+from rules.foods.beans import bare, first_boil, poisonous_dry
 from rules.heat.chamber import instead
 from rules.heat.cook_times import stated_span, time_figures
-from rules.heat.dry import COLDEST_C, HOTTEST_C, check, set_to, span
-from rules.heat.headline import doing, plural, takes
+from rules.heat.dry import COLDEST_C, HOTTEST_C, check, set_to
+from rules.heat.headline import doing, takes
 from rules.heat.heat_settings import Setting
+from rules.heat.way_out import way_out
 from rules.heat.where_water_boils import boiling_point
-from rules.methods.pressure_cook import way_out
 from rules.model import Caution, Figure, Request
 from rules.physics import kinetics
 from rules.physics.ambient import Ambient
@@ -19,12 +19,24 @@ from rules.physics.evaporation import drying_ratio
 from rules.physics.units import round_to, to_c
 from rules.safety import lethality
 from rules.safety.holding_limits import placed
-from rules.say import duration, exact_duration, number
+from rules.said import (
+    Said,
+    Words,
+    duration,
+    exact_duration,
+    number,
+    sentences,
+    temp,
+    temp_drop,
+    temp_span,
+)
 
 MARGIN_K = 2.0
 DANGER_C = to_c(130)
 PASTEURISED = ("tender_cut", "ground_meat", "sausage", "poultry_pieces", "whole_bird", "offal", "collagen_cut", "egg")
 MUST_BE_PASTEURISED = ("poultry", "ground_meat")
+DRYING_FROM_M = 600
+say = sentences("methods/sous_vide")
 
 
 def ceiling_c(air: Ambient) -> float:
@@ -54,27 +66,22 @@ def bath_temperature(case: Case) -> Part:
     here, wanted = bath(case)
     reached = here.high_c >= wanted.high_c - 0.05
     low, middle, high = (round(t, 2) for t in (here.low_c, here.middle_c, here.high_c))
-    told = case.say.temp_span(here.low_c, here.high_c)
-    headline = ""
+    set_here, boil = temp_span(here.low_c, here.high_c), temp(case.here.boiling_c)
+    headline: Words = ""
     if case.request.topic == "temperature":
         headline = (
-            f"Set the bath for {case.food} to {told} at {case.place}, as at any elevation."
+            say("bath-headline", food=case.food, bath=set_here, place=case.place)
             if reached
-            else f"A bath at {case.place} goes no higher than {case.say.temp(ceiling_c(case.here))}: set it there."
+            else say("ceiling-headline", place=case.place, ceiling=temp(ceiling_c(case.here)))
         )
     return Part(
         figures=(
-            Figure("bath_temperature", "Bath", middle, "degC", low, high, round(wanted.middle_c, 2)),
-            celsius("bath_ceiling", "Hottest bath worth setting here", ceiling_c(case.here), ceiling_c(case.sea)),
+            Figure("bath_temperature", say("bath-label"), middle, "degC", low, high, round(wanted.middle_c, 2)),
+            celsius("bath_ceiling", say("ceiling-label"), ceiling_c(case.here), ceiling_c(case.sea)),
         ),
         headline=headline,
-        steps=(f"Set the bath to {told} and check it with a second thermometer.",),
-        because=f"A bath under the boil is as hot as it is set, and the boil is {case.say.temp(case.here.boiling_c)} "
-        "here. So times and temperatures stay as tested, pasteurisation too: germs die by temperature and time, not by "
-        "air pressure."
-        if reached
-        else f"You want {span(case, wanted)}, but the boil, {case.say.temp(case.here.boiling_c)} here, stands in the "
-        "way: the bath would boil, rattle and boil dry. Stay under it and give it longer, or steam it under pressure.",
+        steps=(say("bath-step", bath=set_here),),
+        because=say("under-the-boil", boil=boil) if reached else say("over-the-boil", wanted=wanted.span, boil=boil),
     )
 
 
@@ -98,9 +105,7 @@ def time(case: Case) -> Part | None:
     return Part(
         figures=figures,
         headline=takes(case, "sous_vide", figures) if case.request.topic == "time" else "",
-        because="The bath cannot be as hot as at the baseline, so the time grows as in any cooler pot."
-        if ends[1] > 1.01
-        else "",
+        because=say("cooler-bath") if ends[1] > 1.01 else "",
     )
 
 
@@ -115,36 +120,31 @@ def least_min(case: Case) -> float:
 def pasteurised(case: Case) -> Part | None:
     """The published time after which a piece is safe in the bath as it is set, the same at every elevation."""
     kind, here = judged(case), bath(case)[0]
-    size = thickness_mm(case)
-    minutes = lethality.bath_min(kind, here.low_c, size) if kind else None
+    minutes = lethality.bath_min(kind, here.low_c, thickness_mm(case)) if kind else None
     if kind is None or minutes is None:
         return None
-    piece, degrees = of_thickness(case), case.say.temp(here.low_c)
+    piece, set_here = say("thickness", piece=piece_of(case, kind)), temp(here.low_c)
+    label = say("pasteurised-label", piece=piece, bath=set_here)
     return Part(
-        figures=(
-            Figure("pasteurised_after", f"Pasteurised, {piece}, in a bath at {degrees}", minutes, "min",
-                   sea_level=minutes),
+        figures=(Figure("pasteurised_after", label, minutes, "min", sea_level=minutes),),
+        because=say(
+            "pasteurised",
+            kind=lethality.kind(kind).name,
+            piece=piece,
+            time=exact_duration(minutes),
+            bath=set_here,
         ),
-        because=f"Published tables pasteurise {lethality.kind(kind).name} {piece} in {exact_duration(minutes)} at "
-        f"{degrees}, counted from the refrigerator. That holds at every elevation; a thicker piece takes longer.",
         sources=(lethality.bath_source(kind),),
-    )  # fmt: skip
+    )
 
 
 @rule("sous_vide.water", "computed", "common-practice")
 def water(case: Case) -> Part | None:
     """What does change: the bath dries away faster, and gas in a bag takes more room."""
-    if case.here.elevation_m < 600:
+    if case.here.elevation_m < DRYING_FROM_M:
         return None
     more = number(round_to((drying_ratio(case.here.elevation_m) - 1) * 100, 5))
-    return Part(
-        steps=(
-            "Cover the bath with a lid, foil or floating balls, and top it up with hot water.",
-            "Press the air out of the bags and weigh them down: what gas is left swells and floats them.",
-        ),
-        because=f"An open bath loses water about {more} % faster in air this thin, and gas left in a bag takes about "
-        f"{more} % more room.",
-    )
+    return Part(steps=(say("cover-the-bath"), say("weigh-down")), because=say("water", more=more))
 
 
 @rule("sous_vide.safety", "fda-food-code-2022", "baldwin-sous-vide")
@@ -153,18 +153,11 @@ def safety(case: Case) -> Part | None:
     here, _ = bath(case)
     texts = []
     if case.dish_class in PASTEURISED:
-        texts.append(
-            "Under the usual safe temperature the food has to be held long enough to be pasteurised: follow a tested "
-            "table for its thickness, and serve nothing less to the old, the very young, the pregnant or the ill. A "
-            "restaurant needs the health department's approval."
-        )
+        texts.append(say("held-long-enough"))
     if "fish" in case.traits or ("shellfish" in case.traits and here.low_c < 60):
-        texts.append(
-            f"Under {case.say.temp(to_c(145))} fish and seafood are not pasteurised, however long they stay: then they "
-            "are served as raw, frozen first against worms, at once, and to guests who are told."
-        )
+        texts.append(say("served-raw", safe=temp(to_c(145))))
     if here.low_c < DANGER_C and "dairy" not in case.traits:
-        texts.append(f"Never hold food under {case.say.temp(DANGER_C)} for more than 4 h in all.")
+        texts.append(say("four-hours", danger=temp(DANGER_C)))
     return Part(cautions=tuple(Caution("warn", t, ("fda-food-code-2022", "baldwin-sous-vide")) for t in texts))
 
 
@@ -175,10 +168,7 @@ def vegetables(case: Case) -> Part | None:
     room_k = ceiling_c(case.here) - wanted.high_c
     if wanted.high_c < 80 or room_k > 8 or room_k < 0:
         return None
-    return Part(
-        because=f"{doing(case, 'sous_vide')} wants a hot bath, and here it stands only "
-        f"{case.say.temp_drop(room_k + MARGIN_K)} under the boil: cover it well, or it loses water fast."
-    )
+    return Part(because=say("hot-bath", doing=doing(case, "sous_vide"), room=temp_drop(room_k + MARGIN_K)))
 
 
 def judged(case: Case) -> str | None:
@@ -191,9 +181,11 @@ def thickness_mm(case: Case) -> int:
     return lethality.THICKEST_MM if case.dish_class == "whole_bird" else lethality.THIN_MM
 
 
-def of_thickness(case: Case) -> str:
-    """That piece in words."""
-    return "70 mm (2¾ in) thick" if thickness_mm(case) == lethality.THICKEST_MM else "25 mm (1 in) thick"
+def piece_of(case: Case, kind: str) -> str:
+    """That piece, as a sentence chooses by it: thick, thin, or an egg in its shell."""
+    if kind == "egg":
+        return "egg"
+    return "thick" if thickness_mm(case) == lethality.THICKEST_MM else "thin"
 
 
 def needed_min(kind: str, bath_c: float, size_mm: int) -> float | None:
@@ -227,65 +219,72 @@ def refused(case: Case) -> Part | None:
     kind, asked_c = judged(case), case.request.temperature_c
     if verdict(case) is not False or kind is None or asked_c is None:
         return None
-    judgement, food = lethality.judge(kind, asked_c), case.request.dish or lethality.kind(kind).name
+    judgement = lethality.judge(kind, asked_c)
     never = judgement.needs_min is None
     bath_c = lethality.kind(kind).bath_c if never else asked_c
     needs = needed_min(kind, bath_c, thickness_mm(case))
     return Part(
-        headline=f"No. {_never(case, kind, food, asked_c) if never else _too_short(case, food, asked_c)}",
+        headline=_never(case, kind, asked_c) if never else _too_short(case, kind, asked_c),
         figures=(
-            *((celsius("bath_instead", "Bath instead, at the least", bath_c, bath_c),) if never else ()),
-            *((Figure("pasteurised_after", f"Pasteurised, {_piece(case, kind)}, in a bath at {case.say.temp(bath_c)}",
-                      needs, "min", sea_level=needs),) if needs and needs > 1 else ()),
+            *((celsius("bath_instead", say("instead-label"), bath_c, bath_c),) if never else ()),
+            *((_needs_figure(case, kind, bath_c, needs),) if needs and needs > 1 else ()),
         ),
         steps=(_instead(case, kind, bath_c, needs),),
-        because="Germs die by temperature and time, not by air pressure, so the printed times hold at every elevation. "
-        "Nothing is read between their rows.",
-        cautions=(Caution("stop", _stop(case, kind, asked_c, never=never), (judgement.source,)),),
+        because=say("printed-times"),
+        cautions=(Caution("stop", _stop(kind, asked_c, never=never), (judgement.source,)),),
         sources=tuple(dict.fromkeys((judgement.source, *((s,) if (s := lethality.bath_source(kind)) else ())))),
-    )  # fmt: skip
+    )
 
 
-def _piece(case: Case, kind: str) -> str:
-    return "in the shell" if kind == "egg" else of_thickness(case)
+def _needs_figure(case: Case, kind: str, bath_c: float, needs: float) -> Figure:
+    piece = say("thickness", piece=piece_of(case, kind))
+    label = say("pasteurised-label", piece=piece, bath=temp(bath_c))
+    return Figure("pasteurised_after", label, needs, "min", sea_level=needs)
 
 
-def _never(case: Case, kind: str, food: str, asked_c: float) -> str:
-    least = case.say.temp(lethality.judge(kind, asked_c).least_c)
+def _never(case: Case, kind: str, asked_c: float) -> Said:
     stated = stated_span(case)
-    after = f" after {duration(stated[0])}, nor after any other time" if stated else " after any time"
-    verb = "are" if plural(food) else "is"
-    return (
-        f"{food[:1].upper()}{food[1:]} at {case.say.temp(asked_c)} {verb} not safe{after}: what is printed for "
-        f"{lethality.kind(kind).name} starts at {least}."
+    return say(
+        "never",
+        food=case.request.dish or lethality.kind(kind).name,
+        asked=temp(asked_c),
+        stated="yes" if stated else "no",
+        time=duration(stated[0]) if stated else "",
+        kind=lethality.kind(kind).name,
+        least=temp(lethality.judge(kind, asked_c).least_c),
     )
 
 
-def _too_short(case: Case, food: str, asked_c: float) -> str:
-    kind, stated = judged(case) or "", stated_span(case) or (0.0, 0.0)
-    needs = needed_min(kind, asked_c, thickness_mm(case)) or 0.0
-    return (
-        f"{duration(stated[0])} at {case.say.temp(asked_c)} is too short for {food} {_piece(case, kind)}: "
-        f"{'they take' if plural(food) else 'it takes'} {exact_duration(needs)}."
+def _too_short(case: Case, kind: str, asked_c: float) -> Said:
+    stated = stated_span(case) or (0.0, 0.0)
+    return say(
+        "too-short",
+        time=duration(stated[0]),
+        asked=temp(asked_c),
+        food=case.request.dish or lethality.kind(kind).name,
+        piece=say("thickness", piece=piece_of(case, kind)),
+        needs=exact_duration(needed_min(kind, asked_c, thickness_mm(case)) or 0.0),
     )
 
 
-def _instead(case: Case, kind: str, bath_c: float, needs: float | None) -> str:
-    if needs and needs > 1:
-        thicker = "" if kind == "egg" else "; a thicker piece takes longer"
-        return (
-            f"Set the bath to {case.say.temp(bath_c)} and leave it there {exact_duration(needs)}, {_piece(case, kind)} "
-            f"and counted from the refrigerator{thicker}."
-        )
-    return f"Set the bath to {case.say.temp(bath_c)} or hotter and take the centre to it, by thermometer."
+def _instead(case: Case, kind: str, bath_c: float, needs: float | None) -> Said:
+    if not needs or needs <= 1:
+        return say("instead-centre", bath=temp(bath_c))
+    piece = piece_of(case, kind)
+    return say(
+        "instead-held",
+        bath=temp(bath_c),
+        needs=exact_duration(needs),
+        thickness=say("thickness", piece=piece),
+        piece=piece,
+    )
 
 
-def _stop(case: Case, kind: str, asked_c: float, *, never: bool) -> str:
-    asked = case.say.temp(asked_c)
+def _stop(kind: str, asked_c: float, *, never: bool) -> Said:
     if not never:
-        return f"Too short at {asked}: germs can be left alive. Do not serve it."
-    cold = " Freezing does not make it safe." if kind == "wild_game" else ""
-    return f"{asked} is under every printed row for {lethality.kind(kind).name}: no time makes it safe.{cold}"
+        return say("stop-too-short", asked=temp(asked_c))
+    worms = "outlive-freezing" if kind == "wild_game" else "none"
+    return say("stop-never", asked=temp(asked_c), kind=lethality.kind(kind).name, worms=worms)
 
 
 @rule("sous_vide.safe", "baldwin-sous-vide")
@@ -294,33 +293,30 @@ def safe(case: Case) -> Part | None:
     kind, asked_c, stated = judged(case), case.request.temperature_c, stated_span(case)
     if not verdict(case) or kind is None or asked_c is None or stated is None:
         return None
-    needs = needed_min(kind, asked_c, thickness_mm(case)) or 0.0
-    food = case.request.dish or lethality.kind(kind).name
     return Part(
-        headline=f"Yes. {duration(stated[0])} at {case.say.temp(asked_c)} makes {food} {_piece(case, kind)} safe, at "
-        f"{case.place} as anywhere; the tables ask for {exact_duration(needs)}."
+        headline=say(
+            "safe",
+            time=duration(stated[0]),
+            asked=temp(asked_c),
+            food=case.request.dish or lethality.kind(kind).name,
+            piece=say("thickness", piece=piece_of(case, kind)),
+            place=case.place,
+            needs=exact_duration(needed_min(kind, asked_c, thickness_mm(case)) or 0.0),
+        )
     )
-
-
-def from_dry(case: Case) -> bool:
-    """Whether the dish is dry beans that poison until they have boiled, and not a dish with beans in it."""
-    return "lectin" in case.traits and case.dish_class == "dried_bean"
 
 
 @rule("sous_vide.lectin", "fda-bad-bug-book", "usu-ask-extension")
 def lectin(case: Case) -> Part | None:
     """Dry beans that poison until they have boiled: never in a bath."""
-    if not from_dry(case):
+    if not poisonous_dry(case):
         return None
     return Part(
-        headline=f"No. Never cook dry {bare(case)} in a bath: it does not boil, and only a hard boil destroys their "
-        "poison.",
-        steps=(first_boil(case), "Then cook them on in the pot or the pressure cooker until they crush."),
-        because="A bath stays under the boil, and beans that are warmed without boiling can poison worse than raw "
-        "ones.",
-        cautions=(Caution("stop", "A few beans of this kind that have not boiled hard make people ill.",
-                          ("fda-bad-bug-book",)),),
-    )  # fmt: skip
+        headline=say("lectin-headline", beans=bare(case)),
+        steps=(first_boil(case), say("cook-on")),
+        because=say("lectin"),
+        cautions=(Caution("stop", say("lectin-caution"), ("fda-bad-bug-book",)),),
+    )
 
 
 NEEDS = ("elevation",)
@@ -333,7 +329,7 @@ def rules_for(request: Request | None) -> tuple[Rule, ...]:
     if request is None:
         return (*RULES, refused, lectin, way_out)
     case = Case(request)
-    if from_dry(case):
+    if poisonous_dry(case):
         return (lectin, *((boiling_point, way_out) if placed(request) else ()))
     if verdict(case) is False:
         return (refused, *(map(instead, AFTER_A_REFUSAL) if placed(request) else ()))
@@ -343,4 +339,4 @@ def rules_for(request: Request | None) -> tuple[Rule, ...]:
 def needs(request: Request) -> tuple[str, ...]:
     """What must be known first; nothing for a refusal."""
     case = Case(request)
-    return () if from_dry(case) or verdict(case) is False else NEEDS
+    return () if poisonous_dry(case) or verdict(case) is False else NEEDS

@@ -2,17 +2,8 @@
 
 from __future__ import annotations
 
-from rules.foods import sugar
-from rules.heat.where_water_boils import boiling_point
+from rules.foods.sugar import RULES
+
+__all__ = ["NEEDS", "RULES"]
 
 NEEDS = ("elevation",)
-RULES = (
-    sugar.syrup,
-    sugar.recipe_temperature,
-    sugar.stage_temperature,
-    boiling_point,
-    sugar.thermometer,
-    sugar.published,
-    sugar.cold_water,
-    sugar.burns,
-)

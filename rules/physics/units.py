@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 
 FT_PER_M = 1 / 0.3048
+CM_PER_IN = 2.54
 PSI_PER_PA = 1 / 6894.757293168
 INHG_PER_PA = 1 / 3386.389
 # The US teaspoon: a 768th of a gallon of 231 cubic inches

@@ -8,7 +8,7 @@ from __future__ import annotations
 from functools import cache
 
 from rules.book import Case, Part, rule
-from rules.methods.pressure_cook import inside_c
+from rules.heat.pressure import inside_c
 from rules.model import Caution, Figure
 from rules.physics.units import PSI_PER_PA
 from rules.preserving import process_times

@@ -13,7 +13,7 @@ from rules.baking.batch import Batch, amount_of
 from rules.baking.change import Change, ingredient
 from rules.baking.rounding import QUARTS, in_unit, kitchen, measure
 from rules.errors import UnknownWord, within
-from rules.methods.pressure_cook import STOVE_TOP_GAUGE_PA
+from rules.heat.pressure import STOVE_TOP_GAUGE_PA
 from rules.model import Caution, Units
 from rules.physics import kinetics
 from rules.physics.air import HIGHEST_M, LOWEST_M

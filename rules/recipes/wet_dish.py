@@ -10,7 +10,7 @@ from rules.baking.batch import Batch, longer, rescaled
 from rules.baking.change import Change, step
 from rules.baking.time_shift import Shift
 from rules.foods import dishes
-from rules.methods.pressure_cook import STOVE_TOP_GAUGE_PA, inside_c
+from rules.heat.pressure import LOW_SETTING_GAUGE_PA, STOVE_TOP_GAUGE_PA, inside_c
 from rules.physics import evaporation, kinetics
 from rules.physics.air import pressure_pa
 from rules.physics.ambient import ambient
@@ -44,7 +44,6 @@ IN_LIQUID = re.compile(
 WET_TIMES = ("boil", "simmer", "braise", "poach", "steam")
 OVEN_POTS = ("braise", "beans", "rice")
 POT_AREA_M2 = 0.06
-ELECTRIC_LOW_PA = 10 / PSI_PER_PA
 SHORTEST_MIN = 3.0
 LEAST_COOK_MIN = {"braise": 20.0, "soup": 20.0, "beans": 20.0}
 # Dried beans boiled no longer are soaked quickly, or rid of their poison, which is never shortened.
@@ -171,10 +170,10 @@ def simmering(batch: Batch, paced: str | None = None) -> Shift | None:
 
 
 def gauge_pa(one: Step) -> float:
-    """Gauge pressure of a step [Pa]: as it says, else 10 psi for a low setting, else a stove-top cooker's 15 psi."""
+    """Gauge pressure of a step [Pa]: as it says, else that of a low setting, else a stove-top cooker's 15 psi."""
     if one.pressures:
         return one.pressures[0].gauge_pa
-    return ELECTRIC_LOW_PA if "low pressure" in one.text.lower() else STOVE_TOP_GAUGE_PA
+    return LOW_SETTING_GAUGE_PA if "low pressure" in one.text.lower() else STOVE_TOP_GAUGE_PA
 
 
 def under_pressure(batch: Batch, one: Step, paced: str | None = None) -> Shift | None:

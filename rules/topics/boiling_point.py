@@ -7,7 +7,9 @@ from rules.heat.where_water_boils import boiling_point
 from rules.model import Figure
 from rules.physics import water
 from rules.physics.units import FT_PER_M
-from rules.say import number
+from rules.said import Said, fixed, number, sentences, temp, temp_drop
+
+say = sentences("topics/boiling_point")
 
 WEATHER_PA = 1000.0
 
@@ -15,10 +17,17 @@ WEATHER_PA = 1000.0
 @rule("boiling_point.headline", "iapws-r7-97", "us-std-atm-1976")
 def headline(case: Case) -> Part:
     """Where water boils here, in one sentence."""
-    here, there = case.say.temp(case.here.boiling_c), case.say.temp(case.there.boiling_c)
-    against = f", against {there} at {case.baseline}" if case.moved else ""
-    measured = " by your barometer" if case.request.pressure_pa is not None else ""
-    return Part(headline=f"Water boils at {here} at {case.place}{measured}{against}.")
+    return Part(
+        headline=say(
+            "headline",
+            here=temp(case.here.boiling_c),
+            place=case.place,
+            by="map" if case.request.pressure_pa is None else "barometer",
+            moved="yes" if case.moved else "no",
+            there=temp(case.there.boiling_c),
+            baseline=case.baseline,
+        )
+    )
 
 
 @rule("boiling_point.weather", "iapws-r7-97")
@@ -27,16 +36,24 @@ def weather(case: Case) -> Part:
     low, high = (water.saturation_temp_c(case.here.pressure_pa + sign * WEATHER_PA) for sign in (-1, 1))
     swing_k = (high - low) / 2
     return Part(
-        figures=(Figure("weather_shift", "For each 10 hPa (0.3 inHg) of weather", round(swing_k, 2), "K"),),
-        because=f"Weather moves it too: 10 hPa (0.3 inHg) up or down on the barometer is {number(swing_k, 2)} °C "
-        f"({number(swing_k * 1.8, 1)} °F) up or down. A stormy day can take off a full degree."
-        if case.request.pressure_pa is None
-        else f"This is for the pressure you read. 10 hPa (0.3 inHg) up or down moves it {number(swing_k, 2)} °C "
-        f"({number(swing_k * 1.8, 1)} °F); the standard air of {case.place} gives "
-        f"{case.say.temp(water.boiling_point_c(case.here.elevation_m))}.",
-        maths=f"T_sat({round(case.here.pressure_pa + WEATHER_PA):,} Pa) = {high:.2f} °C, "
-        f"T_sat({round(case.here.pressure_pa - WEATHER_PA):,} Pa) = {low:.2f} °C.",
+        figures=(Figure("weather_shift", say("weather-label"), round(swing_k, 2), "K"),),
+        because=_weather_why(case, swing_k),
+        maths=say(
+            "weather-maths",
+            over=number(case.here.pressure_pa + WEATHER_PA, 0),
+            high=fixed(high),
+            under=number(case.here.pressure_pa - WEATHER_PA, 0),
+            low=fixed(low),
+        ),
     )
+
+
+def _weather_why(case: Case, swing_k: float) -> Said:
+    in_c, in_f = number(swing_k, 2), number(swing_k * 1.8, 1)
+    if case.request.pressure_pa is None:
+        return say("weather", celsius=in_c, fahrenheit=in_f)
+    standard = temp(water.boiling_point_c(case.here.elevation_m))
+    return say("weather-read", celsius=in_c, fahrenheit=in_f, place=case.place, standard=standard)
 
 
 @rule("boiling_point.thermometer", "common-practice")
@@ -47,9 +64,13 @@ def thermometer(case: Case) -> Part | None:
         return None
     reading = case.here.boiling_c + offset_k
     return Part(
-        figures=(celsius("thermometer_reading", "Your thermometer then reads", reading),),
-        because=f"Your thermometer is {case.say.temp_drop(abs(offset_k))} {'high' if offset_k > 0 else 'low'}, so a "
-        f"full boil reads {case.say.temp(reading)} on it.",
+        figures=(celsius("thermometer_reading", say("thermometer-label"), reading),),
+        because=say(
+            "thermometer",
+            off=temp_drop(abs(offset_k)),
+            way="high" if offset_k > 0 else "low",
+            reading=temp(reading),
+        ),
     )
 
 
@@ -60,21 +81,14 @@ def rule_of_thumb(case: Case) -> Part | None:
     if feet < 1000 or case.request.pressure_pa is not None:
         return None
     by_thumb_c = (212 - feet / 500 - 32) / 1.8
-    return Part(
-        because=f"The rule of thumb, 1 °F lower for each 500 ft, gives {case.say.temp(by_thumb_c)}; the true slope is "
-        "a little less, 0.9 °F (0.5 °C) for each 500 ft."
-    )
+    return Part(because=say("rule-of-thumb", by_thumb=temp(by_thumb_c)))
 
 
 @rule("boiling_point.no_hotter", "common-practice")
 def no_hotter(case: Case) -> Part:
     """What it means at the stove."""
     low = case.here.boiling_c < case.sea.boiling_c - 1
-    return Part(
-        steps=("Expect every boiled, steamed or simmered food to take longer, and no flame to change that.",)
-        if low
-        else (),
-    )
+    return Part(steps=(say("no-hotter"),) if low else ())
 
 
 NEEDS = ("elevation",)

@@ -10,8 +10,12 @@ from dataclasses import replace
 
 from rules.book import Case, Part, Rule, celsius, rule
 from rules.errors import within
+from rules.heat.where_water_boils import boiling_figure
 from rules.model import Caution, Figure, Request
 from rules.physics import air, water
+from rules.said import Said, elevation, fixed, number, pressure, sentences, temp, temp_drop, together
+
+say = sentences("topics/calibrate")
 
 WEATHER_PA = 1000.0
 DEEP_LOW_PA = 3000.0
@@ -47,25 +51,16 @@ def expected(case: Case) -> Part | None:
     here = case.here.boiling_c
     swing = weather_k(case) if case.request.pressure_pa is None else 0.0
     low, high = (round(here - swing, 2), round(here + swing, 2)) if swing else (None, None)
-    by = "for the pressure you read" if case.request.pressure_pa is not None else "in standard air"
+    label, sea = say("expected-label"), round(case.sea.boiling_c, 2)
+    by = "map" if case.request.pressure_pa is None else "barometer"
     return Part(
-        figures=(
-            Figure(
-                "expected_reading",
-                "Boiling water should read",
-                round(here, 2),
-                "degC",
-                low,
-                high,
-                round(case.sea.boiling_c, 2),
-            ),
+        figures=(Figure("expected_reading", label, round(here, 2), "degC", low, high, sea),),
+        headline=say("expected", place=case.place, boil=temp(here)) if case.request.temperature_c is None else "",
+        because=together(
+            say("expected-because", boil=temp(here), place=case.place, by=by),
+            say("weather-moves", swing=temp_drop(swing)) if swing else "",
         ),
-        headline=f"At {case.place} a good thermometer reads {case.say.temp(here)} in boiling water."
-        if case.request.temperature_c is None
-        else "",
-        because=f"Water boils at {case.say.temp(here)} at {case.place} {by}."
-        + (f" Weather moves that by {case.say.temp_drop(swing)} or so." if swing else ""),
-        maths=f"T_sat({round(case.here.pressure_pa):,} Pa) = {here:.2f} °C.",
+        maths=say("expected-maths", pressure=number(case.here.pressure_pa, 0), boil=fixed(here)),
     )
 
 
@@ -84,37 +79,24 @@ def offset(case: Case) -> Part | None:
         "Check the unit of the reading.",
     )
     off = reading - case.here.boiling_c
-    size, boil = case.say.temp_drop(abs(off)), case.say.temp(case.here.boiling_c)
-    too, change = ("high", f"Take {size} off") if off > 0 else ("low", f"Add {size} to")
-    right = abs(off) <= RIGHT_K
-    head = (
-        f"Your thermometer is right: {case.say.temp(reading)} is a full boil at {case.place}."
-        if right
-        else f"Your thermometer reads {size} too {too}: boiling water at {case.place} is {boil}."
-    )
-    doubt = (
-        (
-            Caution(
-                "note",
-                "That is far off: check the elevation, that the water is at a full rolling boil, and that the tip "
-                "does not touch the pot.",
-                ("common-practice",),
-            ),
-        )
-        if abs(off) > DOUBTFUL_K
-        else ()
-    )
+    right, way = abs(off) <= RIGHT_K, "high" if off > 0 else "low"
+    doubt = Caution("note", say("far-off"), ("common-practice",))
     return Part(
         figures=(
-            celsius("reading", "You read", reading),
-            Figure(
-                "thermometer_offset", f"Thermometer {'reads too high by' if off >= 0 else 'off by'}", round(off, 2), "K"
-            ),
+            celsius("reading", say("reading-label"), reading),
+            Figure("thermometer_offset", say("too-high") if off >= 0 else say("off-by"), round(off, 2), "K"),
         ),
-        headline=head,
-        steps=() if right else (f"{change} every reading near the boil.",),
-        cautions=doubt,
+        headline=_verdict(case, reading, "right" if right else way),
+        steps=() if right else (say("correct", size=temp_drop(abs(off)), way=way),),
+        cautions=(doubt,) if abs(off) > DOUBTFUL_K else (),
     )
+
+
+def _verdict(case: Case, reading_c: float, way: str) -> Said:
+    if way == "right":
+        return say("right", reading=temp(reading_c), place=case.place)
+    size = temp_drop(abs(reading_c - case.here.boiling_c))
+    return say("wrong", size=size, way=way, place=case.place, boil=temp(case.here.boiling_c))
 
 
 @rule("calibrate.elevation", "iapws-r7-97", "us-std-atm-1976")
@@ -131,13 +113,11 @@ def effective_elevation(case: Case) -> Part | None:
     low_m, high_m = (_elevation_at(water.saturation_pressure_pa(boil_c) + sign * WEATHER_PA) for sign in (1, -1))
     return Part(
         figures=(
-            celsius("boiling_point", "Water boils at", boil_c, case.sea.boiling_c),
-            Figure("effective_elevation", "You cook as at", round(found_m), "m", round(low_m), round(high_m)),
+            boiling_figure(case, boil_c),
+            Figure("effective_elevation", say("cooks-as-at"), round(found_m), "m", round(low_m), round(high_m)),
         ),
-        headline=f"Water that boils at {case.say.temp(boil_c)} cooks as at {case.say.elevation(found_m)}.",
-        because="In standard air water boils so at that elevation. Weather of 10 hPa (0.3 inHg) moves it some 90 m "
-        "(300 ft), and a thermometer 1 °C (2 °F) off moves it 300 m (1,000 ft), so check the thermometer in melting "
-        "ice first.",
+        headline=say("by-boil", boil=temp(boil_c), found=elevation(found_m)),
+        because=say("by-boil-because"),
     )
 
 
@@ -147,30 +127,21 @@ def _elevation_at(pressure_pa: float) -> float:
 
 
 def _by_barometer(case: Case) -> Part:
-    found_m = air.elevation_m(case.here.pressure_pa)
+    found_m, read = air.elevation_m(case.here.pressure_pa), pressure(case.here.pressure_pa)
     return Part(
         figures=(
-            celsius("boiling_point", "Water boils at", case.here.boiling_c, case.sea.boiling_c),
-            Figure("effective_elevation", "You cook as at", round(found_m), "m"),
+            boiling_figure(case, case.here.boiling_c),
+            Figure("effective_elevation", say("cooks-as-at"), round(found_m), "m"),
         ),
-        headline=f"Air at {case.say.pressure(case.here.pressure_pa)} cooks as at {case.say.elevation(found_m)}: water "
-        f"boils at {case.say.temp(case.here.boiling_c)}.",
-        because=f"A barometer at {case.say.pressure(case.here.pressure_pa)} in the kitchen itself is the air of "
-        f"{case.say.elevation(found_m)} on a standard day, whatever the map says. A weather report will not do: it is "
-        "reduced to sea level.",
+        headline=say("by-barometer", pressure=read, found=elevation(found_m), boil=temp(case.here.boiling_c)),
+        because=say("by-barometer-because", pressure=read, found=elevation(found_m)),
     )
 
 
 @rule("calibrate.how", "common-practice")
 def how(case: Case) -> Part:
     """How to make the boil test, and the ice test that needs no elevation."""
-    return Part(
-        steps=(
-            "Boil a deep pot of plain water hard for a minute, hold the tip in the middle, clear of the pot, and "
-            "read when it stands.",
-            "Then crushed ice with a little water, stirred: it must read 32 °F (0 °C) at every elevation.",
-        )
-    )
+    return Part(steps=(say("boil-test"), say("ice-test")))
 
 
 def is_report(request: Request) -> bool:
@@ -194,22 +165,19 @@ def report(case: Case) -> Part | None:
     """A weather report's pressure turned back to that of the place, and where water boils by it."""
     if not is_report(case.request):
         return None
-    day, told = air_of_the_day(case), case.say.pressure(case.here.pressure_pa)
-    here = case.say.pressure(day.here.pressure_pa)
-    cooks_as_m = air.elevation_m(day.here.pressure_pa)
+    day = air_of_the_day(case).here
+    told_pa, here_pa = case.here.pressure_pa, day.pressure_pa
+    told, here = pressure(told_pa), pressure(here_pa)
     return Part(
-        headline=f"{told} is a weather report's figure, reduced to sea level: at {case.place} the air presses with "
-        f"{here} today, and water boils at {case.say.temp(day.here.boiling_c)}.",
+        headline=say("report", report=told, place=case.place, pressure=here, boil=temp(day.boiling_c)),
         figures=(
-            Figure("station_pressure", "Pressure at the place itself", round(day.here.pressure_pa / 1000, 2), "kPa"),
-            celsius("boiling_point", "Water boils at", day.here.boiling_c, case.sea.boiling_c),
-            Figure("effective_elevation", "You cook as at", round(cooks_as_m), "m"),
+            Figure("station_pressure", say("station-label"), round(here_pa / 1000, 2), "kPa"),
+            boiling_figure(case, day.boiling_c),
+            Figure("effective_elevation", say("cooks-as-at"), round(air.elevation_m(here_pa)), "m"),
         ),
-        steps=("For canning go by the elevation on a map, never by the weather.",),
-        because="Weather services add the weight of the air between the station and the sea, so that maps can be "
-        f"compared. A barometer that hangs in a kitchen at {case.place} and is not set for the weather reads about "
-        f"{here}.",
-        maths=f"p = {round(case.here.pressure_pa):,}·p_std(z)/101,325 = {round(day.here.pressure_pa):,} Pa.",
+        steps=(say("canning-by-map"),),
+        because=say("report-because", place=case.place, pressure=here),
+        maths=say("report-maths", report=number(told_pa, 0), here=number(here_pa, 0)),
     )
 
 
@@ -220,14 +188,17 @@ def weather(case: Case) -> Part | None:
         return None
     here = air_of_the_day(case).here
     base_m, low_m = (_elevation_at(here.pressure_pa - drop) for drop in (0.0, DEEP_LOW_PA))
+    climb_m = low_m - base_m
     fall_k = here.boiling_c - water.saturation_temp_c(here.pressure_pa - DEEP_LOW_PA)
     return Part(
-        figures=(Figure("deep_low", "A deep low is worth a climb of", round(low_m - base_m), "m"),),
-        because=f"A deep low, {case.say.pressure(DEEP_LOW_PA)} under the usual, is worth a climb of "
-        f"{case.say.elevation(low_m - base_m)} and takes {case.say.temp_drop(fall_k)} off the boil; a strong high "
-        "gives "
-        "about as much back.",
-        maths=f"dz = {round(low_m - base_m)} m for {round(DEEP_LOW_PA):,} Pa.",
+        figures=(Figure("deep_low", say("deep-low-label"), round(climb_m), "m"),),
+        because=say(
+            "deep-low",
+            low=pressure(DEEP_LOW_PA),
+            climb=elevation(climb_m),
+            fall=temp_drop(fall_k),
+        ),
+        maths=say("deep-low-maths", climb=fixed(climb_m, 0), low=number(DEEP_LOW_PA, 0)),
     )
 
 

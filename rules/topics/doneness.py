@@ -6,11 +6,14 @@ from rules import safety
 from rules.book import Case, Part, celsius, rule
 from rules.foods import dishes
 from rules.heat import done_readings
+from rules.heat.dry import heated_through, safe_figures
 from rules.model import Caution, Figure
-from rules.physics.units import to_c
+from rules.physics.units import round_to, to_c, to_f
 from rules.safety import holding_limits, lethality
 from rules.safety.holding_limits import placed
-from rules.say import exact_duration
+from rules.said import Said, exact_duration, number, sentences, temp, temp_drop, temp_span, together
+
+say = sentences("topics/doneness")
 
 TENDER_C = to_c(203)
 TENDER_CLASSES = ("collagen_cut", "mixed_stew")
@@ -26,87 +29,87 @@ def judged(case: Case) -> Part | None:
     if kind is None or asked_c is None or not 0 < asked_c <= READING_AT_MOST_C:
         return None
     found = lethality.judge(kind, asked_c, case.request.time_min)
-    food = case.request.dish or lethality.kind(kind).name
+    cook_on = Caution("stop", say("cook-on", asked=temp(asked_c)), (found.source,))
     return Part(
-        headline=_judged(case, found, case.say.temp(asked_c), food),
-        cautions=()
-        if found.needs_min is not None
-        else (
-            Caution("stop", f"{case.say.temp(asked_c)} in the centre: do not serve it, cook it on.", (found.source,)),
-        ),
-        because="The printed times are for the coldest point, by a checked thermometer, and nothing is read between "
-        "their rows.",
+        headline=_judged(case, kind, found),
+        cautions=(cook_on,) if found.needs_min is None else (),
+        because=say("judged-because"),
         sources=(found.source,),
     )
 
 
-def _judged(case: Case, found: lethality.Judgement, asked: str, food: str) -> str:
-    charted = safety.row_of(lethality.kind(lethality.kind_judged(case.request.dish, case.dish_class) or "").chart)
-    at_once = f"{case.say.temp(charted.temp_c)}{f' and {charted.rest_min:.0f} min of rest' if charted.rest_min else ''}"
+def _judged(case: Case, kind: str, found: lethality.Judgement) -> Said:
+    of = lethality.kind(kind)
+    charted = safety.row_of(of.chart)
+    return say(
+        "judged",
+        verdict=_verdict(case, charted, found),
+        asked=temp(case.request.temperature_c or 0.0),
+        food=case.request.dish or of.name,
+        held=exact_duration(found.needs_min or 0.0),
+        core=temp(charted.temp_c),
+        rests="yes" if charted.rest_min else "no",
+        rest=number(charted.rest_min, 0),
+    )
+
+
+def _verdict(case: Case, charted: safety.SafeTemperature, found: lethality.Judgement) -> str:
+    """Whether the reading is safe: never, safe, too_short, after_rest, or once it was held."""
     if found.needs_min is None:
-        return (
-            f"No. {asked} in the centre is not safe for {food} after any time: take it to {at_once}, at any elevation."
-        )
+        return "never"
     if found.safe:
-        return f"Yes. {asked} in the centre is safe for {food}, at any elevation."
-    held = exact_duration(found.needs_min)
+        return "safe"
     if case.request.time_min is not None:
-        return f"No. At {asked} in the centre {food} must be held {held}, at any elevation, or taken to {at_once}."
-    if charted.rest_min == found.needs_min:
-        return f"Yes, after a rest of {held}: {asked} in the centre is safe for {food}, at any elevation."
-    return f"Not at once: {asked} in the centre is safe for {food} once held there {held}, or at {at_once}, anywhere."
+        return "too_short"
+    return "after_rest" if charted.rest_min == found.needs_min else "once_held"
 
 
 @rule("doneness.safe", "usda-fsis-safe-temperatures")
 def safe(case: Case) -> Part | None:
     """The safe minimum temperature for this food, or the whole chart where no food is named."""
     row = safety.safe_temperature(case.request.dish, case.dish_class)
-    at = f" at {case.place}" if placed(case.request) else ""
     if row is None:
-        return _chart(case, at) if case.dish_class == "general" else _no_row(case)
-    rest = f", then rest {row.rest_min:.0f} min" if row.rest_min else ""
-    figures = [celsius("safe_temperature", "Safe at the centre", row.temp_c, row.temp_c)]
-    if row.rest_min:
-        figures.append(Figure("rest_time", "Rest", row.rest_min, "min"))
-    food = case.request.dish or dishes.classes()[case.dish_class].label
+        return _chart(case) if case.dish_class == "general" else _no_row(case)
     return Part(
-        figures=tuple(figures),
-        headline=f"{sentence(food)}: safe at {case.say.temp(row.temp_c)} in the centre{rest}, the "
-        f"same{at or ' at any elevation'} as at sea level.",
-        steps=("Put the thermometer in the thickest part, clear of bone, and check in two places.",),
+        figures=safe_figures("safe_temperature", row),
+        headline=say(
+            "safe",
+            food=_named(case),
+            core=temp(row.temp_c),
+            rests="yes" if row.rest_min else "no",
+            rest=number(row.rest_min, 0),
+            where=_where(case),
+            place=case.place,
+        ),
+        steps=(say("two-places"),),
         cautions=(safety.caution(case, row),),
     )
 
 
-def sentence(words: str) -> str:
-    """The words with their first letter raised.
-
-    >>> sentence("fish with fins")
-    'Fish with fins'
-    """
-    return words[:1].upper() + words[1:]
+def _named(case: Case) -> str:
+    """What the dish is called, or its class."""
+    return case.request.dish or dishes.classes()[case.dish_class].label
 
 
-def _chart(case: Case, at: str) -> Part:
-    rows = safety.chart()
+def _where(case: Case) -> str:
+    return "here" if placed(case.request) else "anywhere"
+
+
+def _chart(case: Case) -> Part:
     return Part(
         figures=tuple(
-            celsius(f"safe_{row.kind}_temperature", sentence(row.food), row.temp_c, row.temp_c) for row in rows
+            celsius(f"safe_{row.kind}_temperature", say("chart-label", food=row.food), row.temp_c, row.temp_c)
+            for row in safety.chart()
         ),
-        headline=f"Safe temperatures in the centre of the food are the same{at or ' at any elevation'} as at sea "
-        "level.",
-        steps=("Put the thermometer in the thickest part, clear of bone, and check in two places.",),
+        headline=say("chart", where=_where(case), place=case.place),
+        steps=(say("two-places"),),
     )
 
 
 def _no_row(case: Case) -> Part | None:
     if done_readings.reading(case.request.dish, case.dish_class):
         return None
-    food = case.request.dish or "this"
-    return Part(
-        headline=f"For {food} there is no safe temperature in the chart; go by the signs below, which are the same at "
-        "any elevation."
-    )
+    return Part(headline=say("not-in-the-chart", food=case.request.dish or say("this")))
 
 
 @rule("doneness.check", "common-practice")
@@ -114,7 +117,7 @@ def check(case: Case) -> Part | None:
     """What shows that it is done."""
     if case.dish_class == "general":
         return None
-    return Part(steps=(f"Done means: {dishes.classes()[case.dish_class].check_for(case.request.method)}",))
+    return Part(steps=(say("check", signs=dishes.classes()[case.dish_class].check_for(case.request.method)),))
 
 
 @rule("doneness.core", "common-practice", "iapws-r7-97")
@@ -124,44 +127,55 @@ def core_reading(case: Case) -> Part | None:
     if of is None:
         return None
     low, high = of.here(case.here, case.sea)
-    told, sea = case.say.temp_span(low, high), case.say.temp_span(of.low_c, of.high_c)
-    food = sentence(case.request.dish or dishes.classes()[case.dish_class].label)
-    where = f" at {case.place}" if placed(case.request) else ""
-    against = f", against {sea} at sea level" if told != sea else ", as at sea level" if where else " at any elevation"
-    if of.bound in ("boil", "above") and not where:
-        against = " at sea level"
+    ends = (round((low + high) / 2, 2), "degC", round(low, 2), round(high, 2), round((of.low_c + of.high_c) / 2, 2))
+    safe_one = safety.safe_temperature(case.request.dish, case.dish_class)
     return Part(
-        figures=(
-            Figure("core_temperature", "Reading of the centre", round((low + high) / 2, 2), "degC", round(low, 2),
-                   round(high, 2), round((of.low_c + of.high_c) / 2, 2)),
-        ),
-        headline=""
-        if safety.safe_temperature(case.request.dish, case.dish_class)
-        else f"{food}: done at {told}{' in the centre' if of.bound in ('boil', 'set') else ''}{where}{against}.",
+        figures=(Figure("core_temperature", say("reading"), *ends),),
+        headline="" if safe_one else _reading_headline(case, of, low, high),
         because=_bound_why(case, of),
-    )  # fmt: skip
-
-
-def _bound_why(case: Case, of: done_readings.Reading) -> str:
-    boil, drop = case.say.temp(case.here.boiling_c), case.say.temp_drop(abs(case.sea.boiling_c - case.here.boiling_c))
-    if of.bound == "dry":
-        return "With the water gone, sugar browns by its own chemistry, at the same temperature everywhere."
-    if of.bound == "set":
-        return "It sets by its own proteins, at the same temperature everywhere, well under any kitchen's boil."
-    if not placed(case.request):
-        return "That reading hangs on the boiling point: say where the kitchen is, and it is worked out."
-    if of.bound == "above":
-        return (
-            f"Sugar boils over the boil of water by a fixed step for each strength, so every stage falls with it: take "
-            f"{drop} off the recipe's reading here. Ask for one stage to have it exactly."
-        )
-    return (
-        f"The crumb is wet, and its water boils at {boil} here, so the centre stops a little under that however long "
-        "it stays in. A recipe's reading near the sea-level boil is never reached here: waiting dries it out. "
-        "Go by colour, a hollow sound or a clean pick as well."
-        if case.here.boiling_c < of.high_c + done_readings.UNDER_BOIL_K
-        else f"The centre stays under the boil, {boil} here, which leaves the usual reading within reach."
     )
+
+
+def _reading_headline(case: Case, of: done_readings.Reading, low_c: float, high_c: float) -> Said:
+    return say(
+        "done",
+        food=_named(case),
+        done=temp_span(low_c, high_c),
+        of="centre" if of.bound in ("boil", "set") else "all",
+        where=_where(case),
+        place=case.place,
+        against=_against(case, of, low_c, high_c),
+        sea=temp_span(of.low_c, of.high_c),
+    )
+
+
+def _against(case: Case, of: done_readings.Reading, low_c: float, high_c: float) -> str:
+    """How the reading here lies to sea level's: it is sea level's, it differs, or it is the same here or anywhere."""
+    if of.bound in ("boil", "above") and not placed(case.request):
+        return "is_sea"
+    if _as_read(low_c, high_c) != _as_read(of.low_c, of.high_c):
+        return "differs"
+    return "same" if placed(case.request) else "anywhere"
+
+
+def _as_read(*temps_c: float) -> tuple[float, ...]:
+    """Temperatures [degC] as a cook reads them in both units."""
+    return tuple(read for t in temps_c for read in (round_to(to_f(t), 1), round_to(t, 0.5)))
+
+
+def _bound_why(case: Case, of: done_readings.Reading) -> Said:
+    boil_c = case.here.boiling_c
+    if of.bound == "dry":
+        return say("bound-dry")
+    if of.bound == "set":
+        return say("bound-set")
+    if not placed(case.request):
+        return say("bound-unplaced")
+    if of.bound == "above":
+        return say("bound-above", drop=temp_drop(abs(case.sea.boiling_c - boil_c)))
+    if boil_c < of.high_c + done_readings.UNDER_BOIL_K:
+        return say("bound-boil", boil=temp(boil_c))
+    return say("bound-within-reach", boil=temp(boil_c))
 
 
 @rule("doneness.same_everywhere", "fda-food-code-2022", "iapws-r7-97")
@@ -175,10 +189,9 @@ def same_everywhere(case: Case) -> Part | None:
 @rule("doneness.whole_meat", "usda-fsis-safe-temperatures", "common-practice")
 def whole_meat(case: Case) -> Part | None:
     """Meat and fish by any dry heat or in a pot: the reading is the same, the way there is slower."""
-    if case.dish_class not in ("tender_cut", "ground_meat", "poultry_pieces", "whole_bird", "sausage", "fish"):
+    if not heated_through(case.dish_class) or not ("meat" in case.traits or case.dish_class == "fish"):
         return None
-    slower = "; where the boil is lower a wet method only gets there later" if placed(case.request) else ""
-    return Part(because=f"Meat and fish are done by their own proteins, whatever the air weighs{slower}.")
+    return Part(because=say("own-proteins", where=_where(case)))
 
 
 @rule("doneness.tender", "common-practice", "iapws-r7-97")
@@ -188,31 +201,16 @@ def tender(case: Case) -> Part | None:
         return None
     pot_c = case.here.boiling_c - SIMMER_BELOW_K
     out_of_reach = placed(case.request) and pot_c < TENDER_C
-    reach = (
-        f"In a pot at {case.place} the liquid stands at {case.say.temp(pot_c)}, so the meat never shows that reading: "
-        "it gets just as tender lower down, only later. Go by the fork."
-        if out_of_reach
-        else "Time at that heat does the work, so go by the fork."
-    )
-    smoker = (
-        f" A smoker's air is hotter than {case.say.temp(TENDER_C)}, so bark and drier parts pass it there; but wet "
-        f"meat stands near the boil, {case.say.temp(case.here.boiling_c)}, in a smoker too."
-        if placed(case.request) and case.here.boiling_c < TENDER_C
-        else ""
-    )
+    smoker = placed(case.request) and case.here.boiling_c < TENDER_C
+    never = Caution("note", say("do-not-wait", tender=temp(TENDER_C)), ("common-practice",))
     return Part(
-        figures=(celsius("tender_temperature", "Usual reading when a tough cut is tender", TENDER_C, TENDER_C),),
-        because=f"A tough cut is safe long before it is tender; cooks look for about {case.say.temp(TENDER_C)}. "
-        f"{reach}{smoker}",
-        cautions=(
-            Caution(
-                "note",
-                f"Do not wait for {case.say.temp(TENDER_C)} in a braise here: an open or covered pot cannot reach it.",
-                ("common-practice",),
-            ),
-        )
-        if out_of_reach
-        else (),
+        figures=(celsius("tender_temperature", say("tender-label"), TENDER_C, TENDER_C),),
+        because=together(
+            say("tender", tender=temp(TENDER_C)),
+            say("out-of-reach", place=case.place, pot=temp(pot_c)) if out_of_reach else say("within-reach"),
+            say("in-a-smoker", tender=temp(TENDER_C), boil=temp(case.here.boiling_c)) if smoker else "",
+        ),
+        cautions=(never,) if out_of_reach else (),
     )
 
 

@@ -3,24 +3,26 @@
 from __future__ import annotations
 
 from rules.book import Case, Part, celsius, rule
-from rules.errors import within
-from rules.heat.wet import time_part
-from rules.heat.where_water_boils import boiling_point
-from rules.methods.pressure_cook import (
-    HIGHEST_GAUGE_PA,
+from rules.heat.pressure import (
     PRESSURE_CAUTION,
     STOVE_TOP_GAUGE_PA,
     gauge_pa,
     heats,
     inside_c,
+    plausible_pa,
     published_percent,
 )
+from rules.heat.wet import time_part
+from rules.heat.where_water_boils import boiling_point
 from rules.model import Caution, Figure
 from rules.physics.units import FT_PER_M, PSI_PER_PA
-from rules.say import number
+from rules.said import Said, gauge, number, sentences, temp, temp_drop
+
+say = sentences("topics/pressure")
 
 USUAL_PSI = (10, 15)
 PUBLISHED_FT_PER_PSI = 2000
+NOTICED_K = 0.25
 
 
 def needed_pa(case: Case, gauge_pa: float) -> float:
@@ -36,39 +38,56 @@ def asked_pa(case: Case) -> tuple[float, ...]:
     own = case.request.gauge_pa
     if own is None:
         return tuple(psi / PSI_PER_PA for psi in USUAL_PSI)
-    hint = "Domestic cookers run at 5 to 15 psi."
-    return (within("gauge pressure", own, 0, HIGHEST_GAUGE_PA, "Pa", hint),)
+    return (plausible_pa(own),)
 
 
 @rule("pressure.equal", "iapws-r7-97", "us-std-atm-1976")
 def equal(case: Case) -> Part:
     """What the gauge must read here for the heat of the same pot at the baseline."""
     asked = asked_pa(case)
-    told = [
-        f"{case.say.gauge(needed_pa(case, gauge))} to match {case.say.gauge(gauge)} at {case.baseline}"
-        for gauge in asked
+    matches = [
+        say("matches", needed=gauge(needed_pa(case, pa)), gauge=gauge(pa), baseline=case.baseline) for pa in asked
     ]
-    figures = tuple(
-        Figure(
-            f"gauge_for_{number(gauge * PSI_PER_PA, 1).replace('.', '_')}_psi",
-            f"Gauge here for the heat of {number(gauge * PSI_PER_PA, 1)} psi",
-            round(needed_pa(case, gauge) * PSI_PER_PA, 2),
-            "psi",
-            sea_level=round(gauge * PSI_PER_PA, 1),
-        )
-        for gauge in asked
-    )
-    lost = case.there.pressure_pa - case.here.pressure_pa
-    way = "less" if lost > 0 else "more"
     return Part(
-        figures=figures,
-        headline=f"At {case.place} a pressure cooker needs {', and '.join(told)}.",
-        because=f"The steam inside is as hot as gauge and air together make it, and the air at {case.place} presses "
-        f"{case.say.gauge(abs(lost))} {way} than at {case.baseline}. The gauge has to make that good."
-        if case.moved
-        else "The air presses as at the baseline, so the gauge stays.",
-        maths=f"p_gauge here = p_gauge + {number(case.there.pressure_pa * PSI_PER_PA)} − "
-        f"{number(case.here.pressure_pa * PSI_PER_PA)} psi.",
+        figures=tuple(_gauge_figure(case, pa) for pa in asked),
+        headline=say(
+            "headline",
+            place=case.place,
+            first=matches[0],
+            gauges="one" if len(matches) == 1 else "two",
+            last=matches[-1],
+        ),
+        because=_equal_why(case),
+        maths=say(
+            "equal-maths",
+            there=number(case.there.pressure_pa * PSI_PER_PA),
+            here=number(case.here.pressure_pa * PSI_PER_PA),
+        ),
+    )
+
+
+def _gauge_figure(case: Case, gauge_pa: float) -> Figure:
+    psi = gauge_pa * PSI_PER_PA
+    needed = round(needed_pa(case, gauge_pa) * PSI_PER_PA, 2)
+    label = say("gauge-label", psi=number(psi, 1))
+    return Figure(f"gauge_for_{_in_id(psi)}_psi", label, needed, "psi", sea_level=round(psi, 1))
+
+
+def _in_id(psi: float) -> str:
+    """A pressure as the id of a figure names it: 10, 12_5."""
+    return f"{psi:.1f}".removesuffix(".0").replace(".", "_")
+
+
+def _equal_why(case: Case) -> Said:
+    if not case.moved:
+        return say("presses-alike")
+    lost_pa = case.there.pressure_pa - case.here.pressure_pa
+    return say(
+        "presses-less",
+        place=case.place,
+        lost=gauge(abs(lost_pa)),
+        way="less" if lost_pa > 0 else "more",
+        baseline=case.baseline,
     )
 
 
@@ -78,18 +97,21 @@ def inside(case: Case) -> Part:
     gauges = asked_pa(case)
     figures = tuple(
         celsius(
-            f"inside_at_{number(g * PSI_PER_PA, 1).replace('.', '_')}_psi",
-            f"Inside at {number(g * PSI_PER_PA, 1)} psi",
+            f"inside_at_{_in_id(g * PSI_PER_PA)}_psi",
+            say("inside-label", psi=number(g * PSI_PER_PA, 1)),
             inside_c(case.here, g),
             inside_c(case.sea, g),
         )
         for g in gauges
     )
     top = gauges[-1]
-    same = f"At {case.say.gauge(top)} it is {case.say.temp(inside_c(case.here, top))} inside"
-    lower = inside_c(case.sea, top) - inside_c(case.here, top)
-    against = f", {case.say.temp_drop(lower)} less than at sea level" if lower > 0.25 else ", as at sea level"
-    return Part(figures=figures, because=f"{same}{against}.")
+    here_c = inside_c(case.here, top)
+    lower = inside_c(case.sea, top) - here_c
+    way = "less" if lower > NOTICED_K else "same"
+    return Part(
+        figures=figures,
+        because=say("inside", gauge=gauge(top), inside=temp(here_c), way=way, lower=temp_drop(lower)),
+    )
 
 
 @rule("pressure.published", "uwyo-altitude-adjusters", "usda-fsis-high-altitude")
@@ -98,12 +120,15 @@ def published(case: Case) -> Part | None:
     feet = case.here.elevation_m * FT_PER_M
     if feet < 1000 or case.there.elevation_m:
         return None
-    percent = published_percent(case.here.elevation_m)
-    instead = f"; where the weight is fixed, {percent} % more time" if percent else ""
+    percent, more_psi = published_percent(case.here.elevation_m), feet / PUBLISHED_FT_PER_PSI
     return Part(
-        figures=(Figure("published_psi", "Published rule adds", round(feet / PUBLISHED_FT_PER_PSI, 1), "psi"),),
-        because=f"The published rule is 1 psi more for each 2,000 ft, {number(feet / PUBLISHED_FT_PER_PSI, 1)} psi "
-        f"here{instead}.",
+        figures=(Figure("published_psi", say("published-label"), round(more_psi, 1), "psi"),),
+        because=say(
+            "published",
+            psi=number(more_psi, 1),
+            longer="yes" if percent else "no",
+            percent=number(percent),
+        ),
     )
 
 
@@ -111,22 +136,11 @@ def published(case: Case) -> Part | None:
 def limit(case: Case) -> Part:
     """A cooker is never run above what it is made for, and canning has its own tables."""
     over = any(needed_pa(case, gauge) > STOVE_TOP_GAUGE_PA + 1000 for gauge in asked_pa(case))
-    fixed = (
-        Caution(
-            "warn",
-            "Never run a cooker above the pressure it is made for, usually 15 psi (103 kPa): where that is not "
-            "enough, cook longer.",
-            ("common-practice",),
-        ),
-    )
-    canning = Caution(
-        "warn",
-        "For canning use the pressure in a tested table for your elevation, never one worked out from this.",
-        ("usda-aib-539",),
-    )
+    made_for = Caution("warn", say("made-for"), ("common-practice",))
+    canning = Caution("warn", say("canning"), ("usda-aib-539",))
     return Part(
-        steps=("Where the cooker has a fixed weight, keep the weight and lengthen the time.",) if over else (),
-        cautions=(*(fixed if over else ()), canning, PRESSURE_CAUTION),
+        steps=(say("fixed-weight"),) if over else (),
+        cautions=(*((made_for,) if over else ()), canning, PRESSURE_CAUTION),
     )
 
 

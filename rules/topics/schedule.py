@@ -1,7 +1,8 @@
 """When to start, so that the food is ready in time: the stages of the work, counted back from service.
 
 Each stage is a figure [min] in the order of the work; its value is the time to plan for. start_before_service is their
-sum. The rules know no clock: whoever words the answer puts the times of day to it.
+sum. The rules know no clock: each step says how long before service it is, as the value `when` of its sentence, and who
+knows the time of day puts that in its place.
 """
 
 from __future__ import annotations
@@ -13,18 +14,14 @@ from rules.book import Case, Part, rule
 from rules.foods import dishes
 from rules.model import Answer, Caution, Figure, Request
 from rules.physics.units import round_time_min
-from rules.say import Say, duration, duration_span
+from rules.safety.holding_limits import limit_c
+from rules.said import Listed, Words, duration, duration_span, listed, sentences, temp, together
 from rules.tables import read_csv
+
+say = sentences("topics/schedule")
 
 LEADS = "tables/schedule_leads_common-practice.csv"
 BEFORE, AFTER = ("soak", "rise", "heat_up"), ("release", "rest")
-LABELS = {"soak": "Soak", "rise": "Mix and rise", "heat_up": "Get it up to heat", "release": "Release", "rest": "Rest"}
-
-# dishes that lose nothing by waiting hot: for these one plans by the long end of the range
-KEEPS = (
-    "collagen_cut", "offal", "cured_meat", "mixed_stew", "dried_bean", "lentil", "soup", "stock", "sauce", "casserole",
-)  # fmt: skip
-HOT_HOLDING_C = 57.2
 
 
 # the figures of an answer that are stages, in the order of the work
@@ -36,21 +33,27 @@ class Stage:
     """A stretch of the work [min]: the range, what to plan for, and what is done in it."""
 
     id: str
-    label: str
     low_min: float
     plan_min: float
     high_min: float
-    step: str
+    step: Words
     sources: tuple[str, ...]
 
     @property
     def figure(self) -> Figure:
         """The stage as a figure of the answer."""
-        return Figure(f"{self.id}_time", self.label, self.plan_min, "min", self.low_min, self.high_min)
+        return Figure(f"{self.id}_time", say("label", stage=self.id), self.plan_min, "min", self.low_min, self.high_min)
 
 
-def lead(stage: str, dish_class: str, method: str) -> Stage | None:
+def waits_hot(request: Request) -> bool:
+    """Whether the dish loses nothing by waiting hot, so that one plans by the long end of the range."""
+    return "waits_hot" in dishes.traits_of(request.dish, request.dish_class)
+
+
+def lead(stage: str, dish_class: str, method: str, *, waits: bool = False) -> Stage | None:
     """A stage before or after the cooking, by the table; None where this dish has none.
+
+    waits: whether the dish waits hot, and is planned by the long end
 
     >>> lead("soak", "dried_bean", "simmer").high_min
     720.0
@@ -61,8 +64,8 @@ def lead(stage: str, dish_class: str, method: str) -> Stage | None:
     if row is None:
         return None
     low, high = float(row["low_min"]), float(row["high_min"])
-    plan = high if dish_class in KEEPS and stage not in ("soak", "rest") else (low + high) / 2
-    return Stage(stage, LABELS[stage], low, round_time_min(plan), high, row["step"], (row["source"],))
+    plan = high if waits and stage not in ("soak", "rest") else (low + high) / 2
+    return Stage(stage, low, round_time_min(plan), high, row["step"], (row["source"],))
 
 
 def cooking(request: Request) -> Stage | None:
@@ -84,7 +87,7 @@ def cooking(request: Request) -> Stage | None:
         likely, low, high, sources = (span.low_min + span.high_min) / 2, span.low_min, span.high_min, (span.source,)
     else:
         return None
-    plan = high if dish_class in KEEPS else likely
+    plan = high if waits_hot(request) else likely
     return cook_stage(low, plan, high, sources or ("common-practice",))
 
 
@@ -98,8 +101,8 @@ def stated(request: Request) -> Stage | None:
 
 def cook_stage(low_min: float, plan_min: float, high_min: float, sources: tuple[str, ...]) -> Stage:
     """The stage of the cooking, with its range [min]."""
-    step = f"Start the cooking: {duration_span(low_min, high_min)}."
-    return Stage("cook", "Cook", low_min, round_time_min(plan_min), high_min, step, sources)
+    step = say("start-cooking", time=duration_span(low_min, high_min))
+    return Stage("cook", low_min, round_time_min(plan_min), high_min, step, sources)
 
 
 def cooking_answer(request: Request, method: str | None) -> Answer:
@@ -118,8 +121,8 @@ def stages(request: Request) -> tuple[Stage, ...]:
     if cook is None:
         return ()
     dish_class, method = request.dish_class or "general", method_of(request) or ""
-    before = [lead(stage, dish_class, method) for stage in BEFORE]
-    after = [lead(stage, dish_class, method) for stage in AFTER]
+    waits = waits_hot(request)
+    before, after = ([lead(stage, dish_class, method, waits=waits) for stage in of] for of in (BEFORE, AFTER))
     return tuple(stage for stage in (*before, cook, *after) if stage)
 
 
@@ -129,49 +132,41 @@ def backward(case: Case) -> Part:
     work = stages(case.request)
     low, plan, high = (sum(ends) for ends in zip(*((s.low_min, s.plan_min, s.high_min) for s in work), strict=True))
     starts = [sum(s.plan_min for s in work[i:]) for i in range(len(work))]
-    keeps = case.dish_class in KEEPS
-    why = (
-        "Planned by the long end of the cooking, since this loses nothing by waiting hot."
-        if keeps
-        else "Planned by the middle of each range, since it does not wait well."
-    )
+    why = say("waits") if waits_hot(case.request) else say("does-not-wait")
     return Part(
         figures=(
-            Figure("start_before_service", "Start before service", round_time_min(plan), "min", low, high),
+            Figure("start_before_service", say("start-before-service"), round_time_min(plan), "min", low, high),
             *(stage.figure for stage in work),
         ),
-        steps=tuple(f"{duration(at)} before service: {s.step}" for at, s in zip(starts, work, strict=True)),
-        headline=f"Start {case.food} {duration(plan)} before service at {case.place}.",
-        because=f"Counted back from service: {listed(work)}. {why}",
+        steps=tuple(
+            say("step", when=say("before-service", time=duration(at)), step=s.step)
+            for at, s in zip(starts, work, strict=True)
+        ),
+        headline=say("headline", food=case.food, time=duration(plan), place=case.place),
+        because=together(say("counted-back", stages=backwards(work)), why),
         sources=tuple(dict.fromkeys(source for stage in work for source in stage.sources)),
     )
 
 
-def listed(work: tuple[Stage, ...]) -> str:
+def backwards(work: tuple[Stage, ...]) -> Listed:
     """The stages from the last to the first, with their ranges."""
-    names = {"cook": "cooking", "heat_up": "getting up to heat", "release": "release of pressure", "rise": "rising"}
-    return ", ".join(f"{names.get(s.id, s.id)} {duration_span(s.low_min, s.high_min)}" for s in reversed(work))
+    told = (say("stage", stage=s.id, time=duration_span(s.low_min, s.high_min)) for s in reversed(work))
+    return listed(told, "commas")
 
 
 @rule("schedule.waiting", "fda-food-code-2022", "common-practice")
 def waiting(case: Case) -> Part | None:
     """How food that is ready early waits."""
-    if case.dish_class not in KEEPS:
+    if not waits_hot(case.request):
         return None
-    held = Say(case.request.units).temp(HOT_HOLDING_C)
-    return Part(
-        cautions=(
-            Caution("note", f"Ready early? Keep it covered at {held} or hotter till service.", ("fda-food-code-2022",)),
-        )
-    )
+    return Part(cautions=(Caution("note", say("ready-early", hot=temp(limit_c("hot_hold"))), ("fda-food-code-2022",)),))
 
 
 @rule("schedule.cooking_cautions", "common-practice")
 def cooking_cautions(case: Case) -> Part:
     """What the cooking itself warns of, and that its time is sea level's where no rule moves it."""
     cooked = cooking_answer(case.request, method_of(case.request))
-    at_sea = "The cooking time is the usual one at sea level; go by a thermometer and by how it looks."
-    note = () if cooked.figure("cook_time") else (Caution("note", at_sea, ("common-practice",)),)
+    note = () if cooked.figure("cook_time") else (Caution("note", say("sea-level-time"), ("common-practice",)),)
     return Part(cautions=(*(c for c in cooked.cautions if c.level != "note"), *note))
 
 

@@ -6,19 +6,20 @@ from rules.book import Case, Part, Rule, rule
 from rules.heat.equipment import label
 from rules.heat.where_water_boils import boiling_point
 from rules.model import Request
+from rules.said import listed, sentences, temp, together
+
+say = sentences("topics/set_kitchen")
 
 
 @rule("kitchen.noted", "common-practice")
 def noted(case: Case) -> Part:
     """Repeat the elevation and the equipment that were understood, so that a mishearing is caught at once."""
     request = case.request
-    owned = ", ".join(label(id) for id in request.equipment)
+    owned = listed((label(id) for id in request.equipment), "commas")
     if request.elevation_m is None:
-        units = f"I will give {'US' if request.units == 'us' else 'metric'} units first."
-        return Part(headline=f"Noted: {owned}." if owned else units)
-    boiling = case.say.temp(case.here.boiling_c)
-    equipped = f" Equipment: {owned}." if owned else ""
-    return Part(headline=f"Your kitchen is at {case.place}; water boils at {boiling} there.{equipped}")
+        return Part(headline=say("noted", owned=owned) if owned.items else say("units-first", units=request.units))
+    kitchen = say("kitchen", place=case.place, boil=temp(case.here.boiling_c))
+    return Part(headline=together(kitchen, say("equipment", owned=owned) if owned.items else ""))
 
 
 def needs(request: object) -> tuple[str, ...]:

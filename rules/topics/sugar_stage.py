@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
-from rules.methods.sugarwork import NEEDS, RULES
+from rules.foods.sugar import RULES
 
 __all__ = ["NEEDS", "RULES"]
+
+NEEDS = ("elevation",)

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from rules.book import Case, Part, rule
 from rules.model import Figure, Request
-from rules.say import duration
+from rules.said import duration, sentences
+
+say = sentences("topics/timer")
 
 # what is asked of timers (the subject of the request) that needs a length of time; None is plain setting
 LENGTHS = (None, "set", "extend")
@@ -15,10 +17,10 @@ def length(case: Case) -> Part:
     """The length that was understood, and where timers are kept."""
     minutes = case.request.time_min
     if minutes is None:
-        return Part(headline="Timers are kept in a conversation: begin one, and ask there.")
+        return Part(headline=say("kept-in-a-conversation"))
     return Part(
-        figures=(Figure("timer", "Timer", minutes, "min"),),
-        headline=f"A timer of {duration(minutes)}: timers are kept in a conversation, so begin one and say this there.",
+        figures=(Figure("timer", say("label"), minutes, "min"),),
+        headline=say("headline", time=duration(minutes)),
     )
 
 

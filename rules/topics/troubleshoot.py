@@ -11,25 +11,22 @@ from functools import lru_cache
 
 from rules import mending
 from rules.book import Case, Part, rule
+from rules.explanations.air import dries
+from rules.explanations.boil import boils
+from rules.explanations.rise import gas_swells
+from rules.foods.methods import usual_class
 from rules.mending import Mending, Ranked
 from rules.mending.safety import cautions
 from rules.model import Caution, Figure, Request
-from rules.why import _words as words
+from rules.said import Said, measure, sentences, yes
 
+say = sentences("topics/troubleshoot")
 RUNNERS_UP = 3
 ELSEWHERE_M = 2133.6
 CHANGES_LITTLE_M = 900.0
 FIGURE_IDS = {"degC": "to", "K": "change", "percent": "factor", "min": "to"}
-LABELS = {
-    "oven": "Oven", "sugar_temp": "Sugar, at the end", "fat_temp": "Hot fat", "time": "Time", "proof": "Rising time",
-    "pressure": "Under pressure, 15 psi", "temperature": "Water",
-}  # fmt: skip
-OF_METHOD = {
-    "roast": "tender_cut", "grill": "tender_cut", "smoke": "collagen_cut", "braise": "collagen_cut",
-    "stew": "mixed_stew", "fry": "battered", "proof": "yeast_bread", "sugarwork": "candy", "brew": "coffee",
-}  # fmt: skip
+WITHOUT_START = ("K", "degC", "min")
 GAS, WATER = ("leavening", "yeast", "proof", "pan"), ("boil", "cooker", "stage", "gel", "fat", "brew")
-ONE_AT_A_TIME = "Change nothing else in that batch, and keep a note of how it comes out."
 
 
 @lru_cache(maxsize=64)
@@ -48,7 +45,7 @@ def worked_out(request: Request, elevation_m: float) -> Mending:
 def _class(request: Request) -> str | None:
     """The class of the dish; where none was named, what is usually cooked by the method that was."""
     if request.dish_class in (None, "general"):
-        return OF_METHOD.get(request.method or "")
+        return usual_class(request.method)
     return request.dish_class
 
 
@@ -73,21 +70,15 @@ def next_change(case: Case) -> Part | None:
     found = mended(case)
     if found is None or found.next is None:
         return None
-    first, where = found.next, f" at {case.place}" if case.request.elevation_m is not None else ""
-    line = first.line.rstrip(".")
+    first, refused = found.next, any(symptom.discard for symptom in found.symptoms)
+    placed = yes(case.request.elevation_m is not None)
     return Part(
-        headline=_refusal(found) or f"Next change{where}: {line[:1].lower()}{line[1:]}.",
+        headline=say("discard") if refused else say("next", placed=placed, place=case.place, change=first.line),
         figures=figures(first),
-        steps=(first.line, ONE_AT_A_TIME) if _refusal(found) else (ONE_AT_A_TIME,),
+        steps=(first.line, say("nothing-else")) if refused else (say("nothing-else"),),
         because=first.cause.because,
         sources=first.change.sources,
     )
-
-
-def _refusal(found: Mending) -> str:
-    """The sentence that must come first where the food is not to be eaten."""
-    jars = {s.id for s in found.symptoms} & {"jar_lost_seal", "jar_cloudy"}
-    return "Do not taste it: throw that jar out, and mend the next batch." if jars else ""
 
 
 def figures(row: Ranked) -> tuple[Figure, ...]:
@@ -95,19 +86,22 @@ def figures(row: Ranked) -> tuple[Figure, ...]:
     change = row.change
     if change.to_value is None or change.to_unit is None:
         return ()
-    label = LABELS.get(change.what, change.item.capitalize() or change.what.capitalize())
-    end = FIGURE_IDS.get(change.to_unit, "to")
-    if change.to_unit == "percent":
+    of, unit = say("of", what=change.what, item=change.item or change.what), change.to_unit
+    figure_id = f"{change.what}_{FIGURE_IDS.get(unit, 'to')}"
+    if unit == "percent":
         parts = [None if v is None else round(v / 100, 2) for v in (change.to_value, change.to_low, change.to_high)]
-        return (Figure(f"{change.what}_{end}", f"{label} against what it was", parts[0] or 0.0, "factor", *parts[1:]),)
-    was = ""
-    if change.from_value is not None and change.to_unit not in ("K", "degC", "min"):
-        from rules.baking.rounding import measure
+        return (Figure(figure_id, say("against", of=of), parts[0] or 0.0, "factor", *parts[1:]),)
+    return (Figure(figure_id, _label(row, of), change.to_value, unit, change.to_low, change.to_high),)
 
-        was = f" for {measure(change.from_value, change.from_unit)}"
-    unit = change.to_unit
-    label = f"Change of {label[:1].lower()}{label[1:]}" if unit == "K" else label
-    return (Figure(f"{change.what}_{end}", f"{label}{was}", change.to_value, unit, change.to_low, change.to_high),)
+
+def _label(row: Ranked, of: Said) -> Said:
+    """What the figure of a change is called; with the amount it begins from, where it begins from one."""
+    change = row.change
+    if change.to_unit == "K":
+        return say("change-of", of=of)
+    if change.from_value is None or change.to_unit in WITHOUT_START:
+        return of
+    return say("of-amount", of=of, was=measure(change.from_value, change.from_unit or ""))
 
 
 @rule("troubleshoot.runners_up", "common-practice")
@@ -116,14 +110,8 @@ def runners_up(case: Case) -> Part | None:
     found = mended(case)
     if found is None or len(found.causes) < 2:
         return None
-    lines = [row.line for row in found.causes[1 : 1 + RUNNERS_UP]]
-    return Part(
-        steps=tuple(f"{'If that is not it' if not i else 'After that'}, {_inside(x)}" for i, x in enumerate(lines))
-    )
-
-
-def _inside(line: str) -> str:
-    return line[:1].lower() + line[1:]
+    second, *others = (row.line for row in found.causes[1 : 1 + RUNNERS_UP])
+    return Part(steps=(say("if-not", change=second), *(say("after-that", change=line) for line in others)))
 
 
 @rule("troubleshoot.air", "us-std-atm-1976", "iapws-r7-97", "ashrae-fundamentals")
@@ -135,19 +123,12 @@ def air(case: Case) -> Part | None:
     if abs(case.here.elevation_m) < CHANGES_LITTLE_M:
         return None
     cause = found.next.cause
-    told: list[tuple[bool, Callable[[Case], str], str]] = [
-        (cause.by in WATER, words.boils, "iapws-r7-97"),
-        (cause.what in GAS or cause.id.startswith("whites"), words.gas_swells, "us-std-atm-1976"),
-        (cause.what == "liquid", _dries, "ashrae-fundamentals"),
+    told: list[tuple[bool, Callable[[Case], Said], str]] = [
+        (cause.by in WATER, boils, "iapws-r7-97"),
+        (cause.what in GAS or cause.id.startswith("whites"), gas_swells, "us-std-atm-1976"),
+        (cause.what == "liquid", dries, "ashrae-fundamentals"),
     ]
     return next((Part(because=tell(case), sources=(source,)) for fits, tell, source in told if fits), None)
-
-
-def _dries(case: Case) -> str:
-    way = "faster" if words.drop_k(case) > 0 else "more slowly"
-    return (
-        f"{words.capital(words.at(case))} a surface dries about {words.drying_percent(case)} % {way} than at sea level."
-    )
 
 
 @rule("troubleshoot.taken_for", "common-practice")
@@ -161,11 +142,7 @@ def taken_for(case: Case) -> Part | None:
     from rules.foods.dishes import classes
 
     label = classes()[found.bench.dish_class].label
-    return Part(
-        cautions=(
-            Caution("note", f"No dish was named, so this is for one kind: {label}. Say what it was, and I go by that."),
-        )
-    )
+    return Part(cautions=(Caution("note", say("taken-for", dish=label)),))
 
 
 @rule("troubleshoot.one_at_a_time", "uwyo-altitude-adjusters", "uwyo-baking-high-altitudes")
@@ -175,11 +152,7 @@ def one_at_a_time(case: Case) -> Part | None:
     formula = found is not None and any(row.cause.by == "formula" for row in found.causes)
     if not formula:
         return None
-    text = (
-        "One change a batch, in the published order: leavening, sugar, liquid, then the rest. simmerline batch note "
-        "keeps the log and goes on from it."
-    )
-    return Part(cautions=(Caution("note", text, ("uwyo-altitude-adjusters",)),))
+    return Part(cautions=(Caution("note", say("one-at-a-time"), ("uwyo-altitude-adjusters",)),))
 
 
 @rule("troubleshoot.safety", "usda-fsis-safe-temperatures", "usda-aib-539", "common-practice")
@@ -195,8 +168,8 @@ def not_in_the_catalogue(case: Case) -> Part | None:
     if mended(case) is not None:
         return None
     return Part(
-        headline="That fault is not among those I can mend yet.",
-        steps=("Say what it looks like and how it feels to cut: did it sink, spread, stay hard, dry out?",),
+        headline=say("unknown"),
+        steps=(say("describe"),),
     )
 
 

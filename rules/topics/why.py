@@ -1,7 +1,8 @@
 """Why: the explanation that was asked for, in a line, a paragraph, or with the equations.
 
 Without an elevation it takes an example, and says so. Without a subject it takes what is usually wondered at about the
-dish and the method. One explanation is imported for an answer, and one rule made of it.
+dish and the method. An explanation is a row of data/lexicon/explanations.toml and a text of the same name in
+data/wording/<language>/why; what the text names is worked out by rules/explanations.
 """
 
 from __future__ import annotations
@@ -10,29 +11,42 @@ import re
 from collections import Counter
 from dataclasses import dataclass, replace
 from functools import cache
+from typing import Any
 
-from rules import tables, why
+from rules import explanations, tables
 from rules.book import Case, Part, Rule, rule
-from rules.model import Caution, Figure, Request
+from rules.model import Caution, Figure, Level, Request
+from rules.said import Said, elevation, listed, sentences, together
 
 EXAMPLE_M = 1524.0
 ONE_LINE = 1
 NEAREST = 3
 LONGEST_TEXT = 500
-ASK = Caution("note", "The figures are for the example; say your elevation and they will be for your kitchen.")
+FOLDER = "why"
 
 NEEDS: tuple[str, ...] = ()
+
+say = sentences("topics/why")
+
+ASK = Caution("note", say("example-caution"))
 
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """One row of data/lexicon/explanations.toml."""
+    """One row of data/lexicon/explanations.toml.
+
+    values, figures: names of rules/explanations; caution: how grave it is, and its sources
+    """
 
     id: str
     title: str
     heard_as: tuple[str, ...]
     classes: tuple[str, ...]
     methods: tuple[str, ...]
+    sources: tuple[str, ...]
+    values: tuple[str, ...]
+    figures: tuple[str, ...]
+    caution: tuple[Level, tuple[str, ...]] | None
 
 
 @cache
@@ -42,16 +56,30 @@ def catalogue() -> tuple[Row, ...]:
     >>> catalogue()[-1].title
     'Why water boils cooler up high'
     """
-    return tuple(
-        Row(r["id"], r["title"], tuple(r["heard_as"]), tuple(r.get("classes", ())), tuple(r.get("methods", ())))
-        for r in tables.read_toml("lexicon/explanations.toml")["explanation"]
+    return tuple(map(_row, tables.read_toml("lexicon/explanations.toml")["explanation"]))
+
+
+def _row(held: dict[str, Any]) -> Row:
+    lists = ("heard_as", "classes", "methods", "sources", "values", "figures")
+    caution = held.get("caution")
+    return Row(
+        id=held["id"],
+        title=held.get("title", ""),
+        caution=(caution["level"], tuple(caution["sources"])) if caution else None,
+        **{name: tuple(held.get(name, ())) for name in lists},
     )
+
+
+@cache
+def rows() -> dict[str, Row]:
+    """Every explanation by its id."""
+    return {row.id: row for row in catalogue()}
 
 
 def rules_for(request: Request | None) -> tuple[Rule, ...]:
     """The one rule that answers this request; every rule for None."""
     if request is None:
-        return (*(explanation_rule(name) for name in why.names()), nothing_fits)
+        return (*(explanation_rule(name) for name in sorted(rows())), nothing_fits)
     name = subject(request)
     return (explanation_rule(name) if name else nothing_fits,)
 
@@ -62,7 +90,7 @@ def subject(request: Request) -> str | None:
     >>> subject(Request(topic="why", dish_class="pasta", method="boil"))
     'pasta_takes_longer'
     """
-    if request.subject in why.names():
+    if request.subject in rows():
         return request.subject
     fits = [((request.dish_class in row.classes) + (request.method in row.methods), row.id) for row in catalogue()]
     best = max(fit for fit, _ in fits)
@@ -72,47 +100,63 @@ def subject(request: Request) -> str | None:
 @cache
 def explanation_rule(name: str) -> Rule:
     """An explanation as a rule of the book, `why.<its id>`."""
-    module = why.module(name)
+    row = rows()[name]
 
     def work(case: Case) -> Part:
-        return part(module.explain, case)
+        return part(row, case)
 
-    work.__doc__ = f"{module.TITLE}."
-    return Rule(f"why.{name}", module.SOURCES, work)
+    work.__doc__ = f"{row.title}."
+    return Rule(f"why.{name}", row.sources, work)
 
 
-def part(explain: why.Explain, case: Case) -> Part:
+def part(row: Row, case: Case) -> Part:
     """The explanation at the depth that is asked for, at the asker's elevation or at an example."""
     if case.request.elevation_m is not None:
-        return told(explain(case), case)
-    example = told(explain(Case(replace(case.request, elevation_m=EXAMPLE_M))), case)
+        return explained(row, case)
+    example = explained(row, Case(replace(case.request, elevation_m=EXAMPLE_M)))
     return replace(
         example,
-        headline=f"{example.headline} No elevation was given, so {case.say.elevation(EXAMPLE_M)} serves as an example.",
-        figures=(Figure("example_elevation", "Example elevation", EXAMPLE_M, "m"), *example.figures),
+        headline=together(example.headline, say("example", example=elevation(EXAMPLE_M))),
+        figures=(Figure("example_elevation", say("example-label"), EXAMPLE_M, "m"), *example.figures),
         cautions=(*example.cautions, ASK),
     )
 
 
-def told(explanation: why.Explanation, case: Case) -> Part:
-    """The explanation as a part of an answer."""
+def explained(row: Row, case: Case) -> Part:
+    """The explanation in a kitchen: its text, filled with the values that it names, and its figures."""
+    values = {name: explanations.value(name)(case) for name in row.values}
+
+    def text(id: str) -> Said:
+        return Said(f"{FOLDER}/{row.id}", id, tuple(values.items()))
+
+    line = text("line")
     return Part(
-        headline=explanation.line,
-        because=explanation.line if case.request.depth <= ONE_LINE else explanation.paragraph,
-        maths=" ".join(explanation.equations),
-        figures=explanation.figures,
-        cautions=explanation.cautions,
+        headline=line,
+        because=line if case.request.depth <= ONE_LINE else text("paragraph"),
+        maths=text("equations"),
+        figures=tuple(
+            replace(figure, label=text(label_of(name)))
+            for name in row.figures
+            if (figure := explanations.figure(name)(case)) is not None
+        ),
+        cautions=(Caution(row.caution[0], text("caution"), row.caution[1]),) if row.caution else (),
     )
+
+
+def label_of(figure: str) -> str:
+    """The message that labels a figure.
+
+    >>> label_of("boiling_point")
+    'boiling-point-label'
+    """
+    return f"{figure.replace('_', '-')}-label"
 
 
 @rule("why.nothing_fits", "common-practice")
 def nothing_fits(case: Case) -> Part:
     """What is asked is not among the things explained; the nearest that are."""
-    titles = [row.title for row in nearest(case.request.text)]
-    return Part(
-        headline="That is not among the things explained here yet.",
-        because=f"The nearest that can be explained: {'; '.join(titles)}.",
-    )
+    titles = listed((row.title for row in nearest(case.request.text)), "semicolons")
+    return Part(headline=say("nothing-fits"), because=say("nearest", titles=titles))
 
 
 def nearest(text: str) -> tuple[Row, ...]:

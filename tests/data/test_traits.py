@@ -71,6 +71,15 @@ NO_LECTIN = {
     "bissara": "Vicia faba",
     "lupini beans": "Lupinus: its poison is alkaloids, soaked out",
 }
+# What cooks call them beside the names above: the trade's words in several languages, by species.
+LECTIN_WORDS = """
+borlotti; roman bean; haricot bean; pea bean; turtle bean; frijoles negros; feijao preto; cannellini; fagioli; teparies;
+red kidney bean; rajma beans; great northern; pinto; frijoles; gigandes; judion; flageolet; ayocote; bean; heirloom bean
+"""
+NO_LECTIN_WORDS = """
+garbanzo; ceci; kabuli chana; chole; cowpea; lobia; gandule; gungo pea; azuki; anko; moong bean; green gram; soya bean;
+dried fava; habas secas; ful; lupini; tarwi
+"""
 # dishes of other classes that are made with dry Phaseolus beans
 WITH_BEANS = """
 cassoulet; gallo pinto; black bean soup; bean soup; white bean soup; navy bean soup; ham and bean soup; pasta e fagioli;
@@ -96,6 +105,12 @@ def beans() -> list[Dish]:
 def test_every_bean_is_known_for_what_it_is(dish):
     assert (dish.name in LECTIN) != (dish.name in NO_LECTIN), "say in one of the tables what it is made of"
     assert ("lectin" in dish.traits) == (dish.name in LECTIN), LECTIN.get(dish.name) or NO_LECTIN.get(dish.name)
+
+
+def test_a_bean_by_another_word():
+    heard = {word: dish for dish in beans() for word in dish.heard_as}
+    assert [word for word in listed(LECTIN_WORDS) if "lectin" not in heard[word].traits] == []
+    assert [word for word in listed(NO_LECTIN_WORDS) if "lectin" in heard[word].traits] == []
 
 
 def test_dishes_with_beans_in_them():
@@ -150,6 +165,34 @@ def test_a_bird_under_any_name(dish):
         ("dried", "beef jerky; dried apricots; kale chips; fruit leather"),
         ("gratin", "scalloped potatoes; potatoes anna"),
         ("stretched_curd", "mozzarella; burrata"),
+        ("plain_boiled", "spaghetti; potatoes; pinto beans; carrots; white rice; red lentils; kale; prunes"),
+        ("salted_water", "spaghetti; potatoes; gnocchi; kale; ramen"),
+        ("own_liquid", "polenta; strawberry jam; tomato sauce; beef stew; chicken stock; custard; fudge; cream puffs"),
+        ("boiled_down", "fudge; toffee; strawberry jam; marmalade; simple syrup; maple syrup"),
+        ("uncovered", "chicken stock; bone broth; tomato sauce; lentil soup; strawberry jam"),
+        ("keeps_liquid", "white rice; polenta; barley; lentil soup; beef stew"),
+        ("starch_thickened", "gravy; white sauce; roux; espagnole; polenta; congee; tapioca pudding"),
+        ("bowl_over_water", "hollandaise; custard; bearnaise"),
+        ("maple_syrup", "maple syrup"),
+        ("breast_milk", "breast milk"),
+        ("any_bean", "dried beans"),
+        ("perhaps_meat", "corn dogs; moussaka; lasagna; shepherd's pie; enchiladas; wiener schnitzel"),
+        ("meat", "short ribs; rabbit; chicken livers; bacon; turkey; bratwurst; venison steak"),
+        ("cured", "bacon; corned beef; pancetta; ham steak"),
+        ("stalls", "beef brisket; pulled pork; turkey; pastrami"),
+        ("spatters", "pork chops; salmon; chicken thighs; shrimp"),
+        ("root", "potatoes; carrots; beets; sweet potatoes"),
+        ("toasted", "almonds; popcorn; crispy chickpeas"),
+        ("fried_briefly", "fried eggs; fried rice; bacon; spinach; french toast"),
+        ("done_when_hot", "lasagna; bread; pizza; scrambled eggs; brownies"),
+        ("in_liquid", "baked beans; white rice; beef stew; chicken stock"),
+        ("water_bath", "creme brulee; flan; cheesecake"),
+        ("superheats", "coffee; green tea; drinking water; milk; chicken noodle soup"),
+        ("boils_over", "milk; oatmeal; spaghetti; white rice"),
+        ("waits_hot", "short ribs; chili; split pea soup; baked beans; lasagna"),
+        ("cold_made", "gravlax; lox; ceviche; tiradito; tiramisu; kimchi; herbs in oil; salted duck eggs"),
+        ("in_oil", "garlic in oil; herbs in oil; infused oil"),
+        ("sourdough", "sourdough"),
     ],
 )
 def test_what_cooks_know_of_a_dish(trait, names):
@@ -165,6 +208,24 @@ def test_what_cooks_know_of_a_dish(trait, names):
         ("dried", "dried beans; raisins"),
         ("raw_egg", "hard-boiled eggs; custard; ice cream"),
         ("dairy", "soy milk; haupia; sorbet"),
+        ("salted_water", "white rice; pinto beans; strawberry jam; beets"),
+        ("boiled_down", "tomato sauce; chicken stock; beef stew; custard"),
+        ("uncovered", "beef stew; pinto beans; white rice; short ribs"),
+        ("starch_thickened", "tomato sauce; hollandaise; custard; chicken stock"),
+        ("bowl_over_water", "poached eggs; salmon; chicken breasts"),
+        ("maple_syrup", "birch syrup; simple syrup; maple sugar"),
+        ("any_bean", "kidney beans; githeri; ranch beans"),
+        ("perhaps_meat", "onion rings; candied yams; banana bread"),
+        ("meat", "salmon; tofu; eggs; shrimp"),
+        ("cured", "short ribs; fresh ham; pork belly; bratwurst"),
+        ("stalls", "salmon; bratwurst; chicken thighs"),
+        ("root", "kale; apples; green beans"),
+        ("done_when_hot", "short ribs; potatoes; pinto beans"),
+        ("superheats", "white rice; spaghetti; lasagna"),
+        ("waits_hot", "white rice; salmon; steak; french fries"),
+        ("cold_made", "pot roast; chicken stock; white rice; custard"),
+        ("in_oil", "chili oil; kimchi; pickled onions"),
+        ("sourdough", "baguettes; banana bread; brioche"),
     ],
 )
 def test_what_a_dish_is_not(trait, names):
@@ -179,7 +240,7 @@ def test_nothing_may_stand_out_and_may_not():
 def test_every_trait_is_used_and_every_class_has_some():
     used = {trait for dish in dishes().values() for trait in dish.traits}
     assert used == {row["id"] for row in read_toml("lexicon/traits.toml")["trait"]}
-    assert {c.id for c in classes().values() if not c.traits} == {"coffee", "tea", "wort", "general"}
+    assert {c.id for c in classes().values() if not c.traits} == {"general"}
 
 
 def test_a_dish_shares_the_traits_of_its_row_unless_it_has_its_own():
@@ -190,11 +251,9 @@ def test_a_dish_shares_the_traits_of_its_row_unless_it_has_its_own():
         "traits": ["pork"],
         "cooks_like": ["b", {"name": "c", "traits": ["-whole_cut", "ground"]}],
     }
-    assert [dish.traits for dish in in_row(row)] == [
-        ("whole_cut", "perishable", "pork"),
-        ("whole_cut", "perishable", "pork"),
-        ("perishable", "ground"),
-    ]
+    of = classes()["tender_cut"].traits
+    uncut = tuple(trait for trait in of if trait != "whole_cut")
+    assert [dish.traits for dish in in_row(row)] == [(*of, "pork"), (*of, "pork"), (*uncut, "ground")]
 
 
 def test_an_unknown_dish_has_its_class_traits():

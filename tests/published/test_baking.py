@@ -8,7 +8,7 @@ from assistant.replies.worded import answer
 from rules.baking import bands, components, eggs, frying, leavening, syrup, yeast
 from rules.baking.batch import Batch
 from rules.baking.formula import ratios
-from rules.methods.pressure_cook import inside_c
+from rules.heat.pressure import inside_c
 from rules.model import Quantity, Request
 from rules.physics import evaporation
 from rules.physics.ambient import ambient

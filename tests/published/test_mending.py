@@ -2,6 +2,7 @@
 
 import pytest
 
+from assistant.replies.sentences import worded
 from rules.mending import Mending, Ranked, suggest
 from rules.mending.safety import cautions
 from rules.tables import read_csv
@@ -26,8 +27,12 @@ def first(found: Mending) -> Ranked:
     return found.next
 
 
+def line(row: Ranked) -> str:
+    return worded(row.line, "us")
+
+
 def told(found: Mending) -> str:
-    return " ".join(f"{c.level}: {c.text}" for c in cautions(found))
+    return " ".join(f"{c.level}: {worded(c.text, 'us')}" for c in cautions(found))
 
 
 # cakes
@@ -98,15 +103,15 @@ def test_liquid_added_to_each_cup(elevation_ft: float, least: float, most: float
 @pytest.mark.source("egg-producers-cakes")
 def test_pans_are_filled_half() -> None:
     """Pans half full, not two thirds, as batters rise higher."""
-    assert "half full" in first(at_ft("ran_over_the_pan", "layer_cake")).line
+    assert "half full" in line(first(at_ft("ran_over_the_pan", "layer_cake")))
 
 
 @pytest.mark.source("csu-high-altitude-food-prep")
 @pytest.mark.parametrize("symptom", ["sank_in_the_middle", "crumb_coarse"])
 def test_foam_cakes_want_soft_peaks(symptom: str) -> None:
     """Angel food and sponge: beat whites to soft peaks only."""
-    lines = [row.line for row in at_ft(symptom, "foam_cake").causes[:2]]
-    assert any("soft peaks" in line for line in lines)
+    lines = [line(row) for row in at_ft(symptom, "foam_cake").causes[:2]]
+    assert any("soft peaks" in said for said in lines)
 
 
 # cookies, biscuits
@@ -152,7 +157,7 @@ def test_dough_rises_only_to_double(symptom: str) -> None:
     """Yeast bread: shorten the rise; let it rise only to double."""
     row = first(at_ft(symptom, "yeast_bread"))
     assert (row.change.what, row.change.way) == ("proof", "shorter")
-    assert "doubled" in row.line
+    assert "doubled" in line(row)
 
 
 @pytest.mark.source("american-womans-cook-book")
@@ -189,7 +194,7 @@ def test_jam_too_stiff() -> None:
     """Too stiff: overcooking, too much pectin in the fruit; cook to 8 °F over the boiling point of water."""
     found = at_ft("set_too_stiff", "jam")
     assert ids(found) == {"overcooked_gel", "too_much_pectin"}
-    assert "8 °F" in first(found).line
+    assert "8 °F" in line(first(found))
 
 
 @pytest.mark.source("usda-aib-539")
@@ -228,7 +233,7 @@ def test_boiled_roots_take_4_to_11_percent_more_a_thousand_feet() -> None:
 @pytest.mark.source("csu-high-altitude-food-prep")
 def test_starch_does_not_thicken_over_a_double_boiler() -> None:
     """Above some 5,000 ft a double boiler may not gelatinise starch: use direct heat."""
-    assert "direct heat" in first(at_ft("starch_stays_thin", "starch_pudding", 6000)).line
+    assert "direct heat" in line(first(at_ft("starch_stays_thin", "starch_pudding", 6000)))
 
 
 @pytest.mark.source("scaa-brewing")
@@ -237,7 +242,7 @@ def test_brew_water() -> None:
     found = at_ft("brew_weak", "coffee", 0)
     water = next(row.change for row in found.causes if row.cause.by == "brew")
     assert 195 <= water.to_value * 1.8 + 32 <= 205
-    assert any("55 g" in row.line for row in found.causes)
+    assert any("55 g" in line(row) for row in found.causes)
 
 
 # safety

@@ -5,25 +5,33 @@ import re
 import pytest
 from CoolProp.CoolProp import PropsSI
 
-from rules import why
-from rules.book import Case
+from assistant.replies.sentences import worded
+from rules.book import Case, Part
 from rules.model import Request
 from rules.physics.units import PSI_PER_PA, to_f
-from rules.why import Explanation
+from rules.topics.why import explained, rows
 
 FT = 0.3048
 
 
-def at_ft(name: str, elevation_ft: float) -> Explanation:
-    return why.module(name).explain(Case(Request(elevation_m=elevation_ft * FT)))
+def at_ft(name: str, elevation_ft: float) -> Part:
+    return explained(rows()[name], Case(Request(elevation_m=elevation_ft * FT)))
 
 
-def value(told: Explanation, figure_id: str) -> float:
+def value(told: Part, figure_id: str) -> float:
     return next(f.value for f in told.figures if f.id == figure_id)
 
 
-def text(told: Explanation) -> str:
-    return " ".join((told.line, told.paragraph, *told.equations))
+def line(told: Part) -> str:
+    return worded(told.headline, "us")
+
+
+def paragraph(told: Part) -> str:
+    return worded(told.because, "us")
+
+
+def text(told: Part) -> str:
+    return " ".join((line(told), paragraph(told), worded(told.maths, "us")))
 
 
 @pytest.mark.parametrize(
@@ -47,7 +55,7 @@ def test_boiling_points(elevation_ft: float, boil_f: int) -> None:
 @pytest.mark.source("csu-high-altitude-food-prep")
 def test_198_is_a_full_boil_at_7500_ft() -> None:
     """CSU Extension, High Altitude Food Preparation: water boils at 198 F at 7,500 ft."""
-    assert "198 °F" in at_ft("full_boil_reading", 7500).line
+    assert "198 °F" in line(at_ft("full_boil_reading", 7500))
 
 
 @pytest.mark.source("atkins-ebullioscopic")
@@ -77,7 +85,7 @@ def test_frying_fat() -> None:
     """University of Wyoming Extension, Altitude Adjusters no. 7: doughnuts at 370 F, 355 F at 5,000 ft."""
     told = at_ft("fat_turned_down", 5000)
     assert to_f(value(told, "fat_temperature")) == pytest.approx(355, abs=0.5)
-    assert "370 °F (188 °C) doughnuts go to 355 °F" in told.paragraph
+    assert "370 °F (188 °C) doughnuts go to 355 °F" in paragraph(told)
 
 
 @pytest.mark.source("uwyo-altitude-adjusters")
@@ -87,7 +95,7 @@ def test_one_psi_for_each_2000_ft_keeps_the_heat() -> None:
         PropsSI("T", "P", p_pa, "Q", 0, "Water") for p_pa in (81_200 + 13 / PSI_PER_PA, 101_325 + 10 / PSI_PER_PA)
     )
     assert here == pytest.approx(sea, abs=0.2)
-    assert "1 psi (7 kPa) more for every 2,000 ft (610 m)" in at_ft("pressure_cooker_cooler", 6000).paragraph
+    assert "1 psi (7 kPa) more for every 2,000 ft (610 m)" in paragraph(at_ft("pressure_cooker_cooler", 6000))
 
 
 @pytest.mark.parametrize("elevation_ft", [0, 7000, 10_000])
@@ -161,20 +169,20 @@ def test_leavening_by_pressure_lands_near_the_table(elevation_ft: float, less: f
     """University of Wyoming Extension, Altitude Adjusters: 1/8 tsp off each tsp at 3,000 ft, 1/4 at 7,000 ft."""
     told = at_ft("less_leavening", elevation_ft)
     assert 1 - 1 / value(told, "gas_volume") == pytest.approx(less, abs=0.04)
-    assert "an eighth off at 3,000 ft (910 m) and a quarter off by 7,000 ft (2,130 m)" in told.paragraph
+    assert "an eighth off at 3,000 ft (910 m) and a quarter off by 7,000 ft (2,130 m)" in paragraph(told)
 
 
 @pytest.mark.source("browne-1912-sucrose")
 def test_syrup() -> None:
     """Browne 1912: a sucrose solution of 80 % boils 12.0 K above water, one of 20 % 0.6 K."""
-    told = at_ft("sugar_in_water", 0).paragraph
+    told = paragraph(at_ft("sugar_in_water", 0))
     assert "20 % sugar, adds only 1.1 °F (0.6 °C); at 80 % it is 22 °F (12 °C)" in told
 
 
 @pytest.mark.source("usda-retention-2007")
 def test_alcohol_left() -> None:
     """USDA Nutrient Retention Factors, release 6, 2007: simmered 15 min 40 %, 1 h 25 %, 2.5 h 5 %; flamed 75 %."""
-    told = at_ft("alcohol_stays", 7000).paragraph
+    told = paragraph(at_ft("alcohol_stays", 7000))
     assert "40 % was left after 15 minutes of simmering, 25 % after an hour and 5 % after two and a half" in told
     assert "flaming leaves about three quarters" in told
 
@@ -189,7 +197,7 @@ def test_pure_alcohol() -> None:
 def test_safe_temperatures() -> None:
     """FoodSafety.gov, Safe Minimum Cooking Temperatures, 2019: whole cuts 145 F and 3 min, ground 160, poultry 165."""
     for elevation_ft in (0, 7000):
-        told = at_ft("safe_temperatures", elevation_ft).paragraph
+        told = paragraph(at_ft("safe_temperatures", elevation_ft))
         assert "Whole cuts need 145 °F (63 °C) and three minutes' rest, ground meat 160 °F (71 °C)" in told
         assert "poultry and leftovers 165 °F (74 °C)" in told
 
@@ -201,8 +209,8 @@ def test_safe_temperatures() -> None:
 def test_coffee(elevation_ft: float, verdict: str) -> None:
     """SCAA brewing best practices: water at contact 200 F, 5 F either way."""
     told = at_ft("coffee_weak", elevation_ft)
-    assert "194–205 °F (90–96 °C)" in told.line
-    assert verdict in told.line
+    assert "194–205 °F (90–96 °C)" in line(told)
+    assert verdict in line(told)
 
 
 @pytest.mark.parametrize(("elevation_ft", "minutes"), [(0, 1), (4000, 1), (5000, 3), (7000, 3)])
@@ -215,12 +223,12 @@ def test_drinking_water(elevation_ft: float, minutes: float) -> None:
 @pytest.mark.source("csu-high-altitude-food-prep")
 def test_slow_cooker_advice_is_out_of_reach_above_6600_ft() -> None:
     """CSU Extension: keep food in a slow cooker at 200 F or more, the boil of about 6,600 ft."""
-    assert "can be met" in at_ft("slow_cooker_slow", 6500).paragraph
-    assert "cannot be met" in at_ft("slow_cooker_slow", 7000).paragraph
+    assert "can be met" in paragraph(at_ft("slow_cooker_slow", 6500))
+    assert "cannot be met" in paragraph(at_ft("slow_cooker_slow", 7000))
 
 
 @pytest.mark.source("williams-egg")
 def test_eggs() -> None:
     """Williams, The Science of Boiling an Egg: 57 g from 4 degC to 63 degC at the yolk, water at 100 degC, 4.5 min."""
     assert value(at_ft("eggs_take_longer", 0), "soft_egg") == pytest.approx(4.5, abs=0.25)
-    assert "a three-minute egg may want five at 5,000 ft" in at_ft("eggs_take_longer", 7000).paragraph
+    assert "a three-minute egg may want five at 5,000 ft" in paragraph(at_ft("eggs_take_longer", 7000))

@@ -10,15 +10,15 @@ from assistant.replies.worded import answer
 from rules import book, tables
 from rules.book import Case
 from rules.foods import dishes
+from rules.heat import pots
 from rules.heat.wet import wet_time
-from rules.methods import boil, braise, simmer, steam, stew
 from rules.model import MISSING_WORDS, Request
 from rules.physics.ambient import ambient
 
 METHODS = book.names("methods")
 OWN_TOPICS = ("boiling_point", "sugar_stage", "pressure", "doneness", "calibrate")
 CLASSES = tuple(dishes.classes())
-POTS = (boil.POT, braise.POT, simmer.POT, steam.POT, stew.POT)
+POTS = (pots.BOIL, pots.BRAISE, pots.SIMMER, pots.STEAM, pots.STEW)
 WET = ("boil", "braise", "pressure_cook", "simmer", "steam", "stew")
 
 elevations = st.floats(-430, 5500)

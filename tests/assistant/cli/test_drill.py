@@ -5,7 +5,7 @@ from typer.testing import CliRunner, Result
 
 from assistant.cli import create_app
 from assistant.cli.drill import LONGEST_SET, Theme, hold
-from assistant.drill.reading import hint
+from assistant.drill.wording import hint, in_words
 from assistant.store import open_store, progress
 from rules import drill
 
@@ -14,6 +14,10 @@ pytestmark = pytest.mark.usefixtures("database")
 
 def run(*arguments: str, replies: str = "") -> Result:
     return CliRunner().invoke(create_app(), ["drill", *arguments], input=replies)
+
+
+def made(seed: int, **choices: object) -> tuple[drill.Question, ...]:
+    return tuple(map(in_words, drill.make_set(seed, **choices)))  # type: ignore[arg-type]
 
 
 def right(question: drill.Question) -> str:
@@ -29,7 +33,7 @@ def test_the_options_are_those_of_the_rules() -> None:
 
 
 def test_a_set_through_a_pipe_a_reply_a_line() -> None:
-    questions = drill.make_set(7, count=6)
+    questions = made(7, count=6)
     replies = [right(question) for question in questions[:4]] + ["", "purple"]
     result = run("--set", "7", "--count", "6", replies="\n".join(replies) + "\n")
     assert result.exit_code == 0
@@ -59,7 +63,7 @@ def test_a_set_without_a_number_says_the_number_to_repeat_it_with() -> None:
 def test_themes_level_and_units() -> None:
     options = "--set 1 --count 4 --theme safety --theme baking --level 1 --units metric"
     result = run(*options.split(), replies="\n" * 4)
-    expected = drill.make_set(1, themes=("safety", "baking"), count=4, level=1, units="metric")
+    expected = made(1, themes=("safety", "baking"), count=4, level=1, units="metric")
     assert all(question.text in result.stdout for question in expected)
     assert f"simmerline drill {options}" in result.stdout
 
@@ -72,7 +76,7 @@ def test_what_cannot_be_is_refused(wrong: list[str]) -> None:
 
 
 def test_the_sheet_and_its_key() -> None:
-    questions = drill.make_set(7, count=5)
+    questions = made(7, count=5)
     only = run("--set", "7", "--count", "5", "--print").stdout
     both = run("--set", "7", "--count", "5", "--print", "--key").stdout
     assert "Answer key" not in only
@@ -82,7 +86,7 @@ def test_the_sheet_and_its_key() -> None:
 
 
 def test_progress_is_kept_by_name_and_shown_by_theme() -> None:
-    questions = drill.make_set(7, count=4)
+    questions = made(7, count=4)
     replies = "\n".join([right(questions[0]), "", right(questions[2]), right(questions[3])]) + "\n"
     assert run("--set", "7", "--count", "4", "--name", "Rosa", replies=replies).exit_code == 0
     shown = run("--progress", "rosa").stdout
@@ -101,7 +105,7 @@ def test_progress_is_kept_by_name_and_shown_by_theme() -> None:
 def test_in_a_terminal_a_reply_that_cannot_be_read_is_asked_for_again(
     monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    questions = drill.make_set(7, count=3)
+    questions = made(7, count=3)
     replies = iter(["purple", "say it again", right(questions[0]), "next"])
 
     def typed(_: str) -> str:

@@ -4,7 +4,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from assistant.drill.reading import attempted, hint, read
+from assistant.drill.reading import attempted, read
+from assistant.drill.wording import hint, in_words
 from assistant.drill.words import catalogue, wanted
 from rules import drill
 
@@ -14,7 +15,7 @@ DEGREES, MINUTES = "boiling.point", "timing.pasta"
 def ask(name, units="us", seed=1):
     theme, _, kind_name = name.partition(".")
     kind = next(kind for kind in drill.kinds_of(theme) if kind.name == kind_name)
-    return drill.make_question(seed, theme, kind, 1, units)
+    return in_words(drill.make_question(seed, theme, kind, 1, units))
 
 
 @pytest.mark.parametrize(
@@ -151,7 +152,7 @@ def test_the_right_answer_as_it_is_shown_is_read_as_right(theme):
     for kind in drill.kinds_of(theme):
         for units in ("us", "metric"):
             for seed in range(3):
-                question = drill.make_question(seed, theme, kind, 1, units)
+                question = in_words(drill.make_question(seed, theme, kind, 1, units))
                 for text in shown(question):
                     assert drill.grade(question, read(question, text).given).right, (question.text, text)
                 assert hint(question)
@@ -217,6 +218,7 @@ def test_what_asks_for_no_drill(text):
 
 def test_the_words_of_the_lexicon_do_not_contradict_each_other():
     rows = catalogue()
-    assert set(rows) == {"start", "alone", "yes", "no", "pass", "stop", "again", "filler", "asks", "themes"}
+    assert set(rows) == {"start", "alone", "yes", "no", "pass", "stop", "again", "filler", "asks", "themes", "named",
+                         "numbered", "lettered", "each_cup"}  # fmt: skip
     words = [word for listed in rows["themes"].values() for word in listed]
     assert len(words) == len(set(words))

@@ -5,9 +5,10 @@ import re
 import pytest
 
 from assistant.drill import sheet
+from assistant.drill.wording import in_words
 from rules.drill import make_set
 
-QUESTIONS = make_set(7, count=12)
+QUESTIONS = tuple(map(in_words, make_set(7, count=12)))
 
 
 @pytest.mark.parametrize("markdown", [False, True])

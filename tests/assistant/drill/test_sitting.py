@@ -7,6 +7,7 @@ import pytest
 
 from assistant import drill
 from assistant.drill import Sitting
+from assistant.drill.wording import in_words
 from rules.drill import make_set
 
 
@@ -64,7 +65,7 @@ def test_what_is_left_between_two_utterances_is_plain_json():
 
 def test_the_questions_are_those_of_the_set_with_this_seed():
     sitting, _ = drill.start(21, units="metric")
-    assert sitting.question == make_set(21, count=5, units="metric")[0]
+    assert sitting.question == in_words(make_set(21, count=5, units="metric")[0])
 
 
 @pytest.mark.parametrize(

@@ -7,6 +7,7 @@ import pytest
 
 from assistant.answering import reply_to_request
 from assistant.planning.schedule import day_name, down_to_step, service_moment, weekday
+from assistant.replies.sentences import worded
 from rules.model import Request
 
 
@@ -67,8 +68,22 @@ def test_a_day_of_the_week_is_heard(text: str, day: int | None) -> None:
 
 def test_service_on_a_named_day_falls_on_that_day() -> None:
     assert service_moment("07:15", "Thursday breakfast").strftime("%A %H:%M") == "Thursday 07:15"
-    assert day_name("Monday", 1) == "on Sunday"
-    assert day_name("at 7", 2) == "2 days before"
+
+
+@pytest.mark.parametrize(
+    ("text", "days_before", "named"),
+    [
+        ("Monday", 1, "on Sunday"),
+        ("Saturday at 7", 1, "on Friday"),
+        ("tomorrow at 7", 1, "today"),
+        ("tomorrow at 7", 0, "tomorrow"),
+        ("at 7", 2, "2 days before"),
+        ("at 7", 1, "the day before"),
+        ("at 7", 0, ""),
+    ],
+)
+def test_a_day_is_named_from_the_day_of_service(text: str, days_before: int, named: str) -> None:
+    assert worded(day_name(text, days_before), "us") == named
 
 
 def test_a_schedule_that_lacks_something_is_asked_back() -> None:

@@ -15,7 +15,7 @@ from assistant.drill.reading import read as read_reply
 from assistant.reading.reader import hear, value
 from assistant.reading.units import to_si
 from assistant.recipes.amounts import amounts
-from assistant.recipes.batches import change_heard
+from assistant.recipes.changes_heard import change_heard
 from assistant.recipes.lines import read_line
 from assistant.recipes.steps import read_step
 from assistant.recipes.text import read_yields

@@ -3,9 +3,7 @@
 import pytest
 
 from assistant.reading.spans import Found
-from assistant.reading.text import fold
 from assistant.understanding.lexicon import hear, phrase_book, settle
-from rules.foods.dishes import Dish, dishes
 
 
 def names(text: str, kind: str) -> list[str]:
@@ -50,10 +48,3 @@ def test_hears_the_method(text: str, method: str) -> None:
 
 def test_no_phrase_is_empty() -> None:
     assert all(phrase.strip() for phrase in phrase_book().phrases)
-
-
-@pytest.mark.parametrize("dish", dishes().values(), ids=lambda dish: dish.name)
-def test_every_word_of_a_dish_is_heard_as_that_dish(dish: Dish) -> None:
-    for phrase in (dish.name, *dish.heard_as):
-        found = [f for f in hear(fold(phrase).split()) if f.kind == "dish"]
-        assert [f.id for f in found] == [dish.name], phrase

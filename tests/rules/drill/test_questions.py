@@ -6,10 +6,14 @@ from random import Random
 
 import pytest
 
+from assistant.drill.wording import in_words
 from rules import drill
 from rules.drill.draw import Draw
+from rules.drill.foods import foods
 from rules.drill.question import Question
-from rules.say import Say
+from rules.errors import UnknownWord
+from rules.foods.dishes import classes
+from rules.safety import chart
 from rules.tables import sources
 
 SEEDS = range(30)
@@ -18,7 +22,8 @@ EVERY = pytest.mark.parametrize(("theme", "kind"), KINDS, ids=[f"{theme}.{kind.n
 
 
 def made(theme, kind):
-    return [drill.make_question(seed, theme, kind, 1, units) for seed in SEEDS for units in ("us", "metric")]
+    made = (drill.make_question(seed, theme, kind, 1, units) for seed in SEEDS for units in ("us", "metric"))
+    return [in_words(question) for question in made]
 
 
 def figures(text):
@@ -121,9 +126,20 @@ def test_a_kind_varies_or_says_one_thing_only(theme, kind):
     assert len(texts) >= 5 or kind.name in ("onset", "cool_first", "cool_in_all", "which_agency", "hottest_first")
 
 
+def test_the_foods_are_of_known_classes_or_of_the_chart():
+    every = {"boiled": "class", "tough": "class", "beans": "class", "slowed": "class", "fried": "class",
+             "low_acid": "class", "high_acid": "class", "cooled": "chart", "safe": "chart"}  # fmt: skip
+    known = {"class": set(classes()), "chart": {row.kind for row in chart()}}
+    for asked, by in every.items():
+        assert len(foods(asked)) > 2
+        assert {food.of for food in foods(asked)} <= known[by], asked
+    with pytest.raises(UnknownWord, match="kind of question"):
+        foods("tuff")
+
+
 def test_a_place_keeps_clear_of_the_edges_of_a_table():
     for seed in range(200):
-        draw = Draw("x", "safety", 1, Random(f"{seed}"), Say("us"))
+        draw = Draw("x", "safety", 1, Random(f"{seed}"), "us")
         feet = draw.place(500, 9500, edges_m=(1828.8, 1219.2)).elevation_m / 0.3048
         assert abs(feet - 6000) >= 250
         assert abs(feet - 4000) >= 250

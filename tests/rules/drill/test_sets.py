@@ -5,6 +5,8 @@ import sys
 
 import pytest
 
+from assistant.drill.wording import in_words
+from assistant.replies.sentences import worded
 from rules import drill
 from rules.errors import OutOfRange, UnknownWord
 
@@ -36,7 +38,7 @@ def test_the_themes_come_in_turn_and_no_kind_twice_before_all_have_been():
 @pytest.mark.parametrize("seed", [0, 7, 2**31 - 1])
 def test_a_theme_has_the_longest_set_at_every_level_without_repeating_itself(theme, level, seed):
     questions = drill.make_set(seed, themes=(theme,), count=drill.LONGEST_SET, level=level)
-    assert len({q.text for q in questions}) == drill.LONGEST_SET
+    assert len({in_words(q).text for q in questions}) == drill.LONGEST_SET
     assert all(q.theme == theme and q.level <= level for q in questions)
 
 
@@ -55,20 +57,29 @@ def test_what_no_set_can_have_is_refused_kindly():
 
 def where_water_boils():
     point = next(kind for kind in drill.kinds_of("boiling") if kind.name == "point")
-    return drill.make_question(2, "boiling", point, 1, "us")
+    return in_words(drill.make_question(2, "boiling", point, 1, "us"))
+
+
+def feedback(question, given):
+    return worded(drill.grade(question, given).feedback, question.asked_in)
 
 
 def test_feedback_tells_the_answer_what_counts_and_why():
     question = where_water_boils()
-    right = drill.grade(question, question.answer, "so")
-    assert right.right
-    assert right.given == "so"
-    assert right.feedback == f"Right. {question.why}"
-    wrong = drill.grade(question, 0.0, "32 F")
-    assert wrong.feedback == f"Not so: {question.shown}. What counts: within 2 °F (1 °C). {question.why}"
-    passed = drill.grade(question, None)
-    assert passed.feedback == f"The answer: {question.shown}. {question.why}"
-    assert not passed.right
+    assert drill.grade(question, question.answer).right
+    assert feedback(question, question.answer) == f"Right. {question.why}"
+    wrong = f"Not so: {question.shown}. What counts: within 2 °F (1 °C). {question.why}"
+    assert feedback(question, 0.0) == wrong
+    assert feedback(question, None) == f"The answer: {question.shown}. {question.why}"
+    assert not drill.grade(question, None).right
+
+
+def test_feedback_on_a_yes_or_no_leaves_the_word_to_the_explanation():
+    steam = next(kind for kind in drill.kinds_of("boiling") if kind.name == "steam")
+    question = in_words(drill.make_question(2, "boiling", steam, 1, "us"))
+    assert feedback(question, "no").startswith("Right. No. ")
+    assert feedback(question, "yes").startswith("Not so. No. ")
+    assert feedback(question, None).startswith("No. ")
 
 
 def test_a_range_is_right_where_both_ends_are():

@@ -76,8 +76,8 @@ def test_an_electric_cooker_is_no_canner():
 @pytest.mark.parametrize(("elevation_m", "out_of_reach"), [(1900, False), (2100, True)])
 def test_a_slow_cooker_cannot_hold_200_f_high_up(elevation_m, out_of_reach):
     """The advice fails from about 6,600 ft, where water boils at 200 degF."""
-    case = equipment.Case(Request(elevation_m=elevation_m))
-    assert ("cannot be met" in equipment.slow_cooker(case).because) is out_of_reach
+    given = ask("slow_cook", "slow_cooker", elevation_m=elevation_m)
+    assert ("cannot be met" in told(given)[0].text) is out_of_reach
 
 
 @pytest.mark.parametrize(

@@ -6,6 +6,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from assistant.replies.sentences import worded
 from rules.baking.change import WAYS, WHATS
 from rules.errors import OutOfRange, UnknownWord
 from rules.mending import Mending, Ranked, Trial, Tried, catalogue, suggest
@@ -37,7 +38,7 @@ def test_every_fault_has_one_next_change(symptom: str, elevation_ft: float) -> N
         for units in ("us", "metric"):
             found = suggest([symptom], dish_class=dish_class, elevation_m=elevation_ft * FT, units=units)
             first = next_of(found)
-            assert first.line.endswith(".")
+            assert worded(first.line, units).endswith(".")
             assert first.change.what in WHATS
             assert first.change.way in WAYS
             assert set(first.change.sources) <= set(sources())
@@ -158,7 +159,7 @@ def test_what_did_not_help_is_not_said_again() -> None:
     found = carried(trial(), trial(POWDER))
     assert next_of(found).change.what == "sugar"
     assert found.causes[-1].change.what == "leavening"
-    assert "no difference" in found.note
+    assert "no difference" in worded(found.note, "us")
 
 
 def test_what_helped_goes_half_a_step_further_from_where_it_is() -> None:
@@ -166,7 +167,7 @@ def test_what_helped_goes_half_a_step_further_from_where_it_is() -> None:
     change = next_of(found).change
     assert (change.what, change.way, change.from_value) == ("leavening", "less", 1.5)
     assert 1.0 < change.to_value < 1.5
-    assert "helped" in found.note
+    assert "helped" in worded(found.note, "us")
 
 
 def test_what_helped_is_left_after_two_steps_further() -> None:
@@ -182,7 +183,7 @@ def test_what_helped_is_left_after_two_steps_further() -> None:
 def test_what_hurt_goes_back_first() -> None:
     found = carried(trial(rating=3), trial(POWDER, rating=2))
     back = next_of(found)
-    assert back.line == "Go back to 2 tsp of baking powder from 1 1/2 tsp, and change nothing else."
+    assert worded(back.line, "us") == "Go back to 2 tsp of baking powder from 1 1/2 tsp, and change nothing else."
     assert (back.change.way, back.change.to_value) == ("more", 2)
     after = carried(trial(rating=3), trial(POWDER, rating=2), trial(as_tried(back), rating=3))
     assert next_of(after).change.what == "sugar"
@@ -191,13 +192,13 @@ def test_what_hurt_goes_back_first() -> None:
 def test_two_changes_at_once_tell_nothing() -> None:
     sugar = Tried(what="sugar", way="less", item="sugar", from_value=1, from_unit="cup", to_value=0.75, to_unit="cup")
     found = carried(trial(), trial(POWDER, sugar, rating=4))
-    assert "more than one thing" in found.note
+    assert "more than one thing" in worded(found.note, "us")
     assert next_of(found).change.what not in ("leavening", "sugar")
 
 
 def test_fewer_faults_count_as_help_where_there_is_no_rating() -> None:
     before = trial(rating=None, symptoms=(SANK, "crumb_coarse"))
-    assert "helped" in carried(before, trial(POWDER, rating=None)).note
+    assert "helped" in worded(carried(before, trial(POWDER, rating=None)).note, "us")
 
 
 @settings(max_examples=60, deadline=None)
@@ -223,7 +224,8 @@ def test_never_twice_in_a_row_what_was_tried_without_help(symptom: str, elevatio
     said: list[str] = []
     for _ in range(12):
         row = next_of(suggest([symptom], elevation_m=elevation_ft * FT, log=log))
-        assert row.line not in said[-1:]
-        said.append(row.line)
+        line = worded(row.line, "us")
+        assert line not in said[-1:]
+        said.append(line)
         log.append(Trial(changes=(as_tried(row),), symptoms=(symptom,), rating=2))
     assert len(set(said[:2])) == 2

@@ -4,6 +4,7 @@ import re
 
 import pytest
 
+from assistant.replies.sentences import worded
 from rules.errors import UnknownWord
 from rules.foods.dishes import classes
 from rules.mending.causes import behind, causes, weights
@@ -77,7 +78,8 @@ def test_causes_and_weights_fit_together() -> None:
 def test_a_change_has_either_a_size_or_words() -> None:
     for cause in causes().values():
         assert bool(cause.by) != bool(cause.say), cause.id
-        assert cause.because.endswith(".")
+        assert worded(cause.because, "us").endswith(".")
+        assert not cause.say or worded(cause.say, "us").endswith(".")
         assert cause.source in sources()
         assert cause.by not in ("formula", "trial") or cause.step > 0, cause.id
 

@@ -34,7 +34,17 @@ def test_rice_is_chilled_at_once():
     assert any("spores" in c.text for c in ask(dish_class="rice").cautions)
 
 
-def test_garlic_in_oil_is_kept_cold_and_not_long():
-    given = ask(dish="garlic in oil", dish_class="canned_low_acid")
-    assert any(c.level == "stop" and "4 days" in c.text for c in given.cautions)
+@pytest.mark.parametrize(
+    ("dish", "told"), [("garlic in oil", "Garlic in oil grows"), ("herbs in oil", "Herbs in oil grow ")]
+)
+def test_what_lies_in_oil_is_kept_cold_and_not_long(dish, told):
+    given = ask(dish=dish, dish_class="canned_low_acid")
+    assert any(c.level == "stop" and "4 days" in c.text and c.text.startswith(told) for c in given.cautions)
     assert given.figure("first_temperature") is None
+
+
+@pytest.mark.parametrize(("dish", "dish_class"), [("lox", "fish"), ("tiradito", "fish"), ("tiramisu", "general")])
+def test_what_was_never_hot_is_not_cooled_down(dish, dish_class):
+    given = ask(dish=dish, dish_class=dish_class)
+    assert given.figure("first_temperature") is None
+    assert given.figure("cold_temperature").value <= 5

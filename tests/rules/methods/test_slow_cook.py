@@ -91,3 +91,8 @@ def test_a_temperature_of_the_centre_is_no_setting():
     given = ask(dish="chicken thighs", dish_class="poultry_pieces", temperature_c=to_c(165))
     assert "for the centre" in given.headline
     assert not given.headline.startswith("No.")
+
+
+def test_beans_of_no_kind_are_not_called_dried_twice():
+    given = ask(dish="dried beans", dish_class="dried_bean")
+    assert given.headline.startswith("Only if boiled first: soak beans, drain them")

@@ -5,11 +5,12 @@ import sys
 
 import pytest
 
+from assistant.replies.sentences import worded
 from assistant.replies.worded import answer
-from rules import book, why
+from rules import book
 from rules.model import Request
 from rules.say import Say
-from rules.topics.why import ASK, EXAMPLE_M, nearest, subject
+from rules.topics.why import ASK, EXAMPLE_M, catalogue, nearest, rows, subject
 
 HERE_M = 2133.6
 
@@ -48,13 +49,12 @@ def test_a_subject_of_another_catalogue_is_passed_over() -> None:
     assert subject(Request(topic="why", subject="soft_ball", dish_class="candy")) == "candy_hard"
 
 
-@pytest.mark.parametrize("name", why.names())
+@pytest.mark.parametrize("name", sorted(rows()))
 def test_every_explanation_is_reached_through_the_engine(name: str) -> None:
     given = answer(Request(topic="why", subject=name, elevation_m=HERE_M, depth=3))
-    told = why.module(name)
     assert given.covered
     assert [b.rule for b in given.because] == [f"why.{name}"]
-    assert given.because[0].sources == told.SOURCES
+    assert given.because[0].sources == rows()[name].sources
 
 
 def test_three_depths() -> None:
@@ -68,14 +68,14 @@ def test_three_depths() -> None:
     assert "0.512" not in two.because[0].text
 
 
-@pytest.mark.parametrize("name", why.names())
+@pytest.mark.parametrize("name", sorted(rows()))
 def test_without_an_elevation_the_example_is_called_an_example(name: str) -> None:
     given = answer(Request(topic="why", subject=name))
     example = Say("us").elevation(EXAMPLE_M)
     assert given.missing == ()
     assert given.headline.endswith(f"No elevation was given, so {example} serves as an example.")
     assert given.figures[0].id == "example_elevation"
-    assert ASK in given.cautions
+    assert worded(ASK.text, "us") in [caution.text for caution in given.cautions]
     assert given.request.elevation_m is None
 
 
@@ -104,15 +104,18 @@ def test_every_explanation_is_a_rule_of_the_book() -> None:
     module = book.room("topics", "why")
     assert module is not None
     rules = {item.id: item for item in book.rules_of(module)}
-    assert set(rules) == {f"why.{name}" for name in why.names()} | {"why.nothing_fits"}
+    assert set(rules) == {f"why.{row.id}" for row in catalogue()} | {"why.nothing_fits"}
     assert rules["why.lid_matters"].purpose == "Why the lid matters."
 
 
-def test_one_answer_imports_one_explanation() -> None:
+def test_one_answer_reads_one_explanation_and_imports_what_it_speaks_of() -> None:
     code = (
-        "import sys; from rules.engine import answer; from rules.model import Request;"
-        "answer(Request(topic='why', subject='lid_matters', elevation_m=2000.0));"
-        "print([m for m in sys.modules if m.startswith('rules.why.') and '._' not in m])"
+        "import sys; opened = [];"
+        "sys.addaudithook(lambda event, args: opened.append(str(args[0])) if event == 'open' else None);"
+        "from assistant.replies.worded import answer; from rules.model import Request;"
+        "answer(Request(topic='why', subject='lid_matters', elevation_m=2000.0, depth=3));"
+        "print(sorted(name.rpartition('/')[2] for name in set(opened) if 'wording/en/why/' in name));"
+        "print('rules.explanations.pressure' in sys.modules)"
     )
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
-    assert done.stdout.strip() == "['rules.why.lid_matters']"
+    assert done.stdout.split("\n")[:2] == ["['lid_matters.ftl', 'shared.ftl']", "False"]

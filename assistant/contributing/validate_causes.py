@@ -1,0 +1,17 @@
+"""The validator's part on mending: the sentences that the rows of its causes are said with."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from assistant.contributing.validate_wording import Call
+from rules.mending.causes import CAUSES, causes
+from rules.said import Said
+
+
+def calls() -> Iterator[Call]:
+    """Every sentence of a cause, as if the code called for it."""
+    for cause in causes().values():
+        for said in (cause.say, cause.because):
+            if isinstance(said, Said):
+                yield Call(said.file, said.id, frozenset(), f"{CAUSES}, {cause.id}")

@@ -1,0 +1,63 @@
+# $stage is the label of a stage in data/tables/sugar_stages_common-practice.csv.
+stage-label = { CAPITAL($stage) }
+stage-maths = T here = T sea level − ({ $sea } − { $here }) = T − { $drop } K.
+all-at-sea-level = At sea level every sugar stage stands as candy tables print it.
+all-stages =
+    At { $place } every sugar stage up to hard crack is { $drop } { $way ->
+        [lower] lower
+       *[higher] higher
+    } than at sea level; caramel is not.
+
+# $dish: whether what is cooked is named, is nothing but sugar, or is called as the stage is.
+one-stage =
+    Cook { $dish ->
+        [stage] { $stage }
+        [named] { $food } to { $stage }
+       *[sugar] sugar to { $stage }
+    } at { $here } at { $place }{ $against ->
+        [same] , as at sea level
+       *[sea] , against { $sea } at sea level
+    }.
+your-thermometer = Your thermometer then reads { $reads }.
+caramel =
+    Caramel does not move: by then the water is gone, and sugar melts and browns at its own temperature anywhere.
+stages-stand = Water boils here at { $boil }, as at sea level, so the stages stand as printed.
+stages-move =
+    A stage is how much water is left, and that water boils { $drop } { $way ->
+        [lower] lower
+       *[higher] higher
+    } here, at { $boil }. Cooked to the sea-level reading it would hold { $way ->
+        [lower] less water and set too hard
+       *[higher] more water and stay too soft
+    }.
+
+thermometer-first =
+    Boil the thermometer in plain water first, and take the stages from what it reads there.
+cold-water-test = { CAPITAL($stage) }: { $test }.
+cold-water =
+    The cold-water test works by how the syrup sets, so it is right at every elevation and for every thermometer.
+
+reading-label = { CAPITAL($stage) } on your thermometer
+thermometer =
+    Your thermometer reads { $off } too { $way ->
+        [high] high, so look for that much more
+       *[low] low, so look for that much less
+    } on it.
+
+recipe-label = The recipe's temperature here
+recipe-headline =
+    Where the recipe says { $asked } at { $baseline }, cook to { $here } at { $place }{ $named ->
+        [yes] , which is { $stage }
+       *[no] { "" }
+    }.
+published =
+    Extension advice takes off 2 °F for each 1,000 ft, 10 °F at 5,000 ft, that is { $rule } here; by boiling point it is
+    { $drop }. What your own thermometer reads in boiling water today settles it.
+
+maple-label = Maple syrup is drawn at
+maple-headline = Draw maple syrup at { $draw } at { $place }, 7 °F (4 °C) over the boil of the day.
+maple =
+    Maple syrup is finished 7.1 °F (4 °C) above the boiling point of water, wherever that stands today.
+syrup = At { $stage } the syrup is about { $percent } % sugar, and boils { $over } over water, here as anywhere.
+burns =
+    Hot sugar sticks and burns deep: long sleeves, a deep pot, no children near, and a bowl of ice water beside you.

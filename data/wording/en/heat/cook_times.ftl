@@ -1,0 +1,5 @@
+time-here = Time here
+time-at-the-baseline = Time at { $baseline }
+against-the-baseline = Time against { $baseline }
+# $signs: what shows that such a dish is done, a sentence of the dish classes
+check = Start checking at the early end of the range. { $signs }

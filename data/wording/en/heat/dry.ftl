@@ -1,0 +1,11 @@
+no-time = No tested time is known for this. { $why }
+nothing-differs = Nothing differs from { $baseline }, so the time stays.
+by-colour = It browns and dries by the heat of the oven, as anywhere: go by colour and smell.
+
+oven = Oven
+oven-headline = Set the oven to { $setting } for { $food } at { $place }, as at { $baseline }.
+oven-step = Set the oven to { $setting } and preheat it fully.
+
+safe = Safe at the centre
+rest = Rest
+dries = A wet surface dries about { $percent } % faster in air this thin, and mountain air is usually drier too.

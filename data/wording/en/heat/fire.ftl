@@ -1,0 +1,1 @@
+outdoors = Burn charcoal and gas outdoors only.

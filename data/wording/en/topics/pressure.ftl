@@ -1,0 +1,34 @@
+# $first, $last: a gauge and what it matches; $gauges: whether there are one or two of them
+headline =
+    At { $place } a pressure cooker needs { $first }{ $gauges ->
+        [two] , and { $last }
+       *[one] { "" }
+    }.
+matches = { $needed } to match { $gauge } at { $baseline }
+gauge-label = Gauge here for the heat of { $psi } psi
+presses-alike = The air presses as at the baseline, so the gauge stays.
+presses-less =
+    The steam inside is as hot as gauge and air together make it, and the air at { $place } presses { $lost } { $way ->
+        [less] less
+       *[more] more
+    } than at { $baseline }. The gauge has to make that good.
+equal-maths = p_gauge here = p_gauge + { $there } − { $here } psi.
+
+inside-label = Inside at { $psi } psi
+inside =
+    At { $gauge } it is { $inside } inside, { $way ->
+        [less] { $lower } less than at sea level
+       *[same] as at sea level
+    }.
+published-label = Published rule adds
+published =
+    The published rule is 1 psi more for each 2,000 ft, { $psi } psi here{ $longer ->
+        [yes] ; where the weight is fixed, { $percent } % more time
+       *[no] { "" }
+    }.
+
+made-for =
+    Never run a cooker above the pressure it is made for, usually 15 psi (103 kPa): where that is not enough, cook
+    longer.
+fixed-weight = Where the cooker has a fixed weight, keep the weight and lengthen the time.
+canning = For canning use the pressure in a tested table for your elevation, never one worked out from this.

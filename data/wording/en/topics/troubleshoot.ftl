@@ -1,0 +1,33 @@
+# $change is a sentence of its own, which goes on here within another. $placed is yes where the elevation is known.
+next =
+    Next change{ $placed ->
+        [yes] { " " }at { $place }
+       *[no] { "" }
+    }: { SMALL($change) }
+discard = Do not taste it: throw that jar out, and mend the next batch.
+nothing-else = Change nothing else in that batch, and keep a note of how it comes out.
+if-not = If that is not it, { SMALL($change) }
+after-that = After that, { SMALL($change) }
+
+# what a figure is of: $what is the kind of change, $item the ingredient
+of =
+    { $what ->
+        [oven] Oven
+        [sugar_temp] Sugar, at the end
+        [fat_temp] Hot fat
+        [time] Time
+        [proof] Rising time
+        [pressure] Under pressure, 15 psi
+        [temperature] Water
+       *[other] { CAPITAL($item) }
+    }
+of-amount = { $of } for { $was }
+against = { $of } against what it was
+change-of = Change of { SMALL($of) }
+
+taken-for = No dish was named, so this is for one kind: { $dish }. Say what it was, and I go by that.
+one-at-a-time =
+    One change a batch, in the published order: leavening, sugar, liquid, then the rest. simmerline batch note keeps the log
+    and goes on from it.
+unknown = That fault is not among those I can mend yet.
+describe = Say what it looks like and how it feels to cut: did it sink, spread, stay hard, dry out?

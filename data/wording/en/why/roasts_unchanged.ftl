@@ -1,0 +1,10 @@
+line =
+    A roast hardly changes { $at } because the oven is as hot as you set it and the meat is done far below the boil.
+paragraph =
+    An oven at { $roasting_oven } is that hot at any height, and a roast is done at { $medium_roast } or so in the
+    middle. { $boils } That sets a limit only to the wet surface, until it dries and browns. { $side ->
+        [above] The air has { $density_percent } % of its sea-level weight, so it carries a little less heat and
+            dries the outside sooner; some guidance allows up to a quarter more time.
+       *[other] So the recipe's time holds.
+    } Keep the oven where it is, put in a thermometer, and take the roast out by the temperature of its middle.
+equations = Air density = { $density } of sea level.

@@ -1,0 +1,45 @@
+"""Temperatures of the food itself, which no elevation moves, and how far the boil is from them."""
+
+from __future__ import annotations
+
+from rules.book import celsius
+from rules.explanations.named import Figures, Values, always, here
+from rules.physics.ambient import Ambient
+from rules.physics.units import to_c
+from rules.said import temp, temp_drop, temp_span, yes
+
+WHOLE_CUT_C, GROUND_C, POULTRY_C = to_c(145), to_c(160), to_c(165)
+SLOW_COOKER_C = to_c(200)
+CUSTARD_C = (to_c(170), to_c(180))
+POACHING_C = (71.0, 82.0)
+STEAK_C, VEGETABLE_C = 54.5, 85.0
+CLEAR_OF_BOIL_K = 1.0
+
+
+def margin_k(ambient: Ambient) -> float:
+    """How far the boil is over what poultry needs [K]."""
+    return ambient.boiling_c - POULTRY_C
+
+
+def poaching_room_k(ambient: Ambient) -> float:
+    """How far the boil is over the hottest poaching water [K]."""
+    return ambient.boiling_c - POACHING_C[1]
+
+
+VALUES: Values = {
+    "safe_whole_cut": always(temp(WHOLE_CUT_C)),
+    "safe_ground_meat": always(temp(GROUND_C)),
+    "safe_poultry": always(temp(POULTRY_C)),
+    "safe_margin": here(temp_drop, margin_k),
+    "slow_cooker_advised": always(temp(SLOW_COOKER_C)),
+    "slow_cooker_reaches": lambda case: yes(case.here.boiling_c > SLOW_COOKER_C),
+    "custard_sets": always(temp_span(*CUSTARD_C)),
+    "custard_sets_under_boil": lambda case: yes(case.here.boiling_c > CUSTARD_C[1] + CLEAR_OF_BOIL_K),
+    "poaching": always(temp_span(*POACHING_C)),
+    "poaching_room": here(temp_drop, poaching_room_k),
+    "poaching_fits": lambda case: yes(poaching_room_k(case.here) > CLEAR_OF_BOIL_K),
+    "bath_for_steak": always(temp(STEAK_C)),
+    "bath_for_vegetables": always(temp(VEGETABLE_C)),
+    "vegetable_bath": lambda case: yes(case.here.boiling_c > VEGETABLE_C + CLEAR_OF_BOIL_K),
+}
+FIGURES: Figures = {"poultry_limit": lambda case: celsius("poultry_limit", "", POULTRY_C, POULTRY_C)}

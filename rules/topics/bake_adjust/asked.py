@@ -1,0 +1,85 @@
+"""What is asked about a bake: which component, of what style, and between which two places."""
+
+from __future__ import annotations
+
+from rules.baking import components
+from rules.baking.bands import Span
+from rules.baking.batch import Batch
+from rules.baking.of_class import BAKED, style_of
+from rules.baking.parts import part_of
+from rules.book import Case
+from rules.physics import air
+from rules.recipe import Recipe
+from rules.said import Words, sentences
+
+say = sentences("topics/bake_adjust/asked")
+COMPONENT_OF = {
+    "powder": "leavening", "soda": "leavening", "sugar": "sugar", "icing_sugar": "sugar", "syrup": "sugar",
+    "liquid": "liquid", "sour_liquid": "liquid", "flour": "flour", "starch": "flour", "egg": "egg",
+    "white": "foam", "yolk": "egg", "fat": "fat", "salt": "salt", "yeast": "yeast", "starter": "proof",
+}  # fmt: skip
+SUBJECTS = (
+    "leavening", "yeast", "sugar", "liquid", "flour", "egg", "fat", "salt", "oven", "time", "proof", "pan", "foam",
+)  # fmt: skip
+YEASTED = ("yeast", "proof")
+# what is timed by its rise rather than by its bake, where a time is named and nothing else
+RISEN = (None, "general", "yeast_bread", "pizza", "laminated", "flatbread")
+# where the published tables begin [m]
+FIRST_BAND_M = 914.4
+
+
+def asked(case: Case) -> str | None:
+    """The component that is asked about; None for all of them.
+
+    A subject that plays no part in a formula counts as none. A temperature without a subject is the oven's, a time
+    without one is a rise or a bake.
+    """
+    request = case.request
+    if request.subject in SUBJECTS:
+        return request.subject
+    if request.subject and (component := COMPONENT_OF.get(part_of(request.subject).name)):
+        return component
+    if request.temperature_c is not None:
+        return "oven"
+    if request.time_min is not None:
+        return "proof" if request.dish_class in RISEN else "time"
+    return None
+
+
+def style(case: Case) -> str:
+    """The style whose share of the published change applies."""
+    if case.request.dish_class in (None, "general") and asked(case) in YEASTED:
+        return "yeast_bread"
+    name = style_of(case.dish_class)
+    if name in BAKED:
+        return name
+    # "an egg more in my cake" is heard as a dish of eggs
+    return "layer_cake" if case.request.dish_class in (None, "egg") else "other"
+
+
+def batch(case: Case) -> Batch:
+    """The two places and the style, without a recipe."""
+    request = case.request
+    here_m = request.elevation_m
+    if here_m is None:
+        here_m = air.elevation_m(case.here.pressure_pa)
+    return Batch(Recipe(), style(case), case.there.elevation_m, here_m, request.units)
+
+
+def wanted(case: Case, component: str) -> bool:
+    """Whether this component is asked about, or all are and the style has advice on it."""
+    one = asked(case)
+    return one == component if one else components.share(style(case), component) is not None
+
+
+def baked(case: Case) -> Words:
+    """What is baked."""
+    if case.request.dish and case.request.dish_class != "egg":
+        return case.request.dish
+    return say("style", style=style(case))
+
+
+def percents(ratio: Span) -> tuple[float, str, float, float]:
+    """A ratio as the value, unit and range of a figure: how far it is from one [percent]."""
+    value, low, high = (round(100 * (x - 1), 1) + 0.0 for x in (ratio.value, ratio.low, ratio.high))
+    return value, "percent", low, high

@@ -1,0 +1,204 @@
+"""Ingredients by amount: leavening, yeast, sugar, liquid, flour, fat; and salt, which stays."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+
+from rules.baking import bands, components, leavening, liquid, sugar, yeast
+from rules.baking import flour as flour_component
+from rules.baking.bands import Span
+from rules.baking.batch import Batch, percent_apart, towards
+from rules.baking.parts import pantry, part_of
+from rules.baking.rounding import in_unit, same_measure
+from rules.baking.usual import usual
+from rules.book import Case, Part, rule
+from rules.model import Caution, Figure
+from rules.said import Said, Value, Words, elevation, measure, number, sentences
+from rules.topics.bake_adjust.asked import COMPONENT_OF, SUBJECTS, asked, baked, batch, percents, style, wanted
+from rules.topics.bake_adjust.unchanged import no_need, stays
+
+say = sentences("topics/bake_adjust/ingredients")
+FINE = ("leavening", "yeast")
+NOT_MEASURED = ("", "piece")
+SPOONFULS_TSP, LIGHT_G = 6, 10
+
+
+@dataclass(frozen=True, slots=True)
+class Amount:
+    """An amount and what becomes of it, all in one unit, the range about it.
+
+    own: whether it is the cook's own, or a round one to show the change on; said: it, as it was named
+    """
+
+    base: float
+    to: float
+    low: float
+    high: float
+    unit: str
+    own: bool
+    said: Value
+
+    @property
+    def same(self) -> bool:
+        """Whether the change is too small to be measured."""
+        return abs(self.to - self.base) < 1e-9
+
+
+def amount_part(case: Case, component: str, because: Callable[[Batch], Words]) -> Part | None:
+    """What becomes of an amount of one component."""
+    if not wanted(case, component):
+        return None
+    share, work, name = components.share(style(case), component), batch(case), _name(case, component)
+    if share is None or not share.value:
+        return stays(case, component, "item", name)
+    if not work.expects(component):
+        return no_need(case, component)
+    ratio = work.ratio(component)
+    amount = _amount(case, component, ratio)
+    if amount is None:
+        return None
+    told = asked(case) == component
+    line = _line(case, component, amount, name)
+    return Part(
+        figures=(
+            Figure(f"{component}_to", say("to", item=name, was=amount.said), amount.to, amount.unit, amount.low,
+                   amount.high),
+            Figure(f"{component}_change", say("change", item=name), *percents(ratio)),
+        ),
+        steps=() if told else (line,),
+        because=because(work),
+        headline=_headline(case, component, amount, name, ratio) if told else "",
+        cautions=_beyond(case, component),
+        sources=components.sources(style(case), component),
+    )  # fmt: skip
+
+
+def _amount(case: Case, component: str, ratio: Span) -> Amount | None:
+    """The amount to change; None where it has no measure."""
+    said, fine = case.request.quantity, component in FINE
+    own = said is not None and asked(case) == component and said.unit not in NOT_MEASURED
+    value, unit = (said.value, said.unit) if said and own else _usual(case, component)
+    base, to_unit = same_measure(value, unit, fine=fine)
+    if to_unit is None:
+        return None
+    to, low, high = (towards(base, r, to_unit, fine=fine) for r in (ratio.value, ratio.low, ratio.high))
+    return Amount(base, to, min(low, to), max(high, to), to_unit, own, measure(value, unit))
+
+
+def _usual(case: Case, component: str) -> tuple[float, str]:
+    found = usual("adjust", component)
+    return found.amount(case.request.units) if found else (0.0, "")
+
+
+def _name(case: Case, component: str) -> str:
+    """What to call the component: as the cook named it, else as recipes usually have it."""
+    subject = case.request.subject
+    if subject and subject not in SUBJECTS and COMPONENT_OF.get(part_of(subject).name) == component:
+        return subject
+    found = usual("adjust", component)
+    return found.item if found else component
+
+
+def _line(case: Case, component: str, amount: Amount, name: str) -> Said:
+    """The change as a step."""
+    span, was = _anywhere(amount), amount.said
+    if amount.same:
+        return say("keep", was=was, item=name, place=case.place, span=span)
+    now = _weighed(amount, name, component)
+    if amount.own:
+        return say("use", now=now, item=name, was=was, place=case.place, span=span)
+    return say("for-every", item=name, now=now, was=was, span=span)
+
+
+def _headline(case: Case, component: str, amount: Amount, name: str, ratio: Span) -> Said:
+    """The change as the answer to what was asked."""
+    if amount.same or amount.own:
+        return _line(case, component, amount, name)
+    return say(
+        "headline", percent=percent_apart(ratio.value), way="less" if ratio.value < 1 else "more", item=name,
+        baked=baked(case), place=case.place, now=_weighed(amount, name, component), was=amount.said,
+        span=_anywhere(amount),
+    )  # fmt: skip
+
+
+def _anywhere(amount: Amount) -> Words:
+    """The range that is as right, where there is one."""
+    return "" if amount.low == amount.high else say("anywhere", span=measure(amount.low, amount.unit, amount.high))
+
+
+def _weighed(amount: Amount, name: str, component: str) -> Value:
+    """What becomes of it with its weight beside it, where the pantry knows the weight."""
+    found, text = usual("adjust", component), measure(amount.to, amount.unit)
+    row = pantry().get(name) or pantry().get(found.weighed_as if found else "", {})
+    spoons = in_unit(amount.to, amount.unit, "tsp")
+    each_g = _tsp_g(row, spoons or 0.0)
+    if spoons is None or each_g is None:
+        return text
+    mass_g = spoons * each_g
+    return say("weighed", amount=text, grams=number(mass_g, 1 if mass_g < LIGHT_G else 0))
+
+
+def _tsp_g(row: dict[str, float], spoons: float) -> float | None:
+    """What a teaspoon of it weighs [g]; a few by the spoon, more by the cup."""
+    if spoons < SPOONFULS_TSP and row.get("tsp_g"):
+        return row["tsp_g"]
+    return row["grams_per_cup"] / 48 if "grams_per_cup" in row else None
+
+
+def _beyond(case: Case, component: str) -> tuple[Caution, ...]:
+    """That the table ends under this place."""
+    top_m = bands.highest_m(component)
+    if batch(case).to_m <= top_m * 1.001:
+        return ()
+    return (Caution("note", say("beyond", top=elevation(top_m)), bands.sources(component)[:1]),)
+
+
+@rule("bake_adjust.leavening", "uwyo-altitude-adjusters", "usu-faq-204", "csu-cakes-2002")
+def leavening_rule(case: Case) -> Part | None:
+    """Baking powder or soda here."""
+    part = amount_part(case, "leavening", lambda b: leavening.why(b, b.ratio("leavening")))
+    if part is None or not part.figures or not case.request.subject or part_of(case.request.subject).name != "soda":
+        return part
+    sources = (*part.sources, "csu-high-altitude-food-prep")
+    return replace(part, steps=(*part.steps, say("soda-floor")), sources=sources)
+
+
+@rule("bake_adjust.yeast", "common-practice", "uwyo-altitude-adjusters")
+def yeast_rule(case: Case) -> Part | None:
+    """Yeast here."""
+    return amount_part(case, "yeast", yeast.why)
+
+
+@rule("bake_adjust.sugar", "uwyo-altitude-adjusters", "usu-faq-204")
+def sugar_rule(case: Case) -> Part | None:
+    """Sugar here."""
+    return amount_part(case, "sugar", sugar.why)
+
+
+@rule("bake_adjust.liquid", "uwyo-altitude-adjusters", "usu-faq-204")
+def liquid_rule(case: Case) -> Part | None:
+    """Liquid here."""
+    return amount_part(case, "liquid", liquid.why)
+
+
+@rule("bake_adjust.flour", "common-practice")
+def flour_rule(case: Case) -> Part | None:
+    """Flour here."""
+    return amount_part(case, "flour", flour_component.why)
+
+
+@rule("bake_adjust.fat", "csu-high-altitude-food-prep")
+def fat_rule(case: Case) -> Part | None:
+    """Butter or other fat here."""
+    from rules.baking import fat
+
+    return amount_part(case, "fat", fat.why)
+
+
+@rule("bake_adjust.salt", "common-practice")
+def salt_rule(case: Case) -> Part | None:
+    """Salt: it stays."""
+    if asked(case) != "salt":
+        return None
+    return Part(headline=say("salt", place=case.place), because=say("salt-because"))

@@ -1,0 +1,45 @@
+"""What a bake leaves as it is, and where the tables have nothing to say yet."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from rules.baking import bands, components
+from rules.book import Case, Part
+from rules.said import elevation, sentences
+from rules.topics.bake_adjust.asked import FIRST_BAND_M, asked, baked, style
+
+say = sentences("topics/bake_adjust/unchanged")
+Noun = Literal["eggs", "oven", "time", "pan", "item"]
+
+
+def stays(case: Case, component: str, noun: Noun, item: str = "") -> Part | None:
+    """A component the style leaves alone, or has no advice on: said only where it was asked about.
+
+    noun: what to call it, by its item where it is an ingredient
+    """
+    if asked(case) != component:
+        return None
+    part = components.share(style(case), component)
+    return Part(
+        headline=say("leave", noun=noun, item=item, baked=baked(case), place=case.place),
+        because=say("note", note=part.note) if part and part.note else say("no-advice", baked=baked(case)),
+        sources=(part.source,) if part else ("common-practice",),
+    )
+
+
+def no_need(case: Case, component: str) -> Part | None:
+    """Nothing to change between two places, said only where it was asked about."""
+    if asked(case) != component:
+        return None
+    return Part(
+        headline=say("nothing", place=case.place, begin=elevation(FIRST_BAND_M)),
+        because=say("dense-enough"),
+        sources=bands.sources(component) if component in bands.TABLES else ("uwyo-altitude-adjusters",),
+    )
+
+
+def no_need_at_all(case: Case) -> Part:
+    """Nothing to change in the whole bake."""
+    headline = say("as-written", place=case.place, begin=elevation(FIRST_BAND_M))
+    return Part(headline=headline, because=say("dense-enough"))

@@ -1,0 +1,46 @@
+"""The whole set of changes, where nothing in particular was asked."""
+
+from __future__ import annotations
+
+from rules.baking import components
+from rules.baking.batch import Batch, percent_apart
+from rules.book import Case, Part, rule
+from rules.model import Caution
+from rules.physics.units import round_to
+from rules.said import Said, listed, number, sentences
+from rules.topics.bake_adjust.asked import asked, baked, batch
+from rules.topics.bake_adjust.unchanged import no_need_at_all
+
+say = sentences("topics/bake_adjust/whole")
+IN_SHORT = ("leavening", "yeast", "sugar", "liquid", "flour", "oven")
+
+
+@rule("bake_adjust.set", "uwyo-altitude-adjusters")
+def whole_set(case: Case) -> Part | None:
+    """The headline and the order of work where nothing in particular was asked."""
+    if asked(case) is not None:
+        return None
+    work = batch(case)
+    if not work.expects("leavening"):
+        return no_need_at_all(case)
+    changes = [short for component in IN_SHORT if (short := _short(work, component))]
+    told = listed(changes, "and") if changes else say("hardly-anything")
+    return Part(
+        headline=say("headline", baked=baked(case), place=case.place, changes=told),
+        cautions=(Caution("note", say("one-at-a-time"), ("uwyo-altitude-adjusters",)),),
+    )
+
+
+def _short(work: Batch, component: str) -> Said | None:
+    """A change in a few words; None where the style makes none."""
+    share = components.share(work.style, component)
+    if share is None or not share.value:
+        return None
+    if component == "oven":
+        degrees_f = components.difference(work.style, "oven", work.from_m, work.to_m).value
+        fahrenheit, celsius = number(round_to(abs(degrees_f), 5)), number(round_to(abs(degrees_f) / 1.8, 1))
+        way = "hotter" if degrees_f > 0 else "cooler"
+        return say("oven", units=work.units, fahrenheit=fahrenheit, celsius=celsius, way=way)
+    ratio = work.ratio(component).value
+    way = "less" if ratio < 1 else "more"
+    return say("amount", percent=percent_apart(ratio), way=way, component=component)
