@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
+from typing import TYPE_CHECKING
 
 from rules.model import Answer, Kitchen, Request
+
+if TYPE_CHECKING:
+    from assistant.dialogue.turn import Turn
 
 LONGEST_CONTEXT = 20
 
@@ -19,33 +22,32 @@ def reply_to(
     kitchen: what to take for granted where the cook does not say; depth: of the answer, None leaves it to the cook
     returns: the Answer with its text and spoken line; never raises because of what the text says
     """
+    return _last_turn(text, context, kitchen, depth).answer
+
+
+def understand(text: str, context: Sequence[str] = (), kitchen: Kitchen | None = None) -> Request:
+    """What is asked, as it is put to the rules. Never raises, whatever the text; arguments as those of reply_to.
+
+    >>> request = understand("how long to braise short ribs at 7,000 feet")
+    >>> request.topic, request.dish, request.method, request.elevation_m
+    ('time', 'short ribs', 'braise', 2133.6)
+    """
+    return _last_turn(text, context, kitchen, None).reply.request
+
+
+def reply_to_request(request: Request) -> Answer:
+    """Answer a request that is already taken apart, text and spoken line included."""
+    from assistant.worked_out import work_out
+
+    return work_out(request).answer
+
+
+def _last_turn(text: str, context: Sequence[str], kitchen: Kitchen | None, depth: int | None) -> Turn:
+    """The last turn of a conversation; of those before it only what they leave in the memory is worked out."""
     from assistant.dialogue.memory import Memory
     from assistant.dialogue.turn import take_turn
 
     memory = Memory(kitchen=kitchen or Kitchen())
     for earlier in tuple(context)[-LONGEST_CONTEXT:]:
         memory = take_turn(str(earlier), memory).memory
-    return take_turn(str(text), memory, depth).answer
-
-
-def reply_to_request(request: Request) -> Answer:
-    """Answer a request that is already taken apart, text and spoken line included."""
-    from assistant.replies import dress
-    from assistant.replies.worded import answer, in_words
-
-    if request.danger:
-        return dress(answer(request))
-    if request.topic == "timer":
-        from assistant.dialogue.timers import action
-
-        request = replace(request, subject=action(request.text))
-    if request.topic == "convert_recipe":
-        from assistant.recipes.recipe_answer import answer_recipe
-
-        return answer_recipe(request)
-    if request.topic == "schedule":
-        from assistant.planning.schedule import with_clock
-        from rules import engine
-
-        return dress(in_words(with_clock(engine.answer(request))))
-    return dress(answer(request))
+    return take_turn(str(text), memory, depth)

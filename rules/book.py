@@ -1,10 +1,11 @@
 """The rule registry: which rules exist, where they live, and what each rests on.
 
-A room is a module in rules/methods (named as the method), rules/topics (named as the topic) or rules/safety/subjects
-(named as the subject of the question). It holds a tuple RULES, in the order in which a cook wants to hear them, and may
-hold NEEDS: what must be known before it can answer. The book imports a room when it is first asked for, so that a cold
-answer pays for one room only. A room with many rules of which a request wants one (`why`) holds rules_for(request)
-instead of RULES; rules_for(None) gives every rule.
+A room is a module in rules/methods (named as the method), rules/topics (named as the topic), rules/safety/subjects
+(named as the subject of the question) or rules/recipes/rooms (named as what of a recipe its rules are asked about). It
+holds a tuple RULES, in the order in which a cook wants to hear them, and may hold NEEDS, or a function `needs`, where
+it must know other things than the catalogue says of the topic. The book imports a room when it is first asked for, so
+that a cold answer pays for one room only. A room with many rules of which a request wants one (`why`) holds
+rules_for(request) instead of RULES; rules_for(None) gives every rule.
 """
 
 from __future__ import annotations
@@ -15,6 +16,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from functools import cache, cached_property
 from types import ModuleType
+from typing import TYPE_CHECKING, Any
 
 from rules import tables
 from rules.foods.dishes import classes, traits_of
@@ -23,8 +25,22 @@ from rules.physics.ambient import Ambient, ambient
 from rules.said import Words
 from rules.say import Say
 
-SHELVES = ("methods", "topics", "safety")
-FOLDERS = {"methods": "rules.methods", "topics": "rules.topics", "safety": "rules.safety.subjects"}
+if TYPE_CHECKING:
+    from rules.baking.change import Change, Shift
+
+SHELVES = ("methods", "topics", "safety", "recipes")
+FOLDERS = {
+    "methods": "rules.methods",
+    "topics": "rules.topics",
+    "safety": "rules.safety.subjects",
+    "recipes": "rules.recipes.rooms",
+}
+# rules that join any room of a question, as (what they are asked for, module, name)
+JOINING = (
+    ("danger", "rules.safety.danger", "warning"),
+    ("amount", "rules.heat.batch_size", "note"),
+    ("equipment", "rules.heat.equipment", "note"),
+)
 
 
 @dataclass(frozen=True)
@@ -94,11 +110,13 @@ def celsius(figure_id: str, label: Sentence, temp_c: float, sea_level_c: float |
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Part:
-    """What one rule adds to an answer.
+    """What one rule adds to an answer, or to a recipe that is converted.
 
     headline: the one sentence that answers, where this rule can word it better than the general template
     because: why, in a sentence or a short paragraph with live figures; maths: the equation with its numbers (depth 3)
     sources: replaces the rule's own sources when a table row names a better one
+    changes: what it changes in a recipe, line by line or step by step
+    shift: what becomes of the one time or temperature it was asked about
     """
 
     figures: tuple[Figure, ...] = ()
@@ -108,17 +126,23 @@ class Part:
     cautions: tuple[Caution, ...] = ()
     headline: Words = ""
     sources: tuple[str, ...] = ()
+    changes: tuple[Change, ...] = ()
+    shift: Shift | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class Rule:
-    """A rule: its id, the sources it rests on, and the function that works it out (None where it does not apply)."""
+    """A rule: its id, the sources it rests on, and the function that works it out (None where it does not apply).
+
+    What it is asked about is a Case; on the shelf of recipes what its room says: the recipe, which is a Case too, one
+    time or temperature of it, or what came of it.
+    """
 
     id: str
     sources: tuple[str, ...]
-    work: Callable[[Case], Part | None]
+    work: Callable[[Any], Part | None]
 
-    def __call__(self, case: Case) -> Part | None:
+    def __call__(self, case: Any) -> Part | None:
         return self.work(case)
 
     @property
@@ -127,10 +151,10 @@ class Rule:
         return (self.work.__doc__ or "").strip().splitlines()[0]
 
 
-def rule(rule_id: str, *sources: str) -> Callable[[Callable[[Case], Part | None]], Rule]:
+def rule(rule_id: str, *sources: str) -> Callable[[Callable[[Any], Part | None]], Rule]:
     """Make a function a rule. sources are ids of data/sources.toml, at least one."""
 
-    def wrap(work: Callable[[Case], Part | None]) -> Rule:
+    def wrap(work: Callable[[Any], Part | None]) -> Rule:
         if not sources:
             raise ValueError(f"rule {rule_id}: name at least one source, or common-practice")
         return Rule(rule_id, sources, work)
@@ -140,7 +164,7 @@ def rule(rule_id: str, *sources: str) -> Callable[[Callable[[Case], Part | None]
 
 @cache
 def names(shelf: str) -> tuple[str, ...]:
-    """Names of the rooms on a shelf (`methods`, `topics` or `safety`), sorted.
+    """Names of the rooms on a shelf (`methods`, `topics`, `safety` or `recipes`), sorted.
 
     >>> "braise" in names("methods")
     True
@@ -151,7 +175,7 @@ def names(shelf: str) -> tuple[str, ...]:
 
 @cache
 def room(shelf: str, name: str) -> ModuleType | None:
-    """The module of a method, topic or subject of safety, imported at first use; None where there is none yet."""
+    """The module of a room, imported at first use; None where there is none yet."""
     return importlib.import_module(f"{FOLDERS[shelf]}.{name}") if name in names(shelf) else None
 
 
@@ -162,19 +186,23 @@ def rules_of(module: ModuleType, request: Request | None = None) -> tuple[Rule, 
     return rules
 
 
-def needs_of(module: ModuleType) -> tuple[str, ...]:
-    """What a room must know before it can answer, words of model.MISSING_WORDS, most important first."""
-    return getattr(module, "NEEDS", ("elevation",))
+def spoken(rules: tuple[Rule, ...], case: Any) -> Iterator[tuple[Rule, Part]]:
+    """Each rule that has something to say to a case, in order, with what it says."""
+    for item in rules:
+        if (part := item(case)) is not None:
+            yield item, part
+
+
+def on_recipe(name: str, case: Any) -> Iterator[tuple[Rule, Part]]:
+    """The same for the rules of one room on the shelf of recipes."""
+    module = room("recipes", name)
+    return spoken(rules_of(module) if module else (), case)
 
 
 def every_rule() -> Iterator[tuple[str, Rule]]:
     """Every rule with the name of its room, each once, in the order of rooms; those that join any room first."""
-    from rules.heat import batch_size, equipment
-    from rules.safety import danger
-
-    yield "danger", danger.warning
-    yield "amount", batch_size.note
-    yield "equipment", equipment.note
+    for called, module_name, rule_name in JOINING:
+        yield called, getattr(importlib.import_module(module_name), rule_name)
     seen: set[str] = set()
     for shelf in SHELVES:
         for name in names(shelf):

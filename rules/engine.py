@@ -7,13 +7,13 @@ from types import ModuleType
 
 from rules import book
 from rules.book import Case, Part, Rule
+from rules.catalogue import marked, topics
 from rules.errors import OutOfRange
 from rules.model import Answer, Because, Caution, Request
 from rules.physics import air
 from rules.safety import danger
 from rules.said import together
 
-METHOD_TOPICS = ("time", "temperature")
 ANY_DISH_HAS = ("oven", "time", "proof")
 # dishes that are made by a culture or a curd, whatever the pot: the room in rules/safety that knows how
 CULTURED = {"yogurt": "yogurt", "fresh cheese": "cheese_curd"}
@@ -38,7 +38,7 @@ def work_out(request: Request) -> Answer:
     """
     module = danger if request.danger else room_for(request)
     if module is None:
-        missing: tuple[str, ...] = ("method",) if request.topic in METHOD_TOPICS and not request.method else ()
+        missing: tuple[str, ...] = ("method",) if by_method(request) and not request.method else ()
         return Answer(request=request, missing=missing, covered=bool(missing))
     missing = tuple(word for word in needs(module, request) if not known(request, word))
     if missing:
@@ -54,7 +54,7 @@ def settle(request: Request) -> Request:
         request = replace(request, topic="temperature" if request.subject == "oven" else "time", subject=None)
     if request.topic == "preserve" and request.method in ("bake", "roast") and request.subject is None:
         request = replace(request, topic="time")
-    if request.method is None and request.dish_class and request.topic in METHOD_TOPICS:
+    if request.method is None and request.dish_class and by_method(request):
         from rules.foods.dishes import usual_method
 
         return replace(request, method=usual_method(request.dish, request.dish_class))
@@ -66,9 +66,9 @@ def has_formula(request: Request) -> bool:
 
     The oven and the clock are parts of a formula only for a dish that has one.
     """
-    from rules.baking.of_class import BAKED, style_of
+    from rules.baking.styles import is_a, style_of
 
-    baked = style_of(request.dish_class or "general") in BAKED
+    baked = is_a(style_of(request.dish_class or "general"), "baked")
     if request.dish_class == "custard" and request.subject is None:
         from rules.foods.dishes import usual_method
 
@@ -80,9 +80,9 @@ def room_for(request: Request) -> ModuleType | None:
     """The room that answers: a subject of safety whatever the topic; else the topic's, or the method's."""
     if request.subject and (room := book.room("safety", request.subject)):
         return room
-    if request.topic in METHOD_TOPICS and (room := book.room("safety", CULTURED.get(request.dish or "", ""))):
+    if by_method(request) and (room := book.room("safety", CULTURED.get(request.dish or "", ""))):
         return room
-    if request.topic in METHOD_TOPICS:
+    if by_method(request):
         return book.room("methods", request.method) if request.method else None
     return book.room("topics", request.topic)
 
@@ -92,7 +92,7 @@ def rules_for(module: ModuleType, request: Request) -> tuple[Rule, ...]:
     rules = book.rules_of(module, request)
     if request.danger:
         return rules
-    if request.topic in METHOD_TOPICS and (request.portions or request.quantity):
+    if by_method(request) and (request.portions or request.quantity):
         from rules.heat.batch_size import note as amount
 
         rules = (*rules, amount)
@@ -103,10 +103,18 @@ def rules_for(module: ModuleType, request: Request) -> tuple[Rule, ...]:
     return rules
 
 
+def by_method(request: Request) -> bool:
+    """Whether the room of the method answers."""
+    return request.topic in marked("by_method")
+
+
 def needs(module: ModuleType, request: Request) -> tuple[str, ...]:
-    """What this room needs for this request; a room may decide by the request with a function `needs`."""
+    """What must be known: as the catalogue says of the topic, unless the room decides by the request or by itself."""
     decide = getattr(module, "needs", None)
-    return decide(request) if decide else book.needs_of(module)
+    if decide:
+        return decide(request)
+    usual = topics()[request.topic].needs if request.topic in topics() else ()
+    return getattr(module, "NEEDS", usual)
 
 
 def known(request: Request, word: str) -> bool:
@@ -136,7 +144,7 @@ def dish_known(request: Request) -> bool:
 def assemble(request: Request, rules: tuple[Rule, ...]) -> Answer:
     """Let each rule speak in turn and gather the parts; the first figure, step or caution of a kind stands."""
     case = Case(request)
-    spoken = [(item, part) for item in rules if (part := item(case)) is not None]
+    spoken = list(book.spoken(rules, case))
     parts = [part for _, part in spoken]
     return Answer(
         request=request,

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Any, Literal
 
+from rules.said import Words
+
 Units = Literal["us", "metric"]
 # what a rule says: rules.said.Words from the rules, text once assistant.replies has worded it
 Sentence = Any
@@ -24,27 +26,8 @@ MISSING_WORDS = (
     "symptom",
 )
 
-TOPICS = (
-    "time",
-    "temperature",
-    "why",
-    "boiling_point",
-    "convert_recipe",
-    "bake_adjust",
-    "sugar_stage",
-    "pressure",
-    "preserve",
-    "order",
-    "schedule",
-    "timer",
-    "troubleshoot",
-    "doneness",
-    "calibrate",
-    "set_kitchen",
-    "smalltalk",
-    "out_of_scope",
-    "help",
-)
+# what a Request holds of the place
+PLACE_SLOTS = ("elevation_m", "elevation_from", "pressure_pa")
 
 
 def _help(text: str, default: Any = None) -> Any:
@@ -66,7 +49,7 @@ class Unused:
 
     kind: str
     text: str
-    reason: str
+    reason: Words
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -106,13 +89,17 @@ class Request:
     service_time: str | None = _help("when the food is to be served, ISO 8601")
     covered: bool | None = _help("whether the pot has its lid on")
     soaked: bool | None = _help("whether dry beans were soaked before")
+    timer_action: str | None = _help("what is to be done about timers: set, left, extend, stop, stop_all")
+    timer_name: str = _help("what the cook calls the timer", "")
+    small_talk: str | None = _help("which smalltalk it is: thanks, goodbye, who, hello, nod")
+    nearest: tuple[str, ...] = _help("explanations that sound most like a why that names none", ())
     recipe: str = _help("a recipe that was pasted, as it came", "")
     units: Units = _help("which unit system is shown first", "us")
     depth: int = _help("1 one line, 2 a paragraph, 3 the equations with numbers", 2)
     equipment: tuple[str, ...] = _help("ids of the kitchen's equipment", ())
     thermometer_offset_c: float = _help("how much the cook's thermometer reads too high [K]", 0.0)
     unused: tuple[Unused, ...] = _help("heard, understood, not usable", ())
-    danger: str | None = _help("the danger that was heard, an id in data/wording/en/dangers; it is answered first")
+    danger: str | None = _help("the danger that was heard, an id of data/lexicon/danger; it is answered first")
     dangers_too: tuple[str, ...] = _help("further dangers that were heard, to be named after it", ())
 
 

@@ -199,15 +199,15 @@ def read_recipe(file: Path | None) -> Recipe | None:
 
 def class_of(words: str, recipe: Recipe | None, earlier: tuple[Batch, ...]) -> str | None:
     """What is baked: by its ratios, else by its name, else as it was noted before."""
-    from assistant.understanding import understand
-
     if recipe is not None:
         from rules.baking.style import recognise
         from rules.mending.failed_dish import CLASSES
 
         style = recognise(recipe).id
         return CLASSES.get(style, style)
-    named = understand(f"my {words} came out wrong").dish_class
+    from assistant.understanding.awaited import in_reply
+
+    named = in_reply("dish", words).dish_class
     if named and named != "general":
         return named
     return next((b.style for b in reversed(earlier) if b.style), None)

@@ -100,9 +100,10 @@ def hold(lines: Iterator[str], record: Record, memory: Memory, out: TextIO | Non
 def load() -> None:
     """Load what a reply takes, while the first line is typed."""
     import assistant.dialogue.embedded  # noqa: F401
-    from assistant.understanding import understand
+    from assistant.understanding.utterance import listen
+    from rules.model import Kitchen
 
-    understand("")
+    listen("", Kitchen())
 
 
 def begin(record: Record, memory: Memory) -> Conversation:
@@ -118,12 +119,15 @@ def greet(record: Record, memory: Memory) -> None:
     if not sys.stdin.isatty():
         return
     from assistant.dialogue.memory import place_of
+    from assistant.replies.sentences import written
 
     if record.earlier:
         left_at = record.earlier[-1].text.partition("\n")[0]
         show(f"Going on where we were: {left_at}\nSay start over for a clean slate.")
     place = place_of(memory)
-    known = f"Your kitchen is at {place}." if place else "Tell me a dish and your elevation."
+    known = (
+        f"Your kitchen is at {written(place, memory.kitchen.units)}." if place else "Tell me a dish and your elevation."
+    )
     typer.echo(f"{known} Tab completes, Ctrl-D leaves.")
 
 

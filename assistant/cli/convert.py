@@ -3,35 +3,20 @@
 from __future__ import annotations
 
 import gc
-import json
 import sys
-from enum import StrEnum
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated, Any
+from typing import Annotated, Any
 
 import typer
 
 from assistant.cli import exits
+from assistant.cli.convert_one import Format, converted_from, written_as
 from assistant.cli.taken_for_granted import Units, elevation_heard, kitchen_for
-
-if TYPE_CHECKING:
-    from rules.recipes.convert import Converted
 
 ASK_ELEVATION = (
     "where will you cook? Say --to 7000ft or a town, or keep your kitchen once: "
     'simmerline kitchen add "Timberfold Lodge" --at 7000ft'
 )
-
-
-class Format(StrEnum):
-    """The forms a converted recipe is written in."""
-
-    terminal = "terminal"
-    text = "text"
-    markdown = "markdown"
-    html = "html"
-    jsonld = "jsonld"
-    json = "json"
 
 
 def register(app: typer.Typer) -> None:
@@ -115,7 +100,7 @@ def _asked(
 def _known_style(style: str | None) -> str | None:
     if style is None:
         return None
-    from rules.baking.style import ids
+    from rules.baking.styles import ids
     from rules.errors import UnknownWord
 
     name = style.strip().lower().replace(" ", "_").replace("-", "_")
@@ -174,46 +159,3 @@ def one(source: str, asked: dict[str, Any], form: Format | None, out: Path | Non
     else:
         typer.echo(written_as(converted, form or Format.text, asked["units"]), nl=False)
     return exits.ANSWERED
-
-
-def converted_from(source: str, asked: dict[str, Any]) -> Converted:
-    """The recipe in a file, or in standard input for "-", converted.
-
-    raises: AssistantError or RulesError that says what is wrong with it
-    """
-    from assistant.recipes.converting import convert_recipe
-
-    name = "the text given" if source == "-" else source
-    return convert_recipe(_content(source), name=name, **asked)
-
-
-def _content(source: str) -> bytes:
-    """The bytes of a file, one more at the most than any recipe may have."""
-    from assistant.recipes.errors import RecipeError
-    from assistant.recipes.read import MOST_BYTES
-
-    if source == "-":
-        return sys.stdin.buffer.read(MOST_BYTES + 1)
-    try:
-        with Path(source).open("rb") as file:
-            return file.read(MOST_BYTES + 1)
-    except (OSError, ValueError) as error:
-        reason = getattr(error, "strerror", None) or "that is no name of a file"
-        raise RecipeError(source, f"it cannot be read ({reason.lower()})", "Check the name and the folder") from None
-
-
-def written_as(converted: Converted, form: Format, units: Any) -> str:
-    """The recipe in one of the written forms, with a line break at its end."""
-    from assistant.replies import recipe as forms
-
-    match form:
-        case Format.json:
-            return json.dumps(forms.as_json(converted, units), ensure_ascii=False, indent=2) + "\n"
-        case Format.jsonld:
-            return json.dumps(forms.as_jsonld(converted, units), ensure_ascii=False, indent=2) + "\n"
-        case Format.html:
-            return forms.as_html(converted, units)
-        case Format.markdown:
-            return forms.as_markdown(converted, units)
-        case _:
-            return forms.as_text(converted, units)

@@ -11,7 +11,7 @@ from typing import Any
 import typer
 
 from assistant.cli import exits
-from assistant.cli.convert import Format, converted_from, written_as
+from assistant.cli.convert_one import Format, converted_from, written_as
 from assistant.errors import AssistantError
 from rules.errors import RulesError
 from rules.recipes.convert import Converted

@@ -6,6 +6,7 @@ from typing import NoReturn
 
 import typer
 
+from rules.catalogue import marked
 from rules.model import Answer
 
 ANSWERED = 0
@@ -24,7 +25,7 @@ def of(answer: Answer) -> int:
     """The exit code of one answer."""
     if answer.missing:
         return ASKS_BACK
-    return ANSWERED if answer.covered or answer.request.topic in ("smalltalk", "help") else NOT_COVERED
+    return ANSWERED if answer.covered or answer.request.topic in marked("by_words") else NOT_COVERED
 
 
 def leave(message: str, code: int = MISUSED) -> NoReturn:

@@ -7,10 +7,14 @@ from typing import Annotated
 
 import typer
 
+from assistant.cli import exits
+
+NOTHING = 'no rule and no publication has "{word}" in its name; say a part of one, such as braise or usda'
+
 
 def register(app: typer.Typer) -> None:
     """Add the command to the app."""
-    app.command("sources")(sources)
+    app.command("sources", epilog=exits.EPILOG)(sources)
 
 
 def sources(
@@ -20,7 +24,9 @@ def sources(
     markdown: Annotated[bool, typer.Option("--markdown", help="As two Markdown tables.")] = False,
 ) -> None:
     """List every rule with its sources, then the bibliography with the basis of each entry."""
-    lines = markdown_lines() if markdown else plain_lines(word or "")
+    lines = list(markdown_lines() if markdown else plain_lines(word or ""))
+    if not any(lines):
+        exits.leave(NOTHING.format(word=word), exits.ASKS_BACK)
     for line in lines:
         typer.echo(line)
 

@@ -60,14 +60,17 @@ def elevation_heard(at: str, option: str = "--at") -> Request:
     """
     if found := plain_elevation(at):
         return found
-    from assistant.understanding import understand
+    from assistant.replies.sentences import worded
+    from assistant.understanding.awaited import in_reply
 
     figure = at.strip().replace("\N{MINUS SIGN}", "-")
     below = f"{figure[1:]} below sea level" if figure.startswith("-") else figure
-    heard = understand(f"my elevation is {below}" if any(c.isdigit() for c in at) else f"I cook in {at}")
+    heard = in_reply("elevation", below)
     if heard.elevation_m is None:
         doubt = next((u.reason for u in heard.unused if u.kind == "elevation"), "")
-        exits.leave(doubt or f"{option} {at!r} is not an elevation I know; say 7000ft, 2130m or a town")
+        exits.leave(
+            worded(doubt, heard.units) or f"{option} {at!r} is not an elevation I know; say 7000ft, 2130m or a town"
+        )
     return heard
 
 

@@ -5,16 +5,16 @@ from __future__ import annotations
 import csv
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 from importlib.resources.abc import Traversable
 from typing import Any, get_args
 
 from rapidfuzz import process
 
-from rules import book, tables
+from rules import book, catalogue, tables
 from rules.errors import RulesError
 from rules.foods.dishes import with_changes
-from rules.model import MISSING_WORDS, TOPICS
+from rules.model import MISSING_WORDS
 from rules.physics import air
 from rules.recipe import TempOf, TimeOf
 
@@ -178,10 +178,16 @@ def check_dishes() -> Iterator[Fault]:
 
 def check_topics() -> Iterator[Fault]:
     """The catalogue of questions."""
-    file = "lexicon/topics.toml"
+    file = catalogue.FILE
     rows = rows_of(file, "topic")
     yield from required(file, rows, "id", ("id", "description", "example"))
     for row in rows:
+        for column in row.keys() - {field.name for field in fields(catalogue.Topic)}:
+            yield Fault(file, row["id"], unknown("column", column, [field.name for field in fields(catalogue.Topic)]))
+        for mark in set(row.get("marks", ())).difference(get_args(catalogue.Mark)):
+            yield Fault(file, row["id"], unknown("mark", mark, get_args(catalogue.Mark)))
+        for topic in set(row.get("turns_to", {}).values()) - {row["id"] for row in rows}:
+            yield Fault(file, row["id"], unknown("topic", topic, [row["id"] for row in rows]))
         for word in (*row.get("needs", ()), *row.get("ask", {})):
             if word not in MISSING_WORDS:
                 yield Fault(file, row["id"], unknown("slot", word, MISSING_WORDS))
@@ -239,8 +245,8 @@ def check_safety_subjects() -> Iterator[Fault]:
     yield from required(file, rows, "id", ("id", "title", "topic", "heard_as"))
     yield from twice_heard(file, rows, "id")
     for row in rows:
-        if row.get("topic") not in TOPICS:
-            yield Fault(file, row["id"], unknown("topic", str(row.get("topic")), TOPICS))
+        if row.get("topic") not in catalogue.topics():
+            yield Fault(file, row["id"], unknown("topic", str(row.get("topic")), catalogue.topics()))
     for room in set(book.names("safety")) - {row["id"] for row in rows}:
         yield Fault(file, room, "has rules in rules/safety, but stands in no row")
 
@@ -256,7 +262,7 @@ def check_recipe_roles() -> Iterator[Fault]:
                 yield Fault(file, row["id"], "low_c is above high_c")
     file, apparatus = "lexicon/recipe_safety.toml", ids(file, "apparatus")
     rows = rows_of(file, "danger")
-    yield from required(file, rows, "id", ("id", "text", "sources"))
+    yield from required(file, rows, "id", ("id", "sources"))
     for row in rows:
         for source in row.get("sources", ()):
             if source not in tables.sources():
@@ -339,9 +345,9 @@ def check_dangers() -> Iterator[Fault]:
 
 def check_wording() -> Iterator[Fault]:
     """Every sentence that is said stands in every language, filled with the names it has."""
-    from assistant.contributing import validate_causes, validate_explanations, validate_wording
+    from assistant.contributing import validate_causes, validate_dangers, validate_explanations, validate_wording
 
-    by_rows = (*validate_explanations.calls(), *validate_causes.calls())
+    by_rows = (*validate_explanations.calls(), *validate_causes.calls(), *validate_dangers.calls())
     yield from (Fault(*problem) for problem in validate_wording.problems(by_rows))
     yield from (Fault(*problem) for problem in validate_explanations.problems())
 

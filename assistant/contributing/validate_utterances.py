@@ -11,6 +11,7 @@ from typing import Any
 import srsly  # type: ignore[import-untyped]
 
 from rules import tables
+from rules.catalogue import topics
 from rules.foods.dishes import dishes
 from rules.model import MISSING_WORDS
 
@@ -26,18 +27,16 @@ KEYS: dict[str, Any] = {
     "portions": int, "pressure_psi": NUMBER, "units": str, "missing": list,
 }  # fmt: skip
 ELEVATIONS = {"elevation", "elevation_ft", "elevation_m"}
-FEWEST, FEWEST_OF = 15, {"time": 40, "why": 30}
 MARKUP = re.compile(r"\[([^\]]*)\](?:\([^)]*\)|\{[^}]*\})")  # [word](entity) and [word]{...} of the training format
 
 
 def problems() -> Iterator[Problem]:
     """File, row and what is wrong with it, for every fault."""
-    topics = [row["id"] for row in tables.read_toml("lexicon/topics.toml")["topic"]]
     files = files_of(TEST)
-    for topic in sorted(set(topics) ^ set(files)):
+    for topic in sorted(set(topics()) ^ set(files)):
         yield f"{TEST}/{topic}.yml", topic, "each topic has its file of test questions, and each file its topic"
     for topic, cases in files.items():
-        if len(cases) < FEWEST_OF.get(topic, FEWEST):
+        if topic in topics() and len(cases) < topics()[topic].fewest_questions:
             yield f"{TEST}/{topic}.yml", topic, f"{len(cases)} questions are too few"
         for case in cases:
             yield from ((f"{TEST}/{topic}.yml", str(case.get("text")), fault) for fault in case_faults(topic, case))

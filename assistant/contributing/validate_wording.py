@@ -105,7 +105,7 @@ def files(language: str) -> set[str]:
 
 
 def messages_of(language: str, file: str) -> dict[str, Message]:
-    """The sentences of a file by their ids; empty where there is no such file.
+    """The sentences of a file by their ids, those of attributes as `id.attribute`; empty where there is no such file.
 
     raises: BadTable where a sentence cannot be read
     """
@@ -118,10 +118,16 @@ def messages_of(language: str, file: str) -> dict[str, Message]:
             junk = (entry.content or "").strip()[:80]
             raise tables.BadTable(f"data/{FOLDER}/{language}/{file}.ftl: cannot be read: {junk}")
         if isinstance(entry, ftl.Message):
-            names = _Names()
-            names.visit(entry)
-            found[entry.id.name] = Message(frozenset(names.found), frozenset(names.sentences))
+            found |= {f"{entry.id.name}.{part.id.name}": _message(part.value) for part in entry.attributes}
+            if entry.value:
+                found[entry.id.name] = _message(entry.value)
     return found
+
+
+def _message(pattern: ftl.Pattern) -> Message:
+    names = _Names()
+    names.visit(pattern)
+    return Message(frozenset(names.found), frozenset(names.sentences))
 
 
 class _Names(Visitor):
@@ -135,7 +141,7 @@ class _Names(Visitor):
         self.found.add(node.id.name)
 
     def visit_MessageReference(self, node: ftl.MessageReference) -> None:
-        self.sentences.add(node.id.name)
+        self.sentences.add(f"{node.id.name}.{node.attribute.name}" if node.attribute else node.id.name)
 
 
 def modules() -> Iterator[Path]:

@@ -12,15 +12,18 @@ from rasa_sdk.events import ActiveLoop, EventType, SlotSet
 from rasa_sdk.executor import CollectingDispatcher
 from rasa_sdk.interfaces import ActionExecutionRejection
 
-from assistant.dialogue import turn
 from assistant.dialogue.domain import FORM
 from assistant.dialogue.keeper import Keeper
+from assistant.dialogue.made import ask
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.slots import NAMES, PIECE, BadSlot, memory_of, shown, slots_of
-from assistant.dialogue.turn import Turn
-from assistant.replies import as_json, dress, line
+from assistant.dialogue.turn import Turn, take_turn, timers_asked
+from assistant.replies import as_json
+from assistant.worked_out import told
 from rules.model import Answer
+from rules.said import sentences
 
+say = sentences("dialogue/actions")
 Domain = Mapping[str, Any]
 
 
@@ -39,8 +42,7 @@ class KitchenAction(Action, ABC):
         raises: ActionExecutionRejection where the domain lacks a slot of ours, or a slot holds what is not ours
         """
         memory = remembered(self.name(), tracker, domain)
-        for text in self.keeper.rings(tracker.sender_id) if self.keeper else ():
-            dispatcher.utter_message(text=text)
+        ring(self.keeper, dispatcher, tracker)
         return self.speak(dispatcher, tracker, memory)
 
     @abstractmethod
@@ -57,12 +59,8 @@ class ActionAnswer(KitchenAction):
 
     def speak(self, dispatcher: CollectingDispatcher, tracker: Tracker, memory: Memory) -> list[EventType]:
         """Take the turn, and have kept what is to be kept of it."""
-        taken = turn.go_on(heard(tracker), memory)
-        if self.keeper:
-            taken = kept(self.keeper, tracker.sender_id, taken)
-            self.keeper.drilled(memory.drill, taken.memory.drill)
-        slots = {**slots_of(taken.memory), **shown(taken.answer), PIECE: None}
-        events = [SlotSet(name, value) for name, value in slots.items()]
+        taken = take(self.keeper, tracker, memory)
+        events = [SlotSet(name, value) for name, value in {**slots_after(taken), PIECE: None}.items()]
         if taken.memory.asked:
             return [*events, ActiveLoop(FORM)]
         utter(dispatcher, taken.answer)
@@ -78,12 +76,19 @@ class ActionAskPiece(KitchenAction):
 
     def speak(self, dispatcher: CollectingDispatcher, tracker: Tracker, memory: Memory) -> list[EventType]:
         """Ask."""
-        utter(dispatcher, turn.ask(memory))
+        utter(dispatcher, ask(memory).answer)
         return []
 
 
 class ValidatePieceForm(FormValidationAction):
-    """Tell the reply to what was asked from an aside, which is answered, and after which the form asks again."""
+    """Take the turn while a piece is awaited; the form stays open as long as one is.
+
+    keeper: keeps timers and progress; None where nothing is kept
+    """
+
+    def __init__(self, keeper: Keeper | None = None) -> None:
+        super().__init__()
+        self.keeper = keeper
 
     def name(self) -> str:
         """The action's name in the domain; Rasa finds it by the name of the form."""
@@ -92,29 +97,53 @@ class ValidatePieceForm(FormValidationAction):
     def validate_piece(
         self, value: Any, dispatcher: CollectingDispatcher, tracker: Tracker, domain: Domain
     ) -> dict[str, Any]:
-        """Keep what the cook said as the piece, unless it is an aside.
+        """Answer what the cook said, unless it leaves a piece to be asked for; an aside is answered before that.
 
         raises: ActionExecutionRejection where the domain lacks a slot of ours, or a slot holds what is not ours
         """
-        answer = turn.aside(heard(tracker), remembered(self.name(), tracker, domain))
-        if answer is None:
-            return {PIECE: heard(tracker)}
-        utter(dispatcher, answer)
-        return {PIECE: None}
+        memory = remembered(self.name(), tracker, domain)
+        ring(self.keeper, dispatcher, tracker)
+        taken = take(self.keeper, tracker, memory)
+        if taken.aside:
+            utter(dispatcher, taken.reply.answer)
+            return {PIECE: None}
+        if not taken.memory.asked:
+            utter(dispatcher, taken.answer)
+        return {**slots_after(taken), PIECE: None if taken.memory.asked else heard(tracker)}
+
+
+def take(keeper: Keeper | None, tracker: Tracker, memory: Memory) -> Turn:
+    """Take what the cook said last, and have kept what is to be kept of it."""
+    taken = take_turn(heard(tracker), memory)
+    if keeper:
+        taken = kept(keeper, tracker.sender_id, taken)
+        keeper.drilled(memory.drill, taken.memory.drill)
+    return taken
+
+
+def slots_after(taken: Turn) -> dict[str, Any]:
+    """The slots of the memory after a turn, and those that show what was understood and answered."""
+    return {**slots_of(taken.memory), **shown(taken.reply.answer)}
+
+
+def ring(keeper: Keeper | None, dispatcher: CollectingDispatcher, tracker: Tracker) -> None:
+    """Let the timers of the conversation ring."""
+    for text in keeper.rings(tracker.sender_id) if keeper else ():
+        dispatcher.utter_message(text=text)
 
 
 def actions(keeper: Keeper | None = None) -> tuple[Action, ...]:
     """All of them, with what keeps timers and progress."""
-    return ActionAnswer(keeper), ActionAskPiece(keeper), ValidatePieceForm()
+    return ActionAnswer(keeper), ActionAskPiece(keeper), ValidatePieceForm(keeper)
 
 
 def kept(keeper: Keeper, conversation: str, taken: Turn) -> Turn:
     """The turn with what came of a request about timers; other turns as they are."""
-    request = turn.timers_asked(taken)
+    request = timers_asked(taken)
     if request is None:
         return taken
-    text = keeper.timed(request, conversation) or line("no_timers")
-    return replace(taken, answer=dress(replace(taken.answer, headline=text, figures=())))
+    text = keeper.timed(request, conversation) or say("no-timers")
+    return replace(taken, reply=told(replace(taken.reply.answer, headline=text, figures=())))
 
 
 def utter(dispatcher: CollectingDispatcher, answer: Answer) -> None:

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Any
 
 from assistant.dialogue.slots import NAMES, PIECE
-from rules.model import TOPICS
+from rules.catalogue import topics
 
 FOLDER = "data/rasa"
 VERSION = "3.1"
@@ -26,7 +26,7 @@ def domain() -> dict[str, Any]:
     return {
         "version": VERSION,
         "session_config": {"session_expiration_time": SESSION_MIN, "carry_over_slots_to_new_session": True},
-        "intents": [*TOPICS, FALLBACK],
+        "intents": [*topics(), FALLBACK],
         "slots": {name: dict(unread) for name in NAMES}
         | {PIECE: {**unread, "mappings": [{"type": "from_text", "conditions": [in_form]}]}},
         "forms": {FORM: {"required_slots": [PIECE]}},
@@ -35,8 +35,8 @@ def domain() -> dict[str, Any]:
 
 
 def rules() -> dict[str, Any]:
-    """The rules: every utterance is answered; while a piece is awaited, the form listens first."""
-    every = [{"intent": name} for name in (*TOPICS, FALLBACK)]
+    """The rules: every utterance is answered; while a piece is awaited, the form does it."""
+    every = [{"intent": name} for name in (*topics(), FALLBACK)]
     return {
         "version": VERSION,
         "rules": [
@@ -44,7 +44,7 @@ def rules() -> dict[str, Any]:
             {
                 "rule": "the piece that was asked for is given",
                 "condition": [{"active_loop": FORM}],
-                "steps": [{"action": FORM}, {"active_loop": None}, {"action": ACTIONS[0]}],
+                "steps": [{"action": FORM}, {"active_loop": None}],
             },
         ],
     }

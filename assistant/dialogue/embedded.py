@@ -55,15 +55,14 @@ class Conversation:
         return Said("\n\n".join(m["text"] for m in said), tuple(m["custom"] for m in said if m["custom"]))
 
     async def _reply(self, text: str) -> list[dict[str, Any]]:
-        """The rules of data/rasa: the form listens first where it is open; then, or else, the answer."""
-        said = []
+        """The rules of data/rasa: the form takes the turn where it is open, else the answer; then what is missing."""
         if self._awaits_piece():
             self._apply(SlotSet(PIECE, text))
-            said += await self._run(VALIDATE)
-            if self.tracker.slots[PIECE] is None:
-                return said + await self._run(ASK)
-            self._apply({"event": "active_loop", "name": None}, SlotSet(REQUESTED, None))
-        said += await self._run(ANSWER)
+            said = await self._run(VALIDATE)
+            if self.tracker.slots[PIECE] is not None:
+                self._apply({"event": "active_loop", "name": None}, SlotSet(REQUESTED, None))
+        else:
+            said = await self._run(ANSWER)
         if self._awaits_piece():
             self._await_piece()
             said += await self._run(ASK)

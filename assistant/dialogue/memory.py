@@ -6,8 +6,8 @@ from dataclasses import dataclass, replace
 
 from assistant.drill import Sitting
 from assistant.understanding.scene import Scene
-from rules.model import Kitchen, Request
-from rules.say import Say
+from rules.model import PLACE_SLOTS, Kitchen, Request
+from rules.said import Measure, elevation
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -52,8 +52,6 @@ def _placeless(request: Request | None) -> Request | None:
 
 def moved(question: Request, last: Request) -> Request:
     """An earlier question where the last one was asked, in its units and at its depth."""
-    from assistant.understanding.conversation import PLACE_SLOTS
-
     place = {slot: getattr(last, slot) for slot in (*PLACE_SLOTS, "units", "depth")}
     return replace(question, **place)
 
@@ -69,7 +67,7 @@ def learn_kitchen(kitchen: Kitchen, said: Request) -> Kitchen:
     return replace(kitchen, name="", elevation_m=said.elevation_m, pressure_pa=said.pressure_pa)
 
 
-def place_of(memory: Memory) -> str:
-    """The elevation of the kitchen in words, empty where it is not known."""
+def place_of(memory: Memory) -> Measure | None:
+    """The elevation of the kitchen, where it is known."""
     elevation_m = memory.kitchen.elevation_m
-    return "" if elevation_m is None else Say(memory.kitchen.units).elevation(elevation_m)
+    return None if elevation_m is None else elevation(elevation_m)

@@ -28,32 +28,27 @@ class Move:
 class Piece:
     """A piece that is asked for.
 
-    word: of rules.model.MISSING_WORDS; frame: the sentence in which a bare reply to it is heard, {} for the reply
+    word: of rules.model.MISSING_WORDS
     why: what it is needed for; find_out: how a cook who does not know it comes to know it
     """
 
     word: str
     why: str
     find_out: str
-    frame: str = ""
 
     def __post_init__(self) -> None:
         if self.word not in MISSING_WORDS:
             raise tables.BadTable(f'data/{CATALOGUE}: piece "{self.word}" is none of {", ".join(MISSING_WORDS)}')
-        if self.frame and self.frame.count("{}") != 1:
-            raise tables.BadTable(f"data/{CATALOGUE}: piece {self.word}: frame needs one {{}} for the reply")
 
 
-def heard(text: str) -> Move | None:
-    """The move that an utterance is, and nothing else.
+def heard(said: str) -> Move | None:
+    """The move that the words of an utterance are, and nothing else.
 
-    >>> heard("Okay, double it please.")
+    >>> heard("okay double it please")
     Move(id='scale', factor=2.0)
-    >>> heard("start over the beans at 7,000 ft")
+    >>> heard("start over the beans at 7 000 ft")
     """
-    if len(text) > LONGEST_MOVE:
-        return None
-    return phrases().get(bare(text)) or phrases().get(words(text))
+    return (phrases().get(bare(said)) or phrases().get(said)) if len(said) <= LONGEST_MOVE else None
 
 
 @cache
@@ -63,20 +58,19 @@ def phrases() -> Mapping[str, Move]:
     for row in tables.read_toml(CATALOGUE)["move"]:
         for phrase in row["phrases"]:
             move = Move(row["id"], row.get("factor", 1.0))
-            for form in dict.fromkeys((words(phrase), bare(phrase))):
+            for form in dict.fromkeys((words(phrase), bare(words(phrase)))):
                 if found.setdefault(form, move) != move:
                     raise tables.BadTable(f'data/{CATALOGUE}: "{phrase}" is the move {found[form].id} already')
     return found
 
 
-def back_to_recipe(text: str) -> bool:
-    """Whether an utterance speaks of a recipe as of one that is known.
+def back_to_recipe(said: str) -> bool:
+    """Whether the words of an utterance speak of a recipe as of one that is known.
 
-    >>> back_to_recipe("now the recipe again for 8,000 ft"), back_to_recipe("convert a recipe for 8,000 ft")
+    >>> back_to_recipe("now the recipe again for 8 000 ft"), back_to_recipe("convert a recipe for 8 000 ft")
     (True, False)
     """
-    said = f" {words(text)} "
-    return any(f" {phrase} " in said for phrase in tables.read_toml(CATALOGUE)["recipe"])
+    return any(f" {phrase} " in f" {said} " for phrase in tables.read_toml(CATALOGUE)["recipe"])
 
 
 @cache
@@ -90,13 +84,13 @@ def words(text: str) -> str:
     return " ".join(MARKS.sub(" ", fold(text[:LONGEST])).split())
 
 
-def bare(text: str) -> str:
-    """The same without words of politeness.
+def bare(said: str) -> str:
+    """Words without those of politeness.
 
-    >>> bare("Could you say it again, please?")
+    >>> bare("could you say it again please")
     'say it again'
     """
-    return " ".join(_polite().sub(" ", words(text)).split())
+    return " ".join(_polite().sub(" ", said).split())
 
 
 @cache

@@ -6,40 +6,24 @@ are the two that read and write the store.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
-from functools import cache
-from typing import TYPE_CHECKING, Literal
+from typing import TYPE_CHECKING
 
+from assistant.dialogue.timer import Timer
 from assistant.planning.clock import clock, stretch
-from rules import tables
+from assistant.replies.sentences import worded
 from rules.model import Request, Units
+from rules.said import Join, Words, listed, sentences
 
 if TYPE_CHECKING:
     from assistant.store.database import Store
 
-Action = Literal["set", "left", "extend", "stop", "stop_all"]
+say = sentences("dialogue/timers")
 
 SHORTEST_MIN, LONGEST_MIN = 1 / 60, 7 * 24 * 60
 ALIKE = 80
-LONGEST_NAME = 4
-WORDS = "lexicon/timers.toml"
-HOW_LONG_LEFT = "how long left"
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Timer:
-    """A timer. conversation: whose it is; rang: whether its end has been announced; id: 0 until it is kept."""
-
-    name: str
-    starts_at: datetime
-    ends_at: datetime
-    dish: str | None = None
-    conversation: str = ""
-    rang: bool = False
-    id: int = 0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -88,97 +72,39 @@ def rings(store: Store, now: datetime, conversation: str | None = None) -> tuple
 
 def decide(request: Request, timers: Sequence[Timer], now: datetime, conversation: str = "") -> Outcome:
     """What a request about timers comes to. Those that have rung are forgotten when the next one is set."""
-    what = action(request.text)
-    name = spoken_name(request.text)
+    what = request.timer_action or "set"
+    name = request.timer_name
     running = tuple(timer for timer in timers if not timer.rang or timer.ends_at > now)
     if what == "set" or (what == "extend" and not timers):
         return setting(request, name, timers, now, conversation)
     if not timers or not (running or name or what == "extend"):
-        return Outcome(text="No timer is running.", gone=tuple(timers))
+        return Outcome(text=_worded(say("none-running")), gone=tuple(timers))
     if what == "stop_all":
-        return Outcome(text=f"Stopped: {names(running or timers)}.", gone=tuple(timers))
+        return Outcome(text=_worded(say("stopped", names=names(running or timers, "and"))), gone=tuple(timers))
     meant = matching(name, request.dish, timers if name else running or timers)
     if what == "left" and (not name or len(meant) > 1):
         asked = meant if name else running
         return Outcome(text=" ".join(left(timer, now, request.units) for timer in asked))
     if len(meant) != 1:
-        unknown = f"There is no timer for {name}. " if name and not meant else ""
-        return Outcome(text=f"{unknown}Which one: {names(meant or timers, 'or')}?")
+        known = names(meant or timers, "or")
+        asks = say("unknown-which", name=name, names=known) if name and not meant else say("which", names=known)
+        return Outcome(text=_worded(asks))
     timer = meant[0]
     if what == "stop":
-        return Outcome(text=f"Stopped: {timer.name}.", gone=(timer,))
+        return Outcome(text=_worded(say("stopped", names=timer.name)), gone=(timer,))
     if what == "extend":
         return extending(request, timer, now)
     return Outcome(text=left(timer, now, request.units))
 
 
-def action(text: str) -> Action:
-    """What is to be done about timers.
-
-    >>> [action(t) for t in ("set a timer for the beans 90 minutes", "how long left on the beans", "clear all timers")]
-    ['set', 'left', 'stop_all']
-    """
-    said = text.casefold()
-    return next((what for what, pattern in cues() if pattern.search(said)), "set")
-
-
-def spoken_of(text: str) -> bool:
-    """Whether a text speaks of timers or of being called, rather than only of a length of time.
-
-    >>> spoken_of("ping me in 20 minutes"), spoken_of("the recipe says 2 hours")
-    (True, False)
-    """
-    return any(word in text.casefold() for word in tables.read_toml(WORDS)["spoken"].split())
-
-
-@cache
-def cues() -> tuple[tuple[Action, re.Pattern[str]], ...]:
-    """What is done with timers, and the pattern that tells it, in the order in which they count."""
-    return tuple((row["action"], re.compile(row["pattern"])) for row in tables.read_toml(WORDS)["cue"])
-
-
-@cache
-def talk() -> frozenset[str]:
-    """Words that name no dish."""
-    return frozenset(tables.read_toml(WORDS)["talk"].split())
-
-
-def spoken_name(text: str) -> str:
-    """What the cook calls the timer: the words that are neither a time nor about timers; empty where there are none.
-
-    >>> spoken_name("start the clock, 35 min, banana bread"), spoken_name("stop the timer")
-    ('banana bread', '')
-    """
-    from assistant.understanding.pipeline import read
-
-    doc = read(text)
-    taken = {i for span in (*doc._.measures, *doc._.clock) for i in range(span.start, span.end)}
-    words = [
-        token.lower_
-        for i, token in enumerate(doc)
-        if i not in taken and token.is_alpha and token.lower_ not in talk() and not is_slip_of_timer(token.lower_)
-    ]
-    return " ".join(words[:LONGEST_NAME])
-
-
-def is_slip_of_timer(word: str) -> bool:
-    """Whether a word is `timer` misspelled, rather than a food such as thyme.
-
-    >>> is_slip_of_timer("tmer"), is_slip_of_timer("thyme")
-    (True, False)
-    """
-    from rapidfuzz.distance import OSA
-
-    return word not in ("tiger", "timber") and any(OSA.distance(word, w) <= 1 for w in ("timer", "timers"))
-
-
 def setting(request: Request, spoken: str, timers: Sequence[Timer], now: datetime, conversation: str) -> Outcome:
     """A new timer, or the question how long."""
-    name = spoken or request.dish or "timer"
+    name = spoken or request.dish or unnamed()
     if request.time_min is None:
-        return Outcome(text=f"How long for the {name}?" if name != "timer" else "For how long?", missing=("time",))
+        asks = say("how-long") if name == unnamed() else say("how-long-for", name=name)
+        return Outcome(text=_worded(asks), missing=("time",))
     if not SHORTEST_MIN <= request.time_min <= LONGEST_MIN:
-        return Outcome(text="A timer can run from a second to a week. For how long?", missing=("time",))
+        return Outcome(text=_worded(say("out-of-range")), missing=("time",))
     length = timedelta(minutes=request.time_min)
     over = tuple(timer for timer in timers if timer.rang and timer.ends_at <= now)
     timer = Timer(
@@ -188,22 +114,24 @@ def setting(request: Request, spoken: str, timers: Sequence[Timer], now: datetim
         ends_at=later(now, length),
         conversation=conversation,
     )
-    called = "Timer set" if timer.name == "timer" else f"Timer for the {timer.name} set"
-    early = ", the early end" if request.time_high_min else ""
-    ends = clock(timer.ends_at, request.units)
-    return Outcome(text=f"{called}: {stretch(length)}{early}, until {ends}.", new=timer, gone=over)
+    end, ends = "early" if request.time_high_min else "only", clock(timer.ends_at, request.units)
+    if timer.name == unnamed():
+        told = say("set", length=stretch(length), end=end, ends=ends)
+    else:
+        told = say("set-for", name=timer.name, length=stretch(length), end=end, ends=ends)
+    return Outcome(text=_worded(told), new=timer, gone=over)
 
 
 def extending(request: Request, timer: Timer, now: datetime) -> Outcome:
     """A timer made longer; one that has run out runs on from now."""
     if request.time_min is None:
-        return Outcome(text=f"How much longer for the {timer.name}?", missing=("time",))
+        return Outcome(text=_worded(say("how-much-longer", name=timer.name)), missing=("time",))
     if not SHORTEST_MIN <= request.time_min <= LONGEST_MIN:
-        return Outcome(text="A timer can run from a second to a week. How much longer?", missing=("time",))
+        return Outcome(text=_worded(say("more-out-of-range")), missing=("time",))
     changed = replace(timer, ends_at=later(max(timer.ends_at, now), timedelta(minutes=request.time_min)), rang=False)
     ends = clock(changed.ends_at.astimezone(now.tzinfo), request.units)
-    text = f"{timer.name.capitalize()}: {stretch(changed.ends_at - now)} left now, until {ends}."
-    return Outcome(text=text, changed=changed)
+    told = say("left-now", name=timer.name, left=stretch(changed.ends_at - now), ends=ends)
+    return Outcome(text=_worded(told), changed=changed)
 
 
 def left(timer: Timer, now: datetime, units: Units) -> str:
@@ -211,14 +139,16 @@ def left(timer: Timer, now: datetime, units: Units) -> str:
     if timer.ends_at <= now:
         return ended(timer, now)
     ends = clock(timer.ends_at.astimezone(now.tzinfo), units)
-    return f"{timer.name.capitalize()}: {stretch(timer.ends_at - now)} left, until {ends}."
+    return _worded(say("left", name=timer.name, left=stretch(timer.ends_at - now), ends=ends))
 
 
 def ended(timer: Timer, now: datetime) -> str:
     """That a timer has run out."""
     since = now - timer.ends_at
-    what = "The timer" if timer.name == "timer" else f"The timer for the {timer.name}"
-    return f"{what} is up." if since < timedelta(minutes=1) else f"{what} ended {stretch(since)} ago."
+    if since < timedelta(minutes=1):
+        return _worded(say("up") if timer.name == unnamed() else say("up-for", name=timer.name))
+    ago = stretch(since)
+    return _worded(say("ended", ago=ago) if timer.name == unnamed() else say("ended-for", name=timer.name, ago=ago))
 
 
 def matching(name: str, dish: str | None, timers: Sequence[Timer]) -> tuple[Timer, ...]:
@@ -244,10 +174,19 @@ def free_name(name: str, timers: Sequence[Timer]) -> str:
     return next(n for n in (name, *(f"{name} {i}" for i in range(2, len(taken) + 3))) if n not in taken)
 
 
-def names(timers: Sequence[Timer], link: str = "and") -> str:
+def names(timers: Sequence[Timer], link: Join) -> Words:
     """Names in a row: beans, eggs and rice."""
-    *most, last = [timer.name for timer in timers]
-    return f"{', '.join(most)} {link} {last}" if most else last
+    return listed((timer.name for timer in timers), link)
+
+
+def unnamed() -> str:
+    """What a timer is called that the cook gave no name."""
+    return _worded(say("unnamed"))
+
+
+def _worded(words: Words) -> str:
+    """Words in which no quantity depends on the asker's units."""
+    return worded(words, "us")
 
 
 def later(moment: datetime, length: timedelta) -> datetime:

@@ -123,12 +123,12 @@ def temperatures_c(
     a word like `is` can be a temperature
     """
     found = [(m.start, m.low) for m in measures if m.kind == "temperature"]
-    found += [(m.start, _unscaled(m.low, words, units)) for m in measures if m.kind == "degree"]
+    found += [(m.start, unscaled_c(m.low, words, units)) for m in measures if m.kind == "degree"]
     spans: tuple[Measure | Elevation, ...] = (*measures, *elevations)
     taken = {i for span in spans for i in range(span.start, span.end)}
     for number in numbers:
         if number.start not in taken and _is_temperature(number, words, units, hot):
-            found.append((number.start, _unscaled(number.value, words, units)))
+            found.append((number.start, unscaled_c(number.value, words, units)))
     return [value for _, value in sorted(found)]
 
 
@@ -155,10 +155,16 @@ def _could_boil(value: float) -> bool:
     return BOILED_C[0] <= value <= BOILED_C[1] or FULL_SCALE_F[0] <= value <= FULL_SCALE_F[1]
 
 
-def _unscaled(value: float, words: Sequence[str], units: Units) -> float:
+def unscaled_c(value: float, words: Sequence[str], units: Units) -> float:
     """Degrees without a scale: the kitchen's, unless water could only boil at them in the other one."""
     metric = value <= BOILED_C[1] if is_boiling(words) and _could_boil(value) else units == "metric"
     return value if metric and value <= BARE_C[1] else to_si(value, "degF")
+
+
+def is_reading(value: float, units: Units) -> bool:
+    """Whether a bare figure can be what a thermometer reads in something hot."""
+    low, high = BARE_F if units == "us" else BARE_C
+    return _could_boil(value) or low <= value <= high
 
 
 FULL_BOIL_C = (100.0, 0.05)

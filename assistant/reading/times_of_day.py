@@ -81,6 +81,20 @@ def _from_number(words: Sequence[str], number: Number, starts: Mapping[int, Numb
     return []
 
 
+def of_figure(words: Sequence[str], number: Number) -> tuple[Measure, ...]:
+    """The time of day that a bare figure is where one was asked for; none where words behind it make it another thing.
+
+    >>> [time.low / 60 for time in of_figure(["6"], Number(0, 1, 6.0))]
+    [18.0]
+    """
+    value = int(number.value) if number.value == int(number.value) else 0
+    if value < 1 or (number.end < len(words) and words[number.end] not in ENDS):
+        return ()
+    hour, minute = divmod(value, 100) if value >= 100 else (value, 0)
+    morning = not set(words).isdisjoint(MORNING_MEALS)
+    return tuple(_time(words, number.start, number.end, hour, minute, morning))
+
+
 def _is_plain_time(words: Sequence[str], number: Number, end: int) -> bool:
     """Whether the talk of a meal makes a plain figure a time. A meal for 6 may be one, a meal for 14 has 14 guests."""
     start = number.start

@@ -12,12 +12,14 @@ from assistant.recipes.text import bare_yields, read_yields, retimed
 from rules.model import Caution, Units
 from rules.recipe import Amount, Recipe
 from rules.recipes.convert import Converted, convert
+from rules.said import sentences
 
 # What people count when they say how many a recipe is for, rather than pans or pots of it.
 PORTIONS = ("serving", "portion", "person", "slice", "cover", "guest", "piece", "square")
 # Beyond these a batch heats, bakes and boils down at a pace of its own.
 NEAR_FACTORS = (0.67, 1.5)
 MOST_FACTOR = 1000.0
+say = sentences("recipes/converting")
 
 
 class NoYield(AssistantError, ValueError):
@@ -127,7 +129,7 @@ def _beside(recipe: Recipe, converted: Converted, factor: float) -> Converted:
         recipe=recipe,
         ingredients=tuple(replace(to, line=line) for line, to in lines),
         steps=tuple(replace(to, step=step) for step, to in steps),
-        cautions=(*converted.cautions, *_batch_size(factor)),
+        notes=(*converted.notes, *_batch_size(factor)),
     )
 
 
@@ -135,8 +137,5 @@ def _batch_size(factor: float) -> tuple[Caution, ...]:
     least, most = NEAR_FACTORS
     if least <= factor <= most:
         return ()
-    text = (
-        f"This is {factor:.2g} times the recipe. Keep to its pans and depth, and bake more or fewer of them; in one "
-        f"{'larger' if factor > 1 else 'smaller'} pan or pot the time changes too, so go by the test of doneness."
-    )
+    text = say("batch-size", times=f"{factor:.2g}", size="larger" if factor > 1 else "smaller")
     return (Caution("note", text, ("common-practice",)),)

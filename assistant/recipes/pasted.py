@@ -82,10 +82,20 @@ def _step() -> re.Pattern[str]:
 
 
 def _behind_colon(text: str) -> Pasted | None:
-    question, colon, recipe = text.partition(":")
-    if not colon or _ingredients(recipe) < FEWEST_INGREDIENTS:
-        return None
-    return Pasted(question.strip(), "\n".join(line for line in _LINE_END.split(recipe.strip()) if line))
+    question, _, told = text.partition(":")
+    recipe = listed(told)
+    return Pasted(question.strip(), recipe) if recipe else None
+
+
+def listed(text: str) -> str:
+    """A recipe told in one line, line by line; empty where fewer than two known ingredients are measured in it.
+
+    >>> listed("2 cups flour, 1 cup sugar; 2 eggs")
+    '2 cups flour\\n1 cup sugar\\n2 eggs'
+    """
+    if not 0 < len(text) <= MOST_TEXT or _ingredients(text) < FEWEST_INGREDIENTS:
+        return ""
+    return "\n".join(line for line in _LINE_END.split(text.strip()) if line)
 
 
 def _ingredients(text: str) -> int:

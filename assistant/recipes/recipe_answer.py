@@ -9,33 +9,42 @@ from functools import partial
 
 from assistant.errors import AssistantError
 from assistant.recipes.converting import NoYield, convert_recipe
-from assistant.replies import dress, line
+from assistant.replies import dress
 from assistant.replies.recipe import as_text
+from assistant.replies.recipe import in_words as converted_in_words
 from assistant.replies.recipe.words import opening
+from assistant.replies.worded import in_words
 from rules.baking.change import Change
 from rules.errors import OutOfRange
 from rules.heat.batch_size import BATCH
 from rules.model import Answer, Because, Caution, Figure, Request
-from rules.recipes import canning
 from rules.recipes.convert import Converted
-from rules.say import Say
+from rules.said import Words, elevation, listed, sentences, together
 
-BRIEF, STOP = 1, "stop"
+BRIEF = 1
+say = sentences("recipes/recipe_answer")
 _FIRST_SENTENCE = re.compile(r"(?<=[.:])\s+(?=[A-Z])")
 
 
-def answer_recipe(request: Request) -> Answer:
-    """Convert the recipe of a request, or ask for what is missing. Never raises for anything a Request can hold."""
+def convert(request: Request) -> Converted | Answer:
+    """The recipe converted, or the answer that asks for what is missing, yet to be put into words.
+
+    Never raises for anything a Request can hold.
+    """
     known = {"recipe": request.recipe, "elevation": request.elevation_m is not None}
     missing = tuple(word for word, held in known.items() if not held)
     if missing:
-        return dress(Answer(request=request, missing=missing))
+        return Answer(request=request, missing=missing)
     try:
-        converted = _converted(request)
+        return _converted(request)
     except (AssistantError, OutOfRange) as fault:
         word = "elevation" if isinstance(fault, OutOfRange) else "recipe"
-        return dress(Answer(request=request, missing=(word,), cautions=(Caution("note", str(fault)),)))
-    return _told(request, converted)
+        return Answer(request=request, missing=(word,), cautions=(Caution("note", str(fault)),))
+
+
+def tell(request: Request, found: Converted | Answer) -> Answer:
+    """What convert found, in words."""
+    return dress(found) if isinstance(found, Answer) else _told(request, found)
 
 
 def _converted(request: Request) -> Converted:
@@ -55,53 +64,49 @@ def _converted(request: Request) -> Converted:
     except NoYield as fault:
         found = convert()
         said = str(fault).partition(". ")[0]
-        note = Caution("note", f'{opening(said)}. Say "double it", or how much it makes.')
-        return replace(found, cautions=(*found.cautions, note))
+        return replace(found, notes=(*found.notes, Caution("note", say("by-batches", fault=opening(said)))))
 
 
-def _told(request: Request, converted: Converted) -> Answer:
-    say = Say(request.units)
+def _told(request: Request, found: Converted) -> Answer:
+    converted = converted_in_words(found, request.units)
     moved = [change for change in converted.changes if change.way != "same"]
-    found = dress(
-        Answer(
-            request=request,
-            headline=_headline(converted, moved, say),
-            figures=tuple(_figures(converted, moved)),
-            steps=tuple(one.text for one in converted.steps),
-            because=tuple(dict.fromkeys(Because(c.rule, c.because, c.sources) for c in converted.changes)),
-            cautions=converted.cautions,
+    answer = dress(
+        in_words(
+            Answer(
+                request=request,
+                headline=_headline(converted, moved),
+                figures=tuple(_figures(converted, moved)),
+                steps=tuple(one.text for one in converted.steps),
+                because=tuple(dict.fromkeys(Because(c.rule, c.because, c.sources) for c in converted.changes)),
+                cautions=converted.cautions,
+            )
         )
     )
     if request.depth <= BRIEF:
-        return found
-    return replace(found, text=f"{found.headline}\n\n{as_text(converted, request.units).rstrip()}")
+        return answer
+    return replace(answer, text=f"{answer.headline}\n\n{as_text(converted, request.units).rstrip()}")
 
 
-def _headline(converted: Converted, moved: list[Change], say: Say) -> str:
+def _headline(converted: Converted, moved: list[Change]) -> Words:
     """What was done in a sentence; before it whatever is stopped, and for canning that alone."""
-    title, place = converted.recipe.title or "Your recipe", say.elevation(converted.to_elevation_m)
-    dangers = [caution for caution in converted.cautions if caution.level == STOP and not canning.told(caution)]
-    stopped = line(
-        "convert_recipe_stopped",
-        title=title,
-        place=place,
-        canning=converted.canning,
-        gel=bool(moved),
-        stops=[_FIRST_SENTENCE.split(caution.text)[0] for caution in dangers],
-    )
+    title = converted.recipe.title or say("your-recipe")
+    place, baseline = elevation(converted.to_elevation_m), elevation(converted.from_elevation_m)
+    unsafe = [say("not-safe", why=_FIRST_SENTENCE.split(danger.text)[0]) for danger in converted.dangers]
     if converted.canning:
-        return stopped
-    ways = list(dict.fromkeys((change.way, change.what) for change in moved))
-    baseline = say.elevation(converted.from_elevation_m)
-    done = line("convert_recipe", title=title, place=place, baseline=baseline, ways=ways)
-    return f"{stopped} {done}".strip()
+        gel = say("for-canning-but-gel", title=title, place=place) if moved else None
+        return together(gel or say("for-canning", title=title, place=place), *unsafe)
+    ways = dict.fromkeys((c.way, c.what) for c in moved if c.way != "different" and c.what != "pan")
+    changes = listed(say("change", way=way, what=what) for way, what in ways)
+    if not ways:
+        return together(*unsafe, say("unchanged", title=title, baseline=baseline, place=place))
+    return together(*unsafe, say("changed", title=title, baseline=baseline, place=place, changes=changes))
 
 
 def _figures(converted: Converted, moved: list[Change]) -> Iterator[Figure]:
     """The oven, and each ingredient that changes in the unit it is measured in."""
     if oven := converted.oven:
         sea = oven.from_c if abs(converted.from_elevation_m) < 1 else None
-        yield Figure("oven", "Oven", oven.to_c, "degC", oven.low_c, oven.high_c, sea)
+        yield Figure("oven", say("oven-label"), oven.to_c, "degC", oven.low_c, oven.high_c, sea)
     for change in moved:
         if change.item and change.to_value is not None and change.what != "egg":
             id = f"{change.what}_{change.at.replace(' ', '_')}"

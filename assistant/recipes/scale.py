@@ -15,7 +15,7 @@ from rules.baking.batch import amount_of
 from rules.baking.rounding import ML, G, fraction, in_unit, kitchen, measure
 from rules.physics.units import round_to
 from rules.recipe import Amount, IngredientLine, Recipe, Step
-from rules.recipes.convert import PIECES
+from rules.recipes.lines import PIECES
 from rules.recipes.steps import Edit, amended
 
 FINE_ROLES = ("leavening", "yeast", "salt")

@@ -1,10 +1,11 @@
 """What a rule said, in words: sentences of data/wording, filled with quantities in the asker's units.
 
-The sentences are in the format of Project Fluent, a file a module that speaks. A file is read when one of its
-sentences is first wanted; what the files of a folder share stands in its shared.ftl, and may be said or named by each
-of them. Functions for sentences: CAPITAL($food) opens a sentence, SMALL($line) lets one go on within another,
-COUNT($food) tells whether what a dish is called is spoken of as one or as many. For equations: FIXED($boil, 2) is the
-bare SI number of a quantity with so many digits, GROUPED($pressure, 0) the same with its thousands set apart.
+The sentences are in the format of Project Fluent, a file a module that speaks; what the files of a folder share stands
+in its shared.ftl, and may be said or named by each of them. A message may have several sentences, its attributes.
+Functions for sentences: CAPITAL($food) opens a sentence, SMALL($line) lets one go on within another, COUNT($food) tells
+whether what a dish is called is spoken of as one or as many, TEMP(165) is a temperature of a food that the sentence
+itself names, in degF. For equations: FIXED($boil, 2) is the bare SI number of a quantity with so many digits,
+GROUPED($pressure, 0) the same with its thousands set apart.
 """
 
 from __future__ import annotations
@@ -12,14 +13,15 @@ from __future__ import annotations
 from functools import cache, reduce
 from typing import TYPE_CHECKING, Any
 
-from rules import tables
+from assistant.replies import message_files
 from rules.baking.rounding import measure
+from rules.physics.units import to_c
 from rules.said import Listed, Measure, Said, Value
 from rules.say import Say, duration, duration_span, exact_duration, number
 
 if TYPE_CHECKING:
     from fluent.runtime import FluentBundle
-    from fluent.syntax import ast
+    from fluent.runtime.resolver import Pattern
 
     from rules.model import Units
 
@@ -36,6 +38,10 @@ class Written(str):
 
 class BadWording(ValueError):
     """A sentence that is not there, or is filled with what it does not name."""
+
+
+class NoSuchSentence(BadWording):
+    """A sentence that is not there."""
 
 
 def worded(words: Value, units: Units) -> str:
@@ -59,7 +65,7 @@ def _text(value: Value, units: Units) -> str:
 
 def _filled(said: Said, units: Units) -> str:
     values = {name: _value(value, units) for name, value in said.values}
-    return sentence(said.file, said.id, values)
+    return sentence(said.file, said.id, values, units)
 
 
 def _value(value: Value, units: Units) -> str | int | float:
@@ -78,12 +84,12 @@ def _joined(listed: Listed, units: Units) -> str:
     *first, last = texts
     if not first:
         return last
-    before = reduce(lambda a, b: _join(BETWEEN[listed.join], a, b), first)
-    return _join(LAST[listed.join], before, last)
+    before = reduce(lambda a, b: _join(BETWEEN[listed.join], a, b, units), first)
+    return _join(LAST[listed.join], before, last, units)
 
 
-def _join(by: str, a: str, b: str) -> str:
-    return sentence("common", by, {"a": a, "b": b})
+def _join(by: str, a: str, b: str, units: Units) -> str:
+    return sentence("common", by, {"a": a, "b": b}, units)
 
 
 def written(value: Measure, units: Units) -> str:
@@ -106,45 +112,46 @@ def written(value: Measure, units: Units) -> str:
     return text
 
 
-def sentence(file: str, id: str, values: dict[str, Any]) -> str:
-    """One message of the wording with its values, on one line.
+def sentence(file: str, id: str, values: dict[str, Any], units: Units, language: str = LANGUAGE) -> str:
+    """One sentence of the wording with its values, on one line.
 
+    id: of a message, or of one of its attributes: `spoiled_jar.why`
     raises: BadWording that names the file and the message
     """
-    bundle = _bundle(file)
-    where = f"data/{_path(file)}: {id}"
-    if not bundle.has_message(id) or (pattern := bundle.get_message(id).value) is None:
-        raise BadWording(f"{where}: there is no such message")
+    name, _, attribute = id.partition(".")
+    where = f"data/wording/{language}/{file}.ftl: {id}"
+    bundle = _bundle(file, units, language)
+    if not bundle.has_message(name):
+        bundle.add_resource(message_files.parsed(file, name, language))
+    if (pattern := _pattern(bundle, name, attribute)) is None:
+        raise NoSuchSentence(f"{where}: there is no such message")
     text, errors = bundle.format_pattern(pattern, values)
     if errors:
         raise BadWording(f"{where}: {errors[0]}")
     return str(text).replace("\n", " ")
 
 
+def _pattern(bundle: FluentBundle, name: str, attribute: str) -> Pattern | None:
+    if not bundle.has_message(name):
+        return None
+    message = bundle.get_message(name)
+    return message.attributes.get(attribute) if attribute else message.value
+
+
 @cache
-def _bundle(file: str) -> FluentBundle:
+def _bundle(file: str, units: Units, language: str) -> FluentBundle:
+    """The messages of a file that were wanted so far."""
     from fluent.runtime import FluentBundle
 
     functions: dict[str, Any] = {
-        "CAPITAL": capital, "SMALL": small, "COUNT": count, "FIXED": fixed, "GROUPED": grouped,
-    }  # fmt: skip
-    bundle = FluentBundle([LANGUAGE], functions=functions, use_isolating=False)
-    bundle.add_resource(_resource(file))
-    shared = f"{file.rpartition('/')[0]}/shared"
-    if file != shared and tables.data_path(_path(shared)).is_file():
-        bundle.add_resource(_resource(shared))
-    return bundle
-
-
-@cache
-def _resource(file: str) -> ast.Resource:
-    from fluent.runtime import FluentResource
-
-    return FluentResource(tables.data_path(_path(file)).read_text(encoding="utf-8"))
-
-
-def _path(file: str) -> str:
-    return f"wording/{LANGUAGE}/{file}.ftl"
+        "CAPITAL": capital,
+        "SMALL": small,
+        "COUNT": count,
+        "FIXED": fixed,
+        "GROUPED": grouped,
+        "TEMP": lambda temp_f: Say(units).temp(to_c(float(temp_f))),
+    }
+    return FluentBundle([language], functions=functions, use_isolating=False)
 
 
 def capital(words: Any) -> str:

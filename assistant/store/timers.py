@@ -9,7 +9,7 @@ from typing import Any
 
 from sqlalchemy import Row, delete, insert, select, update
 
-from assistant.dialogue.timers import Timer
+from assistant.dialogue.timer import Timer
 from assistant.store.database import Store
 from assistant.store.schema import timers as table
 

@@ -11,14 +11,8 @@ from assistant.understanding import alarm, scene, unclaimed
 from assistant.understanding.alarm import Alarm
 from assistant.understanding.hazards import Figures, Hazard, hazard_of, hazards, holding, nearly
 from assistant.understanding.scene import Scene
+from rules.catalogue import marked
 
-# topics in which a short utterance asks on about what was refused
-ASKING_ON = (
-    "time", "temperature", "preserve", "pressure", "out_of_scope", "doneness", "sugar_stage", "help", "bake_adjust",
-    "troubleshoot", "schedule",
-)  # fmt: skip
-# topics that leave what was refused behind, and those in which the net is not asked
-ASIDE, SETTLED = ("set_kitchen", "calibrate", "help"), ("smalltalk", "set_kitchen")
 MOST_OTHERS = 2
 # families that lead where several are likely: a guest's allergy before how full the fryer is
 FIRST = {"people": 0.3}
@@ -117,7 +111,7 @@ def weighed(hazard: Hazard | None, heard: Alarm) -> Hazard | None:
 
 def _may_alarm(doc: Doc, heard: HeardIn, before: Scene) -> bool:
     """Whether the net is asked: about the kitchen, and not because of what was said before alone."""
-    if not heard.own or doc._.topic.id in SETTLED:
+    if not heard.own or doc._.topic.id in marked("harmless"):
         return False
     if doc._.topic.id == "out_of_scope" and not (doc._.found or doc._.measures or doc._.numbers):
         return False
@@ -135,9 +129,9 @@ def _goes_on(doc: Doc, heard: HeardIn, refused: Hazard) -> bool:
     """Whether an utterance goes on about what was refused."""
     if SAFE_WAY in heard.own:
         return False
-    if refused.lasting and MOVES_ON not in heard.own and doc._.topic.id not in ASIDE:
+    if refused.lasting and MOVES_ON not in heard.own and doc._.topic.id not in marked("leaves_refusal"):
         return not scene.names_other(doc, doc._.concepts)
-    asks = doc._.topic.id in ASKING_ON and len(doc) <= SHORT and not heard.another_food
+    asks = doc._.topic.id in marked("asks_on") and len(doc) <= SHORT and not heard.another_food
     return asks and (bool(doc._.numbers) or bool(heard.own) or unclaimed.is_elliptical(doc))
 
 

@@ -38,7 +38,12 @@ def pipeline() -> Language:
     return nlp
 
 
-@lru_cache(maxsize=8)
 def read(text: str) -> Doc:
-    """Run any text through the pipeline. The last few are kept: an utterance is read once a turn."""
-    return pipeline()(clean(text).text)
+    """Run any text through the pipeline."""
+    return read_clean(clean(text).text)
+
+
+@lru_cache(maxsize=8)
+def read_clean(text: str) -> Doc:
+    """Run a cleaned text through the pipeline. The last few are kept."""
+    return pipeline()(text)

@@ -5,35 +5,42 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
+from typing import Any
 
 from spacy.tokens import Doc
 
 from assistant.reading import elevation_mentions, instruments
-from assistant.reading.spans import Found, Measure, Number
-from assistant.reading.text import LONGEST
-from assistant.understanding import answer_preferences, lexicon, unclaimed, what_is_asked
+from assistant.reading.spans import Found, Measure
+from assistant.understanding import (
+    answer_preferences,
+    explanations,
+    lexicon,
+    small_talk,
+    temperatures,
+    timer_words,
+    unclaimed,
+    what_is_asked,
+)
+from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues
+from assistant.understanding.timer_words import OfTimers
+from rules.catalogue import marked
 from rules.foods.dishes import dishes
-from rules.model import Kitchen, Quantity, Request, Units, Unused
+from rules.model import Kitchen, Quantity, Request, Units
 from rules.physics import water
+from rules.physics.units import to_f
 
+TIMER = "timer"
 # ways that win over the verb they stand beside: boil beans IN THE PRESSURE COOKER
 LEADING_METHODS = ("pressure_cook", "slow_cook", "sous_vide", "microwave")
-# utterances that say nothing for the questions after them
-PASSING = ("smalltalk", "help", "out_of_scope")
-# what an utterance of mere slots is easily taken for; its method counts all the same
-SLOTS_ALONE = (*PASSING, "set_kitchen")
+# two readings of one temperature, in the units of either scale [degF]
+SAME_F = 1.0
 # units in which nobody tells how long a dish cooks
 NO_COOKING_TIME = ("wk", "week", "month", "mo", "yr", "year")
-METHODLESS_TOPICS = (*PASSING, "boiling_point", "calibrate", "set_kitchen", "convert_recipe", "timer")
-IN_COOKER = ("pressure", "preserve")
 HOT_METHODS = ("bake", "roast", "fry", "braise", "sugarwork", "smoke", "grill", "sous_vide", "slow_cook", "poach")
-HOT_TOPICS = ("temperature", "bake_adjust", "sugar_stage", "calibrate", "doneness", "boiling_point", "convert_recipe")
 HOT_WORDS = cues("temperature", "hot")
 FEEDING, GATHERING = cues("portions", "feeding"), cues("portions", "gathering")
-BAKING_TOPICS = ("bake_adjust", "convert_recipe")
 CHANGES_OF_A_BAKE = cues("leaning", "baking")
-FEEDING_TOPICS = ("order", "schedule")
 IMPLIED_METHODS = {
     "oil": "fry", "fryer": "fry", "fat": "fry", "lard": "fry", "shortening": "fry", "wok": "fry", "griddle": "fry",
     "proofer": "proof", "proof": "proof", "smoker": "smoke", "steamer": "steam", "brew": "brew",
@@ -50,6 +57,7 @@ class Hearing:
     plain: a number with nothing to tell what it counts, as in `make it 75`
     changes_a_bake: whether it can go on with a question of baking: `and the eggs, one more?`
     dish_of_a_bake: the dish if it does, where eggs are an ingredient
+    timers: what it says of timers, if it is about them
     """
 
     request: Request
@@ -60,6 +68,18 @@ class Hearing:
     plain: float | None = None
     changes_a_bake: bool = False
     dish_of_a_bake: str | None = None
+    timers: OfTimers = OfTimers()
+
+    @property
+    def passing(self) -> bool:
+        """Whether it says nothing for the questions after it."""
+        return self.request.topic in marked("passing") and not self.elliptical
+
+    def about(self, topic: str, **slots: Any) -> Hearing:
+        """The same as said of another topic, with some slots filled."""
+        timers = self.timers if topic == TIMER else OfTimers()
+        said = {"topic": topic, "timer_action": timers.action, "timer_name": timers.name, **slots}
+        return replace(self, request=replace(self.request, **said))
 
 
 def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
@@ -68,12 +88,12 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     topic, found = doc._.topic.id, doc._.found
     units = answer_preferences.spoken_system(words, doc._.measures)
     dish, method = main_dish(found, topic), spoken_method(words, found) or implied_method(words, topic)
-    in_cooker = method == "pressure_cook" or topic in IN_COOKER
+    in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
     gauge = instruments.gauge_pa(doc._.measures, words, in_cooker)
     height = elevation_mentions.settle(doc._.elevations, words, units or kitchen.units)
     beside = kitchen.elevation_m if height.here_m is None and not height.unused else height.here_m
     barometer = instruments.barometer(doc._.measures, words, beside, gauge, kitchen.barometer_offset_pa)
-    hot = method in HOT_METHODS or topic in HOT_TOPICS or any(word in HOT_WORDS for word in words)
+    hot = method in HOT_METHODS or topic in marked("hot") or any(word in HOT_WORDS for word in words)
     high = elevation_mentions.plausible(doc._.elevations, units or kitchen.units)
     temps = instruments.temperatures_c(doc._.measures, doc._.numbers, high, words, units or kitchen.units, hot)
     in_water = "water" in words or "test" in words or not _is_other_liquid(dish)
@@ -82,14 +102,14 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(temps), None)
     time = next((m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME), None)
     no_such = unclaimed.dish(doc) if dish is None else None
-    elliptical = unclaimed.is_elliptical(doc)
+    elliptical, timers = unclaimed.is_elliptical(doc), timer_words.heard(doc)
     request = Request(
         text=doc.text,
         topic=topic,
         subject=doc._.subject,
         dish=dish,
         dish_class=dishes()[dish].dish_class if dish else "general" if no_such else None,
-        method=None if topic in METHODLESS_TOPICS and not (elliptical and topic in SLOTS_ALONE) else method,
+        method=None if topic in marked("no_method") and not (elliptical and topic in marked("slots_alone")) else method,
         elevation_m=_first(height.here_m, barometer.elevation_m, boiled_m),
         elevation_from=height.known_from or ("barometer" if barometer.elevation_m is not None else None)
         or ("boil_test" if boiled_m is not None else None),
@@ -98,12 +118,17 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         time_min=time.low if time else None,
         time_high_min=time.high if time and time.high > time.low else None,
         temperature_c=temp_c,
+        temperature_of=temperature_of(doc, temp_c),
         quantity=quantity(doc._.measures, words, gauge),
         portions=portions(doc, topic),
         gauge_pa=gauge,
         service_time=service_time(doc._.clock),
         covered=answer_preferences.covered(words),
         soaked=answer_preferences.soaked(words),
+        timer_action=timers.action if topic == TIMER else None,
+        timer_name=timers.name if topic == TIMER else "",
+        small_talk=small_talk.kind([token.lower_ for token in doc]) if topic == "smalltalk" else None,
+        nearest=nearest(doc),
         units=units or kitchen.units,
         equipment=equipment(words, found),
         unused=(*height.unused, *barometer.unused, *((no_such,) if no_such else ()), *unclaimed.places(doc)),
@@ -117,6 +142,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         partial(what_is_asked.subject, doc),
         plain,
         changes_a_bake=any(f.kind == "ingredient" for f in found) and unclaimed.is_elliptical(doc, CHANGES_OF_A_BAKE),
+        timers=timers,
         dish_of_a_bake=main_dish(without_ingredients(found), "bake_adjust"),
     )
 
@@ -128,7 +154,7 @@ def _first(*values: float | None) -> float | None:
 def main_dish(found: Sequence[Found], topic: str) -> str | None:
     """The dish that is asked about: the first one; water last, and in baking what is an ingredient as well."""
     heard = [f for f in found if f.kind == "dish"]
-    also = {f.start for f in found if f.kind == "ingredient"} if topic in BAKING_TOPICS else set()
+    also = {f.start for f in found if f.kind == "ingredient"} if topic in marked("of_baking") else set()
     best = min(heard, key=lambda f: (dishes()[f.id].dish_class == "water", f.start in also, f.start), default=None)
     return narrower(best.id, heard) if best else None
 
@@ -192,14 +218,8 @@ def portions(doc: Doc, topic: str) -> int | None:
 
 def _counts_people(doc: Doc, at: int, topic: str) -> bool:
     before, two = doc[at - 1].norm_ if at else "", " ".join(t.norm_ for t in doc[max(0, at - 2) : at])
-    counted = topic in FEEDING_TOPICS and before in ("for", "about", "around", "of")
+    counted = topic in marked("feeding") and before in ("for", "about", "around", "of")
     return counted or before in FEEDING or two in GATHERING
-
-
-def plain_numbers(doc: Doc) -> list[Number]:
-    """The numbers that nothing else has claimed."""
-    taken = {i for span in (*doc._.measures, *doc._.elevations, *doc._.clock) for i in range(span.start, span.end)}
-    return [number for number in doc._.numbers if number.start not in taken]
 
 
 def service_time(clock: Sequence[Measure]) -> str | None:
@@ -207,9 +227,14 @@ def service_time(clock: Sequence[Measure]) -> str | None:
     return f"{int(clock[0].low) // 60:02d}:{int(clock[0].low) % 60:02d}" if clock else None
 
 
-def capped(request: Request, dropped: int) -> Request:
-    """The request with a note that the end of a very long text was not read."""
-    if not dropped:
-        return request
-    reason = f"I read the first {LONGEST:,} characters; ask one thing at a time."
-    return replace(request, unused=(*request.unused, Unused("text", f"the last {dropped:,} characters", reason)))
+def temperature_of(doc: Doc, temp_c: float | None) -> str | None:
+    """What a temperature is of, where the words tell: core, oven, bath and so on."""
+    if temp_c is None:
+        return None
+    return next((said.role for said in temperatures.said(doc) if abs(said.temp_f - to_f(temp_c)) < SAME_F), None)
+
+
+def nearest(doc: Doc) -> tuple[str, ...]:
+    """The explanations that sound most like a why that names none."""
+    unnamed = doc._.topic.id == "why" and doc._.subject is None
+    return explanations.nearest(doc.text) if unnamed else ()

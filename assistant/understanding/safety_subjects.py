@@ -10,31 +10,14 @@ from spacy.tokens import Doc
 
 from assistant.reading.text import fold
 from rules import book, tables
+from rules.catalogue import marked
 from rules.foods.dishes import dishes
 
 CATALOGUE = "lexicon/safety_subjects.toml"
 PRESERVE = "preserve"
-# questions that may be about food safety; the others are about what they say
-OPEN_TOPICS = (
-    "time",
-    "temperature",
-    "doneness",
-    "calibrate",
-    "pressure",
-    "preserve",
-    "boiling_point",
-    "bake_adjust",
-    "sugar_stage",
-    "out_of_scope",
-)
-# questions about heat and time, in which a subject of safety may be told by words that stand apart
-SPREAD_TOPICS = ("time", "temperature", "doneness", "boiling_point", "out_of_scope")
-# questions that are about preserving where food is put up in jars
-PUT_UP_TOPICS = ("time", "temperature", "doneness", "pressure", "boiling_point", "out_of_scope", "help", "schedule")
 # dishes and words that a question of preserving has, and one of cooking has not
 KEPT_CLASSES = {"pickle", "jam", "canned_low_acid", "canned_high_acid", "dried_fruit", "fruit"}
 OF_PRESERVING = ("to can", "canner", "canning", "jar", "jars", "keep", "dry", "drying", "dehydrate", "freeze", "cure")
-UNSURE_TOPICS = ("bake_adjust", "sugar_stage", "out_of_scope")
 
 Doc.set_extension("safety", default=None, force=True)
 
@@ -56,7 +39,7 @@ class Subject:
 @Language.component("kitchen_safety", requires=["doc._.topic", "doc._.concepts"], assigns=["doc._.safety"])
 def kitchen_safety(doc: Doc) -> Doc:
     """Hear a subject of food safety. One of preserving sets the topic, and so does any where the topic was unsure."""
-    if puts_up(doc) and doc._.topic.id in PUT_UP_TOPICS:
+    if puts_up(doc) and doc._.topic.id in marked("may_be_canning"):
         doc._.topic = replace(doc._.topic, id=PRESERVE)
     words = [token.norm_ for token in doc]
     if cooks_instead(doc, " ".join(words)):
@@ -66,7 +49,7 @@ def kitchen_safety(doc: Doc) -> Doc:
         found = spread_subject(frozenset(words), doc._.topic.id, any(item.kind == "dish" for item in doc._.found))
     if found:
         doc._.safety = found.id
-        if found.id not in book.names("safety") or doc._.topic.id in UNSURE_TOPICS:
+        if found.id not in book.names("safety") or doc._.topic.id in marked("unsure"):
             doc._.topic = replace(doc._.topic, id=found.topic)
     return doc
 
@@ -134,7 +117,7 @@ def spread_subject(words: frozenset[str], topic: str, dish: bool = False) -> Sub
     'drinking_water'
     """
     for subject in subjects().values():
-        at_home = topic == PRESERVE if subject.topic == PRESERVE else topic in SPREAD_TOPICS and not dish
+        at_home = topic == PRESERVE if subject.topic == PRESERVE else topic in marked("safety_apart") and not dish
         if subject.together and at_home and all(words & group for group in subject.together):
             return subject
     return None
@@ -143,4 +126,4 @@ def spread_subject(words: frozenset[str], topic: str, dish: bool = False) -> Sub
 def _counts(subject: Subject, topic: str) -> bool:
     if subject.within:
         return topic in subject.within
-    return topic in OPEN_TOPICS or (topic == "troubleshoot" and subject.topic == PRESERVE)
+    return topic in marked("may_be_safety") or (topic == "troubleshoot" and subject.topic == PRESERVE)

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 
 from spacy.tokens import Doc
 
+from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues
-from assistant.understanding.request import plain_numbers
 from rules.physics.units import to_f
 
 ROLES = ("core", "oven", "hold", "fridge", "bath", "smoker", "drier", "set")

@@ -8,7 +8,6 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cache
 from itertools import combinations, pairwise
-from typing import Any
 
 from spacy.language import Language
 from spacy.tokens import Doc
@@ -16,10 +15,10 @@ from spacy.tokens import Doc
 from assistant.reading.spans import Found
 from assistant.reading.text import fold
 from rules import tables
+from rules.catalogue import topics
 from rules.foods.dishes import dishes
 
 WEIGHTS = "tables/topic_weights.json.gz"
-CATALOGUE = "lexicon/topics.toml"
 CONCEPTS = "lexicon/concepts.toml"
 CUE_WEIGHT = 1.0
 NOTHING_KNOWN = "out_of_scope"
@@ -90,23 +89,17 @@ def weights() -> Weights:
     """The learned table; an empty one where it has not been made yet."""
     path = tables.data_path(WEIGHTS)
     if not path.is_file():
-        return Weights(tuple(row["id"] for row in catalogue()), (0.0,) * len(catalogue()), {}, "")
+        return Weights(tuple(topics()), (0.0,) * len(topics()), {}, "")
     made = json.loads(gzip.decompress(path.read_bytes()))
-    topics = tuple(made["topics"])
-    named = {f: {topics[int(i)]: w for i, w in row.items()} for f, row in made["features"].items()}
-    return Weights(topics, tuple(made["bias"]), named, made["examples"])
-
-
-@cache
-def catalogue() -> tuple[dict[str, Any], ...]:
-    """The rows of the catalogue of questions."""
-    return tuple(tables.read_toml(CATALOGUE)["topic"])
+    learned = tuple(made["topics"])
+    named = {f: {learned[int(i)]: w for i, w in row.items()} for f, row in made["features"].items()}
+    return Weights(learned, tuple(made["bias"]), named, made["examples"])
 
 
 @cache
 def cues() -> tuple[tuple[str, str], ...]:
     """Cue and topic, every one."""
-    return tuple((f" {fold(cue)} ", str(row["id"])) for row in catalogue() for cue in row.get("cues", ()))
+    return tuple((f" {fold(cue)} ", topic.id) for topic in topics().values() for cue in topic.cues)
 
 
 def cue_scores(doc: Doc) -> dict[str, float]:

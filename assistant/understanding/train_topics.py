@@ -21,7 +21,7 @@ import srsly  # type: ignore[import-untyped]
 
 from assistant.understanding import topics
 from assistant.understanding.pipeline import read
-from rules import tables
+from rules import catalogue, tables
 
 FOLDER = "utterances/train"
 RIDGE = 1e-4
@@ -51,7 +51,7 @@ def fingerprint(pairs: Sequence[tuple[str, str]]) -> str:
 
 def learn(pairs: Sequence[tuple[str, str]]) -> dict[str, Any]:
     """The table of weights, ready for JSON."""
-    names = [str(row["id"]) for row in topics.catalogue()]
+    names = list(catalogue.topics())
     docs = [read(sentence) for _, sentence in pairs]
     present = [topics.features(doc) for doc in docs]
     counts = Counter(feature for row in present for feature in row)

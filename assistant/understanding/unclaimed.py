@@ -9,25 +9,20 @@ from spacy.tokens import Doc
 
 from assistant.understanding import spelling, topics
 from assistant.understanding.answer_preferences import DEPTHS, LIDS, SYSTEMS
+from assistant.understanding.claims import claimed
 from assistant.understanding.cue_words import cues
+from rules.catalogue import marked
 from rules.model import Unused
+from rules.said import sentences
 
-COOKING_TOPICS = ("time", "temperature", "doneness", "order", "schedule", "bake_adjust", "preserve")
+say = sentences("understanding/unclaimed")
+
 BEFORE_DISH, BEFORE_PLACE = cues("unknown", "before_dish"), cues("unknown", "before_place")
 LIVING = cues("unknown", "living")
-# topics whose cues may only go on with the question before: how long for lamb shanks
-ASKED_OF_ANY_DISH = {"time", "set_kitchen", "timer"}
 LEANING = frozenset(cues("leaning", "words"))
 HINTS = (*DEPTHS.values(), *LIDS.values(), *SYSTEMS.values())
 HINT_WORDS = frozenset(word for phrases in HINTS for phrase in phrases for word in phrase.split())
 LONGEST_DISH = 3
-WHERE = "I do not know how high {name} is. What is the elevation there, in feet or metres?"
-
-
-def claimed(doc: Doc) -> set[int]:
-    """Tokens that some component has understood."""
-    spans = (*doc._.numbers, *doc._.measures, *doc._.elevations, *doc._.found, *doc._.clock)
-    return {i for span in spans for i in range(span.start, span.end)}
 
 
 def is_elliptical(doc: Doc, besides: Collection[str] = ()) -> bool:
@@ -38,29 +33,30 @@ def is_elliptical(doc: Doc, besides: Collection[str] = ()) -> bool:
     rest = [t for t in doc if any(sign.isalnum() for sign in t.norm_)]
     kept = claimed(doc)
     loose = [t.norm_ for t in doc if t.i not in kept and t.norm_.isalnum()]
-    asks_anew = topics.cue_scores(doc).keys() - ASKED_OF_ANY_DISH
+    asks_anew = topics.cue_scores(doc).keys() - marked("leaning_cues")
     little = LEANING | HINT_WORDS | set(besides)
     return bool(rest) and not asks_anew and all(word in little for word in loose)
 
 
 def dish(doc: Doc) -> Unused | None:
     """A dish that the lexicon does not have, where the sentence has the place for one: braise ZORGON."""
-    if doc._.topic.id not in COOKING_TOPICS:
-        return None
-    name = next(_names(doc), None)
-    if name is None:
-        return None
-    return Unused("dish", name, f"I do not know {name}; I treated it by the method alone.")
+    return named(doc) if doc._.topic.id in marked("of_a_dish") else None
 
 
-def _names(doc: Doc) -> Iterator[str]:
+def named(doc: Doc, *, at_start: bool = False) -> Unused | None:
+    """The first dish nobody has heard of. at_start: whether it may open the text, as in the reply to what is cooked."""
+    name = next(_names(doc, at_start), None)
+    return Unused("dish", name, say("unknown-dish", name=name)) if name else None
+
+
+def _names(doc: Doc, at_start: bool) -> Iterator[str]:
     """Runs of unheard-of words behind a method, a cooking verb or an article."""
     kept = claimed(doc)
     methods = {f.end for f in doc._.found if f.kind == "method"}
     strange = [t.i not in kept and _is_strange(t.norm_) for t in doc]
     for i in range(len(doc)):
         begins = strange[i] and not (i and strange[i - 1])
-        if begins and (i in methods or (i and doc[i - 1].norm_ in BEFORE_DISH)):
+        if begins and (i in methods or (doc[i - 1].norm_ in BEFORE_DISH if i else at_start)):
             end = next((j for j in range(i, len(doc)) if not strange[j]), len(doc))
             if end - i <= LONGEST_DISH:
                 yield doc[i:end].text
@@ -82,5 +78,5 @@ def places(doc: Doc) -> list[Unused]:
         if strange and (lives or token.text[0].isupper()):
             rest = takewhile(lambda t: t.i not in kept and t.text[0].isupper(), doc[token.i + 1 :])
             name = " ".join(t.text for t in (token, *rest))
-            return [Unused("elevation", name, WHERE.format(name=name))]
+            return [Unused("elevation", name, say("unknown-place", name=name))]
     return []

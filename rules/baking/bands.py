@@ -13,9 +13,9 @@ from functools import cache
 from itertools import pairwise
 
 from rules.errors import UnknownWord
+from rules.physics.units import M_PER_FT
 from rules.tables import BadTable, read_csv
 
-M_PER_FT = 0.3048
 RAMP_FT = 1000.0
 
 UW_CAKE = "tables/baking_cake_uwyo-altitude-adjusters.csv"

@@ -1,8 +1,8 @@
-"""A recipe on its way from one elevation to another: what every component of the formula works on."""
+"""A recipe on its way from one elevation to another: the case that every rule of the formula works on."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -12,39 +12,52 @@ from rules.baking.change import Change, Way, What, ingredient
 from rules.baking.components import Share
 from rules.baking.parts import Placed, batter
 from rules.baking.rounding import ML, PACKETS, G, in_unit, kitchen, same_measure
-from rules.model import Units
-from rules.physics import air, water
+from rules.book import Case, Part
+from rules.model import Request, Units
 from rules.recipe import IngredientLine, Recipe
-from rules.said import Measure
-from rules.said import number as said_number
-from rules.say import Say, number
+from rules.said import Measure, Words, number, sentences
 
 MEASURED = (*ML, *G, "percent")
+say = sentences("baking/batch")
 
 
 @dataclass(frozen=True)
-class Batch:
-    """One recipe, its style, the elevation it was written for and the one it goes to [m].
+class Batch(Case):
+    """One recipe and its style, on the way from the place it was written for to the cook's own.
 
     canning: it is a recipe for jars that are kept, of which nothing is converted but the gel point
     """
 
     recipe: Recipe
     style: str
-    from_m: float
-    to_m: float
-    units: Units = "us"
     canning: bool = False
+
+    @classmethod
+    def of(
+        cls, recipe: Recipe, style: str, from_m: float, to_m: float, units: Units = "us", canning: bool = False
+    ) -> Batch:
+        """A recipe between two elevations [m]: the one it was written for, and the one it goes to."""
+        return cls(Request(elevation_m=to_m, from_elevation_m=from_m, units=units), recipe, style, canning)
 
     @cached_property
     def lines(self) -> tuple[Placed, ...]:
         """The lines of the dough or batter itself."""
         return batter(self.recipe)
 
-    @cached_property
-    def say(self) -> Say:
-        """Words quantities in the cook's units."""
-        return Say(self.units)
+    @property
+    def units(self) -> Units:
+        """Which unit system stands first in the explanations."""
+        return self.request.units
+
+    @property
+    def from_m(self) -> float:
+        """The elevation it was written for [m]."""
+        return self.there.elevation_m
+
+    @property
+    def to_m(self) -> float:
+        """The elevation it goes to [m]."""
+        return self.here.elevation_m
 
     @property
     def up(self) -> bool:
@@ -52,38 +65,23 @@ class Batch:
         return self.to_m > self.from_m
 
     @property
-    def here(self) -> str:
-        """Where it goes, in words."""
-        return self.say.elevation(self.to_m)
+    def way(self) -> str:
+        """The same as a word that a sentence chooses by: `up` or `down`."""
+        return "up" if self.up else "down"
 
     @property
-    def there(self) -> str:
-        """Where it was written for, in words."""
-        return self.say.elevation(self.from_m)
-
-    @cached_property
     def pressure_ratio(self) -> float:
         """Air pressure here against there."""
-        return air.pressure_pa(self.to_m) / air.pressure_pa(self.from_m)
-
-    @cached_property
-    def boil_here_c(self) -> float:
-        """Boiling point of water where it goes [degC]."""
-        return water.boiling_point_c(self.to_m)
-
-    @cached_property
-    def boil_there_c(self) -> float:
-        """Boiling point of water where it was written for [degC]."""
-        return water.boiling_point_c(self.from_m)
+        return self.here.pressure_pa / self.there.pressure_pa
 
     @property
     def boil_shift_k(self) -> float:
         """How much hotter water boils here than there [K], negative on the way up."""
-        return self.boil_here_c - self.boil_there_c
+        return self.here.boiling_c - self.there.boiling_c
 
-    def stays(self, part: Share) -> str:
+    def stays(self, part: Share) -> Words:
         """Why a component stays: the style's note speaks of the way up."""
-        return part.note if self.up else "It is the same at every elevation in this kind of bake"
+        return say("note", note=part.note) if self.up else say("same-everywhere")
 
     def parts(self, *names: str, least_g: float = 0.0) -> tuple[Placed, ...]:
         """Lines of the batter that play one of these parts, leaving out those known to weigh less than least_g."""
@@ -110,14 +108,19 @@ def amount_of(line: IngredientLine) -> float | None:
     return total
 
 
+def changed(changes: Iterable[Change]) -> Part | None:
+    """What a rule says that changes these lines or steps; None where it changes nothing."""
+    found = tuple(changes)
+    return Part(changes=found) if found else None
+
+
 def rescaled(
     line: Placed,
     ratio: Span,
     what: What,
     *,
-    rule: str,
-    because: str,
-    sources: tuple[str, ...],
+    because: Words,
+    sources: tuple[str, ...] = (),
     fine: bool = False,
     coarse: bool = False,
 ) -> Change | None:
@@ -134,13 +137,13 @@ def rescaled(
     if was is None or abs(to - was) < 1e-6:
         to, low, high, to_unit = amount, amount, amount, unit
         way: Way = "same"
-        because = "The change is smaller than a cook can measure."
+        because = say("too-small-to-measure")
     else:
         way = "less" if to < was else "more"
     return Change(
         what=what, way=way, at=ingredient(line.index), item=line.line.item,
         from_value=amount, from_unit=unit, to_value=to, to_low=min(low, to), to_high=max(high, to), to_unit=to_unit,
-        rule=rule, because=because, sources=sources,
+        because=because, sources=sources,
     )  # fmt: skip
 
 
@@ -165,46 +168,26 @@ def towards(amount: float, ratio: float, unit: str | None, *, fine: bool = False
 
 
 def scale_lines(
-    batch: Batch, lines: tuple[Placed, ...], component: str, what: What, because: str, *, fine: bool = False
+    batch: Batch, lines: tuple[Placed, ...], component: str, what: What, because: Words, *, fine: bool = False
 ) -> Iterator[Change]:
     """Lines of one component times the style's ratio, or `same` with the style's reason."""
     part = components.share(batch.style, component)
     if part is None or not lines or not batch.expects(component):
         return
-    rule, sources = f"baking.{component}", components.sources(batch.style, component)
+    sources = components.sources(batch.style, component)
     if not part.value:
-        yield kept(what, ingredient(lines[0].index), rule, batch.stays(part), sources, item=lines[0].line.item)
+        yield kept(what, ingredient(lines[0].index), batch.stays(part), sources, item=lines[0].line.item)
         return
     ratio = batch.ratio(component)
     for line in lines:
-        change = rescaled(line, ratio, what, rule=rule, because=because, sources=sources, fine=fine)
+        change = rescaled(line, ratio, what, because=because, sources=sources, fine=fine)
         if change:
             yield change
 
 
-def kept(what: What, at: str, rule: str, because: str, sources: tuple[str, ...], *, item: str = "") -> Change:
+def kept(what: What, at: str, because: Words, sources: tuple[str, ...], *, item: str = "") -> Change:
     """Something that stays although a baker might expect a change, with its reason."""
-    return Change(what=what, way="same", at=at, rule=rule, because=f"{because}.", sources=sources, item=item)
-
-
-def longer(ratio: float) -> str:
-    """How a time changes, in words.
-
-    >>> longer(1.25), longer(0.8), longer(2.48)
-    ('about 25 % more time', 'about 20 % less time', 'about 2.5 times as long')
-    """
-    if ratio >= 1.95:
-        return f"about {number(ratio, 1)} times as long"
-    return f"about {percent(ratio)} {'more' if ratio > 1 else 'less'} time"
-
-
-def percent(ratio: float) -> str:
-    """How far a ratio is from one, in whole percent.
-
-    >>> percent(0.75), percent(1.219)
-    ('25 %', '22 %')
-    """
-    return f"{number(abs(ratio - 1) * 100, 0)} %"
+    return Change(what=what, way="same", at=at, because=because, sources=sources, item=item)
 
 
 def percent_apart(ratio: float) -> Measure:
@@ -213,4 +196,4 @@ def percent_apart(ratio: float) -> Measure:
     >>> percent_apart(0.75).values
     (25.0,)
     """
-    return said_number(abs(ratio - 1) * 100, 0)
+    return number(abs(ratio - 1) * 100, 0)

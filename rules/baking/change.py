@@ -1,10 +1,11 @@
-"""One change to a recipe, in the words a baker would write in the margin."""
+"""One change to a recipe, as a baker would write it in the margin, and what becomes of one figure of a step."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 from typing import Literal, get_args
 
+from rules.baking.bands import Span
 from rules.model import Sentence
 
 What = Literal[
@@ -24,7 +25,7 @@ class Change:
     at: "ingredient 3" and "step 2" count from one, in the order of the recipe; "recipe" for the whole
     from_value, to_value, to_low, to_high: in from_unit and to_unit; None where the change is not a figure
     item: the ingredient's name, "" where it is not about one
-    rule, sources: the rule's id and ids of data/sources.toml
+    rule, sources: the rule's id and ids of data/sources.toml; a rule of the book that leaves them out has its own
     """
 
     what: What
@@ -36,10 +37,23 @@ class Change:
     to_low: float | None = None
     to_high: float | None = None
     to_unit: str | None = None
-    rule: str
+    rule: str = ""
     because: Sentence
-    sources: tuple[str, ...]
+    sources: tuple[str, ...] = ()
     item: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Shift:
+    """What a rule does to a time or temperature of a step.
+
+    span: a factor for a time, a difference [K] for a temperature
+    stays: it is listed as the same, with the reason
+    """
+
+    span: Span
+    what: What
+    stays: bool = False
 
 
 def adds(change: Change) -> bool:

@@ -7,9 +7,11 @@ from functools import cache
 
 from rules.baking import bands
 from rules.baking.bands import Span
+from rules.said import Words, sentences
 from rules.tables import read_csv
 
 TABLE = "tables/style_components.csv"
+say = sentences("baking/components")
 
 
 @dataclass(frozen=True, slots=True)
@@ -20,14 +22,18 @@ class Share:
     value: float
     high: float
     source: str
-    note: str
+    note: Words
+
+
+def _note(row: dict[str, str]) -> Words:
+    return "" if float(row["share"]) else say("stays", row=f"{row['style']}-{row['component']}")
 
 
 @cache
 def _shares() -> dict[tuple[str, str], Share]:
     return {
         (r["style"], r["component"]): Share(
-            float(r["share_low"]), float(r["share"]), float(r["share_high"]), r["source"], r["note"]
+            float(r["share_low"]), float(r["share"]), float(r["share_high"]), r["source"], _note(r)
         )
         for r in read_csv(TABLE).rows
     }

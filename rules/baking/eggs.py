@@ -6,13 +6,15 @@ from collections.abc import Iterator
 from functools import cache
 
 from rules.baking import components
-from rules.baking.batch import Batch, kept, percent, rescaled
+from rules.baking.batch import Batch, changed, kept, percent_apart, rescaled
 from rules.baking.change import Change, ingredient
 from rules.baking.parts import Placed, pantry
+from rules.book import Part, rule
+from rules.said import Words, sentences
 
-RULE = "baking.egg"
 EGGS = ("egg", "medium egg", "extra large egg", "jumbo egg")
 EXTRA_YOLK_G, EXTRA_WHITE_G = 17.0, 33.0
+say = sentences("baking/eggs")
 
 
 @cache
@@ -70,38 +72,40 @@ def size_of(line: Placed) -> str:
     return min(sizes(), key=lambda size: abs(sizes()[size] - each))
 
 
-def changes(batch: Batch) -> Iterator[Change]:
-    """Whole eggs a size larger where the style wants it, or `same` with its reason."""
+@rule("baking.egg", "csu-high-altitude-food-prep", "usda-sr28", "common-practice")
+def resized(batch: Batch) -> Part | None:
+    """Whole eggs a size larger where the style wants it."""
+    return changed(_changes(batch))
+
+
+def _changes(batch: Batch) -> Iterator[Change]:
     part = components.share(batch.style, "egg")
     eggs = batch.parts("egg")
     if part is None or not eggs or not batch.expects("egg"):
         return
     sources = components.sources(batch.style, "egg")
     if not part.value:
-        yield kept("egg", ingredient(eggs[0].index), RULE, batch.stays(part), sources, item=eggs[0].line.item)
+        yield kept("egg", ingredient(eggs[0].index), batch.stays(part), sources, item=eggs[0].line.item)
         return
     ratio = batch.ratio("egg")
     because = why(batch, ratio.value)
     for line in eggs:
         counted = line.line.unit in (None, "piece") and line.line.amount and float(line.line.amount).is_integer()
         change = counted_eggs(line, ratio.value, because, sources) if counted else rescaled(
-            line, ratio, "egg", rule=RULE, because=because, sources=sources
+            line, ratio, "egg", because=because, sources=sources
         )  # fmt: skip
         if change:
             yield change
 
 
-def why(batch: Batch, ratio: float) -> str:
+def why(batch: Batch, ratio: float) -> Words:
     """The reason."""
     if not batch.up:
-        return f"At {batch.here} eggs {percent(ratio)} lighter do; keeping the size you have does no harm."
-    return (
-        f"About {percent(ratio)} more egg by weight brings protein to set the crumb sooner and water against the dry "
-        "air."
-    )
+        return say("lighter", place=batch.place, percent=percent_apart(ratio))
+    return say("larger", percent=percent_apart(ratio))
 
 
-def counted_eggs(line: Placed, ratio: float, because: str, sources: tuple[str, ...]) -> Change:
+def counted_eggs(line: Placed, ratio: float, because: Words, sources: tuple[str, ...]) -> Change:
     """Eggs by number: the same number of another size, where that is nearer than the size there is.
 
     Nobody shops for eggs smaller than large, so on the way down those stay.
@@ -115,8 +119,5 @@ def counted_eggs(line: Placed, ratio: float, because: str, sources: tuple[str, .
         what="egg", way="same" if same else "more" if more else "less", at=ingredient(line.index), item=line.line.item,
         from_value=float(count), from_unit=size, to_value=float(to_count), to_low=float(count),
         to_high=float(max(count, to_count)),
-        to_unit=to_size, rule=RULE, sources=sources,
-        because="The change is smaller than the step from one size of egg to the next."
-        if same and not smaller
-        else because,
+        to_unit=to_size, sources=sources, because=say("no-size-between") if same and not smaller else because,
     )  # fmt: skip

@@ -2,24 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-
-from rules.baking.batch import Batch, percent, scale_lines
-from rules.baking.change import Change
+from rules.baking.batch import Batch, changed, percent_apart, scale_lines
+from rules.book import Part, rule
+from rules.said import Words, sentences
 
 LEAST_G = 25.0
+say = sentences("baking/fat")
 
 
-def changes(batch: Batch) -> Iterator[Change]:
+@rule("baking.fat", "csu-high-altitude-food-prep", "common-practice")
+def scaled(batch: Batch) -> Part | None:
     """Every fat of the batter times the style's ratio."""
-    yield from scale_lines(batch, batch.parts("fat", least_g=LEAST_G), "fat", "fat", why(batch))
+    return changed(scale_lines(batch, batch.parts("fat", least_g=LEAST_G), "fat", "fat", why(batch)))
 
 
-def why(batch: Batch) -> str:
+def why(batch: Batch) -> Words:
     """The reason, with the table's figure."""
-    ratio = batch.ratio("fat")
-    if not batch.up:
-        return f"At {batch.here} the crumb is strong enough for {percent(ratio.value)} more fat again."
-    return (
-        f"Fat weakens the crumb; a rich batter holds its rise better at {batch.here} with {percent(ratio.value)} less."
-    )
+    return say("why", way=batch.way, place=batch.place, percent=percent_apart(batch.ratio("fat").value))

@@ -3,18 +3,17 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
 
-from rules.baking.batch import Batch
+from rules.baking.batch import Batch, changed
 from rules.baking.change import Change, step
 from rules.baking.parts import NOT_BATTER
+from rules.baking.styles import is_a
+from rules.book import Part, rule
 from rules.recipe import Cue, CueOf, Step
-from rules.say import number
+from rules.said import Words, number, sentences
 
-RULE = "baking.foam"
-SOURCES = ("csu-high-altitude-food-prep", "nmsu-circular-293")
+say = sentences("baking/foam")
 FROM_M = 914.4
-STYLES = ("foam_cake", "souffle", "layer_cake")
 # Cream whipped for a filling is no foam that goes into the oven.
 CREAM = re.compile(r"\bcream\b(?! of tartar)", re.I)
 STIFF = re.compile(r"\b(?:stiff|firm)(?:,? glossy)?(?: but not dry)?(?P<peaks> peaks?)?", re.I)
@@ -22,12 +21,12 @@ STIFF = re.compile(r"\b(?:stiff|firm)(?:,? glossy)?(?: but not dry)?(?P<peaks> p
 
 def softens(batch: Batch) -> bool:
     """Whether the recipe crosses into the elevations where whites are beaten to soft peaks only."""
-    return batch.style in STYLES and batch.to_m >= FROM_M > batch.from_m
+    return is_a(batch.style, "whipped") and batch.to_m >= FROM_M > batch.from_m
 
 
 def stiffens(batch: Batch) -> bool:
     """Whether it crosses the other way."""
-    return batch.style in STYLES and batch.from_m >= FROM_M > batch.to_m
+    return is_a(batch.style, "whipped") and batch.from_m >= FROM_M > batch.to_m
 
 
 def whipped(one: Step, what: CueOf) -> tuple[Cue, ...]:
@@ -54,23 +53,18 @@ def _sentence(text: str, at: int) -> str:
     return re.split(r"[.;!]\s", text[:at])[-1]
 
 
-def changes(batch: Batch) -> Iterator[Change]:
+@rule("baking.foam", "csu-high-altitude-food-prep", "nmsu-circular-293")
+def stage(batch: Batch) -> Part | None:
     """A change at each step that whips to stiff peaks, or to soft ones on the way down."""
     if not (softens(batch) or stiffens(batch)):
-        return
+        return None
     wanted: CueOf = "stiff_peaks" if softens(batch) else "soft_peaks"
-    for index, one in enumerate(batch.recipe.steps):
-        if whipped(one, wanted):
-            yield Change(what="method", way="different", at=step(index), rule=RULE, because=why(batch), sources=SOURCES)
+    steps = (index for index, one in enumerate(batch.recipe.steps) if whipped(one, wanted))
+    return changed(Change(what="method", way="different", at=step(index), because=why(batch)) for index in steps)
 
 
-def why(batch: Batch) -> str:
+def why(batch: Batch) -> Words:
     """The reason."""
     if not batch.up:
-        return (
-            f"At {batch.here} the foam swells less in the oven: where it turns out low, beat a little past soft peaks."
-        )
-    return (
-        f"The air beaten in swells {number(1 / batch.pressure_ratio)} times as far as at {batch.there}. Stop at soft "
-        "peaks that just fold over: a stiff foam has no stretch left and bursts."
-    )
+        return say("past-soft-peaks", place=batch.place)
+    return say("soft-peaks", swell=number(1 / batch.pressure_ratio), baseline=batch.baseline)

@@ -12,11 +12,6 @@ from dataclasses import dataclass
 from rules.baking.parts import FLOURS, LEAVENINGS, LIQUIDS, Placed, batter
 from rules.recipe import Recipe
 
-# Styles that a baker reads as a formula against the flour.
-FLOURED = (
-    "layer_cake", "foam_cake", "pound_cake", "quick_bread", "biscuit", "cookie", "brownie", "yeast_bread", "laminated",
-    "pizza", "pie", "choux", "fried_dough",
-)  # fmt: skip
 IN_PIECES = re.compile(r"berr(?:y|ies)\b|\bcherr(?:y|ies)\b|\b(?:diced|chopped|sliced)\b.*\bapples?\b", re.I)
 CORE = (*FLOURS, *LIQUIDS, "sugar", "icing_sugar", "syrup", "fat", "egg", "white", "yolk")
 CUP_FLOUR_G = 125.0

@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from functools import cache
 
-from rules.baking.bands import M_PER_FT, Span
-from rules.baking.batch import Batch
-from rules.baking.time_shift import Shift
+from rules.baking.bands import Span
+from rules.baking.change import Shift
+from rules.baking.mark import TempAt
+from rules.book import Part, rule
+from rules.physics.units import M_PER_FT
+from rules.said import sentences, temp
 from rules.tables import read_csv
 
-RULE = "baking.fat_temp"
+say = sentences("baking/frying")
 # 375 degF
 HOTTEST_C = 190.6
 TABLE = "tables/frying_uwyo-altitude-adjusters.csv"
@@ -35,18 +38,14 @@ def difference_k(from_m: float, to_m: float) -> Span:
     return _per_m().map(lambda k: k * (to_m - from_m))
 
 
-def shift(batch: Batch, temp_c: float) -> Shift | None:
-    """How a fat temperature [degC] moves. On the way down it stops at 375 °F: hotter fat smokes and can catch fire."""
-    hottest_k = max(HOTTEST_C - temp_c, 0.0)
+@rule("baking.fat_temp", "uwyo-altitude-adjusters")
+def fat(at: TempAt) -> Part | None:
+    """How the temperature of hot fat moves. On the way down it stops at 375 °F: hotter it smokes and can catch fire."""
+    if at.mark.what != "fat":
+        return None
+    batch, hottest_k = at.batch, max(HOTTEST_C - at.mark.low_c, 0.0)
     span = difference_k(batch.from_m, batch.to_m).map(lambda k: min(k, hottest_k))
     if abs(span.value) < 0.1:
         return None
-    because = (
-        f"Water in the food boils at {batch.say.temp(batch.boil_here_c)} at {batch.here}, so the crumb heats more "
-        "slowly while "
-        "the crust browns as before. Cooler fat lets them finish together: 3 °F (1.7 °C) for every 1,000 ft (305 m). "
-        "The frying takes a little longer."
-        if batch.up
-        else f"Water in the food boils hotter at {batch.here}, so the fat can be hotter, up to 375 °F (190 °C)."
-    )
-    return Shift(span, "fat_temp", RULE, because, ("uwyo-altitude-adjusters",))
+    because = say("why", way=batch.way, boil=temp(batch.here.boiling_c), place=batch.place)
+    return Part(shift=Shift(span, "fat_temp"), because=because)

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from rules.baking.bands import Span
-from rules.baking.batch import Batch
-from rules.baking.time_shift import Shift
+from rules.baking.change import Shift
+from rules.baking.mark import TempAt
+from rules.book import Part, rule
 from rules.heat.done_readings import UNDER_BOIL_K
+from rules.said import sentences, temp
 
-RULE = "baking.inside"
+say = sentences("baking/inside")
 # Every safety limit for food is 74 degC (165 degF) or less; from here on a reading is asked for by texture.
 LEAST_C = 80.0
 # Liquids cooler than this are warmed, scalded or pasteurised, and can be at any elevation: 190 degF.
@@ -36,13 +38,14 @@ def moved_c(temp_c: float, boil_there_c: float, boil_here_c: float, least_c: flo
     return least_c + share * (top_here_c - least_c)
 
 
-def liquid(batch: Batch, temp_c: float) -> Shift | None:
-    """How the temperature of a liquid that boils or simmers moves [K]; None where it stays."""
-    kelvin = moved_c(temp_c, batch.boil_there_c, batch.boil_here_c, LIQUID_LEAST_C) - temp_c
+@rule("baking.inside", "iapws-r7-97", "common-practice")
+def liquid(at: TempAt) -> Part | None:
+    """How the temperature of a liquid that boils or simmers moves [K]; one that is only warmed stays."""
+    if at.mark.what != "water":
+        return None
+    batch, temp_c = at.batch, at.mark.low_c
+    kelvin = moved_c(temp_c, batch.there.boiling_c, batch.here.boiling_c, LIQUID_LEAST_C) - temp_c
     if abs(batch.boil_shift_k) < 0.05 or abs(kelvin) < 0.05:
         return None
-    because = (
-        f"Water boils at {batch.say.temp(batch.boil_here_c)} at {batch.here}, and a simmer lies a little under it. "
-        f"Liquids that are only warmed, to {batch.say.temp(LIQUID_LEAST_C)} or less, stay."
-    )
-    return Shift(Span(kelvin, kelvin, kelvin), "temperature", RULE, because, ("iapws-r7-97", "common-practice"))
+    because = say("liquid", boil=temp(batch.here.boiling_c), place=batch.place, warmed=temp(LIQUID_LEAST_C))
+    return Part(shift=Shift(Span(kelvin, kelvin, kelvin), "temperature"), because=because)

@@ -7,15 +7,16 @@ from dataclasses import replace
 
 from rules.baking import bands, components
 from rules.baking.bands import Span
-from rules.baking.batch import Batch, kept, percent, rescaled
+from rules.baking.batch import Batch, changed, kept, percent_apart, rescaled
 from rules.baking.change import Change, ingredient
 from rules.baking.formula import CUP_FLOUR_G
 from rules.baking.parts import Placed
-from rules.baking.rounding import in_unit, kitchen, measure
+from rules.baking.rounding import in_unit, kitchen
+from rules.book import Part, rule
 from rules.physics import air, water
-from rules.say import number
+from rules.said import Words, measure, number, sentences, together
 
-RULE = "baking.leavening"
+say = sentences("baking/leavening")
 SODA_TSP_PER_CUP_SOUR_MILK = 0.5
 SOUR_MILK_G_PER_CUP = 245.0
 SODA_G_PER_TSP = 4.6
@@ -41,43 +42,53 @@ def gas_ratio(from_m: float, to_m: float, batter_c: float | None = None) -> floa
     return (air.pressure_pa(from_m) - vapour_pa) / (air.pressure_pa(to_m) - vapour_pa)
 
 
-def changes(batch: Batch) -> Iterator[Change]:
+@rule(
+    "baking.leavening", "uwyo-altitude-adjusters", "usu-faq-204", "csu-cakes-2002", "csu-high-altitude-food-prep",
+    "nmsu-circular-293", "common-practice", "computed",
+)  # fmt: skip
+def scaled(batch: Batch) -> Part | None:
     """Powder and soda times the style's ratio; soda keeps what its sour milk needs."""
+    return changed(_changes(batch))
+
+
+def _changes(batch: Batch) -> Iterator[Change]:
     part = components.share(batch.style, "leavening")
     if part is None or not batch.expects("leavening"):
         return
     ratio, sources = batch.ratio("leavening"), components.sources(batch.style, "leavening")
     beside = other_rule(batch)
-    because, cited = f"{why(batch, ratio)}{beside}", (*sources, NMSU) if beside else sources
+    because, cited = together(why(batch, ratio), beside), (*sources, NMSU) if beside else sources
     for line in batch.parts("powder", "soda"):
         span = soda_ratio(batch, line, ratio) if line.part.name == "soda" else ratio
         if line.part.name == "soda" and abs(span.value - 1) < 1e-9:
-            reason = "The sour milk needs all of this soda: 1/2 tsp a cup to neutralise its acid"
-            yield kept("leavening", ingredient(line.index), RULE, reason, sources, item=line.line.item)
+            reason = say("soda-for-sour-milk")
+            yield kept("leavening", ingredient(line.index), reason, sources, item=line.line.item)
             continue
-        change = rescaled(line, span, "leavening", rule=RULE, because=because, sources=cited, fine=True)
+        change = rescaled(line, span, "leavening", because=because, sources=cited, fine=True)
         if change:
             yield change
     yield from self_rising(batch, ratio, sources)
 
 
-def why(batch: Batch, ratio: Span) -> str:
+def why(batch: Batch, ratio: Span) -> Words:
     """The table's figure and the gas law's, in a sentence."""
     swell = gas_ratio(batch.from_m, batch.to_m)
     wet = gas_ratio(batch.from_m, batch.to_m, SETTING_C)
-    way = "less" if ratio.value < 1 else "more"
-    law = sorted(round(abs(1 / x - 1) * 100) for x in (swell, wet))
-    effect = "the batter would rise faster than it sets, and fall" if batch.up else "the batter would stay low"
-    return (
-        f"The same gas takes {number(swell)} times the room at {batch.here} that it takes at {batch.there}, so "
-        f"{effect}. "
-        f"The published tables come to {percent(ratio.value)} {way} here for this kind of bake; the gas law alone "
-        "gives "
-        f"{law[0]} to {law[1]} %."
+    low, high = sorted(round(abs(1 / x - 1) * 100) for x in (swell, wet))
+    return say(
+        "why",
+        way=batch.way,
+        swell=number(swell),
+        place=batch.place,
+        baseline=batch.baseline,
+        percent=percent_apart(ratio.value),
+        change="less" if ratio.value < 1 else "more",
+        law_low=number(low, 0),
+        law_high=number(high, 0),
     )
 
 
-def other_rule(batch: Batch) -> str:
+def other_rule(batch: Batch) -> Words:
     """What the other published rule comes to for a shortening cake with powder; "" where it has nothing to say.
 
     source: nmsu-circular-293
@@ -86,11 +97,8 @@ def other_rule(batch: Batch) -> str:
     if batch.style != "layer_cake" or not cups or not batch.parts("powder") or batch.parts("soda"):
         return ""
     here, there = (nmsu_tsp(cups, m) for m in (batch.to_m, batch.from_m))
-    ends = sorted(kitchen(abs(a - b), "tsp") for a, b in ((here.low, there.low), (here.high, there.high)))
-    if not ends[0]:
-        return ""
-    way = "off" if batch.up else "back"
-    return f" New Mexico's rule of thumb takes {measure(ends[0], 'tsp', high=ends[1])} {way} for this much flour."
+    low, high = sorted(kitchen(abs(a - b), "tsp") for a, b in ((here.low, there.low), (here.high, there.high)))
+    return say("other-rule", way=batch.way, amount=measure(low, "tsp", high)) if low else ""
 
 
 def soda_ratio(batch: Batch, line: Placed, ratio: Span) -> Span:
@@ -119,8 +127,8 @@ def soda_in_tsp(line: Placed) -> float:
 def self_rising(batch: Batch, ratio: Span, sources: tuple[str, ...]) -> Iterator[Change]:
     """Self-rising flour has its powder inside: on the way up part of it gives way to plain flour."""
     for line in (flour for flour in batch.parts("flour") if flour.self_rising):
-        because = "The powder is inside the flour and cannot be taken out, so plain flour stands in for part of it."
-        change = rescaled(line, ratio, "leavening", rule=RULE, because=because, sources=sources)
+        because = say("self-rising")
+        change = rescaled(line, ratio, "leavening", because=because, sources=sources)
         if change and change.way == "less":
             ends = (c or 0.0 for c in (change.to_value, change.to_high, change.to_low))
             value, low, high = ((change.from_value or 0.0) - end for end in ends)

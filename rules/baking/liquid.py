@@ -5,23 +5,29 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rules.baking import components
-from rules.baking.batch import Batch, percent, scale_lines
+from rules.baking.batch import Batch, changed, percent_apart, scale_lines
 from rules.baking.change import Change
 from rules.baking.formula import liquid_lines, water_g
-from rules.baking.rounding import ML_PER_TSP, kitchen
+from rules.baking.rounding import kitchen
+from rules.baking.styles import is_a
+from rules.book import Part, rule
 from rules.physics import evaporation
-from rules.physics.units import ML_PER_CUP
-from rules.say import number
+from rules.physics.units import ML_PER_TBSP, ML_PER_TSP
+from rules.said import Words, number, sentences, together
 
-TBSP_ML = ML_PER_CUP / 16
-LEAST_ML = TBSP_ML / 2
+LEAST_ML = ML_PER_TBSP / 2
 # Whites are thinned by nothing: a foam that gets water falls.
 FOAM = "foam_cake"
-YEASTED = ("yeast_bread", "laminated", "pizza", "fried_dough")
+say = sentences("baking/liquid")
 
 
-def changes(batch: Batch) -> Iterator[Change]:
+@rule("baking.liquid", "uwyo-altitude-adjusters", "usu-faq-204", "csu-high-altitude-food-prep", "common-practice")
+def scaled(batch: Batch) -> Part | None:
     """Every liquid of the batter times the style's ratio; where none is poured, a spoon of water for the eggs."""
+    return changed(_changes(batch))
+
+
+def _changes(batch: Batch) -> Iterator[Change]:
     lines = liquid_lines(batch.lines)
     if lines:
         yield from scale_lines(batch, lines, "liquid", "liquid", why(batch))
@@ -29,28 +35,17 @@ def changes(batch: Batch) -> Iterator[Change]:
         yield from added(batch)
 
 
-def why(batch: Batch) -> str:
+def why(batch: Batch) -> Words:
     """The reason, with the table's figure and how fast thin air dries."""
-    ratio = batch.ratio("liquid")
-    drying = evaporation.drying_ratio(batch.to_m) / evaporation.drying_ratio(batch.from_m)
+    percent = percent_apart(batch.ratio("liquid").value)
     if batch.style == "rice":
-        return f"The rice cooks longer at {batch.here}, and more of its water leaves as steam."
+        return say("rice", place=batch.place)
     if not batch.up:
-        return (
-            f"Less water leaves the batter in the denser air at {batch.here}, so it needs {percent(ratio.value)} "
-            "less liquid."
-        )
-    if batch.style in YEASTED:
-        return (
-            f"Flour stored in dry air takes up more water, and the dough dries {number(drying)} times as fast. Hold "
-            "a little of the "
-            "liquid back and add it by feel."
-        )
-    return (
-        f"Water leaves the batter {number(drying)} times as fast at {batch.here} as at {batch.there}, and boils off "
-        "sooner in "
-        f"the oven; the tables give {percent(ratio.value)} more liquid for this kind of bake."
-    )
+        return say("less", place=batch.place, percent=percent)
+    drying = number(evaporation.drying_ratio(batch.to_m) / evaporation.drying_ratio(batch.from_m))
+    if is_a(batch.style, "yeasted"):
+        return say("dough", drying=drying)
+    return say("more", drying=drying, place=batch.place, baseline=batch.baseline, percent=percent)
 
 
 def added(batch: Batch) -> Iterator[Change]:
@@ -67,14 +62,13 @@ def added(batch: Batch) -> Iterator[Change]:
     if part is None or not part.value or not batch.up or extra.value < LEAST_ML or batch.style == FOAM:
         return
     unit = "tbsp" if batch.units == "us" else "ml"
-    size = TBSP_ML if unit == "tbsp" else 1.0
+    size = ML_PER_TBSP if unit == "tbsp" else 1.0
     value, low, high = (
         kitchen(ml / size, unit) if ml >= ML_PER_TSP else 0.0 for ml in (extra.value, extra.low, extra.high)
     )
     yield Change(
         what="liquid", way="more", at="recipe", item="water", from_value=0.0, from_unit=unit,
-        to_value=value, to_low=low, to_high=high, to_unit=unit, rule="baking.liquid",
+        to_value=value, to_low=low, to_high=high, to_unit=unit,
         sources=components.sources(batch.style, "liquid"),
-        because=f"{why(batch)} This recipe pours no liquid, so beat it in with the eggs"
-        f"{'; the larger eggs bring the rest' if eggs.value > 1 else ''}.",
+        because=together(why(batch), say("none-poured", eggs="larger" if eggs.value > 1 else "same")),
     )  # fmt: skip

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
 
 from rules.baking import components
 from rules.baking.batch import Batch
 from rules.baking.change import Change
+from rules.book import Part, rule
+from rules.said import Words, sentences
 
-RULE = "baking.pan"
+say = sentences("baking/pan")
 USUAL_FILL = 2 / 3
 # A sheet of batter this thin never nears the rim.
 SHALLOW = re.compile(r"\bjelly[- ]?roll\b|\bswiss[- ]?roll\b|\bsheet pan\b|\bbaking sheet\b", re.I)
@@ -22,36 +23,31 @@ def fill(batch: Batch, elevation_m: float) -> float:
     source: egg-producers-cakes
 
     >>> from rules.recipe import Recipe
-    >>> round(fill(Batch(Recipe(), "layer_cake", 0, 1524), 1524), 2)
+    >>> round(fill(Batch.of(Recipe(), "layer_cake", 0, 1524), 1524), 2)
     0.5
     """
     return USUAL_FILL + components.change(batch.style, "fill", elevation_m).value
 
 
-def changes(batch: Batch) -> Iterator[Change]:
+@rule("baking.pan", "egg-producers-cakes")
+def filled(batch: Batch) -> Part | None:
     """The fill of the pan, where the two places differ in it."""
     there, here = fill(batch, batch.from_m), fill(batch, batch.to_m)
     if any(SHALLOW.search(one.text) for one in batch.recipe.steps):
-        return
+        return None
     if abs(here - there) < 0.02:
-        return
-    yield Change(
+        return None
+    change = Change(
         what="pan", way="less" if here < there else "more", at="recipe", from_value=round(there, 2),
         from_unit="of the depth", to_value=round(here, 2), to_low=round(here, 2), to_high=round(here, 2),
-        to_unit="of the depth", rule=RULE,
-        because=why(batch), sources=components.sources(batch.style, "fill"),
+        to_unit="of the depth", because=why(batch), sources=components.sources(batch.style, "fill"),
     )  # fmt: skip
+    return Part(changes=(change,))
 
 
-def why(batch: Batch) -> str:
+def why(batch: Batch) -> Words:
     """The reason."""
-    if not batch.up:
-        return f"The batter rises less at {batch.here}, so the pan can be filled to two thirds again."
-    return (
-        f"Fill pans half full, not two thirds: the batter rises higher at {batch.here} and would run over. Bake the "
-        "rest as "
-        "cupcakes or take a larger pan, on the middle rack or just below it. Grease well, or line with paper."
-    )
+    return say("why", way=batch.way, place=batch.place)
 
 
 def rewrite(batch: Batch, text: str) -> list[tuple[int, int, str]]:

@@ -4,16 +4,15 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from rules.physics.units import ML_PER_CUP, round_to
+from rules.physics.units import G_PER_LB, ML_PER_CUP, ML_PER_TBSP, ML_PER_TSP, round_to
 from rules.say import number
 
-ML_PER_TSP = ML_PER_CUP / 48
 ML = {
-    "tsp": ML_PER_TSP, "tbsp": ML_PER_CUP / 16, "fl_oz": ML_PER_CUP / 8, "cup": ML_PER_CUP, "pt": 2 * ML_PER_CUP,
+    "tsp": ML_PER_TSP, "tbsp": ML_PER_TBSP, "fl_oz": ML_PER_CUP / 8, "cup": ML_PER_CUP, "pt": 2 * ML_PER_CUP,
     "qt": 4 * ML_PER_CUP, "gal": 16 * ML_PER_CUP, "stick": ML_PER_CUP / 2,
     "ml": 1.0, "cl": 10.0, "dl": 100.0, "l": 1000.0,
 }  # fmt: skip
-G = {"g": 1.0, "kg": 1000.0, "mg": 0.001, "oz": 28.349523125, "lb": 453.59237}
+G = {"g": 1.0, "kg": 1000.0, "mg": 0.001, "oz": G_PER_LB / 16, "lb": G_PER_LB}
 PACKETS = ("packet", "envelope")
 PACKET_YEAST_TSP = 2.25
 

@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-
 from rules.baking import components
 from rules.baking.batch import Batch, kept
-from rules.baking.change import Change, ingredient
+from rules.baking.change import ingredient
+from rules.book import Part, rule
 
 
-def changes(batch: Batch) -> Iterator[Change]:
-    """The salt of a dough, listed as the same."""
+@rule("baking.salt", "common-practice")
+def same(batch: Batch) -> Part | None:
+    """The salt of a dough stays."""
     part, lines = components.share(batch.style, "salt"), batch.parts("salt")
-    if part and lines and batch.expects("salt"):
-        first = lines[0]
-        reason = batch.stays(part)
-        yield kept("salt", ingredient(first.index), "baking.salt", reason, (part.source,), item=first.line.item)
+    if not part or not lines or not batch.expects("salt"):
+        return None
+    first = lines[0]
+    change = kept("salt", ingredient(first.index), batch.stays(part), (part.source,), item=first.line.item)
+    return Part(changes=(change,))

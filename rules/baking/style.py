@@ -11,11 +11,10 @@ from typing import Any
 from rules import tables
 from rules.baking.formula import Ratios, ratios
 from rules.baking.parts import LIQUIDS, Placed, batter, placed
+from rules.baking.styles import OTHER, rows
 from rules.recipe import Recipe
 
 TABLE = "tables/style_ratios_common-practice.csv"
-WORDS = "lexicon/recipe_styles.toml"
-OTHER = "other"
 # Points that the words may bring, beside those of the ratios in the table.
 TITLE_POINTS, STEP_POINTS = 2.0, 3.0
 # What is left of a fit where the title names another style: "pizza dough" is no loaf.
@@ -75,19 +74,9 @@ def _spans() -> dict[str, tuple[_Span, ...]]:
 
 
 @cache
-def _styles() -> tuple[dict[str, Any], ...]:
-    return tuple(tables.read_toml(WORDS)["style"])
-
-
-@cache
 def _pattern(words: tuple[str, ...]) -> re.Pattern[str]:
     listed = "|".join(re.escape(w) for w in sorted(words, key=len, reverse=True))
     return re.compile(rf"(?<!\w)(?:{listed})(?!\w)" if words else r"(?!)", re.IGNORECASE)
-
-
-def ids() -> tuple[str, ...]:
-    """Every style that can be recognised or told, `other` last."""
-    return (*(row["id"] for row in _styles()), OTHER)
 
 
 def _weight(p: Placed) -> float:
@@ -216,14 +205,11 @@ def ranked(recipe: Recipe) -> tuple[Style, ...]:
     title, method = recipe.title, _method(recipe)
     features = _features(recipe)
     measured = any(p.mass_g for p in placed(recipe))
-    fits = {row["id"]: _fit(row, features, title, method, measured) for row in _styles()}
+    fits = {row["id"]: _fit(row, features, title, method, measured) for row in rows().values()}
     fits[OTHER] = LEAST_FIT
     total = sum(fit**CONTRAST for fit in fits.values())
-    rows = {row["id"]: row for row in _styles()}
     styles = [
-        Style(
-            id, round(fit * fit**CONTRAST / total, 2), _variety(rows[id], features, title, method) if id in rows else ""
-        )
+        Style(id, round(fit * fit**CONTRAST / total, 2), _variety(rows().get(id, {}), features, title, method))
         for id, fit in fits.items()
     ]
     return tuple(sorted(styles, key=lambda s: -s.sure))

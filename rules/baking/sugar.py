@@ -2,33 +2,33 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-
-from rules.baking.batch import Batch, percent, scale_lines
-from rules.baking.change import Change
+from rules.baking.batch import Batch, changed, percent_apart, scale_lines
+from rules.book import Part, rule
 from rules.physics import evaporation
-from rules.say import number
+from rules.said import Words, number, sentences
 
 LEAST_G = 20.0
+say = sentences("baking/sugar")
 
 
-def changes(batch: Batch) -> Iterator[Change]:
+@rule(
+    "baking.sugar",
+    "uwyo-altitude-adjusters",
+    "usu-faq-204",
+    "csu-cakes-2002",
+    "csu-high-altitude-food-prep",
+    "common-practice",
+)
+def scaled(batch: Batch) -> Part | None:
     """Every sugar of the batter times the style's ratio."""
-    yield from scale_lines(batch, batch.parts("sugar", "icing_sugar", least_g=LEAST_G), "sugar", "sugar", why(batch))
+    sugars = batch.parts("sugar", "icing_sugar", least_g=LEAST_G)
+    return changed(scale_lines(batch, sugars, "sugar", "sugar", why(batch)))
 
 
-def why(batch: Batch) -> str:
+def why(batch: Batch) -> Words:
     """The reason, with the table's figure."""
-    ratio = batch.ratio("sugar")
+    percent = percent_apart(batch.ratio("sugar").value)
     if not batch.up:
-        return (
-            f"In the denser air at {batch.here} less water leaves the batter, so it takes {percent(ratio.value)} "
-            "more sugar "
-            "again without weakening."
-        )
+        return say("more", place=batch.place, percent=percent)
     drying = number(evaporation.drying_ratio(batch.to_m) / evaporation.drying_ratio(batch.from_m))
-    return (
-        f"Thin air dries a batter {drying} times as fast, and what stays behind is sweeter. Sugar raises the "
-        "temperature at "
-        f"which the crumb sets, so the tables take off {percent(ratio.value)} at {batch.here} for this kind of bake."
-    )
+    return say("less", drying=drying, percent=percent, place=batch.place)

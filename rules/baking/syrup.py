@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from rules.baking.bands import Span
-from rules.baking.batch import Batch
-from rules.baking.time_shift import Shift
+from rules.baking.change import Shift
+from rules.baking.mark import TempAt
+from rules.book import Part, rule
 from rules.physics import water
+from rules.said import sentences, temp, temp_drop
 
-RULE = "baking.sugar_temp"
+say = sentences("baking/syrup")
 # From here on the sugar itself changes and no water is left to boil: chemistry, not pressure. 320 degF.
 CARAMEL_C = 160.0
 
@@ -26,19 +28,22 @@ def shift_k(temp_c: float, from_m: float, to_m: float) -> float:
     return 0.0 if at_sea_level_c >= CARAMEL_C - 0.3 else water.boiling_point_c(to_m) - there_c
 
 
-def shift(batch: Batch, temp_c: float) -> Shift:
-    """How a sugar temperature moves, or that it does not."""
-    kelvin = shift_k(temp_c, batch.from_m, batch.to_m)
+@rule("baking.sugar_temp", "usu-faq-453", "csu-candy-high-elevation")
+def stage(at: TempAt) -> Part | None:
+    """How the temperature of boiled sugar moves with the boil; that of caramel does not."""
+    if at.mark.what != "sugar":
+        return None
+    batch = at.batch
+    kelvin = shift_k(at.mark.low_c, batch.from_m, batch.to_m)
     if not kelvin:
-        because = (
-            "Sugar this hot holds no water any more; it browns by its own temperature, which the air does not change."
-        )
-        return Shift(Span(0, 0, 0), "sugar_temp", RULE, because, ("from-memory",), stays=True)
-    because = (
-        f"The stage is how much water is left, and water boils at {batch.say.temp(batch.boil_here_c)} at "
-        f"{batch.here} against "
-        f"{batch.say.temp(batch.boil_there_c)} at {batch.there}; every stage moves by the same "
-        f"{batch.say.temp_drop(abs(kelvin))}. Boil water on your own thermometer that day and use its difference if "
-        "it is not this."
+        stays = Shift(Span(0, 0, 0), "sugar_temp", stays=True)
+        return Part(shift=stays, because=say("caramel"), sources=("from-memory",))
+    because = say(
+        "stage",
+        boil=temp(batch.here.boiling_c),
+        place=batch.place,
+        baseline_boil=temp(batch.there.boiling_c),
+        baseline=batch.baseline,
+        drop=temp_drop(abs(kelvin)),
     )
-    return Shift(Span(kelvin, kelvin, kelvin), "sugar_temp", RULE, because, ("usu-faq-453", "csu-candy-high-elevation"))
+    return Part(shift=Shift(Span(kelvin, kelvin, kelvin), "sugar_temp"), because=because)

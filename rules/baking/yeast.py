@@ -3,41 +3,53 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
 
 from rules.baking import components
 from rules.baking.bands import Span
-from rules.baking.batch import Batch, percent, scale_lines
-from rules.baking.change import Change, step
-from rules.baking.time_shift import Shift
-from rules.recipe import Step, TimeMark
-from rules.say import number
+from rules.baking.batch import Batch, changed, percent_apart, scale_lines
+from rules.baking.change import Change, Shift, Way, step
+from rules.baking.mark import TempAt, TimeAt
+from rules.book import Part, rule
+from rules.recipe import Step
+from rules.said import Words, number, sentences
 
-RULE = "baking.proof"
+say = sentences("baking/yeast")
 COLD = re.compile(r"refrigerat|fridge|walk-in|cold|chill|retard|overnight", re.I)
 CLAUSE_END = re.compile(r"[.;!]\s|\b(?:or|then)\b", re.I)
 COLD_FROM_MIN = 300.0
 TWO_RISES_FROM_M = 1524.0
 
 
-def changes(batch: Batch) -> Iterator[Change]:
-    """Yeast times the style's ratio, and the rises that are judged by eye alone."""
-    yield from scale_lines(batch, batch.parts("yeast"), "yeast", "yeast", why(batch), fine=True)
+@rule("baking.yeast", "common-practice", "uwyo-altitude-adjusters")
+def scaled(batch: Batch) -> Part | None:
+    """Yeast times the style's ratio."""
+    return changed(scale_lines(batch, batch.parts("yeast"), "yeast", "yeast", why(batch), fine=True))
+
+
+@rule("baking.proof_by_eye", "uwyo-altitude-adjusters", "common-practice")
+def by_eye(batch: Batch) -> Part | None:
+    """The rises that are judged by eye alone."""
     if not rises(batch):
-        return
-    for index, one in enumerate(batch.recipe.steps):
-        by_eye = any(cue.what == "doubled" for cue in one.cues) and not any(t.what == "rise" for t in one.times)
-        if by_eye:
-            yield Change(
-                what="proof", way="shorter" if batch.up else "longer", at=step(index), rule=RULE,
-                because=proof_why(batch), sources=components.sources(batch.style, "proof"),
-            )  # fmt: skip
-    if batch.to_m >= TWO_RISES_FROM_M > batch.from_m and batch.parts("yeast"):
-        yield Change(
-            what="method", way="different", at="recipe", rule=RULE, sources=components.sources(batch.style, "proof"),
-            because="Punch the dough down and let it rise a second time before shaping, or give it a night in the "
-            "refrigerator: a dough that doubles this fast has had little time to gather flavour.",
-        )  # fmt: skip
+        return None
+    steps = (index for index, one in enumerate(batch.recipe.steps) if _judged_by_eye(one))
+    way: Way = "shorter" if batch.up else "longer"
+    because, sources = proof_why(batch), _proof_sources(batch)
+    return changed(Change(what="proof", way=way, at=step(index), because=because, sources=sources) for index in steps)
+
+
+def _judged_by_eye(one: Step) -> bool:
+    return any(cue.what == "doubled" for cue in one.cues) and not any(t.what == "rise" for t in one.times)
+
+
+@rule("baking.second_rise", "common-practice", "uwyo-altitude-adjusters")
+def second_rise(batch: Batch) -> Part | None:
+    """A second rise before shaping, for a dough that doubles too fast to gather flavour."""
+    if not rises(batch) or not batch.to_m >= TWO_RISES_FROM_M > batch.from_m or not batch.parts("yeast"):
+        return None
+    change = Change(
+        what="method", way="different", at="recipe", because=say("second-rise"), sources=_proof_sources(batch)
+    )
+    return Part(changes=(change,))
 
 
 def rises(batch: Batch) -> bool:
@@ -54,46 +66,42 @@ def proof_ratio(batch: Batch) -> Span:
     source: uwyo-altitude-adjusters (the direction), computed (the size)
 
     >>> from rules.recipe import Recipe
-    >>> round(proof_ratio(Batch(Recipe(), "yeast_bread", 0, 2133.6)).value, 2)
+    >>> round(proof_ratio(Batch.of(Recipe(), "yeast_bread", 0, 2133.6)).value, 2)
     0.88
     """
     ratio = batch.pressure_ratio
     return Span(ratio**0.5, min(ratio, 1.0), max(ratio, 1.0))
 
 
-def proof(batch: Batch, one: Step, mark: TimeMark) -> Shift | None:
+def _proof_sources(batch: Batch) -> tuple[str, ...]:
+    return components.sources(batch.style, "proof")
+
+
+@rule("baking.proof", "uwyo-altitude-adjusters", "common-practice", "computed")
+def proof(at: TimeAt) -> Part | None:
     """A rising time at room temperature; a cold or very long one stays."""
-    if not rises(batch):
+    batch, text, mark = at.batch, at.step.text, at.mark
+    if mark.what != "rise" or not rises(batch):
         return None
-    before, after = CLAUSE_END.split(one.text[: mark.start])[-1], CLAUSE_END.split(one.text[mark.end :])[0]
+    before, after = CLAUSE_END.split(text[: mark.start])[-1], CLAUSE_END.split(text[mark.end :])[0]
     if COLD.search(f"{before} {after}") or mark.low_min >= COLD_FROM_MIN:
         return None
-    return Shift(proof_ratio(batch), "proof", RULE, proof_why(batch), components.sources(batch.style, "proof"))
+    return Part(shift=Shift(proof_ratio(batch), "proof"), because=proof_why(batch), sources=_proof_sources(batch))
 
 
-def proof_temperature(batch: Batch) -> Shift | None:
+@rule("baking.proof_temperature", "common-practice")
+def proof_temperature(at: TempAt) -> Part | None:
     """The temperature of a rise stays: it sets how fast the yeast works, which the air does not change."""
-    if not rises(batch):
+    if at.mark.what != "proof" or not rises(at.batch):
         return None
-    because = (
-        "The temperature stays: it sets how fast the yeast works. A place 5 °F (3 °C) cooler buys time for flavour."
-    )
-    return Shift(Span(0, 0, 0), "proof", RULE, because, ("common-practice",), stays=True)
+    return Part(shift=Shift(Span(0, 0, 0), "proof", stays=True), because=say("temperature-stays"))
 
 
-def why(batch: Batch) -> str:
+def why(batch: Batch) -> Words:
     """The reason for less yeast, or more."""
-    way = "less" if batch.up else "more"
-    return (
-        f"Bakers use about {percent(batch.ratio('yeast').value)} {way} yeast at {batch.here}, so that the dough keeps "
-        "time enough to gather flavour and strength."
-    )
+    return say("why", percent=percent_apart(batch.ratio("yeast").value), way=batch.way, place=batch.place)
 
 
-def proof_why(batch: Batch) -> str:
+def proof_why(batch: Batch) -> Words:
     """The reason for the shorter rise."""
-    swell = number(1 / batch.pressure_ratio)
-    return (
-        f"The gas takes {swell} times the room it takes at {batch.there}. Judge by size, not by the clock: "
-        "stop when the dough has just doubled, and the dent of a finger stays."
-    )
+    return say("proof", swell=number(1 / batch.pressure_ratio), baseline=batch.baseline)

@@ -12,7 +12,7 @@ from rules.drill.draw import Draw, Place, kinds
 from rules.drill.foods import foods
 from rules.drill.question import Question
 from rules.foods import sugar as sweets
-from rules.physics.units import to_c
+from rules.physics.units import M_PER_FT, to_c
 from rules.preserving.gel import RISE_K
 from rules.recipe import Recipe
 from rules.said import (
@@ -144,9 +144,9 @@ def first_change(draw: Draw) -> Question:
 
 def onset(draw: Draw) -> Question:
     """Where the tables for cakes begin."""
-    from_m = FROM_FT * bands.M_PER_FT
+    from_m = FROM_FT * M_PER_FT
     shown = elevation(from_m)
-    bound = 500 * bands.M_PER_FT
+    bound = 500 * M_PER_FT
     return draw.figure(
         say("onset", units=draw.units), from_m, "m", within=(from_m - bound, from_m + bound),
         tolerance=say("onset-counts"), shown=shown,
@@ -172,7 +172,7 @@ def gas(draw: Draw) -> Question:
 def proof(draw: Draw) -> Question:
     """How long a dough takes to double."""
     place, sea_min = draw.place(4000, 10_000), draw.one_of((60.0, 75.0, 90.0))
-    ratio = proof_ratio(Batch(Recipe(), "yeast_bread", 0.0, place.elevation_m))
+    ratio = proof_ratio(Batch.of(Recipe(), "yeast_bread", 0.0, place.elevation_m))
     low, likely = sea_min * ratio.low, sea_min * ratio.value
     span = (low * 0.9, likely)
     return draw.figure(
@@ -200,7 +200,7 @@ def whites(draw: Draw) -> Question:
     place = draw.place(3500, 10_000)
     why = say("whites-why", swell=_swell(place), place=place.words)
     wrong = (say("whites-stiff"), say("whites-dry"), say("whites-frothy"))
-    return draw.choice(say("whites", place=place.words), say("whites-soft"), wrong, why, foam.SOURCES)
+    return draw.choice(say("whites", place=place.words), say("whites-soft"), wrong, why, foam.stage.sources)
 
 
 def fat(draw: Draw) -> Question:

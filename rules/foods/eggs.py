@@ -113,10 +113,8 @@ def _by_yolk(case: Case, source: str, asked: tuple[str, ...]) -> dict[str, Figur
 
 
 def _figure(case: Case, done: str, at_sea: dishes.Span) -> Figure:
-    slower, mid = (
-        slowdown(case.here.boiling_c, case.sea.boiling_c, YOLK_C[done]),
-        (at_sea.low_min + at_sea.high_min) / 2,
-    )
+    slower = slowdown(case.here.boiling_c, case.sea.boiling_c, YOLK_C[done])
+    mid = (at_sea.low_min + at_sea.high_min) / 2
     here, low, high = (round_time_min(t * slower) for t in (mid, at_sea.low_min, at_sea.high_min))
     return Figure(f"{done}_egg_time", say("yolk-label", yolk=done), here, "min", low, high, round_time_min(mid))
 

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from rules.book import Case, Part
 from rules.foods import dishes
-from rules.heat.cook_times import factor_figure, stated_span, time_figures
+from rules.heat.cook_times import no_time, stated_span, time_figures
 from rules.heat.headline import takes
 from rules.physics import water
 from rules.physics.ambient import Ambient
 from rules.physics.units import FT_PER_M
-from rules.said import Said, number, sentences, together
+from rules.said import Said, number, sentences
 
 DERATE_PER_1000_FT = 0.04
 DERATE_ABOVE_FT = 2000
@@ -44,11 +44,12 @@ def boiled_down(case: Case, method: str) -> Part:
     """
     row = dishes.sea_level_time(case.request.dish, case.dish_class, method)
     stated = stated_span(case)
+    electric, gas = _slowdowns(case.here, case.there)
     if stated is None and row is None:
-        return _no_time(case)
+        low, high = sorted((electric, gas))
+        return no_time(case, (low, (low + high) / 2, high), _why(case, electric, gas))
     electric_there, gas_there = _slowdowns(case.there, case.sea)
     low, high = stated or ((row.low_min * electric_there, row.high_min * gas_there) if row else (0.0, 0.0))
-    electric, gas = _slowdowns(case.here, case.there)
     here = low * min(electric, gas), (low + high) / 2 * (electric + gas) / 2, high * max(electric, gas)
     figures = time_figures(case, (low, high), here)
     return Part(
@@ -56,15 +57,6 @@ def boiled_down(case: Case, method: str) -> Part:
         headline=takes(case, method, figures) if case.request.topic == "time" else "",
         because=_why(case, electric, gas),
         sources=("crc-handbook", "nfpa-54"),
-    )
-
-
-def _no_time(case: Case) -> Part:
-    electric, gas = _slowdowns(case.here, case.there)
-    low, high = sorted((electric, gas))
-    return Part(
-        figures=(factor_figure(case, (low + high) / 2, low, high),),
-        because=together(say("no-time"), _why(case, electric, gas)),
     )
 
 

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from rules.book import Case
+from rules.book import Case, Part
 from rules.errors import within
 from rules.foods import dishes
 from rules.model import Figure
 from rules.physics.units import round_time_min, round_to
-from rules.said import Said, sentences
+from rules.said import Said, Words, sentences, together
 
 SHORTEST_MIN, LONGEST_MIN = 1 / 60, 20_160.0
 say = sentences("heat/cook_times")
@@ -45,6 +45,13 @@ def factor_figure(case: Case, likely: float, low: float, high: float) -> Figure:
     """The figure of a time that nothing tells: how many times as long as at the baseline, with its range."""
     mid, *ends = (round_to(factor, 0.01) for factor in (likely, low, high))
     return Figure("time_factor", say("against-the-baseline", baseline=case.baseline), mid, "factor", *ends)
+
+
+def no_time(case: Case, factor: tuple[float, float, float], why: Words, *sources: str) -> Part:
+    """By how much to lengthen a time that the cook knows, least, likely and most, where no table has one."""
+    low, likely, high = factor
+    figure = factor_figure(case, likely, low, high)
+    return Part(figures=(figure,), because=together(say("no-time"), why), sources=sources)
 
 
 def check_step(case: Case) -> Said:

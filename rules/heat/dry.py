@@ -15,7 +15,7 @@ from rules import safety
 from rules.book import Case, Part, celsius, rule
 from rules.errors import within
 from rules.foods import dishes
-from rules.heat.cook_times import check_step, factor_figure, stated_span, time_figures
+from rules.heat.cook_times import check_step, no_time, stated_span, time_figures
 from rules.heat.headline import takes
 from rules.heat.heat_settings import Setting, setting
 from rules.model import Figure, Sentence
@@ -161,12 +161,6 @@ def time_part(case: Case, method: str, pace: PaceOf, why: Words, *sources: str) 
         because=why,
         sources=tuple(dict.fromkeys((*sources, time.source))),
     )
-
-
-def no_time(case: Case, factor: tuple[float, float, float], why: Words, *sources: str) -> Part:
-    """By how much to lengthen a time that the cook knows, least, likely and most, where no table has one."""
-    low, likely, high = factor
-    return Part(figures=(factor_figure(case, likely, low, high),), because=say("no-time", why=why), sources=sources)
 
 
 def nothing_differs(case: Case) -> Said:

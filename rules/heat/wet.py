@@ -6,13 +6,13 @@ The food is at the temperature of the liquid or steam, so the time follows the r
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from rules import safety
 from rules.book import Case, Part, Rule, celsius, rule
 from rules.foods import beans, dishes
 from rules.heat import burner
-from rules.heat.cook_times import check_step, factor_figure, stated_span, time_figures
+from rules.heat.cook_times import check_step, no_time, stated_span, time_figures
 from rules.heat.headline import takes
 from rules.model import Caution, Figure
 from rules.physics import evaporation, kinetics
@@ -154,12 +154,9 @@ def _no_time(case: Case, heats: Heats) -> Part:
     soft = kinetics.softening(case.dish_class)
     ends = [kinetics.rate_factor(heats.here_c, heats.there_c, z) for z in (soft.z_low_k, soft.z_high_k)]
     likely = kinetics.rate_factor(heats.here_c, heats.there_c, soft.z_k)
-    return Part(
-        figures=(factor_figure(case, likely, min(ends), max(ends)),),
-        because=say("no-time", pace=pace_here(case, heats, likely), baseline=case.baseline),
-        maths=_maths(case, heats, likely),
-        sources=(soft.source,),
-    )
+    why = together(pace_here(case, heats, likely), say("work-from-yours", baseline=case.baseline))
+    part = no_time(case, (min(ends), likely, max(ends)), why, soft.source)
+    return replace(part, maths=_maths(case, heats, likely))
 
 
 def pace_here(case: Case, heats: Heats, factor: float) -> Said:

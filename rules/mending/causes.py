@@ -10,6 +10,7 @@ from typing import Literal, cast
 
 from rules.baking.change import Way, What
 from rules.mending.symptoms import Symptom
+from rules.physics.units import FT_PER_M
 from rules.said import Said, Words
 from rules.tables import read_csv
 
@@ -17,7 +18,6 @@ CAUSES = "tables/causes_common-practice.csv"
 WEIGHTS = "tables/symptom_causes_common-practice.csv"
 WORDING = "mending/causes"
 NEED = re.compile(r"(\w+)([<>])([\d.]+)")
-FT_PER_M = 1 / 0.3048
 HIGHEST_KFT = 12.0
 
 

@@ -73,7 +73,7 @@ class Bench:
     @cached_property
     def batch(self) -> Batch:
         """The recipe on its way up here, for the tables of its components."""
-        return Batch(self.recipe or Recipe(), self.style, self.from_m, self.here_m, self.units)
+        return Batch.of(self.recipe or Recipe(), self.style, self.from_m, self.here_m, self.units)
 
     @property
     def boil_c(self) -> float:

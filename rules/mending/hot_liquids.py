@@ -10,9 +10,10 @@ from rules.heat.pressure import STOVE_TOP_GAUGE_PA, inside_c
 from rules.mending.causes import Cause
 from rules.mending.failed_dish import Bench
 from rules.mending.oven_and_rise import time
-from rules.mending.sized import COMMON, K_PER_F, Sized, change_of, sign
+from rules.mending.sized import COMMON, Sized, change_of, sign
 from rules.physics import kinetics
 from rules.physics.ambient import ambient
+from rules.physics.units import K_PER_F
 from rules.preserving.gel import LABORATORY_RISE_K, RISE_K
 from rules.recipes.wet_dish import softening_ratio
 from rules.said import duration, duration_span, gauge, number, oven, sentences, temp, temp_drop, yes

@@ -6,8 +6,8 @@ from rules.baking import bands, components, yeast
 from rules.baking.batch import percent_apart
 from rules.mending.causes import Cause
 from rules.mending.failed_dish import Bench
-from rules.mending.sized import COMMON, K_PER_F, Sized, change_of, sign, trial
-from rules.physics.units import round_to
+from rules.mending.sized import COMMON, Sized, change_of, sign, trial
+from rules.physics.units import K_PER_F, round_to
 from rules.recipes.steps import scaled_min, shifted_c
 from rules.said import Said, duration, number, sentences
 from rules.said import oven as setting

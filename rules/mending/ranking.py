@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from rules.baking import of_class
+from rules.baking import styles
 from rules.errors import within
 from rules.mending.causes import Cause, behind, causes
 from rules.mending.failed_dish import CLASSES, Bench
@@ -60,7 +60,7 @@ def suggest(
         method=method, from_m=from_elevation_m, units=units, time_min=time_min, log=Log(tuple(log)),
     )  # fmt: skip
     if dish_class is None and recipe is None:
-        bench = replace(bench, style=of_class.style_of(bench.dish_class))
+        bench = replace(bench, style=styles.style_of(bench.dish_class))
     scored = _scored(found, bench)
     return _in_turn(found, scored, bench) if scored else Mending(found, (), bench)
 
@@ -68,7 +68,7 @@ def suggest(
 def style_of(recipe: Recipe | None, dish_class: str | None) -> str:
     """The style whose tables size the change: that of the recipe, else of the class."""
     if dish_class is not None or recipe is None:
-        return of_class.style_of(dish_class or "general")
+        return styles.style_of(dish_class or "general")
     from rules.baking.style import recognise
 
     return recognise(recipe).id

@@ -11,7 +11,6 @@ from rules.mending.causes import Cause
 from rules.mending.failed_dish import DOWN
 from rules.said import Words
 
-K_PER_F = 5 / 9
 COMMON = ("common-practice",)
 
 

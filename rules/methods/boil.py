@@ -73,7 +73,6 @@ def safe_to_drink(case: Case) -> Part | None:
     return drinking_water(case) if case.dish_class == "water" else None
 
 
-NEEDS = ("elevation", "dish")
 RULES = (
     boiling_point,
     threshold,

@@ -78,7 +78,6 @@ def _advice(figure_id: str, label: Said, span: list[float]) -> Figure:
     return Figure(figure_id, label, round_time_min((low + high) / 2), "min", round_time_min(low), round_time_min(high))
 
 
-NEEDS = ("elevation", "dish")
 RULES = (
     boiling_point,
     threshold,

@@ -154,7 +154,6 @@ def hot_fat(case: Case) -> Part | None:
     return Part(cautions=(bird, kettle) if case.dish_class == "whole_bird" else (kettle,))
 
 
-NEEDS = ("elevation", "dish")
 RULES = (
     popcorn.pops, fat_temperature, time, boiling_point, dry.core, dry.check, smoke_point, popcorn.larger, eggs.safety,
     hot_fat,

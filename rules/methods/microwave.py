@@ -6,7 +6,7 @@ from rules.book import Case, Part, rule
 from rules.foods import dishes, popcorn
 from rules.foods.meat import raw_meat
 from rules.heat import dry
-from rules.heat.cook_times import stated_span, time_figures
+from rules.heat.cook_times import no_time, stated_span, time_figures
 from rules.heat.dry import dries
 from rules.heat.headline import doing
 from rules.heat.where_water_boils import boiling_point
@@ -104,7 +104,7 @@ def _why(case: Case, *, longest: bool) -> Said:
 def _no_time(case: Case, longest: bool) -> Part:
     much = (1.0, 1.1, 1.3) if longest and applies(case) else (START_SHORT, 1.0, 1.0) if applies(case) else (1.0,) * 3
     low, mid, high = (round_to(m, 0.05) for m in much)
-    return dry.no_time(case, (low, mid, high), _why(case, longest=longest))
+    return no_time(case, (low, mid, high), _why(case, longest=longest))
 
 
 @rule("microwave.safety", "fda-food-code-2022")
@@ -129,5 +129,4 @@ def boil_over(case: Case) -> Part | None:
     )
 
 
-NEEDS = ("elevation", "dish")
 RULES = (popcorn.pops, time, safe_to_drink, boiling_point, safety, dry.check, boil_over, popcorn.larger)

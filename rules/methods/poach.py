@@ -52,5 +52,4 @@ def time(case: Case) -> Part:
     return time_part(case, pot(case).heats(case))
 
 
-NEEDS = ("elevation", "dish")
 RULES: tuple[Rule, ...] = (boiling_point, liquid_temperature, time, check, eggs.safety, eggs.sauce_safety)

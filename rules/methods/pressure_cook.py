@@ -139,7 +139,6 @@ def safety(case: Case) -> Part:
     return Part(cautions=(PRESSURE_CAUTION,))
 
 
-NEEDS = ("elevation", "dish")
 RULES = (
     boiling_point,
     inside,

@@ -30,7 +30,7 @@ def ratios(case: Case) -> tuple[float, float, float]:
     from rules.baking.batch import Batch
     from rules.recipe import Recipe
 
-    span = proof_ratio(Batch(Recipe(), "yeast_bread", case.there.elevation_m, case.here.elevation_m))
+    span = proof_ratio(Batch.of(Recipe(), "yeast_bread", case.there.elevation_m, case.here.elevation_m))
     return span.low, span.value, span.high
 
 

@@ -35,7 +35,6 @@ def thicken(case: Case) -> Part | None:
     return Part(steps=(say("thicken-step"),), because=say("thicken", boil=temp(case.here.boiling_c)))
 
 
-NEEDS = ("elevation", "dish")
 RULES = (
     boiling_point,
     threshold,

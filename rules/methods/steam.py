@@ -26,7 +26,6 @@ def water(case: Case) -> Part | None:
     return Part(steps=(say("more-water"),)) if slower else None
 
 
-NEEDS = ("elevation", "dish")
 RULES = (
     boiling_point,
     threshold,

@@ -10,7 +10,6 @@ from rules.said import sentences
 
 say = sentences("methods/stew")
 
-NEEDS = ("elevation", "dish")
 RULES = (
     boiling_point,
     threshold,

@@ -4,14 +4,15 @@ from __future__ import annotations
 
 import math
 
-FT_PER_M = 1 / 0.3048
+M_PER_FT = 0.3048
+FT_PER_M = 1 / M_PER_FT
 CM_PER_IN = 2.54
 PSI_PER_PA = 1 / 6894.757293168
 INHG_PER_PA = 1 / 3386.389
-# The US teaspoon: a 768th of a gallon of 231 cubic inches
-ML_PER_TSP = 4.92892159375
-ML_PER_TBSP = 3 * ML_PER_TSP
-ML_PER_CUP = 48 * ML_PER_TSP
+K_PER_F = 5 / 9
+ML_PER_CUP = 236.588
+ML_PER_TBSP = ML_PER_CUP / 16
+ML_PER_TSP = ML_PER_CUP / 48
 G_PER_LB = 453.59237
 
 

@@ -6,12 +6,14 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from rules.physics.units import FT_PER_M
-from rules.say import number
+from rules.said import Said, number, sentences
+from rules.say import number as written
 from rules.tables import read_csv
 
 # no canning table that was found was made for kitchens above this, whether or not it says so
 CEILING_FT = 10_000
 NEAR_EDGE_FT = 200
+say = sentences("preserving/bands")
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,8 +33,15 @@ class Band:
         ('1,001–3,000 ft', 'above 6,000 ft')
         """
         if self.high_ft is None:
-            return f"above {number(self.low_ft - 1)} ft"
-        return f"{number(self.low_ft)}–{number(self.high_ft)} ft"
+            return f"above {written(self.low_ft - 1)} ft"
+        return f"{written(self.low_ft)}–{written(self.high_ft)} ft"
+
+    @property
+    def said(self) -> Said:
+        """The band as it is printed: `1,001–3,000 ft`, `above 6,000 ft`."""
+        if self.high_ft is None:
+            return say("open", low_ft=number(self.low_ft - 1))
+        return say("closed", low_ft=number(self.low_ft), high_ft=number(self.high_ft))
 
 
 def whole_feet(elevation_m: float) -> int:

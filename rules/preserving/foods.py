@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import cache
 
+from rules.said import Said
 from rules.tables import read_csv
 
-FOODS = "tables/canning_foods_usda-aib-539.csv"
+FOODS, WORDING = "tables/canning_foods_usda-aib-539.csv", "preserving/foods"
 ACID = ("high_acid", "acidify", "pickle", "jam", "ferment")
 # tested is a process of these kinds alone; the others are refused in every canner
 CANNED = (*ACID, "low_acid")
@@ -21,6 +22,7 @@ class Food:
     water_min, half_gallon_min: the shortest time printed for boiling water, and for half-gallon jars in it [min]
     pressure_min: the shortest and the longest printed for a pressure canner [min]; None where no process is known
     demands: what the tested process asks of the food; instead: what to do where it is refused
+    called: the food by itself, where its row is named as it comes out of the jar
     sources: the row's source, and from-memory where nobody opened it
     """
 
@@ -28,8 +30,9 @@ class Food:
     water_min: float | None = None
     pressure_min: tuple[float, float] | None = None
     half_gallon_min: float | None = None
-    demands: str = ""
-    instead: str = ""
+    demands: Said | None = None
+    instead: Said | None = None
+    called: str = ""
     sources: tuple[str, ...] = ()
 
     @property
@@ -65,10 +68,15 @@ def _food(row: dict[str, str]) -> Food:
         _minutes(row["water_min"]),
         pressure,
         _minutes(row["half_gallon_min"]),
-        row["demands"],
-        row["instead"],
+        _said(row["demands"]),
+        _said(row["instead"]),
+        row["called"],
         (row["source"], *memory),
     )
+
+
+def _said(cell: str) -> Said | None:
+    return Said(WORDING, cell) if cell else None
 
 
 def _minutes(cell: str) -> float | None:

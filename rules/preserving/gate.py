@@ -11,6 +11,7 @@ from collections.abc import Callable
 from rules.model import Request
 from rules.preserving import process_times
 from rules.preserving.bands import CEILING_FT, whole_feet
+from rules.preserving.catalogue import PRACTICES
 from rules.preserving.foods import CANNED
 from rules.preserving.vessel import (
     BOILING_WATER,
@@ -22,7 +23,6 @@ from rules.preserving.vessel import (
     in_half_gallons,
     vessel,
 )
-from rules.preserving.wording import PRACTICES
 
 STEAM_LIMIT_MIN = 45.0
 # subjects that give no process; jars are boiled empty, fruit is dried, jam is cooked in the pan
@@ -30,7 +30,7 @@ WITHOUT_PROCESS = ("jar_sterilising", "blanching", "drying", "gel_point")
 
 
 def refusal(request: Request) -> str | None:
-    """Why no process figure may be told, an id of data/wording/en/canning_refusals.toml; None where one may.
+    """Why no process figure may be told, an id of data/lexicon/canning_refusals.toml; None where one may.
 
     >>> refusal(Request(topic="preserve", dish="octopus", dish_class="cephalopod", elevation_m=2133.6))
     'unknown'

@@ -6,7 +6,7 @@ from rules.book import Case, Part, celsius, rule
 from rules.model import Figure
 from rules.physics.units import FT_PER_M, to_c
 from rules.preserving.vessel import food_of
-from rules.say import number
+from rules.said import Said, fixed, number, sentences, temp, temp_drop, together
 from rules.tables import read_csv
 
 TABLE = "tables/gel_point_usda-aib-539.csv"
@@ -14,6 +14,7 @@ RISE_K = 8 / 1.8
 # a syrup of 65 Brix, which is where a pectin gel forms, boils so far above water (Cruess and McNair)
 LABORATORY_RISE_K = 3.9
 TABLE_STEP_FT = 1000
+say = sentences("preserving/gel")
 
 
 def printed_f(elevation_ft: float) -> tuple[int, float] | None:
@@ -39,33 +40,28 @@ def gel_point(case: Case) -> Part | None:
     """Where jam sets: 8 degF over the boil of water here."""
     if not asked(case):
         return None
-    here, sea = case.here.boiling_c + RISE_K, case.sea.boiling_c + RISE_K
+    here_c, sea = case.here.boiling_c + RISE_K, case.sea.boiling_c + RISE_K
+    here = round(here_c, 2)
     low = case.here.boiling_c + LABORATORY_RISE_K
-    name = case.request.dish or "jam"
-    food = name[:1].upper() + name[1:]
+    food = case.request.dish or say("jam")
+    boil = temp(case.here.boiling_c)
     about_jars = case.request.time_min is not None and case.request.subject != "gel_point"
     return Part(
         figures=(
-            Figure(
-                "gel_point", "Gel point", round(here, 2), "degC", round(low, 2), round(here, 2), sea_level=round(sea, 2)
-            ),
-            celsius("boiling_point", "Water boils at", case.here.boiling_c, case.sea.boiling_c),
+            Figure("gel_point", say("label"), here, "degC", round(low, 2), here, sea_level=round(sea, 2)),
+            celsius("boiling_point", say("boil-label"), case.here.boiling_c, case.sea.boiling_c),
         ),
-        headline="" if about_jars else f"{food} sets at about {case.say.temp(here)} at {case.place}.",
-        steps=(
-            "Boil water first and read your thermometer in it: the gel point is 8 °F (4.5 °C) above that reading, so "
-            "an error of the thermometer cancels.",
-            "Start testing a degree or two early. Sheet test: two drops run together and fall as one from a cool "
-            "spoon. Cold plate: a drop wrinkles when pushed. Take the pan off the heat while you test.",
+        headline="" if about_jars else say("headline", food=food, temperature=temp(here_c), place=case.place),
+        steps=(say("thermometer"), say("tests")),
+        because=together(
+            say("because", rise=temp_drop(RISE_K), boil=boil),
+            _printed(case),
+            say("laboratory", rise=temp_drop(LABORATORY_RISE_K)),
         ),
-        because=f"A syrup is ready to set near 65 % sugar, and that boils {case.say.temp_drop(RISE_K)} over water: "
-        f"water boils at {case.say.temp(case.here.boiling_c)} here. {_printed(case)}The laboratory figure for 65 °Brix "
-        f"is {case.say.temp_drop(LABORATORY_RISE_K)}. With added pectin go by the packet's minutes, not by the "
-        "thermometer.",
-        maths=f"{case.here.boiling_c:.2f} + {RISE_K:.2f} = {here:.2f} °C.",
+        maths=say("maths", boil=fixed(case.here.boiling_c), rise=fixed(RISE_K), here=fixed(here_c)),
     )
 
 
-def _printed(case: Case) -> str:
+def _printed(case: Case) -> Said | None:
     row = printed_f(case.here.elevation_m * FT_PER_M)
-    return f"The USDA table prints {case.say.temp(to_c(row[1]))} for {number(row[0])} ft. " if row else ""
+    return say("printed", temperature=temp(to_c(row[1])), elevation_ft=number(row[0])) if row else None

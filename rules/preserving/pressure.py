@@ -15,12 +15,14 @@ from rules.preserving import process_times
 from rules.preserving.bands import Band, bands, in_band, whole_feet
 from rules.preserving.boiling_water import band_figure
 from rules.preserving.vessel import PRESSURE, called, food_of, gauge, named, vessel
-from rules.say import number
+from rules.said import Listed, Said, Words, listed, number, sentences, temp, together
+from rules.said import gauge as gauge_reading
 
 TABLE = "canning_pressure_usda-aib-539"
 USDA_DIAL_TO_FT = 8000
 BOTULISM_C = 115.56
 ROUNDING_PSI = 0.05
+say = sentences("preserving/pressure")
 
 
 @cache
@@ -63,9 +65,9 @@ def pressure(case: Case) -> Part | None:
             band_figure(known.get("dial") or known["weighted"]),
         ),
         steps=(
-            "Process for the time in the tested recipe: it is the same at every elevation. Only the pressure changes.",
-            "Let steam pour out of the vent for 10 min before you close it, and start the clock at pressure.",
-            "If the pressure falls under the mark, bring it back and start the time again from nothing.",
+            say("same-time"),
+            say("vent"),
+            say("pressure-falls"),
             *_pairs(case),
         ),
         because=_why(case, known),
@@ -74,43 +76,43 @@ def pressure(case: Case) -> Part | None:
     )
 
 
-def _said(case: Case, kind: str, psi: float) -> str:
-    shown = case.say.gauge(psi / PSI_PER_PA)
-    return f"{shown} on a dial gauge" if kind == "dial" else f"the {shown} weight on a weighted gauge"
+def _on(kind: str, psi: float) -> Said:
+    return say("on-gauge", gauge=kind, pressure=gauge_reading(psi / PSI_PER_PA))
 
 
-def _headline(case: Case, known: dict[str, Band]) -> str:
+def _headline(case: Case, known: dict[str, Band]) -> Words:
     kind, food = gauge(case.request), food_of(case.request)
     asked = {kind: known[kind]} if kind in known else known
-    wanted = " or ".join(_said(case, of, band.value) for of, band in asked.items())
+    wanted = listed([_on(of, band.value) for of, band in asked.items()], "or")
     if case.request.gauge_pa is not None:
         return _judged(case, asked, wanted)
-    none = f"No table gives a {kind} gauge pressure here. " if kind and kind not in known else ""
+    none = say("no-table", gauge=kind) if kind and kind not in known else None
     if not food.named:
-        return (
-            f"{none}Only if you have a tested recipe for a pressure canner: at {case.place} low-acid food takes "
-            f"{wanted}."
-        )
-    never = "Never in boiling water, only under pressure: " if _way_unsaid(case) else ""
-    at = f"at {case.place}" if never else f"At {case.place}"
-    time = (
-        "take the time from a tested recipe for a pressure canner"
-        if _is_left_out(case)
-        else "the process time does not change"
+        return together(none, say("unnamed", place=case.place, wanted=wanted))
+    takes = say(
+        "headline",
+        way="never_boiled" if _way_unsaid(case) else "here",
+        place=case.place,
+        food=called(case.request),
+        wanted=wanted,
+        time="left_out" if _is_left_out(case) else "unchanged",
     )
-    return f"{none}{never}{at} pressure-can {called(case.request)} at {wanted}; {time}."
+    return together(none, takes)
 
 
-def _judged(case: Case, asked: dict[str, Band], wanted: str) -> str:
+def _judged(case: Case, asked: dict[str, Band], wanted: Listed) -> Said:
     """Whether the pressure the cook named is enough."""
-    psi = (case.request.gauge_pa or 0.0) * PSI_PER_PA + ROUNDING_PSI
+    gauge_pa = case.request.gauge_pa or 0.0
+    psi = gauge_pa * PSI_PER_PA + ROUNDING_PSI
     needed = [band.value for band in asked.values()]
-    verdict = (
-        "is too low" if psi < min(needed) else "is enough" if psi >= max(needed) else "is enough on a dial gauge only"
+    return say(
+        "judged",
+        pressure=gauge_reading(gauge_pa),
+        verdict="too_low" if psi < min(needed) else "enough" if psi >= max(needed) else "dial_only",
+        place=case.place,
+        named="yes" if food_of(case.request).named else "no",
+        wanted=wanted,
     )
-    food = food_of(case.request)
-    takes = "it takes" if food.named else "by a tested recipe low-acid food takes"
-    return f"{case.say.gauge(case.request.gauge_pa or 0.0)} {verdict} at {case.place}: {takes} {wanted}."
 
 
 def _way_unsaid(case: Case) -> bool:
@@ -120,14 +122,14 @@ def _way_unsaid(case: Case) -> bool:
 
 def _figure(case: Case, kind: str, band: Band) -> Figure:
     sea = canner_psi(kind, _table(case), 0.0)
-    label = "Dial gauge" if kind == "dial" else "Weighted gauge"
+    label = say("gauge-label", gauge=kind)
     return Figure(f"{kind}_gauge", label, band.value, "psi", sea_level=sea.value if sea else None)
 
 
 def _time(case: Case) -> tuple[Figure, ...]:
     """The cook's own time, where it was read for a pressure canner and is one that is printed for the food."""
     time = process_times.base_min(case.request)
-    return (Figure("process_time", "Process time, unchanged", time, "min", sea_level=time),) if time else ()
+    return (Figure("process_time", say("process-label"), time, "min", sea_level=time),) if time else ()
 
 
 def _is_left_out(case: Case) -> bool:
@@ -138,58 +140,46 @@ def _left_out(case: Case) -> tuple[Caution, ...]:
     """That a time was left out, without saying it again."""
     if not _is_left_out(case):
         return ()
-    if not food_of(case.request).named:
-        why = "name the food, since each has its own"
-    elif process_times.named_pressure(case.request):
-        why = f"it is none that is printed for {called(case.request)} in a pressure canner"
-    else:
-        why = "nothing says that it was read for a pressure canner"
-    text = f"The time you gave is left out: {why}. A time for boiling water is never carried into a pressure canner."
+    text = say("left-out", food=called(case.request), why=_why_left_out(case))
     return (Caution("warn", text, ("usda-aib-539",)),)
 
 
-def _why(case: Case, known: dict[str, Band]) -> str:
-    printed = "; ".join(f"{kind} gauge {number(band.value)} psi for {band.words}" for kind, band in known.items())
-    text = f"As printed: {printed}."
+def _why_left_out(case: Case) -> str:
+    if not food_of(case.request).named:
+        return "unnamed"
+    return "not_printed" if process_times.named_pressure(case.request) else "other_canner"
+
+
+def _why(case: Case, known: dict[str, Band]) -> Words:
+    each = [say("printed", gauge=kind, psi=number(band.value), band=band.said) for kind, band in known.items()]
+    text = say("as-printed", each=listed(each, "semicolons"))
     if _table(case) == "high_acid":
-        return f"{text} Acid food in a pressure canner needs less pressure than vegetables and meat."
+        return together(text, say("acid-food"))
     psi = max(known.values(), key=lambda band: band.value).value
-    here_c = inside_c(case.here, psi / PSI_PER_PA)
-    return (
-        f"{text} Botulism spores in low-acid food die at {case.say.temp(BOTULISM_C)}, which takes pressure: a gauge "
-        f"reads what is added to the thinner air outside, and {case.say.gauge(psi / PSI_PER_PA)} gives "
-        f"{case.say.temp(here_c)} here."
-    )
+    gauge_pa = psi / PSI_PER_PA
+    inside = temp(inside_c(case.here, gauge_pa))
+    return together(text, say("botulism", dies=temp(BOTULISM_C), pressure=gauge_reading(gauge_pa), inside=inside))
 
 
-def _pairs(case: Case) -> tuple[str, ...]:
+def _pairs(case: Case) -> tuple[Said, ...]:
     """Tomatoes and their kin: a longer time goes with a lower pressure, and the two columns may not be crossed."""
     if not food_of(case.request).paired:
         return ()
     lower = {kind: canner_psi(kind, "high_acid", case.here.elevation_m) for kind in ("dial", "weighted")}
-    here = " or ".join(_said(case, kind, band.value) for kind, band in lower.items() if band)
-    return (
-        "The tables print pairs of time and pressure; take one pair whole. The pressure above is right for every pair. "
-        f"Only a time printed beside 6 psi (dial) or 5 psi (weight) may go at {here}.",
-    )
+    here = listed([_on(kind, band.value) for kind, band in lower.items() if band], "or")
+    return (say("pairs", here=here),)
 
 
 def _dial_beyond_usda(case: Case, known: dict[str, Band]) -> tuple[Caution, ...]:
     if whole_feet(case.here.elevation_m) <= USDA_DIAL_TO_FT:
         return ()
-    goes_on = (
-        "extension texts go on to 10,000 ft with 15 psi, which is given here. Confirm it with your extension office"
-        if "dial" in known
-        else "there is no tested dial pressure for this food here. Use a weighted gauge or boiling water, by a tested "
-        "recipe"
-    )
-    text = f"The USDA dial-gauge table ends at 8,000 ft; {goes_on}."
+    text = say("beyond-usda", dial="printed" if "dial" in known else "none")
     return (Caution("warn", text, ("usda-aib-539", "extension-canning-8000")),)
 
 
 def _dial_check(case: Case) -> tuple[Caution, ...]:
-    text = "Have a dial gauge checked every year; extension offices do it. Follow the canner's own instructions."
-    return () if gauge(case.request) == "weighted" else (Caution("warn", text, ("usda-aib-539", "nchfp")),)
+    weighted = gauge(case.request) == "weighted"
+    return () if weighted else (Caution("warn", say("dial-check"), ("usda-aib-539", "nchfp")),)
 
 
 @rule("preserve.low_acid", "usda-aib-539")
@@ -197,8 +187,4 @@ def low_acid(case: Case) -> Part | None:
     """Low-acid food under pressure: that it never goes into boiling water or open steam."""
     if food_of(case.request).kind != "low_acid":
         return None
-    text = (
-        f"Never can {called(case.request)} in boiling water or open steam, at any elevation and for any length of "
-        "time: it is low in acid, and botulism spores live through the boil."
-    )
-    return Part(cautions=(Caution("stop", text, ("usda-aib-539",)),))
+    return Part(cautions=(Caution("stop", say("never-boiled", food=called(case.request)), ("usda-aib-539",)),))

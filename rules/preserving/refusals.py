@@ -4,9 +4,12 @@ from __future__ import annotations
 
 from rules.book import Case, Part, rule
 from rules.model import Caution
-from rules.preserving.gate import refusal
-from rules.preserving.vessel import CALLED, called, food_of, vessel
-from rules.preserving.wording import refusals
+from rules.preserving.catalogue import refusals
+from rules.preserving.gate import STEAM_LIMIT_MIN, refusal
+from rules.preserving.vessel import called, food_of, vessel
+from rules.said import exact_duration, sentences
+
+say = sentences("preserving/refusals")
 
 
 @rule("preserve.refused", "usda-aib-539", "nchfp")
@@ -15,15 +18,14 @@ def refused(case: Case) -> Part | None:
     reason = refusal(case.request)
     if reason is None:
         return None
-    words, food = refusals()[reason], food_of(case.request)
-    named = {"food": called(case.request), "canner": CALLED[vessel(case.request)], "place": case.place}
-    no, instead = words.no.format(**named), food.instead or words.instead
-    stop = words.stop.format(**named) or no.removeprefix("No. ")
-    sources = tuple(dict.fromkeys((*words.sources, *food.sources)))
+    of, food = refusals()[reason], food_of(case.request)
+    named = {"food": called(case.request), "canner": say("canner", vessel=vessel(case.request)), "place": case.place}
+    steps = (food.instead,) if food.instead else tuple(of.reply.said(piece) for piece in of.reply.instead_pieces)
+    sources = tuple(dict.fromkeys((*of.reply.sources, *food.sources)))
     return Part(
-        headline=no,
-        steps=(f"{instead[:1].upper()}{instead[1:].rstrip('.')}.", words.ask),
-        because=words.why,
-        cautions=(Caution("stop", stop, sources),),
+        headline=of.reply.said("verdict", **named),
+        steps=(*steps, *of.whom()),
+        because=of.reply.said("why", limit=exact_duration(STEAM_LIMIT_MIN)),
+        cautions=(Caution("stop", of.reply.said(of.stop, **named), sources),),
         sources=sources,
     )

@@ -8,19 +8,16 @@ from rules.preserving import boiling_water, freeze_dry, gel, pressure, process_t
 from rules.preserving.bands import near_edge, ten_minutes_and_more, whole_feet
 from rules.preserving.gate import is_drying, refusal
 from rules.preserving.vessel import PRESSURE, called, food_of, vessel
-from rules.say import exact_duration, number
+from rules.said import exact_duration, number, sentences, together
 
 READ_OFF = ("barometer", "boil_test", "place", "assumed")
+say = sentences("preserving/room")
 
 
 @rule("preserve.tested_recipe", "usda-aib-539", "nchfp")
 def tested_recipe(case: Case) -> Part:
     """What every answer about jars says that is no refusal: a tested recipe, and somebody to ask."""
-    text = (
-        "Follow a current tested recipe to the letter, from the USDA guide, the National Center for Home Food "
-        "Preservation or your extension office. This gives only what elevation changes."
-    )
-    return Part(cautions=(Caution("warn", text, ("usda-aib-539", "nchfp")),))
+    return Part(cautions=(Caution("warn", say("tested-recipe"), ("usda-aib-539", "nchfp")),))
 
 
 @rule("preserve.which_band", "usda-aib-539")
@@ -32,10 +29,8 @@ def which_band(case: Case) -> Part | None:
     edge = near_edge(added.usda, whole_feet(case.here.elevation_m))
     if not edge and case.request.elevation_from not in READ_OFF and case.request.pressure_pa is None:
         return None
-    text = "Take the elevation of the kitchen itself from a map or survey; where in doubt use the next higher band."
-    if edge and added.usda.high_ft is not None:
-        text = f"You are just under the band above {number(added.usda.high_ft)} ft. {text}"
-    return Part(cautions=(Caution("warn", text, ("usda-aib-539",)),))
+    under = say("under-band", high_ft=number(added.usda.high_ft)) if edge and added.usda.high_ft is not None else None
+    return Part(cautions=(Caution("warn", together(under, say("from-a-map")), ("usda-aib-539",)),))
 
 
 @rule("preserve.unnamed_food", "usda-aib-539")
@@ -43,11 +38,7 @@ def unnamed_food(case: Case) -> Part | None:
     """No food was named: for which foods boiling water does, and for which it never does."""
     if food_of(case.request).named or vessel(case.request) == PRESSURE:
         return None
-    text = (
-        "Boiling water is for acid food only: most fruit, jam, pickles, tomatoes with acid. Vegetables, meat, fish, "
-        "beans, soup and stock go in a pressure canner, at every elevation."
-    )
-    return Part(cautions=(Caution("stop", text, ("usda-aib-539",)),))
+    return Part(cautions=(Caution("stop", say("unnamed-food"), ("usda-aib-539",)),))
 
 
 @rule("preserve.demands", "usda-aib-539")
@@ -63,8 +54,8 @@ def tested_food(case: Case) -> Part | None:
     food = food_of(case.request)
     if not food.named:
         return None
-    way = "a pressure canner" if vessel(case.request) == PRESSURE else "boiling water"
-    return Part(because=f"A tested process for {called(case.request)} is printed for {way}.", sources=food.sources)
+    because = say("tested-food", food=called(case.request), vessel=vessel(case.request))
+    return Part(because=because, sources=food.sources)
 
 
 @rule("preserve.jar_sterilising", "usda-aib-539")
@@ -74,15 +65,10 @@ def jar_sterilising(case: Case) -> Part | None:
         return None
     time = ten_minutes_and_more(case.here.elevation_m)
     return Part(
-        headline=f"Boil empty jars for {exact_duration(time)} at {case.place}, if their process is under 10 min; "
-        "otherwise clean hot jars will do.",
-        figures=(Figure("sterilising_time", "Boil empty jars for", time, "min", sea_level=10.0),),
-        steps=(
-            "Stand them upright on the rack, hot water an inch (2.5 cm) over the rims, and count from the boil.",
-            "Lids are only washed and warmed: boiling spoils their seal.",
-        ),
-        because="The guide prints 10 min below 1,000 ft and one minute more for each further 1,000 ft. A process of "
-        "10 min or more, and any pressure canning, sterilises the jar itself.",
+        headline=say("jars-headline", time=exact_duration(time), place=case.place),
+        figures=(Figure("sterilising_time", say("jars-label"), time, "min", sea_level=10.0),),
+        steps=(say("jars-upright"), say("jars-lids")),
+        because=say("jars-because"),
     )
 
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from rules.model import Request
 from rules.preserving.foods import UNKNOWN, UNNAMED, Food, food
+from rules.said import Said, sentences
 
 BOILING_WATER, STEAM, PRESSURE = "boiling_water", "steam", "pressure"
-CALLED = {BOILING_WATER: "a boiling-water canner", STEAM: "a steam canner", PRESSURE: "a pressure canner"}
 BY_SUBJECT = {
     "boiling_water_canning": BOILING_WATER,
     "steam_canning": STEAM,
@@ -17,6 +17,7 @@ BY_SUBJECT = {
 CANNERS = ("dial_gauge_canner", "weighted_gauge_canner", "pressure_canner")
 GAUGES = ("dial_gauge", "weighted_gauge")
 HALF_GALLON = "half_gallon_jars"
+say = sentences("preserving/vessel")
 
 
 def food_of(request: Request) -> Food:
@@ -30,9 +31,9 @@ def strange(request: Request) -> str | None:
     return next((u.text for u in request.unused if u.kind == "dish"), None)
 
 
-def called(request: Request) -> str:
+def called(request: Request) -> str | Said:
     """What to call the food of a request in a sentence about canning it: peaches, not canned peaches."""
-    return (request.dish or strange(request) or "that food").removeprefix("canned ")
+    return food_of(request).called or request.dish or strange(request) or say("that-food")
 
 
 def named(request: Request) -> str | None:

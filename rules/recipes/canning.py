@@ -2,25 +2,26 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import dataclass
 from functools import cache
 from typing import Any
 
 from rules.baking.batch import Batch
+from rules.book import Part, rule
 from rules.model import Caution
+from rules.physics.units import FT_PER_M, round_to
 from rules.preserving import process_times
 from rules.preserving.bands import CEILING_FT
 from rules.preserving.foods import food
 from rules.preserving.pressure import canner_psi
 from rules.recipe import Recipe
 from rules.recipes.foods import Food, foods_in, lists
+from rules.recipes.outcome import Outcome
 from rules.recipes.phrases import pattern, says
-from rules.say import exact_duration, number
+from rules.said import Said, Words, exact_duration, listed, number, sentences, yes
 
-SOURCES = ("usda-aib-539", "nchfp")
 USUAL_MIN = 20.0
-NOT_CONVERTED = "A recipe for canning is not converted"
+say = sentences("recipes/canning")
 NAMED_BY_TITLE = ("jam", "pickle")
 
 
@@ -75,69 +76,70 @@ def under_pressure(recipe: Recipe) -> bool:
     return any(one.pressures for one in recipe.steps) or says("\n".join(_texts(recipe)), _words().pressure)
 
 
-def caution(batch: Batch) -> Caution:
-    """That nothing of the process was converted, which printed band is that of the kitchen, and how to ask for it.
+@rule("canning.not_converted", "usda-aib-539", "nchfp")
+def not_converted(done: Outcome) -> Part:
+    """That nothing of a process is converted, which printed band is that of the kitchen, and how to ask for it."""
+    batch = done.batch
+    pressed = under_pressure(batch.recipe) or low_acid(batch.recipe) is not None
+    text = say(
+        "not-converted",
+        pressed=yes(pressed),
+        place=batch.place,
+        band=_band(batch, pressed),
+        question=question(batch, pressed),
+    )
+    return Part(cautions=(Caution("stop", text),))
+
+
+def _band(batch: Batch, pressed: bool) -> Said:
+    """What the printed band of the kitchen asks for, or that there is none.
 
     source: usda-aib-539
     """
-    pressed = under_pressure(batch.recipe) or low_acid(batch.recipe) is not None
-    stays = "times and pressures stay" if pressed else "process times stay"
-    text = (
-        f"{NOT_CONVERTED}: its {stays} as written. A tested recipe's own table decides at "
-        f"{batch.here}: {_band(batch, pressed)} Ask for it with the time your tested recipe prints: "
-        f'simmerline ask "{question(batch, pressed)}".'
-    )
-    return Caution("stop", text, SOURCES)
-
-
-def told(caution: Caution) -> bool:
-    """Whether a caution is the one that a recipe for canning is not converted."""
-    return caution.text.startswith(NOT_CONVERTED)
-
-
-def _band(batch: Batch, pressed: bool) -> str:
+    beyond = say("none-printed", ceiling=number(CEILING_FT))
     if pressed:
         dial, weighted = (canner_psi(kind, "low_acid", batch.to_m) for kind in ("dial", "weighted"))
         printed = [(kind, band) for kind, band in (("dial", dial), ("weighted", weighted)) if band]
         if not printed:
-            return _beyond()
-        said = " or ".join(f"{number(band.value)} psi on a {kind} gauge" for kind, band in printed)
-        return f"the printed band {printed[0][1].words} has {said} for low-acid food."
+            return beyond
+        gauges = listed((say("gauge", psi=number(band.value), kind=kind) for kind, band in printed), "or")
+        return say("band-of-gauges", band=printed[0][1].words, gauges=gauges)
     short, long = (process_times.added(kind, batch.to_m) for kind in (process_times.SHORT, process_times.LONG))
     if short is None or long is None:
-        return _beyond()
-    return f"the printed band {long.usda.words} adds {_added(short, long)}."
+        return beyond
+    return say("band-of-times", band=long.usda.words, added=_added(short, long))
 
 
-def _added(short: process_times.Added, long: process_times.Added) -> str:
+def _added(short: process_times.Added, long: process_times.Added) -> Words:
     if not long.most_min:
-        return "nothing"
+        return say("nothing")
     if short.most_min == long.most_min:
-        return exact_duration(long.most_min)
-    return (
-        f"{exact_duration(long.most_min)} to a process of 20 min or more and {exact_duration(short.most_min)} to a "
-        "shorter one"
-    )
+        return say("one-time", time=exact_duration(long.most_min))
+    return say("two-times", long=exact_duration(long.most_min), short=exact_duration(short.most_min))
 
 
-def _beyond() -> str:
-    return f"none is printed above {number(CEILING_FT)} ft."
-
-
-def question(batch: Batch, pressed: bool) -> str:
+def question(batch: Batch, pressed: bool) -> Said:
     """The question that gives the printed addition, in the words of the recipe."""
-    food = _food(batch.recipe)
-    where = re.sub(r"\s*\(.*\)", "", batch.here)
+    food, place = _food(batch.recipe), _where(batch)
     if pressed:
-        return f"pressure-can {food} at {where}"
+        return say("question-of-pressure", food=food, place=place)
     minutes = next((t.high_min for one in batch.recipe.steps for t in one.times if t.what == "process"), None)
-    return f"process {food} in a water bath at {where}, the tested recipe says {number(minutes or USUAL_MIN)} minutes"
+    return say("question-of-time", food=food, place=place, minutes=number(minutes or USUAL_MIN))
 
 
-def _food(recipe: Recipe) -> str:
+def _where(batch: Batch) -> Said:
+    """The elevation as the cook would type it: in one unit."""
+    if abs(batch.to_m) < 1:
+        return say("sea-level")
+    if batch.units == "us":
+        return say("feet", feet=number(round_to(batch.to_m * FT_PER_M, 10)))
+    return say("metres", metres=number(round_to(batch.to_m, 1)))
+
+
+def _food(recipe: Recipe) -> Words:
     """What is canned, by the name the lexicon has for it: a jam or pickle by the title, else the first thing listed."""
     named = [food.name for food in foods_in(recipe.title) if food.dish_class in NAMED_BY_TITLE]
-    return next(iter((*named, *(food.name for food in _canned(recipe)))), "the jars")
+    return next(iter((*named, *(food.name for food in _canned(recipe)))), say("the-jars"))
 
 
 def _canned(recipe: Recipe) -> tuple[Food, ...]:

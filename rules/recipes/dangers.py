@@ -7,45 +7,69 @@ from functools import cache
 from typing import Any
 
 from rules.baking.batch import Batch
+from rules.book import Part, rule
 from rules.foods import dishes
 from rules.model import Caution
 from rules.recipe import Recipe, Step, TempMark
 from rules.recipes import canning
 from rules.recipes.foods import Food, hazard, lists, raw_foods, ready, spoken, traits
 from rules.recipes.keeping import named_inside
+from rules.recipes.outcome import Outcome
 from rules.recipes.phrases import says
 from rules.recipes.roles import apparatus_words
 from rules.safety import SafeTemperature
-from rules.say import duration
+from rules.said import Said, duration, sentences, temp
 from rules.tables import read_csv, read_toml
 
 WORDS = "lexicon/recipe_safety.toml"
 BATH_TABLE = "tables/sous_vide_poultry_baldwin-sous-vide.csv"
 THICKNESS_MM = "30"
+CENTRE_SOURCES = ("usda-fsis-safe-temperatures",)
 LECTIN = ("lectin_slow_cooker", "lectin_raw")
 # Foods of which too low a reading is a stop rather than a taste.
 STRICT = ("poultry", "ground_meat")
 ROUNDING_K = 0.6
 HARD_BOILS = ("boil", "pressure")
 HEATS = ("boil", "simmer", "pressure", "braise", "bake", "cook", "fry", "reduce", "doneness", "slow_cook", "sous_vide")
+say = sentences("recipes/dangers")
 
 
-def found(batch: Batch) -> Iterator[Caution]:
-    """Every way in which the recipe is unsafe as written, each a stop."""
+def _stops(cautions: Iterator[Caution]) -> Part | None:
+    found = tuple(cautions)
+    return Part(cautions=found) if found else None
+
+
+@rule("recipe.unsafe", "usu-ask-extension", "nchfp", "from-memory")
+def as_written(done: Outcome) -> Part | None:
+    """What makes people ill in a recipe as it is written: unboiled beans, garlic in oil, honey for an infant."""
+    return _stops(_as_written(done.batch.recipe))
+
+
+def _as_written(recipe: Recipe) -> Iterator[Caution]:
     for row in _rows():
-        if named := _meets(batch.recipe, row):
-            yield Caution("stop", row["text"].format(food=named), tuple(row["sources"]))
-    yield from _too_low(batch)
-    yield from _low_acid(batch)
+        if named := _meets(recipe, row):
+            yield Caution("stop", say("as-written", danger=row["id"], food=named), tuple(row["sources"]))
+
+
+@rule("recipe.too_low", "usda-fsis-safe-temperatures", "baldwin-sous-vide")
+def too_low(done: Outcome) -> Part | None:
+    """Readings of the centre, and baths, that leave poultry or minced meat unsafe."""
+    return _stops(_too_low(done.batch))
+
+
+@rule("recipe.low_acid", "usda-aib-539", "nchfp")
+def low_acid(done: Outcome) -> Part | None:
+    """Food low in acid that is canned in boiling water."""
+    recipe = done.batch.recipe
+    if not done.batch.canning or canning.under_pressure(recipe):
+        return None
+    low = canning.low_acid(recipe)
+    return Part(cautions=(Caution("stop", say("low-acid", food=low)),)) if low else None
 
 
 @cache
 def _rows() -> tuple[dict[str, Any], ...]:
     return tuple(read_toml(WORDS)["danger"])
-
-
-def _wording(name: str) -> str:
-    return str(lists("wording")[name])
 
 
 def holds_lectin(recipe: Recipe) -> bool:
@@ -137,7 +161,6 @@ def _said(recipe: Recipe, condition: dict[str, Any]) -> bool:
 
 
 def _too_low(batch: Batch) -> Iterator[Caution]:
-    """Readings of the centre, and baths, that leave poultry or minced meat unsafe."""
     for one in batch.recipe.steps:
         food = _strict_food(batch, one)
         safe = hazard(food, batch.style) if food else None
@@ -146,9 +169,10 @@ def _too_low(batch: Batch) -> Iterator[Caution]:
         reached = [t.high_c for t in one.temperatures if t.what == "food"]
         for mark in one.temperatures:
             if named_inside(mark) and max(reached) < safe.temp_c - ROUNDING_K:
-                yield _stop(batch, "core_too_low", food, mark, safe)
+                said = say("core-too-low", food=food.name, figure=temp(mark.low_c), safe=temp(safe.temp_c))
+                yield Caution("stop", said, CENTRE_SOURCES)
             elif mark.what == "bath" and safe.kind == "poultry":
-                yield from _bath(batch, one, food, mark, safe)
+                yield from _bath(one, food, mark, safe)
 
 
 def _strict_food(batch: Batch, one: Step) -> Food | None:
@@ -167,17 +191,7 @@ def _strict(food: Food, style: str) -> bool:
     return safe is not None and safe.kind in STRICT
 
 
-def _stop(batch: Batch, wording: str, food: Food, mark: TempMark, safe: SafeTemperature, **more: str) -> Caution:
-    text = _wording(wording).format(
-        food=food.name[:1].upper() + food.name[1:],
-        figure=batch.say.temp(mark.low_c),
-        safe=batch.say.temp(safe.temp_c),
-        **more,
-    )
-    return Caution("stop", text, ("usda-fsis-safe-temperatures", "baldwin-sous-vide")[: 2 if "bath" in wording else 1])
-
-
-def _bath(batch: Batch, one: Step, food: Food, mark: TempMark, safe: SafeTemperature) -> Iterator[Caution]:
+def _bath(one: Step, food: Food, mark: TempMark, safe: SafeTemperature) -> Iterator[Caution]:
     """A bath for poultry against the printed table: hot enough, and long enough for a piece of 30 mm.
 
     source: baldwin-sous-vide, table 4.1
@@ -187,16 +201,11 @@ def _bath(batch: Batch, one: Step, food: Food, mark: TempMark, safe: SafeTempera
     reached = [minutes for bath_c, minutes in rows if bath_c <= mark.low_c + ROUNDING_K]
     given = max((t.low_min for t in one.times if t.what in ("sous_vide", "other", "cook", "hold")), default=None)
     if not reached:
-        yield _stop(batch, "bath_too_cool", food, mark, safe)
+        yield Caution("stop", _too_cool(food, mark, safe))
     elif given is not None and given < min(reached):
-        yield _stop(batch, "bath_too_short", food, mark, safe, least=duration(min(reached)))
+        least = duration(min(reached))
+        yield Caution("stop", say("bath-too-short", food=food.name, figure=temp(mark.low_c), least=least))
 
 
-def _low_acid(batch: Batch) -> Iterator[Caution]:
-    """Food low in acid that is canned in boiling water."""
-    recipe = batch.recipe
-    if not batch.canning or canning.under_pressure(recipe):
-        return
-    low = canning.low_acid(recipe)
-    if low:
-        yield Caution("stop", _wording("low_acid").format(food=low[:1].upper() + low[1:]), ("usda-aib-539", "nchfp"))
+def _too_cool(food: Food, mark: TempMark, safe: SafeTemperature) -> Said:
+    return say("bath-too-cool", food=food.name, figure=temp(mark.low_c), safe=temp(safe.temp_c))

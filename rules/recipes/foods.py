@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
-from functools import cache
+from functools import cache, lru_cache
 from typing import Any
 
 from rules import tables
@@ -66,6 +66,7 @@ def traits(name: str) -> tuple[str, ...]:
     return known.traits if known else ()
 
 
+@lru_cache(maxsize=1024)
 def foods_in(text: str) -> tuple[Food, ...]:
     """The foods that a text names, by the longest names of the lexicon, in order.
 

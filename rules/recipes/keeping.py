@@ -7,15 +7,18 @@ from collections.abc import Iterator
 
 from rules.baking import bands, inside
 from rules.baking.batch import Batch
-from rules.baking.time_shift import Shift
+from rules.baking.change import Shift
+from rules.baking.mark import TimeAt
+from rules.book import Part, rule
 from rules.heat.done_readings import UNDER_BOIL_K
 from rules.model import Caution
 from rules.physics.units import to_c
 from rules.recipe import Step, TempMark, TimeMark
 from rules.recipes.foods import EGG, Food, hazard, named_foods, raw_foods, softens, spoken
+from rules.recipes.outcome import Outcome
 from rules.safety import SafeTemperature, safe_temperature
+from rules.said import Said, listed, sentences, temp
 
-RULE = "safety.never_shorter"
 SOURCE = "usda-fsis-safe-temperatures"
 SHELLFISH, SHELLFISH_SOURCE, CUSTARD = "shellfish", "fda-food-code-2022", "custard"
 # Eggs boiled or poached are made safe by their minutes, whatever else the recipe is.
@@ -25,23 +28,20 @@ LEAST_C, MOST_C = to_c(120), to_c(212)
 # The end of what a sentence says before a figure and after it.
 _ALONE = re.compile(r"\b(?:boil|simmer|steam|cook|poach)\s+(?:the\s+|your\s+)?(?:\w+\s+)?$", re.I)
 _SENTENCE_END = re.compile(r"[.;!?](?:\s|$)")
+say = sentences("recipes/keeping")
 
 
-def never_shorter(batch: Batch, one: Step, mark: TimeMark, shift: Shift) -> Shift:
-    """The shift of a time, or that it stays, where it would shorten what makes a food safe to eat.
-
-    source: usda-fsis-safe-temperatures
-    """
-    if shift.span.value >= 1 or shift.stays or mark.what == "rise":
-        return shift
-    food = cooked_through(batch, one, mark)
+@rule("safety.never_shorter", SOURCE, SHELLFISH_SOURCE)
+def never_shorter(at: TimeAt) -> Part | None:
+    """A time stays where it would be shorter and makes a food safe to eat."""
+    shift = at.shift
+    if shift is None or shift.span.value >= 1 or shift.stays or at.mark.what == "rise":
+        return None
+    food = cooked_through(at)
     if food is None:
-        return shift
-    because = (
-        f"A time is never shortened where it makes food safe: {food.name} must reach {_reach(batch, safe_of(food))} in "
-        "the centre. Go by the thermometer."
-    )
-    return Shift(bands.AS_IS, "time", RULE, because, _sources(food), stays=True)
+        return None
+    because = say("never-shorter", food=food.name, safe=_reach(safe_of(food)))
+    return Part(shift=Shift(bands.AS_IS, "time", stays=True), because=because, sources=_sources(food))
 
 
 def safe_of(food: Food) -> SafeTemperature:
@@ -56,12 +56,13 @@ def _sources(food: Food) -> tuple[str, ...]:
     return (SHELLFISH_SOURCE,) if food.dish_class == SHELLFISH else (SOURCE,)
 
 
-def cooked_through(batch: Batch, one: Step, mark: TimeMark) -> Food | None:
+def cooked_through(at: TimeAt) -> Food | None:
     """What a time makes safe: a food of its own clause, else one of the recipe, which may be in the pot by then.
 
     "Boil the noodles 8 minutes" cooks the noodles alone.
     """
-    said = spoken_of(one, mark)
+    batch, mark = at.batch, at.mark
+    said = spoken_of(at.step, mark)
     own = spoken(batch.recipe, said)
     foods = [food for food in own if hazard(food, batch.style)]
     if mark.what in EGG_TIMES:
@@ -79,22 +80,19 @@ def spoken_of(one: Step, mark: TimeMark) -> str:
     return f"{_SENTENCE_END.split(lead)[-1]} {_SENTENCE_END.split(tail)[0]}"
 
 
-def cautions(batch: Batch) -> Iterator[Caution]:
-    """The thermometer where the recipe names none, and the readings that nothing can have here."""
-    yield from by_thermometer(batch)
-    yield from out_of_reach(batch)
-
-
-def by_thermometer(batch: Batch) -> Iterator[Caution]:
+@rule("safety.by_thermometer", SOURCE, SHELLFISH_SOURCE)
+def by_thermometer(done: Outcome) -> Part | None:
     """The safe temperatures of what is cooked from raw, where the recipe names no temperature of the centre."""
+    batch = done.batch
     if any(named_inside(t) for one in batch.recipe.steps for t in one.temperatures):
-        return
+        return None
     risky = [(food, safe) for food in raw_foods(batch.recipe) if (safe := hazard(food, batch.style))]
     found = {safe.kind: (food, safe) for food, safe in reversed(risky)}
-    if found and _cooks(batch):
-        said = "; ".join(f"{food.name} {_reach(batch, safe)}" for food, safe in reversed(found.values()))
-        text = f"By thermometer, not by the clock, at every elevation: {said} in the centre."
-        yield Caution("warn", text, tuple(dict.fromkeys(s for food, _ in found.values() for s in _sources(food))))
+    if not found or not _cooks(batch):
+        return None
+    foods = listed((say("food", food=f.name, safe=_reach(safe)) for f, safe in reversed(found.values())), "semicolons")
+    sources = tuple(dict.fromkeys(s for food, _ in found.values() for s in _sources(food)))
+    return Part(cautions=(Caution("warn", say("by-thermometer", foods=foods), sources),))
 
 
 def _cooks(batch: Batch) -> bool:
@@ -106,25 +104,32 @@ def named_inside(mark: TempMark) -> bool:
     return mark.what == "food" and LEAST_C <= mark.low_c <= MOST_C
 
 
-def _reach(batch: Batch, safe: SafeTemperature) -> str:
-    rest = f" and a rest of {safe.rest_min:.0f} min" if safe.rest_min else ""
-    return f"{batch.say.temp(safe.temp_c)}{rest}"
+def _reach(safe: SafeTemperature) -> Said:
+    return say("reach", temp=temp(safe.temp_c), rest_min=round(safe.rest_min))
 
 
-def out_of_reach(batch: Batch) -> Iterator[Caution]:
+@rule("baking.out_of_reach", "iapws-r7-97", "common-practice")
+def out_of_reach(done: Outcome) -> Part | None:
     """Readings of the centre that the boil does not allow here: they stay as written, with what to take instead."""
-    top_c = batch.boil_here_c - UNDER_BOIL_K
+    cautions = tuple(_unreachable(done.batch))
+    return Part(cautions=cautions) if cautions else None
+
+
+def _unreachable(batch: Batch) -> Iterator[Caution]:
+    top_c = batch.here.boiling_c - UNDER_BOIL_K
     for index, one in enumerate(batch.recipe.steps):
         for mark in one.temperatures:
             if mark.what == "food" and mark.low_c > top_c and batch.up:
-                yield _unreachable(batch, index, mark)
+                yield Caution("warn", _same_stage(batch, index, mark))
 
 
-def _unreachable(batch: Batch, index: int, mark: TempMark) -> Caution:
-    instead_c = inside.moved_c(mark.low_c, batch.boil_there_c, batch.boil_here_c)
-    text = (
-        f"Step {index + 1}: nothing wet reads {batch.say.temp(mark.low_c)} inside at {batch.here}, where water boils "
-        f"at {batch.say.temp(batch.boil_here_c)}. The figure stays as written; about {batch.say.temp(instead_c)} is "
-        "the same stage here."
+def _same_stage(batch: Batch, index: int, mark: TempMark) -> Said:
+    instead_c = inside.moved_c(mark.low_c, batch.there.boiling_c, batch.here.boiling_c)
+    return say(
+        "out-of-reach",
+        step=index + 1,
+        reading=temp(mark.low_c),
+        place=batch.place,
+        boil=temp(batch.here.boiling_c),
+        instead=temp(instead_c),
     )
-    return Caution("warn", text, ("iapws-r7-97", "common-practice"))

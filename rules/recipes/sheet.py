@@ -7,8 +7,9 @@ from dataclasses import dataclass, replace
 from typing import Literal
 
 from rules.baking.change import Change, adds
-from rules.baking.formula import CUP_FLOUR_G, FLOURED, Ratios, ratios
+from rules.baking.formula import CUP_FLOUR_G, Ratios, ratios
 from rules.baking.rounding import in_unit
+from rules.baking.styles import is_a
 from rules.physics import air
 from rules.recipe import IngredientLine
 from rules.recipes.convert import Converted
@@ -42,7 +43,7 @@ def sheet(converted: Converted) -> Sheet | None:
     Water counts that of milk, eggs and fat. Gas is what the leavening can give, at 25 °C and the pressure of the place.
     source: common-practice (the baker's percentage), computed (the gas)
     """
-    if converted.style not in FLOURED:
+    if not is_a(converted.style, "floured"):
         return None
     new = (line for change in converted.changes if (line := _added(change)))
     before = ratios(converted.recipe)

@@ -7,23 +7,25 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Literal
 
-from rules.baking import foam, frying, inside, oven, pan, syrup, yeast
+from rules import book
+from rules.baking import foam, pan
 from rules.baking.batch import Batch, towards
-from rules.baking.change import Change, Way, step
+from rules.baking.change import Change, Shift, Way, step
+from rules.baking.mark import TempAt, TimeAt
 from rules.baking.rounding import fraction, measure
-from rules.baking.time_shift import Shift
+from rules.book import Part, Rule
 from rules.physics.units import round_time_min, round_to, to_c, to_f
 from rules.recipe import AmountMark, Step, TempMark, TimeMark
-from rules.recipes import bake_times, keeping
 from rules.recipes.roles import moving
+from rules.said import sentences
 from rules.say import number
 
 SHORTEST_MIN = 2.0
 # From this many minutes on a cook keeps the time to so many.
 LONG_STEPS_MIN = ((480.0, 30.0), (180.0, 15.0))
-BAKED_OVEN_C = 90.0
 # Times that stay or move by the style: what is boiled down says why it stays, and rice that takes up its broth cooks.
 TOLD_BY_STYLE = ("reduce", "other")
+say = sentences("recipes/steps")
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,9 +75,10 @@ def rewrite(batch: Batch, index: int, one: Step, ratios: Mapping[int, float]) ->
     Only figures of a role that moves can change; what a figure is for safety's sake stays as written.
     ratios: what the ingredient lines were multiplied by, by their place; an amount of one in a step goes along
     """
-    changes: list[Change] = []
-    times = tuple(_time(batch, index, one, mark, changes) for mark in one.times)
-    temps = tuple(_temp(batch, index, mark, changes) for mark in one.temperatures)
+    timed = [_time(batch, index, one, mark) for mark in one.times]
+    heated = [_temp(batch, index, one, mark) for mark in one.temperatures]
+    times, temps = tuple(t for t, _ in timed), tuple(t for t, _ in heated)
+    changes = (change for _, change in (*timed, *heated) if change)
     edits = [_time_edit(one.text, t) for t in times if _moved_time(t)]
     edits += [_temp_edit(one.text, t) for t in temps if _moved_temp(t)]
     if not batch.canning:
@@ -119,21 +122,38 @@ def amount_edit(text: str, mark: AmountMark, ratio: float) -> Edit | None:
 # Times
 
 
-def _time(batch: Batch, index: int, one: Step, mark: TimeMark, changes: list[Change]) -> TimeTo:
-    shift = _time_shift(batch, one, mark)
-    if shift is None or batch.from_m == batch.to_m:
-        return TimeTo(mark, mark.low_min, mark.high_min)
+def _time(batch: Batch, index: int, one: Step, mark: TimeMark) -> tuple[TimeTo, Change | None]:
+    told = _time_told(TimeAt(batch, one, mark))
+    if told is None or batch.from_m == batch.to_m:
+        return TimeTo(mark, mark.low_min, mark.high_min), None
+    item, part, shift = told
     low, high = (scaled_min(t, shift.span.value) for t in (mark.low_min, mark.high_min))
-    changes.append(_time_change(index, mark, shift, low, high))
-    return TimeTo(mark, low, high)
+    return TimeTo(mark, low, high), stamped(item, _time_change(index, mark, part, shift, low, high))
 
 
-def _time_shift(batch: Batch, one: Step, mark: TimeMark) -> Shift | None:
-    """How a time moves; None for a role that never does, and for every time of a recipe for canning."""
-    if mark.high_min < SHORTEST_MIN or mark.what not in (*moving("time"), *TOLD_BY_STYLE) or batch.canning:
+def _time_told(at: TimeAt) -> tuple[Rule, Part, Shift] | None:
+    """How a time moves; None for a role that never does, and for every time of a recipe for canning.
+
+    What a rule for safety's sake holds back, stays whatever another would make of it.
+    """
+    mark = at.mark
+    if mark.high_min < SHORTEST_MIN or mark.what not in (*moving("time"), *TOLD_BY_STYLE) or at.batch.canning:
         return None
-    shift = bake_times.shift(batch, one, mark)
-    return shift and keeping.never_shorter(batch, one, mark, shift)
+    told = _first("times", at)
+    return told and (_first("limits", replace(at, shift=told[2])) or told)
+
+
+def _first(room: str, at: TimeAt | TempAt) -> tuple[Rule, Part, Shift] | None:
+    """The first rule of a room that has something to say to a time or temperature."""
+    for item, part in book.on_recipe(room, at):
+        if part.shift is not None:
+            return item, part, part.shift
+    return None
+
+
+def stamped(item: Rule, change: Change) -> Change:
+    """A change with the rule it comes of, and that rule's sources where it names none of its own."""
+    return replace(change, rule=item.id, sources=change.sources or item.sources)
 
 
 def scaled_min(time_min: float, ratio: float) -> float:
@@ -150,14 +170,14 @@ def scaled_min(time_min: float, ratio: float) -> float:
     return max(rounded, time_min) if ratio > 1 else min(rounded, time_min)
 
 
-def _time_change(index: int, mark: TimeMark, shift: Shift, low: float, high: float) -> Change:
+def _time_change(index: int, mark: TimeMark, part: Part, shift: Shift, low: float, high: float) -> Change:
     was, now = (mark.low_min + mark.high_min) / 2, (low + high) / 2
     way: Way = "same" if now == was else "longer" if now > was else "shorter"
-    because = shift.because if way != "same" or shift.stays else "The change is smaller than a cook can keep to."
+    because = part.because if way != "same" or shift.stays else say("too-small-to-keep")
     ends = (scaled_min(mark.low_min, shift.span.low), scaled_min(mark.high_min, shift.span.high), low, high)
     return Change(
         what=shift.what, way=way, at=step(index), from_value=was, from_unit="min", to_value=now, to_low=min(ends),
-        to_high=max(ends), to_unit="min", rule=shift.rule, because=because, sources=shift.sources,
+        to_high=max(ends), to_unit="min", because=because, sources=part.sources,
     )  # fmt: skip
 
 
@@ -208,10 +228,11 @@ def _hours(time_min: float, short: bool) -> str:
 # Temperatures
 
 
-def _temp(batch: Batch, index: int, mark: TempMark, changes: list[Change]) -> TempTo:
-    shift = _temp_shift(batch, mark)
-    if shift is None or batch.from_m == batch.to_m:
-        return TempTo(mark, mark.low_c, mark.high_c, mark.low_c, mark.high_c)
+def _temp(batch: Batch, index: int, one: Step, mark: TempMark) -> tuple[TempTo, Change | None]:
+    told = _temp_told(TempAt(batch, one, mark))
+    if told is None or batch.from_m == batch.to_m:
+        return TempTo(mark, mark.low_c, mark.high_c, mark.low_c, mark.high_c), None
+    item, part, shift = told
     steps = (5.0, 2.0) if mark.what in ("oven", "fat") else (1.0, 0.5)
     size = steps[0 if mark.unit == "degF" else 1]
     low, high = (shifted_c(t, shift.span.value, mark.unit, size) for t in (mark.low_c, mark.high_c))
@@ -220,23 +241,14 @@ def _temp(batch: Batch, index: int, mark: TempMark, changes: list[Change]) -> Te
         shifted_c(mark.high_c, shift.span.high, mark.unit, size),
     )
     new = TempTo(mark, low, high, min(*ends, low), max(*ends, high))
-    changes.append(_temp_change(index, new, shift))
-    return new
+    return new, stamped(item, _temp_change(index, new, part, shift))
 
 
-def _temp_shift(batch: Batch, mark: TempMark) -> Shift | None:
+def _temp_told(at: TempAt) -> tuple[Rule, Part, Shift] | None:
     """How a temperature moves; None for a role that never does, and in canning for all but the gel point."""
-    if mark.what not in moving("temperature") or (batch.canning and mark.what != "sugar"):
+    if at.mark.what not in moving("temperature") or (at.batch.canning and at.mark.what != "sugar"):
         return None
-    if mark.what == "oven" and mark.low_c >= BAKED_OVEN_C:
-        return oven.shift(batch)
-    if mark.what == "sugar":
-        return syrup.shift(batch, mark.low_c)
-    if mark.what == "water":
-        return inside.liquid(batch, mark.low_c)
-    if mark.what == "proof":
-        return yeast.proof_temperature(batch)
-    return frying.shift(batch, mark.low_c) if mark.what == "fat" else None
+    return _first("temperatures", at)
 
 
 def shifted_c(temp_c: float, kelvin: float, unit: str, size: float) -> float:
@@ -260,13 +272,13 @@ def _same(temp_c: float) -> float:
     return temp_c
 
 
-def _temp_change(index: int, new: TempTo, shift: Shift) -> Change:
+def _temp_change(index: int, new: TempTo, part: Part, shift: Shift) -> Change:
     unit = new.mark.unit
     was, now, low, high = (_in(t, unit) for t in (new.mark.low_c, new.to_c, new.low_c, new.high_c))
     way: Way = "same" if now == was else "hotter" if now > was else "cooler"
     return Change(
         what=shift.what, way=way, at=step(index), from_value=was, from_unit=unit, to_value=now, to_low=low,
-        to_high=high, to_unit=unit, rule=shift.rule, because=shift.because, sources=shift.sources,
+        to_high=high, to_unit=unit, because=part.because, sources=part.sources,
     )  # fmt: skip
 
 

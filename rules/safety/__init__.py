@@ -13,11 +13,13 @@ from rules.book import Case
 from rules.foods.dishes import traits_of
 from rules.model import Caution
 from rules.physics.units import to_c
+from rules.said import exact_duration, sentences, temp
 from rules.tables import read_csv
 
 TEMPERATURES = "tables/safe_temperatures_usda-fsis-safe-temperatures.csv"
 KINDS = "tables/safe_kinds_common-practice.csv"
 BY_TRAIT = "by_trait"
+say = sentences("safety/chart")
 KIND_OF_TRAIT = {
     "poultry": "poultry",
     "stuffed": "stuffing",
@@ -106,11 +108,11 @@ def safe_temperature(dish: str | None, dish_class: str) -> SafeTemperature | Non
 
 def caution(case: Case, safe: SafeTemperature) -> Caution:
     """The safe temperature as a caution."""
-    rest = f", then let it rest {safe.rest_min:.0f} min" if safe.rest_min else ""
-    frozen = " Freezing does not make it safe." if safe.kind == "wild_game" else ""
-    return Caution(
-        "warn",
-        f"The centre must reach {case.say.temp(safe.temp_c)} by thermometer{rest}. That holds at every elevation."
-        f"{frozen}",
-        (safe.source,),
+    text = say(
+        "caution",
+        temperature=temp(safe.temp_c),
+        rest="rested" if safe.rest_min else "at_once",
+        time=exact_duration(safe.rest_min),
+        kind=safe.kind,
     )
+    return Caution("warn", text, (safe.source,))

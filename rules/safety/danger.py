@@ -3,92 +3,98 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import cache
+from typing import Any
 
 from rules import tables
 from rules.book import Case, Part, rule
-from rules.model import Caution, Units
-from rules.physics.units import to_c
-from rules.say import Say
+from rules.model import Caution
+from rules.said import Said, Value, sentences
 
-WORDING = "wording/en/dangers"
-VERDICTS = ("No", "Discard", "Yes", "Only if")
+REPLIES = "lexicon/danger/replies.toml"
+say = sentences("safety/danger")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Danger:
-    """A row of the wording; see its head."""
+class Reply:
+    """What is said of a danger: where its sentences stand, which there are, and what they rest on.
+
+    file: of the wording, without its ending; its message `id` holds the sentences as attributes
+    steps: how many say what to do instead; asks: whether one says whom to ask; rule: whether one is added to the words
+        on other dangers
+    """
 
     id: str
-    verdict: str
-    instead: tuple[str, ...]
-    why: str
+    file: str
     sources: tuple[str, ...]
-    ask: str = ""
-    rule: str = ""
+    steps: int = 1
+    asks: bool = True
+    rule: bool = False
 
-    def __post_init__(self) -> None:
-        if not self.verdict.startswith(VERDICTS):
-            raise tables.BadTable(f"data/{WORDING}: {self.id}: the verdict begins with one of {', '.join(VERDICTS)}")
+    @property
+    def pieces(self) -> tuple[str, ...]:
+        """The sentences that it has.
+
+        >>> Reply(id="oil_fire", file="dangers/kitchen", sources=(), steps=2, asks=False).pieces
+        ('verdict', 'instead', 'instead-2', 'why')
+        """
+        more = (*(("ask",) if self.asks else ()), *(("rule",) if self.rule else ()))
+        return ("verdict", *self.instead_pieces, "why", *more)
+
+    @property
+    def instead_pieces(self) -> tuple[str, ...]:
+        """Those of them that say what to do instead."""
+        return ("instead", *(f"instead-{number}" for number in range(2, self.steps + 1)))
+
+    def said(self, piece: str, **values: Value) -> Said:
+        """One of its sentences."""
+        return Said(self.file, f"{self.id}.{piece}", tuple(values.items()))
+
+    def whom(self) -> tuple[Said, ...]:
+        """Whom to ask, as the last step; nothing where nobody need be asked."""
+        return (say("ask", whom=self.said("ask")),) if self.asks else ()
 
 
 @cache
-def dangers() -> dict[str, Danger]:
-    """Every danger by id."""
-    files = sorted(file.name for file in tables.data_path(WORDING).iterdir() if file.name.endswith(".toml"))
-    rows = {id: row for name in files for id, row in tables.read_toml(f"{WORDING}/{name}").items()}
+def replies() -> dict[str, Reply]:
+    """The reply to every danger, by its id.
+
+    raises: BadTable where a row has a field too many or too few
+    """
     return {
-        id: Danger(id=id, **row | {"instead": tuple(row["instead"]), "sources": tuple(row["sources"])})
-        for id, row in rows.items()
+        id: _reply(id, family, row) for family, rows in tables.read_toml(REPLIES).items() for id, row in rows.items()
     }
 
 
-@dataclass(frozen=True, slots=True)
-class _Temperatures:
-    """Words temperatures by their figure in degF: {temp[165]}."""
-
-    say: Say
-
-    def __getitem__(self, temp_f: int) -> str:
-        return self.say.temp(to_c(float(temp_f)))
+def _reply(id: str, family: str, row: dict[str, Any]) -> Reply:
+    try:
+        return Reply(**{**row, "id": id, "file": f"dangers/{family}", "sources": tuple(row["sources"])})
+    except (KeyError, TypeError) as fault:
+        raise tables.BadTable(f"data/{REPLIES}: {id}: {fault}") from fault
 
 
 def further(case: Case) -> Iterator[Caution]:
     """The verdicts on further dangers, or the rule of a family, each as a caution."""
-    for id in case.request.dangers_too:
-        told = worded(dangers()[id], case.request.units)
-        yield Caution("warn", told.rule, told.sources) if told.rule else Caution("stop", told.verdict, told.sources)
-
-
-def worded(danger: Danger, units: Units) -> Danger:
-    """A danger with its temperatures in words.
-
-    raises: KeyError, ValueError or IndexError for a placeholder that is none
-    """
-    temp = _Temperatures(Say(units))
-    return replace(
-        danger,
-        verdict=danger.verdict.format(temp=temp),
-        instead=tuple(step.format(temp=temp) for step in danger.instead),
-        why=danger.why.format(temp=temp),
-        ask=danger.ask.format(temp=temp),
-        rule=danger.rule.format(temp=temp),
-    )
+    for reply in (replies()[id] for id in case.request.dangers_too):
+        if reply.rule:
+            yield Caution("warn", reply.said("rule"), reply.sources)
+        else:
+            yield Caution("stop", reply.said("verdict"), reply.sources)
 
 
 @rule("safety.danger", "from-memory")
 def warning(case: Case) -> Part | None:
     """A danger that was heard: the verdict first, and no figure of what is refused."""
-    if case.request.danger not in dangers():
+    if (reply := replies().get(case.request.danger or "")) is None:
         return None
-    told = worded(dangers()[case.request.danger], case.request.units)
+    verdict = reply.said("verdict")
     return Part(
-        headline=told.verdict,
-        steps=(*told.instead, *((f"Ask: {told.ask}",) if told.ask else ())),
-        because=told.why,
-        cautions=(Caution("stop", told.verdict, told.sources), *further(case)),
-        sources=told.sources,
+        headline=verdict,
+        steps=(*map(reply.said, reply.instead_pieces), *reply.whom()),
+        because=reply.said("why"),
+        cautions=(Caution("stop", verdict, reply.sources), *further(case)),
+        sources=reply.sources,
     )
 
 

@@ -7,9 +7,11 @@ from functools import cache
 from rules.book import Case, Part, rule
 from rules.model import Request
 from rules.physics.units import to_c
+from rules.said import sentences, temp, together
 from rules.tables import read_csv
 
 LIMITS = "tables/food_code_times_fda-food-code-2022.csv"
+say = sentences("safety/holding_limits")
 
 
 @cache
@@ -47,12 +49,6 @@ def placed(request: Request) -> bool:
 @rule("safety.same_everywhere", "fda-food-code-2022", "iapws-r7-97")
 def same_everywhere(case: Case) -> Part:
     """Why safe temperatures do not move with elevation."""
-    here = (
-        f" Water boils at {case.say.temp(case.here.boiling_c)} at {case.place}, still above every one of these limits."
-        if placed(case.request) and case.here.boiling_c < case.sea.boiling_c - 0.1
-        else ""
-    )
-    return Part(
-        because="These are temperatures of the food itself, and germs die or grow by temperature and time, not by "
-        f"air pressure. So the limits are the same at every elevation.{here}"
-    )
+    cooler = placed(case.request) and case.here.boiling_c < case.sea.boiling_c - 0.1
+    here = say("still-above", boil=temp(case.here.boiling_c), place=case.place) if cooler else None
+    return Part(because=together(say("same-everywhere"), here))

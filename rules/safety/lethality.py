@@ -14,9 +14,10 @@ from rules import safety
 from rules.errors import UnknownWord
 from rules.foods.dishes import traits_of
 from rules.physics.units import to_c, to_f
+from rules.said import Said
 from rules.tables import read_csv
 
-KINDS = "tables/lethality_kinds_common-practice.csv"
+KINDS, WORDING = "tables/lethality_kinds_common-practice.csv", "safety/kinds"
 # half of the last place of a temperature printed in degC, so that 54.4 degC is the row of 130 degF
 ROUNDING_F = 0.09
 # the chart prints 160 degF as 71 degC, whole degrees
@@ -113,6 +114,16 @@ def kind(food: str) -> Kind:
         return kinds()[food]
     except KeyError:
         raise UnknownWord.among("kind of food", food, kinds()) from None
+
+
+def called(kind: str) -> Said:
+    """What to call a kind of food in a sentence."""
+    return Said(WORDING, kind)
+
+
+def called_held(kind: str) -> Said:
+    """The same where a piece of it is held at a temperature: a whole roast, eggs in the shell."""
+    return Said(WORDING, f"{kind}.held")
 
 
 def kind_judged(dish: str | None, dish_class: str) -> str | None:

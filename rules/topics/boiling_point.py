@@ -91,5 +91,4 @@ def no_hotter(case: Case) -> Part:
     return Part(steps=(say("no-hotter"),) if low else ())
 
 
-NEEDS = ("elevation",)
 RULES = (headline, boiling_point, weather, thermometer, rule_of_thumb, no_hotter)

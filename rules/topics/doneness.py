@@ -214,5 +214,4 @@ def tender(case: Case) -> Part | None:
     )
 
 
-NEEDS: tuple[str, ...] = ()
 RULES = (judged, safe, core_reading, check, same_everywhere, tender, whole_meat)

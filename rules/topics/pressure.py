@@ -150,5 +150,4 @@ def dish_time(case: Case) -> Part | None:
     return time_part(case, heats(case, gauge_pa(case))) if case.request.dish else None
 
 
-NEEDS = ("elevation",)
 RULES = (equal, inside, dish_time, boiling_point, published, limit)

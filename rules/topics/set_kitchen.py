@@ -22,11 +22,6 @@ def noted(case: Case) -> Part:
     return Part(headline=together(kitchen, say("equipment", owned=owned) if owned.items else ""))
 
 
-def needs(request: object) -> tuple[str, ...]:
-    """Nothing: a kitchen may be described by its units alone."""
-    return ()
-
-
 def rules_for(request: Request | None) -> tuple[Rule, ...]:
     """Where water boils is said of a kitchen whose elevation is known."""
     return RULES if request is None or request.elevation_m is not None else (noted,)

@@ -4,6 +4,4 @@ from __future__ import annotations
 
 from rules.foods.sugar import RULES
 
-__all__ = ["NEEDS", "RULES"]
-
-NEEDS = ("elevation",)
+__all__ = ["RULES"]

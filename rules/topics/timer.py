@@ -8,7 +8,7 @@ from rules.said import duration, sentences
 
 say = sentences("topics/timer")
 
-# what is asked of timers (the subject of the request) that needs a length of time; None is plain setting
+# what is asked of timers that needs a length of time; None is plain setting
 LENGTHS = (None, "set", "extend")
 
 
@@ -26,7 +26,7 @@ def length(case: Case) -> Part:
 
 def needs(request: Request) -> tuple[str, ...]:
     """How long, where a timer is to be set or made longer."""
-    return ("time",) if request.subject in LENGTHS else ()
+    return ("time",) if request.timer_action in LENGTHS else ()
 
 
 RULES = (length,)

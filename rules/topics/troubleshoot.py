@@ -173,5 +173,4 @@ def not_in_the_catalogue(case: Case) -> Part | None:
     )
 
 
-NEEDS = ("symptom",)
 RULES = (safety, next_change, runners_up, air, taken_for, one_at_a_time, not_in_the_catalogue)

@@ -7,8 +7,6 @@ data/wording/<language>/why; what the text names is worked out by rules/explanat
 
 from __future__ import annotations
 
-import re
-from collections import Counter
 from dataclasses import dataclass, replace
 from functools import cache
 from typing import Any
@@ -21,10 +19,7 @@ from rules.said import Said, elevation, listed, sentences, together
 EXAMPLE_M = 1524.0
 ONE_LINE = 1
 NEAREST = 3
-LONGEST_TEXT = 500
 FOLDER = "why"
-
-NEEDS: tuple[str, ...] = ()
 
 say = sentences("topics/why")
 
@@ -155,31 +150,6 @@ def label_of(figure: str) -> str:
 @rule("why.nothing_fits", "common-practice")
 def nothing_fits(case: Case) -> Part:
     """What is asked is not among the things explained; the nearest that are."""
-    titles = listed((row.title for row in nearest(case.request.text)), "semicolons")
+    near = case.request.nearest or tuple(rows())[:NEAREST]
+    titles = listed((rows()[name].title for name in near if name in rows()), "semicolons")
     return Part(headline=say("nothing-fits"), because=say("nearest", titles=titles))
-
-
-def nearest(text: str) -> tuple[Row, ...]:
-    """The rows that share most words with the text, rare words counting for more; ties in the catalogue's order."""
-    said = words(text[:LONGEST_TEXT])
-
-    def likeness(row: Row) -> float:
-        return sum(1 / known_words()[word] for word in said & row_words(row))
-
-    return tuple(sorted(catalogue(), key=likeness, reverse=True)[:NEAREST])
-
-
-@cache
-def known_words() -> Counter[str]:
-    """In how many rows each word of the catalogue stands."""
-    return Counter(word for row in catalogue() for word in row_words(row))
-
-
-def row_words(row: Row) -> set[str]:
-    """The words of a row's title and phrases."""
-    return words(" ".join((row.title, *row.heard_as)))
-
-
-def words(text: str) -> set[str]:
-    """The words of a text, in small letters."""
-    return set(re.findall(r"[a-z]+", text.casefold()))

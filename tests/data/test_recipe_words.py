@@ -5,7 +5,7 @@ from typing import get_args
 import pytest
 
 from rules import tables
-from rules.baking import style
+from rules.baking import style, styles
 from rules.recipe import CueOf, Recipe, TempOf, TimeOf
 
 WORDS = tables.read_toml("lexicon/recipe_words.toml")
@@ -40,7 +40,7 @@ def test_words_are_lower_case(section):
 
 def test_ratios_and_words_speak_of_the_same_styles():
     assert {row["style"] for row in RATIOS} == set(STYLES)
-    assert style.ids() == (*STYLES, "other")
+    assert styles.ids() == (*STYLES, "other")
 
 
 @pytest.mark.parametrize("row", RATIOS, ids=[f"{r['style']}-{r['feature']}" for r in RATIOS])

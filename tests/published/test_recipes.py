@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from assistant.recipes.text import read_text
+from assistant.replies.recipe import in_words
 from rules.recipes.convert import convert
 
 # USDA FSIS, Safe Minimum Internal Temperature Chart (12 April 2019): food, degF, rest
@@ -26,7 +27,7 @@ CHART = [
 @pytest.mark.parametrize("way_m", [(0, 2133.6), (2133.6, 0), (1615.4, 2743.2)])
 def test_a_recipe_without_a_reading_is_given_the_printed_one(line, printed_f, rest_min, way_m) -> None:
     recipe = read_text(f"Supper\nIngredients\n{line}\nMethod\nCook 30 minutes.")
-    new = convert(recipe, from_elevation_m=way_m[0], to_elevation_m=way_m[1])
+    new = in_words(convert(recipe, from_elevation_m=way_m[0], to_elevation_m=way_m[1]))
     said = next(c for c in new.cautions if "thermometer" in c.text)
     assert f"{printed_f} °F" in said.text
     assert ("rest of 3 min" in said.text) is bool(rest_min)
@@ -38,7 +39,7 @@ def test_a_recipe_without_a_reading_is_given_the_printed_one(line, printed_f, re
 @pytest.mark.parametrize("under_f", [5, 25])
 def test_a_reading_under_the_printed_one_is_stopped(line, printed_f, under_f) -> None:
     recipe = read_text(f"Supper\nIngredients\n{line}\nMethod\nCook to {printed_f - under_f} °F inside.")
-    new = convert(recipe, to_elevation_m=2133.6)
+    new = in_words(convert(recipe, to_elevation_m=2133.6))
     stop = next(c for c in new.cautions if c.level == "stop")
     assert f"{printed_f} °F" in stop.text
     assert new.steps[0].text == f"Cook to {printed_f - under_f} °F inside."

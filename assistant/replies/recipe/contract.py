@@ -5,9 +5,11 @@ from __future__ import annotations
 from typing import Any
 
 from assistant.replies.recipe.pages import as_text
+from assistant.replies.recipe.worded import in_words
 from rules.baking.change import Change
 from rules.model import Units
-from rules.recipes.convert import Converted, LineTo, round_mass
+from rules.recipes.convert import Converted
+from rules.recipes.lines import LineTo, round_mass
 from rules.recipes.steps import StepTo
 
 SCHEMA = 1
@@ -19,6 +21,7 @@ def as_json(converted: Converted, units: Units = "us") -> dict[str, Any]:
     Temperatures are in degC, times in minutes, masses in grams; `from` and `to` of a change in the units they name.
     units: which system stands first in `text`
     """
+    converted = in_words(converted, units)
     yields, oven = converted.plain.yields, converted.oven
     return {
         "schema": SCHEMA,

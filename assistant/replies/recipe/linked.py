@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from assistant.recipes.jsonld import recipe_node, to_jsonld
+from assistant.replies.recipe.worded import in_words
 from assistant.replies.recipe.words import added, environment
 from rules.baking.change import adds
 from rules.model import Units
@@ -22,7 +23,7 @@ def as_jsonld(converted: Converted, units: Units = "us") -> dict[str, Any] | lis
     if converted.plain == converted.recipe:
         return document
     say = Say(units)
-    loose = [c for c in converted.changes if c.at == "recipe" and c.way != "same"]
+    loose = [c for c in in_words(converted, units).changes if c.at == "recipe" and c.way != "same"]
     note = environment().get_template("words/description.j2").render(
         there=say.elevation(converted.from_elevation_m),
         here=say.elevation(converted.to_elevation_m),

@@ -7,12 +7,14 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from itertools import groupby
 
+from assistant.replies.recipe.worded import in_words
 from assistant.replies.recipe.words import added, formula, head, opening, part_title, summary
 from assistant.replies.wording import cited
 from rules.baking.change import Change, adds
 from rules.baking.parts import batter
 from rules.model import Units
-from rules.recipes.convert import Converted, LineTo
+from rules.recipes.convert import Converted
+from rules.recipes.lines import LineTo
 from rules.say import Say, number
 
 # Signs that would drive a terminal, or turn the reading direction, rather than be read.
@@ -70,6 +72,7 @@ class View:
 def view(converted: Converted, units: Units = "us") -> View:
     """A conversion in words. units: which system stands first."""
     say = Say(units)
+    converted = in_words(converted, units)
     recipe = converted.recipe
     moved = [c for c in converted.changes if c.way != "same"]
     rows = [(to.line.component, _ingredient(to)) for to in converted.ingredients]

@@ -9,9 +9,11 @@ from typing import Any
 from jinja2 import Environment, PackageLoader, StrictUndefined
 
 from assistant.recipes.scale import numbered
+from assistant.replies.sentences import worded as text_of
 from rules.baking.change import Change
 from rules.baking.eggs import sizes
 from rules.baking.rounding import QUARTS, fraction, measure
+from rules.baking.styles import called
 from rules.recipe import Amount
 from rules.recipes.convert import Converted
 from rules.recipes.sheet import sheet
@@ -83,6 +85,7 @@ def summary(converted: Converted, say: Say) -> tuple[str, ...]:
         canning=converted.canning,
         gel=any(c.what == "sugar_temp" and c.way != "same" for c in converted.changes),
         style=converted.style,
+        called=text_of(called(converted.style), say.units),
         sure=converted.sure,
         makes=_makes(converted.plain.yields),
         read=_makes(converted.recipe.yields),

@@ -7,11 +7,13 @@ from rules.model import Caution, Figure
 from rules.physics.units import to_c
 from rules.safety.holding_limits import placed
 from rules.safety.local_code import local_code
+from rules.said import sentences, temp, temp_span, together
 
 ACID_C = (to_c(185), to_c(195))
 RENNET_C = (to_c(86), to_c(104))
 STRETCH_C = (to_c(170), to_c(185))
 UNDER_BOIL_K = 2.0
+say = sentences("safety/subjects/cheese_curd")
 
 
 @rule("safety.cheese_curd", "common-practice")
@@ -22,23 +24,15 @@ def curd(case: Case) -> Part | None:
     low = ACID_C[0]
     high = min(ACID_C[1], case.here.boiling_c - UNDER_BOIL_K)
     pressed = placed(case.request) and high < ACID_C[1]
-    reach = (
-        f" Water boils at {case.say.temp(case.here.boiling_c)} at {case.place}, so the usual top of the range is at "
-        "the boil: stay under it and give it a few minutes more."
-        if pressed
-        else ""
-    )
+    reach = say("pressed", boil=temp(case.here.boiling_c), place=case.place) if pressed else None
     return Part(
-        headline=f"For ricotta or paneer heat the milk to {case.say.temp_span(low, high)} and add the acid; rennet "
-        f"curd sets at {case.say.temp_span(*RENNET_C)} at every elevation.",
+        headline=say("headline", acid=temp_span(low, high), rennet=temp_span(*RENNET_C)),
         figures=(
-            Figure("acid_curd_temperature", "Acid curd at", round(low, 2), "degC", round(low, 2), round(high, 2)),
-            celsius("rennet_temperature", "Rennet curd from", RENNET_C[0], RENNET_C[0]),
+            Figure("acid_curd_temperature", say("acid-label"), round(low, 2), "degC", round(low, 2), round(high, 2)),
+            celsius("rennet_temperature", say("rennet-label"), RENNET_C[0], RENNET_C[0]),
         ),
-        steps=(
-            "Take it off the heat as the curd parts from clear whey, rest it 10 min, drain it cold and refrigerate.",
-        ),
-        because=f"Whey protein and casein clot by temperature and acid; the boil only sets the ceiling.{reach}",
+        steps=(say("drain"),),
+        because=together(say("because"), reach),
     )
 
 
@@ -48,24 +42,21 @@ def stretched(case: Case) -> Part | None:
     if "stretched_curd" not in case.traits:
         return None
     return Part(
-        headline=f"For {case.request.dish} set the rennet curd at {case.say.temp_span(*RENNET_C)} and stretch it in "
-        f"water of {case.say.temp_span(*STRETCH_C)}, the same at every elevation.",
+        headline=say("stretched", food=case.food, rennet=temp_span(*RENNET_C), water=temp_span(*STRETCH_C)),
         figures=(
-            celsius("rennet_temperature", "Rennet curd from", RENNET_C[0], RENNET_C[0]),
-            Figure("stretch_temperature", "Stretch in water at", round(sum(STRETCH_C) / 2, 2), "degC",
+            celsius("rennet_temperature", say("rennet-label"), RENNET_C[0], RENNET_C[0]),
+            Figure("stretch_temperature", say("stretch-label"), round(sum(STRETCH_C) / 2, 2), "degC",
                    *(round(t, 2) for t in STRETCH_C)),
         ),
-        steps=("Stretch a small piece first: if it tears, the curd wants more time to sour, not hotter water.",),
-        because="Rennet sets by temperature and the curd stretches by its acid and its heat; both lie under the boil "
-        "of any kitchen.",
+        steps=(say("stretch-first"),),
+        because=say("stretched-because"),
     )  # fmt: skip
 
 
 @rule("safety.raw_milk_cheese", "common-practice")
 def raw_milk(case: Case) -> Part:
     """Fresh cheese starts from pasteurised milk."""
-    text = "Use pasteurised milk: fresh cheese of raw milk is a known source of illness, worst for the pregnant."
-    return Part(cautions=(Caution("warn", text, ("common-practice",)),))
+    return Part(cautions=(Caution("warn", say("raw-milk"), ("common-practice",)),))
 
 
 NEEDS: tuple[str, ...] = ()

@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 from rules.book import Case, Part, rule
+from rules.said import sentences
+
+say = sentences("safety/subjects/distilling")
 
 
 @rule("safety.distilling", "common-practice")
 def distilling(case: Case) -> Part:
     """No help with distilling spirits."""
-    return Part(
-        headline="I do not help with distilling spirits: it needs a licence, and vapour, fire and methanol kill."
-    )
+    return Part(headline=say("headline"))
 
 
 NEEDS: tuple[str, ...] = ()

@@ -6,10 +6,11 @@ from rules.book import Case, Part, rule
 from rules.heat.cook_times import time_figures
 from rules.heat.where_water_boils import boiling_point
 from rules.model import Caution, Figure
-from rules.say import duration
+from rules.said import duration, listed, sentences, temp
 from rules.tables import read_csv
 
 AGENCIES = "tables/drinking_water_cdc-eid-2025-boil.csv"
+say = sentences("safety/subjects/drinking_water")
 
 
 def agency_times(elevation_m: float) -> dict[str, float]:
@@ -36,28 +37,17 @@ def drinking_water(case: Case) -> Part:
     times = agency_times(case.here.elevation_m)
     most = max(times.values())
     asked = {agency: minutes for agency, minutes in times.items() if minutes}
-    told = "; ".join(f"{agency} {duration(minutes)}" for agency, minutes in asked.items())
+    told = listed([say("asks", agency=name, time=duration(time)) for name, time in asked.items()], "semicolons")
     each = tuple(
-        Figure(f"boil_{agency.casefold().replace(' ', '_')}", f"{agency} asks for", minutes, "min")
+        Figure(f"boil_{agency.casefold().replace(' ', '_')}", say("label", agency=agency), minutes, "min")
         for agency, minutes in asked.items()
     )
     return Part(
         figures=(*time_figures(case, (1.0, 1.0), (min(asked.values()), most, most)), *each),
-        headline=f"To make water safe to drink at {case.place}, keep it at a full rolling boil for {duration(most)}.",
-        steps=(
-            f"Start the clock once it boils hard, and count {duration(most)}. Cloudy water: let it settle and filter "
-            "it first.",
-            "Let it cool by itself, covered, in the clean vessel you will keep it in.",
-        ),
-        because=f"The agencies differ: {told}; WHO asks only for a rolling boil. Where they differ the longest is "
-        f"given, since a boil at {case.say.temp(case.here.boiling_c)} is cooler.",
-        cautions=(
-            Caution(
-                "warn",
-                "Boiling kills germs. It does not take out fuel, metals or salts; follow the local notice.",
-                ("cdc-eid-2025-boil",),
-            ),
-        ),
+        headline=say("headline", place=case.place, time=duration(most)),
+        steps=(say("count", time=duration(most)), say("cool")),
+        because=say("because", each=told, boil=temp(case.here.boiling_c)),
+        cautions=(Caution("warn", say("only-germs"), ("cdc-eid-2025-boil",)),),
     )
 
 

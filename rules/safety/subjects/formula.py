@@ -9,7 +9,9 @@ from rules.foods import infant
 from rules.model import Caution
 from rules.safety.holding_limits import placed
 from rules.safety.subjects.drinking_water import agency_times
-from rules.say import duration
+from rules.said import Said, duration, sentences, temp
+
+say = sentences("safety/subjects/formula")
 
 
 @rule("safety.formula", "who-formula-2007")
@@ -19,34 +21,24 @@ def formula(case: Case) -> Part | None:
     return replace(part, headline=_headline(case)) if part else None
 
 
-def _headline(case: Case) -> str:
-    hot = case.say.temp(infant.MIX_C)
-    boil = f"The boil, {case.say.temp(case.here.boiling_c)} at {case.place}," if placed(case.request) else "The boil"
-    return (
-        f"Follow the label and your doctor; WHO mixes powder with boiled water no cooler than {hot}. {boil} is hotter "
-        "than that wherever people live, so the temperature does not change."
+def _headline(case: Case) -> Said:
+    return say(
+        "headline",
+        hot=temp(infant.MIX_C),
+        kitchen="placed" if placed(case.request) else "anywhere",
+        boil=temp(case.here.boiling_c),
+        place=case.place,
     )
 
 
 @rule("safety.formula_water", "cdc-eid-2025-boil", "pediatrics-2019-formula")
 def water(case: Case) -> Part:
     """Water that has to be made safe first, and that agencies differ."""
-    steps: tuple[str, ...] = ()
-    if placed(case.request):
-        longest = duration(max(agency_times(case.here.elevation_m).values()))
-        steps = (f"Where the water itself is in doubt, boil it hard for {longest} at {case.place} first.",)
+    longest = duration(max(agency_times(case.here.elevation_m).values()))
     return Part(
-        steps=steps,
-        because="Agencies differ on how hot the mixing water should be, and on whether to boil it at all where tap "
-        "water is safe.",
-        cautions=(
-            Caution(
-                "warn",
-                "Water cools slower or faster with the vessel, not with the elevation: measure it, and test a drop on "
-                "the wrist. For a newborn, a premature or an ill baby ask about sterile ready-to-feed formula.",
-                ("pediatrics-2019-formula", "who-formula-2007"),
-            ),
-        ),
+        steps=(say("boil-first", time=longest, place=case.place),) if placed(case.request) else (),
+        because=say("because"),
+        cautions=(Caution("warn", say("measure"), ("pediatrics-2019-formula", "who-formula-2007")),),
     )
 
 

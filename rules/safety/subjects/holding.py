@@ -9,10 +9,11 @@ from rules.physics.units import to_c
 from rules.safety import holding_limits
 from rules.safety.holding_limits import limit_c, limit_min, placed
 from rules.safety.local_code import local_code
-from rules.say import duration
+from rules.said import duration, sentences, temp
 
 SLOW_COOKER_HOLD_C = to_c(200)
 ROOM_C = to_c(70)
+say = sentences("safety/subjects/holding")
 
 
 @rule("safety.cold_hold", "fda-food-code-2022")
@@ -20,12 +21,10 @@ def cold(case: Case) -> Part:
     """How cold to hold, and time as the only control."""
     cold_c = limit_c("cold_hold")
     return Part(
-        figures=(celsius("cold_hold_temperature", "Hold cold at or below", cold_c, cold_c),),
+        figures=(celsius("cold_hold_temperature", say("label"), cold_c, cold_c),),
         steps=(
-            f"Cold food taken out at {case.say.temp(cold_c)} may stand for 6 h if it never passes "
-            f"{case.say.temp(ROOM_C)}; anything else {duration(limit_min('time_control'))} at most. Mark the time, "
-            "then throw it away.",
-            "At home: two hours out at most, one where it is hot. Left out overnight means thrown away.",
+            say("taken-out", cold=temp(cold_c), room=temp(ROOM_C), time=duration(limit_min("time_control"))),
+            say("at-home"),
         ),
     )
 
@@ -35,11 +34,8 @@ def hold_at_200(case: Case) -> Part | None:
     """The advice to keep a slow cooker at 200 degF, which fails where water boils under that."""
     if not placed(case.request) or case.here.boiling_c >= SLOW_COOKER_HOLD_C:
         return None
-    text = (
-        f"Slow-cooker advice to keep food at {case.say.temp(SLOW_COOKER_HOLD_C)} cannot be met from about 6,600 ft "
-        f"(2,000 m) up: water boils at {case.say.temp(case.here.boiling_c)} here. Keep it at a simmer and well over "
-        f"{case.say.temp(limit_c('hot_hold'))}, by thermometer."
-    )
+    hot, boil = temp(limit_c("hot_hold")), temp(case.here.boiling_c)
+    text = say("not-met", advice=temp(SLOW_COOKER_HOLD_C), boil=boil, hot=hot)
     return Part(cautions=(Caution("note", text, ("csu-high-altitude-food-prep", "computed")),))
 
 

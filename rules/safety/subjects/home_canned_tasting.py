@@ -5,7 +5,9 @@ from __future__ import annotations
 from rules.book import Case, Part, rule
 from rules.model import Caution, Figure
 from rules.preserving.bands import ten_minutes_and_more
-from rules.say import exact_duration
+from rules.said import exact_duration, sentences, temp
+
+say = sentences("safety/subjects/home_canned_tasting")
 
 
 @rule("safety.home_canned_tasting", "usda-aib-539", "csu-preserve-smart")
@@ -13,28 +15,13 @@ def before_tasting(case: Case) -> Part:
     """How long to boil home-canned low-acid food before tasting it."""
     time = ten_minutes_and_more(case.here.elevation_m)
     return Part(
-        headline=f"Boil home-canned vegetables, meat and fish for {exact_duration(time)} at {case.place} before anyone "
-        "tastes them.",
-        figures=(Figure("boil_before_tasting", "Boil before tasting", time, "min", sea_level=10.0),),
-        steps=(
-            f"Tip it into a saucepan, stir, bring it to a full boil and count {exact_duration(time)}, lid on.",
-            "Then look and smell. Any doubt, and it goes out, unopened jars of the same batch too.",
-        ),
-        because="Botulism toxin, unlike its spores, is destroyed by boiling: 10 min below 1,000 ft and one minute "
-        f"more for each further 1,000 ft, since water boils at {case.say.temp(case.here.boiling_c)} here.",
+        headline=say("headline", time=exact_duration(time), place=case.place),
+        figures=(Figure("boil_before_tasting", say("label"), time, "min", sea_level=10.0),),
+        steps=(say("boil", time=exact_duration(time)), say("smell")),
+        because=say("because", boil=temp(case.here.boiling_c)),
         cautions=(
-            Caution(
-                "stop",
-                "A jar with a bulging lid, a leak, a spurt or an off smell is not boiled and not tasted: throw it "
-                "out, bagged, out of reach of people and animals.",
-                ("usda-aib-539",),
-            ),
-            Caution(
-                "warn",
-                "Boiling is a second guard, for jars that may have been processed wrongly. It does not make up for "
-                "wrong canning.",
-                ("usda-aib-539",),
-            ),
+            Caution("stop", say("spoiled"), ("usda-aib-539",)),
+            Caution("warn", say("second-guard"), ("usda-aib-539",)),
         ),
     )
 

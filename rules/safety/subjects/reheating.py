@@ -8,35 +8,29 @@ from rules.model import Caution, Figure
 from rules.safety import holding_limits
 from rules.safety.holding_limits import limit_c, limit_min
 from rules.safety.local_code import local_code
-from rules.say import duration
+from rules.said import duration, sentences, temp
+
+say = sentences("safety/subjects/reheating")
 
 
 @rule("safety.reheating", "fda-food-code-2022", "us-navy-p-5010-1")
 def reheating(case: Case) -> Part:
     """How hot and how fast to reheat."""
     hot, packed = limit_c("reheat"), limit_c("hot_hold")
-    within = duration(limit_min("reheat"))
     return Part(
-        headline=f"Reheat {case.request.dish or 'leftovers'} to {case.say.temp(hot)} in the centre within {within}, "
-        "the same at any elevation.",
+        headline=say(
+            "headline",
+            food=case.request.dish or say("leftovers"),
+            temperature=temp(hot),
+            within=duration(limit_min("reheat")),
+        ),
         figures=(
-            celsius("reheat_temperature", "Reheat to", hot, hot),
-            Figure("reheat_time", "Within", limit_min("reheat"), "min"),
-            celsius("reheat_packed_temperature", "Food from a sealed commercial pack", packed, packed),
+            celsius("reheat_temperature", say("label"), hot, hot),
+            Figure("reheat_time", say("within-label"), limit_min("reheat"), "min"),
+            celsius("reheat_packed_temperature", say("packed-label"), packed, packed),
         ),
-        steps=(
-            "Heat it fast, in a thin layer or a wide pan, stirring; soups and sauces to a full boil.",
-            "In a microwave cover and stir it, and let it stand 2 min before you read the thermometer.",
-            "Reheat once, and only what you will serve.",
-        ),
-        cautions=(
-            Caution(
-                "warn",
-                "Do not reheat in a slow cooker, a steam table or a warming drawer: they pass too slowly through the "
-                "range where germs grow.",
-                ("fda-food-code-2022", "common-practice"),
-            ),
-        ),
+        steps=(say("fast"), say("microwave"), say("once")),
+        cautions=(Caution("warn", say("too-slow"), ("fda-food-code-2022", "common-practice")),),
     )
 
 

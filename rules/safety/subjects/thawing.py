@@ -6,13 +6,14 @@ from rules.book import Case, Part, rule
 from rules.model import Caution, Figure, Quantity
 from rules.physics.units import G_PER_LB, round_to
 from rules.safety.local_code import local_code
-from rules.say import duration, duration_span
+from rules.said import duration, duration_span, sentences
 
 LB = {"lb": 1.0, "lbs": 1.0, "pound": 1.0, "pounds": 1.0, "oz": 1 / 16, "kg": 1000 / G_PER_LB, "g": 1 / G_PER_LB}
 REFRIGERATOR_MIN = 24 * 60.0
 LB_PER_DAY = (4.0, 5.0)
 COLD_WATER_MIN_PER_LB = 30.0
 HEAVIEST_LB = 60.0
+say = sentences("safety/subjects/thawing")
 
 
 def pounds(quantity: Quantity | None) -> float | None:
@@ -30,35 +31,22 @@ def pounds(quantity: Quantity | None) -> float | None:
 def thawing(case: Case) -> Part:
     """Three ways to thaw, and how long they take."""
     weight = pounds(case.request.quantity)
-    what = case.request.dish or "frozen food"
     figures: tuple[Figure, ...] = ()
-    times = "a day for each 4 to 5 lb (2 kg) in the refrigerator, or 30 min a pound (1 h a kilo) in cold water"
+    times = say("times-by-weight")
     if weight:
         fast, slow = (round_to(max(1.0, weight / a_day) * REFRIGERATOR_MIN, 60) for a_day in reversed(LB_PER_DAY))
         wet = max(COLD_WATER_MIN_PER_LB, weight * COLD_WATER_MIN_PER_LB)
         figures = (
-            Figure("refrigerator_time", "In the refrigerator", slow, "min", fast, slow),
-            Figure("cold_water_time", "In cold water", wet, "min"),
+            Figure("refrigerator_time", say("refrigerator-label"), slow, "min", fast, slow),
+            Figure("cold_water_time", say("water-label"), wet, "min"),
         )
-        times = f"{duration_span(fast, slow)} in the refrigerator, or {duration(wet)} in cold water"
+        times = say("times", span=duration_span(fast, slow), wet=duration(wet))
     return Part(
-        headline=f"Thaw {what} cold: {times}. Elevation does not change it.",
+        headline=say("headline", food=case.request.dish or say("frozen-food"), times=times),
         figures=figures,
-        steps=(
-            "Refrigerator: in a tray on the lowest shelf. It may be refrozen.",
-            "Cold water: in a sealed bag under water changed every 30 min, then cooked at once.",
-            "Microwave: then cooked at once. Or cook from frozen and allow half as long again.",
-        ),
-        because="Ice melts at 32 °F (0 °C) at every elevation, and the outside must stay cold until the centre has "
-        "thawed.",
-        cautions=(
-            Caution(
-                "warn",
-                "Never thaw on the counter or in warm water: the outside is warm for hours before the centre has "
-                "thawed.",
-                ("fsis-big-thaw",),
-            ),
-        ),
+        steps=(say("in-refrigerator"), say("in-water"), say("in-microwave")),
+        because=say("because"),
+        cautions=(Caution("warn", say("never-warm"), ("fsis-big-thaw",)),),
     )
 
 

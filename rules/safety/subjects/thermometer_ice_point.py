@@ -5,55 +5,48 @@ from __future__ import annotations
 from rules.book import Case, Part, celsius, rule
 from rules.errors import within
 from rules.model import Caution, Figure
+from rules.said import Said, sentences, temp, temp_drop
 
 RIGHT_K, REPLACE_K = 0.5, 5.0
 LOWEST_C, HIGHEST_C = -15.0, 15.0
+say = sentences("safety/subjects/thermometer_ice_point")
 
 
 @rule("safety.ice_point", "crc-handbook", "common-practice")
 def ice_point(case: Case) -> Part:
     """What a thermometer must read in melting ice, and how far off the cook's is."""
     reading = case.request.temperature_c
-    zero = case.say.temp(0.0)
     part = Part(
-        headline=f"In melting ice a thermometer reads {zero} at every elevation.",
-        figures=(celsius("ice_point", "Melting ice", 0.0, 0.0),),
-        steps=(
-            "Fill a glass with crushed ice, add cold water to just under the top, stir, wait a minute.",
-            "Tip in the middle, clear of glass and ice, until the reading stands. Do it weekly, and after every fall.",
-        ),
-        because="Ice melts at the same heat whatever the air weighs: the change over any mountain is two thousandths "
-        "of a degree. The boil moves with elevation and weather, so use ice to find the error and the boil to check "
-        "the top of the range.",
+        headline=say("headline", zero=temp(0.0)),
+        figures=(celsius("ice_point", say("label"), 0.0, 0.0),),
+        steps=(say("fill"), say("tip")),
+        because=say("because"),
     )
-    return part if reading is None else _read(case, part, reading)
+    return part if reading is None else _read(part, reading)
 
 
-def _read(case: Case, part: Part, reading_c: float) -> Part:
+def _read(part: Part, reading_c: float) -> Part:
     hint = "Is the glass full of melting ice, and the unit right?"
     off = within("reading in melting ice", reading_c, LOWEST_C, HIGHEST_C, "degC", hint)
-    size = case.say.temp_drop(abs(off))
     right = abs(off) <= RIGHT_K
-    head = (
-        f"Your thermometer is right: {case.say.temp(off)} in melting ice, at any elevation."
-        if right
-        else f"Your thermometer reads {size} too {'high' if off > 0 else 'low'}: melting ice is {case.say.temp(0.0)} "
-        "everywhere."
-    )
-    fix = "Turn the nut under the dial or reset it" if abs(off) <= REPLACE_K else "Replace it"
     return Part(
-        headline=head,
-        figures=(Figure("thermometer_offset", "Thermometer off by", round(off, 2), "K"), *part.figures),
-        steps=part.steps if right else (f"{fix}; until then {'take' if off > 0 else 'add'} {size}.", *part.steps),
+        headline=_verdict(off, right=right),
+        figures=(Figure("thermometer_offset", say("offset-label"), round(off, 2), "K"), *part.figures),
+        steps=part.steps if right else (_mend(off), *part.steps),
         because=part.because,
-        cautions=()
-        if right
-        else (
-            Caution(
-                "warn", "Do not judge meat, poultry or chilled food by it until it reads true.", ("common-practice",)
-            ),
-        ),
+        cautions=() if right else (Caution("warn", say("do-not-judge"), ("common-practice",)),),
     )
+
+
+def _verdict(off_k: float, *, right: bool) -> Said:
+    if right:
+        return say("right", reading=temp(off_k))
+    return say("wrong", size=temp_drop(abs(off_k)), way="high" if off_k > 0 else "low", zero=temp(0.0))
+
+
+def _mend(off_k: float) -> Said:
+    fix = "reset" if abs(off_k) <= REPLACE_K else "replace"
+    return say("mend", fix=fix, way="take" if off_k > 0 else "add", size=temp_drop(abs(off_k)))
 
 
 NEEDS: tuple[str, ...] = ()

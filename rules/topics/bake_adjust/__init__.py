@@ -10,9 +10,8 @@ from rules.book import Rule
 from rules.topics.bake_adjust import dough, eggs, ingredients, oven, pan, whole
 from rules.topics.bake_adjust.asked import COMPONENT_OF, SUBJECTS
 
-__all__ = ["COMPONENT_OF", "NEEDS", "RULES", "SUBJECTS"]
+__all__ = ["COMPONENT_OF", "RULES", "SUBJECTS"]
 
-NEEDS = ("elevation",)
 RULES: tuple[Rule, ...] = (
     whole.whole_set, ingredients.leavening_rule, ingredients.yeast_rule, ingredients.sugar_rule,
     ingredients.liquid_rule, ingredients.flour_rule, eggs.egg_rule, ingredients.fat_rule, ingredients.salt_rule,

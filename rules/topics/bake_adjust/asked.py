@@ -5,8 +5,8 @@ from __future__ import annotations
 from rules.baking import components
 from rules.baking.bands import Span
 from rules.baking.batch import Batch
-from rules.baking.of_class import BAKED, style_of
 from rules.baking.parts import part_of
+from rules.baking.styles import is_a, style_of
 from rules.book import Case
 from rules.physics import air
 from rules.recipe import Recipe
@@ -51,7 +51,7 @@ def style(case: Case) -> str:
     if case.request.dish_class in (None, "general") and asked(case) in YEASTED:
         return "yeast_bread"
     name = style_of(case.dish_class)
-    if name in BAKED:
+    if is_a(name, "baked"):
         return name
     # "an egg more in my cake" is heard as a dish of eggs
     return "layer_cake" if case.request.dish_class in (None, "egg") else "other"
@@ -63,7 +63,7 @@ def batch(case: Case) -> Batch:
     here_m = request.elevation_m
     if here_m is None:
         here_m = air.elevation_m(case.here.pressure_pa)
-    return Batch(Recipe(), style(case), case.there.elevation_m, here_m, request.units)
+    return Batch.of(Recipe(), style(case), case.there.elevation_m, here_m, request.units)
 
 
 def wanted(case: Case, component: str) -> bool:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from rules.baking import components, oven
 from rules.baking.batch import Batch, percent_apart
-from rules.baking.time_shift import Shift
+from rules.baking.change import Shift
 from rules.book import Case, Part, rule
 from rules.model import Figure
 from rules.physics.units import round_to
@@ -23,15 +23,16 @@ def oven_rule(case: Case) -> Part | None:
     if not wanted(case, "oven"):
         return None
     work = batch(case)
-    shift = oven.shift(work)
-    if shift is None and components.share(style(case), "oven") is not None:
+    moved = oven.shift(work)
+    if moved is None and components.share(style(case), "oven") is not None:
         return no_need(case, "oven")
-    if shift is None or shift.stays:
+    if moved is None or moved.shift is None or moved.shift.stays:
         return stays(case, "oven", "oven")
-    return _by(case, work, shift) if case.request.temperature_c is None else _to(case, work, shift)
+    told = _by if case.request.temperature_c is None else _to
+    return told(case, work, moved.shift, moved.sources)
 
 
-def _by(case: Case, work: Batch, shift: Shift) -> Part:
+def _by(case: Case, work: Batch, shift: Shift, sources: tuple[str, ...]) -> Part:
     """By how many degrees the oven is set hotter or cooler."""
     by, way = _degrees_more(case, shift), "hotter" if shift.span.value > 0 else "cooler"
     told = asked(case) == "oven"
@@ -40,11 +41,11 @@ def _by(case: Case, work: Batch, shift: Shift) -> Part:
         steps=() if told else (say("by", by=by, way=way),),
         because=oven.why(work),
         headline=say("by-headline", by=by, way=way, baked=baked(case), place=case.place) if told else "",
-        sources=shift.sources,
+        sources=sources,
     )
 
 
-def _to(case: Case, work: Batch, shift: Shift) -> Part:
+def _to(case: Case, work: Batch, shift: Shift, sources: tuple[str, ...]) -> Part:
     """What becomes of the setting that the cook named."""
     base_c, span, told = case.request.temperature_c or 0.0, shift.span, asked(case) == "oven"
     unit, size = ("degF", 5.0) if case.request.units == "us" else ("degC", 2.0)
@@ -58,7 +59,7 @@ def _to(case: Case, work: Batch, shift: Shift) -> Part:
         steps=() if told else (say("to", now=now, was=was),),
         because=oven.why(work),
         headline=say("to-headline", now=now, was=was, baked=baked(case), place=case.place) if told else "",
-        sources=shift.sources,
+        sources=sources,
     )
 
 

@@ -29,8 +29,7 @@ def test_every_question_of_the_readme_is_answered(question: str) -> None:
 def test_the_reply_shown_in_the_readme_is_the_reply() -> None:
     from dataclasses import replace
 
-    from assistant.answering import reply_to_request
-    from assistant.understanding import understand
+    from assistant.answering import reply_to_request, understand
 
     shown = re.search(r'\$ simmerline ask --depth 1 "([^"]+)"\n(.+?)\n```', README, re.DOTALL)
     assert shown is not None

@@ -12,7 +12,8 @@ from assistant.dialogue.embedded import Conversation, Said
 from assistant.dialogue.executor import KitchenExecutor
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.moves import phrases
-from rules.model import MISSING_WORDS, TOPICS, Kitchen
+from rules.catalogue import topics
+from rules.model import MISSING_WORDS, Kitchen
 
 FT_M = 0.3048
 ROUNDING_M = 0.06
@@ -90,7 +91,7 @@ class Talk(RuleBasedStateMachine):
         if self.said is not None:
             assert self.said.text.strip()
             for answer in self.said.answers:
-                assert answer["heard"]["topic"] in TOPICS
+                assert answer["heard"]["topic"] in topics()
                 assert set(answer["missing"]) <= set(MISSING_WORDS)
 
     @invariant()

@@ -5,8 +5,10 @@ from __future__ import annotations
 import pytest
 
 from assistant.dialogue import moves
+from assistant.dialogue.heard import hear
+from assistant.dialogue.made import MOVES
 from assistant.dialogue.memory import Memory
-from assistant.dialogue.turn import MOVES, hear, take_turn
+from assistant.dialogue.turn import take_turn
 from rules import tables
 from rules.engine import known
 from rules.model import MISSING_WORDS, Request
@@ -21,6 +23,7 @@ BARE_REPLIES = {
     "service_time": ("6 pm", "6:30", "at noon"),
     "reading": ("199", "199 F", "93 C"),
     "temperature": ("350", "350 F", "180 C"),
+    "symptom": ("it sank in the middle", "dry"),
 }
 
 
@@ -29,9 +32,8 @@ def test_every_phrase_is_heard_as_its_move(row: dict[str, object]) -> None:
     """As it stands, shouted, and with words of politeness around it."""
     move = moves.Move(str(row["id"]), float(str(row.get("factor", 1.0))))
     for phrase in row["phrases"]:  # type: ignore[attr-defined]
-        assert moves.heard(phrase) == move
-        assert moves.heard(f"  {phrase.upper()}! ") == move
-        assert moves.heard(f"Okay, {phrase} please.") == move
+        for text in (phrase, f"  {phrase.upper()}! ", f"Okay, {phrase} please."):
+            assert moves.heard(moves.words(text)) == move
 
 
 def test_every_move_does_something() -> None:
@@ -50,7 +52,7 @@ def test_every_piece_has_its_reasons() -> None:
 )
 def test_a_question_is_no_move(text: str) -> None:
     """Only where nothing else is said."""
-    assert moves.heard(text) is None
+    assert moves.heard(moves.words(text)) is None
 
 
 @pytest.mark.parametrize(
@@ -58,7 +60,7 @@ def test_a_question_is_no_move(text: str) -> None:
 )
 def test_a_bare_reply_is_the_piece_that_was_asked_for(word: str, reply: str) -> None:
     """And goes on with the question."""
-    heard = hear(reply, Memory(request=Request(topic="time"), asked=word))
+    heard = hear(reply, Memory(request=Request(topic="time"), asked=word)).hearing
     assert known(heard.request, word)
     assert heard.elliptical
     assert heard.request.text == reply
@@ -73,11 +75,29 @@ def test_asked_why_the_piece_is_explained_and_asked_for_again(word: str) -> None
     assert turn.answer.text.startswith(moves.pieces()[word].why)
 
 
-@pytest.mark.parametrize(
-    ("row", "fault"),
-    [({"word": "money"}, "none of elevation"), ({"word": "time", "frame": "no room"}, "needs one {}")],
-)
-def test_a_faulty_piece_says_what_is_wrong(row: dict[str, str], fault: str) -> None:
+@pytest.mark.parametrize("word", MISSING_WORDS)
+@pytest.mark.parametrize("reply", ["thanks", "hmm", "what visa do I need for Nepal"])
+def test_what_gives_no_piece_is_none(word: str, reply: str) -> None:
+    """Small talk and other matters fill nothing, whatever was asked for."""
+    heard = hear(reply, Memory(request=Request(topic="troubleshoot"), asked=word)).hearing
+    assert not known(heard.request, word)
+
+
+def test_a_list_in_one_line_is_the_recipe_that_was_asked_for() -> None:
+    """Its ingredients are not heard as dishes or amounts of the question."""
+    asked = Memory(request=Request(topic="convert_recipe"), asked="recipe")
+    heard = hear("2 cups flour, 1 cup milk, 2 eggs", asked).hearing.request
+    assert heard.recipe == "2 cups flour\n1 cup milk\n2 eggs"
+    assert (heard.dish, heard.quantity) == (None, None)
+
+
+def test_a_figure_is_what_was_asked_for_and_nothing_else() -> None:
+    """For 12, asked when it is to be served, is noon, and counts nobody."""
+    heard = hear("for 12", Memory(request=Request(topic="schedule"), asked="service_time")).hearing
+    assert (heard.request.service_time, heard.request.portions) == ("12:00", None)
+
+
+def test_a_faulty_piece_says_what_is_wrong() -> None:
     """With the file it stands in."""
-    with pytest.raises(tables.BadTable, match="lexicon/moves.toml.*" + fault.replace("{", r"\{")):
-        moves.Piece(why="", find_out="", **row)
+    with pytest.raises(tables.BadTable, match=r"lexicon/moves.toml.*none of elevation"):
+        moves.Piece(word="money", why="", find_out="")

@@ -14,7 +14,9 @@ from assistant.dialogue import domain
 from assistant.dialogue.memory import Memory, learn_kitchen, without_place
 from assistant.dialogue.record import Record
 from assistant.dialogue.slots import NAMES, BadSlot, memory_of, slots_of
-from rules.model import MISSING_WORDS, TOPICS, Kitchen, Quantity, Request, Unused
+from rules.catalogue import topics
+from rules.model import MISSING_WORDS, Kitchen, Quantity, Request, Unused
+from rules.said import elevation, listed, sentences
 
 ROOT = Path(__file__).parents[3]
 FIGURES = st.none() | st.floats(min_value=-1e6, max_value=1e6)
@@ -22,7 +24,7 @@ WORDS = st.text(max_size=20)
 REQUESTS = st.builds(
     Request,
     text=WORDS,
-    topic=st.sampled_from(TOPICS),
+    topic=st.sampled_from(tuple(topics())),
     dish=st.none() | WORDS,
     elevation_m=FIGURES,
     elevation_from=st.sampled_from([None, "stated", "place", "boil_test"]),
@@ -80,7 +82,7 @@ def test_the_files_for_rasa_are_those_of_the_catalogue() -> None:
 def test_the_domain_has_an_intent_a_topic_and_our_slots() -> None:
     """Every topic can be routed, and every slot kept."""
     made = domain.domain()
-    assert set(made["intents"]) == {*TOPICS, "nlu_fallback"}
+    assert set(made["intents"]) == {*topics(), "nlu_fallback"}
     assert set(made["slots"]) == set(NAMES)
     assert not any(slot["influence_conversation"] for slot in made["slots"].values())
 
@@ -154,3 +156,11 @@ def test_a_store_that_fails_half_way_is_said_once(database: str, tmp_path: Path)
     assert len(complaints) == 1
     assert "without memory" in complaints[0]
     assert record.rings(record.id) == ()
+
+
+def test_a_reason_in_words_travels_too() -> None:
+    """Also where it holds a quantity and another sentence."""
+    named = sentences("understanding/unclaimed")("unknown-place", name="Zorgville")
+    told = sentences("dialogue/made")("equipment", owned=listed(["a wok", elevation(2133.6), named], "commas"))
+    memory = Memory(request=Request(unused=(Unused("elevation", "Zorgville", told),)))
+    assert memory_of(json.loads(json.dumps(slots_of(memory)))) == memory

@@ -10,10 +10,13 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from assistant.dialogue import timers
-from assistant.dialogue.timers import Timer, action, decide, matching, obey, rings, spoken_name
+from assistant.dialogue.timer import Timer
+from assistant.dialogue.timers import decide, matching, obey, rings
 from assistant.planning.clock import clock, stretch
 from assistant.store import open_store
 from assistant.store.database import Store
+from assistant.understanding import timer_words
+from assistant.understanding.pipeline import read
 from rules.model import Request
 
 LODGE = tz.gettz("America/Denver")
@@ -25,7 +28,8 @@ def timer(name: str, minutes: float, dish: str | None = None, id: int = 0) -> Ti
 
 
 def asked(text: str, minutes: float | None = None, dish: str | None = None) -> Request:
-    return Request(text=text, topic="timer", time_min=minutes, dish=dish)
+    words = {"timer_action": timer_words.action(text), "timer_name": timer_words.name(read(text))}
+    return Request(text=text, topic="timer", time_min=minutes, dish=dish, **words)
 
 
 @pytest.fixture
@@ -56,7 +60,7 @@ def store(database: str) -> Iterator[Store]:
     ],
 )
 def test_what_is_to_be_done(text: str, what: str) -> None:
-    assert action(text) == what
+    assert (timer_words.action(text) or "set") == what
 
 
 @pytest.mark.parametrize(
@@ -76,7 +80,7 @@ def test_what_is_to_be_done(text: str, what: str) -> None:
     ],
 )
 def test_a_timer_is_named_as_the_cook_names_it(text: str, name: str) -> None:
-    assert spoken_name(text) == name
+    assert timer_words.name(read(text)) == name
 
 
 def test_a_timer_is_set_and_asked_after() -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from assistant.understanding import understand
+from assistant.answering import understand
 from rules.model import Kitchen
 
 FT_M = 0.3048

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import pytest
 
-from assistant.understanding import understand
+from assistant.answering import understand
 from rules.model import Kitchen
 
 PSI_PA = 6894.757

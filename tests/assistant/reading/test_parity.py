@@ -9,6 +9,7 @@ from typing import Any
 
 import pytest
 
+from assistant.answering import understand
 from assistant.cli.kitchen import pascals
 from assistant.cli.taken_for_granted import elevation_heard
 from assistant.drill.reading import read as read_reply
@@ -19,7 +20,6 @@ from assistant.recipes.changes_heard import change_heard
 from assistant.recipes.lines import read_line
 from assistant.recipes.steps import read_step
 from assistant.recipes.text import read_yields
-from assistant.understanding import understand
 from assistant.understanding.pipeline import read
 from rules.drill.question import Question
 

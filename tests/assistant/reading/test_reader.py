@@ -125,7 +125,7 @@ def test_reading_a_figure_loads_no_language() -> None:
 
 
 def test_the_table_of_units_and_the_rules_have_the_same_constants() -> None:
-    assert to_si(1, "tsp") == units.ML_PER_TSP
+    assert to_si(1, "tsp") == pytest.approx(units.ML_PER_TSP, rel=1e-12)
     assert to_si(1, "tbsp") == pytest.approx(units.ML_PER_TBSP, rel=1e-12)
     assert to_si(1, "cup") == pytest.approx(units.ML_PER_CUP, rel=1e-12)
     assert to_si(1, "lb") == pytest.approx(units.G_PER_LB, rel=1e-12)

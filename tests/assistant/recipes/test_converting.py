@@ -12,6 +12,7 @@ from assistant.recipes.errors import RecipeError
 from assistant.recipes.lines import read_line
 from assistant.recipes.read import read
 from assistant.recipes.scale import scaled
+from assistant.replies.recipe import in_words
 from rules.errors import OutOfRange, UnknownWord
 
 SAMPLES = sorted((Path(__file__).parent / "samples").iterdir())
@@ -105,7 +106,7 @@ def test_the_flour_weight_of_a_formula_goes_along() -> None:
 
 def test_a_large_batch_says_that_its_time_may_change() -> None:
     text = ROLLS.format("500 g flour", "it")
-    said = [c.text for c in convert_recipe(text, to_elevation_m=0, servings=60).cautions]
+    said = [c.text for c in in_words(convert_recipe(text, to_elevation_m=0, servings=60)).cautions]
     assert any("time changes too" in words for words in said)
     assert not convert_recipe(text, to_elevation_m=0, servings=14).cautions
 
@@ -166,6 +167,7 @@ def test_a_bomb_is_read_in_the_time_of_a_breath(content) -> None:
 
 def test_missing_units_and_lines_listed_twice_are_pointed_out() -> None:
     shortbread = next(p for p in SAMPLES if p.stem == "duplicates_and_no_units")
-    said = "\n".join(c.text for c in convert_recipe(shortbread.read_bytes(), to_elevation_m=LODGE_M).cautions)
+    converted = in_words(convert_recipe(shortbread.read_bytes(), to_elevation_m=LODGE_M))
+    said = "\n".join(c.text for c in converted.cautions)
     assert "2 flour" in said
     assert "1 cup butter" in said

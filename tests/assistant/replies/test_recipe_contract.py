@@ -10,7 +10,7 @@ import pytest
 from assistant.recipes.converting import convert_recipe
 from assistant.replies.recipe import as_json
 from rules.baking.change import WAYS, WHATS
-from rules.baking.style import ids
+from rules.baking.styles import ids
 from rules.tables import sources
 
 SAMPLES = sorted((Path(__file__).parents[1] / "recipes" / "samples").iterdir())

@@ -5,7 +5,7 @@ from datetime import UTC, date, datetime, timedelta, timezone
 
 import pytest
 
-from assistant.dialogue.timers import Timer
+from assistant.dialogue.timer import Timer
 from assistant.store import batches, conversations, kitchens, progress, timers
 from assistant.store.batches import Batch
 from assistant.store.conversations import Utterance

@@ -127,7 +127,7 @@ FIELDS: dict[str, tuple[tuple[str, ...], Any]] = {
 
 def main() -> int:
     """Print the accuracy of each field and the misses; the exit code is 0 whatever they are."""
-    from assistant.understanding import understand
+    from assistant.answering import understand
 
     asked: Counter[str] = Counter()
     right: Counter[str] = Counter()

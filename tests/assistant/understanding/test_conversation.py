@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from assistant.understanding import understand
+from assistant.answering import understand
 
 FT_M = 0.3048
 BRAISE = "how long to braise short ribs at 7,000 feet"

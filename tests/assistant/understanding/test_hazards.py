@@ -9,12 +9,16 @@ from typing import Any
 import pytest
 
 from assistant.answering import reply_to
+from assistant.contributing.validate_dangers import verdict_words
+from assistant.replies.worded import answer
 from assistant.understanding import concepts, danger
 from assistant.understanding.hazards import hazards
 from assistant.understanding.pipeline import read
 from assistant.understanding.scene import Scene
-from rules.safety.danger import VERDICTS, dangers
+from rules.model import Request
+from rules.safety.danger import replies
 
+VERDICTS = tuple(verdict_words("en")["danger"])
 HERE = Path(__file__).parent
 SETS = {path.stem: tomllib.loads(path.read_text(encoding="utf-8"))["hazard"] for path in sorted(HERE.glob("*.toml"))}
 FEWEST = 6
@@ -63,7 +67,8 @@ def test_every_family_has_its_set() -> None:
 
 
 def test_every_reply_names_what_to_do_and_why() -> None:
-    for row in dangers().values():
-        assert row.instead, row.id
-        assert row.why, row.id
-        assert row.sources, row.id
+    for id in replies():
+        answered = answer(Request(topic="preserve", danger=id))
+        assert answered.steps, id
+        assert answered.because[0].text, id
+        assert answered.because[0].sources, id

@@ -6,7 +6,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from assistant.understanding import trace, understand
+from assistant.answering import understand
+from assistant.understanding import trace
 from rules.model import Kitchen, Quantity, Request
 
 

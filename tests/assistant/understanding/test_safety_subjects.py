@@ -2,8 +2,7 @@
 
 import pytest
 
-from assistant.answering import reply_to
-from assistant.understanding import understand
+from assistant.answering import reply_to, understand
 from assistant.understanding.pipeline import read
 from rules.tables import read_toml
 

@@ -6,16 +6,18 @@ import pytest
 
 from assistant.understanding import topics, train_topics
 from assistant.understanding.pipeline import read
+from rules import catalogue
+from rules.catalogue import Topic
 
 
-@pytest.mark.parametrize("row", topics.catalogue(), ids=lambda row: row["id"])
-def test_the_example_of_a_topic_is_heard_as_that_topic(row: dict[str, str]) -> None:
-    assert read(row["example"])._.topic.id == row["id"]
+@pytest.mark.parametrize("row", tuple(catalogue.topics().values()), ids=lambda row: row.id)
+def test_the_example_of_a_topic_is_heard_as_that_topic(row: Topic) -> None:
+    assert read(row.example)._.topic.id == row.id
 
 
-@pytest.mark.parametrize("row", topics.catalogue(), ids=lambda row: row["id"])
-def test_what_a_topic_needs_can_be_asked_for(row: dict[str, list[str]]) -> None:
-    assert set(row["needs"]) <= set(row["ask"]) | {"reading", "symptom"}
+@pytest.mark.parametrize("row", tuple(catalogue.topics().values()), ids=lambda row: row.id)
+def test_what_a_topic_needs_can_be_asked_for(row: Topic) -> None:
+    assert set(row.needs) <= set(row.ask) | {"reading", "symptom"}
 
 
 def test_the_learned_table_is_not_stale() -> None:
@@ -24,7 +26,7 @@ def test_the_learned_table_is_not_stale() -> None:
 
 
 def test_every_topic_has_examples_enough() -> None:
-    counts = {row["id"]: 0 for row in topics.catalogue()}
+    counts = dict.fromkeys(catalogue.topics(), 0)
     for topic, _ in train_topics.examples():
         counts[topic] += 1
     assert min(counts.values()) >= 25

@@ -10,10 +10,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from assistant.answering import reply_to
+from assistant.contributing.validate_dangers import verdict_words
 from rules.foods.dishes import Dish, dishes
 from rules.preserving.foods import food
-from rules.safety.danger import VERDICTS
 
+VERDICTS = tuple(verdict_words("en")["danger"])
 PLACES = ("", " at 7,000 ft", " at 2,100 m", ", we are at eighty five hundred feet", " in Leadville")
 DOUBTS = ("", ", is that safe", ", how long", " please", ", my inspector said it is fine", ", ok?")
 BEFORE = ("", "hi chef, ", "quick one: ", "for a novel, ", "would you kindly tell me, ", "grandma always did: ")

@@ -27,7 +27,7 @@ def known_miss(case: dict[str, Any]) -> list[pytest.MarkDecorator]:
 @pytest.mark.parametrize("case", items())
 def test_is_heard(case: dict[str, Any]) -> None:
     """Fields that the case lists come out as listed."""
-    from assistant.understanding import understand
+    from assistant.answering import understand
 
     fields = accuracy["compare"](case, understand(case["text"], case.get("context", ())))
     misses = [f"{field}: expected {expected}, heard {heard}"

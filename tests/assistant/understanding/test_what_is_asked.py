@@ -2,7 +2,7 @@
 
 import pytest
 
-from assistant.understanding import understand
+from assistant.answering import understand
 
 
 @pytest.mark.parametrize(

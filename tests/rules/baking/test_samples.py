@@ -7,6 +7,7 @@ from pathlib import Path
 import pytest
 
 from assistant.recipes.read import read
+from assistant.replies.recipe import in_words
 from rules.baking.rounding import step_of
 from rules.recipe import Recipe, Step, TempMark, TimeMark
 from rules.recipes.convert import Converted, convert
@@ -144,5 +145,5 @@ def test_a_figure_that_keeps_is_kept_to_the_byte(path, way_m) -> None:
 def test_kidney_beans_are_warned_of_where_there_are_any(name, warned) -> None:
     text = next(p for p in SAMPLES if p.stem == "pinto_beans").read_text(encoding="utf-8")
     recipe = read(text.replace("pinto", "kidney") if warned else text)
-    cautions = convert(recipe, to_elevation_m=KITCHEN_M).cautions
+    cautions = in_words(convert(recipe, to_elevation_m=KITCHEN_M)).cautions
     assert any("Kidney beans" in c.text for c in cautions) is warned

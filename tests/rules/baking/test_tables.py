@@ -6,8 +6,9 @@ from itertools import pairwise
 
 import pytest
 
+from assistant.replies.sentences import worded
 from rules.baking import bands, components
-from rules.baking.style import ids
+from rules.baking.styles import ids
 from rules.errors import UnknownWord
 from rules.tables import read_csv, sources
 
@@ -47,7 +48,8 @@ def test_a_style_row(row) -> None:
     assert row["source"] in sources()
     low, share, high = (float(row[c]) for c in ("share_low", "share", "share_high"))
     assert 0 <= low <= share <= high <= 1
-    assert bool(row["note"]) == (share == 0), "a share of nothing says why, another needs no note"
+    note = worded(components.share(row["style"], row["component"]).note, "us")
+    assert bool(note) == (share == 0), "a share of nothing says why, another needs no note"
 
 
 def test_a_style_names_a_component_once() -> None:

@@ -6,6 +6,7 @@ import pytest
 
 from assistant.answering import reply_to
 from assistant.recipes.text import read_text
+from assistant.replies.recipe import in_words
 from rules.recipes.canning import is_canning
 from rules.recipes.convert import Converted, convert
 
@@ -23,7 +24,7 @@ Pack into hot pint jars, leaving 1/2 inch headspace.
 
 
 def canned(text: str, way: tuple[float, float] = (0, LODGE_M)) -> Converted:
-    return convert(read_text(text), from_elevation_m=way[0], to_elevation_m=way[1])
+    return in_words(convert(read_text(text), from_elevation_m=way[0], to_elevation_m=way[1]))
 
 
 @pytest.mark.parametrize(

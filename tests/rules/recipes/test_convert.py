@@ -3,17 +3,20 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from typing import Any
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from assistant.replies.recipe import in_words
 from rules.baking.change import WAYS, WHATS
 from rules.baking.rounding import ML, G, in_unit, step_of
-from rules.baking.style import ids
+from rules.baking.styles import ids
 from rules.errors import OutOfRange, UnknownWord
 from rules.recipe import Recipe
-from rules.recipes.convert import convert
+from rules.recipes.convert import Converted
+from rules.recipes.convert import convert as by_the_rules
 from rules.recipes.steps import LONG_STEPS_MIN
 from rules.tables import sources
 
@@ -22,6 +25,11 @@ STYLES = ids()
 KITCHENS_M = st.floats(-400, 5400, allow_nan=False)
 CLIMB_M = [0, 600, 914.4, 1200, 1524, 1900, 2133.6, 2600, 3048, 4000, 5400]
 ALL = ["layer_cake", "yeast_bread", "braise", "sugarwork", "beans"]
+
+
+def convert(recipe: Recipe, **asked: Any) -> Converted:
+    """What the rules make of a recipe, in words."""
+    return in_words(by_the_rules(recipe, **asked))
 
 
 @pytest.mark.parametrize("style", STYLES)

@@ -6,6 +6,7 @@ import pytest
 
 from assistant.answering import reply_to
 from assistant.recipes.text import read_text
+from assistant.replies.recipe import in_words
 from rules.recipes.convert import convert
 
 LODGE_M = 2133.6
@@ -13,7 +14,7 @@ LODGE_M = 2133.6
 
 def stops(title: str, listed: str, steps: str, way: tuple[float, float] = (0, LODGE_M)) -> list[str]:
     recipe = read_text(f"{title}\nIngredients\n{listed}\nMethod\n{steps}")
-    new = convert(recipe, from_elevation_m=way[0], to_elevation_m=way[1])
+    new = in_words(convert(recipe, from_elevation_m=way[0], to_elevation_m=way[1]))
     return [c.text for c in new.cautions if c.level == "stop"]
 
 
@@ -109,7 +110,7 @@ def test_unsafe_figures_stay_and_the_rest_is_converted() -> None:
         "Chicken and dumplings\nIngredients\n4 chicken thighs\n6 cups chicken stock\n2 carrots\nMethod\n"
         "Cook the thighs to 150 °F inside.\nAdd the stock and carrots and simmer 30 minutes."
     )
-    new = convert(read_text(text), to_elevation_m=LODGE_M, style="soup")
+    new = in_words(convert(read_text(text), to_elevation_m=LODGE_M, style="soup"))
     assert new.steps[0].text == "Cook the thighs to 150 °F inside."
     assert "(was 30 minutes)" in new.steps[1].text
     assert "150 °F" in next(c.text for c in new.cautions if c.level == "stop")

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from assistant.recipes.text import read_text
+from assistant.replies.recipe import in_words
 from rules.recipes.convert import Converted, convert
 from rules.recipes.foods import foods_in, hazard, raw_foods
 
@@ -16,7 +17,7 @@ STYLES = ("layer_cake", "cookie", "braise", "beans", "soup", "sugarwork", "fried
 def made(steps: str, *ingredients: str, title: str = "Supper", style: str | None = None, way=WAYS[0]) -> Converted:
     listed = "\n".join(ingredients or ("1 onion",))
     recipe = read_text(f"{title}\nIngredients\n{listed}\nMethod\n{steps}")
-    return convert(recipe, from_elevation_m=way[0], to_elevation_m=way[1], style=style)
+    return in_words(convert(recipe, from_elevation_m=way[0], to_elevation_m=way[1], style=style))
 
 
 # Steps of our own that hold no figure that may move: each stays as it is in every style.

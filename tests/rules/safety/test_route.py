@@ -3,11 +3,13 @@
 import pytest
 
 from assistant.replies.worded import answer
-from rules import book, why
-from rules.model import TOPICS, Request
+from rules import book
+from rules.catalogue import topics
+from rules.model import Request
+from rules.topics.why import rows
 
 
-@pytest.mark.parametrize("topic", [t for t in TOPICS if t not in ("smalltalk", "out_of_scope")])
+@pytest.mark.parametrize("topic", [t for t in topics() if t not in ("smalltalk", "out_of_scope")])
 def test_a_subject_of_safety_answers_whatever_the_topic(topic):
     given = answer(Request(topic=topic, subject="drinking_water", elevation_m=2133.6))
     assert given.because[0].rule == "safety.drinking_water"
@@ -23,4 +25,4 @@ def test_another_subject_leaves_the_topic_its_room():
 
 
 def test_subjects_of_safety_are_no_explanations():
-    assert not set(book.names("safety")) & set(why.names())
+    assert not set(book.names("safety")) & set(rows())

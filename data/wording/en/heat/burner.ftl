@@ -1,4 +1,3 @@
-no-time = No tested time is known for this.
 same-pace = The burner sets the pace and water boils as at { $baseline }, so the time stays.
 
 # $heat and $time are percents: what a litre takes on an electric burner, and what a gas burner needs.

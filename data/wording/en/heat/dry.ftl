@@ -1,4 +1,3 @@
-no-time = No tested time is known for this. { $why }
 nothing-differs = Nothing differs from { $baseline }, so the time stays.
 by-colour = It browns and dries by the heat of the oven, as anywhere: go by colour and smell.
 

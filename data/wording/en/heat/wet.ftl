@@ -31,7 +31,7 @@ pace =
         } as long
     }
 maths = Factor = 10^(({ $there } − { $here })/z) with z = { $z } K ({ $z_low }–{ $z_high } K): ×{ $factor }.
-no-time = No tested time is known for this. { $pace } Work from the time you know at { $baseline }.
+work-from-yours = Work from the time you know at { $baseline }.
 
 # $varies is what a class of data/lexicon/classes.toml says its times range over.
 range =

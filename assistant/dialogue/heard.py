@@ -1,0 +1,87 @@
+"""An utterance as it is heard in its conversation: read once, with all that a turn goes by."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from assistant import drill
+from assistant.dialogue import moves
+from assistant.dialogue.memory import Memory
+from assistant.dialogue.moves import Move
+from assistant.dialogue.thread import in_context
+from assistant.drill import Wanted
+from assistant.understanding import danger
+from assistant.understanding.awaited import given
+from assistant.understanding.danger import Listened
+from assistant.understanding.request import Hearing
+from assistant.understanding.utterance import Utterance, listen
+from rules.catalogue import marked
+from rules.engine import known
+from rules.model import Request
+
+
+@dataclass(frozen=True, slots=True)
+class Heard:
+    """An utterance in its conversation.
+
+    hearing: what it says, as a reply where one is awaited; listened: the danger in it
+    move: what it does to the conversation, and nothing else
+    drill: the drill it asks for; answers_drill: whether it replies to the question of one
+    back_to_recipe: whether it speaks of a recipe as of one that is known; depth: of the answer, whatever it says
+    """
+
+    text: str
+    hearing: Hearing
+    listened: Listened
+    move: Move | None
+    drill: Wanted | None
+    answers_drill: bool
+    back_to_recipe: bool
+    depth: int | None
+
+    def in_context(self, memory: Memory) -> Hearing:
+        """What it says, as the question before makes it plain."""
+        return in_context(self.hearing, memory.request)
+
+
+def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
+    """Hear an utterance, and nothing of it twice. A recipe that was pasted is not listened to for danger."""
+    utterance = listen(text, memory.kitchen, memory.asked)
+    said = moves.words(text)
+    return Heard(
+        text=text,
+        hearing=as_reply(utterance, memory),
+        listened=danger.listen(utterance.doc, memory.scene),
+        move=moves.heard(said),
+        drill=drill.wanted(text),
+        answers_drill=answers_drill(text, memory),
+        back_to_recipe=moves.back_to_recipe(said),
+        depth=depth,
+    )
+
+
+def answers_drill(text: str, memory: Memory) -> bool:
+    """Whether an utterance is a reply to the question of a drill, whose answers speak of danger all the time."""
+    sitting = memory.drill
+    return bool(sitting and not sitting.over and memory.asked is None and drill.understood(sitting, text))
+
+
+def as_reply(utterance: Utterance, memory: Memory) -> Hearing:
+    """What an utterance says; a reply to what was asked goes on with the question, and fills the piece."""
+    heard, word = utterance.hearing, memory.asked
+    if word is None or memory.request is None:
+        return heard
+    bare = heard.elliptical or not any(sign.isalpha() for sign in utterance.text)
+    said = known(heard.request, word)
+    if said and not bare and heard.request.topic not in marked("giving"):
+        return replace(heard, elliptical=False)
+    slots = given(word, utterance, memory.kitchen) if (bare or heard.passing) and not said else {}
+    if not said and not slots:
+        return replace(heard, elliptical=bare)
+    reply = replace(heard.about(memory.request.topic, **slots), elliptical=True)
+    return reply if reply.request.timer_action else going_on(reply, memory.request)
+
+
+def going_on(reply: Hearing, asked: Request) -> Hearing:
+    """A reply to how long, with what was to be done about the timer."""
+    return replace(reply, request=replace(reply.request, timer_action=asked.timer_action))

@@ -1,0 +1,84 @@
+"""The thread of a conversation: what an utterance goes on with, and what is remembered of a question after it."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Any
+
+from assistant.dialogue.memory import Memory, moved
+from assistant.understanding.conversation import merge
+from assistant.understanding.request import Hearing
+from rules.catalogue import marked
+from rules.model import Request
+
+# what a cook says after a word by the way to go back to the work
+TO_DO = (
+    "dish",
+    "dish_class",
+    "method",
+    "quantity",
+    "portions",
+    "time_min",
+    "service_time",
+    "gauge_pa",
+    "covered",
+    "soaked",
+)
+# what was said of one way to cook and does not hold for another
+OF_A_METHOD: dict[str, Any] = dict.fromkeys(
+    ("time_min", "time_high_min", "temperature_c", "temperature_of", "gauge_pa", "covered", "soaked")
+)
+
+
+def question_of(heard: Hearing, memory: Memory, *, back_to_recipe: bool) -> Request:
+    """The question that an utterance puts, laid over what it goes on with; nothing is taken from the kitchen.
+
+    back_to_recipe: whether it speaks of a recipe as of one that is known
+    """
+    return merge(basis(heard, memory, back_to_recipe=back_to_recipe), heard)
+
+
+def basis(heard: Hearing, memory: Memory, *, back_to_recipe: bool) -> Request | None:
+    """The question that an utterance goes on with.
+
+    After a timer it is the question before it; after a why, or after something about the kitchen, too, unless only the
+    place or the units are another; and where the cook comes back to a recipe, it is the last question about that.
+    """
+    last, now = memory.request, heard.request
+    if last is None:
+        return None
+    if memory.recipe and not now.recipe and back_to_recipe:
+        return moved(memory.recipe, last)
+    leaves = now.topic != last.topic
+    if heard.elliptical and last.topic != "timer":
+        leaves = any(getattr(now, slot) for slot in TO_DO)
+    question = moved(memory.before, last) if memory.before and leaves else last
+    return replace(question, **OF_A_METHOD) if now.method not in (None, question.method) else question
+
+
+def in_context(heard: Hearing, last: Request | None) -> Hearing:
+    """An utterance as the question before makes it plain.
+
+    A dish alone, after timers that are running, asks after its timer; a length of time without a word of timers, and a
+    baseline without a kitchen, belong to the question.
+    """
+    now = heard.request
+    if last is None:
+        return heard
+    running = last.topic == "timer" and last.timer_action not in (None, "set")
+    if running and heard.elliptical and now.dish and not now.method:
+        return heard.about("timer")
+    no_timer = now.topic == "timer" and last.topic != "timer" and not heard.timers.spoken
+    no_kitchen = now.topic == "set_kitchen" and now.from_elevation_m is not None and now.elevation_m is None
+    if no_timer or no_kitchen:
+        return replace(heard.about(last.topic), elliptical=True)
+    return heard
+
+
+def after(question: Request, memory: Memory) -> Memory:
+    """The memory after a question of any consequence."""
+    by_the_way, before = marked("by_the_way"), None
+    if question.topic in by_the_way:
+        before = memory.before if memory.request and memory.request.topic in by_the_way else memory.request
+    recipe = question if question.topic == "convert_recipe" and question.recipe else memory.recipe
+    return replace(memory, request=question, before=before, recipe=recipe)

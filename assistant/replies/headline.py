@@ -1,0 +1,132 @@
+"""The one sentence that answers: that of the rules, or one by the topic; or the question for what is missing."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+from functools import cache
+
+from assistant.replies.figures import span_text, value_text
+from assistant.replies.sentences import worded
+from rules import tables
+from rules.catalogue import marked, topics
+from rules.heat.batch_size import gist
+from rules.model import Answer, Figure, Request
+from rules.said import Words, sentences
+from rules.say import Say
+
+say = sentences("replies/headline")
+
+# which temperature answers how hot, the first that there is
+TEMPERATURES = (
+    "oven",
+    "fat_temperature",
+    "liquid_temperature",
+    "inside_temperature",
+    "core_temperature",
+    "boiling_point",
+)
+
+
+def headline(answer: Answer) -> str:
+    """The sentence, in the asker's units."""
+    return worded(_headline(answer), answer.request.units)
+
+
+def _headline(answer: Answer) -> Words:
+    request = answer.request
+    if answer.missing:
+        return question(request, answer.missing[0])
+    if answer.headline:
+        return _with_amount(worded(answer.headline, request.units), request)
+    if not answer.covered and request.topic not in marked("passing"):
+        return _not_covered(request)
+    return _with_amount(worded(by_topic(answer), request.units), request)
+
+
+def by_topic(answer: Answer) -> Words:
+    """The sentence by the topic alone."""
+    request, figures = answer.request, {f.id: f for f in answer.figures}
+    match request.topic:
+        case "time":
+            return how_long(request, figures)
+        case "temperature":
+            return how_hot(request, figures)
+        case "smalltalk":
+            return say("small-talk", kind=request.small_talk or "other")
+        case "out_of_scope":
+            return say("out-of-scope")
+        case "help":
+            return say("help")
+    return _not_covered(request)
+
+
+def how_long(request: Request, figures: Mapping[str, Figure]) -> Words:
+    """How long it takes, against what it takes at the baseline where both are known."""
+    units, food, gerund = Say(request.units), request.dish or "it", gerund_of(request.method)
+    place, baseline = places(request)
+    if "cook_time" in figures:
+        time = span_text(figures["cook_time"], units)
+        if "baseline_time" not in figures:
+            return say("takes", gerund=gerund, food=food, time=time, place=place)
+        known = span_text(figures["baseline_time"], units)
+        if known != time:
+            return say(
+                "takes-against", gerund=gerund, food=food, time=time, place=place, known=known, baseline=baseline
+            )
+        if place == baseline:
+            return say("takes", gerund=gerund, food=food, time=time, place=place)
+        return say("takes-as-there", gerund=gerund, food=food, time=time, place=place, baseline=baseline)
+    if "time_factor" in figures:
+        factor = value_text(figures["time_factor"], units)
+        return say("takes-times-as-long", gerund=gerund, food=food, factor=factor, baseline=baseline)
+    return say("takes-unknown", gerund=gerund, food=food, place=place)
+
+
+def how_hot(request: Request, figures: Mapping[str, Figure]) -> Words:
+    """How hot it is to be, against sea level where it differs."""
+    units, food, gerund = Say(request.units), request.dish or "it", gerund_of(request.method)
+    shown = next((figures[id] for id in TEMPERATURES if id in figures), None)
+    if shown is None:
+        return say("how-hot-unknown", gerund=gerund, food=food)
+    place, what, here = places(request)[0], shown.label.lower(), value_text(shown, units)
+    if shown.sea_level is None or shown.sea_level == shown.value:
+        return say("how-hot", gerund=gerund, food=food, place=place, what=what, temperature=here)
+    at_sea = value_text(replace(shown, value=shown.sea_level), units)
+    return say("how-hot-against", gerund=gerund, food=food, place=place, what=what, temperature=here, at_sea=at_sea)
+
+
+def places(request: Request) -> tuple[str, str]:
+    """Where the cook is and where the baseline was, in words."""
+    units = Say(request.units)
+    return units.elevation(request.elevation_m or 0.0), units.elevation(request.from_elevation_m or 0.0)
+
+
+def question(request: Request, word: str) -> Words:
+    """The question that asks for what is missing; a value that cannot be right is asked back by its reason."""
+    doubt = next((u.reason for u in request.unused if u.kind == word and u.reason), None)
+    if doubt:
+        return doubt
+    asks = topics()[request.topic].ask if request.topic in topics() else {}
+    return asks.get(word) or say("missing", word=word, food=request.dish or "it")
+
+
+def _not_covered(request: Request) -> Words:
+    topic = topics().get(request.topic)
+    return say("not-covered", what=topic.description.lower().strip(".")) if topic else say("not-covered-kind")
+
+
+def _with_amount(text: str, request: Request) -> str:
+    """A time with what the amount does to it, where one was said."""
+    more = worded(gist(request), request.units) if request.topic == "time" else ""
+    return f"{text} {more}".rstrip() if more not in text else text
+
+
+@cache
+def _gerunds() -> dict[str, str]:
+    return {row["id"]: row["gerund"] for row in tables.read_toml("lexicon/methods.toml")["method"]}
+
+
+def gerund_of(method: str | None) -> str:
+    """What cooking by a method is called."""
+    return _gerunds().get(method or "", "cooking")

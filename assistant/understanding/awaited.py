@@ -1,0 +1,143 @@
+"""What a reply gives for the piece that was asked for, where the reply by itself is too bare to say so.
+
+Asked for the elevation, 850 is one; asked for whom, 12 are people. The spans that were heard in the reply fill the
+piece; nothing is read again.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from typing import Any
+
+from spacy.tokens import Doc
+
+from assistant.reading import elevation_mentions, instruments, times_of_day
+from assistant.reading.elevation import SMALLEST_BARE
+from assistant.reading.spans import Elevation, Number
+from assistant.understanding import unclaimed
+from assistant.understanding.claims import plain_numbers
+from assistant.understanding.request import MOST_PORTIONS, Hearing, service_time, spoken_method
+from assistant.understanding.utterance import Utterance, listen
+from rules.engine import known
+from rules.model import Kitchen, Request
+from rules.physics import water
+
+Slots = dict[str, Any]
+# a figure alone, asked what boiling water reads, stands where these words would
+BOILING = ("water", "boils")
+
+
+@dataclass(frozen=True, slots=True)
+class Reply:
+    """A reply to what was asked. words: in lower case; figure: the number that is the reply, if one is"""
+
+    doc: Doc
+    hearing: Hearing
+    words: tuple[str, ...]
+    figure: Number | None
+    kitchen: Kitchen
+
+    @property
+    def request(self) -> Request:
+        """What it says by itself."""
+        return self.hearing.request
+
+
+def in_reply(word: str, text: str) -> Request:
+    """What a text says as the reply to a piece that was asked for, such as the value of an option.
+
+    >>> in_reply("elevation", "850 m").elevation_m
+    850.0
+    """
+    kitchen = Kitchen()
+    heard = listen(text, kitchen)
+    said = heard.hearing.request
+    return said if known(said, word) else replace(said, **given(word, heard, kitchen))
+
+
+def given(word: str, heard: Utterance, kitchen: Kitchen) -> Slots:
+    """The slots that a reply fills; none where it does not give the piece.
+
+    word: of rules.model.MISSING_WORDS; kitchen: decides what figures without a unit mean
+    """
+    fill = FILLS.get(word)
+    return fill(_reply(heard, kitchen)) if fill else {}
+
+
+def _reply(heard: Utterance, kitchen: Kitchen) -> Reply:
+    numbers = plain_numbers(heard.doc)
+    opens = numbers and (heard.hearing.elliptical or numbers[0].start == 0)
+    words = tuple(token.norm_ for token in heard.doc)
+    return Reply(heard.doc, heard.hearing, words, numbers[0] if opens else None, kitchen)
+
+
+def _elevation(reply: Reply) -> Slots:
+    """A bare figure, or a place whose name is an everyday word as well."""
+    figure, units = reply.figure, reply.request.units
+    places = [Elevation(f.start, f.end, 0.0, "", "here", f.id) for f in reply.doc._.found if f.kind == "place"]
+    bare = [Elevation(figure.start, figure.end, figure.value, "", "here")] if figure else []
+    mentions = [m for m in (*places[:1], *bare) if m.place or m.said >= SMALLEST_BARE]
+    height = elevation_mentions.settle(mentions[:1], reply.words, units)
+    return {} if height.here_m is None else {"elevation_m": height.here_m, "elevation_from": height.known_from}
+
+
+def _dish(reply: Reply) -> Slots:
+    """A dish that nobody has heard of."""
+    unknown = unclaimed.named(reply.doc, at_start=True)
+    return {"dish_class": "general", "unused": (*reply.request.unused, unknown)} if unknown else {}
+
+
+def _method(reply: Reply) -> Slots:
+    """A method in words that sound like a question without one."""
+    method = spoken_method(reply.words, reply.doc._.found)
+    return {"method": method} if method else {}
+
+
+def _temperature(reply: Reply) -> Slots:
+    """Degrees of the kitchen's scale."""
+    if not reply.figure:
+        return {}
+    return {"temperature_c": instruments.unscaled_c(reply.figure.value, reply.words, reply.request.units)}
+
+
+def _reading(reply: Reply) -> Slots:
+    """What a thermometer reads in boiling water, and so the elevation."""
+    if not reply.figure or not instruments.is_reading(reply.figure.value, reply.request.units):
+        return {}
+    temp_c = instruments.unscaled_c(reply.figure.value, BOILING, reply.request.units)
+    boiled_c = instruments.boil_test_c([temp_c], BOILING, in_water=True)
+    if boiled_c is None or any(unused.kind == "elevation" for unused in reply.request.unused):
+        return {"temperature_c": temp_c}
+    elevation_m = water.elevation_from_boiling_m(boiled_c)
+    return {"temperature_c": boiled_c, "elevation_m": elevation_m, "elevation_from": "boil_test"}
+
+
+def _portions(reply: Reply) -> Slots:
+    """A number of people."""
+    fits = reply.figure and 1 <= reply.figure.value <= MOST_PORTIONS
+    return {"portions": int(reply.figure.value)} if reply.figure and fits else {}
+
+
+def _service_time(reply: Reply) -> Slots:
+    """A figure that is a time of day, and so counts nobody."""
+    time = service_time(times_of_day.of_figure(reply.words, reply.figure)) if reply.figure else None
+    return {"service_time": time, "portions": None} if time else {}
+
+
+def _symptom(reply: Reply) -> Slots:
+    """The fault that is named, or the nearest to what is said."""
+    subject = reply.hearing.subject_for("troubleshoot")
+    return {"subject": subject} if subject else {}
+
+
+FILLS: dict[str, Callable[[Reply], Slots]] = {
+    "elevation": _elevation,
+    "dish": _dish,
+    "method": _method,
+    "temperature": _temperature,
+    "reading": _reading,
+    "portions": _portions,
+    "service_time": _service_time,
+    "symptom": _symptom,
+}

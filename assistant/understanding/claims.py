@@ -1,0 +1,27 @@
+"""Which tokens of an utterance a component has claimed: the one place that takes the spans from the Doc."""
+
+from __future__ import annotations
+
+from spacy.tokens import Doc
+
+from assistant.reading.spans import Number
+
+
+def claimed(doc: Doc) -> set[int]:
+    """Tokens that some component has understood."""
+    return _tokens(doc._.numbers, doc._.measures, doc._.elevations, doc._.found, doc._.clock)
+
+
+def timed(doc: Doc) -> set[int]:
+    """Tokens of measures and times of day."""
+    return _tokens(doc._.measures, doc._.clock)
+
+
+def plain_numbers(doc: Doc) -> list[Number]:
+    """The numbers that nothing else has claimed."""
+    taken = _tokens(doc._.measures, doc._.elevations, doc._.clock)
+    return [number for number in doc._.numbers if number.start not in taken]
+
+
+def _tokens(*spans: tuple[object, ...]) -> set[int]:
+    return {i for kind in spans for span in kind for i in range(span.start, span.end)}  # type: ignore[attr-defined]

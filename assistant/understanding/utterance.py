@@ -1,0 +1,72 @@
+"""One utterance, read once: what is said around a recipe that was pasted, and the recipe set apart."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from spacy.tokens import Doc
+
+from assistant.reading.text import LONGEST, clean
+from assistant.understanding.pipeline import read_clean
+from assistant.understanding.request import Hearing, hear
+from rules.model import Kitchen, Request, Unused
+from rules.said import number, sentences
+
+if TYPE_CHECKING:
+    from assistant.recipes.pasted import Pasted
+
+say = sentences("understanding/utterance")
+
+# a recipe comes in lines, behind a colon, or machine-made
+RECIPE_SIGNS = ("\n", ":", "{", "[", "<")
+
+
+@dataclass(frozen=True, slots=True)
+class Utterance:
+    """What one utterance says by itself. text: as it came; doc: of what is said around a recipe; hearing: of it all"""
+
+    text: str
+    doc: Doc
+    hearing: Hearing
+
+
+def listen(text: str, kitchen: Kitchen, awaited: str | None = None) -> Utterance:
+    """Read an utterance; of a very long one the beginning, and a note that says so.
+
+    awaited: the piece that was asked for, a word of rules.model.MISSING_WORDS
+    """
+    found = _pasted(text, awaited == "recipe")
+    cleaned = clean(found.question if found else text)
+    doc = read_clean(cleaned.text)
+    hearing = hear(doc, kitchen)
+    if found:
+        return Utterance(text, doc, with_recipe(hearing, text, found.recipe, alone=not found.question))
+    kept = text[: len(cleaned.text) + 1] if cleaned.dropped else text
+    return Utterance(text, doc, replace(hearing, request=replace(capped(hearing.request, cleaned.dropped), text=kept)))
+
+
+def with_recipe(hearing: Hearing, text: str, recipe: str, *, alone: bool) -> Hearing:
+    """What is said around a recipe, with the recipe; little or nothing around it asks to convert it."""
+    request = replace(hearing.request, text=text, recipe=recipe)
+    if alone or hearing.elliptical:
+        request = replace(request, topic="convert_recipe", method=None)
+    return replace(hearing, elliptical=False, request=request)
+
+
+def capped(request: Request, dropped: int) -> Request:
+    """The request with a note that the end of a very long text was not read."""
+    if not dropped:
+        return request
+    reason = say("read-in-part", read=number(LONGEST))
+    return replace(request, unused=(*request.unused, Unused("text", str(dropped), reason)))
+
+
+def _pasted(text: str, awaited: bool) -> Pasted | None:
+    """The recipe in a text; the reader of recipes is imported only where a text can hold one."""
+    if not awaited and not any(sign in text for sign in RECIPE_SIGNS):
+        return None
+    from assistant.recipes.pasted import Pasted, listed, pasted
+
+    found, recipe = pasted(text), listed(text) if awaited else ""
+    return found or (Pasted("", recipe) if recipe else None)

@@ -1,0 +1,30 @@
+# $length, $left and $ago are stretches of time, $ends is a time of day.
+
+# what a timer is called that the cook gave no name
+unnamed = timer
+none-running = No timer is running.
+stopped = Stopped: { $names }.
+which = Which one: { $names }?
+unknown-which = There is no timer for { $name }. Which one: { $names }?
+
+how-long = For how long?
+how-long-for = How long for the { $name }?
+how-much-longer = How much longer for the { $name }?
+out-of-range = A timer can run from a second to a week. For how long?
+more-out-of-range = A timer can run from a second to a week. How much longer?
+
+# $end is `early` where a range of times was given
+set = Timer set: { $length }{ $end ->
+        [early] , the early end
+       *[only] { "" }
+    }, until { $ends }.
+set-for = Timer for the { $name } set: { $length }{ $end ->
+        [early] , the early end
+       *[only] { "" }
+    }, until { $ends }.
+left-now = { CAPITAL($name) }: { $left } left now, until { $ends }.
+left = { CAPITAL($name) }: { $left } left, until { $ends }.
+up = The timer is up.
+up-for = The timer for the { $name } is up.
+ended = The timer ended { $ago } ago.
+ended-for = The timer for the { $name } ended { $ago } ago.

@@ -1,0 +1,1 @@
+that-food = that food

@@ -1,0 +1,20 @@
+boiled-down =
+    The burner sets how fast water boils away, and steam takes about as much heat at any elevation. Go by the volume or the
+    thermometer, not the clock.
+# pace: what stands after "takes": "about 20 % longer"
+simmering =
+    Water boils at { $boil } at { $place }, against { $baseline_boil } at { $baseline }, and cooking at that heat takes
+    { $pace }. Go by tenderness, not the clock.
+under-pressure =
+    A gauge reads what the cooker adds to the air outside: at { $gauge } it is { $inside } inside at { $place }, against
+    { $baseline_inside } at { $baseline }.
+liquid = The { $way ->
+        [up] longer
+       *[down] shorter
+    } simmer boils off about { $amount } { $more ->
+        [more] more
+       *[less] less
+    }, reckoned for a covered pot of 28 cm (11 in).
+same-gauge =
+    The weight or setting stays and the time changes. A gauge at { $same } psi here would be as hot inside as { $gauge } psi
+    at { $baseline }; use it only where your cooker is marked for it.

@@ -1,0 +1,43 @@
+# The one sentence that answers, where the rules do not word it themselves; and the question for what is missing.
+
+takes = { CAPITAL($gerund) } { $food } takes { $time } at { $place }.
+takes-as-there = { CAPITAL($gerund) } { $food } takes { $time } at { $place }, as at { $baseline }.
+takes-against = { CAPITAL($gerund) } { $food } takes { $time } at { $place }, against { $known } at { $baseline }.
+takes-times-as-long =
+    No tested time is known for { $gerund } { $food }; allow { $factor } the time it takes at { $baseline }.
+takes-unknown = No tested time is known for { $gerund } { $food }; the figures below hold at { $place }.
+
+how-hot = For { $gerund } { $food } at { $place }: { $what } { $temperature }.
+how-hot-against =
+    For { $gerund } { $food } at { $place }: { $what } { $temperature }, against { $at_sea } at sea level.
+how-hot-unknown = No temperature is known for { $gerund } { $food }.
+
+small-talk = { $kind ->
+    [thanks] You are welcome.
+    [goodbye] Goodbye, and good cooking.
+    [who]
+        I am simmerline, an assistant for cooks above sea level. Tell me a dish, a method and your elevation, and I will
+        work it out.
+    [hello] Hello. Tell me a dish, a method and your elevation, and I will work it out.
+    [nod] Good. What is next?
+   *[other] I did not follow that. Say it another way, with the dish, the method or the elevation in it.
+}
+out-of-scope = That is outside what I know: I answer questions about cooking, baking and preserving at elevation.
+help =
+    Ask how long, how hot, why, how much or what went wrong, with a dish and your elevation: "how long to braise short
+    ribs at 7,000 feet".
+not-covered = This is not covered yet: { $what }.
+not-covered-kind = This is not covered yet: this kind of question.
+
+missing = { $word ->
+    [elevation] What elevation are you at? Feet, metres, a town, or what your water boils at will do.
+    [dish] Which dish is it?
+    [method] How do you want to cook { $food }: boiled, braised, steamed, roasted, or in a pressure cooker?
+    [time] How long does it take at the elevation you know?
+    [temperature] At what temperature?
+    [portions] For how many portions?
+    [service_time] When is it to be served?
+    [recipe] Give me the recipe: paste it, or use simmerline convert with a file.
+    [reading] What does the thermometer read in boiling water, or the barometer?
+   *[symptom] What went wrong with it: did it sink, spread, stay hard, dry out?
+}

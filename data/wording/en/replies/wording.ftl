@@ -1,0 +1,3 @@
+taken-from-place = Elevation taken as { $elevation }, from the place you named; a town is seldom flat.
+# a source that nobody has opened
+from-memory = { $short } (from memory)

@@ -1,0 +1,3 @@
+# What frames the words on a danger, which stand in dangers/.
+
+ask = Ask: { $whom }

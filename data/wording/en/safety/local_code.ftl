@@ -1,0 +1,1 @@
+comes-first = Your local food code and the person in charge come before anything said here.

@@ -1,0 +1,67 @@
+"""The catalogue of questions: the rows of data/lexicon/topics.toml, which are the only list of topics."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
+from functools import cache
+from typing import Any, Literal, get_args
+
+from rules import tables
+
+FILE = "lexicon/topics.toml"
+
+# how the assistant goes about a topic; the head of the file says what each means
+Mark = Literal[
+    "by_method", "by_words", "passing", "slots_alone", "no_method", "in_cooker", "hot", "of_baking", "feeding",
+    "of_a_dish", "same_dish", "leaning_cues", "ends_there", "giving", "by_the_way", "scaled", "may_be_safety",
+    "safety_apart", "may_be_canning", "unsure", "asks_on", "leaves_refusal", "harmless",
+]  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Topic:
+    """A row of the catalogue.
+
+    needs: what must be known, words of rules.model.MISSING_WORDS, most important first; ask: how each is asked for
+    turns_to: slot -> the topic that a question becomes when the slot is said by itself
+    fewest_questions: how many test questions there are at least
+    """
+
+    id: str
+    description: str
+    example: str
+    needs: tuple[str, ...] = ()
+    ask: Mapping[str, str] = field(default_factory=dict)
+    cues: tuple[str, ...] = ()
+    turns_to: Mapping[str, str] = field(default_factory=dict)
+    marks: tuple[Mark, ...] = ()
+    fewest_questions: int = 15
+
+
+@cache
+def topics() -> Mapping[str, Topic]:
+    """Every topic by its id, in the order of the file.
+
+    raises: TypeError where a row has a column that no topic has, or lacks one
+    """
+    rows: Iterable[dict[str, Any]] = (
+        {name: tuple(value) if isinstance(value, list) else value for name, value in row.items()}
+        for row in tables.read_toml(FILE)["topic"]
+    )
+    return {str(row["id"]): Topic(**row) for row in rows}
+
+
+def marked(mark: Mark) -> frozenset[str]:
+    """The topics that have a mark.
+
+    >>> sorted(marked("by_method"))
+    ['temperature', 'time']
+    """
+    return _by_mark()[mark]
+
+
+@cache
+def _by_mark() -> Mapping[Mark, frozenset[str]]:
+    every = topics().values()
+    return {mark: frozenset(topic.id for topic in every if mark in topic.marks) for mark in get_args(Mark)}

@@ -1,0 +1,127 @@
+"""The ingredient lines rewritten: the measure of a line that changes is replaced in place."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, replace
+
+from rules.baking import eggs
+from rules.baking.batch import amount_of
+from rules.baking.change import Change, ingredient
+from rules.baking.rounding import QUARTS, in_unit, kitchen, measure
+from rules.recipe import IngredientLine
+from rules.say import number
+
+GRAMS = re.compile(r"\d\s*(?:g|grams?)\b", re.I)
+# "1 lb eggs (9 large)", "1 1/2 cups (12 large) egg whites"
+PIECES = re.compile(r"(?<=\()\d{1,4}(?=\s+(?:small|medium|large|extra|jumbo|whole|egg)\b)", re.I)
+STATED = re.compile(r"\(\s*[\d.,]+\s*(?:g|grams?)\s*\)", re.I)
+EGG_SIZE = re.compile(r"\b(?:extra[- ]large|small|medium|large|jumbo)\b", re.I)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LineTo:
+    """An ingredient line and what becomes of it.
+
+    amount, amount_high, unit: the new measure, rounded to what a cook can measure; None where the line has none
+    mass_g: its mass [g], 0.1 g under 10 g, else 1 g; None where the mass is not known
+    text: the line with its measure replaced; byte for byte as read where nothing changes
+    """
+
+    line: IngredientLine
+    amount: float | None
+    amount_high: float | None
+    unit: str | None
+    mass_g: float | None
+    text: str
+
+    @property
+    def changed(self) -> bool:
+        """Whether the cook measures something else than the recipe said."""
+        return self.text != self.line.line
+
+    @property
+    def ratio(self) -> float:
+        """What the line was multiplied by."""
+        was = in_unit(amount_of(self.line) or 0.0, self.line.unit, self.unit)
+        if was and self.amount is not None:
+            return self.amount / was
+        return self.mass_g / self.line.mass_g if self.changed and self.mass_g and self.line.mass_g else 1.0
+
+
+def rewritten(index: int, line: IngredientLine, changes: tuple[Change, ...]) -> LineTo:
+    """One line with what the changes make of it. index: its place in the recipe, from zero."""
+    here = ingredient(index)
+    change = next((c for c in changes if c.at == here and c.way != "same" and c.to_value is not None), None)
+    if change is None:
+        mass = None if line.mass_g is None else round_mass(line.mass_g)
+        return LineTo(
+            line=line, amount=line.amount, amount_high=line.amount_high, unit=line.unit, mass_g=mass, text=line.line
+        )
+    if change.what == "egg" and line.unit in (None, "piece"):
+        return _eggs(line, change)
+    return _measured(line, change)
+
+
+def round_mass(mass_g: float) -> float:
+    """A mass to 0.1 g under 10 g, else to 1 g.
+
+    >>> round_mass(6.94), round_mass(281.3)
+    (6.9, 281.0)
+    """
+    return round(mass_g, 1 if mass_g < 10 else 0)
+
+
+def _measured(line: IngredientLine, change: Change) -> LineTo:
+    to, unit = change.to_value or 0.0, change.to_unit
+    was = in_unit(amount_of(line) or 0.0, line.unit, unit) or line.mass_g or 0.0
+    ratio = to / was if was else 1.0
+    more = None if line.amount_high is None else in_unit(line.amount_high, line.unit, unit)
+    high = kitchen(more * ratio, unit) if more else None
+    mass = None if line.mass_g is None else round_mass(line.mass_g * ratio)
+    old = line.line[line.start : line.end]
+    text = measure(to, unit, high=high, quarts=line.unit in QUARTS)
+    if mass is not None and unit not in ("g", "kg") and GRAMS.search(old):
+        text += f" ({mass:g} g)"
+    new = _replaced(line, text, mass)
+    if PIECES.search(line.line):
+        new = PIECES.sub(lambda m: number(int(m[0]) * ratio, 0), new, count=1)
+    return LineTo(line=line, amount=to, amount_high=high, unit=unit, mass_g=mass, text=new)
+
+
+def _replaced(line: IngredientLine, text: str, mass_g: float | None) -> str:
+    """The line with its measure replaced, and with a weight that stands behind the name brought along."""
+    if line.end <= line.start:
+        return line.line
+    space = " " if line.line[line.start : line.end][-1:].isspace() else ""
+    rest = line.line[line.end :]
+    if mass_g is not None and line.mass_from == "stated":
+        rest = STATED.sub(f"({mass_g:g} g)", rest, count=1)
+    return line.line[: line.start] + text + space + rest
+
+
+def _eggs(line: IngredientLine, change: Change) -> LineTo:
+    count, size = int(change.to_value or 0), change.to_unit or "large"
+    mass = round_mass(eggs.mass_g(count, size))
+    rest = line.line[line.end :]
+    plain_size = size.split(" plus ")[0]
+    named = EGG_SIZE.sub(plain_size, rest, count=1) if EGG_SIZE.search(rest) else f" {plain_size}{rest}"
+    extra = f" plus {size.split(' plus ')[1]}" if " plus " in size else ""
+    if line.mass_from == "stated":
+        named = STATED.sub(f"({mass:g} g)", named, count=1)
+    text = f"{line.line[: line.start]}{count}{named}{extra}"
+    if EGG_SIZE.search(line.line[line.start : line.end]):
+        text = f"{line.line[: line.start]}{count} {plain_size}{rest}{extra}"
+    return LineTo(line=line, amount=float(count), amount_high=None, unit=size, mass_g=mass, text=text)
+
+
+def plain(to: LineTo) -> IngredientLine:
+    """The line as one of a recipe of its own."""
+    if not to.changed:
+        return to.line
+    counted = to.line.unit in (None, "piece")
+    end = to.line.end + len(to.text) - len(to.line.line)
+    return replace(
+        to.line, line=to.text, amount=to.amount, amount_high=to.amount_high, unit=None if counted else to.unit,
+        further=(), mass_g=to.mass_g, end=to.line.end if counted else max(end, to.line.start),
+    )  # fmt: skip
