@@ -81,10 +81,10 @@ def plain_elevation(at: str) -> Request | None:
     (2133.6, 'metric', None)
     """
     from assistant.reading.reader import hear
-    from assistant.reading.units import HEIGHT_UNITS, HEIGHTS
+    from assistant.reading.units import HEIGHTS, tells_heights
 
     typed = hear(at, HEIGHTS).only()
-    if typed is None or typed.unit not in HEIGHT_UNITS or not LOWEST_M <= typed.low <= HIGHEST_M:
+    if typed is None or not tells_heights(typed.unit) or not LOWEST_M <= typed.low <= HIGHEST_M:
         return None
     return Request(
         text=at,

@@ -11,7 +11,7 @@ from spacy.tokens import Doc
 
 from assistant.reading.groups import keep, shown
 from assistant.reading.spans import Elevation, Found, Measure, Number, Role
-from assistant.reading.units import HEIGHT_UNITS
+from assistant.reading.units import tells_heights
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.spelling import plain_words
 
@@ -71,7 +71,7 @@ def stated(words: Sequence[str], measures: Iterable[Measure]) -> list[Elevation]
     found = []
     for m in measures:
         tail = words[m.end : m.end + 3]
-        if m.kind != "length" or m.unit not in HEIGHT_UNITS or (m.unit == "mi" and m.said > HIGHEST_MILES):
+        if m.kind != "length" or not tells_heights(m.unit) or (m.unit == "mi" and m.said > HIGHEST_MILES):
             continue
         if tail in (["above", "sea", "level"], ["below", "sea", "level"]):
             found.append(Elevation(m.start, m.end + 3, -m.said if tail[0] == "below" else m.said, m.unit, "here"))

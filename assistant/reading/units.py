@@ -33,7 +33,8 @@ TEMPERATURES = ("temperature", "degree")
 # what a change of a recipe has figures of
 CHANGES = (*AMOUNTS, *TEMPERATURES, "time")
 HEIGHTS = ("length",)
-HEIGHT_UNITS = ("ft", "m", "km", "mi")
+# the shortest unit of length that heights are told in [m]; below it are pans and cuts
+SHORTEST_HEIGHT_UNIT_M = 0.3
 SIGNS = {"%": "percent", "#": "lb"}
 # spellings of two units: the other one is meant where the first can not be
 OTHERWISE = {"c": "cup", "heads": "head", "m": "minute"}
@@ -76,6 +77,16 @@ def unit_named(spelling: str) -> tuple[str, str, str]:
     name = registry().get_name(spelling)
     dimension = str(next(iter(registry().get_dimensionality(name)))).strip("[]")
     return name, registry().get_symbol(name), dimension
+
+
+@cache
+def tells_heights(unit: str) -> bool:
+    """Whether elevations are told in a unit of length.
+
+    >>> tells_heights("ft"), tells_heights("inches"), tells_heights("klicks")
+    (True, False, True)
+    """
+    return unit_named(unit)[2] == "length" and to_si(1.0, unit) >= SHORTEST_HEIGHT_UNIT_M
 
 
 def to_si(value: float, unit: str) -> float:
