@@ -5,13 +5,13 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from assistant.replies.worded import answer
+from rules.foods.methods import methods
 from rules.heat import equipment
 from rules.model import Request
 from rules.tables import read_toml
 
 KNOWN = {row["id"] for row in read_toml("lexicon/equipment.toml")["equipment"]}
-METHODS = {row["id"] for row in read_toml("lexicon/methods.toml")["method"]}
-USED = [(id, method) for id, (methods, _) in equipment.ADVICE.items() for method in methods]
+USED = [(id, method.id) for method in methods().values() for id in method.equipment]
 
 
 def ask(method, *owned, elevation_m=2133.6):
@@ -22,10 +22,9 @@ def told(answered):
     return [b for b in answered.because if b.rule == "equipment.note"]
 
 
-@pytest.mark.parametrize(("id", "method"), USED)
-def test_advice_is_about_known_equipment_and_methods(id, method):
-    assert id in KNOWN
-    assert method in METHODS
+def test_advice_is_about_known_equipment_that_some_method_uses():
+    assert set(equipment.ADVICE) <= KNOWN
+    assert {id for id, _ in USED} == set(equipment.ADVICE)
 
 
 @pytest.mark.parametrize(
