@@ -3,7 +3,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from rules.errors import OutOfRange
-from rules.physics import evaporation
+from rules.physics import air, evaporation, water
 
 ELEVATIONS = st.floats(-430, 5500)
 
@@ -59,3 +59,12 @@ def test_impossible_pots_are_refused(area_m2):
 def test_negative_times_are_refused():
     with pytest.raises(OutOfRange, match="time here"):
         evaporation.extra_liquid_ml(-1, 90, 0.06, covered=True, elevation_m=0)
+
+
+@given(st.floats(0.01, 5), ELEVATIONS)
+def test_a_square_metre_in_an_hour_is_a_pot_in_a_minute(area_m2, elevation_m):
+    """A kilogram of water taken as a litre, as cooks do."""
+    simmer_c = water.boiling_point_c(elevation_m) - 3
+    kg_h = area_m2 * evaporation.evaporation_rate_kg_m2_h(simmer_c, air.pressure_pa(elevation_m))
+    ml_min = evaporation.evaporation_rate_ml_min(area_m2, covered=False, elevation_m=elevation_m)
+    assert ml_min * 60 / 1000 == pytest.approx(kg_h)
