@@ -141,7 +141,13 @@ def test_what_is_refused_is_not_reckoned_with():
 
 @pytest.mark.parametrize(
     ("asked_f", "of", "needed"),
-    [(250, None, ()), (350, None, ("time",)), (165, None, ("time",)), (250, "core", ("time",)), (None, None, ("time",))],
+    [
+        (250, None, ()),
+        (350, None, ("time",)),
+        (165, None, ("time",)),
+        (250, "core", ("time",)),
+        (None, None, ("time",)),
+    ],
 )
 def test_a_refusal_waits_for_nothing(asked_f, of, needed):
     asked = case("roast", asked_f, temperature_of=of, **CHICKEN).request

@@ -214,7 +214,11 @@ def test_an_oven_that_stays_is_said_and_answers_a_question_about_it():
 def test_a_safe_temperature_comes_with_its_rest():
     beef, bird = (safety.safe_temperature(None, name) for name in ("tender_cut", "whole_bird"))
     core, rest = dry.safe_figures("core_temperature", beef)
-    assert (core.id, worded(core.label, "us"), round(to_f(core.value))) == ("core_temperature", "Safe at the centre", 145)
+    assert (core.id, worded(core.label, "us"), round(to_f(core.value))) == (
+        "core_temperature",
+        "Safe at the centre",
+        145,
+    )
     assert core.sea_level == core.value
     assert (rest.id, worded(rest.label, "us"), rest.value, rest.unit) == ("rest_time", "Rest", 3, "min")
     assert [figure.id for figure in dry.safe_figures("core_temperature", bird)] == ["core_temperature"]
