@@ -165,7 +165,8 @@ def test_the_cooks_setting_is_taken_and_the_usual_one_where_there_is_none():
 
 @pytest.mark.parametrize(("method", "asked_c", "taken"), [
     ("roast", 89.9, False), ("roast", 90.0, True), ("bake", 64.9, False), ("bake", 65.0, True),
-    ("fry", 99.9, False), ("fry", 100.0, True), ("smoke", 74.0, False), ("roast", 350.0, True), ("sous_vide", 54.0, True),
+    ("fry", 99.9, False), ("fry", 100.0, True), ("smoke", 74.0, False), ("roast", 350.0, True),
+    ("sous_vide", 54.0, True),
 ])  # fmt: skip
 def test_what_no_oven_is_set_to_is_the_centres(method, asked_c, taken):
     assert dry.set_to(case(method, dish_class="tender_cut", temperature_c=asked_c), method)[1] is taken

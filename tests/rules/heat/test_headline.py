@@ -70,7 +70,8 @@ def test_a_figure_without_a_range_is_one_time():
     [
         ("roast", "roast chicken", "whole_bird", True), ("boil", "roast chicken", "whole_bird", False),
         ("roast", "prime rib", "tender_cut", False), ("simmer", "tomato sauce", "sauce", True),
-        ("roast", None, "sauce", False), ("fry", "stir-fry", "tender_vegetable", True), ("fry", "french fries", "starchy_root", False),
+        ("roast", None, "sauce", False), ("fry", "stir-fry", "tender_vegetable", True),
+        ("fry", "french fries", "starchy_root", False),
     ],
 )  # fmt: skip
 def test_a_dish_whose_name_tells_the_method(method, dish, dish_class, named):
