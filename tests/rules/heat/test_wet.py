@@ -218,3 +218,10 @@ def test_what_is_boiled_down_goes_by_the_burner(method, by_the_burner):
     assert ("boiled_down" in asked.traits) is True
     part = wet.time_part(asked, Heats(method, "liquid", 90.0, 97.0, 97.0))
     assert ("nfpa-54" in part.sources) is by_the_burner
+
+
+def test_the_equation_is_written_to_a_tenth_of_a_degree():
+    heats = Heats("boil", "water", 92.868, 99.974, 99.974)
+    part = wet.time_part(case(dish_class="starchy_root", time_min=20.0), heats)
+    written = "Factor = 10^((100 − 92.9)/z) with z = 41 K (34–60 K): ×1.49."
+    assert worded(part.maths, "us") == written
