@@ -44,7 +44,8 @@ def test_meat_is_done_when_hot_and_what_must_soften_is_not(dish_class, hot):
     ("dish", "dish_class", "core_f"),
     [
         ("chicken breasts", "poultry_pieces", 165), ("whole chicken", "whole_bird", 165), (None, "fish", 145),
-        ("hamburgers", "ground_meat", 160), (None, "custard", 170), ("carrots", "root_vegetable", 165),
+        ("hamburgers", "ground_meat", 160), ("turkey burgers", "ground_meat", 165),
+        (None, "custard", 170), ("carrots", "root_vegetable", 165),
     ],
 )  # fmt: skip
 def test_the_centre_is_cooked_to_the_printed_temperature(dish, dish_class, core_f):
@@ -80,6 +81,15 @@ def test_a_wet_surface_slows_what_is_heated_through_by_the_series():
     pace = dry.wet_surface_pace(case(dish="chicken breasts", dish_class="poultry_pieces"))(SEVEN)
     assert pace.high == pytest.approx(dry.centre_minutes(SEVEN, 73.9) / dry.centre_minutes(SEA, 73.9), rel=1e-3)
     assert 1.1 < pace.high < 1.3
+
+
+def test_a_hotter_centre_is_slowed_more():
+    """Minced poultry is cooked to 165 degF and other minced meat to 160 degF."""
+    turkey, beef = (
+        dry.wet_surface_pace(case("grill", dish=dish, dish_class="ground_meat"))(SEVEN)
+        for dish in ("turkey burgers", "hamburgers")
+    )
+    assert turkey.high > beef.high > 1
 
 
 def test_what_is_toasted_dry_has_no_wet_surface():

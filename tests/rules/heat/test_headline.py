@@ -25,6 +25,7 @@ def said(method, dish, dish_class, here=(90, 120), base=(90, 120), elevation_m=2
     [
         ("roast", "roast chicken", "whole_bird", "Roast chicken takes "),
         ("roast", "prime rib", "tender_cut", "Roasting prime rib takes "),
+        ("roast", "roast potatoes", "starchy_root", "Roast potatoes take "),
         ("simmer", "custard", "custard", "Custard takes "),
         ("fry", "popcorn", "popcorn", "Popcorn takes "),
         ("roast", None, "tender_cut", "Roasting takes "),
