@@ -39,3 +39,9 @@ def test_air_that_is_mostly_steam_has_a_wet_bulb_near_the_boil(humidity, pressur
     vapour_pa = pressure_pa * humidity / (0.622 + humidity)
     assert water.saturation_temp_c(vapour_pa) < wet_c < water.saturation_temp_c(pressure_pa)
     assert humid_air.humidity_at_wet_bulb(180.0, wet_c, pressure_pa) == pytest.approx(humidity, rel=1e-3)
+
+
+def test_air_without_vapour_holds_none_and_air_of_vapour_alone_is_no_air():
+    assert humid_air.humidity_ratio(0, 90_000) == 0
+    with pytest.raises(OutOfRange, match="cannot exceed"):
+        humid_air.humidity_ratio(90_000, 90_000)
