@@ -95,6 +95,6 @@ def test_the_centre_is_as_warm_then_as_the_series_says(shape, coefficient, root,
 
 
 def test_an_unknown_shape_is_called_a_shape():
-    with pytest.raises(UnknownWord, match='^there is no shape "cube"') as fault:
+    with pytest.raises(UnknownWord, match=r'^there is no shape "cube"') as fault:
         conduction.time_to_centre_min("cube", 30, 1.3e-7, 5, 100, 80)
     assert fault.value.kind == "shape"
