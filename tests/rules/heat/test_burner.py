@@ -60,8 +60,8 @@ def test_without_any_time_it_is_told_by_how_much():
     assert worded(factor.label, "us") == "Time against sea level"
     why = worded(part.because, "us")
     assert why.startswith("No tested time is known for this. The burner sets the pace")
-    assert "40 % more time" in why
-    assert "0.8 % more heat" in why
+    assert "takes up to 40 % more time" in why
+    assert "takes 0.8 % more heat" in why
 
 
 def test_the_headline_answers_a_question_about_time():
@@ -81,4 +81,4 @@ def test_at_the_baseline_nothing_changes():
 def test_going_down_it_is_less_time_and_less_heat():
     why = worded(boiled_down(feet=0.0, from_elevation_m=7000 * FT_M, time_min=100.0).because, "us")
     assert "0.8 % less heat" in why
-    assert "% less time" in why
+    assert "takes up to 29 % less time" in why

@@ -48,7 +48,8 @@ def test_there_is_no_limit_for_what_is_not_meat_or_not_in_a_chamber(method, food
 
 
 @pytest.mark.parametrize(
-    ("asked_f", "cool"), [(325, False), (324.9, False), (324, True), (250, True), (70, True), (68, False), (60, False)]
+    ("asked_f", "cool"),
+    [(325, False), (324.9, False), (324, True), (323.5, True), (250, True), (70, True), (68, False), (60, False)],
 )
 def test_too_cool_is_under_the_limit_and_over_a_room(asked_f, cool):
     assert (chamber.too_cool(case("roast", asked_f, **CHICKEN)) is not None) is cool
@@ -58,6 +59,12 @@ def test_a_dish_that_is_always_set_so_cool_is_let_be():
     jerky = {"dish": "beef jerky", "dish_class": "cured_meat"}
     assert chamber.too_cool(case("smoke", 170, **jerky)) is None
     assert chamber.too_cool(case("smoke", **jerky)) is None
+
+
+@pytest.mark.parametrize(("asked_f", "cool"), [(199, True), (200, False), (225, False), (250, False), (251, True)])
+def test_confit_is_cooked_at_200_to_250_f_and_no_cooler(asked_f, cool):
+    confit = {"dish": "duck confit", "dish_class": "poultry_pieces"}
+    assert (chamber.too_cool(case("bake", asked_f, **confit)) is not None) is cool
 
 
 @pytest.mark.parametrize(
@@ -118,10 +125,28 @@ def test_a_crock_is_told_by_its_marks():
 
 def test_a_temperature_for_the_centre_is_told_apart_from_the_ovens():
     part = chamber.centre.work(case("roast", 165, **CHICKEN))
-    assert "165 °F (74 °C) is for the centre" in text(part)
+    assert text(part).startswith("165 °F (74 °C) is for the centre")
     assert "never for the oven" in text(part)
     assert [c.level for c in part.cautions] == ["warn"]
     assert set(part.sources) <= set(sources())
+
+
+def test_asked_for_the_time_it_tells_the_time_at_the_usual_heat_first():
+    part = chamber.centre.work(case("roast", 165, topic="time", **CHICKEN))
+    said = text(part)
+    assert "takes" in said.split("165 °F")[0]
+    assert "at 7,000 ft" in said.split("165 °F")[0]
+
+
+@pytest.mark.parametrize(("dish", "least_f"), [("chicken tenders", 325), ("corn dogs", 200)])
+def test_what_is_under_a_batter_is_judged_by_what_it_is(dish, least_f):
+    assert to_f(chamber.limit(case("bake", dish=dish, dish_class="battered")).least_c) == pytest.approx(least_f)
+    assert chamber.limit(case("bake", dish="onion rings", dish_class="battered")) is None
+
+
+@pytest.mark.parametrize(("dish", "dish_class"), [("chicken pot pie", "pie"), ("ham", "cured_meat")])
+def test_meat_that_was_cooked_before_is_not_raw(dish, dish_class):
+    assert chamber.limit(case("bake", dish=dish, dish_class=dish_class)) is None
 
 
 @pytest.mark.parametrize(("asked_f", "noted"), [(199, False), (200, True), (250, True), (324, True), (325, False)])
