@@ -33,7 +33,14 @@ def climbing(air):
 
 @pytest.mark.parametrize(
     ("dish_class", "hot"),
-    [("poultry_pieces", True), ("fish", True), ("collagen_cut", False), ("starchy_root", False), ("pasta", False)],
+    [
+        ("poultry_pieces", True),
+        ("fish", True),
+        ("sauce", True),
+        ("collagen_cut", False),
+        ("starchy_root", False),
+        ("pasta", False),
+    ],
 )
 def test_meat_is_done_when_hot_and_what_must_soften_is_not(dish_class, hot):
     assert dry.heated_through(dish_class) is hot

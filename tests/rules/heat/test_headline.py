@@ -78,3 +78,8 @@ def test_a_figure_without_a_range_is_one_time():
 def test_a_dish_whose_name_tells_the_method(method, dish, dish_class, named):
     case = Case(Request(method=method, dish=dish, dish_class=dish_class))
     assert headline.named(case, method) is named
+
+
+def test_what_is_done_can_be_said_alone():
+    case = Case(Request(method="boil", dish="pasta", dish_class="pasta"))
+    assert worded(headline.doing(case, "boil"), "us") == "Boiling pasta"

@@ -5,6 +5,7 @@ import pytest
 from assistant.replies.sentences import worded
 from assistant.replies.worded import answer
 from rules.book import Case
+from rules.foods.dishes import classes
 from rules.heat import wet
 from rules.heat.wet import Heats, Pot, pace_words
 from rules.model import Request
@@ -185,7 +186,7 @@ def test_what_is_cooler_or_hotter_is_named(heat, named, here_c, said):
 def test_the_range_is_explained(here_c, ends):
     heats = Heats("boil", "water", here_c, 100.0, 100.0)
     text = worded(wet.time_part(case(dish_class="starchy_root"), heats).because, "us")
-    assert "The range covers " in text
+    assert f"The range covers {classes()['starchy_root'].varies}{ends}" in text
     assert text.endswith(ends)
     own = worded(wet.time_part(case(dish_class="starchy_root", time_min=20.0), heats).because, "us")
     assert own.endswith(f"The range around the 20 min you gave is{ends.replace(', and', '')}")
