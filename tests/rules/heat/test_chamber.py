@@ -3,7 +3,7 @@
 import pytest
 
 from assistant.replies.sentences import worded
-from rules.book import Case
+from rules.book import Case, Part, Rule
 from rules.heat import chamber
 from rules.model import Request
 from rules.physics.units import to_c, to_f
@@ -177,3 +177,24 @@ def test_what_is_refused_is_not_reckoned_with():
 def test_a_refusal_waits_for_nothing(asked_f, of, needed):
     asked = case("roast", asked_f, temperature_of=of, **CHICKEN).request
     assert chamber.needs(asked, ("time",)) == needed
+
+
+@pytest.mark.parametrize(
+    ("asked_f", "of", "opens", "seen_f"),
+    [
+        (350, None, None, 350),
+        (165, "core", None, None),
+        (165, None, "chamber.centre", None),
+        (250, None, "chamber.refused", None),
+    ],
+)
+def test_the_rules_of_a_method_speak_of_the_heat_that_holds(asked_f, of, opens, seen_f):
+    """A setting is worked with; a centre's or a refused one is not, and what is wrong with it is said first."""
+    told = Rule("told", ("common-practice",), lambda case: Part(headline=str(case.request.temperature_c)))
+    asked = case("roast", asked_f, temperature_of=of, **CHICKEN)
+    rules = chamber.guarded(asked.request, (told,))
+    assert [rule.id for rule in rules if rule.id in ("chamber.centre", "chamber.refused")] == ([opens] if opens else [])
+    heard = [rule.work(asked).headline for rule in rules if rule.id == "told"]
+    assert heard == [str(None if seen_f is None else to_c(seen_f))]
+    assert (rules[0].id == opens) or opens is None
+    assert ("chamber.cooler_than_asked" in [rule.id for rule in rules]) is (opens is None)
