@@ -110,12 +110,15 @@ def _in_water(request: Request) -> tuple[float, float]:
 
 
 def longest_min(request: Request) -> float | None:
-    """How long the process of a request is here [min], the shortest that is printed where no time was given.
+    """How long the process of a request is here [min]; the shortest that is printed where no time was given.
 
-    None where neither time nor food is known, and above every table.
+    None where neither time nor food is known, and above every table. The shortest is of the column for 0-1,000 ft,
+    wherever the recipe was read.
     """
-    least = base_min(request) or food_of(request).water_min
-    found = process(replace(request, time_min=least, time_high_min=None)) if least is not None else None
+    if base_min(request) is None:
+        least = food_of(request).water_min
+        request = replace(request, time_min=least, time_high_min=None, from_elevation_m=None)
+    found = process(request)
     return found.most_min if found else None
 
 

@@ -21,8 +21,7 @@ def curd(case: Case) -> Part | None:
     """Where curd forms, and the ceiling that the boil puts on it."""
     if "stretched_curd" in case.traits:
         return None
-    low = ACID_C[0]
-    high = min(ACID_C[1], case.here.boiling_c - UNDER_BOIL_K)
+    low, high = (min(usual, case.here.boiling_c - UNDER_BOIL_K) for usual in ACID_C)
     pressed = placed(case.request) and high < ACID_C[1]
     reach = say("pressed", boil=temp(case.here.boiling_c), place=case.place) if pressed else None
     return Part(

@@ -133,7 +133,9 @@ def test_a_pressure_that_the_cook_names_is_judged(psi, feet, subject, verdict):
     assert verdict in answered.headline
 
 
-@pytest.mark.parametrize(("minutes", "feet", "deep"), [(15, 1000, False), (20, 5000, False), (25, 7000, True)])
+@pytest.mark.parametrize(
+    ("minutes", "feet", "deep"), [(15, 1000, False), (20, 5000, False), (20, 7000, True), (25, 7000, True)]
+)
 def test_the_water_stands_two_inches_over_jars_that_boil_long(minutes, feet, deep):
     """From memory of the guide: an inch at least, two where the process is over 30 min."""
     dish = "applesauce" if minutes < 20 else "peaches"
