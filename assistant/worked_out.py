@@ -6,8 +6,8 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from functools import cached_property, partial
 
-from assistant.replies import dress
 from assistant.replies.worded import in_words
+from assistant.replies.wording import dress
 from rules import engine
 from rules.model import Answer, Request
 

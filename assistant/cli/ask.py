@@ -84,11 +84,11 @@ def answer_one(text: str, context: Iterable[str], kitchen: Kitchen, depth: int |
 def show(answer: Answer, as_json: bool) -> None:
     """Print an answer: JSON, Rich in a terminal, plain text in a pipe."""
     if as_json:
-        from assistant.replies import as_json as contract
+        from assistant.replies.contract import as_json as contract
 
         typer.echo(json.dumps(contract(answer), ensure_ascii=False, indent=2))
     elif sys.stdout.isatty():
-        from assistant.cli.terminal import show_answer
+        from assistant.replies.terminal import show_answer
 
         show_answer(answer)
     else:
@@ -119,7 +119,7 @@ def answer_lines(lines: Iterable[bytes], kitchen: Kitchen, depth: int | None) ->
 
 def answer_line(line: bytes, number: int, kitchen: Kitchen, depth: int | None) -> dict[str, Any]:
     """One line of a --jsonl file, answered, or what is wrong with it."""
-    from assistant.replies import as_json as contract
+    from assistant.replies.contract import as_json as contract
 
     try:
         text, context = question_of(line)

@@ -10,9 +10,11 @@ from typing import Annotated, Any
 import typer
 
 from assistant.cli import exits
-from assistant.cli.convert_one import Format, converted_from, written_as
+from assistant.cli.convert_one import converted_from
 from assistant.cli.taken_for_granted import Units, elevation_heard, kitchen_for
+from assistant.replies.recipe import forms
 
+TEXT, TERMINAL, JSON = "text", "terminal", "json"
 ASK_ELEVATION = (
     "where will you cook? Say --to 7000ft or a town, or keep your kitchen once: "
     'simmerline kitchen add "Timberfold Lodge" --at 7000ft'
@@ -48,7 +50,12 @@ def convert(
     ] = None,
     units: Annotated[Units | None, typer.Option("--units", help="Unit system shown first.")] = None,
     form: Annotated[
-        Format | None, typer.Option("--format", help="By default terminal on a screen, text in a pipe or a folder.")
+        str | None,
+        typer.Option(
+            "--format",
+            metavar="|".join(forms.names()),
+            help="By default terminal on a screen, text in a pipe or a folder.",
+        ),
     ] = None,
     as_json: Annotated[bool, typer.Option("--json", help="The same as --format json.")] = False,
     out: Annotated[
@@ -64,12 +71,12 @@ def convert(
 
     simmerline convert recipes/ --to 7000ft --out converted
     """
-    if as_json and form not in (None, Format.json):
-        exits.leave(f"say --json or --format {form.value if form else ''}, not both")
+    if as_json and form not in (None, JSON):
+        exits.leave(f"say --json or --format {form}, not both")
     kitchen = kitchen_for(None, units, kitchen_name)
     asked = _asked(written_for, to, kitchen.elevation_m, units.value if units else None, kitchen.units)
     asked |= {"style": _known_style(style), "servings": _enough(servings)}
-    form = Format.json if as_json else form
+    form = JSON if as_json else _known_form(form)
     sources = _sources(recipes)
     gc.disable()  # the process ends with its recipes; sweeping the freshly loaded lexicon would only cost time
     if len(sources) == 1 and not (recipes and Path(recipes[0]).is_dir()):
@@ -78,7 +85,7 @@ def convert(
         exits.leave("several recipes need a folder for the results: --out converted")
     from assistant.cli.convert_many import many
 
-    raise typer.Exit(many(sources, asked, form or Format.text, out))
+    raise typer.Exit(many(sources, asked, form or TEXT, out))
 
 
 def _asked(
@@ -107,6 +114,12 @@ def _known_style(style: str | None) -> str | None:
     if name not in ids():
         exits.leave(str(UnknownWord.among("style", style, ids())))
     return name
+
+
+def _known_form(form: str | None) -> str | None:
+    if form is not None and form not in forms.names():
+        exits.leave(f"--format {form} is none of {', '.join(forms.names())}")
+    return form
 
 
 def _enough(servings: float | None) -> float | None:
@@ -138,7 +151,7 @@ def _files(folder: Path) -> list[str]:
     return sorted(str(path) for path in seen)
 
 
-def one(source: str, asked: dict[str, Any], form: Format | None, out: Path | None) -> int:
+def one(source: str, asked: dict[str, Any], form: str | None, out: Path | None) -> int:
     """Convert one recipe and show it, or write it to the folder."""
     from assistant.errors import AssistantError
     from rules.errors import RulesError
@@ -150,12 +163,12 @@ def one(source: str, asked: dict[str, Any], form: Format | None, out: Path | Non
     if out is not None:
         from assistant.cli.convert_many import write
 
-        written = write(converted, Path(source), asked["units"], form or Format.text, out, set())
+        written = write(converted, Path(source), asked["units"], forms.form(form or TEXT), out, set())
         typer.echo(f"Written: {written}")
-    elif form is Format.terminal or (form is None and sys.stdout.isatty()):
-        from assistant.cli.convert_terminal import show_recipe
-
-        show_recipe(converted, asked["units"])
+        return exits.ANSWERED
+    chosen = forms.form(form or (TERMINAL if sys.stdout.isatty() else TEXT))
+    if chosen.show:
+        chosen.show(converted, asked["units"])
     else:
-        typer.echo(written_as(converted, form or Format.text, asked["units"]), nl=False)
+        typer.echo(chosen.write(converted, asked["units"]), nl=False)
     return exits.ANSWERED

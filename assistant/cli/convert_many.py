@@ -11,19 +11,14 @@ from typing import Any
 import typer
 
 from assistant.cli import exits
-from assistant.cli.convert_one import Format, converted_from, written_as
+from assistant.cli.convert_one import converted_from
 from assistant.errors import AssistantError
+from assistant.replies.recipe import forms
+from assistant.replies.recipe.forms import Form
 from rules.errors import RulesError
+from rules.model import Units
 from rules.recipes.convert import Converted
 
-ENDINGS = {
-    Format.terminal: ".txt",
-    Format.text: ".txt",
-    Format.markdown: ".md",
-    Format.html: ".html",
-    Format.jsonld: ".jsonld",
-    Format.json: ".json",
-}
 REPORT = "report"
 
 
@@ -41,11 +36,13 @@ class Done:
     error: str | None = None
 
 
-def many(sources: Sequence[str], asked: dict[str, Any], form: Format, out: Path) -> int:
+def many(sources: Sequence[str], asked: dict[str, Any], name: str, out: Path) -> int:
     """Convert every file, write the results and the report; a file that cannot be read is told, the rest are done.
 
+    name: of the form
     returns: exit code 0, or 1 where one of them failed
     """
+    form = forms.form(name)
     taken = {Path(source).resolve() for source in sources if source != "-"}
     taken |= {(out / f"{REPORT}{ending}").resolve() for ending in (".txt", ".json")}
     _make(out)
@@ -54,7 +51,7 @@ def many(sources: Sequence[str], asked: dict[str, Any], form: Format, out: Path)
     text = report_text(done, asked)
     _put(out / f"{REPORT}.json", json.dumps(summary, ensure_ascii=False, indent=2) + "\n")
     _put(out / f"{REPORT}.txt", text)
-    typer.echo(json.dumps(summary, ensure_ascii=False, indent=2) if form is Format.json else text.rstrip())
+    typer.echo(json.dumps(summary, ensure_ascii=False, indent=2) if name == "json" else text.rstrip())
     return exits.FAILED if any(d.error for d in done) else exits.ANSWERED
 
 
@@ -67,7 +64,7 @@ def _watched(sources: Sequence[str]) -> Iterable[str]:
     return track(sources, "Converting", console=screen, transient=True, disable=not screen.is_terminal)
 
 
-def _one(source: str, asked: dict[str, Any], form: Format, out: Path, taken: set[Path]) -> Done:
+def _one(source: str, asked: dict[str, Any], form: Form, out: Path, taken: set[Path]) -> Done:
     try:
         converted = converted_from(source, asked)
         written = write(converted, Path(source), asked["units"], form, out, taken)
@@ -84,7 +81,7 @@ def _one(source: str, asked: dict[str, Any], form: Format, out: Path, taken: set
     )
 
 
-def write(converted: Converted, source: Path, units: str, form: Format, out: Path, taken: set[Path]) -> Path:
+def write(converted: Converted, source: Path, units: Units, form: Form, out: Path, taken: set[Path]) -> Path:
     """Write a result under the name of its recipe, numbered where two have the same; never over a recipe.
 
     taken: resolved paths that are not to be written, the new one is added
@@ -92,10 +89,10 @@ def write(converted: Converted, source: Path, units: str, form: Format, out: Pat
     _make(out)
     taken.add(source.resolve())
     stem = source.stem if source.name != "-" else "recipe"
-    names = (out / f"{stem}{f'-{n}' if n > 1 else ''}{ENDINGS[form]}" for n in range(1, 1_000_000))
+    names = (out / f"{stem}{f'-{n}' if n > 1 else ''}{form.ending}" for n in range(1, 1_000_000))
     path = next(name for name in names if name.resolve() not in taken)
     taken.add(path.resolve())
-    _put(path, written_as(converted, form, units))
+    _put(path, form.write(converted, units))
     return path
 
 

@@ -1,26 +1,13 @@
-"""One recipe from its file to one of the forms it is written in."""
+"""One recipe, read from its file and converted."""
 
 from __future__ import annotations
 
-import json
 import sys
-from enum import StrEnum
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
     from rules.recipes.convert import Converted
-
-
-class Format(StrEnum):
-    """The forms a converted recipe is written in."""
-
-    terminal = "terminal"
-    text = "text"
-    markdown = "markdown"
-    html = "html"
-    jsonld = "jsonld"
-    json = "json"
 
 
 def converted_from(source: str, asked: dict[str, Any]) -> Converted:
@@ -47,20 +34,3 @@ def _content(source: str) -> bytes:
     except (OSError, ValueError) as error:
         reason = getattr(error, "strerror", None) or "that is no name of a file"
         raise RecipeError(source, f"it cannot be read ({reason.lower()})", "Check the name and the folder") from None
-
-
-def written_as(converted: Converted, form: Format, units: Any) -> str:
-    """The recipe in one of the written forms, with a line break at its end."""
-    from assistant.replies import recipe as forms
-
-    match form:
-        case Format.json:
-            return json.dumps(forms.as_json(converted, units), ensure_ascii=False, indent=2) + "\n"
-        case Format.jsonld:
-            return json.dumps(forms.as_jsonld(converted, units), ensure_ascii=False, indent=2) + "\n"
-        case Format.html:
-            return forms.as_html(converted, units)
-        case Format.markdown:
-            return forms.as_markdown(converted, units)
-        case _:
-            return forms.as_text(converted, units)

@@ -13,6 +13,7 @@ from assistant.cli import exits
 from assistant.cli.taken_for_granted import Units, elevation_heard, opened
 
 if TYPE_CHECKING:
+    from assistant.reading.spans import Measure
     from assistant.store.kitchens import SavedKitchen
 
 app = typer.Typer(
@@ -23,7 +24,6 @@ app = typer.Typer(
 
 Name = Annotated[str, typer.Argument(help="The kitchen's name, in any case.")]
 AsJson = Annotated[bool, typer.Option("--json", help="Print as JSON.")]
-MEASURE = re.compile(r"\s*([+-]?\s*\d+(?:\.\d+)?)\s*(.*?)\s*")
 
 
 def register(main: typer.Typer) -> None:
@@ -198,25 +198,23 @@ def equipment_id(words: str) -> str:
 
 def pascals(text: str) -> float:
     """A pressure difference [Pa] as it is typed: 0.05inHg, -2 hPa; leaves with code 2 where it is none."""
-    from assistant.reading.measures import spellings, to_si, unit_named
-
-    figure, unit = figure_and_unit(text)
-    name = next((u for u in (unit, unit.lower()) if u in spellings()), None)
-    if figure is None or name is None or unit_named(name)[2] != "pressure":
+    typed = signed(text, ("pressure",))
+    if typed is None:
         exits.leave(f"--barometer-offset {text!r} is not a pressure; say 0.05inHg or -2hPa")
-    return to_si(figure, name)
+    return typed.low
 
 
 def kelvins(text: str) -> float:
     """A temperature difference [K] as it is typed: 2F, -1 C; leaves with code 2 where it is none."""
-    figure, unit = figure_and_unit(text)
-    size = {"f": 5 / 9, "c": 1.0, "k": 1.0}.get(unit.lower().removeprefix("°").removeprefix("deg").strip())
-    if figure is None or size is None:
+    # "2K" is two kelvins here, and never two thousand
+    typed = signed(re.sub(r"(?<=\d)\s*k\s*$", " K", text, flags=re.IGNORECASE), ("temperature",))
+    if typed is None:
         exits.leave(f"--thermometer-offset {text!r} is not a difference in temperature; say 2F or -1C")
-    return figure * size
+    return typed.said * 5 / 9 if typed.unit == "degF" else typed.said
 
 
-def figure_and_unit(text: str) -> tuple[float | None, str]:
-    """A figure and the unit behind it, as typed."""
-    hit = MEASURE.fullmatch(text)
-    return (float(hit[1].replace(" ", "")), hit[2]) if hit else (None, "")
+def signed(text: str, kinds: tuple[str, ...]) -> Measure | None:
+    """A measure of some kinds and nothing else, as typed after an option, with its sign."""
+    from assistant.reading.reader import hear
+
+    return hear(re.sub(r"^\+\s*|(?<=^-)\s+", "", text.strip()), kinds).only()

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import replace
@@ -17,9 +16,6 @@ from rules.physics.air import HIGHEST_M, LOWEST_M
 
 if TYPE_CHECKING:
     from assistant.store.database import Store
-
-
-PLAIN = re.compile(r"\s*(\d{1,2},\d{3}|\d{1,5}(?:\.\d+)?)\s*(ft|feet|'|m|metres|meters)\s*", re.IGNORECASE)
 
 
 class Units(StrEnum):
@@ -84,19 +80,18 @@ def plain_elevation(at: str) -> Request | None:
     >>> plain_elevation("7,000 ft").elevation_m, plain_elevation("2100m").units, plain_elevation("30000ft")
     (2133.6, 'metric', None)
     """
-    typed = PLAIN.fullmatch(at)
-    if not typed:
-        return None
-    feet = typed[2].lower() in ("ft", "feet", "'")
-    elevation_m = float(typed[1].replace(",", "")) * (0.3048 if feet else 1.0)
-    if not LOWEST_M <= elevation_m <= HIGHEST_M:
+    from assistant.reading.reader import hear
+    from assistant.reading.units import HEIGHTS, tells_heights
+
+    typed = hear(at, HEIGHTS).only()
+    if typed is None or not tells_heights(typed.unit) or not LOWEST_M <= typed.low <= HIGHEST_M:
         return None
     return Request(
         text=at,
         topic="set_kitchen",
-        elevation_m=round(elevation_m, 6),
+        elevation_m=round(typed.low, 6),
         elevation_from="stated",
-        units="us" if feet else "metric",
+        units="metric" if typed.unit in ("m", "km") else "us",
     )
 
 

@@ -51,11 +51,20 @@ def gaps() -> None:
 @app.command()
 def scaffold(
     method: Annotated[str, typer.Argument(help="The method word, snake_case: it becomes file name and registry id.")],
+    gerund: Annotated[
+        str, typer.Option(help='What doing it is called, * where the dish stands: "cooking * in a clay pot".')
+    ],
+    said: Annotated[list[str], typer.Option(help="What cooks say for it; once for each wording.")],
+    description: Annotated[str, typer.Option(help='What it is, in a line: "In soaked, covered clay in the oven."')],
 ) -> None:
-    """Make the files of a new cooking method: module, lexicon row, test."""
+    """Make the files of a new cooking method: module, lexicon row, wording, test; validate tells what to write."""
     from assistant.contributing.scaffold import make_method
 
-    for path in make_method(method):
+    try:
+        made = make_method(method, gerund, said, description)
+    except (ValueError, FileExistsError) as fault:
+        raise typer.BadParameter(str(fault)) from fault
+    for path in made:
         typer.echo(str(path))
 
 

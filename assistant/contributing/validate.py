@@ -140,13 +140,13 @@ def trait_faults(file: str, row: str, of: Iterable[str], changes: Iterable[str])
 
 def check_methods() -> Iterator[Fault]:
     """Cooking methods."""
+    from assistant.contributing.validate_methods import problems
+
     file = "lexicon/methods.toml"
-    rows, classes = rows_of(file, "method"), ids("lexicon/classes.toml", "class")
-    yield from required(file, rows, "id", ("id", "label", "gerund", "heard_as"))
-    for row in rows:
-        if row.get("usual_class", "general") not in classes:
-            yield Fault(file, row["id"], unknown("class", row["usual_class"], classes))
+    rows = rows_of(file, "method")
+    yield from required(file, rows, "id", ("id", "label", "gerund", "heard_as", "amount", "description"))
     yield from twice_heard(file, rows, "id")
+    yield from (Fault(*problem) for problem in problems())
 
 
 def check_dishes() -> Iterator[Fault]:

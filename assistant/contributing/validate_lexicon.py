@@ -11,6 +11,7 @@ from assistant.reading.text import fold
 from assistant.understanding import lexicon
 from rules import tables
 from rules.foods.dishes import Dish, Span, classes, dishes, in_row, sea_level_time
+from rules.foods.methods import marked
 from rules.physics.air import HIGHEST_M, LOWEST_M
 
 Problem = tuple[str, str, str]
@@ -19,9 +20,6 @@ DISHES, INGREDIENTS, PORTIONS = "lexicon/dishes", "lexicon/ingredients.toml", "t
 A_DAY_MIN = 24 * 60
 LONGEST_MIN = {"sous_vide": 48 * 60}  # a cured or tough cut
 OPEN_POT, SIMMERED = ("boil", "simmer", "braise", "stew"), ("simmer", "braise", "stew")
-
-# These go by other rules than a cooking time at sea level.
-UNTIMED = frozenset({"proof", "sugarwork", "preserve", "hold", "chill"})
 
 # Last words, ending in s, of names that have no singular that a cook would say.
 NO_SINGULAR = """
@@ -100,7 +98,7 @@ def time_faults(dish: Dish) -> Iterator[str]:
     """Times that are missing, implausible, or on the wrong side of the open pot's."""
     if len(set(dish.methods)) != len(dish.methods):
         yield "a method stands twice"
-    times = {m: sea_level_time(dish.name, dish.dish_class, m) for m in dish.methods if m not in UNTIMED}
+    times = {m: sea_level_time(dish.name, dish.dish_class, m) for m in dish.methods if m not in marked("untimed")}
     for method, time in times.items():
         if time is None:
             yield f"has no time to {method}, neither its own nor of its class"
@@ -154,7 +152,7 @@ def class_faults() -> Iterator[Problem]:
     for one in classes().values():
         if one.id not in peopled:
             yield "lexicon/classes.toml", one.id, "has no dish"
-        if one.default_method not in UNTIMED and not sea_level_time(None, one.id, one.default_method):
+        if one.default_method not in marked("untimed") and not sea_level_time(None, one.id, one.default_method):
             yield "lexicon/classes.toml", one.id, f"has no time to {one.default_method}, its usual method"
 
 

@@ -18,7 +18,7 @@ from assistant.dialogue.made import ask
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.slots import NAMES, PIECE, BadSlot, memory_of, shown, slots_of
 from assistant.dialogue.turn import Turn, take_turn, timers_asked
-from assistant.replies import as_json
+from assistant.replies.contract import as_json
 from assistant.worked_out import told
 from rules.model import Answer
 from rules.said import sentences

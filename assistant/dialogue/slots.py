@@ -67,7 +67,7 @@ def slots_of(memory: Memory) -> dict[str, Any]:
 
 def shown(answer: Answer) -> dict[str, Any]:
     """The slots that show what was understood and answered last."""
-    from assistant.replies import as_json
+    from assistant.replies.contract import as_json
 
     contract = as_json(answer)
     heard = contract["heard"]

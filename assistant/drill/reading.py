@@ -3,14 +3,19 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
-from typing import Literal
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING, Literal
 
 from assistant.drill.words import after, bare, listed
-from assistant.reading.text import clean
+from assistant.reading.text import LONGEST
+from assistant.reading.units import SPOKEN
 from rules.drill import Question
 from rules.drill.question import LETTERS
-from rules.physics.units import FT_PER_M, PSI_PER_PA, to_c
+from rules.physics.units import FT_PER_M, ML_PER_TBSP, ML_PER_TSP, PSI_PER_PA, to_c
+
+if TYPE_CHECKING:
+    from assistant.reading.reader import Heard
+    from assistant.reading.spans import Measure
 
 Meaning = Literal["answer", "pass", "stop", "again", "unread"]
 
@@ -19,11 +24,12 @@ MEASURES = {
     "degC": "temperature", "K": "temperature", "min": "time", "psi": "pressure", "tsp": "volume", "tbsp": "volume",
     "m": "length",
 }  # fmt: skip
-TSP_ML = 4.92892159375
-ML = {"tsp": TSP_ML, "tbsp": 3 * TSP_ML}
-# "5 C" is five cups in a recipe, but not as a reply about degrees
-DEGREES = re.compile(r"(?<=\d)\s*°?\s*([CF])\b", re.IGNORECASE)
+ML = {"tsp": ML_PER_TSP, "tbsp": ML_PER_TBSP}
+# "5 C" is five cups in a recipe, and "50 m" 50 minutes, but not as replies about degrees and elevations
+UNASKED = {"degC": "volume", "K": "volume", "m": "time"}
 WORD_END = r"\b"
+# two thirds OF A CUP, half A CUP: these do not say for how much
+SHARE = re.compile(r"\b(?:of|half|quarter)\s+$", re.IGNORECASE)
 MOST_WORDS = 12
 
 
@@ -67,9 +73,9 @@ def attempted(text: str) -> bool:
         return False
     if said in listed("yes") | listed("no"):
         return True
-    measures, numbers, left = _heard(text)
+    heard, left = _heard(text)
     plain = all(len(word) == 1 or not word.isalpha() or word in listed("filler") for word in left)
-    return plain and bool(measures or numbers or any(word in LETTERS for word in left))
+    return plain and bool(heard.numbers or heard.measures or any(word in LETTERS for word in left))
 
 
 def _yes_no(question: Question, text: str, said: str) -> str | None:
@@ -111,47 +117,40 @@ def _figure(question: Question, text: str, said: str) -> float | tuple[float, fl
     words = said.split()
     if len(words) > MOST_WORDS or words[0] in listed("asks") - {"is"}:
         return None
-    measures, numbers, left = _heard(_unmistakable(question.unit, text))
+    heard, left = _heard(_apart_from_cups(text) if question.unit in ML else text, UNASKED.get(question.unit))
     if any(word.isalpha() and word not in listed("filler") for word in left):
         return None
     kind = MEASURES.get(question.unit)
-    fitting = [measure for measure in measures if measure[0] == kind]
-    if fitting and len(measures) == len(fitting) == 1:
-        _, low, high, said_figure, symbol = fitting[0]
-        return _span(*(_in_unit(question.unit, end, said_figure, symbol) for end in (low, high)))
-    if measures or not 1 <= len(numbers) <= 2:
+    fitting = [measure for measure in heard.measures if measure.kind == kind]
+    if fitting and len(heard.measures) == 1:
+        return _span(*(_in_unit(question.unit, si, fitting[0]) for si in (fitting[0].low, fitting[0].high)))
+    numbers = [number.value for number in heard.alone()]
+    if heard.measures or not 1 <= len(numbers) <= 2:
         return None
     readings = [_bare_span(question, numbers, units) for units in _systems(question)]
     return next((reading for reading in readings if question.accepts(reading)), readings[0])
 
 
-def _unmistakable(unit: str, text: str) -> str:
-    """A reply without what would be taken for something else."""
-    if unit in ("degC", "K"):
-        return DEGREES.sub(r" °\1 ", text)
-    return after("each_cup", WORD_END).sub(" ", text) if unit in ML else text
+def _heard(text: str, unasked: str | None = None) -> tuple[Heard, list[str]]:
+    """What a reply is made of, and the words that are left; degrees without a scale are a number, as the question has.
+
+    unasked: a kind that is not asked for, and cannot be meant
+    """
+    from assistant.reading.reader import hear
+
+    heard = hear(text[:LONGEST], tuple(kind for kind in SPOKEN if kind != unasked))
+    return replace(heard, measures=tuple(m for m in heard.measures if m.kind != "degree")), heard.left()
 
 
-def _heard(text: str) -> tuple[list[tuple[str, float, float, float, str]], list[float], list[str]]:
-    """Measures as (kind, low, high, as said, symbol), numbers without a unit, and the words that are left."""
-    from assistant.reading import measures, numbers
-    from assistant.reading.tokens import TOKEN
-
-    tokens = [match.group() for match in TOKEN.finditer(clean(text.replace("%", " ")).text)]
-    words = [token.lower().replace("'", "") or "'" for token in tokens]
-    found = numbers.hear(words)
-    heard = [m for m in measures.hear(words, tokens, found) if m.kind != "degree"]
-    taken = {i for m in heard for i in range(m.start, m.end)}
-    alone = [n for n in found if n.start not in taken]
-    taken |= {i for n in alone for i in range(n.start, n.end)}
-    said = [(m.kind, m.low, m.high, m.said, m.unit) for m in heard]
-    return said, [n.value for n in alone], [word for i, word in enumerate(words) if i not in taken]
+def _apart_from_cups(text: str) -> str:
+    """A reply about spoons without the cup that they are for: "a cup" is no measure there."""
+    return after("each_cup", WORD_END).sub(lambda m: m[0] if SHARE.search(text[: m.start()]) else " ", text)
 
 
-def _in_unit(unit: str, si: float, said: float, symbol: str) -> float:
+def _in_unit(unit: str, si: float, measure: Measure) -> float:
     """A measure, in m, min, degC, Pa or ml, in the unit of a question; a difference of temperature by its degrees."""
     if unit == "K":
-        return said / 1.8 if symbol == "degF" else said
+        return measure.said / 1.8 if measure.unit == "degF" else measure.said
     if unit == "psi":
         return si * PSI_PER_PA
     return si / ML[unit] if unit in ML else si

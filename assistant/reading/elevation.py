@@ -9,11 +9,12 @@ from itertools import pairwise
 from spacy.language import Language
 from spacy.tokens import Doc
 
+from assistant.reading.groups import keep, shown
 from assistant.reading.spans import Elevation, Found, Measure, Number, Role
+from assistant.reading.units import tells_heights
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.spelling import plain_words
 
-ELEVATION_UNITS = ("ft", "m", "km", "mi")
 SMALLEST_BARE = 300
 REACH = 8
 HIGHEST_MILES = 3
@@ -39,18 +40,18 @@ SIGNS = ("to", "and", "or", "not", "-", "vs", "versus", "into")
 YEARS = range(1900, 2101)
 SMALLEST_PLAIN, SMALLEST_AT_END = 1000, 2000
 
-Doc.set_extension("elevations", default=(), force=True)
+shown("elevations", "elevation")
 
 
 @Language.component(
     "kitchen_elevation",
     requires=["doc._.numbers", "doc._.measures", "doc._.clock", "doc._.found"],
-    assigns=["doc._.elevations"],
+    assigns=["doc.spans", "doc._.elevations"],
 )
 def kitchen_elevation(doc: Doc) -> Doc:
     """Hear every elevation of the text."""
     words = [token.norm_ for token in doc]
-    doc._.elevations = hear(words, doc._.numbers, (*doc._.measures, *doc._.clock), doc._.found)
+    keep(doc, "elevations", hear(words, doc._.numbers, (*doc._.measures, *doc._.clock), doc._.found))
     return doc
 
 
@@ -70,7 +71,7 @@ def stated(words: Sequence[str], measures: Iterable[Measure]) -> list[Elevation]
     found = []
     for m in measures:
         tail = words[m.end : m.end + 3]
-        if m.kind != "length" or m.unit not in ELEVATION_UNITS or (m.unit == "mi" and m.said > HIGHEST_MILES):
+        if m.kind != "length" or not tells_heights(m.unit) or (m.unit == "mi" and m.said > HIGHEST_MILES):
             continue
         if tail in (["above", "sea", "level"], ["below", "sea", "level"]):
             found.append(Elevation(m.start, m.end + 3, -m.said if tail[0] == "below" else m.said, m.unit, "here"))

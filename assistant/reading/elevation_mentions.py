@@ -7,8 +7,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from assistant.reading import places
-from assistant.reading.measures import to_si
 from assistant.reading.spans import Elevation
+from assistant.reading.units import to_si
 from rules.model import ElevationFrom, Units, Unused
 from rules.physics import air
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from assistant.reading.measures import to_si
 from assistant.reading.spans import Elevation, Measure, Number
+from assistant.reading.units import to_si
 from assistant.understanding.cue_words import cues, said
 from rules.errors import OutOfRange
 from rules.model import Units, Unused

@@ -4,12 +4,15 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from dataclasses import dataclass
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from functools import partial
 
 LONGEST = 2000
 PUNCTUATION = re.compile(r"[^a-z0-9 ]|^ | $|  ")
 
 _FRACTIONS = {c: unicodedata.normalize("NFKC", c).replace("\u2044", "/") for c in "¼½¾⅐⅑⅒⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞"}
+_VULGAR = re.compile(f"[{''.join(_FRACTIONS)}]")
 _SIGNS = str.maketrans(
     {
         **dict.fromkeys("‘’‛ʼ′´`", "'"),
@@ -17,25 +20,36 @@ _SIGNS = str.maketrans(
         **dict.fromkeys("‐‑‒–—―−", "-"),
         "º": "°",
         "˚": "°",
+        "∘": "°",
         "\u2044": "/",
         "×": "x",
         "…": " ",
     }
+)
+# "1 200 g milk" is 1,200 g; "1 400 g can" is one can
+_PACKS = (
+    r"cans?|tins?|packs?|packages?|packets?|jars?|bags?|boxe?s?|blocks?|bottles?|cartons?|tubs?|bars?|fillets?|"
+    r"steaks?|pieces?|portions?|balls?"
 )
 _REWRITES = tuple(
     (re.compile(pattern, re.IGNORECASE), to)
     for pattern, to in (
         (r"°\s*([CF])\b", r" deg\1 "),
         (r"°", " degrees "),
+        (
+            rf"(?<![\d.,/])(\d{{1,3}})[ '](\d{{3}})(?= ?(?:g|grams?|ml)\b(?!\.?\s+(?:{_PACKS})\b))",
+            r"\1\2",
+        ),
         (r"(?<=\d)\s?'(?![\w'])", " ft "),
         (r"(?<=\d)\s?\"(?!\w)", " in "),
-        (r"(?<=\d)[ -](?=\d/\d)", " "),
+        (r"(?<![\d.,/])(\d{1,2}) ?/ ?(\d{1,2})(?![\d/])", r"\1/\2"),
+        (r"(?<![\d.,/])(\d+)(?: ?- ?| )(?=\d+/\d)", r"\1 "),
         (r"(?<![\d.,])(\d{1,2}) (\d{3})(?= ?(?:ft|feet|foot|m|metres|meters)\b)", r"\1\2"),
         (r"(?<=[a-z])-(?=[a-z])", " "),
-        (r"(?<=\d)-(?=[a-z])", " "),
+        (r"(?<=\d) ?-(?=[a-z])", " "),
         (r"\b([ap])\.\s?m\b\.?", r"\1m"),
-        (r"(?:^|(?<=[a-z,(:;] ))-(?=\.?\d)", "minus "),
-        (r"\s+", " "),
+        (r"(?:^|(?<=[a-z,(:;] )(?<!deg[cf] )(?<!degrees ))-(?=\.?\d)", "minus "),
+        (r"\s\s+|[^\S ]", " "),
     )
 )
 
@@ -48,6 +62,15 @@ class Cleaned:
     dropped: int
 
 
+@dataclass(frozen=True, slots=True)
+class Traced:
+    """A cleaned text, and which characters of the given text each of its own was made of: from starts to ends."""
+
+    text: str
+    starts: Sequence[int]
+    ends: Sequence[int]
+
+
 def clean(text: str) -> Cleaned:
     """Bring any text whatsoever into the form the pipeline reads.
 
@@ -57,14 +80,57 @@ def clean(text: str) -> Cleaned:
     >>> clean("1½ hrs at 7,000′, sautéed").text
     '1 1/2 hrs at 7,000 ft , sauteed'
     """
-    kept = text[:LONGEST]
-    for sign, digits in _FRACTIONS.items():
-        if sign in kept:
-            kept = kept.replace(sign, f" {digits} ")
-    kept = plain_letters(kept.translate(_SIGNS))
+    return Cleaned(traced(text[:LONGEST]).text.strip()[:LONGEST], max(0, len(text) - LONGEST))
+
+
+def traced(text: str) -> Traced:
+    """A text of any length, cleaned, with the way back to the text as it was given.
+
+    >>> seen = traced("at 350°F")
+    >>> seen.text[7:11], seen.starts[7], seen.ends[10]
+    ('degF', 6, 8)
+    """
+    seen = Traced(text, range(len(text)), range(1, len(text) + 1))
+    seen = _rewritten(seen, _VULGAR, lambda match: f" {_FRACTIONS[match.group()]} ")
+    seen = _in_plain_letters(replace(seen, text=seen.text.translate(_SIGNS)))
     for pattern, to in _REWRITES:
-        kept = pattern.sub(to, kept)
-    return Cleaned(kept.strip()[:LONGEST], max(0, len(text) - LONGEST))
+        seen = _rewritten(seen, pattern, partial(_expanded, to))
+    return seen
+
+
+def _rewritten(seen: Traced, pattern: re.Pattern[str], to: Callable[[re.Match[str]], str]) -> Traced:
+    texts: list[str] = []
+    starts: list[int] = []
+    ends: list[int] = []
+    at = 0
+    for match in pattern.finditer(seen.text):
+        begin, end = match.span()
+        new = to(match)
+        alike = len(new) == end - begin
+        texts += (seen.text[at:begin], new)
+        starts += seen.starts[at:begin]
+        ends += seen.ends[at:begin]
+        starts += seen.starts[begin:end] if alike else [seen.starts[begin]] * len(new)
+        ends += seen.ends[begin:end] if alike else [seen.ends[end - 1]] * len(new)
+        at = end
+    if not texts:
+        return seen
+    return Traced("".join((*texts, seen.text[at:])), [*starts, *seen.starts[at:]], [*ends, *seen.ends[at:]])
+
+
+def _expanded(to: str, match: re.Match[str]) -> str:
+    return match.expand(to)
+
+
+def _in_plain_letters(seen: Traced) -> Traced:
+    if seen.text.isascii() and seen.text.isprintable():
+        return seen
+    letters = [plain_letters(c) for c in seen.text]
+    return Traced(
+        "".join(letters),
+        [start for start, new in zip(seen.starts, letters, strict=True) for _ in new],
+        [end for end, new in zip(seen.ends, letters, strict=True) for _ in new],
+    )
 
 
 def plain_letters(text: str) -> str:

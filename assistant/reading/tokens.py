@@ -1,30 +1,15 @@
-"""The tokenizer: numbers, words and signs. Units come apart from their figures (350F, 2h30)."""
+"""The tokenizer of the pipeline: the words of the light tokenizer as a Doc."""
 
 from __future__ import annotations
 
-import re
 from typing import TYPE_CHECKING
 
 from spacy.tokens import Doc
 
+from assistant.reading.words import TOKEN, norm
+
 if TYPE_CHECKING:
     from spacy.language import Language
-
-TOKEN = re.compile(
-    r"""
-      \d{1,2}:\d{2}(?!\d)                   # 6:30
-    | \d+/\d+                               # 1/2
-    | (?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?k(?![a-z])   # 7k, 7.5k
-    | \d{1,3}(?:,\d{3})+(?:\.\d+)?          # 7,000
-    | \d+[.,]\d+                            # 2.1, 2,1
-    | \d+
-    | \.\d+
-    | [^\W\d_]+(?:'[^\W\d_]+)*              # words, with what's and o'clock
-    | [^\w\s]
-    | _
-    """,
-    re.VERBOSE | re.IGNORECASE,
-)
 
 
 class KitchenTokenizer:
@@ -40,5 +25,5 @@ class KitchenTokenizer:
         spaces = [text[match.end() : match.end() + 1].isspace() for match in found]
         doc = Doc(self.vocab, words=words, spaces=spaces)
         for token in doc:
-            token.norm_ = token.lower_.replace("'", "") or "'"
+            token.norm_ = norm(token.text)
         return doc

@@ -5,14 +5,14 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 
-from assistant.recipes.lines import measure_at
+from assistant.reading.reader import hear
+from assistant.reading.units import AMOUNTS, unit_by
 from assistant.recipes.pantry import find
 from assistant.recipes.steps import LONGEST
 from rules.recipe import AmountMark, IngredientLine
 
 MOST_WORDS = 4
-_FIGURE = re.compile(r"(?<![\w/.,°½¼¾⅓⅔⅛-])[\d½¼¾⅓⅔⅛]")
-_OF_THE = re.compile(r"\s+(?:of\s+)?(?:the\s+)?(?:remaining\s+|reserved\s+|other\s+)?")
+_OF_THE = re.compile(r"\.?\s+(?:of\s+)?(?:the\s+)?(?:remaining\s+|reserved\s+|other\s+)?")
 _WORDS = re.compile(r"[a-z][a-z-]*(?:\s+[a-z][a-z-]*){0,3}", re.IGNORECASE)
 
 
@@ -21,17 +21,18 @@ def amounts(text: str, component: str, ingredients: Sequence[IngredientLine]) ->
 
     component: the sub-recipe of the step; of lines that fit alike, one of the same sub-recipe is meant
     """
-    reached, text = 0, text[:LONGEST]
-    for figure in _FIGURE.finditer(text):
-        measure = measure_at(text, figure.start()) if figure.start() >= reached else None
-        if measure is None or measure.unit is None or measure.unit.kind not in ("mass", "volume"):
+    text = text[:LONGEST]
+    heard = hear(text, AMOUNTS)
+    for measure in heard.measures:
+        if measure.kind not in ("mass", "volume") or heard.words[measure.start].norm == "per":
             continue
-        opened = _OF_THE.match(text, measure.end)
+        start, end = heard.place(measure)
+        opened = _OF_THE.match(text, end)
         named = _WORDS.match(text, opened.end()) if opened else None
         line = _line(named.group(), component, ingredients) if named else None
         if line is not None:
-            reached = measure.end
-            yield AmountMark(measure.start, measure.end, measure.low, measure.high, measure.unit.name, line)
+            high = measure.high / unit_by(measure.unit).size if measure.high > measure.low else None
+            yield AmountMark(start, end, measure.said, high, measure.unit, line)
 
 
 def _line(words: str, component: str, ingredients: Sequence[IngredientLine]) -> int | None:

@@ -6,6 +6,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cache
+from itertools import pairwise
 from typing import TYPE_CHECKING, Any
 
 from assistant.errors import AssistantError
@@ -15,6 +16,7 @@ from rules.said import Said, listed, sentences
 from rules.tables import read_toml
 
 if TYPE_CHECKING:
+    from assistant.reading.spans import Measure, Number
     from rules.mending import Ranked
     from rules.model import Units
 
@@ -22,7 +24,9 @@ WORDS = "lexicon/batch_changes.toml"
 say = sentences("recipes/changes_heard")
 SAID_AS_SUGGESTED = 78.0
 BY_SIZE = {"amount": ("less", "more"), "temperature": ("cooler", "hotter"), "time": ("shorter", "longer")}
-MINUTES = {"min": 1.0, "h": 60.0}
+KINDS = {"temperature": "temperature", "degree": "temperature", "time": "time"}
+# a bare figure of an oven that is its setting, in either unit
+LEAST_OVEN = 80
 
 
 class UnknownSymptom(AssistantError, LookupError):
@@ -89,13 +93,26 @@ def _text(said: Said) -> str:
 
 def _with_figures(text: str) -> dict[str, Any] | None:
     """What has a figure before and a figure after."""
-    found = _moved().search(text)
-    if found is None:
-        return None
-    first, first_unit, named, second, second_unit = found.groups()
-    before, after = _figure(first, first_unit or second_unit), _figure(second, second_unit or first_unit)
-    not_units = [u for u, f in ((first_unit, before), (second_unit, after)) if u and f.unit is None]
-    rest = " ".join([text[: found.start()], *dict.fromkeys(not_units), named, text[found.end() :]])
+    from assistant.reading.reader import hear
+    from assistant.reading.units import CHANGES
+
+    heard = hear(text, CHANGES, ranges=False)
+    found: list[Measure | Number] = [*heard.measures, *heard.alone()]
+    for first, second in pairwise(sorted(found, key=lambda figure: figure.start)):
+        (start, end), (begin, stop) = heard.place(first), heard.place(second)
+        between = _moved().fullmatch(text, end, begin)
+        if between is None:
+            continue
+        named, behind = between["named"].strip(), text[stop:].removeprefix(".")
+        same = bool(named) and behind.strip().lower().startswith(named.lower())
+        rest = " ".join([text[:start], "" if same else named, behind])
+        return _changed(text, rest, first, second)
+    return None
+
+
+def _changed(text: str, rest: str, first: Measure | Number, second: Measure | Number) -> dict[str, Any]:
+    """The change from a first figure to a second; a figure without a unit has that of the other."""
+    before, after = _figure(first, second, text), _figure(second, first, text)
     item = " ".join(_any_of("fillers").sub(" ", rest).split()).strip(" :,-")
     less, more = BY_SIZE[before.kind]
     way = less if _in_the_unit_of(before, after) < before.value else more
@@ -108,13 +125,9 @@ def _with_figures(text: str) -> dict[str, Any] | None:
 
 @cache
 def _moved() -> re.Pattern[str]:
-    """A figure with its unit, words between, what means "to", and a figure with its unit."""
-    from assistant.recipes.numbers import NUMBER
-
-    unit = r"(?:\s*(?:°\s*)?([A-Za-z%.]+(?:\s+oz)?))?"
-    between = r"((?:\s+[A-Za-z-]+){0,4}?)"
+    """What stands between two figures of a change: up to four words, and what means "to"."""
     to = "|".join(map(re.escape, read_toml(WORDS)["to"]))
-    return re.compile(rf"({NUMBER}){unit}{between}\s*(?:{to})\s*({NUMBER}){unit}", re.I)
+    return re.compile(rf"\.?(?P<named>(?:\s+[A-Za-z-]+){{0,4}}?)\s*(?:{to})\s*", re.I)
 
 
 @cache
@@ -132,17 +145,20 @@ def _meaning(name: str) -> dict[str, str]:
     return {word: meaning for meaning, words in read_toml(WORDS)[name].items() for word in words}
 
 
-def _figure(number_text: str, unit_text: str | None) -> Figure:
-    from assistant.recipes.numbers import number
-    from assistant.recipes.units import unit_of
+def _figure(figure: Measure | Number, other: Measure | Number, text: str) -> Figure:
+    from assistant.reading.spans import Measure
+    from assistant.reading.units import to_si
 
-    value, word = number(number_text), (unit_text or "").strip().rstrip(".")
-    if temperature := _meaning("degrees").get(word.lower()):
-        return Figure(value, temperature, "temperature")
-    if time := _meaning("times").get(word.lower()):
-        return Figure(value * MINUTES[time], "min", "time")
-    unit = unit_of(word) if word else None
-    return Figure(value, unit.name if unit else None, "amount")
+    unit = figure if isinstance(figure, Measure) else other
+    said = figure.said if isinstance(figure, Measure) else figure.value
+    if not isinstance(unit, Measure):
+        return Figure(
+            said, None, "temperature" if _any_of("of", "oven").search(text) and said >= LEAST_OVEN else "amount"
+        )
+    kind = KINDS.get(unit.kind, "amount")
+    if kind == "time":
+        return Figure(figure.low if isinstance(figure, Measure) else to_si(said, unit.unit), "min", kind)
+    return Figure(said, None if unit.kind == "degree" else unit.unit, kind)
 
 
 def _in_the_unit_of(before: Figure, after: Figure) -> float:

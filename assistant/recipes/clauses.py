@@ -15,7 +15,8 @@ from rules.recipes.phrases import any_phrase, pattern
 
 ROLES = "lexicon/recipe_roles.toml"
 _FLAGS = re.IGNORECASE
-_SENTENCE = re.compile(r"(?<=[.;!?])\s+|\n+")
+# "1 hr. 15 min." goes on
+_SENTENCE = re.compile(r"(?<=[.;!?])(?!(?:(?<=\bhr\.)|(?<=\bhrs\.))\s+\d)\s+|\n+", _FLAGS)
 _UNTIL = re.compile(
     r"\b(?:until|till|when|once)\b|\bto\s+(?:an?\s+|the\s+)?(?:internal|minimum|core|safe|final|finished)\b", _FLAGS
 )

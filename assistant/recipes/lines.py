@@ -7,19 +7,16 @@ from dataclasses import dataclass, replace
 from functools import cache
 from typing import Any
 
-from assistant.recipes.numbers import NUMBER, NUMBER_WORD, RANGE_SIGN, number
+from assistant.reading.figures import is_plain, number_from
+from assistant.reading.spans import Number
+from assistant.reading.units import AMOUNTS, Unit, unit_at, unit_by, unit_of
+from assistant.reading.words import Cut, cut
 from assistant.recipes.pantry import Ingredient, find
-from assistant.recipes.units import Unit, unit_of
 from rules import tables
 from rules.recipe import Amount, IngredientLine, MassFrom
 
 LONGEST = 500
-# "1 200 g milk" is 1,200 g; "1 400 g can" is one can.
-_SPACED = re.compile(
-    r"(?<![\d.,])(\d{1,3})[ \u2009\u202f'’](\d{3})(?=\s?(?:g|grams?|ml)\b"
-    r"(?!\.?\s+(?:cans?|tins?|packs?|packages?|packets?|jars?|bags?|boxe?s?|blocks?|bottles?|cartons?|tubs?|bars?|fillets?|steaks?|pieces?|portions?|balls?)\b))",
-    re.IGNORECASE,
-)
+RANGE_SIGNS = ("-", "~", "to", "or")
 # "1 ¼-ounce packet" is one packet of a quarter ounce, not one and a quarter ounces.
 _SMALL_PACK = re.compile(
     r"(\d{1,3})(?=\s(?:[¼½¾]|\d/\d)-(?:ounce|oz)\.?\s+(?:packet|envelope|package|sachet|can)s?\b)", re.IGNORECASE
@@ -63,20 +60,15 @@ def any_of(section: str, name: str) -> str:
 
 @cache
 def _patterns() -> dict[str, re.Pattern[str]]:
-    figure = rf"(?P<low>{NUMBER})(?:{RANGE_SIGN}(?P<high>{NUMBER}))?(?![\d/⁄])"
     flags = re.IGNORECASE
     return {
         "lead": re.compile(rf"\s*(?:{any_of('lines', 'lead')}\s*)*", flags),
-        "figure": re.compile(figure, flags),
-        "word_figure": re.compile(rf"(?P<low>{NUMBER_WORD})(?:\s+(?:to|or)\s+(?P<high>{NUMBER_WORD}))?", flags),
         "before_unit": re.compile(rf"\s*(?:{any_of('lines', 'before_unit')}\s+)*", flags),
-        "unit": re.compile(r"\s?-?\s?(?:(fl\.?\s?oz|fluid\s+ounces?|per\s+cent|[a-zµ#]+|%)\.?)(?!\w)", flags),
-        "dozen": re.compile(r"\s*dozen\b", flags),
         "one": re.compile(r"\s*(pinch|dash|handful|knob|sprig|drop(?=\s+of))\s+(?:of\s+)?", flags),
         "times": re.compile(r"\s*[x×]\s*(?=\d)", flags),
         "and": re.compile(r"\s*,?\s*(?:\bplus\b|\+|\band\b|&)\s*", flags),
         "less": re.compile(r"\s*,?\s*\b(?:minus|less)\b\s*", flags),
-        "range": re.compile(RANGE_SIGN, flags),
+        "range": re.compile(r"\s*(?:-|–|—|~|\bto\b|\bor\b)\s*", flags),
         "or": re.compile(r"\s*(?:/|;|=|\bor\b|,|\bequals\b|\||\bscant\b|\babout\b|≈)\s*", flags),
         "each": re.compile(r"\s*(?:each|apiece|a piece)\b", flags),
         "to_taste": re.compile(rf"\(?\b{any_of('lines', 'to_taste')}\)?", flags),
@@ -90,40 +82,68 @@ def _patterns() -> dict[str, re.Pattern[str]]:
     }  # fmt: skip
 
 
-def _figure(text: str, at: int, spelled: bool) -> tuple[float, float | None, int] | None:
-    if spaced := _SPACED.match(text, at):
-        return float(spaced[1] + spaced[2]), None, spaced.end()
-    patterns = _patterns()
-    found = patterns["figure"].match(text, at) or (patterns["word_figure"].match(text, at) if spelled else None)
-    if not found:
+def figure_at(text: str, at: int, spelled: bool = False) -> tuple[float, float | None, int] | None:
+    """The number or range that begins at a place: its ends, and where it stops.
+
+    spelled: whether "one", "a", "half a" count as figures
+    """
+    seen = cut(text)
+    first = _number(seen, seen.at(at), spelled)
+    if first is None:
         return None
-    low, high = number(found["low"]), number(found["high"]) if found["high"] else None
-    end = found.end()
-    if high is not None and high <= low:
-        high, end = None, found.end("low")
-    if dozen := patterns["dozen"].match(text, end):
-        return low * 12, high and high * 12, dozen.end()
-    return low, high, end
+    signed = first.end < len(seen.norms) and seen.norms[first.end] in RANGE_SIGNS
+    upper = _number(seen, first.end + 1, spelled) if signed else None
+    if upper is None or upper.value <= first.value:
+        return first.value, None, seen.end(first.end)
+    dozens = seen.norms[upper.end - 1] == "dozen" and seen.norms[first.end - 1] != "dozen"
+    return first.value * (12 if dozens else 1), upper.value, seen.end(upper.end)
+
+
+def _number(seen: Cut, at: int, spelled: bool) -> Number | None:
+    if not 0 <= at < len(seen.norms):
+        return None
+    number = number_from(seen.norms, at)
+    if number is None:
+        return Number(at, at + 1, 1.0) if spelled and seen.norms[at] in ("a", "an") else None
+    if is_plain(number, seen.norms):
+        return number
+    hangs = seen.text[seen.end(number.end) :].startswith("-")
+    named = hangs and unit_at(seen.norms, seen.spelled, number.end, AMOUNTS) is None
+    return number if spelled and not named else None
 
 
 def _unit_at(text: str, at: int) -> tuple[Unit, int] | None:
-    patterns = _patterns()
-    skipped = patterns["before_unit"].match(text, at)
-    begin = skipped.end() if skipped and skipped.end() > at else at
-    for start in dict.fromkeys((at, begin - 1 if begin > at else at)):
-        if (found := patterns["unit"].match(text, start)) and (unit := unit_of(found[1])):
-            return unit, found.end()
+    seen = cut(text)
+    for start in dict.fromkeys((at, _skip("before_unit", text, at))):
+        word = seen.at(start, over="-")
+        if word >= 0 and (hit := unit_at(seen.norms, seen.spelled, word, AMOUNTS)):
+            end = seen.end(hit[1])
+            return unit_by(hit[0]), end + text[end:].startswith(".")
     return None
 
 
 def _plain(text: str, at: int, spelled: bool = False) -> Measure | None:
     """A figure with its unit, without brackets: "2-3 cups", "28-ounce"."""
-    figure = _figure(text, at, spelled)
+    figure = figure_at(text, at, spelled)
     if figure is None:
         return None
     low, high, end = figure
     unit = _unit_at(text, end)
-    return Measure(at, unit[1] if unit else end, low, high, unit[0] if unit else None)
+    if unit is None:
+        return Measure(at, end, low, high, None)
+    part, end = _part_behind(text, unit[1]) if high is None else (0.0, unit[1])
+    return Measure(at, end, low + part, high, unit[0])
+
+
+def _part_behind(text: str, end: int) -> tuple[float, int]:
+    """What hangs on behind a unit, a share of it, and where that stops: a pound AND A HALF."""
+    seen = cut(text)
+    sign = seen.at(end)
+    part = number_from(seen.norms, sign + 1) if 0 <= sign < len(seen.norms) - 1 and seen.norms[sign] == "and" else None
+    own = part and unit_at(seen.norms, seen.spelled, part.end, AMOUNTS)
+    if part is None or own or not 0 < part.value < 1 or is_plain(part, seen.norms) or seen.norms[sign + 1] == "half":
+        return 0.0, end
+    return part.value, seen.end(part.end)
 
 
 def _skip(name: str, text: str, at: int) -> int:
@@ -168,7 +188,7 @@ def _one(text: str, at: int) -> Measure | None:
 def measure_at(text: str, at: int, spelled: bool = False) -> Measure | None:
     """The measure that begins at a place, or None. spelled: whether "one", "a", "half a" count as figures."""
     if packs := _SMALL_PACK.match(text, at):
-        return _packed(text, Measure(at, packs.end(1), number(packs[1]), None, None))
+        return _packed(text, Measure(at, packs.end(1), float(packs[1]), None, None))
     found = _plain(text, at, spelled)
     if found is None:
         return _one(text, at) if spelled else None
@@ -266,7 +286,7 @@ def _behind(found: _Measured, rest: str) -> _Measured:
 def _lesser(text: str, at: int, last: Measure) -> Measure | None:
     """A smaller unit of the same kind right behind: "1 lb. 4 oz"."""
     space = re.compile(r",?\s+").match(text, at)
-    more = measure_at(text, space.end()) if space else None
+    more = measure_at(text, space.end(), spelled=True) if space else None
     smaller = more and more.unit and last.unit and more.unit.kind == last.unit.kind and more.unit.size < last.unit.size
     return more if smaller else None
 
@@ -274,7 +294,7 @@ def _lesser(text: str, at: int, last: Measure) -> Measure | None:
 def _place(line: str) -> tuple[_Measured, str] | None:
     """The measures of a line and the words around them, joined."""
     at = _skip("lead", line, 0)
-    first = measure_at(line, at, spelled=True)
+    first = measure_at(line, at, spelled=True) or _one_spelled(line)
     if first and not _percent_of_item(line, first):
         found = _measured(line, first)
         return found, line[found.end :]
@@ -292,6 +312,12 @@ def _place(line: str) -> tuple[_Measured, str] | None:
                 continue
             return found, f"{before}, {rest.strip(' ,|')}" if rest.strip(" ,|.)") else before
     return None
+
+
+def _one_spelled(line: str) -> Measure | None:
+    """A measure whose article was taken for words before a number: "a scant teaspoon"."""
+    first = measure_at(line, len(line) - len(line.lstrip()), spelled=True)
+    return first if first and first.unit else None
 
 
 def _percent_of_item(line: str, first: Measure) -> bool:

@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 
-from assistant.recipes.units import Unit, unit_of
+from assistant.reading.units import Unit, unit_of
 from rules import tables
 from rules.foods import dishes
 from rules.recipes.phrases import stems

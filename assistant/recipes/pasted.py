@@ -16,11 +16,12 @@ _REQUEST = re.compile(
     re.IGNORECASE,
 )
 _BULLETS = " \t-*•·–—▢☐"
-_LISTED = re.compile(r"\s*[,;\n]\s*")
+# a comma between two digits belongs to a number
+_LISTED = re.compile(r"\s*(?:,(?!(?<=\d,)\d)|[;\n])\s*")
 # where a line ends in a recipe told in one: at a semicolon, before the next amount, after a sentence
 _LINE_END = re.compile(
     r"""\s*;\s*
-    |\s*,\s*(?=[\d½¼¾⅓⅔⅛]|(?:an?|one|two|three|half)\s)
+    |\s*,(?!(?<=\d,)\d)\s*(?=[\d½¼¾⅓⅔⅛]|(?:an?|one|two|three|half)\s)
     |(?:(?<=[a-z)\d])|(?<=\d\d[ ][FC])|(?<=\d[°\d][FC]))  # the end of a sentence, or 350 F
      (?<!\b[Tt]sp)(?<!\b[Tt]bsp)(?<!\blb)(?<!\boz)          # but no abbreviation
      \.\s+(?=[A-Z])""",

@@ -9,11 +9,11 @@ from functools import partial
 
 from assistant.errors import AssistantError
 from assistant.recipes.converting import NoYield, convert_recipe
-from assistant.replies import dress
-from assistant.replies.recipe import as_text
-from assistant.replies.recipe import in_words as converted_in_words
+from assistant.replies.recipe.forms.text import as_text
+from assistant.replies.recipe.worded import in_words as converted_in_words
 from assistant.replies.recipe.words import opening
 from assistant.replies.worded import in_words
+from assistant.replies.wording import dress
 from rules.baking.change import Change
 from rules.errors import OutOfRange
 from rules.heat.batch_size import BATCH

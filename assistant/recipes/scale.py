@@ -7,8 +7,9 @@ from collections.abc import Callable
 from dataclasses import replace
 from functools import partial
 
-from assistant.recipes.lines import measure_at
-from assistant.recipes.numbers import NUMBER, number
+from assistant.reading.figures import ONES, TEENS, is_plain
+from assistant.reading.reader import hear, value
+from assistant.recipes.lines import figure_at, measure_at
 from assistant.recipes.text import states_flour
 from rules.baking.batch import amount_of
 from rules.baking.rounding import ML, G, fraction, in_unit, kitchen, measure
@@ -22,20 +23,17 @@ SPOONED = ("pinch", "dash", "tsp", "tbsp", "cup", "pt", "qt", "gal")
 SMALL_TSP = {"pinch": 1 / 16, "dash": 1 / 8}
 # How far a number of eggs may be off when it is rounded to a whole one [share].
 EGG_SLACK = 0.06
-SPELLED = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
+SPELLED = (*ONES, *TEENS)
 _FLAGS = re.IGNORECASE
 _GRAMS = re.compile(r"(?<=\()(?P<about>about\s+|~)?[\d.,]+(?=\s*(?:g|grams?)\s*\))", _FLAGS)
 _TOTAL = re.compile(
-    rf"(?<=\()(?P<about>about\s+|approx\.?\s+|~)?(?P<figure>{NUMBER})"
+    r"(?<=\()(?P<about>about\s+|approx\.?\s+|~)?(?P<figure>[^()a-z]{1,12}?)"
     r"(?=\s*(?P<unit>g|grams?|kg|ml|oz|ounces?|lbs?|pounds?)\.?\s*\))",
     _FLAGS,
 )
-_FIGURE = re.compile(rf"(?<![\w.,/]){NUMBER}(?![\d/])", _FLAGS)
-_LEADING = re.compile(rf"^(?:{NUMBER}|half\s+an?|an?|{'|'.join(SPELLED)})(?!\w)", _FLAGS)
 _VAGUE = re.compile(r"^\s*(?:few|little|bit|couple|touch|splash|drizzle)\b", _FLAGS)
 # A figure of a yield that is the size of a pan or piece, not how many there are.
 _SIZE = re.compile(r"^\s*-?\s*(?:inch(?:es)?|in\b|cm|mm|[x×\"”]|by\b|g\b|grams?|ml|oz|ounce)", _FLAGS)
-_COUNTED = re.compile(rf"(?<![\w.,/])(?:{NUMBER}|{'|'.join(SPELLED)})(?![\w/])", _FLAGS)
 
 
 def scaled(recipe: Recipe, factor: float) -> Recipe:
@@ -111,17 +109,13 @@ def _thirds(rounded: float, exact: float, unit: str | None) -> float:
 def _counted(line: IngredientLine, factor: float, mass_g: float | None) -> IngredientLine:
     """A number of pieces or packs: its figures replaced, the word behind them in the number that goes with it."""
     old, rest = line.line[line.start : line.end], line.line[line.end :]
-    opened = _LEADING.match(old)
-    if not opened or _VAGUE.match(rest) or line.amount is None:
+    opened = figure_at(old, 0, spelled=True)
+    if opened is None or _VAGUE.match(rest) or line.amount is None:
         return line
     low = _pieces(line.amount * factor, line.role)
     high = None if line.amount_high is None else _pieces(line.amount_high * factor, line.role)
-    text, behind = measure(low, None, high=high), old[opened.end() :]
-    if line.amount_high is not None:
-        behind = re.sub(rf"^\s*(?:-|–|—|to|or)\s*{NUMBER}", "", behind, count=1, flags=_FLAGS)
+    text, behind = measure(low, None, high=high), old[opened[2] :]
     many = (high or low) > 1
-    dozen = re.compile(r"^\s*dozen\b", _FLAGS)
-    behind = dozen.sub("", behind)
     if line.unit not in (None, "piece"):
         pack = r"^(\s*)([a-z]+)" if re.match(r"\s*(?![x×]\s)[a-z]", behind, _FLAGS) else r"(.*\W)([a-z]+)(?=\s*$)"
         behind = re.sub(pack, lambda m: m[1] + numbered(m[2], many), behind, count=1, flags=_FLAGS)
@@ -143,7 +137,10 @@ def _counted(line: IngredientLine, factor: float, mass_g: float | None) -> Ingre
 
 def _times(found: re.Match[str], factor: float) -> str:
     """A total in brackets times a factor: "(150 g)", "(about 4 lb)"; what is said of each piece is none."""
-    amount, metric = number(found["figure"]) * factor, found["unit"].lower()[:1] in "gmk"
+    figure, metric = value(found["figure"]), found["unit"].lower()[:1] in "gmk"
+    if figure is None:
+        return found[0]
+    amount = figure * factor
     text = f"{round(amount, 1 if amount < 10 else 0):g}" if metric else fraction(round_to(amount, 0.25) or 0.25)
     return f"{found['about'] or ''}{text}"
 
@@ -233,32 +230,42 @@ def _step(one: Step, factor: float) -> Step:
 def _yields(yields: Amount, factor: float) -> Amount:
     """The yield with each number of pieces in its line multiplied; sizes of pans and pieces stay."""
 
-    def times(found: re.Match[str]) -> str:
-        behind, before = yields.line[found.end() :], yields.line[: found.start()]
-        if _SIZE.match(behind) or re.search(r"[x×]\s*$|\d-$", before):
-            return found.group()
-        return fraction(round_to(_value(found.group()) * factor, 0.25) or 0.25)
-
-    value = yields.value * factor
-    line = _COUNTED.sub(times, yields.line)
+    amount = yields.value * factor
+    line = yields.line
+    for start, end, figure in reversed(_counts(yields.line)):
+        if not _SIZE.match(yields.line[end:]) and not re.search(r"[x×]\s*$|\d-$", yields.line[:start]):
+            line = line[:start] + fraction(round_to(figure * factor, 0.25) or 0.25) + line[end:]
     if yields.unit:
         word = re.compile(rf"\b(?:{numbered(yields.unit, False)}|{numbered(yields.unit, True)})\b", _FLAGS)
-        line = word.sub(lambda m: numbered(m.group(), (yields.high or 0) * factor > 1 or value > 1), line, count=1)
-    return replace(yields, value=value, high=yields.high and yields.high * factor, line=line)
+        line = word.sub(lambda m: numbered(m.group(), (yields.high or 0) * factor > 1 or amount > 1), line, count=1)
+    return replace(yields, value=amount, high=yields.high and yields.high * factor, line=line)
 
 
-def _value(figure: str) -> float:
-    return float(SPELLED.index(figure.lower()) + 1) if figure.lower() in SPELLED else number(figure)
+def _counts(line: str) -> list[tuple[int, int, float]]:
+    """The numbers of a line with where they stand, apart from their dozen; "half sheet" and "24cm" count nothing."""
+    heard = hear(line)
+    found = []
+    for number in heard.numbers:
+        words = [word.norm for word in heard.words[number.start : number.end]]
+        dozen = len(words) > 1 and words[-1] == "dozen"
+        start, end = heard.words[number.start].start, heard.words[number.end - 1 - dozen].end
+        if (words[0] in SPELLED or words[0][0].isdigit()) and not line[end : end + 1].isalnum():
+            found.append((start, end, number.value / (12 if dozen else 1)))
+    return found
 
 
 def _replaced_figure(text: str, factor: float) -> str:
-    return _FIGURE.sub(lambda m: fraction(round_to(number(m.group()) * factor, 0.25) or 0.25), text, count=1)
+    for start, end, figure in _counts(text)[:1]:
+        return text[:start] + fraction(round_to(figure * factor, 0.25) or 0.25) + text[end:]
+    return text
 
 
 def _flour(note: str, factor: float) -> str:
     """A note that states the weight of the flour, which percentages refer to."""
-    for figure in _FIGURE.finditer(note):
-        found = measure_at(note, figure.start())
+    heard = hear(note)
+    for figure in heard.numbers:
+        plain = is_plain(figure, [word.norm for word in heard.words])
+        found = measure_at(note, heard.place(figure)[0]) if plain else None
         if found and found.unit and found.unit.kind == "mass":
             text = measure(kitchen(found.low * factor, found.unit.name), found.unit.name)
             return note[: found.start] + text + note[found.end :]

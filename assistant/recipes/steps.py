@@ -6,23 +6,18 @@ import re
 from functools import cache
 from typing import cast
 
+from assistant.reading.instruments import GAUGE_UNITS
+from assistant.reading.reader import hear
 from assistant.recipes.clauses import Word, outermost
 from assistant.recipes.lines import any_of
-from assistant.recipes.numbers import NUMBER, number
 from assistant.recipes.temperatures import Habits, temperatures
 from assistant.recipes.times import times
 from rules import tables
-from rules.physics.units import PSI_PER_PA
 from rules.recipe import Cue, CueOf, PressureMark, Step, Vessel
 
 LONGEST = 8_000
 
 _FLAGS = re.IGNORECASE
-_PRESSURE = re.compile(
-    rf"(?P<figure>{NUMBER})\s?(?:-\s?)?(?P<unit>psig?|lbs?\.?(?:\s+of)?\s+pressure|pounds?(?:\s+of)?\s+pressure|kpa|bar)(?!\w)",
-    _FLAGS,
-)
-_PA = {"p": 1 / PSI_PER_PA, "l": 1 / PSI_PER_PA, "k": 1000.0, "b": 100_000.0}
 
 
 @cache
@@ -65,16 +60,14 @@ def read_step(text: str, component: str = "", *, habits: Habits | None = None, a
     ([(30.0, 35.0, 'bake')], [(177, 'oven')])
     """
     seen = text[:LONGEST]
-    pressures = tuple(
-        PressureMark(m.start(), m.end(), number(m["figure"]) * _PA[m["unit"][0].lower()])
-        for m in _PRESSURE.finditer(seen)
-    )
+    heard = hear(seen)
+    pressures = (PressureMark(*heard.place(m), m.low) for m in heard.measures if m.unit in GAUGE_UNITS)
     return Step(
         text=text,
         component=component,
         times=tuple(times(seen, apparatus)),
         temperatures=tuple(temperatures(seen, habits or Habits(), apparatus)),
-        pressures=pressures,
+        pressures=tuple(pressures),
         cues=_cues(seen),
         vessels=vessels(seen),
     )

@@ -5,9 +5,11 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
-from itertools import chain
+from itertools import pairwise
 from typing import Literal, cast
 
+from assistant.reading.reader import Heard, hear
+from assistant.reading.spans import Measure
 from assistant.recipes.clauses import Span, clause, sentences
 from assistant.recipes.evidence import (
     FOOD,
@@ -23,7 +25,6 @@ from assistant.recipes.evidence import (
     evidence,
     says,
 )
-from assistant.recipes.numbers import NUMBER, RANGE_SIGN, number
 from assistant.recipes.times import TERSE, in_use, last_named
 from rules.physics.units import to_c
 from rules.recipe import TempMark, TempOf
@@ -37,36 +38,53 @@ SUGAR_FROM_C, SUGAR_TO_C = 100.0, 180.0
 OVEN_FROM_C = 115.0
 COOLED_TO_C = 75.0
 HOTTEST = 900.0
-LEAST_BARE_LETTER = 20
+# How far two figures for one temperature may be apart, one rounded in each unit [K].
+SAME_C = 9.0
 # A reading inside food that is given in Fahrenheit without saying so, where the rest speaks Celsius [degF].
 READING_F = (130, 212)
 
 _FLAGS = re.IGNORECASE
-_SIGN = r"(?:º|°|˚|∘|deg\.?|degrees?)"
-_TEMP_UNIT = (
-    rf"\s?(?:-\s?)?(?:{_SIGN}\s?(?P<unit>f|c|fahrenheit|celsius|centigrade)?"
-    r"|(?P<unit2>f|c|fahrenheit|celsius|℉|℃))(?!\w)"
-)
-_LOW = rf"(?<![\d/.,])(?P<low>{NUMBER})"
-_LOW_UNIT = rf"\s?{_SIGN}?\s?(?:f|c|fahrenheit|celsius|℉|℃)?"
-_EXPLICIT = re.compile(rf"{_LOW}(?:{_LOW_UNIT}{RANGE_SIGN}(?P<high>{NUMBER}))?{_TEMP_UNIT}", _FLAGS)
-_SINGLE = re.compile(rf"{_LOW}(?P<high>(?!))?{_TEMP_UNIT}", _FLAGS)
-_BETWEEN = re.compile(rf"\bbetween\s+{_LOW}{_LOW_UNIT}\s+and\s+(?P<high>{NUMBER}){_TEMP_UNIT}", _FLAGS)
-_BARE = re.compile(
+# what leads to a figure without a unit that can be a temperature, and what stands behind one
+_BARE_LEAD = re.compile(
     r"\b(?:at|to|of|above|below|over|under|reaches|reach|registers|register|reads|read|hits|is|are|past|until|oven:?|preheat)\s+"
-    r"(?:about\s+|around\s+|a\s+steady\s+|at\s+least\s+)?"
-    rf"(?P<low>\d{{2,3}})(?:{RANGE_SIGN}(?P<high>\d{{2,3}}))?(?![\d/.,]*\d)"
-    r"(?=\s*(?:$|[.,;:)]|(?:for|until|about|on|with|and|or|if|before|then|in|inside|internal|while|so|over|without|to\s+a)\b|\d))",
+    r"(?:about\s+|around\s+|a\s+steady\s+|at\s+least\s+)?$",
     _FLAGS,
 )
-_AGAIN = re.compile(
-    rf"\s?[(/\[,]\s?(?:about\s+)?(?P<low>{NUMBER})(?:{RANGE_SIGN}(?P<high>{NUMBER}))?{_TEMP_UNIT}\s?(?:fan\s?)?[)\]]?",
+_BARE_TAIL = re.compile(
+    r"\s*(?:$|[.,;:)]|(?:for|until|about|on|with|and|or|if|before|then|in|inside|internal|while|so|over|without|to\s+a)\b|\d)",
     _FLAGS,
 )
+_BARE_DIGITS = re.compile(r"\d{2,3}")
+# how many signs before a figure lead to it
+LEAD = 40
+RANGE_SIGNS = ("-", "~", "to", "or")
+# a temperature said again in the other unit: "350 °F (180 °C)", "350 °F / 180 °C fan"
+_AGAIN, _AGAIN_END = re.compile(r"\s?[(/\[,]\s?(?:about\s+)?", _FLAGS), re.compile(r"\s?(?:fan\s?)?[)\]]?", _FLAGS)
 _COOLED_TO = re.compile(r"\b(?:cool|chill)(?:ed|s|ing)?\b[^.;]{0,40}$", _FLAGS)
 _TURN_AFTER = re.compile(r"\s*[- ]?(?:turns?|angles?|rotation)\b", _FLAGS)
 _BAKES = re.compile(r"\b(?:bak(?:e|ed|ing)|roast(?:ed|ing)?|dry|drying|dried|cook|cooking|braise)\b", _FLAGS)
 _LIQUID_BOILS = re.compile(r"\b(?:simmer|boil|steam|brew|bubbl)", _FLAGS)
+
+
+@dataclass(frozen=True, slots=True)
+class _Figure:
+    """A figure that can be a temperature, and where it stands in the step.
+
+    low, high: in degC where it has a unit, else as said; said: the lower end as said
+    written: as degrees, as a bare number, or as cards have it ("350 - 10 to 12 min")
+    """
+
+    start: int
+    end: int
+    low: float
+    high: float
+    said: float
+    unit: Unit | None = None
+    written: Literal["degrees", "bare", "terse"] = "degrees"
+
+    def celsius(self, scale: Unit) -> tuple[float, float]:
+        """Its ends [degC], where its scale is this one."""
+        return (self.low, self.high) if self.unit or scale == "degC" else (to_c(self.low), to_c(self.high))
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,31 +109,64 @@ def temperatures(text: str, habits: Habits, apparatus: str = "") -> Iterator[Tem
     """
     spans = list(sentences(text))
     in_use_at = _in_use(text, spans, apparatus)
-    every = chain(_explicit(text), *(pattern.finditer(text) for pattern in (_BETWEEN, _BARE, TERSE)))
-    found = sorted(every, key=lambda m: (m.start("low"), -m.end()))
+    heard = hear(text)
+    degrees = [_degrees(heard, m) for m in heard.measures if _is_degrees(m)]
+    found = sorted([*degrees, *_bare(text, heard), *_terse(text)], key=lambda figure: (figure.start, -figure.end))
     habits = replace(habits, metric=habits.metric or _speaks_celsius(text, spans, found, habits))
+    again = dict(pairwise(degrees))
     reached = -1
-    for match in found:
-        start, end = match.start("low"), _end(match)
-        if start < reached:
+    for figure in found:
+        if figure.start < reached:
             continue
-        sentence = next(s for s in spans if s.start <= start < s.end)
-        used = in_use(text, sentence, start, in_use_at[sentence])
-        place = Place(text, start, end, sentence, clause(text, sentence, start, end), used)
-        mark = _mark(match, place, habits)
+        sentence = next(s for s in spans if s.start <= figure.start < s.end)
+        used = in_use(text, sentence, figure.start, in_use_at[sentence])
+        place = _place(text, sentence, figure, used)
+        mark = _mark(figure, place, habits)
         if mark is None:
             continue
-        reached = mark.end
-        yield mark
+        end = _said_again(text, mark, again.get(figure)) or figure.end
+        reached = end
+        yield replace(mark, start=figure.start, end=end)
 
 
-def _explicit(text: str) -> Iterator[re.Match[str]]:
-    """The figures with a unit or a degree sign; what falls is no range ("at 375 °F to 165 °F inside")."""
-    for match in _EXPLICIT.finditer(text):
-        if match["high"] and number(match["high"]) < number(match["low"]):
-            yield from _SINGLE.finditer(text, match.start(), match.end())
-        else:
-            yield match
+def _is_degrees(measure: Measure) -> bool:
+    return measure.kind == "degree" or (measure.kind == "temperature" and measure.unit in ("degF", "degC"))
+
+
+def _degrees(heard: Heard, measure: Measure) -> _Figure:
+    unit = cast(Unit, measure.unit) if measure.kind == "temperature" else None
+    return _Figure(*heard.place(measure), measure.low, measure.high, measure.said, unit)
+
+
+def _bare(text: str, heard: Heard) -> Iterator[_Figure]:
+    """The numbers without a unit that the words around them make a temperature: "bake at 350 for", "to 165."."""
+    alone = {
+        n.start: n for n in heard.alone() if _BARE_DIGITS.fullmatch(heard.words[n.start].text) and n.end == n.start + 1
+    }
+    for number in alone.values():
+        start, end = heard.place(number)
+        if not _BARE_LEAD.search(text[max(0, start - LEAD) : start]):
+            continue
+        signed = number.end < len(heard.words) and heard.words[number.end].norm in RANGE_SIGNS
+        for last in (alone.get(number.end + 1) if signed else None, number):
+            if last and _BARE_TAIL.match(text, heard.place(last)[1]):
+                end = heard.place(last)[1]
+                yield _Figure(start, end, number.value, last.value, number.value, written="bare")
+                break
+
+
+def _terse(text: str) -> Iterator[_Figure]:
+    for match in TERSE.finditer(text):
+        figure = float(match["low"])
+        yield _Figure(match.start("low"), match.end("low"), figure, figure, figure, written="terse")
+
+
+def _said_again(text: str, mark: TempMark, other: _Figure | None) -> int | None:
+    """Where a temperature ends that is said again in the other unit right behind; None where it is not."""
+    if not other or not other.unit or abs(other.low - mark.low_c) >= SAME_C:
+        return None
+    closed = _AGAIN_END.match(text, other.end)
+    return closed.end() if closed and _AGAIN.fullmatch(text, mark.end, other.start) else None
 
 
 def _in_use(text: str, spans: list[Span], apparatus: str) -> dict[Span, str]:
@@ -126,53 +177,29 @@ def _in_use(text: str, spans: list[Span], apparatus: str) -> dict[Span, str]:
     return found
 
 
-def _end(match: re.Match[str]) -> int:
-    if match.re is _BARE:
-        return match.end("high") if match["high"] else match.end("low")
-    return match.end("low") if match.re is TERSE else match.end()
-
-
-def unit_of(match: re.Match[str]) -> Unit | None:
-    """The unit that a figure names, if it does."""
-    letter = (match["unit"] or match["unit2"] or "").lower()[:1]
-    return "degF" if letter in ("f", "℉") else "degC" if letter else None
-
-
 def units_named(text: str) -> set[Unit]:
     """The units of the temperatures that a text gives with their unit."""
-    return {unit for match in _EXPLICIT.finditer(text) if (unit := unit_of(match))}
+    return {cast(Unit, m.unit) for m in hear(text).measures if _is_degrees(m) and m.kind == "temperature"}
 
 
-def _speaks_celsius(text: str, spans: list[Span], found: list[re.Match[str]], habits: Habits) -> bool:
+def _speaks_celsius(text: str, spans: list[Span], found: list[_Figure], habits: Habits) -> bool:
     """Whether a step without units speaks Celsius: it has a bare oven setting that in Fahrenheit would be none."""
     if habits.unit:
         return False
-    bare = [m for m in found if m.re is _BARE and int(m["low"]) < 200]
-    places = ((m, next(s for s in spans if s.start <= m.start("low") < s.end)) for m in bare)
-    return any(_oven_named(text, s, m) for m, s in places)
+    bare = [figure for figure in found if figure.written == "bare" and figure.low < 200]
+    places = (_place(text, next(s for s in spans if s.start <= f.start < s.end), f, "") for f in bare)
+    return any(next((role.what for role in evidence(place)), "") == OVEN for place in places)
 
 
-def _oven_named(text: str, sentence: Span, match: re.Match[str]) -> bool:
-    start, end = match.start("low"), _end(match)
-    part = clause(text, sentence, start, end)
-    place = Place(text, start, end, sentence, part)
-    return next((found.what for found in evidence(place)), "") == OVEN
+def _place(text: str, sentence: Span, figure: _Figure, used: str) -> Place:
+    part = clause(text, sentence, figure.start, figure.end)
+    return Place(text, figure.start, figure.end, sentence, part, used)
 
 
-def _mark(match: re.Match[str], place: Place, habits: Habits) -> TempMark | None:
-    low = number(match["low"])
-    high = number(match["high"]) if match["high"] else low
-    signed = match.re in (_EXPLICIT, _BETWEEN, _SINGLE)
-    unit = unit_of(match) if signed else None
-    # "1 c" is a cup
-    measure = signed and match["unit2"] in ("c", "C") and low < LEAST_BARE_LETTER
-    if high < low or high > HOTTEST or measure or (unit is None and _turned(place)):
+def _mark(figure: _Figure, place: Place, habits: Habits) -> TempMark | None:
+    if figure.high < figure.low or figure.said > HOTTEST or (figure.unit is None and _turned(place)):
         return None
-    mark = _settled(evidence(place, terse=match.re is TERSE), low, high, unit, habits, place)
-    end, again = place.end, _AGAIN.match(place.text, place.end)
-    if again and (other := unit_of(again)) and abs(_celsius(number(again["low"]), other) - mark.low_c) < 9:
-        end = again.end()
-    return replace(mark, start=place.start, end=end)
+    return _settled(evidence(place, terse=figure.written == "terse"), figure, habits, place)
 
 
 def _turned(place: Place) -> bool:
@@ -183,23 +210,21 @@ def _turned(place: Place) -> bool:
     return bool(clause_word("turned", r"(?!\s+(?:the\s+)?(?:oven|heat|temperature|up|down))[^.;,]*$").search(lead))
 
 
-def _celsius(value: float, unit: Unit) -> float:
-    return value if unit == "degC" else to_c(value)
-
-
-def _settled(
-    candidates: Iterable[Role], low: float, high: float, unit: Unit | None, habits: Habits, place: Place
-) -> TempMark:
+def _settled(candidates: Iterable[Role], figure: _Figure, habits: Habits, place: Place) -> TempMark:
     """The first candidate that can be so hot, in the unit it is written in or would have to be in."""
     for found in candidates:
-        for scale in _scales(found, low, unit, habits):
-            low_c, high_c = _celsius(low, scale), _celsius(high, scale)
+        for scale in _scales(found, figure.low, figure.unit, habits):
+            low_c, high_c = figure.celsius(scale)
             if found.low_c <= low_c <= high_c <= found.high_c:
-                return TempMark(0, 0, low_c, high_c, scale, cast(TempOf, _doubted(found.what, low_c, habits, place)))
-    scale = unit or habits.unit or ("degC" if high < (250 if habits.metric else 100) else "degF")
-    low_c, high_c = _celsius(low, scale), _celsius(high, scale)
-    what = _by_figure(low_c, habits.sweet, place)
-    return TempMark(0, 0, low_c, high_c, scale, cast(TempOf, _doubted(what, low_c, habits, place)))
+                return _of(found.what, figure, scale, habits, place)
+    scale = figure.unit or habits.unit or ("degC" if figure.high < (250 if habits.metric else 100) else "degF")
+    return _of(_by_figure(figure.celsius(scale)[0], habits.sweet, place), figure, scale, habits, place)
+
+
+def _of(what: str, figure: _Figure, scale: Unit, habits: Habits, place: Place) -> TempMark:
+    low_c, high_c = figure.celsius(scale)
+    kind = cast(TempOf, _doubted(what, low_c, habits, place))
+    return TempMark(figure.start, figure.end, low_c, high_c, scale, kind)
 
 
 def _scales(role: Role, figure: float, unit: Unit | None, habits: Habits) -> tuple[Unit, ...]:

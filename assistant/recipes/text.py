@@ -14,8 +14,7 @@ from typing import Literal
 
 from assistant.recipes.amounts import amounts
 from assistant.recipes.evidence import says
-from assistant.recipes.lines import any_of, measure_at, read_line, words
-from assistant.recipes.numbers import NUMBER, NUMBER_WORD, RANGE_SIGN, number
+from assistant.recipes.lines import any_of, figure_at, measure_at, read_line, words
 from assistant.recipes.steps import read_step, vessels
 from assistant.recipes.temperatures import Habits, units_named
 from assistant.recipes.times import TERSE, named_last
@@ -26,6 +25,7 @@ from rules.recipes.steps import in_words
 Section = Literal["head", "ingredients", "steps", "notes"]
 LONGEST_HEADING = 80
 LONGEST_FACT = 6
+LONGEST_YIELD = 80
 _FLAGS = re.IGNORECASE
 _BULLET = re.compile(r"^\s*(?:[•*·●▪◦▢☐□✓–—]\s*|-\s+|\[\s?[x ]?\]\s*)+", _FLAGS)
 _ENUMERATED = re.compile(r"^\s*(?:step\s+\d{1,3}\s*[.:)\-–]?|\(?\d{1,3}[.):](?!\d)|\(\d{1,3}\))\s*", _FLAGS)
@@ -75,13 +75,8 @@ def _headings() -> dict[str, Section]:
 
 @cache
 def _yields() -> re.Pattern[str]:
-    figure = rf"(?:{NUMBER}|{NUMBER_WORD})"
     about = r"(?:about\s+|approximately\s+|approx\.?\s+)?"
-    return re.compile(
-        rf"^(?:(?P<lead>{any_of('yields', 'lead')})\s*:?\s*){about}(?P<low>{figure})"
-        rf"(?:{RANGE_SIGN}(?P<high>{figure}))?\s*(?P<dozen>doz(?:en\b|\.|\b))?\s*(?P<rest>.{{0,80}})$",
-        _FLAGS,
-    )
+    return re.compile(rf"(?P<lead>{any_of('yields', 'lead')})\s*:?\s*{about}", _FLAGS)
 
 
 @cache
@@ -100,18 +95,22 @@ def read_yields(line: str) -> Amount | None:
     >>> read_yields("Yield: 2 loaves"), read_yields("Serves 6 to 8").high
     (Amount(value=2.0, unit='loaf', high=None, line='Yield: 2 loaves'), 8.0)
     """
-    found = _yields().match(line.strip())
-    if not found or (found["lead"].lower() == "for" and not re.match(r"people|persons|covers|servings", found["rest"])):
+    line = line.strip()
+    found = _yields().match(line)
+    figure = figure_at(line, found.end(), spelled=True) if found else None
+    if not found or not figure:
         return None
-    times = 12 if found["dozen"] else 1
-    low, high = number(found["low"]) * times, number(found["high"]) * times if found["high"] else None
-    said = [_singular(word) for word in re.findall(r"[a-zé-]+", found["rest"].lower())[:4]]
+    low, high, end = figure
+    lead, rest = found["lead"].lower(), line[end:].strip()
+    if len(rest) > LONGEST_YIELD or (lead == "for" and not re.match(r"people|persons|covers|servings", rest)):
+        return None
+    said = [_singular(word) for word in re.findall(r"[a-zé-]+", rest.lower())[:4]]
     unit = next((word for word in said if word in _yield_units()), None)
-    if unit is None and found["lead"].lower() in ("serves", "servings", "portions", "feeds", "for"):
+    if unit is None and lead in ("serves", "servings", "portions", "feeds", "for"):
         unit = "serving"
-    if unit is None and found["low"].lower() in ("a", "an"):
+    if unit is None and line[found.end() : end].lower() in ("a", "an"):
         return None
-    return Amount(low, unit, high, line.strip())
+    return Amount(low, unit, high, line)
 
 
 @cache
@@ -340,7 +339,7 @@ def _bare_yield_units() -> frozenset[str]:
 
 def _run_together(line: str) -> list[str]:
     """The ingredients of a line that lists several, each with its measure: "1 cup flour, 2 eggs, 1 tsp salt"."""
-    parts = re.split(rf",\s+(?=(?:{NUMBER}|an?|one)\s)", line)
+    parts = re.split(r",\s+(?=[\d.¼½¾⅐-⅞]|(?:an?|one)\s)", line)
     return parts if len(parts) > 2 and all(_measured(part) for part in parts) else [line]
 
 

@@ -8,12 +8,14 @@ from dataclasses import dataclass
 from functools import cache
 from typing import Any, cast, get_args
 
+from assistant.reading.reader import hear
 from assistant.recipes.clauses import Span, Word, clause, rows, sentences, waiting, words_in
 from assistant.recipes.lines import any_of
-from assistant.recipes.numbers import NUMBER, NUMBER_WORD, RANGE_SIGN, number
 from rules.recipe import TimeMark, TimeOf
 from rules.recipes.phrases import any_phrase, pattern
 
+# What is longer is a slip of the pen or no time at all: two years.
+LONGEST_MIN = 2 * 365 * 24 * 60
 OVERNIGHT_MIN = (480.0, 720.0)
 # What a figure is called where nothing tells.
 UNTOLD: TimeOf = "other"
@@ -27,23 +29,11 @@ BY_APPARATUS = ("bake", "roast", "cook", "fry", "preheat", "reheat", UNTOLD)
 WET_BY_APPARATUS = (*BY_APPARATUS, "simmer", "braise", "hold", "poach")
 
 _FLAGS = re.IGNORECASE
-_FIGURE = rf"(?:{NUMBER}|{NUMBER_WORD})"
-_TIME_UNIT = r"(?:seconds?|secs?|minutes?|mins?|hours?|hrs?|h|m|days?)(?![\w/])"
-_ONE_TIME = rf"{_FIGURE}(?:\s+an?d\s+a\s+half)?[\s-]*(?:more\s+|full\s+|further\s+)?{_TIME_UNIT}(?:\s+and\s+a\s+half)?"
-_TIME = re.compile(
-    rf"(?P<soft>(?:\b(?:about|around|approximately|approx\.?|roughly)\s+|~)?)(?P<least>(?:\bat\s+least\s+)?)(?<![\d/.,])"
-    rf"(?:(?P<from>{_FIGURE}){RANGE_SIGN}(?:about\s+)?)?(?P<time>{_ONE_TIME}(?:,?\s+(?:and\s+)?{_ONE_TIME})?)"
-    rf"(?:{RANGE_SIGN}(?:up\s+to\s+)?(?P<upto>{_ONE_TIME}(?:,?\s+(?:and\s+)?{_ONE_TIME})?))?(?P<more>\s+or\s+(?:more|longer)\b)?",
-    _FLAGS,
-)
-_PIECE = re.compile(
-    rf"(?P<figure>{_FIGURE})(?P<half>\s+an?d\s+a\s+half)?[\s-]*(?:more\s+|full\s+|further\s+)?(?P<unit>{_TIME_UNIT})"
-    r"(?P<half2>\s+and\s+a\s+half)?",
-    _FLAGS,
-)
-_MINUTES = {"s": 1 / 60, "m": 1.0, "h": 60.0, "d": 1440.0}
-# A figure whose first half is not read: "three quarters of an hour", "one hundred five minutes".
-_BROKEN_OFF = re.compile(r"(?:\bquarters?\s+of|\bhundred(?:\s+and)?)\s*$", _FLAGS)
+_ABOUT = re.compile(r"(?:\b(?:about|around|approximately|approx\.?|roughly)\s+|~)(?:at\s+least\s+)?$", _FLAGS)
+_AT_LEAST = re.compile(r"\bat\s+least\s+$", _FLAGS)
+_OR_MORE = re.compile(r"\s+or\s+(?:more|longer)\b", _FLAGS)
+# how many signs before a figure may say that it is about so much, or at least
+LEAD = 32
 _OVERNIGHT = re.compile(r"\bovernight\b", _FLAGS)
 _OF = re.compile(r"\s*-?\s*(?:of\s+)?(?:(?!before\b|after\b|until\b|less\b|more\b|per\b)\w+\s+)?", _FLAGS)
 _AGAIN_WORD = re.compile(r"\b(?:more|another|longer|further|additional)\b", _FLAGS)
@@ -91,38 +81,21 @@ def times(text: str, apparatus: str = "") -> Iterator[TimeMark]:
 
 
 def _figures(text: str, sentence: Span) -> Iterator[TimeMark]:
-    for found in _TIME.finditer(text, sentence.start, sentence.end):
-        low, high = _span(found)
-        start = min(found.start(name) for name in ("from", "time") if found.start(name) >= 0)
-        if high <= 0 or _BROKEN_OFF.search(text, max(sentence.start, start - 24), start):
+    heard = hear(text[sentence.start : sentence.end])
+    for time in heard.measures:
+        if time.kind != "time" or not 0 < time.high <= LONGEST_MIN or heard.words[time.start].norm == "per":
             continue
-        least = bool(found["least"] or found["more"])
-        yield TimeMark(start, found.end(), low, high, UNTOLD, bool(found["soft"]), least)
+        start, end = (sentence.start + at for at in heard.place(time))
+        lead = text[max(sentence.start, start - LEAD) : start]
+        more = _OR_MORE.match(text, end, sentence.end)
+        least = bool(more or _AT_LEAST.search(lead))
+        end = more.end() if more else end
+        yield TimeMark(start, end, time.low, time.high, UNTOLD, bool(_ABOUT.search(lead)), least)
 
 
 def _nights(text: str, sentence: Span) -> Iterator[TimeMark]:
     for night in _OVERNIGHT.finditer(text, sentence.start, sentence.end):
         yield TimeMark(night.start(), night.end(), *OVERNIGHT_MIN, UNTOLD, approx=True)
-
-
-def _minutes(text: str) -> float:
-    total, last = 0.0, "h"
-    for piece in _PIECE.finditer(text):
-        last = piece["unit"][0].lower()
-        half = 0.5 if piece["half"] or piece["half2"] else 0.0
-        total += (number(piece["figure"]) + half) * _MINUTES[last]
-    return total
-
-
-def _span(found: re.Match[str]) -> tuple[float, float]:
-    time = _minutes(found["time"])
-    if found["upto"]:
-        return min(time, _minutes(found["upto"])), max(time, _minutes(found["upto"]))
-    if found["from"]:
-        unit = _PIECE.search(found["time"])
-        low = number(found["from"]) * _MINUTES[unit["unit"][0].lower()] if unit else time
-        return (low, time) if low <= time else (time, time)
-    return time, time
 
 
 def _verb(verbs: list[Word], start: int, end: int, text: str, pressed: bool) -> TimeOf:

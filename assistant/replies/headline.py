@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import replace
-from functools import cache
 
 from assistant.replies.figures import span_text, value_text
 from assistant.replies.quantities import Say
 from assistant.replies.sentences import worded
-from rules import tables
 from rules.catalogue import marked, topics
+from rules.foods.methods import methods
 from rules.heat.batch_size import gist
 from rules.model import Answer, Figure, Request
 from rules.said import Words, sentences
@@ -63,37 +62,35 @@ def by_topic(answer: Answer) -> Words:
 
 def how_long(request: Request, figures: Mapping[str, Figure]) -> Words:
     """How long it takes, against what it takes at the baseline where both are known."""
-    units, food, gerund = Say(request.units), request.dish or "it", gerund_of(request.method)
+    units, doing = Say(request.units), doing_of(request)
     place, baseline = places(request)
     if "cook_time" in figures:
         time = span_text(figures["cook_time"], units)
         if "baseline_time" not in figures:
-            return say("takes", gerund=gerund, food=food, time=time, place=place)
+            return say("takes", doing=doing, time=time, place=place)
         known = span_text(figures["baseline_time"], units)
         if known != time:
-            return say(
-                "takes-against", gerund=gerund, food=food, time=time, place=place, known=known, baseline=baseline
-            )
+            return say("takes-against", doing=doing, time=time, place=place, known=known, baseline=baseline)
         if place == baseline:
-            return say("takes", gerund=gerund, food=food, time=time, place=place)
-        return say("takes-as-there", gerund=gerund, food=food, time=time, place=place, baseline=baseline)
+            return say("takes", doing=doing, time=time, place=place)
+        return say("takes-as-there", doing=doing, time=time, place=place, baseline=baseline)
     if "time_factor" in figures:
         factor = value_text(figures["time_factor"], units)
-        return say("takes-times-as-long", gerund=gerund, food=food, factor=factor, baseline=baseline)
-    return say("takes-unknown", gerund=gerund, food=food, place=place)
+        return say("takes-times-as-long", doing=doing, factor=factor, baseline=baseline)
+    return say("takes-unknown", doing=doing, place=place)
 
 
 def how_hot(request: Request, figures: Mapping[str, Figure]) -> Words:
     """How hot it is to be, against sea level where it differs."""
-    units, food, gerund = Say(request.units), request.dish or "it", gerund_of(request.method)
+    units, doing = Say(request.units), doing_of(request)
     shown = next((figures[id] for id in TEMPERATURES if id in figures), None)
     if shown is None:
-        return say("how-hot-unknown", gerund=gerund, food=food)
+        return say("how-hot-unknown", doing=doing)
     place, what, here = places(request)[0], shown.label.lower(), value_text(shown, units)
     if shown.sea_level is None or shown.sea_level == shown.value:
-        return say("how-hot", gerund=gerund, food=food, place=place, what=what, temperature=here)
+        return say("how-hot", doing=doing, place=place, what=what, temperature=here)
     at_sea = value_text(replace(shown, value=shown.sea_level), units)
-    return say("how-hot-against", gerund=gerund, food=food, place=place, what=what, temperature=here, at_sea=at_sea)
+    return say("how-hot-against", doing=doing, place=place, what=what, temperature=here, at_sea=at_sea)
 
 
 def places(request: Request) -> tuple[str, str]:
@@ -122,11 +119,7 @@ def _with_amount(text: str, request: Request) -> str:
     return f"{text} {more}".rstrip() if more not in text else text
 
 
-@cache
-def _gerunds() -> dict[str, str]:
-    return {row["id"]: row["gerund"] for row in tables.read_toml("lexicon/methods.toml")["method"]}
-
-
-def gerund_of(method: str | None) -> str:
-    """What cooking by a method is called."""
-    return _gerunds().get(method or "", "cooking")
+def doing_of(request: Request) -> str:
+    """What is done to the dish: "braising short ribs"."""
+    food, row = request.dish or "it", methods().get(request.method or "")
+    return row.doing_to(food) if row else f"cooking {food}"

@@ -12,7 +12,7 @@ from typing import Any
 
 from spacy.tokens import Doc
 
-from assistant.reading import clock, elevation_mentions, instruments
+from assistant.reading import elevation_mentions, instruments, times_of_day
 from assistant.reading.elevation import SMALLEST_BARE
 from assistant.reading.spans import Elevation, Number
 from assistant.understanding import unclaimed
@@ -121,7 +121,7 @@ def _portions(reply: Reply) -> Slots:
 
 def _service_time(reply: Reply) -> Slots:
     """A figure that is a time of day, and so counts nobody."""
-    time = service_time(clock.of_figure(reply.words, reply.figure)) if reply.figure else None
+    time = service_time(times_of_day.of_figure(reply.words, reply.figure)) if reply.figure else None
     return {"service_time": time, "portions": None} if time else {}
 
 

@@ -25,19 +25,17 @@ from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues
 from assistant.understanding.timer_words import OfTimers
 from rules.catalogue import marked
+from rules.foods import methods
 from rules.foods.dishes import dishes
 from rules.model import Kitchen, Quantity, Request, Units
 from rules.physics import water
 from rules.physics.units import to_f
 
 TIMER = "timer"
-# ways that win over the verb they stand beside: boil beans IN THE PRESSURE COOKER
-LEADING_METHODS = ("pressure_cook", "slow_cook", "sous_vide", "microwave")
 # two readings of one temperature, in the units of either scale [degF]
 SAME_F = 1.0
 # units in which nobody tells how long a dish cooks
 NO_COOKING_TIME = ("wk", "week", "month", "mo", "yr", "year")
-HOT_METHODS = ("bake", "roast", "fry", "braise", "sugarwork", "smoke", "grill", "sous_vide", "slow_cook", "poach")
 HOT_WORDS = cues("temperature", "hot")
 FEEDING, GATHERING = cues("portions", "feeding"), cues("portions", "gathering")
 CHANGES_OF_A_BAKE = cues("leaning", "baking")
@@ -93,7 +91,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     height = elevation_mentions.settle(doc._.elevations, words, units or kitchen.units)
     beside = kitchen.elevation_m if height.here_m is None and not height.unused else height.here_m
     barometer = instruments.barometer(doc._.measures, words, beside, gauge, kitchen.barometer_offset_pa)
-    hot = method in HOT_METHODS or topic in marked("hot") or any(word in HOT_WORDS for word in words)
+    hot = method in methods.marked("hot") or topic in marked("hot") or any(word in HOT_WORDS for word in words)
     high = elevation_mentions.plausible(doc._.elevations, units or kitchen.units)
     temps = instruments.temperatures_c(doc._.measures, doc._.numbers, high, words, units or kitchen.units, hot)
     in_water = "water" in words or "test" in words or not _is_other_liquid(dish)
@@ -181,7 +179,8 @@ def spoken_method(words: Sequence[str], found: Sequence[Found]) -> str | None:
     spoken = [f.id for f in found if f.kind == "method" and words[f.start] != "roast"]
     roasts = [f.id for f in found if f.kind == "method" and words[f.start] == "roast"]
     heads = [m for f in found if f.kind == "dish" and (m := lexicon.method_inside(words, f))]
-    return next((m for m in spoken if m in LEADING_METHODS), None) or next(iter([*spoken, *roasts, *heads]), None)
+    leading = [m for m in spoken if m in methods.marked("leading")]
+    return next(iter([*leading, *spoken, *roasts, *heads]), None)
 
 
 def implied_method(words: Sequence[str], topic: str) -> str | None:

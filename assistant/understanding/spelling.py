@@ -10,7 +10,7 @@ from spacy.lang.en.stop_words import STOP_WORDS
 from spacy.language import Language
 from spacy.tokens import Doc
 
-from assistant.reading.numbers import ONES, PARTS, SCALES, TEENS, TENS
+from assistant.reading.figures import ONES, PARTS, SCALES, TEENS, TENS
 from assistant.understanding import concepts, lexicon, safety_subjects, topics
 from rules import tables
 

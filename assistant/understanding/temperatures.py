@@ -9,6 +9,7 @@ from spacy.tokens import Doc
 
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues
+from rules.foods.methods import methods
 from rules.physics.units import to_f
 
 ROLES = ("core", "oven", "hold", "fridge", "bath", "smoker", "drier", "set")
@@ -22,14 +23,8 @@ CUES = {
 TO_CORE, AT, AFTER = (frozenset(cues("temperature_role", name)) for name in ("to", "at", "after"))
 UNCOUNTED = ("is", "as", "degrees", "minus", "plus", "yes", "this", "was", "its", "thats")
 COUNTS = ("for", "feed", "feeding", "of", "x", "page", "route", "room", "table")
-METHODS = {
-    "sous_vide": "bath",
-    "smoke": "smoker",
-    "grill": "smoker",
-    "slow_cook": OTHER,
-    "roast": "oven",
-    "bake": "oven",
-}
+# of two methods said together, the one whose heat is the more particular tells
+BY_METHOD = ("bath", "smoker", OTHER, "oven")
 BARE_F, BARE_C, COLD_BARE_F = (85, 212), (40, 85), (41, 76)
 COLD_F, BOIL_F, HOT_F, HOTTEST_F, EITHER_SCALE = 76.0, 176.0, 212.0, 500.0, (150, 212)
 BOILING_C, COOKED_C = 100.0, (60, 80)
@@ -185,8 +180,8 @@ def _left(words: Sequence[str], at: int) -> bool:
 
 
 def _of_whole(doc: Doc, words: Sequence[str], temp_f: float, other: str) -> str:
-    methods = {f.id for f in doc._.found if f.kind == "method" and not _left(words, f.start)}
-    by_method = next((METHODS[m] for m in METHODS if m in methods), None)
+    told = {methods()[f.id].temperature_of for f in doc._.found if f.kind == "method" and not _left(words, f.start)}
+    by_method = next((role for role in BY_METHOD if role in told), None)
     if by_method and (temp_f >= BOIL_F or by_method in ("bath", "smoker")):
         return by_method
     staying = {word for i, word in enumerate(words) if not _left(words, i)}

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from rules.book import Case, Part, rule
+from rules.foods.methods import methods
 from rules.model import Request
 from rules.tables import read_toml
 
@@ -18,7 +19,7 @@ BATCH = "batch"
 class Amount:
     """What the amount changes in some methods. gist: said beside the answer; why: the reason; step: what to do."""
 
-    methods: tuple[str, ...]
+    id: str
     gist: str
     why: str
     step: str
@@ -27,8 +28,8 @@ class Amount:
 @cache
 def amounts() -> dict[str, Amount]:
     """Method -> what the amount changes in it."""
-    rows = [Amount(**{**row, "methods": tuple(row["methods"])}) for row in read_toml(CATALOGUE)["amount"]]
-    return {method: row for row in rows for method in row.methods}
+    rows = {row["id"]: Amount(**row) for row in read_toml(CATALOGUE)["amount"]}
+    return {id: rows[method.amount] for id, method in methods().items() if method.amount in rows}
 
 
 def gist(request: Request) -> str:

@@ -15,6 +15,7 @@ from rules import safety
 from rules.book import Case, Part, celsius, rule
 from rules.errors import within
 from rules.foods import dishes
+from rules.foods.methods import methods
 from rules.heat.cook_times import check_step, no_time, stated_span, time_figures
 from rules.heat.headline import takes
 from rules.heat.heat_settings import Setting, setting
@@ -29,7 +30,6 @@ say = sentences("heat/dry")
 
 DONE = "tables/done_centres_common-practice.csv"
 COLDEST_C, HOTTEST_C = 20.0, 350.0
-CORE_BELOW_C = {"fry": 100.0, "roast": 90.0, "bake": 65.0, "grill": 100.0, "smoke": 100.0, "sous_vide": 20.0}
 FRIDGE_C, HALF_MM, DIFFUSIVITY_M2_S = 5.0, 25.0, 1.3e-7
 HEATED_THROUGH_Z_K = 100.0
 HOT_THROUGH_C = 73.9
@@ -183,7 +183,7 @@ def set_to(case: Case, method: str) -> tuple[Setting, bool]:
     raises: OutOfRange for a temperature at which nothing is cooked
     """
     usual, asked_c = setting(case.request.dish, case.dish_class, method), case.request.temperature_c
-    if asked_c is None or COLDEST_C < asked_c < CORE_BELOW_C[method]:
+    if asked_c is None or COLDEST_C < asked_c < methods()[method].core_below_c:
         return usual, False
     hint = "Give the setting of the oven, the grate or the fat."
     stated = within("temperature", asked_c, COLDEST_C, HOTTEST_C, "degC", hint)

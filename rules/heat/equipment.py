@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from rules.book import Case, Part, rule
+from rules.foods.methods import methods
 from rules.heat.fire import OUTDOORS
 from rules.heat.pressure import STOVE_TOP_GAUGE_PA, inside_c
 from rules.model import Caution, Request
@@ -20,8 +21,6 @@ from rules.tables import read_toml
 
 say = sentences("heat/equipment")
 
-WET = ("boil", "simmer", "poach", "braise", "stew", "steam", "reduce", "brew", "sugarwork")
-ON_FLAME = (*WET, "fry", "pressure_cook", "preserve")
 HIGH_FT, DERATE_FROM_FT, DERATE_PERCENT_PER_1000_FT = 2000, 2000, 4
 TAP_WATER_C = 15.0
 STEAM_BOILER_GAUGE_PA = 110_000.0
@@ -61,9 +60,9 @@ def method_of(request: Request) -> str | None:
 @rule("equipment.note", "common-practice")
 def note(case: Case) -> Part | None:
     """What elevation does to the equipment the cook named or owns, where the method uses it."""
-    method, known = method_of(case.request), [ADVICE[id] for id in case.request.equipment if id in ADVICE]
-    every = case.request.topic == "set_kitchen"
-    told = [advice for methods, advise in known if (every or method in methods) and (advice := advise(case))]
+    method, every = methods().get(method_of(case.request) or ""), case.request.topic == "set_kitchen"
+    used = ADVICE if every else method.equipment if method else ()
+    told = [advice for id in case.request.equipment if id in used and id in ADVICE and (advice := ADVICE[id](case))]
     if not told:
         return None
     return Part(
@@ -294,29 +293,29 @@ def blast_chiller(case: Case) -> Advice | None:
     )
 
 
-ADVICE: dict[str, tuple[tuple[str, ...], Callable[[Case], Advice | None]]] = {
-    "stovetop_pressure_cooker": (("pressure_cook",), pressure_marks("stovetop_pressure_cooker")),
-    "electric_pressure_cooker": (("pressure_cook", "preserve"), electric_cooker),
-    "commercial_pressure_steamer": (("steam", "pressure_cook"), pressure_steamer),
-    "gas_burner": (ON_FLAME, gas),
-    "induction_hob": (ON_FLAME, electric),
-    "electric_hob": (ON_FLAME, electric),
-    "camp_stove": (ON_FLAME, camp_stove),
-    "kettle": (("brew", "boil"), kettle),
-    "espresso_machine": (("brew",), espresso),
-    "immersion_circulator": (("sous_vide",), circulator),
-    "slow_cooker": (("slow_cook",), slow_cooker),
-    "rice_cooker": (("boil", "simmer", "steam"), rice_cooker),
-    "convection_oven": (("bake", "roast", "braise"), fan_oven),
-    "rack_oven": (("bake", "roast"), fan_oven),
-    "air_fryer": (("bake", "roast", "fry"), fan_oven),
-    "standard_oven": (("bake", "roast", "braise"), still_oven),
-    "deck_oven": (("bake",), still_oven),
-    "combi_oven": (("steam", "bake", "roast"), steam_oven),
-    "convection_steamer": (("steam",), steam_oven),
-    "steam_kettle": ((*WET,), steam_kettle),
-    "grill": (("grill",), fire),
-    "smoker": (("smoke",), fire),
-    "chafing_dish": (("hold",), steam_table),
-    "blast_chiller": (("chill",), blast_chiller),
+ADVICE: dict[str, Callable[[Case], Advice | None]] = {
+    "stovetop_pressure_cooker": pressure_marks("stovetop_pressure_cooker"),
+    "electric_pressure_cooker": electric_cooker,
+    "commercial_pressure_steamer": pressure_steamer,
+    "gas_burner": gas,
+    "induction_hob": electric,
+    "electric_hob": electric,
+    "camp_stove": camp_stove,
+    "kettle": kettle,
+    "espresso_machine": espresso,
+    "immersion_circulator": circulator,
+    "slow_cooker": slow_cooker,
+    "rice_cooker": rice_cooker,
+    "convection_oven": fan_oven,
+    "rack_oven": fan_oven,
+    "air_fryer": fan_oven,
+    "standard_oven": still_oven,
+    "deck_oven": still_oven,
+    "combi_oven": steam_oven,
+    "convection_steamer": steam_oven,
+    "steam_kettle": steam_kettle,
+    "grill": fire,
+    "smoker": fire,
+    "chafing_dish": steam_table,
+    "blast_chiller": blast_chiller,
 }

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from rules.book import Case
+from rules.foods.methods import methods
 from rules.model import Figure
 from rules.said import Said, Words, duration_span, sentences
-from rules.tables import read_toml
 
 # what nobody calls simmered or poached
 NO_GERUND = ("popcorn", "custard", "sauce")
@@ -35,7 +35,7 @@ def named(case: Case, method: str) -> bool:
     food = case.request.dish
     if food is None:
         return False
-    return case.dish_class in NO_GERUND or any(f" {word} " in f" {food} " for word in _row(method)["heard_as"])
+    return case.dish_class in NO_GERUND or any(f" {word} " in f" {food} " for word in methods()[method].heard_as)
 
 
 def doing(case: Case, method: str, called: Words = "") -> Said:
@@ -43,10 +43,9 @@ def doing(case: Case, method: str, called: Words = "") -> Said:
 
     The method's words are those of data/lexicon/methods.toml.
     """
-    way = "dish" if named(case, method) else "bare" if case.request.dish is None else method
-    return say("doing", way=way, gerund=_row(method)["gerund"], food=called or case.food)
-
-
-def _row(method: str) -> dict[str, list[str]]:
-    row: dict[str, list[str]] = next(r for r in read_toml("lexicon/methods.toml")["method"] if r["id"] == method)
-    return row
+    row = methods()[method]
+    if case.request.dish is None:
+        return say("doing", way="bare", gerund=row.doing, food="", after="")
+    before, after = row.around_dish
+    way = "dish" if named(case, method) else "around" if after else "before"
+    return say("doing", way=way, gerund=before, food=called or case.food, after=after)

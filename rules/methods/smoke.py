@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from rules.book import Case, Part, Rule, rule
+from rules.foods.methods import methods
 from rules.heat import chamber, dry
-from rules.heat.dry import CORE_BELOW_C, Pace, PaceOf, heated_through, set_to, setting_figure
+from rules.heat.dry import Pace, PaceOf, heated_through, set_to, setting_figure
 from rules.heat.fire import OUTDOORS
 from rules.heat.heat_settings import Setting
 from rules.heat.where_water_boils import boiling_point
@@ -57,7 +58,7 @@ def smoker(case: Case) -> Part:
 def _headline(case: Case, heat: Setting) -> Words:
     """Whether the centre gets as hot as was asked, or how hot to hold the smoker."""
     asked_c, boil_c = case.request.temperature_c, case.here.boiling_c
-    if asked_c is None or not STALL_SEA_C[1] < asked_c < CORE_BELOW_C["smoke"]:
+    if asked_c is None or not STALL_SEA_C[1] < asked_c < methods()["smoke"].core_below_c:
         return say("headline", setting=heat.span, food=case.food, place=case.place)
     if asked_c < boil_c - 2:
         return say("centre-within-reach", asked=temp(asked_c), place=case.place, boil=temp(boil_c))

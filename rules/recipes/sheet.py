@@ -45,7 +45,7 @@ def sheet(converted: Converted) -> Sheet | None:
     """
     if not is_a(converted.style, "floured"):
         return None
-    new = (line for change in converted.changes if (line := _added(change)))
+    new = (line for change in converted.changes if (line := line_added(change)))
     before = ratios(converted.recipe)
     after = ratios(replace(converted.plain, ingredients=(*converted.plain.ingredients, *new)))
     if not before.flour_g or not after.flour_g or before.unweighed_core:
@@ -70,7 +70,7 @@ def _entries(before: Ratios, after: Ratios, from_m: float, to_m: float) -> Itera
     yield Entry("gas", was, now, "ml_per_g")
 
 
-def _added(change: Change) -> IngredientLine | None:
+def line_added(change: Change) -> IngredientLine | None:
     """What a change puts in, as a line with its mass."""
     if not adds(change) or change.to_value is None:
         return None

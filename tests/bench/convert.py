@@ -11,7 +11,7 @@ from itertools import cycle, islice
 from pathlib import Path
 
 from assistant.recipes.converting import convert_recipe
-from assistant.replies.recipe import as_json
+from assistant.replies.recipe.forms.json import as_json
 
 SAMPLES = sorted((Path(__file__).parents[1] / "assistant" / "recipes" / "samples").iterdir())
 KITCHEN_M = 2133.6

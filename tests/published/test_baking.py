@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from assistant.replies.recipe import in_words
+from assistant.replies.recipe.worded import in_words
 from assistant.replies.worded import answer
 from rules.baking import bands, components, eggs, frying, leavening, syrup, yeast
 from rules.baking.batch import Batch

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from assistant.recipes.text import read_text
-from assistant.replies.recipe import in_words
+from assistant.replies.recipe.worded import in_words
 from rules.recipes.convert import convert
 
 # USDA FSIS, Safe Minimum Internal Temperature Chart (12 April 2019): food, degF, rest

@@ -9,6 +9,7 @@ import pytest
 from typer.testing import CliRunner
 
 from assistant.cli.app import create_app
+from assistant.replies.recipe.forms import names
 
 SAMPLES = Path(__file__).parents[1] / "recipes" / "samples"
 CAKE = str(SAMPLES / "yellow_layer_cake.txt")
@@ -54,12 +55,13 @@ def test_json_is_the_contract(run) -> None:
         ("text", "Lodge"),
         ("markdown", "# Lodge"),
         ("html", "<!doctype"),
+        ("csv", "recipe,part,item,"),
         ("jsonld", "{"),
         ("json", "{"),
         ("terminal", "Lodge"),
     ],
 )
-def test_every_form(run, form, begins) -> None:
+def test_one_recipe_in_another_form(run, form, begins) -> None:
     done = run(CAKE, "--to", "7000ft", "--format", form)
     assert done.exit_code == 0
     assert done.stdout.startswith(begins)
@@ -120,6 +122,7 @@ def test_the_same_place_gives_the_same_document(run, elevation) -> None:
         ((str(SAMPLES / "oat_bars.txt"), "--to", "7000ft", "--servings", "9"), 1, "Serves 8"),
         ((CAKE, CAKE.replace("yellow_layer_cake", "fudge"), "--to", "7000ft"), 2, "--out"),
         ((CAKE, "--to", "7000ft", "--json", "--format", "html"), 2, "not both"),
+        ((CAKE, "--to", "7000ft", "--format", "scroll"), 2, "csv, html, json"),
         ((CAKE, "--to", "7000ft", "--kitchen", "nobody's"), 2, "kitchen"),
     ],
 )
@@ -163,6 +166,16 @@ def test_a_folder_gives_results_and_a_report(run, folder, tmp_path) -> None:
     titles = [r["title"] for r in report["recipes"] if not r["error"]]
     assert titles == ["Banana bread", "Brioche à tête", "Lodge yellow layer cake"]
     assert (out / "report.txt").read_text(encoding="utf-8").strip() == done.stdout.strip()
+
+
+@pytest.mark.parametrize("form", names())
+def test_a_folder_in_every_form(run, folder, tmp_path, form) -> None:
+    (folder / "photo.jpg").unlink()
+    out = tmp_path / "out"
+    assert run(str(folder), "--to", "7000ft", "--out", str(out), "--format", form).exit_code == 0
+    written = [path.read_text(encoding="utf-8") for path in out.iterdir() if path.stem != "report"]
+    assert sum("Brioche à tête" in text for text in written) == 1
+    assert len(written) == 3
 
 
 def test_a_folder_with_json_prints_the_report_as_json(run, folder, tmp_path) -> None:

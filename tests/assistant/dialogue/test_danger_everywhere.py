@@ -13,7 +13,7 @@ from typer.testing import CliRunner
 from assistant.answering import reply_to
 from assistant.cli.app import create_app
 from assistant.dialogue.embedded import Conversation
-from assistant.replies import as_json
+from assistant.replies.contract import as_json
 
 Batch = Callable[..., dict[str, Any]]
 

@@ -26,7 +26,7 @@ from assistant.dialogue.memory import Memory
 from assistant.dialogue.server import create_app
 from assistant.dialogue.slots import slots_of
 from assistant.drill import Sitting
-from assistant.replies import as_json
+from assistant.replies.contract import as_json
 from assistant.store import open_store, progress
 
 FT_M = 0.3048

@@ -2,9 +2,9 @@
 
 import pytest
 
-from assistant.reading.numbers import hear
+from assistant.reading.figures import hear
 from assistant.reading.text import clean
-from assistant.reading.tokens import TOKEN
+from assistant.reading.words import TOKEN
 
 
 def values(text: str) -> list[float]:

@@ -12,7 +12,7 @@ from assistant.recipes.errors import RecipeError
 from assistant.recipes.lines import read_line
 from assistant.recipes.read import read
 from assistant.recipes.scale import scaled
-from assistant.replies.recipe import in_words
+from assistant.replies.recipe.worded import in_words
 from rules.errors import OutOfRange, UnknownWord
 
 SAMPLES = sorted((Path(__file__).parent / "samples").iterdir())

@@ -214,7 +214,7 @@ TIMES = {
         ("Let stand until doubled, about 1 hour.", [("1 hour", "rise")]),
         ("Pressure-cook 40 minutes.", [("40 minutes", "pressure")]),
         ("Simmer thirty five minutes.", [("thirty five minutes", "simmer")]),
-        ("Simmer three quarters of an hour.", []),
+        ("Simmer three quarters of an hour.", [("three quarters of an hour", "simmer")]),
         ("Boil ninety minutes.", [("ninety minutes", "boil")]),
     ],
 }

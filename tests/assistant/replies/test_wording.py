@@ -4,8 +4,9 @@ import json
 
 import pytest
 
-from assistant.replies import as_json, dress, sections
+from assistant.replies.contract import as_json
 from assistant.replies.worded import answer
+from assistant.replies.wording import dress, sections
 from rules import tables
 from rules.catalogue import topics
 from rules.model import Answer, Caution, Request, Unused

@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from assistant.recipes.read import read
-from assistant.replies.recipe import in_words
+from assistant.replies.recipe.worded import in_words
 from rules.baking.rounding import step_of
 from rules.recipe import Recipe, Step, TempMark, TimeMark
 from rules.recipes.convert import Converted, convert

@@ -15,9 +15,9 @@ def asked(**more):
     return answer(Request(**{**{f: getattr(BRAISE, f) for f in BRAISE.__dataclass_fields__}, **more}))
 
 
-def test_every_method_has_one_row():
-    rows = [method for row in read_toml("lexicon/amounts.toml")["amount"] for method in row["methods"]]
-    assert sorted(rows) == sorted(names("methods"))
+def test_every_method_has_a_row_and_every_row_a_method():
+    assert sorted(amounts()) == sorted(names("methods"))
+    assert {row["id"] for row in read_toml("lexicon/amounts.toml")["amount"]} == {row.id for row in amounts().values()}
 
 
 @pytest.mark.parametrize(

@@ -1,6 +1,9 @@
+import math
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from scipy import special
 
 from rules.errors import OutOfRange, UnknownWord
 from rules.physics import conduction
@@ -73,3 +76,25 @@ def test_other_eggs_are_refused(mass_g):
 def test_a_barely_warmed_yolk_is_refused():
     with pytest.raises(OutOfRange, match="hotter target"):
         conduction.egg_time_min(57, 20, 100, 30)
+
+
+@pytest.mark.parametrize(
+    ("shape", "coefficient", "root", "within"),
+    [
+        ("sphere", 2, math.pi, 1e-9),
+        ("slab", 4 / math.pi, math.pi / 2, 1e-9),
+        # from the Bessel functions; the usual tables round it to four decimals
+        ("cylinder", 2 / (special.jn_zeros(0, 1)[0] * special.j1(special.jn_zeros(0, 1)[0])), 2.404826, 1e-4),
+    ],
+)
+def test_the_centre_is_as_warm_then_as_the_series_says(shape, coefficient, root, within):
+    """The first term put forward again: coefficient times exp(-root^2 Fo) of the difference is left."""
+    seconds = 60 * conduction.time_to_centre_min(shape, 25, 1.4e-7, 5, 100, 75)
+    left = coefficient * math.exp(-(root**2) * 1.4e-7 * seconds / 0.025**2)
+    assert 100 - 95 * left == pytest.approx(75, rel=within)
+
+
+def test_an_unknown_shape_is_called_a_shape():
+    with pytest.raises(UnknownWord, match=r'^there is no shape "cube"') as fault:
+        conduction.time_to_centre_min("cube", 30, 1.3e-7, 5, 100, 80)
+    assert fault.value.kind == "shape"

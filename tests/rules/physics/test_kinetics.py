@@ -63,3 +63,15 @@ def test_only_beans_stop_softening():
 def test_a_crossed_range_is_refused():
     with pytest.raises(BadTable, match="z_low_k <= z_k"):
         kinetics.Softening("x", 30, 20, 40, None, "common-practice", "")
+
+
+@pytest.mark.parametrize("zs", [(0.5, 0.5, 0.5), (20, 20, 40), (20, 40, 40)])
+def test_a_range_may_be_narrow(zs):
+    soft = kinetics.Softening("x", *zs, None, "common-practice", "")
+    assert (soft.z_low_k, soft.z_k, soft.z_high_k) == zs
+
+
+@pytest.mark.parametrize("zs", [(0, 20, 40), (-5, 20, 40), (20, 40, 30)])
+def test_a_range_that_is_none_is_refused_with_the_class(zs):
+    with pytest.raises(BadTable, match=r"softening_z.csv: noodle: write 0 < z_low_k <= z_k <= z_high_k$"):
+        kinetics.Softening("noodle", *zs, None, "common-practice", "")

@@ -99,3 +99,17 @@ def test_impossible_spirits_are_refused(fraction, pressure_pa):
 def test_latent_heat_keeps_to_its_range(temp_c):
     with pytest.raises(OutOfRange):
         water.latent_heat_kj_per_kg(temp_c)
+
+
+def test_water_without_sugar_boils_as_water_and_sugar_without_water_ends_the_table():
+    assert water.sucrose_elevation_k(0) == 0
+    assert water.sucrose_percent(0) == 0
+    assert water.sucrose_percent(60) == 100
+    assert water.sucrose_elevation_k(100) == 60
+
+
+@given(st.floats(0, 40))
+def test_a_thin_syrup_lies_near_the_ideal_law(percent):
+    """Ebullioscopy, 0.512 K for each mole of sugar (342.3 g) in a kilogram of water; the table is to a tenth or two."""
+    ideal_k = 0.512 * percent / (100 - percent) * 1000 / 342.3
+    assert water.sucrose_elevation_k(percent) == pytest.approx(ideal_k, abs=0.52)

@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from assistant.replies.recipe import in_words
+from assistant.replies.recipe.worded import in_words
 from rules.baking.change import WAYS, WHATS
 from rules.baking.rounding import ML, G, in_unit, step_of
 from rules.baking.styles import ids

@@ -6,7 +6,7 @@ import pytest
 
 from assistant.answering import reply_to
 from assistant.recipes.text import read_text
-from assistant.replies.recipe import in_words
+from assistant.replies.recipe.worded import in_words
 from rules.recipes.convert import convert
 
 LODGE_M = 2133.6

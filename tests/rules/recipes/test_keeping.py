@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from assistant.recipes.text import read_text
-from assistant.replies.recipe import in_words
+from assistant.replies.recipe.worded import in_words
 from rules.recipes.convert import Converted, convert
 from rules.recipes.foods import foods_in, hazard, raw_foods
 

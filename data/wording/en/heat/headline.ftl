@@ -9,11 +9,12 @@ takes =
        *[nothing] { "" }
     }.
 
-# $way is a method, `dish` where the dish's name tells the method, `bare` where no dish is known.
+# $way: `dish` where the dish's name tells the method, `bare` where no dish is known, `around` where the method's words
+# stand before and after the dish ("Cooking steak sous vide"), else `before`.
 doing =
     { $way ->
         [dish] { CAPITAL($food) }
         [bare] { CAPITAL($gerund) }
-        [sous_vide] Cooking { $food } sous vide
-       *[other] { CAPITAL($gerund) } { $food }
+        [around] { CAPITAL($gerund) } { $food } { $after }
+       *[before] { CAPITAL($gerund) } { $food }
     }

@@ -1,16 +1,16 @@
 # The one sentence that answers, where the rules do not word it themselves; and the question for what is missing.
 
-takes = { CAPITAL($gerund) } { $food } takes { $time } at { $place }.
-takes-as-there = { CAPITAL($gerund) } { $food } takes { $time } at { $place }, as at { $baseline }.
-takes-against = { CAPITAL($gerund) } { $food } takes { $time } at { $place }, against { $known } at { $baseline }.
+takes = { CAPITAL($doing) } takes { $time } at { $place }.
+takes-as-there = { CAPITAL($doing) } takes { $time } at { $place }, as at { $baseline }.
+takes-against = { CAPITAL($doing) } takes { $time } at { $place }, against { $known } at { $baseline }.
 takes-times-as-long =
-    No tested time is known for { $gerund } { $food }; allow { $factor } the time it takes at { $baseline }.
-takes-unknown = No tested time is known for { $gerund } { $food }; the figures below hold at { $place }.
+    No tested time is known for { $doing }; allow { $factor } the time it takes at { $baseline }.
+takes-unknown = No tested time is known for { $doing }; the figures below hold at { $place }.
 
-how-hot = For { $gerund } { $food } at { $place }: { $what } { $temperature }.
+how-hot = For { $doing } at { $place }: { $what } { $temperature }.
 how-hot-against =
-    For { $gerund } { $food } at { $place }: { $what } { $temperature }, against { $at_sea } at sea level.
-how-hot-unknown = No temperature is known for { $gerund } { $food }.
+    For { $doing } at { $place }: { $what } { $temperature }, against { $at_sea } at sea level.
+how-hot-unknown = No temperature is known for { $doing }.
 
 small-talk = { $kind ->
     [thanks] You are welcome.

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import json
 from typing import Any
 
-from assistant.replies.recipe.pages import as_text
+from assistant.replies.recipe.forms import Form
+from assistant.replies.recipe.forms.text import as_text
 from assistant.replies.recipe.worded import in_words
 from rules.baking.change import Change
 from rules.model import Units
@@ -82,3 +84,10 @@ def _change(change: Change) -> dict[str, Any]:
         "because": change.because,
         "sources": list(change.sources),
     }
+
+
+def _written(converted: Converted, units: Units) -> str:
+    return json.dumps(as_json(converted, units), ensure_ascii=False, indent=2) + "\n"
+
+
+FORM = Form(ending=".json", write=_written)

@@ -6,7 +6,7 @@ from rich.console import Console
 from rich.padding import Padding
 from rich.text import Text
 
-from assistant.replies import sections
+from assistant.replies.wording import sections
 from rules.model import Answer
 
 CAUTION_STYLE = {"stop": "bold red", "warn": "yellow", "note": "dim"}

@@ -3,17 +3,15 @@
 from __future__ import annotations
 
 import json
-from pathlib import Path
 
 import pytest
 
 from assistant.recipes.converting import convert_recipe
-from assistant.replies.recipe import as_json
+from assistant.replies.recipe.forms.json import as_json
 from rules.baking.change import WAYS, WHATS
 from rules.baking.styles import ids
 from rules.tables import sources
 
-SAMPLES = sorted((Path(__file__).parents[1] / "recipes" / "samples").iterdir())
 LODGE_M = 2133.6
 KEYS = [
     "schema", "title", "style", "from_elevation_m", "to_elevation_m", "yields", "ingredients", "oven", "steps",
@@ -23,10 +21,9 @@ INGREDIENT = ["line", "component", "item", "amount", "amount_high", "unit", "mas
 TIME = ["low_min", "high_min", "to_low_min", "to_high_min", "what"]
 
 
-@pytest.fixture(scope="module", params=SAMPLES, ids=lambda p: p.stem)
-def told(request) -> dict:
-    converted = convert_recipe(request.param.read_bytes(), to_elevation_m=LODGE_M)
-    return json.loads(json.dumps(as_json(converted), allow_nan=False))
+@pytest.fixture
+def told(each_sample) -> dict:
+    return json.loads(json.dumps(as_json(each_sample), allow_nan=False))
 
 
 def test_the_keys_are_those_of_the_contract(told) -> None:

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import json
 from typing import Any
 
 from assistant.recipes.jsonld import recipe_node, to_jsonld
 from assistant.replies.quantities import Say
+from assistant.replies.recipe.forms import Form
 from assistant.replies.recipe.worded import in_words
 from assistant.replies.recipe.words import added, environment
 from rules.baking.change import adds
@@ -34,3 +36,10 @@ def as_jsonld(converted: Converted, units: Units = "us") -> dict[str, Any] | lis
     said = node.get("description")
     node["description"] = "\n".join(filter(None, (said if isinstance(said, str) else "", note.strip())))
     return document
+
+
+def _written(converted: Converted, units: Units) -> str:
+    return json.dumps(as_jsonld(converted, units), ensure_ascii=False, indent=2) + "\n"
+
+
+FORM = Form(ending=".jsonld", write=_written)

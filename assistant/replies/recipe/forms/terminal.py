@@ -9,10 +9,11 @@ from rich.console import Console
 from rich.table import Table
 from rich.text import Text
 
-from assistant.cli.terminal import CAUTION_STYLE, block
-from assistant.replies.recipe import view
-from assistant.replies.recipe.view import Group, Told
+from assistant.replies.recipe.forms import Form
+from assistant.replies.recipe.forms.text import as_text
+from assistant.replies.recipe.view import Group, Told, view
 from assistant.replies.recipe.words import opening, pieces
+from assistant.replies.terminal import CAUTION_STYLE, block
 from rules.model import Units
 from rules.recipes.convert import Converted
 
@@ -82,3 +83,7 @@ def _now(text: str, changed: bool, step: bool) -> Text:
     for part, aside in pieces(text):
         told.append(part, style="dim green" if aside else "")
     return told
+
+
+# what is written to a file has no screen whose width it could fill
+FORM = Form(ending=".txt", write=as_text, show=show_recipe)

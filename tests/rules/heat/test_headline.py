@@ -1,0 +1,85 @@
+"""The sentence that opens a reply about a time, as a cook would say it."""
+
+import pytest
+
+from assistant.replies.sentences import worded
+from rules.book import Case
+from rules.heat import headline
+from rules.model import Figure, Request
+
+
+def said(method, dish, dish_class, here=(90, 120), base=(90, 120), elevation_m=2133.6, called="", from_m=None):
+    case = Case(
+        Request(topic="time", method=method, dish=dish, dish_class=dish_class, elevation_m=elevation_m,
+                from_elevation_m=from_m)
+    )  # fmt: skip
+    figures = (
+        Figure("cook_time", "", sum(here) / 2, "min", *here),
+        Figure("baseline_time", "", sum(base) / 2, "min", *base),
+    )
+    return worded(headline.takes(case, method, figures, called), "us")
+
+
+@pytest.mark.parametrize(
+    ("method", "dish", "dish_class", "begins"),
+    [
+        ("roast", "roast chicken", "whole_bird", "Roast chicken takes "),
+        ("roast", "prime rib", "tender_cut", "Roasting prime rib takes "),
+        ("roast", "roast potatoes", "starchy_root", "Roast potatoes take "),
+        ("simmer", "custard", "custard", "Custard takes "),
+        ("fry", "popcorn", "popcorn", "Popcorn takes "),
+        ("roast", None, "tender_cut", "Roasting takes "),
+        ("boil", "potatoes", "starchy_root", "Boiling potatoes takes "),
+        ("sous_vide", "steak", "tender_cut", "Cooking steak sous vide takes "),
+    ],
+)
+def test_what_is_done_is_not_said_twice(method, dish, dish_class, begins):
+    assert said(method, dish, dish_class).startswith(begins)
+
+
+def test_a_dish_with_several_times_is_called_by_the_one_that_is_meant():
+    assert said("boil", "eggs", "egg", called="large eggs").startswith("Boiling large eggs takes ")
+
+
+def test_a_time_that_stays_is_as_at_the_baseline():
+    assert said("roast", "prime rib", "tender_cut").endswith("at 7,000 ft (2,130 m), as at sea level.")
+
+
+def test_a_time_that_changes_is_held_against_the_baselines():
+    text = said("roast", "prime rib", "tender_cut", here=(100, 130), from_m=1524.0)
+    assert "at 7,000 ft (2,130 m), against " in text
+    assert text.endswith(" at 5,000 ft (1,520 m).")
+    assert text.index("40 min") < text.index("30 min")
+
+
+def test_at_the_baseline_there_is_nothing_to_hold_it_against():
+    text = said("roast", "prime rib", "tender_cut", elevation_m=0.0)
+    assert "as at" not in text
+    assert "against" not in text
+    assert text.endswith("at sea level.")
+
+
+def test_a_figure_without_a_range_is_one_time():
+    case = Case(Request(topic="time", method="boil", dish="pasta", dish_class="pasta", elevation_m=2133.6))
+    figures = Figure("cook_time", "", 12, "min"), Figure("baseline_time", "", 10, "min")
+    text = worded(headline.takes(case, "boil", figures), "us")
+    assert text == "Boiling pasta takes 12 min at 7,000 ft (2,130 m), against 10 min at sea level."
+
+
+@pytest.mark.parametrize(
+    ("method", "dish", "dish_class", "named"),
+    [
+        ("roast", "roast chicken", "whole_bird", True), ("boil", "roast chicken", "whole_bird", False),
+        ("roast", "prime rib", "tender_cut", False), ("simmer", "tomato sauce", "sauce", True),
+        ("roast", None, "sauce", False), ("fry", "stir-fry", "tender_vegetable", True),
+        ("fry", "french fries", "starchy_root", False),
+    ],
+)  # fmt: skip
+def test_a_dish_whose_name_tells_the_method(method, dish, dish_class, named):
+    case = Case(Request(method=method, dish=dish, dish_class=dish_class))
+    assert headline.named(case, method) is named
+
+
+def test_what_is_done_can_be_said_alone():
+    case = Case(Request(method="boil", dish="pasta", dish_class="pasta"))
+    assert worded(headline.doing(case, "boil"), "us") == "Boiling pasta"
