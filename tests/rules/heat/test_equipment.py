@@ -132,7 +132,7 @@ EVERYWHERE = {"stovetop_pressure_cooker", "electric_pressure_cooker", "immersion
 
 
 def noted(id, elevation_m=2133.6, method=None, topic="time"):
-    asked = Request(topic=topic, method=method or equipment.ADVICE[id][0][0], elevation_m=elevation_m, equipment=(id,))
+    asked = Request(topic=topic, method=method or dict(USED[::-1])[id], elevation_m=elevation_m, equipment=(id,))
     return equipment.note.work(Case(asked))
 
 
