@@ -16,6 +16,7 @@ from rules.errors import RulesError
 from rules.foods.dishes import with_changes
 from rules.model import MISSING_WORDS
 from rules.physics import air
+from rules.physics.units import M_PER_FT
 from rules.recipe import TempOf, TimeOf
 
 ROLES = [
@@ -203,7 +204,7 @@ def check_places() -> Iterator[Fault]:
     yield from twice_heard(file, rows, "name")
     for row in rows:
         airport = airports.get(row.get("airport", ""))
-        elevation_m = row.get("elevation_m", airport["elevation"] * 0.3048 if airport else None)
+        elevation_m = row.get("elevation_m", airport["elevation"] * M_PER_FT if airport else None)
         if elevation_m is None:
             yield Fault(file, row["name"], "no elevation_m, and no airport of that code")
             continue

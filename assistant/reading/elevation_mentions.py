@@ -11,11 +11,11 @@ from assistant.reading.spans import Elevation
 from assistant.reading.units import to_si
 from rules.model import ElevationFrom, Units, Unused
 from rules.physics import air
+from rules.physics.units import M_PER_FT
 
 METRIC_BARE = (300.0, 5500.0)
 SMALLEST_BARE_FT = 1000.0
 SAME = 0.02
-FT_M = 0.3048
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,7 +80,7 @@ def height_m(mention: Elevation, units: Units) -> float | None:
     if mention.unit:
         return to_si(mention.said, mention.unit)
     low, high = METRIC_BARE
-    return mention.said if units == "metric" and low <= mention.said <= high else mention.said * FT_M
+    return mention.said if units == "metric" and low <= mention.said <= high else mention.said * M_PER_FT
 
 
 def question(mention: Elevation, height: float | None, text: str, units: Units) -> str | None:
@@ -92,7 +92,7 @@ def question(mention: Elevation, height: float | None, text: str, units: Units) 
     said = f"{mention.said:,.7g} {mention.unit or ('m' if units == 'metric' else 'ft')}"
     if height < air.LOWEST_M:
         return f"{said} is below any kitchen on land. What is the elevation there?"
-    in_feet = mention.said * FT_M
+    in_feet = mention.said * M_PER_FT
     if mention.unit == "m" and in_feet <= air.HIGHEST_M:
         return f"{said} is above any kitchen. Did you mean {mention.said:,.7g} ft ({round(in_feet, -1):,.0f} m)?"
     limit = "higher than any mountain" if height > 8850 else "above any kitchen I can work for"

@@ -7,8 +7,7 @@ from functools import cache
 from typing import Any
 
 from rules import tables
-
-FT_M = 0.3048
+from rules.physics.units import M_PER_FT
 
 
 @cache
@@ -31,4 +30,4 @@ def elevation_m(place: str) -> float | None:
     if "elevation_m" in row:
         return float(row["elevation_m"])
     airport = _airports().get(str(row.get("airport", "")).upper())
-    return float(airport["elevation"]) * FT_M if airport else None
+    return float(airport["elevation"]) * M_PER_FT if airport else None
