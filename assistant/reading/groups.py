@@ -8,6 +8,8 @@ from typing import Any, Protocol
 
 from spacy.tokens import Doc, Span
 
+# where the attributes of a group's spans stand once more, in one tuple: they are asked for often
+KEPT = "kept"
 ATTRIBUTES: dict[str, str] = {}
 
 
@@ -32,13 +34,15 @@ def shown(group: str, attribute: str) -> None:
 
 def keep(doc: Doc, group: str, heard: Iterable[Heard]) -> None:
     """Put what was heard into its group; the label of a span is the kind of what was heard, where it has one."""
-    spans = []
-    for one in heard:
+    kept, spans = tuple(heard), []
+    for one in kept:
         span = Span(doc, one.start, one.end, label=getattr(one, "kind", group))
         span._.set(ATTRIBUTES[group], one)
         spans.append(span)
     doc.spans[group] = spans
+    doc.user_data[f"{KEPT} {group}"] = kept
 
 
 def _listed(doc: Doc, group: str) -> tuple[Any, ...]:
-    return tuple(span._.get(ATTRIBUTES[group]) for span in doc.spans[group]) if group in doc.spans else ()
+    kept: tuple[Any, ...] = doc.user_data.get(f"{KEPT} {group}", ())
+    return kept

@@ -17,6 +17,7 @@ from rules import tables
 from rules.physics.units import PSI_PER_PA
 
 FOLDER = "lexicon/danger"
+ANY = ""
 ANY_ROLE = "any"
 # what holds on while the food goes in and out
 STANDING = ("fridge", "drier")
@@ -127,7 +128,19 @@ def holding(own: frozenset[str], held: frozenset[str], heard: Sequence[Heard], f
 
     own: concepts that are said now; held: those and what still stands; heard: where they are said
     """
-    return tuple(h for h in hazards() if _holds(h, own, held, figures) and _together(h, heard))
+    every = hazards()
+    near = sorted({i for concept in held for i in _by_concept().get(concept, ())} | set(_by_concept()[ANY]))
+    return tuple(h for i in near if _holds(h := every[i], own, held, figures) and _together(h, heard))
+
+
+@cache
+def _by_concept() -> dict[str, tuple[int, ...]]:
+    """Concept -> places of the hazards whose first group it is in; under ANY those that ask for no concept."""
+    found: dict[str, list[int]] = {ANY: []}
+    for i, hazard in enumerate(hazards()):
+        for concept in hazard.when[0] if hazard.when else (ANY,):
+            found.setdefault(concept, []).append(i)
+    return {concept: tuple(places) for concept, places in found.items()}
 
 
 def _holds(hazard: Hazard, own: frozenset[str], held: frozenset[str], figures: Figures) -> bool:

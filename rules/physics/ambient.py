@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 from rules.physics import air, water
 
@@ -16,6 +17,7 @@ class Ambient:
     boiling_c: float
 
 
+@lru_cache(maxsize=256)
 def ambient(elevation_m: float, pressure_pa: float | None = None) -> Ambient:
     """The air at an elevation [m], by the standard atmosphere or by the station pressure [Pa] that was measured.
 
