@@ -22,6 +22,23 @@ from assistant.understanding.pipeline import read
         ("breakfast at 7", "07:00"),
         ("ready by 5:45", "17:45"),
         ("service at 1830", "18:30"),
+        ("twenty past six", "18:20"),
+        ("twenty to twelve", "11:40"),
+        ("quarter past 12", "12:15"),
+        ("half past one", "13:30"),
+        ("serve at 12 pm", "12:00"),
+        ("serve at 12 am", "00:00"),
+        ("serve at 1 am", "01:00"),
+        ("serve at 1 pm", "13:00"),
+        ("six thirty pm", "18:30"),
+        ("six thirty am", "06:30"),
+        ("dinner at 9", "21:00"),
+        ("dinner at 10", "10:00"),
+        ("dinner at 0:30", "00:30"),
+        ("dinner at 23:59", "23:59"),
+        ("dinner for 12", "12:00"),
+        ("a 7 o'clock service for 90", "19:00"),
+        ("out by 1745", "17:45"),
     ],
 )
 def test_hears(text: str, expected: str) -> None:
@@ -39,7 +56,19 @@ def test_hears(text: str, expected: str) -> None:
         "25:99",
         "2 eggs at 6,500 ft",
         "a staff meal for 14, penne",
+        "dinner at 24:00",
+        "dinner at 18:60",
+        "five to seven hours",
+        "ten to twelve",
+        "six thirty potatoes",
+        "dinner at 7 tables",
     ],
 )
 def test_hears_none(text: str) -> None:
     assert read(text)._.clock == ()
+
+
+def test_a_time_of_day_is_in_minutes_and_stands_where_it_was_said() -> None:
+    (time,) = read("dinner is at six thirty pm sharp")._.clock
+    assert (time.start, time.end, time.kind, time.unit) == (3, 6, "clock", "min")
+    assert time.low == time.high == time.said == 18.5 * 60
