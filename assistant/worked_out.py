@@ -6,7 +6,6 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from functools import cached_property, partial
 
-from assistant.replies.worded import in_words
 from assistant.replies.wording import dress
 from rules import engine
 from rules.model import Answer, Request
@@ -47,7 +46,7 @@ def work_out(request: Request) -> WorkedOut:
 
 def told(answer: Answer, request: Request | None = None) -> WorkedOut:
     """What an answer says, yet to be put into words."""
-    return WorkedOut(request or answer.request, answer.missing, lambda: dress(in_words(answer)))
+    return WorkedOut(request or answer.request, answer.missing, lambda: dress(answer))
 
 
 def _recipe(request: Request) -> WorkedOut:
@@ -61,7 +60,7 @@ def _recipe(request: Request) -> WorkedOut:
 def _clocked(found: Answer) -> Answer:
     from assistant.planning.schedule import with_clock
 
-    return dress(in_words(with_clock(found)))
+    return dress(with_clock(found))
 
 
 def _asked_as(worked: WorkedOut, text: str) -> Answer:

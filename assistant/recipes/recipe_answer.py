@@ -10,9 +10,8 @@ from functools import partial
 from assistant.errors import AssistantError
 from assistant.recipes.converting import NoYield, convert_recipe
 from assistant.replies.recipe.forms.text import as_text
-from assistant.replies.recipe.worded import in_words as converted_in_words
+from assistant.replies.recipe.worded import in_words
 from assistant.replies.recipe.words import opening
-from assistant.replies.worded import in_words
 from assistant.replies.wording import dress
 from rules.baking.change import Change
 from rules.errors import OutOfRange
@@ -68,18 +67,16 @@ def _converted(request: Request) -> Converted:
 
 
 def _told(request: Request, found: Converted) -> Answer:
-    converted = converted_in_words(found, request.units)
+    converted = in_words(found, request.units)
     moved = [change for change in converted.changes if change.way != "same"]
     answer = dress(
-        in_words(
-            Answer(
-                request=request,
-                headline=_headline(converted, moved),
-                figures=tuple(_figures(converted, moved)),
-                steps=tuple(one.text for one in converted.steps),
-                because=tuple(dict.fromkeys(Because(c.rule, c.because, c.sources) for c in converted.changes)),
-                cautions=converted.cautions,
-            )
+        Answer(
+            request=request,
+            headline=_headline(converted, moved),
+            figures=tuple(_figures(converted, moved)),
+            steps=tuple(one.text for one in converted.steps),
+            because=tuple(dict.fromkeys(Because(c.rule, c.because, c.sources) for c in converted.changes)),
+            cautions=converted.cautions,
         )
     )
     if request.depth <= BRIEF:

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import asdict
 from typing import Any
 
-from rules.model import Answer, Request
+from rules.model import Answer, Caution, Request
 
 SCHEMA = 1
 
@@ -22,10 +23,15 @@ def as_json(answer: Answer) -> dict[str, Any]:
         ],
         "steps": list(answer.steps),
         "because": [{"rule": b.rule, "text": b.text, "sources": list(b.sources)} for b in answer.because],
-        "cautions": [{"level": c.level, "text": c.text, "sources": list(c.sources)} for c in answer.cautions],
+        "cautions": cautions(answer.cautions),
         "text": answer.text,
         "spoken": answer.spoken,
     }
+
+
+def cautions(of: Iterable[Caution]) -> list[dict[str, Any]]:
+    """Cautions as plain JSON values, for every contract."""
+    return [{"level": c.level, "text": c.text, "sources": list(c.sources)} for c in of]
 
 
 def heard(request: Request) -> dict[str, Any]:

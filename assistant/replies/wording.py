@@ -14,6 +14,7 @@ from assistant.replies.headline import headline as headline_of
 from assistant.replies.quantities import Say
 from assistant.replies.sentences import worded
 from assistant.replies.speech_text import speakable
+from assistant.replies.worded import in_words
 from rules import book, tables
 from rules.model import Answer
 from rules.said import elevation, sentences
@@ -37,7 +38,8 @@ class Sections:
 
 
 def dress(answer: Answer) -> Answer:
-    """The answer with text and spoken filled in."""
+    """The answer in words, with text and spoken filled in."""
+    answer = in_words(answer)
     parts = sections(answer)
     text = _environment().get_template("reply.j2").render(parts=parts).strip()
     return replace(answer, headline=parts.headline, text=text, spoken=_spoken(parts))

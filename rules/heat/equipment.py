@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, wraps
 
 from rules.book import Case, Part, rule
 from rules.foods.methods import methods
@@ -78,6 +78,16 @@ def high(case: Case) -> bool:
     return case.sea.boiling_c - case.here.boiling_c > NOTICEABLE_K
 
 
+def up_high(advise: Callable[[Case], Advice]) -> Callable[[Case], Advice | None]:
+    """Advice that is given only where the kitchen is high enough for it to show."""
+
+    @wraps(advise)
+    def told(case: Case) -> Advice | None:
+        return advise(case) if high(case) else None
+
+    return told
+
+
 def pressure_marks(id: str) -> Callable[[Case], Advice]:
     """Advice on the marks of a pressure cooker: gauge pressure, and what low and high reach here."""
 
@@ -132,18 +142,16 @@ def gas(case: Case) -> Advice | None:
     )
 
 
-def electric(case: Case) -> Advice | None:
+@up_high
+def electric(case: Case) -> Advice:
     """Induction and electric hobs: full power at any elevation."""
-    if not high(case):
-        return None
     share = (case.sea.boiling_c - case.here.boiling_c) / (case.sea.boiling_c - TAP_WATER_C) * 100
     return Advice(because=say("electric", less=number(share, 0)), sources=("computed", "common-practice"))
 
 
-def kettle(case: Case) -> Advice | None:
+@up_high
+def kettle(case: Case) -> Advice:
     """Kettles: what makes them switch off."""
-    if not high(case):
-        return None
     return Advice(
         because=say("kettle", boil=temp(case.here.boiling_c)),
         steps=(say("kettle-step", below=temp(case.here.boiling_c - 1)),),
@@ -151,10 +159,9 @@ def kettle(case: Case) -> Advice | None:
     )
 
 
-def espresso(case: Case) -> Advice | None:
+@up_high
+def espresso(case: Case) -> Advice:
     """Espresso machines: pump pressure, brew water and the steam boiler."""
-    if not high(case):
-        return None
     here, sea = (temp(inside_c(air_here, STEAM_BOILER_GAUGE_PA)) for air_here in (case.here, case.sea))
     over = case.here.boiling_c < ESPRESSO_WATER_C
     set_c = min(ESPRESSO_WATER_C, case.here.boiling_c - 1)
@@ -179,10 +186,9 @@ def start_on_high() -> Said:
     return say("slow-cooker-step")
 
 
-def slow_cooker(case: Case) -> Advice | None:
+@up_high
+def slow_cooker(case: Case) -> Advice:
     """Slow cookers: how near the boil they get, and 200 degF that is out of reach."""
-    if not high(case):
-        return None
     boil = case.here.boiling_c
     held = say("slow-cooker-hold", hold=temp(HOLD_200_F_C), boil=temp(boil)) if boil < HOLD_200_F_C else ""
     return Advice(
@@ -192,10 +198,9 @@ def slow_cooker(case: Case) -> Advice | None:
     )
 
 
-def rice_cooker(case: Case) -> Advice | None:
+@up_high
+def rice_cooker(case: Case) -> Advice:
     """Rice cookers: switched off by a dry pan, not by doneness."""
-    if not high(case):
-        return None
     return Advice(because=say("rice-cooker"), steps=(say("rice-cooker-step"),))
 
 
@@ -204,10 +209,9 @@ def thin_air_share(case: Case) -> float:
     return air.density_ratio(case.here.elevation_m)
 
 
-def fan_oven(case: Case) -> Advice | None:
+@up_high
+def fan_oven(case: Case) -> Advice:
     """Convection ovens: the fan moves thinner air."""
-    if not high(case):
-        return None
     return Advice(
         because=say("fan-oven", less=number((1 - thin_air_share(case)) * 100, 0)),
         steps=(say("fan-oven-step"),),
@@ -215,17 +219,15 @@ def fan_oven(case: Case) -> Advice | None:
     )
 
 
-def still_oven(case: Case) -> Advice | None:
+@up_high
+def still_oven(case: Case) -> Advice:
     """Still ovens: mostly radiant, and true to their thermostat."""
-    if not high(case):
-        return None
     return Advice(because=say("still-oven"), sources=("common-practice",))
 
 
-def steam_oven(case: Case) -> Advice | None:
+@up_high
+def steam_oven(case: Case) -> Advice:
     """Combi ovens and pressureless steamers: steam at the local boil."""
-    if not high(case):
-        return None
     return Advice(
         because=say("steam-oven", boil=temp(case.here.boiling_c)),
         steps=(say("steam-oven-step"),),
@@ -233,10 +235,9 @@ def steam_oven(case: Case) -> Advice | None:
     )
 
 
-def pressure_steamer(case: Case) -> Advice | None:
+@up_high
+def pressure_steamer(case: Case) -> Advice:
     """Pressure steamers and jacketed kettles: gauge on top of thinner air."""
-    if not high(case):
-        return None
     here, sea = (temp(inside_c(air_here, STOVE_TOP_GAUGE_PA)) for air_here in (case.here, case.sea))
     return Advice(
         because=say("pressure-steamer", gauge=gauge(STOVE_TOP_GAUGE_PA), here=here, sea=sea), sources=("iapws-r7-97",)
@@ -248,10 +249,9 @@ def steam_kettle(case: Case) -> Advice:
     return Advice(because=say("steam-kettle", boil=temp(case.here.boiling_c)), sources=("iapws-r7-97",))
 
 
-def fire(case: Case) -> Advice | None:
+@up_high
+def fire(case: Case) -> Advice:
     """Grills and smokers: less oxygen for the fire."""
-    if not high(case):
-        return None
     return Advice(
         because=say("fire", share=number(thin_air_share(case) * 100, 0)),
         steps=(say("fire-step"),),
@@ -260,10 +260,9 @@ def fire(case: Case) -> Advice | None:
     )
 
 
-def camp_stove(case: Case) -> Advice | None:
+@up_high
+def camp_stove(case: Case) -> Advice:
     """Camp stoves: canisters and thin air."""
-    if not high(case):
-        return None
     return Advice(
         because=say("camp-stove"),
         steps=(say("camp-stove-step"),),
@@ -271,10 +270,9 @@ def camp_stove(case: Case) -> Advice | None:
     )
 
 
-def steam_table(case: Case) -> Advice | None:
+@up_high
+def steam_table(case: Case) -> Advice:
     """Steam tables: cooler water, still hot enough."""
-    if not high(case):
-        return None
     return Advice(
         because=say("steam-table", boil=temp(case.here.boiling_c)),
         steps=(say("steam-table-step"),),
@@ -282,10 +280,9 @@ def steam_table(case: Case) -> Advice | None:
     )
 
 
-def blast_chiller(case: Case) -> Advice | None:
+@up_high
+def blast_chiller(case: Case) -> Advice:
     """Blast chillers: cold air, but less of it."""
-    if not high(case):
-        return None
     return Advice(
         because=say("blast-chiller", less=number((1 - thin_air_share(case)) * 100, 0)),
         steps=(say("blast-chiller-step"),),

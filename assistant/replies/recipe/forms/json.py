@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from typing import Any
 
+from assistant.replies.contract import cautions
 from assistant.replies.recipe.forms import Form
 from assistant.replies.recipe.forms.text import as_text
 from assistant.replies.recipe.worded import in_words
@@ -37,7 +38,7 @@ def as_json(converted: Converted, units: Units = "us") -> dict[str, Any]:
         "steps": [_step(one) for one in converted.steps],
         "changes": [_change(change) for change in converted.changes],
         "unread": list(converted.unread),
-        "cautions": [{"level": c.level, "text": c.text, "sources": list(c.sources)} for c in converted.cautions],
+        "cautions": cautions(converted.cautions),
         "text": as_text(converted, units),
     }
 
