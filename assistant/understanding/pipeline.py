@@ -13,6 +13,7 @@ from assistant.reading.text import clean
 from assistant.reading.tokens import KitchenTokenizer
 from assistant.understanding import (
     concepts,  # noqa: F401
+    forms,  # noqa: F401
 )
 
 COMPONENTS = (
@@ -23,6 +24,7 @@ COMPONENTS = (
     "kitchen_lexicon",
     "kitchen_elevation",
     "kitchen_concepts",
+    "kitchen_forms",
     "kitchen_topic",
     "kitchen_safety",
     "kitchen_subject",
