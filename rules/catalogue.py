@@ -25,6 +25,7 @@ class Topic:
 
     needs: what must be known, words of rules.model.MISSING_WORDS, most important first; ask: how each is asked for
     turns_to: slot -> the topic that a question becomes when the slot is said by itself
+    forms, must, cannot: the frame, by which an utterance may be about it
     fewest_questions: how many test questions there are at least
     """
 
@@ -36,6 +37,9 @@ class Topic:
     cues: tuple[str, ...] = ()
     turns_to: Mapping[str, str] = field(default_factory=dict)
     marks: tuple[Mark, ...] = ()
+    forms: tuple[str, ...] = ()
+    must: tuple[str, ...] = ()
+    cannot: tuple[str, ...] = ()
     fewest_questions: int = 15
 
 

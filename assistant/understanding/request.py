@@ -127,6 +127,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         timer_name=timers.name if topic == TIMER else "",
         small_talk=small_talk.kind([token.lower_ for token in doc]) if topic == "smalltalk" else None,
         nearest=nearest(doc),
+        forms=tuple(dict.fromkeys(form.id for form in doc._.forms)),
         units=units or kitchen.units,
         equipment=equipment(words, found),
         unused=(*height.unused, *barometer.unused, *((no_such,) if no_such else ()), *unclaimed.places(doc)),

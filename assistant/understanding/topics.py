@@ -57,7 +57,7 @@ class Weights:
 
 @Language.component(
     "kitchen_topic",
-    requires=["doc._.numbers", "doc._.measures", "doc._.found", "doc._.elevations"],
+    requires=["doc._.numbers", "doc._.measures", "doc._.found", "doc._.elevations", "doc._.fitting"],
     assigns=["doc._.topic"],
 )
 def kitchen_topic(doc: Doc) -> Doc:
@@ -80,7 +80,8 @@ def decide(doc: Doc) -> Topic:
             scores[topic] += weight
     for topic, offset in cue_scores(doc).items():
         scores[topic] = scores.get(topic, 0.0) + offset
-    ranked = sorted(scores.items(), key=lambda item: (-item[1], item[0]))
+    fitting: frozenset[str] = doc._.fitting
+    ranked = sorted(scores.items(), key=lambda item: (item[0] not in fitting, -item[1], item[0]))
     return Topic(ranked[0][0], ranked[0][1] - ranked[1][1], tuple(ranked))
 
 
