@@ -94,7 +94,7 @@ class Request:
     small_talk: str | None = _help("which smalltalk it is: thanks, goodbye, who, hello, nod")
     nearest: tuple[str, ...] = _help("explanations that sound most like a why that names none", ())
     forms: tuple[str, ...] = _help(
-        "the forms of the question, ids of data/lexicon/forms.toml, the first counts most", ()
+        "forms of the question, ids of data/lexicon/forms.toml, the first counts most", ()
     )
     elapsed_min: float | None = _help("how long it has been cooking already [min]")
     recipe: str = _help("a recipe that was pasted, as it came", "")

@@ -1,4 +1,4 @@
-"""Component: which topics an utterance may be about: those whose frame in the catalogue fits its forms and its signs."""
+"""Component: which topics an utterance may be about: those whose frame in the catalogue fits its forms and signs."""
 
 from __future__ import annotations
 
