@@ -52,6 +52,12 @@ def plain_words() -> frozenset[str]:
 
 
 @cache
+def everyday_words() -> frozenset[str]:
+    """Frequent words and names of English that look like kitchen words, and are none: rental, screwing, Frank."""
+    return frozenset(tables.data_path("lexicon/everyday_words.txt").read_text(encoding="utf-8").split())
+
+
+@cache
 def kitchen_words() -> dict[str, tuple[str, ...]]:
     """Words of dishes, methods, equipment, symptoms, ingredients and concepts, by first letter."""
     book = lexicon.phrase_book()
@@ -75,7 +81,8 @@ def known_words() -> frozenset[str]:
     """Words that are right as they stand."""
     lexicon_words = {word for phrase in lexicon.phrase_book().phrases for word in phrase.split()}
     safety_words = {word for phrase in safety_subjects.phrases() for word in phrase.split()}
-    return plain_words() | lexicon_words | safety_words | concepts.phrases().words | topics.concepts().keys()
+    plain = plain_words() | everyday_words()
+    return plain | lexicon_words | safety_words | concepts.phrases().words | topics.concepts().keys()
 
 
 def mend(word: str, beside: tuple[str, ...] = ()) -> str | None:
