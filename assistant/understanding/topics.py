@@ -8,6 +8,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cache
 from itertools import combinations, pairwise
+from typing import Any
 
 from spacy.language import Language
 from spacy.tokens import Doc
@@ -66,11 +67,14 @@ def kitchen_topic(doc: Doc) -> Doc:
     return doc
 
 
-def decide(doc: Doc) -> Topic:
-    """The topic of a text that has been through the components before."""
+def decide(doc: Doc, learned: Weights | None = None) -> Topic:
+    """The topic of a text that has been through the components before.
+
+    learned: the table, where not the one in data
+    """
     if not any(token.norm_.isalnum() for token in doc):
         return Topic(NOTHING_SAID, 0.0, ())
-    learned, present = weights(), features(doc)
+    learned, present = learned or weights(), features(doc)
     telling = (f for f in present if f.startswith(CONCEPT) or not f.startswith(UNSPECIFIC))
     if not any(feature in learned.features for feature in telling):
         return Topic(NOTHING_KNOWN, 0.0, ())
@@ -91,7 +95,11 @@ def weights() -> Weights:
     path = tables.data_path(WEIGHTS)
     if not path.is_file():
         return Weights(tuple(topics()), (0.0,) * len(topics()), {}, "")
-    made = json.loads(gzip.decompress(path.read_bytes()))
+    return unpacked(json.loads(gzip.decompress(path.read_bytes())))
+
+
+def unpacked(made: dict[str, Any]) -> Weights:
+    """A learned table as it is worked with."""
     learned = tuple(made["topics"])
     named = {f: {learned[int(i)]: w for i, w in row.items()} for f, row in made["features"].items()}
     return Weights(learned, tuple(made["bias"]), named, made["examples"])
@@ -191,3 +199,4 @@ def flags(doc: Doc) -> Iterable[str]:
     yield from sorted({f"has:{m.kind}" for m in doc._.measures})
     if doc._.elevations:
         yield "has:elevation"
+    yield from sorted({f"has:form:{form.id}" for form in doc._.forms})
