@@ -78,6 +78,9 @@ class Request:
     elevation_m: float | None = _help("elevation of the kitchen [m]")
     elevation_from: ElevationFrom | None = _help("how the elevation came to be known")
     from_elevation_m: float | None = _help("elevation the baseline was written for [m]; sea level where not said")
+    elevations_m: tuple[float, ...] = _help(
+        "every elevation asked about, where there are two or more, in the order said", ()
+    )
     pressure_pa: float | None = _help("station pressure measured in the kitchen [Pa], when a barometer was read")
     time_min: float | None = _help("a time the cook gave [min], the lower end of a range")
     time_high_min: float | None = _help("upper end of that range [min]")
@@ -93,10 +96,16 @@ class Request:
     timer_name: str = _help("what the cook calls the timer", "")
     small_talk: str | None = _help("which smalltalk it is: thanks, goodbye, who, hello, nod")
     nearest: tuple[str, ...] = _help("explanations that sound most like a why that names none", ())
-    forms: tuple[str, ...] = _help(
-        "forms of the question, ids of data/lexicon/forms.toml, the first counts most", ()
-    )
+    forms: tuple[str, ...] = _help("forms of the question, ids of data/lexicon/forms.toml, the first counts most", ())
     elapsed_min: float | None = _help("how long it has been cooking already [min]")
+    planned_min: float | None = _help("a time the cook has, or means to give it, to be judged [min]")
+    asked_way: str | None = _help(
+        "which way it is asked whether it goes: longer, shorter, hotter, cooler, same, either"
+    )
+    dishes_too: tuple[str, ...] = _help("other dishes that were named beside the dish, in the order said", ())
+    methods_too: tuple[str, ...] = _help("other methods that were named beside the method, in the order said", ())
+    temperatures_c: tuple[float, ...] = _help("every temperature, where two or more were given [degC]", ())
+    wanted_doneness: str | None = _help("how done meat is wanted, an id of data/lexicon/doneness.toml")
     recipe: str = _help("a recipe that was pasted, as it came", "")
     units: Units = _help("which unit system is shown first", "us")
     depth: int = _help("1 one line, 2 a paragraph, 3 the equations with numbers", 2)

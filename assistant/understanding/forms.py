@@ -57,7 +57,7 @@ def hear(doc: Doc) -> tuple[Form, ...]:
     """The forms of an utterance whose spans were heard, the one that counts first."""
     mark(doc)
     rank = {id: at for at, id in enumerate(forms())}
-    found = {Form(start, end, doc.vocab.strings[id]) for id, start, end in _matcher(doc.vocab)(doc)}
+    found = {Form(start, end, doc.vocab.strings[id]) for id, start, end in matcher(doc.vocab, FILE, "form")(doc)}
     return tuple(sorted(found, key=lambda form: (rank[form.id], form.start, form.end)))
 
 
@@ -83,11 +83,12 @@ def _tag(doc: Doc, start: int, end: int, kind: str) -> None:
 
 
 @cache
-def _matcher(vocab: Vocab) -> Matcher:
-    matcher = Matcher(vocab, validate=False)
-    for row in tables.read_toml(FILE)["form"]:
-        matcher.add(row["id"], [tokens for pattern in row["patterns"] for tokens in patterns_of(pattern)])
-    return matcher
+def matcher(vocab: Vocab, file: str, table: str) -> Matcher:
+    """The patterns of every row of a table, each under the id of its row."""
+    found = Matcher(vocab, validate=False)
+    for row in tables.read_toml(file)[table]:
+        found.add(row["id"], [tokens for pattern in row["patterns"] for tokens in patterns_of(pattern)])
+    return found
 
 
 def patterns_of(pattern: str) -> list[list[Token]]:

@@ -1,0 +1,138 @@
+"""Which part a time plays: what it takes where the recipe is right, how long it has cooked, or what it is to be given.
+
+The phrases are those of data/lexicon/time_roles.toml; without one a time is the baseline.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from spacy.tokens import Doc
+
+from assistant.reading.spans import Measure
+from assistant.understanding import forms, stretches
+
+FILE = "lexicon/time_roles.toml"
+BASELINE, ELAPSED, PLANNED = "baseline", "elapsed", "planned"
+RANKED = ("between", "apart", BASELINE, ELAPSED, PLANNED)
+# units in which nobody tells how long a dish cooks
+NO_COOKING_TIME = ("wk", "week", "month", "mo", "yr", "year")
+MINUTES_PER_HOUR = 60.0
+# 20 min PER pound, for every 500 g, to the kilo
+PER = ("for", "to", "the", "every", "each", "per", "a", "an", "/")
+POUND, KILO = ("lb", "lbs", "pound", "pounds"), ("kg", "kilo", "kilos", "kilogram")
+G_OF = {**dict.fromkeys(POUND, 453.59237), **dict.fromkeys(KILO, 1000.0)}
+PLUS = frozenset(("plus", "+", "over", "extra", "and"))
+SINCE = "since"
+
+
+@dataclass(frozen=True, slots=True)
+class Times:
+    """The times of an utterance by the part they play [min]; first is the first of all, whatever its part.
+
+    rated: where the words for the weight of a time per weight end, which is no amount of food
+    """
+
+    first: tuple[float, float] | None = None
+    baseline: tuple[float, float] | None = None
+    elapsed_min: float | None = None
+    planned_min: float | None = None
+    rated: int | None = None
+
+    def slots(self, *, apart: bool, undone: bool = False) -> dict[str, Any]:
+        """The slots of a request.
+
+        apart: whether the parts count, or the first time stands for all; undone: whether that may be what it has had
+        """
+        time = self.baseline if apart else self.first
+        low, high = time or (None, None)
+        return {
+            "time_min": low,
+            "time_high_min": high if time and time[1] > time[0] else None,
+            "elapsed_min": self.elapsed_min if apart or undone else None,
+            "planned_min": self.planned_min if apart else None,
+        }
+
+
+@dataclass(frozen=True, slots=True)
+class Rate:
+    """A time for each so much of weight: what it comes to [min], where the weight is known, and where its words end."""
+
+    total: tuple[float, float] | None
+    weight_ends: int
+
+
+def heard(doc: Doc) -> Times:
+    """The times of an utterance whose forms were heard."""
+    times = [m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME]
+    rate = _rate(doc, times)
+    if rate and rate.total:
+        return Times(rate.total, rate.total, rated=rate.weight_ends)
+    parts = _parts(doc, times)
+    stood_min = stretches.hours(doc) * MINUTES_PER_HOUR if SINCE in {token.norm_ for token in doc} else 0.0
+    return Times(
+        first=_ends(times[0]) if times else None,
+        baseline=next((_ends(m) for m, part in parts if part == BASELINE), None),
+        elapsed_min=next((_middle(m) for m, part in parts if part == ELAPSED), stood_min or None),
+        planned_min=next((_middle(m) for m, part in parts if part == PLANNED), None),
+        rated=rate.weight_ends if rate else None,
+    )
+
+
+def _ends(m: Measure) -> tuple[float, float]:
+    return m.low, m.high
+
+
+def _middle(m: Measure) -> float:
+    return (m.low + m.high) / 2
+
+
+def _parts(doc: Doc, times: Sequence[Measure]) -> list[tuple[Measure, str]]:
+    """Each time with its part."""
+    if not times:
+        return []
+    found = [
+        (end - start, RANKED.index(part), start, end, part)
+        for id, start, end in forms.matcher(doc.vocab, FILE, "role")(doc)
+        for part in (doc.vocab.strings[id],)
+        if sum(start < m.end and m.start < end for m in times) == 1
+    ]
+    unsaid = PLANNED if any(form.id == "enough" for form in doc._.forms) else BASELINE
+    return [(m, next((part for *_, s, e, part in sorted(found) if s <= m.start and m.end <= e), unsaid)) for m in times]
+
+
+def _rate(doc: Doc, times: Sequence[Measure]) -> Rate | None:
+    """20 min per lb for a 14 lb bird: what it comes to. None where no time is for a weight."""
+    masses = [m for m in doc._.measures if m.kind == "mass"]
+    for time in times:
+        if of := _weight_of(doc, time, masses):
+            grams, ends = of
+            food = max((m.low for m in masses if m.end != ends), default=0.0)
+            more = next((_middle(m) for m in times if m.start > time.end and _added(doc, time, m)), 0.0)
+            low, high = (end * food / grams + more for end in _ends(time))
+            return Rate((low, high) if food else None, ends)
+    return None
+
+
+def _weight_of(doc: Doc, time: Measure, masses: Sequence[Measure]) -> tuple[float, int] | None:
+    """The weight that a time is for [g], and where the words for it end."""
+    at = time.end
+    while at < len(doc) and doc[at].norm_ in PER:
+        mass = next((m for m in masses if m.start == at), None)
+        if mass:
+            return mass.low, mass.end
+        at += 1
+    mass = next((m for m in masses if m.start == at and at > time.end), None)
+    if mass:
+        return mass.low, mass.end
+    if at > time.end and at < len(doc) and doc[at].norm_ in G_OF:
+        return G_OF[doc[at].norm_], at + 1
+    return None
+
+
+def _added(doc: Doc, time: Measure, more: Measure) -> bool:
+    between = {token.norm_ for token in doc[time.end : more.start]}
+    behind = {token.norm_ for token in doc[more.end : more.end + 2]}
+    return not PLUS.isdisjoint(between | (behind & {"over", "extra"})) and len(between) <= 6
