@@ -165,7 +165,7 @@ def time_slots(times: Times, topic: str, method: str | None) -> dict[str, Any]:
     return times.slots(apart=apart, undone=topic == "troubleshoot")
 
 
-def rivals(doc: Doc, dish: str | None, method: str | None) -> dict[str, tuple[str, ...]]:
+def rivals(doc: Doc, dish: str | None, method: str | None) -> dict[str, Any]:
     """The other dishes and methods of a question that holds two things against each other."""
     if not any(form.id in COMPARING for form in doc._.forms):
         return {}

@@ -47,7 +47,8 @@ def doneness() -> dict[str, Doneness]:
     54.4
     """
     rows = read_toml(DONENESS)["doneness"]
-    return {r["id"]: Doneness(**{k: tuple(v) if isinstance(v, list) else v for k, v in r.items()}) for r in rows}
+    lists = ("heard_as", "not_before")
+    return {r["id"]: Doneness(**(r | {key: tuple(r.get(key, ())) for key in lists})) for r in rows}
 
 
 def raw_meat(traits: Collection[str]) -> bool:

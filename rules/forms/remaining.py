@@ -23,7 +23,6 @@ COUNTED_FROM = {
 REASONS = ("dried_bean", "lentil"), ("starchy_root", "root_vegetable", "tender_vegetable"), ("rice", "whole_grain")
 STUBBORN, ROOT, GRAIN = REASONS
 DRY = ("roast", "bake", "grill", "smoke")
-WET = ("boil", "simmer", "braise", "stew", "steam")
 
 
 @rule("remaining.to_go", "common-practice")
@@ -88,7 +87,7 @@ def _over(asked: Asked, here: Figure, had_min: float) -> Words:
         place=case.place,
         counted=COUNTED_FROM.get(method, "heat"),
     )
-    return together(past, say("reason", food=_kind(asked), way_out="pot" if method in WET else "other"))
+    return together(past, say("reason", food=_kind(asked)))
 
 
 def _kind(asked: Asked) -> str:

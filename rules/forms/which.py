@@ -25,7 +25,7 @@ SLOWER = ("longer",)
 class Rival:
     """One of the things that are held against each other: what it is called, and its time."""
 
-    named: Words
+    named: Words | Measure
     time: Figure
 
 

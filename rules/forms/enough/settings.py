@@ -9,7 +9,7 @@ from rules.heat.headline import alike, doing, middle
 from rules.heat.pressure import inside_c, plausible_pa
 from rules.heat.verdict import opened
 from rules.physics.units import PSI_PER_PA
-from rules.said import Words, gauge, oven, oven_span, sentences, temp, temp_drop
+from rules.said import Words, gauge, oven, oven_span, sentences, temp
 
 say = sentences("forms/enough")
 
@@ -54,7 +54,6 @@ def _setting(asked: Asked, fits: str, asked_c: float, found: Compared) -> Words:
         asked=oven(asked_c),
         way="low" if asked_c < found.low_c else "high",
         here=oven_span(found.low_c, found.high_c),
-        moved=temp_drop(abs(found.moved_k)),
         doing=doing(asked.case, asked.request.method or "bake"),
         place=asked.case.place,
         and_time=_and_time(asked),
