@@ -99,9 +99,7 @@ class Request:
     forms: tuple[str, ...] = _help("forms of the question, ids of data/lexicon/forms.toml, the first counts most", ())
     elapsed_min: float | None = _help("how long it has been cooking already [min]")
     planned_min: float | None = _help("a time the cook has, or means to give it, to be judged [min]")
-    asked_way: str | None = _help(
-        "which way it is asked whether it goes: longer, shorter, hotter, cooler, same, either"
-    )
+    asked_way: str | None = _help("which way it is asked whether it goes, an id of data/lexicon/asked_ways.toml")
     dishes_too: tuple[str, ...] = _help("other dishes that were named beside the dish, in the order said", ())
     methods_too: tuple[str, ...] = _help("other methods that were named beside the method, in the order said", ())
     temperatures_c: tuple[float, ...] = _help("every temperature, where two or more were given [degC]", ())

@@ -7,7 +7,7 @@ from spacy.tokens import Doc
 from assistant.understanding import forms
 
 FILE = "lexicon/asked_ways.toml"
-EITHER = "either"
+EITHER, ANY = "either", "any"
 
 
 def asked_way(doc: Doc) -> str | None:
@@ -16,6 +16,9 @@ def asked_way(doc: Doc) -> str | None:
     >>> from assistant.understanding.pipeline import read
     >>> asked_way(read("is the oven hotter up here")), asked_way(read("hotter or cooler oil")), asked_way(read("stew"))
     ('hotter', 'either', None)
+    >>> asked_way(read("does the time change")), asked_way(read("any change, or is it longer"))
+    ('any', 'longer')
     """
     found = {doc.vocab.strings[id] for id, _, _ in forms.matcher(doc.vocab, FILE, "way")(doc)}
-    return EITHER if len(found) > 1 else next(iter(found), None)
+    told = found - {ANY} or found
+    return EITHER if len(told) > 1 else next(iter(told), None)

@@ -76,9 +76,24 @@ def heard(doc: Doc) -> Times:
         first=_ends(times[0]) if times else None,
         baseline=next((_ends(m) for m, part in parts if part == BASELINE), None),
         elapsed_min=next((_middle(m) for m, part in parts if part == ELAPSED), stood_min or None),
-        planned_min=next((_middle(m) for m, part in parts if part == PLANNED), None),
+        planned_min=next((_middle(m) for m, part in parts if part == PLANNED), _bare_min(doc, times)),
         rated=rate.weight_ends if rate else None,
     )
+
+
+def _bare_min(doc: Doc, times: Sequence[Measure]) -> float | None:
+    """A bare number that is planned, in the unit of the one time beside it [min]: the box says 9 min, is 13 enough."""
+    if len(times) != 1 or not times[0].said:
+        return None
+    taken = {i for m in (*doc._.measures, *doc._.elevations) for i in range(m.start, m.end)}
+    planned = [(start, end) for part, start, end in _found(doc) if part == PLANNED]
+    bare = (n for n in doc._.numbers if n.start not in taken and any(s <= n.start and n.end <= e for s, e in planned))
+    return next((n.value * times[0].low / times[0].said for n in bare), None)
+
+
+def _found(doc: Doc) -> list[tuple[str, int, int]]:
+    """Every pattern that was heard: its part, and where it stands."""
+    return [(doc.vocab.strings[id], start, end) for id, start, end in forms.matcher(doc.vocab, FILE, "role")(doc)]
 
 
 def _ends(m: Measure) -> tuple[float, float]:
@@ -95,8 +110,7 @@ def _parts(doc: Doc, times: Sequence[Measure]) -> list[tuple[Measure, str]]:
         return []
     found = [
         (end - start, RANKED.index(part), start, end, part)
-        for id, start, end in forms.matcher(doc.vocab, FILE, "role")(doc)
-        for part in (doc.vocab.strings[id],)
+        for part, start, end in _found(doc)
         if sum(start < m.end and m.start < end for m in times) == 1
     ]
     unsaid = PLANNED if any(form.id == "enough" for form in doc._.forms) else BASELINE

@@ -21,9 +21,10 @@ TOPICS = ("time", "temperature", "boiling_point", "doneness", "pressure", "sugar
 # where something was given time already and is not done, whatever else is the matter with it
 UNDONE = (*TOPICS, "troubleshoot")
 # where a thing may be asked about that somebody thinks of buying
-BOUGHT = (*TOPICS, "calibrate", "why", "bake_adjust", "preserve")
+BOUGHT = (*TOPICS, "calibrate", "why", "bake_adjust", "preserve", "set_kitchen")
 # forms that the room's own headline answers
 PLAIN = ("how_long", "how_hot", "how_much", "start", "convert", "why")
+JUDGED = "doneness.judged"
 Work = Callable[[Request], Answer]
 # what a question of the same kind, asked beside the first, does not take over from it
 UNASKED: dict[str, object] = {
@@ -54,6 +55,11 @@ class Asked:
         """The time here and the time at the baseline, where both are known."""
         here, base = self.answer.figure("cook_time"), self.answer.figure("baseline_time")
         return (here, base) if here and base else None
+
+    @property
+    def judged(self) -> bool:
+        """Whether the room has judged a reading of the centre by the tables of safe temperatures."""
+        return any(b.rule == JUDGED for b in self.answer.because)
 
     def otherwise(self, **changes: object) -> Asked:
         """The same question but for some slots."""
@@ -92,6 +98,11 @@ def before_plain(request: Request) -> Iterator[str]:
     return takewhile(lambda form: verdict or form not in PLAIN, request.forms)
 
 
+def opens(asked: Asked, verdict: str) -> str:
+    """The verdict, but neither yes nor no where either may be meant: is it too long, or not long enough."""
+    return "none" if asked.request.asked_way == "either" else verdict
+
+
 def refuses(answer: Answer) -> bool:
     """Whether the room asks, refuses, or answers about safety: its headline stays whatever was asked."""
     request = answer.request
@@ -101,8 +112,11 @@ def refuses(answer: Answer) -> bool:
 
 def beside(headline: Words) -> tuple[Words, ...]:
     """What a room says behind its headline, such as that dry beans boil first: it stays."""
-    behind = headline.items[1:] if isinstance(headline, Listed) and headline.join == "sentences" else ()
-    return tuple(words for words in behind if isinstance(words, str | Said | Listed))
+    if not isinstance(headline, Listed) or headline.join != "sentences":
+        return ()
+    first, *behind = headline.items
+    of_time = isinstance(first, Said) and first.file == "heat/headline"
+    return tuple(words for words in behind if of_time and isinstance(words, str | Said | Listed))
 
 
 def with_part(answer: Answer, part: Part, because: Because) -> Answer:

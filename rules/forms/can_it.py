@@ -9,7 +9,7 @@ from rules.forms import Asked
 from rules.forms.changes import out_of_reach
 from rules.forms.enough import readings, settings, times
 from rules.heat import done_readings
-from rules.heat.headline import doing, middle
+from rules.heat.headline import about, doing, middle
 from rules.heat.pressure import STOVE_TOP_GAUGE_PA, inside_c
 from rules.heat.verdict import opened
 from rules.said import Words, gauge, sentences, temp, temp_span, together
@@ -120,7 +120,12 @@ def _in_heat(asked: Asked) -> Part | None:
     """In the oven, in fat, over a fire: as hot as anywhere."""
     if asked.time is None or asked.request.method is None:
         return None
-    text = say("in-heat", doing=doing(asked.case, asked.request.method), place=asked.case.place, time=_time(asked))
+    text = say(
+        "in-heat",
+        doing=doing(asked.case, asked.request.method),
+        place=asked.case.place,
+        time=about(asked.time[0]),
+    )
     return Part(headline=opened("yes", text))
 
 

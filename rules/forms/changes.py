@@ -28,12 +28,12 @@ def opening(asked: Asked, way: str, *, little: bool = False, counted: bool = Fal
 
     way: which way it goes; counted: whether it was asked by how much
     """
-    wanted = asked.request.asked_way
-    if counted:
+    wanted, forms = asked.request.asked_way, asked.request.forms
+    if counted or ("what_is" in forms and "is_ok" not in forms):
         return "none"
     if wanted == "either":
         return way
-    fits = way != "same" if wanted is None or wanted not in (*OF_TIME, *OF_HEAT, "same") else way == wanted
+    fits = way == wanted if wanted in (*OF_TIME, *OF_HEAT, "same") else way != "same"
     if not fits:
         return "no"
     return "little" if little and way != "same" else "yes"
@@ -42,7 +42,7 @@ def opening(asked: Asked, way: str, *, little: bool = False, counted: bool = Fal
 def about_heat(asked: Asked) -> bool:
     """Whether a temperature is asked about, and not a time."""
     request = asked.request
-    if request.asked_way in OF_TIME:
+    if request.asked_way is None or request.asked_way in OF_TIME:
         return False
     return request.asked_way in OF_HEAT or request.topic not in ("time", "pressure")
 
@@ -51,7 +51,7 @@ def about_heat(asked: Asked) -> bool:
 def microwave(asked: Asked) -> Part | None:
     """A microwave oven: the power is the same, the time starts at one end of what is given."""
     here, request = asked.answer.figure("cook_time"), asked.request
-    if request.method != "microwave" or here is None or request.topic != "time":
+    if request.asked_way is None or request.method != "microwave" or here is None or request.topic != "time":
         return None
     base = asked.answer.figure("baseline_time") or here
     way = "longer" if here.value > base.value * (1 + NOTICED) else "same"
@@ -65,15 +65,14 @@ def microwave(asked: Asked) -> Part | None:
 
 
 def _opening(asked: Asked, way: str) -> str:
-    plain = way == "same" and asked.request.asked_way is None and not counts(asked)
+    plain = way == "same" and asked.request.asked_way == "any" and not counts(asked)
     return "hardly" if plain else opening(asked, way, little=True, counted=counts(asked))
 
 
 @rule("changes.heat", "common-practice", "iapws-r7-97")
 def heat(asked: Asked) -> Part | None:
     """Whether a temperature changes: what is set, and what the liquid, the steam or the boil stand at."""
-    judged = any(b.rule == "doneness.judged" for b in asked.answer.because)
-    found = of_heat(asked) if about_heat(asked) and not judged else None
+    found = of_heat(asked) if about_heat(asked) and not asked.judged else None
     if found is None:
         return None
     said = opening(asked, found.way, counted=counts(asked) and found.way != "same")
@@ -142,7 +141,7 @@ def and_time(asked: Asked) -> Words:
 @rule("changes.time", "common-practice", "computed")
 def time(asked: Asked) -> Part | None:
     """Whether a time changes, and by how much."""
-    if asked.request.topic not in ("time", "temperature", "pressure"):
+    if asked.request.asked_way is None or asked.request.topic not in ("time", "temperature", "pressure"):
         return None
     if out_of_reach(asked):
         return Part(headline=opened(opening(asked, "longer", counted=counts(asked)), asked.answer.headline))

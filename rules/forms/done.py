@@ -6,6 +6,7 @@ from rules import safety
 from rules.book import Part, rule
 from rules.foods.dishes import classes
 from rules.forms import Asked
+from rules.forms.enough import readings
 from rules.heat import done_readings
 from rules.heat.dry import heated_through
 from rules.safety.holding_limits import placed
@@ -20,9 +21,8 @@ UNSAID = "general"
 def sign(asked: Asked) -> Part | None:
     """The sign of a dish that is done by softening, or by eye: the safe reading comes long before or there is none."""
     request, dish_class = asked.request, asked.case.dish_class
-    judged = any(b.rule == "doneness.judged" for b in asked.answer.because)
     safe = safety.safe_temperature(request.dish, dish_class)
-    if judged or request.topic != "doneness" or dish_class == UNSAID or request.wanted_doneness:
+    if asked.judged or request.topic != "doneness" or dish_class == UNSAID or request.wanted_doneness:
         return None
     if safe and heated_through(dish_class):
         return None
@@ -43,4 +43,4 @@ def sign(asked: Asked) -> Part | None:
     )
 
 
-RULES = (sign,)
+RULES = (readings.reading, sign)

@@ -9,8 +9,6 @@ from rules.forms import Asked, changes, enough
 @rule("is_ok.changes", "common-practice")
 def which_way(asked: Asked) -> Part | None:
     """Whether it goes the way that was asked: longer, hotter, the same."""
-    if asked.request.asked_way is None:
-        return None
     return next((part for item in changes.RULES if (part := item(asked)) is not None), None)
 
 

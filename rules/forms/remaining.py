@@ -6,7 +6,7 @@ from rules.book import Part, rule
 from rules.foods.dishes import traits_of, usual_method
 from rules.forms import Asked
 from rules.forms.changes import out_of_reach
-from rules.heat.headline import doing, middle
+from rules.heat.headline import about, doing, middle
 from rules.heat.pressure import STOVE_TOP_GAUGE_PA
 from rules.model import Figure
 from rules.physics.units import round_time_min
@@ -67,11 +67,11 @@ def _left(asked: Asked, here: Figure, left: Figure, had_min: float) -> Words:
     return say(
         "to-go",
         stage="soon" if left.value <= 0 else "later" if left.low else "now",
-        left=middle(left),
+        left=duration(left.value),
         most=duration(left.high or 0.0),
         taste=duration(left.low or 0.0),
         doing=doing(case, method) if method else case.food,
-        all=middle(here),
+        all=about(here),
         place=case.place,
         counted=COUNTED_FROM.get(method, "heat"),
     )

@@ -163,8 +163,6 @@ def _safe(asked: Asked) -> Part | None:
 @rule("which.way", "common-practice")
 def way(asked: Asked) -> Part | None:
     """Longer or shorter, hotter or cooler."""
-    if asked.request.asked_way is None:
-        return None
     return next((part for item in changes.RULES if (part := item(asked)) is not None), None)
 
 

@@ -47,7 +47,6 @@ def pressure_cooker(asked: Asked) -> Part | None:
         quick=duration(quick.value),
         slow=duration(slow.value),
         doing=doing(asked.case, open_pot(request.dish, request.dish_class)),
-        food=asked.case.food,
         place=asked.case.place,
     )
     return Part(headline=opened("yes" if pays else "no", text))

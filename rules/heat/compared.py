@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from rules.heat.heat_settings import setting
 from rules.model import Answer, Figure, Request
-from rules.said import Measure, oven, oven_span, temp_span
+from rules.said import Measure, oven_span, temp_span
 
 # which temperature is asked about, the first that there is, and what it is of
 THINGS = {
@@ -18,8 +18,6 @@ THINGS = {
 # what a cook sets, and does not find
 SET = ("oven", "fat", "pan", "grate", "smoker", "bath", "hold")
 NOTICED_K = 1.2
-# a range of settings too wide to be one [K]
-WIDE_K = 25.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,8 +42,7 @@ class Compared:
         """Both ends of it, to be written: a setting coarser than a reading."""
         if self.thing not in SET:
             return temp_span(self.low_c, self.high_c)
-        wide = self.high_c - self.low_c > WIDE_K
-        return oven(self.middle_c) if wide else oven_span(self.low_c, self.high_c)
+        return oven_span(self.low_c, self.high_c)
 
     @property
     def middle_c(self) -> float:
@@ -60,7 +57,9 @@ def compared(answer: Answer, base: Answer | None = None, ids: Iterable[str] = TH
         return None
     there = base.figure(here.id) if base else None
     base_c = there.value if there else here.value if here.sea_level is None else here.sea_level
-    return Compared(thing_of(here, answer.request), *ends(here), here.value - base_c)
+    one = here.id == "oven" and answer.request.method == "braise"
+    low_c, high_c = (here.value, here.value) if one else ends(here)
+    return Compared(thing_of(here, answer.request), low_c, high_c, here.value - base_c)
 
 
 def ends(figure: Figure) -> tuple[float, float]:

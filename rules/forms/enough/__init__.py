@@ -5,6 +5,6 @@ from __future__ import annotations
 from rules.forms.enough import readings, settings, times
 
 RULES = (
-    readings.cold, readings.core, readings.bath, readings.hold, settings.setting, readings.drink, readings.boil,
-    readings.stage, settings.gauge_does, times.time,
+    readings.cold, readings.core, readings.reading, readings.bath, readings.hold, settings.setting, readings.drink,
+    readings.boil, readings.stage, settings.gauge_does, times.time,
 )  # fmt: skip

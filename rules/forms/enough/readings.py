@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from rules.book import Part, rule
 from rules.foods.sugar import boil_reading_c, stages
-from rules.forms import Asked
+from rules.forms import Asked, opens
+from rules.heat import done_readings
 from rules.heat.compared import ends
-from rules.heat.headline import doing, middle
+from rules.heat.headline import about, doing
 from rules.heat.verdict import opened
 from rules.methods.sous_vide import ceiling_c
 from rules.safety.holding_limits import limit_c
@@ -21,6 +22,8 @@ SIMMERED = ("simmer", "stew", "braise", "poach")
 SAME_BOIL_K, SIMMER_AT_LEAST_K = 1.5, 12.0
 # hotter is no water in an open pot
 WATER_AT_MOST_C = 105.0
+# what a temperature may be of that is no water
+ELSEWHERE = ("core", "hold", "fridge", "bath")
 
 
 @rule("enough.cold", "fda-food-code-2022")
@@ -39,10 +42,33 @@ def core(asked: Asked) -> Part | None:
     request = asked.request
     if request.temperature_of != "core" or request.topic not in ("time", "temperature") or request.dish_class is None:
         return None
-    other = asked.otherwise(topic="doneness", method=None).answer
-    if not any(b.rule == "doneness.judged" for b in other.because):
+    other = asked.otherwise(topic="doneness", method=None)
+    if not other.judged:
         return None
-    return Part(headline=other.headline, cautions=tuple(c for c in other.cautions if c.level == "stop"))
+    stops = tuple(c for c in other.answer.cautions if c.level == "stop")
+    return Part(headline=other.answer.headline, cautions=stops)
+
+
+@rule("enough.reading", "common-practice", "iapws-r7-97")
+def reading(asked: Asked) -> Part | None:
+    """A reading of the centre of bread, cake, custard or roots against what cooks call done here."""
+    request, case = asked.request, asked.case
+    of = done_readings.reading(request.dish, case.dish_class)
+    if request.topic != "doneness" or request.temperature_c is None or of is None or asked.judged:
+        return None
+    low_c, high_c = of.here(case.here, case.sea)
+    stands = (
+        "under" if request.temperature_c < low_c - 0.6 else "over" if request.temperature_c > high_c + 0.6 else "in"
+    )
+    text = say(
+        "reading",
+        stands=stands,
+        asked=temp(request.temperature_c),
+        food=case.food,
+        done=temp_span(low_c, high_c),
+        place=case.place,
+    )
+    return Part(headline=opened(opens(asked, "yes" if stands == "in" else "no"), text))
 
 
 @rule("enough.bath", "baldwin-sous-vide", "computed")
@@ -68,13 +94,16 @@ def bath(asked: Asked) -> Part | None:
 
 @rule("enough.hold", "fda-food-code-2022", "iapws-r7-97")
 def hold(asked: Asked) -> Part | None:
-    """Food that is held hot, where the boil leaves room above it."""
+    """Food that is held hot: whether it is hot enough, and what the boil leaves room for."""
     request, case = asked.request, asked.case
-    asked_c, least = request.temperature_c, asked.answer.figure("hold_temperature")
-    if request.method != "hold" or asked_c is None or least is None or request.elevation_m is None:
+    asked_c = request.temperature_c
+    if asked_c is None or (request.method != "hold" and request.temperature_of != "hold"):
         return None
-    if not least.value - 0.05 <= asked_c < case.here.boiling_c:
-        return None
+    held = asked if request.method == "hold" else asked.otherwise(topic="temperature", method="hold")
+    least = held.answer.figure("hold_temperature")
+    stops = tuple(c for c in held.answer.cautions if c.level == "stop")
+    if least is None or request.elevation_m is None or not least.value - 0.05 <= asked_c < case.here.boiling_c:
+        return None if held is asked else Part(headline=held.answer.headline, cautions=stops)
     text = say("hold", asked=temp(asked_c), boil=temp(case.here.boiling_c), place=case.place, least=temp(least.value))
     return Part(headline=opened("yes", text))
 
@@ -92,7 +121,7 @@ def boil(asked: Asked) -> Part | None:
     """Water or steam at a temperature, against the boil here."""
     request, case = asked.request, asked.case
     asked_c = request.temperature_c
-    if asked_c is None or asked_c > WATER_AT_MOST_C or request.temperature_of == "core":
+    if asked_c is None or asked_c > WATER_AT_MOST_C or request.temperature_of in ELSEWHERE:
         return None
     if request.topic != "boiling_point" and request.method not in WET:
         return None
@@ -107,14 +136,16 @@ def boil(asked: Asked) -> Part | None:
         place=case.place,
         and_time=_and_dish(asked),
     )
-    return Part(headline=opened("yes" if stands == "at" or (stands == "under" and simmers) else "no", text))
+    return Part(
+        headline=opened(opens(asked, "yes" if stands == "at" or (stands == "under" and simmers) else "no"), text)
+    )
 
 
 def _and_dish(asked: Asked) -> Words:
     """What it takes of the dish, to stand behind the boil; empty where none was named."""
     if asked.time is None or asked.request.dish is None or asked.request.method is None:
         return ""
-    return say("and-dish", time=middle(asked.time[0]), doing=doing(asked.case, asked.request.method))
+    return say("and-dish", time=about(asked.time[0]), doing=doing(asked.case, asked.request.method))
 
 
 @rule("enough.stage", "common-practice", "csu-candy-high-elevation")
@@ -134,4 +165,4 @@ def stage(asked: Asked) -> Part | None:
         here=temp_span(low_c, high_c),
         place=asked.case.place,
     )
-    return Part(headline=opened("yes" if stands == "in" else "no", text))
+    return Part(headline=opened(opens(asked, "yes" if stands == "in" else "no"), text))

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from rules.book import Part, rule
-from rules.forms import Asked
+from rules.forms import Asked, opens
 from rules.heat.compared import SET, Compared, compared
-from rules.heat.headline import alike, doing, middle
+from rules.heat.headline import about, alike, doing
 from rules.heat.pressure import inside_c, plausible_pa
 from rules.heat.verdict import opened
 from rules.physics.units import PSI_PER_PA
@@ -29,12 +29,12 @@ def setting(asked: Asked) -> Part | None:
     if asked_c < SETTING_FROM_C or found.thing in ("bath", "hold"):
         return None
     if found.way != "same":
-        return Part(headline=opened("no", _setting(asked, "moved", asked_c, found)))
+        return Part(headline=opened(opens(asked, "no"), _setting(asked, "moved", asked_c, found)))
     usual = compared(asked.otherwise(temperature_c=None, temperature_of=None).answer)
     off = usual is not None and not usual.low_c - SAME_SETTING_K <= asked_c <= usual.high_c + SAME_SETTING_K
     if usual is not None and off:
-        return Part(headline=opened("no", _setting(asked, "off", asked_c, usual)))
-    return Part(headline=opened("yes", _setting(asked, "right", asked_c, found)))
+        return Part(headline=opened(opens(asked, "no"), _setting(asked, "off", asked_c, usual)))
+    return Part(headline=opened(opens(asked, "yes"), _setting(asked, "right", asked_c, found)))
 
 
 def heated(asked: Asked) -> Asked:
@@ -61,7 +61,7 @@ def _setting(asked: Asked, fits: str, asked_c: float, found: Compared) -> Words:
 
 
 def _and_time(asked: Asked) -> Words:
-    return "" if asked.time is None or alike(*asked.time) else say("and-time", time=middle(asked.time[0]))
+    return "" if asked.time is None or alike(*asked.time) else say("and-time", time=about(asked.time[0]))
 
 
 @rule("enough.gauge", "iapws-r7-97", "usda-fsis-high-altitude")
@@ -84,12 +84,12 @@ def gauge_does(asked: Asked) -> Part | None:
         needed=gauge(round((pa + case.there.pressure_pa - case.here.pressure_pa) * PSI_PER_PA, 1) / PSI_PER_PA),
         and_time=_under_pressure(asked),
     )
-    return Part(headline=opened("no" if cooler and not _under_pressure(asked) else "yes", text))
+    return Part(headline=opened(opens(asked, "no" if cooler and not _under_pressure(asked) else "yes"), text))
 
 
 def _under_pressure(asked: Asked) -> Words:
     return (
         ""
         if asked.time is None or asked.request.dish is None
-        else say("and-dish", time=middle(asked.time[0]), doing=doing(asked.case, "pressure_cook"))
+        else say("and-dish", time=about(asked.time[0]), doing=doing(asked.case, "pressure_cook"))
     )

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from rules.book import Part, rule
-from rules.forms import Asked
+from rules.forms import Asked, opens
 from rules.forms.changes import out_of_reach
-from rules.heat.headline import doing, middle
+from rules.heat.headline import about, doing
 from rules.heat.verdict import opened
 from rules.model import Figure
 from rules.said import Words, duration, number, sentences
@@ -19,15 +19,21 @@ VERDICTS = {"short": "no", "early": "just", "right": "yes", "more": "yes"}
 @rule("enough.time", "common-practice", "computed")
 def time(asked: Asked) -> Part | None:
     """A time that the cook has, or means to give it, against the time here."""
-    planned = asked.request.planned_min
+    planned = judged_min(asked)
     if planned is None or asked.request.topic not in ("time", "temperature", "pressure"):
         return None
     if out_of_reach(asked):
-        return Part(headline=opened(_opens(asked, "no"), asked.answer.headline))
+        return Part(headline=opened(opens(asked, "no"), asked.answer.headline))
     if asked.time is None:
         return _by_factor(asked, planned)
     fits = fit(planned, asked.time[0])
-    return Part(headline=opened(_opens(asked, VERDICTS[fits]), _time(asked, planned, fits)))
+    return Part(headline=opened(opens(asked, VERDICTS[fits]), _time(asked, planned, fits)))
+
+
+def judged_min(asked: Asked) -> float | None:
+    """The time to be judged [min]: the planned one, or the cook's own where it is asked whether that is enough."""
+    request = asked.request
+    return request.time_min if request.planned_min is None and "enough" in request.forms else request.planned_min
 
 
 def fit(planned_min: float, here: Figure) -> str:
@@ -40,17 +46,12 @@ def fit(planned_min: float, here: Figure) -> str:
     return "early" if planned_min < here.value * NEARLY else "right"
 
 
-def _opens(asked: Asked, verdict: str) -> str:
-    """No yes or no where it was asked whether it is too much: the fact says it."""
-    return "none" if asked.request.asked_way == "either" else verdict
-
-
 def _time(asked: Asked, planned_min: float, fits: str) -> Words:
     return say(
         "time",
         fits=fits,
         planned=duration(planned_min),
-        here=middle(asked.time[0]) if asked.time else "",
+        here=about(asked.time[0]) if asked.time else "",
         doing=doing(asked.case, asked.request.method) if asked.request.method else asked.case.food,
         place=asked.case.place,
     )

@@ -29,5 +29,5 @@ cooks = { $fits ->
         } about { $needs }.
     }
 takes = , so it only takes longer, about { $time }
-in-heat = { $doing } is not held by the boil: the heat is as at sea level at { $place }{ $time }.
-under-pressure = Under pressure at { $gauge } it takes about { $time }.
+in-heat = an oven, fat or a fire is as hot at { $place } as anywhere; { $time } for { $doing }.
+under-pressure = Under pressure, at { $gauge }: about { $time }.

@@ -59,13 +59,13 @@ time =
        *[other] { $pace }, { $here } instead of { $base }, for { $doing } at { $place }{ $and_oven }.
     }
 and-oven = { $way ->
-        [same] ; the oven stays at { $setting }
+        [same] ; the oven stays as it is
        *[moved] ; the oven is set to { $setting }
     }
 factor =
     { $way ->
-        [same] { $doing } takes as long at { $place } as at { $baseline }.
-       *[other] { $doing } takes { $pace } at { $place }: multiply your time at { $baseline } by { $factor } ({ $low } to { $high }).
+        [same] as long for { $doing } at { $place } as at { $baseline }.
+       *[other] { $pace } for { $doing } at { $place }: multiply your time at { $baseline } by { $factor } ({ $low } to { $high }).
     }
 microwave =
     { $way ->

@@ -30,8 +30,8 @@ setting = { $fits ->
            *[oven] the oven
         } to { $here }{ $and_time }.
     }
-and-time = , and give it about { $time }
-and-dish = , and { $doing } takes about { $time }
+and-time = , and give it { $time }
+and-dish = ; { $time } for { $doing }
 boil = { $stands ->
         [at] { $asked } is a full boil at { $place }, and water gets no hotter in an open pot{ $and_time }.
         [over] water boils at { $boil } at { $place } and gets no hotter in an open pot{ $and_time }.
@@ -48,12 +48,17 @@ gauge = { $cooler ->
        *[yes] { $gauge } reaches only { $inside } inside at { $place }, against { $there } at { $baseline }; { $needed } would match it{ $and_time }.
     }
 time = { $fits ->
-        [short] { $planned } is short; { $doing } at { $place } takes about { $here }.
-        [early] { $planned } is the early end; { $doing } at { $place } takes about { $here }.
-        [right] { $planned } is about right; { $doing } at { $place } takes about { $here }.
-       *[more] { $planned } is more than it takes; { $doing } at { $place } takes about { $here }.
+        [short] { $planned } is short; { $here } for { $doing } at { $place }.
+        [early] { $planned } is the early end; { $here } for { $doing } at { $place }.
+        [right] { $planned } will do; { $here } for { $doing } at { $place }.
+       *[more] { $planned } is more than it takes; { $here } for { $doing } at { $place }.
     }
 by-factor = { $way ->
         [longer] { $planned } at { $place } does what { $there } does at { $baseline }: everything takes about { $factor } times as long.
        *[same] { $planned } does at { $place } what it does at { $baseline }.
+    }
+reading = { $stands ->
+        [in] { $asked } is done for { $food } at { $place }: { $done }.
+        [over] { $asked } is more than { $food } needs at { $place }: done is { $done }.
+       *[under] { $asked } is short for { $food } at { $place }: done is { $done }.
     }

@@ -2,9 +2,9 @@ label = Still to go
 # $counted: from when the time in all counts
 to-go = { $stage ->
         [soon] Any time now, { $most } more at the most:
-        [now] About { $left } more, and taste from now on:
-       *[later] About { $left } more, and taste after { $taste }:
-    } { $doing } at { $place } takes about { $all } in all, counted from { $counted ->
+        [now] About { $left } more, { $most } at the most, and taste from now on:
+       *[later] About { $left } more, { $most } at the most, and taste after { $taste }:
+    } { $all } in all for { $doing } at { $place }, counted from { $counted ->
         [boil] when it came to the boil
         [steam] when the steam was up
         [pressure] when it was up to pressure
@@ -12,7 +12,7 @@ to-go = { $stage ->
         [crock] when the crock was switched on
        *[heat] when it went on the heat
     }.
-past = It should be done: { $doing } at { $place } takes { $all } in all, counted from { $counted ->
+past = It should be done: { $all } in all for { $doing } at { $place }, counted from { $counted ->
         [boil] when it came to the boil
         [steam] when the steam was up
         [pressure] when it was up to pressure
@@ -29,4 +29,4 @@ reason = { $food ->
        *[other] If it is not done, it was not as hot as it looked: bring it back to full heat, covered, and look every 10 min.
     }
 under-pressure = About { $time } at { $gauge }.
-by-factor = No tested time is known: { $doing } takes { $factor } times as long at { $place } as at { $baseline }, so take that and count off the { $had } it has had.
+by-factor = No tested time is known for { $doing }: take { $factor } times what it takes at { $baseline }, at { $place }, and count off the { $had } it has had.

@@ -6,7 +6,7 @@ places = { $alike ->
            *[shorter] Quicker
         } at { $one }: about { $here } for { $doing }, against { $there } at { $other }.
     }
-places-each = { CAPITAL($doing) } takes { $each }.
+places-each = { CAPITAL($doing) }: { $each }.
 time-at = about { $time } at { $place }
 boils = { $alike ->
         [yes] The same: water boils at { $each }.
@@ -18,9 +18,9 @@ boils-at = { $boil } at { $place }
 against = { $alike ->
         [yes] As long either way at { $place }: about { $time } for { $first }, { $others }.
        *[no] { $way ->
-            [longer] { CAPITAL($first) } takes longer
-           *[quicker] { CAPITAL($first) } is quicker
-        } at { $place }: about { $time }, against { $others }.
+            [longer] Longer
+           *[quicker] Quicker
+        } at { $place }: { $first }, about { $time }, against { $others }.
     }
 time-for = { $time } for { $doing }
 nearest = { $nearest } is nearer: { $thing ->

@@ -1,6 +1,6 @@
 for-dish = { $pays ->
-        [yes] under pressure { $food } takes about { $quick } at { $place }, against { $slow } for { $doing }.
-       *[no] { $doing } takes only about { $slow } at { $place } as it is, and { $quick } under pressure.
+        [yes] about { $quick } under pressure at { $place }, against { $slow } for { $doing }.
+       *[no] it is only about { $slow } for { $doing } at { $place } as it is, and { $quick } under pressure.
     }
 for-any = { $high ->
         [yes] at { $place } dried beans take about { $beans } under pressure, against { $slow_beans } in an open pot, and a tough cut { $cut }, against { $slow_cut }. Pasta, rice, eggs and vegetables do well without.
