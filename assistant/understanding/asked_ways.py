@@ -1,13 +1,24 @@
-"""Which way a cook asks whether a time or a temperature goes: longer or shorter, hotter or cooler, or the same."""
+"""Component: which way it is asked whether a time or a temperature goes: longer, shorter, hotter, cooler, the same."""
 
 from __future__ import annotations
 
+from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.understanding import forms
 
 FILE = "lexicon/asked_ways.toml"
 EITHER, ANY = "either", "any"
+
+
+Doc.set_extension("asked_way", default=None, force=True)
+
+
+@Language.component("kitchen_ways", requires=["doc._.forms"], assigns=["doc._.asked_way"])
+def kitchen_ways(doc: Doc) -> Doc:
+    """Hear which way is asked about."""
+    doc._.asked_way = asked_way(doc)
+    return doc
 
 
 def asked_way(doc: Doc) -> str | None:

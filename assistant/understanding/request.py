@@ -13,12 +13,10 @@ from assistant.reading import elevation_mentions, instruments
 from assistant.reading.spans import Found, Measure
 from assistant.understanding import (
     answer_preferences,
-    asked_ways,
     explanations,
     lexicon,
     small_talk,
     temperatures,
-    time_roles,
     timer_words,
     unclaimed,
     what_is_asked,
@@ -107,7 +105,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     boiled_c = instruments.boil_test_c(temps, words, in_water)
     boiled_m = water.elevation_from_boiling_m(boiled_c) if boiled_c is not None and not height.unused else None
     temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(temps), None)
-    times = time_roles.heard(doc)
+    times: Times = doc._.times
     no_such = unclaimed.dish(doc) if dish is None else None
     elliptical, timers = unclaimed.is_elliptical(doc), timer_words.heard(doc)
     request = Request(
@@ -136,7 +134,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         small_talk=small_talk.kind([token.lower_ for token in doc]) if topic == "smalltalk" else None,
         nearest=nearest(doc),
         forms=tuple(dict.fromkeys(form.id for form in doc._.forms)),
-        asked_way=asked_ways.asked_way(doc),
+        asked_way=doc._.asked_way,
         wanted_doneness=wanted_doneness(words),
         temperatures_c=tuple(dict.fromkeys(temps)) if len(set(temps)) > 1 else (),
         **rivals(doc, dish, method),

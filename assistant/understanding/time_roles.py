@@ -1,4 +1,4 @@
-"""Which part a time plays: what it takes where the recipe is right, how long it has cooked, or what it is to be given.
+"""Component: the part of a time: what it takes elsewhere, how long it has cooked, or what it is to be given.
 
 The phrases are those of data/lexicon/time_roles.toml; without one a time is the baseline.
 """
@@ -9,14 +9,15 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
+from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.spans import Measure
 from assistant.understanding import forms, stretches
 
 FILE = "lexicon/time_roles.toml"
-BASELINE, ELAPSED, PLANNED = "baseline", "elapsed", "planned"
-RANKED = ("between", "apart", BASELINE, ELAPSED, PLANNED)
+KNOWN, BASELINE, ELAPSED, PLANNED = "known", "baseline", "elapsed", "planned"
+RANKED = (KNOWN, "between", "apart", BASELINE, ELAPSED, PLANNED)
 # units in which nobody tells how long a dish cooks
 NO_COOKING_TIME = ("wk", "week", "month", "mo", "yr", "year")
 MINUTES_PER_HOUR = 60.0
@@ -64,6 +65,16 @@ class Rate:
     weight_ends: int
 
 
+Doc.set_extension("times", default=Times(), force=True)
+
+
+@Language.component("kitchen_times", requires=["doc._.measures", "doc._.clock", "doc._.forms"], assigns=["doc._.times"])
+def kitchen_times(doc: Doc) -> Doc:
+    """Tell the times of an utterance apart."""
+    doc._.times = heard(doc)
+    return doc
+
+
 def heard(doc: Doc) -> Times:
     """The times of an utterance whose forms were heard."""
     times = [m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME]
@@ -74,7 +85,7 @@ def heard(doc: Doc) -> Times:
     stood_min = stretches.hours(doc) * MINUTES_PER_HOUR if SINCE in {token.norm_ for token in doc} else 0.0
     return Times(
         first=_ends(times[0]) if times else None,
-        baseline=next((_ends(m) for m, part in parts if part == BASELINE), None),
+        baseline=next((_ends(m) for m, part in parts if part in (KNOWN, BASELINE)), None),
         elapsed_min=next((_middle(m) for m, part in parts if part == ELAPSED), stood_min or None),
         planned_min=next((_middle(m) for m, part in parts if part == PLANNED), _bare_min(doc, times)),
         rated=rate.weight_ends if rate else None,
@@ -109,7 +120,7 @@ def _parts(doc: Doc, times: Sequence[Measure]) -> list[tuple[Measure, str]]:
     if not times:
         return []
     found = [
-        (end - start, RANKED.index(part), start, end, part)
+        (part != KNOWN, end - start, RANKED.index(part), start, end, part)
         for part, start, end in _found(doc)
         if sum(start < m.end and m.start < end for m in times) == 1
     ]
