@@ -9,6 +9,8 @@ from assistant.understanding import forms
 
 FILE = "lexicon/asked_ways.toml"
 EITHER, ANY = "either", "any"
+# the forms that are asked of a way
+WITH_A_WAY = frozenset(("changes", "more", "which", "differ", "enough", "is_ok", "can_it"))
 
 
 Doc.set_extension("asked_way", default=None, force=True)
@@ -17,7 +19,8 @@ Doc.set_extension("asked_way", default=None, force=True)
 @Language.component("kitchen_ways", requires=["doc._.forms"], assigns=["doc._.asked_way"])
 def kitchen_ways(doc: Doc) -> Doc:
     """Hear which way is asked about."""
-    doc._.asked_way = asked_way(doc)
+    if any(form.id in WITH_A_WAY for form in doc._.forms):
+        doc._.asked_way = asked_way(doc)
     return doc
 
 

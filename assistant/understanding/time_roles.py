@@ -81,30 +81,42 @@ def heard(doc: Doc) -> Times:
     rate = _rate(doc, times)
     if rate and rate.total:
         return Times(rate.total, rate.total, rated=rate.weight_ends)
-    parts = _parts(doc, times)
+    said = _said(doc) if times else []
+    parts = [(time, part_of(doc, time, times, said)) for time in times]
     stood_min = stretches.hours(doc) * MINUTES_PER_HOUR if SINCE in {token.norm_ for token in doc} else 0.0
     return Times(
         first=_ends(times[0]) if times else None,
         baseline=next((_ends(m) for m, part in parts if part in (KNOWN, BASELINE)), None),
         elapsed_min=next((_middle(m) for m, part in parts if part == ELAPSED), stood_min or None),
-        planned_min=next((_middle(m) for m, part in parts if part == PLANNED), _bare_min(doc, times)),
+        planned_min=next((_middle(m) for m, part in parts if part == PLANNED), _bare_min(doc, times, said)),
         rated=rate.weight_ends if rate else None,
     )
 
 
-def _bare_min(doc: Doc, times: Sequence[Measure]) -> float | None:
+def _said(doc: Doc) -> list[tuple[str, int, int]]:
+    """Every pattern that was heard: its part, and where it stands."""
+    return [(doc.vocab.strings[id], start, end) for id, start, end in forms.matcher(doc.vocab, FILE, "role")(doc)]
+
+
+def part_of(doc: Doc, time: Measure, times: Sequence[Measure], said: Sequence[tuple[str, int, int]]) -> str:
+    """The part of a time: that of the nearest words that tell one, else by what is asked."""
+    around = [
+        (part != KNOWN, end - start, RANKED.index(part), part)
+        for part, start, end in said
+        if start <= time.start and time.end <= end and sum(start < m.end and m.start < end for m in times) == 1
+    ]
+    unsaid = PLANNED if any(form.id == "enough" for form in doc._.forms) else BASELINE
+    return min(around)[-1] if around else unsaid
+
+
+def _bare_min(doc: Doc, times: Sequence[Measure], said: Sequence[tuple[str, int, int]]) -> float | None:
     """A bare number that is planned, in the unit of the one time beside it [min]: the box says 9 min, is 13 enough."""
     if len(times) != 1 or not times[0].said:
         return None
     taken = {i for m in (*doc._.measures, *doc._.elevations) for i in range(m.start, m.end)}
-    planned = [(start, end) for part, start, end in _found(doc) if part == PLANNED]
+    planned = [(start, end) for part, start, end in said if part == PLANNED]
     bare = (n for n in doc._.numbers if n.start not in taken and any(s <= n.start and n.end <= e for s, e in planned))
     return next((n.value * times[0].low / times[0].said for n in bare), None)
-
-
-def _found(doc: Doc) -> list[tuple[str, int, int]]:
-    """Every pattern that was heard: its part, and where it stands."""
-    return [(doc.vocab.strings[id], start, end) for id, start, end in forms.matcher(doc.vocab, FILE, "role")(doc)]
 
 
 def _ends(m: Measure) -> tuple[float, float]:
@@ -113,19 +125,6 @@ def _ends(m: Measure) -> tuple[float, float]:
 
 def _middle(m: Measure) -> float:
     return (m.low + m.high) / 2
-
-
-def _parts(doc: Doc, times: Sequence[Measure]) -> list[tuple[Measure, str]]:
-    """Each time with its part."""
-    if not times:
-        return []
-    found = [
-        (part != KNOWN, end - start, RANKED.index(part), start, end, part)
-        for part, start, end in _found(doc)
-        if sum(start < m.end and m.start < end for m in times) == 1
-    ]
-    unsaid = PLANNED if any(form.id == "enough" for form in doc._.forms) else BASELINE
-    return [(m, next((part for *_, s, e, part in sorted(found) if s <= m.start and m.end <= e), unsaid)) for m in times]
 
 
 def _rate(doc: Doc, times: Sequence[Measure]) -> Rate | None:
