@@ -41,7 +41,7 @@ def dress(answer: Answer) -> Answer:
     """The answer in words, with text and spoken filled in."""
     answer = in_words(answer)
     parts = sections(answer)
-    text = _environment().get_template("reply.j2").render(parts=parts).strip()
+    text = environment().get_template("reply.j2").render(parts=parts).strip()
     return replace(answer, headline=parts.headline, text=text, spoken=_spoken(parts))
 
 
@@ -64,7 +64,8 @@ def sections(answer: Answer) -> Sections:
 
 
 @cache
-def _environment() -> Environment:
+def environment() -> Environment:
+    """The templates of replies."""
     folder = files("assistant.replies") / "templates"
 
     def load(name: str) -> str | None:
