@@ -121,9 +121,13 @@ def cues() -> tuple[tuple[str, str], ...]:
 
 
 def cue_scores(doc: Doc) -> dict[str, float]:
-    """Topic -> weight of the cue that speaks for it; several cues of a topic count once."""
+    """Topic -> weight of the cue or form that speaks for it; several of a topic count once."""
     text = f" {' '.join(token.norm_ for token in doc)} "
-    return {topic: CUE_WEIGHT for cue, topic in cues() if cue in text}
+    forms = {form.id for form in doc._.forms}
+    told = [topic for cue, topic in cues() if cue in text]
+    return dict.fromkeys(
+        [*told, *(topic.id for topic in topics().values() if forms.intersection(topic.own))], CUE_WEIGHT
+    )
 
 
 def features(doc: Doc) -> tuple[str, ...]:
