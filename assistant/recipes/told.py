@@ -18,7 +18,8 @@ _CUT = re.compile(r"\s*(?:,(?!(?<=\d,)\d)|[;:\n+&]|/(?!\d)|\.(?=\s|$)|\band\b|\b
 _NEXT_FIGURE = re.compile(r"(?<=[a-z])\s+(?=\d)", re.IGNORECASE)
 _BARE = re.compile(r"(?P<figure>\d+(?:\.\d+)?)\s+(?P<name>[a-z][a-z ]*)", re.IGNORECASE)
 _TURNED = re.compile(r"(?P<name>[a-z][a-z ]*?)\s+(?P<figure>\d+(?:\.\d+)?)\s*(?P<unit>kg|g|ml|l|oz)?", re.IGNORECASE)
-_STEP = re.compile(rf"{any_of('steps', 'verbs')}.*\d", re.IGNORECASE)
+# what belongs to the recipe besides: a step with a figure, and how much it makes; "for 7,000 ft" does not
+_BESIDES = re.compile(rf"(?!for\b)(?:{any_of('steps', 'verbs')}|makes|serves|yields?).*\d", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,9 +48,9 @@ def told(text: str) -> Pasted | None:
         lines = [piece for piece in pieces if piece.line]
     if len(lines) < FEWEST_LINES:
         return None
-    steps = [piece.text for piece in pieces if not piece.line and _STEP.match(piece.text)]
-    rest = [piece.text for piece in pieces if not piece.line and piece.text not in steps]
-    return Pasted(_joined(rest), "\n".join([*(piece.line for piece in lines), *steps]))
+    besides = [piece.text for piece in pieces if not piece.line and _BESIDES.match(piece.text)]
+    rest = [piece.text for piece in pieces if not piece.line and piece.text not in besides]
+    return Pasted(_joined(rest), "\n".join([*(piece.line for piece in lines), *besides]))
 
 
 def _pieces(text: str) -> list[Piece]:
