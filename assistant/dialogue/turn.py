@@ -153,7 +153,7 @@ def aside(heard: Heard, memory: Memory) -> Turn | None:
 
 def is_awaiting(heard: Heard, memory: Memory) -> bool:
     """Whether a piece is awaited, and the utterance may be about something else without letting go of it."""
-    return memory.asked is not None and memory.request is not None and heard.listened.hazard is None
+    return memory.asked not in (None, "choice") and memory.request is not None and heard.listened.hazard is None
 
 
 def put(heard: Heard, memory: Memory) -> tuple[Hearing, Request]:
