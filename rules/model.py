@@ -24,6 +24,7 @@ MISSING_WORDS = (
     "recipe",
     "reading",
     "symptom",
+    "choice",
 )
 
 # what a Request holds of the place
@@ -104,6 +105,7 @@ class Request:
     methods_too: tuple[str, ...] = _help("other methods that were named beside the method, in the order said", ())
     temperatures_c: tuple[float, ...] = _help("every temperature, where two or more were given [degC]", ())
     wanted_doneness: str | None = _help("how done meat is wanted, an id of data/lexicon/doneness.toml")
+    choices: tuple[str, ...] = _help("two topics that the words fit alike, to be asked which is meant", ())
     recipe: str = _help("a recipe that was pasted, as it came", "")
     units: Units = _help("which unit system is shown first", "us")
     depth: int = _help("1 one line, 2 a paragraph, 3 the equations with numbers", 2)
@@ -159,6 +161,7 @@ class Answer:
     because: tuple[Because, ...] = _help("why, rule by rule: the trail of rules that were used", ())
     cautions: tuple[Caution, ...] = _help("what to watch for", ())
     headline: Sentence = _help("the answer in one sentence, where a rule words it itself", "")
+    parts: tuple[Answer, ...] = _help("the answers to each of several questions asked at once", ())
     covered: bool = _help("False where no rule covers this question yet", True)
     text: str = _help("the reply as shown", "")
     spoken: str = _help("one or two sentences to be read aloud", "")

@@ -33,6 +33,6 @@ def asked_way(doc: Doc) -> str | None:
     >>> asked_way(read("does the time change")), asked_way(read("any change, or is it longer"))
     ('any', 'longer')
     """
-    found = {doc.vocab.strings[id] for id, _, _ in forms.matcher(doc.vocab, FILE, "way")(doc)}
+    found = {id for id, _, _ in forms.patterns_heard(doc, FILE, "way")}
     told = found - {ANY} or found
     return EITHER if len(told) > 1 else next(iter(told), None)

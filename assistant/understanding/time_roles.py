@@ -81,7 +81,7 @@ def heard(doc: Doc) -> Times:
     rate = _rate(doc, times)
     if rate and rate.total:
         return Times(rate.total, rate.total, rated=rate.weight_ends)
-    said = _said(doc) if times else []
+    said = list(forms.patterns_heard(doc, FILE, "role")) if times else []
     parts = [(time, part_of(doc, time, times, said)) for time in times]
     stood_min = stretches.hours(doc) * MINUTES_PER_HOUR if SINCE in {token.norm_ for token in doc} else 0.0
     return Times(
@@ -91,11 +91,6 @@ def heard(doc: Doc) -> Times:
         planned_min=next((_middle(m) for m, part in parts if part == PLANNED), _bare_min(doc, times, said)),
         rated=rate.weight_ends if rate else None,
     )
-
-
-def _said(doc: Doc) -> list[tuple[str, int, int]]:
-    """Every pattern that was heard: its part, and where it stands."""
-    return [(doc.vocab.strings[id], start, end) for id, start, end in forms.matcher(doc.vocab, FILE, "role")(doc)]
 
 
 def part_of(doc: Doc, time: Measure, times: Sequence[Measure], said: Sequence[tuple[str, int, int]]) -> str:
