@@ -52,6 +52,8 @@ def work_out(request: Request) -> Answer:
 
 def settle(request: Request) -> Request:
     """Fill in what follows from the rest: elevation by the barometer, the time of what has no formula, the method."""
+    if request.choices and forms.told_alike(request):
+        request = replace(request, choices=())
     if request.elevation_m is None and request.pressure_pa is not None:
         request = replace(request, elevation_m=air.elevation_m(request.pressure_pa))
     if request.topic == "bake_adjust" and not has_formula(request):

@@ -92,6 +92,14 @@ def forms_of(request: Request) -> Iterator[str]:
             yield "enough"
 
 
+def told_alike(request: Request) -> bool:
+    """Whether the form is answered alike whichever of the topics that the words fit is meant."""
+    if "worth" in request.forms:
+        return set(request.choices) <= set(BOUGHT)
+    own = request.elapsed_min or request.planned_min or request.temperature_of in ("hold", "fridge")
+    return set(request.choices) <= set(TOPICS) and bool(own or "can_it" in request.forms)
+
+
 def before_plain(request: Request) -> Iterator[str]:
     """The forms up to one that the room answers anyway, unless it was put as a question for yes or no."""
     verdict = request.asked_way is not None or "is_ok" in request.forms

@@ -99,7 +99,8 @@ def hold(asked: Asked) -> Part | None:
     asked_c = request.temperature_c
     if asked_c is None or (request.method != "hold" and request.temperature_of != "hold"):
         return None
-    held = asked if request.method == "hold" else asked.otherwise(topic="temperature", method="hold")
+    by_hold = request.method == "hold" and request.topic in ("time", "temperature")
+    held = asked if by_hold else asked.otherwise(topic="temperature", method="hold")
     least = held.answer.figure("hold_temperature")
     stops = tuple(c for c in held.answer.cautions if c.level == "stop")
     if least is None or request.elevation_m is None or not least.value - 0.05 <= asked_c < case.here.boiling_c:
