@@ -52,9 +52,9 @@ def settle(request: Request) -> Request:
     """Fill in what follows from the rest: elevation by the barometer, the time of what has no formula, the method."""
     if request.elevation_m is None and request.pressure_pa is not None:
         request = replace(request, elevation_m=air.elevation_m(request.pressure_pa))
-    if request.topic in ("bake_adjust", "liquid") and request.dish_class and is_liquid_of_a_pot(request):
+    if request.topic == "bake_adjust" and is_liquid_of_a_pot(request):
         request = replace(request, topic="liquid")
-    elif request.topic == "liquid" and request.dish_class and has_formula(request):
+    elif request.topic == "liquid" and is_of_a_dough(request):
         request = replace(request, topic="bake_adjust", subject=request.subject or "liquid")
     if request.topic == "bake_adjust" and not has_formula(request):
         request = replace(request, topic="temperature" if request.subject == "oven" else "time", subject=None)
@@ -69,12 +69,18 @@ def settle(request: Request) -> Request:
 
 def is_liquid_of_a_pot(request: Request) -> bool:
     """Whether it is the water of a pot that is asked about, and not that of a dough or a batter."""
+    if request.subject not in POT_LIQUIDS or request.dish_class is None or is_of_a_dough(request):
+        return False
     from rules.amounts.liquid import ratio
+
+    return ratio(request) is not None
+
+
+def is_of_a_dough(request: Request) -> bool:
+    """Whether the dish is a dough or a batter."""
     from rules.baking.styles import is_a, style_of
 
-    if request.topic == "bake_adjust" and request.subject not in POT_LIQUIDS:
-        return False
-    return not is_a(style_of(request.dish_class or "general"), "baked") and ratio(request) is not None
+    return request.dish_class is not None and is_a(style_of(request.dish_class), "baked")
 
 
 def has_formula(request: Request) -> bool:

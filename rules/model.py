@@ -96,6 +96,8 @@ class Request:
     gauge_pa: float | None = _help("pressure cooker or canner gauge setting the cook gave [Pa]")
     service_time: str | None = _help("when the food is to be served, ISO 8601")
     slack_min: float | None = _help("how long it is to be ready before service [min]")
+    rest_min: float | None = _help("how long it is to rest before it is carved [min]")
+    start_time: str | None = _help("when the cook starts, where that is said too, ISO 8601")
     ovens: int | None = _help("how many ovens, smokers or cookers there are for it")
     covered: bool | None = _help("whether the pot has its lid on")
     soaked: bool | None = _help("whether dry beans were soaked before")

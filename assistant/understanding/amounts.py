@@ -22,7 +22,7 @@ A_HEAD = cues("amount", "a_head")
 OF_PORTION, OF_COOKED, OF_YIELD = cues("amount", "portion"), cues("amount", "cooked"), cues("amount", "yields")
 COURSES = {way: cues("course", way) for way in WAYS}
 JOINS, BETWEEN = cues("menu", "joins"), cues("menu", "between")
-SLACK, OVENS, TURKEY = cues("schedule", "slack"), cues("schedule", "ovens"), cues("schedule", "turkey")
+TURKEY = cues("schedule", "turkey")
 BIRD, TURKEY_FROM_G = "whole bird", 3600.0
 MOST_PORTIONS, MOST_PIECES = 100_000, 10_000
 # how far from its usual size a piece may be
@@ -37,15 +37,16 @@ NEAR = 3
 DEPTH_M = ((0.045, 0.07, "pan_2in"), (0.09, 0.11, "pan_4in"), (0.14, 0.16, "pan_6in"))
 
 
-def portions(doc: Doc, topic: str) -> int | None:
+def portions(doc: Doc, topic: str, hour: int | None = None) -> int | None:
     """How many people: 60 covers, serves 8, a party of 20, and where the talk is of buying, plain `for 12`.
 
-    Groups are added up: 30 adults and 12 kids.
+    Groups are added up: 30 adults and 12 kids. hour: where a figure stands that is the hour of service
     """
     groups = [m for m in doc._.measures if m.kind == "portion"]
     counted = sum(m.said for m in groups[: 1 + _added(doc, groups)])
     if not counted:
-        counted = next((n.value for n in plain_numbers(doc) if counts_people(doc, n, topic)), 0)
+        numbers = (n for n in plain_numbers(doc) if n.start != hour)
+        counted = next((n.value for n in numbers if counts_people(doc, n, topic)), 0)
     if not counted and topic in marked("feeding") and said([t.norm_ for t in doc], A_HEAD):
         counted = 1
     return int(counted) if 1 <= counted <= MOST_PORTIONS else None
@@ -172,26 +173,6 @@ def bird(dish: str | None, doc: Doc) -> str | None:
         return dish
     heavy = any(m.kind == "mass" and m.low >= TURKEY_FROM_G for m in doc._.measures)
     return "turkey" if heavy or any(token.norm_ in TURKEY for token in doc) else dish
-
-
-def slack(doc: Doc) -> Measure | None:
-    """The length of time that the food is to be ready before service: an hour of slack, rest it 30 min."""
-    for measure in doc._.measures:
-        if measure.kind != "time":
-            continue
-        near = [t.norm_ for t in doc[max(0, measure.start - NEAR) : measure.end + NEAR]]
-        if said(near, SLACK):
-            return measure
-    return None
-
-
-def ovens(doc: Doc) -> int | None:
-    """How many ovens there are."""
-    for number in plain_numbers(doc):
-        behind = [t.norm_ for t in doc[number.end : number.end + 2]]
-        if number.value == int(number.value) and 1 <= number.value <= 50 and any(word in OVENS for word in behind):
-            return int(number.value)
-    return None
 
 
 def is_liquid(doc: Doc, measure: Measure) -> bool:

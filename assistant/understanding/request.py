@@ -16,6 +16,7 @@ from assistant.understanding import (
     answer_preferences,
     explanations,
     lexicon,
+    serving,
     small_talk,
     temperatures,
     timer_words,
@@ -103,8 +104,10 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     boiled_c = instruments.boil_test_c(temps, words, in_water)
     boiled_m = water.elevation_from_boiling_m(boiled_c) if boiled_c is not None and not height.unused else None
     temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(temps), None)
-    slack = amounts.slack(doc) if topic == "schedule" else None
-    times = (m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME and m != slack)
+    when = serving.heard(doc) if topic == "schedule" else serving.Serving(service=next(iter(doc._.clock), None))
+    method = None if method == "hold" and when.slack else method
+    waits = (when.slack, when.rest)
+    times = (m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME and m not in waits)
     time, count = next(times, None), amounts.count(doc, dish, topic)
     no_such = unclaimed.dish(doc) if dish is None else None
     elliptical, timers = unclaimed.is_elliptical(doc), timer_words.heard(doc)
@@ -127,15 +130,17 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         quantity=quantity(dry_measures(doc, topic), words, gauge),
         quantity_of=amounts.quantity_of(doc, dish, count),
         count=count,
-        portions=amounts.portions(doc, topic),
+        portions=amounts.portions(doc, topic, when.service.start if when.service else None),
         course=amounts.course(words),
         liquid_per=amounts.liquid_per(doc) if topic == "liquid" else None,
         counted_in=amounts.counted_in(doc),
         dishes=amounts.menu(doc, topic),
         gauge_pa=gauge,
-        service_time=service_time(doc._.clock),
-        slack_min=slack.low if slack else None,
-        ovens=amounts.ovens(doc) if topic == "schedule" else None,
+        service_time=service_time((when.service,) if when.service else ()),
+        start_time=service_time((when.start,) if when.start else ()),
+        slack_min=when.slack.low if when.slack else None,
+        rest_min=when.rest.low if when.rest else None,
+        ovens=when.ovens,
         covered=answer_preferences.covered(words),
         soaked=answer_preferences.soaked(words),
         timer_action=timers.action if topic == TIMER else None,

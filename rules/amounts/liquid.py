@@ -1,4 +1,4 @@
-"""What liquid a dish takes, and how much more of it here: what is absorbed, what stands round it, what is poured away."""
+"""What liquid a dish takes, and how much more of it here: absorbed, round the food, or poured away."""
 
 from __future__ import annotations
 
@@ -46,7 +46,7 @@ class Ratio:
 
 @dataclass(frozen=True, slots=True)
 class Needed:
-    """The liquid of one amount [ml]. of_g: the amount; sea_ml with low, high: at sea level; extra_ml: how much more here"""
+    """The liquid of one amount [ml]. of_g: the amount; sea_ml, low_ml, high_ml: at sea level; extra_ml: more here"""
 
     ratio: Ratio
     of_g: float
