@@ -70,6 +70,8 @@ def counts_people(doc: Doc, number: Number, topic: str) -> bool:
         return True
     if topic not in marked("feeding"):
         return False
+    if before == "to" and any(token.norm_ in FEEDING for token in doc[: number.start]):
+        return True
     after = doc[number.end].norm_ if number.end < len(doc) else "."
     return before in ("for", "about", "around", "of") or ((before in HOSTING or two in HOSTING) and after in HOSTED)
 

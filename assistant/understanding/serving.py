@@ -18,7 +18,7 @@ RIGHT_BEFORE = cues("schedule", "right_before_start")
 SERVING = (*cues("clock", "meals"), *cues("schedule", "for_service"))
 HOURS = range(1, 13)
 # words between a length of time, or a number, and what tells of it; and before a time of day what tells a start
-NEAR, BEFORE = 3, 5
+NEAR, BEFORE = 3, 8
 MOST_OVENS = 50
 
 

@@ -28,7 +28,7 @@ def own_raw_g(request: Request) -> float | None:
         return None
     if request.count:
         return _of_pieces(request)
-    if request.quantity_of == EACH:
+    if request.quantity_of == EACH and request.portions:
         return None
     size = grams(request.quantity)
     if size is None:
