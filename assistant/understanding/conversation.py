@@ -21,6 +21,8 @@ SLOTS_OF_A_DISH = (
     "service_time",
     "covered",
     "soaked",
+    "jars",
+    "packing",
 )
 
 
@@ -56,7 +58,7 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
         if goes_on or now.topic == previous.topic or previous.topic in marked("by_method"):
             same = stated.get("dish") == previous.dish
             keep = SLOTS_OF_A_DISH if same else ("portions", "service_time")
-            stated |= {slot: getattr(previous, slot) for slot in keep if getattr(now, slot) is None}
+            stated |= {slot: getattr(previous, slot) for slot in keep if getattr(now, slot) in (None, ())}
     return replace(now, **(_place(previous, now, goes_on) | stated))
 
 

@@ -13,6 +13,8 @@ from rules.preserving import process_times
 from rules.preserving.bands import CEILING_FT, whole_feet
 from rules.preserving.catalogue import PRACTICES
 from rules.preserving.foods import CANNED
+from rules.preserving.printed import too_big
+from rules.preserving.times_here import Time, times
 from rules.preserving.vessel import (
     BOILING_WATER,
     HALF_GALLON,
@@ -85,6 +87,11 @@ def _jar(request: Request) -> str | None:
     return HALF_GALLON if in_half_gallons(request) and not fits else None
 
 
+def _jar_too_big(request: Request) -> str | None:
+    """A jar that is bigger than every one that is printed for the food in this canner."""
+    return "jar_too_big" if too_big(request, vessel(request)) else None
+
+
 def _height(request: Request) -> str | None:
     return "too_high" if request.elevation_m is not None and whole_feet(request.elevation_m) > CEILING_FT else None
 
@@ -102,8 +109,17 @@ def _steam(request: Request) -> str | None:
     """
     if vessel(request) != STEAM or request.elevation_m is None:
         return None
+    if process_times.base_min(request) is None and (every := times(request, STEAM)):
+        return None if any(time.most_min <= STEAM_LIMIT_MIN for time in every) else "steam_too_long"
     longest = process_times.longest_min(request)
     return "steam_too_long" if longest is not None and longest > STEAM_LIMIT_MIN else None
+
+
+def printed_here(request: Request) -> tuple[Time, ...]:
+    """The printed times of a request in its canner; of open steam those for which its water lasts."""
+    canner = vessel(request)
+    found = times(request, canner)
+    return tuple(time for time in found if canner != STEAM or time.most_min <= STEAM_LIMIT_MIN)
 
 
 CHECKS: tuple[Callable[[Request], str | None], ...] = (
@@ -112,6 +128,7 @@ CHECKS: tuple[Callable[[Request], str | None], ...] = (
     _food,
     _jar,
     _canner,
+    _jar_too_big,
     _height,
     _time,
     _steam,

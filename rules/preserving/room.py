@@ -77,10 +77,11 @@ EVERY: tuple[Rule, ...] = (
     jar_sterilising,
     freeze_dry.blanching,
     freeze_dry.drying,
-    demands,
     boiling_water.process_time,
-    gel.gel_point,
+    boiling_water.printed_time,
     boiling_water.added_time,
+    demands,
+    gel.gel_point,
     pressure.pressure,
     pressure.low_acid,
     boiling_water.acid,
@@ -93,12 +94,12 @@ EVERY: tuple[Rule, ...] = (
     which_band,
     tested_recipe,
 )
-JAM_SETS: tuple[Rule, ...] = (gel.gel_point, boiling_water.added_time, tested_recipe)
+SETTING: tuple[Rule, ...] = (gel.gel_point, gel.jars_after, tested_recipe)
 ALONE: dict[str | None, tuple[Rule, ...]] = {
     "jar_sterilising": (jar_sterilising, which_band, tested_recipe),
     "blanching": (freeze_dry.blanching,),
     "drying": (freeze_dry.drying,),
-    "gel_point": (gel.gel_point, tested_recipe),
+    "gel_point": (gel.gel_point,),
 }
 REFUSED: tuple[Rule, ...] = (refusals.refused,)
 
@@ -109,8 +110,8 @@ def rules_for(request: Request | None) -> tuple[Rule, ...]:
         return EVERY
     if refusal(request):
         return REFUSED
-    if request.subject == "gel_point" and food_of(request).kind == "jam":
-        return JAM_SETS
+    if gel.gels(request) and not gel.about_jars(request) and request.subject in (None, "gel_point"):
+        return SETTING
     return ALONE["drying"] if is_drying(request) else ALONE.get(request.subject, EVERY)
 
 
