@@ -122,6 +122,11 @@ def printed_here(request: Request) -> tuple[Time, ...]:
     return tuple(time for time in found if canner != STEAM or time.most_min <= STEAM_LIMIT_MIN)
 
 
+def tells_printed(request: Request) -> bool:
+    """Whether the answer is a printed time, and not one that the cook brought."""
+    return process_times.base_min(request) is None and bool(printed_here(request))
+
+
 CHECKS: tuple[Callable[[Request], str | None], ...] = (
     _practice,
     _cooker,

@@ -6,7 +6,7 @@ from rules.book import Case, Part, Rule, rule
 from rules.model import Caution, Figure, Request
 from rules.preserving import boiling_water, freeze_dry, gel, pressure, process_times, refusals
 from rules.preserving.bands import near_edge, ten_minutes_and_more, whole_feet
-from rules.preserving.gate import is_drying, refusal
+from rules.preserving.gate import WITHOUT_PROCESS, is_drying, refusal, tells_printed
 from rules.preserving.vessel import PRESSURE, called, food_of, vessel
 from rules.said import exact_duration, number, sentences, together
 
@@ -15,8 +15,10 @@ say = sentences("preserving/room")
 
 
 @rule("preserve.tested_recipe", "usda-aib-539", "nchfp")
-def tested_recipe(case: Case) -> Part:
-    """What every answer about jars says that is no refusal: a tested recipe, and somebody to ask."""
+def tested_recipe(case: Case) -> Part | None:
+    """What an answer about jars says that is no refusal and names no recipe: a tested one, and somebody to ask."""
+    if case.request.subject not in WITHOUT_PROCESS and tells_printed(case.request):
+        return None
     return Part(cautions=(Caution("warn", say("tested-recipe"), ("usda-aib-539", "nchfp")),))
 
 
@@ -52,7 +54,7 @@ def demands(case: Case) -> Part | None:
 def tested_food(case: Case) -> Part | None:
     """Where it stands that the food has a tested process in this canner."""
     food = food_of(case.request)
-    if not food.named:
+    if not food.named or tells_printed(case.request):
         return None
     because = say("tested-food", food=called(case.request), vessel=vessel(case.request))
     return Part(because=because, sources=food.sources)
