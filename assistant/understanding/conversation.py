@@ -52,7 +52,9 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
         stated["nearest"] = now.nearest or previous.nearest
     if goes_on or (now.topic == previous.topic and now.dish in (None, previous.dish)):
         stated["recipe"] = now.recipe or previous.recipe
-    about_it = goes_on or (now.dish is None and now.dish_class is None and now.topic in marked("same_dish"))
+    again = now.topic == previous.topic and now.topic in marked("keeps_dish")
+    nameless = now.dish is None and now.dish_class is None
+    about_it = goes_on or (nameless and (again or now.topic in marked("same_dish")))
     if about_it:
         stated |= _dish(previous, now)
         if goes_on or now.topic == previous.topic or previous.topic in marked("by_method"):

@@ -101,7 +101,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(temps), None)
     time = next((m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME), None)
     no_such = unclaimed.dish(doc) if dish is None else None
-    elliptical, timers = unclaimed.is_elliptical(doc), timer_words.heard(doc)
+    elliptical = unclaimed.is_elliptical(doc) or unclaimed.elsewhere(doc)
+    timers = timer_words.heard(doc)
     request = Request(
         text=doc.text,
         topic=topic,

@@ -28,12 +28,17 @@ class Subject:
 
     within: topics for which its phrases count; empty for any that is open to safety
     together: groups of words; a sentence with a word of each group is about the subject, wherever they stand
+    spread: topics beside its own in which its groups count; unless: words beside which they do not
+    first: whether it is looked for before the others
     """
 
     id: str
     topic: str
     within: tuple[str, ...] = ()
     together: tuple[frozenset[str], ...] = ()
+    spread: tuple[str, ...] = ()
+    unless: frozenset[str] = frozenset()
+    first: bool = False
 
 
 @Language.component("kitchen_safety", requires=["doc._.topic", "doc._.concepts"], assigns=["doc._.safety"])
@@ -44,14 +49,21 @@ def kitchen_safety(doc: Doc) -> Doc:
     words = [token.norm_ for token in doc]
     if cooks_instead(doc, " ".join(words)):
         doc._.topic = replace(doc._.topic, id=next(t for t, _ in doc._.topic.scores if t != PRESERVE))
-    found = safety_subject(" ".join(words), doc._.topic.id)
-    if found is None:
-        found = spread_subject(frozenset(words), doc._.topic.id, any(item.kind == "dish" for item in doc._.found))
+    found = subject_of(words, doc._.topic.id, any(item.kind == "dish" for item in doc._.found))
     if found:
         doc._.safety = found.id
         if found.id not in book.names("safety") or doc._.topic.id in marked("unsure"):
             doc._.topic = replace(doc._.topic, id=found.topic)
     return doc
+
+
+def subject_of(words: list[str], topic: str, dish: bool) -> Subject | None:
+    """The subject of a question: one that comes first, else by a phrase, else by words that stand apart."""
+    text, said = " ".join(words), frozenset(words)
+    by_phrase = safety_subject(text, topic)
+    if by_phrase and by_phrase.first:
+        return by_phrase
+    return spread_subject(said, topic, dish, first=True) or by_phrase or spread_subject(said, topic, dish)
 
 
 def cooks_instead(doc: Doc, text: str) -> bool:
@@ -79,6 +91,9 @@ def subjects() -> dict[str, Subject]:
             row["topic"],
             tuple(row.get("within", ())),
             tuple(frozenset(map(fold, group)) for group in row.get("together", ())),
+            tuple(row.get("spread", ())),
+            frozenset(map(fold, row.get("unless", ()))),
+            row.get("first", False),
         )
         for row in tables.read_toml(CATALOGUE)["subject"]
     }
@@ -86,13 +101,13 @@ def subjects() -> dict[str, Subject]:
 
 @cache
 def phrases() -> dict[str, Subject]:
-    """Every phrase with its subject, longest first."""
+    """Every phrase with its subject, those of subjects that come first before the others, longest first."""
     heard = {
         fold(phrase): subjects()[row["id"]]
         for row in tables.read_toml(CATALOGUE)["subject"]
         for phrase in row["heard_as"]
     }
-    return dict(sorted(heard.items(), key=lambda item: (-len(item[0]), item[0])))
+    return dict(sorted(heard.items(), key=lambda item: (not item[1].first, -len(item[0]), item[0])))
 
 
 def safety_subject(text: str, topic: str) -> Subject | None:
@@ -108,19 +123,28 @@ def safety_subject(text: str, topic: str) -> Subject | None:
     return next((subject for subject in inside if _counts(subject, topic)), None)
 
 
-def spread_subject(words: frozenset[str], topic: str, dish: bool = False) -> Subject | None:
+def spread_subject(words: frozenset[str], topic: str, dish: bool = False, first: bool = False) -> Subject | None:
     """The subject of which a sentence has a word of each group, whatever stands between them.
 
     A question of preserving may name a dish beside it; elsewhere a dish is what the question is about.
+    first: whether only subjects that come first are looked at
 
     >>> spread_subject(frozenset("how long must i boil creek water".split()), "time").id
     'drinking_water'
     """
     for subject in subjects().values():
-        at_home = topic == PRESERVE if subject.topic == PRESERVE else topic in marked("safety_apart") and not dish
-        if subject.together and at_home and all(words & group for group in subject.together):
-            return subject
+        if first and not subject.first:
+            continue
+        if subject.together and _is_at_home(subject, topic, dish) and words.isdisjoint(subject.unless):
+            if all(words & group for group in subject.together):
+                return subject
     return None
+
+
+def _is_at_home(subject: Subject, topic: str, dish: bool) -> bool:
+    if subject.topic == PRESERVE:
+        return topic == PRESERVE or topic in subject.spread
+    return topic in marked("safety_apart") and not dish
 
 
 def _counts(subject: Subject, topic: str) -> bool:

@@ -28,7 +28,11 @@ from rules.preserving.vessel import (
 
 STEAM_LIMIT_MIN = 45.0
 # subjects that give no process; jars are boiled empty, fruit is dried, jam is cooked in the pan
-WITHOUT_PROCESS = ("jar_sterilising", "blanching", "drying", "gel_point")
+WITHOUT_PROCESS = (
+    "jar_sterilising", "blanching", "drying", "jerky", "gel_point", "over_boiled_jam",
+    "acid_needed", "headspace_asked", "clock_start", "small_jars", "less_sugar", "salt_amount", "vinegar_strength",
+    "fermenting", "fridge_pickles", "siphoning", "sealed_batch", "curing",
+)  # fmt: skip
 
 
 def refusal(request: Request) -> str | None:
@@ -48,7 +52,7 @@ def is_drying(request: Request) -> bool:
     >>> is_drying(Request(topic="preserve", dish="beef jerky")), is_drying(Request(topic="preserve", dish="peaches"))
     (True, False)
     """
-    return request.subject == "drying" or (request.subject is None and food_of(request).kind == "dried")
+    return request.subject in ("drying", "jerky") or (request.subject is None and food_of(request).kind == "dried")
 
 
 def _empty_jars(request: Request) -> str | None:

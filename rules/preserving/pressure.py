@@ -94,6 +94,14 @@ def _of_gauge(case: Case, known: dict[str, Band]) -> dict[str, Band]:
     return {kind: known[kind]} if kind in known else known
 
 
+def wanted(case: Case) -> Listed | None:
+    """The pressure here on the gauge that the cook has, or on either; None where no table has one."""
+    found = {kind: canner_psi(kind, _table(case), case.here.elevation_m) for kind in ("dial", "weighted")}
+    known = _of_gauge(case, {kind: band for kind, band in found.items() if band})
+    placed = case.request.elevation_m is not None and known
+    return listed([_on(kind, band.value) for kind, band in known.items()], "or") if placed else None
+
+
 def on_gauge(kind: str, gauge_pa: float) -> Said:
     """A gauge pressure [Pa] as it is read on a gauge of this kind."""
     return say("on-gauge", gauge=kind, pressure=gauge_reading(gauge_pa))

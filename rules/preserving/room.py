@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from rules.book import Case, Part, Rule, rule
 from rules.model import Caution, Figure, Request
-from rules.preserving import boiling_water, freeze_dry, gel, pressure, process_times, refusals
+from rules.preserving import advice, boiling_water, freeze_dry, gel, pressure, process_times, refusals
 from rules.preserving.bands import near_edge, ten_minutes_and_more, whole_feet
 from rules.preserving.gate import WITHOUT_PROCESS, is_drying, refusal, tells_printed
 from rules.preserving.vessel import PRESSURE, called, food_of, vessel
@@ -78,6 +78,7 @@ EVERY: tuple[Rule, ...] = (
     refusals.refused,
     jar_sterilising,
     freeze_dry.blanching,
+    freeze_dry.jerky,
     freeze_dry.drying,
     boiling_water.process_time,
     boiling_water.printed_time,
@@ -100,8 +101,10 @@ SETTING: tuple[Rule, ...] = (gel.gel_point, gel.jars_after, tested_recipe)
 ALONE: dict[str | None, tuple[Rule, ...]] = {
     "jar_sterilising": (jar_sterilising, which_band, tested_recipe),
     "blanching": (freeze_dry.blanching,),
-    "drying": (freeze_dry.drying,),
+    "drying": (freeze_dry.jerky, freeze_dry.drying),
     "gel_point": (gel.gel_point,),
+    "over_boiled_jam": (advice.over_boiled,),
+    **dict.fromkeys(advice.ADVICE, (advice.advice,)),
 }
 REFUSED: tuple[Rule, ...] = (refusals.refused,)
 
@@ -118,5 +121,5 @@ def rules_for(request: Request | None) -> tuple[Rule, ...]:
 
 
 def needs(request: Request) -> tuple[str, ...]:
-    """The elevation, except for what is refused at every elevation."""
-    return () if refusal(request) else ("elevation",)
+    """The elevation, except for what is refused or advised at every elevation."""
+    return () if refusal(request) or request.subject in advice.ADVICE else ("elevation",)

@@ -37,7 +37,7 @@ styled = { $style ->
 }
 jar-of = { $jar } jars
 jars-take = { $jars } { $time } min
-of-way = { $way }: { $times }
+of-way = { $way }, { $times }
 
 # one: a single time is meant, of the jars that were named or of all that are printed
 water-one =
