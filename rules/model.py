@@ -95,9 +95,7 @@ class Request:
     timer_name: str = _help("what the cook calls the timer", "")
     small_talk: str | None = _help("which smalltalk it is: thanks, goodbye, who, hello, nod")
     nearest: tuple[str, ...] = _help("explanations that sound most like a why that names none", ())
-    forms: tuple[str, ...] = _help(
-        "forms of the question, ids of data/lexicon/forms.toml, the first counts most", ()
-    )
+    forms: tuple[str, ...] = _help("forms of the question, ids of data/lexicon/forms.toml, the first counts most", ())
     elapsed_min: float | None = _help("how long it has been cooking already [min]")
     recipe: str = _help("a recipe that was pasted, as it came", "")
     units: Units = _help("which unit system is shown first", "us")

@@ -40,6 +40,11 @@ class Subject:
     unless: frozenset[str] = frozenset()
     first: bool = False
 
+    def spread_over(self, words: frozenset[str]) -> bool:
+        """Whether a sentence has a word of each group, and none that speaks against the subject."""
+        spread = bool(self.together) and all(words & group for group in self.together)
+        return spread and words.isdisjoint(self.unless)
+
 
 @Language.component("kitchen_safety", requires=["doc._.topic", "doc._.concepts"], assigns=["doc._.safety"])
 def kitchen_safety(doc: Doc) -> Doc:
@@ -133,11 +138,9 @@ def spread_subject(words: frozenset[str], topic: str, dish: bool = False, first:
     'drinking_water'
     """
     for subject in subjects().values():
-        if first and not subject.first:
-            continue
-        if subject.together and _is_at_home(subject, topic, dish) and words.isdisjoint(subject.unless):
-            if all(words & group for group in subject.together):
-                return subject
+        looked_at = (subject.first or not first) and _is_at_home(subject, topic, dish)
+        if looked_at and subject.spread_over(words):
+            return subject
     return None
 
 

@@ -43,7 +43,7 @@ def is_elliptical(doc: Doc, besides: Collection[str] = ()) -> bool:
 
 def elsewhere(doc: Doc) -> bool:
     """Whether the question before is put again for somebody else's kitchen: what about my sister, she is at 6,300."""
-    opens = any(all(t.norm_ == word for t, word in zip(doc, opening)) for opening in OPENINGS)
+    opens = any(all(t.norm_ == word for t, word in zip(doc, opening, strict=False)) for opening in OPENINGS)
     named = any(found.kind in ("dish", "method", "symptom") for found in doc._.found)
     here = any(elevation.role == "here" for elevation in doc._.elevations)
     return opens and here and not named and len(doc) <= LONGEST_ASIDE

@@ -1,4 +1,4 @@
-"""What is asked around jars that is no process time: acid, headspace, the clock, salt, vinegar, sugar, a batch that sealed."""
+"""What is asked around jars that is no process time: acid, headspace, the clock, salt, vinegar, sugar, a good batch."""
 
 from __future__ import annotations
 
@@ -19,7 +19,7 @@ USDA, NCHFP, MEMORY = "usda-aib-539", "nchfp", "from-memory"
 
 @dataclass(frozen=True, slots=True)
 class Advice:
-    """The answer to one question. process: whether the time of the food, where it is known, follows as the last step."""
+    """The answer to one question. process: whether the time of the food follows as the last step, where it is known."""
 
     headline: Words
     steps: tuple[Said, ...] = ()
@@ -62,7 +62,11 @@ def _headspace(case: Case) -> Advice:
 def _clock(case: Case) -> Advice:
     """From when the time counts."""
     if vessel(case.request) != PRESSURE:
-        return Advice(say("clock-water", boil=temp(case.here.boiling_c), placed=yes(case.request.elevation_m is not None)), (say("clock-again"),), process=True)
+        return Advice(
+            say("clock-water", boil=temp(case.here.boiling_c), placed=yes(case.request.elevation_m is not None)),
+            (say("clock-again"),),
+            process=True,
+        )
     wanted = pressure.wanted(case)
     headline = say("clock-pressure", wanted=wanted) if wanted else say("clock-pressure-any")
     return Advice(headline, (say("clock-vent"), say("clock-fell")), say("clock-why"), process=True)
@@ -107,16 +111,12 @@ ADVICE: dict[str, Callable[[Case], Advice]] = {
         Advice(say("vinegar"), (say("vinegar-kinds"),), say("vinegar-why"), sources=(USDA, MEMORY))
     ),
     "fermenting": _plain(Advice(say("ferment"), (say("ferment-under"), say("ferment-done")), say("ferment-why"))),
-    "fridge_pickles": _plain(
-        Advice(say("fridge"), (say("fridge-keep"),), say("fridge-why"), sources=(NCHFP, MEMORY))
-    ),
+    "fridge_pickles": _plain(Advice(say("fridge"), (say("fridge-keep"),), say("fridge-why"), sources=(NCHFP, MEMORY))),
     "siphoning": _plain(
         Advice(say("siphon"), (say("siphon-keep"), say("siphon-next")), say("siphon-why"), sources=(NCHFP, MEMORY))
     ),
     "sealed_batch": _plain(Advice(say("sealed"), sources=(NCHFP, MEMORY))),
-    "curing": _plain(
-        Advice(say("curing"), (say("curing-ask"),), say("curing-why"), sources=(NCHFP, MEMORY))
-    ),
+    "curing": _plain(Advice(say("curing"), (say("curing-ask"),), say("curing-why"), sources=(NCHFP, MEMORY))),
 }
 
 
@@ -173,5 +173,3 @@ def over_boiled(case: Case) -> Part | None:
         steps=(say("over-boiled-save"), say("over-boiled-burnt"), say("over-boiled-next")),
         because=say("over-boiled-why", boil=temp(case.here.boiling_c)),
     )
-
-

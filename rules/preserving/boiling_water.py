@@ -15,7 +15,7 @@ from rules.preserving.bands import Band
 from rules.preserving.gate import STEAM_LIMIT_MIN, printed_here
 from rules.preserving.times_here import Time
 from rules.preserving.vessel import PRESSURE, STEAM, called, food_of, vessel
-from rules.said import Said, Words, exact_duration, number, sentences, temp, together
+from rules.said import Said, Words, exact_duration, number, sentences, temp, together, yes
 
 STERILE_UNDER_MIN = 10.0
 # over this process the guide asks for two inches of water over the jars instead of one
@@ -83,7 +83,13 @@ def printed_time(case: Case) -> Part | None:
 
 def _printed(case: Case, times: tuple[Time, ...]) -> Said:
     request = case.request
-    said = {"food": tested.packed_food(request, times), "vessel": vessel(request), "place": case.place}
+    may = request.forms[:1] == ("can_it",) and request.subject in ("steam_canning", "boiling_water_canning")
+    said = {
+        "lead": yes(may),
+        "food": tested.packed_food(request, times),
+        "vessel": vessel(request),
+        "place": case.place,
+    }
     if not tested.is_one(times):
         return tell("water-each", each=tested.each(times), **said)
     sizes = dict.fromkeys(time.jar for time in times)
@@ -195,8 +201,8 @@ def _sources(added: process_times.Added) -> tuple[str, ...]:
 def _steps(case: Case, time_min: float | None, base_min: float | None = None) -> tuple[Said, ...]:
     """What to do at the canner.
 
-    time_min: the process time [min], the longest that can be meant; None where it is not known yet. base_min: the shortest in
-    the first column, where it was read there.
+    time_min: the process time [min], the longest that can be meant; None where it is not known yet
+    base_min: the shortest in the first column, where it was read there
     """
     boil = temp(case.here.boiling_c)
     if vessel(case.request) == STEAM:

@@ -8,7 +8,7 @@ from rules.foods.dishes import traits_of
 from rules.model import Caution, Figure, Request
 from rules.physics.units import FT_PER_M, round_to, to_c
 from rules.preserving.gate import is_drying
-from rules.said import duration, duration_span, sentences, temp, yes
+from rules.said import Value, duration, duration_span, sentences, temp, yes
 from rules.tables import read_csv
 
 BLANCH_FROM_FT, BLANCH_MORE_MIN = 5000, 1.0
@@ -46,20 +46,32 @@ def blanching(case: Case) -> Part | None:
     if base is not None:
         within("blanching time", base, 0.25, LONGEST_BLANCH_MIN, "min", "Give the time that the recipe prints.")
     span = (base, base) if base is not None else printed
-    here = Figure("blanch_time", say("blanch-label"), span[1] + high, "min", span[0] + low, span[1] + high) if span else None
-    food = case.request.dish or say("vegetables")
-    way = "longer" if low else "up_to" if high else "same"
-    added = {"way": way, "span": duration_span(low, high), "most": duration(high), "place": case.place}
+    added: dict[str, Value] = {
+        "food": case.request.dish or say("vegetables"),
+        "way": "longer" if low else "up_to" if high else "same",
+        "span": duration_span(low, high),
+        "most": duration(high),
+        "place": case.place,
+    }
+    if span is None:
+        headline, figures = say("blanch", **added), [more]
+    else:
+        least, most = span[0] + low, span[1] + high
+        time, whose = duration_span(least, most), _whose(base, span)
+        headline = say("blanch-for", time=time, base=duration_span(*span), whose=whose, **added)
+        figures = [Figure("blanch_time", say("blanch-label"), most, "min", least, most), more]
     return Part(
-        headline=say("blanch-for", food=food, time=duration_span(here.low or 0, here.value),
-                     base=duration_span(*span), whose="own" if base is not None else "printed", **added)
-        if here and span
-        else say("blanch", food=food, **added),
-        figures=(here, more) if here else (more,),
+        headline=headline,
+        figures=tuple(figures),
         steps=(say("blanch-in"), say("blanch-cool")),
         because=say("blanch-because", boil=temp(case.here.boiling_c)),
         sources=("csu-high-altitude-food-prep", "common-practice", *(("nchfp", "from-memory") if printed else ())),
-    )  # fmt: skip
+    )
+
+
+def _whose(base: float | None, span: tuple[float, float]) -> str:
+    """Whether a time is the cook's own, or one of the table for pieces of one size or of several."""
+    return "own" if base is not None else "printed" if span[0] == span[1] else "sizes"
 
 
 def printed_min(dish: str) -> tuple[float, float] | None:

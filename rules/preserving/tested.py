@@ -83,7 +83,8 @@ def _way(ways: tuple[Way, ...], minutes: Minutes, plain: bool) -> Words:
     styles, packs = [style for style, _ in ways if style], ways[0][1]
     if styles:
         return say("of-way", way=listed([say("style", style=style) for style in styles], "or"), times=times)
-    return times if plain else say("of-way", way=say("pack", pack="either" if len(packs) > 1 else packs[0]), times=times)
+    pack = say("pack", pack="either" if len(packs) > 1 else packs[0])
+    return times if plain else say("of-way", way=pack, times=times)
 
 
 def notes(request: Request, times: Sequence[Time], canner: str = BOILING_WATER) -> Words:

@@ -27,7 +27,7 @@ def open_after(kind: str) -> frozenset[str]:
 
 
 def tested_way(case: Case) -> Said | None:
-    """The tested process of the food here; None where none is printed, and where nobody said how high the kitchen is."""
+    """The tested process of the food here; None where none is printed, and where the elevation is not known."""
     request = replace(case.request, subject=None, time_min=None, time_high_min=None, gauge_pa=None)
     known = food_of(request)
     if request.elevation_m is None or not known.process:

@@ -18,8 +18,8 @@ COLUMN_ENDS_FT = (1000, 3000, 6000, CEILING_FT)
 class Time:
     """A printed time for a jar, style and pack.
 
-    base_min: in the first column [min]; least_min, most_min: here, by one table and by the longer of two; memory: whether
-    nobody opened the page
+    base_min: in the first column [min]; least_min, most_min: here, by one table and by the longer of two
+    memory: whether nobody opened the page
     """
 
     style: str

@@ -10,7 +10,8 @@ blanch =
 blanch-for =
     Blanch { $food } for { $time } at { $place }: { $base } { $whose ->
         [own] by the recipe
-       *[printed] by the table, small pieces to large
+        [sizes] by the table, small pieces to large,
+       *[printed] by the table
     }{ $way ->
         [longer] { " " }and { $span } for the elevation.
         [up_to] { " " }and up to { $most } for the elevation.
@@ -29,7 +30,9 @@ dry =
     Dry { $food } at about { $temperature } here as anywhere, and start checking early: thin, dry air takes
     water off sooner.
 fruit-and-vegetables = fruit and vegetables
-dry-turn = Turn and rotate the trays; if the outside hardens over a wet centre, go cooler and slower.
+dry-turn =
+    Thin slices take about 6 to 12 h, halves and whole fruit a day or more; look from the early end on. Turn and rotate the
+    trays; if the outside hardens over a wet centre, go cooler and slower.
 dry-keep =
     Cool it, then keep it loose in a closed jar for a week, shaking daily; moisture on the glass means dry it more.
 dry-because =

@@ -41,7 +41,10 @@ of-way = { $way }, { $times }
 
 # one: a single time is meant, of the jars that were named or of all that are printed
 water-one =
-    Process { $named ->
+    { $lead ->
+        [yes] Yes: process
+       *[no] Process
+    } { $named ->
         [yes] { $jars } of { $food }
        *[no] { $food }
     } for { $time } min { $vessel ->
@@ -52,7 +55,10 @@ water-one =
        *[no] , { $jars }.
     }
 water-each =
-    Process { $food } { $vessel ->
+    { $lead ->
+        [yes] Yes: process
+       *[no] Process
+    } { $food } { $vessel ->
         [steam] in open steam
        *[boiling_water] in boiling water
     } at { $place }: { $each }.
