@@ -11,7 +11,7 @@ from dataclasses import replace
 from rules.book import Case, Part, rule
 from rules.model import Caution, Figure
 from rules.preserving import process_times, tested
-from rules.preserving.bands import Band
+from rules.preserving.bands import Band, ten_minutes_and_more
 from rules.preserving.gate import STEAM_LIMIT_MIN, printed_here
 from rules.preserving.times_here import Time
 from rules.preserving.vessel import PRESSURE, STEAM, called, food_of, vessel
@@ -210,8 +210,16 @@ def _steps(case: Case, time_min: float | None, base_min: float | None = None) ->
     else:
         first = say("start-boil", boil=boil, depth=_depth(time_min), deep_over=exact_duration(DEEP_WATER_OVER_MIN))
     base = base_min or process_times.base_min(case.request)
-    sterile = time_min is not None and base is not None and base < STERILE_UNDER_MIN
-    return (first, say("start-again"), *((say("sterile-jars"),) if sterile else ()))
+    return (first, say("start-again"), *_sterile(case, time_min, base))
+
+
+def _sterile(case: Case, time_min: float | None, base_min: float | None) -> tuple[Said, ...]:
+    """Jars that a short process does not sterilise: boiled before, or processed as long as one that does."""
+    if time_min is None or base_min is None or base_min >= STERILE_UNDER_MIN:
+        return ()
+    boiled = exact_duration(ten_minutes_and_more(case.here.elevation_m))
+    clean = exact_duration(time_min + STERILE_UNDER_MIN - base_min)
+    return (say("sterile-jars", boiled=boiled, clean=clean),)
 
 
 def _depth(time_min: float | None) -> str:

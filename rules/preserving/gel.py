@@ -89,4 +89,5 @@ def jars_after(case: Case) -> Part | None:
     times = printed_here(request)
     if case.request.subject == "gel_point" or not times:
         return None
-    return Part(steps=(say("jars-after", each=tested.each(times)),))
+    holds = tested.holds_for(request, times)
+    return Part(steps=(say("jars-after", each=tested.each(times)),), cautions=(holds,) if holds else ())

@@ -183,7 +183,9 @@ def _time(case: Case, times: tuple[Time, ...]) -> tuple[Figure, ...]:
 
 
 def _is_left_out(case: Case) -> bool:
-    return process_times.given(case.request) and process_times.base_min(case.request) is None
+    told = {time.most_min for time in _printed(case)}
+    time = case.request.time_high_min or case.request.time_min
+    return process_times.given(case.request) and process_times.base_min(case.request) is None and time not in told
 
 
 def _left_out(case: Case) -> tuple[Caution, ...]:
