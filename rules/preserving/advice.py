@@ -116,6 +116,7 @@ ADVICE: dict[str, Callable[[Case], Advice]] = {
         Advice(say("siphon"), (say("siphon-keep"), say("siphon-next")), say("siphon-why"), sources=(NCHFP, MEMORY))
     ),
     "sealed_batch": _plain(Advice(say("sealed"), sources=(NCHFP, MEMORY))),
+    "keeping": _plain(Advice(say("keeping"), (say("keeping-opened"),), say("keeping-why"), sources=(NCHFP, MEMORY))),
     "curing": _plain(Advice(say("curing"), (say("curing-ask"),), say("curing-why"), sources=(NCHFP, MEMORY))),
 }
 

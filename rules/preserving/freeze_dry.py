@@ -104,7 +104,7 @@ def jerky(case: Case) -> Part | None:
         celsius("poultry_first_temperature", say("poultry-label"), POULTRY_FIRST_C, POULTRY_FIRST_C),
     ]
     return Part(
-        headline=say("jerky", first=temp(first_c), bird=yes(bird), poultry=temp(POULTRY_FIRST_C), place=case.place),
+        headline=say("jerky", first=temp(first_c), bird=yes(bird), poultry=temp(POULTRY_FIRST_C)),
         figures=(figures[bird], celsius("drying_temperature", say("dry-label"), DRY_C, DRY_C)),
         steps=(say("jerky-heat"), say("jerky-dry"), say("jerky-keep")),
         because=say("jerky-because"),

@@ -9,7 +9,7 @@ from functools import cache
 
 from rules.book import Case, Part, rule
 from rules.heat.pressure import inside_c
-from rules.model import Caution, Figure
+from rules.model import Caution, Figure, Request
 from rules.physics.units import PSI_PER_PA
 from rules.preserving import process_times, tested, times_here
 from rules.preserving.bands import Band, bands, in_band, whole_feet
@@ -100,6 +100,12 @@ def wanted(case: Case) -> Listed | None:
     known = _of_gauge(case, {kind: band for kind, band in found.items() if band})
     placed = case.request.elevation_m is not None and known
     return listed([_on(kind, band.value) for kind, band in known.items()], "or") if placed else None
+
+
+def low_acid_gauges(request: Request) -> Listed:
+    """The pressures of low-acid food here, on either gauge; empty above every table."""
+    found = {kind: canner_psi(kind, "low_acid", request.elevation_m or 0.0) for kind in ("dial", "weighted")}
+    return listed([_on(kind, band.value) for kind, band in found.items() if band], "or")
 
 
 def on_gauge(kind: str, gauge_pa: float) -> Said:
@@ -240,3 +246,12 @@ def low_acid(case: Case) -> Part | None:
     if food_of(case.request).kind != "low_acid":
         return None
     return Part(cautions=(Caution("stop", say("never-boiled", food=called(case.request)), ("usda-aib-539",)),))
+
+
+@rule("preserve.other_canner", "usda-aib-539")
+def other_canner(case: Case) -> Part | None:
+    """Where neither food nor canner was named: the pressure for all that does not go in boiling water."""
+    if food_of(case.request).named or case.request.subject is not None or vessel(case.request) == PRESSURE:
+        return None
+    wanted_here = low_acid_gauges(case.request)
+    return Part(steps=(say("other-canner", wanted=wanted_here),)) if wanted_here.items else None

@@ -87,6 +87,7 @@ EVERY: tuple[Rule, ...] = (
     gel.gel_point,
     pressure.pressure,
     pressure.low_acid,
+    pressure.other_canner,
     boiling_water.acid,
     boiling_water.acid_by_recipe,
     boiling_water.acid_by_fermenting,
@@ -122,4 +123,4 @@ def rules_for(request: Request | None) -> tuple[Rule, ...]:
 
 def needs(request: Request) -> tuple[str, ...]:
     """The elevation, except for what is refused or advised at every elevation."""
-    return () if refusal(request) or request.subject in advice.ADVICE else ("elevation",)
+    return () if refusal(request) or request.subject in (*advice.ADVICE, "drying", "jerky") else ("elevation",)

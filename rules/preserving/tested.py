@@ -9,7 +9,7 @@ from rules.preserving import jars
 from rules.preserving.printed import Recipe, recipe_of, unprinted_pack
 from rules.preserving.times_here import Time
 from rules.preserving.vessel import BOILING_WATER, called
-from rules.said import Said, Words, listed, measure, number, sentences, together
+from rules.said import Measure, Said, Words, listed, measure, number, sentences, together
 
 Way = tuple[str, tuple[str, ...]]
 Minutes = tuple[tuple[tuple[str, ...], float], ...]
@@ -39,9 +39,16 @@ def jar_names(sizes: Iterable[str]) -> Words:
 
 
 def asked_jars(request: Request, sizes: Iterable[str]) -> Words:
-    """The jars as the cook named them, where it was one that has another name than the printed size: 4 oz jars."""
-    odd = odd_jar(request)
-    return say("jar-of", jar=measure(odd.value, odd.unit)) if odd and len(request.jars) == 1 else jar_names(sizes)
+    """The jars as the cook named them, where it was one: 4 oz jars; else the printed sizes."""
+    if len(request.jars) != 1:
+        return jar_names(sizes)
+    jar = request.jars[0]
+    return jar_names((jars.NAMED[jar.value, jar.unit],)) if jars.by_name(jar) else say("jar-of", jar=of_jar(jar))
+
+
+def of_jar(jar: Quantity) -> Measure:
+    """What a jar holds, as the cook said it."""
+    return measure(jar.value, jar.unit)
 
 
 def odd_jar(request: Request) -> Quantity | None:
@@ -90,7 +97,10 @@ def _way(ways: tuple[Way, ...], minutes: Minutes, plain: bool) -> Words:
 def notes(request: Request, times: Sequence[Time], canner: str = BOILING_WATER) -> Words:
     """What must be known beside the time: a jar that takes the time of another, a pack that is not printed."""
     other = next(((jar, size) for jar in request.jars if (size := takes_of(jar, times)) is not None), None)
-    jar = say("jar-as", jar=measure(other[0].value, other[0].unit), size=other[1]) if other else None
+    jar = None
+    if other:
+        own = jars.NAMED.get((other[0].value, other[0].unit), "other")
+        jar = say("jar-as", own=own, jar=of_jar(other[0]), size=other[1])
     pack = unprinted_pack(request, canner)
     return together(jar, say("pack-not-printed", pack=pack, food=called(request)) if pack else None)
 

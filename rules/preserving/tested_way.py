@@ -6,14 +6,12 @@ from dataclasses import replace
 from functools import cache
 
 from rules.book import Case, Part, rule
-from rules.model import Request
-from rules.physics.units import PSI_PER_PA
 from rules.preserving import tested
-from rules.preserving.pressure import canner_psi, on_gauge
+from rules.preserving.pressure import low_acid_gauges
 from rules.preserving.printed import of_food, too_big
 from rules.preserving.times_here import times
 from rules.preserving.vessel import BOILING_WATER, PRESSURE, food_of
-from rules.said import Listed, Said, listed, sentences
+from rules.said import Said, sentences
 from rules.tables import read_toml
 
 WAYS = "lexicon/tested_ways.toml"
@@ -42,14 +40,8 @@ def tested_way(case: Case) -> Said | None:
     food = tested.packed_food(request, found)
     if canner == BOILING_WATER:
         return say("water", food=food, each=each, place=case.place)
-    wanted = gauges(request)
+    wanted = low_acid_gauges(request)
     return say("pressure", food=food, each=each, place=case.place, wanted=wanted) if wanted.items else None
-
-
-def gauges(request: Request) -> Listed:
-    """The pressures of low-acid food here, on either gauge."""
-    found = {kind: canner_psi(kind, "low_acid", request.elevation_m or 0.0) for kind in ("dial", "weighted")}
-    return listed([on_gauge(kind, band.value / PSI_PER_PA) for kind, band in found.items() if band], "or")
 
 
 @rule("preserve.tested_way", "usda-aib-539")

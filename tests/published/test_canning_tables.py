@@ -1,8 +1,8 @@
 """Every row of the process tables, typed again from the pages that print it; what was not read there says so.
 
 The pages, each a reprint of the USDA Complete Guide (AIB 539), read in 2026: Michigan State University Extension,
-Preserving Food Safely (1997), files 01600038 to 01600886; the Meal-Master files of the 1994 guide; a sausage makers' site
-with the text of the 2015 guide; pages of the National Center (potatoes, stock) and of UF/IFAS (plums, stock). The
+Preserving Food Safely (1997), files 01600038 to 01600886; the Meal-Master files of the 1994 guide; a sausage makers'
+site with the text of the 2015 guide; pages of the National Center (potatoes, stock) and of UF/IFAS (plums, stock). The
 five-minute jam table in a jam-makers' leaflet. Lima beans and beans in sauce in two canner booklets.
 """
 
@@ -194,9 +194,13 @@ HIGH_ACID = ("peaches", "apricots", "pears", "plums", "apples", "applesauce", "b
 # inches: the pages that were read
 HEADSPACES = {
     **dict.fromkeys(("peaches", "pears", "apricots", "apples", "applesauce", "plums", "cherries", "berries"), 0.5),
-    **dict.fromkeys(("tomatoes", "tomato juice", "salsa", "dill pickles", "bread and butter pickles", "piccalilli"), 0.5),
+    **dict.fromkeys(
+        ("tomatoes", "tomato juice", "salsa", "dill pickles", "bread and butter pickles", "piccalilli"), 0.5
+    ),
     **dict.fromkeys(("apple juice", "grape juice", "tomato sauce", "jam"), 0.25),
-    **dict.fromkeys(("green beans", "asparagus", "beets", "carrots", "corn", "creamed corn", "potatoes", "pumpkin"), 1.0),
+    **dict.fromkeys(
+        ("green beans", "asparagus", "beets", "carrots", "corn", "creamed corn", "potatoes", "pumpkin"), 1.0
+    ),
     **dict.fromkeys(("dried beans", "peas", "mushrooms", "meat", "ground meat", "stock", "soup", "chili", "fish"), 1.0),
     "chicken": 1.25,
 }

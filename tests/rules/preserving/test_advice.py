@@ -84,7 +84,8 @@ def test_a_small_jar_takes_no_less(jar, size):
 
 
 @pytest.mark.parametrize(
-    ("dish", "begins"), [("peaches", "Yes: fruit"), ("jam", "Not in an ordinary"), ("dill pickles", "By a tested recipe")]
+    ("dish", "begins"),
+    [("peaches", "Yes: fruit"), ("jam", "Not in an ordinary"), ("dill pickles", "By a tested recipe")],
 )
 def test_less_sugar_by_what_is_in_the_jar(dish, begins):
     assert ask("less_sugar", dish).headline.startswith(begins)

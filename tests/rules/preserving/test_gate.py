@@ -101,7 +101,11 @@ def test_figures_are_of_a_known_food_in_a_canner_that_has_a_process(asked):
         time, base = answered.figure("process_time"), asked.time_min
         assert row.named
         under_pressure = "dial_gauge" in found or "weighted_gauge" in found
-        rows = [row for row in printed.rows("pressure" if under_pressure else "water") if row.process == foods()[asked.dish].process]
+        rows = [
+            row
+            for row in printed.rows("pressure" if under_pressure else "water")
+            if row.process == foods()[asked.dish].process
+        ]
         cells = {minutes for row in rows for minutes in row.minutes}
         own = base is not None and (
             time.value == base if under_pressure else time.low >= base and time.value - base in {0, 5, 10, 15, 20}

@@ -101,7 +101,9 @@ def test_without_a_time_or_a_printed_one_only_the_addition_is_given():
     assert any("its tested recipe prints" in step for step in answered.steps)
 
 
-@pytest.mark.parametrize(("food", "least", "most"), [("tomato puree", 15, 15), ("chutney", 10, 15), ("canned pie filling", 15, 15)])
+@pytest.mark.parametrize(
+    ("food", "least", "most"), [("tomato puree", 15, 15), ("chutney", 10, 15), ("canned pie filling", 15, 15)]
+)
 def test_the_addition_is_that_of_processes_the_food_can_have(food, least, most):
     told = preserve(dish=food, elevation_m=7000 * FT_M)
     added, short = told.figure("added_time"), told.figure("added_time_short")

@@ -102,6 +102,12 @@ sealed =
     Well done. Take the rings off, wipe and label the jars, keep them cool and dark, and use them within a year. A ping
     proves the seal; what keeps them is the full time for your elevation.
 
+keeping =
+    Best within a year, at any elevation: jars that had their full process, sealed, without rings, cool, dark and dry.
+keeping-opened = Opened, they go into the refrigerator: jam for weeks, fruit, tomatoes, vegetables and meat for days.
+keeping-why =
+    After that colour, taste and vitamins go first. Discard unopened what bulges, leaks, spurts or has lost its seal.
+
 curing = I give no cure: salt and curing salt are weighed by a tested recipe, and elevation changes neither.
 curing-ask = Ask your extension office, or take a tested recipe for that cut, and cure in the refrigerator.
 curing-why =

@@ -43,7 +43,7 @@ jerky =
     Heat { $bird ->
         [yes] the bird to { $first }
        *[no] the meat to { $first } (poultry { $poultry })
-    } inside before it is dried, at { $place } as at sea level; then dry it at { TEMP(130) } to { TEMP(140) }.
+    } inside before it is dried, at every elevation; then dry it at { TEMP(130) } to { TEMP(140) }.
 jerky-heat =
     In strips of 1/4 in (6 mm): simmer them in the marinade or steam or roast them until a thermometer in the thickest
     strip shows it, and lay them on the trays hot.

@@ -82,7 +82,10 @@ never-boiled =
     Never can { $food } in boiling water or open steam, at any elevation and for any length of time: it is low in acid,
     and botulism spores live through the boil.
 
-as-printed = As printed: { $each }.
+other-canner =
+    Vegetables, meat, fish, beans, soup and stock: in a pressure canner, for the minutes of the tested recipe, at
+    { $wanted }.
+as-printed = The minutes are the same at every elevation; only the pressure goes up. As printed: { $each }.
 printed =
     { $gauge ->
         [dial] dial

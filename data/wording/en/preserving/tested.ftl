@@ -71,7 +71,12 @@ beyond =
     given here.
 
 jar-as =
-    A jar of { $jar } takes the time of a { $size ->
+    A { $own ->
+        [half_pint] half-pint
+        [pint] pint
+        [quart] quart
+       *[other] jar of { $jar }
+    } takes the time of a { $size ->
         [half_pint] half-pint
         [pint] pint
         [quart] quart
