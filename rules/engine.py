@@ -115,7 +115,7 @@ def rules_for(module: ModuleType, request: Request) -> tuple[Rule, ...]:
     """The rules of the room, and after them what the amount and the cook's equipment change."""
     rules = book.rules_of(module, request)
     if request.danger:
-        return rules
+        return (*_tested_ways(request), *rules)
     if by_method(request) and (request.portions or request.quantity):
         from rules.heat.batch_size import note as amount
 
@@ -125,6 +125,15 @@ def rules_for(module: ModuleType, request: Request) -> tuple[Rule, ...]:
 
         rules = (*rules, equipment)
     return rules
+
+
+def _tested_ways(request: Request) -> tuple[Rule, ...]:
+    """What may be told after a danger: the tested process of a food that was to be canned another way."""
+    if not (request.dish and request.elevation_m is not None):
+        return ()
+    from rules.preserving.tested_way import after_danger
+
+    return (after_danger,)
 
 
 def by_method(request: Request) -> bool:

@@ -102,6 +102,8 @@ class Request:
     ovens: int | None = _help("how many ovens, smokers or cookers there are for it")
     covered: bool | None = _help("whether the pot has its lid on")
     soaked: bool | None = _help("whether dry beans were soaked before")
+    jars: tuple[Quantity, ...] = _help("canning jars that were named, each by what it holds", ())
+    packing: tuple[str, ...] = _help("how food is packed into them, ids of data/lexicon/packing.toml", ())
     timer_action: str | None = _help("what is to be done about timers: set, left, extend, stop, stop_all")
     timer_name: str = _help("what the cook calls the timer", "")
     small_talk: str | None = _help("which smalltalk it is: thanks, goodbye, who, hello, nod")

@@ -15,6 +15,7 @@ from assistant.understanding import (
     concepts,  # noqa: F401
     forms,  # noqa: F401
     frames,  # noqa: F401
+    packed,  # noqa: F401
 )
 
 COMPONENTS = (
@@ -23,6 +24,7 @@ COMPONENTS = (
     "kitchen_clock",
     "kitchen_spelling",
     "kitchen_lexicon",
+    "kitchen_packed",
     "kitchen_elevation",
     "kitchen_concepts",
     "kitchen_forms",

@@ -16,6 +16,7 @@ from assistant.understanding import (
     answer_preferences,
     explanations,
     lexicon,
+    packed,
     serving,
     small_talk,
     temperatures,
@@ -110,7 +111,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     times = (m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME and m not in waits)
     time, count = next(times, None), amounts.count(doc, dish, topic)
     no_such = unclaimed.dish(doc) if dish is None else None
-    elliptical, timers = unclaimed.is_elliptical(doc), timer_words.heard(doc)
+    elliptical = unclaimed.is_elliptical(doc) or unclaimed.elsewhere(doc)
+    timers = timer_words.heard(doc)
     request = Request(
         text=doc.text,
         topic=topic,
@@ -143,6 +145,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         ovens=when.ovens,
         covered=answer_preferences.covered(words),
         soaked=answer_preferences.soaked(words),
+        jars=packed.jars(doc),
+        packing=packed.packing(doc),
         timer_action=timers.action if topic == TIMER else None,
         timer_name=timers.name if topic == TIMER else "",
         small_talk=small_talk.kind([token.lower_ for token in doc]) if topic == "smalltalk" else None,
