@@ -2,34 +2,51 @@
 
 Without an elevation it takes an example, and says so. Without a subject it takes what is usually wondered at about the
 dish and the method. An explanation is a row of data/lexicon/explanations.toml and a text of the same name in
-data/wording/<language>/why; what the text names is worked out by rules/explanations.
+data/wording/<language>/why; what the text names is worked out by rules/explanations. A belief that was stated gets its
+verdict first. Words of the trade are told as rules/explanations/glossary.py has them.
 """
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from functools import cache
-from typing import Any
+from typing import Any, Literal
 
 from rules import explanations, tables
 from rules.book import Case, Part, Rule, rule
+from rules.explanations import glossary
+from rules.explanations.glossary import EXAMPLE_M
 from rules.model import Caution, Figure, Level, Request
 from rules.said import Said, elevation, listed, sentences, together
 
-EXAMPLE_M = 1524.0
 ONE_LINE = 1
 NEAREST = 3
 FOLDER = "why"
 
-say = sentences("topics/why")
+say, shared = sentences("topics/why"), sentences("why/shared")
 
 ASK = Caution("note", say("example-caution"))
+
+
+@dataclass(frozen=True, slots=True)
+class Belief:
+    """What cooks say, and whether it is so.
+
+    negative: whether the belief itself says no: an egg can never be boiled up there
+    """
+
+    verdict: Literal["yes", "partly", "no"]
+    about: tuple[str, ...]
+    heard_as: tuple[str, ...]
+    negative: bool = False
 
 
 @dataclass(frozen=True, slots=True)
 class Row:
     """One row of data/lexicon/explanations.toml.
 
+    about: what has to be asked about, all of it, each with its alternatives; beliefs: by their ids
     values, figures: names of rules/explanations; caution: how grave it is, and its sources
     """
 
@@ -38,6 +55,8 @@ class Row:
     heard_as: tuple[str, ...]
     classes: tuple[str, ...]
     methods: tuple[str, ...]
+    about: tuple[str, ...]
+    beliefs: Mapping[str, Belief]
     sources: tuple[str, ...]
     values: tuple[str, ...]
     figures: tuple[str, ...]
@@ -55,14 +74,19 @@ def catalogue() -> tuple[Row, ...]:
 
 
 def _row(held: dict[str, Any]) -> Row:
-    lists = ("heard_as", "classes", "methods", "sources", "values", "figures")
+    lists = ("heard_as", "classes", "methods", "about", "sources", "values", "figures")
     caution = held.get("caution")
     return Row(
+        beliefs={of["id"]: _belief(of) for of in held.get("belief", ())},
         id=held["id"],
         title=held.get("title", ""),
         caution=(caution["level"], tuple(caution["sources"])) if caution else None,
         **{name: tuple(held.get(name, ())) for name in lists},
     )
+
+
+def _belief(held: dict[str, Any]) -> Belief:
+    return Belief(held["verdict"], tuple(held["about"]), tuple(held["heard_as"]), held.get("negative", False))
 
 
 @cache
@@ -74,7 +98,9 @@ def rows() -> dict[str, Row]:
 def rules_for(request: Request | None) -> tuple[Rule, ...]:
     """The one rule that answers this request; every rule for None."""
     if request is None:
-        return (*(explanation_rule(name) for name in sorted(rows())), nothing_fits)
+        return (*(explanation_rule(name) for name in sorted(rows())), nothing_fits, *glossary.every_rule())
+    if words := glossary.rule_of(request.terms):
+        return (words,)
     name = subject(request)
     return (explanation_rule(name) if name else nothing_fits,)
 
@@ -125,9 +151,11 @@ def explained(row: Row, case: Case) -> Part:
         return Said(f"{FOLDER}/{row.id}", id, tuple(values.items()))
 
     line = text("line")
+    verdict = verdict_on(row, case.request)
+    headline = together(verdict, text(f"belief-{case.request.belief}".replace("_", "-"))) if verdict else line
     return Part(
-        headline=line,
-        because=line if case.request.depth <= ONE_LINE else text("paragraph"),
+        headline=headline,
+        because=headline if case.request.depth <= ONE_LINE else text("paragraph"),
         maths=text("equations"),
         figures=tuple(
             replace(figure, label=text(label_of(name)))
@@ -136,6 +164,15 @@ def explained(row: Row, case: Case) -> Part:
         ),
         cautions=(Caution(row.caution[0], text("caution"), row.caution[1]),) if row.caution else (),
     )
+
+
+def verdict_on(row: Row, request: Request) -> Said | None:
+    """Whether the belief that was stated is so: yes, partly or no; turned round where the cook doubts it."""
+    belief = row.beliefs.get(request.belief or "")
+    if belief is None:
+        return None
+    turned = {"yes": "no", "no": "yes"} if request.denied else {}
+    return shared("verdict", verdict=turned.get(belief.verdict, belief.verdict))
 
 
 def label_of(figure: str) -> str:
