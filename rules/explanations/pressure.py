@@ -52,7 +52,7 @@ VALUES: Values = {
     "canner_needs_pressure": lambda case: pressure(water.saturation_pressure_pa(CANNER_C)),
 }
 FIGURES: Figures = {
-    "cooker_in_all": figure("absolute_pressure", "kPa", lambda ambient: in_all_pa(ambient) / 1000),
+    "cooker_in_all": figure("absolute_pressure", "kPa", lambda ambient: in_all_pa(ambient) / 1000, 4),
     "stone_adds": figure("stone_adds", "K", stone_k, beside_sea_level=False),
     "inside_cooker": figure("inside_temperature", "degC", in_cooker_c),
     "inside_canner": figure("inside_temperature", "degC", in_canner_c),

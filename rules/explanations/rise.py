@@ -74,7 +74,7 @@ VALUES: Values = {
 }
 FIGURES: Figures = {
     "gas_volume": figure("gas_volume", "factor", gas_ratio, 3),
-    "fizz_kept": figure("gas_kept", "percent", kept_percent, 1),
+    "fizz_kept": figure("gas_kept", "percent", kept_percent, None),
     "pack_push": figure("pack_push", "kPa", lambda ambient: pack_push_pa(ambient) / 1000, beside_sea_level=False),
     "foam_swelling": figure("foam_swelling", "factor", foam_swells),
 }

@@ -24,6 +24,8 @@ ONE_LINE = 1
 NEAREST = 3
 FOLDER = "why"
 
+Polarity = Literal["positive", "negative", "either"]
+
 say, shared = sentences("topics/why"), sentences("why/shared")
 
 ASK = Caution("note", say("example-caution"))
@@ -33,20 +35,21 @@ ASK = Caution("note", say("example-caution"))
 class Belief:
     """What cooks say, and whether it is so.
 
-    negative: whether the belief itself says no: an egg can never be boiled up there
+    polarity: whether it is stated with a no, without one, or either way
     """
 
     verdict: Literal["yes", "partly", "no"]
     about: tuple[str, ...]
     heard_as: tuple[str, ...]
-    negative: bool = False
+    polarity: Polarity = "positive"
 
 
 @dataclass(frozen=True, slots=True)
 class Row:
     """One row of data/lexicon/explanations.toml.
 
-    about: what has to be asked about, all of it, each with its alternatives; beliefs: by their ids
+    about: what has to be asked about, all of it, each with its alternatives; not_about: what rules it out
+    beliefs: by their ids
     values, figures: names of rules/explanations; caution: how grave it is, and its sources
     """
 
@@ -56,6 +59,7 @@ class Row:
     classes: tuple[str, ...]
     methods: tuple[str, ...]
     about: tuple[str, ...]
+    not_about: str
     beliefs: Mapping[str, Belief]
     sources: tuple[str, ...]
     values: tuple[str, ...]
@@ -80,13 +84,14 @@ def _row(held: dict[str, Any]) -> Row:
         beliefs={of["id"]: _belief(of) for of in held.get("belief", ())},
         id=held["id"],
         title=held.get("title", ""),
+        not_about=held.get("not_about", ""),
         caution=(caution["level"], tuple(caution["sources"])) if caution else None,
         **{name: tuple(held.get(name, ())) for name in lists},
     )
 
 
 def _belief(held: dict[str, Any]) -> Belief:
-    return Belief(held["verdict"], tuple(held["about"]), tuple(held["heard_as"]), held.get("negative", False))
+    return Belief(held["verdict"], tuple(held["about"]), tuple(held["heard_as"]), held.get("polarity", "positive"))
 
 
 @cache
@@ -151,8 +156,10 @@ def explained(row: Row, case: Case) -> Part:
         return Said(f"{FOLDER}/{row.id}", id, tuple(values.items()))
 
     line = text("line")
-    verdict = verdict_on(row, case.request)
-    headline = together(verdict, text(f"belief-{case.request.belief}".replace("_", "-"))) if verdict else line
+    headline = line
+    if case.request.belief in row.beliefs:
+        verdict = None if case.request.denied else verdict_on(row.beliefs[case.request.belief])
+        headline = together(verdict, text(f"belief-{case.request.belief}".replace("_", "-")))
     return Part(
         headline=headline,
         because=headline if case.request.depth <= ONE_LINE else text("paragraph"),
@@ -166,13 +173,9 @@ def explained(row: Row, case: Case) -> Part:
     )
 
 
-def verdict_on(row: Row, request: Request) -> Said | None:
-    """Whether the belief that was stated is so: yes, partly or no; turned round where the cook doubts it."""
-    belief = row.beliefs.get(request.belief or "")
-    if belief is None:
-        return None
-    turned = {"yes": "no", "no": "yes"} if request.denied else {}
-    return shared("verdict", verdict=turned.get(belief.verdict, belief.verdict))
+def verdict_on(belief: Belief) -> Said:
+    """Whether a belief is so: yes, partly or no; of one that is denied the sentence speaks for itself."""
+    return shared("verdict", verdict=belief.verdict)
 
 
 def label_of(figure: str) -> str:

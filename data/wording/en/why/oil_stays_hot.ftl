@@ -6,7 +6,7 @@ paragraph =
     point stay where they are. { $boils } Inside a chip or a doughnut there is water, and that is held at { $boil }
     until it has gone. { $side ->
         [above] So the inside cooks more slowly while the crust browns at the usual pace, which is why doughnuts and
-            thick pieces are fried a little cooler. Spitting and bubbling start a little sooner for the same reason.
+            thick pieces are fried a little cooler.
        *[other] So inside and crust are done together, as the recipe says.
     } A thermometer in the oil tells the truth at any elevation.
 equations = { $boiling_equation }

@@ -1,8 +1,8 @@
 line =
     A rice cooker switches off when its pot is dry and climbs past about { $dry_pot }, { $side ->
-        [above] and { $at } the water is gone before the grain is done.
-       *[other] which says that the water is gone, not that the grain is done.
-    }
+        [above] and { $at } the water is gone before the grain is done
+       *[other] which says that the water is gone, not that the grain is done
+    }.
 paragraph =
     The switch feels the bottom of the pot: as long as there is water it stays at the boil, and when the water is gone
     it shoots up. { $boils } { $side ->
@@ -17,6 +17,7 @@ paragraph =
     } A pressure rice cooker cooks hotter than the open boil and is the surest way high up.
 equations = { $boiling_equation } { $rate_of_rice }
 dry-pot-label = The switch trips at about
+time-factor-of-rice-label = Time against sea level, rice
 belief-useless =
     It works, but { $at } the water is gone before the grain is done, so it needs more water, a soak and a rest on
     warm.

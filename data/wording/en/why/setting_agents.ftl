@@ -8,5 +8,5 @@ paragraph =
        *[other] So boil agar as the packet says.
     } Pectin sets by how much sugar is in the jam, and that is told by how far it boils above water: { $gel_point }
     { $at }. Starch wants the full boil as well.
-equations = { $boiling_equation } Gel point = { FIXED($boil, 1) } + 4.4 = { FIXED($gel_point, 1) } °C.
+equations = { $boiling_equation } Gel point = { FIXED($boil, 2) } + 4.44 = { FIXED($gel_point, 2) } °C.
 gel-point-label = Jam with pectin sets at
