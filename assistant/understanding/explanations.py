@@ -18,6 +18,10 @@ from rules.topics.why import Polarity, catalogue
 
 # how much words side by side add, each part of what it is about, and a word that no explanation has
 PAIR, FRAME, UNKNOWN = 0.6, 0.7, 2.4
+# the least of a question that a reason explains; so much that what it is about need not be said in full
+LEAST, WHOLE = 0.28, 0.97
+# how much a belief gains that was stated as it stands
+STATED = 2.0
 # how much more a rare word counts
 RARE = 1.2
 FOREMOST = 16
@@ -46,12 +50,22 @@ class Candidate:
 
 @dataclass(frozen=True, slots=True)
 class Match:
-    """How near a candidate is. score: weight of what it shares; share: of the question; framed: whether all was said"""
+    """How near a candidate is.
+
+    score: weight of what it shares; share: of the question; framed: whether all it is about was said
+    telling: the weight of the rarest word that it shares
+    """
 
     of: Candidate
     score: float
     share: float
     framed: bool
+    telling: float
+
+    @property
+    def near(self) -> bool:
+        """Whether it may be meant: all it is about was said and some of the rest is explained, or all that was said is."""
+        return (self.framed and self.share >= LEAST) or self.share >= WHOLE
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,14 +133,15 @@ def ranked(said: Sequence[Slot], idle: frozenset[str], *, beliefs: bool) -> list
     book = index()
     heard = idle.union(*(slot.features for slot in said))
     whole = sum(_weight(slot, book) for slot in said if slot.counts) or 1.0
-    told, counted = _shared(said, book)
+    told, counted, telling = _shared(said, book)
     matches = []
     for i in sorted(told):
         of = book.candidates[i]
-        if beliefs or of.belief is None:
-            framed = all(_holds(part, heard) for part in of.about) and not _holds(of.never, heard)
-            matches.append(Match(of, told[i] + FRAME * len(of.about) * framed, counted[i] / whole, framed))
-    matches.sort(key=lambda match: (not match.framed, -match.score))
+        if (beliefs or of.belief is None) and not _holds(of.never, heard):
+            framed = all(_holds(part, heard) for part in of.about)
+            extra = FRAME * len(of.about) + (STATED if of.belief else 0.0) if framed else 0.0
+            matches.append(Match(of, told[i] + extra, counted[i] / whole, framed, telling[i]))
+    matches.sort(key=lambda match: (not match.near, -match.score))
     return with_pairs(said, matches)
 
 
@@ -143,7 +158,7 @@ def with_pairs(said: Sequence[Slot], matches: list[Match]) -> list[Match]:
         replace(match, score=match.score + PAIR * sum(_pair(one, two, match.of.pairs) for one, two in beside))
         for match in matches[:FOREMOST]
     ]
-    return sorted(foremost, key=lambda match: (not match.framed, -match.score))
+    return sorted(foremost, key=lambda match: (not match.near, -match.score))
 
 
 def _pair(one: frozenset[str], two: frozenset[str], pairs: frozenset[tuple[str, str]]) -> bool:
@@ -154,12 +169,16 @@ def _weight(slot: Slot, book: Index) -> float:
     return max(book.weights.get(feature, 0.0 if feature[0] == SENSE else UNKNOWN) for feature in slot.features)
 
 
-def _shared(said: Sequence[Slot], book: Index) -> tuple[dict[int, float], dict[int, float]]:
-    """The weight that each candidate shares with what was said: in all, and of the words that count."""
-    told: dict[int, float] = defaultdict(float)
-    counted: dict[int, float] = defaultdict(float)
+Weights = dict[int, float]
+
+
+def _shared(said: Sequence[Slot], book: Index) -> tuple[Weights, Weights, Weights]:
+    """The weight that each candidate shares with what was said: in all, of the words that count, of the rarest word."""
+    told: Weights = defaultdict(float)
+    counted: Weights = defaultdict(float)
+    telling: Weights = {}
     for slot in said:
-        best: dict[int, float] = {}
+        best: Weights = {}
         for feature in slot.features:
             weight = book.weights.get(feature, 0.0)
             for i in book.holders.get(feature, ()):
@@ -167,6 +186,7 @@ def _shared(said: Sequence[Slot], book: Index) -> tuple[dict[int, float], dict[i
                     best[i] = weight
         for i, weight in best.items():
             told[i] += weight
+            telling[i] = max(weight, telling.get(i, 0.0))
             if slot.counts:
                 counted[i] += weight
-    return told, counted
+    return told, counted, telling

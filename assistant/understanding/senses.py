@@ -29,11 +29,16 @@ class Slot:
 
 @dataclass(frozen=True, slots=True)
 class Senses:
-    """The catalogue: phrase by its stems -> senses; phrases that say nothing; ids of senses; words of the longest phrase."""
+    """The catalogue.
+
+    of_phrase: a phrase by its stems -> its senses; idle: phrases that say nothing; ids: of the senses
+    broad: senses of so many things that their words tell nothing more; longest: words of the longest phrase
+    """
 
     of_phrase: dict[str, tuple[str, ...]]
     idle: frozenset[str]
     ids: frozenset[str]
+    broad: frozenset[str]
     longest: int
 
 
@@ -48,7 +53,9 @@ def senses() -> Senses:
             of_phrase[key] = tuple(dict.fromkeys((*of_phrase.get(key, ()), SENSE + row["id"])))
     idle = frozenset(map(stems_of, (*held["idle"], *held["idle_phrases"])))
     longest = max(phrase.count(" ") for phrase in (*of_phrase, *idle)) + 1
-    return Senses(of_phrase, idle, frozenset(row["id"] for row in held["sense"]), longest)
+    ids = frozenset(row["id"] for row in held["sense"])
+    broad = frozenset(SENSE + row["id"] for row in held["sense"] if row.get("broad"))
+    return Senses(of_phrase, idle, ids, broad, longest)
 
 
 @cache
@@ -117,7 +124,8 @@ def _told(stems: Sequence[str]) -> Iterator[tuple[int, int, frozenset[str]]]:
         end, key = _longest(stems, at, book)
         meant = book.of_phrase.get(key)
         if meant is not None:
-            yield at, end, frozenset((*stems[at:end], *meant, *_inner(stems[at:end], book)))
+            own = () if book.broad.issuperset(meant) else stems[at:end]
+            yield at, end, frozenset((*own, *meant, *_inner(stems[at:end], book)))
         elif key not in book.idle:
             yield at, end, frozenset(stems[at:end])
         at = end

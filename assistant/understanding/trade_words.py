@@ -15,7 +15,7 @@ from rules.explanations.glossary import terms
 
 DIFFER = "differ"
 MEANING = cues("meaning", "asked")
-BARE = cues("meaning", "bare")
+BARE, REASON = cues("meaning", "bare"), frozenset(cues("meaning", "reason"))
 # "mean" asks for a meaning behind one of these
 MEAN, BY_WHAT = "mean", frozenset(("what", "whats"))
 
@@ -59,7 +59,8 @@ def asked(doc: Doc, said: Sequence[Slot]) -> Asks:
     text = f" {' '.join(words)} "
     differ = any(form.id == DIFFER for form in doc._.forms)
     meaning = any(f" {cue} " in text for cue in MEANING) or (f" {MEAN} " in text and not BY_WHAT.isdisjoint(words))
-    if not meaning and not differ and not any(text.startswith(f" {cue} ") for cue in BARE):
+    bare = any(text.startswith(f" {cue} ") for cue in BARE) and REASON.isdisjoint(words) and not doc._.elevations
+    if not meaning and not differ and not bare:
         return Asks()
     found = list(_found([stems_of(word) for word in words]))
     named = tuple(dict.fromkeys(id for _, _, id in found))
