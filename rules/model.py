@@ -24,6 +24,7 @@ MISSING_WORDS = (
     "recipe",
     "reading",
     "symptom",
+    "explanation",
 )
 
 # what a Request holds of the place

@@ -126,10 +126,16 @@ def _pairs(phrases: Iterable[Sequence[frozenset[str]]]) -> frozenset[tuple[str, 
 
 
 def ranked(said: Sequence[Slot], idle: frozenset[str], *, beliefs: bool) -> list[Match]:
-    """Every candidate that shares a word with what was said, the nearest first; ties in the catalogue's order.
+    """The candidates that share most with what was said, the nearest first; ties in the catalogue's order.
 
     idle: stems of words that say nothing by themselves, but may tell together with others what is meant
     """
+    matches = [match for match in every_match(said, idle) if beliefs or match.of.belief is None]
+    return with_pairs(said, matches)
+
+
+def every_match(said: Sequence[Slot], idle: frozenset[str] = frozenset()) -> list[Match]:
+    """Every candidate that shares a word with what was said and is not ruled out by it, the nearest first."""
     book = index()
     heard = idle.union(*(slot.features for slot in said))
     whole = sum(_weight(slot, book) for slot in said if slot.counts) or 1.0
@@ -137,12 +143,11 @@ def ranked(said: Sequence[Slot], idle: frozenset[str], *, beliefs: bool) -> list
     matches = []
     for i in sorted(told):
         of = book.candidates[i]
-        if (beliefs or of.belief is None) and not _holds(of.never, heard):
+        if not _holds(of.never, heard):
             framed = all(_holds(part, heard) for part in of.about)
             extra = FRAME * len(of.about) + (STATED if of.belief else 0.0) if framed else 0.0
             matches.append(Match(of, told[i] + extra, counted[i] / whole, framed, telling[i]))
-    matches.sort(key=lambda match: (not match.near, -match.score))
-    return with_pairs(said, matches)
+    return sorted(matches, key=lambda match: (not match.near, -match.score))
 
 
 def _holds(part: Part, heard: frozenset[str]) -> bool:

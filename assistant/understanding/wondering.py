@@ -8,13 +8,14 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from functools import lru_cache
 
 from spacy.tokens import Doc
 
 from assistant.understanding import senses, trade_words
-from assistant.understanding.explanations import Match, ranked
+from assistant.understanding.explanations import Match, every_match, ranked
 from assistant.understanding.senses import Slot
+from rules.catalogue import marked
+from rules.topics.why import GENERAL
 
 # how much of a question a reason has to explain, by the weight of its words; so much that it is offered all the same
 ENOUGH, NEARLY = 0.44, 0.58
@@ -26,8 +27,17 @@ FAR = 0.9
 HALF = 0.6
 # the weight of a word that tells what the talk is of, such as no word has that many reasons share
 TELLING = 2.6
-GENERAL = "general_reason"
-WHY, TRUE = "why", "is_true"
+WHY, TRUE, DIFFER = "why", "is_true", "differ"
+WANT_A_FIGURE = frozenset(("how_long", "how_hot", "how_much", "more", "start", "remaining", "convert", "how_to"))
+OF_FAULTS = frozenset(("wrong", "remaining"))
+# topics that a question after a reason is never taken for, and the one that mends what went wrong
+KEPT, FAULT = frozenset(("why", "timer", "convert_recipe", "order", "schedule")), "troubleshoot"
+# topics that a reading of an instrument is given to
+READINGS = frozenset(("calibrate", "set_kitchen"))
+# how much of a question a reason explains that takes it from a topic that is far ahead
+SURELY = 0.8
+# how little a topic is ahead of the next where it is in doubt
+DOUBT = 1.2
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,7 +60,6 @@ class Wonder:
     plainly: bool = False
 
 
-@lru_cache(maxsize=8)
 def wonder(doc: Doc) -> Wonder:
     """What an utterance wonders at, whatever its topic. What asks for a word alone, or what none explains, is a word."""
     said = senses.slots(doc)
@@ -119,8 +128,7 @@ def is_stated(doc: Doc) -> bool:
     forms = {form.id for form in doc._.forms}
     if TRUE in forms or opening & senses.words("auxiliaries"):
         return True
-    text = f" {' '.join(token.norm_ for token in doc)} "
-    return WHY not in forms and any(f" {claim} " in text for claim in senses.words("claims"))
+    return WHY not in forms and is_passed_on(doc)
 
 
 def is_negated(doc: Doc, said: Sequence[Slot]) -> bool:
@@ -133,3 +141,75 @@ def is_negated(doc: Doc, said: Sequence[Slot]) -> bool:
     ]
     tags = sum(doc[token.i + 1].norm_ in ("it", "that", "they") for token in noes if token.i + 1 < len(doc))
     return (len(noes) - tags) % 2 == 1
+
+
+def is_meant(doc: Doc, found: Wonder) -> bool:
+    """Whether an utterance that sounds like another topic wonders at something all the same.
+
+    A reason, a truth or a word is asked for outright; or a belief was stated, and the topic is in doubt.
+    """
+    topic, forms = doc._.topic, tuple(form.id for form in doc._.forms)
+    if topic.id in KEPT or doc._.safety:
+        return False
+    if found.plainly:
+        return True
+    if not found.row or not is_of_kitchen(doc):
+        return False
+    if found.belief and (TRUE in forms or (is_passed_on(doc) and found.share >= NEARLY)):
+        return True
+    if topic.id == FAULT and is_fault(doc, forms):
+        return False
+    if TRUE in forms or forms[:1] == (WHY,):
+        return True
+    return WANT_A_FIGURE.isdisjoint(forms) and found.share >= NEARLY and is_in_doubt(doc, found, forms)
+
+
+def is_in_doubt(doc: Doc, found: Wonder, forms: Sequence[str]) -> bool:
+    """Whether a topic that is not far ahead of the next gives way to a reason that nobody asked for outright."""
+    topic = doc._.topic
+    if forms[:1] == (DIFFER,):
+        return len(doc._.elevations) < 2 and not doc._.measures
+    if found.share >= SURELY and is_after_reason(doc):
+        return True
+    if found.belief is not None:
+        return topic.margin < DOUBT or topic.id in marked("passing")
+    return bool(forms) and is_of_height(doc) and topic.margin < DOUBT and topic.id not in READINGS
+
+
+def is_after_reason(doc: Doc) -> bool:
+    """Whether it asks how a thing can be, or what becomes of it."""
+    text = f" {' '.join(token.norm_ for token in doc)} "
+    return any(f" {cue} " in text for cue in senses.words("after_reason"))
+
+
+def is_fault(doc: Doc, forms: Sequence[str]) -> bool:
+    """Whether something went wrong, which is mended and not explained."""
+    return not OF_FAULTS.isdisjoint(forms) or any(found.kind == "symptom" for found in doc._.found)
+
+
+def is_of_kitchen(doc: Doc) -> bool:
+    """Whether it speaks of food, of cooking or of elevation at all."""
+    named = any(found.kind != "place" for found in doc._.found)
+    return named or is_of_height(doc) or any(token.norm_ in senses.words("of_kitchen") for token in doc)
+
+
+def is_of_height(doc: Doc) -> bool:
+    """Whether it speaks of elevation."""
+    return bool(doc._.elevations) or any(token.norm_ in senses.words("of_height") for token in doc)
+
+
+def is_passed_on(doc: Doc) -> bool:
+    """Whether somebody's belief is passed on: he says so, it is a myth, right?"""
+    words = [token.norm_ for token in doc if token.norm_.isalnum()]
+    text, said = f" {' '.join(words)} ", senses.words("saying").intersection(words)
+    tagged = any(text.endswith(f" {tag} ") for tag in senses.words("tags"))
+    told = bool(said) and not senses.words("people").isdisjoint(words)
+    return tagged or told or any(f" {phrase} " in text for phrase in senses.words("passed_on"))
+
+
+def offered(rows: Sequence[str], doc: Doc) -> str | None:
+    """The one of some explanations whose words a reply shares; None where it shares none, or those of all alike."""
+    said = senses.slots(doc)
+    near = [match for match in every_match(said) if match.of.row in rows]
+    first, second = _two(near)
+    return first.of.row if first and (second is None or second.score < first.score) else None

@@ -23,6 +23,7 @@ from rules.said import Said, elevation, listed, sentences, together
 ONE_LINE = 1
 NEAREST = 3
 FOLDER = "why"
+GENERAL = "general_reason"
 
 Polarity = Literal["positive", "negative", "either"]
 
@@ -110,8 +111,18 @@ def rules_for(request: Request | None) -> tuple[Rule, ...]:
     return (explanation_rule(name) if name else nothing_fits,)
 
 
+def needs(request: Request) -> tuple[str, ...]:
+    """Which explanation is meant must be known where one or two may be."""
+    return ("explanation",) if is_open(request) else ()
+
+
+def is_open(request: Request) -> bool:
+    """Whether one or two explanations may be meant, and none was named."""
+    return request.subject not in rows() and not request.terms and bool(request.nearest) and request.nearest != (GENERAL,)
+
+
 def subject(request: Request) -> str | None:
-    """The explanation that is meant: the one named, else the one that fits dish and method best.
+    """The explanation that is meant: the one named, else the one that fits dish and method best, else the general one.
 
     >>> subject(Request(topic="why", dish_class="pasta", method="boil"))
     'pasta_takes_longer'
@@ -120,7 +131,9 @@ def subject(request: Request) -> str | None:
         return request.subject
     fits = [((request.dish_class in row.classes) + (request.method in row.methods), row.id) for row in catalogue()]
     best = max(fit for fit, _ in fits)
-    return next(name for fit, name in fits if fit == best) if best else None
+    if best:
+        return next(name for fit, name in fits if fit == best)
+    return GENERAL if request.nearest == (GENERAL,) else None
 
 
 @cache
