@@ -16,6 +16,8 @@ from rules.explanations.glossary import terms
 DIFFER = "differ"
 MEANING = cues("meaning", "asked")
 BARE, REASON = cues("meaning", "bare"), frozenset(cues("meaning", "reason"))
+# the field that a word is of
+FIELDS = frozenset(map(stems_of, cues("meaning", "fields")))
 # "mean" asks for a meaning behind one of these
 MEAN, BY_WHAT = "mean", frozenset(("what", "whats"))
 
@@ -33,7 +35,8 @@ def phrases() -> dict[str, str]:
 @cache
 def every_word() -> frozenset[str]:
     """Every word of the terms as it is written."""
-    return frozenset(word for term in terms().values() for phrase in term.heard_as for word in fold(phrase).split())
+    phrases = (phrase for term in terms().values() for phrase in (term.title, *term.heard_as))
+    return frozenset(word for phrase in phrases for word in fold(phrase).split())
 
 
 @cache
@@ -68,7 +71,8 @@ def asked(doc: Doc, said: Sequence[Slot]) -> Asks:
         return Asks(named)
     if not named or (terms()[named[0]].a_figure and not meaning):
         return Asks()
-    alone = sum(slot.counts for slot in said) <= sum(end - start for start, end, _ in found)
+    others = sum(slot.counts and FIELDS.isdisjoint(slot.features) for slot in said)
+    alone = others <= sum(end - start for start, end, _ in found)
     return Asks(named[:1], plainly=alone) if meaning or alone else Asks()
 
 

@@ -11,7 +11,7 @@ from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
 from assistant.reading.text import fold
-from assistant.understanding.wondering import GENERAL, Wonder, is_meant, is_of_kitchen, wonder
+from assistant.understanding.wondering import FAULT, GENERAL, Wonder, is_doubtful, is_meant, is_of_kitchen, wonder
 from rules import tables
 
 STAGES = {
@@ -52,11 +52,11 @@ Doc.set_extension("wonder", default=Wonder(), force=True)
 def kitchen_subject(doc: Doc) -> Doc:
     """Hear what is wondered at, and the subject that belongs to the topic. A reason or a word that is meant is a why."""
     if doc._.topic.id == WHY or not OF_REASONS.isdisjoint(form.id for form in doc._.forms):
-        doc._.wonder = wonder(doc)
-        if is_meant(doc, doc._.wonder):
-            doc._.topic = replace(doc._.topic, id=WHY)
-        elif is_a_fault(doc, doc._.wonder):
-            doc._.topic = replace(doc._.topic, id="troubleshoot")
+        doc._.wonder = found = wonder(doc)
+        if is_meant(doc, found):
+            doc._.topic, doc._.safety = replace(doc._.topic, id=WHY), None
+        elif doc._.topic.id == WHY:
+            doc._.topic = replace(doc._.topic, id=instead(doc, found) or WHY)
     doc._.subject = str(doc._.safety) if doc._.safety else subject(doc, doc._.topic.id)
     return doc
 
@@ -115,9 +115,11 @@ def explanation(doc: Doc) -> str | None:
     return GENERAL
 
 
-def is_a_fault(doc: Doc, found: Wonder) -> bool:
-    """Whether a why that nothing explains is about something that went wrong."""
-    return doc._.topic.id == WHY and not found.row and symptom(doc._.found) is not None
+def instead(doc: Doc, found: Wonder) -> str | None:
+    """The topic of what only sounds like a why: something that went wrong and nothing explains, or the next likely."""
+    if not found.row and not found.terms and symptom(doc._.found) is not None:
+        return FAULT
+    return doc._.topic.scores[1][0] if is_doubtful(doc, found) else None
 
 
 @cache

@@ -15,7 +15,7 @@ from assistant.understanding import senses, trade_words
 from assistant.understanding.explanations import Match, every_match, ranked
 from assistant.understanding.senses import Slot
 from rules.catalogue import marked
-from rules.topics.why import GENERAL
+from rules.topics.why import GENERAL, rows
 
 # how much of a question a reason has to explain, by the weight of its words; so much that it is offered all the same
 ENOUGH, NEARLY = 0.44, 0.58
@@ -32,8 +32,6 @@ WANT_A_FIGURE = frozenset(("how_long", "how_hot", "how_much", "more", "start", "
 OF_FAULTS = frozenset(("wrong", "remaining"))
 # topics that a question after a reason is never taken for, and the one that mends what went wrong
 KEPT, FAULT = frozenset(("why", "timer", "convert_recipe", "order", "schedule")), "troubleshoot"
-# topics that a reading of an instrument is given to
-READINGS = frozenset(("calibrate", "set_kitchen"))
 # how much of a question a reason explains that takes it from a topic that is far ahead
 SURELY = 0.8
 # how little a topic is ahead of the next where it is in doubt
@@ -70,7 +68,8 @@ def wonder(doc: Doc) -> Wonder:
     stems = frozenset(senses.stems_of(token.norm_) for token in doc)
     matches = ranked(said, stems, beliefs=stated)
     found = chosen(said, matches, denied=stated and is_negated(doc, said))
-    return found if found.row or not asks.terms else Wonder(terms=asks.terms, share=1.0)
+    told = found.row and (len(asks.terms) < 2 or rows()[found.row].tells_apart)
+    return found if told or not asks.terms else Wonder(terms=asks.terms, share=1.0)
 
 
 def chosen(said: Sequence[Slot], matches: Sequence[Match], *, denied: bool) -> Wonder:
@@ -149,11 +148,11 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
     A reason, a truth or a word is asked for outright; or a belief was stated, and the topic is in doubt.
     """
     topic, forms = doc._.topic, tuple(form.id for form in doc._.forms)
-    if topic.id in KEPT or doc._.safety:
+    if topic.id in KEPT:
         return False
     if found.plainly:
         return True
-    if not found.row or not is_of_kitchen(doc):
+    if doc._.safety or not found.row or not is_of_kitchen(doc):
         return False
     if found.belief and (TRUE in forms or (is_passed_on(doc) and found.share >= NEARLY)):
         return True
@@ -162,6 +161,14 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
     if TRUE in forms or forms[:1] == (WHY,):
         return True
     return WANT_A_FIGURE.isdisjoint(forms) and found.share >= NEARLY and is_in_doubt(doc, found, forms)
+
+
+def is_doubtful(doc: Doc, found: Wonder) -> bool:
+    """Whether nothing but the learned table takes an utterance for a why, and another topic is nearly as likely."""
+    topic, forms = doc._.topic, {form.id for form in doc._.forms}
+    if topic.id != WHY or topic.margin >= DOUBT or len(topic.scores) < 2 or found.belief or found.terms:
+        return False
+    return forms.isdisjoint((WHY, TRUE, DIFFER)) and topic.scores[1][0] not in marked("passing")
 
 
 def is_in_doubt(doc: Doc, found: Wonder, forms: Sequence[str]) -> bool:
@@ -173,7 +180,7 @@ def is_in_doubt(doc: Doc, found: Wonder, forms: Sequence[str]) -> bool:
         return True
     if found.belief is not None:
         return topic.margin < DOUBT or topic.id in marked("passing")
-    return bool(forms) and is_of_height(doc) and topic.margin < DOUBT and topic.id not in READINGS
+    return bool(forms) and is_of_height(doc) and topic.id in marked("passing")
 
 
 def is_after_reason(doc: Doc) -> bool:
@@ -207,9 +214,9 @@ def is_passed_on(doc: Doc) -> bool:
     return tagged or told or any(f" {phrase} " in text for phrase in senses.words("passed_on"))
 
 
-def offered(rows: Sequence[str], doc: Doc) -> str | None:
+def offered(names: Sequence[str], doc: Doc) -> str | None:
     """The one of some explanations whose words a reply shares; None where it shares none, or those of all alike."""
     said = senses.slots(doc)
-    near = [match for match in every_match(said) if match.of.row in rows]
+    near = [match for match in every_match(said) if match.of.row in names]
     first, second = _two(near)
     return first.of.row if first and (second is None or second.score < first.score) else None

@@ -50,7 +50,7 @@ class Row:
     """One row of data/lexicon/explanations.toml.
 
     about: what has to be asked about, all of it, each with its alternatives; not_about: what rules it out
-    beliefs: by their ids
+    tells_apart: whether it sets one word against another; beliefs: by their ids
     values, figures: names of rules/explanations; caution: how grave it is, and its sources
     """
 
@@ -61,6 +61,7 @@ class Row:
     methods: tuple[str, ...]
     about: tuple[str, ...]
     not_about: str
+    tells_apart: bool
     beliefs: Mapping[str, Belief]
     sources: tuple[str, ...]
     values: tuple[str, ...]
@@ -86,6 +87,7 @@ def _row(held: dict[str, Any]) -> Row:
         id=held["id"],
         title=held.get("title", ""),
         not_about=held.get("not_about", ""),
+        tells_apart=held.get("tells_apart", False),
         caution=(caution["level"], tuple(caution["sources"])) if caution else None,
         **{name: tuple(held.get(name, ())) for name in lists},
     )
