@@ -162,6 +162,7 @@ def known(request: Request, word: str) -> bool:
         "service_time": request.service_time is not None,
         "symptom": request.subject is not None,
         "recipe": bool(request.recipe),
+        "explanation": bool(request.subject or request.terms),
         "reading": request.temperature_c is not None or request.pressure_pa is not None,
     }
     return held.get(word, False)

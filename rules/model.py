@@ -25,6 +25,7 @@ MISSING_WORDS = (
     "reading",
     "symptom",
     "choice",
+    "explanation",
 )
 
 # what a Request holds of the place
@@ -111,6 +112,9 @@ class Request:
     forms: tuple[str, ...] = _help("forms of the question, ids of data/lexicon/forms.toml, the first counts most", ())
     elapsed_min: float | None = _help("how long it has been cooking already [min]")
     choices: tuple[str, ...] = _help("two topics that the words fit alike, to be asked which is meant", ())
+    belief: str | None = _help("a belief about the explanation that was stated, the id of its row there")
+    denied: bool = _help("whether that belief was said not to hold", False)
+    terms: tuple[str, ...] = _help("words of the trade whose meaning is asked, ids of data/lexicon/glossary.toml", ())
     recipe: str = _help("a recipe that was pasted, as it came", "")
     units: Units = _help("which unit system is shown first", "us")
     depth: int = _help("1 one line, 2 a paragraph, 3 the equations with numbers", 2)

@@ -14,7 +14,6 @@ from assistant.reading.spans import Found, Measure
 from assistant.understanding import (
     amounts,
     answer_preferences,
-    explanations,
     lexicon,
     packed,
     serving,
@@ -27,14 +26,19 @@ from assistant.understanding import (
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues
 from assistant.understanding.timer_words import OfTimers
+from assistant.understanding.wondering import GENERAL, is_of_kitchen
 from rules.catalogue import marked
 from rules.foods import methods
 from rules.foods.dishes import dishes
-from rules.model import Kitchen, Quantity, Request, Units
+from rules.model import Kitchen, Quantity, Request, Units, Unused
 from rules.physics import water
 from rules.physics.units import to_f
+from rules.said import sentences
+from rules.topics.why import rows
 
-TIMER = "timer"
+say = sentences("understanding/request")
+
+TIMER, WHY = "timer", "why"
 # two readings of one temperature, in the units of either scale [degF]
 SAME_F = 1.0
 # units in which nobody tells how long a dish cooks
@@ -153,9 +157,12 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         nearest=nearest(doc),
         choices=doc._.topic.choices if not (elliptical or doc._.safety) and topic == doc._.topic.id else (),
         forms=tuple(dict.fromkeys(form.id for form in doc._.forms)),
+        belief=doc._.wonder.belief if topic == WHY else None,
+        denied=doc._.wonder.denied and topic == WHY,
+        terms=doc._.wonder.terms if topic == WHY else (),
         units=units or kitchen.units,
         equipment=tools,
-        unused=(*height.unused, *barometer.unused, *((no_such,) if no_such else ()), *unclaimed.places(doc)),
+        unused=(*height.unused, *barometer.unused, *((no_such,) if no_such else ()), *unclaimed.places(doc), *choice(doc)),
     )  # fmt: skip
     plain = next((number.value for number in plain_numbers(doc)), None)
     return Hearing(
@@ -253,6 +260,20 @@ def temperature_of(doc: Doc, temp_c: float | None) -> str | None:
 
 
 def nearest(doc: Doc) -> tuple[str, ...]:
-    """The explanations that sound most like a why that names none."""
-    unnamed = doc._.topic.id == "why" and doc._.subject is None
-    return explanations.nearest(doc.text) if unnamed else ()
+    """The explanations that a why that names none may mean; the general reason where nothing tells."""
+    found = doc._.wonder
+    if doc._.topic.id != WHY or doc._.subject or found.terms:
+        return ()
+    return found.rivals or ((GENERAL,) if found.idle and is_of_kitchen(doc) else ())
+
+
+def choice(doc: Doc) -> tuple[Unused, ...]:
+    """The question that offers the explanations that may be meant."""
+    rivals = doc._.wonder.rivals if doc._.topic.id == WHY else ()
+    titles = [rows()[name].title for name in rivals]
+    match titles:
+        case [one]:
+            return (Unused("explanation", one, say("one-reason", title=one)),)
+        case [one, other]:
+            return (Unused("explanation", one, say("either-reason", title=one, other=other)),)
+    return ()

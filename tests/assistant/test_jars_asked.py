@@ -27,7 +27,11 @@ ASKED = [
     ("whole tomatoes in water, quarts, 4,200 ft, boiling water bath time", "55 min", ""),
     ("halved tomatoes in their own juice with no liquid added, quarts, 7,000 ft, how long", "100 min", ""),
     ("tomatoes packed in tomato juice pints 6,500 ft how many minutes to can", "100 min", ""),
-    ("tomatoes in quarts at 5,900 ft, water bath, how long", "crushed or whole or halved in water, quarts 55 min; .*95 min", ""),
+    (
+        "tomatoes in quarts at 5,900 ft, water bath, how long",
+        "crushed or whole or halved in water, quarts 55 min; .*95 min",
+        "",
+    ),
     ("tomato juice, pints, seven thousand feet, canning", "50 min", ""),
     ("tomato sauce pints 6,200 ft process time", "50 min", ""),
     ("salsa pints at 7,000 ft tested recipe, minutes in the bath", "25 min", ""),
