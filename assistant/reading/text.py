@@ -27,9 +27,7 @@ _SIGNS = str.maketrans(
     }
 )
 # letters that are no plain letter with a mark: Turkish, Serbian, Nordic, Polish, German
-_LETTERS = str.maketrans(
-    {**dict(zip("ıđøłĐØŁ", "idolDOL", strict=True)), "ß": "ss", "ẞ": "SS", "æ": "ae", "œ": "oe", "Æ": "AE", "Œ": "OE"}
-)
+_LETTERS = str.maketrans({**dict(zip("ıđøłĐØŁ", "idolDOL", strict=True)), "ß": "ss", "ẞ": "SS"})
 # "1 200 g milk" is 1,200 g; "1 400 g can" is one can
 _PACKS = (
     r"cans?|tins?|packs?|packages?|packets?|jars?|bags?|boxe?s?|blocks?|bottles?|cartons?|tubs?|bars?|fillets?|"
