@@ -36,6 +36,8 @@ def work_out(request: Request) -> Answer:
 
     raises: OutOfRange for a figure that no kitchen, pot or clock can have
     """
+    if request.choices and not request.danger:
+        return Answer(request=request, missing=("choice",))
     module = danger if request.danger else room_for(request)
     if module is None:
         missing: tuple[str, ...] = ("method",) if by_method(request) and not request.method else ()

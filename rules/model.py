@@ -24,6 +24,7 @@ MISSING_WORDS = (
     "recipe",
     "reading",
     "symptom",
+    "choice",
 )
 
 # what a Request holds of the place
@@ -93,6 +94,9 @@ class Request:
     timer_name: str = _help("what the cook calls the timer", "")
     small_talk: str | None = _help("which smalltalk it is: thanks, goodbye, who, hello, nod")
     nearest: tuple[str, ...] = _help("explanations that sound most like a why that names none", ())
+    forms: tuple[str, ...] = _help("forms of the question, ids of data/lexicon/forms.toml, the first counts most", ())
+    elapsed_min: float | None = _help("how long it has been cooking already [min]")
+    choices: tuple[str, ...] = _help("two topics that the words fit alike, to be asked which is meant", ())
     recipe: str = _help("a recipe that was pasted, as it came", "")
     units: Units = _help("which unit system is shown first", "us")
     depth: int = _help("1 one line, 2 a paragraph, 3 the equations with numbers", 2)
@@ -148,6 +152,7 @@ class Answer:
     because: tuple[Because, ...] = _help("why, rule by rule: the trail of rules that were used", ())
     cautions: tuple[Caution, ...] = _help("what to watch for", ())
     headline: Sentence = _help("the answer in one sentence, where a rule words it itself", "")
+    parts: tuple[Answer, ...] = _help("the answers to each of several questions asked at once", ())
     covered: bool = _help("False where no rule covers this question yet", True)
     text: str = _help("the reply as shown", "")
     spoken: str = _help("one or two sentences to be read aloud", "")

@@ -26,6 +26,7 @@ def as_json(answer: Answer) -> dict[str, Any]:
         "cautions": cautions(answer.cautions),
         "text": answer.text,
         "spoken": answer.spoken,
+        **({"parts": [as_json(part) for part in answer.parts]} if answer.parts else {}),
     }
 
 

@@ -101,6 +101,9 @@ def places(request: Request) -> tuple[str, str]:
 
 def question(request: Request, word: str) -> Words:
     """The question that asks for what is missing; a value that cannot be right is asked back by its reason."""
+    if word == "choice":
+        one, other = (topics()[topic].choice for topic in request.choices)
+        return say("choice", one=one, other=other, dish=request.dish or "none")
     doubt = next((u.reason for u in request.unused if u.kind == word and u.reason), None)
     if doubt:
         return doubt

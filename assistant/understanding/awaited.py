@@ -6,7 +6,7 @@ piece; nothing is read again.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -17,6 +17,7 @@ from assistant.reading.elevation import SMALLEST_BARE
 from assistant.reading.spans import Elevation, Number
 from assistant.understanding import unclaimed
 from assistant.understanding.claims import plain_numbers
+from assistant.understanding.cue_words import cues
 from assistant.understanding.request import MOST_PORTIONS, Hearing, service_time, spoken_method
 from assistant.understanding.utterance import Utterance, listen
 from rules.engine import known
@@ -26,6 +27,9 @@ from rules.physics import water
 Slots = dict[str, Any]
 # a figure alone, asked what boiling water reads, stands where these words would
 BOILING = ("water", "boils")
+FIRST, SECOND = frozenset(cues("choice", "first")), frozenset(cues("choice", "second"))
+# words of a reply that may do without more than "the second"
+SHORTEST_TALK = 5
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,6 +67,15 @@ def given(word: str, heard: Utterance, kitchen: Kitchen) -> Slots:
     """
     fill = FILLS.get(word)
     return fill(_reply(heard, kitchen)) if fill else {}
+
+
+def choice(doc: Doc, offered: Sequence[str]) -> str | None:
+    """Which of two offered topics a reply means: the first, the second, or the one that it sounds like by itself."""
+    words = [token.norm_ for token in doc]
+    for topic, told in zip(offered, (FIRST, SECOND), strict=False):
+        if not told.isdisjoint(words) and len(words) <= SHORTEST_TALK:
+            return topic
+    return doc._.topic.id if doc._.topic.id in offered else None
 
 
 def _reply(heard: Utterance, kitchen: Kitchen) -> Reply:

@@ -57,7 +57,10 @@ def hear(doc: Doc) -> tuple[Form, ...]:
     """The forms of an utterance whose spans were heard, the one that counts first."""
     mark(doc)
     rank = {id: at for at, id in enumerate(forms())}
-    found = {Form(start, end, doc.vocab.strings[id]) for id, start, end in _matcher(doc.vocab)(doc)}
+    book = _matchers(doc.vocab)
+    running = book.always.union(at for token in doc for at in book.by_word.get(token.norm_, ()))
+    matches = (match for at in running for match in book.matchers[at](doc))
+    found = {Form(start, end, doc.vocab.strings[id]) for id, start, end in matches}
     return tuple(sorted(found, key=lambda form: (rank[form.id], form.start, form.end)))
 
 
@@ -82,12 +85,39 @@ def _tag(doc: Doc, start: int, end: int, kind: str) -> None:
         token.tag_ = kind
 
 
+@dataclass(frozen=True, slots=True)
+class Matchers:
+    """Matchers of patterns that need one of the same words, so that few of them run over an utterance.
+
+    by_word: word -> numbers of the matchers that need it; always: those that need none
+    """
+
+    matchers: tuple[Matcher, ...]
+    by_word: dict[str, tuple[int, ...]]
+    always: frozenset[int]
+
+
 @cache
-def _matcher(vocab: Vocab) -> Matcher:
-    matcher = Matcher(vocab, validate=False)
+def _matchers(vocab: Vocab) -> Matchers:
+    made: dict[tuple[str, ...], Matcher] = {}
     for row in tables.read_toml(FILE)["form"]:
-        matcher.add(row["id"], [tokens for pattern in row["patterns"] for tokens in patterns_of(pattern)])
-    return matcher
+        apart: dict[tuple[str, ...], list[list[Token]]] = {}
+        for pattern in row["patterns"]:
+            for tokens in patterns_of(pattern):
+                apart.setdefault(_needed(tokens), []).append(tokens)
+        for words, patterns in apart.items():
+            made.setdefault(words, Matcher(vocab, validate=False)).add(row["id"], patterns)
+    by_word: dict[str, tuple[int, ...]] = {}
+    for at, words in enumerate(made):
+        for word in words:
+            by_word[word] = (*by_word.get(word, ()), at)
+    return Matchers(tuple(made.values()), by_word, frozenset(at for at, words in enumerate(made) if not words))
+
+
+def _needed(tokens: list[Token]) -> tuple[str, ...]:
+    """The words of which a pattern needs one: those of its narrowest slot that cannot be missing."""
+    slots = [tuple(token["NORM"]["IN"]) for token in tokens if "NORM" in token and "OP" not in token]
+    return min(slots, key=len, default=())
 
 
 def patterns_of(pattern: str) -> list[list[Token]]:

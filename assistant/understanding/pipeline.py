@@ -14,6 +14,7 @@ from assistant.reading.tokens import KitchenTokenizer
 from assistant.understanding import (
     concepts,  # noqa: F401
     forms,  # noqa: F401
+    frames,  # noqa: F401
 )
 
 COMPONENTS = (
@@ -25,6 +26,7 @@ COMPONENTS = (
     "kitchen_elevation",
     "kitchen_concepts",
     "kitchen_forms",
+    "kitchen_frames",
     "kitchen_topic",
     "kitchen_safety",
     "kitchen_subject",

@@ -127,6 +127,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         timer_name=timers.name if topic == TIMER else "",
         small_talk=small_talk.kind([token.lower_ for token in doc]) if topic == "smalltalk" else None,
         nearest=nearest(doc),
+        choices=doc._.topic.choices if not (elliptical or doc._.safety) and topic == doc._.topic.id else (),
+        forms=tuple(dict.fromkeys(form.id for form in doc._.forms)),
         units=units or kitchen.units,
         equipment=equipment(words, found),
         unused=(*height.unused, *barometer.unused, *((no_such,) if no_such else ()), *unclaimed.places(doc)),

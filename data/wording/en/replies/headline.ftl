@@ -41,3 +41,7 @@ missing = { $word ->
     [reading] What does the thermometer read in boiling water, or the barometer?
    *[symptom] What went wrong with it: did it sink, spread, stay hard, dry out?
 }
+choice = I am not sure what you want to know{ $dish ->
+    [none] { "" }
+   *[other] {" "}of { $dish }
+}: { $one }, or { $other }?
