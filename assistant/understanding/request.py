@@ -29,7 +29,7 @@ from assistant.understanding.timer_words import OfTimers
 from assistant.understanding.wondering import GENERAL, is_of_kitchen
 from rules.catalogue import marked
 from rules.foods import methods
-from rules.foods.dishes import dishes
+from rules.foods.dishes import classes, dishes
 from rules.model import Kitchen, Quantity, Request, Units, Unused
 from rules.physics import water
 from rules.physics.units import to_f
@@ -44,6 +44,8 @@ SAME_F = 1.0
 # units in which nobody tells how long a dish cooks
 NO_COOKING_TIME = ("wk", "week", "month", "mo", "yr", "year")
 HOT_WORDS = cues("temperature", "hot")
+# what a food that another dish is made of must not lose: kidney bean curry
+STAYS = ("lectin", "any_bean", "cyanogenic", "wild_foraged", "trichinella", "raw_egg", "raw_fish", "in_oil")
 CHANGES_OF_A_BAKE = cues("leaning", "baking")
 # classes of what goes with a dish
 LIQUIDS = ("water", "stock")
@@ -191,7 +193,19 @@ def main_dish(found: Sequence[Found], topic: str) -> str | None:
     also = {f.start for f in found if f.kind == "ingredient"} if topic in marked("of_baking") else set()
     poured = LIQUIDS if topic == "liquid" else LIQUIDS[:1]
     best = min(heard, key=lambda f: (dishes()[f.id].dish_class in poured, f.start in also, f.start), default=None)
-    return narrower(best.id, heard) if best else None
+    return narrower(headed(best, heard).id, heard) if best else None
+
+
+def headed(best: Found, heard: Sequence[Found]) -> Found:
+    """A dish made of another is the one named last: oxtail stew; a food that can poison stays what is asked about."""
+    return next((f for f in heard if f.start == best.end and _is_made_of(f.id, best.id)), best)
+
+
+def _is_made_of(dish: str, food: str) -> bool:
+    last, first = dishes()[dish], dishes()[food]
+    if classes()[first.dish_class].head or not classes()[last.dish_class].head:
+        return False
+    return not any(trait in STAYS and trait not in last.traits for trait in first.traits)
 
 
 def without_ingredients(found: Sequence[Found]) -> list[Found]:
