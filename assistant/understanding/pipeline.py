@@ -16,6 +16,7 @@ from assistant.understanding import (
     concepts,  # noqa: F401
     forms,  # noqa: F401
     frames,  # noqa: F401
+    packed,  # noqa: F401
     time_roles,  # noqa: F401
 )
 
@@ -25,6 +26,7 @@ COMPONENTS = (
     "kitchen_clock",
     "kitchen_spelling",
     "kitchen_lexicon",
+    "kitchen_packed",
     "kitchen_elevation",
     "kitchen_concepts",
     "kitchen_forms",

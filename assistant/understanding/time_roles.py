@@ -6,7 +6,7 @@ The phrases are those of data/lexicon/time_roles.toml; without one a time is the
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from spacy.language import Language
@@ -91,6 +91,15 @@ def heard(doc: Doc) -> Times:
         planned_min=next((_middle(m) for m, part in parts if part == PLANNED), _bare_min(doc, times, said)),
         rated=rate.weight_ends if rate else None,
     )
+
+
+def without(doc: Doc, waits: Sequence[Measure | None]) -> Times:
+    """The times of an utterance without those in which food waits: a rest, slack before service."""
+    times: Times = doc._.times
+    if not any(waits):
+        return times
+    cooking = (m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME and m not in waits)
+    return replace(times, first=next((_ends(m) for m in cooking), None))
 
 
 def part_of(doc: Doc, time: Measure, times: Sequence[Measure], said: Sequence[tuple[str, int, int]]) -> str:
