@@ -12,10 +12,12 @@ from spacy.tokens import Doc
 from assistant.reading.text import clean
 from assistant.reading.tokens import KitchenTokenizer
 from assistant.understanding import (
+    asked_ways,  # noqa: F401
     concepts,  # noqa: F401
     forms,  # noqa: F401
     frames,  # noqa: F401
     packed,  # noqa: F401
+    time_roles,  # noqa: F401
 )
 
 COMPONENTS = (
@@ -28,6 +30,8 @@ COMPONENTS = (
     "kitchen_elevation",
     "kitchen_concepts",
     "kitchen_forms",
+    "kitchen_times",
+    "kitchen_ways",
     "kitchen_frames",
     "kitchen_topic",
     "kitchen_safety",
