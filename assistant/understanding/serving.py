@@ -59,7 +59,7 @@ def is_start(doc: Doc, time: Measure) -> bool:
     opens = max((m.end for m in doc._.clock if m.end <= time.start), default=0)
     before = [token.norm_ for token in doc[max(opens, time.start - BEFORE) : time.start]]
     behind = [token.norm_ for token in doc[time.end : time.end + 2]]
-    if before[-1:] and before[-1] in RIGHT_BEFORE or any(word in STARTED for word in behind):
+    if (before[-1:] and before[-1] in RIGHT_BEFORE) or any(word in STARTED for word in behind):
         return True
     told = [word in STARTING for word in before if word in STARTING or word in SERVING]
     return bool(told) and told[-1]
