@@ -28,7 +28,7 @@ from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues
 from assistant.understanding.time_roles import Times
 from assistant.understanding.timer_words import OfTimers
-from assistant.understanding.wondering import GENERAL, is_of_kitchen
+from assistant.understanding.wondering import is_of_kitchen
 from rules.catalogue import marked
 from rules.foods import meat, methods
 from rules.foods.dishes import classes, dishes
@@ -36,7 +36,7 @@ from rules.model import Kitchen, Quantity, Request, Units, Unused
 from rules.physics import water
 from rules.physics.units import to_f
 from rules.said import sentences
-from rules.topics.why import rows
+from rules.topics.why import GENERAL, rows
 
 say = sentences("understanding/request")
 

@@ -11,8 +11,9 @@ from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
 from assistant.reading.text import fold
-from assistant.understanding.wondering import FAULT, GENERAL, Wonder, is_doubtful, is_meant, is_of_kitchen, wonder
+from assistant.understanding.wondering import FAULT, Wonder, is_doubtful, is_meant, is_of_kitchen, wonder
 from rules import tables
+from rules.topics.why import GENERAL
 
 STAGES = {
     "thread": ("thread", "thread stage"),
