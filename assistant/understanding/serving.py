@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import takewhile
 
 from spacy.tokens import Doc
 
@@ -19,7 +20,7 @@ SERVING = (*cues("clock", "meals"), *cues("schedule", "for_service"))
 HOURS = range(1, 13)
 # words between a length of time, or a number, and what tells of it; and before a time of day what tells a start
 NEAR, BEFORE = 3, 8
-MOST_OVENS = 50
+OVENS_NEAR, PAUSES, MOST_OVENS = 5, (",", ".", ";", "?"), 50
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,9 +84,11 @@ def length(doc: Doc, words: Sequence[str]) -> Measure | None:
 
 
 def ovens(doc: Doc) -> int | None:
-    """How many ovens there are."""
+    """How many ovens there are: two, two full-size convection ovens."""
+    numbers = {n.start for n in doc._.numbers}
     for number in plain_numbers(doc):
-        behind = [token.norm_ for token in doc[number.end : number.end + 3]]
+        rest = doc[number.end : number.end + OVENS_NEAR]
+        behind = [t.norm_ for t in takewhile(lambda t: t.i not in numbers and t.norm_ not in PAUSES, rest)]
         if number.value == int(number.value) and 1 <= number.value <= MOST_OVENS and said(behind, OVENS):
             return int(number.value)
     return None
