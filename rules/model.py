@@ -77,6 +77,11 @@ class Request:
     method: str | None = _help("the cooking method")
     elevation_m: float | None = _help("elevation of the kitchen [m]")
     elevation_from: ElevationFrom | None = _help("how the elevation came to be known")
+    elevations_m: tuple[float, ...] = _help(
+        "every elevation asked about, in the order said [m], where there are two or more; elevation_m is the first of "
+        "them. Who answers for all of them leaves out of `unused` what has the kind `elevations`",
+        (),
+    )
     from_elevation_m: float | None = _help("elevation the baseline was written for [m]; sea level where not said")
     pressure_pa: float | None = _help("station pressure measured in the kitchen [Pa], when a barometer was read")
     time_min: float | None = _help("a time the cook gave [min], the lower end of a range")

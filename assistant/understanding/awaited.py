@@ -13,7 +13,7 @@ from typing import Any
 from spacy.tokens import Doc
 
 from assistant.reading import elevation_mentions, instruments, times_of_day
-from assistant.reading.elevation import SMALLEST_BARE
+from assistant.reading.elevation_figures import SMALLEST_BARE
 from assistant.reading.spans import Elevation, Number
 from assistant.understanding import unclaimed
 from assistant.understanding.claims import plain_numbers

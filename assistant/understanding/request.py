@@ -112,6 +112,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         elevation_from=height.known_from or ("barometer" if barometer.elevation_m is not None else None)
         or ("boil_test" if boiled_m is not None else None),
         from_elevation_m=height.from_m,
+        elevations_m=height.all_m,
         pressure_pa=barometer.pressure_pa,
         time_min=time.low if time else None,
         time_high_min=time.high if time and time.high > time.low else None,
