@@ -27,7 +27,7 @@ MISSING_WORDS = (
 )
 
 # what a Request holds of the place
-PLACE_SLOTS = ("elevation_m", "elevation_from", "pressure_pa")
+PLACE_SLOTS = ("elevation_m", "elevation_from", "elevations_m", "place", "pressure_pa")
 
 
 def _help(text: str, default: Any = None) -> Any:
@@ -77,6 +77,7 @@ class Request:
     method: str | None = _help("the cooking method")
     elevation_m: float | None = _help("elevation of the kitchen [m]")
     elevation_from: ElevationFrom | None = _help("how the elevation came to be known")
+    place: str = _help("the place whose elevation it is, where one was named", "")
     elevations_m: tuple[float, ...] = _help(
         "every elevation asked about, in the order said [m], where there are two or more; elevation_m is the first of "
         "them. Who answers for all of them leaves out of `unused` what has the kind `elevations`",
@@ -92,6 +93,7 @@ class Request:
     portions: int | None = _help("number of people or covers")
     gauge_pa: float | None = _help("pressure cooker or canner gauge setting the cook gave [Pa]")
     service_time: str | None = _help("when the food is to be served, ISO 8601")
+    now_time: str | None = _help("the time of day that the cook says it is now, ISO 8601")
     covered: bool | None = _help("whether the pot has its lid on")
     soaked: bool | None = _help("whether dry beans were soaked before")
     timer_action: str | None = _help("what is to be done about timers: set, left, extend, stop, stop_all")

@@ -13,11 +13,13 @@ SIGNS, MINUTES = {"past": 1, "after": 1, "to": -1}, (5, 10, 20, 25)
 HALVES = {tuple(said.split()): 0 for said in cues("clock", "before_noon")} | {
     tuple(said.split()): 12 for said in cues("clock", "after_noon")
 }
+MEAL_REACH = 4
 LONGEST_HALF = max(map(len, HALVES))
 OFFSETS = {"half past": 30, "quarter past": 15, "quarter after": 15, "quarter to": -15}
 MEALS, MORNING_MEALS = cues("clock", "meals"), cues("clock", "morning")
 WRITTEN = re.compile(r"(\d{1,2})([:.])(\d{2})")
 LEADS, ENDS, HALF_LEADS = cues("clock", "leads"), cues("clock", "ends"), cues("clock", "half_leads")
+ABOUT = ("about", "around", "like", "roughly", "say", "maybe")
 NOW, NOW_LEADS, SINCE = cues("clock", "now"), cues("clock", "now_leads"), cues("clock", "since")
 # what is served or held at 140 is so warm
 SERVED_F = range(135, 160)
@@ -124,9 +126,16 @@ def is_now(words: Sequence[str], time: Measure) -> bool:
     return _stands_before(words, time.start, NOW_LEADS) and (behind or _stands_before(words, time.start, NOW))
 
 
+def is_service(words: Sequence[str], time: Measure) -> bool:
+    """Whether the words before a time tell that it is served then: by 7, doors at 6."""
+    before = words[max(0, time.start - MEAL_REACH) : time.start]
+    return "by" in before[-2:] or any(word in MEALS for word in before)
+
+
 def is_beginning(words: Sequence[str], time: Measure) -> bool:
     """Whether something began at a time of day: on since 10."""
-    return _stands_before(words, time.start, SINCE)
+    start = time.start - 1 if time.start and words[time.start - 1] in ABOUT else time.start
+    return _stands_before(words, start, SINCE)
 
 
 def _stands_before(words: Sequence[str], at: int, phrases: Iterable[str]) -> bool:

@@ -9,10 +9,11 @@ from typing import Any
 
 from spacy.tokens import Doc
 
-from assistant.reading import elevation_mentions, instruments
+from assistant.reading import elevation_mentions, instruments, times_of_day
 from assistant.reading.spans import Found, Measure
 from assistant.understanding import (
     answer_preferences,
+    corrected,
     explanations,
     lexicon,
     small_talk,
@@ -36,6 +37,7 @@ TIMER = "timer"
 SAME_F = 1.0
 # units in which nobody tells how long a dish cooks
 NO_COOKING_TIME = ("wk", "week", "month", "mo", "yr", "year")
+HALF_DAY_MIN = 12 * 60
 HOT_WORDS = cues("temperature", "hot")
 FEEDING, GATHERING = cues("portions", "feeding"), cues("portions", "gathering")
 CHANGES_OF_A_BAKE = cues("leaning", "baking")
@@ -83,7 +85,7 @@ class Hearing:
 def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     """Build the request of one utterance; the kitchen only decides what figures without a unit mean."""
     words = [token.norm_ for token in doc]
-    topic, found = doc._.topic.id, doc._.found
+    topic, found = doc._.topic.id, corrected.meant(words, doc._.found)
     units = answer_preferences.spoken_system(words, doc._.measures)
     dish, method = main_dish(found, topic), spoken_method(words, found) or implied_method(words, topic)
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
@@ -100,6 +102,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(temps), None)
     time = next((m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME), None)
     no_such = unclaimed.dish(doc) if dish is None else None
+    unknown = [u for u in unclaimed.places(doc) if u.text or kitchen.elevation_m is None]
     elliptical, timers = unclaimed.is_elliptical(doc), timer_words.heard(doc)
     request = Request(
         text=doc.text,
@@ -113,6 +116,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         or ("boil_test" if boiled_m is not None else None),
         from_elevation_m=height.from_m,
         elevations_m=height.all_m,
+        place=height.place,
         pressure_pa=barometer.pressure_pa,
         time_min=time.low if time else None,
         time_high_min=time.high if time and time.high > time.low else None,
@@ -121,7 +125,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         quantity=quantity(doc._.measures, words, gauge),
         portions=portions(doc, topic),
         gauge_pa=gauge,
-        service_time=service_time(doc._.clock),
+        service_time=service_time(words, doc._.clock),
+        now_time=now_time(words, doc._.clock),
         covered=answer_preferences.covered(words),
         soaked=answer_preferences.soaked(words),
         timer_action=timers.action if topic == TIMER else None,
@@ -131,7 +136,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         forms=tuple(dict.fromkeys(form.id for form in doc._.forms)),
         units=units or kitchen.units,
         equipment=equipment(words, found),
-        unused=(*height.unused, *barometer.unused, *((no_such,) if no_such else ()), *unclaimed.places(doc)),
+        unused=(*height.unused, *barometer.unused, *((no_such,) if no_such else ()), *unknown),
     )  # fmt: skip
     plain = next((number.value for number in plain_numbers(doc)), None)
     return Hearing(
@@ -220,12 +225,38 @@ def portions(doc: Doc, topic: str) -> int | None:
 def _counts_people(doc: Doc, at: int, topic: str) -> bool:
     before, two = doc[at - 1].norm_ if at else "", " ".join(t.norm_ for t in doc[max(0, at - 2) : at])
     counted = topic in marked("feeding") and before in ("for", "about", "around", "of")
-    return counted or before in FEEDING or two in GATHERING
+    timed = before == "for" and any(m.start == at + 2 and doc[at + 1].norm_ in ("at", "by") for m in doc._.clock)
+    return counted or timed or before in FEEDING or two in GATHERING
 
 
-def service_time(clock: Sequence[Measure]) -> str | None:
-    """The time of day, ISO 8601."""
-    return f"{int(clock[0].low) // 60:02d}:{int(clock[0].low) % 60:02d}" if clock else None
+def service_time(words: Sequence[str], clock: Sequence[Measure]) -> str | None:
+    """The time of day at which it is served, ISO 8601: not the one it is now, nor one at which something began."""
+    later = [m for m in clock if not times_of_day.is_now(words, m) and not times_of_day.is_beginning(words, m)]
+    served = [m for m in later if times_of_day.is_service(words, m)]
+    return next((iso_time(m.low) for m in (*served, *later)), None)
+
+
+def now_time(words: Sequence[str], clock: Sequence[Measure]) -> str | None:
+    """The time of day that it is now, ISO 8601; where its half is not said, before that of service."""
+    now = next((m.low for m in clock if times_of_day.is_now(words, m)), None)
+    if now is None:
+        return None
+    others = [m for m in clock if not times_of_day.is_now(words, m)]
+    begun = next((m.low for m in others if times_of_day.is_beginning(words, m)), None)
+    served = next((m.low for m in others if not times_of_day.is_beginning(words, m)), None)
+    if begun is not None and now < begun and now < HALF_DAY_MIN:
+        return iso_time(now + HALF_DAY_MIN)
+    early = served is not None and now > served and now >= HALF_DAY_MIN
+    return iso_time(now - HALF_DAY_MIN if early else now)
+
+
+def iso_time(minutes: float) -> str:
+    """Minutes after midnight as a time of day.
+
+    >>> iso_time(1110.0)
+    '18:30'
+    """
+    return f"{int(minutes) // 60:02d}:{int(minutes) % 60:02d}"
 
 
 def temperature_of(doc: Doc, temp_c: float | None) -> str | None:
