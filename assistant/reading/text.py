@@ -27,12 +27,9 @@ _SIGNS = str.maketrans(
         "…": " ",
     }
 )
+# letters of names that are plain ones with a stroke or without a dot
+_LETTERS = str.maketrans({"ı": "i", "đ": "d", "Đ": "D", "ß": "ss", "ẞ": "SS"})
 # "1 200 g milk" is 1,200 g; "1 400 g can" is one can
-# letters that are plain ones with a stroke, or two in one
-_LETTERS = str.maketrans(
-    {"ı": "i", "ł": "l", "Ł": "L", "ø": "o", "Ø": "O", "đ": "d", "Đ": "D"}
-    | {"ß": "ss", "ẞ": "SS", "æ": "ae", "Æ": "AE", "œ": "oe", "Œ": "OE"}
-)
 _PACKS = (
     r"cans?|tins?|packs?|packages?|packets?|jars?|bags?|boxe?s?|blocks?|bottles?|cartons?|tubs?|bars?|fillets?|"
     r"steaks?|pieces?|portions?|balls?"

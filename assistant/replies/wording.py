@@ -16,7 +16,6 @@ from assistant.replies.sentences import worded
 from assistant.replies.speech_text import speakable
 from assistant.replies.worded import in_words
 from rules import book, tables
-from rules.catalogue import marked
 from rules.model import Answer
 from rules.said import elevation, sentences
 
@@ -82,7 +81,7 @@ def _notes(answer: Answer) -> tuple[str, ...]:
     request = answer.request
     asked = answer.missing[0] if answer.missing else None
     notes = [u.reason for u in request.unused if u.reason and u.kind != asked]
-    if request.elevation_from == "place" and request.elevation_m is not None and request.topic not in marked("by_words"):
+    if request.elevation_from == "place" and request.elevation_m is not None and (answer.figures or answer.missing):
         taken = elevation(request.elevation_m)
         named = say("taken-from-named", name=request.place, elevation=taken) if request.place else None
         notes.append(named or say("taken-from-place", elevation=taken))
