@@ -33,7 +33,8 @@ class Measure:
     unit: str
 
 
-Kind = Literal["dish", "method", "equipment", "symptom", "place", "ingredient"]
+# plain: an everyday phrase that means nothing in a kitchen
+Kind = Literal["dish", "method", "equipment", "symptom", "place", "ingredient", "plain"]
 
 
 @dataclass(frozen=True, slots=True)

@@ -27,8 +27,8 @@ _SIGNS = str.maketrans(
         "…": " ",
     }
 )
-# letters of names that are plain ones with a stroke or without a dot
-_LETTERS = str.maketrans({"ı": "i", "đ": "d", "Đ": "D", "ß": "ss", "ẞ": "SS"})
+# letters that are no plain letter with a mark: Turkish, Serbian, Nordic, Polish, German
+_LETTERS = str.maketrans({**dict(zip("ıđøłĐØŁ", "idolDOL", strict=True)), "ß": "ss", "ẞ": "SS"})
 # "1 200 g milk" is 1,200 g; "1 400 g can" is one can
 _PACKS = (
     r"cans?|tins?|packs?|packages?|packets?|jars?|bags?|boxe?s?|blocks?|bottles?|cartons?|tubs?|bars?|fillets?|"
@@ -159,12 +159,12 @@ def _in_plain_letters(seen: Traced) -> Traced:
 def plain_letters(text: str) -> str:
     """Letters without accents; whatever is not printable becomes a space.
 
-    >>> plain_letters("crème\\x00brûlée")
-    'creme brulee'
+    >>> plain_letters("crème\\x00brûlée"), plain_letters("klöße")
+    ('creme brulee', 'klosse')
     """
     if text.isascii() and text.isprintable():
         return text
-    spread = unicodedata.normalize("NFKD", text.translate(_LETTERS))
+    spread = unicodedata.normalize("NFKD", text).translate(_LETTERS)
     return "".join(c if c.isprintable() else " " for c in spread if not unicodedata.combining(c))
 
 

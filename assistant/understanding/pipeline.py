@@ -12,10 +12,13 @@ from spacy.tokens import Doc
 from assistant.reading.text import Cleaned, clean
 from assistant.reading.tokens import KitchenTokenizer
 from assistant.understanding import (
+    asked_ways,  # noqa: F401
     concepts,  # noqa: F401
     forms,  # noqa: F401
     place_names,  # noqa: F401
     frames,  # noqa: F401
+    packed,  # noqa: F401
+    time_roles,  # noqa: F401
 )
 
 COMPONENTS = (
@@ -25,9 +28,12 @@ COMPONENTS = (
     "kitchen_spelling",
     "kitchen_lexicon",
     "kitchen_places",
+    "kitchen_packed",
     "kitchen_elevation",
     "kitchen_concepts",
     "kitchen_forms",
+    "kitchen_times",
+    "kitchen_ways",
     "kitchen_frames",
     "kitchen_topic",
     "kitchen_safety",

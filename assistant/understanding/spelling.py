@@ -11,7 +11,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.figures import ONES, PARTS, SCALES, TEENS, TENS
-from assistant.understanding import concepts, lexicon, safety_subjects, topics, towns
+from assistant.understanding import concepts, lexicon, safety_subjects, senses, topics, towns, trade_words
 from rules import tables
 
 SHORTEST, SHORTEST_BY_SOUND = 5, 6
@@ -95,7 +95,8 @@ def known_words() -> frozenset[str]:
     """Words that are right as they stand."""
     lexicon_words = {word for phrase in lexicon.phrase_book().phrases for word in phrase.split()}
     safety_words = {word for phrase in safety_subjects.phrases() for word in phrase.split()}
-    return plain_words() | lexicon_words | safety_words | concepts.phrases().words | topics.concepts().keys()
+    wondered = senses.every_word() | trade_words.every_word()
+    return plain_words() | lexicon_words | safety_words | wondered | concepts.phrases().words | topics.concepts().keys()
 
 
 def mend(word: str, beside: tuple[str, ...] = ()) -> str | None:

@@ -22,6 +22,8 @@ from rules.foods.dishes import dishes
 WEIGHTS = "tables/topic_weights.json.gz"
 CONCEPTS = "lexicon/concepts.toml"
 CUE_WEIGHT = 1.0
+# nearer together than this, two topics are as likely
+UNSURE = 0.3
 NOTHING_KNOWN = "out_of_scope"
 NOTHING_SAID = "help"
 START, END = "^", "$"
@@ -41,6 +43,13 @@ class Topic:
     id: str
     margin: float
     scores: tuple[tuple[str, float], ...]
+    fitting: frozenset[str] = frozenset()
+
+    @property
+    def choices(self) -> tuple[str, ...]:
+        """The two that are as likely, where both can be offered; else none."""
+        two = [topic for topic, _ in self.scores[:2] if topic in self.fitting and topics()[topic].choice]
+        return tuple(two) if len(two) == 2 and self.margin < UNSURE else ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,7 +95,7 @@ def decide(doc: Doc, learned: Weights | None = None) -> Topic:
         scores[topic] = scores.get(topic, 0.0) + offset
     fitting: frozenset[str] = doc._.fitting
     ranked = sorted(scores.items(), key=lambda item: (item[0] not in fitting, -item[1], item[0]))
-    return Topic(ranked[0][0], ranked[0][1] - ranked[1][1], tuple(ranked))
+    return Topic(ranked[0][0], ranked[0][1] - ranked[1][1], tuple(ranked), fitting)
 
 
 @cache
@@ -112,9 +121,13 @@ def cues() -> tuple[tuple[str, str], ...]:
 
 
 def cue_scores(doc: Doc) -> dict[str, float]:
-    """Topic -> weight of the cue that speaks for it; several cues of a topic count once."""
+    """Topic -> weight of the cue or form that speaks for it; several of a topic count once."""
     text = f" {' '.join(token.norm_ for token in doc)} "
-    return {topic: CUE_WEIGHT for cue, topic in cues() if cue in text}
+    forms = {form.id for form in doc._.forms}
+    told = [topic for cue, topic in cues() if cue in text]
+    return dict.fromkeys(
+        [*told, *(topic.id for topic in topics().values() if forms.intersection(topic.own))], CUE_WEIGHT
+    )
 
 
 def features(doc: Doc) -> tuple[str, ...]:
