@@ -54,11 +54,20 @@ def times_of_day(doc: Doc) -> tuple[Measure | None, Measure | None]:
     return next(iter(others or clock), None), starts[0] if starts and others else None
 
 
+def service(doc: Doc) -> Measure | None:
+    """The time at which it is served: not the one it is now, nor one since which something has stood."""
+    words = [token.norm_ for token in doc]
+    later = (m for m in doc._.clock if not (times_of_day_read.is_now(words, m) or times_of_day_read.is_beginning(words, m)))
+    return next(iter(sorted(later, key=lambda m: not times_of_day_read.is_service(words, m))), None)
+
+
 def is_start(doc: Doc, time: Measure) -> bool:
     """Whether a time of day is when the cook starts, or the time now: the word that tells stands nearest before it."""
     opens = max((m.end for m in doc._.clock if m.end <= time.start), default=0)
     before = [token.norm_ for token in doc[max(opens, time.start - BEFORE) : time.start]]
     behind = [token.norm_ for token in doc[time.end : time.end + 2]]
+    if times_of_day_read.is_beginning([token.norm_ for token in doc], time):
+        return True
     if (before[-1:] and before[-1] in RIGHT_BEFORE) or any(word in STARTED for word in behind):
         return True
     told = [word in STARTING for word in before if word in STARTING or word in SERVING]
