@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from spacy.tokens import Doc
+
 from assistant import drill
 from assistant.dialogue import moves
 from assistant.dialogue.memory import Memory
@@ -19,6 +21,9 @@ from rules.catalogue import marked
 from rules.engine import known
 from rules.model import Request
 
+# the piece that is chosen among what was offered, in any words
+WHICH = "explanation"
+
 
 @dataclass(frozen=True, slots=True)
 class Heard:
@@ -31,6 +36,7 @@ class Heard:
     """
 
     text: str
+    doc: Doc
     hearing: Hearing
     listened: Listened
     move: Move | None
@@ -50,6 +56,7 @@ def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
     said = moves.words(text)
     return Heard(
         text=text,
+        doc=utterance.doc,
         hearing=as_reply(utterance, memory),
         listened=danger.listen(utterance.doc, memory.scene),
         move=moves.heard(said),
@@ -75,7 +82,8 @@ def as_reply(utterance: Utterance, memory: Memory) -> Hearing:
     said = known(heard.request, word)
     if said and not bare and heard.request.topic not in marked("giving"):
         return replace(heard, elliptical=False)
-    slots = given(word, utterance, memory.kitchen) if (bare or heard.passing) and not said else {}
+    open_to = bare or heard.passing or (word == WHICH and not heard.request.terms)
+    slots = given(word, utterance, memory.kitchen, memory.request) if open_to and not said else {}
     if not said and not slots:
         return replace(heard, elliptical=bare)
     reply = replace(heard.about(memory.request.topic, **slots), elliptical=True)
