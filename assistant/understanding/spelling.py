@@ -15,7 +15,11 @@ from assistant.understanding import concepts, lexicon, safety_subjects, topics
 from rules import tables
 
 SHORTEST = 5
+SENTENCE_ENDS = (".", "?", "!", ":", '"', "(")
 TWO_SLIPS_FROM = 8
+# letters that lie side by side under a thumb, and that hands or ears put for one another
+KEYS = ("qwertyuiop", "asdfghjkl", "zxcvbnm")
+ALIKE = ("aeiouy", "ckq", "csz", "sh", "vwb", "dt", "mn", "pb", "gj", "lr", "xs")
 # words of danger that stand in so many phrases are no slips themselves
 OFTEN = 4
 # spellings of one sound, in the order in which they are put alike
@@ -35,7 +39,7 @@ def kitchen_spelling(doc: Doc) -> Doc:
     mended, claimed = [], {i for span in (*doc._.numbers, *doc._.measures) for i in range(span.start, span.end)}
     for token in doc:
         beside = tuple(doc[i].norm_ for i in (token.i - 1, token.i + 1) if 0 <= i < len(doc))
-        meant = None if token.i in claimed else mend(token.norm_, beside)
+        meant = None if token.i in claimed else mend(token.norm_, beside, named=is_name(doc, token.i))
         if meant:
             mended.append((token.norm_, meant))
             token.norm_ = meant
@@ -78,12 +82,20 @@ def known_words() -> frozenset[str]:
     return plain_words() | lexicon_words | safety_words | concepts.phrases().words | topics.concepts().keys()
 
 
-def mend(word: str, beside: tuple[str, ...] = ()) -> str | None:
+def is_name(doc: Doc, at: int) -> bool:
+    """Whether a word is written as a name: a capital within a sentence that is not all in capitals or titles."""
+    token = doc[at]
+    if not token.text.istitle() or at == 0 or doc[at - 1].text in SENTENCE_ENDS:
+        return False
+    return any(other.text.islower() and len(other.text) >= SHORTEST - 1 for other in doc)
+
+
+def mend(word: str, beside: tuple[str, ...] = (), *, named: bool = False) -> str | None:
     """The kitchen word that a misspelled word means; None where it is right, or nobody can tell.
 
     Only words of five letters and more are mended: one slip, or two from eight letters on, the first letter right,
-    and one word clearly nearest, or nearest among those that make a phrase with a word beside it. Numbers and units
-    are never touched, so that no slip can make an elevation.
+    and one word clearly nearest, or nearest among those that make a phrase with a word beside it, as it must be for a
+    word that is written as a name. Numbers and units are never touched, so that no slip can make an elevation.
 
     >>> mend("brocoli"), mend("shrot", beside=("braise", "ribs")), mend("place")
     ('broccoli', 'short', None)
@@ -96,6 +108,8 @@ def mend(word: str, beside: tuple[str, ...] = ()) -> str | None:
     near = _nearest(word)
     phrases = lexicon.phrase_book().phrases
     fitting = tuple(n for n in near if any(f"{b} {n}" in phrases or f"{n} {b}" in phrases for b in beside))
+    if named:
+        return _one_meaning(fitting)
     of_lexicon = tuple(n for n in near if lexicon.meanings(n))
     return _one_meaning(fitting or of_lexicon or near)
 
@@ -116,14 +130,50 @@ def _nearest(word: str) -> tuple[str, ...]:
 
     slips = 2 if len(word) >= TWO_SLIPS_FROM else 1
     shelf = kitchen_words().get(word[0], ())
-    near = extract(word, shelf, scorer=OSA.distance, score_cutoff=slips, limit=5)
+    close = extract(word, shelf, scorer=OSA.distance, score_cutoff=slips, limit=12)
+    near = [hit for hit in close if is_slip(word, str(hit[0]))]
     nearest = tuple(str(found) for found, distance, _ in near if distance == near[0][1])
     alike = tuple(found for found in nearest if sound(found) == sound(word))
-    if nearest:
+    if nearest or (nearest := _first_letter(word)):
         return alike or nearest
     written = VOWELS.sub("", word)
     heard = (n for n in sounding().get(sound(word), ()) if VOWELS.sub("", n) != written)
     return tuple(n for n in heard if OSA.distance(word, n) <= 2)
+
+
+def _first_letter(word: str) -> tuple[str, ...]:
+    """The kitchen words that a word is but for its first letter, which a thumb missed or put second: vraise, rbaise."""
+    if len(word) < SHORTEST + 1:
+        return ()
+    firsts = {near + word[1:] for near in neighbours()[word[0]]} | {word[1] + word[0] + word[2:]}
+    return tuple(sorted(first for first in firsts if first in kitchen_words().get(first[0], ())))
+
+
+def is_slip(word: str, meant: str) -> bool:
+    """Whether a thumb or an ear would write a word for another: every letter put for one that lies or sounds near.
+
+    >>> is_slip("brsise", "braise"), is_slip("shrot", "short"), is_slip("treeline", "telline"), is_slip("sally", "salty")
+    (True, True, False, False)
+    """
+    from rapidfuzz.distance import Levenshtein
+
+    if sound(word) == sound(meant) or sorted(word) == sorted(meant):
+        return True
+    steps = Levenshtein.editops(word, meant)
+    return all(meant[step.dest_pos] in neighbours()[word[step.src_pos]] for step in steps if step.tag == "replace")
+
+
+@cache
+def neighbours() -> dict[str, frozenset[str]]:
+    """Letters that are put for each letter: those of the keys around it, and those that sound like it."""
+    at = {letter: (row, column) for row, keys in enumerate(KEYS) for column, letter in enumerate(keys)}
+    heard = {letter: "".join(group for group in ALIKE if letter in group) for letter in at}
+    return {
+        one: frozenset(heard[one]).union(
+            other for other in at if max(abs(at[one][0] - at[other][0]), abs(at[one][1] - at[other][1])) <= 1
+        )
+        for one in at
+    }
 
 
 def sound(word: str) -> str:
