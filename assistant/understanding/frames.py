@@ -10,13 +10,14 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.text import fold
+from assistant.understanding import kitchen_told
 from assistant.understanding.concepts import stem
 from rules import tables
 from rules.catalogue import Topic, topics
 from rules.foods.dishes import dishes
 
 SIGNS = "lexicon/signs.toml"
-BARE = "bare"
+BARE, KITCHEN_TOLD = "bare", "kitchen_told"
 
 Doc.set_extension("signs", default=frozenset(), force=True)
 Doc.set_extension("fitting", default=frozenset(), force=True)
@@ -24,13 +25,14 @@ Doc.set_extension("fitting", default=frozenset(), force=True)
 
 @dataclass(frozen=True, slots=True)
 class Signs:
-    """The signs by what tells them: a stem, a phrase, a dish class, a method, a concept of danger."""
+    """The signs by what tells them: a stem, a phrase, a dish class, a method, a concept of danger, several signs."""
 
     stems: dict[str, tuple[str, ...]]
     phrases: tuple[tuple[str, str], ...]
     classes: dict[str, tuple[str, ...]]
     methods: dict[str, tuple[str, ...]]
     concepts: dict[str, tuple[str, ...]]
+    together: tuple[tuple[str, frozenset[str]], ...]
 
 
 @Language.component(
@@ -38,7 +40,8 @@ class Signs:
 )
 def kitchen_frames(doc: Doc) -> Doc:
     """Tell the topics whose frame an utterance fits."""
-    doc._.signs = frozenset(signs_of(doc))
+    heard = frozenset(signs_of(doc))
+    doc._.signs = heard | {sign for sign, of in signs().together if of <= heard}
     doc._.fitting = frozenset(topic.id for topic in topics().values() if fits(topic, doc._.signs))
     return doc
 
@@ -57,6 +60,8 @@ def signs_of(doc: Doc) -> Iterator[str]:
     book = signs()
     for token in doc:
         yield from book.stems.get(stem(token.norm_), ())
+    if kitchen_told.tells(doc) or kitchen_told.asks_back(doc):
+        yield KITCHEN_TOLD
     text = f" {' '.join(token.norm_ for token in doc)} "
     yield from (sign for phrase, sign in book.phrases if phrase in text)
     for found in doc._.found:
@@ -77,7 +82,8 @@ def signs() -> Signs:
     stems: dict[str, tuple[str, ...]] = {}
     for word, of in told["words"].items():
         stems[stem(word)] = tuple(dict.fromkeys((*stems.get(stem(word), ()), *of)))
-    return Signs(stems, phrases, told["classes"], told["methods"], told["concepts"])
+    together = tuple((row["id"], frozenset(row["together"])) for row in rows if "together" in row)
+    return Signs(stems, phrases, told["classes"], told["methods"], told["concepts"], together)
 
 
 def _by(rows: list[dict[str, list[str]]], key: str) -> dict[str, tuple[str, ...]]:

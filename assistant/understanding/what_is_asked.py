@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from functools import cache
 
 from spacy.language import Language
@@ -10,7 +11,9 @@ from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
 from assistant.reading.text import fold
+from assistant.understanding.wondering import FAULT, Wonder, is_doubtful, is_meant, is_of_kitchen, wonder
 from rules import tables
+from rules.topics.why import GENERAL
 
 STAGES = {
     "thread": ("thread", "thread stage"),
@@ -31,20 +34,30 @@ ADJUSTED = {
     "proof": ("proof", "proofing", "prove", "rise", "rises", "rising", "double", "doubles", "doubled", "doubling"),
     "time": ("baking time", "bake time"),
 }
-EXPLANATIONS = "lexicon/explanations.toml"
 SYMPTOMS = "lexicon/symptoms.toml"
 NEAR_ENOUGH = 80.0
 
+WHY = "why"
+# forms in which a reason may be asked for although the question sounds like another
+OF_REASONS = frozenset(("why", "is_true", "differ", "what_is", "changes", "can_it", "is_ok", "worth"))
+
 Doc.set_extension("subject", default=None, force=True)
+Doc.set_extension("wonder", default=Wonder(), force=True)
 
 
 @Language.component(
     "kitchen_subject",
-    requires=["doc._.topic", "doc._.safety", "doc._.found", "doc._.elevations"],
-    assigns=["doc._.subject"],
+    requires=["doc._.topic", "doc._.safety", "doc._.found", "doc._.elevations", "doc._.forms"],
+    assigns=["doc._.subject", "doc._.wonder", "doc._.topic"],
 )
 def kitchen_subject(doc: Doc) -> Doc:
-    """Hear the subject that belongs to the topic."""
+    """Hear what is wondered at, and the subject that belongs to the topic. A reason or a word that is meant is a why."""
+    if doc._.topic.id == WHY or not OF_REASONS.isdisjoint(form.id for form in doc._.forms):
+        doc._.wonder = found = wonder(doc)
+        if is_meant(doc, found):
+            doc._.topic, doc._.safety = replace(doc._.topic, id=WHY), None
+        elif doc._.topic.id == WHY:
+            doc._.topic = replace(doc._.topic, id=instead(doc, found) or WHY)
     doc._.subject = str(doc._.safety) if doc._.safety else subject(doc, doc._.topic.id)
     return doc
 
@@ -54,14 +67,14 @@ def subject(doc: Doc, topic: str) -> str | None:
     words, found = [token.norm_ for token in doc], doc._.found
     match topic:
         case "why":
-            return explanation(" ".join(words))
+            return explanation(doc)
         case "sugar_stage":
             return stage(" ".join(words))
         case "troubleshoot":
             return symptom(found) or nearest(" ".join(words), SYMPTOMS, "symptom")
         case "bake_adjust":
             return _first(found, "ingredient") or named(ADJUSTED, " ".join(words))
-        case "order":
+        case "order" | "liquid":
             return _first(found, "ingredient") or _first(found, "place")
         case _:
             return _first(found, "place")
@@ -92,9 +105,22 @@ def named(catalogue: Mapping[str, Sequence[str]], text: str) -> str | None:
     return next((id for id, names in catalogue.items() if any(f" {n} " in f" {text} " for n in names)), None)
 
 
-def explanation(text: str) -> str | None:
-    """The explanation that is asked for."""
-    return nearest(text, EXPLANATIONS, "explanation")
+def explanation(doc: Doc) -> str | None:
+    """The explanation that is asked for: the one that is meant, else the general reason where none is near.
+
+    None where nothing is said but a dish and a method, which tell the explanation themselves.
+    """
+    found: Wonder = doc._.wonder
+    if found.row or found.rivals or found.terms or found.idle or not is_of_kitchen(doc):
+        return found.row
+    return GENERAL
+
+
+def instead(doc: Doc, found: Wonder) -> str | None:
+    """The topic of what only sounds like a why: something that went wrong and nothing explains, or the next likely."""
+    if not found.row and not found.terms and symptom(doc._.found) is not None:
+        return FAULT
+    return doc._.topic.scores[1][0] if is_doubtful(doc, found) else None
 
 
 @cache

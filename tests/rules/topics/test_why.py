@@ -33,7 +33,8 @@ HERE_M = 2133.6
         (None, "microwave", "microwave_differs"),
         (None, "bake", "hotter_oven"),
         ("water", "boil", "water_boils_cooler"),
-        ("popcorn", None, None),
+        ("popcorn", None, "popcorn_pops"),
+        ("infant_formula", None, None),
         (None, None, None),
     ],
 )
