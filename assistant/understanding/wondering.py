@@ -36,6 +36,8 @@ KEPT, FAULT = frozenset(("why", "timer", "convert_recipe", "order", "schedule"))
 SURELY = 0.8
 # how little a topic is ahead of the next where it is in doubt
 DOUBT = 1.2
+# the same where the topic is why, and nothing in the form of the question says so
+CLOSE = 1.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -166,7 +168,7 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
 def is_doubtful(doc: Doc, found: Wonder) -> bool:
     """Whether nothing but the learned table takes an utterance for a why, and another topic is nearly as likely."""
     topic, forms = doc._.topic, {form.id for form in doc._.forms}
-    if topic.id != WHY or topic.margin >= DOUBT or len(topic.scores) < 2 or found.belief or found.terms:
+    if topic.id != WHY or topic.margin >= CLOSE or len(topic.scores) < 2 or found.belief or found.terms:
         return False
     return forms.isdisjoint((WHY, TRUE, DIFFER)) and topic.scores[1][0] not in marked("passing")
 
