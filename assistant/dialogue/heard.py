@@ -19,7 +19,6 @@ from rules.catalogue import marked
 from rules.engine import known
 from rules.model import Request
 
-
 # the piece that is chosen among what was offered, in any words
 WHICH = "explanation"
 

@@ -1,4 +1,4 @@
-"""Which explanation of the catalogue is asked for, or which belief was stated: what it is about, and the words it shares.
+"""Which explanation is asked for, or which belief was stated, by what it is about and the words it shares.
 
 An explanation, or a belief about one, is near when all it is about was said; among those the one that shares most words
 with the question is meant, rare words counting for more, as long as it leaves little of the question unexplained.
@@ -13,7 +13,7 @@ from dataclasses import dataclass, replace
 from functools import cache
 from itertools import pairwise
 
-from assistant.understanding.senses import SENSE, Slot, alternative, features_of, stems_of
+from assistant.understanding.senses import SENSE, Slot, alternative, features_of
 from rules.topics.why import Polarity, catalogue
 
 # how much words side by side add, each part of what it is about, and a word that no explanation has
@@ -64,7 +64,7 @@ class Match:
 
     @property
     def near(self) -> bool:
-        """Whether it may be meant: all it is about was said and some of the rest is explained, or all that was said is."""
+        """Whether it may be meant: all it is about was said, and some of the rest is explained; or all of it is."""
         return (self.framed and self.share >= LEAST) or self.share >= WHOLE
 
 
@@ -98,7 +98,9 @@ def _candidates() -> Iterable[Candidate]:
         given = {f"<{name}>" for name in (*row.classes, *row.methods)}
         phrases = tuple(map(features_of, (row.title, *row.heard_as)))
         never = _part(row.not_about) if row.not_about else NOTHING
-        yield Candidate(row.id, None, "either", _frame(row.about), never, _all(phrases, row.about) | given, _pairs(phrases))
+        yield Candidate(
+            row.id, None, "either", _frame(row.about), never, _all(phrases, row.about) | given, _pairs(phrases)
+        )
         for id, belief in row.beliefs.items():
             said = tuple(map(features_of, belief.heard_as))
             held = _all(said, belief.about)

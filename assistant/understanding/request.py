@@ -23,7 +23,7 @@ from assistant.understanding import (
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues
 from assistant.understanding.timer_words import OfTimers
-from assistant.understanding.wondering import GENERAL, is_of_kitchen
+from assistant.understanding.wondering import is_of_kitchen
 from rules.catalogue import marked
 from rules.foods import methods
 from rules.foods.dishes import dishes
@@ -31,7 +31,7 @@ from rules.model import Kitchen, Quantity, Request, Units, Unused
 from rules.physics import water
 from rules.physics.units import to_f
 from rules.said import sentences
-from rules.topics.why import rows
+from rules.topics.why import GENERAL, rows
 
 say = sentences("understanding/request")
 
@@ -136,7 +136,10 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         terms=doc._.wonder.terms if topic == WHY else (),
         units=units or kitchen.units,
         equipment=equipment(words, found),
-        unused=(*height.unused, *barometer.unused, *((no_such,) if no_such else ()), *unclaimed.places(doc), *choice(doc)),
+        unused=(
+            *(*height.unused, *barometer.unused),
+            *(*((no_such,) if no_such else ()), *unclaimed.places(doc), *choice(doc)),
+        ),
     )  # fmt: skip
     plain = next((number.value for number in plain_numbers(doc)), None)
     return Hearing(

@@ -21,7 +21,7 @@ APART = frozenset(("place",))
 
 @dataclass(frozen=True, slots=True)
 class Slot:
-    """A word that says something: what it may stand for. counts: whether leaving it unexplained tells against a reason"""
+    """A word that says something: what it may stand for. counts: whether leaving it out tells against a reason"""
 
     features: frozenset[str]
     counts: bool = True

@@ -11,8 +11,9 @@ from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
 from assistant.reading.text import fold
-from assistant.understanding.wondering import FAULT, GENERAL, Wonder, is_doubtful, is_meant, is_of_kitchen, wonder
+from assistant.understanding.wondering import FAULT, Wonder, is_doubtful, is_meant, is_of_kitchen, wonder
 from rules import tables
+from rules.topics.why import GENERAL
 
 STAGES = {
     "thread": ("thread", "thread stage"),
@@ -50,7 +51,7 @@ Doc.set_extension("wonder", default=Wonder(), force=True)
     assigns=["doc._.subject", "doc._.wonder", "doc._.topic"],
 )
 def kitchen_subject(doc: Doc) -> Doc:
-    """Hear what is wondered at, and the subject that belongs to the topic. A reason or a word that is meant is a why."""
+    """Hear what is wondered at, and the subject that belongs to the topic. A reason that is meant is a why."""
     if doc._.topic.id == WHY or not OF_REASONS.isdisjoint(form.id for form in doc._.forms):
         doc._.wonder = found = wonder(doc)
         if is_meant(doc, found):

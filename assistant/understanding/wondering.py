@@ -15,7 +15,7 @@ from assistant.understanding import senses, trade_words
 from assistant.understanding.explanations import Match, every_match, ranked
 from assistant.understanding.senses import Slot
 from rules.catalogue import marked
-from rules.topics.why import GENERAL, rows
+from rules.topics.why import rows
 
 # how much of a question a reason has to explain, by the weight of its words; so much that it is offered all the same
 ENOUGH, NEARLY = 0.44, 0.58
@@ -61,7 +61,7 @@ class Wonder:
 
 
 def wonder(doc: Doc) -> Wonder:
-    """What an utterance wonders at, whatever its topic. What asks for a word alone, or what none explains, is a word."""
+    """What an utterance wonders at, whatever its topic."""
     said = senses.slots(doc)
     asks = trade_words.asked(doc, said)
     if asks.plainly:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from rules.book import celsius
-from rules.explanations.named import Figures, Values, always, figure, grouped, here
+from rules.explanations.named import Figures, Values, always, figure, here
 from rules.foods.popcorn import POPS_C
 from rules.methods.smoke import STALL_SEA_C, stall_c
 from rules.physics import water

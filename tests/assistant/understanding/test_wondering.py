@@ -1,4 +1,4 @@
-"""What is wondered at: the one reason that is meant, two that are near, a belief with its verdict, a word of the trade."""
+"""What is wondered at: the reason that is meant, two that are near, a belief with its verdict, a word of the trade."""
 
 from __future__ import annotations
 
@@ -13,10 +13,10 @@ from assistant.reading.text import fold
 from assistant.understanding import senses, trade_words
 from assistant.understanding.explanations import every_match, index
 from assistant.understanding.pipeline import read
-from assistant.understanding.wondering import GENERAL, Wonder, wonder
+from assistant.understanding.wondering import Wonder, wonder
 from rules.explanations.glossary import terms
 from rules.model import Request
-from rules.topics.why import catalogue, rows
+from rules.topics.why import GENERAL, catalogue, rows
 
 HERE = Path(__file__).parent / "reasons"
 SETS = {path.stem: tomllib.loads(path.read_text(encoding="utf-8")) for path in sorted(HERE.glob("asked*.toml"))}
@@ -101,7 +101,11 @@ def test_a_why_gets_no_verdict() -> None:
 
 @pytest.mark.parametrize(
     "text",
-    ["why does my stew look grey at 7,000 ft", "why is garlic blue at altitude", "explain why my porridge sings up here"],
+    [
+        "why does my stew look grey at 7,000 ft",
+        "why is garlic blue at altitude",
+        "explain why my porridge sings up here",
+    ],
 )
 def test_what_nothing_explains_gets_the_general_reason_which_says_so(text: str) -> None:
     given = reply_to(text)
@@ -163,7 +167,9 @@ def test_words_of_the_trade_are_told(text: str, words: tuple[str, ...]) -> None:
     assert (request.topic, request.terms) == ("why", words)
 
 
-@pytest.mark.parametrize("text", ["what is soft ball at 7,000 ft", "what is the boiling point here", "what's the gel point"])
+@pytest.mark.parametrize(
+    "text", ["what is soft ball at 7,000 ft", "what is the boiling point here", "what's the gel point"]
+)
 def test_a_word_whose_figure_is_wanted_is_no_question_after_its_meaning(text: str) -> None:
     assert understand(text).terms == ()
 

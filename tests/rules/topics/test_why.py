@@ -151,7 +151,9 @@ def test_a_word_of_the_trade_is_told_in_a_short_paragraph(name: str) -> None:
 
 
 def test_two_words_are_told_one_after_the_other() -> None:
-    both, one, other = (answer(Request(topic="why", terms=of)).headline for of in (("docking", "nappe"), ("docking",), ("nappe",)))
+    both, one, other = (
+        answer(Request(topic="why", terms=of)).headline for of in (("docking", "nappe"), ("docking",), ("nappe",))
+    )
     assert both == f"{one} {other}"
 
 
