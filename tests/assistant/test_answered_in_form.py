@@ -260,7 +260,7 @@ def test_too_long_is_told_without_yes_or_no():
         ("is 38 F cold enough for the fridge at 7,000 ft", "Yes: 38 °F", "41 °F"),
         ("is 85 C ok for carrots sous vide at 4,000 m", "No: ", "84.5 °C"),
         ("is 60 C fine for chicken breast sous vide at 3,000 m", "Yes: 60 °C", "1 h 30 min"),
-        ("is 235 right for soft ball at 7,000 ft", "No: 235 °F", "221–227 °F"),
+        ("is 235 F ok for soft ball at 7,000 ft", "No: 235 °F", "221–227 °F"),
         ("is 224 right for soft ball at 7,000 ft", "Yes: 224 °F", "221–227 °F"),
         ("is bread done at 195 F inside at 7,000 ft", "Yes: 195 °F", "185–197 °F"),
         ("is 165 still right for chicken at 8,000 ft", "Yes. 165 °F", "any elevation"),
@@ -385,7 +385,7 @@ def test_whether_it_pays(text, verdict, word):
         ("can you cook pasta at 16,000 ft", "Yes: ", 16000),
         ("can water reach 205 F at 5,280 ft", "No: ", 5280),
         ("can a braise hit 203 F inside at 9,000 ft", "No: ", 9000),
-        ("can the water get to 210 F at 3,000 ft", "No: ", 3000),
+        ("can the pot reach 210 F at 3,000 ft", "No: ", 3000),
     ],
 )
 def test_whether_it_can_be_done_by_what_the_boil_reaches(text, verdict, feet):
