@@ -29,7 +29,7 @@ MISSING_WORDS = (
 )
 
 # what a Request holds of the place
-PLACE_SLOTS = ("elevation_m", "elevation_from", "pressure_pa")
+PLACE_SLOTS = ("elevation_m", "elevation_from", "elevations_m", "place", "pressure_pa")
 
 
 def _help(text: str, default: Any = None) -> Any:
@@ -79,10 +79,14 @@ class Request:
     method: str | None = _help("the cooking method")
     elevation_m: float | None = _help("elevation of the kitchen [m]")
     elevation_from: ElevationFrom | None = _help("how the elevation came to be known")
-    from_elevation_m: float | None = _help("elevation the baseline was written for [m]; sea level where not said")
+    sets_kitchen: bool = _help("whether the cook tells of the kitchen what holds from now on; a question never does", False)
+    place: str = _help("the place whose elevation it is, where one was named", "")
     elevations_m: tuple[float, ...] = _help(
-        "every elevation asked about, where there are two or more, in the order said", ()
+        "every elevation asked about, in the order said [m], where there are two or more; elevation_m is the first of "
+        "them. Who answers for all of them leaves out of `unused` what has the kind `elevations`",
+        (),
     )
+    from_elevation_m: float | None = _help("elevation the baseline was written for [m]; sea level where not said")
     pressure_pa: float | None = _help("station pressure measured in the kitchen [Pa], when a barometer was read")
     time_min: float | None = _help("a time the cook gave [min], the lower end of a range")
     time_high_min: float | None = _help("upper end of that range [min]")

@@ -201,7 +201,9 @@ def answered(heard: Heard, memory: Memory) -> Turn:
 
 
 def learnt(now: Request, question: Request, memory: Memory) -> Kitchen:
-    """The kitchen after what was said of it, or given where its elevation was asked for."""
+    """The kitchen after what was told of it, or given where its elevation was asked for; a question changes nothing."""
+    if not now.sets_kitchen:
+        return memory.kitchen
     if question.topic == "set_kitchen":
         return learn_kitchen(memory.kitchen, question)
     if memory.asked == "elevation" and known(now, "elevation"):

@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 from functools import partial
 
 LONGEST = 2000
+WORD = re.compile(r"[^\W\d_]+")
 PUNCTUATION = re.compile(r"[^a-z0-9 ]|^ | $|  ")
 
 _FRACTIONS = {c: unicodedata.normalize("NFKC", c).replace("\u2044", "/") for c in "¼½¾⅐⅑⅒⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞"}
@@ -50,6 +51,9 @@ _REWRITES = tuple(
         (r"(?<=[a-z])-(?=[a-z])", " "),
         (r"(?<=\d) ?-(?=[a-z])", " "),
         (r"\b([ap])\.\s?m\b\.?", r"\1m"),
+        (r"(?<![a-z])p\.\s?s\.\s?i\b\.?", "psi"),
+        (r"(?<![a-z])(?:lbs?|pounds?)\.? ?/ ?(?:sq(?:uare)?\.? ?in(?:ch(?:es)?)?|in(?:ch)?\^?2)\b", " psi "),
+        (r"(?<![a-z])kgf? ?/ ?cm\^?2\b", " ksc "),
         (r"(?:^|(?<=[a-z,(:;] )(?<!deg[cf] )(?<!degrees ))-(?=\.?\d)", "minus "),
         (r"\s\s+|[^\S ]", " "),
     )
@@ -58,10 +62,14 @@ _REWRITES = tuple(
 
 @dataclass(frozen=True, slots=True)
 class Cleaned:
-    """text: what will be read, at most LONGEST characters; dropped: how many characters were left out at the end."""
+    """text: what will be read, at most LONGEST characters; dropped: how many characters were left out at the end.
+
+    accented: the words that came with accents, in plain letters and lower case; they are no slips of plain ones
+    """
 
     text: str
     dropped: int
+    accented: frozenset[str] = frozenset()
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,7 +90,20 @@ def clean(text: str) -> Cleaned:
     >>> clean("1½ hrs at 7,000′, sautéed").text
     '1 1/2 hrs at 7,000 ft , sauteed'
     """
-    return Cleaned(traced(text[:LONGEST]).text.strip()[:LONGEST], max(0, len(text) - LONGEST))
+    kept = text[:LONGEST]
+    return Cleaned(traced(kept).text.strip()[:LONGEST], max(0, len(text) - LONGEST), accented(kept))
+
+
+def accented(text: str) -> frozenset[str]:
+    """The words of a text that have letters with accents, in plain letters.
+
+    >>> sorted(accented("Crème anglaise in Bogotá"))
+    ['bogota', 'creme']
+    """
+    if text.isascii():
+        return frozenset()
+    words = (word for word in WORD.findall(text) if not word.isascii())
+    return frozenset(plain_letters(word).lower() for word in words)
 
 
 def traced(text: str) -> Traced:

@@ -13,7 +13,7 @@ from typing import Any
 from spacy.tokens import Doc
 
 from assistant.reading import elevation_mentions, instruments, times_of_day
-from assistant.reading.elevation import SMALLEST_BARE
+from assistant.reading.elevation_figures import SMALLEST_BARE
 from assistant.reading.spans import Elevation, Number
 from assistant.understanding import unclaimed, wondering
 from assistant.understanding.amounts import MOST_PORTIONS
@@ -97,7 +97,8 @@ def _elevation(reply: Reply) -> Slots:
     bare = [Elevation(figure.start, figure.end, figure.value, "", "here")] if figure else []
     mentions = [m for m in (*places[:1], *bare) if m.place or m.said >= SMALLEST_BARE]
     height = elevation_mentions.settle(mentions[:1], reply.words, units)
-    return {} if height.here_m is None else {"elevation_m": height.here_m, "elevation_from": height.known_from}
+    known = {"elevation_m": height.here_m, "elevation_from": height.known_from, "place": height.place}
+    return {} if height.here_m is None else known
 
 
 def _dish(reply: Reply) -> Slots:
@@ -139,7 +140,7 @@ def _portions(reply: Reply) -> Slots:
 
 def _service_time(reply: Reply) -> Slots:
     """A figure that is a time of day, and so counts nobody."""
-    time = service_time(times_of_day.of_figure(reply.words, reply.figure)) if reply.figure else None
+    time = service_time(reply.words, times_of_day.of_figure(reply.words, reply.figure)) if reply.figure else None
     return {"service_time": time, "portions": None} if time else {}
 
 

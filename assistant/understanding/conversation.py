@@ -64,7 +64,8 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
     about_it = goes_on or (nameless and (again or now.topic in marked("same_dish")))
     if about_it:
         stated |= _dish(previous, now)
-        if goes_on or now.topic == previous.topic or previous.topic in marked("by_method"):
+        feeding = {now.topic, previous.topic} <= marked("feeding")
+        if goes_on or feeding or now.topic == previous.topic or previous.topic in marked("by_method"):
             same = stated.get("dish") == previous.dish
             keep = SLOTS_OF_A_DISH if same else ("portions", "service_time")
             stated |= {slot: getattr(previous, slot) for slot in keep if getattr(now, slot) in (None, ())}

@@ -14,6 +14,8 @@ from assistant.reading.spans import Found, Measure
 from assistant.understanding import (
     amounts,
     answer_preferences,
+    corrected,
+    kitchen_told,
     lexicon,
     packed,
     serving,
@@ -101,7 +103,7 @@ class Hearing:
 def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     """Build the request of one utterance; the kitchen only decides what figures without a unit mean."""
     words = [token.norm_ for token in doc]
-    topic, found = doc._.topic.id, doc._.found
+    topic, found = doc._.topic.id, corrected.meant(words, doc._.found)
     units = answer_preferences.spoken_system(words, doc._.measures)
     tools = equipment(words, found)
     dish = amounts.made_of(doc, amounts.bird(main_dish(found, topic), doc), topic)
@@ -119,11 +121,12 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     boiled_c = instruments.boil_test_c(temps, words, in_water)
     boiled_m = water.elevation_from_boiling_m(boiled_c) if boiled_c is not None and not height.unused else None
     temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(temps), None)
-    when = serving.heard(doc) if topic == "schedule" else serving.Serving(service=next(iter(doc._.clock), None))
+    when = serving.heard(doc) if topic == "schedule" else serving.Serving(service=serving.service(doc))
     method = None if method == "hold" and when.slack else method
     times: Times = time_roles.without(doc, (when.slack, when.rest))
     count = amounts.count(doc, dish, topic)
     no_such = unclaimed.dish(doc) if dish is None else None
+    unknown = [u for u in unclaimed.places(doc) if u.text or kitchen.elevation_m is None]
     elliptical = unclaimed.is_elliptical(doc) or unclaimed.elsewhere(doc)
     timers = timer_words.heard(doc)
     request = Request(
@@ -137,6 +140,9 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         elevation_from=height.known_from or ("barometer" if barometer.elevation_m is not None else None)
         or ("boil_test" if boiled_m is not None else None),
         from_elevation_m=height.from_m,
+        elevations_m=height.all_m,
+        place=height.place,
+        sets_kitchen=kitchen_told.tells(doc),
         pressure_pa=barometer.pressure_pa,
         **time_slots(times, topic, method),
         temperature_c=temp_c,
@@ -174,7 +180,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         **rivals(doc, dish, method),
         units=units or kitchen.units,
         equipment=tools,
-        unused=(*height.unused, *barometer.unused, *((no_such,) if no_such else ()), *unclaimed.places(doc), *choice(doc)),
+        unused=(*height.unused, *barometer.unused, *((no_such,) if no_such else ()), *unknown, *choice(doc)),
     )  # fmt: skip
     plain = next((number.value for number in plain_numbers(doc)), None)
     return Hearing(

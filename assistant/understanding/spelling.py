@@ -11,10 +11,11 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.figures import ONES, PARTS, SCALES, TEENS, TENS
-from assistant.understanding import concepts, lexicon, safety_subjects, senses, topics, trade_words
+from assistant.understanding import concepts, lexicon, safety_subjects, senses, topics, towns, trade_words
 from rules import tables
 
-SHORTEST = 5
+SHORTEST, SHORTEST_BY_SOUND = 5, 6
+KEYS = ("qwertyuiop", "asdfghjkl", "zxcvbnm")
 TWO_SLIPS_FROM = 8
 # words of danger that stand in so many phrases are no slips themselves
 OFTEN = 4
@@ -24,7 +25,11 @@ SOUNDS = (("ph", "f"), ("ch", "C"), ("sh", "S"), ("ck", "k"), ("qu", "kw"), ("x"
 VOWELS, TWICE, SILENT = re.compile(r"[aeiouy]+"), re.compile(r"(.)\1"), re.compile(r"(?<=[^aeiouy])e(?=s?$)")
 NUMBER_WORDS = frozenset((*ONES, *TEENS, *TENS, *SCALES, *PARTS, "dozen", "couple"))
 
+SENTENCE_ENDS = frozenset(".?!:;-(\"'")
+
 Doc.set_extension("mended", default=(), force=True)
+# words that came with accents, in plain letters
+Doc.set_extension("accented", default=frozenset(), force=True)
 
 
 @Language.component(
@@ -33,14 +38,28 @@ Doc.set_extension("mended", default=(), force=True)
 def kitchen_spelling(doc: Doc) -> Doc:
     """Set the norm of misspelled words to the word that is meant, numbers and units excepted."""
     mended, claimed = [], {i for span in (*doc._.numbers, *doc._.measures) for i in range(span.start, span.end)}
+    shouted = doc.text.isupper()
     for token in doc:
+        if token.i in claimed or token.norm_ in doc._.accented or _is_cut_place(doc, token.i):
+            continue
         beside = tuple(doc[i].norm_ for i in (token.i - 1, token.i + 1) if 0 <= i < len(doc))
-        meant = None if token.i in claimed else mend(token.norm_, beside)
-        if meant:
+        meant = mend(token.norm_, beside)
+        if meant and (shouted or not _is_name(doc, token.i) or sound(meant) == sound(token.norm_)):
             mended.append((token.norm_, meant))
             token.norm_ = meant
     doc._.mended = tuple(mended)
     return doc
+
+
+def _is_name(doc: Doc, at: int) -> bool:
+    """Whether a word is written like a name: with a capital, where no sentence begins."""
+    return at > 0 and doc[at].text[0].isupper() and doc[at - 1].text not in SENTENCE_ENDS
+
+
+def _is_cut_place(doc: Doc, at: int) -> bool:
+    """Whether a word is a part of the name of a place that was cut in two."""
+    pairs = ((at, at + 1), (at - 1, at))
+    return any(i >= 0 and j < len(doc) and towns.cut_in_two(doc[i].norm_, doc[j].norm_) for i, j in pairs)
 
 
 @cache
@@ -52,16 +71,17 @@ def plain_words() -> frozenset[str]:
 
 
 @cache
+def words_but_of_places() -> frozenset[str]:
+    """The words of dishes, methods, equipment, symptoms and ingredients."""
+    book = lexicon.phrase_book().phrases
+    phrases = (phrase for phrase, meant in book.items() if any(kind != "place" for kind, _ in meant))
+    return frozenset(word for phrase in phrases for word in phrase.split())
+
+
+@cache
 def kitchen_words() -> dict[str, tuple[str, ...]]:
     """Words of dishes, methods, equipment, symptoms, ingredients and concepts, by first letter."""
-    book = lexicon.phrase_book()
-    words = {
-        word
-        for phrase, meant in book.phrases.items()
-        if any(kind != "place" for kind, _ in meant)
-        for word in phrase.split()
-        if len(word) >= SHORTEST - 1 and word.isalpha()
-    }
+    words = {word for word in words_but_of_places() if len(word) >= SHORTEST - 1 and word.isalpha()}
     shelves = defaultdict(list)
     common = (word for word, count in concepts.counted().items() if count >= OFTEN and word.isalpha())
     meant = (*topics.concepts(), *common)
@@ -95,10 +115,36 @@ def mend(word: str, beside: tuple[str, ...] = ()) -> str | None:
     if (singular in known_words() and singular not in STOP_WORDS) or word in lexicon.run_together():
         return None
     near = _nearest(word)
+    if near and _is_town(word, near[0]):
+        return None
     phrases = lexicon.phrase_book().phrases
     fitting = tuple(n for n in near if any(f"{b} {n}" in phrases or f"{n} {b}" in phrases for b in beside))
+    near = tuple(n for n in near if len(word) > SHORTEST or is_slip_of_thumb(word, n))
     of_lexicon = tuple(n for n in near if lexicon.meanings(n))
     return _one_meaning(fitting or of_lexicon or near)
+
+
+def is_slip_of_thumb(word: str, meant: str) -> bool:
+    """Whether a short word can be a slip: not where another letter, far off on the keys, makes it sound otherwise.
+
+    >>> is_slip_of_thumb("steem", "steam"), is_slip_of_thumb("onoin", "onion"), is_slip_of_thumb("kashk", "kasha")
+    (True, True, False)
+    """
+    others = [(a, b) for a, b in zip(word, meant, strict=False) if a != b]
+    if len(word) != len(meant) or len(others) != 1 or sound(word) == sound(meant):
+        return True
+    (one, other) = others[0]
+    return any(abs(row.find(one) - row.find(other)) == 1 for row in KEYS if one in row and other in row)
+
+
+def _is_town(word: str, meant: str) -> bool:
+    """Whether the name of a place is as near to a misspelt word as the kitchen word is."""
+    town = towns.nearest(word)
+    if town is None:
+        return False
+    from rapidfuzz.distance import OSA
+
+    return town[0] <= OSA.distance(word, meant)
 
 
 def _one_meaning(words: tuple[str, ...]) -> str | None:
@@ -122,6 +168,8 @@ def _nearest(word: str) -> tuple[str, ...]:
     alike = tuple(found for found in nearest if sound(found) == sound(word))
     if nearest:
         return alike or nearest
+    if len(word) < SHORTEST_BY_SOUND:
+        return ()
     written = VOWELS.sub("", word)
     heard = (n for n in sounding().get(sound(word), ()) if VOWELS.sub("", n) != written)
     return tuple(n for n in heard if OSA.distance(word, n) <= 2)
