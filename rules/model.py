@@ -79,7 +79,9 @@ class Request:
     method: str | None = _help("the cooking method")
     elevation_m: float | None = _help("elevation of the kitchen [m]")
     elevation_from: ElevationFrom | None = _help("how the elevation came to be known")
-    sets_kitchen: bool = _help("whether the cook tells of the kitchen what holds from now on; a question never does", False)
+    sets_kitchen: bool = _help(
+        "whether the cook tells of the kitchen what holds from now on; a question never does", False
+    )
     place: str = _help("the place whose elevation it is, where one was named", "")
     elevations_m: tuple[float, ...] = _help(
         "every elevation asked about, in the order said [m], where there are two or more; elevation_m is the first of "

@@ -86,6 +86,8 @@ def forms_of(request: Request) -> Iterator[str]:
         yield "remaining"
     if "worth" in request.forms and topic in BOUGHT:
         yield "worth"
+    if len(request.elevations_m) > 1 and topic in (*TOPICS, "why") and "why" not in request.forms:
+        yield "which"
     if topic in TOPICS:
         yield from before_plain(request)
         if request.planned_min is not None:

@@ -351,6 +351,33 @@ def test_which_of_two_is_quicker(text, way, quick, slow):
     assert one < two if way == "Quicker" else one > two
 
 
+@pytest.mark.parametrize(
+    ("text", "begins", "dish", "feet"),
+    [
+        ("does rice take longer in La Paz or in Lhasa", "The same: ", "rice", (11942, 11995)),
+        ("lentils in Quito and in Bogota, how long each", "Longer at ", "lentils", (9350, 8660)),
+        ("any difference for boiling potatoes between Denver and Leadville", "Longer at ", "potatoes", (10152, 5280)),
+        ("chickpeas at 5,000 ft against 8,000 ft, how do the times compare", "Longer at ", "chickpeas", (8000, 5000)),
+    ],
+)  # fmt: skip
+def test_two_places_side_by_side(text, begins, dish, feet):
+    said = headline(text)
+    assert said.startswith(begins)
+    first, last = said.split(", against " if "against" in said else ", and ")
+    assert first_minutes(first.split("about ")[1]) == pytest.approx(minutes(dish, feet[0]), rel=0.08)
+    assert first_minutes(last) == pytest.approx(minutes(dish, feet[1]), rel=0.08)
+
+
+def test_where_of_two_places_water_boils_lower():
+    said = headline("where does water boil lower, Cusco or Quito")
+    assert said.startswith("Lower at 11,150 ft (3,400 m): ")
+    assert first_f(said) == pytest.approx(boil_f(11150), abs=1)
+
+
+def test_three_places_have_three_times():
+    assert headline("spaghetti at 1500 m, 2500 m and 3500 m").count(" min at ") == 3
+
+
 def test_steam_is_no_hotter_than_the_boil():
     assert headline("steam or boil potatoes at 9,000 ft, which is faster").startswith("As long either way")
 
