@@ -79,7 +79,9 @@ class Request:
     method: str | None = _help("the cooking method")
     elevation_m: float | None = _help("elevation of the kitchen [m]")
     elevation_from: ElevationFrom | None = _help("how the elevation came to be known")
-    sets_kitchen: bool = _help("whether the cook tells of the kitchen what holds from now on; a question never does", False)
+    sets_kitchen: bool = _help(
+        "whether the cook tells of the kitchen what holds from now on; a question never does", False
+    )
     place: str = _help("the place whose elevation it is, where one was named", "")
     elevations_m: tuple[float, ...] = _help(
         "every elevation asked about, in the order said [m], where there are two or more; elevation_m is the first of "
@@ -112,6 +114,7 @@ class Request:
     soaked: bool | None = _help("whether dry beans were soaked before")
     jars: tuple[Quantity, ...] = _help("canning jars that were named, each by what it holds", ())
     packing: tuple[str, ...] = _help("how food is packed into them, ids of data/lexicon/packing.toml", ())
+    ahead: bool = _help("whether it is cooked part of the way ahead, and finished at service", False)
     timer_action: str | None = _help("what is to be done about timers: set, left, extend, stop, stop_all")
     timer_name: str = _help("what the cook calls the timer", "")
     small_talk: str | None = _help("which smalltalk it is: thanks, goodbye, who, hello, nod")

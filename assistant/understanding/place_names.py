@@ -25,7 +25,9 @@ def kitchen_places(doc: Doc) -> Doc:
     words = [token.norm_ for token in doc]
     found = tuple(_preferred(words, one) for one in doc._.found)
     if not any(one.kind == "place" for one in found):
-        taken = {i for spans in (doc._.numbers, doc._.measures, found) for span in spans for i in range(span.start, span.end)}
+        taken = {
+            i for spans in (doc._.numbers, doc._.measures, found) for span in spans for i in range(span.start, span.end)
+        }
         found = tuple(sorted((*found, *hear(words, taken)), key=lambda one: one.start))
     doc._.found = found
     return doc
@@ -35,7 +37,9 @@ def _preferred(words: Sequence[str], found: Found) -> Found:
     """The town rather than the dish of its name, behind a word of place or by itself between commas."""
     if found.kind == "place":
         return found
-    place = next((id for kind, id in lexicon.meanings(" ".join(words[found.start : found.end])) if kind == "place"), None)
+    place = next(
+        (id for kind, id in lexicon.meanings(" ".join(words[found.start : found.end])) if kind == "place"), None
+    )
     return replace(found, kind="place", id=place) if place and _is_placed(words, found) else found
 
 

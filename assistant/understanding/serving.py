@@ -57,7 +57,9 @@ def times_of_day(doc: Doc) -> tuple[Measure | None, Measure | None]:
 def service(doc: Doc) -> Measure | None:
     """The time at which it is served: not the one it is now, nor one since which something has stood."""
     words = [token.norm_ for token in doc]
-    later = (m for m in doc._.clock if not (times_of_day_read.is_now(words, m) or times_of_day_read.is_beginning(words, m)))
+    later = (
+        m for m in doc._.clock if not (times_of_day_read.is_now(words, m) or times_of_day_read.is_beginning(words, m))
+    )
     return next(iter(sorted(later, key=lambda m: not times_of_day_read.is_service(words, m))), None)
 
 
