@@ -74,7 +74,7 @@ def _is_no_height(words: Sequence[str], m: Measure) -> bool:
     if lead in PER or behind in LENGTHS or _is_difference(words, m):
         return True
     told = lead in SHORT_LEADS or behind in SIGNS or _is_explicit(words, m.start, m.end)
-    if 0 != m.said and m.low < LEAST_HEIGHT_M and not told:
+    if m.said != 0 and m.low < LEAST_HEIGHT_M and not told:
         return True
     return _is_bound(words, m)
 

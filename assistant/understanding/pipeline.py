@@ -15,9 +15,9 @@ from assistant.understanding import (
     asked_ways,  # noqa: F401
     concepts,  # noqa: F401
     forms,  # noqa: F401
-    place_names,  # noqa: F401
     frames,  # noqa: F401
     packed,  # noqa: F401
+    place_names,  # noqa: F401
     time_roles,  # noqa: F401
 )
 
