@@ -114,6 +114,7 @@ class Request:
     soaked: bool | None = _help("whether dry beans were soaked before")
     jars: tuple[Quantity, ...] = _help("canning jars that were named, each by what it holds", ())
     packing: tuple[str, ...] = _help("how food is packed into them, ids of data/lexicon/packing.toml", ())
+    ahead: bool = _help("whether it is cooked part of the way ahead, and finished at service", False)
     timer_action: str | None = _help("what is to be done about timers: set, left, extend, stop, stop_all")
     timer_name: str = _help("what the cook calls the timer", "")
     small_talk: str | None = _help("which smalltalk it is: thanks, goodbye, who, hello, nod")

@@ -27,7 +27,7 @@ from assistant.understanding import (
     what_is_asked,
 )
 from assistant.understanding.claims import plain_numbers
-from assistant.understanding.cue_words import cues
+from assistant.understanding.cue_words import cues, said
 from assistant.understanding.time_roles import Times
 from assistant.understanding.timer_words import OfTimers
 from assistant.understanding.wondering import is_of_kitchen
@@ -53,6 +53,7 @@ COMPARING = ("which", "differ")
 HOT_WORDS = cues("temperature", "hot")
 # what a food that another dish is made of must not lose: kidney bean curry
 STAYS = ("lectin", "any_bean", "cyanogenic", "wild_foraged", "trichinella", "raw_egg", "raw_fish", "in_oil")
+AHEAD = cues("ahead", "words")
 CHANGES_OF_A_BAKE = cues("leaning", "baking")
 # classes of what goes with a dish
 LIQUIDS = ("water", "stock")
@@ -163,6 +164,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         ovens=when.ovens,
         covered=answer_preferences.covered(words),
         soaked=answer_preferences.soaked(words),
+        ahead=said(words, AHEAD),
         jars=packed.jars(doc),
         packing=packed.packing(doc),
         timer_action=timers.action if topic == TIMER else None,
