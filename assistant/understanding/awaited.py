@@ -140,7 +140,7 @@ def _portions(reply: Reply) -> Slots:
 
 def _service_time(reply: Reply) -> Slots:
     """A figure that is a time of day, and so counts nobody."""
-    time = service_time(reply.words, times_of_day.of_figure(reply.words, reply.figure)) if reply.figure else None
+    time = service_time(times_of_day.of_figure(reply.words, reply.figure)) if reply.figure else None
     return {"service_time": time, "portions": None} if time else {}
 
 
