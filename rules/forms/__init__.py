@@ -24,7 +24,7 @@ UNDONE = (*TOPICS, "troubleshoot")
 BOUGHT = (*TOPICS, "calibrate", "why", "bake_adjust", "preserve", "set_kitchen")
 # forms that the room's own headline answers
 PLAIN = ("how_long", "how_hot", "how_much", "start", "convert", "why")
-JUDGED = "doneness.judged"
+JUDGED, OF_PLACES = "doneness.judged", "which.place"
 Work = Callable[[Request], Answer]
 # what a question of the same kind, asked beside the first, does not take over from it
 UNASKED: dict[str, object] = {
@@ -75,13 +75,16 @@ def in_form(answer: Answer, work: Work) -> Answer:
     for form in forms_of(answer.request):
         module = book.room("forms", form)
         for rule, part in book.spoken(book.rules_of(module), asked) if module else ():
-            return with_part(answer, part, Because(rule.id, part.because, part.sources or rule.sources))
+            said = with_part(answer, part, Because(rule.id, part.because, part.sources or rule.sources))
+            return of_all_places(said) if rule.id == OF_PLACES else said
     return answer
 
 
 def forms_of(request: Request) -> Iterator[str]:
     """The forms a question has, the one that counts most first; the cook's own times are forms by themselves."""
     topic = request.topic
+    if len(request.elevations_m) > 1 and topic in TOPICS:
+        yield "which"
     if request.elapsed_min is not None and topic in UNDONE:
         yield "remaining"
     if "worth" in request.forms and topic in BOUGHT:
@@ -90,6 +93,12 @@ def forms_of(request: Request) -> Iterator[str]:
         yield from before_plain(request)
         if request.planned_min is not None:
             yield "enough"
+
+
+def of_all_places(answer: Answer) -> Answer:
+    """The answer that speaks of every place, without the note that only the first was worked with."""
+    unused = tuple(u for u in answer.request.unused if u.kind != "elevations")
+    return replace(answer, request=replace(answer.request, unused=unused))
 
 
 def told_alike(request: Request) -> bool:
