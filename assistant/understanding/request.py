@@ -182,7 +182,10 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         **rivals(doc, dish, method),
         units=units or kitchen.units,
         equipment=tools,
-        unused=(*height.unused, *barometer.unused, *((no_such,) if no_such else ()), *unknown, *choice(doc)),
+        unused=(
+            *(*height.unused, *barometer.unused),
+            *(*((no_such,) if no_such else ()), *unknown, *choice(doc)),
+        ),
     )  # fmt: skip
     plain = next((number.value for number in plain_numbers(doc)), None)
     return Hearing(

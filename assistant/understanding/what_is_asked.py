@@ -51,7 +51,7 @@ Doc.set_extension("wonder", default=Wonder(), force=True)
     assigns=["doc._.subject", "doc._.wonder", "doc._.topic"],
 )
 def kitchen_subject(doc: Doc) -> Doc:
-    """Hear what is wondered at, and the subject that belongs to the topic. A reason or a word that is meant is a why."""
+    """Hear what is wondered at, and the subject that belongs to the topic. A reason that is meant is a why."""
     if doc._.topic.id == WHY or not OF_REASONS.isdisjoint(form.id for form in doc._.forms):
         doc._.wonder = found = wonder(doc)
         if is_meant(doc, found):
