@@ -16,6 +16,7 @@ from assistant.understanding.cue_words import cues, said
 SLACK, REST, OVENS = cues("schedule", "slack"), cues("schedule", "rest"), cues("schedule", "ovens")
 STARTING, STARTED = cues("schedule", "starting"), cues("schedule", "started")
 RIGHT_BEFORE = cues("schedule", "right_before_start")
+BACK = frozenset(cues("schedule", "back"))
 SERVING = (*cues("clock", "meals"), *cues("schedule", "for_service"))
 HOURS, HALF_DAY_MIN = range(1, 13), 12 * 60
 # words between a length of time, or a number, and what tells of it; and before a time of day what tells a start
@@ -50,8 +51,13 @@ def service(doc: Doc) -> Measure | None:
 def ahead(doc: Doc) -> list[Measure]:
     """The times of day that are still to come, by the words beside them."""
     words = [token.norm_ for token in doc]
-    past = (clock_words.is_now, clock_words.is_beginning)
-    return [m for m in doc._.clock if not any(tells(words, m) for tells in past)]
+    return [m for m in doc._.clock if not clock_words.is_now(words, m) and not began(words, m)]
+
+
+def began(words: Sequence[str], time: Measure) -> bool:
+    """Whether something has been on since a time of day; one counts BACK from the service."""
+    counted_back = not BACK.isdisjoint(words[max(0, time.start - NEAR) : time.start])
+    return clock_words.is_beginning(words, time) and not counted_back
 
 
 def times_of_day(doc: Doc) -> tuple[Measure | None, Measure | None]:
@@ -79,7 +85,7 @@ def earlier(start: Measure, serving: Measure) -> Measure:
 def is_start(doc: Doc, time: Measure) -> bool:
     """Whether a time of day is when the cook starts, or the time now: the word that tells stands nearest before it."""
     words = [token.norm_ for token in doc]
-    if clock_words.is_now(words, time) or clock_words.is_beginning(words, time):
+    if clock_words.is_now(words, time) or began(words, time):
         return True
     opens = max((m.end for m in doc._.clock if m.end <= time.start), default=0)
     before, behind = words[max(opens, time.start - BEFORE) : time.start], words[time.end : time.end + 2]
