@@ -14,8 +14,9 @@ FILE = "lexicon/topics.toml"
 # how the assistant goes about a topic; the head of the file says what each means
 Mark = Literal[
     "by_method", "by_words", "passing", "slots_alone", "no_method", "in_cooker", "hot", "of_baking", "feeding",
-    "of_a_dish", "same_dish", "leaning_cues", "ends_there", "giving", "by_the_way", "scaled", "may_be_safety",
-    "safety_apart", "may_be_canning", "unsure", "asks_on", "leaves_refusal", "harmless",
+    "of_a_dish", "same_dish", "keeps_dish", "leaning_cues", "ends_there", "giving", "by_the_way", "scaled",
+    "may_be_safety", "safety_apart", "may_be_canning", "unsure", "asks_on", "leaves_refusal", "harmless",
+    "none_beside", "laid_together", "of_a_formula",
 ]  # fmt: skip
 
 
@@ -25,6 +26,9 @@ class Topic:
 
     needs: what must be known, words of rules.model.MISSING_WORDS, most important first; ask: how each is asked for
     turns_to: slot -> the topic that a question becomes when the slot is said by itself
+    own: forms that speak for it
+    forms, must, cannot: the frame, by which an utterance may be about it
+    choice: what it is about, in a question back that offers two; empty where it is never offered
     fewest_questions: how many test questions there are at least
     """
 
@@ -36,6 +40,11 @@ class Topic:
     cues: tuple[str, ...] = ()
     turns_to: Mapping[str, str] = field(default_factory=dict)
     marks: tuple[Mark, ...] = ()
+    own: tuple[str, ...] = ()
+    forms: tuple[str, ...] = ()
+    must: tuple[str, ...] = ()
+    cannot: tuple[str, ...] = ()
+    choice: str = ""
     fewest_questions: int = 15
 
 

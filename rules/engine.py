@@ -5,15 +5,20 @@ from __future__ import annotations
 from dataclasses import replace
 from types import ModuleType
 
-from rules import book
+from rules import book, forms
 from rules.book import Case, Part, Rule
 from rules.catalogue import marked, topics
 from rules.errors import OutOfRange
+from rules.heat.par_cook import SHORT_MIN
 from rules.model import Answer, Because, Caution, Request
 from rules.physics import air
 from rules.safety import danger
 from rules.said import together
 
+# what may be asked of a pot as well as of a dough
+POT_LIQUIDS = ("water", "liquid", "stock", "wine", "milk")
+# hotter is no food with water in it [degC]
+WET_AT_MOST_C = 112.0
 ANY_DISH_HAS = ("oven", "time", "proof")
 # dishes that are made by a culture or a curd, whatever the pot: the room in rules/safety that knows how
 CULTURED = {"yogurt": "yogurt", "fresh cheese": "cheese_curd"}
@@ -36,6 +41,8 @@ def work_out(request: Request) -> Answer:
 
     raises: OutOfRange for a figure that no kitchen, pot or clock can have
     """
+    if request.choices and not request.danger:
+        return Answer(request=request, missing=("choice",))
     module = danger if request.danger else room_for(request)
     if module is None:
         missing: tuple[str, ...] = ("method",) if by_method(request) and not request.method else ()
@@ -43,22 +50,59 @@ def work_out(request: Request) -> Answer:
     missing = tuple(word for word in needs(module, request) if not known(request, word))
     if missing:
         return Answer(request=request, missing=missing)
-    return assemble(request, rules_for(module, request))
+    return forms.in_form(assemble(request, rules_for(module, request)), answer)
 
 
 def settle(request: Request) -> Request:
     """Fill in what follows from the rest: elevation by the barometer, the time of what has no formula, the method."""
+    if request.choices and forms.told_alike(request):
+        request = replace(request, choices=())
     if request.elevation_m is None and request.pressure_pa is not None:
         request = replace(request, elevation_m=air.elevation_m(request.pressure_pa))
+    if request.ahead and (request.time_min or SHORT_MIN) < SHORT_MIN:
+        request = replace(request, time_min=None, time_high_min=None)
+    if request.topic == "bake_adjust" and is_liquid_of_a_pot(request):
+        request = replace(request, topic="liquid")
+    elif request.topic == "liquid" and is_of_a_dough(request):
+        request = replace(request, topic="bake_adjust", subject=request.subject or "liquid")
     if request.topic == "bake_adjust" and not has_formula(request):
         request = replace(request, topic="temperature" if request.subject == "oven" else "time", subject=None)
     if request.topic == "preserve" and request.method in ("bake", "roast") and request.subject is None:
         request = replace(request, topic="time")
+    if request.method is None and request.topic == "temperature" and request.temperature_of == "fridge":
+        request = replace(request, method="hold")
+    if request.topic == "temperature" and asks_reach(request):
+        request = replace(request, topic="boiling_point")
+    if request.wanted_doneness and request.topic == "temperature" and request.dish_class:
+        request = replace(request, topic="doneness")
     if request.method is None and request.dish_class and by_method(request):
         from rules.foods.dishes import usual_method
 
         return replace(request, method=usual_method(request.dish, request.dish_class))
     return request
+
+
+def is_liquid_of_a_pot(request: Request) -> bool:
+    """Whether it is the water of a pot that is asked about, and not that of a dough or a batter."""
+    if request.subject not in POT_LIQUIDS or request.dish_class is None or is_of_a_dough(request):
+        return False
+    from rules.amounts.liquid import ratio
+
+    return ratio(request) is not None
+
+
+def is_of_a_dough(request: Request) -> bool:
+    """Whether the dish is a dough or a batter."""
+    from rules.baking.styles import is_a, style_of
+
+    return request.dish_class is not None and is_a(style_of(request.dish_class), "baked")
+
+
+def asks_reach(request: Request) -> bool:
+    """Whether it is asked if something hot and wet, whatever it is, gets as hot as was said."""
+    nameless = request.method is None and request.dish_class is None
+    asked_c = request.temperature_c
+    return nameless and asked_c is not None and asked_c <= WET_AT_MOST_C and "can_it" in request.forms
 
 
 def has_formula(request: Request) -> bool:
@@ -91,7 +135,7 @@ def rules_for(module: ModuleType, request: Request) -> tuple[Rule, ...]:
     """The rules of the room, and after them what the amount and the cook's equipment change."""
     rules = book.rules_of(module, request)
     if request.danger:
-        return rules
+        return (*_tested_ways(request), *rules)
     if by_method(request) and (request.portions or request.quantity):
         from rules.heat.batch_size import note as amount
 
@@ -101,6 +145,15 @@ def rules_for(module: ModuleType, request: Request) -> tuple[Rule, ...]:
 
         rules = (*rules, equipment)
     return rules
+
+
+def _tested_ways(request: Request) -> tuple[Rule, ...]:
+    """What may be told after a danger: the tested process of a food that was to be canned another way."""
+    if not (request.dish and request.elevation_m is not None):
+        return ()
+    from rules.preserving.tested_way import after_danger
+
+    return (after_danger,)
 
 
 def by_method(request: Request) -> bool:

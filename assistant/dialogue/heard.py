@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from spacy.tokens import Doc
+
 from assistant import drill
 from assistant.dialogue import moves
 from assistant.dialogue.memory import Memory
@@ -34,6 +36,7 @@ class Heard:
     """
 
     text: str
+    doc: Doc
     hearing: Hearing
     listened: Listened
     move: Move | None
@@ -53,6 +56,7 @@ def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
     said = moves.words(text)
     return Heard(
         text=text,
+        doc=utterance.doc,
         hearing=as_reply(utterance, memory),
         listened=danger.listen(utterance.doc, memory.scene),
         move=moves.heard(said),

@@ -10,10 +10,13 @@ from assistant.dialogue import made, moves
 from assistant.dialogue.heard import Heard, hear
 from assistant.dialogue.made import BRIEFEST, answer_again, ask, said
 from assistant.dialogue.memory import Memory, learn_kitchen
+from assistant.dialogue.several import several
 from assistant.dialogue.thread import after, question_of
-from assistant.understanding.conversation import settle_in
+from assistant.understanding.awaited import choice
+from assistant.understanding.conversation import merge, settle_in
 from assistant.understanding.hazards import Hazard
 from assistant.understanding.request import Hearing
+from assistant.understanding.utterance import listen
 from assistant.worked_out import WorkedOut, work_out
 from rules.engine import known
 from rules.model import PLACE_SLOTS, Answer, Kitchen, Request
@@ -95,7 +98,10 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
     turn = drilled(heard, memory)
     if turn:
         return turn
-    turn = aside(heard, memory) or moved(heard, memory) or answered(heard, memory)
+    turn = chosen(heard, memory)
+    if turn:
+        return turn
+    turn = aside(heard, memory) or moved(heard, memory) or answered_apart(heard, memory) or answered(heard, memory)
     sitting = turn.memory.drill
     if sitting is None or sitting.over or turn.memory.asked:
         return turn
@@ -139,7 +145,7 @@ def aside(heard: Heard, memory: Memory) -> Turn | None:
         why_asked = heard.move.id != "dont_know"
         told = (piece.why, "why") if why_asked else (piece.find_out, "help")
         return Turn(said(heard.text, told[0], memory, told[1]), memory, aside=True)
-    why = hearing.request.topic == "why" and not known(hearing.request, memory.asked)
+    why = hearing.request.topic == "why" and memory.asked != "choice" and not known(hearing.request, memory.asked)
     if heard.move or not (hearing.passing or why):
         return None
     return Turn(work_out(settle_in(hearing.request, memory.kitchen)), memory, aside=True)
@@ -154,6 +160,27 @@ def put(heard: Heard, memory: Memory) -> tuple[Hearing, Request]:
     """What an utterance says in its context, and the question that it puts."""
     hearing = heard.in_context(memory)
     return hearing, question_of(hearing, memory, back_to_recipe=heard.back_to_recipe)
+
+
+def chosen(heard: Heard, memory: Memory) -> Turn | None:
+    """Answer what was meant, where a reply tells which of two."""
+    asked = memory.request
+    topic = choice(heard.doc, asked.choices) if asked and memory.asked == "choice" else None
+    if asked is None or topic is None:
+        return None
+    subject = listen(asked.text, memory.kitchen).hearing.subject_for(topic)
+    meant = replace(asked, topic=topic, choices=(), subject=subject)
+    question = merge(meant, replace(heard.hearing, elliptical=True))
+    reply = work_out(settle_in(replace(question, text=asked.text), memory.kitchen))
+    return Turn(reply, replace(after(question, memory), asked=next(iter(reply.missing), None)))
+
+
+def answered_apart(heard: Heard, memory: Memory) -> Turn | None:
+    """Answer each of the questions of an utterance that asks several."""
+    found = several(heard, memory)
+    if found is None:
+        return None
+    return Turn(found.reply, replace(after(found.question, memory), asked=found.missing))
 
 
 def answered(heard: Heard, memory: Memory) -> Turn:
@@ -174,7 +201,9 @@ def answered(heard: Heard, memory: Memory) -> Turn:
 
 
 def learnt(now: Request, question: Request, memory: Memory) -> Kitchen:
-    """The kitchen after what was said of it, or given where its elevation was asked for."""
+    """The kitchen after what was told of it, or given where its elevation was asked for; a question changes nothing."""
+    if not now.sets_kitchen:
+        return memory.kitchen
     if question.topic == "set_kitchen":
         return learn_kitchen(memory.kitchen, question)
     if memory.asked == "elevation" and known(now, "elevation"):

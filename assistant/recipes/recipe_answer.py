@@ -14,6 +14,7 @@ from assistant.replies.recipe.worded import in_words
 from assistant.replies.recipe.words import opening
 from assistant.replies.wording import dress
 from rules.baking.change import Change
+from rules.baking.styles import is_a, style_of
 from rules.errors import OutOfRange
 from rules.heat.batch_size import BATCH
 from rules.model import Answer, Because, Caution, Figure, Request
@@ -55,6 +56,7 @@ def _converted(request: Request) -> Converted:
         batches=amount.value if amount and amount.unit == BATCH else 1.0,
         from_elevation_m=request.from_elevation_m or 0.0,
         to_elevation_m=request.elevation_m or 0.0,
+        style=_style(request),
         units=request.units,
         name="the recipe",
     )
@@ -64,6 +66,12 @@ def _converted(request: Request) -> Converted:
         found = convert()
         said = str(fault).partition(". ")[0]
         return replace(found, notes=(*found.notes, Caution("note", say("by-batches", fault=opening(said)))))
+
+
+def _style(request: Request) -> str | None:
+    """The style of what the cook says is baked; None leaves it to the recipe."""
+    style = style_of(request.dish_class or "general")
+    return style if is_a(style, "baked") else None
 
 
 def _told(request: Request, found: Converted) -> Answer:

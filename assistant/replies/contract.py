@@ -26,6 +26,7 @@ def as_json(answer: Answer) -> dict[str, Any]:
         "cautions": cautions(answer.cautions),
         "text": answer.text,
         "spoken": answer.spoken,
+        **({"parts": [as_json(part) for part in answer.parts]} if answer.parts else {}),
     }
 
 
@@ -46,7 +47,8 @@ def heard(request: Request) -> dict[str, Any]:
         "elevation_m": None if request.elevation_m is None else round(request.elevation_m, 1),
         "elevation_from": request.elevation_from,
         "from_elevation_m": None if request.from_elevation_m is None else round(request.from_elevation_m, 1),
-        "time_min": request.time_min,
+        "time_min": request.planned_min if request.time_min is None else request.time_min,
+        "elapsed_min": request.elapsed_min,
         "temperature_c": None if request.temperature_c is None else round(request.temperature_c, 2),
         "quantity": {"value": quantity.value, "unit": quantity.unit} if quantity else None,
         "portions": request.portions,

@@ -16,6 +16,7 @@ from assistant.replies.sentences import worded
 from assistant.replies.speech_text import speakable
 from assistant.replies.worded import in_words
 from rules import book, tables
+from rules.catalogue import marked
 from rules.model import Answer
 from rules.said import elevation, sentences
 
@@ -41,7 +42,7 @@ def dress(answer: Answer) -> Answer:
     """The answer in words, with text and spoken filled in."""
     answer = in_words(answer)
     parts = sections(answer)
-    text = _environment().get_template("reply.j2").render(parts=parts).strip()
+    text = environment().get_template("reply.j2").render(parts=parts).strip()
     return replace(answer, headline=parts.headline, text=text, spoken=_spoken(parts))
 
 
@@ -64,7 +65,8 @@ def sections(answer: Answer) -> Sections:
 
 
 @cache
-def _environment() -> Environment:
+def environment() -> Environment:
+    """The templates of replies."""
     folder = files("assistant.replies") / "templates"
 
     def load(name: str) -> str | None:
@@ -81,8 +83,11 @@ def _notes(answer: Answer) -> tuple[str, ...]:
     request = answer.request
     asked = answer.missing[0] if answer.missing else None
     notes = [u.reason for u in request.unused if u.reason and u.kind != asked]
-    if request.elevation_from == "place" and request.elevation_m is not None:
-        notes.append(say("taken-from-place", elevation=elevation(request.elevation_m)))
+    placed = request.elevation_from == "place" and request.elevation_m is not None
+    if placed and (answer.figures or answer.missing) and request.topic not in marked("passing"):
+        taken = elevation(request.elevation_m or 0.0)
+        named = say("taken-from-named", name=request.place, elevation=taken) if request.place else None
+        notes.append(named or say("taken-from-place", elevation=taken))
     return tuple(dict.fromkeys(worded(note, request.units) for note in notes))
 
 

@@ -13,12 +13,13 @@ from typing import Any
 from spacy.tokens import Doc
 
 from assistant.reading import elevation_mentions, instruments, times_of_day
-from assistant.reading.elevation import SMALLEST_BARE
+from assistant.reading.elevation_figures import SMALLEST_BARE
 from assistant.reading.spans import Elevation, Number
 from assistant.understanding import unclaimed, wondering
+from assistant.understanding.amounts import MOST_PORTIONS
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues
-from assistant.understanding.request import MOST_PORTIONS, Hearing, service_time, spoken_method
+from assistant.understanding.request import Hearing, service_time, spoken_method
 from assistant.understanding.utterance import Utterance, listen
 from rules.engine import known
 from rules.model import Kitchen, Request
@@ -27,6 +28,8 @@ from rules.physics import water
 Slots = dict[str, Any]
 # a figure alone, asked what boiling water reads, stands where these words would
 BOILING = ("water", "boils")
+# words of a reply that may do without more than "the second"
+SHORTEST_TALK = 5
 FIRST, SECOND, YES = (frozenset(cues("choice", name)) for name in ("first", "second", "yes"))
 
 
@@ -71,6 +74,15 @@ def given(word: str, heard: Utterance, kitchen: Kitchen, asked: Request | None =
     return fill(_reply(heard, kitchen, asked)) if fill else {}
 
 
+def choice(doc: Doc, offered: Sequence[str]) -> str | None:
+    """Which of two offered topics a reply means: the first, the second, or the one that it sounds like by itself."""
+    words = [token.norm_ for token in doc]
+    for topic, told in zip(offered, (FIRST, SECOND), strict=False):
+        if not told.isdisjoint(words) and len(words) <= SHORTEST_TALK:
+            return topic
+    return doc._.topic.id if doc._.topic.id in offered else None
+
+
 def _reply(heard: Utterance, kitchen: Kitchen, asked: Request | None) -> Reply:
     numbers = plain_numbers(heard.doc)
     opens = numbers and (heard.hearing.elliptical or numbers[0].start == 0)
@@ -85,7 +97,8 @@ def _elevation(reply: Reply) -> Slots:
     bare = [Elevation(figure.start, figure.end, figure.value, "", "here")] if figure else []
     mentions = [m for m in (*places[:1], *bare) if m.place or m.said >= SMALLEST_BARE]
     height = elevation_mentions.settle(mentions[:1], reply.words, units)
-    return {} if height.here_m is None else {"elevation_m": height.here_m, "elevation_from": height.known_from}
+    known = {"elevation_m": height.here_m, "elevation_from": height.known_from, "place": height.place}
+    return {} if height.here_m is None else known
 
 
 def _dish(reply: Reply) -> Slots:

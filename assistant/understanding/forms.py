@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache
 from itertools import product
@@ -57,8 +58,15 @@ def hear(doc: Doc) -> tuple[Form, ...]:
     """The forms of an utterance whose spans were heard, the one that counts first."""
     mark(doc)
     rank = {id: at for at, id in enumerate(forms())}
-    found = {Form(start, end, doc.vocab.strings[id]) for id, start, end in _matcher(doc.vocab)(doc)}
+    found = {Form(start, end, id) for id, start, end in patterns_heard(doc, FILE, "form")}
     return tuple(sorted(found, key=lambda form: (rank[form.id], form.start, form.end)))
+
+
+def patterns_heard(doc: Doc, file: str, table: str) -> Iterator[tuple[str, int, int]]:
+    """Where the patterns of a table of rows stand in an utterance that is marked: the id of the row, start, end."""
+    book, ids = _matchers(doc.vocab, file, table), doc.vocab.strings
+    running = book.always.union(at for token in doc for at in book.by_word.get(token.norm_, ()))
+    yield from ((ids[id], start, end) for at in running for id, start, end in book.matchers[at](doc))
 
 
 def mark(doc: Doc) -> None:
@@ -82,12 +90,39 @@ def _tag(doc: Doc, start: int, end: int, kind: str) -> None:
         token.tag_ = kind
 
 
+@dataclass(frozen=True, slots=True)
+class Matchers:
+    """Matchers of patterns that need one of the same words, so that few of them run over an utterance.
+
+    by_word: word -> numbers of the matchers that need it; always: those that need none
+    """
+
+    matchers: tuple[Matcher, ...]
+    by_word: dict[str, tuple[int, ...]]
+    always: frozenset[int]
+
+
 @cache
-def _matcher(vocab: Vocab) -> Matcher:
-    matcher = Matcher(vocab, validate=False)
-    for row in tables.read_toml(FILE)["form"]:
-        matcher.add(row["id"], [tokens for pattern in row["patterns"] for tokens in patterns_of(pattern)])
-    return matcher
+def _matchers(vocab: Vocab, file: str, table: str) -> Matchers:
+    made: dict[tuple[str, ...], Matcher] = {}
+    for row in tables.read_toml(file)[table]:
+        apart: dict[tuple[str, ...], list[list[Token]]] = {}
+        for pattern in row["patterns"]:
+            for tokens in patterns_of(pattern):
+                apart.setdefault(_needed(tokens), []).append(tokens)
+        for words, patterns in apart.items():
+            made.setdefault(words, Matcher(vocab, validate=False)).add(row["id"], patterns)
+    by_word: dict[str, tuple[int, ...]] = {}
+    for at, words in enumerate(made):
+        for word in words:
+            by_word[word] = (*by_word.get(word, ()), at)
+    return Matchers(tuple(made.values()), by_word, frozenset(at for at, words in enumerate(made) if not words))
+
+
+def _needed(tokens: list[Token]) -> tuple[str, ...]:
+    """The words of which a pattern needs one: those of its narrowest slot that cannot be missing."""
+    slots = [tuple(token["NORM"]["IN"]) for token in tokens if "NORM" in token and "OP" not in token]
+    return min(slots, key=len, default=())
 
 
 def patterns_of(pattern: str) -> list[list[Token]]:

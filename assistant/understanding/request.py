@@ -12,21 +12,28 @@ from spacy.tokens import Doc
 from assistant.reading import elevation_mentions, instruments
 from assistant.reading.spans import Found, Measure
 from assistant.understanding import (
+    amounts,
     answer_preferences,
+    corrected,
+    kitchen_told,
     lexicon,
+    packed,
+    serving,
     small_talk,
     temperatures,
+    time_roles,
     timer_words,
     unclaimed,
     what_is_asked,
 )
 from assistant.understanding.claims import plain_numbers
-from assistant.understanding.cue_words import cues
+from assistant.understanding.cue_words import cues, said
+from assistant.understanding.time_roles import Times
 from assistant.understanding.timer_words import OfTimers
 from assistant.understanding.wondering import is_of_kitchen
 from rules.catalogue import marked
-from rules.foods import methods
-from rules.foods.dishes import dishes
+from rules.foods import meat, methods
+from rules.foods.dishes import classes, dishes
 from rules.model import Kitchen, Quantity, Request, Units, Unused
 from rules.physics import water
 from rules.physics.units import to_f
@@ -38,11 +45,18 @@ say = sentences("understanding/request")
 TIMER, WHY = "timer", "why"
 # two readings of one temperature, in the units of either scale [degF]
 SAME_F = 1.0
-# units in which nobody tells how long a dish cooks
-NO_COOKING_TIME = ("wk", "week", "month", "mo", "yr", "year")
+# where every time that is said is one and the same: a timer, a time that food was held
+TOPICS_WITHOUT_ROLES = ("timer", "doneness", "preserve", "schedule", "troubleshoot", "bake_adjust", "convert_recipe")
+METHODS_WITHOUT_ROLES = ("sous_vide", "hold", "chill", "proof", "preserve")
+# forms in which two things are held against each other
+COMPARING = ("which", "differ")
 HOT_WORDS = cues("temperature", "hot")
-FEEDING, GATHERING = cues("portions", "feeding"), cues("portions", "gathering")
+# what a food that another dish is made of must not lose: kidney bean curry
+STAYS = ("lectin", "any_bean", "cyanogenic", "wild_foraged", "trichinella", "raw_egg", "raw_fish", "in_oil")
+AHEAD = cues("ahead", "words")
 CHANGES_OF_A_BAKE = cues("leaning", "baking")
+# classes of what goes with a dish
+LIQUIDS = ("water", "stock")
 IMPLIED_METHODS = {
     "oil": "fry", "fryer": "fry", "fat": "fry", "lard": "fry", "shortening": "fry", "wok": "fry", "griddle": "fry",
     "proofer": "proof", "proof": "proof", "smoker": "smoke", "steamer": "steam", "brew": "brew",
@@ -60,6 +74,7 @@ class Hearing:
     changes_a_bake: whether it can go on with a question of baking: `and the eggs, one more?`
     dish_of_a_bake: the dish if it does, where eggs are an ingredient
     timers: what it says of timers, if it is about them
+    times: its times by the part they play
     """
 
     request: Request
@@ -71,6 +86,7 @@ class Hearing:
     changes_a_bake: bool = False
     dish_of_a_bake: str | None = None
     timers: OfTimers = OfTimers()
+    times: Times = Times()
 
     @property
     def passing(self) -> bool:
@@ -80,16 +96,20 @@ class Hearing:
     def about(self, topic: str, **slots: Any) -> Hearing:
         """The same as said of another topic, with some slots filled."""
         timers = self.timers if topic == TIMER else OfTimers()
-        said = {"topic": topic, "timer_action": timers.action, "timer_name": timers.name, **slots}
+        times = time_slots(self.times, topic, self.request.method) if self.times.first else {}
+        said = {"topic": topic, "timer_action": timers.action, "timer_name": timers.name, **times, **slots}
         return replace(self, request=replace(self.request, **said))
 
 
 def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     """Build the request of one utterance; the kitchen only decides what figures without a unit mean."""
     words = [token.norm_ for token in doc]
-    topic, found = doc._.topic.id, doc._.found
+    topic, found = doc._.topic.id, corrected.meant(words, doc._.found)
     units = answer_preferences.spoken_system(words, doc._.measures)
-    dish, method = main_dish(found, topic), spoken_method(words, found) or implied_method(words, topic)
+    tools = equipment(words, found)
+    dish = amounts.made_of(doc, amounts.bird(main_dish(found, topic), doc), topic)
+    dish = dish or ("white rice" if topic == "liquid" and "rice_cooker" in tools else None)
+    method = spoken_method(words, found) or implied_method(words, topic)
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
     gauge = instruments.gauge_pa(doc._.measures, words, in_cooker)
     height = elevation_mentions.settle(doc._.elevations, words, units or kitchen.units)
@@ -102,9 +122,14 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     boiled_c = instruments.boil_test_c(temps, words, in_water)
     boiled_m = water.elevation_from_boiling_m(boiled_c) if boiled_c is not None and not height.unused else None
     temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(temps), None)
-    time = next((m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME), None)
+    when = serving.heard(doc) if topic == "schedule" else serving.Serving(service=serving.service(doc))
+    method = None if method == "hold" and when.slack else method
+    times: Times = time_roles.without(doc, (when.slack, when.rest))
+    count = amounts.count(doc, dish, topic)
     no_such = unclaimed.dish(doc) if dish is None else None
-    elliptical, timers = unclaimed.is_elliptical(doc), timer_words.heard(doc)
+    unknown = [u for u in unclaimed.places(doc) if u.text or kitchen.elevation_m is None]
+    elliptical = unclaimed.is_elliptical(doc) or unclaimed.elsewhere(doc)
+    timers = timer_words.heard(doc)
     request = Request(
         text=doc.text,
         topic=topic,
@@ -116,29 +141,50 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         elevation_from=height.known_from or ("barometer" if barometer.elevation_m is not None else None)
         or ("boil_test" if boiled_m is not None else None),
         from_elevation_m=height.from_m,
+        elevations_m=height.all_m,
+        place=height.place,
+        sets_kitchen=kitchen_told.tells(doc),
         pressure_pa=barometer.pressure_pa,
-        time_min=time.low if time else None,
-        time_high_min=time.high if time and time.high > time.low else None,
+        **time_slots(times, topic, method),
         temperature_c=temp_c,
         temperature_of=temperature_of(doc, temp_c),
-        quantity=quantity(doc._.measures, words, gauge),
-        portions=portions(doc, topic),
+        quantity=quantity([m for m in dry_measures(doc, topic) if m.end != times.rated], words, gauge),
+        quantity_of=amounts.quantity_of(doc, dish, count),
+        count=count,
+        portions=amounts.portions(doc, topic, when.service.start if when.service else None),
+        course=amounts.course(words),
+        liquid_per=amounts.liquid_per(doc) if topic == "liquid" else None,
+        counted_in=amounts.counted_in(doc),
+        dishes=amounts.menu(doc, topic),
         gauge_pa=gauge,
-        service_time=service_time(doc._.clock),
+        service_time=service_time((when.service,) if when.service else ()),
+        start_time=service_time((when.start,) if when.start else ()),
+        slack_min=when.slack.low if when.slack else None,
+        rest_min=when.rest.low if when.rest else None,
+        ovens=when.ovens,
         covered=answer_preferences.covered(words),
         soaked=answer_preferences.soaked(words),
+        ahead=said(words, AHEAD),
+        jars=packed.jars(doc),
+        packing=packed.packing(doc),
         timer_action=timers.action if topic == TIMER else None,
         timer_name=timers.name if topic == TIMER else "",
         small_talk=small_talk.kind([token.lower_ for token in doc]) if topic == "smalltalk" else None,
         nearest=nearest(doc),
+        choices=doc._.topic.choices if not (elliptical or doc._.safety) and topic == doc._.topic.id else (),
+        forms=tuple(dict.fromkeys(form.id for form in doc._.forms)),
         belief=doc._.wonder.belief if topic == WHY else None,
         denied=doc._.wonder.denied and topic == WHY,
         terms=doc._.wonder.terms if topic == WHY else (),
+        asked_way=doc._.asked_way,
+        wanted_doneness=wanted_doneness(words),
+        temperatures_c=tuple(dict.fromkeys(temps)) if len(set(temps)) > 1 else (),
+        **rivals(doc, dish, method),
         units=units or kitchen.units,
-        equipment=equipment(words, found),
+        equipment=tools,
         unused=(
             *(*height.unused, *barometer.unused),
-            *(*((no_such,) if no_such else ()), *unclaimed.places(doc), *choice(doc)),
+            *(*((no_such,) if no_such else ()), *unknown, *choice(doc)),
         ),
     )  # fmt: skip
     plain = next((number.value for number in plain_numbers(doc)), None)
@@ -151,8 +197,45 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         plain,
         changes_a_bake=any(f.kind == "ingredient" for f in found) and unclaimed.is_elliptical(doc, CHANGES_OF_A_BAKE),
         timers=timers,
+        times=times,
         dish_of_a_bake=main_dish(without_ingredients(found), "bake_adjust"),
     )
+
+
+def time_slots(times: Times, topic: str, method: str | None) -> dict[str, Any]:
+    """The times of a question, told apart by the part they play where the topic and the method have parts for them."""
+    apart = topic not in TOPICS_WITHOUT_ROLES and method not in METHODS_WITHOUT_ROLES
+    return times.slots(apart=apart, undone=topic == "troubleshoot")
+
+
+def rivals(doc: Doc, dish: str | None, method: str | None) -> dict[str, Any]:
+    """The other dishes and methods of a question that holds two things against each other."""
+    if not any(form.id in COMPARING for form in doc._.forms):
+        return {}
+    return {
+        "dishes_too": _others(doc._.found, "dish", dish),
+        "methods_too": _others(doc._.found, "method", method),
+    }
+
+
+def _others(found: Sequence[Found], kind: str, main: str | None) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(f.id for f in found if f.kind == kind and f.id != main))
+
+
+def wanted_doneness(words: Sequence[str]) -> str | None:
+    """How done meat is wanted, an id of data/lexicon/doneness.toml; of several phrases the longest.
+
+    >>> wanted_doneness("a steak medium rare".split()), wanted_doneness("on medium heat".split())
+    ('medium_rare', None)
+    """
+    text = f" {' '.join(words)} "
+    told = [
+        (len(phrase), row.id)
+        for row in meat.doneness().values()
+        for phrase in row.heard_as
+        if f" {phrase} " in text and not any(f" {phrase} {word} " in text for word in row.not_before)
+    ]
+    return max(told)[1] if told else None
 
 
 def _first(*values: float | None) -> float | None:
@@ -160,11 +243,27 @@ def _first(*values: float | None) -> float | None:
 
 
 def main_dish(found: Sequence[Found], topic: str) -> str | None:
-    """The dish that is asked about: the first one; water last, and in baking what is an ingredient as well."""
+    """The dish that is asked about: the first one; water last, and in baking what is an ingredient as well.
+
+    Where it is asked how much liquid a dish takes, stock is that liquid.
+    """
     heard = [f for f in found if f.kind == "dish"]
     also = {f.start for f in found if f.kind == "ingredient"} if topic in marked("of_baking") else set()
-    best = min(heard, key=lambda f: (dishes()[f.id].dish_class == "water", f.start in also, f.start), default=None)
-    return narrower(best.id, heard) if best else None
+    poured = LIQUIDS if topic == "liquid" else LIQUIDS[:1]
+    best = min(heard, key=lambda f: (dishes()[f.id].dish_class in poured, f.start in also, f.start), default=None)
+    return narrower(headed(best, heard).id, heard) if best else None
+
+
+def headed(best: Found, heard: Sequence[Found]) -> Found:
+    """A dish made of another is the one named last: oxtail stew; a food that can poison stays what is asked about."""
+    return next((f for f in heard if f.start == best.end and _is_made_of(f.id, best.id)), best)
+
+
+def _is_made_of(dish: str, food: str) -> bool:
+    last, first = dishes()[dish], dishes()[food]
+    if classes()[first.dish_class].head or not classes()[last.dish_class].head:
+        return False
+    return not any(trait in STAYS and trait not in last.traits for trait in first.traits)
 
 
 def without_ingredients(found: Sequence[Found]) -> list[Found]:
@@ -206,6 +305,11 @@ def equipment(words: Sequence[str], found: Sequence[Found]) -> tuple[str, ...]:
     return tuple(dict.fromkeys(id for name in named for kind, id in lexicon.meanings(name) if kind == "equipment"))
 
 
+def dry_measures(doc: Doc, topic: str) -> list[Measure]:
+    """The measures without those of the liquid that is asked about."""
+    return [m for m in doc._.measures if topic != "liquid" or not amounts.is_liquid(doc, m)]
+
+
 def quantity(measures: Sequence[Measure], words: Sequence[str], gauge: float | None) -> Quantity | None:
     """The first mass or volume; pounds that were a gauge setting are none."""
     for m in measures:
@@ -213,22 +317,6 @@ def quantity(measures: Sequence[Measure], words: Sequence[str], gauge: float | N
         if m.kind in ("mass", "volume") and not gauged:
             return Quantity(round(m.said, 6), m.unit)
     return None
-
-
-MOST_PORTIONS = 100_000
-
-
-def portions(doc: Doc, topic: str) -> int | None:
-    """How many people: 60 covers, serves 8, a party of 20, and where the talk is of buying, plain `for 12`."""
-    said = [m.said for m in doc._.measures if m.kind == "portion"]
-    said = said or [n.value for n in plain_numbers(doc) if _counts_people(doc, n.start, topic)]
-    return int(said[0]) if said and 1 <= said[0] <= MOST_PORTIONS else None
-
-
-def _counts_people(doc: Doc, at: int, topic: str) -> bool:
-    before, two = doc[at - 1].norm_ if at else "", " ".join(t.norm_ for t in doc[max(0, at - 2) : at])
-    counted = topic in marked("feeding") and before in ("for", "about", "around", "of")
-    return counted or before in FEEDING or two in GATHERING
 
 
 def service_time(clock: Sequence[Measure]) -> str | None:

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from assistant.understanding.cue_words import cues, said
 
 # in the order in which they count
+NOD, MOST_BESIDE_NODS = "nod", 2
 KINDS = ("thanks", "goodbye", "who", "hello", "nod")
 
 
@@ -15,5 +16,16 @@ def kind(words: Sequence[str]) -> str | None:
 
     >>> kind("ok , thanks !".split()), kind("right".split()), kind("hmm".split())
     ('thanks', 'nod', None)
+    >>> kind("ok so the thing with the pot".split()) is None
+    True
     """
-    return next((kind for kind in KINDS if said(words, cues("small_talk", kind))), None)
+    heard = next((kind for kind in KINDS if said(words, cues("small_talk", kind))), None)
+    return None if heard == NOD and _says_more(words) else heard
+
+
+def _says_more(words: Sequence[str]) -> bool:
+    """Whether anything is said beside nods."""
+    text = f" {' '.join(words)} "
+    for phrase in sorted(cues("small_talk", NOD), key=len, reverse=True):
+        text = text.replace(f" {phrase} ", "  ")
+    return sum(word.isalpha() for word in text.split()) > MOST_BESIDE_NODS

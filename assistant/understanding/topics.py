@@ -8,6 +8,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cache
 from itertools import combinations, pairwise
+from typing import Any
 
 from spacy.language import Language
 from spacy.tokens import Doc
@@ -21,6 +22,8 @@ from rules.foods.dishes import dishes
 WEIGHTS = "tables/topic_weights.json.gz"
 CONCEPTS = "lexicon/concepts.toml"
 CUE_WEIGHT = 1.0
+# nearer together than this, two topics are as likely
+UNSURE = 0.3
 NOTHING_KNOWN = "out_of_scope"
 NOTHING_SAID = "help"
 START, END = "^", "$"
@@ -40,6 +43,13 @@ class Topic:
     id: str
     margin: float
     scores: tuple[tuple[str, float], ...]
+    fitting: frozenset[str] = frozenset()
+
+    @property
+    def choices(self) -> tuple[str, ...]:
+        """The two that are as likely, where both can be offered; else none."""
+        two = [topic for topic, _ in self.scores[:2] if topic in self.fitting and topics()[topic].choice]
+        return tuple(two) if len(two) == 2 and self.margin < UNSURE else ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +67,7 @@ class Weights:
 
 @Language.component(
     "kitchen_topic",
-    requires=["doc._.numbers", "doc._.measures", "doc._.found", "doc._.elevations"],
+    requires=["doc._.numbers", "doc._.measures", "doc._.found", "doc._.elevations", "doc._.fitting"],
     assigns=["doc._.topic"],
 )
 def kitchen_topic(doc: Doc) -> Doc:
@@ -66,11 +76,14 @@ def kitchen_topic(doc: Doc) -> Doc:
     return doc
 
 
-def decide(doc: Doc) -> Topic:
-    """The topic of a text that has been through the components before."""
+def decide(doc: Doc, learned: Weights | None = None) -> Topic:
+    """The topic of a text that has been through the components before.
+
+    learned: the table, where not the one in data
+    """
     if not any(token.norm_.isalnum() for token in doc):
         return Topic(NOTHING_SAID, 0.0, ())
-    learned, present = weights(), features(doc)
+    learned, present = learned or weights(), features(doc)
     telling = (f for f in present if f.startswith(CONCEPT) or not f.startswith(UNSPECIFIC))
     if not any(feature in learned.features for feature in telling):
         return Topic(NOTHING_KNOWN, 0.0, ())
@@ -80,8 +93,9 @@ def decide(doc: Doc) -> Topic:
             scores[topic] += weight
     for topic, offset in cue_scores(doc).items():
         scores[topic] = scores.get(topic, 0.0) + offset
-    ranked = sorted(scores.items(), key=lambda item: (-item[1], item[0]))
-    return Topic(ranked[0][0], ranked[0][1] - ranked[1][1], tuple(ranked))
+    fitting: frozenset[str] = doc._.fitting
+    ranked = sorted(scores.items(), key=lambda item: (item[0] not in fitting, -item[1], item[0]))
+    return Topic(ranked[0][0], ranked[0][1] - ranked[1][1], tuple(ranked), fitting)
 
 
 @cache
@@ -90,7 +104,11 @@ def weights() -> Weights:
     path = tables.data_path(WEIGHTS)
     if not path.is_file():
         return Weights(tuple(topics()), (0.0,) * len(topics()), {}, "")
-    made = json.loads(gzip.decompress(path.read_bytes()))
+    return unpacked(json.loads(gzip.decompress(path.read_bytes())))
+
+
+def unpacked(made: dict[str, Any]) -> Weights:
+    """A learned table as it is worked with."""
     learned = tuple(made["topics"])
     named = {f: {learned[int(i)]: w for i, w in row.items()} for f, row in made["features"].items()}
     return Weights(learned, tuple(made["bias"]), named, made["examples"])
@@ -103,9 +121,13 @@ def cues() -> tuple[tuple[str, str], ...]:
 
 
 def cue_scores(doc: Doc) -> dict[str, float]:
-    """Topic -> weight of the cue that speaks for it; several cues of a topic count once."""
+    """Topic -> weight of the cue or form that speaks for it; several of a topic count once."""
     text = f" {' '.join(token.norm_ for token in doc)} "
-    return {topic: CUE_WEIGHT for cue, topic in cues() if cue in text}
+    forms = {form.id for form in doc._.forms}
+    told = [topic for cue, topic in cues() if cue in text]
+    return dict.fromkeys(
+        [*told, *(topic.id for topic in topics().values() if forms.intersection(topic.own))], CUE_WEIGHT
+    )
 
 
 def features(doc: Doc) -> tuple[str, ...]:
@@ -190,3 +212,4 @@ def flags(doc: Doc) -> Iterable[str]:
     yield from sorted({f"has:{m.kind}" for m in doc._.measures})
     if doc._.elevations:
         yield "has:elevation"
+    yield from sorted({f"has:form:{form.id}" for form in doc._.forms})

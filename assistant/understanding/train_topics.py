@@ -1,8 +1,8 @@
-"""Learn the table of words that tells topics apart: python -m assistant.understanding.train_topics
+"""Learn the table of words that tells topics apart: python -m assistant.understanding.train_topics [--check]
 
 Reads data/utterances/train (Rasa's NLU format), writes data/tables/topic_weights.json.gz. Multinomial logistic
 regression with a ridge, by full-batch gradient descent from zero: no chance in it, and a second run writes the same
-file.
+file. --check writes nothing and prints how well a table learned from four fifths of the examples ranks the others.
 """
 
 from __future__ import annotations
@@ -11,6 +11,7 @@ import gzip
 import hashlib
 import json
 import re
+import sys
 from collections import Counter
 from collections.abc import Sequence
 from pathlib import Path
@@ -18,6 +19,7 @@ from typing import Any
 
 import numpy as np
 import srsly  # type: ignore[import-untyped]
+from spacy.tokens import Doc
 
 from assistant.understanding import topics
 from assistant.understanding.pipeline import read
@@ -27,6 +29,7 @@ FOLDER = "utterances/train"
 RIDGE = 1e-4
 STEPS = 200
 RATE = 0.5
+FOLDS = 5
 SMALLEST_WEIGHT = 0.02
 ENTITY = re.compile(r"\[([^\]]+)\](?:\([^)]*\)|\{[^}]*\})")
 
@@ -49,10 +52,10 @@ def fingerprint(pairs: Sequence[tuple[str, str]]) -> str:
     return hashlib.sha256(json.dumps(learned_from).encode()).hexdigest()[:16]
 
 
-def learn(pairs: Sequence[tuple[str, str]]) -> dict[str, Any]:
+def learn(pairs: Sequence[tuple[str, str]], docs: Sequence[Doc] | None = None) -> dict[str, Any]:
     """The table of weights, ready for JSON."""
     names = list(catalogue.topics())
-    docs = [read(sentence) for _, sentence in pairs]
+    docs = docs or [read(sentence) for _, sentence in pairs]
     present = [topics.features(doc) for doc in docs]
     counts = Counter(feature for row in present for feature in row)
     kept = sorted(f for f, n in counts.items() if n > 1 or " " not in f)
@@ -97,8 +100,26 @@ def _descend(x: np.ndarray, y: np.ndarray, offset: np.ndarray) -> tuple[np.ndarr
     return weight, bias
 
 
+def cross_validated(pairs: Sequence[tuple[str, str]]) -> tuple[float, float]:
+    """Of examples that a table has not seen: the share it ranks right, and the share whose frame fits their topic."""
+    docs = [read(sentence) for _, sentence in pairs]
+    right = fitting = 0
+    for fold in range(FOLDS):
+        seen = [i for i in range(len(pairs)) if i % FOLDS != fold]
+        made = learn([pairs[i] for i in seen], [docs[i] for i in seen])
+        learned = topics.unpacked(made)
+        for i in range(fold, len(pairs), FOLDS):
+            right += topics.decide(docs[i], learned).id == pairs[i][0]
+            fitting += pairs[i][0] in docs[i]._.fitting
+    return right / len(pairs), fitting / len(pairs)
+
+
 def main() -> None:
-    """Write the table."""
+    """Write the table, or check it."""
+    if "--check" in sys.argv[1:]:
+        right, fitting = cross_validated(examples())
+        print(f"{right:.1%} right of unseen examples, {FOLDS} folds; the frame fits the topic of {fitting:.1%}")
+        return
     made = learn(examples())
     path = Path(str(tables.data_path(topics.WEIGHTS)))
     path.write_bytes(gzip.compress(json.dumps(made).encode(), mtime=0))

@@ -10,6 +10,7 @@ from spacy.tokens import Doc
 from assistant.reading.text import LONGEST, clean
 from assistant.understanding.pipeline import read_clean
 from assistant.understanding.request import Hearing, hear
+from rules.catalogue import marked
 from rules.model import Kitchen, Request, Unused
 from rules.said import number, sentences
 
@@ -38,10 +39,13 @@ def listen(text: str, kitchen: Kitchen, awaited: str | None = None) -> Utterance
     """
     found = _pasted(text, awaited == "recipe")
     cleaned = clean(found.question if found else text)
-    doc = read_clean(cleaned.text)
+    doc = read_clean(cleaned)
     hearing = hear(doc, kitchen)
     if found:
         return Utterance(text, doc, with_recipe(hearing, text, found.recipe, alone=not found.question))
+    formula = _told(text) if hearing.request.topic in marked("of_a_formula") else None
+    if formula:
+        return Utterance(text, doc, with_recipe(hearing, text, _titled(formula.recipe, hearing), alone=True))
     kept = text[: len(cleaned.text) + 1] if cleaned.dropped else text
     return Utterance(text, doc, replace(hearing, request=replace(capped(hearing.request, cleaned.dropped), text=kept)))
 
@@ -49,7 +53,7 @@ def listen(text: str, kitchen: Kitchen, awaited: str | None = None) -> Utterance
 def with_recipe(hearing: Hearing, text: str, recipe: str, *, alone: bool) -> Hearing:
     """What is said around a recipe, with the recipe; little or nothing around it asks to convert it."""
     request = replace(hearing.request, text=text, recipe=recipe)
-    if alone or hearing.elliptical:
+    if alone or hearing.elliptical or request.topic in marked("of_a_formula"):
         request = replace(request, topic="convert_recipe", method=None)
     return replace(hearing, elliptical=False, request=request)
 
@@ -62,6 +66,19 @@ def capped(request: Request, dropped: int) -> Request:
     return replace(request, unused=(*request.unused, Unused("text", str(dropped), reason)))
 
 
+def _titled(recipe: str, hearing: Hearing) -> str:
+    """A formula under the name of what is baked, which tells its style."""
+    dish = hearing.request.dish
+    return f"{dish.title()}\n\n{recipe}" if dish else recipe
+
+
+def _told(text: str) -> Pasted | None:
+    """The formula that is told within a sentence; its reader is imported only where a bake is talked of."""
+    from assistant.recipes.told import told
+
+    return told(text)
+
+
 def _pasted(text: str, awaited: bool) -> Pasted | None:
     """The recipe in a text; the reader of recipes is imported only where a text can hold one."""
     if not awaited and not any(sign in text for sign in RECIPE_SIGNS):
@@ -69,4 +86,6 @@ def _pasted(text: str, awaited: bool) -> Pasted | None:
     from assistant.recipes.pasted import Pasted, listed, pasted
 
     found, recipe = pasted(text), listed(text) if awaited else ""
+    if found and "\n" not in text:
+        return _told(text) or found
     return found or (Pasted("", recipe) if recipe else None)

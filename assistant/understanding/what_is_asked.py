@@ -74,7 +74,7 @@ def subject(doc: Doc, topic: str) -> str | None:
             return symptom(found) or nearest(" ".join(words), SYMPTOMS, "symptom")
         case "bake_adjust":
             return _first(found, "ingredient") or named(ADJUSTED, " ".join(words))
-        case "order":
+        case "order" | "liquid":
             return _first(found, "ingredient") or _first(found, "place")
         case _:
             return _first(found, "place")

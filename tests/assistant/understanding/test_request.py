@@ -21,6 +21,7 @@ def test_the_first_question() -> None:
         method="braise",
         elevation_m=pytest.approx(2133.6),  # type: ignore[arg-type]
         elevation_from="stated",
+        forms=("how_long",),
     )
 
 

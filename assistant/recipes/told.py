@@ -1,0 +1,90 @@
+"""A formula told within a sentence, its amounts among other words -> the question and the formula, apart."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+from itertools import groupby
+
+from assistant.recipes.lines import any_of, read_line
+from assistant.recipes.pasted import Pasted
+
+FEWEST_LINES, FEWEST_BARE, LONGEST_TEXT = 2, 3, 1_000
+# amounts without a unit are grams from here on: two hundred and fifty of flour, but three eggs
+SMALLEST_G = 20.0
+# a piece of a sentence ends at a sign or at "and"; amounts without a sign between them, before the next figure
+_CUT = re.compile(r"\s*(?:,(?!(?<=\d,)\d)|[;:\n+&]|/(?!\d)|\.(?=\s|$)|\band\b|\bplus\b)\s*", re.IGNORECASE)
+_NEXT_FIGURE = re.compile(r"(?<=[a-z])\s+(?=\d)", re.IGNORECASE)
+_BARE = re.compile(r"(?P<figure>\d+(?:\.\d+)?)\s+(?P<name>[a-z][a-z ]*)", re.IGNORECASE)
+_TURNED = re.compile(r"(?P<name>[a-z][a-z ]*?)\s+(?P<figure>\d+(?:\.\d+)?)\s*(?P<unit>kg|g|ml|l|oz)?", re.IGNORECASE)
+# what belongs to the recipe besides: a step with a figure, and how much it makes; "for 7,000 ft" does not
+_BESIDES = re.compile(rf"(?!for\b)(?:{any_of('steps', 'verbs')}|makes|serves|yields?).*\d", re.IGNORECASE)
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """A piece of a sentence. line: as an ingredient line, where it is one; grams: whether its unit was left out"""
+
+    text: str
+    line: str = ""
+    grams: bool = False
+
+
+def told(text: str) -> Pasted | None:
+    """The formula in a sentence; None where it tells fewer than two amounts of known ingredients.
+
+    >>> told("brownies at 8,000 ft, 1 cup sugar, 1/2 cup butter, 2 eggs")
+    Pasted(question='brownies at 8,000 ft', recipe='1 cup sugar\\n1/2 cup butter\\n2 eggs')
+    >>> told("how long for 2 kg of lamb") is None
+    True
+    """
+    if len(text) > LONGEST_TEXT:
+        return None
+    pieces = [piece for part in _CUT.split(text) if part for piece in _pieces(part)]
+    lines = [piece for piece in pieces if piece.line]
+    if len(lines) < FEWEST_BARE:
+        pieces = [Piece(piece.text) if piece.grams else piece for piece in pieces]
+        lines = [piece for piece in pieces if piece.line]
+    if len(lines) < FEWEST_LINES:
+        return None
+    besides = [piece.text for piece in pieces if not piece.line and _BESIDES.match(piece.text)]
+    rest = [piece.text for piece in pieces if not piece.line and piece.text not in besides]
+    return Pasted(_joined(rest), "\n".join([*(piece.line for piece in lines), *besides]))
+
+
+def _pieces(text: str) -> list[Piece]:
+    """A part of a sentence as one piece, or as several amounts in a row."""
+    whole = _piece(text)
+    apart = [_piece(piece) for piece in _NEXT_FIGURE.split(text)]
+    return apart if not whole.line and any(piece.line for piece in apart) else [whole]
+
+
+def _piece(text: str) -> Piece:
+    known = _known(text)
+    if known:
+        return Piece(text, known)
+    for pattern in (_BARE, _TURNED):
+        found = pattern.fullmatch(text)
+        if found and (line := _in_grams(found.groupdict())):
+            return Piece(text, line, grams=not found.groupdict().get("unit"))
+    return Piece(text)
+
+
+def _known(text: str) -> str:
+    """A piece that is an ingredient line as it stands: an amount with its unit, or a count of what is counted."""
+    line = read_line(text) if text[0].isdigit() else None
+    if line is None or not line.known or line.amount is None:
+        return ""
+    return text if line.unit or line.mass_from == "each" else ""
+
+
+def _in_grams(found: dict[str, str | None]) -> str:
+    figure, unit = found["figure"] or "0", found.get("unit")
+    if not unit and float(figure) < SMALLEST_G:
+        return ""
+    return _known(f"{figure} {unit or 'g'} {found['name']}")
+
+
+def _joined(pieces: Sequence[str]) -> str:
+    return ", ".join(text for text, _ in groupby(pieces))
