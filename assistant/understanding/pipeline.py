@@ -13,6 +13,7 @@ from assistant.reading.text import clean
 from assistant.reading.tokens import KitchenTokenizer
 from assistant.understanding import (
     concepts,  # noqa: F401
+    faults,  # noqa: F401
     forms,  # noqa: F401
     frames,  # noqa: F401
 )
@@ -25,6 +26,7 @@ COMPONENTS = (
     "kitchen_lexicon",
     "kitchen_elevation",
     "kitchen_concepts",
+    "kitchen_faults",
     "kitchen_forms",
     "kitchen_frames",
     "kitchen_topic",

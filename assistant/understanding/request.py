@@ -12,8 +12,10 @@ from spacy.tokens import Doc
 from assistant.reading import elevation_mentions, instruments
 from assistant.reading.spans import Found, Measure
 from assistant.understanding import (
+    amounts,
     answer_preferences,
     explanations,
+    faults,
     lexicon,
     small_talk,
     temperatures,
@@ -23,6 +25,7 @@ from assistant.understanding import (
 )
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues
+from assistant.understanding.cue_words import said as cue_said
 from assistant.understanding.timer_words import OfTimers
 from rules.catalogue import marked
 from rules.foods import methods
@@ -39,6 +42,7 @@ NO_COOKING_TIME = ("wk", "week", "month", "mo", "yr", "year")
 HOT_WORDS = cues("temperature", "hot")
 FEEDING, GATHERING = cues("portions", "feeding"), cues("portions", "gathering")
 CHANGES_OF_A_BAKE = cues("leaning", "baking")
+SAVING = cues("saving", "words")
 IMPLIED_METHODS = {
     "oil": "fry", "fryer": "fry", "fat": "fry", "lard": "fry", "shortening": "fry", "wok": "fry", "griddle": "fry",
     "proofer": "proof", "proof": "proof", "smoker": "smoke", "steamer": "steam", "brew": "brew",
@@ -105,6 +109,9 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         text=doc.text,
         topic=topic,
         subject=doc._.subject,
+        amounts=amounts.amounts(doc) if topic == "troubleshoot" else (),
+        saving=topic == "troubleshoot" and cue_said(words, SAVING),
+        symptoms_too=faults.told(doc)[1:] if topic == "troubleshoot" else (),
         dish=dish,
         dish_class=dishes()[dish].dish_class if dish else "general" if no_such else None,
         method=None if topic in marked("no_method") and not (elliptical and topic in marked("slots_alone")) else method,

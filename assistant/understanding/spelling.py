@@ -11,7 +11,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.figures import ONES, PARTS, SCALES, TEENS, TENS
-from assistant.understanding import concepts, lexicon, safety_subjects, topics
+from assistant.understanding import concepts, faults, lexicon, safety_subjects, topics
 from rules import tables
 
 SHORTEST = 5
@@ -62,6 +62,7 @@ def kitchen_words() -> dict[str, tuple[str, ...]]:
         for word in phrase.split()
         if len(word) >= SHORTEST - 1 and word.isalpha()
     }
+    words |= {word for word in faults.words() if len(word) >= SHORTEST - 1 and word.isalpha()}
     shelves = defaultdict(list)
     common = (word for word, count in concepts.counted().items() if count >= OFTEN and word.isalpha())
     meant = (*topics.concepts(), *common)
@@ -75,7 +76,8 @@ def known_words() -> frozenset[str]:
     """Words that are right as they stand."""
     lexicon_words = {word for phrase in lexicon.phrase_book().phrases for word in phrase.split()}
     safety_words = {word for phrase in safety_subjects.phrases() for word in phrase.split()}
-    return plain_words() | lexicon_words | safety_words | concepts.phrases().words | topics.concepts().keys()
+    of_catalogues = faults.words() | concepts.phrases().words | topics.concepts().keys()
+    return plain_words() | lexicon_words | safety_words | of_catalogues
 
 
 def mend(word: str, beside: tuple[str, ...] = ()) -> str | None:

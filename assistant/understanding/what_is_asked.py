@@ -10,6 +10,7 @@ from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
 from assistant.reading.text import fold
+from assistant.understanding import faults
 from rules import tables
 
 STAGES = {
@@ -32,7 +33,6 @@ ADJUSTED = {
     "time": ("baking time", "bake time"),
 }
 EXPLANATIONS = "lexicon/explanations.toml"
-SYMPTOMS = "lexicon/symptoms.toml"
 NEAR_ENOUGH = 80.0
 
 Doc.set_extension("subject", default=None, force=True)
@@ -58,7 +58,7 @@ def subject(doc: Doc, topic: str) -> str | None:
         case "sugar_stage":
             return stage(" ".join(words))
         case "troubleshoot":
-            return symptom(found) or nearest(" ".join(words), SYMPTOMS, "symptom")
+            return next(iter(faults.told(doc)), None)
         case "bake_adjust":
             return _first(found, "ingredient") or named(ADJUSTED, " ".join(words))
         case "order":
@@ -69,13 +69,6 @@ def subject(doc: Doc, topic: str) -> str | None:
 
 def _first(found: Sequence[Found], kind: str) -> str | None:
     return next((f.id for f in found if f.kind == kind), None)
-
-
-def symptom(found: Sequence[Found]) -> str | None:
-    """The first fault that is named; one that is said of some dishes only before a word that fits them all."""
-    heard = [f.id for f in found if f.kind == "symptom"]
-    general = {row["id"] for row in tables.read_toml(SYMPTOMS)["symptom"] if "usual" in row} if len(heard) > 1 else ()
-    return next((id for id in heard if id not in general), next(iter(heard), None))
 
 
 def stage(text: str) -> str | None:

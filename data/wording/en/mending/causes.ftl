@@ -488,3 +488,592 @@ dry-the-skin-change = Salt the skin and leave it uncovered in the refrigerator o
 dry-the-skin-because = Skin browns only when it is dry.
 
 finish-hot-because = Skin needs more heat than the meat under it.
+
+pancake-gas-because =
+    { $high ->
+        [yes] At { $place } the gas takes up { $gas } times its room and is gone before the batter sets, so they rise and fall
+        flat.
+       *[no] The gas is gone before the batter sets, so they rise and fall flat.
+    }
+
+pancake-thicker-change =
+    Stir in 1 to 2 tbsp more flour for each cup, only until it is wet, and let the batter rest 5 to 10 minutes.
+pancake-thicker-because =
+    { $high ->
+        [yes] A thin or overstirred batter cannot hold the gas that swells to { $gas } times its room at { $place }, and stays
+        flat and gummy.
+       *[no] A thin or overstirred batter cannot hold its gas, and stays flat and gummy.
+    }
+
+griddle-medium-change = Cook on a medium griddle, 350 to 375 °F (177 to 190 °C), and turn once, when the edge is dry.
+griddle-medium-because = On too hot a griddle the face is brown while the middle is still batter.
+
+steam-longer-because =
+    { $high ->
+        [yes] Steam at { $place } is only { $boil }, so the middle sets later.
+       *[no] Steam is cooler up high, so the middle sets later.
+    }
+
+steamed-lid-change =
+    Wrap a cloth round the lid, or cover the basin with pleated foil tied tight, so that no drop falls on the
+    dough.
+steamed-lid-because = Steam that condenses on the lid drips back and leaves the top wet.
+
+steam-full-change =
+    Put it over water at a full boil, leave the lid shut to the end, and then let it stand 3 to 5 minutes with
+    the lid ajar.
+steam-full-because = Steam that is let out lets the middle cool, and a sudden draught makes the tops fall in.
+
+top-up-boiling-change = Keep the water at a full boil, half way up the basin, and top it up from a boiling kettle.
+top-up-boiling-because = A pot that goes off the boil stops cooking, and up high it boils away sooner.
+
+crumbly-dry-because =
+    { $high ->
+        [yes] At { $place } flour is drier and the dough is short of water, so nothing binds it.
+       *[no] The dough is short of water, so nothing binds it.
+    }
+
+crust-hotter-because =
+    { $high ->
+        [yes] A crust browns only once it is dry, and until then it stays near the boil, { $boil } at { $place }; in a cool
+        oven it dries for long and stays pale.
+       *[no] A crust browns only once it is dry; in a cool oven it dries for long and stays pale.
+    }
+
+bake-to-colour-because = It came out by the clock, before the crust had dried and taken colour.
+
+vent-the-steam-change =
+    Steam the oven for the first 10 minutes only, then let the steam out and finish dry; cool the loaf on a
+    rack.
+vent-the-steam-because = Steam makes a crust shine and then keeps it soft and pale.
+
+slash-deeper-change = Slash it ½ in (1 cm) deep, and steam the oven for the first 10 minutes.
+slash-deeper-because =
+    { $high ->
+        [yes] The gas takes up { $gas } times its room at { $place }, and a crust that has set splits where it is weakest.
+       *[no] A crust that has set before the loaf stops growing splits where it is weakest.
+    }
+
+wetter-flatbread-because =
+    { $high ->
+        [yes] Flour kept in the dry air of { $place } needs more water, and a stiff dough cracks and does not puff.
+       *[no] A stiff dough cracks and does not puff.
+    }
+
+rest-flatbread-change =
+    Rest the dough 30 minutes under a cloth, roll it even and thin, and keep the cooked ones wrapped.
+rest-flatbread-because = Dough that has not rested springs back and tears.
+
+hotter-griddle-change =
+    Bake it on a griddle so hot that flour browns on it in a few seconds, and press the edge with a cloth when
+    it bubbles.
+hotter-griddle-because = It puffs only where steam is made faster than it gets out.
+
+batter-warmth-change =
+    Keep it at 80 to 90 °F (27 to 32 °C), by the oven light left on or a pan of hot water beside it, until it
+    has doubled, up to 24 h.
+batter-warmth-because = A batter in a cold kitchen hardly ferments: every 15 °F (8 °C) cooler halves the pace.
+
+batter-starter-change =
+    Grind in ½ tsp of fenugreek for each cup of urad, leave the salt out until it has risen, and mix it by hand.
+batter-starter-because =
+    The wild yeasts of the pulse do the work; chlorinated water, salt and old urad hold them back.
+
+batter-ground-change = Grind the urad alone with ice-cold water until it is fluffy and floats.
+batter-ground-because = Only a light, smooth batter holds the gas.
+
+bottom-rack-change =
+    Bake it on the lowest rack, on a tray or stone heated for 30 minutes, and go on until the underside is
+    brown.
+bottom-rack-because =
+    { $high ->
+        [yes] The underside stays at the boil of the juice, { $boil } at { $place }, until it has dried, and a small or cool
+        oven never gets that far.
+       *[no] The underside cannot brown until it has dried, and the heat must come from below.
+    }
+
+oven-tested-change =
+    Heat it 30 minutes, then put in a sheet of white paper: in 5 minutes it is pale gold at 350 °F (177 °C),
+    brown at 425 °F (218 °C).
+oven-tested-because = An oven without a thermometer is often far cooler than its flame looks.
+
+precook-fruit-change =
+    Cook the slices 5 to 10 minutes in their juice and a spoon of butter before they go in, and cool them.
+precook-fruit-because =
+    { $high ->
+        [yes] Inside the crust the fruit gets no hotter than the boil, { $boil } at { $place }, and softens slowly.
+       *[no] Inside the crust the fruit gets no hotter than its juice can boil.
+    }
+
+slice-thin-change = Slice the fruit ¼ in (6 mm) thick, and cover the crust with foil for the last third.
+slice-thin-because = Thick pieces need longer than the crust can stand.
+
+oven-start-hot-because =
+    { $high ->
+        [yes] It is steam that lifts them, and in a slow oven the paste dries before it has swelled; it boils off at { $boil }
+        at { $place }.
+       *[no] It is steam that lifts them, and in a slow oven the paste dries before it has swelled.
+    }
+
+oven-softer-because =
+    { $high ->
+        [yes] The outside sets while the steam inside still swells, { $gas } times as far as at sea level, and it tears open.
+       *[no] The outside sets while the steam inside still swells, and it tears open.
+    }
+
+softer-paste-change = Beat in half an egg more, until the paste falls from the spoon in a V.
+softer-paste-because = A stiff paste cannot stretch, and cracks.
+
+pipe-even-change = Pipe with a fine star nozzle and smooth the tips with a wet finger.
+pipe-even-because = Ridges let it spread all round; a smooth skin opens at one place.
+
+tin-hot-change =
+    Heat the oiled tin in a 450 °F (230 °C) oven until a drop of batter sizzles, fill it half, and do not open
+    the door for 20 minutes.
+tin-hot-because = They rise by one burst of steam, and a tin that is not hot lets it seep away.
+
+popover-egg-change = Use one more egg, or two more whites, and water for half of the milk.
+popover-egg-because =
+    { $high ->
+        [yes] At { $place } the steam swells further than weak walls can hold; egg is what makes them strong.
+       *[no] Egg makes the walls that hold the steam.
+    }
+
+popover-batter-change = Let the batter stand 30 minutes, at room temperature, and use it no thicker than cream.
+popover-batter-because = A cold, thick batter sets before it has risen.
+
+scald-the-starch-change =
+    Bring the milk, oil and salt to a full rolling boil, pour it over the starch at once and beat it smooth; add
+    the egg when it is lukewarm.
+scald-the-starch-because =
+    { $high ->
+        [yes] The starch must be scalded to swell, and at { $place } even a full boil is only { $boil }.
+       *[no] Starch that was not scalded does not swell and hold the steam.
+    }
+
+egg-by-feel-change = Beat in egg until the dough is soft and shiny and just holds its shape.
+egg-by-feel-because = A stiff dough has too little steam and cannot stretch.
+
+sour-starch-change = Use sour tapioca starch for half of it.
+sour-starch-because = Sour starch stretches and puffs; sweet starch makes it dense.
+
+souffle-smaller-change = Bake it in cups of 6 oz (180 ml), set low in the oven on a hot tray.
+souffle-smaller-because = In a large dish the rim is done long before the middle.
+
+dry-meringue-because = It left the oven before the middle had dried.
+
+folded-too-far-change = Stop folding when a ribbon sinks back in 10 to 20 seconds.
+folded-too-far-because = A mixture folded too far has lost its air and runs.
+
+off-at-180-change =
+    Take it off at 180 °F (82 °C) by a thermometer, stirring all the time, and strain it into a cold bowl at
+    once.
+off-at-180-because =
+    { $high ->
+        [yes] Egg curdles from about 185 °F (85 °C), and at { $place } milk simmers at about { $boil }: by the time it steams
+        and shivers there is little left before it curdles.
+       *[no] Egg curdles from about 185 °F (85 °C), long before milk boils.
+    }
+
+on-to-180-change = Go on to 180 °F (82 °C), stirring, until it coats a spoon and a finger leaves a line.
+on-to-180-because = Egg thickens between 170 and 180 °F (77 and 82 °C), at any elevation; it was taken off too soon.
+
+cool-bath-change = Cool it over ice, stirring, as soon as it is off the heat.
+cool-bath-because = A hot pan goes on cooking it.
+
+boil-pastry-cream-change = Bring it to a real boil and let it bubble 1 to 2 minutes, whisking hard.
+boil-pastry-cream-because =
+    { $high ->
+        [yes] Unboiled yolk has an enzyme that eats the starch overnight, and at { $place } the boil is only { $boil }, so it
+        needs the whole 2 minutes.
+       *[no] Unboiled yolk has an enzyme that eats the starch overnight.
+    }
+
+more-starch-change = Use 1 to 2 tsp more starch for each cup (240 ml) of milk.
+more-starch-because =
+    { $high ->
+        [yes] At { $boil } starch does not swell as far as at sea level.
+       *[no] There is too little starch for the milk.
+    }
+
+bath-slower-because =
+    { $high ->
+        [yes] The bath boils at { $boil } at { $place }, and less at its edge, so the middle comes later to the 175 °F (79 °C)
+        at which egg sets.
+       *[no] The middle has not come to the 175 °F (79 °C) at which egg sets.
+    }
+
+bath-filled-hot-change =
+    Fill the bath with boiling water half way up the cups, start with a warm mixture, and set the oven to 325 °F
+    (163 °C).
+bath-filled-hot-because = A bath filled cold, or an oven at 300 °F (150 °C), takes half the time to warm up.
+
+chill-it-change = Chill it 4 hours, or overnight, before you judge it.
+chill-it-because = It sets fully only when it is cold.
+
+chill-longer-change = Chill it 4 hours at least, overnight for a large mould, at the back of the refrigerator.
+chill-longer-because = Gelatine sets by cold, which is the same at any elevation, and slowly.
+
+gelatine-dissolve-change =
+    Soak the gelatine 5 minutes in cold water, then stir it into liquid of about 140 °F (60 °C) until no grain
+    is left; do not boil it.
+gelatine-dissolve-because =
+    Gelatine that is not dissolved stays on the bottom, and a long boil weakens it; elevation does not come into
+    it.
+
+raw-fruit-change = Cook pineapple, kiwi, papaya, fig and ginger first, or use them from a tin.
+raw-fruit-because = Those fruits, raw, have an enzyme that cuts gelatine up.
+
+gelatine-more-change =
+    Use ¼ oz (7 g, one envelope) of gelatine for 2 cups (480 ml); a third more where it is sour or strong in
+    spirits.
+gelatine-more-because = Too little gelatine for the liquid, or acid and spirits that weaken it.
+
+gelatine-less-change = Use a quarter less gelatine, and measure the liquid after it has cooked.
+gelatine-less-because = Too much gelatine for what is left of the liquid.
+
+less-starch-change = Use a quarter less starch, or thin it with warm milk before it cools.
+less-starch-because =
+    { $high ->
+        [yes] A longer simmer at { $boil } has boiled off more of the milk, and starch sets stiff as it cools.
+       *[no] Starch sets stiff as it cools, and more so the longer it has simmered.
+    }
+
+cover-the-surface-change = Lay film or buttered paper on the surface while it cools.
+cover-the-surface-because = A skin forms where the surface dries.
+
+curd-hot-acid-change =
+    Heat the milk to 185 °F (85 °C), add 2 tbsp of vinegar or lemon juice to the quart (litre), stir twice and
+    leave it 10 minutes.
+curd-hot-acid-because =
+    { $high ->
+        [yes] Milk curdles by acid and heat together, and at { $place } it boils at about { $boil }: by the thermometer, not
+        by the boil.
+       *[no] Milk curdles by acid and heat together.
+    }
+
+milk-not-uht-change = Use fresh pasteurised milk, not long-life.
+milk-not-uht-because = Milk that was heated very hot no longer makes firm curds.
+
+more-acid-change = Add acid a teaspoon at a time until the whey runs clear and green.
+more-acid-because = Lemons differ, and some milk wants more.
+
+milk-at-the-end-change = Stir milk, cream or yogurt in at the end, off the boil, warmed with a ladle of the pot first.
+milk-at-the-end-because = Milk protein clots where it meets acid or a hard boil.
+
+richer-milk-change = Use heavy cream, or whisk 1 tsp of starch into each cup of milk or yogurt.
+richer-milk-because = Fat and starch keep the protein apart.
+
+soda-foams-because =
+    { $high ->
+        [yes] The gas of the soda takes up { $gas } times its room at { $place }, so the same spoon foams that much higher.
+       *[no] The gas of the soda swells the syrup to many times its size.
+    }
+
+candy-deep-pot-change = Use a pot four times as deep as the syrup, sift the soda in and stir only three strokes.
+candy-deep-pot-because =
+    { $high ->
+        [yes] Foam climbs to { $gas } times its height at { $place }.
+       *[no] The foam has to have room.
+    }
+
+fresh-soda-change = Use fresh soda, sifted, and pour the candy out within seconds.
+fresh-soda-because = Old soda gives little gas, and a foam that is stirred or left standing falls.
+
+further-to-crack-because = The syrup held too much water to set round the bubbles.
+
+water-in-chocolate-change = Melt it in a dry bowl, over water that does not touch it, and keep the steam away.
+water-in-chocolate-because = A few drops of water make the sugar clump; elevation does not come into it.
+
+chocolate-too-hot-change = Melt it no hotter than 115 °F (46 °C), milk and white chocolate 110 °F (43 °C).
+chocolate-too-hot-because = Above 120 °F (49 °C) chocolate thickens and scorches.
+
+ganache-warm-change = Bring both to 90 to 105 °F (32 to 41 °C) and stir from the middle outwards.
+ganache-warm-because = Fat runs out of it when it is too hot or too cold; elevation does not come into it.
+
+candy-even-heat-change = Cook it over a medium flame in a heavy pot, and never let the heat jump.
+candy-even-heat-because = Butter parts from the syrup where it is heated or cooled unevenly.
+
+candy-stir-steady-change = Stir it slowly all the time, with 1 tbsp of corn syrup to the cup of sugar.
+candy-stir-steady-because = A steady stir keeps the butter in the syrup.
+
+cooker-clicks-off-because =
+    { $high ->
+        [yes] A rice cooker switches off when its pan runs dry, and at { $place } water boils at { $boil }, so by then the
+        grain is not soft.
+       *[no] A rice cooker switches off when its pan runs dry, soft or not.
+    }
+
+rice-wants-water-because =
+    { $high ->
+        [yes] At { $boil } rice cooks longer, and its water has gone before the middle is soft.
+       *[no] Its water has gone before the middle is soft.
+    }
+
+rest-on-warm-change = Leave it shut on warm for 15 minutes before you open it.
+rest-on-warm-because = The steam that is left goes on softening it.
+
+cook-on-the-stove-change = Cook it in a lidded pot on the stove, or under pressure, for the time it needs.
+cook-on-the-stove-because = A cooker that goes by dryness cannot be told to go on.
+
+cooker-half-full-change = Rinse the rice until the water is clear, and fill the cooker no more than half.
+cooker-half-full-because =
+    { $high ->
+        [yes] Starchy foam climbs { $gas } times as high at { $place }.
+       *[no] Starchy foam needs room.
+    }
+
+mash-by-hand-change =
+    Press floury potatoes through a ricer while hot, fold the butter in first, and never use a blender.
+mash-by-hand-because = Starch that is beaten out of its cells turns to glue, at any elevation.
+
+dry-the-potato-change = Drain them and shake them over the heat for 2 minutes before mashing.
+dry-the-potato-because = Wet potatoes make a heavy, sticky mash.
+
+fry-twice-change = Soak and dry them, fry once pale at 300 °F (150 °C), cool, then once brown and crisp.
+fry-twice-because =
+    { $high ->
+        [yes] The middle cooks no hotter than { $boil } at { $place }, so one frying browns them before they are dry.
+       *[no] One frying browns them before they are dry.
+    }
+
+bind-more-change =
+    Work in 1 tbsp more flour, crumbs or semolina for each cup, rest it 30 minutes, and cook one to test before
+    the rest.
+bind-more-because = A mixture with more water than its starch and egg can hold goes to pieces.
+
+middle-late-change = Make them half the size, and cook them in one layer at a bare simmer under a lid.
+middle-late-because =
+    { $high ->
+        [yes] Water at { $place } is only { $boil }, so the middle firms late and the outside soaks off before that.
+       *[no] The outside soaks off before the middle is firm.
+    }
+
+steam-them-change = Steam them instead, 5 minutes longer than they simmer.
+steam-them-because = Steam is as hot as the water and knocks nothing off.
+
+seal-edges-change = Press the air out, wet the edge and seal it twice.
+seal-edges-because =
+    { $high ->
+        [yes] The air inside swells as it heats, further at { $place }, and opens the weakest seam.
+       *[no] The air inside swells as it heats, and opens the weakest seam.
+    }
+
+less-filling-change = Fill them with less, and with a filling that is cold and not wet.
+less-filling-because = A wet filling makes steam.
+
+line-the-steamer-change = Line the steamer with oiled paper or cabbage, and leave a finger between them.
+line-the-steamer-because = Starch glues what touches while it is hot.
+
+jerky-cooler-change = Heat the strips to 160 °F (71 °C) first, then dry them at 130 to 140 °F (54 to 60 °C).
+jerky-cooler-because = Too much heat at the start dries a shell that shuts the water in, or makes it brittle.
+
+stop-when-it-bends-because =
+    { $high ->
+        [yes] Thin, dry air at { $place } takes the water faster than the recipe reckons with.
+       *[no] It has dried longer than it needed.
+    }
+
+slice-across-change = Slice it ¼ in (6 mm) thick, across the grain, half frozen.
+slice-across-because = Long fibres are tough, and thin edges turn brittle.
+
+dry-until-it-cracks-because = It is dry when a cooled strip cracks on bending and does not break.
+
+dry-on-because = The middle still holds water; sugar makes it feel sticky when warm.
+
+condition-it-change =
+    Cool a piece before you judge it; then keep them a week in a jar two thirds full, shaken daily, and dry on
+    if beads form.
+condition-it-because = Pieces dry unevenly, and even out in a closed jar.
+
+dry-the-surface-change = Pat the meat dry, salt it an hour ahead, and lay it into a pan that just smokes.
+dry-the-surface-because =
+    { $high ->
+        [yes] Nothing browns while it is wet, and water holds it at { $boil } at { $place } until it is gone.
+       *[no] Nothing browns while it is wet.
+    }
+
+pan-not-crowded-change = Cook it in two lots, with a finger between the pieces, and do not move it for 2 minutes.
+pan-not-crowded-because = A full pan goes cold and stews in its own juice.
+
+hotter-pan-change = Use a heavier pan, heated 5 minutes, and oil with a high smoke point.
+hotter-pan-because =
+    { $high ->
+        [yes] Gas burners give less heat in the thin air of { $place }.
+       *[no] A thin pan goes cold when the meat goes in.
+    }
+
+bind-and-chill-change = Press it firmly, chill it 30 minutes, and turn it only when a crust lets go of the pan.
+bind-and-chill-because = What is loose and warm breaks when it is moved.
+
+poach-first-change = Simmer them 10 minutes in water that only trembles, then brown them gently.
+poach-first-because = The skin shrinks in a fierce heat before the filling has set.
+
+more-bones-change = Use knuckles, feet or wings for a third of the bones, just covered with water.
+more-bones-because = Only skin, joints and sinew give gelatine.
+
+reduce-more-change = Boil the strained stock down by a third.
+reduce-more-because = There is enough gelatine, in too much water.
+
+draw-longer-because =
+    { $high ->
+        [yes] At { $boil } bones give up their gelatine more slowly.
+       *[no] Bones give up their gelatine slowly.
+    }
+
+egg-sauce-heat-change = Keep it between 120 and 150 °F (49 and 65 °C), over water that steams but does not boil.
+egg-sauce-heat-because = The egg set and let go of the butter; that is the same at any elevation.
+
+egg-sauce-slowly-change = Whisk the fat in by drops at first, no more than ¾ cup (180 ml) to a yolk.
+egg-sauce-slowly-because = Fat that comes in faster than it is beaten runs together.
+
+cheese-off-the-boil-change = Melt the cheese under 160 °F (71 °C), off the boil, a handful at a time.
+cheese-off-the-boil-because = Boiled cheese tightens, squeezes out its fat and turns stringy.
+
+cheese-starch-change =
+    Toss the cheese with 1 tbsp of starch to the pound (450 g), and put in a spoon of lemon or white wine.
+cheese-starch-because = Starch keeps the fat in, and acid keeps it from pulling into strings.
+
+skim-the-fat-change = Chill it and lift the fat off, or skim it at a bare simmer, drawn half off the flame.
+skim-the-fat-because =
+    { $high ->
+        [yes] A hard boil at { $boil } is no hotter than a simmer, and beats the fat in.
+       *[no] A hard boil beats the fat in.
+    }
+
+trim-the-fat-change = Trim the meat and pour off the fat after browning.
+trim-the-fat-because = More fat came in than the liquid can carry.
+
+make-thinner-change = Make them a third thinner.
+make-thinner-because = Heat takes long to reach a thick middle.
+
+steam-trapped-change =
+    Pipe or shape it without air, with a star nozzle or a pricked top, no thicker than ½ in (12 mm), and let the
+    skin dry 10 minutes.
+steam-trapped-because =
+    { $high ->
+        [yes] The water inside boils at { $boil } at { $place } and makes more steam than a smooth, set skin lets out.
+       *[no] The water inside turns to steam behind a skin that has set, and bursts out.
+    }
+
+cook-the-paste-change = Cook the paste until it films the pan, so that it holds less loose water.
+cook-the-paste-because = Lumps of raw, wet paste burst.
+
+flour-it-first-change = Dry it, flour it, shake it off, then dip it, and let it stand 15 minutes before frying.
+flour-it-first-because = A wet surface steams the coat off.
+
+let-it-set-change = Lower it in away from you and leave it alone for the first minute.
+let-it-set-because = A coat that is touched before it has set slides off.
+
+fresh-eggs-change = Use the freshest eggs, and drain the thin white off in a sieve.
+fresh-eggs-because = The thin white of an older egg runs off.
+
+poach-gently-change =
+    Hold the water where it only trembles, and slip them in from a cup; a spoon of vinegar to the quart helps.
+poach-gently-because =
+    { $high ->
+        [yes] Up here the water must be near its boil, { $boil }, and a hard boil tears the white.
+       *[no] A hard boil tears the white.
+    }
+
+eggs-off-early-change = Take them off while they still look a little wet, and cook them over a low flame.
+eggs-off-early-because = Egg that is cooked past setting squeezes its water out, at any elevation.
+
+coarser-grind-change = Grind one step coarser.
+coarser-grind-because = Fine grounds give up their bitter part too.
+
+shorter-brew-because = It has drawn too long.
+
+vent-the-lid-change = Leave the lid ajar while it pops, and tip it out at once.
+vent-the-lid-because = Steam that stays in the pot softens it.
+
+lid-on-change = Put a lid on, heat no more water than you need, and keep the wind off.
+lid-on-because =
+    { $high ->
+        [yes] It only has to reach { $boil } at { $place }, so what is slow is the flame: an open pot gives its heat to the
+        air.
+       *[no] An open pot gives its heat to the air.
+    }
+
+burner-weak-change = Use the largest burner, or have a gas burner set for the elevation.
+burner-weak-because =
+    { $high ->
+        [yes] A gas burner gives about 4 % less for every 1,000 ft over 2,000 ft unless it is set for the thin air of { $place
+        }.
+       *[no] A gas burner gives less in thin air.
+    }
+
+jar-shock-change =
+    Put hot jars with hot food into hot water, on a rack, and let them cool on a towel out of the draught.
+jar-shock-because = Glass cracks where it is suddenly heated or cooled.
+
+jar-flawed-change = Use canning jars without a chip, filled to the headspace of the recipe.
+jar-flawed-because = Old or thin glass breaks at the bottom.
+
+hot-pack-fruit-change = Pack it hot: heat the fruit in its syrup for a few minutes before it goes into the jar.
+hot-pack-fruit-because =
+    Raw fruit is full of air and lighter than the syrup; it is safe so, if it had its full process.
+
+lighter-syrup-change = Use ripe, firm fruit and a lighter syrup.
+lighter-syrup-because = Fruit floats higher in a heavy syrup.
+
+blossom-end-change = Cut 1/16 in (2 mm) off the blossom end, and pickle within a day of picking.
+blossom-end-because = An enzyme of the blossom end softens the whole.
+
+tested-brine-change =
+    Use vinegar of 5 % and the salt of a tested recipe, and no longer in the canner than the table has for your
+    elevation.
+tested-brine-because = A weak brine lets germs soften them, and too long a boil cooks them.
+
+calcium-firms-change = Put in calcium chloride as its label says, or soak them in ice water for 4 hours first.
+calcium-firms-because = Calcium holds the walls of the plant together.
+
+ferment-cool-change = Ferment it at 70 to 75 °F (21 to 24 °C), 3 to 4 weeks; above 80 °F (27 °C) it goes soft.
+ferment-cool-because = Warmth lets the wrong germs in, and they soften it; elevation does not.
+
+salt-by-weight-change = Weigh the salt: 3 tbsp of canning salt (about 2¼ %) to 5 lb (2.3 kg) of cabbage.
+salt-by-weight-because = With too little salt the cabbage softens before it is sour.
+
+keep-it-under-change = Keep it under its brine by a weight, and covered.
+keep-it-under-because = What stands out of the brine goes soft and slimy.
+
+brine-too-strong-change =
+    Start with the weaker brine of a tested recipe, and bring salt, sugar and vinegar up in steps.
+brine-too-strong-because = A strong brine draws the water out faster than it goes in.
+
+fresh-cucumbers-change = Pickle within a day of picking; hollow ones float, and go into relish.
+fresh-cucumbers-because = Cucumbers that have lain dry out inside.
+
+parboil-the-slices-change =
+    Simmer the slices 5 to 8 minutes in their milk or broth before they go into the oven, and cover the dish for
+    two thirds of the time.
+parboil-the-slices-because =
+    { $high ->
+        [yes] The liquid gets no hotter than { $boil } at { $place }, so the middle softens slowly, and the top is brown long
+        before.
+       *[no] The middle gets no hotter than its liquid, and the top is brown long before.
+    }
+
+more-oven-time-because =
+    { $high ->
+        [yes] Starch and roots soften slowly at { $boil }.
+       *[no] It needs longer than the top suggests.
+    }
+
+custard-pie-early-change =
+    Take it out at 170 to 175 °F (77 to 79 °C) in the middle, while that still trembles, and let it cool slowly.
+custard-pie-early-because =
+    Egg squeezes its water out when it is cooked past setting; the temperature is the same at any elevation.
+
+custard-pie-cooler-because = The rim is overdone before the middle has set.
+
+spread-them-out-change =
+    Dry them, toss them with oil and spread them in one layer on a hot tray, without salt until they are brown.
+spread-them-out-because =
+    { $high ->
+        [yes] Nothing browns until its water is gone, and at { $place } that leaves at { $boil }.
+       *[no] Nothing browns until its water is gone.
+    }
+
+pan-hot-first-change = Heat the pan first, then the fat, dry the food, and do not touch it until it lets go by itself.
+pan-hot-first-because = Wet, cold protein bonds to the metal before a crust has formed.
