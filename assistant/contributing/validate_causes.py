@@ -18,4 +18,4 @@ def calls() -> Iterator[Call]:
                 yield Call(said.file, said.id, None, f"{CAUSES}, {cause.id}")
     for row in catalogue().values():
         if row.rescue:
-            yield Call(RESCUE, row.rescue, frozenset(), f"{CATALOGUE}, {row.id}")
+            yield Call(RESCUE, row.id.replace("_", "-"), frozenset(), f"{CATALOGUE}, {row.id}")

@@ -10,6 +10,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import cache
 from itertools import product
+from typing import Literal
 
 from spacy.language import Language
 from spacy.tokens import Doc
@@ -17,7 +18,7 @@ from spacy.tokens import Doc
 from assistant.reading import groups
 from assistant.reading.spans import Found
 from assistant.reading.text import fold
-from assistant.understanding.concepts import stem
+from assistant.understanding import concepts
 from rules import tables
 
 CATALOGUE = "lexicon/symptoms.toml"
@@ -25,7 +26,7 @@ GAP, EITHER, BOUND = "..", "|", "~"
 LONGEST_GAP = 3
 NEAR_ENOUGH = 80.0
 # how far before a fault stands what denies it, or makes it a wish
-DENIED_WITHIN, WISHED_WITHIN = 2, 6
+DENIED_WITHIN, WISHED_WITHIN, FEARED_WITHIN = 2, 6, 2
 AND, STOP = "and", "."
 ENDS, JOINS = frozenset(".?!;:"), frozenset((",", "&", "/", "+", "and", "or", "but", "-"))
 # spans whose words are no fault by themselves: split peas, and what stands after a plain adjective: dry beans
@@ -38,15 +39,19 @@ groups.shown("faults", "fault")
 class Fault:
     """A fault where it was heard: tokens, end exclusive.
 
-    symptom: a row of the catalogue; told: as what happened, not as what is feared, avoided or asked about
-    size: how many words told it
+    symptom: a row of the catalogue
+    said: told as what happened; named as what a dish is like, gummy rice; or wished, feared and asked about, will it sink
     """
 
     start: int
     end: int
     symptom: str
-    told: bool
-    size: int
+    said: Literal["told", "named", "wished"]
+
+    @property
+    def told(self) -> bool:
+        """Whether it happened."""
+        return self.said == "told"
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,21 +59,26 @@ class Phrase:
     """A phrase of the catalogue.
 
     words: for each place the stems that may stand there, None for a gap
-    bound: it counts only where something is said to be so; not_before: stems that make it another thing
+    bound: it counts only where something is said to be so; not_before, not_behind: stems that make it another thing
     """
 
     words: tuple[frozenset[str] | None, ...]
     symptom: str
     bound: bool
     not_before: frozenset[str]
+    not_behind: frozenset[str]
 
 
 @dataclass(frozen=True, slots=True)
 class Line:
-    """An utterance without its little words: the stem of each that is left, and which token it is."""
+    """An utterance without its little words: the stem of each that is left, and which token it is.
+
+    before: the stem of the token right before each, a little word or not
+    """
 
     stems: tuple[str, ...]
     at: tuple[int, ...]
+    before: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,7 +96,8 @@ def kitchen_faults(doc: Doc) -> Doc:
     """Hear every fault; a dish that is only likened to is none: one giant pancake."""
     faults, left = hear(doc)
     groups.keep(doc, "faults", faults)
-    doc._.found = (*left, *(Found(f.start, f.end, "symptom", f.symptom) for f in faults if _is_free(f, left)))
+    symptoms = (Found(f.start, f.end, "symptom", f.symptom) for f in faults if f.said != "named" and _is_free(f, left))
+    doc._.found = (*left, *symptoms)
     return doc
 
 
@@ -107,7 +118,21 @@ def heard_in(text: str) -> tuple[str, ...]:
 
 def told(doc: Doc) -> tuple[str, ...]:
     """The faults of an utterance, those that happened before those that are only spoken of."""
-    return tuple(dict.fromkeys(fault.symptom for fault in sorted(doc._.faults, key=lambda fault: not fault.told)))
+    order = ("told", "named", "wished")
+    return tuple(dict.fromkeys(f.symptom for f in sorted(doc._.faults, key=lambda fault: order.index(fault.said))))
+
+
+def said_of(doc: Doc) -> str | None:
+    """The dish that a fault is said of in so many words, right before it: but the okra takes ages."""
+    passed = _lists()["SKIPPED"] | _lists()["BE"]
+    for fault in (fault for fault in doc._.faults if fault.told):
+        at = fault.start
+        while at and stem(doc[at - 1].norm_) in passed:
+            at -= 1
+        dish = next((f.id for f in doc._.found if f.kind == "dish" and f.end == at), None)
+        if dish:
+            return dish
+    return None
 
 
 def nearest(text: str) -> str | None:
@@ -123,18 +148,45 @@ def hear(doc: Doc) -> tuple[tuple[Fault, ...], tuple[Found, ...]]:
     line = _line([token.norm_ for token in doc])
     named = {i: f for f in doc._.found if f.kind in NAMED for i in range(f.start, f.end)}
     things = frozenset(i for f in doc._.found if f.kind in AFTER for i in range(f.start, f.end))
-    # a phrase of nothing but measures and figures tells no fault
     kept = _settled(line, _matches(line), things, named)
-    likened = {
-        named[i] for m in kept for i in (line.at[p] for p in m.places) if i in named and len(m.places) > len(named[i])
-    }
-    faults = sorted((_fault(line, m) for m in kept), key=lambda f: f.start)
+    likened = {named[i] for m in kept if _likens(line, m) for i in (line.at[p] for p in m.places) if i in named}
+    faults = sorted((_fault(line, m, things) for m in kept), key=lambda f: f.start)
     return tuple(faults), tuple(f for f in doc._.found if f not in likened)
 
 
-def _fault(line: Line, match: Match) -> Fault:
+def _likens(line: Line, match: Match) -> bool:
+    """Whether a phrase likens the dish to another: like a pancake, one giant pancake."""
+    return line.stems[match.places[0]] in _lists()["LIKENED"] | _lists()["ONE"]
+
+
+def _fault(line: Line, match: Match, things: frozenset[int]) -> Fault:
     first, last = line.at[match.places[0]], line.at[match.places[-1]]
-    return Fault(first, last + 1, match.phrase.symptom, not _is_wished(line, match), len(match.places))
+    said: Literal["told", "named", "wished"] = "told"
+    if _is_wished(line, match):
+        said = "wished"
+    elif _is_attribute(line, match, things):
+        said = "named"
+    return Fault(first, last + 1, match.phrase.symptom, said)
+
+
+def _is_attribute(line: Line, match: Match, things: frozenset[int]) -> bool:
+    """Whether a single word stands before the dish it is said of: gummy rice."""
+    before = line.stems[match.places[0] - 1] if match.places[0] else ""
+    behind = line.at[match.places[-1]] + 1
+    return len(match.places) == 1 and behind in things and before not in _lists()["BE"]
+
+
+@cache
+def stem(word: str) -> str:
+    """The form in which a word is compared.
+
+    >>> stem("puffing") == stem("puffs"), stem("hardly") == stem("hard")
+    (True, False)
+    """
+    if word in tables.read_toml(CATALOGUE)["words"]["EXACT"]:
+        return word
+    stemmed = concepts.stem(word)
+    return stemmed[:-1] if stemmed.endswith("ff") else stemmed
 
 
 @cache
@@ -149,18 +201,18 @@ def phrases() -> dict[str, tuple[Phrase, ...]]:
     """Every phrase by the stem it begins with, in the order of the catalogue."""
     found: dict[str, list[Phrase]] = defaultdict(list)
     for row in tables.read_toml(CATALOGUE)["symptom"]:
-        not_before = frozenset(stem(fold(word)) for word in row.get("not_before", ()))
+        beside = [frozenset(stem(fold(word)) for word in row.get(side, ())) for side in ("not_before", "not_behind")]
         for written in row["heard_as"]:
-            phrase = _phrase(written, row["id"], not_before)
+            phrase = _phrase(written, row["id"], *beside)
             for first in phrase.words[0] or ():
                 found[first].append(phrase)
     return {first: tuple(those) for first, those in found.items()}
 
 
-def _phrase(written: str, symptom: str, not_before: frozenset[str]) -> Phrase:
+def _phrase(written: str, symptom: str, not_before: frozenset[str], not_behind: frozenset[str]) -> Phrase:
     words = tuple(None if word == GAP else _choice(word) for word in written.removeprefix(BOUND).split())
     kept = tuple(choice for choice in words if choice is None or choice)
-    return Phrase(kept, symptom, written.startswith(BOUND), not_before)
+    return Phrase(kept, symptom, written.startswith(BOUND), not_before, not_behind)
 
 
 def _choice(word: str) -> frozenset[str]:
@@ -195,18 +247,16 @@ def plain_phrases() -> dict[str, str]:
 
 def _line(tokens: Sequence[str]) -> Line:
     skipped = _lists()["SKIPPED"]
-    stems, at = [], []
-    for i, word in enumerate(tokens):
-        stemmed = STOP if word in ENDS else AND if word in JOINS else stem(word)
-        if stemmed not in skipped and (stemmed == STOP or stemmed[0].isalnum()):
-            stems.append(stemmed)
-            at.append(i)
-    return Line(tuple(stems), tuple(at))
+    every = [STOP if word in ENDS else AND if word in JOINS else stem(word) for word in tokens]
+    at = [i for i, found in enumerate(every) if found not in skipped and (found == STOP or found[:1].isalnum())]
+    return Line(tuple(every[i] for i in at), tuple(at), tuple(every[i - 1] if i else "" for i in at))
 
 
 def _matches(line: Line) -> Iterator[Match]:
     for start, first in enumerate(line.stems):
         for phrase in phrases().get(first, ()):
+            if line.before[start] in phrase.not_behind:
+                continue
             places = _places(line.stems, start + 1, phrase.words[1:])
             if places is not None and _next(line, places[-1] if places else start) not in phrase.not_before:
                 yield Match(phrase, (start, *places))
@@ -256,7 +306,9 @@ def _is_name(line: Line, match: Match, named: dict[int, Found]) -> bool:
     """Whether a phrase takes words out of the name of a dish or a place, or is nothing but one."""
     own = {line.at[p] for p in match.places}
     touched = {named[i] for i in own if i in named}
-    return any(not set(range(f.start, f.end)) < own for f in touched)
+    # two words besides the name tell it all the same: the tempura batter slides off
+    beside = sum(i not in named for i in own)
+    return beside < 2 and any(not set(range(f.start, f.end)) < own for f in touched)
 
 
 def _is_said(
@@ -268,13 +320,12 @@ def _is_said(
     if not kept and not named and len(match.places) == len(line.stems):
         return True
     joined = {p for k in kept for p in k.places}
-    if before == AND and first - 2 in joined:
+    if before == AND and (first - 2 in joined or (first > 1 and line.at[first - 2] in named)):
         return True
     if _next(line, last) == AND and last + 2 in joined:
         return True
-    follows = line.at[last] + 1
-    if follows in things and _next(line, last) not in ("", STOP, AND):
-        return False
+    if _is_attribute(line, match, things):
+        return True
     says = before in _lists()["BE"] or before in _lists()["PARTS"]
     return says or (first > 0 and line.at[first - 1] in named and named[line.at[first - 1]].kind == "dish")
 
@@ -295,9 +346,14 @@ def _is_denied(line: Line, match: Match) -> bool:
 def _is_wished(line: Line, match: Match) -> bool:
     """Whether it is feared, avoided or asked about: will it sink, so that it does not boil over, if it cracks."""
     first, wishes, asks = match.places[0], _lists()["WISHED"], _lists()["ASKED"]
+    if line.stems[first] in _lists()["NOT"]:
+        # will not rise: the verb belongs to it
+        first -= 1
     for place in range(first - 1, max(first - 1 - WISHED_WITHIN, -1), -1):
         if line.stems[place] == STOP:
             return False
+        if line.stems[place] in _lists()["FEARED"] and first - place <= FEARED_WITHIN:
+            return True
         if line.stems[place] in wishes:
             return True
         if line.stems[place] in asks:

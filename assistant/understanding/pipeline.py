@@ -12,6 +12,7 @@ from spacy.tokens import Doc
 from assistant.reading.text import clean
 from assistant.reading.tokens import KitchenTokenizer
 from assistant.understanding import (
+    complaints,  # noqa: F401
     concepts,  # noqa: F401
     faults,  # noqa: F401
     forms,  # noqa: F401
@@ -30,6 +31,7 @@ COMPONENTS = (
     "kitchen_forms",
     "kitchen_frames",
     "kitchen_topic",
+    "kitchen_complaints",
     "kitchen_safety",
     "kitchen_subject",
 )

@@ -34,7 +34,7 @@ from rules.model import Kitchen, Quantity, Request, Units
 from rules.physics import water
 from rules.physics.units import to_f
 
-TIMER = "timer"
+TIMER, TROUBLE = "timer", "troubleshoot"
 # two readings of one temperature, in the units of either scale [degF]
 SAME_F = 1.0
 # units in which nobody tells how long a dish cooks
@@ -89,7 +89,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     words = [token.norm_ for token in doc]
     topic, found = doc._.topic.id, doc._.found
     units = answer_preferences.spoken_system(words, doc._.measures)
-    dish, method = main_dish(found, topic), spoken_method(words, found) or implied_method(words, topic)
+    dish = (faults.said_of(doc) if topic == TROUBLE else None) or main_dish(found, topic)
+    method = spoken_method(words, found) or implied_method(words, topic)
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
     gauge = instruments.gauge_pa(doc._.measures, words, in_cooker)
     height = elevation_mentions.settle(doc._.elevations, words, units or kitchen.units)
@@ -109,9 +110,9 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         text=doc.text,
         topic=topic,
         subject=doc._.subject,
-        amounts=amounts.amounts(doc) if topic == "troubleshoot" else (),
-        saving=topic == "troubleshoot" and cue_said(words, SAVING),
-        symptoms_too=faults.told(doc)[1:] if topic == "troubleshoot" else (),
+        amounts=amounts.amounts(doc) if topic == TROUBLE else (),
+        saving=topic == TROUBLE and cue_said(words, SAVING),
+        symptoms_too=faults.told(doc)[1:] if topic == TROUBLE else (),
         dish=dish,
         dish_class=dishes()[dish].dish_class if dish else "general" if no_such else None,
         method=None if topic in marked("no_method") and not (elliptical and topic in marked("slots_alone")) else method,
@@ -163,7 +164,9 @@ def main_dish(found: Sequence[Found], topic: str) -> str | None:
     heard = [f for f in found if f.kind == "dish"]
     also = {f.start for f in found if f.kind == "ingredient"} if topic in marked("of_baking") else set()
     best = min(heard, key=lambda f: (dishes()[f.id].dish_class == "water", f.start in also, f.start), default=None)
-    return narrower(best.id, heard) if best else None
+    if best is None:
+        return None
+    return whole_dish(best.id, heard) if topic == TROUBLE else narrower(best.id, heard)
 
 
 def without_ingredients(found: Sequence[Found]) -> list[Found]:
@@ -177,6 +180,12 @@ def narrower(dish: str, heard: Sequence[Found]) -> str:
     dish_class = dishes()[dish].dish_class
     own = [f.id for f in heard if f.id != dish and dishes()[f.id].dish_class == dish_class]
     return own[0] if dish == dish_class and own else dish
+
+
+def whole_dish(dish: str, heard: Sequence[Found]) -> str:
+    """Of a dish and what it is made into, the latter: the apples in an apple pie."""
+    singular = dish.removesuffix("s")
+    return next((f.id for f in heard if f.id != dish and singular in f.id.split()), dish)
 
 
 def _is_other_liquid(dish: str | None) -> bool:

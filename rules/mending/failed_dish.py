@@ -19,6 +19,7 @@ from rules.mending.causes import Cause
 from rules.mending.log import Log
 from rules.model import Units
 from rules.physics import air, water
+from rules.preserving.gel import RISE_K
 from rules.recipe import Recipe, TempMark, TimeMark
 from rules.said import Said, Value, Words, elevation, number, temp, yes
 
@@ -92,6 +93,7 @@ class Bench:
         gas = air.SEA_LEVEL_PA / air.pressure_pa(self.here_m)
         return (
             ("high", yes(high)), ("place", elevation(self.here_m)), ("boil", temp(self.boil_c)), ("gas", number(gas, 1)),
+            ("gel", temp(self.boil_c + RISE_K)),
         )  # fmt: skip
 
     @cached_property

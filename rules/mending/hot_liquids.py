@@ -67,6 +67,8 @@ def cooker(cause: Cause, bench: Bench) -> Sized:
 
 def stage(cause: Cause, bench: Bench) -> Sized:
     """A sugar temperature: down by what the boil has fallen, else a trial."""
+    if cause.way == "cooler" and not bench.placed:
+        return Sized(change_of(cause, sources=("usu-faq-453",)), say("stage-anywhere"))
     fallen_k = bench.boil_c - bench.sea_boil_c
     by_boil = cause.way == "cooler" and fallen_k < -NOTICEABLE_K and not bench.log.times_tried(cause)
     kelvin = fallen_k if by_boil else sign(cause) * cause.step * K_PER_F
@@ -78,6 +80,8 @@ def stage(cause: Cause, bench: Bench) -> Sized:
 
 def gel(cause: Cause, bench: Bench) -> Sized:
     """The gel point here: 8 degF over the boil of water."""
+    if not bench.placed:
+        return Sized(change_of(cause, sources=("usda-aib-539",)), say("gel-anywhere", way=cause.way))
     point, low = bench.boil_c + RISE_K, bench.boil_c + LABORATORY_RISE_K
     change = change_of(
         cause, sources=("usda-aib-539", "iapws-r7-97"), to_value=round(point, 2), to_low=round(low, 2),
@@ -88,6 +92,8 @@ def gel(cause: Cause, bench: Bench) -> Sized:
 
 def fat(cause: Cause, bench: Bench) -> Sized:
     """The fat: down by the table on the way up, else a trial; never hotter than 375 degF."""
+    if cause.way == "cooler" and not bench.placed:
+        return Sized(change_of(cause), say("fat-anywhere"))
     table = frying.difference_k(0.0, bench.here_m)
     by_table = cause.way == "cooler" and table.value < -1 and not bench.log.times_tried(cause)
     kelvin = table.value if by_table else sign(cause) * cause.step * K_PER_F
@@ -100,6 +106,8 @@ def fat(cause: Cause, bench: Bench) -> Sized:
 
 def brew(cause: Cause, bench: Bench) -> Sized:
     """Water straight off the boil of the place, as far as brewing wants it."""
+    if not bench.placed:
+        return Sized(change_of(cause), say("brew-anywhere"))
     wanted_c = min(bench.boil_c, BREW_C)
     change = change_of(cause, sources=("iapws-r7-97",), to_value=round(wanted_c, 2), to_unit="degC")
     return Sized(change, say("brew", water=temp(wanted_c)))

@@ -59,8 +59,8 @@ class Symptom:
             return False
         if self.keeps or self.singles_out(failed):
             return True
-        if self.dishes or self.methods or self.equipment:
-            return not failed.is_known and failed.dish_class is None and failed.method is None
+        if self.methods or self.equipment or (self.dishes and not self.classes):
+            return not failed.is_known and failed.method is None
         return not self.classes or not failed.is_known or failed.dish_class in self.classes
 
 
@@ -78,10 +78,10 @@ def _row(row: dict[str, object]) -> Symptom:
     tuples = {key: tuple(row.get(key, ())) for key in ("classes", "kinds")}  # type: ignore[call-overload]
     sets = {key: frozenset(row.get(key, ())) for key in ("dishes", "methods", "equipment")}  # type: ignore[call-overload]
     marks = {key: bool(row.get(key)) for key in ("keeps", "raw", "discard", "everywhere")}
-    rescue = str(row["id"]).replace("_", "-") if row.get("rescue") else ""
     together = tuple(frozenset(group) for group in row.get("together", ()))  # type: ignore[attr-defined]
     return Symptom(
-        str(row["id"]), str(row["title"]), usual=str(row.get("usual", "")), together=together, rescue=rescue,
+        str(row["id"]), str(row["title"]), usual=str(row.get("usual", "")), together=together,
+        rescue=str(row.get("rescue", "")),
         **tuples, **sets, **marks,  # type: ignore[arg-type]
     )
 
@@ -102,12 +102,11 @@ def meant(id: str, failed: Failed | str | None = None) -> Symptom:
     if row.keeps:
         return row
     akin = [*_akin(row)]
-    singled = next((other for other in (row, *akin) if not other.usual and other.singles_out(failed)), None)
-    if singled is not None:
-        return singled
-    if row.befalls(failed) and not (row.dishes and failed.is_known):
-        return row
-    known = failed.is_known and next((other for other in akin if other.befalls(failed)), None)
+    own = next((other for other in akin if row.id in other.kinds and other.singles_out(failed)), None)
+    if row.befalls(failed):
+        return own or row
+    near = own or next((other for other in akin if other.singles_out(failed)), None)
+    known = near or (failed.is_known and next((other for other in akin if other.befalls(failed)), None))
     return known or (catalogue()[row.usual] if row.usual else row)
 
 
@@ -135,5 +134,5 @@ def of_dish(failed: Failed) -> tuple[Symptom, ...]:
     """What usually goes wrong with a dish."""
     rows = [row for row in catalogue().values() if not row.usual and not row.keeps]
     singled = [row for row in rows if row.singles_out(failed)]
-    of_class = [row for row in rows if not (row.dishes or row.methods or row.equipment) and row.classes]
+    of_class = [row for row in rows if not (row.methods or row.equipment) and row.classes]
     return tuple((*singled, *(row for row in of_class if failed.is_known and failed.dish_class in row.classes)))

@@ -20,7 +20,7 @@ from rules.mending.failed_dish import Base
 from rules.mending.safety import cautions
 from rules.mending.symptoms import RESCUE
 from rules.model import Caution, Figure, Request
-from rules.said import Said, Words, listed, measure, sentences
+from rules.said import Said, listed, measure, sentences
 
 say = sentences("topics/troubleshoot")
 RUNNERS_UP, MOST_OFFERED = 2, 4
@@ -31,7 +31,8 @@ WITHOUT_START = ("K", "degC", "min")
 GAS, WATER = ("leavening", "yeast", "proof", "pan"), ("boil", "cooker", "stage", "gel", "fat", "brew")
 # roles of ingredients that a change can be of
 COMPONENTS = {"dairy": "liquid", **{role: role for role in ("leavening", "sugar", "flour", "fat", "yeast", "liquid", "salt")}}
-SHORTEST_MIN = 1.0
+# shorter than this it tells when it went wrong, not how long it was cooked
+SHORTEST_MIN = 3.0
 
 
 def worked_out(request: Request, elevation_m: float | None) -> Mending:
@@ -131,10 +132,10 @@ def next_change(case: Case) -> Part | None:
         return None
     first, refused = found.next, any(symptom.discard for symptom in found.symptoms)
     told = say("cause-and-change", cause=first.change.because, change=first.line)
-    saved = rescue(found)
-    asked = saved and case.request.saving
-    headline: Words = say("saved", saved=saved, then=told) if asked else told
-    batch = (say("this-batch", saved=saved),) if saved and not asked else ()
+    row = next((symptom for symptom in found.symptoms if symptom.rescue), None)
+    asked = row is not None and case.request.saving
+    headline = say("saved", verdict=row.rescue, how=rescue(row), then=told) if row and asked else told
+    batch = (say("this-batch", verdict=row.rescue, how=rescue(row)),) if row and not asked else ()
     return Part(
         headline=say("discard") if refused else headline,
         figures=figures(first),
@@ -144,10 +145,9 @@ def next_change(case: Case) -> Part | None:
     )
 
 
-def rescue(found: Mending) -> Said | None:
-    """How what has failed can still be used, where there is a way to say."""
-    row = next((symptom for symptom in found.symptoms if symptom.rescue), None)
-    return Said(RESCUE, row.rescue) if row else None
+def rescue(symptom: Symptom) -> Said:
+    """How what has failed can still be used."""
+    return Said(RESCUE, symptom.id.replace("_", "-"))
 
 
 def figures(row: Ranked) -> tuple[Figure, ...]:
@@ -179,8 +179,9 @@ def runners_up(case: Case) -> Part | None:
     found = mended(case)
     if found is None or len(found.causes) < 2:
         return None
-    rows = found.causes[1 : 1 + RUNNERS_UP]
-    return Part(steps=tuple(say("if-not", change=row.line, cause=row.change.because) for row in rows))
+    second, *others = found.causes[1 : 1 + RUNNERS_UP]
+    first = say("if-not", change=second.line, cause=second.change.because)
+    return Part(steps=(first, *(say("after-that", change=row.line, cause=row.change.because) for row in others)))
 
 
 @rule("troubleshoot.air", "us-std-atm-1976", "iapws-r7-97", "ashrae-fundamentals")

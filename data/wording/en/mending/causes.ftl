@@ -1,8 +1,15 @@
 # What makes a dish go wrong, by the causes of data/tables/causes_common-practice.csv: of each why it does (because), and
 # the change that mends it where that change has no size of its own (change).
+# $high is yes where the place is known and high enough to matter: then $place, $boil (where water boils there), $gas (how
+# many times the room the same gas takes up) and $gel (where jam sets) are known too.
 
 too-much-leavening-because =
-    The gas swells further than the walls of the crumb can stretch; they burst, and the bake coarsens and falls.
+    { $high ->
+        [yes] At { $place } the gas takes up { $gas } times its room; it bursts the walls of the crumb before they set,
+        and the bake coarsens and falls.
+       *[no] The gas swells further than the walls of the crumb can stretch; they burst, and the bake coarsens and
+        falls.
+    }
 
 too-little-leavening-because = There is too little gas, or the leavening has gone stale.
 
@@ -14,7 +21,12 @@ leavening-tastes-because = More soda or powder than the acid can use up is what 
 soda-in-lumps-change = Sift the leavening with the flour and whisk them together.
 soda-in-lumps-because = Lumps of soda stay as yellow, bitter specks.
 
-too-much-sugar-because = Sugar keeps the crumb from setting, and thin air concentrates it as the water leaves.
+too-much-sugar-because =
+    { $high ->
+        [yes] In the thin air of { $place } water leaves fast and the sugar grows strong, which keeps the crumb from
+        setting.
+       *[no] Sugar keeps the crumb from setting, and thin air concentrates it as the water leaves.
+    }
 
 too-little-sugar-because = Sugar holds water and browns; with too little of it the bake is pale, dry and tough.
 
@@ -22,7 +34,11 @@ too-much-fat-because = Fat shortens the walls of the crumb, so that they hold le
 
 too-little-fat-because = Fat keeps gluten short; with too little of it the crumb is tough.
 
-too-little-liquid-because = The crumb was left short of water.
+too-little-liquid-because =
+    { $high ->
+        [yes] In the thin, dry air of { $place } the crumb loses more water, and is left short of it.
+       *[no] The crumb was left short of water.
+    }
 
 too-much-liquid-because = More water than the flour and egg can bind leaves a wet, heavy streak.
 
@@ -36,7 +52,11 @@ too-little-egg-because = Egg sets the walls; a larger one strengthens them and b
 
 oven-too-cool-because = The crumb sets too late, when the gas is already past its best.
 
-oven-dries-because = A crust browns once it is dry and hot; in a cool oven it dries for long and stays pale.
+oven-dries-because =
+    { $high ->
+        [yes] A crust stays near the boil, { $boil } at { $place }, until it is dry, and browns only then.
+       *[no] A crust browns once it is dry and hot; in a cool oven it dries for long and stays pale.
+    }
 
 oven-browns-because = A crust browns by the heat of the oven; a cooler one leaves the inside time to catch up.
 
@@ -50,7 +70,11 @@ baked-too-short-because = The middle was not yet set when it left the oven.
 baked-too-long-because = It stayed in until it had lost more water than it could spare.
 
 pan-too-full-change = Fill the pan half full, not two thirds.
-pan-too-full-because = The batter had no room to swell in.
+pan-too-full-because =
+    { $high ->
+        [yes] At { $place } a batter swells further, and this one had no room.
+       *[no] The batter had no room to swell in.
+    }
 
 pan-wrong-change = Bake in a light metal pan on the middle rack; dark metal and glass want 25 °F (14 °C) less.
 pan-wrong-because = Dark pans and glass pass on heat faster at the edge than the middle can take it.
@@ -80,7 +104,11 @@ undermixed-change = Scrape the bowl down twice and mix until no streak is left.
 undermixed-because = What is not mixed in sinks, and bakes to a wet layer.
 
 whites-too-stiff-change = Beat the whites only to soft peaks that just fold over.
-whites-too-stiff-because = A stiff foam has no stretch left; its cells burst as they swell.
+whites-too-stiff-because =
+    { $high ->
+        [yes] Bubbles grow { $gas } times as far at { $place }, and a stiff foam has no stretch left: its cells burst.
+       *[no] A stiff foam has no stretch left; its cells burst as they swell.
+    }
 
 whites-too-soft-change =
     Beat the whites in a clean dry bowl until the tip of a peak just folds over, the sugar a spoon at a time.
@@ -113,14 +141,24 @@ handled-too-much-because = Kneading tightens the dough, and a twisted edge seals
 cut-fat-cold-change = Keep the fat cold and in pieces the size of peas.
 cut-fat-cold-because = Fat that has melted into the flour cannot lift it in layers.
 
-too-much-yeast-because = The dough makes its gas sooner than the recipe reckons with.
+too-much-yeast-because =
+    { $high ->
+        [yes] At { $place } the same gas fills { $gas } times the room, so the dough is ready sooner than the recipe
+        reckons with.
+       *[no] The dough makes its gas sooner than the recipe reckons with.
+    }
 
 too-little-yeast-because = The dough has too little yeast for the time it is given, or old yeast.
 
 dead-yeast-change = Prove the yeast first; in water at 105 °F (41 °C) with a pinch of sugar it must foam in 10 minutes.
 dead-yeast-because = Old yeast, or water over 130 °F (54 °C), raises nothing.
 
-risen-too-long-because = Past double the walls are stretched thin, and the oven bursts them.
+risen-too-long-because =
+    { $high ->
+        [yes] At { $place } the gas takes up { $gas } times its room, so the dough is past double before its time; the
+        walls are stretched thin, and the oven bursts them.
+       *[no] Past double the walls are stretched thin, and the oven bursts them.
+    }
 
 risen-too-short-because = A dough baked before it has doubled stays small and close.
 
@@ -136,7 +174,11 @@ knead-more-because = A slack gluten cannot hold the gas it is given.
 
 dough-too-wet-because = A slack dough cannot carry its own weight.
 
-dough-too-dry-because = Flour stored in dry air takes up more water, and a stiff dough rises little.
+dough-too-dry-because =
+    { $high ->
+        [yes] Flour kept in the dry air of { $place } takes up more water, and a stiff dough rises little.
+       *[no] Flour stored in dry air takes up more water, and a stiff dough rises little.
+    }
 
 punch-down-change = Punch the dough down, shape it tightly and press out the large bubbles.
 punch-down-because = Bubbles run together in a dough that is not knocked back.
@@ -151,7 +193,11 @@ cool-before-cutting-change = Let it cool for an hour before you cut it.
 cool-before-cutting-because = The crumb goes on setting while it cools.
 
 crust-dried-change = Keep the dough covered while it rises, and steam the oven for the first 10 minutes.
-crust-dried-because = A skin that dries before the oven bakes thick.
+crust-dried-because =
+    { $high ->
+        [yes] The thin, dry air of { $place } draws a skin on the dough before it bakes, and that bakes thick.
+       *[no] A skin that dries before the oven bakes thick.
+    }
 
 butter-too-warm-change = Roll with butter at 55 °F (13 °C), and chill 30 minutes between the folds.
 butter-too-warm-because = Butter that is softer than the dough is pressed out of it.
@@ -185,7 +231,12 @@ thicken-filling-because = Starch thickens only near the boil, and sets only when
 dry-the-paste-change = Cook the paste until it films the pan, and add egg only until it falls from the spoon in a V.
 dry-the-paste-because = A wet paste has no strength to stay up.
 
-dry-the-shells-because = Shells that are not dry inside go soft and fold as they cool.
+dry-the-shells-because =
+    { $high ->
+        [yes] Steam swells the shells { $gas } times as far at { $place }, and walls that are not dry right through fold
+        as they cool.
+       *[no] Shells that are not dry inside go soft and fold as they cool.
+    }
 
 pierce-the-shells-change = Pierce each shell and give it 10 minutes more in the open oven.
 pierce-the-shells-because = Steam that is shut in softens the walls from within.
@@ -227,7 +278,10 @@ temper-the-egg-because = Egg that meets heat at once sets in lumps.
 
 double-boiler-change = Cook it over direct heat, stirring, until it bubbles; not in a double boiler.
 double-boiler-because =
-    The water under a double boiler is no hotter than the boil here, and starch thickens only near it.
+    { $high ->
+        [yes] A double boiler gets no hotter than { $boil } at { $place }, and starch thickens only near that.
+       *[no] The water under a double boiler is no hotter than the boil here, and starch thickens only near it.
+    }
 
 boil-the-starch-change = Let it bubble for a full minute after it thickens, and stop stirring hard then.
 boil-the-starch-because = Starch that has not come near the boil thins out again.
@@ -238,7 +292,12 @@ culture-warmth-because = The culture works in a narrow band; warmer kills it, co
 scald-the-milk-change = Hold the milk at 180 °F (82 °C) for 10 minutes before it cools and is set.
 scald-the-milk-because = Heated whey proteins are what thicken it.
 
-cooked-past-stage-because = A stage is how much water is left; cooked past it, the sugar holds too little.
+cooked-past-stage-because =
+    { $high ->
+        [yes] Water boils at { $boil } at { $place }, so at the reading printed for sea level far more water has gone,
+        and the sugar sets harder.
+       *[no] A stage is how much water is left; cooked past it, the sugar holds too little.
+    }
 
 cooked-under-stage-because = It left the heat with too much water in it.
 
@@ -257,9 +316,18 @@ add-glucose-because = Another sugar gets in the way of the crystals.
 lower-the-flame-change = Cook it over a lower flame in a heavier pot.
 lower-the-flame-because = Where the floor of the pot is far hotter than the food, it burns there first.
 
-undercooked-gel-because = Jam sets when enough water has left for the sugar to reach about 65 %.
+undercooked-gel-because =
+    { $high ->
+        [yes] Jam sets near { $gel } at { $place }, when enough water has left for the sugar to reach about 65 %.
+       *[no] Jam sets when enough water has left for the sugar to reach about 65 %.
+    }
 
-overcooked-gel-because = Past its setting point too much water has gone, and it sets stiff.
+overcooked-gel-because =
+    { $high ->
+        [yes] At { $place } jam is set at { $gel }; cooked to the 220 °F (104 °C) of sea level too much water has gone,
+        and it sets stiff.
+       *[no] Past its setting point too much water has gone, and it sets stiff.
+    }
 
 too-little-acid-change =
     Use fruit that is just ripe, or a tested recipe with added pectin; add the lemon juice the recipe has, no less.
@@ -277,9 +345,18 @@ slow-boil-because = Jam that cooks slowly or long throws crystals, and sugar on 
 gel-sugar-measured-change = Measure the sugar as the tested recipe has it, and dissolve all of it.
 gel-sugar-measured-because = Excess or undissolved sugar comes out as crystals.
 
-needs-more-time-because = Food softens by time at heat, and a hard boil is no hotter than a soft one.
+needs-more-time-because =
+    { $high ->
+        [yes] Water boils at only { $boil } at { $place }, and food softens slowly at that, however hard it boils.
+       *[no] Food softens by time at heat, and a hard boil is no hotter than a soft one.
+    }
 
-needs-cooker-because = A pressure cooker is hotter inside than any open pot.
+needs-cooker-because =
+    { $high ->
+        [yes] An open pot gets no hotter than { $boil } at { $place }, and that softens it very slowly; under pressure
+        it is far hotter.
+       *[no] A pressure cooker is hotter inside than any open pot.
+    }
 
 soak-in-salt-change = Soak overnight in salted water, 1½ tbsp of salt to 8 cups (1.9 l) for 1 lb (450 g).
 soak-in-salt-because = Water must reach the middle before the heat can soften it, and salt softens the skins.
@@ -297,7 +374,11 @@ simmer-gently-because = A hard boil is no hotter than a soft one; it only knocks
 skins-not-soaked-change = Soak 12 to 24 hours in salted water.
 skins-not-soaked-because = Skins that have not taken up water burst when the middle swells.
 
-pot-needs-water-because = The longer simmer boils off more.
+pot-needs-water-because =
+    { $high ->
+        [yes] At { $boil } it simmers longer, and boils off more.
+       *[no] The longer simmer boils off more.
+    }
 
 less-water-because = What it cannot take up stays on the surface as paste.
 
@@ -330,7 +411,12 @@ hold-the-boil-because = A pot that stops boiling soaks the food without cooking 
 make-smaller-change = Make them smaller, and cover the pot.
 make-smaller-because = The middle gets its heat last.
 
-meat-not-done-because = Collagen melts by time at heat, long after the meat is cooked through.
+meat-not-done-because =
+    { $high ->
+        [yes] The pot gets no hotter than { $boil } at { $place }, so its collagen melts more slowly: it is only not
+        done yet.
+       *[no] Collagen melts by time at heat, long after the meat is cooked through.
+    }
 
 meat-boiled-hard-change = Hold the liquid at a bare tremble, or the oven at 300 °F (150 °C).
 meat-boiled-hard-because = Meat squeezes its water out when it boils; collagen melts well below that.
@@ -348,7 +434,11 @@ air-dries-it-change = Cover it for the first two thirds, or put a pan of water b
 air-dries-it-because = Thin dry air takes more water from the surface.
 
 wider-room-change = Use a pot twice as deep as what is in it, and lay a wooden spoon across.
-wider-room-because = A foam of starch or protein climbs higher where the bubbles swell more.
+wider-room-because =
+    { $high ->
+        [yes] A foam of starch or protein climbs { $gas } times as high at { $place }.
+       *[no] A foam of starch or protein climbs higher where the bubbles swell more.
+    }
 
 thicker-later-change = Take the lid off for the last half hour, or thicken it when the food is done.
 thicker-later-because = What a closed pot does not lose it keeps as thin liquid.
@@ -356,7 +446,11 @@ thicker-later-because = What a closed pot does not lose it keeps as thin liquid.
 thicken-boil-change = Stir in a slurry of starch and bring it to a bubble for a full minute.
 thicken-boil-because = Starch gives its thickness only near the boil.
 
-thin-it-because = More has boiled off than the recipe reckons with.
+thin-it-because =
+    { $high ->
+        [yes] At { $boil } it simmered longer and more has boiled off than the recipe reckons with.
+       *[no] More has boiled off than the recipe reckons with.
+    }
 
 season-more-because = Above about 7,000 ft (2,130 m) less of the aroma reaches the nose.
 
@@ -374,7 +468,12 @@ fat-too-cool-because = In cool fat the crust forms late, and fat follows the wat
 smaller-batches-change = Fry fewer pieces at a time, and let the fat come back between.
 smaller-batches-because = Each cold piece takes heat from the fat.
 
-fat-too-hot-because = The crust browns before the heat has reached the middle.
+fat-too-hot-because =
+    { $high ->
+        [yes] The water inside boils at { $boil } at { $place } and holds the middle there, while hot fat browns the
+        crust at its old pace.
+       *[no] The crust browns before the heat has reached the middle.
+    }
 
 finish-in-oven-change = Brown it in the fat and finish it in the oven, by a thermometer.
 finish-in-oven-because = The oven heats the middle without darkening the crust.
@@ -391,7 +490,11 @@ older-eggs-because = White that is heated quickly lets go of the shell; the ice 
 week-old-eggs-change = Use eggs that are a week or two old.
 week-old-eggs-because = In a fresh egg the white clings to the skin of the shell.
 
-egg-longer-because = The heat had not yet reached the middle.
+egg-longer-because =
+    { $high ->
+        [yes] The water is only { $boil } at { $place }, so heat comes to the middle later.
+       *[no] The heat had not yet reached the middle.
+    }
 
 egg-shorter-because = Iron from the yolk meets sulfur from the white when both have been hot too long.
 
@@ -416,7 +519,12 @@ finer-grind-because = Finer grounds give up more in the same time.
 more-grounds-change = Brew with 55 g of coffee to the litre (2 oz to the quart).
 more-grounds-because = Too few grounds give a thin cup however hot the water is.
 
-hotter-water-because = Water that has stood off the boil draws little.
+hotter-water-because =
+    { $high ->
+        [yes] Water boils at only { $boil } at { $place } and draws less; water that has stood off the boil draws less
+        still.
+       *[no] Water that has stood off the boil draws little.
+    }
 
 steep-longer-because = Cooler water draws more slowly.
 
@@ -449,7 +557,12 @@ soft-water-change = Use canning salt and soft water.
 soft-water-because =
     Fillers in table salt and the minerals of hard water cloud a brine harmlessly; spoilage looks the same.
 
-sweet-dough-spreads-because = Sugar melts to syrup before the dough sets, and carries it outwards.
+sweet-dough-spreads-because =
+    { $high ->
+        [yes] At { $place } the dough is pushed out and runs before it sets: sugar melts to syrup and carries it
+        outwards.
+       *[no] Sugar melts to syrup before the dough sets, and carries it outwards.
+    }
 
 fat-dough-spreads-because = Fat melts before the dough sets, and carries it outwards.
 
@@ -1077,3 +1190,10 @@ spread-them-out-because =
 
 pan-hot-first-change = Heat the pan first, then the fat, dry the food, and do not touch it until it lets go by itself.
 pan-hot-first-because = Wet, cold protein bonds to the metal before a crust has formed.
+
+wide-pan-change = Use the widest pan you have, without a lid, at a hard boil, and skim it.
+wide-pan-because =
+    { $high ->
+        [yes] How fast it boils down depends on the flame and the surface, not on the { $boil } at which it boils.
+       *[no] How fast it boils down depends on the flame and the surface.
+    }

@@ -17,6 +17,14 @@ stage =
         [sooner] Stop { $by } sooner than you did.
        *[further] Cook it { $by } further than you did.
     }
+stage-anywhere =
+    Take it off 2 °F (1 °C) sooner for every 1,000 ft (305 m) of elevation: boil plain water, and take off what it falls short
+    of 212 °F (100 °C).
+gel-anywhere =
+    { $way ->
+        [hotter] Cook it to
+       *[cooler] Take it off at
+    } 8 °F (4.5 °C) over what plain water boils at where you are, and test a cold drop.
 gel =
     { $way ->
         [hotter] Cook it to
@@ -29,4 +37,6 @@ fat =
         [hotter] Fry { $by } hotter than you did, but never above { $hottest }.
        *[cooler] Fry { $by } cooler than you did.
     }
+fat-anywhere = Fry about 3 °F (1.7 °C) cooler for every 1,000 ft (305 m) of elevation, and a little longer.
+brew-anywhere = Brew with water straight off the boil, in a warmed pot.
 brew = Brew with water at { $water }, straight off the boil, in a warmed pot.

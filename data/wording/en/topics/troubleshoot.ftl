@@ -1,10 +1,21 @@
-# $cause and $change are sentences of their own. $saved says how what has failed can be used.
+# $cause and $change are sentences of their own. $how says how what has failed can be used.
 cause-and-change = { $cause } { $change }
-saved = { $saved } Next time: { SMALL($then) }
-this-batch = This batch: { SMALL($saved) }
+saved =
+    { $verdict ->
+        [yes] Yes: { SMALL($how) }
+        [partly] In part: { SMALL($how) }
+       *[no] No: { SMALL($how) }
+    } Next time: { SMALL($then) }
+this-batch =
+    { $verdict ->
+        [yes] This batch can be saved: { SMALL($how) }
+        [partly] This batch can be saved in part: { SMALL($how) }
+       *[no] This batch cannot be saved: { SMALL($how) }
+    }
 discard = Do not taste it: throw that jar out, and mend the next batch.
 nothing-else = Change nothing else in that batch, and keep a note of how it comes out.
 if-not = If that is not it, { SMALL($change) } { $cause }
+after-that = After that, { SMALL($change) } { $cause }
 where = What elevation are you at? It decides how much to change.
 
 which-fault = What is wrong with the { $food }: it { $faults }, or something else?
