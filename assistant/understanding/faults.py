@@ -186,7 +186,7 @@ def stem(word: str) -> str:
     if word in tables.read_toml(CATALOGUE)["words"]["EXACT"]:
         return word
     stemmed = concepts.stem(word)
-    return stemmed[:-1] if stemmed.endswith("ff") else stemmed
+    return stemmed[:-1] if stemmed.endswith("ff") and len(stemmed) > 3 else stemmed
 
 
 @cache
