@@ -37,6 +37,7 @@ FOLDERS = {
 # rules that join any room of a question, as (what they are asked for, module, name)
 JOINING = (
     ("danger", "rules.safety.danger", "warning"),
+    ("danger", "rules.preserving.tested_way", "after_danger"),
     ("amount", "rules.heat.batch_size", "note"),
     ("equipment", "rules.heat.equipment", "note"),
 )

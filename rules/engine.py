@@ -14,6 +14,8 @@ from rules.physics import air
 from rules.safety import danger
 from rules.said import together
 
+# what may be asked of a pot as well as of a dough
+POT_LIQUIDS = ("water", "liquid", "stock", "wine", "milk")
 ANY_DISH_HAS = ("oven", "time", "proof")
 # dishes that are made by a culture or a curd, whatever the pot: the room in rules/safety that knows how
 CULTURED = {"yogurt": "yogurt", "fresh cheese": "cheese_curd"}
@@ -52,6 +54,10 @@ def settle(request: Request) -> Request:
     """Fill in what follows from the rest: elevation by the barometer, the time of what has no formula, the method."""
     if request.elevation_m is None and request.pressure_pa is not None:
         request = replace(request, elevation_m=air.elevation_m(request.pressure_pa))
+    if request.topic == "bake_adjust" and is_liquid_of_a_pot(request):
+        request = replace(request, topic="liquid")
+    elif request.topic == "liquid" and is_of_a_dough(request):
+        request = replace(request, topic="bake_adjust", subject=request.subject or "liquid")
     if request.topic == "bake_adjust" and not has_formula(request):
         request = replace(request, topic="temperature" if request.subject == "oven" else "time", subject=None)
     if request.topic == "preserve" and request.method in ("bake", "roast") and request.subject is None:
@@ -61,6 +67,22 @@ def settle(request: Request) -> Request:
 
         return replace(request, method=usual_method(request.dish, request.dish_class))
     return request
+
+
+def is_liquid_of_a_pot(request: Request) -> bool:
+    """Whether it is the water of a pot that is asked about, and not that of a dough or a batter."""
+    if request.subject not in POT_LIQUIDS or request.dish_class is None or is_of_a_dough(request):
+        return False
+    from rules.amounts.liquid import ratio
+
+    return ratio(request) is not None
+
+
+def is_of_a_dough(request: Request) -> bool:
+    """Whether the dish is a dough or a batter."""
+    from rules.baking.styles import is_a, style_of
+
+    return request.dish_class is not None and is_a(style_of(request.dish_class), "baked")
 
 
 def has_formula(request: Request) -> bool:
@@ -93,7 +115,7 @@ def rules_for(module: ModuleType, request: Request) -> tuple[Rule, ...]:
     """The rules of the room, and after them what the amount and the cook's equipment change."""
     rules = book.rules_of(module, request)
     if request.danger:
-        return rules
+        return (*_tested_ways(request), *rules)
     if by_method(request) and (request.portions or request.quantity):
         from rules.heat.batch_size import note as amount
 
@@ -103,6 +125,15 @@ def rules_for(module: ModuleType, request: Request) -> tuple[Rule, ...]:
 
         rules = (*rules, equipment)
     return rules
+
+
+def _tested_ways(request: Request) -> tuple[Rule, ...]:
+    """What may be told after a danger: the tested process of a food that was to be canned another way."""
+    if not (request.dish and request.elevation_m is not None):
+        return ()
+    from rules.preserving.tested_way import after_danger
+
+    return (after_danger,)
 
 
 def by_method(request: Request) -> bool:

@@ -98,11 +98,25 @@ class Request:
     quantity: Quantity | None = _help("an amount the cook gave")
     amounts: tuple[Amount, ...] = _help("what the cook says is in a dish that failed", ())
     saving: bool = _help("whether the cook asks how to save what has failed", False)
+    quantity_of: str | None = _help(
+        "what that amount is of, where the words tell: cooked, each, portion; yield: what comes of it is asked"
+    )
+    count: int | None = _help("how many pieces of the dish the cook has: 12 birds")
     portions: int | None = _help("number of people or covers")
+    course: str | None = _help("how it is served: main, side, starter, buffet")
+    liquid_per: float | None = _help("how much liquid the cook gives it, ml to ml of it dry")
+    counted_in: tuple[str, ...] = _help("what an amount is asked in, ids of data/lexicon/containers.toml", ())
+    dishes: tuple[str, ...] = _help("every dish that was named, in order, where there are several", ())
     gauge_pa: float | None = _help("pressure cooker or canner gauge setting the cook gave [Pa]")
     service_time: str | None = _help("when the food is to be served, ISO 8601")
+    slack_min: float | None = _help("how long it is to be ready before service [min]")
+    rest_min: float | None = _help("how long it is to rest before it is carved [min]")
+    start_time: str | None = _help("when the cook starts, where that is said too, ISO 8601")
+    ovens: int | None = _help("how many ovens, smokers or cookers there are for it")
     covered: bool | None = _help("whether the pot has its lid on")
     soaked: bool | None = _help("whether dry beans were soaked before")
+    jars: tuple[Quantity, ...] = _help("canning jars that were named, each by what it holds", ())
+    packing: tuple[str, ...] = _help("how food is packed into them, ids of data/lexicon/packing.toml", ())
     timer_action: str | None = _help("what is to be done about timers: set, left, extend, stop, stop_all")
     timer_name: str = _help("what the cook calls the timer", "")
     small_talk: str | None = _help("which smalltalk it is: thanks, goodbye, who, hello, nod")
@@ -124,7 +138,7 @@ class Request:
 class Figure:
     """One number of an answer, in SI or kitchen-metric units, with its range and what it is at sea level.
 
-    unit is one of degC, K, min, ml, g, kg, kPa, psi, m, percent, factor, count, tsp, or the unit the cook used.
+    unit is one of degC, K, min, ml, l, g, kg, kPa, psi, m, percent, factor, count, tsp, or the unit the cook used.
     """
 
     id: str

@@ -19,7 +19,7 @@ from rules.physics.units import round_time_min
 
 Kind = Literal[
     "temp", "temp_span", "oven", "oven_span", "temp_drop", "fine_drop", "elevation", "volume", "mass", "pressure",
-    "gauge", "duration", "exact_duration", "duration_span", "number", "fixed", "measure",
+    "bulk", "liquid", "gauge", "duration", "exact_duration", "duration_span", "number", "fixed", "measure",
 ]  # fmt: skip
 Join = Literal["and", "or", "commas", "semicolons", "sentences", "then"]
 
@@ -149,6 +149,16 @@ def volume(ml: float) -> Measure:
 def mass(grams: float) -> Measure:
     """A weight [g]."""
     return Measure("mass", (grams,))
+
+
+def bulk(grams: float) -> Measure:
+    """A weight that is bought or cooked for many [g], to what a scale of that size shows."""
+    return Measure("bulk", (grams,))
+
+
+def liquid(ml: float) -> Measure:
+    """A volume of liquid [ml], from cups to gallons."""
+    return Measure("liquid", (ml,))
 
 
 def pressure(pressure_pa: float) -> Measure:

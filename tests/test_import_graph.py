@@ -20,7 +20,7 @@ FLOORS = (
     ("rules.foods.dishes",),
     ("rules.book",),
     ("rules.heat", "rules.foods", "rules.safety"),
-    ("rules.baking", "rules.preserving"),
+    ("rules.baking", "rules.preserving", "rules.amounts"),
     ("rules.methods", "rules.safety.subjects"),
     ("rules.recipes", "rules.explanations"),
     ("rules.mending",),

@@ -104,7 +104,7 @@ def unknown_sources(file: str, replies: Iterable[Reply]) -> Iterator[Problem]:
 
 def calls() -> Iterator[Call]:
     """What rows say of a danger, of a refusal, of a food that is canned, and the kinds that are judged by a time."""
-    from rules.preserving import catalogue, foods
+    from rules.preserving import catalogue, foods, printed, tested
     from rules.safety import danger, lethality
 
     for reply in danger.replies().values():
@@ -113,6 +113,8 @@ def calls() -> Iterator[Call]:
         yield from (replace(_call(said, catalogue.FILE), names=None) for said in refusal.sentences)
     for food in foods.foods().values():
         yield from (_call(said, foods.FOODS) for said in (food.demands, food.instead) if said)
+    for recipe in printed.recipes().values():
+        yield _call(tested.name_of(recipe), printed.RECIPES)
     for kind in lethality.kinds():
         yield from (_call(said, lethality.KINDS) for said in (lethality.called(kind), lethality.called_held(kind)))
 

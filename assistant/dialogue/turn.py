@@ -145,7 +145,7 @@ def aside(heard: Heard, memory: Memory) -> Turn | None:
         why_asked = heard.move.id == "why_asked"
         told = (piece.why, "why") if why_asked else (piece.find_out, "help")
         return Turn(said(heard.text, told[0], memory, told[1]), memory, aside=True)
-    why = hearing.request.topic == "why" and not known(hearing.request, memory.asked)
+    why = hearing.request.topic == "why" and memory.asked != "choice" and not known(hearing.request, memory.asked)
     if heard.move or not (hearing.passing or why):
         return None
     return Turn(work_out(settle_in(hearing.request, memory.kitchen)), memory, aside=True)

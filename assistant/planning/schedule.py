@@ -12,12 +12,15 @@ from dateutil.relativedelta import relativedelta
 
 from assistant.planning.clock import clock
 from rules.model import Answer, Figure
-from rules.said import Words, elevation, refilled, sentences, together
-from rules.topics.schedule import STAGES
+from rules.said import Words, elevation, listed, number, refilled, sentences, together
+from rules.topics.schedule.stages import STAGES
 
 say = sentences("planning/schedule")
 
-TOTAL, RULE = "start_before_service", "schedule.backward"
+TOTAL, RULE, COOKING = "start_before_service", "schedule.backward", "cook_time"
+# figures of when a step begins; the first one of a plan by loads
+BEGINS, FIRST_LOAD = "at_", "at_0"
+MINUTES_A_DAY = 24 * 60
 STEP_MIN = 5
 SOME_MONDAY = datetime(2001, 1, 1)
 DAYS = re.compile(r"\b(?:(?:mon|tues?|wed|thu(?:rs)?|fri)(?:day|nesday)?|saturday|sunday)s?\b", re.IGNORECASE)
@@ -29,35 +32,109 @@ def with_clock(answer: Answer) -> Answer:
     Days are named from the day of service: by their names where the cook names one, else as today, tomorrow, or the
     day before.
     """
-    total = answer.figure(TOTAL)
-    if total is None or answer.request.service_time is None:
+    if answer.request.service_time is None:
         return answer
-    service = service_moment(answer.request.service_time, answer.request.text)
-    units, text = answer.request.units, answer.request.text
+    if answer.figure(TOTAL):
+        return one_dish(answer)
+    if answer.figure(FIRST_LOAD):
+        return loads(answer)
+    return several(answer) if timed(answer) else answer
 
-    def at(minutes_before: float) -> Words:
-        moment = down_to_step(service - timedelta(minutes=minutes_before))
-        day = day_name(text, (service.date() - moment.date()).days)
-        return say("on-the-day", time=clock(moment, units), day=day) if day else clock(moment, units)
 
+def at(answer: Answer, minutes_before: float) -> Words:
+    """The time of day so many minutes before service, with the day where it is another one."""
+    text = answer.request.text
+    service = service_moment(answer.request.service_time or "", text)
+    moment = down_to_step(service - timedelta(minutes=minutes_before))
+    day = day_name(text, (service.date() - moment.date()).days)
+    time = clock(moment, answer.request.units)
+    return say("on-the-day", time=time, day=day) if day else time
+
+
+def timed(answer: Answer) -> tuple[Figure, ...]:
+    """The figures that say when a step begins, before service [min]; the steps begin in their order."""
+    return tuple(f for f in answer.figures if f.id.startswith(BEGINS))
+
+
+def clocked(answer: Answer, begun: Sequence[float]) -> tuple[Words, ...]:
+    """The steps with their times of day, the serving after those that are timed. begun: before service [min]"""
+    staged, others = answer.steps[: len(begun)], answer.steps[len(begun) :]
+    steps = (refilled(step, when=at(answer, before)) for before, step in zip(begun, staged, strict=True))
+    return (*steps, say("serve", time=at(answer, 0)), *others)
+
+
+def one_dish(answer: Answer) -> Answer:
+    """One dish, stage by stage."""
+    request = answer.request
     stages = [f for f in answer.figures if f.id in STAGES]
-    staged, others = answer.steps[: len(stages)], answer.steps[len(stages) :]
-    begun = zip(starts(stages), staged, strict=True)
-    clocked = [refilled(step, when=at(before)) for before, step in begun]
+    total = next(f for f in answer.figures if f.id == TOTAL)
+    begun = starts(stages)
     low, high = total.low or total.value, total.high or total.value
-    window = say("window", earliest=at(high), latest=at(low))
+    window = say("window", earliest=at(answer, high), latest=at(answer, low))
+    cooking = next((before for f, before in zip(stages, begun, strict=True) if f.id == COOKING), total.value)
     headline = say(
         "headline",
+        food=request.dish or say("it"),
+        start=at(answer, total.value),
+        cooked="later" if cooking < begun[0] else "at-once",
+        cooking=at(answer, cooking),
+        serve=at(answer, 0),
+        place=elevation(request.elevation_m or 0.0),
+    )
+    return replace(
+        answer,
+        headline=together(verdict(answer, low, total.value), headline),
+        because=tuple(replace(b, text=together(b.text, window)) if b.rule == RULE else b for b in answer.because),
+        steps=clocked(answer, begun),
+    )
+
+
+def verdict(answer: Answer, least_min: float, plan_min: float) -> Words:
+    """Whether the start that the cook named is early enough; empty where none was."""
+    request = answer.request
+    if request.start_time is None:
+        return ""
+    service = service_moment(request.service_time or "", request.text)
+    start = service_moment(request.start_time, request.text)
+    has_min = (service - start).total_seconds() / 60 % MINUTES_A_DAY
+    word = "yes" if has_min >= plan_min else "tight" if has_min >= least_min else "no"
+    return say("verdict", verdict=word, start=clock(start, request.units), latest=at(answer, least_min))
+
+
+def several(answer: Answer) -> Answer:
+    """Several dishes, each by its time, the earliest first."""
+    fired = timed(answer)
+    last = {str(f.label): f for f in fired}
+    lines = (say("menu-line", food=f.label, time=at(answer, f.value)) for f in fired if last[str(f.label)] is f)
+    place = elevation(answer.request.elevation_m or 0.0)
+    headline = say("menu", lines=listed(lines, "semicolons"), serve=at(answer, 0), place=place)
+    return replace(
+        answer,
+        headline=headline,
+        figures=tuple(f for f in answer.figures if f not in fired),
+        steps=clocked(answer, [f.value for f in fired]),
+    )
+
+
+def loads(answer: Answer) -> Answer:
+    """Loads of an oven, one after the other."""
+    fired = timed(answer)
+    count = next(f.value for f in answer.figures if f.id == "loads")
+    headline = say(
+        "loads",
         food=answer.request.dish or say("it"),
-        start=at(total.value),
-        serve=at(0),
+        start=at(answer, fired[0].value),
+        first=at(answer, fired[1].value),
+        last=at(answer, fired[-1].value),
+        count=number(count, 0),
+        serve=at(answer, 0),
         place=elevation(answer.request.elevation_m or 0.0),
     )
     return replace(
         answer,
         headline=headline,
-        because=tuple(replace(b, text=together(b.text, window)) if b.rule == RULE else b for b in answer.because),
-        steps=(*clocked, say("serve", time=at(0)), *others),
+        figures=tuple(f for f in answer.figures if f not in fired),
+        steps=clocked(answer, [f.value for f in fired]),
     )
 
 

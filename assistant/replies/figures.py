@@ -35,6 +35,10 @@ def value_text(figure: Figure, say: Say, value: float | None = None) -> str:
             return say.volume(amount)
         case "g":
             return say.mass(amount)
+        case "kg":
+            return say.bulk(amount * 1000)
+        case "l":
+            return say.liquid(amount * 1000)
         case "m":
             return say.elevation(amount)
         case "psi":

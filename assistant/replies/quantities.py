@@ -20,6 +20,8 @@ from rules.physics.units import (
 )
 
 SMALL_K = 0.6
+# from here on ounces are rounded to a pound
+LEAST_LB = 0.97
 
 
 def duration(time_min: float) -> str:
@@ -162,6 +164,22 @@ class Say:
         us = f"{_fraction(round_to(pounds, 0.25))} lb" if pounds >= 1 else f"{_fraction(round_to(pounds * 16, 0.5))} oz"
         return self._both(us, f"{number(round_to(grams, 10 if grams >= 200 else 5 if grams >= 50 else 1))} g")
 
+    def bulk(self, grams: float) -> str:
+        """A weight that is bought or cooked for many, to what a scale of that size shows.
+
+        >>> Say("us").bulk(9840), Say("metric").bulk(72_340), Say("us").bulk(41), Say("us").bulk(1_500)
+        ('22 lb (9.8 kg)', '72 kg (159 lb)', '1½ oz (41 g)', '3½ lb (1.5 kg)')
+        """
+        return self._both(_pounds(grams / G_PER_LB), _kilograms(grams))
+
+    def liquid(self, ml: float) -> str:
+        """A volume of liquid, from cups to gallons.
+
+        >>> Say("us").liquid(473), Say("us").liquid(2_000), Say("metric").liquid(10_400), Say("us").liquid(30)
+        ('2 cups (470 ml)', '2 qt (2 L)', '10.5 L (2¾ gal)', '2 tbsp (30 ml)')
+        """
+        return self._both(_gallons(ml), _litres(ml))
+
     def pressure(self, pressure_pa: float) -> str:
         """An absolute air pressure.
 
@@ -209,3 +227,30 @@ def _cups(ml: float) -> str:
         return f"{_fraction(cups)} cup{'s' if cups > 1 else ''}"
     tbsp = max(0.5, round_to(ml / ML_PER_TBSP, 0.5))
     return f"{_fraction(tbsp)} tbsp"
+
+
+def _pounds(pounds: float) -> str:
+    if pounds < LEAST_LB:
+        return f"{_fraction(max(0.25, round_to(pounds * 16, 0.5 if pounds * 16 < 8 else 1)))} oz"
+    return f"{_fraction(round_to(pounds, 0.25 if pounds < 3 else 0.5 if pounds < 10 else 1))} lb"
+
+
+def _kilograms(grams: float) -> str:
+    if grams < 1000:
+        return f"{number(round_to(grams, 10 if grams >= 200 else 5 if grams >= 50 else 1))} g"
+    return f"{number(round_to(grams / 1000, 0.1 if grams < 10_000 else 0.5 if grams < 50_000 else 1))} kg"
+
+
+def _gallons(ml: float) -> str:
+    quarts = ml / ML_PER_CUP / 4
+    if quarts < 1.5:
+        return _cups(ml)
+    if quarts < 6:
+        return f"{_fraction(round_to(quarts, 0.25 if quarts < 3 else 0.5))} qt"
+    return f"{_fraction(round_to(quarts / 4, 0.25 if quarts < 40 else 0.5 if quarts < 80 else 1))} gal"
+
+
+def _litres(ml: float) -> str:
+    if ml < 1000:
+        return f"{number(round_to(ml, 5 if ml < 100 else 10))} ml"
+    return f"{number(round_to(ml / 1000, 0.1 if ml < 10_000 else 0.5 if ml < 50_000 else 1))} L"

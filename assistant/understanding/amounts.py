@@ -1,48 +1,197 @@
-"""What a cook says is in a dish: 1 tsp soda, 225 g each of flour, butter and sugar."""
+"""What is said of amounts: of how many, of what, how served, counted in what, and which dishes a menu holds."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Sequence
 from functools import cache
 
 from spacy.tokens import Doc
 
-from assistant.reading.spans import Found, Measure
-from assistant.understanding.cue_words import cues
+from assistant.reading.spans import Found, Measure, Number
+from assistant.understanding.claims import plain_numbers
+from assistant.understanding.cue_words import cues, said
 from rules import tables
-from rules.model import Amount
+from rules.amounts import packs
+from rules.amounts.portion import COOKED, EACH, PORTION, WAYS, YIELD, portion
+from rules.catalogue import marked
+from rules.foods.dishes import dishes
 
-KINDS, NEAR = ("mass", "volume"), 2
-EACH = frozenset(cues("amounts", "each"))
-# words that mean an ingredient only behind an amount of it: 1 tsp soda
-SHORT = {"soda": "baking soda", "powder": "baking powder"}
+FEEDING, GATHERING = cues("portions", "feeding"), cues("portions", "gathering")
+HOSTING, HOSTED = cues("amount", "hosting"), cues("amount", "hosted")
+A_HEAD = cues("amount", "a_head")
+OF_PORTION, OF_COOKED, OF_YIELD = cues("amount", "portion"), cues("amount", "cooked"), cues("amount", "yields")
+COURSES = {way: cues("course", way) for way in WAYS}
+JOINS, BETWEEN = cues("menu", "joins"), cues("menu", "between")
+TURKEY = cues("schedule", "turkey")
+BIRD, TURKEY_FROM_G = "whole bird", 3600.0
+MOST_PORTIONS, MOST_PIECES = 100_000, 10_000
+# how far from its usual size a piece may be
+SIZES = (0.35, 3.0)
+LIQUID_WORDS = ("water", "stock", "broth", "liquid", "milk", "wine")
+# the state of what is bought dry, and what stands between it and the dish it is for
+DRY, MADE_INTO = "dry", ("for", "into", "make", "making")
+# liquids that go with a dish, and no dish of a menu
+NOT_ON_A_MENU = ("water", "stock")
+# words between a figure or a length of time and what tells of it
+NEAR = 3
+DEPTH_M = ((0.045, 0.07, "pan_2in"), (0.09, 0.11, "pan_4in"), (0.14, 0.16, "pan_6in"))
 
 
-def amounts(doc: Doc) -> tuple[Amount, ...]:
-    """Every amount with its ingredient, in the order of the text.
+def portions(doc: Doc, topic: str, hour: int | None = None) -> int | None:
+    """How many people: 60 covers, serves 8, a party of 20, and where the talk is of buying, plain `for 12`.
 
-    >>> from assistant.understanding.pipeline import read
-    >>> [(a.ingredient, a.value, a.unit) for a in amounts(read("1 tsp soda and 225 g each butter and sugar"))]
-    [('baking soda', 1.0, 'tsp'), ('butter', 225.0, 'g'), ('granulated sugar', 225.0, 'g')]
+    Groups are added up: 30 adults and 12 kids. hour: where a figure stands that is the hour of service
     """
-    measures = [m for m in doc._.measures if m.kind in KINDS]
-    ends = [*(m.start for m in measures[1:]), len(doc)]
-    named = (pair for m, end in zip(measures, ends, strict=False) for pair in _named(doc, m, end))
-    return tuple(Amount(name, roles()[name], round(m.said, 6), m.unit) for m, name in named if name in roles())
+    groups = [m for m in doc._.measures if m.kind == "portion"]
+    counted = sum(m.said for m in groups[: 1 + _added(doc, groups)])
+    if not counted:
+        numbers = (n for n in plain_numbers(doc) if n.start != hour)
+        counted = next((n.value for n in numbers if counts_people(doc, n, topic)), 0)
+    if not counted and topic in marked("feeding") and said([t.norm_ for t in doc], A_HEAD):
+        counted = 1
+    return int(counted) if 1 <= counted <= MOST_PORTIONS else None
 
 
-def _named(doc: Doc, measure: Measure, end: int) -> Iterator[tuple[Measure, str]]:
-    found: list[Found] = [f for f in doc._.found if f.kind == "ingredient" and measure.end <= f.start < end]
-    near = [f for f in found if f.start <= measure.end + NEAR]
-    if near:
-        shared = any(token.norm_ in EACH for token in doc[measure.end : near[0].start])
-        yield from ((measure, f.id) for f in (found if shared else near[:1]))
-        return
-    behind = (token.norm_ for token in doc[measure.end : min(measure.end + NEAR, end)])
-    yield from ((measure, SHORT[word]) for word in behind if word in SHORT)
+def _added(doc: Doc, groups: Sequence[Measure]) -> int:
+    """How many further groups are added to the first."""
+    added = 0
+    for one, other in zip(groups, groups[1:], strict=False):
+        if other.start - one.end != 1 or doc[one.end].norm_ not in ("and", "plus", "+", "&", ","):
+            break
+        added += 1
+    return added
+
+
+def counts_people(doc: Doc, number: Number, topic: str) -> bool:
+    """Whether a plain number is one of people."""
+    before = doc[number.start - 1].norm_ if number.start else ""
+    two = " ".join(t.norm_ for t in doc[max(0, number.start - 2) : number.start])
+    if before in FEEDING or two in GATHERING:
+        return True
+    if topic not in marked("feeding"):
+        return False
+    if before == "to" and any(token.norm_ in FEEDING for token in doc[: number.start]):
+        return True
+    after = doc[number.end].norm_ if number.end < len(doc) else "."
+    return before in ("for", "about", "around", "of") or ((before in HOSTING or two in HOSTING) and after in HOSTED)
+
+
+def course(words: Sequence[str]) -> str | None:
+    """How it is served, where the words tell."""
+    return next((way for way in reversed(WAYS) if said(words, COURSES[way])), None)
+
+
+def counted_in(doc: Doc) -> tuple[str, ...]:
+    """What an amount is asked in: pans of a depth, packs, pieces; a dish that is asked how many of is counted."""
+    words = [token.norm_ for token in doc]
+    heard = [id for id, phrases in _containers().items() if said(words, phrases)]
+    if "pan" in heard or "pans" in words:
+        heard += [id for m in doc._.measures if m.kind == "length" for low, high, id in DEPTH_M if low <= m.low <= high]
+    sized = {m.end: m.start for m in doc._.measures if m.kind == "mass"}
+    starts = (sized.get(f.start, f.start) for f in doc._.found if f.kind == "dish")
+    many = any(start and words[start - 1] == "many" for start in starts)
+    return tuple(dict.fromkeys([*heard, *(("piece",) if many and "piece" not in heard else ())]))
 
 
 @cache
-def roles() -> dict[str, str]:
-    """The role of every ingredient."""
-    return {row["name"]: row["role"] for row in tables.read_toml("lexicon/ingredients.toml")["ingredient"]}
+def _containers() -> dict[str, tuple[str, ...]]:
+    rows = tables.read_toml(packs.CONTAINERS)["container"]
+    return {row["id"]: tuple(row["heard_as"]) for row in rows if "heard_as" in row}
+
+
+def count(doc: Doc, dish: str | None, topic: str) -> int | None:
+    """How many pieces of the dish the cook has: the number before it, or before its weight: twelve 18 lb birds."""
+    if dish is None or packs.piece(dish, dishes()[dish].dish_class) is None:
+        return None
+    starts = {f.start for f in doc._.found if f.kind == "dish"}
+    starts |= {m.start for m in doc._.measures if m.kind == "mass" and m.end in starts}
+    for number in plain_numbers(doc):
+        whole = number.value == int(number.value) and 1 < number.value <= MOST_PIECES
+        if whole and number.end in starts and not counts_people(doc, number, topic):
+            return int(number.value)
+    return None
+
+
+def quantity_of(doc: Doc, dish: str | None, counted: int | None) -> str | None:
+    """What the first weight or volume is of: each piece, one portion, or what is cooked."""
+    measure = next((m for m in doc._.measures if m.kind in ("mass", "volume")), None)
+    words = [token.norm_ for token in doc]
+    if measure is None:
+        return YIELD if said(words, OF_YIELD) else None
+    behind = " ".join(words[measure.end : measure.end + NEAR]).removeprefix("of ")
+    if any(f"{behind} ".startswith(f"{word} ") for word in OF_COOKED):
+        return COOKED
+    if measure.kind == "mass" and any(f"{behind} ".startswith(f"{word} ") for word in OF_PORTION):
+        return PORTION
+    follows = any(f.kind == "dish" and f.start == measure.end for f in doc._.found)
+    if measure.kind == "mass" and follows and _is_a_piece(dish, measure.low, counted):
+        return EACH
+    return None
+
+
+def _is_a_piece(dish: str | None, grams: float, counted: int | None) -> bool:
+    piece = packs.piece(dish, dishes()[dish].dish_class) if dish else None
+    low, high = SIZES
+    return counted is not None or bool(piece and piece.grams and low <= grams / piece.grams <= high)
+
+
+def menu(doc: Doc, topic: str) -> tuple[str, ...]:
+    """Every dish of a menu, in order: those joined by `and`, a comma or nothing; potatoes for mash are one."""
+    if topic not in marked("feeding"):
+        return ()
+    heard: list[Found] = []
+    for found in doc._.found:
+        one = dishes().get(found.id) if found.kind == "dish" else None
+        if one is None or one.dish_class in NOT_ON_A_MENU:
+            continue
+        if not heard or (is_joined(doc, heard[-1], found) and found.id not in {h.id for h in heard}):
+            heard.append(found)
+    return tuple(found.id for found in heard) if len(heard) > 1 else ()
+
+
+def made_of(doc: Doc, dish: str | None, topic: str) -> str | None:
+    """Of a dry good that is bought for a dish, the dish, which tells how much of it: basmati for biryani."""
+    heard = [f for f in doc._.found if f.kind == "dish"]
+    if topic not in marked("feeding") or len(heard) < 2 or heard[0].id != dish:
+        return dish
+    dry = all(portion(f.id, dishes()[f.id].dish_class).state == DRY for f in heard[:2])
+    between = {t.norm_ for t in doc[heard[0].end : heard[1].start]}
+    return heard[1].id if dry and not between.isdisjoint(MADE_INTO) else dish
+
+
+def is_joined(doc: Doc, one: Found, other: Found) -> bool:
+    """Whether a dish stands beside another as one more, rather than telling what that is for."""
+    words = [token.norm_ for token in doc[one.end : other.start]]
+    while words and words[-1] in BETWEEN and words[-1] not in JOINS:
+        words.pop()
+    if words:
+        return words[-1] in JOINS
+    return one.end == other.start and dishes()[one.id].dish_class != dishes()[other.id].dish_class
+
+
+def bird(dish: str | None, doc: Doc) -> str | None:
+    """A bird of no other name is a turkey where the feast or its size tells so."""
+    if dish != BIRD:
+        return dish
+    heavy = any(m.kind == "mass" and m.low >= TURKEY_FROM_G for m in doc._.measures)
+    return "turkey" if heavy or any(token.norm_ in TURKEY for token in doc) else dish
+
+
+def is_liquid(doc: Doc, measure: Measure) -> bool:
+    """Whether a volume is of the liquid that a dish is given: 3 cups of water."""
+    behind = [token.norm_ for token in doc[measure.end : measure.end + NEAR]]
+    return measure.kind == "volume" and any(word in LIQUID_WORDS for word in behind[: 1 + (behind[:1] == ["of"])])
+
+
+def liquid_per(doc: Doc) -> float | None:
+    """How much liquid the cook gives it: 2 to 1, or 3 cups of water to 2 cups of rice."""
+    volumes = [m for m in doc._.measures if m.kind == "volume"]
+    given, dry = ([m for m in volumes if is_liquid(doc, m) is of] for of in (True, False))
+    if given and dry:
+        return given[0].low / dry[0].low if dry[0].low else None
+    numbers = {number.start: number for number in plain_numbers(doc)}
+    for one in numbers.values():
+        other = numbers.get(one.end + 1)
+        if other and doc[one.end].norm_ in ("to", ":") and min(one.value, other.value) > 0:
+            return max(one.value, other.value) / min(one.value, other.value)
+    return None

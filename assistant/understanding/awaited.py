@@ -16,9 +16,10 @@ from assistant.reading import elevation_mentions, instruments, times_of_day
 from assistant.reading.elevation import SMALLEST_BARE
 from assistant.reading.spans import Elevation, Number
 from assistant.understanding import unclaimed
+from assistant.understanding.amounts import MOST_PORTIONS
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues
-from assistant.understanding.request import MOST_PORTIONS, Hearing, service_time, spoken_method
+from assistant.understanding.request import Hearing, service_time, spoken_method
 from assistant.understanding.utterance import Utterance, listen
 from rules.engine import known
 from rules.model import Kitchen, Request

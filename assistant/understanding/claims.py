@@ -9,7 +9,7 @@ from assistant.reading.spans import Number
 
 def claimed(doc: Doc) -> set[int]:
     """Tokens that some component has understood."""
-    return _tokens(doc._.numbers, doc._.measures, doc._.elevations, doc._.found, doc._.clock)
+    return _tokens(doc._.numbers, doc._.measures, doc._.elevations, doc._.found, doc._.clock, doc._.packed)
 
 
 def timed(doc: Doc) -> set[int]:

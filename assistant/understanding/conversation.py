@@ -16,11 +16,20 @@ SLOTS_OF_A_DISH = (
     "temperature_c",
     "temperature_of",
     "quantity",
+    "quantity_of",
+    "count",
     "portions",
+    "course",
     "gauge_pa",
     "service_time",
+    "start_time",
+    "slack_min",
+    "rest_min",
+    "ovens",
     "covered",
     "soaked",
+    "jars",
+    "packing",
 )
 
 
@@ -50,13 +59,15 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
         stated["nearest"] = now.nearest or previous.nearest
     if goes_on or (now.topic == previous.topic and now.dish in (None, previous.dish)):
         stated["recipe"] = now.recipe or previous.recipe
-    about_it = goes_on or (now.dish is None and now.dish_class is None and now.topic in marked("same_dish"))
+    again = now.topic == previous.topic and now.topic in marked("keeps_dish")
+    nameless = now.dish is None and now.dish_class is None
+    about_it = goes_on or (nameless and (again or now.topic in marked("same_dish")))
     if about_it:
         stated |= _dish(previous, now)
         if goes_on or now.topic == previous.topic or previous.topic in marked("by_method"):
             same = stated.get("dish") == previous.dish
             keep = SLOTS_OF_A_DISH if same else ("portions", "service_time")
-            stated |= {slot: getattr(previous, slot) for slot in keep if getattr(now, slot) is None}
+            stated |= {slot: getattr(previous, slot) for slot in keep if getattr(now, slot) in (None, ())}
     return replace(now, **(_place(previous, now, goes_on) | stated))
 
 

@@ -24,13 +24,14 @@ Doc.set_extension("fitting", default=frozenset(), force=True)
 
 @dataclass(frozen=True, slots=True)
 class Signs:
-    """The signs by what tells them: a stem, a phrase, a dish class, a method, a concept of danger."""
+    """The signs by what tells them: a stem, a phrase, a dish class, a method, a concept of danger, several signs."""
 
     stems: dict[str, tuple[str, ...]]
     phrases: tuple[tuple[str, str], ...]
     classes: dict[str, tuple[str, ...]]
     methods: dict[str, tuple[str, ...]]
     concepts: dict[str, tuple[str, ...]]
+    together: tuple[tuple[str, frozenset[str]], ...]
 
 
 @Language.component(
@@ -38,7 +39,8 @@ class Signs:
 )
 def kitchen_frames(doc: Doc) -> Doc:
     """Tell the topics whose frame an utterance fits."""
-    doc._.signs = frozenset(signs_of(doc))
+    heard = frozenset(signs_of(doc))
+    doc._.signs = heard | {sign for sign, of in signs().together if of <= heard}
     doc._.fitting = frozenset(topic.id for topic in topics().values() if fits(topic, doc._.signs))
     return doc
 
@@ -77,7 +79,8 @@ def signs() -> Signs:
     stems: dict[str, tuple[str, ...]] = {}
     for word, of in told["words"].items():
         stems[stem(word)] = tuple(dict.fromkeys((*stems.get(stem(word), ()), *of)))
-    return Signs(stems, phrases, told["classes"], told["methods"], told["concepts"])
+    together = tuple((row["id"], frozenset(row["together"])) for row in rows if "together" in row)
+    return Signs(stems, phrases, told["classes"], told["methods"], told["concepts"], together)
 
 
 def _by(rows: list[dict[str, list[str]]], key: str) -> dict[str, tuple[str, ...]]:

@@ -17,6 +17,7 @@ from assistant.understanding import (
     faults,  # noqa: F401
     forms,  # noqa: F401
     frames,  # noqa: F401
+    packed,  # noqa: F401
 )
 
 COMPONENTS = (
@@ -25,6 +26,7 @@ COMPONENTS = (
     "kitchen_clock",
     "kitchen_spelling",
     "kitchen_lexicon",
+    "kitchen_packed",
     "kitchen_elevation",
     "kitchen_concepts",
     "kitchen_faults",

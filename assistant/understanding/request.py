@@ -17,11 +17,14 @@ from assistant.understanding import (
     explanations,
     faults,
     lexicon,
+    packed,
+    serving,
     small_talk,
     temperatures,
     timer_words,
     unclaimed,
     what_is_asked,
+    what_is_in_it,
 )
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues
@@ -40,9 +43,10 @@ SAME_F = 1.0
 # units in which nobody tells how long a dish cooks
 NO_COOKING_TIME = ("wk", "week", "month", "mo", "yr", "year")
 HOT_WORDS = cues("temperature", "hot")
-FEEDING, GATHERING = cues("portions", "feeding"), cues("portions", "gathering")
 CHANGES_OF_A_BAKE = cues("leaning", "baking")
 SAVING = cues("saving", "words")
+# classes of what goes with a dish
+LIQUIDS = ("water", "stock")
 IMPLIED_METHODS = {
     "oil": "fry", "fryer": "fry", "fat": "fry", "lard": "fry", "shortening": "fry", "wok": "fry", "griddle": "fry",
     "proofer": "proof", "proof": "proof", "smoker": "smoke", "steamer": "steam", "brew": "brew",
@@ -89,7 +93,10 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     words = [token.norm_ for token in doc]
     topic, found = doc._.topic.id, doc._.found
     units = answer_preferences.spoken_system(words, doc._.measures)
-    dish = (faults.said_of(doc) if topic == TROUBLE else None) or main_dish(found, topic)
+    tools = equipment(words, found)
+    dish = faults.said_of(doc) if topic == TROUBLE else None
+    dish = dish or amounts.made_of(doc, amounts.bird(main_dish(found, topic), doc), topic)
+    dish = dish or ("white rice" if topic == "liquid" and "rice_cooker" in tools else None)
     method = spoken_method(words, found) or implied_method(words, topic)
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
     gauge = instruments.gauge_pa(doc._.measures, words, in_cooker)
@@ -103,14 +110,19 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     boiled_c = instruments.boil_test_c(temps, words, in_water)
     boiled_m = water.elevation_from_boiling_m(boiled_c) if boiled_c is not None and not height.unused else None
     temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(temps), None)
-    time = next((m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME), None)
+    when = serving.heard(doc) if topic == "schedule" else serving.Serving(service=next(iter(doc._.clock), None))
+    method = None if method == "hold" and when.slack else method
+    waits = (when.slack, when.rest)
+    times = (m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME and m not in waits)
+    time, count = next(times, None), amounts.count(doc, dish, topic)
     no_such = unclaimed.dish(doc) if dish is None else None
-    elliptical, timers = unclaimed.is_elliptical(doc), timer_words.heard(doc)
+    elliptical = unclaimed.is_elliptical(doc) or unclaimed.elsewhere(doc)
+    timers = timer_words.heard(doc)
     request = Request(
         text=doc.text,
         topic=topic,
         subject=doc._.subject,
-        amounts=amounts.amounts(doc) if topic == TROUBLE else (),
+        amounts=what_is_in_it.amounts(doc) if topic == TROUBLE else (),
         saving=topic == TROUBLE and cue_said(words, SAVING),
         symptoms_too=faults.told(doc)[1:] if topic == TROUBLE else (),
         dish=dish,
@@ -125,12 +137,24 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         time_high_min=time.high if time and time.high > time.low else None,
         temperature_c=temp_c,
         temperature_of=temperature_of(doc, temp_c),
-        quantity=quantity(doc._.measures, words, gauge),
-        portions=portions(doc, topic),
+        quantity=quantity(dry_measures(doc, topic), words, gauge),
+        quantity_of=amounts.quantity_of(doc, dish, count),
+        count=count,
+        portions=amounts.portions(doc, topic, when.service.start if when.service else None),
+        course=amounts.course(words),
+        liquid_per=amounts.liquid_per(doc) if topic == "liquid" else None,
+        counted_in=amounts.counted_in(doc),
+        dishes=amounts.menu(doc, topic),
         gauge_pa=gauge,
-        service_time=service_time(doc._.clock),
+        service_time=service_time((when.service,) if when.service else ()),
+        start_time=service_time((when.start,) if when.start else ()),
+        slack_min=when.slack.low if when.slack else None,
+        rest_min=when.rest.low if when.rest else None,
+        ovens=when.ovens,
         covered=answer_preferences.covered(words),
         soaked=answer_preferences.soaked(words),
+        jars=packed.jars(doc),
+        packing=packed.packing(doc),
         timer_action=timers.action if topic == TIMER else None,
         timer_name=timers.name if topic == TIMER else "",
         small_talk=small_talk.kind([token.lower_ for token in doc]) if topic == "smalltalk" else None,
@@ -138,7 +162,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         choices=doc._.topic.choices if not (elliptical or doc._.safety) and topic == doc._.topic.id else (),
         forms=tuple(dict.fromkeys(form.id for form in doc._.forms)),
         units=units or kitchen.units,
-        equipment=equipment(words, found),
+        equipment=tools,
         unused=(*height.unused, *barometer.unused, *((no_such,) if no_such else ()), *unclaimed.places(doc)),
     )  # fmt: skip
     plain = next((number.value for number in plain_numbers(doc)), None)
@@ -160,10 +184,14 @@ def _first(*values: float | None) -> float | None:
 
 
 def main_dish(found: Sequence[Found], topic: str) -> str | None:
-    """The dish that is asked about: the first one; water last, and in baking what is an ingredient as well."""
+    """The dish that is asked about: the first one; water last, and in baking what is an ingredient as well.
+
+    Where it is asked how much liquid a dish takes, stock is that liquid.
+    """
     heard = [f for f in found if f.kind == "dish"]
     also = {f.start for f in found if f.kind == "ingredient"} if topic in marked("of_baking") else set()
-    best = min(heard, key=lambda f: (dishes()[f.id].dish_class == "water", f.start in also, f.start), default=None)
+    poured = LIQUIDS if topic == "liquid" else LIQUIDS[:1]
+    best = min(heard, key=lambda f: (dishes()[f.id].dish_class in poured, f.start in also, f.start), default=None)
     if best is None:
         return None
     return whole_dish(best.id, heard) if topic == TROUBLE else narrower(best.id, heard)
@@ -214,6 +242,11 @@ def equipment(words: Sequence[str], found: Sequence[Found]) -> tuple[str, ...]:
     return tuple(dict.fromkeys(id for name in named for kind, id in lexicon.meanings(name) if kind == "equipment"))
 
 
+def dry_measures(doc: Doc, topic: str) -> list[Measure]:
+    """The measures without those of the liquid that is asked about."""
+    return [m for m in doc._.measures if topic != "liquid" or not amounts.is_liquid(doc, m)]
+
+
 def quantity(measures: Sequence[Measure], words: Sequence[str], gauge: float | None) -> Quantity | None:
     """The first mass or volume; pounds that were a gauge setting are none."""
     for m in measures:
@@ -221,22 +254,6 @@ def quantity(measures: Sequence[Measure], words: Sequence[str], gauge: float | N
         if m.kind in ("mass", "volume") and not gauged:
             return Quantity(round(m.said, 6), m.unit)
     return None
-
-
-MOST_PORTIONS = 100_000
-
-
-def portions(doc: Doc, topic: str) -> int | None:
-    """How many people: 60 covers, serves 8, a party of 20, and where the talk is of buying, plain `for 12`."""
-    said = [m.said for m in doc._.measures if m.kind == "portion"]
-    said = said or [n.value for n in plain_numbers(doc) if _counts_people(doc, n.start, topic)]
-    return int(said[0]) if said and 1 <= said[0] <= MOST_PORTIONS else None
-
-
-def _counts_people(doc: Doc, at: int, topic: str) -> bool:
-    before, two = doc[at - 1].norm_ if at else "", " ".join(t.norm_ for t in doc[max(0, at - 2) : at])
-    counted = topic in marked("feeding") and before in ("for", "about", "around", "of")
-    return counted or before in FEEDING or two in GATHERING
 
 
 def service_time(clock: Sequence[Measure]) -> str | None:

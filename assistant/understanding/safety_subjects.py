@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cache
 
@@ -28,30 +29,51 @@ class Subject:
 
     within: topics for which its phrases count; empty for any that is open to safety
     together: groups of words; a sentence with a word of each group is about the subject, wherever they stand
+    spread: topics beside its own in which its groups count; unless: words and phrases that speak against it
+    first: whether it is looked for before the others
     """
 
     id: str
     topic: str
     within: tuple[str, ...] = ()
     together: tuple[frozenset[str], ...] = ()
+    spread: tuple[str, ...] = ()
+    unless: tuple[str, ...] = ()
+    first: bool = False
+
+    def spread_over(self, words: frozenset[str]) -> bool:
+        """Whether a sentence has a word of each group."""
+        return bool(self.together) and all(words & group for group in self.together)
+
+    def barred(self, text: str) -> bool:
+        """Whether a sentence holds words that speak against the subject."""
+        return any(f" {phrase} " in f" {text} " for phrase in self.unless)
 
 
-@Language.component("kitchen_safety", requires=["doc._.topic", "doc._.concepts"], assigns=["doc._.safety"])
+@Language.component(
+    "kitchen_safety", requires=["doc._.topic", "doc._.concepts", "doc._.packed"], assigns=["doc._.safety"]
+)
 def kitchen_safety(doc: Doc) -> Doc:
     """Hear a subject of food safety. One of preserving sets the topic, and so does any where the topic was unsure."""
-    if puts_up(doc) and doc._.topic.id in marked("may_be_canning"):
+    if (puts_up(doc) or packs_jars(doc)) and doc._.topic.id in marked("may_be_canning"):
         doc._.topic = replace(doc._.topic, id=PRESERVE)
     words = [token.norm_ for token in doc]
     if cooks_instead(doc, " ".join(words)):
         doc._.topic = replace(doc._.topic, id=next(t for t, _ in doc._.topic.scores if t != PRESERVE))
-    found = safety_subject(" ".join(words), doc._.topic.id)
-    if found is None:
-        found = spread_subject(frozenset(words), doc._.topic.id, any(item.kind == "dish" for item in doc._.found))
+    found = subject_of(words, doc._.topic.id, any(item.kind == "dish" for item in doc._.found))
     if found:
         doc._.safety = found.id
         if found.id not in book.names("safety") or doc._.topic.id in marked("unsure"):
             doc._.topic = replace(doc._.topic, id=found.topic)
     return doc
+
+
+def subject_of(words: Sequence[str], topic: str, dish: bool) -> Subject | None:
+    """The subject of a question: one that comes first, else by a phrase, else by words that stand apart."""
+    by_phrase = safety_subject(" ".join(words), topic)
+    if by_phrase and by_phrase.first:
+        return by_phrase
+    return spread_subject(words, topic, dish, first=True) or by_phrase or spread_subject(words, topic, dish)
 
 
 def cooks_instead(doc: Doc, text: str) -> bool:
@@ -62,6 +84,12 @@ def cooks_instead(doc: Doc, text: str) -> bool:
     kept = {dishes()[found.id].dish_class for found in doc._.found if found.kind == "dish"} & KEPT_CLASSES
     speaks_of_it = kept or any(f" {word} " in f" {text} " for word in OF_PRESERVING)
     return bool(methods) and PRESERVE not in methods and not speaks_of_it
+
+
+def packs_jars(doc: Doc) -> bool:
+    """Whether food is packed hot or raw into jars that are named."""
+    heard = {packed.packing for packed in doc._.packed}
+    return bool(heard & {"hot", "raw"}) and any(packed.jar for packed in doc._.packed)
 
 
 def puts_up(doc: Doc) -> bool:
@@ -79,6 +107,9 @@ def subjects() -> dict[str, Subject]:
             row["topic"],
             tuple(row.get("within", ())),
             tuple(frozenset(map(fold, group)) for group in row.get("together", ())),
+            tuple(row.get("spread", ())),
+            tuple(map(fold, row.get("unless", ()))),
+            row.get("first", False),
         )
         for row in tables.read_toml(CATALOGUE)["subject"]
     }
@@ -86,13 +117,13 @@ def subjects() -> dict[str, Subject]:
 
 @cache
 def phrases() -> dict[str, Subject]:
-    """Every phrase with its subject, longest first."""
+    """Every phrase with its subject, those of subjects that come first before the others, longest first."""
     heard = {
         fold(phrase): subjects()[row["id"]]
         for row in tables.read_toml(CATALOGUE)["subject"]
         for phrase in row["heard_as"]
     }
-    return dict(sorted(heard.items(), key=lambda item: (-len(item[0]), item[0])))
+    return dict(sorted(heard.items(), key=lambda item: (not item[1].first, -len(item[0]), item[0])))
 
 
 def safety_subject(text: str, topic: str) -> Subject | None:
@@ -105,22 +136,30 @@ def safety_subject(text: str, topic: str) -> Subject | None:
     """
     padded = f" {text} "
     inside = (subject for phrase, subject in phrases().items() if f" {phrase} " in padded)
-    return next((subject for subject in inside if _counts(subject, topic)), None)
+    return next((subject for subject in inside if _counts(subject, topic) and not subject.barred(text)), None)
 
 
-def spread_subject(words: frozenset[str], topic: str, dish: bool = False) -> Subject | None:
+def spread_subject(words: Sequence[str], topic: str, dish: bool = False, first: bool = False) -> Subject | None:
     """The subject of which a sentence has a word of each group, whatever stands between them.
 
     A question of preserving may name a dish beside it; elsewhere a dish is what the question is about.
+    first: whether only subjects that come first are looked at
 
-    >>> spread_subject(frozenset("how long must i boil creek water".split()), "time").id
+    >>> spread_subject("how long must i boil creek water".split(), "time").id
     'drinking_water'
     """
+    said, text = frozenset(words), " ".join(words)
     for subject in subjects().values():
-        at_home = topic == PRESERVE if subject.topic == PRESERVE else topic in marked("safety_apart") and not dish
-        if subject.together and at_home and all(words & group for group in subject.together):
+        looked_at = (subject.first or not first) and _is_at_home(subject, topic, dish)
+        if looked_at and subject.spread_over(said) and not subject.barred(text):
             return subject
     return None
+
+
+def _is_at_home(subject: Subject, topic: str, dish: bool) -> bool:
+    if subject.topic == PRESERVE:
+        return topic == PRESERVE or topic in subject.spread
+    return topic in marked("safety_apart") and not dish
 
 
 def _counts(subject: Subject, topic: str) -> bool:

@@ -23,6 +23,9 @@ LEANING = frozenset(cues("leaning", "words"))
 HINTS = (*DEPTHS.values(), *LIDS.values(), *SYSTEMS.values())
 HINT_WORDS = frozenset(word for phrases in HINTS for phrase in phrases for word in phrase.split())
 LONGEST_DISH = 3
+# how an utterance begins that goes on with the question before, and of how many words it is at most
+OPENINGS = tuple(tuple(opening.split()) for opening in cues("leaning", "openings"))
+LONGEST_ASIDE = 16
 
 
 def is_elliptical(doc: Doc, besides: Collection[str] = ()) -> bool:
@@ -36,6 +39,14 @@ def is_elliptical(doc: Doc, besides: Collection[str] = ()) -> bool:
     asks_anew = topics.cue_scores(doc).keys() - marked("leaning_cues")
     little = LEANING | HINT_WORDS | set(besides)
     return bool(rest) and not asks_anew and all(word in little for word in loose)
+
+
+def elsewhere(doc: Doc) -> bool:
+    """Whether the question before is put again for somebody else's kitchen: what about my sister, she is at 6,300."""
+    opens = any(all(t.norm_ == word for t, word in zip(doc, opening, strict=False)) for opening in OPENINGS)
+    named = any(found.kind in ("dish", "method", "symptom") for found in doc._.found)
+    here = any(elevation.role == "here" for elevation in doc._.elevations)
+    return opens and here and not named and len(doc) <= LONGEST_ASIDE
 
 
 def dish(doc: Doc) -> Unused | None:

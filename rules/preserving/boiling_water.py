@@ -10,16 +10,18 @@ from dataclasses import replace
 
 from rules.book import Case, Part, rule
 from rules.model import Caution, Figure
-from rules.preserving import process_times
-from rules.preserving.bands import Band
-from rules.preserving.gate import STEAM_LIMIT_MIN
+from rules.preserving import process_times, tested
+from rules.preserving.bands import Band, ten_minutes_and_more
+from rules.preserving.gate import STEAM_LIMIT_MIN, printed_here
+from rules.preserving.times_here import Time
 from rules.preserving.vessel import PRESSURE, STEAM, called, food_of, vessel
-from rules.said import Said, Words, exact_duration, sentences, temp, together
+from rules.said import Said, Words, exact_duration, number, sentences, temp, together, yes
 
 STERILE_UNDER_MIN = 10.0
 # over this process the guide asks for two inches of water over the jars instead of one
 DEEP_WATER_OVER_MIN = 30.0
 say = sentences("preserving/boiling_water")
+tell = sentences("preserving/tested")
 
 
 def band_figure(band: Band) -> Figure:
@@ -60,11 +62,73 @@ def _given(case: Case, found: process_times.Process) -> Part:
     )
 
 
+@rule("preserve.printed_time", "usda-aib-539", "usu-canning-bands")
+def printed_time(case: Case) -> Part | None:
+    """The process time here as it is printed, by style, pack and jar, for a known food of which no time was given."""
+    if vessel(case.request) == PRESSURE or process_times.base_min(case.request) is not None:
+        return None
+    times = printed_here(case.request)
+    if not times:
+        return None
+    holds = tested.holds_for(case.request, times)
+    return Part(
+        headline=together(_printed(case, times), tested.notes(case.request, times)),
+        figures=_one_figure(times),
+        steps=_steps(case, max(t.most_min for t in times), min(t.base_min for t in times)),
+        because=_why_printed(case, times),
+        cautions=(holds,) if holds else (),
+        sources=_sources_printed(case, times),
+    )
+
+
+def _printed(case: Case, times: tuple[Time, ...]) -> Said:
+    request = case.request
+    may = request.forms[:1] == ("can_it",) and request.subject in ("steam_canning", "boiling_water_canning")
+    said = {
+        "lead": yes(may),
+        "food": tested.packed_food(request, times),
+        "vessel": vessel(request),
+        "place": case.place,
+    }
+    if not tested.is_one(times):
+        return tell("water-each", each=tested.each(times), **said)
+    sizes = dict.fromkeys(time.jar for time in times)
+    named = "yes" if request.jars else "no"
+    jars, time = tested.asked_jars(request, sizes), number(times[0].most_min)
+    return tell("water-one", jars=jars, named=named, time=time, **said)
+
+
+def _one_figure(times: tuple[Time, ...]) -> tuple[Figure, ...]:
+    """The time, where it is one whatever is meant."""
+    if not tested.is_one(times):
+        return ()
+    least, most = min(t.least_min for t in times), times[0].most_min
+    return (Figure("process_time", say("process-label"), most, "min", least, most, times[0].base_min),)
+
+
+def _why_printed(case: Case, times: tuple[Time, ...]) -> Words:
+    added = process_times.added(process_times.LONG, case.here.elevation_m)
+    if added is None:
+        return ""
+    beyond = added.usu and any(time.most_min > time.least_min for time in times)
+    return together(
+        tell("because", boil=temp(case.here.boiling_c), band=added.usda.said),
+        tell("beyond", band=added.usu.said) if beyond and added.usu else None,
+    )
+
+
+def _sources_printed(case: Case, times: tuple[Time, ...]) -> tuple[str, ...]:
+    beyond = ("usu-canning-bands",) if any(time.most_min > time.least_min for time in times) else ()
+    return ("usda-aib-539", *beyond, *(("from-memory",) if any(time.memory for time in times) else ()))
+
+
 @rule("preserve.added_time", "usda-aib-539", "usu-canning-bands")
 def added_time(case: Case) -> Part | None:
     """What the tables add at this elevation, where there is no time to add it to or no food was named."""
     food = food_of(case.request)
     if vessel(case.request) == PRESSURE or (food.named and process_times.base_min(case.request) is not None):
+        return None
+    if printed_here(case.request):
         return None
     found = [added for kind in _kinds(case) if (added := process_times.added(kind, case.here.elevation_m))]
     if not found:
@@ -134,16 +198,28 @@ def _sources(added: process_times.Added) -> tuple[str, ...]:
     return tuple(dict.fromkeys(band.source for band in (added.usda, added.usu) if band))
 
 
-def _steps(case: Case, time_min: float | None) -> tuple[Said, ...]:
-    """What to do at the canner. time_min: the process time [min], None where it is not known yet."""
+def _steps(case: Case, time_min: float | None, base_min: float | None = None) -> tuple[Said, ...]:
+    """What to do at the canner.
+
+    time_min: the process time [min], the longest that can be meant; None where it is not known yet
+    base_min: the shortest in the first column, where it was read there
+    """
     boil = temp(case.here.boiling_c)
     if vessel(case.request) == STEAM:
         first = say("start-steam", boil=boil)
     else:
         first = say("start-boil", boil=boil, depth=_depth(time_min), deep_over=exact_duration(DEEP_WATER_OVER_MIN))
-    base = process_times.base_min(case.request)
-    sterile = time_min is not None and base is not None and base < STERILE_UNDER_MIN
-    return (first, say("start-again"), *((say("sterile-jars"),) if sterile else ()))
+    base = base_min or process_times.base_min(case.request)
+    return (first, say("start-again"), *_sterile(case, time_min, base))
+
+
+def _sterile(case: Case, time_min: float | None, base_min: float | None) -> tuple[Said, ...]:
+    """Jars that a short process does not sterilise: boiled before, or processed as long as one that does."""
+    if time_min is None or base_min is None or base_min >= STERILE_UNDER_MIN:
+        return ()
+    boiled = exact_duration(ten_minutes_and_more(case.here.elevation_m))
+    clean = exact_duration(time_min + STERILE_UNDER_MIN - base_min)
+    return (say("sterile-jars", boiled=boiled, clean=clean),)
 
 
 def _depth(time_min: float | None) -> str:

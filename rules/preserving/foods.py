@@ -23,6 +23,7 @@ class Food:
     pressure_min: the shortest and the longest printed for a pressure canner [min]; None where no process is known
     demands: what the tested process asks of the food; instead: what to do where it is refused
     called: the food by itself, where its row is named as it comes out of the jar
+    process: the printed process it takes, by its name in the tables of processes; empty where none is held
     sources: the row's source, and from-memory where nobody opened it
     """
 
@@ -33,6 +34,7 @@ class Food:
     demands: Said | None = None
     instead: Said | None = None
     called: str = ""
+    process: str = ""
     sources: tuple[str, ...] = ()
 
     @property
@@ -71,6 +73,7 @@ def _food(row: dict[str, str]) -> Food:
         _said(row["demands"]),
         _said(row["instead"]),
         row["called"],
+        row["process"],
         (row["source"], *memory),
     )
 

@@ -4,14 +4,17 @@ from __future__ import annotations
 
 from rules.book import Case, Part, celsius, rule
 from rules.errors import within
-from rules.model import Caution, Figure
+from rules.foods.dishes import traits_of
+from rules.model import Caution, Figure, Request
 from rules.physics.units import FT_PER_M, round_to, to_c
 from rules.preserving.gate import is_drying
-from rules.said import duration, duration_span, sentences, temp
+from rules.said import Value, duration, duration_span, sentences, temp, yes
+from rules.tables import read_csv
 
 BLANCH_FROM_FT, BLANCH_MORE_MIN = 5000, 1.0
 PER_1000_FT_MIN, COUNTED_FROM_FT = 0.5, 2000
 LONGEST_BLANCH_MIN = 30.0
+BLANCHING = "tables/blanching_nchfp.csv"
 say = sentences("preserving/freeze_dry")
 DRY_C, MEAT_FIRST_C, POULTRY_FIRST_C = to_c(140), to_c(160), to_c(165)
 
@@ -38,40 +41,87 @@ def blanching(case: Case) -> Part | None:
     if case.request.subject != "blanching":
         return None
     low, high = blanch_more_min(case.here.elevation_m)
-    base = case.request.time_min
-    figures = [Figure("blanch_more", say("blanch-more-label"), high, "min", low, high)]
+    base, printed = case.request.time_min, printed_min(case.request.dish or "")
+    more = Figure("blanch_more", say("blanch-more-label"), high, "min", low, high)
     if base is not None:
         within("blanching time", base, 0.25, LONGEST_BLANCH_MIN, "min", "Give the time that the recipe prints.")
-        figures.insert(0, Figure("blanch_time", say("blanch-label"), base + high, "min", base + low, base + high))
+    span = (base, base) if base is not None else printed
+    added: dict[str, Value] = {
+        "food": case.request.dish or say("vegetables"),
+        "way": "longer" if low else "up_to" if high else "same",
+        "span": duration_span(low, high),
+        "most": duration(high),
+        "place": case.place,
+    }
+    if span is None:
+        headline, figures = say("blanch", **added), [more]
+    else:
+        least, most = span[0] + low, span[1] + high
+        time, whose = duration_span(least, most), _whose(base, span)
+        headline = say("blanch-for", time=time, base=duration_span(*span), whose=whose, **added)
+        figures = [Figure("blanch_time", say("blanch-label"), most, "min", least, most), more]
     return Part(
-        headline=say(
-            "blanch",
-            food=case.request.dish or say("vegetables"),
-            way="longer" if low else "up_to" if high else "same",
-            span=duration_span(low, high),
-            most=duration(high),
-            place=case.place,
-        ),
+        headline=headline,
         figures=tuple(figures),
         steps=(say("blanch-in"), say("blanch-cool")),
         because=say("blanch-because", boil=temp(case.here.boiling_c)),
+        sources=("csu-high-altitude-food-prep", "common-practice", *(("nchfp", "from-memory") if printed else ())),
+    )
+
+
+def _whose(base: float | None, span: tuple[float, float]) -> str:
+    """Whether a time is the cook's own, or one of the table for pieces of one size or of several."""
+    return "own" if base is not None else "printed" if span[0] == span[1] else "sizes"
+
+
+def printed_min(dish: str) -> tuple[float, float] | None:
+    """How long a vegetable is blanched for the freezer below 5,000 ft [min], small pieces and large ones.
+
+    source: nchfp, from memory
+
+    >>> printed_min("green beans"), printed_min("pasta")
+    ((3.0, 3.0), None)
+    """
+    rows = read_csv(BLANCHING).rows
+    return next(((float(row["low_min"]), float(row["high_min"])) for row in rows if row["dish"] == dish), None)
+
+
+def of_meat(request: Request) -> bool:
+    """Whether what is dried is meat, poultry or fish, or jerky of one that was not named."""
+    traits = traits_of(request.dish, request.dish_class)
+    return request.subject == "jerky" or bool({"meat", "poultry", "fish", "jerky"} & set(traits))
+
+
+@rule("preserve.jerky", "usda-jerky", "from-memory")
+def jerky(case: Case) -> Part | None:
+    """Jerky: the meat is heated through before it is dried, and nothing of that goes by the elevation."""
+    if not (is_drying(case.request) and of_meat(case.request)):
+        return None
+    bird = "poultry" in case.traits
+    first_c = POULTRY_FIRST_C if bird else MEAT_FIRST_C
+    figures = [
+        celsius("meat_first_temperature", say("meat-label"), MEAT_FIRST_C, MEAT_FIRST_C),
+        celsius("poultry_first_temperature", say("poultry-label"), POULTRY_FIRST_C, POULTRY_FIRST_C),
+    ]
+    return Part(
+        headline=say("jerky", first=temp(first_c), bird=yes(bird), poultry=temp(POULTRY_FIRST_C)),
+        figures=(figures[bird], celsius("drying_temperature", say("dry-label"), DRY_C, DRY_C)),
+        steps=(say("jerky-heat"), say("jerky-dry"), say("jerky-keep")),
+        because=say("jerky-because"),
     )
 
 
 @rule("preserve.drying", "common-practice", "from-memory")
 def drying(case: Case) -> Part | None:
-    """Drying fruit, vegetables and meat: the temperatures stay, the time shortens."""
-    if not is_drying(case.request):
+    """Drying fruit and vegetables: the temperatures stay, the time shortens."""
+    if not is_drying(case.request) or of_meat(case.request):
         return None
-    jerky = say("jerky", meat=temp(MEAT_FIRST_C), poultry=temp(POULTRY_FIRST_C))
+    named = case.request.dish is not None
+    meat = say("meat-too", meat=temp(MEAT_FIRST_C), poultry=temp(POULTRY_FIRST_C))
     return Part(
-        headline=say("dry", temperature=temp(DRY_C)),
-        figures=(
-            celsius("drying_temperature", say("dry-label"), DRY_C, DRY_C),
-            celsius("meat_first_temperature", say("meat-label"), MEAT_FIRST_C, MEAT_FIRST_C),
-            celsius("poultry_first_temperature", say("poultry-label"), POULTRY_FIRST_C, POULTRY_FIRST_C),
-        ),
+        headline=say("dry", food=case.request.dish or say("fruit-and-vegetables"), temperature=temp(DRY_C)),
+        figures=(celsius("drying_temperature", say("dry-label"), DRY_C, DRY_C),),
         steps=(say("dry-turn"), say("dry-keep")),
         because=say("dry-because"),
-        cautions=(Caution("warn", jerky, ("from-memory",)),),
+        cautions=() if named else (Caution("warn", meat, ("from-memory",)),),
     )

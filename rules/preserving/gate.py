@@ -13,6 +13,8 @@ from rules.preserving import process_times
 from rules.preserving.bands import CEILING_FT, whole_feet
 from rules.preserving.catalogue import PRACTICES
 from rules.preserving.foods import CANNED
+from rules.preserving.printed import too_big
+from rules.preserving.times_here import Time, times
 from rules.preserving.vessel import (
     BOILING_WATER,
     HALF_GALLON,
@@ -26,7 +28,11 @@ from rules.preserving.vessel import (
 
 STEAM_LIMIT_MIN = 45.0
 # subjects that give no process; jars are boiled empty, fruit is dried, jam is cooked in the pan
-WITHOUT_PROCESS = ("jar_sterilising", "blanching", "drying", "gel_point")
+WITHOUT_PROCESS = (
+    "jar_sterilising", "blanching", "drying", "jerky", "gel_point", "over_boiled_jam",
+    "acid_needed", "headspace_asked", "clock_start", "small_jars", "less_sugar", "salt_amount", "vinegar_strength",
+    "fermenting", "fridge_pickles", "siphoning", "sealed_batch", "keeping", "curing",
+)  # fmt: skip
 
 
 def refusal(request: Request) -> str | None:
@@ -46,7 +52,7 @@ def is_drying(request: Request) -> bool:
     >>> is_drying(Request(topic="preserve", dish="beef jerky")), is_drying(Request(topic="preserve", dish="peaches"))
     (True, False)
     """
-    return request.subject == "drying" or (request.subject is None and food_of(request).kind == "dried")
+    return request.subject in ("drying", "jerky") or (request.subject is None and food_of(request).kind == "dried")
 
 
 def _empty_jars(request: Request) -> str | None:
@@ -85,6 +91,11 @@ def _jar(request: Request) -> str | None:
     return HALF_GALLON if in_half_gallons(request) and not fits else None
 
 
+def _jar_too_big(request: Request) -> str | None:
+    """A jar that is bigger than every one that is printed for the food in this canner."""
+    return "jar_too_big" if too_big(request, vessel(request)) else None
+
+
 def _height(request: Request) -> str | None:
     return "too_high" if request.elevation_m is not None and whole_feet(request.elevation_m) > CEILING_FT else None
 
@@ -102,8 +113,22 @@ def _steam(request: Request) -> str | None:
     """
     if vessel(request) != STEAM or request.elevation_m is None:
         return None
+    if process_times.base_min(request) is None and (every := times(request, STEAM)):
+        return None if any(time.most_min <= STEAM_LIMIT_MIN for time in every) else "steam_too_long"
     longest = process_times.longest_min(request)
     return "steam_too_long" if longest is not None and longest > STEAM_LIMIT_MIN else None
+
+
+def printed_here(request: Request) -> tuple[Time, ...]:
+    """The printed times of a request in its canner; of open steam those for which its water lasts."""
+    canner = vessel(request)
+    found = times(request, canner)
+    return tuple(time for time in found if canner != STEAM or time.most_min <= STEAM_LIMIT_MIN)
+
+
+def tells_printed(request: Request) -> bool:
+    """Whether the answer is a printed time, and not one that the cook brought."""
+    return process_times.base_min(request) is None and bool(printed_here(request))
 
 
 CHECKS: tuple[Callable[[Request], str | None], ...] = (
@@ -112,6 +137,7 @@ CHECKS: tuple[Callable[[Request], str | None], ...] = (
     _food,
     _jar,
     _canner,
+    _jar_too_big,
     _height,
     _time,
     _steam,

@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from rules.book import Case, Part, celsius, rule
-from rules.model import Figure
+from rules.model import Figure, Request
 from rules.physics.units import FT_PER_M, to_c
+from rules.preserving import tested
+from rules.preserving.gate import printed_here
 from rules.preserving.vessel import food_of
 from rules.said import Said, fixed, number, sentences, temp, temp_drop, together
 from rules.tables import read_csv
@@ -30,28 +34,39 @@ def printed_f(elevation_ft: float) -> tuple[int, float] | None:
     return (nearest, rows[nearest]) if abs(nearest - elevation_ft) <= TABLE_STEP_FT / 2 else None
 
 
-def asked(case: Case) -> bool:
-    """Whether the question is about jam or its gel point."""
-    return case.request.subject == "gel_point" or food_of(case.request).kind == "jam"
+def gels(request: Request) -> bool:
+    """Whether the food is jam or jelly, which sets; a fruit butter is only thick."""
+    food = food_of(request)
+    return food.kind == "jam" and food.process != "fruit butter"
+
+
+def about_jars(request: Request) -> bool:
+    """Whether a question about jam is how long its jars are processed, and not where it sets."""
+    if request.subject == "gel_point" or request.temperature_c is not None:
+        return False
+    in_canner = request.subject in ("boiling_water_canning", "steam_canning")
+    return bool(request.jars) or in_canner or request.time_min is not None or "how_long" in request.forms
 
 
 @rule("preserve.gel_point", "usda-aib-539", "lowe-experimental-cookery")
 def gel_point(case: Case) -> Part | None:
     """Where jam sets: 8 degF over the boil of water here."""
-    if not asked(case):
+    request = case.request
+    if not (request.subject == "gel_point" or gels(request)):
         return None
+    if about_jars(request):
+        return Part(steps=(say("beside", temperature=temp(case.here.boiling_c + RISE_K), rise=temp_drop(RISE_K)),))
     here_c, sea = case.here.boiling_c + RISE_K, case.sea.boiling_c + RISE_K
     here = round(here_c, 2)
     low = case.here.boiling_c + LABORATORY_RISE_K
     food = case.request.dish or say("jam")
     boil = temp(case.here.boiling_c)
-    about_jars = case.request.time_min is not None and case.request.subject != "gel_point"
     return Part(
         figures=(
             Figure("gel_point", say("label"), here, "degC", round(low, 2), here, sea_level=round(sea, 2)),
             celsius("boiling_point", say("boil-label"), case.here.boiling_c, case.sea.boiling_c),
         ),
-        headline="" if about_jars else say("headline", food=food, temperature=temp(here_c), place=case.place),
+        headline=say("headline", food=food, temperature=temp(here_c), place=case.place),
         steps=(say("thermometer"), say("tests")),
         because=together(
             say("because", rise=temp_drop(RISE_K), boil=boil),
@@ -65,3 +80,14 @@ def gel_point(case: Case) -> Part | None:
 def _printed(case: Case) -> Said | None:
     row = printed_f(case.here.elevation_m * FT_PER_M)
     return say("printed", temperature=temp(to_c(row[1])), elevation_ft=number(row[0])) if row else None
+
+
+@rule("preserve.jars_of_jam", "usda-aib-539")
+def jars_after(case: Case) -> Part | None:
+    """After the pan: how long the jars are processed here."""
+    request = replace(case.request, time_min=None, time_high_min=None, subject=None)
+    times = printed_here(request)
+    if case.request.subject == "gel_point" or not times:
+        return None
+    holds = tested.holds_for(request, times)
+    return Part(steps=(say("jars-after", each=tested.each(times)),), cautions=(holds,) if holds else ())

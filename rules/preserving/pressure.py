@@ -9,13 +9,14 @@ from functools import cache
 
 from rules.book import Case, Part, rule
 from rules.heat.pressure import inside_c
-from rules.model import Caution, Figure
+from rules.model import Caution, Figure, Request
 from rules.physics.units import PSI_PER_PA
-from rules.preserving import process_times
+from rules.preserving import process_times, tested, times_here
 from rules.preserving.bands import Band, bands, in_band, whole_feet
 from rules.preserving.boiling_water import band_figure
+from rules.preserving.times_here import Time
 from rules.preserving.vessel import PRESSURE, called, food_of, gauge, named, vessel
-from rules.said import Listed, Said, Words, listed, number, sentences, temp, together
+from rules.said import Listed, Said, Words, listed, number, sentences, temp, together, yes
 from rules.said import gauge as gauge_reading
 
 TABLE = "canning_pressure_usda-aib-539"
@@ -57,38 +58,76 @@ def pressure(case: Case) -> Part | None:
     known = {kind: band for kind, band in found.items() if band}
     if not known:
         return None
+    times = _printed(case)
     return Part(
-        headline=_headline(case, known),
+        headline=_headline(case, known, times),
         figures=(
-            *(_figure(case, kind, band) for kind, band in known.items()),
-            *_time(case),
-            band_figure(known.get("dial") or known["weighted"]),
+            *(_figure(case, kind, band) for kind, band in _of_gauge(case, known).items()),
+            *_time(case, times),
+            *(() if times else (band_figure(known.get("dial") or known["weighted"]),)),
         ),
         steps=(
-            say("same-time"),
+            *(() if times else (say("same-time"),)),
             say("vent"),
             say("pressure-falls"),
             *_pairs(case),
         ),
         because=_why(case, known),
-        cautions=(*_left_out(case), *_dial_beyond_usda(case, known), *_dial_check(case)),
+        cautions=(
+            *_left_out(case),
+            *_dial_beyond_usda(case, known),
+            *_dial_check(case),
+            *filter(None, (tested.holds_for(case.request, times) if times else None,)),
+        ),
         sources=tuple(dict.fromkeys((*(band.source for band in known.values()), "iapws-r7-97"))),
     )
 
 
+def _printed(case: Case) -> tuple[Time, ...]:
+    """The printed times, where the cook brings none of a tested recipe."""
+    return () if process_times.base_min(case.request) is not None else times_here.times(case.request, PRESSURE)
+
+
+def _of_gauge(case: Case, known: dict[str, Band]) -> dict[str, Band]:
+    """The gauge that the cook has, or both where nothing tells."""
+    kind = gauge(case.request)
+    return {kind: known[kind]} if kind in known else known
+
+
+def wanted(case: Case) -> Listed | None:
+    """The pressure here on the gauge that the cook has, or on either; None where no table has one."""
+    found = {kind: canner_psi(kind, _table(case), case.here.elevation_m) for kind in ("dial", "weighted")}
+    known = _of_gauge(case, {kind: band for kind, band in found.items() if band})
+    placed = case.request.elevation_m is not None and known
+    return listed([_on(kind, band.value) for kind, band in known.items()], "or") if placed else None
+
+
+def low_acid_gauges(request: Request) -> Listed:
+    """The pressures of low-acid food here, on either gauge; empty above every table."""
+    found = {kind: canner_psi(kind, "low_acid", request.elevation_m or 0.0) for kind in ("dial", "weighted")}
+    return listed([_on(kind, band.value) for kind, band in found.items() if band], "or")
+
+
+def on_gauge(kind: str, gauge_pa: float) -> Said:
+    """A gauge pressure [Pa] as it is read on a gauge of this kind."""
+    return say("on-gauge", gauge=kind, pressure=gauge_reading(gauge_pa))
+
+
 def _on(kind: str, psi: float) -> Said:
-    return say("on-gauge", gauge=kind, pressure=gauge_reading(psi / PSI_PER_PA))
+    return on_gauge(kind, psi / PSI_PER_PA)
 
 
-def _headline(case: Case, known: dict[str, Band]) -> Words:
+def _headline(case: Case, known: dict[str, Band], times: tuple[Time, ...]) -> Words:
     kind, food = gauge(case.request), food_of(case.request)
-    asked = {kind: known[kind]} if kind in known else known
+    asked = _of_gauge(case, known)
     wanted = listed([_on(of, band.value) for of, band in asked.items()], "or")
     if case.request.gauge_pa is not None:
-        return _judged(case, asked, wanted)
+        return together(_judged(case, asked, wanted), say("takes", each=tested.each(times)) if times else None)
     none = say("no-table", gauge=kind) if kind and kind not in known else None
     if not food.named:
         return together(none, say("unnamed", place=case.place, wanted=wanted))
+    if times:
+        return together(none, _process(case, times, wanted), tested.notes(case.request, times, PRESSURE))
     takes = say(
         "headline",
         way="never_boiled" if _way_unsaid(case) else "here",
@@ -98,6 +137,21 @@ def _headline(case: Case, known: dict[str, Band]) -> Words:
         time="left_out" if _is_left_out(case) else "unchanged",
     )
     return together(none, takes)
+
+
+def _process(case: Case, times: tuple[Time, ...], wanted: Listed) -> Said:
+    """Minutes and pressure in one sentence."""
+    request = case.request
+    said = {
+        "way": "never_boiled" if _way_unsaid(case) else "here",
+        "food": tested.packed_food(request, times),
+        "wanted": wanted,
+        "place": case.place,
+    }
+    if not tested.is_one(times):
+        return say("process-each", each=tested.each(times), **said)
+    jars = tested.asked_jars(request, dict.fromkeys(time.jar for time in times))
+    return say("process-one", jars=jars, named=yes(request.jars), time=number(times[0].most_min), **said)
 
 
 def _judged(case: Case, asked: dict[str, Band], wanted: Listed) -> Said:
@@ -126,14 +180,18 @@ def _figure(case: Case, kind: str, band: Band) -> Figure:
     return Figure(f"{kind}_gauge", label, band.value, "psi", sea_level=sea.value if sea else None)
 
 
-def _time(case: Case) -> tuple[Figure, ...]:
-    """The cook's own time, where it was read for a pressure canner and is one that is printed for the food."""
-    time = process_times.base_min(case.request)
+def _time(case: Case, times: tuple[Time, ...]) -> tuple[Figure, ...]:
+    """The cook's own time, where it was read for a pressure canner and is one that is printed for the food; else the
+    printed one, where there is only one."""
+    printed = times[0].most_min if times and tested.is_one(times) else None
+    time = process_times.base_min(case.request) or printed
     return (Figure("process_time", say("process-label"), time, "min", sea_level=time),) if time else ()
 
 
 def _is_left_out(case: Case) -> bool:
-    return process_times.given(case.request) and process_times.base_min(case.request) is None
+    told = {time.most_min for time in _printed(case)}
+    time = case.request.time_high_min or case.request.time_min
+    return process_times.given(case.request) and process_times.base_min(case.request) is None and time not in told
 
 
 def _left_out(case: Case) -> tuple[Caution, ...]:
@@ -188,3 +246,12 @@ def low_acid(case: Case) -> Part | None:
     if food_of(case.request).kind != "low_acid":
         return None
     return Part(cautions=(Caution("stop", say("never-boiled", food=called(case.request)), ("usda-aib-539",)),))
+
+
+@rule("preserve.other_canner", "usda-aib-539")
+def other_canner(case: Case) -> Part | None:
+    """Where neither food nor canner was named: the pressure for all that does not go in boiling water."""
+    if food_of(case.request).named or case.request.subject is not None or vessel(case.request) == PRESSURE:
+        return None
+    wanted_here = low_acid_gauges(case.request)
+    return Part(steps=(say("other-canner", wanted=wanted_here),)) if wanted_here.items else None

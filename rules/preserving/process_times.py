@@ -8,7 +8,8 @@ from functools import cache
 
 from rules.model import Request
 from rules.preserving.bands import Band, bands, in_band, whole_feet
-from rules.preserving.vessel import PRESSURE, food_of, has_canner, in_half_gallons, named, vessel
+from rules.preserving.printed import shortest_min
+from rules.preserving.vessel import BOILING_WATER, PRESSURE, food_of, has_canner, in_half_gallons, named, vessel
 
 USDA, USU = "canning_time_usda-aib-539", "canning_time_usu-canning-bands"
 SHORT, LONG = "short", "long"
@@ -93,7 +94,10 @@ def base_min(request: Request) -> float | None:
 
 def _under_pressure(request: Request) -> tuple[float, float]:
     """The shortest and longest time that can be right in a pressure canner [min]; an empty span where none can."""
-    return food_of(request).pressure_min or NO_TIME if named_pressure(request) else NO_TIME
+    if not named_pressure(request):
+        return NO_TIME
+    low, high = food_of(request).pressure_min or NO_TIME
+    return max(low, shortest_min(request, PRESSURE) or low), high
 
 
 def named_pressure(request: Request) -> bool:
@@ -105,6 +109,7 @@ def _in_water(request: Request) -> tuple[float, float]:
     """The same for boiling water and open steam, at the elevation the recipe was read for."""
     food = food_of(request)
     least = (food.half_gallon_min if in_half_gallons(request) else food.water_min) or SHORTEST_MIN
+    least = max(least, shortest_min(request, BOILING_WATER) or least)
     there = added(kind_of(least), request.from_elevation_m or 0.0)
     return least + (there.least_min if there else 0.0), LONGEST_MIN
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from rules.book import Case, Part, Rule, rule
 from rules.model import Caution, Figure, Request
-from rules.preserving import boiling_water, freeze_dry, gel, pressure, process_times, refusals
+from rules.preserving import advice, boiling_water, freeze_dry, gel, pressure, process_times, refusals
 from rules.preserving.bands import near_edge, ten_minutes_and_more, whole_feet
-from rules.preserving.gate import is_drying, refusal
+from rules.preserving.gate import WITHOUT_PROCESS, is_drying, refusal, tells_printed
 from rules.preserving.vessel import PRESSURE, called, food_of, vessel
 from rules.said import exact_duration, number, sentences, together
 
@@ -15,8 +15,10 @@ say = sentences("preserving/room")
 
 
 @rule("preserve.tested_recipe", "usda-aib-539", "nchfp")
-def tested_recipe(case: Case) -> Part:
-    """What every answer about jars says that is no refusal: a tested recipe, and somebody to ask."""
+def tested_recipe(case: Case) -> Part | None:
+    """What an answer about jars says that is no refusal and names no recipe: a tested one, and somebody to ask."""
+    if case.request.subject not in WITHOUT_PROCESS and tells_printed(case.request):
+        return None
     return Part(cautions=(Caution("warn", say("tested-recipe"), ("usda-aib-539", "nchfp")),))
 
 
@@ -52,7 +54,7 @@ def demands(case: Case) -> Part | None:
 def tested_food(case: Case) -> Part | None:
     """Where it stands that the food has a tested process in this canner."""
     food = food_of(case.request)
-    if not food.named:
+    if not food.named or tells_printed(case.request):
         return None
     because = say("tested-food", food=called(case.request), vessel=vessel(case.request))
     return Part(because=because, sources=food.sources)
@@ -76,13 +78,16 @@ EVERY: tuple[Rule, ...] = (
     refusals.refused,
     jar_sterilising,
     freeze_dry.blanching,
+    freeze_dry.jerky,
     freeze_dry.drying,
-    demands,
     boiling_water.process_time,
-    gel.gel_point,
+    boiling_water.printed_time,
     boiling_water.added_time,
+    demands,
+    gel.gel_point,
     pressure.pressure,
     pressure.low_acid,
+    pressure.other_canner,
     boiling_water.acid,
     boiling_water.acid_by_recipe,
     boiling_water.acid_by_fermenting,
@@ -93,12 +98,14 @@ EVERY: tuple[Rule, ...] = (
     which_band,
     tested_recipe,
 )
-JAM_SETS: tuple[Rule, ...] = (gel.gel_point, boiling_water.added_time, tested_recipe)
+SETTING: tuple[Rule, ...] = (gel.gel_point, gel.jars_after, tested_recipe)
 ALONE: dict[str | None, tuple[Rule, ...]] = {
     "jar_sterilising": (jar_sterilising, which_band, tested_recipe),
     "blanching": (freeze_dry.blanching,),
-    "drying": (freeze_dry.drying,),
-    "gel_point": (gel.gel_point, tested_recipe),
+    "drying": (freeze_dry.jerky, freeze_dry.drying),
+    "gel_point": (gel.gel_point,),
+    "over_boiled_jam": (advice.over_boiled,),
+    **dict.fromkeys(advice.ADVICE, (advice.advice,)),
 }
 REFUSED: tuple[Rule, ...] = (refusals.refused,)
 
@@ -109,11 +116,11 @@ def rules_for(request: Request | None) -> tuple[Rule, ...]:
         return EVERY
     if refusal(request):
         return REFUSED
-    if request.subject == "gel_point" and food_of(request).kind == "jam":
-        return JAM_SETS
+    if gel.gels(request) and not gel.about_jars(request) and request.subject in (None, "gel_point"):
+        return SETTING
     return ALONE["drying"] if is_drying(request) else ALONE.get(request.subject, EVERY)
 
 
 def needs(request: Request) -> tuple[str, ...]:
-    """The elevation, except for what is refused at every elevation."""
-    return () if refusal(request) else ("elevation",)
+    """The elevation, except for what is refused or advised at every elevation."""
+    return () if refusal(request) or request.subject in (*advice.ADVICE, "drying", "jerky") else ("elevation",)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from rules.model import Request
+from rules.model import Quantity, Request
 from rules.preserving.foods import UNKNOWN, UNNAMED, Food, food
 from rules.said import Said, sentences
 
@@ -65,8 +65,8 @@ def in_cooker(request: Request) -> bool:
 
 def in_half_gallons(request: Request) -> bool:
     """Whether the jars hold half a gallon."""
-    amount = request.quantity
-    return request.subject == HALF_GALLON or (amount is not None and amount.unit == "gal" and amount.value == 0.5)
+    amounts = (request.quantity, *request.jars)
+    return request.subject == HALF_GALLON or Quantity(0.5, "gal") in amounts
 
 
 def gauge(request: Request) -> str | None:

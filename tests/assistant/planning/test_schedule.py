@@ -27,7 +27,10 @@ def test_the_steps_add_up_to_the_figures() -> None:
     for at, (begin, end) in zip(planned, pairwise(times), strict=True):
         assert end - begin == pytest.approx(timedelta(minutes=at), abs=timedelta(minutes=5))
     assert answer.steps[-1] == "18:00: Serve."
-    assert answer.headline == f"Start short ribs by {times[0]:%H:%M} to serve at 18:00 at 2,134 m (7,000 ft)."
+    begun = (
+        f"Start short ribs by {times[0]:%H:%M}, cooking by {times[1]:%H:%M}, to serve at 18:00 at 2,134 m (7,000 ft)."
+    )
+    assert answer.headline == begun
 
 
 def test_the_window_is_told_in_the_reason() -> None:

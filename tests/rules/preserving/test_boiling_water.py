@@ -4,7 +4,7 @@ import pytest
 
 from assistant.replies.worded import answer
 from rules.foods.dishes import dishes
-from rules.model import Request
+from rules.model import Quantity, Request
 from rules.physics.units import to_f
 from rules.preserving import gate
 
@@ -60,18 +60,19 @@ def test_each_table_that_was_read_is_cited(feet, both):
 @pytest.mark.parametrize(
     ("dish", "feet", "added", "short"),
     [
-        ("peaches", 0, 0, None),
-        ("peaches", 9000, 20, None),
-        ("figs", 2000, 5, None),
-        ("figs", 9000, 20, None),
-        ("dill pickles", 9000, 20, 15),
-        ("dill pickles", 5000, 10, 5),
-        ("dill pickles", 2000, 5, None),
+        ("tomato puree", 0, 0, None),
+        ("tomato puree", 9000, 20, None),
+        ("canned pie filling", 2000, 5, None),
+        ("canned pie filling", 9000, 20, None),
+        ("chutney", 9000, 20, 15),
+        ("chutney", 5000, 10, 5),
+        ("chutney", 2000, 5, None),
         (None, 9000, 20, 15),
         (None, 500, 0, None),
     ],
 )
 def test_without_a_time_the_addition_of_each_length_is_told(dish, feet, added, short):
+    """Of food of which no process is printed here."""
     given = can(dish, feet)
     assert given.figure("process_time") is None
     assert given.figure("added_time").value == added
@@ -92,8 +93,15 @@ def test_jars_are_sterile_where_the_process_is_under_ten_minutes(dish, base, ste
     assert any("fill sterile jars" in step for step in can(dish, time_min=base).steps) is sterile
 
 
+@pytest.mark.parametrize(("feet", "boiled", "clean"), [(0, 10, 10), (5000, 15, 15), (7000, 17, 20)])
+def test_jars_that_are_only_clean_take_a_ten_minute_process(feet, boiled, clean):
+    step = next(step for step in can("jam", feet, jars=(Quantity(0.5, "pt"),)).steps if "sterile jars" in step)
+    assert f"boiled empty for {boiled} min" in step
+    assert f"clean hot jars for {clean} min" in step
+
+
 def test_the_depth_of_water_without_a_time_is_told_for_both():
-    assert "2 in (5 cm) where the process is over 30 min" in texts(can("peaches"))
+    assert "2 in (5 cm) where the process is over 30 min" in texts(can("chutney"))
 
 
 @pytest.mark.parametrize(("feet", "boil"), [(0, "212 °F"), (7000, "199 °F")])
@@ -161,12 +169,26 @@ def test_food_without_a_process_is_refused_as_what_it_is(dish, reason, way):
 )
 def test_blanching_for_the_freezer(feet, base, less, more):
     """A minute from 5,000 ft, or half a minute for each 1,000 ft over 2,000 ft."""
-    given = can("green beans", feet, subject="blanching", time_min=base)
+    given = can("artichokes", feet, subject="blanching", time_min=base)
     added, time = given.figure("blanch_more"), given.figure("blanch_time")
     assert (added.low, added.value, added.high, added.unit) == (less, more, more, "min")
     assert (time is None) is (base is None)
     assert time is None or (time.low, time.value, time.high) == (base + less, base + more, base + more)
     assert ("no longer" in given.headline) is (more == 0)
+
+
+@pytest.mark.parametrize(
+    ("dish", "feet", "low", "high"),
+    [
+        ("green beans", 4999, 3, 4.5),
+        ("green beans", 6000, 4, 5),
+        ("peas", 5000, 2.5, 3),
+        ("corn on the cob", 7000, 8, 13.5),
+    ],
+)
+def test_a_vegetable_of_the_table_is_blanched_for_its_own_time(dish, feet, low, high):
+    time = can(dish, feet, subject="blanching").figure("blanch_time")
+    assert (time.low, time.high) == (low, high)
 
 
 @pytest.mark.parametrize(("minutes", "fits"), [(0.2, False), (0.25, True), (30, True), (31, False)])

@@ -154,10 +154,28 @@ def test_jerky_is_heated_through_before_it_is_dried():
     told = answer(asked("beef jerky"))
     found = {f.id: to_f(f.value) for f in told.figures}
     assert found["meat_first_temperature"] == pytest.approx(160, abs=0.1)
-    assert found["poultry_first_temperature"] == pytest.approx(165, abs=0.1)
     assert found["drying_temperature"] == pytest.approx(140, abs=0.1)
-    assert "160 °F" in told.cautions[0].text
-    assert "165 °F" in told.cautions[0].text
+    assert "160 °F" in told.headline
+    assert "165 °F" in told.headline
+    assert "fruit" not in told.headline + " ".join(told.steps)
+
+
+def test_jerky_of_a_bird_is_heated_to_165_f():
+    told = answer(asked("turkey", subject="jerky"))
+    assert to_f(told.figure("poultry_first_temperature").value) == pytest.approx(165, abs=0.1)
+    assert told.figure("meat_first_temperature") is None
+
+
+def test_meat_is_never_dried_as_fruit_is():
+    for dish in ("venison roast", "salmon", "chicken breasts"):
+        told = answer(asked(dish, subject="drying"))
+        assert "before it is dried" in told.headline, dish
+
+
+def test_fruit_is_dried_without_a_word_of_meat():
+    told = answer(asked("apples", subject="drying"))
+    assert "Dry apples" in told.headline
+    assert not told.cautions
 
 
 @pytest.mark.parametrize("way", ["boiling_water_canning", "steam_canning", "pressure_canning"])

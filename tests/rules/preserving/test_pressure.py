@@ -65,11 +65,11 @@ def test_the_pressure_at_sea_level_stands_beside_it(dish, dial, weighted):
 
 @pytest.mark.parametrize(("feet", "begins"), [(500, 0), (2001, 2001), (7000, 6001), (9000, 8001)])
 def test_the_band_is_that_of_the_dial_gauge(feet, begins):
-    assert told(can("green beans", feet), "band") == begins
+    assert told(can("green beans", feet, time_min=25), "band") == begins
 
 
 def test_the_band_is_that_of_the_weighted_gauge_where_no_dial_is_printed():
-    assert told(can("peaches", 9000), "band") == 1001
+    assert told(can("peaches", 9000, time_min=10), "band") == 1001
 
 
 def test_the_source_of_a_band_is_the_text_that_prints_it():
@@ -146,7 +146,7 @@ def test_a_named_pressure_is_held_against_the_printed_one(dish, psi, feet, field
 )
 def test_low_acid_food_is_never_boiled(dish, fields, never):
     given = can(dish, **fields)
-    assert given.headline.startswith("Never in boiling water") is never
+    assert ("in a pressure canner, never in boiling water" in given.headline) is never
     assert any(c.level == "stop" and "Never can green beans in boiling water" in c.text for c in given.cautions)
 
 
@@ -157,7 +157,7 @@ def test_acid_food_under_pressure_has_no_such_stop():
 @pytest.mark.parametrize(
     ("dish", "fields", "why"),
     [
-        ("green beans", {"time_min": 20, "subject": None}, "nothing says that it was read for a pressure canner"),
+        ("green beans", {"time_min": 21, "subject": None}, "nothing says that it was read for a pressure canner"),
         ("green beans", {"time_min": 19}, "none that is printed for green beans"),
         (None, {"time_min": 20}, "name the food"),
     ],

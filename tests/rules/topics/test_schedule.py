@@ -8,8 +8,9 @@ from assistant.replies.worded import answer
 from rules.foods import dishes
 from rules.model import Answer, Request
 from rules.tables import read_csv, read_toml
-from rules.topics import schedule
-from rules.topics.schedule import AFTER, BEFORE, LEADS, stages
+from rules.topics.schedule import one as one_room
+from rules.topics.schedule import stages as stages_room
+from rules.topics.schedule.stages import AFTER, BEFORE, LEADS, stages
 
 RIBS = Request(topic="schedule", dish="short ribs", dish_class="collagen_cut", elevation_m=2133.6, service_time="18:00")
 
@@ -76,7 +77,8 @@ def test_food_that_waits_is_held_hot_as_the_food_code_asks() -> None:
 
 
 def test_a_time_of_sea_level_is_said_to_be_one(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(schedule, "cooking_answer", lambda request, method: Answer(request=request))
+    for room in (stages_room, one_room):
+        monkeypatch.setattr(room, "cooking_answer", lambda request, method: Answer(request=request))
     found = answer(RIBS)
     at_sea = dishes.sea_level_time("short ribs", "collagen_cut", "braise")
     assert (found.figure("cook_time").low, found.figure("cook_time").high) == (at_sea.low_min, at_sea.high_min)

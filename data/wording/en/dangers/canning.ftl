@@ -382,8 +382,8 @@ three_days_boiling =
 
 acid_left_out =
     .verdict =
-        No. Acid is part of the process: tomatoes, figs and the like are not canned without it, and fresh lemons or a
-        taste do not take its place.
+        No. Never leave the acid out: tomatoes, figs and the like are not canned without it, and fresh lemons or a taste
+        do not take its place.
     .instead =
         Put it in every jar: 2 tablespoons of bottled lemon juice or 1/2 teaspoon of citric acid for a quart of
         tomatoes, half for a pint; for other food as its tested recipe says. Too sour: add sugar. Without acid: freeze

@@ -1,7 +1,24 @@
 # a time is one of day, with the day where it is another than the day of service
 
 it = it
-headline = Start { $food } by { $start } to serve at { $serve } at { $place }.
+# $cooked: later where the heat comes some time after the start
+headline =
+    Start { $food } by { $start }{ $cooked ->
+        [later] , cooking by { $cooking },
+       *[at-once] { "" }
+    } to serve at { $serve } at { $place }.
+# the start that the cook named
+verdict =
+    { $verdict ->
+        [yes] Yes, { $start } is early enough.
+        [tight] { CAPITAL($start) } can do, if it turns out a quick one.
+       *[no] No, { $start } is too late: { $latest } is the very latest.
+    }
+menu = To serve at { $serve } at { $place }: { $lines }.
+menu-line = { $food } at { $time }
+loads =
+    Heat the ovens at { $start } for { $food } in { $count } loads, the first in at { $first } and the last at { $last }, to
+    serve at { $serve } at { $place }.
 window = By the range, the start lies between { $earliest } and { $latest }.
 serve = { $time }: Serve.
 on-the-day = { $time } { $day }

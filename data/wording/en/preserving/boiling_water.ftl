@@ -57,7 +57,9 @@ start-boil =
        *[either] 1 to 2 in (2.5 to 5 cm) of water over the jars.
     }
 start-again = If the boil stops, bring it back and start the time again from nothing.
-sterile-jars = For a recipe of less than 10 min fill sterile jars, or process for 10 min before the elevation is added.
+sterile-jars =
+    The recipe's time is under 10 min: fill sterile jars, boiled empty for { $boiled }, or process clean hot jars for
+    { $clean } instead.
 
 lids-covered = The lids must stay covered to the end, and a long boil takes more water off.
 acid =

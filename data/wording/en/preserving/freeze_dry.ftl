@@ -7,6 +7,16 @@ blanch =
         [up_to] up to { $most } longer
        *[same] no longer
     } at { $place } than the recipe prints.
+blanch-for =
+    Blanch { $food } for { $time } at { $place }: { $base } { $whose ->
+        [own] by the recipe
+        [sizes] by the table, small pieces to large,
+       *[printed] by the table
+    }{ $way ->
+        [longer] { " " }and { $span } for the elevation.
+        [up_to] { " " }and up to { $most } for the elevation.
+       *[same] , and nothing for the elevation.
+    }
 blanch-in = Plenty of boiling water, small batches, lid on; count from when it boils again.
 blanch-cool = Then straight into ice water for as long again, drain well, and freeze.
 blanch-because =
@@ -17,13 +27,31 @@ dry-label = Dry at
 meat-label = Meat first to
 poultry-label = Poultry first to
 dry =
-    Dry fruit and vegetables at about { $temperature } here as anywhere, and start checking early: thin, dry air takes
+    Dry { $food } at about { $temperature } here as anywhere, and start checking early: thin, dry air takes
     water off sooner.
-dry-turn = Turn and rotate the trays; if the outside hardens over a wet centre, go cooler and slower.
+fruit-and-vegetables = fruit and vegetables
+dry-turn =
+    Thin slices take about 6 to 12 h, halves and whole fruit a day or more; look from the early end on. Turn and rotate the
+    trays; if the outside hardens over a wet centre, go cooler and slower.
 dry-keep =
     Cool it, then keep it loose in a closed jar for a week, shaking daily; moisture on the glass means dry it more.
 dry-because =
     In thin air water leaves faster and the wet surface stays cooler, so the surface may dry ahead of the centre.
+meat-too =
+    Meat is another matter: heat it to { $meat }, poultry to { $poultry }, with moist heat before it is dried.
 jerky =
-    Jerky: heat the meat to { $meat }, poultry to { $poultry }, with moist heat before it is dried. Drying air alone cools
-    wet meat and does not kill germs, and less so here. Follow a tested recipe.
+    Heat { $bird ->
+        [yes] the bird to { $first }
+       *[no] the meat to { $first } (poultry { $poultry })
+    } inside before it is dried, at every elevation; then dry it at { TEMP(130) } to { TEMP(140) }.
+jerky-heat =
+    In strips of 1/4 in (6 mm): simmer them in the marinade or steam or roast them until a thermometer in the thickest
+    strip shows it, and lay them on the trays hot.
+jerky-dry =
+    It is done when a cooled strip bends, cracks and does not break. Thin, dry air gets there sooner: start looking early.
+jerky-keep =
+    Strips dried without that first heat: 10 min in an oven at { TEMP(275) } before anyone eats them. Keep jerky closed and
+    cool, 2 weeks on a shelf, longer in the freezer.
+jerky-because =
+    Wet meat cools itself in dry air, and germs that dry slowly become hardy; a dehydrator alone does not kill them, and less
+    so here.

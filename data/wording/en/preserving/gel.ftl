@@ -2,6 +2,8 @@ label = Gel point
 boil-label = Water boils at
 jam = jam
 headline = { CAPITAL($food) } sets at about { $temperature } at { $place }.
+beside = While it cooks it sets at about { $temperature } here, { $rise } over the boil of water.
+jars-after = Then fill sterile jars and process them in boiling water: { $each }.
 thermometer =
     Boil water first and read your thermometer in it: the gel point is 8 °F (4.5 °C) above that reading, so an error of
     the thermometer cancels.

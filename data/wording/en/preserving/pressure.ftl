@@ -25,6 +25,23 @@ headline =
         [left_out] take the time from a tested recipe for a pressure canner.
        *[unchanged] the process time does not change.
     }
+process-one =
+    Process { $named ->
+        [yes] { $jars } of { $food }
+       *[no] { $food }
+    } for { $time } min{ $way ->
+        [never_boiled] { " " }in a pressure canner, never in boiling water,
+       *[here] { "" }
+    } at { $wanted } at { $place }{ $named ->
+        [yes] .
+       *[no] , { $jars }.
+    }
+process-each =
+    Process { $food }{ $way ->
+        [never_boiled] { " " }in a pressure canner, never in boiling water,
+       *[here] { "" }
+    } at { $wanted } at { $place }: { $each }.
+takes = By the printed table: { $each }.
 judged =
     { $pressure } { $verdict ->
         [too_low] is too low
@@ -37,7 +54,9 @@ judged =
 
 same-time =
     Process for the time in the tested recipe: it is the same at every elevation. Only the pressure changes.
-vent = Let steam pour out of the vent for 10 min before you close it, and start the clock at pressure.
+vent =
+    Lock the lid on and let steam pour out of the open vent for 10 min; then put the weight on or close the petcock.
+    Start the clock when the pressure is reached, not before.
 pressure-falls = If the pressure falls under the mark, bring it back and start the time again from nothing.
 pairs =
     The tables print pairs of time and pressure; take one pair whole. The pressure above is right for every pair. Only a
@@ -63,7 +82,10 @@ never-boiled =
     Never can { $food } in boiling water or open steam, at any elevation and for any length of time: it is low in acid,
     and botulism spores live through the boil.
 
-as-printed = As printed: { $each }.
+other-canner =
+    Vegetables, meat, fish, beans, soup and stock: in a pressure canner, for the minutes of the tested recipe, at
+    { $wanted }.
+as-printed = The minutes are the same at every elevation; only the pressure goes up. As printed: { $each }.
 printed =
     { $gauge ->
         [dial] dial

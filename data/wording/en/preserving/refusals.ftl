@@ -120,6 +120,12 @@ steam_too_long =
     .instead = Use a boiling-water canner, and tell me the time of the tested recipe.
     .why = A steam canner is good for processes up to { $limit }, elevation included, and may not be opened to add water.
 
+jar_too_big =
+    .stop = No process is printed for { $food } in a jar that big.
+    .verdict = No. { jar_too_big.stop }
+    .instead = Use the jars that the tested recipe prints, or smaller ones for the same time.
+    .why = A bigger jar takes longer to heat through, and nobody has tested how long. It cannot be worked out from the small one.
+
 too_high =
     .verdict = No printed canning table reaches { $place }, so I have no process to give.
     .stop = { too_high.verdict }

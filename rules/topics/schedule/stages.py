@@ -1,27 +1,22 @@
-"""When to start, so that the food is ready in time: the stages of the work, counted back from service.
-
-Each stage is a figure [min] in the order of the work; its value is the time to plan for. start_before_service is their
-sum. The rules know no clock: each step says how long before service it is, as the value `when` of its sentence, and who
-knows the time of day puts that in its place.
-"""
+"""The stages of the work, each with its range and what to plan for, counted back from service."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
 from rules import engine
-from rules.book import Case, Part, rule
 from rules.foods import dishes
-from rules.model import Answer, Caution, Figure, Request
+from rules.model import Answer, Figure, Request
 from rules.physics.units import round_time_min
-from rules.safety.holding_limits import limit_c
-from rules.said import Listed, Words, duration, duration_span, listed, sentences, temp, together
+from rules.said import Words, duration, duration_span, sentences
 from rules.tables import read_csv
 
 say = sentences("topics/schedule")
 
 LEADS = "tables/schedule_leads_common-practice.csv"
-BEFORE, AFTER = ("soak", "rise", "heat_up"), ("release", "rest")
+BEFORE, AFTER = ("soak", "rise", "heat_up"), ("release", "rest", "slack")
+# a pot for so many comes to the boil slowly: what its heating is multiplied by, least and most
+BIG_FROM, BIG_HEAT_UP, BIG_POTS = 50, (1.5, 2.0), ("boil", "simmer", "braise", "stew", "poach")
 
 
 # the figures of an answer that are stages, in the order of the work
@@ -123,62 +118,30 @@ def stages(request: Request) -> tuple[Stage, ...]:
     dish_class, method = request.dish_class or "general", method_of(request) or ""
     waits = waits_hot(request)
     before, after = ([lead(stage, dish_class, method, waits=waits) for stage in of] for of in (BEFORE, AFTER))
-    return tuple(stage for stage in (*before, cook, *after) if stage)
+    work = (*(in_bulk(stage, request, method) for stage in before), cook, *after, spare(request))
+    return tuple(rested(stage, request) for stage in work if stage)
 
 
-@rule("schedule.backward", "common-practice")
-def backward(case: Case) -> Part:
-    """Count back from service through rest, cooking and heating up to the moment to start."""
-    work = stages(case.request)
-    low, plan, high = (sum(ends) for ends in zip(*((s.low_min, s.plan_min, s.high_min) for s in work), strict=True))
-    starts = [sum(s.plan_min for s in work[i:]) for i in range(len(work))]
-    why = say("waits") if waits_hot(case.request) else say("does-not-wait")
-    return Part(
-        figures=(
-            Figure("start_before_service", say("start-before-service"), round_time_min(plan), "min", low, high),
-            *(stage.figure for stage in work),
-        ),
-        steps=tuple(
-            say("step", when=say("before-service", time=duration(at)), step=s.step)
-            for at, s in zip(starts, work, strict=True)
-        ),
-        headline=say("headline", food=case.food, time=duration(plan), place=case.place),
-        because=together(say("counted-back", stages=backwards(work)), why),
-        sources=tuple(dict.fromkeys(source for stage in work for source in stage.sources)),
-    )
+def in_bulk(stage: Stage | None, request: Request, method: str) -> Stage | None:
+    """A stage for so many guests: a big pot takes longer to come to the boil."""
+    if stage is None or stage.id != "heat_up" or method not in BIG_POTS or (request.portions or 0) < BIG_FROM:
+        return stage
+    least, most = BIG_HEAT_UP
+    plan = round_time_min(stage.plan_min * most)
+    return replace(stage, low_min=stage.low_min * least, plan_min=plan, high_min=stage.high_min * most)
 
 
-def backwards(work: tuple[Stage, ...]) -> Listed:
-    """The stages from the last to the first, with their ranges."""
-    told = (say("stage", stage=s.id, time=duration_span(s.low_min, s.high_min)) for s in reversed(work))
-    return listed(told, "commas")
+def rested(stage: Stage, request: Request) -> Stage:
+    """The rest as long as the cook wants it."""
+    wanted = request.rest_min
+    if stage.id != "rest" or wanted is None:
+        return stage
+    return replace(stage, low_min=wanted, plan_min=wanted, high_min=wanted)
 
 
-@rule("schedule.waiting", "fda-food-code-2022", "common-practice")
-def waiting(case: Case) -> Part | None:
-    """How food that is ready early waits."""
-    if not waits_hot(case.request):
+def spare(request: Request) -> Stage | None:
+    """The time that the cook wants in hand before service."""
+    wanted = request.slack_min
+    if wanted is None:
         return None
-    return Part(cautions=(Caution("note", say("ready-early", hot=temp(limit_c("hot_hold"))), ("fda-food-code-2022",)),))
-
-
-@rule("schedule.cooking_cautions", "common-practice")
-def cooking_cautions(case: Case) -> Part:
-    """What the cooking itself warns of, and that its time is sea level's where no rule moves it."""
-    cooked = cooking_answer(case.request, method_of(case.request))
-    note = () if cooked.figure("cook_time") else (Caution("note", say("sea-level-time"), ("common-practice",)),)
-    return Part(cautions=(*(c for c in cooked.cautions if c.level != "note"), *note))
-
-
-def needs(request: Request) -> tuple[str, ...]:
-    """Dish, method where the dish does not tell it, time of service, elevation, and a time where none is known."""
-    known = request.dish or request.dish_class or any(u.kind == "dish" for u in request.unused)
-    if not known:
-        return ("dish", "service_time", "elevation")
-    method = () if method_of(request) else ("method",)
-    must = (*method, "service_time", "elevation")
-    placed = request.elevation_m is not None and request.service_time is not None
-    return (*must, "time") if not method and placed and cooking(request) is None else must
-
-
-RULES = (backward, waiting, cooking_cautions)
+    return Stage("slack", wanted, wanted, wanted, say("ready-and-hold", time=duration(wanted)), ("common-practice",))

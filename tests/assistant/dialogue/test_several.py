@@ -1,0 +1,68 @@
+"""Several questions at once, and two topics that the words fit alike."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from assistant.answering import reply_to, reply_to_request
+from assistant.dialogue.memory import Memory
+from assistant.dialogue.turn import take_turn
+from assistant.replies.contract import as_json
+from rules.model import Kitchen, Request
+
+
+def test_each_question_is_answered() -> None:
+    answer = reply_to("How long do carrots boil at 7,000 ft, and what temperature do I hold soup at?")
+    assert answer.parts[0].request.topic == "time"
+    assert len(answer.parts) == 2
+    assert "carrots" in answer.text
+    assert "135" in answer.text
+
+
+def test_each_dish_is_answered_where_the_cook_is() -> None:
+    answer = reply_to("how long for turnips and parsnips in Leadville")
+    assert [part.request.dish for part in answer.parts] == ["turnips", "parsnips"]
+    assert {part.request.elevation_m for part in answer.parts} == {answer.parts[0].request.elevation_m}
+    assert [part["heard"]["dish"] for part in as_json(answer)["parts"]] == ["turnips", "parsnips"]
+
+
+def test_what_only_goes_by_itself_is_named() -> None:
+    answer = reply_to(
+        "how long do carrots boil at 7,000 ft and how hot is the water, and can you set a timer for 9 minutes"
+    )
+    assert "set a timer for 9 minutes" in answer.text
+
+
+def test_one_question_has_no_parts() -> None:
+    assert not reply_to("how long do carrots boil at 7,000 ft").parts
+    assert "parts" not in as_json(reply_to("how long do carrots boil at 7,000 ft"))
+
+
+def unsure() -> Memory:
+    """Somebody who was asked which of two is meant."""
+    asked = Request(
+        text="carrots in the pot at 7,000 ft", topic="time", dish="carrots", dish_class="root_vegetable", method="boil",
+        elevation_m=2133.6, elevation_from="stated", choices=("time", "temperature"),
+    )  # fmt: skip
+    return Memory(request=asked, asked="choice")
+
+
+def test_a_choice_is_one_short_question() -> None:
+    asked = unsure().request
+    assert asked is not None
+    answer = reply_to_request(asked)
+    assert answer.missing == ("choice",)
+    assert answer.text == "I am not sure what you want to know of carrots: how long it takes, or how hot to have it?"
+
+
+def test_a_choice_is_taken_by_its_place_or_its_words() -> None:
+    first, second = take_turn("the first one", unsure()), take_turn("the second", unsure())
+    assert (first.memory.request and first.memory.request.topic) == "time"
+    assert (second.memory.request and second.memory.request.topic) == "temperature"
+    said = take_turn("how long", unsure())
+    assert said.answer.figure("cook_time")
+
+
+def test_another_question_leaves_the_choice() -> None:
+    turn = take_turn("why does water boil cooler up here", replace(unsure(), kitchen=Kitchen(elevation_m=2133.6)))
+    assert turn.answer.request.topic == "why"

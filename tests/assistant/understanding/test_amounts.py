@@ -1,0 +1,67 @@
+"""How much, how much liquid, and when: heard in many words, and answered with figures."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Any
+
+import pytest
+import tomli
+
+from assistant.answering import reply_to, understand
+from rules.model import Request
+
+PHRASES = tomli.loads(Path(__file__).with_name("amounts.toml").read_text("utf-8"))
+NOT_THESE = ("order", "liquid", "schedule")
+FEWEST = {"order": 60, "liquid": 40, "schedule": 40, "other": 40}
+
+
+def rows(kind: str) -> list[Any]:
+    return [pytest.param(row, id=row["text"]) for row in PHRASES[kind]]
+
+
+def heard(request: Request) -> dict[str, Any]:
+    """What a row can name, as it was heard."""
+    return {
+        "dish": request.dish,
+        "portions": request.portions,
+        "count": request.count,
+        "quantity": request.quantity and request.quantity.value,
+        "service": request.service_time,
+        "start": request.start_time,
+        "slack": request.slack_min,
+        "rest": request.rest_min,
+        "dishes": len(request.dishes),
+    }
+
+
+@pytest.mark.parametrize("kind", FEWEST)
+def test_there_are_phrases_enough(kind: str) -> None:
+    texts = [row["text"] for row in PHRASES[kind]]
+    assert len(set(texts)) == len(texts) >= FEWEST[kind]
+
+
+@pytest.mark.parametrize(
+    ("topic", "row"),
+    [(topic, *param.values) for topic in NOT_THESE for param in rows(topic)],
+    ids=lambda v: str(v)[:60],
+)
+def test_is_heard_and_answered(topic: str, row: dict[str, Any]) -> None:
+    request = understand(row["text"])
+    assert request.topic == topic
+    got = heard(request)
+    assert {key: got[key] for key in row if key in got} == {key: row[key] for key in row if key in got}
+    answer = reply_to(row["text"])
+    if "missing" in row:
+        assert answer.missing[:1] == (row["missing"],)
+    else:
+        assert answer.missing == ()
+        assert answer.figures or answer.steps
+        assert any(character.isdigit() for character in answer.text.splitlines()[0])
+
+
+@pytest.mark.parametrize("row", rows("other"))
+def test_what_only_counts_or_pours_is_heard_as_what_it_is(row: dict[str, Any]) -> None:
+    topic = understand(row["text"]).topic
+    assert topic not in NOT_THESE
+    assert topic == row["topic"]
