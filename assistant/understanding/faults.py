@@ -41,12 +41,14 @@ class Fault:
 
     symptom: a row of the catalogue
     said: told as what happened; named as what a dish is like, gummy rice; or wished, feared and asked about, will it sink
+    size: how many words tell it
     """
 
     start: int
     end: int
     symptom: str
     said: Literal["told", "named", "wished"]
+    size: int
 
     @property
     def told(self) -> bool:
@@ -117,9 +119,10 @@ def heard_in(text: str) -> tuple[str, ...]:
 
 
 def told(doc: Doc) -> tuple[str, ...]:
-    """The faults of an utterance, those that happened before those that are only spoken of."""
+    """The faults of an utterance: what happened before what is only spoken of, what is told in more words first."""
     order = ("told", "named", "wished")
-    return tuple(dict.fromkeys(f.symptom for f in sorted(doc._.faults, key=lambda fault: order.index(fault.said))))
+    ranked = sorted(doc._.faults, key=lambda fault: (order.index(fault.said), -fault.size))
+    return tuple(dict.fromkeys(fault.symptom for fault in ranked))
 
 
 def said_of(doc: Doc) -> str | None:
@@ -166,7 +169,7 @@ def _fault(line: Line, match: Match, things: frozenset[int]) -> Fault:
         said = "wished"
     elif _is_attribute(line, match, things):
         said = "named"
-    return Fault(first, last + 1, match.phrase.symptom, said)
+    return Fault(first, last + 1, match.phrase.symptom, said, len(match.places))
 
 
 def _is_attribute(line: Line, match: Match, things: frozenset[int]) -> bool:

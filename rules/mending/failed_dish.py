@@ -43,6 +43,7 @@ LEAST_CHANGE = 0.01
 SAID = ("bake", "roast", "fry")
 # from here on the air makes a difference that a cook can see; and where cooks above sea level mostly are
 HIGH_M, USUAL_M = 600.0, 1800.0
+PRESSURE = "pressure_cook"
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +63,7 @@ class Bench:
 
     from_m: where the recipe is right [m]; time_min: how long it was cooked [min], as far as said
     placed: whether it is known where; where not, here_m is sea level, and no figure of the place is told
-    amounts: what the cook says is in it, by component: not the whole recipe
+    amounts: what the cook says is in it, by component: not the whole recipe; said_c: a temperature that was said [degC]
     """
 
     dish_class: str
@@ -76,6 +77,7 @@ class Bench:
     time_min: float | None = None
     log: Log = Log()
     placed: bool = True
+    said_c: float | None = None
     amounts: Mapping[str, Base] = field(default_factory=dict)
 
     @property
@@ -92,7 +94,7 @@ class Bench:
         high = self.placed and self.here_m >= HIGH_M
         gas = air.SEA_LEVEL_PA / air.pressure_pa(self.here_m)
         return (
-            ("high", yes(high)), ("place", elevation(self.here_m)), ("boil", temp(self.boil_c)), ("gas", number(gas, 1)),
+            ("high", yes(high)), ("pressed", yes(high and self.method == PRESSURE)), ("place", elevation(self.here_m)), ("boil", temp(self.boil_c)), ("gas", number(gas, 1)),
             ("gel", temp(self.boil_c + RISE_K)),
         )  # fmt: skip
 

@@ -9,7 +9,7 @@ from rules.baking import styles
 from rules.errors import within
 from rules.foods.dishes import dishes
 from rules.mending.causes import Cause, behind, causes
-from rules.mending.failed_dish import CLASSES, Base, Bench
+from rules.mending.failed_dish import CLASSES, PRESSURE, Base, Bench
 from rules.mending.log import Log, Trial
 from rules.mending.model import Mending
 from rules.mending.next_in_log import carried_on, ranked
@@ -21,6 +21,8 @@ from rules.recipe import Recipe
 
 ORDER = ("leavening", "yeast", "sugar", "liquid", "oven", "time")
 OUT_OF_REACH = 0.1
+# how much the causes of a further fault count
+BESIDE = 0.5
 
 
 def suggest(
@@ -36,6 +38,7 @@ def suggest(
     time_min: float | None = None,
     units: Units = "us",
     amounts: Mapping[str, Base] | None = None,
+    said_c: float | None = None,
     log: Sequence[Trial] = (),
 ) -> Mending:
     """Rank what may lie behind a failure and size the changes; one change comes next.
@@ -44,7 +47,7 @@ def suggest(
     recipe: its ratios make some causes likelier and size the change; dish_class: where there is no recipe
     equipment: ids of what it was cooked in
     elevation_m: where it is cooked, None where nobody has said; from_elevation_m: where the recipe is right [m]
-    time_min: how long it was cooked; amounts: what the cook says is in it, by component
+    time_min: how long it was cooked; amounts: what the cook says is in it, by component; said_c: a temperature [degC]
     log: earlier batches of it, oldest first, the last of them being the one that shows these symptoms
     raises: UnknownWord for a symptom that is not in the catalogue; OutOfRange for an elevation no kitchen has
     source: the causes' own, uwyo-altitude-adjusters (one thing at a time, in order)
@@ -64,7 +67,7 @@ def suggest(
     bench = Bench(
         dish_class=_class_of(found, dish_class), here_m=here_m, recipe=recipe, style=name, dish=dish,
         method=method, from_m=from_elevation_m, units=units, time_min=time_min, log=Log(tuple(log)),
-        placed=elevation_m is not None, amounts=amounts or {},
+        placed=elevation_m is not None, amounts=amounts or {}, said_c=said_c,
     )  # fmt: skip
     if dish_class is None and recipe is None:
         bench = replace(bench, style=styles.style_of(bench.dish_class))
@@ -92,9 +95,10 @@ def _class_of(found: Sequence[Symptom], dish_class: str | None) -> str:
 def _scored(found: Sequence[Symptom], bench: Bench) -> list[tuple[float, Cause]]:
     """Every cause with its points, most first; of equal ones that of the published order first."""
     points: dict[str, float] = {}
-    for symptom in found:
+    for place, symptom in enumerate(found):
+        share = BESIDE if place else 1.0
         for weight in behind(symptom, bench.dish_class):
-            points[weight.cause] = points.get(weight.cause, 0.0) + weight.at(bench.ranked_m)
+            points[weight.cause] = points.get(weight.cause, 0.0) + share * weight.at(bench.ranked_m)
     scored = [(round(p * _fits(causes()[id], bench), 2), causes()[id]) for id, p in points.items()]
     kept = [row for row in scored if not bench.cannot(row[1])]
     return sorted(kept if len(kept) > 1 else scored, key=lambda row: (-row[0], _place(row[1]), row[1].id))
@@ -107,7 +111,7 @@ def _fits(cause: Cause, bench: Bench) -> float:
     soften at all.
     """
     threshold_c = softening(bench.dish_class).threshold_c
-    if cause.by == "boil" and threshold_c is not None and bench.boil_c < threshold_c:
+    if cause.by == "boil" and (bench.method == PRESSURE or (threshold_c is not None and bench.boil_c < threshold_c)):
         return OUT_OF_REACH
     likelihood = cause.likelihood(bench.features)
     return max(likelihood, 1.0) if bench.asks(cause) else likelihood

@@ -2,39 +2,49 @@
 
 from __future__ import annotations
 
+from rules.amounts import liquid
 from rules.baking.change import Change
+from rules.book import Case
 from rules.mending.causes import Cause
 from rules.mending.failed_dish import Bench
 from rules.mending.sized import Sized, change_of
-from rules.physics.units import FT_PER_M
+from rules.model import Request
+from rules.physics.units import ML_PER_TBSP
 from rules.said import measure, sentences
 
 say = sentences("mending/rice")
-# a tablespoon more to each cup for every 4,000 ft, as cooks do; a first trial is two
-FT_A_SPOON, FEWEST, MOST, TRIAL = 4000.0, 1.0, 4.0, 2.0
+# a first trial where it is not known how high the kitchen lies [tbsp]
+TRIAL, LEAST = 2.0, 1.0
+COOKER = ("rice_cooker",)
 
 
-def more_water_tbsp(bench: Bench) -> float:
-    """How many spoons of water more each cup of rice wants [tbsp].
+def more_water_tbsp(bench: Bench, equipment: tuple[str, ...] = ()) -> float:
+    """How many spoons of water more each cup of rice wants than at sea level [tbsp].
 
-    >>> more_water_tbsp(Bench("rice", 2850.0)), more_water_tbsp(Bench("rice", 0.0, placed=False))
-    (2.0, 2.0)
+    >>> more_water_tbsp(Bench("rice", 2850.0), COOKER), more_water_tbsp(Bench("rice", 0.0, placed=False))
+    (6.0, 2.0)
     """
     if not bench.placed:
         return TRIAL
-    return min(max(float(round(bench.here_m * FT_PER_M / FT_A_SPOON)), FEWEST), MOST)
+    cup = Request(
+        topic="liquid", dish=bench.dish or "white rice", dish_class="rice", method="simmer", equipment=equipment,
+        elevation_m=bench.here_m, from_elevation_m=bench.from_m,
+    )  # fmt: skip
+    needed = liquid.needed(Case(cup))
+    return max(float(round(needed.extra_ml / ML_PER_TBSP)), LEAST) if needed else TRIAL
 
 
 def rice(cause: Cause, bench: Bench) -> Sized:
     """More water, for a pot."""
-    return Sized(_change(cause, bench), say("water", spoons=measure(more_water_tbsp(bench), "tbsp")))
+    spoons = more_water_tbsp(bench)
+    return Sized(_change(cause, spoons), say("water", more=measure(spoons, "tbsp")))
 
 
 def rice_cooker(cause: Cause, bench: Bench) -> Sized:
     """More water, a soak and a second cycle, for a cooker that switches off by itself."""
-    return Sized(_change(cause, bench), say("cooker", spoons=measure(more_water_tbsp(bench), "tbsp")))
+    spoons = more_water_tbsp(bench, COOKER)
+    return Sized(_change(cause, spoons), say("cooker", more=measure(spoons, "tbsp")))
 
 
-def _change(cause: Cause, bench: Bench) -> Change:
-    spoons = more_water_tbsp(bench)
-    return change_of(cause, to_value=spoons, to_low=FEWEST, to_high=MOST, to_unit="tbsp", item="water")
+def _change(cause: Cause, spoons: float) -> Change:
+    return change_of(cause, to_value=spoons, to_unit="tbsp", item="water")

@@ -50,7 +50,7 @@ def _worked_out(request: Request, elevation_m: float | None) -> Mending:
         symptoms(request), dish_class=_class(request), dish=request.dish, method=request.method,
         equipment=request.equipment, elevation_m=elevation_m, from_elevation_m=request.from_elevation_m or 0.0,
         time_min=given_min if given_min and given_min >= SHORTEST_MIN else None, units=request.units,
-        amounts=amounts(request),
+        amounts=amounts(request), said_c=request.temperature_c,
     )  # fmt: skip
 
 
@@ -208,7 +208,7 @@ def where(case: Case) -> Part | None:
     if found is None or found.next is None or case.request.elevation_m is not None or _is_the_same_everywhere(found):
         return None
     there = worked_out(case.request, ELSEWHERE_M).next
-    if there is None or (there.line, there.change.because) == (found.next.line, found.next.change.because):
+    if not found.next.cause.by or there is None or there.line == found.next.line:
         return None
     return Part(cautions=(Caution("note", say("where")),))
 

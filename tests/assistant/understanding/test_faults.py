@@ -14,6 +14,7 @@ from rules.model import Request
 
 CASES = tomli.loads((Path(__file__).parent / "complaints.toml").read_text(encoding="utf-8"))
 COMPLAINTS = [(text, id) for id, texts in CASES["complaints"].items() for text in texts]
+ELSEWHERE = {subject: id for id, subject in CASES["answered_elsewhere"].items()}
 LEAST = 0.95
 
 
@@ -23,6 +24,9 @@ def heard(text: str) -> Request:
 
 
 def led_by(request: Request) -> str | None:
+    """The row that leads the answer; of what another room answers the row it stands for."""
+    if request.subject in ELSEWHERE:
+        return ELSEWHERE[request.subject]
     if request.topic != "troubleshoot" or request.subject is None:
         return None
     failed = Failed(

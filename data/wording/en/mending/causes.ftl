@@ -1,7 +1,8 @@
 # What makes a dish go wrong, by the causes of data/tables/causes_common-practice.csv: of each why it does (because), and
 # the change that mends it where that change has no size of its own (change).
 # $high is yes where the place is known and high enough to matter: then $place, $boil (where water boils there), $gas (how
-# many times the room the same gas takes up) and $gel (where jam sets) are known too.
+# many times the room the same gas takes up) and $gel (where jam sets) are known too. $pressed is yes where it was cooked
+# under pressure at such a place.
 
 too-much-leavening-because =
     { $high ->
@@ -352,10 +353,13 @@ needs-more-time-because =
     }
 
 needs-cooker-because =
-    { $high ->
-        [yes] An open pot gets no hotter than { $boil } at { $place }, and that softens it very slowly; under pressure
-        it is far hotter.
-       *[no] A pressure cooker is hotter inside than any open pot.
+    { $pressed ->
+        [yes] The gauge counts from the thinner air of { $place }, so it is cooler inside the cooker as well.
+       *[no] { $high ->
+            [yes] An open pot gets no hotter than { $boil } at { $place }, and that softens it very slowly; under pressure
+            it is far hotter.
+           *[no] A pressure cooker is hotter inside than any open pot.
+        }
     }
 
 soak-in-salt-change = Soak overnight in salted water, 1½ tbsp of salt to 8 cups (1.9 l) for 1 lb (450 g).
@@ -1196,4 +1200,17 @@ wide-pan-because =
     { $high ->
         [yes] How fast it boils down depends on the flame and the surface, not on the { $boil } at which it boils.
        *[no] How fast it boils down depends on the flame and the surface.
+    }
+
+gas-drives-because =
+    { $high ->
+        [yes] At { $place } the gas takes up { $gas } times its room, and drives the batter further than it should go.
+       *[no] The gas drives the batter further than it should go.
+    }
+
+less-starter-change = Use a third less starter, or mix it with cool water and let it rise in the refrigerator overnight.
+less-starter-because =
+    { $high ->
+        [yes] At { $place } the same gas fills { $gas } times the room, so the dough is ready long before the morning.
+       *[no] The dough makes its gas sooner than the recipe reckons with.
     }

@@ -3,9 +3,10 @@
 # what is cooked in water: $told is yes where the cook said how long it was given
 boil-times = Give it about { $times } times as long as at sea level, and go by tenderness.
 boil =
-    Allow { $here }, against { $sea } at sea level, and go by how it feels.{ $told ->
-        [yes] { " " }You gave it { $given }.
-       *[no] { "" }
+    { $told ->
+        [more] Go on for { $more } more after your { $given }: { $here } in all, against { $sea } at sea level.
+        [yes] Allow { $here }, against { $sea } at sea level, and go by how it feels. You gave it { $given }.
+       *[no] Allow { $here }, against { $sea } at sea level, and go by how it feels.
     }
 cooker-by-its-book = Cook it under pressure, at { $pressure }, by the time in the cooker's own book.
 cooker = Cook it under pressure for { $time } at { $pressure }, from when it is up to pressure.
@@ -17,6 +18,7 @@ stage =
         [sooner] Stop { $by } sooner than you did.
        *[further] Cook it { $by } further than you did.
     }
+stage-to = Take it off at { $to }, { $by } under the { $said } of sea level.
 stage-anywhere =
     Take it off 2 °F (1 °C) sooner for every 1,000 ft (305 m) of elevation: boil plain water, and take off what it falls short
     of 212 °F (100 °C).

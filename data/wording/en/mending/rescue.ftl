@@ -13,6 +13,7 @@ loaf-gummy = Bake it on, out of its pan, at 350 °F (177 °C) for 10 to 15 minut
 loaf-collapsed =
     It eats as flatbread or toast. A dough that fell before baking can be knocked back, shaped and risen once
     more, for a shorter time.
+sourdough-overproofed = Fold it, shape it cold and bake it in a tin, or as focaccia.
 overproofed = Knock it back, shape it again and let it rise once more, for half the time.
 rises-too-fast = Knock it back and put it in the refrigerator, where it slows.
 crust-pale-or-soft = Put it back at 400 °F (204 °C) for 5 to 10 minutes, and cool it on a rack.
@@ -57,7 +58,7 @@ beans-hard =
 grain-hard = Sprinkle on ¼ cup (60 ml) of boiling water to the cup, cover it, and give it 5 to 10 minutes more on low.
 rice-cooker-stops-early = Sprinkle on ¼ cup (60 ml) of hot water to the cup of rice and run the cycle once more.
 grain-gluey = Spread it on a tray to steam off; it does for fried rice or a pudding.
-mash-gluey = But spread it in a dish with cheese and brown it.
+mash-gluey = Glue it stays; spread it in a dish with cheese and brown it.
 roots-hard-inside = Cut them up and put them back, at a bare simmer.
 strands-hard = Put it back into boiling water, and taste every minute.
 dumpling-fell-apart = Fish them out and brown them in butter; steam the rest of the mixture instead.
