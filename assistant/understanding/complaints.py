@@ -14,7 +14,7 @@ TROUBLE = "troubleshoot"
 ASK_APART = frozenset((
     "how_long", "how_hot", "how_much", "more", "remaining", "start", "convert", "differ", "is_true", "worth", "done", "safe",
 ))  # fmt: skip
-WHY, SURE = "why", 1.0
+WHY, SURE, SHORT = "why", 1.0, 8
 # words that ask for the cause or the mend, and those that tell it is the asker's own dish
 ASKS_CAUSE, OWN = cues("complaint", "asks_cause"), cues("complaint", "own")
 SAVING = cues("saving", "words")
@@ -26,12 +26,19 @@ SAVING = cues("saving", "words")
 def kitchen_complaints(doc: Doc) -> Doc:
     """Take a complaint for a question about what went wrong; and what is only feared for the question next to it."""
     topic = doc._.topic
-    if complains(doc):
+    if complains(doc) or asks_to_save(doc):
         doc._.topic = replace(topic, id=TROUBLE, margin=max(topic.margin, SURE))
     elif topic.id == TROUBLE and only_fears(doc):
-        other = next((id for id, _ in topic.scores if id != TROUBLE and id in topic.fitting), TROUBLE)
-        doc._.topic = replace(topic, id=other)
+        others = tuple(score for score in topic.scores if score[0] != TROUBLE)
+        other = next((id for id, _ in others if id in topic.fitting), TROUBLE)
+        doc._.topic = replace(topic, id=other, margin=SURE, scores=others)
     return doc
+
+
+def asks_to_save(doc: Doc) -> bool:
+    """Whether nothing is asked but how to save what was spoken of: can I save them?"""
+    words = [token.norm_ for token in doc]
+    return len(doc) <= SHORT and said(words, SAVING) and not any(f.kind == "dish" for f in doc._.found)
 
 
 def only_fears(doc: Doc) -> bool:

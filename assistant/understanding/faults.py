@@ -307,11 +307,13 @@ def _settled(
 
 def _is_name(line: Line, match: Match, named: dict[int, Found]) -> bool:
     """Whether a phrase takes words out of the name of a dish or a place, or is nothing but one."""
-    own = {line.at[p] for p in match.places}
+    # the dough of a pizza dough is a part of it, and no name
+    own = {line.at[p] for p in match.places if line.stems[p] not in _lists()["PARTS"]}
+    every = {line.at[p] for p in match.places}
     touched = {named[i] for i in own if i in named}
     # two words besides the name tell it all the same: the tempura batter slides off
     beside = sum(i not in named for i in own)
-    return beside < 2 and any(not set(range(f.start, f.end)) < own for f in touched)
+    return beside < 2 and any(not set(range(f.start, f.end)) < every for f in touched)
 
 
 def _is_said(
@@ -324,6 +326,8 @@ def _is_said(
         return True
     joined = {p for k in kept for p in k.places}
     if before == AND and (first - 2 in joined or (first > 1 and line.at[first - 2] in named)):
+        return True
+    if before == AND and first > 2 and line.stems[first - 3] in _lists()["BE"]:
         return True
     if _next(line, last) == AND and last + 2 in joined:
         return True

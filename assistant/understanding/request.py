@@ -211,9 +211,10 @@ def narrower(dish: str, heard: Sequence[Found]) -> str:
 
 
 def whole_dish(dish: str, heard: Sequence[Found]) -> str:
-    """Of a dish and what it is made into, the latter: the apples in an apple pie."""
+    """Of a dish and what it is made into, the latter: the apples in an apple pie, chocolate muffins."""
     singular = dish.removesuffix("s")
-    return next((f.id for f in heard if f.id != dish and singular in f.id.split()), dish)
+    ends = {f.end for f in heard if f.id == dish}
+    return next((f.id for f in heard if f.id != dish and (singular in f.id.split() or f.start in ends)), dish)
 
 
 def _is_other_liquid(dish: str | None) -> bool:

@@ -44,6 +44,8 @@ SAID = ("bake", "roast", "fry")
 # from here on the air makes a difference that a cook can see; and where cooks above sea level mostly are
 HIGH_M, USUAL_M = 600.0, 1800.0
 PRESSURE = "pressure_cook"
+# settings that an oven is baked at [degC]
+OVEN_C = (135.0, 290.0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -174,12 +176,13 @@ class Bench:
 
     @cached_property
     def oven_c(self) -> float | None:
-        """The oven setting of the recipe [degC], or the last one in the log."""
+        """The oven setting of the recipe [degC], or the last one in the log, or what the cook says."""
         last = next((t for _, t in reversed(self.log.steps) if t.what == "oven" and t.to_value is not None), None)
         if last and last.to_value is not None and last.to_unit in ("degF", "degC"):
             return (last.to_value - 32) / 1.8 if last.to_unit == "degF" else last.to_value
         mark = next((t for t in self._temperatures() if t.what == "oven"), None)
-        return mark.low_c if mark else None
+        said_c = self.said_c if self.said_c and OVEN_C[0] <= self.said_c <= OVEN_C[1] else None
+        return mark.low_c if mark else said_c
 
     @cached_property
     def baked_min(self) -> float | None:

@@ -131,8 +131,9 @@ def all_meant(ids: Sequence[str], failed: Failed) -> tuple[Symptom, ...]:
 
 
 def of_dish(failed: Failed) -> tuple[Symptom, ...]:
-    """What usually goes wrong with a dish."""
+    """What usually goes wrong with a dish, its own faults first."""
     rows = [row for row in catalogue().values() if not row.usual and not row.keeps]
     singled = [row for row in rows if row.singles_out(failed)]
-    of_class = [row for row in rows if not (row.methods or row.equipment) and row.classes]
-    return tuple((*singled, *(row for row in of_class if failed.is_known and failed.dish_class in row.classes)))
+    known = [row for row in rows if failed.is_known and failed.dish_class in row.classes]
+    of_class = (row for row in known if not (row.methods or row.equipment))
+    return tuple(dict.fromkeys((*singled, *sorted(of_class, key=lambda row: len(row.classes)))))

@@ -121,7 +121,7 @@ def which_fault(request: Request) -> Said | None:
     usual = mending.of_dish(failed(request))[:MOST_OFFERED]
     if not usual or request.dish is None:
         return None
-    return say("which-fault", food=request.dish, faults=listed((row.title for row in usual), "commas"))
+    return say("which-fault", food=request.dish, faults=listed((row.title for row in usual), "semicolons"))
 
 
 @rule("troubleshoot.next_change", "common-practice", "uwyo-baking-high-altitudes")

@@ -204,7 +204,8 @@ butter-too-warm-change = Roll with butter at 55 °F (13 °C), and chill 30 minut
 butter-too-warm-because = Butter that is softer than the dough is pressed out of it.
 
 proofed-too-warm-change = Rise it under 78 °F (26 °C), below where butter melts.
-proofed-too-warm-because = Butter melts at about 90 °F (32 °C) and softens well under that.
+proofed-too-warm-because =
+    Butter softens well under the 90 °F (32 °C) at which it melts, and a warm dough rises fast: both want it cooler.
 
 sealed-badly-change = Bake hotter for the first 15 minutes, so that the layers set before the butter runs.
 sealed-badly-because = Layers that are set hold what melts between them.

@@ -14,8 +14,8 @@ loaf-collapsed =
     It eats as flatbread or toast. A dough that fell before baking can be knocked back, shaped and risen once
     more, for a shorter time.
 sourdough-overproofed = Fold it, shape it cold and bake it in a tin, or as focaccia.
-overproofed = Knock it back, shape it again and let it rise once more, for half the time.
-rises-too-fast = Knock it back and put it in the refrigerator, where it slows.
+overproofed = Knock it back, shape it again and let it rise once more, for half the time; a laminated dough is baked at once.
+rises-too-fast = Put it in the refrigerator, where it slows; a plain dough can be knocked back first.
 crust-pale-or-soft = Put it back at 400 °F (204 °C) for 5 to 10 minutes, and cool it on a rack.
 butter-leaked = Chill what is still raw for 30 minutes before it bakes; what has leaked eats well, but will not flake.
 crust-soggy = Set the pan on the floor of the oven or over a low flame for some minutes, until the underside is dry.

@@ -18,7 +18,7 @@ if-not = If that is not it, { SMALL($change) } { $cause }
 after-that = After that, { SMALL($change) } { $cause }
 where = What elevation are you at? It decides how much to change.
 
-which-fault = What is wrong with the { $food }: it { $faults }, or something else?
+which-fault = What is wrong with the { $food }? It { $faults }, or something else?
 
 # what a figure is of: $what is the kind of change, $item the ingredient
 of =
