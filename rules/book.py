@@ -1,7 +1,8 @@
 """The rule registry: which rules exist, where they live, and what each rests on.
 
 A room is a module in rules/methods (named as the method), rules/topics (named as the topic), rules/safety/subjects
-(named as the subject of the question) or rules/recipes/rooms (named as what of a recipe its rules are asked about). It
+(named as the subject of the question), rules/recipes/rooms (named as what of a recipe its rules are asked about) or
+rules/forms (named as the form of the question, whose rules are asked about what another room has worked out). It
 holds a tuple RULES, in the order in which a cook wants to hear them, and may hold NEEDS, or a function `needs`, where
 it must know other things than the catalogue says of the topic. The book imports a room when it is first asked for, so
 that a cold answer pays for one room only. A room with many rules of which a request wants one (`why`) holds
@@ -27,12 +28,13 @@ from rules.said import Measure, Said, Words, elevation, sentences
 if TYPE_CHECKING:
     from rules.baking.change import Change, Shift
 
-SHELVES = ("methods", "topics", "safety", "recipes")
+SHELVES = ("methods", "topics", "safety", "recipes", "forms")
 FOLDERS = {
     "methods": "rules.methods",
     "topics": "rules.topics",
     "safety": "rules.safety.subjects",
     "recipes": "rules.recipes.rooms",
+    "forms": "rules.forms",
 }
 # rules that join any room of a question, as (what they are asked for, module, name)
 JOINING = (
@@ -131,7 +133,7 @@ class Rule:
     """A rule: its id, the sources it rests on, and the function that works it out (None where it does not apply).
 
     What it is asked about is a Case; on the shelf of recipes what its room says: the recipe, which is a Case too, one
-    time or temperature of it, or what came of it.
+    time or temperature of it, or what came of it; on the shelf of forms a question with what was worked out.
     """
 
     id: str
@@ -160,7 +162,7 @@ def rule(rule_id: str, *sources: str) -> Callable[[Callable[[Any], Part | None]]
 
 @cache
 def names(shelf: str) -> tuple[str, ...]:
-    """Names of the rooms on a shelf (`methods`, `topics`, `safety` or `recipes`), sorted.
+    """Names of the rooms on a shelf (`methods`, `topics`, `safety`, `recipes` or `forms`), sorted.
 
     >>> "braise" in names("methods")
     True

@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import replace
 from types import ModuleType
 
-from rules import book
+from rules import book, forms
 from rules.book import Case, Part, Rule
 from rules.catalogue import marked, topics
 from rules.errors import OutOfRange
+from rules.heat.par_cook import SHORT_MIN
 from rules.model import Answer, Because, Caution, Request
 from rules.physics import air
 from rules.safety import danger
@@ -16,6 +17,8 @@ from rules.said import together
 
 # what may be asked of a pot as well as of a dough
 POT_LIQUIDS = ("water", "liquid", "stock", "wine", "milk")
+# hotter is no food with water in it [degC]
+WET_AT_MOST_C = 112.0
 ANY_DISH_HAS = ("oven", "time", "proof")
 # dishes that are made by a culture or a curd, whatever the pot: the room in rules/safety that knows how
 CULTURED = {"yogurt": "yogurt", "fresh cheese": "cheese_curd"}
@@ -47,13 +50,17 @@ def work_out(request: Request) -> Answer:
     missing = tuple(word for word in needs(module, request) if not known(request, word))
     if missing:
         return Answer(request=request, missing=missing)
-    return assemble(request, rules_for(module, request))
+    return forms.in_form(assemble(request, rules_for(module, request)), answer)
 
 
 def settle(request: Request) -> Request:
     """Fill in what follows from the rest: elevation by the barometer, the time of what has no formula, the method."""
+    if request.choices and forms.told_alike(request):
+        request = replace(request, choices=())
     if request.elevation_m is None and request.pressure_pa is not None:
         request = replace(request, elevation_m=air.elevation_m(request.pressure_pa))
+    if request.ahead and (request.time_min or SHORT_MIN) < SHORT_MIN:
+        request = replace(request, time_min=None, time_high_min=None)
     if request.topic == "bake_adjust" and is_liquid_of_a_pot(request):
         request = replace(request, topic="liquid")
     elif request.topic == "liquid" and is_of_a_dough(request):
@@ -62,6 +69,12 @@ def settle(request: Request) -> Request:
         request = replace(request, topic="temperature" if request.subject == "oven" else "time", subject=None)
     if request.topic == "preserve" and request.method in ("bake", "roast") and request.subject is None:
         request = replace(request, topic="time")
+    if request.method is None and request.topic == "temperature" and request.temperature_of == "fridge":
+        request = replace(request, method="hold")
+    if request.topic == "temperature" and asks_reach(request):
+        request = replace(request, topic="boiling_point")
+    if request.wanted_doneness and request.topic == "temperature" and request.dish_class:
+        request = replace(request, topic="doneness")
     if request.method is None and request.dish_class and by_method(request):
         from rules.foods.dishes import usual_method
 
@@ -83,6 +96,13 @@ def is_of_a_dough(request: Request) -> bool:
     from rules.baking.styles import is_a, style_of
 
     return request.dish_class is not None and is_a(style_of(request.dish_class), "baked")
+
+
+def asks_reach(request: Request) -> bool:
+    """Whether it is asked if something hot and wet, whatever it is, gets as hot as was said."""
+    nameless = request.method is None and request.dish_class is None
+    asked_c = request.temperature_c
+    return nameless and asked_c is not None and asked_c <= WET_AT_MOST_C and "can_it" in request.forms
 
 
 def has_formula(request: Request) -> bool:
@@ -162,6 +182,7 @@ def known(request: Request, word: str) -> bool:
         "service_time": request.service_time is not None,
         "symptom": request.subject is not None,
         "recipe": bool(request.recipe),
+        "explanation": bool(request.subject or request.terms),
         "reading": request.temperature_c is not None or request.pressure_pa is not None,
     }
     return held.get(word, False)

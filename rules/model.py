@@ -25,10 +25,11 @@ MISSING_WORDS = (
     "reading",
     "symptom",
     "choice",
+    "explanation",
 )
 
 # what a Request holds of the place
-PLACE_SLOTS = ("elevation_m", "elevation_from", "pressure_pa")
+PLACE_SLOTS = ("elevation_m", "elevation_from", "elevations_m", "place", "pressure_pa")
 
 
 def _help(text: str, default: Any = None) -> Any:
@@ -89,6 +90,15 @@ class Request:
     method: str | None = _help("the cooking method")
     elevation_m: float | None = _help("elevation of the kitchen [m]")
     elevation_from: ElevationFrom | None = _help("how the elevation came to be known")
+    sets_kitchen: bool = _help(
+        "whether the cook tells of the kitchen what holds from now on; a question never does", False
+    )
+    place: str = _help("the place whose elevation it is, where one was named", "")
+    elevations_m: tuple[float, ...] = _help(
+        "every elevation asked about, in the order said [m], where there are two or more; elevation_m is the first of "
+        "them. Who answers for all of them leaves out of `unused` what has the kind `elevations`",
+        (),
+    )
     from_elevation_m: float | None = _help("elevation the baseline was written for [m]; sea level where not said")
     pressure_pa: float | None = _help("station pressure measured in the kitchen [Pa], when a barometer was read")
     time_min: float | None = _help("a time the cook gave [min], the lower end of a range")
@@ -117,13 +127,23 @@ class Request:
     soaked: bool | None = _help("whether dry beans were soaked before")
     jars: tuple[Quantity, ...] = _help("canning jars that were named, each by what it holds", ())
     packing: tuple[str, ...] = _help("how food is packed into them, ids of data/lexicon/packing.toml", ())
+    ahead: bool = _help("whether it is cooked part of the way ahead, and finished at service", False)
     timer_action: str | None = _help("what is to be done about timers: set, left, extend, stop, stop_all")
     timer_name: str = _help("what the cook calls the timer", "")
     small_talk: str | None = _help("which smalltalk it is: thanks, goodbye, who, hello, nod")
     nearest: tuple[str, ...] = _help("explanations that sound most like a why that names none", ())
     forms: tuple[str, ...] = _help("forms of the question, ids of data/lexicon/forms.toml, the first counts most", ())
     elapsed_min: float | None = _help("how long it has been cooking already [min]")
+    planned_min: float | None = _help("a time the cook has, or means to give it, to be judged [min]")
+    asked_way: str | None = _help("which way it is asked whether it goes, an id of data/lexicon/asked_ways.toml")
+    dishes_too: tuple[str, ...] = _help("other dishes that were named beside the dish, in the order said", ())
+    methods_too: tuple[str, ...] = _help("other methods that were named beside the method, in the order said", ())
+    temperatures_c: tuple[float, ...] = _help("every temperature, where two or more were given [degC]", ())
+    wanted_doneness: str | None = _help("how done meat is wanted, an id of data/lexicon/doneness.toml")
     choices: tuple[str, ...] = _help("two topics that the words fit alike, to be asked which is meant", ())
+    belief: str | None = _help("a belief about the explanation that was stated, the id of its row there")
+    denied: bool = _help("whether that belief was said not to hold", False)
+    terms: tuple[str, ...] = _help("words of the trade whose meaning is asked, ids of data/lexicon/glossary.toml", ())
     recipe: str = _help("a recipe that was pasted, as it came", "")
     units: Units = _help("which unit system is shown first", "us")
     depth: int = _help("1 one line, 2 a paragraph, 3 the equations with numbers", 2)

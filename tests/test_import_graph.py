@@ -23,7 +23,7 @@ FLOORS = (
     ("rules.baking", "rules.preserving", "rules.amounts"),
     ("rules.methods", "rules.safety.subjects"),
     ("rules.recipes", "rules.explanations"),
-    ("rules.mending",),
+    ("rules.mending", "rules.forms"),
     ("rules.topics", "rules.engine"),
     ("rules.drill",),
     ("assistant",),

@@ -11,7 +11,7 @@ from rules.said import Said
 
 
 def calls() -> Iterator[Call]:
-    """Every sentence of a cause and of a rescue, as if the code called for it; a cause may name what a bench can tell."""
+    """Every sentence of a cause and of a rescue, as if the code called for it. A cause may name what a bench tells."""
     for cause in causes().values():
         for said in (cause.say, cause.because):
             if isinstance(said, Said):

@@ -23,7 +23,8 @@ KEYS: dict[str, Any] = {
     "text": str, "context": list, "xfail": str, "topic": str, "dish": (str, type(None)), "dish_class": str,
     "method": (str, type(None)), "elevation": type(None), "elevation_ft": NUMBER, "elevation_m": NUMBER,
     "elevation_from": str, "from_elevation_ft": NUMBER, "from_elevation_m": NUMBER, "within_ft": NUMBER,
-    "time_min": NUMBER, "time_high_min": NUMBER, "temperature_f": NUMBER, "temperature_c": NUMBER, "quantity": dict,
+    "time_min": NUMBER, "time_high_min": NUMBER, "elapsed_min": NUMBER, "planned_min": NUMBER,
+    "temperature_f": NUMBER, "temperature_c": NUMBER, "quantity": dict,
     "portions": int, "pressure_psi": NUMBER, "units": str, "missing": list,
 }  # fmt: skip
 ELEVATIONS = {"elevation", "elevation_ft", "elevation_m"}

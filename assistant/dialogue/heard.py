@@ -21,6 +21,9 @@ from rules.catalogue import marked
 from rules.engine import known
 from rules.model import Request
 
+# the piece that is chosen among what was offered, in any words
+WHICH = "explanation"
+
 
 @dataclass(frozen=True, slots=True)
 class Heard:
@@ -79,7 +82,8 @@ def as_reply(utterance: Utterance, memory: Memory) -> Hearing:
     said = known(heard.request, word)
     if said and not bare and heard.request.topic not in marked("giving"):
         return replace(heard, elliptical=False)
-    slots = given(word, utterance, memory.kitchen) if (bare or heard.passing) and not said else {}
+    open_to = bare or heard.passing or (word == WHICH and not heard.request.terms)
+    slots = given(word, utterance, memory.kitchen, memory.request) if open_to and not said else {}
     if not said and not slots:
         return replace(heard, elliptical=bare)
     reply = replace(heard.about(memory.request.topic, **slots), elliptical=True)

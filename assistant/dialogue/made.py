@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
+from typing import Any
 
 from assistant.dialogue.memory import Memory, moved, place_of, without_place
 from assistant.dialogue.moves import Move
 from assistant.dialogue.thread import after
 from assistant.understanding.conversation import settle_in
+from assistant.understanding.hazards import hazard_of
 from assistant.worked_out import WorkedOut, told, work_out
 from rules import engine
 from rules.catalogue import marked
@@ -20,12 +22,13 @@ from rules.said import Words, elevation, listed, sentences, together
 say = sentences("dialogue/made")
 
 BRIEFEST, DEEPEST = 1, 3
-OF_KITCHEN = "set_kitchen"
+OF_KITCHEN, WHY = "set_kitchen", "why"
+MOST_REASONS = 4
 Made = tuple[WorkedOut, Memory]
 
 
 def make(move: Move, text: str, memory: Memory) -> Made | None:
-    """What comes of a move, and the memory after it; None for one that only replies to what is asked."""
+    """What comes of a move, and the memory after it; None where it is only a reply, or a question by itself."""
     do = MOVES.get(move.id)
     return do(text, memory, move) if do else None
 
@@ -61,6 +64,34 @@ def _shorter(text: str, memory: Memory, move: Move) -> Made:
 
 def _longer(text: str, memory: Memory, move: Move) -> Made:
     return answer_again(text, memory, memory.request.depth + 1 if memory.request else None)
+
+
+def _why_so(text: str, memory: Memory, move: Move) -> Made | None:
+    """The reasons of the last answer; of a reason the deeper one. None where there is no answer, or it gave none.
+
+    What was refused stays refused: its verdict is said again before its reasons.
+    """
+    last, danger = memory.request, memory.scene.danger
+    if last is None:
+        return None
+    if last.topic == WHY and not danger:
+        return answer_again(text, memory, last.depth + 1)
+    settled = settle_in(last, memory.kitchen)
+    answered = work_out(replace(settled, **refused(danger)) if danger else settled).answer
+    if answered.missing or not answered.because:
+        return None
+    because = answered.because[:MOST_REASONS]
+    question = replace(last, topic=WHY, subject=None, text=text)
+    reasons = replace(answered.request, topic=WHY, subject=None, text=text, unused=(), danger=None)
+    first = answered.headline if danger else because[0].text
+    cautions = answered.cautions if danger else ()
+    return told(Answer(request=reasons, headline=first, because=because, cautions=cautions)), after(question, memory)
+
+
+def refused(danger: str) -> dict[str, Any]:
+    """The slots by which a request is refused: the subject of safety that a hazard is, or the hazard itself."""
+    subject = hazard_of(danger).subject
+    return {"subject": subject} if subject else {"danger": danger}
 
 
 def _drop(text: str, memory: Memory, move: Move) -> Made:
@@ -120,7 +151,8 @@ def _nothing_to_scale(text: str, memory: Memory) -> WorkedOut:
     return replace(told_so, request=request, word=lambda: replace(told_so.answer, request=request))
 
 
-MOVES: dict[str, Callable[[str, Memory, Move], Made]] = {
+MOVES: dict[str, Callable[[str, Memory, Move], Made | None]] = {
+    "why_so": _why_so,
     "repeat": _repeat,
     "shorter": _shorter,
     "longer": _longer,

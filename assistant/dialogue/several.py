@@ -12,15 +12,18 @@ from assistant.dialogue.thread import question_of
 from assistant.replies.together import together
 from assistant.understanding import parts
 from assistant.understanding.conversation import merge, settle_in
-from assistant.understanding.pipeline import read
 from assistant.understanding.request import TIMER
 from assistant.understanding.utterance import listen
 from assistant.worked_out import WorkedOut, work_out
 from rules.catalogue import marked
-from rules.model import PLACE_SLOTS, Answer, Kitchen, Request
+from rules.model import PLACE_SLOTS, Answer, Request
 
 BRIEF = 1
 OUTSIDE = "out_of_scope"
+# what shows that a piece is about the kitchen, though nobody can tell what it asks
+KITCHEN_SIGNS = frozenset(
+    ("kitchen_word", "dish", "method", "ingredient", "equipment", "temperature", "baking", "candy", "canning", "cooker")
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,46 +35,60 @@ class Several:
     missing: str | None
 
 
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """A piece of an utterance with the question that it puts, and whether it is clear what that is."""
+
+    text: str
+    question: Request
+    is_clear: bool = True
+
+
 def several(heard: Heard, memory: Memory) -> Several | None:
     """The answers to an utterance that asks several things; None for one that asks one."""
     if memory.asked or heard.hearing.request.recipe or heard.hearing.elliptical:
         return None
     base = question_of(heard.hearing, memory, back_to_recipe=False)
     asked = _distinct(_questions(heard, base, memory)) or _distinct(_dishes(heard, base, memory))
-    if len(asked) < 2:
+    clear = [piece for piece in asked if piece.is_clear]
+    if len(clear) < 2 or all(piece.question.topic == OUTSIDE for piece in clear):
         return None
     depth = heard.depth or heard.hearing.depth or BRIEF
-    done = [(q, work_out(replace(settle_in(q, memory.kitchen), depth=depth))) for q in asked]
-    answered = [(q, work) for q, work in done if not work.missing]
-    if not any(q.topic != OUTSIDE for q, _ in answered):
+    done = [(p.question, work_out(replace(settle_in(p.question, memory.kitchen), depth=depth))) for p in clear]
+    answered = [(question, work) for question, work in done if not work.missing]
+    awaiting = [(question, work) for question, work in done if work.missing][:1]
+    if not answered:
         return None
-    open_ones = [(q, work) for q, work in done if work.missing]
-    told = [*answered, *open_ones[:1]]
-    first = next(q for q, _ in answered if q.topic != OUTSIDE)
-    missing = open_ones[0][1].missing[:1] if open_ones else ()
-    reply = WorkedOut(heard.hearing.request, missing, partial(_worded, [work for _, work in told], heard.text))
-    return Several(reply, open_ones[0][0] if open_ones else first, missing[0] if missing else None)
+    left_out = [piece.text for piece in asked if not piece.is_clear]
+    told = [work for _, work in (*answered, *awaiting)]
+    missing = awaiting[0][1].missing[:1] if awaiting else ()
+    reply = WorkedOut(heard.hearing.request, missing, partial(_worded, told, heard.text, left_out))
+    goes_on = next((question for question, _ in (*awaiting, *answered) if question.topic != OUTSIDE), base)
+    return Several(reply, goes_on, next(iter(missing), None))
 
 
-def _questions(heard: Heard, base: Request, memory: Memory) -> Iterator[Request]:
+def _questions(heard: Heard, base: Request, memory: Memory) -> Iterator[Piece]:
     """The question that each piece puts, with the place and, where it names none, the dish of the whole utterance."""
     before = base
-    for piece in parts.questions(heard.doc):
-        hearing = listen(piece, memory.kitchen).hearing
-        if hearing.request.topic in marked("none_beside"):
+    for text in parts.questions(heard.doc):
+        utterance = listen(text, memory.kitchen)
+        topic = utterance.hearing.request.topic
+        if topic in marked("none_beside") and topic != TIMER:
             continue
-        question = _placed(merge(before, hearing), base)
-        before = before if question.topic == OUTSIDE else question
-        yield question
+        question = _placed(merge(before, utterance.hearing), base)
+        of_kitchen = not KITCHEN_SIGNS.isdisjoint(utterance.doc._.signs)
+        unclear = topic == TIMER or bool(question.choices) or (topic == OUTSIDE and of_kitchen)
+        before = before if unclear or topic == OUTSIDE else question
+        yield Piece(text, question, is_clear=not unclear)
 
 
-def _dishes(heard: Heard, base: Request, memory: Memory) -> Iterator[Request]:
+def _dishes(heard: Heard, base: Request, memory: Memory) -> Iterator[Piece]:
     """The question of the whole utterance about each of its dishes."""
     if base.topic in marked("laid_together") or base.topic not in marked("of_a_dish"):
         return
-    for piece in parts.of_dishes(heard.doc):
-        own = listen(piece, memory.kitchen).hearing.request
-        yield _placed(replace(own, topic=base.topic, subject=None, forms=base.forms), base)
+    for text in parts.of_dishes(heard.doc):
+        own = listen(text, memory.kitchen).hearing.request
+        yield Piece(text, _placed(replace(own, topic=base.topic, subject=None, forms=base.forms, choices=()), base))
 
 
 def _placed(question: Request, base: Request) -> Request:
@@ -81,19 +98,15 @@ def _placed(question: Request, base: Request) -> Request:
     return replace(question, units=base.units, unused=base.unused, **here)
 
 
-def _distinct(asked: Iterator[Request]) -> list[Request]:
-    """The questions that differ in more than their words."""
-    kept: dict[tuple[object, ...], Request] = {}
-    for question in asked:
-        kept.setdefault((question.topic, question.subject, question.dish, question.method), question)
+def _distinct(asked: Iterator[Piece]) -> list[Piece]:
+    """The pieces whose questions differ in more than their words."""
+    kept: dict[tuple[object, ...], Piece] = {}
+    for piece in asked:
+        question = piece.question
+        kept.setdefault((question.topic, question.subject, question.dish, question.method), piece)
     return list(kept.values())
 
 
-def _worded(told: Sequence[WorkedOut], text: str) -> Answer:
-    return together([work.answer for work in told], text, _left_out(text))
-
-
-def _left_out(text: str) -> list[str]:
-    """What is asked beside that can only be done by itself."""
-    pieces = parts.questions(read(text))
-    return [piece for piece in pieces if listen(piece, Kitchen()).hearing.request.topic == TIMER]
+def _worded(told: Sequence[WorkedOut], text: str, left_out: Sequence[str]) -> Answer:
+    answers = {work.answer.headline: work.answer for work in told}
+    return together(list(answers.values()), text, left_out)

@@ -141,8 +141,8 @@ def aside(heard: Heard, memory: Memory) -> Turn | None:
     if not is_awaiting(heard, memory) or memory.asked is None:
         return None
     piece, hearing = moves.pieces()[memory.asked], heard.hearing
-    if heard.move and heard.move.id in ("why_asked", "dont_know"):
-        why_asked = heard.move.id == "why_asked"
+    if heard.move and heard.move.id in ("why_asked", "why_so", "dont_know"):
+        why_asked = heard.move.id != "dont_know"
         told = (piece.why, "why") if why_asked else (piece.find_out, "help")
         return Turn(said(heard.text, told[0], memory, told[1]), memory, aside=True)
     why = hearing.request.topic == "why" and memory.asked != "choice" and not known(hearing.request, memory.asked)
@@ -201,7 +201,9 @@ def answered(heard: Heard, memory: Memory) -> Turn:
 
 
 def learnt(now: Request, question: Request, memory: Memory) -> Kitchen:
-    """The kitchen after what was said of it, or given where its elevation was asked for."""
+    """The kitchen after what was told of it, or given where its elevation was asked for; a question changes nothing."""
+    if not now.sets_kitchen:
+        return memory.kitchen
     if question.topic == "set_kitchen":
         return learn_kitchen(memory.kitchen, question)
     if memory.asked == "elevation" and known(now, "elevation"):

@@ -21,8 +21,10 @@ TENS = {
     "twenty": 20, "thirty": 30, "forty": 40, "fourty": 40, "fifty": 50, "sixty": 60, "seventy": 70, "eighty": 80,
     "ninety": 90,
 }  # fmt: skip
-SCALES = {"hundred": 100, "thousand": 1000, "thousands": 1000}
+SCALES = {"hundred": 100, "thousand": 1000, "thousands": 1000, "thou": 1000}
 THOUSANDS = {**SCALES, "k": 1000}
+# between a number and its scale: 7ish thousand; behind ten k, and behind 7 k only where heights are told
+ISH, HEIGHT_UNITS, MOST_K = "ish", ("ft", "feet", "foot", "m", "metres", "meters"), 30
 PARTS = {"half": 1 / 2, "third": 1 / 3, "quarter": 1 / 4, "eighth": 1 / 8}
 PARTS |= {f"{word}s": part for word, part in PARTS.items()}
 # parts only where they are counted: a fourth time is no quarter
@@ -58,7 +60,7 @@ def number_from(words: Sequence[str], at: int) -> Number | None:
     (Number(start=0, end=4, value=1.375), Number(start=0, end=4, value=5280.0))
     """
     number = _read_out(words, at) or _fraction(words, at) or _whole(words, at)
-    return number and _summed(words, _dozens(words, _and_a_part(words, _pointed(words, number))))
+    return number and _summed(words, _dozens(words, _and_a_part(words, _pointed(words, _roughly(words, number)))))
 
 
 def digits(word: str) -> float | None:
@@ -205,6 +207,15 @@ def _pointed(words: Sequence[str], number: Number) -> Number:
     if not said:
         return number
     return _scaled(words, Number(number.start, end, number.value + float(f"0.{said}")))
+
+
+def _roughly(words: Sequence[str], number: Number) -> Number:
+    """7ish thousand; ten k; 7 k ft. A temperature rises by 3 K."""
+    behind = _word(words, number.end)
+    if behind == ISH and _word(words, number.end + 1) in THOUSANDS:
+        return _scaled(words, replace(number, end=number.end + 1))
+    told = not is_plain(number, words) or _word(words, number.end + 1) in HEIGHT_UNITS
+    return _scaled(words, number) if behind == "k" and number.value <= MOST_K and told else number
 
 
 def _dozens(words: Sequence[str], number: Number) -> Number:

@@ -22,6 +22,15 @@ GAUGE_LEADS, GAUGE_TAILS = ("at", "to", "and", "or", "than", "between"), ("weigh
 LOW_SETTING_PA = 7 * PSI_PA
 LOW_SETTING = cues("temperature", "low_setting")
 TEMPERATURE_LEADS, BOIL_TEST_THINGS = cues("temperature", "leads"), cues("temperature", "boil_test")
+BAKES, SYRUPS, LOW_HEAT = (
+    frozenset(cues("temperature", "bakes")),
+    frozenset(cues("temperature", "syrups")),
+    frozenset(cues("temperature", "low_heat")),
+)
+# no oven bakes, no oil fries and no sugar boils at these figures in Fahrenheit
+BAKED_C, SYRUP_C = (140.0, 230.0), (103.0, 185.0)
+# but for the low oven of barbecue
+LOW_OVEN_F = 225.0
 BOILED_C = (81.0, 102.0)
 FULL_SCALE_F = (150.0, 216.0)
 BARE_F, BARE_C, OVEN_F = (90.0, 600.0), (30.0, 300.0), (200.0, 500.0)
@@ -156,9 +165,23 @@ def _could_boil(value: float) -> bool:
 
 
 def unscaled_c(value: float, words: Sequence[str], units: Units) -> float:
-    """Degrees without a scale: the kitchen's, unless water could only boil at them in the other one."""
+    """Degrees without a scale: the kitchen's, unless they make sense in the other one only.
+
+    >>> unscaled_c(180.0, "cake in the oven at 180".split(), "us"), unscaled_c(118.0, "syrup to 118".split(), "us")
+    (180.0, 118.0)
+    """
     metric = value <= BOILED_C[1] if is_boiling(words) and _could_boil(value) else units == "metric"
+    metric = metric or _is_celsius(value, words)
     return value if metric and value <= BARE_C[1] else to_si(value, "degF")
+
+
+def _is_celsius(value: float, words: Sequence[str]) -> bool:
+    """Whether a bare figure can only be Celsius: an oven that bakes at 180, a syrup boiled to 118."""
+    said = set(words)
+    low, high = BAKED_C
+    bakes = low <= value <= high and value != LOW_OVEN_F and not said.isdisjoint(BAKES) and said.isdisjoint(LOW_HEAT)
+    low, high = SYRUP_C
+    return bakes or (low <= value <= high and not said.isdisjoint(SYRUPS) and "f" not in said)
 
 
 def is_reading(value: float, units: Units) -> bool:

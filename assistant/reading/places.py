@@ -24,6 +24,16 @@ def _airports() -> Mapping[str, Mapping[str, Any]]:
     return airportsdata.load("IATA")
 
 
+def names_dishes(place: str) -> bool:
+    """Whether dishes are called after a place: Santa Fe enchiladas, Madras curry."""
+    return bool(_rows().get(place, {}).get("names_dishes", False))
+
+
+def is_baseline(place: str) -> bool:
+    """Whether a place is so wide and so low that it tells where a recipe is from, but never where a kitchen is: Ohio."""
+    return bool(_rows().get(place, {}).get("baseline_only", False))
+
+
 def elevation_m(place: str) -> float | None:
     """Elevation of a place of the lexicon [m], or None where neither it nor its airport is known."""
     row = _rows().get(place, {})

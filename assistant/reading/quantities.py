@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import replace
 
+from assistant.reading import gas_marks
 from assistant.reading.spans import Measure, Number
 from assistant.reading.units import SPOKEN, to_si, unit_at, unit_named
 from assistant.understanding.cue_words import cues
@@ -27,6 +28,10 @@ JOINTS, SUMS = ("and", ",", "&"), ("plus", "+")
 LONGEST_ABBREVIATION = 3
 # right before "5 C" these make it a temperature, and before "50 m" a height
 AT, HEIGHT_NAMED, LEAST_HEIGHT_M = ("at", "below", "above", "under", "than"), ("elevation", "altitude"), 10
+# "feed" behind so many is feet
+FEET_MISHEARD, LEAST_FEET = cues("elevation", "feet_misheard"), 1000
+# ten, two hundred feet: thousands and hundreds said one after the other
+THOUSANDS_SAID, HUNDREDS_SAID, IN_FEET = (5, 14), (100, 999), ("ft", "m")
 BAROMETERS = cues("barometer", "names")
 BAROMETER_REACH = 6
 # what a barometer reads without a unit, or in inches [its unit]
@@ -34,7 +39,7 @@ BAROMETER_SCALES = {"inHg": (15.0, 32.0), "hPa": (480.0, 1090.0)}
 # words that may stand between a number and its unit
 FILLERS = frozenset(
     {"whole", "full", "more", "good", "solid", "additional", "further", "extra", "-", "hungry", "heaped", "heaping"}
-    | {"level", "rounded", "scant", "generous"}
+    | {"level", "rounded", "scant", "generous", "ish", "odd"}
 )
 
 
@@ -51,10 +56,37 @@ def hear(
     ranges: whether two figures with a range sign between are one measure
     """
     found = [m for m in (_measure(words, spelled, number, kinds) for number in with_articles(words, numbers)) if m]
-    measures = _compound(words, found, numbers)
+    measures = _compound(words, _thousands(words, found, numbers), numbers)
+    if "temperature" in kinds:
+        measures = _with_marks(measures, list(gas_marks.hear(words, numbers)))
     if ranges:
         measures = _joined(words, _ranged(words, measures, numbers))
     return tuple(_barometric(words, measures, numbers) if "pressure" in kinds else measures)
+
+
+def _with_marks(measures: list[Measure], marks: Sequence[Measure]) -> list[Measure]:
+    """The measures, with marks of gas ovens in the place of whatever else their numbers were heard as."""
+    if not marks:
+        return measures
+    taken = {i for mark in marks for i in range(mark.start, mark.end)}
+    return sorted([*(m for m in measures if m.start not in taken), *marks], key=lambda m: m.start)
+
+
+def _thousands(words: Sequence[str], found: list[Measure], numbers: Sequence[Number]) -> list[Measure]:
+    """Ten two hundred feet: the thousands are said as a number of their own."""
+    ends = {number.end: number for number in numbers if not words[number.start][0].isdigit()}
+    return [_with_thousands(words, m, ends) for m in found]
+
+
+def _with_thousands(words: Sequence[str], m: Measure, ends: Mapping[int, Number]) -> Measure:
+    said = ends.get(m.start)
+    if said is None or m.unit not in IN_FEET or words[m.start][0].isdigit():
+        return m
+    if not (THOUSANDS_SAID[0] <= said.value <= THOUSANDS_SAID[1] and HUNDREDS_SAID[0] <= m.said <= HUNDREDS_SAID[1]):
+        return m
+    value = 1000 * said.value + m.said
+    length_m = to_si(value, m.unit)
+    return Measure(said.start, m.end, m.kind, length_m, length_m, value, m.unit)
 
 
 def _barometric(words: Sequence[str], found: list[Measure], numbers: Sequence[Number]) -> list[Measure]:
@@ -101,6 +133,8 @@ def _measure(words: Sequence[str], spelled: Sequence[str], number: Number, kinds
     hit = unit_at(words, spelled, number.end, kinds)
     if hit is None and number.end < len(words) and words[number.end] in FILLERS:
         hit = unit_at(words, spelled, number.end + 1, kinds)
+    if "length" in kinds and number.value >= LEAST_FEET and _next(words, number.end - 1) in FEET_MISHEARD:
+        hit = "ft", number.end + 1
     around = words[max(0, number.start - 3) : number.start], words[hit[1] : hit[1] + 1] if hit else ()
     unit = _meant(hit[0], number.value, *around, kinds) if hit else None
     if hit is None or unit is None:

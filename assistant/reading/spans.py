@@ -33,7 +33,8 @@ class Measure:
     unit: str
 
 
-Kind = Literal["dish", "method", "equipment", "symptom", "place", "ingredient"]
+# plain: an everyday phrase that means nothing in a kitchen
+Kind = Literal["dish", "method", "equipment", "symptom", "place", "ingredient", "plain"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,15 +51,16 @@ class Found:
         return self.end - self.start
 
 
-Role = Literal["here", "from", "rejected"]
+Role = Literal["here", "from", "rejected", "apart"]
 
 
 @dataclass(frozen=True, slots=True)
 class Elevation:
-    """A mention of an elevation and the part it plays: where the cook is, where the baseline was, or taken back.
+    """A mention of an elevation and the part it plays: where the cook is, where the baseline was, none, or taken back.
 
     said, unit: the figure as said; unit is "" for a bare number, whose unit the kitchen decides
     place: id of the place where one was named; sure: whether a word told its part, and not only the order
+    compared: whether it is asked about together with another one
     """
 
     start: int
@@ -68,3 +70,4 @@ class Elevation:
     role: Role
     place: str | None = None
     sure: bool = False
+    compared: bool = False

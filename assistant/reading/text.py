@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 from functools import partial
 
 LONGEST = 2000
+WORD = re.compile(r"[^\W\d_]+")
 PUNCTUATION = re.compile(r"[^a-z0-9 ]|^ | $|  ")
 
 _FRACTIONS = {c: unicodedata.normalize("NFKC", c).replace("\u2044", "/") for c in "¼½¾⅐⅑⅒⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞"}
@@ -26,6 +27,8 @@ _SIGNS = str.maketrans(
         "…": " ",
     }
 )
+# letters that are no plain letter with a mark: Turkish, Serbian, Nordic, Polish, German
+_LETTERS = str.maketrans({**dict(zip("ıđøłĐØŁ", "idolDOL", strict=True)), "ß": "ss", "ẞ": "SS"})
 # "1 200 g milk" is 1,200 g; "1 400 g can" is one can
 _PACKS = (
     r"cans?|tins?|packs?|packages?|packets?|jars?|bags?|boxe?s?|blocks?|bottles?|cartons?|tubs?|bars?|fillets?|"
@@ -48,6 +51,9 @@ _REWRITES = tuple(
         (r"(?<=[a-z])-(?=[a-z])", " "),
         (r"(?<=\d) ?-(?=[a-z])", " "),
         (r"\b([ap])\.\s?m\b\.?", r"\1m"),
+        (r"(?<![a-z])p\.\s?s\.\s?i\b\.?", "psi"),
+        (r"(?<![a-z])(?:lbs?|pounds?)\.? ?/ ?(?:sq(?:uare)?\.? ?in(?:ch(?:es)?)?|in(?:ch)?\^?2)\b", " psi "),
+        (r"(?<![a-z])kgf? ?/ ?cm\^?2\b", " ksc "),
         (r"(?:^|(?<=[a-z,(:;] )(?<!deg[cf] )(?<!degrees ))-(?=\.?\d)", "minus "),
         (r"\s\s+|[^\S ]", " "),
     )
@@ -56,10 +62,14 @@ _REWRITES = tuple(
 
 @dataclass(frozen=True, slots=True)
 class Cleaned:
-    """text: what will be read, at most LONGEST characters; dropped: how many characters were left out at the end."""
+    """text: what will be read, at most LONGEST characters; dropped: how many characters were left out at the end.
+
+    accented: the words that came with accents, in plain letters and lower case; they are no slips of plain ones
+    """
 
     text: str
     dropped: int
+    accented: frozenset[str] = frozenset()
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,7 +90,20 @@ def clean(text: str) -> Cleaned:
     >>> clean("1½ hrs at 7,000′, sautéed").text
     '1 1/2 hrs at 7,000 ft , sauteed'
     """
-    return Cleaned(traced(text[:LONGEST]).text.strip()[:LONGEST], max(0, len(text) - LONGEST))
+    kept = text[:LONGEST]
+    return Cleaned(traced(kept).text.strip()[:LONGEST], max(0, len(text) - LONGEST), accented(kept))
+
+
+def accented(text: str) -> frozenset[str]:
+    """The words of a text that have letters with accents, in plain letters.
+
+    >>> sorted(accented("Crème anglaise in Bogotá"))
+    ['bogota', 'creme']
+    """
+    if text.isascii():
+        return frozenset()
+    words = (word for word in WORD.findall(text) if not word.isascii())
+    return frozenset(plain_letters(word).lower() for word in words)
 
 
 def traced(text: str) -> Traced:
@@ -136,12 +159,12 @@ def _in_plain_letters(seen: Traced) -> Traced:
 def plain_letters(text: str) -> str:
     """Letters without accents; whatever is not printable becomes a space.
 
-    >>> plain_letters("crème\\x00brûlée")
-    'creme brulee'
+    >>> plain_letters("crème\\x00brûlée"), plain_letters("klöße")
+    ('creme brulee', 'klosse')
     """
     if text.isascii() and text.isprintable():
         return text
-    spread = unicodedata.normalize("NFKD", text)
+    spread = unicodedata.normalize("NFKD", text).translate(_LETTERS)
     return "".join(c if c.isprintable() else " " for c in spread if not unicodedata.combining(c))
 
 

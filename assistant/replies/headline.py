@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 
-from assistant.replies.figures import span_text, value_text
+from assistant.replies.figures import value_text
 from assistant.replies.quantities import Say
 from assistant.replies.sentences import worded
 from rules.catalogue import marked, topics
 from rules.foods.methods import methods
 from rules.heat.batch_size import gist
+from rules.heat.headline import about
 from rules.model import Answer, Figure, Request
 from rules.said import Words, sentences
 from rules.topics.troubleshoot import which_fault
@@ -66,15 +67,11 @@ def how_long(request: Request, figures: Mapping[str, Figure]) -> Words:
     units, doing = Say(request.units), doing_of(request)
     place, baseline = places(request)
     if "cook_time" in figures:
-        time = span_text(figures["cook_time"], units)
-        if "baseline_time" not in figures:
-            return say("takes", doing=doing, time=time, place=place)
-        known = span_text(figures["baseline_time"], units)
-        if known != time:
-            return say("takes-against", doing=doing, time=time, place=place, known=known, baseline=baseline)
-        if place == baseline:
-            return say("takes", doing=doing, time=time, place=place)
-        return say("takes-as-there", doing=doing, time=time, place=place, baseline=baseline)
+        here, base = figures["cook_time"], figures.get("baseline_time")
+        nothing = base is None or place == baseline
+        known = value_text(base, units) if base else ""
+        against = "nothing" if nothing else "same" if known == value_text(here, units) else "other"
+        return say("takes", doing=doing, time=about(here), place=place, against=against, known=known, baseline=baseline)
     if "time_factor" in figures:
         factor = value_text(figures["time_factor"], units)
         return say("takes-times-as-long", doing=doing, factor=factor, baseline=baseline)

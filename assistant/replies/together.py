@@ -11,6 +11,7 @@ from rules.model import Answer
 from rules.said import sentences
 
 say = sentences("replies/together")
+JOINS = ("and", "also", "plus", "n", "&", "then")
 
 
 def together(answers: Sequence[Answer], text: str, left_out: Sequence[str] = ()) -> Answer:
@@ -20,7 +21,7 @@ def together(answers: Sequence[Answer], text: str, left_out: Sequence[str] = ())
     """
     parts = [sections(answer) for answer in answers]
     units = answers[0].request.units
-    out = [worded(say("left-out", words=words), units) for words in left_out]
+    out = [worded(say("left-out", words=_bare(words)), units) for words in left_out]
     shown = environment().get_template("several.j2")
     lines = shown.render(
         parts=parts,
@@ -39,3 +40,9 @@ def together(answers: Sequence[Answer], text: str, left_out: Sequence[str] = ())
         text=lines.strip(),
         spoken=" ".join(answer.spoken for answer in answers),
     )
+
+
+def _bare(words: str) -> str:
+    """A piece of an utterance without the signs and words that join it to the others."""
+    first, _, rest = words.strip(" ,;.?!").partition(" ")
+    return rest if first.casefold() in JOINS else f"{first} {rest}".strip()

@@ -84,8 +84,10 @@ def _notes(answer: Answer) -> tuple[str, ...]:
     asked = answer.missing[0] if answer.missing else None
     notes = [u.reason for u in request.unused if u.reason and u.kind != asked]
     placed = request.elevation_from == "place" and request.elevation_m is not None
-    if placed and request.topic not in marked("passing"):
-        notes.append(say("taken-from-place", elevation=elevation(request.elevation_m or 0.0)))
+    if placed and (answer.figures or answer.missing) and request.topic not in marked("passing"):
+        taken = elevation(request.elevation_m or 0.0)
+        named = say("taken-from-named", name=request.place, elevation=taken) if request.place else None
+        notes.append(named or say("taken-from-place", elevation=taken))
     return tuple(dict.fromkeys(worded(note, request.units) for note in notes))
 
 

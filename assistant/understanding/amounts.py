@@ -155,8 +155,8 @@ def made_of(doc: Doc, dish: str | None, topic: str) -> str | None:
     if topic not in marked("feeding") or len(heard) < 2 or heard[0].id != dish:
         return dish
     dry = all(portion(f.id, dishes()[f.id].dish_class).state == DRY for f in heard[:2])
-    between = {t.norm_ for t in doc[heard[0].end : heard[1].start]}
-    return heard[1].id if dry and not between.isdisjoint(MADE_INTO) else dish
+    between = [t.norm_ for t in doc[heard[0].end : heard[1].start] if t.norm_ not in BETWEEN]
+    return heard[1].id if dry and between[-1:] and between[-1] in MADE_INTO else dish
 
 
 def is_joined(doc: Doc, one: Found, other: Found) -> bool:

@@ -13,9 +13,9 @@ from typing import Any
 from spacy.tokens import Doc
 
 from assistant.reading import elevation_mentions, instruments, times_of_day
-from assistant.reading.elevation import SMALLEST_BARE
+from assistant.reading.elevation_figures import SMALLEST_BARE
 from assistant.reading.spans import Elevation, Number
-from assistant.understanding import unclaimed
+from assistant.understanding import unclaimed, wondering
 from assistant.understanding.amounts import MOST_PORTIONS
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues
@@ -28,20 +28,24 @@ from rules.physics import water
 Slots = dict[str, Any]
 # a figure alone, asked what boiling water reads, stands where these words would
 BOILING = ("water", "boils")
-FIRST, SECOND = frozenset(cues("choice", "first")), frozenset(cues("choice", "second"))
 # words of a reply that may do without more than "the second"
 SHORTEST_TALK = 5
+FIRST, SECOND, YES = (frozenset(cues("choice", name)) for name in ("first", "second", "yes"))
 
 
 @dataclass(frozen=True, slots=True)
 class Reply:
-    """A reply to what was asked. words: in lower case; figure: the number that is the reply, if one is"""
+    """A reply to what was asked. words: in lower case; figure: the number that is the reply, if one is
+
+    asked: the question it is the reply to
+    """
 
     doc: Doc
     hearing: Hearing
     words: tuple[str, ...]
     figure: Number | None
     kitchen: Kitchen
+    asked: Request | None = None
 
     @property
     def request(self) -> Request:
@@ -61,13 +65,13 @@ def in_reply(word: str, text: str) -> Request:
     return said if known(said, word) else replace(said, **given(word, heard, kitchen))
 
 
-def given(word: str, heard: Utterance, kitchen: Kitchen) -> Slots:
+def given(word: str, heard: Utterance, kitchen: Kitchen, asked: Request | None = None) -> Slots:
     """The slots that a reply fills; none where it does not give the piece.
 
-    word: of rules.model.MISSING_WORDS; kitchen: decides what figures without a unit mean
+    word: of rules.model.MISSING_WORDS; kitchen: decides what figures without a unit mean; asked: the question
     """
     fill = FILLS.get(word)
-    return fill(_reply(heard, kitchen)) if fill else {}
+    return fill(_reply(heard, kitchen, asked)) if fill else {}
 
 
 def choice(doc: Doc, offered: Sequence[str]) -> str | None:
@@ -79,11 +83,11 @@ def choice(doc: Doc, offered: Sequence[str]) -> str | None:
     return doc._.topic.id if doc._.topic.id in offered else None
 
 
-def _reply(heard: Utterance, kitchen: Kitchen) -> Reply:
+def _reply(heard: Utterance, kitchen: Kitchen, asked: Request | None) -> Reply:
     numbers = plain_numbers(heard.doc)
     opens = numbers and (heard.hearing.elliptical or numbers[0].start == 0)
     words = tuple(token.norm_ for token in heard.doc)
-    return Reply(heard.doc, heard.hearing, words, numbers[0] if opens else None, kitchen)
+    return Reply(heard.doc, heard.hearing, words, numbers[0] if opens else None, kitchen, asked)
 
 
 def _elevation(reply: Reply) -> Slots:
@@ -93,7 +97,8 @@ def _elevation(reply: Reply) -> Slots:
     bare = [Elevation(figure.start, figure.end, figure.value, "", "here")] if figure else []
     mentions = [m for m in (*places[:1], *bare) if m.place or m.said >= SMALLEST_BARE]
     height = elevation_mentions.settle(mentions[:1], reply.words, units)
-    return {} if height.here_m is None else {"elevation_m": height.here_m, "elevation_from": height.known_from}
+    known = {"elevation_m": height.here_m, "elevation_from": height.known_from, "place": height.place}
+    return {} if height.here_m is None else known
 
 
 def _dish(reply: Reply) -> Slots:
@@ -145,6 +150,25 @@ def _symptom(reply: Reply) -> Slots:
     return {"subject": subject} if subject else {}
 
 
+def _explanation(reply: Reply) -> Slots:
+    """The first or the second of those that were offered, or the one whose words are said."""
+    offered = reply.asked.nearest if reply.asked else ()
+    row = offered_by_number(offered, reply.words) or wondering.offered(offered, reply.doc)
+    return {"subject": row} if row else {}
+
+
+def offered_by_number(offered: Sequence[str], words: Sequence[str]) -> str | None:
+    """The one that a reply names by its place; a yes means the only one.
+
+    >>> offered_by_number(("lid_matters", "harder_boil"), ("the", "second", "one"))
+    'harder_boil'
+    """
+    if len(offered) == 1 and not YES.isdisjoint(words):
+        return offered[0]
+    named = (row for row, place in zip(offered, (FIRST, SECOND), strict=False) if not place.isdisjoint(words))
+    return next(named, None)
+
+
 FILLS: dict[str, Callable[[Reply], Slots]] = {
     "elevation": _elevation,
     "dish": _dish,
@@ -154,4 +178,5 @@ FILLS: dict[str, Callable[[Reply], Slots]] = {
     "portions": _portions,
     "service_time": _service_time,
     "symptom": _symptom,
+    "explanation": _explanation,
 }

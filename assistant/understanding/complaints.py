@@ -12,7 +12,8 @@ from assistant.understanding.cue_words import cues, said
 TROUBLE = "troubleshoot"
 # forms that ask for a figure or a judgement of their own: a fault beside them is only told with it
 ASK_APART = frozenset((
-    "how_long", "how_hot", "how_much", "more", "remaining", "start", "convert", "differ", "is_true", "worth", "done", "safe",
+    "how_long", "how_hot", "how_much", "more", "remaining", "start", "convert", "differ", "is_true", "worth", "done",
+    "safe",
 ))  # fmt: skip
 WHY, SURE, SHORT = "why", 1.0, 8
 # words that ask for the cause or the mend, and those that tell it is the asker's own dish

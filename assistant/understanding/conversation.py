@@ -63,14 +63,16 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
         stated["nearest"] = now.nearest or previous.nearest
     if goes_on or (now.topic == previous.topic and now.dish in (None, previous.dish)):
         stated["recipe"] = now.recipe or previous.recipe
-    if now.topic == TROUBLE and now.subject is None and (previous.topic == TROUBLE or (now.saving and previous.subject)):
+    of_before = previous.topic == TROUBLE or (now.saving and previous.subject)
+    if now.topic == TROUBLE and now.subject is None and of_before:
         stated |= {"topic": previous.topic, "subject": previous.subject}
     again = now.topic == previous.topic and now.topic in marked("keeps_dish")
     nameless = now.dish is None and now.dish_class is None
     about_it = goes_on or (nameless and (again or now.topic in marked("same_dish")))
     if about_it:
         stated |= _dish(previous, now)
-        if goes_on or now.topic == previous.topic or previous.topic in marked("by_method"):
+        feeding = {now.topic, previous.topic} <= marked("feeding")
+        if goes_on or feeding or now.topic == previous.topic or previous.topic in marked("by_method"):
             same = stated.get("dish") == previous.dish
             keep = SLOTS_OF_A_DISH if same else ("portions", "service_time")
             stated |= {slot: getattr(previous, slot) for slot in keep if getattr(now, slot) in (None, ())}

@@ -40,7 +40,7 @@ class Fault:
     """A fault where it was heard: tokens, end exclusive.
 
     symptom: a row of the catalogue
-    said: told as what happened; named as what a dish is like, gummy rice; or wished, feared and asked about, will it sink
+    said: told as what happened; named as what a dish is like, gummy rice; or wished: feared, asked about, will it sink
     size: how many words tell it
     """
 
@@ -316,9 +316,7 @@ def _is_name(line: Line, match: Match, named: dict[int, Found]) -> bool:
     return beside < 2 and any(not set(range(f.start, f.end)) < every for f in touched)
 
 
-def _is_said(
-    line: Line, match: Match, kept: Sequence[Match], things: frozenset[int], named: dict[int, Found]
-) -> bool:
+def _is_said(line: Line, match: Match, kept: Sequence[Match], things: frozenset[int], named: dict[int, Found]) -> bool:
     """Whether something is said to be so: it is hard, still hard, the crust hard, pale and hard; not hard cider."""
     first, last = match.places[0], match.places[-1]
     before = line.stems[first - 1] if first else ""

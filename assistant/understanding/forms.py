@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache
 from itertools import product
@@ -57,11 +58,15 @@ def hear(doc: Doc) -> tuple[Form, ...]:
     """The forms of an utterance whose spans were heard, the one that counts first."""
     mark(doc)
     rank = {id: at for at, id in enumerate(forms())}
-    book = _matchers(doc.vocab)
-    running = book.always.union(at for token in doc for at in book.by_word.get(token.norm_, ()))
-    matches = (match for at in running for match in book.matchers[at](doc))
-    found = {Form(start, end, doc.vocab.strings[id]) for id, start, end in matches}
+    found = {Form(start, end, id) for id, start, end in patterns_heard(doc, FILE, "form")}
     return tuple(sorted(found, key=lambda form: (rank[form.id], form.start, form.end)))
+
+
+def patterns_heard(doc: Doc, file: str, table: str) -> Iterator[tuple[str, int, int]]:
+    """Where the patterns of a table of rows stand in an utterance that is marked: the id of the row, start, end."""
+    book, ids = _matchers(doc.vocab, file, table), doc.vocab.strings
+    running = book.always.union(at for token in doc for at in book.by_word.get(token.norm_, ()))
+    yield from ((ids[id], start, end) for at in running for id, start, end in book.matchers[at](doc))
 
 
 def mark(doc: Doc) -> None:
@@ -98,9 +103,9 @@ class Matchers:
 
 
 @cache
-def _matchers(vocab: Vocab) -> Matchers:
+def _matchers(vocab: Vocab, file: str, table: str) -> Matchers:
     made: dict[tuple[str, ...], Matcher] = {}
-    for row in tables.read_toml(FILE)["form"]:
+    for row in tables.read_toml(file)[table]:
         apart: dict[tuple[str, ...], list[list[Token]]] = {}
         for pattern in row["patterns"]:
             for tokens in patterns_of(pattern):

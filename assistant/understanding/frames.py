@@ -10,13 +10,14 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.text import fold
+from assistant.understanding import kitchen_told
 from assistant.understanding.concepts import stem
 from rules import tables
 from rules.catalogue import Topic, topics
 from rules.foods.dishes import dishes
 
 SIGNS = "lexicon/signs.toml"
-BARE = "bare"
+BARE, KITCHEN_TOLD = "bare", "kitchen_told"
 
 Doc.set_extension("signs", default=frozenset(), force=True)
 Doc.set_extension("fitting", default=frozenset(), force=True)
@@ -59,6 +60,8 @@ def signs_of(doc: Doc) -> Iterator[str]:
     book = signs()
     for token in doc:
         yield from book.stems.get(stem(token.norm_), ())
+    if kitchen_told.tells(doc) or kitchen_told.asks_back(doc):
+        yield KITCHEN_TOLD
     text = f" {' '.join(token.norm_ for token in doc)} "
     yield from (sign for phrase, sign in book.phrases if phrase in text)
     for found in doc._.found:

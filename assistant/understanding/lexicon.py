@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from itertools import repeat
 
@@ -23,6 +23,10 @@ FILES: tuple[tuple[Kind, str, str, str], ...] = (
     ("place", "lexicon/places.toml", "place", "name"),
 )
 
+# everyday phrases that hold a word of the kitchen and mean none: out of stock, piece of cake
+PLAIN_PHRASES = "lexicon/plain_phrases.txt"
+# what may stand between a verb and the dish it is done to: stew the rabbit
+BEFORE_OBJECT = ("the", "my", "our", "some", "a", "this", "these", "that", "those", "up")
 SHORTEST_TOGETHER = 7
 # words before a dish that make it an ingredient and leave it the dish it is: dry penne
 UNCOOKED = ("dry", "dried", "uncooked", "raw")
@@ -64,18 +68,46 @@ def phrase_book() -> PhraseBook:
 def rows() -> Iterator[tuple[Meanings, str]]:
     """The meaning and the phrase of everything the lexicon hears, names before the words they are also heard as.
 
-    All phrases of a row share one meaning: the fewer objects, the less a cold start costs.
+    All phrases of a row share one meaning: the fewer objects, the less a cold start costs. A method is heard only as
+    its row says, since its id may be a word of many meanings: hold, smoke, reduce.
     """
     for dish in dishes().values():
         yield from zip(repeat((("dish", dish.name),)), (dish.name, *dish.heard_as))
+    yield from zip(repeat((("plain", ""),)), plain_phrases())
     for kind, file, key, name in FILES:
         for row in tables.read_toml(file)[key] if tables.data_path(file).is_file() else ():
-            yield from zip(repeat(((kind, row[name]),)), (row[name].replace("_", " "), *row.get("heard_as", ())))
+            named = () if kind == "method" else (row[name].replace("_", " "),)
+            yield from zip(repeat(((kind, row[name]),)), (*named, *row.get("heard_as", ())))
+
+
+def plain_phrases() -> list[str]:
+    """Everyday phrases in which a word of the kitchen means something else."""
+    path = tables.data_path(PLAIN_PHRASES)
+    lines = path.read_text(encoding="utf-8").splitlines() if path.is_file() else []
+    return [line for line in lines if line and not line.startswith("#")]
 
 
 def hear(words: Sequence[str]) -> tuple[Found, ...]:
     """The phrases among lower-case words, overlaps settled."""
-    return settle(matches(words))
+    heard = [found for found in settle(matches(words)) if found.kind != "plain"]
+    return tuple(as_verb(words, found, heard) for found in heard)
+
+
+def as_verb(words: Sequence[str], found: Found, heard: Sequence[Found]) -> Found:
+    """What names a dish and a method is the method before the dish it is done to: stew the rabbit.
+
+    >>> [(f.kind, f.id) for f in hear("stew the rabbit".split())], [f.kind for f in hear("rabbit in a stew".split())]
+    ([('method', 'stew'), ('dish', 'rabbit')], ['dish', 'dish'])
+    """
+    if found.kind != "dish":
+        return found
+    text = " ".join(words[found.start : found.end])
+    method = next((id for kind, id in phrase_book().phrases.get(text, ()) if kind == "method"), None)
+    if method is None:
+        return found
+    object_at = found.end + any(word in BEFORE_OBJECT for word in words[found.end : found.end + 1])
+    done_to = any(other.start == object_at and other.kind == "dish" for other in heard)
+    return replace(found, kind="method", id=method) if done_to else found
 
 
 def matches(words: Sequence[str]) -> list[Found]:

@@ -15,6 +15,8 @@ from rules.foods.dishes import dishes
 ENDS, ASKS = frozenset(".?!;"), "?"
 OPENERS, WORDS_OF_ASKING = frozenset(cues("parts", "openers")), frozenset(cues("parts", "wh"))
 JOINS, FILLERS = frozenset(cues("parts", "joins")), frozenset(cues("parts", "fillers"))
+# what asks nothing of its own: and by how much
+BARE = JOINS | FILLERS | frozenset(cues("parts", "bare"))
 COORDINATES, INTO = frozenset(cues("parts", "coordinates")), frozenset(cues("parts", "into"))
 # forms that make a question wherever they stand in a sentence
 ASKED_ANYWHERE = frozenset(("how_long", "how_hot", "how_much", "more", "remaining", "start", "worth", "differ", "why"))
@@ -72,7 +74,7 @@ def _opens(doc: Doc, at: int) -> bool:
 
 def _asks(doc: Doc, start: int, end: int) -> bool:
     words = sum(token.norm_.isalnum() for token in doc[start:end])
-    if words < FEWEST_WORDS:
+    if words < FEWEST_WORDS or all(token.norm_ in BARE for token in doc[start:end] if token.norm_.isalnum()):
         return False
     anywhere = any(start <= form.start < end and form.id in ASKED_ANYWHERE for form in doc._.forms)
     marked = any(token.norm_ == ASKS for token in doc[start:end])

@@ -9,15 +9,18 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 # importing a component registers it
-from assistant.reading.text import clean
+from assistant.reading.text import Cleaned, clean
 from assistant.reading.tokens import KitchenTokenizer
 from assistant.understanding import (
+    asked_ways,  # noqa: F401
     complaints,  # noqa: F401
     concepts,  # noqa: F401
     faults,  # noqa: F401
     forms,  # noqa: F401
     frames,  # noqa: F401
     packed,  # noqa: F401
+    place_names,  # noqa: F401
+    time_roles,  # noqa: F401
 )
 
 COMPONENTS = (
@@ -26,11 +29,14 @@ COMPONENTS = (
     "kitchen_clock",
     "kitchen_spelling",
     "kitchen_lexicon",
+    "kitchen_places",
     "kitchen_packed",
     "kitchen_elevation",
     "kitchen_concepts",
     "kitchen_faults",
     "kitchen_forms",
+    "kitchen_times",
+    "kitchen_ways",
     "kitchen_frames",
     "kitchen_topic",
     "kitchen_complaints",
@@ -50,10 +56,12 @@ def pipeline() -> Language:
 
 def read(text: str) -> Doc:
     """Run any text through the pipeline."""
-    return read_clean(clean(text).text)
+    return read_clean(clean(text))
 
 
 @lru_cache(maxsize=8)
-def read_clean(text: str) -> Doc:
+def read_clean(cleaned: Cleaned) -> Doc:
     """Run a cleaned text through the pipeline. The last few are kept."""
-    return pipeline()(text)
+    doc = pipeline().make_doc(cleaned.text)
+    doc._.accented = cleaned.accented
+    return pipeline()(doc)

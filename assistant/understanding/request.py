@@ -14,35 +14,48 @@ from assistant.reading.spans import Found, Measure
 from assistant.understanding import (
     amounts,
     answer_preferences,
-    explanations,
+    corrected,
     faults,
+    kitchen_told,
     lexicon,
     packed,
     serving,
     small_talk,
     temperatures,
+    time_roles,
     timer_words,
     unclaimed,
     what_is_asked,
     what_is_in_it,
 )
 from assistant.understanding.claims import plain_numbers
-from assistant.understanding.cue_words import cues
-from assistant.understanding.cue_words import said as cue_said
+from assistant.understanding.cue_words import cues, said
+from assistant.understanding.time_roles import Times
 from assistant.understanding.timer_words import OfTimers
+from assistant.understanding.wondering import is_of_kitchen
 from rules.catalogue import marked
-from rules.foods import methods
-from rules.foods.dishes import dishes
-from rules.model import Kitchen, Quantity, Request, Units
+from rules.foods import meat, methods
+from rules.foods.dishes import classes, dishes
+from rules.model import Kitchen, Quantity, Request, Units, Unused
 from rules.physics import water
 from rules.physics.units import to_f
+from rules.said import sentences
+from rules.topics.why import GENERAL, rows
 
-TIMER, TROUBLE = "timer", "troubleshoot"
+say = sentences("understanding/request")
+
+TIMER, WHY, TROUBLE = "timer", "why", "troubleshoot"
 # two readings of one temperature, in the units of either scale [degF]
 SAME_F = 1.0
-# units in which nobody tells how long a dish cooks
-NO_COOKING_TIME = ("wk", "week", "month", "mo", "yr", "year")
+# where every time that is said is one and the same: a timer, a time that food was held
+TOPICS_WITHOUT_ROLES = ("timer", "doneness", "preserve", "schedule", "troubleshoot", "bake_adjust", "convert_recipe")
+METHODS_WITHOUT_ROLES = ("sous_vide", "hold", "chill", "proof", "preserve")
+# forms in which two things are held against each other
+COMPARING = ("which", "differ")
 HOT_WORDS = cues("temperature", "hot")
+# what a food that another dish is made of must not lose: kidney bean curry
+STAYS = ("lectin", "any_bean", "cyanogenic", "wild_foraged", "trichinella", "raw_egg", "raw_fish", "in_oil")
+AHEAD = cues("ahead", "words")
 CHANGES_OF_A_BAKE = cues("leaning", "baking")
 SAVING = cues("saving", "words")
 # classes of what goes with a dish
@@ -64,6 +77,7 @@ class Hearing:
     changes_a_bake: whether it can go on with a question of baking: `and the eggs, one more?`
     dish_of_a_bake: the dish if it does, where eggs are an ingredient
     timers: what it says of timers, if it is about them
+    times: its times by the part they play
     """
 
     request: Request
@@ -75,6 +89,7 @@ class Hearing:
     changes_a_bake: bool = False
     dish_of_a_bake: str | None = None
     timers: OfTimers = OfTimers()
+    times: Times = Times()
 
     @property
     def passing(self) -> bool:
@@ -84,14 +99,15 @@ class Hearing:
     def about(self, topic: str, **slots: Any) -> Hearing:
         """The same as said of another topic, with some slots filled."""
         timers = self.timers if topic == TIMER else OfTimers()
-        said = {"topic": topic, "timer_action": timers.action, "timer_name": timers.name, **slots}
+        times = time_slots(self.times, topic, self.request.method) if self.times.first else {}
+        said = {"topic": topic, "timer_action": timers.action, "timer_name": timers.name, **times, **slots}
         return replace(self, request=replace(self.request, **said))
 
 
 def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     """Build the request of one utterance; the kitchen only decides what figures without a unit mean."""
     words = [token.norm_ for token in doc]
-    topic, found = doc._.topic.id, doc._.found
+    topic, found = doc._.topic.id, corrected.meant(words, doc._.found)
     units = answer_preferences.spoken_system(words, doc._.measures)
     tools = equipment(words, found)
     dish = faults.said_of(doc) if topic == TROUBLE else None
@@ -110,12 +126,12 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     boiled_c = instruments.boil_test_c(temps, words, in_water)
     boiled_m = water.elevation_from_boiling_m(boiled_c) if boiled_c is not None and not height.unused else None
     temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(temps), None)
-    when = serving.heard(doc) if topic == "schedule" else serving.Serving(service=next(iter(doc._.clock), None))
+    when = serving.heard(doc) if topic == "schedule" else serving.Serving(service=serving.service(doc))
     method = None if method == "hold" and when.slack else method
-    waits = (when.slack, when.rest)
-    times = (m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME and m not in waits)
-    time, count = next(times, None), amounts.count(doc, dish, topic)
+    times: Times = time_roles.without(doc, (when.slack, when.rest))
+    count = amounts.count(doc, dish, topic)
     no_such = unclaimed.dish(doc) if dish is None else None
+    unknown = [u for u in unclaimed.places(doc) if u.text or kitchen.elevation_m is None]
     elliptical = unclaimed.is_elliptical(doc) or unclaimed.elsewhere(doc)
     timers = timer_words.heard(doc)
     request = Request(
@@ -123,7 +139,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         topic=topic,
         subject=doc._.subject,
         amounts=what_is_in_it.amounts(doc) if topic == TROUBLE else (),
-        saving=topic == TROUBLE and cue_said(words, SAVING),
+        saving=topic == TROUBLE and said(words, SAVING),
         symptoms_too=faults.told(doc)[1:] if topic == TROUBLE else (),
         dish=dish,
         dish_class=dishes()[dish].dish_class if dish else "general" if no_such else None,
@@ -132,12 +148,14 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         elevation_from=height.known_from or ("barometer" if barometer.elevation_m is not None else None)
         or ("boil_test" if boiled_m is not None else None),
         from_elevation_m=height.from_m,
+        elevations_m=height.all_m,
+        place=height.place,
+        sets_kitchen=kitchen_told.tells(doc),
         pressure_pa=barometer.pressure_pa,
-        time_min=time.low if time else None,
-        time_high_min=time.high if time and time.high > time.low else None,
+        **time_slots(times, topic, method),
         temperature_c=temp_c,
         temperature_of=temperature_of(doc, temp_c),
-        quantity=quantity(dry_measures(doc, topic), words, gauge),
+        quantity=quantity([m for m in dry_measures(doc, topic) if m.end != times.rated], words, gauge),
         quantity_of=amounts.quantity_of(doc, dish, count),
         count=count,
         portions=amounts.portions(doc, topic, when.service.start if when.service else None),
@@ -153,6 +171,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         ovens=when.ovens,
         covered=answer_preferences.covered(words),
         soaked=answer_preferences.soaked(words),
+        ahead=said(words, AHEAD),
         jars=packed.jars(doc),
         packing=packed.packing(doc),
         timer_action=timers.action if topic == TIMER else None,
@@ -161,9 +180,19 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         nearest=nearest(doc),
         choices=doc._.topic.choices if not (elliptical or doc._.safety) and topic == doc._.topic.id else (),
         forms=tuple(dict.fromkeys(form.id for form in doc._.forms)),
+        belief=doc._.wonder.belief if topic == WHY else None,
+        denied=doc._.wonder.denied and topic == WHY,
+        terms=doc._.wonder.terms if topic == WHY else (),
+        asked_way=doc._.asked_way,
+        wanted_doneness=wanted_doneness(words),
+        temperatures_c=tuple(dict.fromkeys(temps)) if len(set(temps)) > 1 else (),
+        **rivals(doc, dish, method),
         units=units or kitchen.units,
         equipment=tools,
-        unused=(*height.unused, *barometer.unused, *((no_such,) if no_such else ()), *unclaimed.places(doc)),
+        unused=(
+            *(*height.unused, *barometer.unused),
+            *(*((no_such,) if no_such else ()), *unknown, *choice(doc)),
+        ),
     )  # fmt: skip
     plain = next((number.value for number in plain_numbers(doc)), None)
     return Hearing(
@@ -175,8 +204,45 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         plain,
         changes_a_bake=any(f.kind == "ingredient" for f in found) and unclaimed.is_elliptical(doc, CHANGES_OF_A_BAKE),
         timers=timers,
+        times=times,
         dish_of_a_bake=main_dish(without_ingredients(found), "bake_adjust"),
     )
+
+
+def time_slots(times: Times, topic: str, method: str | None) -> dict[str, Any]:
+    """The times of a question, told apart by the part they play where the topic and the method have parts for them."""
+    apart = topic not in TOPICS_WITHOUT_ROLES and method not in METHODS_WITHOUT_ROLES
+    return times.slots(apart=apart, undone=topic == "troubleshoot")
+
+
+def rivals(doc: Doc, dish: str | None, method: str | None) -> dict[str, Any]:
+    """The other dishes and methods of a question that holds two things against each other."""
+    if not any(form.id in COMPARING for form in doc._.forms):
+        return {}
+    return {
+        "dishes_too": _others(doc._.found, "dish", dish),
+        "methods_too": _others(doc._.found, "method", method),
+    }
+
+
+def _others(found: Sequence[Found], kind: str, main: str | None) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(f.id for f in found if f.kind == kind and f.id != main))
+
+
+def wanted_doneness(words: Sequence[str]) -> str | None:
+    """How done meat is wanted, an id of data/lexicon/doneness.toml; of several phrases the longest.
+
+    >>> wanted_doneness("a steak medium rare".split()), wanted_doneness("on medium heat".split())
+    ('medium_rare', None)
+    """
+    text = f" {' '.join(words)} "
+    told = [
+        (len(phrase), row.id)
+        for row in meat.doneness().values()
+        for phrase in row.heard_as
+        if f" {phrase} " in text and not any(f" {phrase} {word} " in text for word in row.not_before)
+    ]
+    return max(told)[1] if told else None
 
 
 def _first(*values: float | None) -> float | None:
@@ -194,7 +260,20 @@ def main_dish(found: Sequence[Found], topic: str) -> str | None:
     best = min(heard, key=lambda f: (dishes()[f.id].dish_class in poured, f.start in also, f.start), default=None)
     if best is None:
         return None
-    return whole_dish(best.id, heard) if topic == TROUBLE else narrower(best.id, heard)
+    named = headed(best, heard).id
+    return whole_dish(named, heard) if topic == TROUBLE else narrower(named, heard)
+
+
+def headed(best: Found, heard: Sequence[Found]) -> Found:
+    """A dish made of another is the one named last: oxtail stew; a food that can poison stays what is asked about."""
+    return next((f for f in heard if f.start == best.end and _is_made_of(f.id, best.id)), best)
+
+
+def _is_made_of(dish: str, food: str) -> bool:
+    last, first = dishes()[dish], dishes()[food]
+    if classes()[first.dish_class].head or not classes()[last.dish_class].head:
+        return False
+    return not any(trait in STAYS and trait not in last.traits for trait in first.traits)
 
 
 def without_ingredients(found: Sequence[Found]) -> list[Found]:
@@ -270,6 +349,20 @@ def temperature_of(doc: Doc, temp_c: float | None) -> str | None:
 
 
 def nearest(doc: Doc) -> tuple[str, ...]:
-    """The explanations that sound most like a why that names none."""
-    unnamed = doc._.topic.id == "why" and doc._.subject is None
-    return explanations.nearest(doc.text) if unnamed else ()
+    """The explanations that a why that names none may mean; the general reason where nothing tells."""
+    found = doc._.wonder
+    if doc._.topic.id != WHY or doc._.subject or found.terms:
+        return ()
+    return found.rivals or ((GENERAL,) if found.idle and is_of_kitchen(doc) else ())
+
+
+def choice(doc: Doc) -> tuple[Unused, ...]:
+    """The question that offers the explanations that may be meant."""
+    rivals = doc._.wonder.rivals if doc._.topic.id == WHY else ()
+    titles = [rows()[name].title for name in rivals]
+    match titles:
+        case [one]:
+            return (Unused("explanation", one, say("one-reason", title=one)),)
+        case [one, other]:
+            return (Unused("explanation", one, say("either-reason", title=one, other=other)),)
+    return ()

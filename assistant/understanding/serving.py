@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import takewhile
 
 from spacy.tokens import Doc
 
@@ -19,7 +20,7 @@ SERVING = (*cues("clock", "meals"), *cues("schedule", "for_service"))
 HOURS = range(1, 13)
 # words between a length of time, or a number, and what tells of it; and before a time of day what tells a start
 NEAR, BEFORE = 3, 8
-MOST_OVENS = 50
+OVENS_NEAR, PAUSES, MOST_OVENS = 5, (",", ".", ";", "?"), 50
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,12 +54,23 @@ def times_of_day(doc: Doc) -> tuple[Measure | None, Measure | None]:
     return next(iter(others or clock), None), starts[0] if starts and others else None
 
 
+def service(doc: Doc) -> Measure | None:
+    """The time at which it is served: not the one it is now, nor one since which something has stood."""
+    words = [token.norm_ for token in doc]
+    later = (
+        m for m in doc._.clock if not (times_of_day_read.is_now(words, m) or times_of_day_read.is_beginning(words, m))
+    )
+    return next(iter(sorted(later, key=lambda m: not times_of_day_read.is_service(words, m))), None)
+
+
 def is_start(doc: Doc, time: Measure) -> bool:
     """Whether a time of day is when the cook starts, or the time now: the word that tells stands nearest before it."""
     opens = max((m.end for m in doc._.clock if m.end <= time.start), default=0)
     before = [token.norm_ for token in doc[max(opens, time.start - BEFORE) : time.start]]
     behind = [token.norm_ for token in doc[time.end : time.end + 2]]
-    if before[-1:] and before[-1] in RIGHT_BEFORE or any(word in STARTED for word in behind):
+    if times_of_day_read.is_beginning([token.norm_ for token in doc], time):
+        return True
+    if (before[-1:] and before[-1] in RIGHT_BEFORE) or any(word in STARTED for word in behind):
         return True
     told = [word in STARTING for word in before if word in STARTING or word in SERVING]
     return bool(told) and told[-1]
@@ -83,9 +95,11 @@ def length(doc: Doc, words: Sequence[str]) -> Measure | None:
 
 
 def ovens(doc: Doc) -> int | None:
-    """How many ovens there are."""
+    """How many ovens there are: two, two full-size convection ovens."""
+    numbers = {n.start for n in doc._.numbers}
     for number in plain_numbers(doc):
-        behind = [token.norm_ for token in doc[number.end : number.end + 3]]
+        rest = doc[number.end : number.end + OVENS_NEAR]
+        behind = [t.norm_ for t in takewhile(lambda t: t.i not in numbers and t.norm_ not in PAUSES, rest)]
         if number.value == int(number.value) and 1 <= number.value <= MOST_OVENS and said(behind, OVENS):
             return int(number.value)
     return None

@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Iterator
-from itertools import pairwise, takewhile
 
 from spacy.tokens import Doc
 
 from assistant.understanding import spelling, topics
 from assistant.understanding.answer_preferences import DEPTHS, LIDS, SYSTEMS
 from assistant.understanding.claims import claimed
-from assistant.understanding.cue_words import cues
+from assistant.understanding.cue_words import cues, said
 from rules.catalogue import marked
 from rules.model import Unused
 from rules.said import sentences
@@ -18,7 +17,9 @@ from rules.said import sentences
 say = sentences("understanding/unclaimed")
 
 BEFORE_DISH, BEFORE_PLACE = cues("unknown", "before_dish"), cues("unknown", "before_place")
-LIVING = cues("unknown", "living")
+LIVING, NO_ELEVATION = cues("unknown", "living"), cues("unknown", "no_elevation")
+NAMED, SETTLEMENTS, THINGS = cues("unknown", "named"), cues("unknown", "settlements"), cues("unknown", "things")
+NAMED_REACH = 4
 LEANING = frozenset(cues("leaning", "words"))
 HINTS = (*DEPTHS.values(), *LIDS.values(), *SYSTEMS.values())
 HINT_WORDS = frozenset(word for phrases in HINTS for phrase in phrases for word in phrase.split())
@@ -80,14 +81,30 @@ def _is_strange(word: str) -> bool:
 
 
 def places(doc: Doc) -> list[Unused]:
-    """A place that is named but not known, where no elevation is given beside it."""
+    """A place that is named but not known, or an elevation that is said not to be, where none is given beside it."""
     if any(elevation.role == "here" for elevation in doc._.elevations):
         return []
-    kept, lives = claimed(doc), any(token.norm_ in LIVING for token in doc)
-    for before, token in pairwise(doc):
-        strange = before.norm_ in BEFORE_PLACE and token.i not in kept and _is_strange(token.norm_)
-        if strange and (lives or token.text[0].isupper()):
-            rest = takewhile(lambda t: t.i not in kept and t.text[0].isupper(), doc[token.i + 1 :])
-            name = " ".join(t.text for t in (token, *rest))
-            return [Unused("elevation", name, say("unknown-place", name=name))]
-    return []
+    name = next(_towns(doc), None)
+    if name:
+        return [Unused("elevation", name, say("unknown-place", name=name))]
+    words = [token.norm_ for token in doc]
+    return [Unused("elevation", "", say("unknown-elevation"))] if said(words, NO_ELEVATION) else []
+
+
+def _towns(doc: Doc) -> Iterator[str]:
+    """Runs of unheard-of words where a place has its place: near Zorgville, in a town called zorgville."""
+    kept = claimed(doc)
+    strange = [t.i not in kept and _is_strange(t.norm_) for t in doc]
+    for i in range(1, len(doc)):
+        if strange[i] and not strange[i - 1] and _is_place_named(doc, i):
+            end = next((j for j in range(i + 1, len(doc)) if j in kept or not doc[j].text[0].isupper()), len(doc))
+            if end == len(doc) or doc[end].norm_ not in THINGS:
+                yield doc[i:end].text
+
+
+def _is_place_named(doc: Doc, at: int) -> bool:
+    before = doc[at - 1].norm_
+    if before in NAMED:
+        return any(token.norm_ in SETTLEMENTS for token in doc[max(0, at - 1 - NAMED_REACH) : at - 1])
+    lives = said([token.norm_ for token in doc[max(0, at - 3) : at]], LIVING)
+    return lives or (before in BEFORE_PLACE and doc[at].text[0].isupper() and not doc.text.isupper())

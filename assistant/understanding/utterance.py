@@ -39,7 +39,7 @@ def listen(text: str, kitchen: Kitchen, awaited: str | None = None) -> Utterance
     """
     found = _pasted(text, awaited == "recipe")
     cleaned = clean(found.question if found else text)
-    doc = read_clean(cleaned.text)
+    doc = read_clean(cleaned)
     hearing = hear(doc, kitchen)
     if found:
         return Utterance(text, doc, with_recipe(hearing, text, found.recipe, alone=not found.question))

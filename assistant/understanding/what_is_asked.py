@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from functools import cache
+from dataclasses import replace
 
 from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
-from assistant.reading.text import fold
 from assistant.understanding import faults
-from rules import tables
+from assistant.understanding.wondering import FAULT, Wonder, is_doubtful, is_meant, is_of_kitchen, wonder
+from rules.topics.why import GENERAL
 
 STAGES = {
     "thread": ("thread", "thread stage"),
@@ -32,19 +32,27 @@ ADJUSTED = {
     "proof": ("proof", "proofing", "prove", "rise", "rises", "rising", "double", "doubles", "doubled", "doubling"),
     "time": ("baking time", "bake time"),
 }
-EXPLANATIONS = "lexicon/explanations.toml"
-NEAR_ENOUGH = 80.0
+WHY = "why"
+# forms in which a reason may be asked for although the question sounds like another
+OF_REASONS = frozenset(("why", "is_true", "differ", "what_is", "changes", "can_it", "is_ok", "worth"))
 
 Doc.set_extension("subject", default=None, force=True)
+Doc.set_extension("wonder", default=Wonder(), force=True)
 
 
 @Language.component(
     "kitchen_subject",
-    requires=["doc._.topic", "doc._.safety", "doc._.found", "doc._.elevations"],
-    assigns=["doc._.subject"],
+    requires=["doc._.topic", "doc._.safety", "doc._.found", "doc._.elevations", "doc._.forms"],
+    assigns=["doc._.subject", "doc._.wonder", "doc._.topic"],
 )
 def kitchen_subject(doc: Doc) -> Doc:
-    """Hear the subject that belongs to the topic."""
+    """Hear what is wondered at, and the subject that belongs to the topic. A reason that is meant is a why."""
+    if doc._.topic.id == WHY or not OF_REASONS.isdisjoint(form.id for form in doc._.forms):
+        doc._.wonder = found = wonder(doc)
+        if is_meant(doc, found):
+            doc._.topic, doc._.safety = replace(doc._.topic, id=WHY), None
+        elif doc._.topic.id == WHY:
+            doc._.topic = replace(doc._.topic, id=instead(doc, found) or WHY)
     doc._.subject = str(doc._.safety) if doc._.safety else subject(doc, doc._.topic.id)
     return doc
 
@@ -54,7 +62,7 @@ def subject(doc: Doc, topic: str) -> str | None:
     words, found = [token.norm_ for token in doc], doc._.found
     match topic:
         case "why":
-            return explanation(" ".join(words))
+            return explanation(doc)
         case "sugar_stage":
             return stage(" ".join(words))
         case "troubleshoot":
@@ -85,26 +93,19 @@ def named(catalogue: Mapping[str, Sequence[str]], text: str) -> str | None:
     return next((id for id, names in catalogue.items() if any(f" {n} " in f" {text} " for n in names)), None)
 
 
-def explanation(text: str) -> str | None:
-    """The explanation that is asked for."""
-    return nearest(text, EXPLANATIONS, "explanation")
+def explanation(doc: Doc) -> str | None:
+    """The explanation that is asked for: the one that is meant, else the general reason where none is near.
+
+    None where nothing is said but a dish and a method, which tell the explanation themselves.
+    """
+    found: Wonder = doc._.wonder
+    if found.row or found.rivals or found.terms or found.idle or not is_of_kitchen(doc):
+        return found.row
+    return GENERAL
 
 
-@cache
-def _phrases(path: str, key: str) -> dict[str, str]:
-    rows = tables.read_toml(path).get(key, []) if tables.data_path(path).is_file() else []
-    return {
-        fold(phrase): row["id"] for row in rows for phrase in (*row.get("heard_as", ()), row.get("title", row["id"]))
-    }
-
-
-def nearest(text: str, path: str, key: str) -> str | None:
-    """The row whose phrase stands in the text, the longest one; or else is nearest to it word by word."""
-    phrases = _phrases(path, key)
-    inside = [phrase for phrase in phrases if f" {phrase} " in f" {text} "]
-    if inside:
-        return phrases[max(inside, key=len)]
-    from rapidfuzz import fuzz, process
-
-    near = process.extractOne(text, list(phrases), scorer=fuzz.token_set_ratio, score_cutoff=NEAR_ENOUGH)
-    return phrases[near[0]] if near else None
+def instead(doc: Doc, found: Wonder) -> str | None:
+    """The topic of what only sounds like a why: something that went wrong and nothing explains, or the next likely."""
+    if not found.row and not found.terms and any(fault.told for fault in doc._.faults):
+        return FAULT
+    return doc._.topic.scores[1][0] if is_doubtful(doc, found) else None

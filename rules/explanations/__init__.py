@@ -18,7 +18,7 @@ from rules.explanations.named import FigureOf, ValueOf
 # what most explanations speak of comes first: a module is imported when none before it has the name
 MODULES = (
     *("boil", "pace", "air", "rise", "liquid", "steam", "oven", "safety", "sugar", "weather", "cup", "eggs"),
-    *("pressure", "drinking"),
+    *("pressure", "drinking", "flame", "cold", "other_air"),
 )
 
 

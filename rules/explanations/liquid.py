@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from rules.book import Case
 from rules.explanations.boil import drop_k
-from rules.explanations.named import Figures, Values, always, at_sea, figure, here
+from rules.explanations.named import FigureOf, Figures, Values, always, at_sea, figure, here
+from rules.model import Figure
 from rules.physics import evaporation, water
 from rules.physics.ambient import Ambient
 from rules.physics.units import round_to
@@ -13,6 +14,7 @@ from rules.said import Measure, fine_drop, number, temp, volume
 POT_AREA_M2 = 0.06
 WINE_MASS_FRACTION = 0.10
 BATH_LOSS_K, STARCH_C = 3.0, 95.0
+SIMMER_UNDER_K, BARE_UNDER_K = (1.0, 3.0), (3.0, 8.0)
 PASTA_SALT_G_PER_KG, SEA_G_PER_KG = 10.0, 35.0
 # the ideal law holds up to here
 STRONGEST_G_PER_KG = 200.0
@@ -26,6 +28,27 @@ def simmer_c(ambient: Ambient) -> float:
 def double_boiler_c(ambient: Ambient) -> float:
     """Where what stands over boiling water ends [degC]."""
     return ambient.boiling_c - BATH_LOSS_K
+
+
+def simmers_c(ambient: Ambient) -> float:
+    """The middle of a simmer [degC]."""
+    return ambient.boiling_c - sum(SIMMER_UNDER_K) / 2
+
+
+def shivers_c(ambient: Ambient) -> float:
+    """The middle of a bare simmer, where a bubble rises now and then [degC]."""
+    return ambient.boiling_c - sum(BARE_UNDER_K) / 2
+
+
+def under_boil(figure_id: str, under_k: tuple[float, float]) -> FigureOf:
+    """A band that is told by how far under the boil it lies."""
+
+    def band(case: Case) -> Figure:
+        ends = (case.here.boiling_c - under for under in reversed(under_k))
+        low, high = (round(end, 2) for end in ends)
+        return Figure(figure_id, "", round((low + high) / 2, 2), "degC", low, high)
+
+    return band
 
 
 def open_ml(ambient: Ambient) -> float:
@@ -71,6 +94,8 @@ def brine(case: Case) -> str:
 
 VALUES: Values = {
     "simmer": here(temp, simmer_c),
+    "simmers": here(temp, simmers_c),
+    "shivers": here(temp, shivers_c),
     "double_boiler": here(temp, double_boiler_c),
     "starch_thickens": always(temp(STARCH_C)),
     "open_loss": here(volume, open_ml),
@@ -83,6 +108,9 @@ VALUES: Values = {
     "brine": brine,
 }
 FIGURES: Figures = {
+    "simmers": under_boil("simmer", SIMMER_UNDER_K),
+    "shivers": under_boil("bare_simmer", BARE_UNDER_K),
+    "double_boiler": figure("double_boiler", "degC", double_boiler_c),
     "liquid_temperature": figure("liquid_temperature", "degC", simmer_c),
     "open_loss": figure("open_loss", "ml", open_ml, None, beside_sea_level=False),
     "open_loss_beside_sea_level": figure("open_loss", "ml", open_ml, None),

@@ -22,6 +22,8 @@ FOODS = {
     "tough_cuts": "collagen_cut",
     "stock": "stock",
 }
+# foods whose paces stand beside one another
+BESIDE_OTHERS = ("pasta", "potatoes", "beans")
 BOX_MIN = 10.0
 BRAISE_MIN = (150.0, 180.0)
 TIMES_FROM = 1.9
@@ -117,6 +119,7 @@ VALUES: Values = {
     "braise_time_at_sea": always(duration_span(*BRAISE_MIN)),
 }
 FIGURES: Figures = {
+    **{f"{food}_beside_others": factor(f"{food}_time_factor", food) for food in BESIDE_OTHERS},
     "root_time_factor": factor("root_time_factor", "roots"),
     "tender_time_factor": factor("tender_time_factor", "tender_vegetables"),
     **{f"time_factor_of_{food}": factor("time_factor", food) for food in FOODS if food != "roots"},

@@ -7,7 +7,7 @@ from rules.explanations.boil import at, side
 from rules.explanations.named import Figures, Values, always, at_sea, figure, grouped, here, tenths
 from rules.physics import air, water
 from rules.physics.ambient import Ambient
-from rules.said import Measure, Said, elevation, fixed, number, sentences, temp
+from rules.said import Measure, Said, elevation, fixed, number, pressure, sentences, temp
 
 QUARTER_OFF_M = 2133.6
 ROOM_C, WARM_C = 20.0, 70.0
@@ -37,6 +37,16 @@ def gas_equation(case: Case) -> Said:
     return say("gas-equation", pressure=number(case.here.pressure_pa, 0), ratio=fixed(gas_ratio(case.here), 3))
 
 
+def kept_percent(ambient: Ambient) -> float:
+    """How much of its gas a drink holds under this air [%]."""
+    return 100 / gas_ratio(ambient)
+
+
+def pack_push_pa(ambient: Ambient) -> float:
+    """How hard a pack that was closed at sea level is blown up, or pressed in [Pa]."""
+    return abs(air.SEA_LEVEL_PA - ambient.pressure_pa)
+
+
 def foam_swells(ambient: Ambient) -> float:
     """How many times its volume moist air takes up when a foam warms from ROOM_C to WARM_C [-].
 
@@ -49,6 +59,7 @@ def foam_swells(ambient: Ambient) -> float:
 
 VALUES: Values = {
     "gas_ratio": here(number, gas_ratio),
+    "pack_push": here(pressure, pack_push_pa),
     "gas_percent": gas_percent,
     "gas_swells": gas_swells,
     "gas_equation": gas_equation,
@@ -63,5 +74,7 @@ VALUES: Values = {
 }
 FIGURES: Figures = {
     "gas_volume": figure("gas_volume", "factor", gas_ratio, 3),
+    "fizz_kept": figure("gas_kept", "percent", kept_percent, None),
+    "pack_push": figure("pack_push", "kPa", lambda ambient: pack_push_pa(ambient) / 1000, beside_sea_level=False),
     "foam_swelling": figure("foam_swelling", "factor", foam_swells),
 }

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from rules.book import celsius
-from rules.explanations.named import Figures, Values, always, here
+from rules.book import Case, celsius
+from rules.explanations.named import Figures, Values, always, at_sea, figure, here
+from rules.model import Figure
 from rules.physics.ambient import Ambient
 from rules.physics.units import to_c
 from rules.said import temp, temp_drop, temp_span, yes
@@ -14,6 +15,7 @@ CUSTARD_C = (to_c(170), to_c(180))
 POACHING_C = (71.0, 82.0)
 STEAK_C, VEGETABLE_C = 54.5, 85.0
 CLEAR_OF_BOIL_K = 1.0
+HOT_HOLD_C = to_c(135)
 
 
 def margin_k(ambient: Ambient) -> float:
@@ -31,6 +33,9 @@ VALUES: Values = {
     "safe_ground_meat": always(temp(GROUND_C)),
     "safe_poultry": always(temp(POULTRY_C)),
     "safe_margin": here(temp_drop, margin_k),
+    "safe_margin_at_sea": at_sea(temp_drop, margin_k),
+    "hot_hold": always(temp(HOT_HOLD_C)),
+    "poaching_middle": always(temp(sum(POACHING_C) / 2)),
     "slow_cooker_advised": always(temp(SLOW_COOKER_C)),
     "slow_cooker_reaches": lambda case: yes(case.here.boiling_c > SLOW_COOKER_C),
     "custard_sets": always(temp_span(*CUSTARD_C)),
@@ -42,4 +47,17 @@ VALUES: Values = {
     "bath_for_vegetables": always(temp(VEGETABLE_C)),
     "vegetable_bath": lambda case: yes(case.here.boiling_c > VEGETABLE_C + CLEAR_OF_BOIL_K),
 }
-FIGURES: Figures = {"poultry_limit": lambda case: celsius("poultry_limit", "", POULTRY_C, POULTRY_C)}
+
+
+def poaching_band(case: Case) -> Figure:
+    """The band for poaching, which stays."""
+    return Figure("poaching", "", sum(POACHING_C) / 2, "degC", *POACHING_C)
+
+
+FIGURES: Figures = {
+    "poultry_limit": lambda case: celsius("poultry_limit", "", POULTRY_C, POULTRY_C),
+    "safe_margin": figure("safe_margin", "K", margin_k),
+    "hot_hold": lambda case: celsius("holding_limit", "", HOT_HOLD_C, HOT_HOLD_C),
+    "vegetable_floor": lambda case: celsius("vegetable_floor", "", VEGETABLE_C, VEGETABLE_C),
+    "poaching": poaching_band,
+}

@@ -19,6 +19,7 @@ class DishClass:
 
     check: what the cook looks for when the time is up; check_by: what instead, by method
     varies: what a range of times covers, in words; traits: what its foods are, ids of lexicon/traits.toml
+    head: whether its word behind another dish says what the dish is: oxtail stew, but not salmon steak
     """
 
     id: str
@@ -29,6 +30,7 @@ class DishClass:
     default_method: str
     check_by: dict[str, str]
     traits: tuple[str, ...]
+    head: bool = False
 
     def check_for(self, method: str | None) -> str:
         """What the cook looks for when this class is cooked by a method."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from rules.book import Case
 from rules.foods.methods import methods
 from rules.model import Figure
-from rules.said import Said, Words, duration_span, sentences
+from rules.said import Measure, Said, Words, duration, duration_span, sentences, yes
 
 # what nobody calls simmered or poached
 NO_GERUND = ("popcorn", "custard", "sauce")
@@ -13,21 +13,50 @@ say = sentences("heat/headline")
 
 
 def takes(case: Case, method: str, figures: tuple[Figure, Figure], called: Words = "") -> Said:
-    """The headline of a time: "Roast chicken takes 70 to 110 min at 7,000 ft, as at sea level.".
+    """The headline of a time: "About 1 h 35 min (1 h 10 min to 1 h 50 min) for roast chicken at 7,000 ft, ...".
 
     called: what to call the dish, where its name alone would not tell which of its times this is
     """
-    here, base = (duration_span(f.low or f.value, f.high or f.value) for f in figures)
+    here, base = figures
     return say(
         "takes",
         doing=doing(case, method, called),
-        subject=case.food if named(case, method) else "",
-        here=here,
+        here=about(here),
         place=case.place,
-        against="nothing" if not case.moved else "other" if here != base else "same",
-        base=base,
+        against="nothing" if not case.moved else "same" if alike(here, base) else "other",
+        base=known(case, base),
         baseline=case.baseline,
     )
+
+
+def about(time: Figure) -> Said:
+    """A time with its range, the middle first: "about 1 h (50 min to 1 h 10 min)"."""
+    return say("about", time=duration(time.value), ranged=ranged(time), range=range_of(time))
+
+
+def middle(time: Figure) -> Said:
+    """The same without the word about."""
+    return say("middle", time=duration(time.value), ranged=ranged(time), range=range_of(time))
+
+
+def ranged(time: Figure) -> str:
+    """Whether a time has a range that reads other than its middle: yes or no."""
+    return yes(range_of(time) != duration_span(time.value, time.value))
+
+
+def known(case: Case, base: Figure) -> Measure:
+    """The time at the baseline: as the cook gave it, else the middle of the table's range."""
+    return range_of(base) if case.request.time_min is not None else duration(base.value)
+
+
+def range_of(time: Figure) -> Measure:
+    """The range of a time, or the time where it has none."""
+    return duration_span(time.low or time.value, time.high or time.value)
+
+
+def alike(here: Figure, base: Figure) -> bool:
+    """Whether two times read alike, middle and range."""
+    return duration(here.value) == duration(base.value) and range_of(here) == range_of(base)
 
 
 def named(case: Case, method: str) -> bool:
@@ -39,7 +68,7 @@ def named(case: Case, method: str) -> bool:
 
 
 def doing(case: Case, method: str, called: Words = "") -> Said:
-    """What is done to the dish, without saying it twice: "Roasting prime rib", but "Roast chicken".
+    """What is done to the dish, without saying it twice: "roasting prime rib", but "roast chicken".
 
     The method's words are those of data/lexicon/methods.toml.
     """

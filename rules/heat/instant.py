@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from rules.book import Case, Part, rule
+from rules.heat.headline import about, known
 from rules.heat.pots import BOIL
-from rules.heat.wet import wet_time
-from rules.said import Words, duration_span, sentences, temp
+from rules.heat.wet import figures_of, wet_time
+from rules.said import Words, sentences, temp
 
 INSTANT = "instant_dried"
 say = sentences("heat/instant")
@@ -29,11 +30,12 @@ def _headline(case: Case) -> Words:
     time = wet_time(case, BOIL.heats(case)) if case.request.method == "boil" else None
     if time is None or case.request.topic != "time":
         return ""
+    here, packet = figures_of(case, time)
     return say(
         "headline",
         food=case.food,
-        here=duration_span(time.low_min, time.high_min),
+        here=about(here),
         place=case.place,
-        packet=duration_span(time.base_low_min, time.base_high_min),
+        packet=known(case, packet),
         baseline=case.baseline,
     )

@@ -125,9 +125,7 @@ def time_part(case: Case, heats: Heats, called: Words = "") -> Part:
     time = wet_time(case, heats)
     if time is None:
         return _no_time(case, heats)
-    figures = time_figures(
-        case, (time.base_low_min, time.base_high_min), (time.low_min, time.likely_min, time.high_min)
-    )
+    figures = figures_of(case, time)
     return Part(
         figures=figures,
         headline=takes(case, heats.method, figures, called) if case.request.topic == "time" else "",
@@ -135,6 +133,11 @@ def time_part(case: Case, heats: Heats, called: Words = "") -> Part:
         maths=_maths(case, heats, time.factor),
         sources=tuple(dict.fromkeys((kinetics.softening(case.dish_class).source, time.source))),
     )
+
+
+def figures_of(case: Case, time: WetTime) -> tuple[Figure, Figure]:
+    """The figures of a time in wet heat, here and at the baseline."""
+    return time_figures(case, (time.base_low_min, time.base_high_min), (time.low_min, time.likely_min, time.high_min))
 
 
 def _maths(case: Case, heats: Heats, factor: float) -> Said:

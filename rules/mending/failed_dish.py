@@ -96,9 +96,13 @@ class Bench:
         high = self.placed and self.here_m >= HIGH_M
         gas = air.SEA_LEVEL_PA / air.pressure_pa(self.here_m)
         return (
-            ("high", yes(high)), ("pressed", yes(high and self.method == PRESSURE)), ("place", elevation(self.here_m)), ("boil", temp(self.boil_c)), ("gas", number(gas, 1)),
+            ("high", yes(high)),
+            ("pressed", yes(high and self.method == PRESSURE)),
+            ("place", elevation(self.here_m)),
+            ("boil", temp(self.boil_c)),
+            ("gas", number(gas, 1)),
             ("gel", temp(self.boil_c + RISE_K)),
-        )  # fmt: skip
+        )
 
     @cached_property
     def batch(self) -> Batch:

@@ -54,7 +54,8 @@ def timed(cause: Cause, bench: Bench, ratio: float, sources: tuple[str, ...] = (
     now = bench.baked_min and bench.baked_min * bench.log.moved("time")
     if now:
         to = scaled_min(now, ratio)
-        change = change_of(cause, sources=sources, from_value=round(now, 1), from_unit="min", to_value=to, to_unit="min")
+        figures = {"from_value": round(now, 1), "from_unit": "min", "to_value": to, "to_unit": "min"}
+        change = change_of(cause, sources=sources, **figures)
         return Sized(change, say("time-to", now=duration(to), was=duration(now)))
     figures = {"from_value": 100.0, "from_unit": "percent", "to_value": round(100 * ratio), "to_unit": "percent"}
     change = change_of(cause, sources=sources, **figures)

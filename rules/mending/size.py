@@ -8,9 +8,9 @@ from rules.mending.amounts import amount
 from rules.mending.causes import Cause
 from rules.mending.failed_dish import Bench
 from rules.mending.hot_liquids import boil, brew, cooker, fat, gel, stage
+from rules.mending.oven_and_rise import oven, proof, time
 from rules.mending.rice import rice, rice_cooker
 from rules.mending.set_through import set_through
-from rules.mending.oven_and_rise import oven, proof, time
 from rules.mending.sized import Sized, change_of
 
 BY: dict[str, Callable[[Cause, Bench], Sized]] = {

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cache
+from typing import Any
 
 from rules.errors import UnknownWord
 from rules.tables import read_toml
@@ -74,20 +75,16 @@ def catalogue() -> dict[str, Symptom]:
     return {r["id"]: _row(r) for r in read_toml(CATALOGUE)["symptom"]}
 
 
-def _row(row: dict[str, object]) -> Symptom:
-    tuples = {key: tuple(row.get(key, ())) for key in ("classes", "kinds")}  # type: ignore[call-overload]
-    sets = {key: frozenset(row.get(key, ())) for key in ("dishes", "methods", "equipment")}  # type: ignore[call-overload]
-    marks = {key: bool(row.get(key)) for key in ("keeps", "raw", "discard", "everywhere")}
-    together = tuple(frozenset(group) for group in row.get("together", ()))  # type: ignore[attr-defined]
-    return Symptom(
-        str(row["id"]), str(row["title"]), usual=str(row.get("usual", "")), together=together,
-        rescue=str(row.get("rescue", "")),
-        **tuples, **sets, **marks,  # type: ignore[arg-type]
-    )
+def _row(row: dict[str, Any]) -> Symptom:
+    held: dict[str, Any] = {key: tuple(row.get(key, ())) for key in ("classes", "kinds")}
+    held |= {key: frozenset(row.get(key, ())) for key in ("dishes", "methods", "equipment")}
+    held |= {key: row[key] for key in ("usual", "rescue", "keeps", "raw", "discard", "everywhere") if key in row}
+    together = tuple(frozenset(group) for group in row.get("together", ()))
+    return Symptom(row["id"], row["title"], together=together, **held)
 
 
 def meant(id: str, failed: Failed | str | None = None) -> Symptom:
-    """The symptom that is meant of a dish: the row for that very dish, the row itself where it befalls its class, else one akin.
+    """The symptom that is meant of a dish: the row for that very dish, the row itself where it befalls it, else one akin.
 
     failed: the dish, or its class alone
     raises: UnknownWord for an id that is not in the catalogue
@@ -118,7 +115,7 @@ def _akin(row: Symptom) -> Iterable[Symptom]:
 
 
 def all_meant(ids: Sequence[str], failed: Failed) -> tuple[Symptom, ...]:
-    """The symptoms that are meant of a dish, the one that leads first; those that cannot befall it only where all cannot.
+    """The symptoms that are meant of a dish, the one that leads first; what cannot befall it only where nothing can.
 
     What is told at once and has a row of its own leads; then what was told first.
 

@@ -8,13 +8,13 @@ from rules.foods.meat import raw_meat
 from rules.heat import dry
 from rules.heat.cook_times import no_time, stated_span, time_figures
 from rules.heat.dry import dries
-from rules.heat.headline import doing
+from rules.heat.headline import about, doing
 from rules.heat.where_water_boils import boiling_point
 from rules.model import Caution, Figure
 from rules.physics import kinetics
 from rules.physics.units import FT_PER_M, round_to, to_c
 from rules.safety.subjects.drinking_water import drinking_water
-from rules.said import Said, duration, duration_span, sentences, temp
+from rules.said import Said, duration, sentences, temp
 
 say = sentences("methods/microwave")
 
@@ -72,14 +72,14 @@ def _here(case: Case, low: float, high: float, *, longest: bool) -> tuple[float,
 def _headline(case: Case, figures: tuple[Figure, Figure], *, longest: bool) -> Said:
     if case.request.topic == "temperature":
         return say("no-temperature", boil=temp(case.here.boiling_c), place=case.place)
-    here, base = (duration_span(f.low or f.value, f.high or f.value) for f in figures)
+    here, base = figures
     return say(
         "takes",
         doing=doing(case, "microwave"),
-        time=here,
+        time=about(here),
         place=case.place,
         start=_start(longest=longest) if applies(case) else "anywhere",
-        base=base,
+        base=duration((base.high if longest else base.low) or base.value),
         baseline=case.baseline,
     )
 

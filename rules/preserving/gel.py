@@ -59,7 +59,7 @@ def gel_point(case: Case) -> Part | None:
     here_c, sea = case.here.boiling_c + RISE_K, case.sea.boiling_c + RISE_K
     here = round(here_c, 2)
     low = case.here.boiling_c + LABORATORY_RISE_K
-    food = case.request.dish or say("jam")
+    food = case.request.dish if gels(request) and request.dish else say("jam")
     boil = temp(case.here.boiling_c)
     return Part(
         figures=(

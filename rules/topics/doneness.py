@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from rules import safety
 from rules.book import Case, Part, celsius, rule
-from rules.foods import dishes
+from rules.foods import dishes, meat
 from rules.heat import done_readings
 from rules.heat.dry import heated_through, safe_figures
 from rules.model import Caution, Figure
@@ -62,6 +62,37 @@ def _verdict(case: Case, charted: safety.SafeTemperature, found: lethality.Judge
     if case.request.time_min is not None:
         return "too_short"
     return "after_rest" if charted.rest_min == found.needs_min else "once_held"
+
+
+@rule("doneness.wanted", "common-practice", "usda-fsis-safe-temperatures")
+def wanted(case: Case) -> Part | None:
+    """How hot the centre of a whole cut is when it is as done as was asked, beside the safe temperature."""
+    row = meat.doneness().get(case.request.wanted_doneness or "")
+    charted = safety.safe_temperature(case.request.dish, case.dish_class)
+    if row is None or charted is None or case.request.temperature_c is not None:
+        return None
+    if charted.kind != "whole_cut" or "pork" in case.traits:
+        return Part(headline=_not_so_rare(case, charted)) if row.low_c < charted.temp_c - 0.1 else None
+    middle_c, low_c, high_c = (round(t, 2) for t in ((row.low_c + row.high_c) / 2, row.low_c, row.high_c))
+    return Part(
+        figures=(Figure("wanted_temperature", say("wanted-label", done=row.label), middle_c, "degC", low_c, high_c),),
+        headline=say(
+            "wanted",
+            food=_named(case),
+            done=row.label,
+            core=temp_span(row.low_c, row.high_c),
+            safe=temp(charted.temp_c),
+            rests="yes" if charted.rest_min else "no",
+            rest=number(charted.rest_min, 0),
+            under="yes" if row.low_c < charted.temp_c - 0.1 else "no",
+            where=_where(case),
+            place=case.place,
+        ),
+    )
+
+
+def _not_so_rare(case: Case, charted: safety.SafeTemperature) -> Said:
+    return say("not-so-rare", food=_named(case), safe=temp(charted.temp_c), where=_where(case), place=case.place)
 
 
 @rule("doneness.safe", "usda-fsis-safe-temperatures")
@@ -214,4 +245,4 @@ def tender(case: Case) -> Part | None:
     )
 
 
-RULES = (judged, safe, core_reading, check, same_everywhere, tender, whole_meat)
+RULES = (judged, wanted, safe, core_reading, check, same_everywhere, tender, whole_meat)

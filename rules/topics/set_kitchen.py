@@ -6,7 +6,7 @@ from rules.book import Case, Part, Rule, rule
 from rules.heat.equipment import label
 from rules.heat.where_water_boils import boiling_point
 from rules.model import Request
-from rules.said import listed, sentences, temp, together
+from rules.said import Words, listed, sentences, temp, together
 
 say = sentences("topics/set_kitchen")
 
@@ -18,8 +18,17 @@ def noted(case: Case) -> Part:
     owned = listed((label(id) for id in request.equipment), "commas")
     if request.elevation_m is None:
         return Part(headline=say("noted", owned=owned) if owned.items else say("units-first", units=request.units))
-    kitchen = say("kitchen", place=case.place, boil=temp(case.here.boiling_c))
-    return Part(headline=together(kitchen, say("equipment", owned=owned) if owned.items else ""))
+    return Part(headline=together(_told(case), say("equipment", owned=owned) if owned.items else ""))
+
+
+def _told(case: Case) -> Words:
+    """Where the kitchen is, or how high the place is that was asked after."""
+    request, boil = case.request, temp(case.here.boiling_c)
+    if request.sets_kitchen or request.elevation_from == "kitchen":
+        return say("kitchen", place=case.place, boil=boil)
+    if request.place:
+        return say("town", name=request.place, place=case.place, boil=boil)
+    return say("elevation", place=case.place, boil=boil)
 
 
 def rules_for(request: Request | None) -> tuple[Rule, ...]:

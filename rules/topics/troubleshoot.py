@@ -1,4 +1,4 @@
-"""Troubleshoot: the likeliest cause of what went wrong and the first thing to change, by how much; then what comes after it.
+"""Troubleshoot: the likeliest cause of what went wrong and the first thing to change, by how much; then the next.
 
 Published advice changes one thing at a time, leavening first, then sugar, then liquid. Where nobody has said where it
 was cooked, the cause and the change are told in general, and the elevation is asked for at the end.
@@ -30,7 +30,8 @@ FIGURE_IDS = {"degC": "to", "K": "change", "percent": "factor", "min": "to"}
 WITHOUT_START = ("K", "degC", "min")
 GAS, WATER = ("leavening", "yeast", "proof", "pan"), ("boil", "cooker", "stage", "gel", "fat", "brew")
 # roles of ingredients that a change can be of
-COMPONENTS = {"dairy": "liquid", **{role: role for role in ("leavening", "sugar", "flour", "fat", "yeast", "liquid", "salt")}}
+COMPONENTS = {role: role for role in ("leavening", "sugar", "flour", "fat", "yeast", "liquid", "salt")}
+COMPONENTS |= {"dairy": "liquid"}
 # shorter than this it tells when it went wrong, not how long it was cooked
 SHORTEST_MIN = 3.0
 

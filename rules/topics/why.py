@@ -2,34 +2,56 @@
 
 Without an elevation it takes an example, and says so. Without a subject it takes what is usually wondered at about the
 dish and the method. An explanation is a row of data/lexicon/explanations.toml and a text of the same name in
-data/wording/<language>/why; what the text names is worked out by rules/explanations.
+data/wording/<language>/why; what the text names is worked out by rules/explanations. A belief that was stated gets its
+verdict first. Words of the trade are told as rules/explanations/glossary.py has them.
 """
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from functools import cache
-from typing import Any
+from typing import Any, Literal
 
 from rules import explanations, tables
 from rules.book import Case, Part, Rule, rule
+from rules.explanations import glossary
+from rules.explanations.glossary import EXAMPLE_M
 from rules.model import Caution, Figure, Level, Request
-from rules.said import Said, elevation, listed, sentences, together
+from rules.said import Said, Words, elevation, listed, sentences, together
 
-EXAMPLE_M = 1524.0
 ONE_LINE = 1
 NEAREST = 3
 FOLDER = "why"
+GENERAL = "general_reason"
+
+Polarity = Literal["positive", "negative", "either"]
 
 say = sentences("topics/why")
+say_of_all = sentences("why/shared")
 
 ASK = Caution("note", say("example-caution"))
+
+
+@dataclass(frozen=True, slots=True)
+class Belief:
+    """What cooks say, and whether it is so.
+
+    polarity: whether it is stated with a no, without one, or either way
+    """
+
+    verdict: Literal["yes", "partly", "no"]
+    about: tuple[str, ...]
+    heard_as: tuple[str, ...]
+    polarity: Polarity = "positive"
 
 
 @dataclass(frozen=True, slots=True)
 class Row:
     """One row of data/lexicon/explanations.toml.
 
+    about: what has to be asked about, all of it, each with its alternatives; not_about: what rules it out
+    tells_apart: whether it sets one word against another; beliefs: by their ids
     values, figures: names of rules/explanations; caution: how grave it is, and its sources
     """
 
@@ -38,6 +60,10 @@ class Row:
     heard_as: tuple[str, ...]
     classes: tuple[str, ...]
     methods: tuple[str, ...]
+    about: tuple[str, ...]
+    not_about: str
+    tells_apart: bool
+    beliefs: Mapping[str, Belief]
     sources: tuple[str, ...]
     values: tuple[str, ...]
     figures: tuple[str, ...]
@@ -55,14 +81,21 @@ def catalogue() -> tuple[Row, ...]:
 
 
 def _row(held: dict[str, Any]) -> Row:
-    lists = ("heard_as", "classes", "methods", "sources", "values", "figures")
+    lists = ("heard_as", "classes", "methods", "about", "sources", "values", "figures")
     caution = held.get("caution")
     return Row(
+        beliefs={of["id"]: _belief(of) for of in held.get("belief", ())},
         id=held["id"],
         title=held.get("title", ""),
+        not_about=held.get("not_about", ""),
+        tells_apart=held.get("tells_apart", False),
         caution=(caution["level"], tuple(caution["sources"])) if caution else None,
         **{name: tuple(held.get(name, ())) for name in lists},
     )
+
+
+def _belief(held: dict[str, Any]) -> Belief:
+    return Belief(held["verdict"], tuple(held["about"]), tuple(held["heard_as"]), held.get("polarity", "positive"))
 
 
 @cache
@@ -74,13 +107,27 @@ def rows() -> dict[str, Row]:
 def rules_for(request: Request | None) -> tuple[Rule, ...]:
     """The one rule that answers this request; every rule for None."""
     if request is None:
-        return (*(explanation_rule(name) for name in sorted(rows())), nothing_fits)
+        return (*(explanation_rule(name) for name in sorted(rows())), nothing_fits, *glossary.every_rule())
+    if words := glossary.rule_of(request.terms):
+        return (words,)
     name = subject(request)
     return (explanation_rule(name) if name else nothing_fits,)
 
 
+def needs(request: Request) -> tuple[str, ...]:
+    """Which explanation is meant must be known where one or two may be."""
+    return ("explanation",) if is_open(request) else ()
+
+
+def is_open(request: Request) -> bool:
+    """Whether one or two explanations may be meant, and none was named."""
+    return (
+        request.subject not in rows() and not request.terms and bool(request.nearest) and request.nearest != (GENERAL,)
+    )
+
+
 def subject(request: Request) -> str | None:
-    """The explanation that is meant: the one named, else the one that fits dish and method best.
+    """The explanation that is meant: the one named, else the one that fits dish and method best, else the general one.
 
     >>> subject(Request(topic="why", dish_class="pasta", method="boil"))
     'pasta_takes_longer'
@@ -89,7 +136,9 @@ def subject(request: Request) -> str | None:
         return request.subject
     fits = [((request.dish_class in row.classes) + (request.method in row.methods), row.id) for row in catalogue()]
     best = max(fit for fit, _ in fits)
-    return next(name for fit, name in fits if fit == best) if best else None
+    if best:
+        return next(name for fit, name in fits if fit == best)
+    return GENERAL if request.nearest == (GENERAL,) else None
 
 
 @cache
@@ -125,9 +174,14 @@ def explained(row: Row, case: Case) -> Part:
         return Said(f"{FOLDER}/{row.id}", id, tuple(values.items()))
 
     line = text("line")
+    headline: Words = line
+    stated = case.request.belief
+    if stated and stated in row.beliefs:
+        verdict = None if case.request.denied else verdict_on(row.beliefs[stated])
+        headline = together(verdict, text(belief_message(stated)))
     return Part(
-        headline=line,
-        because=line if case.request.depth <= ONE_LINE else text("paragraph"),
+        headline=headline,
+        because=headline if case.request.depth <= ONE_LINE else text("paragraph"),
         maths=text("equations"),
         figures=tuple(
             replace(figure, label=text(label_of(name)))
@@ -136,6 +190,20 @@ def explained(row: Row, case: Case) -> Part:
         ),
         cautions=(Caution(row.caution[0], text("caution"), row.caution[1]),) if row.caution else (),
     )
+
+
+def verdict_on(belief: Belief) -> Said:
+    """Whether a belief is so: yes, partly or no; of one that is denied the sentence speaks for itself."""
+    return say_of_all("verdict", verdict=belief.verdict)
+
+
+def belief_message(belief: str) -> str:
+    """The message of a belief.
+
+    >>> belief_message("hot_enough")
+    'belief-hot-enough'
+    """
+    return f"belief-{belief.replace('_', '-')}"
 
 
 def label_of(figure: str) -> str:

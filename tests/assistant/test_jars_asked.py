@@ -27,7 +27,11 @@ ASKED = [
     ("whole tomatoes in water, quarts, 4,200 ft, boiling water bath time", "55 min", ""),
     ("halved tomatoes in their own juice with no liquid added, quarts, 7,000 ft, how long", "100 min", ""),
     ("tomatoes packed in tomato juice pints 6,500 ft how many minutes to can", "100 min", ""),
-    ("tomatoes in quarts at 5,900 ft, water bath, how long", "crushed or whole or halved in water, quarts 55 min; .*95 min", ""),
+    (
+        "tomatoes in quarts at 5,900 ft, water bath, how long",
+        "crushed or whole or halved in water, quarts 55 min; .*95 min",
+        "",
+    ),
     ("tomato juice, pints, seven thousand feet, canning", "50 min", ""),
     ("tomato sauce pints 6,200 ft process time", "50 min", ""),
     ("salsa pints at 7,000 ft tested recipe, minutes in the bath", "25 min", ""),
@@ -88,6 +92,8 @@ ASKED = [
     ("peaches quarts at 10,800 ft, how long in the canner", "^No. ", "min"),
     # around jars
     ("what temp do I pull grape jelly at 7,000 ft", "207 °F", "min"),
+    ("when is my apricot jelly ready, 5,700 ft", "Jelly sets at about 210 °F", "min"),
+    ("how hot does marmalade get before it sets at 6,900 ft", "207 °F", "min"),
     ("wrinkle test for marmalade at 5,300 ft", "210 °F", "min"),
     ("jelly boiled to 220 at 6,500 ft came out rubbery, what went wrong", "12 °F.*too far.*208 °F", "powder"),
     ("my plum jam set like leather, I cooked it to 220F. We live at 7,000 ft. can it be saved?", "207 °F", ""),

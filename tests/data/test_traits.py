@@ -47,6 +47,19 @@ LECTIN = {
     "chuckwagon beans": "pinto, " + COMMON,
     "charro beans": "pinto, " + COMMON,
     "borracho beans": "pinto, " + COMMON,
+    "kwati": "nine beans, kidney beans among them, " + COMMON,
+    "maharagwe": "kidney, " + COMMON,
+    "porotos": "any bean, so the worst of them",
+    "feijao": "black or carioca, " + COMMON,
+    "caraotas": "black, " + COMMON,
+    "habichuelas guisadas": "red or pink, " + COMMON,
+    "menestra": "canary or red, " + COMMON,
+    "canary beans": COMMON,
+    "kuru fasulye": "white, " + COMMON,
+    "lobio": "kidney, " + COMMON,
+    "pasulj": "white, " + COMMON,
+    "prebranac": "white, " + COMMON,
+    "tavče gravče": "white, " + COMMON,
 }
 NO_LECTIN = {
     "lima beans": "Phaseolus lunatus: its poison is cyanide",
@@ -70,6 +83,11 @@ NO_LECTIN = {
     "ful medames": "Vicia faba",
     "bissara": "Vicia faba",
     "lupini beans": "Lupinus: its poison is alkaloids, soaked out",
+    "chole bhature": "Cicer arietinum",
+    "ghugni": "dried white peas, Pisum sativum",
+    "nohut": "Cicer arietinum",
+    "matki usal": "Vigna aconitifolia",
+    "bambara groundnuts": "Vigna subterranea",
 }
 # What cooks call them beside the names above: the trade's words in several languages, by species.
 LECTIN_WORDS = """
@@ -84,6 +102,7 @@ dried fava; habas secas; ful; lupini; tarwi
 WITH_BEANS = """
 cassoulet; gallo pinto; black bean soup; bean soup; white bean soup; navy bean soup; ham and bean soup; pasta e fagioli;
 fasolada; minestrone; ribollita; soupe au pistou; bean stew; cholent; moros y cristianos; rice and peas; chili;
+umngqusho; casamiento; red peas soup; carne en su jugo; enfrijoladas; lobiani;
 dal makhani; ash reshteh; ghormeh sabzi; abgoosht; black bean burgers; chili mac; taco soup; locro; bean dip;
 seven-layer dip
 """

@@ -242,6 +242,7 @@ def test_every_remembered_time_under_pressure():
     assert {name: row.minutes[0] for name, row in table(PRESSURE, memory=True).items()} == REMEMBERED_UNDER_PRESSURE
 
 
+@pytest.mark.source("computed")
 def test_fruit_alone_is_read_in_the_lower_pressures():
     for row in printed.rows(PRESSURE):
         lower = row.process in HIGH_ACID or row.process in ("rhubarb", "grapefruit")
@@ -254,23 +255,27 @@ def test_the_headspace_of_a_recipe(process, inches):
     assert printed.recipes()[process].headspace_in == inches
 
 
+@pytest.mark.source("computed")
 def test_every_process_has_a_recipe_and_a_food():
     of_rows = {row.process for canner in (BOILING_WATER, PRESSURE) for row in printed.rows(canner)}
     of_foods = {food.process for food in foods().values() if food.process}
     assert of_rows == of_foods == set(printed.recipes())
 
 
+@pytest.mark.source("computed")
 def test_only_food_that_is_canned_has_a_process():
     for name, food in foods().items():
         assert not food.process or food.kind in CANNED, name
 
 
+@pytest.mark.source("computed")
 def test_low_acid_food_has_no_row_for_boiling_water():
     in_water = {row.process for row in printed.rows(BOILING_WATER)}
     for name, food in foods().items():
         assert food.kind != "low_acid" or food.process not in in_water, name
 
 
+@pytest.mark.source("computed")
 def test_no_printed_time_is_under_the_shortest_of_its_food():
     for name, food in foods().items():
         for row in printed.rows(BOILING_WATER):
@@ -281,6 +286,7 @@ def test_no_printed_time_is_under_the_shortest_of_its_food():
                 assert food.pressure_min[0] <= row.minutes[0] <= food.pressure_min[1], name
 
 
+@pytest.mark.source("computed")
 def test_styles_packs_and_jars_are_words_of_the_data():
     packing = {row["id"] for row in read_toml(printed.PACKING)["packing"]}
     for canner in (BOILING_WATER, PRESSURE):

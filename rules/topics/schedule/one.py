@@ -14,7 +14,7 @@ from rules.safety.holding_limits import limit_c
 from rules.said import Listed, duration, duration_span, listed, sentences, temp, together
 from rules.topics.schedule.loads import loads
 from rules.topics.schedule.menu import is_menu
-from rules.topics.schedule.stages import Stage, cooking_answer, method_of, stages, waits_hot
+from rules.topics.schedule.stages import Stage, by_the_long_end, cooking_answer, method_of, stages, waits_hot
 
 say = sentences("topics/schedule")
 
@@ -27,7 +27,9 @@ def backward(case: Case) -> Part | None:
     work = stages(case.request)
     low, plan, high = (sum(ends) for ends in zip(*((s.low_min, s.plan_min, s.high_min) for s in work), strict=True))
     starts = [sum(s.plan_min for s in work[i:]) for i in range(len(work))]
-    why = say("waits") if waits_hot(case.request) else say("does-not-wait")
+    why = say(
+        "planned-by", end="long" if by_the_long_end(case.request) else "slack" if case.request.slack_min else "middle"
+    )
     return Part(
         figures=(
             Figure("start_before_service", say("start-before-service"), round_time_min(plan), "min", low, high),

@@ -15,6 +15,8 @@ say = sentences("topics/schedule")
 
 LEADS = "tables/schedule_leads_common-practice.csv"
 BEFORE, AFTER = ("soak", "rise", "heat_up"), ("release", "rest", "slack")
+# the method that a dish in the oven is heard as
+IN_THE_OVEN = "bake"
 # a pot for so many comes to the boil slowly: what its heating is multiplied by, least and most
 BIG_FROM, BIG_HEAT_UP, BIG_POTS = 50, (1.5, 2.0), ("boil", "simmer", "braise", "stew", "poach")
 
@@ -43,6 +45,11 @@ class Stage:
 def waits_hot(request: Request) -> bool:
     """Whether the dish loses nothing by waiting hot, so that one plans by the long end of the range."""
     return "waits_hot" in dishes.traits_of(request.dish, request.dish_class)
+
+
+def by_the_long_end(request: Request) -> bool:
+    """Whether one plans by the long end: what waits hot, where the cook keeps no time in hand of his own."""
+    return waits_hot(request) and request.slack_min is None
 
 
 def lead(stage: str, dish_class: str, method: str, *, waits: bool = False) -> Stage | None:
@@ -82,7 +89,7 @@ def cooking(request: Request) -> Stage | None:
         likely, low, high, sources = (span.low_min + span.high_min) / 2, span.low_min, span.high_min, (span.source,)
     else:
         return None
-    plan = high if waits_hot(request) else likely
+    plan = high if by_the_long_end(request) else likely
     return cook_stage(low, plan, high, sources or ("common-practice",))
 
 
@@ -106,8 +113,12 @@ def cooking_answer(request: Request, method: str | None) -> Answer:
 
 
 def method_of(request: Request) -> str | None:
-    """The method that was said, else the usual one of the dish."""
-    return request.method or (dishes.usual_method(request.dish, request.dish_class) if request.dish_class else None)
+    """The method that was said, else the usual one of the dish; `in the oven` of what is braised is no baking."""
+    usual = dishes.usual_method(request.dish, request.dish_class) if request.dish_class else None
+    known = dishes.dishes().get(request.dish or "")
+    if request.method == IN_THE_OVEN and known and IN_THE_OVEN not in known.methods:
+        return usual
+    return request.method or usual
 
 
 def stages(request: Request) -> tuple[Stage, ...]:
@@ -116,7 +127,7 @@ def stages(request: Request) -> tuple[Stage, ...]:
     if cook is None:
         return ()
     dish_class, method = request.dish_class or "general", method_of(request) or ""
-    waits = waits_hot(request)
+    waits = by_the_long_end(request)
     before, after = ([lead(stage, dish_class, method, waits=waits) for stage in of] for of in (BEFORE, AFTER))
     work = (*(in_bulk(stage, request, method) for stage in before), cook, *after, spare(request))
     return tuple(rested(stage, request) for stage in work if stage)

@@ -71,7 +71,7 @@ def test_a_new_conversation_knows_nothing_of_the_last() -> None:
     """--new begins afresh, and is what is resumed from then on."""
     chat(BRAISE, "7,000")
     assert "What elevation" in chat("how long to boil rice", options=("--new",)).stdout
-    assert "boiling white rice takes" in chat("7,500 ft").stdout.lower()
+    assert "for boiling white rice at 7,500 ft" in chat("7,500 ft").stdout.lower()
 
 
 @pytest.mark.usefixtures("database")
@@ -122,7 +122,7 @@ def test_without_a_store_the_chat_goes_on_and_says_so_once(
     done = chat(BRAISE, "7,000", "set a timer for 5 minutes", options=("--new",))
     assert done.exit_code == 0
     assert done.stderr.count("without memory") == 1
-    assert "Braising short ribs takes" in done.stdout
+    assert "for braising short ribs at" in done.stdout
     assert "I cannot keep a timer" in done.stdout
 
 

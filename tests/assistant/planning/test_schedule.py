@@ -8,7 +8,7 @@ import pytest
 from assistant.answering import reply_to_request
 from assistant.planning.schedule import day_name, down_to_step, service_moment, weekday
 from assistant.replies.sentences import worded
-from rules.model import Request
+from rules.model import Quantity, Request
 
 
 def ask(text: str, service_time: str, **changes: object) -> Request:
@@ -105,3 +105,26 @@ def test_advice_of_another_rule_has_no_time_of_day() -> None:
 def test_a_time_of_the_cooks_own_is_planned_as_it_is() -> None:
     fudge = reply_to_request(ask("fudge takes 30 minutes", "17:00", dish="fudge", dish_class="candy", time_min=30.0))
     assert fudge.headline == "Start fudge by 4:30 pm to serve at 5 pm at 7,000 ft (2,130 m)."
+
+
+@pytest.mark.parametrize(
+    ("start", "opens"),
+    [("08:00", "Yes, 8 am is early enough."), ("13:00", "1 pm can do"), ("15:00", "No, 3 pm is too late: ")],
+)
+def test_the_start_that_the_cook_named_is_judged(start: str, opens: str) -> None:
+    assert reply_to_request(ask("for 6 pm", "18:00", start_time=start)).headline.startswith(opens)
+
+
+def test_several_dishes_each_have_their_time() -> None:
+    answer = reply_to_request(ask("all for 7:30", "19:30", dishes=("beef cheeks", "basmati rice"), units="metric"))
+    assert answer.headline.startswith("To serve at 19:30 at 2,134 m (7,000 ft): beef cheeks at ")
+    assert "; basmati rice at 18:" in answer.headline
+    times = moments(answer.steps)
+    assert times == sorted(times)
+
+
+def test_loads_have_their_times() -> None:
+    birds = {"dish": "turkey", "dish_class": "whole_bird", "count": 8, "ovens": 2, "quantity": Quantity(18.0, "lb")}
+    answer = reply_to_request(ask("at 4", "16:00", **birds))
+    assert "in 2 loads, the first in at " in answer.headline
+    assert answer.steps[-1] == "4 pm: Serve."

@@ -115,6 +115,8 @@ FIELDS: dict[str, tuple[tuple[str, ...], Any]] = {
     "elevation_from": (("elevation_from",), exact("elevation_from")),
     "from_elevation": (("from_elevation_ft", "from_elevation_m"), elevation("from_elevation")),
     "time": (("time_min",), lambda case, request: near(case["time_min"], request.time_min, 0.5)),
+    "elapsed": (("elapsed_min",), lambda case, request: near(case["elapsed_min"], request.elapsed_min, 0.5)),
+    "planned": (("planned_min",), lambda case, request: near(case["planned_min"], request.planned_min, 0.5)),
     "time_high": (("time_high_min",), lambda case, request: near(case["time_high_min"], request.time_high_min, 0.5)),
     "temperature": (("temperature_f", "temperature_c"), temperature),
     "quantity": (("quantity",), quantity),

@@ -3,6 +3,7 @@
 import pytest
 
 from assistant.replies.sentences import worded
+from assistant.replies.speech_text import speakable
 from rules.book import Case
 from rules.heat import headline
 from rules.model import Figure, Request
@@ -21,24 +22,24 @@ def said(method, dish, dish_class, here=(90, 120), base=(90, 120), elevation_m=2
 
 
 @pytest.mark.parametrize(
-    ("method", "dish", "dish_class", "begins"),
+    ("method", "dish", "dish_class", "doing"),
     [
-        ("roast", "roast chicken", "whole_bird", "Roast chicken takes "),
-        ("roast", "prime rib", "tender_cut", "Roasting prime rib takes "),
-        ("roast", "roast potatoes", "starchy_root", "Roast potatoes take "),
-        ("simmer", "custard", "custard", "Custard takes "),
-        ("fry", "popcorn", "popcorn", "Popcorn takes "),
-        ("roast", None, "tender_cut", "Roasting takes "),
-        ("boil", "potatoes", "starchy_root", "Boiling potatoes takes "),
-        ("sous_vide", "steak", "tender_cut", "Cooking steak sous vide takes "),
+        ("roast", "roast chicken", "whole_bird", "roast chicken"),
+        ("roast", "prime rib", "tender_cut", "roasting prime rib"),
+        ("roast", "roast potatoes", "starchy_root", "roast potatoes"),
+        ("simmer", "custard", "custard", "custard"),
+        ("fry", "popcorn", "popcorn", "popcorn"),
+        ("roast", None, "tender_cut", "roasting"),
+        ("boil", "potatoes", "starchy_root", "boiling potatoes"),
+        ("sous_vide", "steak", "tender_cut", "cooking steak sous vide"),
     ],
 )
-def test_what_is_done_is_not_said_twice(method, dish, dish_class, begins):
-    assert said(method, dish, dish_class).startswith(begins)
+def test_what_is_done_is_not_said_twice(method, dish, dish_class, doing):
+    assert said(method, dish, dish_class).startswith(f"About 1 h 45 min (1 h 30 min to 2 h) for {doing} at 7,000 ft")
 
 
 def test_a_dish_with_several_times_is_called_by_the_one_that_is_meant():
-    assert said("boil", "eggs", "egg", called="large eggs").startswith("Boiling large eggs takes ")
+    assert " for boiling large eggs at " in said("boil", "eggs", "egg", called="large eggs")
 
 
 def test_a_time_that_stays_is_as_at_the_baseline():
@@ -49,7 +50,23 @@ def test_a_time_that_changes_is_held_against_the_baselines():
     text = said("roast", "prime rib", "tender_cut", here=(100, 130), from_m=1524.0)
     assert "at 7,000 ft (2,130 m), against " in text
     assert text.endswith(" at 5,000 ft (1,520 m).")
-    assert text.index("40 min") < text.index("30 min")
+    assert text.index("About 1 h 55 min") < text.index("against 1 h 45 min")
+
+
+def test_the_cooks_own_range_stands_as_it_was_given():
+    case = Case(Request(topic="time", method="boil", dish="pasta", dish_class="pasta", elevation_m=2133.6, time_min=8,
+                        time_high_min=12))  # fmt: skip
+    figures = Figure("cook_time", "", 14, "min", 10, 18), Figure("baseline_time", "", 10, "min", 8, 12)
+    text = worded(headline.takes(case, "boil", figures), "us")
+    assert (
+        text == "About 14 min (10 to 18 min) for boiling pasta at 7,000 ft (2,130 m), against 8 to 12 min at sea level."
+    )
+
+
+def test_read_aloud_the_middle_is_enough():
+    assert speakable(said("roast", "prime rib", "tender_cut", here=(100, 130))) == (
+        "About 1 hour 55 minutes for roasting prime rib at 7,000 feet, against 1 hour 45 minutes at sea level."
+    )
 
 
 def test_at_the_baseline_there_is_nothing_to_hold_it_against():
@@ -63,7 +80,7 @@ def test_a_figure_without_a_range_is_one_time():
     case = Case(Request(topic="time", method="boil", dish="pasta", dish_class="pasta", elevation_m=2133.6))
     figures = Figure("cook_time", "", 12, "min"), Figure("baseline_time", "", 10, "min")
     text = worded(headline.takes(case, "boil", figures), "us")
-    assert text == "Boiling pasta takes 12 min at 7,000 ft (2,130 m), against 10 min at sea level."
+    assert text == "About 12 min for boiling pasta at 7,000 ft (2,130 m), against 10 min at sea level."
 
 
 @pytest.mark.parametrize(
@@ -82,4 +99,4 @@ def test_a_dish_whose_name_tells_the_method(method, dish, dish_class, named):
 
 def test_what_is_done_can_be_said_alone():
     case = Case(Request(method="boil", dish="pasta", dish_class="pasta"))
-    assert worded(headline.doing(case, "boil"), "us") == "Boiling pasta"
+    assert worded(headline.doing(case, "boil"), "us") == "boiling pasta"

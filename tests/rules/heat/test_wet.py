@@ -206,7 +206,7 @@ def test_a_time_is_told_with_its_figures_headline_and_sources():
     part = wet.time_part(case(dish="potatoes", dish_class="starchy_root", time_min=20.0), heats)
     here, base = part.figures
     assert (here.id, here.value, base.id, base.value) == ("cook_time", 35, "baseline_time", 20)
-    assert worded(part.headline, "us").startswith("Boiling potatoes takes 29 to 39 min at 7,000 ft")
+    assert worded(part.headline, "us").startswith("About 35 min (29 to 39 min) for boiling potatoes at 7,000 ft")
     assert part.sources == ("hiroshima-potato-kinetics", "common-practice")
     assert wet.time_part(case(dish_class="starchy_root", topic="doneness"), heats).headline == ""
     named = wet.time_part(case(dish="potatoes", dish_class="starchy_root", time_min=20.0), heats, "big potatoes")

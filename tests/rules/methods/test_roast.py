@@ -15,11 +15,7 @@ CHICKEN = {"dish": "roast chicken", "dish_class": "whole_bird"}
 
 
 def test_the_dish_is_not_roasted_twice_in_a_sentence():
-    assert ask(**CHICKEN).headline.startswith("Roast chicken takes")
-
-
-def test_plural_dishes_take():
-    assert ask(dish="roast potatoes", dish_class="starchy_root").headline.startswith("Roast potatoes take ")
+    assert " for roast chicken at " in ask(**CHICKEN).headline
 
 
 def test_both_published_opinions_are_told():
@@ -69,7 +65,7 @@ def test_the_refusal_waits_for_no_elevation():
 def test_a_temperature_for_the_centre_is_no_refusal():
     given = ask(**TURKEY, temperature_c=to_c(165))
     assert "165 °F (74 °C) is for the centre" in given.headline
-    assert given.headline.startswith("Roasting turkey takes")
+    assert " for roasting turkey at 7,000 ft" in given.headline.split("165 °F")[0]
     assert given.figure("cook_time")
 
 

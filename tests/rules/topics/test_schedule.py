@@ -6,7 +6,7 @@ import pytest
 
 from assistant.replies.worded import answer
 from rules.foods import dishes
-from rules.model import Answer, Request
+from rules.model import Answer, Quantity, Request
 from rules.tables import read_csv, read_toml
 from rules.topics.schedule import one as one_room
 from rules.topics.schedule import stages as stages_room
@@ -102,3 +102,55 @@ def test_what_is_missing_is_asked_for(lacking: dict[str, object], missing: tuple
 def test_the_cooks_own_time_is_taken() -> None:
     cook = answer(ask(time_min=180.0, method="braise")).figure("cook_time")
     assert cook.high > 180
+
+
+def test_a_big_pot_is_given_longer_to_come_to_the_boil() -> None:
+    few, many = (answer(ask(portions=n)).figure("heat_up_time") for n in (8, 140))
+    assert (many.low, many.high) == (few.low * 1.5, few.high * 2)
+
+
+def test_time_in_hand_is_a_stage_and_plans_by_the_middle() -> None:
+    found = answer(ask(slack_min=60.0))
+    assert found.figure("slack_time").value == 60
+    cook = found.figure("cook_time")
+    assert cook.low < cook.value < cook.high
+
+
+def test_the_rest_is_as_long_as_the_cook_wants_it() -> None:
+    assert answer(ask(dish="turkey", dish_class="whole_bird", rest_min=45.0)).figure("rest_time").value == 45
+
+
+def test_a_braise_in_the_oven_is_no_baking() -> None:
+    assert (
+        answer(ask(method="bake")).figure("cook_time").value == answer(ask(method="braise")).figure("cook_time").value
+    )
+
+
+def test_several_dishes_are_fired_the_earliest_first() -> None:
+    found = answer(ask(dishes=("basmati rice", "beef cheeks", "chickpeas")))
+    before = [f.value for f in found.figures if f.id.startswith("at_")]
+    assert before == sorted(before, reverse=True)
+    assert len(found.steps) == len(before) == 4
+    assert "soak" in found.steps[0].lower()
+
+
+def test_more_birds_than_the_ovens_hold_go_in_by_turns() -> None:
+    """Two birds of 18 lb to a full-size convection oven: common practice."""
+    birds = ask(dish="turkey", dish_class="whole_bird", count=12, ovens=2, quantity=Quantity(18, "lb"))
+    found = answer(birds)
+    at = [f.value for f in found.figures if f.id.startswith("at_")]
+    assert found.figure("loads").value == 3
+    assert at == sorted(at, reverse=True)
+    assert any("135 °F" in c.text for c in found.cautions)
+    assert answer(replace(birds, count=4)).figure("loads") is None
+
+
+def test_without_a_number_of_ovens_one_is_reckoned_with_and_said() -> None:
+    found = answer(ask(dish="turkey", dish_class="whole_bird", count=4, quantity=Quantity(18, "lb")))
+    assert found.figure("loads").value == 2
+    assert any("did not say how many ovens" in b.text for b in found.because)
+
+
+def test_a_time_of_the_cooks_own_does_without_the_dish() -> None:
+    lone = Request(topic="schedule", method="braise", time_min=240.0, service_time="18:00", elevation_m=0.0)
+    assert answer(lone).figure("cook_time").value >= 240

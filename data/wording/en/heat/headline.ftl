@@ -1,20 +1,25 @@
-# $doing is the message below, $subject the name of the dish where it stands alone.
+# $here is `about` below, $doing the message `doing`.
 takes =
-    { $doing } { COUNT($subject) ->
-        [many] take
-       *[one] takes
-    } { $here } at { $place }{ $against ->
+    { CAPITAL($here) } for { $doing } at { $place }{ $against ->
         [other] , against { $base } at { $baseline }
         [same] , as at { $baseline }
        *[nothing] { "" }
     }.
 
+# A time with its range: the middle first. The range is left out when read aloud.
+about = about { middle }
+middle =
+    { $time }{ $ranged ->
+        [yes] { " " }({ $range })
+       *[no] { "" }
+    }
+
 # $way: `dish` where the dish's name tells the method, `bare` where no dish is known, `around` where the method's words
-# stand before and after the dish ("Cooking steak sous vide"), else `before`.
+# stand before and after the dish ("cooking steak sous vide"), else `before`.
 doing =
     { $way ->
-        [dish] { CAPITAL($food) }
-        [bare] { CAPITAL($gerund) }
-        [around] { CAPITAL($gerund) } { $food } { $after }
-       *[before] { CAPITAL($gerund) } { $food }
+        [dish] { $food }
+        [bare] { $gerund }
+        [around] { $gerund } { $food } { $after }
+       *[before] { $gerund } { $food }
     }

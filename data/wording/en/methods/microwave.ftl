@@ -4,7 +4,7 @@
 no-temperature =
     A microwave oven has no temperature to set; wet food in it stops at { $boil } at { $place }.
 takes =
-    { $doing } takes { $time } at { $place }{ $start ->
+    { CAPITAL($time) } for { $doing } at { $place }{ $start ->
         [longest] : start from the longest time given, { $base } at { $baseline }.
         [shortest] : start just under the shortest time given, { $base } at { $baseline }.
        *[anywhere] , as at { $baseline }.

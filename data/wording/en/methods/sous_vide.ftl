@@ -38,8 +38,8 @@ served-raw =
     first against worms, at once, and to guests who are told.
 four-hours = Never hold food under { $danger } for more than 4 h in all.
 hot-bath =
-    { $doing } wants a hot bath, and here it stands only { $room } under the boil: cover it well, or it loses water
-    fast.
+    { CAPITAL($doing) } wants a hot bath, and here it stands only { $room } under the boil: cover it well, or it loses
+    water fast.
 
 instead-label = Bath instead, at the least
 never =

@@ -1,8 +1,12 @@
 # The one sentence that answers, where the rules do not word it themselves; and the question for what is missing.
 
-takes = { CAPITAL($doing) } takes { $time } at { $place }.
-takes-as-there = { CAPITAL($doing) } takes { $time } at { $place }, as at { $baseline }.
-takes-against = { CAPITAL($doing) } takes { $time } at { $place }, against { $known } at { $baseline }.
+# $time: a time with its range, the middle first
+takes =
+    { CAPITAL($time) } for { $doing } at { $place }{ $against ->
+        [other] , against { $known } at { $baseline }
+        [same] , as at { $baseline }
+       *[nothing] { "" }
+    }.
 takes-times-as-long =
     No tested time is known for { $doing }; allow { $factor } the time it takes at { $baseline }.
 takes-unknown = No tested time is known for { $doing }; the figures below hold at { $place }.

@@ -94,3 +94,21 @@ in-a-smoker =
     A smoker's air is hotter than { $tender }, so bark and drier parts pass it there; but wet meat stands near the boil,
     { $boil }, in a smoker too.
 do-not-wait = Do not wait for { $tender } in a braise here: an open or covered pot cannot reach it.
+
+wanted-label = { CAPITAL($done) }, after the rest
+wanted =
+    { CAPITAL($food) }, { $done }: { $core } in the centre after the rest{ $where ->
+        [here] , at { $place } as anywhere
+       *[anywhere] , at any elevation
+    }{ $under ->
+        [yes] ; the safe minimum is { $safe }{ $rests ->
+            [yes] { " " }and { $rest } min of rest
+           *[no] { "" }
+        }
+       *[no] { "" }
+    }.
+not-so-rare =
+    No: { $food } is cooked to { $safe } in the centre{ $where ->
+        [here] , at { $place } as anywhere
+       *[anywhere] , at any elevation
+    }, whatever the colour.

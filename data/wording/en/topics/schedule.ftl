@@ -28,8 +28,13 @@ stage =
         [slack] time in hand
        *[rest] rest
     } { $time }
-waits = Planned by the long end of the cooking, since this loses nothing by waiting hot.
-does-not-wait = Planned by the middle of each range, since it does not wait well.
+# $end: of the range, that one plans by
+planned-by =
+    { $end ->
+        [long] Planned by the long end of the cooking, since this loses nothing by waiting hot.
+        [slack] Planned by the middle of each range, with your time in hand for a slow one.
+       *[middle] Planned by the middle of each range, since it does not wait well.
+    }
 ready-early = Ready early? Keep it covered at { $hot } or hotter till service.
 sea-level-time = The cooking time is the usual one at sea level; go by a thermometer and by how it looks.
 ready-and-hold = It is ready: keep it hot, { $time } in hand.

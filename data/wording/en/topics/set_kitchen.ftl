@@ -5,4 +5,6 @@ units-first =
        *[metric] metric
     } units first.
 kitchen = Your kitchen is at { $place }; water boils at { $boil } there.
+town = { $name } is at { $place }; water boils at { $boil } there.
+elevation = Water boils at { $boil } at { $place }.
 equipment = Equipment: { $owned }.

@@ -16,3 +16,4 @@ paragraph =
     sealed and dough covered.
 equations = Standard air: T = 15 − 6.5·{ $elevation_km } = { FIXED($air_temperature, 1) } °C.
 air-temperature-label = Standard air temperature outdoors
+belief-drier = Cold, thin air carries little water, and warmed indoors it takes more from flour, dough and you.

@@ -17,3 +17,6 @@ wine-boils-label = Wine starts to boil at
 caution =
     Some alcohol stays in every dish cooked with it. For guests who avoid it for health, faith or recovery, cook
     without.
+belief-burns-off =
+    It leaves together with the water and no sooner than at sea level: after an hour of simmering a quarter is still
+    there.

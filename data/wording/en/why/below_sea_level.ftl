@@ -10,3 +10,4 @@ equations =
     { $boiling_equation } At { FIXED($lowest_land, 0) } m: p = { GROUPED($lowest_pressure, 0) } Pa, T_sat =
     { FIXED($lowest_boil, 2) } °C.
 lowest-land-label = Boil on the lowest dry land
+belief-cooks-faster = On the lowest land water boils at { $lowest_boil }, so boiled food is done a touch sooner.

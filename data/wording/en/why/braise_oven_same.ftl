@@ -12,3 +12,5 @@ equations =
     Oven { FIXED($braise_oven, 0) } °C against a ceiling of { FIXED($boil, 1) } °C in the pot:
     { $braise_oven_to_spare } °C to spare.
 oven-label = Oven
+belief-turn-up =
+    The oven stays at { $braise_oven }: the pot cannot pass its boil, { $boil } { $at }, whatever the oven says.

@@ -17,3 +17,6 @@ paragraph =
        *[other] Bake with steam, and take the loaf out by its inside temperature.
     } Wrap it as soon as it is cold, or freeze what will not be eaten today.
 equations = { $drying_equation }
+belief-stales-faster =
+    It dries out faster in thin, dry air, which feels like staling; real staling, starch setting firm, goes at its
+    usual pace.

@@ -24,3 +24,7 @@ sugar-in-syrup-label = Sugar in the syrup at the book's soft ball
 caution =
     Boiling sugar sticks and burns deeply: long sleeves, a deep pan, cold water at hand, and nobody else near the
     stove.
+belief-water-test = The ball in cold water shows how much water is left, whatever the thermometer reads.
+belief-stages-same =
+    Every stage with water in it drops with the boil: soft ball is { $soft_ball } { $at } instead of
+    { $soft_ball_in_book }.

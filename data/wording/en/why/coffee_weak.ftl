@@ -18,3 +18,9 @@ equations =
        *[plus] +
     }{ $coffee_apart } °C from its middle.
 brew-temperature-label = Brewing water, middle of the band
+belief-brews-better =
+    Coffee is brewed at { $coffee }, { $coffee_boil ->
+        [above] and a boil { $at } that is still over that gives no advantage.
+        [inside] which is just where water boils { $at }, so it needs water straight off the boil.
+       *[under] and { $at } water cannot get that hot, so the cup comes out thinner.
+    }

@@ -14,3 +14,6 @@ paragraph =
     } Watch the dough, not the clock, and stop at double. For flavour, use a little less yeast or a cooler place, or
     punch it down and let it rise again.
 equations = { $gas_equation }
+belief-rises-faster =
+    The gas takes up { $gas_ratio } times the room { $at }, so it has risen before it has ripened; go by size, not by
+    the clock.

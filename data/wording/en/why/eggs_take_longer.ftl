@@ -21,3 +21,6 @@ equations =
 soft-egg-label = Soft-boiled, large, from cold
 hard-egg-label = Hard-boiled, large, from cold
 caution = For children, the elderly, the pregnant and the sick, cook eggs until white and yolk are firm.
+belief-not-on-everest =
+    Yolk sets firm by about { TEMP(170) } and white before that, cooler than any boil under the open sky but the very
+    highest; it only takes longer.

@@ -17,3 +17,8 @@ paragraph =
     } Cut cheese, bread, dough and cooked rice show it first. Cover what rests, wrap what is cut, and bring out on
     the pass only what will be used.
 equations = { $drying_equation }
+belief-faster =
+    Vapour gets away about { $drying_percent } % { $side ->
+        [below] more slowly
+       *[other] faster
+    } { $at } in equally damp air, and more where the air is dry.

@@ -9,3 +9,4 @@ paragraph =
 equations =
     { $boiling_equation } A kilogram of water takes { $heat_of_boil } kJ to boil away, so a burner that puts 2 kW
     into the pot drives off { $boiled_off_by_2_kw } kg an hour, all of it at { FIXED($boil, 1) } °C.
+belief-cooks-faster = However hard it boils, water stops at { $boil }; a bigger flame only drives off more steam.

@@ -14,3 +14,6 @@ paragraph =
     } It is done sooner too, so look at it early. In glass or dark pans add less, and roasts, braises and custards
     get no extra heat at all.
 equations = { $gas_equation }
+belief-always =
+    Cakes and muffins gain by { $oven_raised_least } to { $oven_raised_most } more; bread, cookies, pies and roasts
+    mostly stay as written.

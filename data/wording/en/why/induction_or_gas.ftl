@@ -12,3 +12,4 @@ equations =
     { $boiling_equation } Heat to the boil = ({ FIXED($boil, 1) } − 15)/({ FIXED($boil_at_sea, 1) } − 15) =
     { $heat_to_boil } of sea level, from tap water at 15 °C.
 heat-to-boil-label = Heat to reach the boil, against sea level
+belief-boils-hotter = Every stove stops at the same boil, { $boil } { $at }; a stronger one only gets there sooner.

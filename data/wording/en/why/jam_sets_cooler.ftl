@@ -11,3 +11,4 @@ equations =
     { $boiling_equation } Gel point = { FIXED($boil, 2) } + { FIXED($gel_apart, 2) } = { FIXED($gel_point, 2) } °C.
 gel-point-label = Jam sets at
 caution = For jars that are to keep, use a tested recipe and the processing time printed for your elevation.
+belief-same-everywhere = Jam sets { $gel_apart } over the boil, which is { $gel_point } { $at }.

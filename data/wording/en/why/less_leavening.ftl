@@ -15,3 +15,6 @@ paragraph =
     } It is the first thing to change, since it does the most. Where soda has buttermilk or other acid to
     neutralise, keep enough for that.
 equations = { $gas_equation }
+belief-always-halved =
+    How much goes depends on the elevation and the recipe: from nothing at low heights to a quarter or a half high up,
+    and yeast is another matter.

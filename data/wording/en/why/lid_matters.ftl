@@ -13,3 +13,5 @@ equations =
     { $boiling_equation } A lid of 1 kg on 0.06 m² adds { $lid_adds_pressure } Pa at most, which is { $lid_adds } °C
     of boiling point.
 covered-loss-label = Lost in an hour, covered
+belief-raises-boil =
+    A lid adds { $lid_adds } °C to the boil at the very most; it saves water, heat and time to the boil.

@@ -15,3 +15,6 @@ paragraph =
        *[below] So the times on the package hold.
     } Cover the food, stir it, let it stand two minutes, and check meat in several places.
 equations = { $boiling_equation }
+belief-weaker =
+    The oven gives the same power everywhere; what changes is that the water in the food boils off at { $boil }
+    { $at } and dries it sooner.

@@ -14,3 +14,9 @@ equations =
     T_sat({ GROUPED($pressure, 0) } + { GROUPED($cooker_gauge, 0) } Pa) = { FIXED($inside_cooker, 1) } °C;
     T_sat({ GROUPED($pressure, 0) } Pa) = { FIXED($boil, 1) } °C.
 caution = { $cooker_caution }
+belief-elevation-gone =
+    It takes most of the elevation out of the pot, but its gauge counts from the air outside, so at { $cooker_gauge }
+    it runs at { $inside_cooker } { $at } and wants a little more time.
+belief-always-needed =
+    Everything but the slowest beans and tough cuts comes done in an open pot { $at }, only later; the cooker saves
+    time and fuel.

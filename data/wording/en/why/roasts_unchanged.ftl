@@ -8,3 +8,6 @@ paragraph =
        *[other] So the recipe's time holds.
     } Keep the oven where it is, put in a thermometer, and take the roast out by the temperature of its middle.
 equations = Air density = { $density } of sea level.
+belief-longer =
+    Roasts go by the oven, which is as hot as ever, so plan the usual time and at most a little over; the thermometer
+    decides.

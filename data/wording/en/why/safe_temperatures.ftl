@@ -15,3 +15,4 @@ equations =
     limit.
 poultry-limit-label = Poultry and leftovers, anywhere
 caution = Check meat with a thermometer in the thickest part, at any elevation.
+belief-drop = Germs die by the temperature of the food, so poultry needs { $safe_poultry } inside at every elevation.

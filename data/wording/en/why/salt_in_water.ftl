@@ -16,3 +16,4 @@ equations =
     ΔT = 0.512·2·10/58.44 = { FIXED($salt_raises, 3) } °C for 10 g in a kilogram of water, against
     { FIXED($drop, 2) } °C between here and sea level.
 salt-raises-label = Salt at 10 g a litre raises it by
+belief-hot-enough = The salt of pasta water raises the boil by { $salt_raises }, which no food can notice.

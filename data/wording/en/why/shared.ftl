@@ -57,6 +57,7 @@ agency = { $name } { $time }
 
 # labels of figures that several explanations have
 boiling-point-label = Water boils at
+air-pressure-label = Air pressure
 gas-volume-label = Room the same gas takes up
 drying-label = Drying against sea level, air equally damp
 air-density-label = Air density against sea level
@@ -68,3 +69,10 @@ time-factor-of-beans-label = Time against sea level, dried beans
 tested-recipes =
     Can only by a tested recipe, with the time and pressure printed for your elevation. Never work out your own:
     food that is underprocessed can carry botulism without looking or smelling spoiled.
+
+# what a belief that was stated is, before the sentence that says why
+verdict = { $verdict ->
+    [yes] Yes
+    [partly] Partly
+   *[no] No
+}.

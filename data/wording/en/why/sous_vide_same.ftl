@@ -16,3 +16,4 @@ paragraph =
        *[other] That holds at any elevation.
     } The safe times for a given temperature stay as tested.
 equations = { $boiling_equation }
+belief-not-affected = A bath under the boil is as hot as it is set, so times and temperatures stay, up to { $boil }.

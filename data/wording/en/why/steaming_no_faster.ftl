@@ -11,3 +11,4 @@ paragraph =
     matter, and is much hotter.
 equations = { $boiling_equation } { $rate_of_tender_vegetables }
 time-factor-of-tender-vegetables-label = Time against sea level, tender vegetables
+belief-hotter = Steam from an open pot is { $boil } { $at }, exactly as hot as the boil.

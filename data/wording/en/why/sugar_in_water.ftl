@@ -14,3 +14,6 @@ equations =
     { $boiling_equation } Syrup of 80 %: { FIXED($boil, 2) } + { FIXED($syrup_of_80_apart, 1) } =
     { FIXED($syrup_of_80_boils, 1) } °C.
 syrup-boils-label = Syrup of 80 % sugar boils at
+belief-raises-boil =
+    It does in a heavy syrup, { $syrup_of_80_apart } at 80 % sugar, but a spoonful in a pot raises it by nothing you
+    could measure.

@@ -15,3 +15,4 @@ paragraph =
     for comparing teas, which steeps black leaf for six minutes in boiling water, asks for the altitude to be
     reported where it matters.
 equations = { $boiling_equation }
+belief-no-proper-tea = Black tea comes out thinner at { $boil } and wants more leaf and time; green tea is as it was.

@@ -16,4 +16,4 @@ paragraph =
     } Each { $thousand_feet } of climb takes off about { $thousand_feet_take_off }. Once it boils, more heat only
     makes more steam.
 equations = { $boiling_equation }
-air-pressure-label = Air pressure
+belief-same-everywhere = It boils at { $boil } { $at }, because that goes by the air pressure.

@@ -15,3 +15,5 @@ paragraph =
 equations =
     { $boiling_equation } T_sat(p) − T_sat(p − { GROUPED($weather_swing, 0) } Pa) = { FIXED($weather_fall, 2) } °C.
 weather-drop-label = 10 hPa less takes off
+belief-lowers-boil =
+    A storm lowers the boil, but only by { $weather_fall } or so for { $weather_swing } on the barometer.

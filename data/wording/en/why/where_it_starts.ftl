@@ -10,3 +10,6 @@ paragraph =
     to show it, so the books begin there. Beans and candy show it from about { $beans_show_it }. { $boils } Whatever
     the line says, some things tell sooner than others: rich cakes before bread, beans before potatoes.
 equations = { $boiling_equation }
+belief-fine-below =
+    Most dishes do not show it there, but beans, slow braises and candy do from about { $beans_show_it }, and canning
+    has its own bands from 1,000 ft (305 m).

@@ -1,0 +1,245 @@
+"""The part that each mention of an elevation plays: where the cook is, where the baseline was, none, or taken back."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from assistant.reading import places
+from assistant.reading.spans import Elevation, Measure, Role
+from assistant.understanding.cue_words import cues, said
+
+REACH = 8
+# The part an elevation plays is told by the cue nearest before it.
+BEFORE: dict[Role, tuple[str, ...]] = {
+    "from": cues("elevation", "from"),
+    "here": cues("elevation", "here"),
+    "rejected": cues("elevation", "rejected"),
+    "apart": cues("elevation", "apart"),
+}
+AFTER: dict[Role, tuple[str, ...]] = {
+    "from": cues("elevation", "after_from"),
+    "here": cues("elevation", "after_here"),
+}
+MAYBE_FROM, PAIRED = cues("elevation", "maybe_from"), cues("elevation", "paired")
+TAKES, BESIDE, BETWEEN = cues("elevation", "takes"), cues("elevation", "beside"), cues("elevation", "between")
+ELSEWHERE, QUESTIONS = cues("elevation", "elsewhere"), cues("elevation", "questions")
+CORRECTIONS, CORRECTIONS_AFTER = cues("elevation", "corrections"), cues("elevation", "corrections_after")
+OTHERS, OTHERS_DO, OTHERS_IN = (
+    cues("elevation", "others"),
+    cues("elevation", "others_do"),
+    cues("elevation", "others_in"),
+)
+COMPARING, BESIDE_COMPARED = cues("elevation", "comparing"), cues("elevation", "beside_compared")
+ASKS, COUNTED = cues("elevation", "asks"), cues("elevation", "counted")
+SENTENCE_ENDS = (".", "?", "!", ";")
+TIMED_REACH = 6
+# figures of a bake or a pot that belong to the place beside them
+OF_A_POT = ("time", "temperature", "degree")
+
+
+def told(words: Sequence[str], mentions: Sequence[Elevation], measures: Sequence[Measure]) -> tuple[Elevation, ...]:
+    """The mentions, each with its part."""
+    timed = [m for m in measures if m.kind == "time"]
+    parts = [with_role(words, mentions, i, timed) for i in range(len(mentions))]
+    return tuple(settle(words, parts, measures))
+
+
+def with_role(words: Sequence[str], mentions: Sequence[Elevation], i: int, times: Sequence[Measure]) -> Elevation:
+    """The mention with the part that the words around it give it."""
+    mention = mentions[i]
+    if mention.sure:
+        return mention
+    first = mentions[i - 1].end if i else 0
+    last = mentions[i + 1].start if i + 1 < len(mentions) else len(words)
+    before, after = words[max(first, mention.start - REACH) : mention.start], words[mention.end : last]
+    if _is_of_others(before, after):
+        return replace(mention, role="from", sure=True)
+    told = _role_before(before)
+    if told in (None, "from") and _is_timed(words, first, last, mention, times):
+        told = "from"
+    elif told is None or (told == "here" and before[-1:] != ["to"] and "into" not in before):
+        told = _role_after(after) or told
+    if told is None and mention.place and places.is_baseline(mention.place):
+        told = "from"
+    return replace(mention, role=told or "here", sure=told is not None)
+
+
+def _is_of_others(before: Sequence[str], after: Sequence[str]) -> bool:
+    """Whether somebody else cooks there: like my mom in Ohio does, my sister in Ludhiana gets it right."""
+    if before[-1:] and before[-1] not in OTHERS_IN:
+        return False
+    near = before[-4:-1]
+    at = next((i for i in range(len(near) - 1, -1, -1) if near[i] in OTHERS), None)
+    if at is None:
+        return False
+    as_they_do = any(word in ("like", "as", "than") for word in (*before[-6:-4], *near[:at]))
+    return as_they_do or any(word in OTHERS_DO for word in after[:3])
+
+
+def _role_before(before: Sequence[str]) -> Role | None:
+    """The part told by the cue that ends nearest before the mention, the longer of two; only small words between."""
+    text, best = f" {' '.join(before)} ", (-1, 0)
+    role: Role | None = None
+    for part, leads in BEFORE.items():
+        for cue in leads:
+            at = text.rfind(f" {cue} ")
+            end = at + len(cue) + 1
+            if at >= 0 and (end, len(cue)) > best and all(word in BETWEEN for word in text[end:].split()):
+                role, best = part, (end, len(cue))
+    return role
+
+
+def _role_after(after: Sequence[str]) -> Role | None:
+    return next((part for part, cues in AFTER.items() if after and after[0] in cues), None)
+
+
+def _is_timed(words: Sequence[str], first: int, last: int, mention: Elevation, times: Sequence[Measure]) -> bool:
+    """Whether a time is given for this elevation: it takes 3 hours at 500 ft; at sea level it takes 40 minutes."""
+    for time in times:
+        if first <= time.start < mention.start:
+            lead, between = words[max(first, time.start - 4) : time.start], words[time.end : mention.start]
+            if _takes(words[first : time.start], lead) and all(word in BESIDE for word in between):
+                return True
+        if mention.end <= time.start < last and mention.end + 4 >= time.start:
+            lead = words[mention.end : time.start]
+            if _takes(lead, lead) and not any(word in lead for word in ELSEWHERE):
+                return True
+    return False
+
+
+def _takes(sentence: Sequence[str], lead: Sequence[str]) -> bool:
+    return any(verb in lead for verb in TAKES) and not any(word in sentence for word in QUESTIONS)
+
+
+def settle(words: Sequence[str], mentions: list[Elevation], measures: Sequence[Measure]) -> list[Elevation]:
+    """Corrections take back what was said before them; of two elevations the words or the order tell the baseline."""
+    corrected = next((i for i in reversed(range(len(mentions))) if _is_correction(words, mentions, i)), None)
+    if corrected is not None and mentions[corrected].role != "rejected":
+        role = mentions[corrected].role
+        mentions = [
+            replace(m, role="rejected") if i < corrected and m.role == role else m for i, m in enumerate(mentions)
+        ]
+    mentions = _compared(words, mentions)
+    kept = [i for i, m in enumerate(mentions) if m.role not in ("rejected", "apart")]
+    here = [i for i in kept if mentions[i].role == "here"]
+    if len(kept) < 2:
+        return mentions
+    if not here:
+        mentions[kept[-1]] = _here_of_last(mentions[kept[-1]])
+    elif len(here) == 2:
+        mentions = _paired(words, mentions, here, measures)
+    return mentions
+
+
+def _here_of_last(mention: Elevation) -> Elevation:
+    """The last of several baselines is the kitchen, but for a place that is never one."""
+    never = mention.sure and not mention.place and mention.said == 0
+    return mention if never or (mention.place and places.is_baseline(mention.place)) else replace(mention, role="here")
+
+
+def _compared(words: Sequence[str], mentions: list[Elevation]) -> list[Elevation]:
+    """Places that are asked about together: La Paz or Lhasa, Aspen against the coast, 2400, 2800 and 4700 m."""
+    together: set[int] = set()
+    several = sum(m.role == "here" for m in mentions) > 2
+    for i in range(1, len(mentions)):
+        one, two = mentions[i - 1], mentions[i]
+        between = list(words[one.end : two.start])
+        signs = [word for word in between if word in COMPARING]
+        small = all(word in BESIDE_COMPARED for word in between if word not in signs)
+        if small and (set(signs) - {","} or (signs and several)) and {one.role, two.role} <= {"here", "from"}:
+            together |= {i - 1, i}
+    return [replace(m, compared=True) if i in together else m for i, m in enumerate(mentions)]
+
+
+def _paired(
+    words: Sequence[str], mentions: list[Elevation], pair: list[int], measures: Sequence[Measure]
+) -> list[Elevation]:
+    """Two elevations, neither told to be the baseline."""
+    first, second = (mentions[i] for i in pair)
+    both = first.compared and second.compared and pair[1] == pair[0] + 1
+    baseline: int | None = None
+    if _is_sea_level(first) != _is_sea_level(second):
+        level, other = (first, second) if _is_sea_level(first) else (second, first)
+        down = (level.sure and not other.sure) or _maybe_from(words, other)
+        baseline = mentions.index(other if down else level)
+    elif both and not _is_moved(words) and not _only_timed(words, (first, second), measures):
+        return mentions
+    elif any(_maybe_from(words, m) for m in (first, second)):
+        baseline = mentions.index(first if _maybe_from(words, first) else second)
+    elif (of := _by_clause(words, (first, second), measures)) is not None and not (first.sure and second.sure):
+        baseline = mentions.index(of)
+    elif _is_moved(words) or (second.sure and not first.sure):
+        baseline = mentions.index(first)
+    elif first.sure and not second.sure:
+        return [replace(m, role="rejected") if m is first else m for m in mentions]
+    return [replace(m, role="from") if i == baseline else m for i, m in enumerate(mentions)]
+
+
+def _by_clause(
+    words: Sequence[str], pair: tuple[Elevation, Elevation], measures: Sequence[Measure]
+) -> Elevation | None:
+    """The baseline of two: 40 min in Boston, what is it in Leadville. One with its own figure, or not asked about."""
+    first, second = pair
+    timed = _only_timed(words, pair, measures)
+    asked = [m for m in pair if _is_asked(words, m)]
+    if timed and not timed.sure:
+        return timed
+    if len(asked) == 1 and not (first.sure or second.sure):
+        return first if asked[0] is second else second
+    return None
+
+
+def _only_timed(
+    words: Sequence[str], pair: tuple[Elevation, Elevation], measures: Sequence[Measure]
+) -> Elevation | None:
+    """The one of two that has a figure of its own, where the other has none."""
+    timed = [m for m in pair if _has_figure(words, m, measures)]
+    return timed[0] if len(timed) == 1 else None
+
+
+def _has_figure(words: Sequence[str], mention: Elevation, measures: Sequence[Measure]) -> bool:
+    """Whether a time, a temperature or whistles stand right before it, in the same breath."""
+    ends = [m.end for m in measures if m.kind in OF_A_POT] + [i + 1 for i, word in enumerate(words) if word in COUNTED]
+    near = [end for end in ends if 0 <= mention.start - end <= TIMED_REACH]
+    return any(
+        not any(w in SENTENCE_ENDS or w in ASKS or w == "," for w in words[end : mention.start]) for end in near
+    ) and not any(word in ASKS for word in _sentence_before(words, mention))
+
+
+def _is_asked(words: Sequence[str], mention: Elevation) -> bool:
+    """Whether a question word stands before it in its sentence, or the sentence ends with a mark of question."""
+    if any(word in ASKS for word in _sentence_before(words, mention)):
+        return True
+    behind = next((word for word in words[mention.end :] if word in SENTENCE_ENDS), "")
+    return behind == "?" and not any(word in ASKS for word in _up_to_end(words, mention.end))
+
+
+def _sentence_before(words: Sequence[str], mention: Elevation) -> Sequence[str]:
+    start = next((i + 1 for i in range(mention.start - 1, -1, -1) if words[i] in SENTENCE_ENDS), 0)
+    return words[start : mention.start]
+
+
+def _up_to_end(words: Sequence[str], at: int) -> Sequence[str]:
+    return words[at : next((i for i in range(at, len(words)) if words[i] in SENTENCE_ENDS), len(words))]
+
+
+def _is_moved(words: Sequence[str]) -> bool:
+    return any(word in words for word in PAIRED)
+
+
+def _is_sea_level(mention: Elevation) -> bool:
+    return not mention.place and mention.said == 0
+
+
+def _maybe_from(words: Sequence[str], mention: Elevation) -> bool:
+    before = " ".join(words[max(0, mention.start - 3) : mention.start])
+    return any(before.endswith(cue) for cue in MAYBE_FROM)
+
+
+def _is_correction(words: Sequence[str], mentions: Sequence[Elevation], i: int) -> bool:
+    mention = mentions[i]
+    begin = mentions[i - 1].end if i else 0
+    end = mentions[i + 1].start if i + 1 < len(mentions) else len(words)
+    corrected = i > 0 and said(words[begin : mention.start], CORRECTIONS)
+    return corrected or said(words[mention.end : end], CORRECTIONS_AFTER)

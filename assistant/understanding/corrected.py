@@ -1,0 +1,39 @@
+"""Dishes that are taken back in the same breath: not beans, LENTILS; octopus, no wait, squid."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from assistant.reading.spans import Found
+from assistant.understanding.cue_words import cues
+
+NOT_THIS = tuple(phrase.split() for phrase in cues("corrected", "not_this"))
+RATHER = frozenset(tuple(phrase.split()) for phrase in cues("corrected", "rather"))
+LITTLE = frozenset(cues("corrected", "little"))
+
+
+def meant(words: Sequence[str], found: Sequence[Found]) -> tuple[Found, ...]:
+    """What was found without the dishes that are taken back, and what else was heard in their words.
+
+    >>> from assistant.understanding.lexicon import hear
+    >>> words = "not beans , lentils".split()
+    >>> [f.id for f in meant(words, hear(words))]
+    ['lentils']
+    """
+    dishes = [f for f in found if f.kind == "dish"]
+    if len({f.id for f in dishes}) < 2:
+        return tuple(found)
+    back = {
+        f.start
+        for i, f in enumerate(dishes)
+        if _is_taken_back(words, f, dishes[i + 1] if i + 1 < len(dishes) else None)
+    }
+    kept = tuple(f for f in found if f.start not in back)
+    return kept if any(f.kind == "dish" for f in kept) else tuple(found)
+
+
+def _is_taken_back(words: Sequence[str], dish: Found, following: Found | None) -> bool:
+    if any(list(words[max(0, dish.start - len(cue)) : dish.start]) == cue for cue in NOT_THIS):
+        return True
+    between = words[dish.end : following.start] if following else ()
+    return tuple(word for word in between if word not in LITTLE) in RATHER

@@ -1,0 +1,41 @@
+"""Whether an utterance tells where the cook's own kitchen is or what is in it. A question tells nothing, nor a task."""
+
+from __future__ import annotations
+
+from spacy.tokens import Doc
+
+from assistant.understanding import unclaimed
+from assistant.understanding.cue_words import cues, said
+
+OWN, ASKED_BACK = cues("kitchen_told", "own"), cues("kitchen_told", "asked_back")
+ASKING, OPENING, TASKS = (frozenset(cues("kitchen_told", name)) for name in ("asking", "opening", "tasks"))
+POLITE, GOING_ON = cues("kitchen_told", "polite"), cues("kitchen_told", "going_on")
+
+
+def tells(doc: Doc) -> bool:
+    """Whether something is told of the kitchen that holds from now on, and nothing is asked.
+
+    >>> from assistant.understanding.pipeline import read
+    >>> [tells(read(t)) for t in ("we moved to Leadville", "how high is Leadville", "a good name for a bar in Leadville")]
+    [True, False, False]
+    """
+    words = [token.norm_ for token in doc]
+    if asks(doc) or any(found.kind == "symptom" for found in doc._.found):
+        return False
+    return said(words, OWN) or unclaimed.is_elliptical(doc)
+
+
+def asks(doc: Doc) -> bool:
+    """Whether something is asked or set as a task, be it without a mark of question."""
+    words = [token.norm_ for token in doc]
+    text = " ".join(words)
+    if any(text.startswith(f"{polite} ") for polite in POLITE):
+        return False
+    asked = "?" in words or not ASKING.isdisjoint(words) or not TASKS.isdisjoint(words)
+    opened = any(token.is_sent_start and token.norm_ in OPENING for token in doc)
+    return asked or opened or any(text.startswith(lead) for lead in GOING_ON)
+
+
+def asks_back(doc: Doc) -> bool:
+    """Whether it is asked how high a place is, or what is taken for granted."""
+    return said([token.norm_ for token in doc], ASKED_BACK)

@@ -1,0 +1,166 @@
+"""Component: the part of a time: what it takes elsewhere, how long it has cooked, or what it is to be given.
+
+The phrases are those of data/lexicon/time_roles.toml; without one a time is the baseline.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from typing import Any
+
+from spacy.language import Language
+from spacy.tokens import Doc
+
+from assistant.reading.spans import Measure
+from assistant.understanding import forms, stretches
+
+FILE = "lexicon/time_roles.toml"
+KNOWN, BASELINE, ELAPSED, PLANNED = "known", "baseline", "elapsed", "planned"
+RANKED = (KNOWN, "between", "apart", BASELINE, ELAPSED, PLANNED)
+# units in which nobody tells how long a dish cooks
+NO_COOKING_TIME = ("wk", "week", "month", "mo", "yr", "year")
+MINUTES_PER_HOUR = 60.0
+# 20 min PER pound, for every 500 g, to the kilo
+PER = ("for", "to", "the", "every", "each", "per", "a", "an", "/")
+POUND, KILO = ("lb", "lbs", "pound", "pounds"), ("kg", "kilo", "kilos", "kilogram")
+G_OF = {**dict.fromkeys(POUND, 453.59237), **dict.fromkeys(KILO, 1000.0)}
+PLUS = frozenset(("plus", "+", "over", "extra", "and"))
+SINCE = "since"
+
+
+@dataclass(frozen=True, slots=True)
+class Times:
+    """The times of an utterance by the part they play [min]; first is the first of all, whatever its part.
+
+    rated: where the words for the weight of a time per weight end, which is no amount of food
+    """
+
+    first: tuple[float, float] | None = None
+    baseline: tuple[float, float] | None = None
+    elapsed_min: float | None = None
+    planned_min: float | None = None
+    rated: int | None = None
+
+    def slots(self, *, apart: bool, undone: bool = False) -> dict[str, Any]:
+        """The slots of a request.
+
+        apart: whether the parts count, or the first time stands for all; undone: whether that may be what it has had
+        """
+        time = self.baseline if apart else self.first
+        low, high = time or (None, None)
+        return {
+            "time_min": low,
+            "time_high_min": high if time and time[1] > time[0] else None,
+            "elapsed_min": self.elapsed_min if apart or undone else None,
+            "planned_min": self.planned_min if apart else None,
+        }
+
+
+@dataclass(frozen=True, slots=True)
+class Rate:
+    """A time for each so much of weight: what it comes to [min], where the weight is known, and where its words end."""
+
+    total: tuple[float, float] | None
+    weight_ends: int
+
+
+Doc.set_extension("times", default=Times(), force=True)
+
+
+@Language.component("kitchen_times", requires=["doc._.measures", "doc._.clock", "doc._.forms"], assigns=["doc._.times"])
+def kitchen_times(doc: Doc) -> Doc:
+    """Tell the times of an utterance apart."""
+    doc._.times = heard(doc)
+    return doc
+
+
+def heard(doc: Doc) -> Times:
+    """The times of an utterance whose forms were heard."""
+    times = [m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME]
+    rate = _rate(doc, times)
+    if rate and rate.total:
+        return Times(rate.total, rate.total, rated=rate.weight_ends)
+    said = list(forms.patterns_heard(doc, FILE, "role")) if times else []
+    parts = [(time, part_of(doc, time, times, said)) for time in times]
+    stood_min = stretches.hours(doc) * MINUTES_PER_HOUR if SINCE in {token.norm_ for token in doc} else 0.0
+    return Times(
+        first=_ends(times[0]) if times else None,
+        baseline=next((_ends(m) for m, part in parts if part in (KNOWN, BASELINE)), None),
+        elapsed_min=next((_middle(m) for m, part in parts if part == ELAPSED), stood_min or None),
+        planned_min=next((_middle(m) for m, part in parts if part == PLANNED), _bare_min(doc, times, said)),
+        rated=rate.weight_ends if rate else None,
+    )
+
+
+def without(doc: Doc, waits: Sequence[Measure | None]) -> Times:
+    """The times of an utterance without those in which food waits: a rest, slack before service."""
+    times: Times = doc._.times
+    if not any(waits):
+        return times
+    cooking = (m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME and m not in waits)
+    return replace(times, first=next((_ends(m) for m in cooking), None))
+
+
+def part_of(doc: Doc, time: Measure, times: Sequence[Measure], said: Sequence[tuple[str, int, int]]) -> str:
+    """The part of a time: that of the nearest words that tell one, else by what is asked."""
+    around = [
+        (part != KNOWN, end - start, RANKED.index(part), part)
+        for part, start, end in said
+        if start <= time.start and time.end <= end and sum(start < m.end and m.start < end for m in times) == 1
+    ]
+    unsaid = PLANNED if any(form.id == "enough" for form in doc._.forms) else BASELINE
+    return min(around)[-1] if around else unsaid
+
+
+def _bare_min(doc: Doc, times: Sequence[Measure], said: Sequence[tuple[str, int, int]]) -> float | None:
+    """A bare number that is planned, in the unit of the one time beside it [min]: the box says 9 min, is 13 enough."""
+    if len(times) != 1 or not times[0].said:
+        return None
+    taken = {i for m in (*doc._.measures, *doc._.elevations) for i in range(m.start, m.end)}
+    planned = [(start, end) for part, start, end in said if part == PLANNED]
+    bare = (n for n in doc._.numbers if n.start not in taken and any(s <= n.start and n.end <= e for s, e in planned))
+    return next((n.value * times[0].low / times[0].said for n in bare), None)
+
+
+def _ends(m: Measure) -> tuple[float, float]:
+    return m.low, m.high
+
+
+def _middle(m: Measure) -> float:
+    return (m.low + m.high) / 2
+
+
+def _rate(doc: Doc, times: Sequence[Measure]) -> Rate | None:
+    """20 min per lb for a 14 lb bird: what it comes to. None where no time is for a weight."""
+    masses = [m for m in doc._.measures if m.kind == "mass"]
+    for time in times:
+        if of := _weight_of(doc, time, masses):
+            grams, ends = of
+            food = max((m.low for m in masses if m.end != ends), default=0.0)
+            more = next((_middle(m) for m in times if m.start > time.end and _added(doc, time, m)), 0.0)
+            low, high = (end * food / grams + more for end in _ends(time))
+            return Rate((low, high) if food else None, ends)
+    return None
+
+
+def _weight_of(doc: Doc, time: Measure, masses: Sequence[Measure]) -> tuple[float, int] | None:
+    """The weight that a time is for [g], and where the words for it end."""
+    at = time.end
+    while at < len(doc) and doc[at].norm_ in PER:
+        mass = next((m for m in masses if m.start == at), None)
+        if mass:
+            return mass.low, mass.end
+        at += 1
+    mass = next((m for m in masses if m.start == at and at > time.end), None)
+    if mass:
+        return mass.low, mass.end
+    if at > time.end and at < len(doc) and doc[at].norm_ in G_OF:
+        return G_OF[doc[at].norm_], at + 1
+    return None
+
+
+def _added(doc: Doc, time: Measure, more: Measure) -> bool:
+    between = {token.norm_ for token in doc[time.end : more.start]}
+    behind = {token.norm_ for token in doc[more.end : more.end + 2]}
+    return not PLUS.isdisjoint(between | (behind & {"over", "extra"})) and len(between) <= 6

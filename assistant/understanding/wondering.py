@@ -1,0 +1,222 @@
+"""What is wondered at: the one reason that is meant, two that are equally near, the belief that was stated, or a word.
+
+A reason is told only where all that it is about was said and little of the question is left over. Where two are near
+the reply offers both; where none is, it falls back on the general reason.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from spacy.tokens import Doc
+
+from assistant.understanding import senses, trade_words
+from assistant.understanding.explanations import Match, index, nearest, ranked
+from assistant.understanding.senses import Slot, doc_words
+from rules.catalogue import marked
+from rules.topics.why import rows
+
+# how much of a question a reason has to explain, by the weight of its words; so much that it is offered all the same
+ENOUGH, NEARLY = 0.44, 0.58
+# how far the best reason has to be ahead of the next, as a share of its score
+AHEAD = 0.07
+# how far the next has to be behind one that explains less
+FAR = 0.9
+# how near the next has to be to be offered beside it
+HALF = 0.6
+# the weight of a word that tells what the talk is of, such as no word has that many reasons share
+TELLING = 2.6
+WHY, TRUE, DIFFER = "why", "is_true", "differ"
+WANT_A_FIGURE = frozenset(("how_long", "how_hot", "how_much", "more", "start", "remaining", "convert", "how_to"))
+OF_FAULTS = frozenset(("wrong", "remaining"))
+# topics that a question after a reason is never taken for, and the one that mends what went wrong
+KEPT, FAULT = frozenset(("why", "timer", "convert_recipe", "order", "schedule")), "troubleshoot"
+# how much of a question a reason explains that takes it from a topic that is far ahead
+SURELY = 0.8
+# how little a topic is ahead of the next where it is in doubt
+DOUBT = 1.2
+# the same where the topic is why, and nothing in the form of the question says so
+CLOSE = 1.0
+
+
+@dataclass(frozen=True, slots=True)
+class Wonder:
+    """What is wondered at.
+
+    row: the explanation; belief: the one about it that was stated, and denied: whether it was said not to hold
+    rivals: the one or two explanations that may be meant, where none is told; terms: words of the trade asked about
+    share: how much of the question the row explains; idle: whether nothing was said but where, what dish and how
+    plainly: whether the meaning of a word is all that can be meant
+    """
+
+    row: str | None = None
+    belief: str | None = None
+    denied: bool = False
+    rivals: tuple[str, ...] = ()
+    terms: tuple[str, ...] = ()
+    share: float = 0.0
+    idle: bool = False
+    plainly: bool = False
+
+
+def wonder(doc: Doc) -> Wonder:
+    """What an utterance wonders at, whatever its topic."""
+    said = senses.slots(doc)
+    asks = trade_words.asked(doc, said)
+    if asks.plainly:
+        return Wonder(terms=asks.terms, share=1.0, plainly=True)
+    stated = is_stated(doc)
+    matches = ranked(said, frozenset(senses.stems_in(doc)), beliefs=stated)
+    found = chosen(said, matches, denied=stated and is_negated(doc, said))
+    told = found.row and (len(asks.terms) < 2 or rows()[found.row].tells_apart)
+    return found if told or not asks.terms else Wonder(terms=asks.terms, share=1.0)
+
+
+def chosen(said: Sequence[Slot], matches: Sequence[Match], *, denied: bool) -> Wonder:
+    """The reason among the nearest, or those that are too near to choose between."""
+    first, second = _two(matches)
+    if first is None or (first.telling < TELLING and not first.framed):
+        return Wonder(idle=True)
+    if is_told(first, second):
+        of = belief_of(first.of.row, matches)
+        turned = of is not None and of.of.polarity != "either" and denied != (of.of.polarity == "negative")
+        return Wonder(first.of.row, of.of.belief if of else None, turned, share=first.share)
+    if all(_of_lexicon_alone(slot) for slot in said if slot.counts):
+        return Wonder(idle=True)
+    if second and ((first.share >= NEARLY and second.share >= ENOUGH) or _both(first, second)):
+        return Wonder(rivals=(first.of.row, second.of.row))
+    return Wonder(rivals=(first.of.row,)) if first.share >= NEARLY else Wonder()
+
+
+def is_told(first: Match, second: Match | None) -> bool:
+    """Whether the nearest is meant beyond doubt: it explains enough, and no other is nearly as near."""
+    if not first.near:
+        return False
+    near = second is not None and second.share >= ENOUGH and (second.near or not first.framed)
+    if near and second and first.score - second.score < AHEAD * first.score:
+        return False
+    return first.share >= ENOUGH or second is None or second.score < FAR * first.score
+
+
+def _both(first: Match, second: Match) -> bool:
+    """Whether two are near enough to be offered although much of the question is left over."""
+    return first.near and second.framed and second.score >= HALF * first.score
+
+
+def _two(matches: Iterable[Match]) -> tuple[Match | None, Match | None]:
+    """The nearest of two explanations; a belief stands for the one that it is about."""
+    best: dict[str, Match] = {}
+    for match in matches:
+        best.setdefault(match.of.row, match)
+    first, second, *_ = (*best.values(), None, None)
+    return first, second
+
+
+def belief_of(row: str, matches: Iterable[Match]) -> Match | None:
+    """The nearest belief about an explanation of which all was said."""
+    return next((m for m in matches if m.of.row == row and m.of.belief and m.framed), None)
+
+
+def _of_lexicon_alone(slot: Slot) -> bool:
+    return any(feature[0] == "<" for feature in slot.features)
+
+
+def is_stated(doc: Doc) -> bool:
+    """Whether a belief is stated or put to the test: is it true, does it, he says so, right?"""
+    forms = {form.id for form in doc._.forms}
+    auxiliary = (at for at, word in enumerate(doc_words(doc)) if word in senses.words("auxiliaries"))
+    if TRUE in forms or any(doc[at].is_sent_start for at in auxiliary):
+        return True
+    return WHY not in forms and is_passed_on(doc)
+
+
+def is_negated(doc: Doc, said: Sequence[Slot]) -> bool:
+    """Whether what is stated is turned round by a no; a question's own `isn't it` is none, and two noes make a yes."""
+    told = {word for slot in said for word in slot.features}
+    words = doc_words(doc)
+    noes = [at for at, word in enumerate(words) if word in senses.words("negations") and word not in told]
+    noes = [at for at in noes if not doc[at].is_sent_start]
+    tags = sum(words[at + 1] in ("it", "that", "they") for at in noes if at + 1 < len(words))
+    return (len(noes) - tags) % 2 == 1
+
+
+def is_meant(doc: Doc, found: Wonder) -> bool:
+    """Whether an utterance that sounds like another topic wonders at something all the same.
+
+    A reason, a truth or a word is asked for outright; or a belief was stated, and the topic is in doubt.
+    """
+    topic, forms = doc._.topic, tuple(form.id for form in doc._.forms)
+    if topic.id in KEPT:
+        return False
+    if found.plainly:
+        return True
+    if doc._.safety or not found.row or not is_of_kitchen(doc):
+        return False
+    if found.belief and (TRUE in forms or (is_passed_on(doc) and found.share >= NEARLY)):
+        return True
+    if topic.id == FAULT and is_fault(doc, forms):
+        return False
+    if TRUE in forms or forms[:1] == (WHY,):
+        return True
+    return WANT_A_FIGURE.isdisjoint(forms) and found.share >= NEARLY and is_in_doubt(doc, found, forms)
+
+
+def is_doubtful(doc: Doc, found: Wonder) -> bool:
+    """Whether nothing but the learned table takes an utterance for a why, and another topic is nearly as likely."""
+    topic, forms = doc._.topic, {form.id for form in doc._.forms}
+    if topic.id != WHY or topic.margin >= CLOSE or len(topic.scores) < 2 or found.belief or found.terms:
+        return False
+    return forms.isdisjoint((WHY, TRUE, DIFFER)) and topic.scores[1][0] not in marked("passing")
+
+
+def is_in_doubt(doc: Doc, found: Wonder, forms: Sequence[str]) -> bool:
+    """Whether a topic that is not far ahead of the next gives way to a reason that nobody asked for outright."""
+    topic = doc._.topic
+    if forms[:1] == (DIFFER,):
+        return len(doc._.elevations) < 2 and not doc._.measures
+    if found.share >= SURELY and is_after_reason(doc):
+        return True
+    if found.belief is not None:
+        return topic.margin < DOUBT or topic.id in marked("passing")
+    return bool(forms) and is_of_height(doc) and topic.id in marked("passing")
+
+
+def is_after_reason(doc: Doc) -> bool:
+    """Whether it asks how a thing can be, or what becomes of it."""
+    text = f" {' '.join(doc_words(doc))} "
+    return any(f" {cue} " in text for cue in senses.words("after_reason"))
+
+
+def is_fault(doc: Doc, forms: Sequence[str]) -> bool:
+    """Whether something went wrong, which is mended and not explained."""
+    return not OF_FAULTS.isdisjoint(forms) or any(found.kind == "symptom" for found in doc._.found)
+
+
+def is_of_kitchen(doc: Doc) -> bool:
+    """Whether it speaks of food, of cooking or of elevation at all."""
+    named = any(found.kind != "place" for found in doc._.found)
+    return named or is_of_height(doc) or not senses.words("of_kitchen").isdisjoint(doc_words(doc))
+
+
+def is_of_height(doc: Doc) -> bool:
+    """Whether it speaks of elevation."""
+    return bool(doc._.elevations) or not senses.words("of_height").isdisjoint(doc_words(doc))
+
+
+def is_passed_on(doc: Doc) -> bool:
+    """Whether somebody's belief is passed on: he says so, it is a myth, right?"""
+    words = [word for word in doc_words(doc) if word.isalnum()]
+    text, said = f" {' '.join(words)} ", senses.words("saying").intersection(words)
+    tagged = any(text.endswith(f" {tag} ") for tag in senses.words("tags"))
+    told = bool(said) and not senses.words("people").isdisjoint(words)
+    return tagged or told or any(f" {phrase} " in text for phrase in senses.words("passed_on"))
+
+
+def offered(names: Sequence[str], doc: Doc) -> str | None:
+    """The one of some explanations whose words a reply shares; None where it shares none, or those of all alike."""
+    said = senses.slots(doc)
+    among = np.array([i for i, of in enumerate(index().candidates) if of.row in names], dtype=np.intp)
+    first, second = _two(nearest(said, frozenset(), among))
+    return first.of.row if first and (second is None or second.score < first.score) else None

@@ -1,0 +1,64 @@
+# Behind a verdict. $and_time, $and_dish: the messages of that name, or nothing.
+cold = { $verdict ->
+        [yes] { $asked } is cold enough: food keeps at { $most } or colder, at any elevation.
+       *[no] { $asked } is too warm: food keeps at { $most } or colder, at any elevation.
+    }
+bath = { $reach ->
+        [under] { $asked } is in reach at { $place }, where water boils at { $boil }{ $held ->
+            [yes] ; a piece 25 mm (1 in) thick needs { $after } in it to be safe
+           *[no] { "" }
+        }.
+       *[over] a bath at { $place } goes no higher than { $top }, since water boils at { $boil }.
+    }
+hold = { $asked } is in reach, since water boils at { $boil } at { $place }, and hot food is held at { $least } or hotter anywhere.
+setting = { $fits ->
+        [right] { $asked } is right for { $doing } at { $place }, as at sea level{ $and_time }.
+        [moved] for { $doing } at { $place } set { $thing ->
+            [fat] the fat
+            [grate] the grate
+            [smoker] the smoker
+           *[oven] the oven
+        } to { $here } where { $asked } is right at sea level{ $and_time }.
+       *[off] { $asked } is { $way ->
+            [low] low
+           *[high] high
+        } for { $doing }, at { $place } as anywhere: set { $thing ->
+            [fat] the fat
+            [pan] the pan
+            [grate] the grate
+            [smoker] the smoker
+           *[oven] the oven
+        } to { $here }{ $and_time }.
+    }
+and-time = , and give it { $time }
+and-dish = ; { $time } for { $doing }
+boil = { $stands ->
+        [at] { $asked } is a full boil at { $place }, and water gets no hotter in an open pot{ $and_time }.
+        [over] water boils at { $boil } at { $place } and gets no hotter in an open pot{ $and_time }.
+        [simmer] { $asked } is a simmer at { $place }, where water boils at { $boil }{ $and_time }.
+       *[under] { $asked } is short of the boil, { $boil } at { $place }{ $and_time }.
+    }
+stage = { $stands ->
+        [in] { $asked } is { $stage } at { $place }: { $here }.
+        [over] { $asked } is past { $stage } at { $place }: take it to { $here }.
+       *[under] { $asked } is short of { $stage } at { $place }: take it to { $here }.
+    }
+gauge = { $cooler ->
+        [no] { $gauge } reaches { $inside } inside at { $place }, as at { $baseline }{ $and_time }.
+       *[yes] { $gauge } reaches only { $inside } inside at { $place }, against { $there } at { $baseline }; { $needed } would match it{ $and_time }.
+    }
+time = { $fits ->
+        [short] { $planned } is short; { $here } for { $doing } at { $place }.
+        [early] { $planned } is the early end; { $here } for { $doing } at { $place }.
+        [right] { $planned } will do; { $here } for { $doing } at { $place }.
+       *[more] { $planned } is more than it takes; { $here } for { $doing } at { $place }.
+    }
+by-factor = { $way ->
+        [longer] { $planned } at { $place } does what { $there } does at { $baseline }: everything takes about { $factor } times as long.
+       *[same] { $planned } does at { $place } what it does at { $baseline }.
+    }
+reading = { $stands ->
+        [in] { $asked } is done for { $food } at { $place }: { $done }.
+        [over] { $asked } is more than { $food } needs at { $place }: done is { $done }.
+       *[under] { $asked } is short for { $food } at { $place }: done is { $done }.
+    }

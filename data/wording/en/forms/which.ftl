@@ -1,0 +1,39 @@
+# $one and $other: places; $each: a list of the messages below
+places = { $alike ->
+        [yes] The same: about { $here } for { $doing } at { $one }, and { $there } at { $other }.
+       *[no] { $way ->
+            [longer] Longer
+           *[shorter] Quicker
+        } at { $one }: about { $here } for { $doing }, against { $there } at { $other }.
+    }
+places-each = { CAPITAL($doing) }: { $each }.
+time-at = about { $time } at { $place }
+# $others: a list of `boils-at`
+boils = { $way ->
+        [same] The same
+        [higher] Higher at { $place }
+       *[lower] Lower at { $place }
+    }: water boils at { $boil } { $way ->
+        [same] at { $place }, { $others }
+       *[moved] there, against { $others }
+    }.
+boils-at = { $boil } at { $place }
+
+# $others: a list of `time-for`
+against = { $alike ->
+        [yes] As long either way at { $place }: about { $time } for { $first }, { $others }.
+       *[no] { $way ->
+            [longer] Longer
+           *[quicker] Quicker
+        } at { $place }: { $first }, about { $time }, against { $others }.
+    }
+time-for = { $time } for { $doing }
+nearest = { $nearest } is nearer: { $thing ->
+        [boil] water boils at { $here } at { $place }.
+        [fat] the fat is held at { $here } at { $place }.
+        [pan] the pan is heated to { $here } at { $place }.
+        [grate] the grate is held at { $here } at { $place }.
+        [smoker] the smoker is held at { $here } at { $place }.
+       *[oven] the oven is set to { $here } at { $place }.
+    }
+safe = { $enough } is enough: { $food } is safe from { $least } in the centre, at any elevation.

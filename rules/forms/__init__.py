@@ -1,0 +1,148 @@
+"""The form of a question decides how its answer begins: a module a form, which words the headline anew.
+
+A module is named as its form in data/lexicon/forms.toml and holds RULES. They are asked about what the room has worked
+out, and the first that has something to say puts its headline in the place of the room's. Where none does, or the room
+refuses, the room's own headline stays.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, replace
+from functools import cached_property
+
+from rules import book
+from rules.book import Case, Part
+from rules.model import Answer, Because, Figure, Request
+from rules.said import Listed, Said, Words, together
+
+TOPICS = ("time", "temperature", "boiling_point", "doneness", "pressure", "sugar_stage")
+# where something was given time already and is not done, whatever else is the matter with it
+UNDONE = (*TOPICS, "troubleshoot")
+# where a thing may be asked about that somebody thinks of buying
+BOUGHT = (*TOPICS, "calibrate", "why", "bake_adjust", "preserve", "set_kitchen")
+# where two places may be asked about
+COMPARED = (*TOPICS, "why")
+# forms that want yes or no
+VERDICTS = ("changes", "enough", "is_ok")
+# forms that the room's own headline answers
+PLAIN = ("how_long", "how_hot", "how_much", "start", "convert", "why")
+JUDGED = "doneness.judged"
+Work = Callable[[Request], Answer]
+# what a question of the same kind, asked beside the first, does not take over from it
+UNASKED: dict[str, object] = {
+    "forms": (), "asked_way": None, "planned_min": None, "elapsed_min": None, "dishes_too": (), "methods_too": (),
+    "elevations_m": (), "temperatures_c": (), "quantity": None, "portions": None,
+}  # fmt: skip
+
+
+@dataclass(frozen=True)
+class Asked:
+    """A question with what its room has worked out. work: works out another question."""
+
+    answer: Answer
+    work: Work
+
+    @property
+    def request(self) -> Request:
+        """The question."""
+        return self.answer.request
+
+    @cached_property
+    def case(self) -> Case:
+        """The question as the rules see it."""
+        return Case(self.request)
+
+    @cached_property
+    def time(self) -> tuple[Figure, Figure] | None:
+        """The time here and the time at the baseline, where both are known."""
+        here, base = self.answer.figure("cook_time"), self.answer.figure("baseline_time")
+        return (here, base) if here and base else None
+
+    @property
+    def judged(self) -> bool:
+        """Whether the room has judged a reading of the centre by the tables of safe temperatures."""
+        return any(b.rule == JUDGED for b in self.answer.because)
+
+    def otherwise(self, **changes: object) -> Asked:
+        """The same question but for some slots."""
+        other = replace(self.request, **{**UNASKED, **changes})  # type: ignore[arg-type]
+        return Asked(self.work(other), self.work)
+
+
+def in_form(answer: Answer, work: Work) -> Answer:
+    """The answer as the form of its question wants it."""
+    if refuses(answer):
+        return answer
+    asked = Asked(answer, work)
+    for form in forms_of(answer.request):
+        module = book.room("forms", form)
+        for rule, part in book.spoken(book.rules_of(module), asked) if module else ():
+            return with_part(answer, part, Because(rule.id, part.because, part.sources or rule.sources))
+    return answer
+
+
+def forms_of(request: Request) -> Iterator[str]:
+    """The forms a question has, the one that counts most first; places and times of the cook's own are forms too."""
+    topic, had = request.topic, request.elapsed_min is not None
+    if had and topic in UNDONE and ("remaining" in request.forms or topic not in TOPICS):
+        yield "remaining"
+    if "worth" in request.forms and topic in BOUGHT:
+        yield "worth"
+    if len(request.elevations_m) > 1 and topic in COMPARED and "why" not in request.forms:
+        yield "which"
+    if topic in TOPICS:
+        yield from answered(request)
+        yield from (("enough",) if request.planned_min is not None else ())
+        yield from (("remaining",) if had else ())
+
+
+def answered(request: Request) -> Iterator[str]:
+    """The forms up to one that the room answers anyway; behind that only those that want yes or no."""
+    plain = next((at for at, form in enumerate(request.forms) if form in PLAIN), len(request.forms))
+    yield from request.forms[:plain]
+    yield from (form for form in request.forms[plain:] if form in VERDICTS)
+
+
+def told_alike(request: Request) -> bool:
+    """Whether the form is answered alike whichever of the topics that the words fit is meant."""
+    choices = set(request.choices)
+    if "worth" in request.forms:
+        return choices <= set(BOUGHT)
+    if len(request.elevations_m) > 1:
+        return choices <= set(COMPARED)
+    own = request.elapsed_min or request.planned_min or request.temperature_of in ("hold", "fridge")
+    return choices <= set(TOPICS) and bool(own or "can_it" in request.forms)
+
+
+def opens(asked: Asked, verdict: str) -> str:
+    """The verdict, but neither yes nor no where either may be meant: is it too long, or not long enough."""
+    return "none" if asked.request.asked_way == "either" else verdict
+
+
+def refuses(answer: Answer) -> bool:
+    """Whether the room asks, refuses, or answers about safety: its headline stays whatever was asked."""
+    request = answer.request
+    of_safety = request.danger or (request.subject and book.room("safety", request.subject))
+    return bool(of_safety or answer.missing or not answer.covered or any(c.level == "stop" for c in answer.cautions))
+
+
+def beside(headline: Words) -> tuple[Words, ...]:
+    """What a room says behind its headline, such as that dry beans boil first: it stays."""
+    if not isinstance(headline, Listed) or headline.join != "sentences":
+        return ()
+    first, *behind = headline.items
+    of_time = isinstance(first, Said) and first.file == "heat/headline"
+    return tuple(words for words in behind if of_time and isinstance(words, str | Said | Listed))
+
+
+def with_part(answer: Answer, part: Part, because: Because) -> Answer:
+    """The answer with what a form adds: its headline in the place of the room's, the rest before it."""
+    return replace(
+        answer,
+        headline=together(part.headline, *beside(answer.headline)) if part.headline else answer.headline,
+        figures=tuple({f.id: f for f in (*answer.figures[::-1], *part.figures[::-1])}.values())[::-1],
+        steps=tuple(dict.fromkeys((*part.steps, *answer.steps))),
+        because=(*((because,) if part.because else ()), *answer.because),
+        cautions=tuple(dict.fromkeys((*part.cautions, *answer.cautions))),
+    )

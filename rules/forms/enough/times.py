@@ -1,0 +1,73 @@
+"""A time that the cook has, or means to give it."""
+
+from __future__ import annotations
+
+from rules.book import Part, rule
+from rules.forms import Asked, opens
+from rules.forms.changes import out_of_reach
+from rules.heat.headline import about, doing
+from rules.heat.verdict import opened
+from rules.model import Figure
+from rules.said import Words, duration, number, sentences
+
+say = sentences("forms/enough")
+
+NEARLY = 0.95
+VERDICTS = {"short": "no", "early": "just", "right": "yes", "more": "yes"}
+
+
+@rule("enough.time", "common-practice", "computed")
+def time(asked: Asked) -> Part | None:
+    """A time that the cook has, or means to give it, against the time here."""
+    planned = judged_min(asked)
+    if planned is None or asked.request.topic not in ("time", "temperature", "pressure"):
+        return None
+    if out_of_reach(asked):
+        return Part(headline=opened(opens(asked, "no"), asked.answer.headline))
+    if asked.time is None:
+        return _by_factor(asked, planned)
+    fits = fit(planned, asked.time[0])
+    return Part(headline=opened(opens(asked, VERDICTS[fits]), _time(asked, planned, fits)))
+
+
+def judged_min(asked: Asked) -> float | None:
+    """The time to be judged [min]: the planned one, or the cook's own where it is asked whether that is enough."""
+    request = asked.request
+    return request.time_min if request.planned_min is None and "enough" in request.forms else request.planned_min
+
+
+def fit(planned_min: float, here: Figure) -> str:
+    """How a time lies to the range here: short, early, right, or more than it takes."""
+    low, high = here.low or here.value, here.high or here.value
+    if planned_min < low * NEARLY:
+        return "short"
+    if planned_min > high / NEARLY:
+        return "more"
+    return "early" if planned_min < here.value * NEARLY else "right"
+
+
+def _time(asked: Asked, planned_min: float, fits: str) -> Words:
+    return say(
+        "time",
+        fits=fits,
+        planned=duration(planned_min),
+        here=about(asked.time[0]) if asked.time else "",
+        doing=doing(asked.case, asked.request.method) if asked.request.method else asked.case.food,
+        place=asked.case.place,
+    )
+
+
+def _by_factor(asked: Asked, planned_min: float) -> Part | None:
+    factor = asked.answer.figure("time_factor")
+    if factor is None:
+        return None
+    text = say(
+        "by-factor",
+        way="longer" if factor.value > 1.02 else "same",
+        planned=duration(planned_min),
+        there=duration(planned_min / factor.value),
+        factor=number(factor.value, 1),
+        place=asked.case.place,
+        baseline=asked.case.baseline,
+    )
+    return Part(headline=text)

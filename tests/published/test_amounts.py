@@ -1,0 +1,85 @@
+"""Amounts against recipes for a hundred, and against printed ratios."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from rules.amounts.liquid import ratio
+from rules.amounts.portion import head, portion
+from rules.foods.dishes import dishes
+from rules.model import Request
+from rules.physics.units import G_PER_LB, ML_PER_CUP
+
+QUART_ML, OZ_G = 4 * ML_PER_CUP, G_PER_LB / 16
+
+
+def of(dish: str, **more: object) -> Request:
+    return replace(Request(dish=dish, dish_class=dishes()[dish].dish_class), **more)  # type: ignore[arg-type]
+
+
+def cups_per_cup(request: Request) -> tuple[float, float, float]:
+    found = ratio(request)
+    return tuple(x * found.g_per_cup / ML_PER_CUP for x in (found.low, found.ml_per_g, found.high))  # type: ignore
+
+
+# dry or raw weight for a hundred portions
+@pytest.mark.parametrize(
+    ("dish", "course", "pounds", "source"),
+    [
+        ("white rice", "side", 9, "afrs-tm-10-412"),  # card E-5: 100 portions of 3/4 cup
+        ("spaghetti", "side", 12, "afrs-tm-10-412"),  # card E-4: 100 portions of 1 cup
+        ("black tea", None, 0.5, "afrs-tm-10-412"),  # card C-4: 100 portions of 8 oz
+    ],
+)
+def test_a_hundred_portions(dish: str, course: str | None, pounds: float, source: str) -> None:
+    assert head(of(dish, course=course)).raw_g * 100 / G_PER_LB == pytest.approx(pounds, rel=0.12)
+
+
+# quarts of water on a weight
+@pytest.mark.parametrize(
+    ("dish", "more", "quarts", "grams", "source"),
+    [
+        ("white rice", {}, 11, 9 * G_PER_LB, "afrs-tm-10-412"),  # E-5: 2¾ gal to 9 lb
+        ("white rice", {"method": "steam"}, 8.25, 9 * G_PER_LB, "afrs-tm-10-412"),  # E-5, note 2, in a steamer
+        ("spaghetti", {}, 48, 12 * G_PER_LB, "afrs-tm-10-412"),  # E-4: 12 gal to 12 lb
+        ("black tea", {}, 26, 8 * OZ_G, "afrs-tm-10-412"),  # C-4: 6½ gal to 8 oz
+        ("chuck roast", {"method": "simmer"}, 10, 40 * G_PER_LB, "afrs-tm-10-412"),  # L-11: 2½ gal to 40 lb
+    ],
+)
+def test_the_water_of_the_cards(dish: str, more: dict[str, str], quarts: float, grams: float, source: str) -> None:
+    found = ratio(of(dish, **more))
+    assert found.low * 0.99 <= quarts * QUART_ML / grams <= found.high * 1.02
+
+
+@pytest.mark.parametrize(
+    ("dish", "more", "cups", "source"),
+    [
+        ("brown rice", {"method": "bake"}, 6 / 4.5, "usda-recipes-for-schools"),  # 1 qt 2 cups on 1 qt ½ cup a pan
+        ("pinto beans", {}, 6 / 2, "usda-fns-23"),  # 6 cups on 2 cups dry
+        ("black-eyed peas", {}, 5 / 2, "usda-fns-23"),  # 5 cups on 2 cups dry
+        ("oatmeal", {}, 6 / 3, "mdek12-recipes"),  # 1 gal 2 qt on 3 qt
+        ("grits", {}, 15 / 2.75, "mdek12-recipes"),  # 3¾ gal on 2 qt 3 cups
+    ],
+)
+def test_cups_of_water_to_a_cup(dish: str, more: dict[str, str], cups: float, source: str) -> None:
+    low, _, high = cups_per_cup(of(dish, **more))
+    assert low * 0.995 <= cups <= high * 1.005
+
+
+@pytest.mark.source("usda-recipes-for-schools")
+def test_brown_rice_comes_to_so_much() -> None:
+    """3 lb 10 oz dry give about 8 lb 4 oz cooked, for 50."""
+    assert portion("brown rice", "rice").yields == pytest.approx(8.25 / 3.625, rel=0.08)
+
+
+@pytest.mark.source("usda-leaflet-326")
+def test_a_pound_of_dry_beans_gives_seven_to_nine_servings() -> None:
+    assert 7 <= G_PER_LB / head(of("pinto beans", course="side")).raw_g <= 9
+
+
+@pytest.mark.source("usda-food-buying-guide")
+def test_half_a_turkey_is_cooked_meat_at_most() -> None:
+    """47 to 53 % of a whole bird is cooked meat with skin, from memory; carved for guests it is less."""
+    assert 0.35 <= portion("turkey", "whole_bird").yields <= 0.53
