@@ -12,7 +12,7 @@ from assistant.understanding.pipeline import read
 from rules.mending import Failed, all_meant, catalogue
 from rules.model import Request
 
-CASES = tomli.loads((Path(__file__).parent / "complaints.toml").read_text(encoding="utf-8"))
+CASES = tomli.loads((Path(__file__).parent / "faults" / "complaints.toml").read_text(encoding="utf-8"))
 COMPLAINTS = [(text, id) for id, texts in CASES["complaints"].items() for text in texts]
 ELSEWHERE = {subject: id for id, subject in CASES["answered_elsewhere"].items()}
 LEAST = 0.95
