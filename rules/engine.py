@@ -140,7 +140,7 @@ def rules_for(module: ModuleType, request: Request) -> tuple[Rule, ...]:
         from rules.heat.batch_size import note as amount
 
         rules = (*rules, amount)
-    if request.equipment:
+    if request.equipment and request.topic not in marked("knows_equipment"):
         from rules.heat.equipment import note as equipment
 
         rules = (*rules, equipment)

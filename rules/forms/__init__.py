@@ -27,7 +27,7 @@ COMPARED = (*TOPICS, "why")
 VERDICTS = ("changes", "enough", "is_ok")
 # forms that the room's own headline answers
 PLAIN = ("how_long", "how_hot", "how_much", "start", "convert", "why")
-JUDGED = "doneness.judged"
+JUDGED, OF_PLACES = "doneness.judged", "which.place"
 Work = Callable[[Request], Answer]
 # what a question of the same kind, asked beside the first, does not take over from it
 UNASKED: dict[str, object] = {
@@ -78,7 +78,8 @@ def in_form(answer: Answer, work: Work) -> Answer:
     for form in forms_of(answer.request):
         module = book.room("forms", form)
         for rule, part in book.spoken(book.rules_of(module), asked) if module else ():
-            return with_part(answer, part, Because(rule.id, part.because, part.sources or rule.sources))
+            said = with_part(answer, part, Because(rule.id, part.because, part.sources or rule.sources))
+            return of_all_places(said) if rule.id == OF_PLACES else said
     return answer
 
 
@@ -102,6 +103,12 @@ def answered(request: Request) -> Iterator[str]:
     plain = next((at for at, form in enumerate(request.forms) if form in PLAIN), len(request.forms))
     yield from request.forms[:plain]
     yield from (form for form in request.forms[plain:] if form in VERDICTS)
+
+
+def of_all_places(answer: Answer) -> Answer:
+    """The answer that speaks of every place, without the note that only the first was worked with."""
+    unused = tuple(u for u in answer.request.unused if u.kind != "elevations")
+    return replace(answer, request=replace(answer.request, unused=unused))
 
 
 def told_alike(request: Request) -> bool:
