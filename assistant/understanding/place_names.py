@@ -46,17 +46,22 @@ def _is_placed(words: Sequence[str], found: Found) -> bool:
 
 
 def hear(words: Sequence[str], taken: Collection[int] = (), *, beside_another: bool = False) -> tuple[Found, ...]:
-    """The places among lower-case words that are cut in two (brecken ridge) or misspelt; the first that is heard.
+    """The places among lower-case words that are cut in two (brecken ridge) or misspelt, the nearest first.
 
     taken: the words that mean something else
-    beside_another: whether a place was heard already; then a misspelt one needs a word of place before it
+    beside_another: whether a place was heard already; beside one a misspelt one needs a word of place before it
     """
     cut = next((place for start, end in _windows(words, taken, 2) if (place := _cut(words, start, end))), None)
     if cut:
         return (cut,)
-    led = (window for window in _windows(words, taken, 1) if not beside_another or _is_placed_at(words, window[0]))
-    near = [hit for start, end in led if (hit := _near(words, start, end))]
-    return (min(near, key=lambda hit: hit[0])[1],) if near else ()
+    near = [hit for start, end in _windows(words, taken, 1) if (hit := _near(words, start, end))]
+    kept: list[Found] = []
+    for _, place in sorted(near, key=lambda hit: hit[0]):
+        alone = not kept and not beside_another
+        apart = all(place.end <= k.start or k.end <= place.start for k in kept)
+        if apart and (alone or _is_placed_at(words, place.start)):
+            kept.append(place)
+    return tuple(kept)
 
 
 def _windows(words: Sequence[str], taken: Collection[int], shortest: int) -> Iterator[tuple[int, int]]:
