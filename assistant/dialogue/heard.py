@@ -78,7 +78,7 @@ def as_reply(utterance: Utterance, memory: Memory) -> Hearing:
     heard, word = utterance.hearing, memory.asked
     if word is None or memory.request is None:
         return heard
-    bare = heard.elliptical or not any(sign.isalpha() for sign in utterance.text)
+    bare = heard.elliptical or not any(sign.isalpha() for sign in utterance.text) or is_unknown_place(heard.request, word)
     said = known(heard.request, word)
     if said and not bare and heard.request.topic not in marked("giving"):
         return replace(heard, elliptical=False)
@@ -88,6 +88,12 @@ def as_reply(utterance: Utterance, memory: Memory) -> Hearing:
         return replace(heard, elliptical=bare)
     reply = replace(heard.about(memory.request.topic, **slots), elliptical=True)
     return reply if reply.request.timer_action else going_on(reply, memory.request)
+
+
+def is_unknown_place(said: Request, word: str) -> bool:
+    """Whether nothing but a place that nobody has heard of is the reply to where the kitchen is."""
+    unknown = any(u.kind == "elevation" and u.text for u in said.unused)
+    return word == "elevation" and unknown and said.dish is None and said.method is None
 
 
 def going_on(reply: Hearing, asked: Request) -> Hearing:

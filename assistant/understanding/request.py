@@ -9,7 +9,7 @@ from typing import Any
 
 from spacy.tokens import Doc
 
-from assistant.reading import elevation_mentions, instruments
+from assistant.reading import elevation_figures, elevation_mentions, instruments
 from assistant.reading.spans import Found, Measure
 from assistant.understanding import (
     amounts,
@@ -78,6 +78,8 @@ class Hearing:
     dish_of_a_bake: the dish if it does, where eggs are an ingredient
     timers: what it says of timers, if it is about them
     times: its times by the part they play
+    bare_elevation: the figure of the elevation, if it was said without a unit
+    unit_meant: the unit of the elevation before, if that is all that is put right: I meant metres
     """
 
     request: Request
@@ -90,6 +92,8 @@ class Hearing:
     dish_of_a_bake: str | None = None
     timers: OfTimers = OfTimers()
     times: Times = Times()
+    bare_elevation: float | None = None
+    unit_meant: str | None = None
 
     @property
     def passing(self) -> bool:
@@ -205,6 +209,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         changes_a_bake=any(f.kind == "ingredient" for f in found) and unclaimed.is_elliptical(doc, CHANGES_OF_A_BAKE),
         timers=timers,
         times=times,
+        bare_elevation=height.bare,
+        unit_meant=elevation_figures.unit_meant(words),
         dish_of_a_bake=main_dish(without_ingredients(found), "bake_adjust"),
     )
 
