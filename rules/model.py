@@ -124,6 +124,9 @@ class Request:
     start_time: str | None = _help("when the cook starts, where that is said too, ISO 8601")
     ovens: int | None = _help("how many ovens, smokers or cookers there are for it")
     covered: bool | None = _help("whether the pot has its lid on")
+    whistles: int | None = _help(
+        "whistles of a pressure cooker that the cook counts where the baseline is; 0 where it is asked how many"
+    )
     soaked: bool | None = _help("whether dry beans were soaked before")
     jars: tuple[Quantity, ...] = _help("canning jars that were named, each by what it holds", ())
     packing: tuple[str, ...] = _help("how food is packed into them, ids of data/lexicon/packing.toml", ())
