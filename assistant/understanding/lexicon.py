@@ -1,4 +1,4 @@
-"""Component: phrases of the lexicon: dishes, methods, equipment, symptoms, places and ingredients."""
+"""Component: phrases of the lexicon: dishes, methods, equipment, places and ingredients."""
 
 from __future__ import annotations
 
@@ -18,7 +18,6 @@ from rules.foods.dishes import dishes
 # file, key of its rows, field that names a row; the order settles matches of equal length
 FILES: tuple[tuple[Kind, str, str, str], ...] = (
     ("method", "lexicon/methods.toml", "method", "id"),
-    ("symptom", "lexicon/symptoms.toml", "symptom", "id"),
     ("equipment", "lexicon/equipment.toml", "equipment", "id"),
     ("ingredient", "lexicon/ingredients.toml", "ingredient", "name"),
     ("place", "lexicon/places.toml", "place", "name"),

@@ -11,7 +11,16 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.figures import ONES, PARTS, SCALES, TEENS, TENS
-from assistant.understanding import concepts, lexicon, safety_subjects, senses, topics, towns, trade_words
+from assistant.understanding import (
+    concepts,
+    faults,
+    lexicon,
+    safety_subjects,
+    senses,
+    topics,
+    towns,
+    trade_words,
+)
 from rules import tables
 
 SHORTEST, SHORTEST_BY_SOUND = 5, 6
@@ -85,7 +94,7 @@ def words_but_of_places() -> frozenset[str]:
     """The words of dishes, methods, equipment, symptoms and ingredients."""
     book = lexicon.phrase_book().phrases
     phrases = (phrase for phrase, meant in book.items() if any(kind != "place" for kind, _ in meant))
-    return frozenset(word for phrase in phrases for word in phrase.split())
+    return faults.words() | frozenset(word for phrase in phrases for word in phrase.split())
 
 
 @cache
@@ -107,7 +116,7 @@ def known_words() -> frozenset[str]:
     safety_words = {word for phrase in safety_subjects.phrases() for word in phrase.split()}
     wondered = senses.every_word() | trade_words.every_word()
     known = lexicon_words | safety_words | wondered | concepts.phrases().words | topics.concepts().keys()
-    return plain_words() | everyday_words() | known
+    return plain_words() | everyday_words() | faults.words() | known
 
 
 def mend(word: str, beside: tuple[str, ...] = (), *, named: bool = False) -> str | None:

@@ -17,8 +17,8 @@ from rules.model import Answer, Because, Figure, Request
 from rules.said import Listed, Said, Words, together
 
 TOPICS = ("time", "temperature", "boiling_point", "doneness", "pressure", "sugar_stage")
-# where something was given time already and is not done, whatever else is the matter with it
-UNDONE = (*TOPICS, "troubleshoot")
+# what went wrong is told by its cause, unless it is asked how long it still wants
+WRONG, HOW_LONG = "troubleshoot", frozenset(("how_long", "more"))
 # where a thing may be asked about that somebody thinks of buying
 BOUGHT = (*TOPICS, "calibrate", "why", "bake_adjust", "preserve", "set_kitchen")
 # where two places may be asked about
@@ -27,7 +27,7 @@ COMPARED = (*TOPICS, "why")
 VERDICTS = ("changes", "enough", "is_ok")
 # forms that the room's own headline answers
 PLAIN = ("how_long", "how_hot", "how_much", "start", "convert", "why")
-JUDGED = "doneness.judged"
+JUDGED, OF_PLACES = "doneness.judged", "which.place"
 Work = Callable[[Request], Answer]
 # what a question of the same kind, asked beside the first, does not take over from it
 UNASKED: dict[str, object] = {
@@ -78,14 +78,15 @@ def in_form(answer: Answer, work: Work) -> Answer:
     for form in forms_of(answer.request):
         module = book.room("forms", form)
         for rule, part in book.spoken(book.rules_of(module), asked) if module else ():
-            return with_part(answer, part, Because(rule.id, part.because, part.sources or rule.sources))
+            said = with_part(answer, part, Because(rule.id, part.because, part.sources or rule.sources))
+            return of_all_places(said) if rule.id == OF_PLACES else said
     return answer
 
 
 def forms_of(request: Request) -> Iterator[str]:
     """The forms a question has, the one that counts most first; places and times of the cook's own are forms too."""
     topic, had = request.topic, request.elapsed_min is not None
-    if had and topic in UNDONE and ("remaining" in request.forms or topic not in TOPICS):
+    if had and "remaining" in request.forms and (topic in TOPICS or _asks_how_long(request)):
         yield "remaining"
     if "worth" in request.forms and topic in BOUGHT:
         yield "worth"
@@ -97,11 +98,21 @@ def forms_of(request: Request) -> Iterator[str]:
         yield from (("remaining",) if had else ())
 
 
+def _asks_how_long(request: Request) -> bool:
+    return request.topic == WRONG and not HOW_LONG.isdisjoint(request.forms)
+
+
 def answered(request: Request) -> Iterator[str]:
     """The forms up to one that the room answers anyway; behind that only those that want yes or no."""
     plain = next((at for at, form in enumerate(request.forms) if form in PLAIN), len(request.forms))
     yield from request.forms[:plain]
     yield from (form for form in request.forms[plain:] if form in VERDICTS)
+
+
+def of_all_places(answer: Answer) -> Answer:
+    """The answer that speaks of every place, without the note that only the first was worked with."""
+    unused = tuple(u for u in answer.request.unused if u.kind != "elevations")
+    return replace(answer, request=replace(answer.request, unused=unused))
 
 
 def told_alike(request: Request) -> bool:

@@ -1,0 +1,65 @@
+"""Component: whether somebody complains that a dish went wrong; then the question is about that, whatever its words."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from spacy.language import Language
+from spacy.tokens import Doc
+
+from assistant.understanding.cue_words import cues, said
+
+TROUBLE = "troubleshoot"
+# forms that ask for a figure or a judgement of their own: a fault beside them is only told with it
+ASK_APART = frozenset((
+    "how_long", "how_hot", "how_much", "more", "remaining", "start", "convert", "differ", "is_true", "worth", "done",
+    "safe",
+))  # fmt: skip
+WHY, SURE, SHORT = "why", 1.0, 8
+# words that ask for the cause or the mend, and those that tell it is the asker's own dish
+ASKS_CAUSE, OWN = cues("complaint", "asks_cause"), cues("complaint", "own")
+SAVING = cues("saving", "words")
+
+
+@Language.component(
+    "kitchen_complaints", requires=["doc._.faults", "doc._.forms", "doc._.topic"], assigns=["doc._.topic"]
+)
+def kitchen_complaints(doc: Doc) -> Doc:
+    """Take a complaint for a question about what went wrong; and what is only feared for the question next to it."""
+    topic = doc._.topic
+    if complains(doc) or asks_to_save(doc):
+        doc._.topic = replace(topic, id=TROUBLE, margin=max(topic.margin, SURE))
+    elif topic.id == TROUBLE and only_fears(doc):
+        others = tuple(score for score in topic.scores if score[0] != TROUBLE)
+        other = next((id for id, _ in others if id in topic.fitting), TROUBLE)
+        doc._.topic = replace(topic, id=other, margin=SURE, scores=others)
+    return doc
+
+
+def asks_to_save(doc: Doc) -> bool:
+    """Whether nothing is asked but how to save what was spoken of: can I save them?"""
+    words = [token.norm_ for token in doc]
+    return len(doc) <= SHORT and said(words, SAVING) and not any(f.kind == "dish" for f in doc._.found)
+
+
+def only_fears(doc: Doc) -> bool:
+    """Whether every fault of an utterance is but feared or supposed, and nothing is to be mended: will it sink."""
+    words = [token.norm_ for token in doc]
+    feared = [fault.said == "wished" for fault in doc._.faults]
+    return bool(feared) and all(feared) and not said(words, (*ASKS_CAUSE, *SAVING))
+
+
+def complains(doc: Doc) -> bool:
+    """Whether an utterance tells a fault that happened, and asks for nothing else.
+
+    >>> from assistant.understanding.pipeline import read
+    >>> complains(read("my muffins sank")), complains(read("why do muffins sink")), complains(read("do muffins sink"))
+    (True, False, False)
+    """
+    if not any(fault.told for fault in doc._.faults):
+        return False
+    words = [token.norm_ for token in doc]
+    forms = {form.id for form in doc._.forms}
+    if WHY in forms:
+        return said(words, OWN)
+    return said(words, ASKS_CAUSE) or forms.isdisjoint(ASK_APART)
