@@ -4,7 +4,7 @@ known name is used, and what a row is about can be said."""
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from typing import get_args
 
 from assistant.contributing.validate_wording import Call, Messages, all_messages, languages, names_of
@@ -29,7 +29,7 @@ def problems() -> Iterator[Problem]:
         yield from ((ROWS, row.id, fault) for fault in row_faults(row))
         yield from ((ROWS, row.id, fault) for fault in value_faults(row, texts))
     yield from ((ROWS, row.id, fault) for row in catalogue() for fault in about_faults(row))
-    yield from ((ROWS, *fault) for fault in (*twice(catalogue()), *unused(catalogue())))
+    yield from ((ROWS, *fault) for fault in (*twice(catalogue()), *unused(catalogue(), glossary.terms().values())))
     yield from ((glossary.FILE, term.id, fault) for term in glossary.terms().values() for fault in term_faults(term))
 
 
@@ -108,9 +108,10 @@ def twice(rows: tuple[Row, ...]) -> Iterator[tuple[str, str]]:
         yield from ((item, f"stands in {times} rows") for item, times in counted.items() if times > 1)
 
 
-def unused(rows: tuple[Row, ...]) -> Iterator[tuple[str, str]]:
+def unused(rows: Iterable[Row], terms: Iterable[Term] = ()) -> Iterator[tuple[str, str]]:
     """Names of rules/explanations that no row has."""
-    values = (*(row.values for row in rows), *(term.values for term in glossary.terms().values()))
-    for kind, used in (("VALUES", values), ("FIGURES", tuple(row.figures for row in rows))):
+    held = tuple(rows)
+    values = (*(row.values for row in held), *(term.values for term in terms))
+    for kind, used in (("VALUES", values), ("FIGURES", tuple(row.figures for row in held))):
         spare = explanations.names(kind) - {name for names in used for name in names}
         yield from ((name, f"in {kind} of rules/explanations, but no row has it") for name in sorted(spare))

@@ -29,12 +29,15 @@ HALF = 0.6
 # the weight of a word that tells what the talk is of, such as no word has that many reasons share
 TELLING = 2.6
 WHY, TRUE, DIFFER = "why", "is_true", "differ"
+# the word by which even of a fault the reason is asked for
+EXPLAIN = "explain"
 WANT_A_FIGURE = frozenset(("how_long", "how_hot", "how_much", "more", "start", "remaining", "convert", "how_to"))
 OF_FAULTS = frozenset(("wrong", "remaining"))
 # topics that a question after a reason is never taken for, and the one that mends what went wrong
-KEPT, FAULT = frozenset(("why", "timer", "convert_recipe", "order", "schedule")), "troubleshoot"
+RECIPE = "convert_recipe"
+KEPT, FAULT = frozenset(("why", "timer", "order", "schedule")), "troubleshoot"
 # how much of a question a reason explains that takes it from a topic that is far ahead
-SURELY = 0.8
+SURELY = 0.75
 # how little a topic is ahead of the next where it is in doubt
 DOUBT = 1.2
 # the same where the topic is why, and nothing in the form of the question says so
@@ -156,11 +159,16 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
         return False
     if found.belief and (TRUE in forms or (is_passed_on(doc) and found.share >= NEARLY)):
         return True
-    if topic.id == FAULT and is_fault(doc, forms):
+    if topic.id == FAULT and is_fault(doc, forms) and EXPLAIN not in doc_words(doc):
         return False
-    if TRUE in forms or forms[:1] == (WHY,):
+    if TRUE in forms or opens_with_why(doc) or (forms[:1] == (WHY,) and topic.id != RECIPE):
         return True
-    return WANT_A_FIGURE.isdisjoint(forms) and found.share >= NEARLY and is_in_doubt(doc, found, forms)
+    return (
+        topic.id != RECIPE
+        and WANT_A_FIGURE.isdisjoint(forms)
+        and found.share >= NEARLY
+        and is_in_doubt(doc, found, forms)
+    )
 
 
 def is_doubtful(doc: Doc, found: Wonder) -> bool:
@@ -175,7 +183,8 @@ def is_in_doubt(doc: Doc, found: Wonder, forms: Sequence[str]) -> bool:
     """Whether a topic that is not far ahead of the next gives way to a reason that nobody asked for outright."""
     topic = doc._.topic
     if forms[:1] == (DIFFER,):
-        return len(doc._.elevations) < 2 and not doc._.measures
+        high = {i for height in doc._.elevations for i in range(height.start, height.end)}
+        return len(doc._.elevations) < 2 and all(measure.start in high for measure in doc._.measures)
     if found.share >= SURELY and is_after_reason(doc):
         return True
     if found.belief is not None:
@@ -187,6 +196,11 @@ def is_after_reason(doc: Doc) -> bool:
     """Whether it asks how a thing can be, or what becomes of it."""
     text = f" {' '.join(doc_words(doc))} "
     return any(f" {cue} " in text for cue in senses.words("after_reason"))
+
+
+def opens_with_why(doc: Doc) -> bool:
+    """Whether the first word asks after a reason."""
+    return any(form.id == WHY and form.start == 0 for form in doc._.forms)
 
 
 def is_fault(doc: Doc, forms: Sequence[str]) -> bool:
