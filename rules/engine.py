@@ -32,7 +32,8 @@ def answer(request: Request) -> Answer:
     The same request gives the same answer, to the byte.
     """
     try:
-        return work_out(settle(request))
+        found = work_out(settle(request))
+        return replace(found, cautions=(*found.cautions, *danger.beside(request)))
     except OutOfRange as fault:
         missing = ("elevation",) if fault.name in ("elevation", "air pressure", "pressure") else ()
         return Answer(request=request, missing=missing, cautions=(Caution("note", f"{str(fault).rstrip('.')}."),))
