@@ -9,7 +9,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
-from assistant.understanding import faults
+from assistant.understanding import complaints, faults
 from assistant.understanding.wondering import FAULT, Wonder, is_doubtful, is_meant, is_of_kitchen, wonder
 from rules.topics.why import GENERAL
 
@@ -106,6 +106,6 @@ def explanation(doc: Doc) -> str | None:
 
 def instead(doc: Doc, found: Wonder) -> str | None:
     """The topic of what only sounds like a why: something that went wrong and nothing explains, or the next likely."""
-    if not found.row and not found.terms and any(fault.told for fault in doc._.faults):
+    if not found.row and not found.terms and complaints.complains(doc):
         return FAULT
     return doc._.topic.scores[1][0] if is_doubtful(doc, found) else None
