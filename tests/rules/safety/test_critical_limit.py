@@ -12,7 +12,7 @@ from assistant.answering import reply_to, understand
     [
         "our HACCP plan has boiling at 100 C as the critical limit, we cook at 3,300 m",
         "what do I put as the critical limit for soup at 9,500 ft",
-        "the CCP says the pot must reach 212 and it never does at 8,800 ft",
+        "CCP on the sheet: 212 F in the pot, kitchen at 8,800 ft, what do I write",
         "haccp: limit for reheated stew at 2,900 m?",
     ],
 )
