@@ -9,6 +9,7 @@ from spacy.tokens import Doc
 
 from assistant.understanding import faults
 from assistant.understanding.cue_words import cues, said
+from assistant.understanding.topics import Topic
 from rules.foods.dishes import dishes
 
 TROUBLE = "troubleshoot"
@@ -18,6 +19,8 @@ ASK_APART = frozenset((
     "safe",
 ))  # fmt: skip
 WHY, SURE, SHORT = "why", 1.0, 8
+# the learned table is believed where it is surer than this that something else is asked
+MOST_AGAINST = 4.0
 # words that ask for the cause or the mend, and those that tell it is the asker's own dish
 ASKS_CAUSE, OWN, CHANGES = (cues("complaint", name) for name in ("asks_cause", "own", "changes"))
 SAVING = cues("saving", "words")
@@ -29,13 +32,19 @@ SAVING = cues("saving", "words")
 def kitchen_complaints(doc: Doc) -> Doc:
     """Take a complaint for a question about what went wrong; and what is only feared for the question next to it."""
     topic = doc._.topic
-    if complains(doc) or asks_to_save(doc):
+    if (complains(doc) or asks_to_save(doc)) and against(topic) < MOST_AGAINST:
         doc._.topic = replace(topic, id=TROUBLE, margin=max(topic.margin, SURE))
     elif topic.id == TROUBLE and only_fears(doc):
         others = tuple(score for score in topic.scores if score[0] != TROUBLE)
         other = next((id for id, _ in others if id in topic.fitting), TROUBLE)
         doc._.topic = replace(topic, id=other, margin=SURE, scores=others)
     return doc
+
+
+def against(topic: Topic) -> float:
+    """How far the learned table puts another topic before the one of what went wrong."""
+    scores = dict(topic.scores)
+    return max(scores.values(), default=0.0) - scores.get(TROUBLE, 0.0)
 
 
 def asks_to_save(doc: Doc) -> bool:
