@@ -17,8 +17,7 @@ from rules.model import Answer, Because, Figure, Request
 from rules.said import Listed, Said, Words, together
 
 TOPICS = ("time", "temperature", "boiling_point", "doneness", "pressure", "sugar_stage")
-# where something was given time already and is not done, whatever else is the matter with it
-UNDONE = (*TOPICS, "troubleshoot")
+WRONG = "troubleshoot"
 # where a thing may be asked about that somebody thinks of buying
 BOUGHT = (*TOPICS, "calibrate", "why", "bake_adjust", "preserve", "set_kitchen")
 # where two places may be asked about
@@ -86,7 +85,7 @@ def in_form(answer: Answer, work: Work) -> Answer:
 def forms_of(request: Request) -> Iterator[str]:
     """The forms a question has, the one that counts most first; places and times of the cook's own are forms too."""
     topic, had = request.topic, request.elapsed_min is not None
-    if had and topic in UNDONE and ("remaining" in request.forms or topic not in TOPICS):
+    if had and (topic == WRONG or (topic in TOPICS and "remaining" in request.forms)):
         yield "remaining"
     if "worth" in request.forms and topic in BOUGHT:
         yield "worth"

@@ -84,7 +84,7 @@ def _row(row: dict[str, Any]) -> Symptom:
 
 
 def meant(id: str, failed: Failed | str | None = None) -> Symptom:
-    """The symptom that is meant of a dish: the row for that very dish, the row itself where it befalls it, else one akin.
+    """The symptom that is meant of a dish: the row for that dish, the row itself where it befalls it, or one akin.
 
     failed: the dish, or its class alone
     raises: UnknownWord for an id that is not in the catalogue

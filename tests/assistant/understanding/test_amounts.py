@@ -65,3 +65,12 @@ def test_what_only_counts_or_pours_is_heard_as_what_it_is(row: dict[str, Any]) -
     topic = understand(row["text"]).topic
     assert topic not in NOT_THESE
     assert topic == row["topic"]
+
+
+def test_a_pan_on_the_stove_is_no_pan_of_a_steamer() -> None:
+    told = reply_to("how much water for rice in a pan with a lid at 9,000 ft").text.splitlines()[0]
+    assert "2 cups (470 ml) as at sea level" in told
+
+
+def test_a_pan_of_a_cake_is_no_hotel_pan() -> None:
+    assert "fills" not in reply_to("cake for 40 in 9 inch pans, how many pans").text.splitlines()[0]
