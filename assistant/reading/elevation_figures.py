@@ -12,7 +12,7 @@ from assistant.understanding.cue_words import cues
 
 SMALLEST_BARE = 300
 HIGHEST_MILES = 3
-EXPLICIT = ("elevation", "altitude")
+EXPLICIT, EXPLICIT_REACH = ("elevation", "altitude", "altimeter", "gps"), 4
 SIGNS = ("to", "and", "or", "not", "-", "vs", "versus", "into")
 LISTED = (*SIGNS, ",", "then")
 YEARS = range(1900, 2101)
@@ -110,7 +110,7 @@ def _is_bound(words: Sequence[str], m: Measure) -> bool:
 
 
 def _is_explicit(words: Sequence[str], start: int, end: int) -> bool:
-    near = (*words[max(0, start - 3) : start], *words[end : end + 1])
+    near = (*words[max(0, start - EXPLICIT_REACH) : start], *words[end : end + 1])
     return any(word in EXPLICIT for word in near) or list(words[end : end + 2]) == ["above", "sea"]
 
 
