@@ -9,6 +9,7 @@ from rules import book, forms
 from rules.book import Case, Part, Rule
 from rules.catalogue import marked, topics
 from rules.errors import OutOfRange
+from rules.heat.par_cook import SHORT_MIN
 from rules.model import Answer, Because, Caution, Request
 from rules.physics import air
 from rules.safety import danger
@@ -58,6 +59,8 @@ def settle(request: Request) -> Request:
         request = replace(request, choices=())
     if request.elevation_m is None and request.pressure_pa is not None:
         request = replace(request, elevation_m=air.elevation_m(request.pressure_pa))
+    if request.ahead and (request.time_min or SHORT_MIN) < SHORT_MIN:
+        request = replace(request, time_min=None, time_high_min=None)
     if request.topic == "bake_adjust" and is_liquid_of_a_pot(request):
         request = replace(request, topic="liquid")
     elif request.topic == "liquid" and is_of_a_dough(request):
@@ -137,7 +140,7 @@ def rules_for(module: ModuleType, request: Request) -> tuple[Rule, ...]:
         from rules.heat.batch_size import note as amount
 
         rules = (*rules, amount)
-    if request.equipment:
+    if request.equipment and request.topic not in marked("knows_equipment"):
         from rules.heat.equipment import note as equipment
 
         rules = (*rules, equipment)

@@ -46,6 +46,16 @@ class Quantity:
 
 
 @dataclass(frozen=True, slots=True)
+class Amount:
+    """How much of an ingredient the cook says is in it. role: of the ingredient, as in data/lexicon/ingredients.toml"""
+
+    ingredient: str
+    role: str
+    value: float
+    unit: str
+
+
+@dataclass(frozen=True, slots=True)
 class Unused:
     """Something that was heard and understood, but could not be used; the reply says so."""
 
@@ -74,12 +84,15 @@ class Request:
     text: str = _help("the words as they came", "")
     topic: str = _help("what kind of question it is, an id from data/lexicon/topics.toml", "time")
     subject: str | None = _help("what a why, symptom, stage or place question is about, as an id of that catalogue")
+    symptoms_too: tuple[str, ...] = _help("what else went wrong, further ids of that catalogue", ())
     dish: str | None = _help("the dish, as the lexicon names it")
     dish_class: str | None = _help("the class the rules know the dish by")
     method: str | None = _help("the cooking method")
     elevation_m: float | None = _help("elevation of the kitchen [m]")
     elevation_from: ElevationFrom | None = _help("how the elevation came to be known")
-    sets_kitchen: bool = _help("whether the cook tells of the kitchen what holds from now on; a question never does", False)
+    sets_kitchen: bool = _help(
+        "whether the cook tells of the kitchen what holds from now on; a question never does", False
+    )
     place: str = _help("the place whose elevation it is, where one was named", "")
     elevations_m: tuple[float, ...] = _help(
         "every elevation asked about, in the order said [m], where there are two or more; elevation_m is the first of "
@@ -93,6 +106,8 @@ class Request:
     temperature_c: float | None = _help("a temperature the cook gave [degC]")
     temperature_of: str | None = _help("what it is of, where the words tell: core, oven, hold, fridge, bath, smoker")
     quantity: Quantity | None = _help("an amount the cook gave")
+    amounts: tuple[Amount, ...] = _help("what the cook says is in a dish that failed", ())
+    saving: bool = _help("whether the cook asks how to save what has failed", False)
     quantity_of: str | None = _help(
         "what that amount is of, where the words tell: cooked, each, portion; yield: what comes of it is asked"
     )
@@ -112,6 +127,7 @@ class Request:
     soaked: bool | None = _help("whether dry beans were soaked before")
     jars: tuple[Quantity, ...] = _help("canning jars that were named, each by what it holds", ())
     packing: tuple[str, ...] = _help("how food is packed into them, ids of data/lexicon/packing.toml", ())
+    ahead: bool = _help("whether it is cooked part of the way ahead, and finished at service", False)
     timer_action: str | None = _help("what is to be done about timers: set, left, extend, stop, stop_all")
     timer_name: str = _help("what the cook calls the timer", "")
     small_talk: str | None = _help("which smalltalk it is: thanks, goodbye, who, hello, nod")

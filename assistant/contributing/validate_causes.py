@@ -6,12 +6,16 @@ from collections.abc import Iterator
 
 from assistant.contributing.validate_wording import Call
 from rules.mending.causes import CAUSES, causes
+from rules.mending.symptoms import CATALOGUE, RESCUE, catalogue
 from rules.said import Said
 
 
 def calls() -> Iterator[Call]:
-    """Every sentence of a cause, as if the code called for it."""
+    """Every sentence of a cause and of a rescue, as if the code called for it. A cause may name what a bench tells."""
     for cause in causes().values():
         for said in (cause.say, cause.because):
             if isinstance(said, Said):
-                yield Call(said.file, said.id, frozenset(), f"{CAUSES}, {cause.id}")
+                yield Call(said.file, said.id, None, f"{CAUSES}, {cause.id}")
+    for row in catalogue().values():
+        if row.rescue:
+            yield Call(RESCUE, row.id.replace("_", "-"), frozenset(), f"{CATALOGUE}, {row.id}")

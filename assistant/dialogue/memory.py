@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from typing import Any
 
 from assistant.drill import Sitting
 from assistant.understanding.scene import Scene
@@ -47,7 +48,13 @@ def _placeless(request: Request | None) -> Request | None:
     if request is None:
         return None
     unused = tuple(u for u in request.unused if u.kind != "elevation")
-    nowhere = {"elevation_m": None, "elevation_from": None, "elevations_m": (), "place": "", "pressure_pa": None}
+    nowhere: dict[str, Any] = {
+        "elevation_m": None,
+        "elevation_from": None,
+        "elevations_m": (),
+        "place": "",
+        "pressure_pa": None,
+    }
     return replace(request, equipment=(), unused=unused, **nowhere)
 
 

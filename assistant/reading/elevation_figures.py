@@ -53,7 +53,9 @@ def stated(words: Sequence[str], measures: Iterable[Measure]) -> list[Elevation]
 def _put_right(words: Sequence[str], m: Measure) -> Measure:
     """The length in the unit that was meant: 3,200 ft, sorry, METRES."""
     at, corrected = m.end, False
-    while at < len(words) and at - m.end < MOST_FILLERS and (words[at] in UNIT_CORRECTIONS or words[at] in UNIT_FILLERS):
+    while (
+        at < len(words) and at - m.end < MOST_FILLERS and (words[at] in UNIT_CORRECTIONS or words[at] in UNIT_FILLERS)
+    ):
         corrected |= words[at] in UNIT_CORRECTIONS
         at += 1
     meant = words[at] if at < len(words) else ""
@@ -87,7 +89,7 @@ def _is_no_height(words: Sequence[str], m: Measure) -> bool:
     if lead in PER or behind in LENGTHS or _is_difference(words, m):
         return True
     told = lead in SHORT_LEADS or behind in SIGNS or _is_explicit(words, m.start, m.end)
-    if 0 != m.said and m.low < LEAST_HEIGHT_M and not told:
+    if m.said != 0 and m.low < LEAST_HEIGHT_M and not told:
         return True
     return _is_bound(words, m)
 
@@ -122,9 +124,7 @@ def mile_high(words: Sequence[str]) -> list[Elevation]:
     return [Elevation(i, i + 2, 5280.0, "ft", "here") for i in hits if not i or words[i - 1] not in counted]
 
 
-def without_bands(
-    words: Sequence[str], numbers: Sequence[Number], mentions: Sequence[Elevation]
-) -> list[Elevation]:
+def without_bands(words: Sequence[str], numbers: Sequence[Number], mentions: Sequence[Elevation]) -> list[Elevation]:
     """The mentions where two ends of one range are their middle, and rows of a table (0-1,000 ft) are none."""
     ends = {number.end: number for number in numbers}
     bands = {id(m): low for m in mentions if (low := _lower_end(words, m, ends))}

@@ -133,7 +133,11 @@ def _towns_left_out(left: Sequence[Height], here: Height | None, words: Sequence
     if here is None:
         return []
     return [
-        Unused("place", _text(h.mention, words), say("figure-before-town", here=elevation(here.m), town=elevation(h.m), name=h.mention.place or ""))
+        Unused(
+            "place",
+            _text(h.mention, words),
+            say("figure-before-town", here=elevation(here.m), town=elevation(h.m), name=h.mention.place or ""),
+        )
         for h in left
     ]
 

@@ -25,7 +25,11 @@ MAYBE_FROM, PAIRED = cues("elevation", "maybe_from"), cues("elevation", "paired"
 TAKES, BESIDE, BETWEEN = cues("elevation", "takes"), cues("elevation", "beside"), cues("elevation", "between")
 ELSEWHERE, QUESTIONS = cues("elevation", "elsewhere"), cues("elevation", "questions")
 CORRECTIONS, CORRECTIONS_AFTER = cues("elevation", "corrections"), cues("elevation", "corrections_after")
-OTHERS, OTHERS_DO, OTHERS_IN = cues("elevation", "others"), cues("elevation", "others_do"), cues("elevation", "others_in")
+OTHERS, OTHERS_DO, OTHERS_IN = (
+    cues("elevation", "others"),
+    cues("elevation", "others_do"),
+    cues("elevation", "others_in"),
+)
 COMPARING, BESIDE_COMPARED = cues("elevation", "comparing"), cues("elevation", "beside_compared")
 ASKS, COUNTED = cues("elevation", "asks"), cues("elevation", "counted")
 SENTENCE_ENDS = (".", "?", "!", ";")
@@ -215,9 +219,9 @@ def _has_figure(words: Sequence[str], mention: Elevation, measures: Sequence[Mea
     """Whether a time, a temperature or whistles stand right before it, in the same breath."""
     ends = [m.end for m in measures if m.kind in OF_A_POT] + [i + 1 for i, word in enumerate(words) if word in COUNTED]
     near = [end for end in ends if 0 <= mention.start - end <= TIMED_REACH]
-    return any(not any(w in SENTENCE_ENDS or w in ASKS or w == "," for w in words[end : mention.start]) for end in near) and not any(
-        word in ASKS for word in _sentence_before(words, mention)
-    )
+    return any(
+        not any(w in SENTENCE_ENDS or w in ASKS or w == "," for w in words[end : mention.start]) for end in near
+    ) and not any(word in ASKS for word in _sentence_before(words, mention))
 
 
 def _is_asked(words: Sequence[str], mention: Elevation) -> bool:

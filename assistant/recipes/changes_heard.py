@@ -53,11 +53,11 @@ def symptom_heard(words: str, dish_class: str | None = None) -> str:
     from rapidfuzz import process
 
     from assistant.reading.text import fold
-    from assistant.understanding.what_is_asked import SYMPTOMS, nearest
+    from assistant.understanding.faults import heard_in, nearest
     from rules.mending import catalogue, meant
 
     text = fold(words)
-    id = words if words in catalogue() else nearest(text, SYMPTOMS, "symptom")
+    id = words if words in catalogue() else next(iter(heard_in(text)), None) or nearest(text)
     if id is None:
         titles = [row.title for row in catalogue().values() if not row.usual]
         near = [title for title, _, _ in process.extract(text, titles, limit=3)]

@@ -14,6 +14,7 @@ from rules.heat.batch_size import gist
 from rules.heat.headline import about
 from rules.model import Answer, Figure, Request
 from rules.said import Words, sentences
+from rules.topics.troubleshoot import which_fault
 
 say = sentences("replies/headline")
 
@@ -104,6 +105,8 @@ def question(request: Request, word: str) -> Words:
     doubt = next((u.reason for u in request.unused if u.kind == word and u.reason), None)
     if doubt:
         return doubt
+    if word == "symptom" and (which := which_fault(request)):
+        return which
     asks = topics()[request.topic].ask if request.topic in topics() else {}
     return asks.get(word) or say("missing", word=word, food=request.dish or "it")
 

@@ -58,7 +58,7 @@ def sections(answer: Answer) -> Sections:
         notes=_notes(answer),
         figures=tuple(figure_line(f, units) for f in answer.figures) if full else (),
         steps=answer.steps if full else (),
-        because=tuple(b.text for b in answer.because if b.text != headline) if full else (),
+        because=tuple(b.text for b in answer.because if b.text.casefold() not in headline.casefold()) if full else (),
         cautions=tuple((c.level, c.text) for c in cautions if c.text not in headline),
         sources=_sources(answer) if full else (),
     )

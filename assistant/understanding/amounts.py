@@ -66,7 +66,7 @@ def counts_people(doc: Doc, number: Number, topic: str) -> bool:
     """Whether a plain number is one of people."""
     before = doc[number.start - 1].norm_ if number.start else ""
     two = " ".join(t.norm_ for t in doc[max(0, number.start - 2) : number.start])
-    if before in FEEDING or two in GATHERING:
+    if before in FEEDING or two in GATHERING or (before == "for" and _timed(doc, number.end)):
         return True
     if topic not in marked("feeding"):
         return False
@@ -74,6 +74,11 @@ def counts_people(doc: Doc, number: Number, topic: str) -> bool:
         return True
     after = doc[number.end].norm_ if number.end < len(doc) else "."
     return before in ("for", "about", "around", "of") or ((before in HOSTING or two in HOSTING) and after in HOSTED)
+
+
+def _timed(doc: Doc, at: int) -> bool:
+    """Whether a time of day is told right behind: lamb for 8 at 7."""
+    return any(m.start == at + 1 and doc[at].norm_ in ("at", "by") for m in doc._.clock)
 
 
 def course(words: Sequence[str]) -> str | None:

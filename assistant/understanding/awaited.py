@@ -15,7 +15,7 @@ from spacy.tokens import Doc
 from assistant.reading import elevation_mentions, instruments, times_of_day
 from assistant.reading.elevation_figures import SMALLEST_BARE
 from assistant.reading.spans import Elevation, Number
-from assistant.understanding import unclaimed, wondering
+from assistant.understanding import faults, unclaimed, wondering
 from assistant.understanding.amounts import MOST_PORTIONS
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues
@@ -146,7 +146,7 @@ def _service_time(reply: Reply) -> Slots:
 
 def _symptom(reply: Reply) -> Slots:
     """The fault that is named, or the nearest to what is said."""
-    subject = reply.hearing.subject_for("troubleshoot")
+    subject = reply.hearing.subject_for("troubleshoot") or faults.nearest(" ".join(reply.words))
     return {"subject": subject} if subject else {}
 
 

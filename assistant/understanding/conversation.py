@@ -9,7 +9,7 @@ from assistant.reading import elevation_mentions
 from assistant.reading.elevation_mentions import METRIC_BARE
 from assistant.reading.reader import hear
 from assistant.reading.spans import Elevation
-from assistant.understanding.request import Hearing
+from assistant.understanding.request import TROUBLE, Hearing
 from rules.catalogue import marked, topics
 from rules.foods.dishes import dishes
 from rules.model import PLACE_SLOTS, Kitchen, Request, Units
@@ -37,6 +37,9 @@ SLOTS_OF_A_DISH = (
     "soaked",
     "jars",
     "packing",
+    "symptoms_too",
+    "amounts",
+    "equipment",
 )
 
 
@@ -60,12 +63,16 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
     if goes_on:
         turned = (to for slot, to in topics()[previous.topic].turns_to.items() if getattr(now, slot))
         stated["topic"] = next(turned, previous.topic)
-        stated["subject"] = heard.subject_for(stated["topic"]) or now.subject or previous.subject
+        named = None if stated["topic"] == TROUBLE else now.subject
+        stated["subject"] = heard.subject_for(stated["topic"]) or named or previous.subject
         if previous.portions and heard.plain and now.portions is None and heard.plain >= 1:
             now = replace(now, portions=int(heard.plain))
         stated["nearest"] = now.nearest or previous.nearest
     if goes_on or (now.topic == previous.topic and now.dish in (None, previous.dish)):
         stated["recipe"] = now.recipe or previous.recipe
+    of_before = previous.topic == TROUBLE or (now.saving and previous.subject)
+    if now.topic == TROUBLE and now.subject is None and of_before:
+        stated |= {"topic": previous.topic, "subject": previous.subject}
     again = now.topic == previous.topic and now.topic in marked("keeps_dish")
     nameless = now.dish is None and now.dish_class is None
     about_it = goes_on or (nameless and (again or now.topic in marked("same_dish")))

@@ -23,7 +23,11 @@ def meant(words: Sequence[str], found: Sequence[Found]) -> tuple[Found, ...]:
     dishes = [f for f in found if f.kind == "dish"]
     if len({f.id for f in dishes}) < 2:
         return tuple(found)
-    back = {f.start for i, f in enumerate(dishes) if _is_taken_back(words, f, dishes[i + 1] if i + 1 < len(dishes) else None)}
+    back = {
+        f.start
+        for i, f in enumerate(dishes)
+        if _is_taken_back(words, f, dishes[i + 1] if i + 1 < len(dishes) else None)
+    }
     kept = tuple(f for f in found if f.start not in back)
     return kept if any(f.kind == "dish" for f in kept) else tuple(found)
 

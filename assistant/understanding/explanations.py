@@ -1,4 +1,4 @@
-"""Which explanation of the catalogue is asked for, or which belief was stated: what it is about, and the words it shares.
+"""Which explanation is asked for, or which belief was stated, by what it is about and the words it shares.
 
 An explanation, or a belief about one, is near when all it is about was said; among those the one that shares most words
 with the question is meant, rare words counting for more, as long as it leaves little of the question unexplained.
@@ -13,6 +13,9 @@ from dataclasses import dataclass, replace
 from functools import cache
 from itertools import pairwise
 
+import numpy as np
+from numpy.typing import NDArray
+
 from assistant.understanding.senses import SENSE, Slot, alternative, features_of
 from rules.topics.why import Polarity, catalogue
 
@@ -24,10 +27,13 @@ LEAST, WHOLE = 0.28, 0.97
 STATED = 2.0
 # how much more a rare word counts
 RARE = 1.2
-FOREMOST = 16
+# how many candidates are looked at closely
+CONSIDERED, FOREMOST = 32, 16
 
 Part = tuple[frozenset[str], tuple[frozenset[str], ...]]
 Frame = tuple[Part, ...]
+Row = NDArray[np.float64]
+Numbers = NDArray[np.intp]
 NOTHING: Part = (frozenset(), ())
 
 
@@ -64,33 +70,43 @@ class Match:
 
     @property
     def near(self) -> bool:
-        """Whether it may be meant: all it is about was said and some of the rest is explained, or all that was said is."""
+        """Whether it may be meant: all it is about was said, and some of the rest is explained; or all of it is."""
         return (self.framed and self.share >= LEAST) or self.share >= WHOLE
 
 
-@dataclass(frozen=True, slots=True)
 class Index:
-    """The catalogue made ready: the candidates, the weight of each feature, and in which candidates it stands."""
+    """The catalogue made ready: the candidates, and the weight of each feature.
 
-    candidates: tuple[Candidate, ...]
-    weights: dict[str, float]
-    holders: dict[str, tuple[int, ...]]
+    all, explanations: numbers of candidates, with and without beliefs
+    """
+
+    def __init__(self, candidates: tuple[Candidate, ...]) -> None:
+        """Weigh every feature by how few explanations have it."""
+        self.candidates = candidates
+        rows: dict[str, set[str]] = defaultdict(set)
+        for candidate in candidates:
+            rows[candidate.row] |= candidate.features
+        counted = Counter(feature for features in rows.values() for feature in features)
+        self.weights = {f: (0.4 + math.log(len(rows) / count)) ** RARE for f, count in counted.items()}
+        self.nothing: Row = np.zeros(len(candidates))
+        self.all: Numbers = np.arange(len(candidates))
+        self.explanations: Numbers = np.array([i for i, of in enumerate(candidates) if of.belief is None])
+        self._rows: dict[str, Row] = {}
+
+    def of_feature(self, feature: str) -> Row:
+        """The weight of a feature for each candidate that has it, 0 for the others."""
+        row = self._rows.get(feature)
+        if row is None:
+            weight = self.weights[feature]
+            row = np.array([weight if feature in candidate.features else 0.0 for candidate in self.candidates])
+            self._rows[feature] = row
+        return row
 
 
 @cache
 def index() -> Index:
     """The catalogue, made ready once."""
-    made = tuple(_candidates())
-    rows: Counter[str] = Counter()
-    for row in {candidate.row for candidate in made}:
-        rows.update({f for candidate in made if candidate.row == row for f in candidate.features})
-    many = len({candidate.row for candidate in made})
-    holders: dict[str, list[int]] = defaultdict(list)
-    for at, candidate in enumerate(made):
-        for feature in candidate.features:
-            holders[feature].append(at)
-    weights = {feature: (0.4 + math.log(many / count)) ** RARE for feature, count in rows.items()}
-    return Index(made, weights, {feature: tuple(at) for feature, at in holders.items()})
+    return Index(tuple(_candidates()))
 
 
 def _candidates() -> Iterable[Candidate]:
@@ -132,24 +148,31 @@ def ranked(said: Sequence[Slot], idle: frozenset[str], *, beliefs: bool) -> list
 
     idle: stems of words that say nothing by themselves, but may tell together with others what is meant
     """
-    matches = [match for match in every_match(said, idle) if beliefs or match.of.belief is None]
-    return with_pairs(said, matches)
+    return with_pairs(said, nearest(said, idle, index().all if beliefs else index().explanations))
 
 
-def every_match(said: Sequence[Slot], idle: frozenset[str] = frozenset()) -> list[Match]:
-    """Every candidate that shares a word with what was said and is not ruled out by it, the nearest first."""
-    book = index()
-    heard = idle.union(*(slot.features for slot in said))
-    whole = sum(_weight(slot, book) for slot in said if slot.counts) or 1.0
-    told, counted, telling = _shared(said, book)
+def nearest(said: Sequence[Slot], idle: frozenset[str], among: Numbers) -> list[Match]:
+    """Those among some candidates that share most with what was said, and that it does not rule out."""
+    if not said:
+        return []
+    book, heard = index(), idle.union(*(slot.features for slot in said))
+    by_slot = np.array([_shared(slot, book) for slot in said])[:, among]
+    counts = np.array([slot.counts for slot in said])
+    told, counted, telling = by_slot.sum(axis=0), by_slot[counts].sum(axis=0), by_slot.max(axis=0)
+    whole = sum(_weight(slot, book) for slot in said if slot.counts)
     matches = []
-    for i in sorted(told):
-        of = book.candidates[i]
-        if not _holds(of.never, heard):
+    for at in np.argsort(-told, kind="stable")[:CONSIDERED]:
+        of = book.candidates[among[at]]
+        if told[at] and not _holds(of.never, heard):
             framed = all(_holds(part, heard) for part in of.about)
             extra = FRAME * len(of.about) + (STATED if of.belief else 0.0) if framed else 0.0
-            matches.append(Match(of, told[i] + extra, counted[i] / whole, framed, telling[i]))
-    return sorted(matches, key=lambda match: (not match.near, -match.score))
+            share = float(counted[at]) / whole if whole else 1.0
+            matches.append(Match(of, float(told[at]) + extra, share, framed, float(telling[at])))
+    return sorted(matches, key=_order)
+
+
+def _order(match: Match) -> tuple[bool, float]:
+    return not match.near, -match.score
 
 
 def _holds(part: Part, heard: frozenset[str]) -> bool:
@@ -158,42 +181,21 @@ def _holds(part: Part, heard: frozenset[str]) -> bool:
     return not alone.isdisjoint(heard) or any(map(heard.issuperset, together))
 
 
-def with_pairs(said: Sequence[Slot], matches: list[Match]) -> list[Match]:
+def with_pairs(said: Sequence[Slot], matches: Sequence[Match]) -> list[Match]:
     """The foremost matches ranked once more, by the words that stand side by side as in their phrases."""
-    beside = tuple((one.features, two.features) for one, two in pairwise(said))
-    foremost = [
-        replace(match, score=match.score + PAIR * sum(_pair(one, two, match.of.pairs) for one, two in beside))
+    beside = [{(a, b) for a in one.features for b in two.features} for one, two in pairwise(said)]
+    foremost = (
+        replace(match, score=match.score + PAIR * sum(not match.of.pairs.isdisjoint(pairs) for pairs in beside))
         for match in matches[:FOREMOST]
-    ]
-    return sorted(foremost, key=lambda match: (not match.near, -match.score))
-
-
-def _pair(one: frozenset[str], two: frozenset[str], pairs: frozenset[tuple[str, str]]) -> bool:
-    return any((a, b) in pairs for a in one for b in two)
+    )
+    return sorted(foremost, key=_order)
 
 
 def _weight(slot: Slot, book: Index) -> float:
     return max(book.weights.get(feature, 0.0 if feature[0] == SENSE else UNKNOWN) for feature in slot.features)
 
 
-Weights = dict[int, float]
-
-
-def _shared(said: Sequence[Slot], book: Index) -> tuple[Weights, Weights, Weights]:
-    """The weight that each candidate shares with what was said: in all, of the words that count, of the rarest word."""
-    told: Weights = defaultdict(float)
-    counted: Weights = defaultdict(float)
-    telling: Weights = {}
-    for slot in said:
-        best: Weights = {}
-        for feature in slot.features:
-            weight = book.weights.get(feature, 0.0)
-            for i in book.holders.get(feature, ()):
-                if weight > best.get(i, 0.0):
-                    best[i] = weight
-        for i, weight in best.items():
-            told[i] += weight
-            telling[i] = max(weight, telling.get(i, 0.0))
-            if slot.counts:
-                counted[i] += weight
-    return told, counted, telling
+def _shared(slot: Slot, book: Index) -> Row:
+    """The weight that each candidate shares with a word."""
+    held = [book.of_feature(feature) for feature in slot.features if feature in book.weights]
+    return np.maximum.reduce(held) if held else book.nothing

@@ -1,4 +1,4 @@
-"""Component: phrases of the lexicon: dishes, methods, equipment, symptoms, places and ingredients."""
+"""Component: phrases of the lexicon: dishes, methods, equipment, places and ingredients."""
 
 from __future__ import annotations
 
@@ -18,7 +18,6 @@ from rules.foods.dishes import dishes
 # file, key of its rows, field that names a row; the order settles matches of equal length
 FILES: tuple[tuple[Kind, str, str, str], ...] = (
     ("method", "lexicon/methods.toml", "method", "id"),
-    ("symptom", "lexicon/symptoms.toml", "symptom", "id"),
     ("equipment", "lexicon/equipment.toml", "equipment", "id"),
     ("ingredient", "lexicon/ingredients.toml", "ingredient", "name"),
     ("place", "lexicon/places.toml", "place", "name"),
@@ -69,14 +68,16 @@ def phrase_book() -> PhraseBook:
 def rows() -> Iterator[tuple[Meanings, str]]:
     """The meaning and the phrase of everything the lexicon hears, names before the words they are also heard as.
 
-    All phrases of a row share one meaning: the fewer objects, the less a cold start costs.
+    All phrases of a row share one meaning: the fewer objects, the less a cold start costs. A method is heard only as
+    its row says, since its id may be a word of many meanings: hold, smoke, reduce.
     """
     for dish in dishes().values():
         yield from zip(repeat((("dish", dish.name),)), (dish.name, *dish.heard_as))
     yield from zip(repeat((("plain", ""),)), plain_phrases())
     for kind, file, key, name in FILES:
         for row in tables.read_toml(file)[key] if tables.data_path(file).is_file() else ():
-            yield from zip(repeat(((kind, row[name]),)), (row[name].replace("_", " "), *row.get("heard_as", ())))
+            named = () if kind == "method" else (row[name].replace("_", " "),)
+            yield from zip(repeat(((kind, row[name]),)), (*named, *row.get("heard_as", ())))
 
 
 def plain_phrases() -> list[str]:

@@ -13,11 +13,13 @@ from assistant.reading.text import Cleaned, clean
 from assistant.reading.tokens import KitchenTokenizer
 from assistant.understanding import (
     asked_ways,  # noqa: F401
+    complaints,  # noqa: F401
     concepts,  # noqa: F401
+    faults,  # noqa: F401
     forms,  # noqa: F401
-    place_names,  # noqa: F401
     frames,  # noqa: F401
     packed,  # noqa: F401
+    place_names,  # noqa: F401
     time_roles,  # noqa: F401
 )
 
@@ -31,11 +33,13 @@ COMPONENTS = (
     "kitchen_packed",
     "kitchen_elevation",
     "kitchen_concepts",
+    "kitchen_faults",
     "kitchen_forms",
     "kitchen_times",
     "kitchen_ways",
     "kitchen_frames",
     "kitchen_topic",
+    "kitchen_complaints",
     "kitchen_safety",
     "kitchen_subject",
 )

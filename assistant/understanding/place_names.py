@@ -35,7 +35,9 @@ def _preferred(words: Sequence[str], found: Found) -> Found:
     """The town rather than the dish of its name, behind a word of place or by itself between commas."""
     if found.kind == "place":
         return found
-    place = next((id for kind, id in lexicon.meanings(" ".join(words[found.start : found.end])) if kind == "place"), None)
+    place = next(
+        (id for kind, id in lexicon.meanings(" ".join(words[found.start : found.end])) if kind == "place"), None
+    )
     return replace(found, kind="place", id=place) if place and _is_placed(words, found) else found
 
 

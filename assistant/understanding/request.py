@@ -15,6 +15,7 @@ from assistant.understanding import (
     amounts,
     answer_preferences,
     corrected,
+    faults,
     kitchen_told,
     lexicon,
     packed,
@@ -25,9 +26,10 @@ from assistant.understanding import (
     timer_words,
     unclaimed,
     what_is_asked,
+    what_is_in_it,
 )
 from assistant.understanding.claims import plain_numbers
-from assistant.understanding.cue_words import cues
+from assistant.understanding.cue_words import cues, said
 from assistant.understanding.time_roles import Times
 from assistant.understanding.timer_words import OfTimers
 from assistant.understanding.wondering import is_of_kitchen
@@ -42,7 +44,7 @@ from rules.topics.why import GENERAL, rows
 
 say = sentences("understanding/request")
 
-TIMER, WHY = "timer", "why"
+TIMER, WHY, TROUBLE = "timer", "why", "troubleshoot"
 # two readings of one temperature, in the units of either scale [degF]
 SAME_F = 1.0
 # where every time that is said is one and the same: a timer, a time that food was held
@@ -53,7 +55,9 @@ COMPARING = ("which", "differ")
 HOT_WORDS = cues("temperature", "hot")
 # what a food that another dish is made of must not lose: kidney bean curry
 STAYS = ("lectin", "any_bean", "cyanogenic", "wild_foraged", "trichinella", "raw_egg", "raw_fish", "in_oil")
+AHEAD = cues("ahead", "words")
 CHANGES_OF_A_BAKE = cues("leaning", "baking")
+SAVING = cues("saving", "words")
 # classes of what goes with a dish
 LIQUIDS = ("water", "stock")
 IMPLIED_METHODS = {
@@ -110,7 +114,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     topic, found = doc._.topic.id, corrected.meant(words, doc._.found)
     units = answer_preferences.spoken_system(words, doc._.measures)
     tools = equipment(words, found)
-    dish = amounts.made_of(doc, amounts.bird(main_dish(found, topic), doc), topic)
+    dish = faults.said_of(doc) if topic == TROUBLE else None
+    dish = dish or amounts.made_of(doc, amounts.bird(main_dish(found, topic), doc), topic)
     dish = dish or ("white rice" if topic == "liquid" and "rice_cooker" in tools else None)
     method = spoken_method(words, found) or implied_method(words, topic)
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
@@ -137,6 +142,9 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         text=doc.text,
         topic=topic,
         subject=doc._.subject,
+        amounts=what_is_in_it.amounts(doc) if topic == TROUBLE else (),
+        saving=topic == TROUBLE and said(words, SAVING),
+        symptoms_too=faults.told(doc)[1:] if topic == TROUBLE else (),
         dish=dish,
         dish_class=dishes()[dish].dish_class if dish else "general" if no_such else None,
         method=None if topic in marked("no_method") and not (elliptical and topic in marked("slots_alone")) else method,
@@ -167,6 +175,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         ovens=when.ovens,
         covered=answer_preferences.covered(words),
         soaked=answer_preferences.soaked(words),
+        ahead=said(words, AHEAD),
         jars=packed.jars(doc),
         packing=packed.packing(doc),
         timer_action=timers.action if topic == TIMER else None,
@@ -184,7 +193,10 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         **rivals(doc, dish, method),
         units=units or kitchen.units,
         equipment=tools,
-        unused=(*height.unused, *barometer.unused, *((no_such,) if no_such else ()), *unknown, *choice(doc)),
+        unused=(
+            *(*height.unused, *barometer.unused),
+            *(*((no_such,) if no_such else ()), *unknown, *choice(doc)),
+        ),
     )  # fmt: skip
     plain = next((number.value for number in plain_numbers(doc)), None)
     return Hearing(
@@ -252,7 +264,10 @@ def main_dish(found: Sequence[Found], topic: str) -> str | None:
     also = {f.start for f in found if f.kind == "ingredient"} if topic in marked("of_baking") else set()
     poured = LIQUIDS if topic == "liquid" else LIQUIDS[:1]
     best = min(heard, key=lambda f: (dishes()[f.id].dish_class in poured, f.start in also, f.start), default=None)
-    return narrower(headed(best, heard).id, heard) if best else None
+    if best is None:
+        return None
+    named = headed(best, heard).id
+    return whole_dish(named, heard) if topic == TROUBLE else narrower(named, heard)
 
 
 def headed(best: Found, heard: Sequence[Found]) -> Found:
@@ -278,6 +293,13 @@ def narrower(dish: str, heard: Sequence[Found]) -> str:
     dish_class = dishes()[dish].dish_class
     own = [f.id for f in heard if f.id != dish and dishes()[f.id].dish_class == dish_class]
     return own[0] if dish == dish_class and own else dish
+
+
+def whole_dish(dish: str, heard: Sequence[Found]) -> str:
+    """Of a dish and what it is made into, the latter: the apples in an apple pie, chocolate muffins."""
+    singular = dish.removesuffix("s")
+    ends = {f.end for f in heard if f.id == dish}
+    return next((f.id for f in heard if f.id != dish and (singular in f.id.split() or f.start in ends)), dish)
 
 
 def _is_other_liquid(dish: str | None) -> bool:

@@ -165,4 +165,4 @@ def _is_at_home(subject: Subject, topic: str, dish: bool) -> bool:
 def _counts(subject: Subject, topic: str) -> bool:
     if subject.within:
         return topic in subject.within
-    return topic in marked("may_be_safety") or (topic == "troubleshoot" and subject.topic == PRESERVE)
+    return topic in marked("may_be_safety") or (topic == "troubleshoot" and subject.topic == PRESERVE and subject.first)

@@ -9,19 +9,22 @@ from functools import cache
 from spacy.tokens import Doc
 
 from assistant.reading.text import fold
-from assistant.understanding.concepts import stem
+from assistant.understanding.concepts import CANNING, stem
 from rules import tables
 from rules.foods.dishes import dishes
 
 FILE = "lexicon/senses.toml"
 SENSE = "&"
+# a word that says nothing, but for the verb
+CAN = "can"
+STEMS, WORDS = "stems of senses", "words of senses"
 # kinds of spans that say where or how much, but not what is asked about
 APART = frozenset(("place",))
 
 
 @dataclass(frozen=True, slots=True)
 class Slot:
-    """A word that says something: what it may stand for. counts: whether leaving it unexplained tells against a reason"""
+    """A word that says something: what it may stand for. counts: whether leaving it out tells against a reason"""
 
     features: frozenset[str]
     counts: bool = True
@@ -81,15 +84,34 @@ def stems_of(phrase: str) -> str:
     return " ".join(stem(word) for word in fold(phrase).split())
 
 
+def doc_words(doc: Doc) -> tuple[str, ...]:
+    """The words of an utterance as they are compared; gathered once."""
+    found: tuple[str, ...] | None = doc.user_data.get(WORDS)
+    if found is None:
+        found = doc.user_data[WORDS] = tuple(token.norm_ for token in doc)
+    return found
+
+
+def stems_in(doc: Doc) -> tuple[str, ...]:
+    """The stems of an utterance, word by word; worked out once."""
+    found: tuple[str, ...] | None = doc.user_data.get(STEMS)
+    if found is None:
+        found = doc.user_data[STEMS] = tuple(map(stem, doc_words(doc)))
+    return found
+
+
 def slots(doc: Doc) -> tuple[Slot, ...]:
     """The words of an utterance that say something, each with all it may stand for."""
     lexical = _of_lexicon(doc)
     figures = {i for m in (*doc._.measures, *doc._.clock, *doc._.numbers) for i in range(m.start, m.end)}
     places = {i for e in doc._.elevations for i in range(e.start, e.end)}
     places |= {i for f in doc._.found if f.kind in APART for i in range(f.start, f.end)}
-    words = [token.norm_ for token in doc]
-    told = []
-    for start, end, features in _told([stem(word) for word in words]):
+    told = [
+        Slot(frozenset((SENSE + CANNING,)), counts=False)
+        for features in lexical.values()
+        if SENSE + CANNING in features
+    ][:1]
+    for start, end, features in _told(stems_in(doc)):
         inside = range(start, end)
         more = frozenset(feature for i in inside for feature in lexical.get(i, ()))
         if more or any(feature[0] == SENSE for feature in features):
@@ -145,11 +167,14 @@ def _inner(stems: Sequence[str], book: Senses) -> Iterable[str]:
 
 
 def _of_lexicon(doc: Doc) -> dict[int, tuple[str, ...]]:
-    """Word -> the class of its dish, its method, its equipment."""
+    """Word -> the class of its dish, its method, its equipment, and whether it tells that food is put up in jars."""
     told: dict[int, tuple[str, ...]] = {}
     for found in doc._.found:
         if found.kind in ("dish", "method", "equipment"):
             id = dishes()[found.id].dish_class if found.kind == "dish" else found.id
             for i in range(found.start, found.end):
                 told[i] = (*told.get(i, ()), f"<{id}>")
+    for heard in doc._.concepts:
+        if heard.concept == CANNING and doc[heard.start].norm_ == CAN:
+            told[heard.start] = (*told.get(heard.start, ()), SENSE + CANNING)
     return told

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import takewhile
 
 from spacy.tokens import Doc
 
-from assistant.reading import times_of_day as times_of_day_read
+from assistant.reading import times_of_day as clock_words
 from assistant.reading.spans import Measure
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues, said
@@ -16,8 +16,9 @@ from assistant.understanding.cue_words import cues, said
 SLACK, REST, OVENS = cues("schedule", "slack"), cues("schedule", "rest"), cues("schedule", "ovens")
 STARTING, STARTED = cues("schedule", "starting"), cues("schedule", "started")
 RIGHT_BEFORE = cues("schedule", "right_before_start")
+BACK = frozenset(cues("schedule", "back"))
 SERVING = (*cues("clock", "meals"), *cues("schedule", "for_service"))
-HOURS = range(1, 13)
+HOURS, HALF_DAY_MIN = range(1, 13), 12 * 60
 # words between a length of time, or a number, and what tells of it; and before a time of day what tells a start
 NEAR, BEFORE = 3, 8
 OVENS_NEAR, PAUSES, MOST_OVENS = 5, (",", ".", ";", "?"), 50
@@ -41,33 +42,53 @@ def heard(doc: Doc) -> Serving:
     return Serving(service, start, slack if slack != rest else None, rest, ovens(doc))
 
 
-def times_of_day(doc: Doc) -> tuple[Measure | None, Measure | None]:
-    """The service, and of two times of day the one that is the start, by the words beside it.
+def service(doc: Doc) -> Measure | None:
+    """The time at which it is served, where nothing is planned: not the one it is now, nor one since which it stood."""
+    words = [token.norm_ for token in doc]
+    return next(iter(sorted(ahead(doc), key=lambda m: not clock_words.is_service(words, m))), None)
 
-    Beside a start alone plain `for 8` is the service.
+
+def ahead(doc: Doc) -> list[Measure]:
+    """The times of day that are still to come, by the words beside them."""
+    words = [token.norm_ for token in doc]
+    return [m for m in doc._.clock if not clock_words.is_now(words, m) and not began(words, m)]
+
+
+def began(words: Sequence[str], time: Measure) -> bool:
+    """Whether something has been on since a time of day; one counts BACK from the service."""
+    counted_back = not BACK.isdisjoint(words[max(0, time.start - NEAR) : time.start])
+    return clock_words.is_beginning(words, time) and not counted_back
+
+
+def times_of_day(doc: Doc) -> tuple[Measure | None, Measure | None]:
+    """The service, and of two times of day the one that is the start, by the words beside it, or the time it is now.
+
+    Beside a start alone plain `for 8` is the service. What something has been on since is a start too.
     """
+    words = [token.norm_ for token in doc]
     clock: Sequence[Measure] = doc._.clock
     starts = [m for m in clock if is_start(doc, m)]
     others = [m for m in clock if m not in starts]
     if starts and not others and len(clock) == 1 and (plain := plain_service(doc)):
         others = [plain]
-    return next(iter(others or clock), None), starts[0] if starts and others else None
+    served = sorted(others, key=lambda m: not clock_words.is_service(words, m))
+    serving = next(iter((*served, *ahead(doc))), None)
+    return serving, earlier(starts[0], serving) if starts and others and serving else None
 
 
-def service(doc: Doc) -> Measure | None:
-    """The time at which it is served: not the one it is now, nor one since which something has stood."""
-    words = [token.norm_ for token in doc]
-    later = (m for m in doc._.clock if not (times_of_day_read.is_now(words, m) or times_of_day_read.is_beginning(words, m)))
-    return next(iter(sorted(later, key=lambda m: not times_of_day_read.is_service(words, m))), None)
+def earlier(start: Measure, serving: Measure) -> Measure:
+    """A start on the half of the day before the service, where the words left its half open."""
+    late = start.low > serving.low and start.low >= HALF_DAY_MIN
+    return replace(start, low=start.low - HALF_DAY_MIN) if late else start
 
 
 def is_start(doc: Doc, time: Measure) -> bool:
     """Whether a time of day is when the cook starts, or the time now: the word that tells stands nearest before it."""
-    opens = max((m.end for m in doc._.clock if m.end <= time.start), default=0)
-    before = [token.norm_ for token in doc[max(opens, time.start - BEFORE) : time.start]]
-    behind = [token.norm_ for token in doc[time.end : time.end + 2]]
-    if times_of_day_read.is_beginning([token.norm_ for token in doc], time):
+    words = [token.norm_ for token in doc]
+    if clock_words.is_now(words, time) or began(words, time):
         return True
+    opens = max((m.end for m in doc._.clock if m.end <= time.start), default=0)
+    before, behind = words[max(opens, time.start - BEFORE) : time.start], words[time.end : time.end + 2]
     if (before[-1:] and before[-1] in RIGHT_BEFORE) or any(word in STARTED for word in behind):
         return True
     told = [word in STARTING for word in before if word in STARTING or word in SERVING]
@@ -79,7 +100,7 @@ def plain_service(doc: Doc) -> Measure | None:
     words = [token.norm_ for token in doc]
     for number in plain_numbers(doc):
         if number.start and words[number.start - 1] == "for" and number.value in HOURS:
-            return next(iter(times_of_day_read.of_figure(words[: number.end], number)), None)
+            return next(iter(clock_words.of_figure(words[: number.end], number)), None)
     return None
 
 

@@ -11,12 +11,23 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.figures import ONES, PARTS, SCALES, TEENS, TENS
-from assistant.understanding import concepts, lexicon, safety_subjects, senses, topics, towns, trade_words
+from assistant.understanding import (
+    concepts,
+    faults,
+    lexicon,
+    safety_subjects,
+    senses,
+    topics,
+    towns,
+    trade_words,
+)
 from rules import tables
 
 SHORTEST, SHORTEST_BY_SOUND = 5, 6
-KEYS = ("qwertyuiop", "asdfghjkl", "zxcvbnm")
 TWO_SLIPS_FROM = 8
+# letters that lie side by side under a thumb, and that hands or ears put for one another
+KEYS = ("qwertyuiop", "asdfghjkl", "zxcvbnm")
+ALIKE = ("aeiouy", "ckq", "csz", "sh", "vwb", "dt", "mn", "pb", "gj", "lr", "xs")
 # words of danger that stand in so many phrases are no slips themselves
 OFTEN = 4
 # spellings of one sound, in the order in which they are put alike
@@ -38,13 +49,12 @@ Doc.set_extension("accented", default=frozenset(), force=True)
 def kitchen_spelling(doc: Doc) -> Doc:
     """Set the norm of misspelled words to the word that is meant, numbers and units excepted."""
     mended, claimed = [], {i for span in (*doc._.numbers, *doc._.measures) for i in range(span.start, span.end)}
-    shouted = doc.text.isupper()
     for token in doc:
         if token.i in claimed or token.norm_ in doc._.accented or _is_cut_place(doc, token.i):
             continue
         beside = tuple(doc[i].norm_ for i in (token.i - 1, token.i + 1) if 0 <= i < len(doc))
-        meant = mend(token.norm_, beside)
-        if meant and (shouted or not _is_name(doc, token.i) or sound(meant) == sound(token.norm_)):
+        meant = mend(token.norm_, beside, named=_is_name(doc, token.i))
+        if meant:
             mended.append((token.norm_, meant))
             token.norm_ = meant
     doc._.mended = tuple(mended)
@@ -52,8 +62,11 @@ def kitchen_spelling(doc: Doc) -> Doc:
 
 
 def _is_name(doc: Doc, at: int) -> bool:
-    """Whether a word is written like a name: with a capital, where no sentence begins."""
-    return at > 0 and doc[at].text[0].isupper() and doc[at - 1].text not in SENTENCE_ENDS
+    """Whether a word is written as a name: a capital within a sentence that is not all in capitals or titles."""
+    token = doc[at]
+    if not token.text.istitle() or at == 0 or doc[at - 1].text in SENTENCE_ENDS:
+        return False
+    return any(other.text.islower() and len(other.text) >= SHORTEST - 1 for other in doc)
 
 
 def _is_cut_place(doc: Doc, at: int) -> bool:
@@ -71,11 +84,17 @@ def plain_words() -> frozenset[str]:
 
 
 @cache
+def everyday_words() -> frozenset[str]:
+    """Frequent words and names of English that look like kitchen words, and are none: rental, screwing, Frank."""
+    return frozenset(tables.data_path("lexicon/everyday_words.txt").read_text(encoding="utf-8").split())
+
+
+@cache
 def words_but_of_places() -> frozenset[str]:
     """The words of dishes, methods, equipment, symptoms and ingredients."""
     book = lexicon.phrase_book().phrases
     phrases = (phrase for phrase, meant in book.items() if any(kind != "place" for kind, _ in meant))
-    return frozenset(word for phrase in phrases for word in phrase.split())
+    return faults.words() | frozenset(word for phrase in phrases for word in phrase.split())
 
 
 @cache
@@ -96,15 +115,17 @@ def known_words() -> frozenset[str]:
     lexicon_words = {word for phrase in lexicon.phrase_book().phrases for word in phrase.split()}
     safety_words = {word for phrase in safety_subjects.phrases() for word in phrase.split()}
     wondered = senses.every_word() | trade_words.every_word()
-    return plain_words() | lexicon_words | safety_words | wondered | concepts.phrases().words | topics.concepts().keys()
+    known = lexicon_words | safety_words | wondered | concepts.phrases().words | topics.concepts().keys()
+    return plain_words() | everyday_words() | faults.words() | known
 
 
-def mend(word: str, beside: tuple[str, ...] = ()) -> str | None:
+def mend(word: str, beside: tuple[str, ...] = (), *, named: bool = False) -> str | None:
     """The kitchen word that a misspelled word means; None where it is right, or nobody can tell.
 
     Only words of five letters and more are mended: one slip, or two from eight letters on, the first letter right,
-    and one word clearly nearest, or nearest among those that make a phrase with a word beside it. Numbers and units
-    are never touched, so that no slip can make an elevation.
+    and one word clearly nearest, or nearest among those that make a phrase with a word beside it. What is written as a
+    name (named) has to make a phrase, or to sound alike. Numbers and units are never touched, so that no slip can make
+    an elevation.
 
     >>> mend("brocoli"), mend("shrot", beside=("braise", "ribs")), mend("place")
     ('broccoli', 'short', None)
@@ -119,22 +140,10 @@ def mend(word: str, beside: tuple[str, ...] = ()) -> str | None:
         return None
     phrases = lexicon.phrase_book().phrases
     fitting = tuple(n for n in near if any(f"{b} {n}" in phrases or f"{n} {b}" in phrases for b in beside))
-    near = tuple(n for n in near if len(word) > SHORTEST or is_slip_of_thumb(word, n))
+    if named:
+        near = tuple(n for n in near if sound(n) == sound(word))
     of_lexicon = tuple(n for n in near if lexicon.meanings(n))
     return _one_meaning(fitting or of_lexicon or near)
-
-
-def is_slip_of_thumb(word: str, meant: str) -> bool:
-    """Whether a short word can be a slip: not where another letter, far off on the keys, makes it sound otherwise.
-
-    >>> is_slip_of_thumb("steem", "steam"), is_slip_of_thumb("onoin", "onion"), is_slip_of_thumb("kashk", "kasha")
-    (True, True, False)
-    """
-    others = [(a, b) for a, b in zip(word, meant, strict=False) if a != b]
-    if len(word) != len(meant) or len(others) != 1 or sound(word) == sound(meant):
-        return True
-    (one, other) = others[0]
-    return any(abs(row.find(one) - row.find(other)) == 1 for row in KEYS if one in row and other in row)
 
 
 def _is_town(word: str, meant: str) -> bool:
@@ -163,16 +172,52 @@ def _nearest(word: str) -> tuple[str, ...]:
 
     slips = 2 if len(word) >= TWO_SLIPS_FROM else 1
     shelf = kitchen_words().get(word[0], ())
-    near = extract(word, shelf, scorer=OSA.distance, score_cutoff=slips, limit=5)
+    close = extract(word, shelf, scorer=OSA.distance, score_cutoff=slips, limit=12)
+    near = [hit for hit in close if is_slip(word, str(hit[0]))]
     nearest = tuple(str(found) for found, distance, _ in near if distance == near[0][1])
     alike = tuple(found for found in nearest if sound(found) == sound(word))
-    if nearest:
+    if nearest or (nearest := _first_letter(word)):
         return alike or nearest
     if len(word) < SHORTEST_BY_SOUND:
         return ()
     written = VOWELS.sub("", word)
     heard = (n for n in sounding().get(sound(word), ()) if VOWELS.sub("", n) != written)
     return tuple(n for n in heard if OSA.distance(word, n) <= 2)
+
+
+def _first_letter(word: str) -> tuple[str, ...]:
+    """The kitchen words that a word is but for its first letter, which a thumb missed or put second: vraise, rbaise."""
+    if len(word) < SHORTEST + 1:
+        return ()
+    firsts = {near + word[1:] for near in neighbours()[word[0]]} | {word[1] + word[0] + word[2:]}
+    return tuple(sorted(first for first in firsts if first in kitchen_words().get(first[0], ())))
+
+
+def is_slip(word: str, meant: str) -> bool:
+    """Whether a thumb or an ear would write a word for another: every letter put for one that lies or sounds near.
+
+    >>> is_slip("brsise", "braise"), is_slip("shrot", "short"), is_slip("treeline", "telline"), is_slip("sally", "salty")
+    (True, True, False, False)
+    """
+    from rapidfuzz.distance import Levenshtein
+
+    if sound(word) == sound(meant) or sorted(word) == sorted(meant):
+        return True
+    steps = Levenshtein.editops(word, meant)
+    return all(meant[step.dest_pos] in neighbours()[word[step.src_pos]] for step in steps if step.tag == "replace")
+
+
+@cache
+def neighbours() -> dict[str, frozenset[str]]:
+    """Letters that are put for each letter: those of the keys around it, and those that sound like it."""
+    at = {letter: (row, column) for row, keys in enumerate(KEYS) for column, letter in enumerate(keys)}
+    heard = {letter: "".join(group for group in ALIKE if letter in group) for letter in at}
+    return {
+        one: frozenset(heard[one]).union(
+            other for other in at if max(abs(at[one][0] - at[other][0]), abs(at[one][1] - at[other][1])) <= 1
+        )
+        for one in at
+    }
 
 
 def sound(word: str) -> str:

@@ -16,6 +16,7 @@ HEARS = {
     "kitchen_spelling": "mended",
     "kitchen_lexicon": "found",
     "kitchen_elevation": "elevations",
+    "kitchen_faults": "faults",
 }
 BEST = 5
 

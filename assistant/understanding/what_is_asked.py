@@ -4,15 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
-from functools import cache
 
 from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
-from assistant.reading.text import fold
+from assistant.understanding import complaints, faults
 from assistant.understanding.wondering import FAULT, Wonder, is_doubtful, is_meant, is_of_kitchen, wonder
-from rules import tables
 from rules.topics.why import GENERAL
 
 STAGES = {
@@ -34,9 +32,6 @@ ADJUSTED = {
     "proof": ("proof", "proofing", "prove", "rise", "rises", "rising", "double", "doubles", "doubled", "doubling"),
     "time": ("baking time", "bake time"),
 }
-SYMPTOMS = "lexicon/symptoms.toml"
-NEAR_ENOUGH = 80.0
-
 WHY = "why"
 # forms in which a reason may be asked for although the question sounds like another
 OF_REASONS = frozenset(("why", "is_true", "differ", "what_is", "changes", "can_it", "is_ok", "worth"))
@@ -51,7 +46,7 @@ Doc.set_extension("wonder", default=Wonder(), force=True)
     assigns=["doc._.subject", "doc._.wonder", "doc._.topic"],
 )
 def kitchen_subject(doc: Doc) -> Doc:
-    """Hear what is wondered at, and the subject that belongs to the topic. A reason or a word that is meant is a why."""
+    """Hear what is wondered at, and the subject that belongs to the topic. A reason that is meant is a why."""
     if doc._.topic.id == WHY or not OF_REASONS.isdisjoint(form.id for form in doc._.forms):
         doc._.wonder = found = wonder(doc)
         if is_meant(doc, found):
@@ -71,7 +66,7 @@ def subject(doc: Doc, topic: str) -> str | None:
         case "sugar_stage":
             return stage(" ".join(words))
         case "troubleshoot":
-            return symptom(found) or nearest(" ".join(words), SYMPTOMS, "symptom")
+            return next(iter(faults.told(doc)), None)
         case "bake_adjust":
             return _first(found, "ingredient") or named(ADJUSTED, " ".join(words))
         case "order" | "liquid":
@@ -82,13 +77,6 @@ def subject(doc: Doc, topic: str) -> str | None:
 
 def _first(found: Sequence[Found], kind: str) -> str | None:
     return next((f.id for f in found if f.kind == kind), None)
-
-
-def symptom(found: Sequence[Found]) -> str | None:
-    """The first fault that is named; one that is said of some dishes only before a word that fits them all."""
-    heard = [f.id for f in found if f.kind == "symptom"]
-    general = {row["id"] for row in tables.read_toml(SYMPTOMS)["symptom"] if "usual" in row} if len(heard) > 1 else ()
-    return next((id for id in heard if id not in general), next(iter(heard), None))
 
 
 def stage(text: str) -> str | None:
@@ -118,26 +106,6 @@ def explanation(doc: Doc) -> str | None:
 
 def instead(doc: Doc, found: Wonder) -> str | None:
     """The topic of what only sounds like a why: something that went wrong and nothing explains, or the next likely."""
-    if not found.row and not found.terms and symptom(doc._.found) is not None:
+    if not found.row and not found.terms and complaints.complains(doc):
         return FAULT
     return doc._.topic.scores[1][0] if is_doubtful(doc, found) else None
-
-
-@cache
-def _phrases(path: str, key: str) -> dict[str, str]:
-    rows = tables.read_toml(path).get(key, []) if tables.data_path(path).is_file() else []
-    return {
-        fold(phrase): row["id"] for row in rows for phrase in (*row.get("heard_as", ()), row.get("title", row["id"]))
-    }
-
-
-def nearest(text: str, path: str, key: str) -> str | None:
-    """The row whose phrase stands in the text, the longest one; or else is nearest to it word by word."""
-    phrases = _phrases(path, key)
-    inside = [phrase for phrase in phrases if f" {phrase} " in f" {text} "]
-    if inside:
-        return phrases[max(inside, key=len)]
-    from rapidfuzz import fuzz, process
-
-    near = process.extractOne(text, list(phrases), scorer=fuzz.token_set_ratio, score_cutoff=NEAR_ENOUGH)
-    return phrases[near[0]] if near else None

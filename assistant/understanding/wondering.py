@@ -9,11 +9,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
+import numpy as np
 from spacy.tokens import Doc
 
 from assistant.understanding import senses, trade_words
-from assistant.understanding.explanations import Match, every_match, ranked
-from assistant.understanding.senses import Slot
+from assistant.understanding.explanations import Match, index, nearest, ranked
+from assistant.understanding.senses import Slot, doc_words
 from rules.catalogue import marked
 from rules.topics.why import rows
 
@@ -28,14 +29,19 @@ HALF = 0.6
 # the weight of a word that tells what the talk is of, such as no word has that many reasons share
 TELLING = 2.6
 WHY, TRUE, DIFFER = "why", "is_true", "differ"
+# the word by which even of a fault the reason is asked for
+EXPLAIN = "explain"
 WANT_A_FIGURE = frozenset(("how_long", "how_hot", "how_much", "more", "start", "remaining", "convert", "how_to"))
 OF_FAULTS = frozenset(("wrong", "remaining"))
 # topics that a question after a reason is never taken for, and the one that mends what went wrong
-KEPT, FAULT = frozenset(("why", "timer", "convert_recipe", "order", "schedule")), "troubleshoot"
+RECIPE = "convert_recipe"
+KEPT, FAULT = frozenset(("why", "timer", "order", "schedule")), "troubleshoot"
 # how much of a question a reason explains that takes it from a topic that is far ahead
-SURELY = 0.8
+SURELY = 0.75
 # how little a topic is ahead of the next where it is in doubt
 DOUBT = 1.2
+# the same where the topic is why, and nothing in the form of the question says so
+CLOSE = 1.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,14 +65,13 @@ class Wonder:
 
 
 def wonder(doc: Doc) -> Wonder:
-    """What an utterance wonders at, whatever its topic. What asks for a word alone, or what none explains, is a word."""
+    """What an utterance wonders at, whatever its topic."""
     said = senses.slots(doc)
     asks = trade_words.asked(doc, said)
     if asks.plainly:
         return Wonder(terms=asks.terms, share=1.0, plainly=True)
     stated = is_stated(doc)
-    stems = frozenset(senses.stems_of(token.norm_) for token in doc)
-    matches = ranked(said, stems, beliefs=stated)
+    matches = ranked(said, frozenset(senses.stems_in(doc)), beliefs=stated)
     found = chosen(said, matches, denied=stated and is_negated(doc, said))
     told = found.row and (len(asks.terms) < 2 or rows()[found.row].tells_apart)
     return found if told or not asks.terms else Wonder(terms=asks.terms, share=1.0)
@@ -123,9 +128,9 @@ def _of_lexicon_alone(slot: Slot) -> bool:
 
 def is_stated(doc: Doc) -> bool:
     """Whether a belief is stated or put to the test: is it true, does it, he says so, right?"""
-    opening = {token.norm_ for token in doc if token.is_sent_start}
     forms = {form.id for form in doc._.forms}
-    if TRUE in forms or opening & senses.words("auxiliaries"):
+    auxiliary = (at for at, word in enumerate(doc_words(doc)) if word in senses.words("auxiliaries"))
+    if TRUE in forms or any(doc[at].is_sent_start for at in auxiliary):
         return True
     return WHY not in forms and is_passed_on(doc)
 
@@ -133,12 +138,10 @@ def is_stated(doc: Doc) -> bool:
 def is_negated(doc: Doc, said: Sequence[Slot]) -> bool:
     """Whether what is stated is turned round by a no; a question's own `isn't it` is none, and two noes make a yes."""
     told = {word for slot in said for word in slot.features}
-    noes = [
-        token
-        for token in doc
-        if token.norm_ in senses.words("negations") and token.norm_ not in told and not token.is_sent_start
-    ]
-    tags = sum(doc[token.i + 1].norm_ in ("it", "that", "they") for token in noes if token.i + 1 < len(doc))
+    words = doc_words(doc)
+    noes = [at for at, word in enumerate(words) if word in senses.words("negations") and word not in told]
+    noes = [at for at in noes if not doc[at].is_sent_start]
+    tags = sum(words[at + 1] in ("it", "that", "they") for at in noes if at + 1 < len(words))
     return (len(noes) - tags) % 2 == 1
 
 
@@ -156,17 +159,22 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
         return False
     if found.belief and (TRUE in forms or (is_passed_on(doc) and found.share >= NEARLY)):
         return True
-    if topic.id == FAULT and is_fault(doc, forms):
+    if topic.id == FAULT and is_fault(doc, forms) and EXPLAIN not in doc_words(doc):
         return False
-    if TRUE in forms or forms[:1] == (WHY,):
+    if TRUE in forms or opens_with_why(doc) or (forms[:1] == (WHY,) and topic.id != RECIPE):
         return True
-    return WANT_A_FIGURE.isdisjoint(forms) and found.share >= NEARLY and is_in_doubt(doc, found, forms)
+    return (
+        topic.id != RECIPE
+        and WANT_A_FIGURE.isdisjoint(forms)
+        and found.share >= NEARLY
+        and is_in_doubt(doc, found, forms)
+    )
 
 
 def is_doubtful(doc: Doc, found: Wonder) -> bool:
     """Whether nothing but the learned table takes an utterance for a why, and another topic is nearly as likely."""
     topic, forms = doc._.topic, {form.id for form in doc._.forms}
-    if topic.id != WHY or topic.margin >= DOUBT or len(topic.scores) < 2 or found.belief or found.terms:
+    if topic.id != WHY or topic.margin >= CLOSE or len(topic.scores) < 2 or found.belief or found.terms:
         return False
     return forms.isdisjoint((WHY, TRUE, DIFFER)) and topic.scores[1][0] not in marked("passing")
 
@@ -175,7 +183,8 @@ def is_in_doubt(doc: Doc, found: Wonder, forms: Sequence[str]) -> bool:
     """Whether a topic that is not far ahead of the next gives way to a reason that nobody asked for outright."""
     topic = doc._.topic
     if forms[:1] == (DIFFER,):
-        return len(doc._.elevations) < 2 and not doc._.measures
+        high = {i for height in doc._.elevations for i in range(height.start, height.end)}
+        return len(doc._.elevations) < 2 and all(measure.start in high for measure in doc._.measures)
     if found.share >= SURELY and is_after_reason(doc):
         return True
     if found.belief is not None:
@@ -185,8 +194,13 @@ def is_in_doubt(doc: Doc, found: Wonder, forms: Sequence[str]) -> bool:
 
 def is_after_reason(doc: Doc) -> bool:
     """Whether it asks how a thing can be, or what becomes of it."""
-    text = f" {' '.join(token.norm_ for token in doc)} "
+    text = f" {' '.join(doc_words(doc))} "
     return any(f" {cue} " in text for cue in senses.words("after_reason"))
+
+
+def opens_with_why(doc: Doc) -> bool:
+    """Whether the first word asks after a reason."""
+    return any(form.id == WHY and form.start == 0 for form in doc._.forms)
 
 
 def is_fault(doc: Doc, forms: Sequence[str]) -> bool:
@@ -197,17 +211,17 @@ def is_fault(doc: Doc, forms: Sequence[str]) -> bool:
 def is_of_kitchen(doc: Doc) -> bool:
     """Whether it speaks of food, of cooking or of elevation at all."""
     named = any(found.kind != "place" for found in doc._.found)
-    return named or is_of_height(doc) or any(token.norm_ in senses.words("of_kitchen") for token in doc)
+    return named or is_of_height(doc) or not senses.words("of_kitchen").isdisjoint(doc_words(doc))
 
 
 def is_of_height(doc: Doc) -> bool:
     """Whether it speaks of elevation."""
-    return bool(doc._.elevations) or any(token.norm_ in senses.words("of_height") for token in doc)
+    return bool(doc._.elevations) or not senses.words("of_height").isdisjoint(doc_words(doc))
 
 
 def is_passed_on(doc: Doc) -> bool:
     """Whether somebody's belief is passed on: he says so, it is a myth, right?"""
-    words = [token.norm_ for token in doc if token.norm_.isalnum()]
+    words = [word for word in doc_words(doc) if word.isalnum()]
     text, said = f" {' '.join(words)} ", senses.words("saying").intersection(words)
     tagged = any(text.endswith(f" {tag} ") for tag in senses.words("tags"))
     told = bool(said) and not senses.words("people").isdisjoint(words)
@@ -217,6 +231,6 @@ def is_passed_on(doc: Doc) -> bool:
 def offered(names: Sequence[str], doc: Doc) -> str | None:
     """The one of some explanations whose words a reply shares; None where it shares none, or those of all alike."""
     said = senses.slots(doc)
-    near = [match for match in every_match(said) if match.of.row in names]
-    first, second = _two(near)
+    among = np.array([i for i, of in enumerate(index().candidates) if of.row in names], dtype=np.intp)
+    first, second = _two(nearest(said, frozenset(), among))
     return first.of.row if first and (second is None or second.score < first.score) else None

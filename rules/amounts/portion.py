@@ -87,6 +87,11 @@ def serving(dish: str | None, dish_class: str) -> Serving:
     return Serving(row["usual"], shares | ({HEAD: 1.0} if row["usual"] == HEAD else {}), float(row["g_per_ml"]))
 
 
+def is_served(dish: str | None, dish_class: str) -> bool:
+    """Whether it is dished up from a pan; what is baked or poured by the piece is not."""
+    return row_of(SERVINGS, dish, dish_class) is not None
+
+
 def way_of(request: Request) -> str:
     """The way it is served: as the cook said, where the dish is served so, else the usual one."""
     served = serving(request.dish, request.dish_class or "general")

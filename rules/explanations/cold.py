@@ -1,4 +1,4 @@
-"""Freezing, and other temperatures that air pressure leaves where they are: tempered chocolate, a rice cooker's switch."""
+"""Freezing, and other temperatures that air pressure leaves alone: tempered chocolate, a rice cooker's switch."""
 
 from __future__ import annotations
 

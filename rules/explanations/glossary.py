@@ -1,7 +1,7 @@
 """Words of the trade: what each means, a rule a word.
 
-A word is a row of data/lexicon/glossary.toml and a message of the same name in data/wording/<language>/why/glossary.ftl.
-The message may name values of rules/explanations; a few stand for a place, which is an example where none was said.
+A word is a row of data/lexicon/glossary.toml and a message of the same name in why/glossary.ftl of data/wording. The
+message may name values of rules/explanations; where they are of a place and none was said, an example is taken.
 """
 
 from __future__ import annotations
@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from functools import cache
+from typing import Any
 
 from rules import explanations, tables
 from rules.book import Case, Part, Rule
@@ -40,11 +41,11 @@ class Term:
 @cache
 def terms() -> dict[str, Term]:
     """Every word by its id."""
-    rows = tables.read_toml(FILE)["term"]
-    return {
-        row["id"]: Term(**{name: tuple(held) if isinstance(held, list) else held for name, held in row.items()})
-        for row in rows
-    }
+    rows: Iterable[dict[str, Any]] = (
+        {name: tuple(held) if isinstance(held, list) else held for name, held in row.items()}
+        for row in tables.read_toml(FILE)["term"]
+    )
+    return {str(row["id"]): Term(**row) for row in rows}
 
 
 def rule_of(asked: Iterable[str]) -> Rule | None:

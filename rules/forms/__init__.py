@@ -10,7 +10,6 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from functools import cached_property
-from itertools import takewhile
 
 from rules import book
 from rules.book import Case, Part
@@ -18,10 +17,14 @@ from rules.model import Answer, Because, Figure, Request
 from rules.said import Listed, Said, Words, together
 
 TOPICS = ("time", "temperature", "boiling_point", "doneness", "pressure", "sugar_stage")
-# where something was given time already and is not done, whatever else is the matter with it
-UNDONE = (*TOPICS, "troubleshoot")
+# what went wrong is told by its cause, unless it is asked how long it still wants
+WRONG, HOW_LONG = "troubleshoot", frozenset(("how_long", "more"))
 # where a thing may be asked about that somebody thinks of buying
 BOUGHT = (*TOPICS, "calibrate", "why", "bake_adjust", "preserve", "set_kitchen")
+# where two places may be asked about
+COMPARED = (*TOPICS, "why")
+# forms that want yes or no
+VERDICTS = ("changes", "enough", "is_ok")
 # forms that the room's own headline answers
 PLAIN = ("how_long", "how_hot", "how_much", "start", "convert", "why")
 JUDGED, OF_PLACES = "doneness.judged", "which.place"
@@ -81,18 +84,29 @@ def in_form(answer: Answer, work: Work) -> Answer:
 
 
 def forms_of(request: Request) -> Iterator[str]:
-    """The forms a question has, the one that counts most first; the cook's own times are forms by themselves."""
-    topic = request.topic
-    if len(request.elevations_m) > 1 and topic in TOPICS:
-        yield "which"
-    if request.elapsed_min is not None and topic in UNDONE:
+    """The forms a question has, the one that counts most first; places and times of the cook's own are forms too."""
+    topic, had = request.topic, request.elapsed_min is not None
+    if had and "remaining" in request.forms and (topic in TOPICS or _asks_how_long(request)):
         yield "remaining"
     if "worth" in request.forms and topic in BOUGHT:
         yield "worth"
+    if len(request.elevations_m) > 1 and topic in COMPARED and "why" not in request.forms:
+        yield "which"
     if topic in TOPICS:
-        yield from before_plain(request)
-        if request.planned_min is not None:
-            yield "enough"
+        yield from answered(request)
+        yield from (("enough",) if request.planned_min is not None else ())
+        yield from (("remaining",) if had else ())
+
+
+def _asks_how_long(request: Request) -> bool:
+    return request.topic == WRONG and not HOW_LONG.isdisjoint(request.forms)
+
+
+def answered(request: Request) -> Iterator[str]:
+    """The forms up to one that the room answers anyway; behind that only those that want yes or no."""
+    plain = next((at for at, form in enumerate(request.forms) if form in PLAIN), len(request.forms))
+    yield from request.forms[:plain]
+    yield from (form for form in request.forms[plain:] if form in VERDICTS)
 
 
 def of_all_places(answer: Answer) -> Answer:
@@ -103,16 +117,13 @@ def of_all_places(answer: Answer) -> Answer:
 
 def told_alike(request: Request) -> bool:
     """Whether the form is answered alike whichever of the topics that the words fit is meant."""
+    choices = set(request.choices)
     if "worth" in request.forms:
-        return set(request.choices) <= set(BOUGHT)
+        return choices <= set(BOUGHT)
+    if len(request.elevations_m) > 1:
+        return choices <= set(COMPARED)
     own = request.elapsed_min or request.planned_min or request.temperature_of in ("hold", "fridge")
-    return set(request.choices) <= set(TOPICS) and bool(own or "can_it" in request.forms)
-
-
-def before_plain(request: Request) -> Iterator[str]:
-    """The forms up to one that the room answers anyway, unless it was put as a question for yes or no."""
-    verdict = request.asked_way is not None or "is_ok" in request.forms
-    return takewhile(lambda form: verdict or form not in PLAIN, request.forms)
+    return choices <= set(TOPICS) and bool(own or "can_it" in request.forms)
 
 
 def opens(asked: Asked, verdict: str) -> str:

@@ -22,7 +22,12 @@ def sign(asked: Asked) -> Part | None:
     """The sign of a dish that is done by softening, or by eye: the safe reading comes long before or there is none."""
     request, dish_class = asked.request, asked.case.dish_class
     safe = safety.safe_temperature(request.dish, dish_class)
-    if asked.judged or request.topic != "doneness" or dish_class == UNSAID or request.wanted_doneness:
+    if (
+        request.temperature_c is not None
+        or request.topic != "doneness"
+        or dish_class == UNSAID
+        or request.wanted_doneness
+    ):
         return None
     if safe and heated_through(dish_class):
         return None

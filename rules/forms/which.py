@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from rules.book import Part, rule
+from rules.book import Case, Part, rule
 from rules.foods.dishes import dishes, usual_method
 from rules.forms import Asked, changes
 from rules.heat.compared import SET, compared
@@ -37,26 +37,42 @@ def places(asked: Asked) -> Part | None:
     heights = request.elevations_m or tuple(m for m in both if m is not None)
     if len(heights) < 2:
         return None
-    each = [asked.otherwise(elevation_m=m, pressure_pa=None, from_elevation_m=None) for m in heights]
+    topic = "time" if request.topic == "why" and request.dish_class else request.topic
+    from_m = request.from_elevation_m if request.time_min is not None and request.elevations_m else None
+    here = {"topic": topic, "pressure_pa": None, "from_elevation_m": from_m}
+    each = [asked.otherwise(**here, elevation_m=m) for m in heights]
     timed = [Rival(elevation(m), one.time[0]) for m, one in zip(heights, each, strict=True) if one.time]
     if len(timed) == len(heights) and request.topic != "boiling_point":
-        return Part(headline=_places(asked, timed))
-    boils = [one.case.here.boiling_c for one in each]
-    at = [say("boils-at", boil=temp(c), place=elevation(m)) for c, m in zip(boils, heights, strict=True)]
-    alike = max(boils) - min(boils) < ALIKE_K
-    return Part(headline=say("boils", alike="yes" if alike else "no", each=listed(at, "commas")))
+        return Part(headline=_places(asked, each[0], timed))
+    return Part(headline=_boils(asked, [one.case for one in each]))
 
 
-def _places(asked: Asked, timed: Sequence[Rival]) -> Words:
+def _boils(asked: Asked, places: Sequence[Case]) -> Words:
+    """Where water boils in each place; of two the one first that was asked for, the cooler where neither was."""
+    hotter = asked.request.asked_way == "hotter"
+    first, *rest = sorted(places, key=lambda place: place.here.boiling_c, reverse=hotter)
+    alike = abs(rest[-1].here.boiling_c - first.here.boiling_c) < ALIKE_K
+    others = [say("boils-at", boil=temp(place.here.boiling_c), place=place.place) for place in rest]
+    return say(
+        "boils",
+        way="same" if alike else "higher" if hotter else "lower",
+        boil=temp(first.here.boiling_c),
+        place=first.place,
+        others=listed(others, "and"),
+    )
+
+
+def _places(asked: Asked, one: Asked, timed: Sequence[Rival]) -> Words:
+    what = _doing(one)
     if len(timed) > 2:
-        each = [say("time-at", time=duration(one.time.value), place=one.named) for one in timed]
-        return say("places-each", doing=_doing(asked), each=listed(each, "and"))
+        each = [say("time-at", time=duration(place.time.value), place=place.named) for place in timed]
+        return say("places-each", doing=what, each=listed(each, "and"))
     first, last = ranked(timed, slow_first=asked.request.asked_way != "shorter")
     return say(
         "places",
         alike="yes" if alike(first, last) else "no",
         way="longer" if first.time.value >= last.time.value else "shorter",
-        doing=_doing(asked),
+        doing=what,
         one=first.named,
         here=middle(first.time),
         other=last.named,

@@ -9,6 +9,8 @@ from __future__ import annotations
 from rules.mending.log import Trial, Tried
 from rules.mending.model import Mending, Ranked
 from rules.mending.ranking import suggest
-from rules.mending.symptoms import catalogue, meant
+from rules.mending.symptoms import Failed, Symptom, all_meant, catalogue, meant, of_dish
 
-__all__ = ["Mending", "Ranked", "Trial", "Tried", "catalogue", "meant", "suggest"]
+__all__ = [
+    "Failed", "Mending", "Ranked", "Symptom", "Trial", "Tried", "all_meant", "catalogue", "meant", "of_dish", "suggest",
+]  # fmt: skip

@@ -27,7 +27,7 @@ class Cause:
 
     by: how the size of the change is found, as the table explains; step: a first trial [fraction, or degF]
     feature, above, bound: the ratio of the formula that makes it likelier; feature "" where none does
-    say: the change in words where it has no figure; because: why it goes wrong
+    say: the change in words where it has no figure; because: why it goes wrong; both are filled by the bench
     """
 
     id: str
@@ -111,5 +111,6 @@ def behind(symptom: Symptom, dish_class: str | None) -> Iterator[Weight]:
     >>> any(w.cause == "whites_too_stiff" for w in behind(catalogue()["crumb_coarse"], "foam_cake"))
     True
     """
-    known = dish_class if dish_class in symptom.classes else next(iter(symptom.classes), None)
+    usual = next(iter(symptom.classes), None)
+    known = dish_class if dish_class in symptom.classes or symptom.dishes else usual
     return (w for w in weights()[symptom.id] if not w.classes or known in w.classes)

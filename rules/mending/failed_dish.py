@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 
 from rules.baking import components, leavening
@@ -18,8 +18,10 @@ from rules.foods import dishes
 from rules.mending.causes import Cause
 from rules.mending.log import Log
 from rules.model import Units
-from rules.physics import water
+from rules.physics import air, water
+from rules.preserving.gel import RISE_K
 from rules.recipe import Recipe, TempMark, TimeMark
+from rules.said import Said, Value, Words, elevation, number, temp, yes
 
 PARTS: dict[str, tuple[str, ...]] = {
     "leavening": ("powder", "soda"), "sugar": ("sugar", "icing_sugar"), "liquid": ("liquid", "sour_liquid"),
@@ -39,6 +41,11 @@ DOWN = ("less", "cooler", "shorter")
 # A hundredth of an amount, or of a degree: what the tables change by less, they leave.
 LEAST_CHANGE = 0.01
 SAID = ("bake", "roast", "fry")
+# from here on the air makes a difference that a cook can see; and where cooks above sea level mostly are
+HIGH_M, USUAL_M = 600.0, 1800.0
+PRESSURE = "pressure_cook"
+# settings that an oven is baked at [degC]
+OVEN_C = (135.0, 290.0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,6 +64,8 @@ class Bench:
     """A dish that failed: its recipe where there is one, its class, where it is cooked [m], and what was tried.
 
     from_m: where the recipe is right [m]; time_min: how long it was cooked [min], as far as said
+    placed: whether it is known where; where not, here_m is sea level, and no figure of the place is told
+    amounts: what the cook says is in it, by component: not the whole recipe; said_c: a temperature that was said [degC]
     """
 
     dish_class: str
@@ -69,6 +78,31 @@ class Bench:
     units: Units = "us"
     time_min: float | None = None
     log: Log = Log()
+    placed: bool = True
+    said_c: float | None = None
+    amounts: Mapping[str, Base] = field(default_factory=dict)
+
+    @property
+    def ranked_m(self) -> float:
+        """The elevation by which causes are ranked [m]: an asker who does not say is above sea level all the same."""
+        return self.here_m if self.placed else USUAL_M
+
+    def told(self, words: Words) -> Words:
+        """A sentence of a cause, filled with the figures of the place."""
+        return replace(words, values=self._values) if isinstance(words, Said) else words
+
+    @cached_property
+    def _values(self) -> tuple[tuple[str, Value], ...]:
+        high = self.placed and self.here_m >= HIGH_M
+        gas = air.SEA_LEVEL_PA / air.pressure_pa(self.here_m)
+        return (
+            ("high", yes(high)),
+            ("pressed", yes(high and self.method == PRESSURE)),
+            ("place", elevation(self.here_m)),
+            ("boil", temp(self.boil_c)),
+            ("gas", number(gas, 1)),
+            ("gel", temp(self.boil_c + RISE_K)),
+        )
 
     @cached_property
     def batch(self) -> Batch:
@@ -125,6 +159,8 @@ class Bench:
 
     def base(self, what: What) -> Base:
         """The amount a change begins from: the recipe's, else the one in the log, else a round one."""
+        if what in self.amounts:
+            return self.amounts[what]
         for line in self.lines(what):
             amount, unit = measured(line, what)
             if amount:
@@ -144,12 +180,13 @@ class Bench:
 
     @cached_property
     def oven_c(self) -> float | None:
-        """The oven setting of the recipe [degC], or the last one in the log."""
+        """The oven setting of the recipe [degC], or the last one in the log, or what the cook says."""
         last = next((t for _, t in reversed(self.log.steps) if t.what == "oven" and t.to_value is not None), None)
         if last and last.to_value is not None and last.to_unit in ("degF", "degC"):
             return (last.to_value - 32) / 1.8 if last.to_unit == "degF" else last.to_value
         mark = next((t for t in self._temperatures() if t.what == "oven"), None)
-        return mark.low_c if mark else None
+        said_c = self.said_c if self.said_c and OVEN_C[0] <= self.said_c <= OVEN_C[1] else None
+        return mark.low_c if mark else said_c
 
     @cached_property
     def baked_min(self) -> float | None:

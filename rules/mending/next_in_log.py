@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from rules.baking.change import WAYS, WHATS, Change
 from rules.mending.causes import Cause
 from rules.mending.failed_dish import Bench
@@ -19,7 +21,7 @@ FIGURELESS = (None, "percent", "K")
 def ranked(points: float, cause: Cause, bench: Bench, *, further: bool = False) -> Ranked:
     """A cause with its change, sized."""
     done = sized(cause, bench, further=further)
-    return Ranked(cause, points, done.change, done.line)
+    return Ranked(cause, points, replace(done.change, because=bench.told(cause.because)), done.line)
 
 
 def carried_on(scored: list[tuple[float, Cause]], bench: Bench) -> tuple[Ranked | None, Words]:

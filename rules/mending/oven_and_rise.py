@@ -46,13 +46,19 @@ def _oven_by(cause: Cause, bench: Bench, degrees_f: float) -> Said:
 def time(cause: Cause, bench: Bench, further: bool) -> Sized:
     """More or less time: a time where one is known, else by how much."""
     ratio = trial(cause).value
-    ratio = 1 + (ratio - 1) / 2 if further else ratio
+    return timed(cause, bench, 1 + (ratio - 1) / 2 if further else ratio)
+
+
+def timed(cause: Cause, bench: Bench, ratio: float, sources: tuple[str, ...] = ()) -> Sized:
+    """So many times the time it was given."""
     now = bench.baked_min and bench.baked_min * bench.log.moved("time")
     if now:
         to = scaled_min(now, ratio)
-        change = change_of(cause, from_value=round(now, 1), from_unit="min", to_value=to, to_unit="min")
+        figures = {"from_value": round(now, 1), "from_unit": "min", "to_value": to, "to_unit": "min"}
+        change = change_of(cause, sources=sources, **figures)
         return Sized(change, say("time-to", now=duration(to), was=duration(now)))
-    change = change_of(cause, from_value=100.0, from_unit="percent", to_value=round(100 * ratio), to_unit="percent")
+    figures = {"from_value": 100.0, "from_unit": "percent", "to_value": round(100 * ratio), "to_unit": "percent"}
+    change = change_of(cause, sources=sources, **figures)
     return Sized(change, say("time-by", percent=percent_apart(ratio), way="less" if ratio < 1 else "more"))
 
 

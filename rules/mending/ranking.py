@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from rules.baking import styles
 from rules.errors import within
+from rules.foods.dishes import dishes
 from rules.mending.causes import Cause, behind, causes
-from rules.mending.failed_dish import CLASSES, Bench
+from rules.mending.failed_dish import CLASSES, PRESSURE, Base, Bench
 from rules.mending.log import Log, Trial
 from rules.mending.model import Mending
 from rules.mending.next_in_log import carried_on, ranked
-from rules.mending.symptoms import Symptom, meant
+from rules.mending.symptoms import Failed, Symptom, all_meant
 from rules.model import Units
 from rules.physics.air import HIGHEST_M, LOWEST_M
 from rules.physics.kinetics import softening
@@ -20,6 +21,8 @@ from rules.recipe import Recipe
 
 ORDER = ("leavening", "yeast", "sugar", "liquid", "oven", "time")
 OUT_OF_REACH = 0.1
+# how much the causes of a further fault count
+BESIDE = 0.5
 
 
 def suggest(
@@ -29,17 +32,22 @@ def suggest(
     dish_class: str | None = None,
     dish: str | None = None,
     method: str | None = None,
-    elevation_m: float = 0.0,
+    equipment: tuple[str, ...] = (),
+    elevation_m: float | None = 0.0,
     from_elevation_m: float = 0.0,
     time_min: float | None = None,
     units: Units = "us",
+    amounts: Mapping[str, Base] | None = None,
+    said_c: float | None = None,
     log: Sequence[Trial] = (),
 ) -> Mending:
     """Rank what may lie behind a failure and size the changes; one change comes next.
 
     symptoms: ids of data/lexicon/symptoms.toml; none gives a Mending without causes
     recipe: its ratios make some causes likelier and size the change; dish_class: where there is no recipe
-    elevation_m: where it is cooked, from_elevation_m: where the recipe is right [m]; time_min: how long it was cooked
+    equipment: ids of what it was cooked in
+    elevation_m: where it is cooked, None where nobody has said; from_elevation_m: where the recipe is right [m]
+    time_min: how long it was cooked; amounts: what the cook says is in it, by component; said_c: a temperature [degC]
     log: earlier batches of it, oldest first, the last of them being the one that shows these symptoms
     raises: UnknownWord for a symptom that is not in the catalogue; OutOfRange for an elevation no kitchen has
     source: the causes' own, uwyo-altitude-adjusters (one thing at a time, in order)
@@ -49,15 +57,17 @@ def suggest(
     ('baking powder', 2.0, 1.5, 'tsp')
     """
     hint = "It is the height of the kitchen above sea level."
-    within("elevation", elevation_m, LOWEST_M, HIGHEST_M, "m", hint)
+    here_m = elevation_m or 0.0
+    within("elevation", here_m, LOWEST_M, HIGHEST_M, "m", hint)
     within("elevation it was written for", from_elevation_m, LOWEST_M, HIGHEST_M, "m", hint)
     name = style_of(recipe, dish_class)
     if dish_class is None and recipe is not None:
         dish_class = CLASSES.get(name, name)
-    found = tuple(dict.fromkeys(meant(id, dish_class) for id in symptoms))
+    found = all_meant(symptoms, Failed(dish_class=dish_class, dish=dish, method=method, equipment=equipment))
     bench = Bench(
-        dish_class=_class_of(found, dish_class), here_m=elevation_m, recipe=recipe, style=name, dish=dish,
+        dish_class=_class_of(found, dish_class), here_m=here_m, recipe=recipe, style=name, dish=dish,
         method=method, from_m=from_elevation_m, units=units, time_min=time_min, log=Log(tuple(log)),
+        placed=elevation_m is not None, amounts=amounts or {}, said_c=said_c,
     )  # fmt: skip
     if dish_class is None and recipe is None:
         bench = replace(bench, style=styles.style_of(bench.dish_class))
@@ -78,15 +88,17 @@ def _class_of(found: Sequence[Symptom], dish_class: str | None) -> str:
     """The class that was named, else the usual one of the first symptom."""
     if dish_class is not None:
         return dish_class
-    return next((row.classes[0] for row in found if row.classes), "general")
+    of_dishes = (dishes()[name].dish_class for row in found for name in sorted(row.dishes))
+    return next((row.classes[0] for row in found if row.classes), next(of_dishes, "general"))
 
 
 def _scored(found: Sequence[Symptom], bench: Bench) -> list[tuple[float, Cause]]:
     """Every cause with its points, most first; of equal ones that of the published order first."""
     points: dict[str, float] = {}
-    for symptom in found:
+    for place, symptom in enumerate(found):
+        share = BESIDE if place else 1.0
         for weight in behind(symptom, bench.dish_class):
-            points[weight.cause] = points.get(weight.cause, 0.0) + weight.at(bench.here_m)
+            points[weight.cause] = points.get(weight.cause, 0.0) + share * weight.at(bench.ranked_m)
     scored = [(round(p * _fits(causes()[id], bench), 2), causes()[id]) for id, p in points.items()]
     kept = [row for row in scored if not bench.cannot(row[1])]
     return sorted(kept if len(kept) > 1 else scored, key=lambda row: (-row[0], _place(row[1]), row[1].id))
@@ -99,7 +111,7 @@ def _fits(cause: Cause, bench: Bench) -> float:
     soften at all.
     """
     threshold_c = softening(bench.dish_class).threshold_c
-    if cause.by == "boil" and threshold_c is not None and bench.boil_c < threshold_c:
+    if cause.by == "boil" and (bench.method == PRESSURE or (threshold_c is not None and bench.boil_c < threshold_c)):
         return OUT_OF_REACH
     likelihood = cause.likelihood(bench.features)
     return max(likelihood, 1.0) if bench.asks(cause) else likelihood

@@ -9,10 +9,13 @@ from rules.mending.causes import Cause
 from rules.mending.failed_dish import Bench
 from rules.mending.hot_liquids import boil, brew, cooker, fat, gel, stage
 from rules.mending.oven_and_rise import oven, proof, time
+from rules.mending.rice import rice, rice_cooker
+from rules.mending.set_through import set_through
 from rules.mending.sized import Sized, change_of
 
 BY: dict[str, Callable[[Cause, Bench], Sized]] = {
     "boil": boil, "cooker": cooker, "stage": stage, "gel": gel, "fat": fat, "brew": brew,
+    "rice": rice, "rice_cooker": rice_cooker, "set": set_through,
 }  # fmt: skip
 BY_WHAT: dict[str, Callable[[Cause, Bench, bool], Sized]] = {"oven": oven, "time": time, "proof": proof}
 
@@ -24,7 +27,7 @@ def sized(cause: Cause, bench: Bench, *, further: bool = False) -> Sized:
     source: the tables of the component where they change it in this direction, else a first trial of common practice
     """
     if not cause.by:
-        return Sized(change_of(cause), cause.say)
+        return Sized(change_of(cause), bench.told(cause.say))
     if cause.by in BY:
         return BY[cause.by](cause, bench)
     return BY_WHAT.get(cause.what, amount)(cause, bench, further)

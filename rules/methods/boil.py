@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from rules.book import Case, Part, rule
 from rules.foods import eggs, wort
-from rules.heat import instant
+from rules.heat import instant, par_cook
 from rules.heat.pots import BOIL
 from rules.heat.way_out import way_out
 from rules.heat.wet import check, kidney_beans, published_rule, threshold, time_part
@@ -78,6 +78,7 @@ RULES = (
     threshold,
     water_temperature,
     instant.stand,
+    par_cook.par_cook,
     time,
     eggs.time,
     wort.hops,

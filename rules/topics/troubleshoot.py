@@ -1,7 +1,7 @@
-"""Troubleshoot: what went wrong, and the one change to make next, by how much; then what to try after it.
+"""Troubleshoot: the likeliest cause of what went wrong and the first thing to change, by how much; then the next.
 
-Published advice changes one thing at a time, leavening first, then sugar, then liquid. The elevation is asked for where
-it would change the answer.
+Published advice changes one thing at a time, leavening first, then sugar, then liquid. Where nobody has said where it
+was cooked, the cause and the change are told in general, and the elevation is asked for at the end.
 """
 
 from __future__ import annotations
@@ -15,30 +15,66 @@ from rules.explanations.air import dries
 from rules.explanations.boil import boils
 from rules.explanations.rise import gas_swells
 from rules.foods.methods import usual_class
-from rules.mending import Mending, Ranked
+from rules.mending import Failed, Mending, Ranked, Symptom
+from rules.mending.failed_dish import Base
 from rules.mending.safety import cautions
+from rules.mending.symptoms import RESCUE
 from rules.model import Caution, Figure, Request
-from rules.said import Said, measure, sentences, yes
+from rules.said import Said, listed, measure, sentences
 
 say = sentences("topics/troubleshoot")
-RUNNERS_UP = 3
+RUNNERS_UP, MOST_OFFERED = 2, 4
 ELSEWHERE_M = 2133.6
 CHANGES_LITTLE_M = 900.0
 FIGURE_IDS = {"degC": "to", "K": "change", "percent": "factor", "min": "to"}
 WITHOUT_START = ("K", "degC", "min")
 GAS, WATER = ("leavening", "yeast", "proof", "pan"), ("boil", "cooker", "stage", "gel", "fat", "brew")
+# roles of ingredients that a change can be of
+COMPONENTS = {role: role for role in ("leavening", "sugar", "flour", "fat", "yeast", "liquid", "salt")}
+COMPONENTS |= {"dairy": "liquid"}
+# shorter than this it tells when it went wrong, not how long it was cooked
+SHORTEST_MIN = 3.0
 
 
-@lru_cache(maxsize=64)
-def worked_out(request: Request, elevation_m: float) -> Mending:
-    """What mending has to say to a request at an elevation [m].
+def worked_out(request: Request, elevation_m: float | None) -> Mending:
+    """What mending has to say to a request at an elevation [m], None where it is not known.
 
     raises: UnknownWord for a symptom that is not in the catalogue
     """
+    return _worked_out(request, elevation_m)
+
+
+@lru_cache(maxsize=64)
+def _worked_out(request: Request, elevation_m: float | None) -> Mending:
+    given_min = request.elapsed_min or request.time_min
     return mending.suggest(
-        [request.subject or ""], dish_class=_class(request), dish=request.dish, method=request.method,
-        elevation_m=elevation_m, from_elevation_m=request.from_elevation_m or 0.0, time_min=request.time_min,
-        units=request.units,
+        symptoms(request), dish_class=_class(request), dish=request.dish, method=request.method,
+        equipment=request.equipment, elevation_m=elevation_m, from_elevation_m=request.from_elevation_m or 0.0,
+        time_min=given_min if given_min and given_min >= SHORTEST_MIN else None, units=request.units,
+        amounts=amounts(request), said_c=request.temperature_c,
+    )  # fmt: skip
+
+
+def symptoms(request: Request) -> list[str]:
+    """Everything that went wrong, the first fault first."""
+    told = (request.subject or "", *request.symptoms_too)
+    return [id for id in told if id in mending.catalogue()]
+
+
+def amounts(request: Request) -> dict[str, Base]:
+    """What the cook says is in it, by the component that a change is of."""
+    found: dict[str, Base] = {}
+    for amount in request.amounts:
+        if amount.role in COMPONENTS:
+            own = Base(amount.value, amount.unit, amount.ingredient, True)
+            found.setdefault(COMPONENTS[amount.role], own)
+    return found
+
+
+def failed(request: Request) -> Failed:
+    """The dish that failed, as far as it was told."""
+    return Failed(
+        dish_class=_class(request), dish=request.dish, method=request.method, equipment=request.equipment
     )  # fmt: skip
 
 
@@ -49,36 +85,70 @@ def _class(request: Request) -> str | None:
     return request.dish_class
 
 
+def meant(request: Request) -> tuple[Symptom, ...]:
+    """What went wrong, as it is meant of the dish."""
+    return mending.all_meant(symptoms(request), failed(request))
+
+
 def needs(request: Request) -> tuple[str, ...]:
-    """What went wrong; and the elevation, where the next change is another one higher up."""
-    if request.subject not in mending.catalogue():
+    """What went wrong; and the dish, where the words fit any."""
+    if not symptoms(request):
         return ("symptom",) if request.subject is None else ()
-    low, high = (worked_out(request, m).next for m in (0.0, ELSEWHERE_M))
-    return () if low and high and low.line == high.line else ("elevation",)
+    return ("dish",) if _is_of_any(request) else ()
+
+
+def _is_of_any(request: Request) -> bool:
+    """Whether the words mean something else of every dish, and no dish, method or cooker tells which."""
+    known = failed(request)
+    general = all(mending.catalogue()[id].usual for id in symptoms(request))
+    return general and not known.is_known and not any(row.singles_out(known) for row in meant(request))
 
 
 def mended(case: Case) -> Mending | None:
-    """The mending of this request, at sea level where the elevation is not known and does not matter."""
-    if case.request.subject not in mending.catalogue():
+    """The mending of this request; in general where the elevation is not known."""
+    if not symptoms(case.request) or _is_of_another(case.request):
         return None
-    return worked_out(case.request, case.request.elevation_m or 0.0)
+    return worked_out(case.request, case.request.elevation_m)
+
+
+def _is_of_another(request: Request) -> bool:
+    """Whether none of what went wrong can go wrong with the dish, as far as the catalogue knows."""
+    known = failed(request)
+    return known.is_known and not any(row.befalls(known) for row in meant(request))
+
+
+def which_fault(request: Request) -> Said | None:
+    """The question what went wrong with a dish, with what usually does; None where nothing is known of it."""
+    usual = mending.of_dish(failed(request))[:MOST_OFFERED]
+    if not usual or request.dish is None:
+        return None
+    return say("which-fault", food=request.dish, faults=listed((row.title for row in usual), "semicolons"))
 
 
 @rule("troubleshoot.next_change", "common-practice", "uwyo-baking-high-altitudes")
 def next_change(case: Case) -> Part | None:
-    """The one change to make next, and by how much."""
+    """The likeliest cause, and the one change to make first."""
     found = mended(case)
     if found is None or found.next is None:
         return None
     first, refused = found.next, any(symptom.discard for symptom in found.symptoms)
-    placed = yes(case.request.elevation_m is not None)
+    told = say("cause-and-change", cause=first.change.because, change=first.line)
+    row = next((symptom for symptom in found.symptoms if symptom.rescue), None)
+    asked = row is not None and case.request.saving
+    headline = say("saved", verdict=row.rescue, how=rescue(row), then=told) if row and asked else told
+    batch = (say("this-batch", verdict=row.rescue, how=rescue(row)),) if row and not asked else ()
     return Part(
-        headline=say("discard") if refused else say("next", placed=placed, place=case.place, change=first.line),
+        headline=say("discard") if refused else headline,
         figures=figures(first),
-        steps=(first.line, say("nothing-else")) if refused else (say("nothing-else"),),
-        because=first.cause.because,
+        steps=(first.line, say("nothing-else")) if refused else batch,
+        because=first.change.because,
         sources=first.change.sources,
     )
+
+
+def rescue(symptom: Symptom) -> Said:
+    """How what has failed can still be used."""
+    return Said(RESCUE, symptom.id.replace("_", "-"))
 
 
 def figures(row: Ranked) -> tuple[Figure, ...]:
@@ -106,12 +176,13 @@ def _label(row: Ranked, of: Said) -> Said:
 
 @rule("troubleshoot.runners_up", "common-practice")
 def runners_up(case: Case) -> Part | None:
-    """What to try after that, one at a time."""
+    """The second and third cause, each with its change."""
     found = mended(case)
     if found is None or len(found.causes) < 2:
         return None
-    second, *others = (row.line for row in found.causes[1 : 1 + RUNNERS_UP])
-    return Part(steps=(say("if-not", change=second), *(say("after-that", change=line) for line in others)))
+    second, *others = found.causes[1 : 1 + RUNNERS_UP]
+    first = say("if-not", change=second.line, cause=second.change.because)
+    return Part(steps=(first, *(say("after-that", change=row.line, cause=row.change.because) for row in others)))
 
 
 @rule("troubleshoot.air", "us-std-atm-1976", "iapws-r7-97", "ashrae-fundamentals")
@@ -120,7 +191,7 @@ def air(case: Case) -> Part | None:
     found = mended(case)
     if found is None or found.next is None or case.request.elevation_m is None:
         return None
-    if abs(case.here.elevation_m) < CHANGES_LITTLE_M:
+    if abs(case.here.elevation_m) < CHANGES_LITTLE_M or _is_the_same_everywhere(found):
         return None
     cause = found.next.cause
     told: list[tuple[bool, Callable[[Case], Said], str]] = [
@@ -131,13 +202,27 @@ def air(case: Case) -> Part | None:
     return next((Part(because=tell(case), sources=(source,)) for fits, tell, source in told if fits), None)
 
 
+@rule("troubleshoot.where", "common-practice")
+def where(case: Case) -> Part | None:
+    """The elevation asked for, where it is not known and the change goes by it."""
+    found = mended(case)
+    if found is None or found.next is None or case.request.elevation_m is not None or _is_the_same_everywhere(found):
+        return None
+    there = worked_out(case.request, ELSEWHERE_M).next
+    if not found.next.cause.by or there is None or there.line == found.next.line:
+        return None
+    return Part(cautions=(Caution("note", say("where")),))
+
+
+def _is_the_same_everywhere(found: Mending) -> bool:
+    return bool(found.symptoms) and found.symptoms[0].everywhere
+
+
 @rule("troubleshoot.taken_for", "common-practice")
 def taken_for(case: Case) -> Part | None:
-    """Which dish was assumed, where the words mean something else of every dish and none was named."""
+    """Which dish was assumed, where the words mean something else of every dish and the one named is not known."""
     found = mended(case)
-    if found is None or _class(case.request) is not None:
-        return None
-    if not mending.catalogue()[case.request.subject or ""].usual:
+    if found is None or not _is_of_any(case.request):
         return None
     from rules.foods.dishes import classes
 
@@ -149,7 +234,7 @@ def taken_for(case: Case) -> Part | None:
 def one_at_a_time(case: Case) -> Part | None:
     """The order of changes that is published for bakes."""
     found = mended(case)
-    formula = found is not None and any(row.cause.by == "formula" for row in found.causes)
+    formula = found is not None and found.next is not None and found.next.cause.by == "formula"
     if not formula:
         return None
     return Part(cautions=(Caution("note", say("one-at-a-time"), ("uwyo-altitude-adjusters",)),))
@@ -164,13 +249,11 @@ def safety(case: Case) -> Part | None:
 
 @rule("troubleshoot.not_in_the_catalogue", "common-practice")
 def not_in_the_catalogue(case: Case) -> Part | None:
-    """A symptom by an id of another catalogue."""
+    """A symptom by an id of another catalogue, or one that this dish cannot have."""
     if mended(case) is not None:
         return None
-    return Part(
-        headline=say("unknown"),
-        steps=(say("describe"),),
-    )
+    asked = which_fault(case.request)
+    return Part(headline=asked) if asked else Part(headline=say("unknown"), steps=(say("describe"),))
 
 
-RULES = (safety, next_change, runners_up, air, taken_for, one_at_a_time, not_in_the_catalogue)
+RULES = (safety, next_change, runners_up, air, where, taken_for, one_at_a_time, not_in_the_catalogue)

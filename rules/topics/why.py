@@ -18,7 +18,7 @@ from rules.book import Case, Part, Rule, rule
 from rules.explanations import glossary
 from rules.explanations.glossary import EXAMPLE_M
 from rules.model import Caution, Figure, Level, Request
-from rules.said import Said, elevation, listed, sentences, together
+from rules.said import Said, Words, elevation, listed, sentences, together
 
 ONE_LINE = 1
 NEAREST = 3
@@ -27,7 +27,8 @@ GENERAL = "general_reason"
 
 Polarity = Literal["positive", "negative", "either"]
 
-say, shared = sentences("topics/why"), sentences("why/shared")
+say = sentences("topics/why")
+say_of_all = sentences("why/shared")
 
 ASK = Caution("note", say("example-caution"))
 
@@ -173,10 +174,11 @@ def explained(row: Row, case: Case) -> Part:
         return Said(f"{FOLDER}/{row.id}", id, tuple(values.items()))
 
     line = text("line")
-    headline = line
-    if case.request.belief in row.beliefs:
-        verdict = None if case.request.denied else verdict_on(row.beliefs[case.request.belief])
-        headline = together(verdict, text(f"belief-{case.request.belief}".replace("_", "-")))
+    headline: Words = line
+    stated = case.request.belief
+    if stated and stated in row.beliefs:
+        verdict = None if case.request.denied else verdict_on(row.beliefs[stated])
+        headline = together(verdict, text(belief_message(stated)))
     return Part(
         headline=headline,
         because=headline if case.request.depth <= ONE_LINE else text("paragraph"),
@@ -192,7 +194,16 @@ def explained(row: Row, case: Case) -> Part:
 
 def verdict_on(belief: Belief) -> Said:
     """Whether a belief is so: yes, partly or no; of one that is denied the sentence speaks for itself."""
-    return shared("verdict", verdict=belief.verdict)
+    return say_of_all("verdict", verdict=belief.verdict)
+
+
+def belief_message(belief: str) -> str:
+    """The message of a belief.
+
+    >>> belief_message("hot_enough")
+    'belief-hot-enough'
+    """
+    return f"belief-{belief.replace('_', '-')}"
 
 
 def label_of(figure: str) -> str:

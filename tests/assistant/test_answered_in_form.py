@@ -260,7 +260,7 @@ def test_too_long_is_told_without_yes_or_no():
         ("is 38 F cold enough for the fridge at 7,000 ft", "Yes: 38 °F", "41 °F"),
         ("is 85 C ok for carrots sous vide at 4,000 m", "No: ", "84.5 °C"),
         ("is 60 C fine for chicken breast sous vide at 3,000 m", "Yes: 60 °C", "1 h 30 min"),
-        ("is 235 right for soft ball at 7,000 ft", "No: 235 °F", "221–227 °F"),
+        ("is 235 F ok for soft ball at 7,000 ft", "No: 235 °F", "221–227 °F"),
         ("is 224 right for soft ball at 7,000 ft", "Yes: 224 °F", "221–227 °F"),
         ("is bread done at 195 F inside at 7,000 ft", "Yes: 195 °F", "185–197 °F"),
         ("is 165 still right for chicken at 8,000 ft", "Yes. 165 °F", "any elevation"),
@@ -351,6 +351,33 @@ def test_which_of_two_is_quicker(text, way, quick, slow):
     assert one < two if way == "Quicker" else one > two
 
 
+@pytest.mark.parametrize(
+    ("text", "begins", "dish", "feet"),
+    [
+        ("does rice take longer in La Paz or in Lhasa", "The same: ", "rice", (11942, 11995)),
+        ("lentils in Quito and in Bogota, how long each", "Longer at ", "lentils", (9350, 8660)),
+        ("any difference for boiling potatoes between Denver and Leadville", "Longer at ", "potatoes", (10152, 5280)),
+        ("chickpeas at 5,000 ft against 8,000 ft, how do the times compare", "Longer at ", "chickpeas", (8000, 5000)),
+    ],
+)  # fmt: skip
+def test_two_places_side_by_side(text, begins, dish, feet):
+    said = headline(text)
+    assert said.startswith(begins)
+    first, last = said.split(", against " if "against" in said else ", and ")
+    assert first_minutes(first.split("about ")[1]) == pytest.approx(minutes(dish, feet[0]), rel=0.08)
+    assert first_minutes(last) == pytest.approx(minutes(dish, feet[1]), rel=0.08)
+
+
+def test_where_of_two_places_water_boils_lower():
+    said = headline("where does water boil lower, Cusco or Quito")
+    assert said.startswith("Lower at 11,150 ft (3,400 m): ")
+    assert first_f(said) == pytest.approx(boil_f(11150), abs=1)
+
+
+def test_three_places_have_three_times():
+    assert headline("spaghetti at 1500 m, 2500 m and 3500 m").count(" min at ") == 3
+
+
 def test_steam_is_no_hotter_than_the_boil():
     assert headline("steam or boil potatoes at 9,000 ft, which is faster").startswith("As long either way")
 
@@ -385,7 +412,7 @@ def test_whether_it_pays(text, verdict, word):
         ("can you cook pasta at 16,000 ft", "Yes: ", 16000),
         ("can water reach 205 F at 5,280 ft", "No: ", 5280),
         ("can a braise hit 203 F inside at 9,000 ft", "No: ", 9000),
-        ("can the water get to 210 F at 3,000 ft", "No: ", 3000),
+        ("can the pot reach 210 F at 3,000 ft", "No: ", 3000),
     ],
 )
 def test_whether_it_can_be_done_by_what_the_boil_reaches(text, verdict, feet):

@@ -56,6 +56,8 @@ def reading(asked: Asked) -> Part | None:
     of = done_readings.reading(request.dish, case.dish_class)
     if request.topic != "doneness" or request.temperature_c is None or of is None or asked.judged:
         return None
+    if "can_it" in request.forms and of.bound == "boil" and request.temperature_c > case.here.boiling_c:
+        return None
     low_c, high_c = of.here(case.here, case.sea)
     stands = (
         "under" if request.temperature_c < low_c - 0.6 else "over" if request.temperature_c > high_c + 0.6 else "in"

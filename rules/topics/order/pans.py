@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from rules.amounts import liquid, packs
-from rules.amounts.portion import portion
+from rules.amounts.portion import is_served, portion
 from rules.book import Case, Part, rule
 from rules.model import Figure, Request
 from rules.said import Words, listed, number, sentences
@@ -21,7 +21,7 @@ DEEPEST_ASKED = 6
 def in_pans(request: Request, cooked_g: float) -> Words:
     """How many full-size pans, where it was asked so."""
     part = packs.piece(request.dish, class_of(request))
-    if part and part.id == FULL_PAN:
+    if (part and part.id == FULL_PAN) or not is_served(request.dish, class_of(request)):
         return ""
     counts = [
         say("so-many-pans", count=n, amount=number(n, 0), inches=number(pan.inches, 1))

@@ -65,3 +65,9 @@ def test_what_only_counts_or_pours_is_heard_as_what_it_is(row: dict[str, Any]) -
     topic = understand(row["text"]).topic
     assert topic not in NOT_THESE
     assert topic == row["topic"]
+
+
+@pytest.mark.parametrize("text", ["how much water for rice in a pan with a lid at 9,000 ft", "9 inch pan, cake for 40"])
+def test_a_pan_on_the_stove_or_of_a_cake_is_no_hotel_pan(text: str) -> None:
+    assert "steam" not in reply_to(text).text
+    assert "fills" not in reply_to(text).text.splitlines()[0]

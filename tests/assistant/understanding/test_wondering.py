@@ -1,4 +1,4 @@
-"""What is wondered at: the one reason that is meant, two that are near, a belief with its verdict, a word of the trade."""
+"""What is wondered at: the reason that is meant, two that are near, a belief with its verdict, a word of the trade."""
 
 from __future__ import annotations
 
@@ -11,12 +11,12 @@ from spacy.tokens import Doc
 from assistant.answering import reply_to, understand
 from assistant.reading.text import fold
 from assistant.understanding import senses, trade_words
-from assistant.understanding.explanations import every_match, index
+from assistant.understanding.explanations import index, nearest
 from assistant.understanding.pipeline import read
-from assistant.understanding.wondering import GENERAL, Wonder, wonder
+from assistant.understanding.wondering import Wonder, wonder
 from rules.explanations.glossary import terms
 from rules.model import Request
-from rules.topics.why import catalogue, rows
+from rules.topics.why import GENERAL, catalogue, rows
 
 HERE = Path(__file__).parent / "reasons"
 SETS = {path.stem: tomllib.loads(path.read_text(encoding="utf-8")) for path in sorted(HERE.glob("asked*.toml"))}
@@ -195,7 +195,7 @@ def test_a_rare_word_counts_for_more() -> None:
 
 def test_what_rules_a_reason_out_leaves_it_out() -> None:
     said = senses.slots(read("why does freezer jam set the same"))
-    assert "jam_sets_cooler" not in {match.of.row for match in every_match(said)}
+    assert "jam_sets_cooler" not in {match.of.row for match in nearest(said, frozenset(), index().all)}
 
 
 def test_the_same_words_give_the_same_reason_whatever_the_dish_is_called() -> None:

@@ -49,6 +49,13 @@ def test_a_plain_form_before_it_is_answered_plainly():
     assert said(**BRAISE, forms=("how_long", "changes"), asked_way=None) == said(**BRAISE)
 
 
+def test_behind_a_plain_form_only_yes_and_no_are_heard():
+    asked = {**BRAISE, "methods_too": ("pressure_cook",)}
+    assert said(**asked, forms=("how_long", "which", "can_it")) == said(**BRAISE)
+    assert said(**asked, forms=("which",)).startswith("Quicker at ")
+    assert said(**BRAISE, forms=("how_long", "changes"), asked_way="longer").startswith("Yes: ")
+
+
 def test_elapsed_time_is_what_is_left():
     assert said(**BRAISE, elapsed_min=60.0).startswith("About 3 h 35 min more")
 

@@ -65,7 +65,7 @@ def test_nothing_wrong_needs_nothing() -> None:
 
 def test_bad_input_is_named() -> None:
     with pytest.raises(UnknownWord):
-        suggest(["exploded"])
+        suggest(["sank_in_middle"])
     with pytest.raises(OutOfRange):
         suggest([SANK], elevation_m=9000)
 

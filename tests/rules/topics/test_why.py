@@ -1,17 +1,19 @@
 """Which explanation answers, at which depth, and what is said where nobody gave an elevation."""
 
+import re
 import subprocess
 import sys
+from dataclasses import replace
 
 import pytest
 
-from assistant.answering import reply_to
 from assistant.replies.quantities import Say
 from assistant.replies.sentences import worded
 from assistant.replies.worded import answer
 from rules import book
+from rules.explanations.glossary import terms
 from rules.model import Request
-from rules.topics.why import ASK, EXAMPLE_M, catalogue, rows, subject
+from rules.topics.why import ASK, EXAMPLE_M, GENERAL, catalogue, rows, subject
 
 HERE_M = 2133.6
 
@@ -90,7 +92,7 @@ def test_a_barometer_is_an_elevation() -> None:
 
 
 def test_what_is_not_explained_says_so_and_names_three_that_are() -> None:
-    given = reply_to("why does popcorn leave so many old maids in the cake pan")
+    given = answer(Request(topic="why"))
     assert given.headline == "That is not among the things explained here yet."
     assert given.because[0].rule == "why.nothing_fits"
     assert given.because[0].text.count(";") == 2
@@ -101,7 +103,8 @@ def test_every_explanation_is_a_rule_of_the_book() -> None:
     module = book.room("topics", "why")
     assert module is not None
     rules = {item.id: item for item in book.rules_of(module)}
-    assert set(rules) == {f"why.{row.id}" for row in catalogue()} | {"why.nothing_fits"}
+    words = {f"why.word.{name}" for name in terms()}
+    assert set(rules) == {f"why.{row.id}" for row in catalogue()} | {"why.nothing_fits"} | words
     assert rules["why.lid_matters"].purpose == "Why the lid matters."
 
 
@@ -116,3 +119,56 @@ def test_one_answer_reads_one_explanation_and_imports_what_it_speaks_of() -> Non
     )
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert done.stdout.split("\n")[:2] == ["['lid_matters.ftl', 'shared.ftl']", "False"]
+
+
+def beliefs() -> list[tuple[str, str]]:
+    return [(row.id, belief) for row in catalogue() for belief in row.beliefs]
+
+
+@pytest.mark.parametrize(("name", "belief"), beliefs())
+def test_a_belief_gets_its_verdict_and_one_sentence(name: str, belief: str) -> None:
+    for elevation_m in (0.0, HERE_M, -400.0, 5400.0):
+        stated = Request(topic="why", subject=name, belief=belief, elevation_m=elevation_m)
+        given = answer(stated)
+        verdict = {"yes": "Yes. ", "no": "No. ", "partly": "Partly. "}[rows()[name].beliefs[belief].verdict]
+        assert given.headline.startswith(verdict)
+        fact = answer(replace(stated, denied=True)).headline
+        assert given.headline == verdict + fact
+        assert fact.endswith(".")
+        assert len(fact) < 260
+        assert len(re.findall(r"[.?](?:\s|$)", fact)) == 1
+        assert [b.rule for b in given.because] == [f"why.{name}"]
+
+
+@pytest.mark.parametrize("name", sorted(terms()))
+def test_a_word_of_the_trade_is_told_in_a_short_paragraph(name: str) -> None:
+    for units in ("us", "metric"):
+        given = answer(Request(topic="why", terms=(name,), elevation_m=HERE_M, units=units))
+        assert 30 < len(given.headline) < 420
+        assert 1 <= len(re.findall(r"[.?](?:\s|$)", given.headline)) <= 3
+        assert not re.search(r"[!{}]|  | \.|None", given.headline)
+        assert [b.rule for b in given.because] == [f"why.word.{name}"]
+
+
+def test_two_words_are_told_one_after_the_other() -> None:
+    both, one, other = (
+        answer(Request(topic="why", terms=of)).headline for of in (("docking", "nappe"), ("docking",), ("nappe",))
+    )
+    assert both == f"{one} {other}"
+
+
+def test_a_word_with_a_figure_of_the_place_says_where_it_holds() -> None:
+    assert "at 7,000 ft" in answer(Request(topic="why", terms=("gel_point",), elevation_m=HERE_M)).headline
+    assert "serves as an example" in answer(Request(topic="why", terms=("gel_point",))).headline
+
+
+def test_of_two_that_may_be_meant_neither_is_told() -> None:
+    asked = Request(topic="why", nearest=("lid_matters", "harder_boil"), dish_class="pasta", elevation_m=HERE_M)
+    assert answer(asked).missing == ("explanation",)
+    assert answer(replace(asked, subject="lid_matters")).missing == ()
+
+
+def test_the_general_reason_stands_in_where_nothing_tells() -> None:
+    assert subject(Request(topic="why", nearest=(GENERAL,))) == GENERAL
+    assert subject(Request(topic="why", nearest=(GENERAL,), dish_class="pasta")) == "pasta_takes_longer"
+    assert answer(Request(topic="why", subject=GENERAL, elevation_m=HERE_M)).headline.startswith("The general reason")

@@ -8,10 +8,15 @@ places = { $alike ->
     }
 places-each = { CAPITAL($doing) }: { $each }.
 time-at = about { $time } at { $place }
-boils = { $alike ->
-        [yes] The same: water boils at { $each }.
-       *[no] Water boils at { $each }.
-    }
+# $others: a list of `boils-at`
+boils = { $way ->
+        [same] The same
+        [higher] Higher at { $place }
+       *[lower] Lower at { $place }
+    }: water boils at { $boil } { $way ->
+        [same] at { $place }, { $others }
+       *[moved] there, against { $others }
+    }.
 boils-at = { $boil } at { $place }
 
 # $others: a list of `time-for`

@@ -9,12 +9,10 @@ line =
     }
 paragraph =
     A batter has to rise and set at the same moment. { $gas_swells } { $side ->
-        [above] So it rises too far before it sets, unless there is less leavening. Moisture leaves sooner, so there
-            is less water and more sugar and fat in what remains, which weakens the crumb: hence a little more liquid
-            and flour, and less sugar. The wet inside gets no hotter than the boil, so cakes are given a hotter oven
-            to set in time.
-        [level] That is what recipes are written for.
+        [above] So it rises too far before it sets, unless there is less leavening. Moisture leaves sooner and makes
+            the rest richer, which weakens the crumb: hence a little more liquid and flour, and less sugar. The inside
+            stops at the boil, so cakes are given a hotter oven to set in time.
+        [level] That is what recipes are written for, with the inside held at { $boil }.
        *[below] That is close to what recipes are written for.
-    } Cakes show it first, then quick breads and yeast dough, cookies and pies least. Change one thing at a time, and
-    write down what came of it.
+    } Cakes show it first, cookies and pies least.
 equations = { $gas_equation } { $drying_equation }

@@ -1,0 +1,96 @@
+"""Component: whether somebody complains that a dish went wrong; then the question is about that, whatever its words."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from spacy.language import Language
+from spacy.tokens import Doc
+
+from assistant.understanding import faults
+from assistant.understanding.cue_words import cues, said
+from assistant.understanding.topics import Topic
+from rules.foods.dishes import dishes
+from rules.mending import Failed, all_meant
+
+TROUBLE = "troubleshoot"
+# forms that ask for a figure or a judgement of their own: a fault beside them is only told with it
+ASK_APART = frozenset((
+    "how_long", "how_hot", "how_much", "more", "remaining", "start", "convert", "differ", "is_true", "worth", "done",
+    "safe",
+))  # fmt: skip
+WHY, SURE, SHORT = "why", 1.0, 8
+# the learned table is believed where it is surer than this that something else is asked
+MOST_AGAINST = 4.0
+# words that ask for the cause or the mend, and those that tell it is the asker's own dish
+ASKS_CAUSE, OWN, CHANGES = (cues("complaint", name) for name in ("asks_cause", "own", "changes"))
+SAVING = cues("saving", "words")
+
+
+@Language.component(
+    "kitchen_complaints", requires=["doc._.faults", "doc._.forms", "doc._.topic"], assigns=["doc._.topic"]
+)
+def kitchen_complaints(doc: Doc) -> Doc:
+    """Take a complaint for a question about what went wrong; and what is only feared for the question next to it."""
+    topic = doc._.topic
+    if (complains(doc) or asks_to_save(doc)) and against(topic) < MOST_AGAINST:
+        doc._.topic = replace(topic, id=TROUBLE, margin=max(topic.margin, SURE))
+    elif topic.id == TROUBLE and only_fears(doc):
+        others = tuple(score for score in topic.scores if score[0] != TROUBLE)
+        other = next((id for id, _ in others if id in topic.fitting), TROUBLE)
+        doc._.topic = replace(topic, id=other, margin=SURE, scores=others)
+    return doc
+
+
+def against(topic: Topic) -> float:
+    """How far the learned table puts another topic before the one of what went wrong."""
+    scores = dict(topic.scores)
+    return max(scores.values(), default=0.0) - scores.get(TROUBLE, 0.0)
+
+
+def asks_to_save(doc: Doc) -> bool:
+    """Whether nothing is asked but how to save what was spoken of: can I save them?"""
+    words = [token.norm_ for token in doc]
+    return len(doc) <= SHORT and said(words, SAVING) and not any(f.kind == "dish" for f in doc._.found)
+
+
+def only_fears(doc: Doc) -> bool:
+    """Whether every fault of an utterance is but feared or supposed, and nothing is to be mended: will it sink."""
+    words = [token.norm_ for token in doc]
+    feared = [fault.said == "wished" for fault in doc._.faults]
+    return bool(feared) and all(feared) and not said(words, (*ASKS_CAUSE, *SAVING))
+
+
+def complains(doc: Doc) -> bool:
+    """Whether an utterance tells a fault that happened, and asks for nothing else.
+
+    >>> from assistant.understanding.pipeline import read
+    >>> complains(read("my muffins sank")), complains(read("why do muffins sink")), complains(read("do muffins sink"))
+    (True, False, False)
+    """
+    if not any(fault.told for fault in doc._.faults):
+        return False
+    words = [token.norm_ for token in doc]
+    forms = {form.id for form in doc._.forms}
+    if WHY in forms or doc._.topic.id == WHY:
+        return is_own(doc)
+    if changes_an_ingredient(doc):
+        return False
+    return said(words, ASKS_CAUSE) or forms.isdisjoint(ASK_APART)
+
+
+def is_own(doc: Doc) -> bool:
+    """Whether it is about a dish of the asker's own, and about something that can go wrong with it."""
+    if not said([token.norm_ for token in doc], OWN):
+        return False
+    dish = next((found.id for found in doc._.found if found.kind == "dish"), None)
+    if dish is None:
+        return False
+    failed = Failed(dish_class=dishes()[dish].dish_class, dish=dish)
+    return any(row.befalls(failed) for row in all_meant(faults.told(doc), failed))
+
+
+def changes_an_ingredient(doc: Doc) -> bool:
+    """Whether it is asked outright for more or less of an ingredient: less yeast?"""
+    starts = {found.start for found in doc._.found if found.kind == "ingredient"}
+    return any(at and doc[at - 1].norm_ in CHANGES for at in starts)

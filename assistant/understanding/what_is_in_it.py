@@ -1,0 +1,48 @@
+"""What a cook says is in a dish: 1 tsp soda, 225 g each of flour, butter and sugar."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from functools import cache
+
+from spacy.tokens import Doc
+
+from assistant.reading.spans import Found, Measure
+from assistant.understanding.cue_words import cues
+from rules import tables
+from rules.model import Amount
+
+KINDS, NEAR = ("mass", "volume"), 2
+EACH = frozenset(cues("amounts", "each"))
+# words that mean an ingredient only behind an amount of it: 1 tsp soda
+SHORT = {"soda": "baking soda", "powder": "baking powder"}
+
+
+def amounts(doc: Doc) -> tuple[Amount, ...]:
+    """Every amount with its ingredient, in the order of the text.
+
+    >>> from assistant.understanding.pipeline import read
+    >>> [(a.ingredient, a.value, a.unit) for a in amounts(read("1 tsp soda and 225 g each butter and sugar"))]
+    [('baking soda', 1.0, 'tsp'), ('butter', 225.0, 'g'), ('granulated sugar', 225.0, 'g')]
+    """
+    measures = [m for m in doc._.measures if m.kind in KINDS]
+    ends = [*(m.start for m in measures[1:]), len(doc)]
+    named = (pair for m, end in zip(measures, ends, strict=False) for pair in _named(doc, m, end))
+    return tuple(Amount(name, roles()[name], round(m.said, 6), m.unit) for m, name in named if name in roles())
+
+
+def _named(doc: Doc, measure: Measure, end: int) -> Iterator[tuple[Measure, str]]:
+    found: list[Found] = [f for f in doc._.found if f.kind == "ingredient" and measure.end <= f.start < end]
+    near = [f for f in found if f.start <= measure.end + NEAR]
+    if near:
+        shared = any(token.norm_ in EACH for token in doc[measure.end : near[0].start])
+        yield from ((measure, f.id) for f in (found if shared else near[:1]))
+        return
+    behind = (token.norm_ for token in doc[measure.end : min(measure.end + NEAR, end)])
+    yield from ((measure, SHORT[word]) for word in behind if word in SHORT)
+
+
+@cache
+def roles() -> dict[str, str]:
+    """The role of every ingredient."""
+    return {row["name"]: row["role"] for row in tables.read_toml("lexicon/ingredients.toml")["ingredient"]}
