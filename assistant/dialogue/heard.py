@@ -78,7 +78,9 @@ def as_reply(utterance: Utterance, memory: Memory) -> Hearing:
     heard, word = utterance.hearing, memory.asked
     if word is None or memory.request is None:
         return heard
-    bare = heard.elliptical or not any(sign.isalpha() for sign in utterance.text) or is_unknown_place(heard.request, word)
+    bare = (
+        heard.elliptical or not any(sign.isalpha() for sign in utterance.text) or is_unknown_place(heard.request, word)
+    )
     said = known(heard.request, word)
     if said and not bare and heard.request.topic not in marked("giving"):
         return replace(heard, elliptical=False)

@@ -26,6 +26,8 @@ COLUMNS, CONVERTED = cues("elevation", "columns"), cues("elevation", "converted"
 UNIT_CORRECTIONS, UNIT_FILLERS = cues("elevation", "unit_corrections"), cues("elevation", "unit_fillers")
 SHORT_LEADS = ("at", "elevation", "altitude", "from", "to", "im", "were", "minus")
 HEIGHT_WORDS = ("feet", "ft", "metres", "meters", "metre", "meter", "m")
+# words before a figure among which it is put right
+CORRECTION_REACH = 5
 # shorter than this a length is a height only where a word says so [m]
 LEAST_HEIGHT_M, MOST_FILLERS = 60.0, 6
 # eight five, twelve two: thousands and hundreds of feet said as two figures
@@ -244,9 +246,12 @@ def _is_bare_elevation(words: Sequence[str], number: Number, mentions: Sequence[
         return False
     if lead in LEADS:
         return lead != "in" or number.value >= SMALLEST_PLAIN
-    if number.value < SMALLEST_PLAIN or int(number.value) in YEARS or number.value % 10:
+    corrected = any(
+        " ".join(words[max(0, number.start - CORRECTION_REACH) : number.start]).rstrip(" ,").endswith(cue)
+        for cue in CORRECTIONS
+    )
+    if number.value < SMALLEST_PLAIN or int(number.value) in YEARS or (number.value % 10 and not corrected):
         return False
-    corrected = any(" ".join(words[: number.start]).rstrip(" ,").endswith(cue) for cue in CORRECTIONS)
     linked = lead in (*SIGNS, "from", "im", "for", "than") and (bool(mentions) or at_end)
     towns = any(m.place for m in mentions)
     return corrected or linked or (at_end and number.value >= SMALLEST_AT_END and not towns)

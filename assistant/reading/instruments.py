@@ -13,7 +13,7 @@ from rules.model import Units, Unused
 from rules.physics import air, water
 
 BAROMETER_UNITS = ("hPa", "inHg", "mmHg", "kPa", "Pa", "atm", "bar")
-GAUGE_UNITS = ("psi", "bar", "kPa", "atm", "Pa")
+GAUGE_UNITS = ("psi", "bar", "kPa", "atm", "Pa", "kgf_cm2")
 PSI_PA = 6894.757
 HIGHEST_GAUGE_PA = 30 * PSI_PA
 POUNDS_OF_GAUGE = (4, 20)

@@ -95,7 +95,9 @@ def _in_unit_meant(previous: Request, heard: Hearing) -> Request | None:
     height = elevation_mentions.settle([Elevation(0, 2, said, heard.unit_meant, "here")], words, previous.units)
     units: Units = "metric" if heard.unit_meant == "m" else "us"
     unused = (*heard.request.unused, *height.unused)
-    return replace(heard.request, elevation_m=height.here_m, elevation_from=height.known_from, units=units, unused=unused)
+    return replace(
+        heard.request, elevation_m=height.here_m, elevation_from=height.known_from, units=units, unused=unused
+    )
 
 
 def _figure_said(previous: Request, unit: str) -> float | None:
