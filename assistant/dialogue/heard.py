@@ -45,6 +45,18 @@ class Heard:
     back_to_recipe: bool
     depth: int | None
 
+    @property
+    def is_refused(self) -> bool:
+        """Whether a danger was heard that forbids what is asked."""
+        hazard = self.listened.hazard
+        return hazard is not None and not hazard.beside
+
+    @property
+    def warned_beside(self) -> tuple[str, ...]:
+        """The danger that is warned of after the answer."""
+        hazard = self.listened.hazard
+        return (hazard.id,) if hazard and hazard.beside else ()
+
     def in_context(self, memory: Memory) -> Hearing:
         """What it says, as the question before makes it plain."""
         return in_context(self.hearing, memory.request)

@@ -27,6 +27,7 @@ from assistant.understanding import (
     unclaimed,
     what_is_asked,
     what_is_in_it,
+    whistles,
 )
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues, said
@@ -118,6 +119,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     dish = dish or amounts.made_of(doc, amounts.bird(main_dish(found, topic), doc), topic)
     dish = dish or ("white rice" if topic == "liquid" and "rice_cooker" in tools else None)
     method = spoken_method(words, found) or implied_method(words, topic)
+    whistled = whistles.heard(doc)
+    method = method or (None if whistled is None else "pressure_cook")
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
     gauge = instruments.gauge_pa(doc._.measures, words, in_cooker)
     height = elevation_mentions.settle(doc._.elevations, words, units or kitchen.units)
@@ -173,6 +176,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         slack_min=when.slack.low if when.slack else None,
         rest_min=when.rest.low if when.rest else None,
         ovens=when.ovens,
+        whistles=whistled,
         covered=answer_preferences.covered(words),
         soaked=answer_preferences.soaked(words),
         ahead=said(words, AHEAD),

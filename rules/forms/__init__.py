@@ -17,8 +17,7 @@ from rules.model import Answer, Because, Figure, Request
 from rules.said import Listed, Said, Words, together
 
 TOPICS = ("time", "temperature", "boiling_point", "doneness", "pressure", "sugar_stage")
-# what went wrong is told by its cause, unless it is asked how long it still wants
-WRONG, HOW_LONG = "troubleshoot", frozenset(("how_long", "more"))
+WRONG = "troubleshoot"
 # where a thing may be asked about that somebody thinks of buying
 BOUGHT = (*TOPICS, "calibrate", "why", "bake_adjust", "preserve", "set_kitchen")
 # where two places may be asked about
@@ -86,7 +85,7 @@ def in_form(answer: Answer, work: Work) -> Answer:
 def forms_of(request: Request) -> Iterator[str]:
     """The forms a question has, the one that counts most first; places and times of the cook's own are forms too."""
     topic, had = request.topic, request.elapsed_min is not None
-    if had and "remaining" in request.forms and (topic in TOPICS or _asks_how_long(request)):
+    if had and (topic == WRONG or (topic in TOPICS and "remaining" in request.forms)):
         yield "remaining"
     if "worth" in request.forms and topic in BOUGHT:
         yield "worth"
@@ -96,10 +95,6 @@ def forms_of(request: Request) -> Iterator[str]:
         yield from answered(request)
         yield from (("enough",) if request.planned_min is not None else ())
         yield from (("remaining",) if had else ())
-
-
-def _asks_how_long(request: Request) -> bool:
-    return request.topic == WRONG and not HOW_LONG.isdisjoint(request.forms)
 
 
 def answered(request: Request) -> Iterator[str]:

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from rules.book import Part, rule
 from rules.foods.dishes import traits_of, usual_method
-from rules.forms import Asked
+from rules.forms import WRONG, Asked
 from rules.forms.changes import out_of_reach
 from rules.heat.headline import about, doing, middle
 from rules.heat.pressure import STOVE_TOP_GAUGE_PA
-from rules.model import Figure
+from rules.model import Figure, Request
 from rules.physics.units import round_time_min
 from rules.said import Words, duration, duration_span, gauge, number, sentences, together
 
@@ -19,6 +19,12 @@ COUNTED_FROM = {
     **dict.fromkeys(("boil", "simmer", "stew", "braise", "reduce", "poach"), "boil"), "steam": "steam",
     "pressure_cook": "pressure", **dict.fromkeys(("bake", "roast"), "oven"), "slow_cook": "crock",
 }  # fmt: skip
+# what went wrong is told by its cause, unless it is asked how long it still wants; and faults of food that is not done
+HOW_LONG = frozenset(("how_long", "more"))
+NOT_DONE = (
+    "tough", "hard", "raw", "beans_hard", "grain_hard", "roots_hard_inside", "strands_hard", "meat_tough",
+    "greens_underdone",
+)  # fmt: skip
 # why a food is not done when its time is over, by what it is; the first that holds
 REASONS = ("dried_bean", "lentil"), ("starchy_root", "root_vegetable", "tender_vegetable"), ("rice", "whole_grain")
 STUBBORN, ROOT, GRAIN = REASONS
@@ -32,7 +38,7 @@ def to_go(asked: Asked) -> Part | None:
     if had_min is None or not had_min > 0:
         return None
     cooked = cooking(asked)
-    if cooked is None:
+    if cooked is None or (by_cause(asked.request) and not _is_over(cooked, asked.request)):
         return None
     if out_of_reach(cooked):
         return Part(headline=together(cooked.answer.headline, _under_pressure(cooked)))
@@ -47,6 +53,22 @@ def to_go(asked: Asked) -> Part | None:
         round_time_min(max(0.0, low - had_min)), round_time_min(high - had_min),
     )  # fmt: skip
     return Part(figures=(left,), headline=_left(cooked, here, left, had_min))
+
+
+def by_cause(request: Request) -> bool:
+    """Whether it is told what went wrong, and not asked how long it still wants."""
+    return request.topic == WRONG and HOW_LONG.isdisjoint(request.forms)
+
+
+def _is_over(cooked: Asked, request: Request) -> bool:
+    """Whether a food that is not done has had all its time: then waiting is no answer, whatever the cause."""
+    had_min = request.elapsed_min or 0.0
+    return (
+        request.subject in NOT_DONE
+        and cooked.time is not None
+        and not out_of_reach(cooked)
+        and had_min >= (cooked.time[0].high or cooked.time[0].value)
+    )
 
 
 def cooking(asked: Asked) -> Asked | None:

@@ -89,7 +89,7 @@ def test_the_contract_has_its_keys_and_is_json(braise: Answer) -> None:
     assert list(reply) == ["schema", "heard", "missing", "figures", "steps", "because", "cautions", "text", "spoken"]
     assert list(reply["heard"]) == [
         "text", "topic", "dish", "dish_class", "method", "elevation_m", "elevation_from", "from_elevation_m",
-        "time_min", "temperature_c", "quantity", "portions",
+        "time_min", "elapsed_min", "temperature_c", "quantity", "portions",
     ]  # fmt: skip
     assert list(reply["figures"][0]) == ["id", "label", "value", "low", "high", "unit", "sea_level"]
     assert {level for c in reply["cautions"] for level in [c["level"]]} <= {"stop", "warn", "note"}

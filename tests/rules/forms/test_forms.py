@@ -108,3 +108,12 @@ def test_every_form_is_answered_whatever_is_known(form, topic, method):
                 or not answer.covered
                 or (answer.steps or answer.cautions)
             )
+
+
+def test_a_complaint_is_told_by_its_cause_until_all_its_time_is_over():
+    tough = {"dish": "short ribs", "dish_class": "collagen_cut", "elevation_m": 2133.6, "topic": "troubleshoot",
+             "subject": "tough"}  # fmt: skip
+    assert not said(**tough, elapsed_min=180.0).startswith(("About", "It should be done"))
+    assert said(**tough, elapsed_min=180.0, forms=("more", "remaining")).startswith("About 1 h 35 min more")
+    assert said(**tough, elapsed_min=480.0).startswith("It should be done: ")
+    assert not said(**{**tough, "subject": "mushy"}, elapsed_min=480.0).startswith("It should be done: ")
