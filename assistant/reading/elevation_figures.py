@@ -12,7 +12,7 @@ from assistant.understanding.cue_words import cues
 
 SMALLEST_BARE = 300
 HIGHEST_MILES = 3
-EXPLICIT = ("elevation", "altitude")
+EXPLICIT, EXPLICIT_REACH = ("elevation", "altitude", "altimeter", "gps"), 4
 SIGNS = ("to", "and", "or", "not", "-", "vs", "versus", "into")
 LISTED = (*SIGNS, ",", "then")
 YEARS = range(1900, 2101)
@@ -26,6 +26,8 @@ COLUMNS, CONVERTED = cues("elevation", "columns"), cues("elevation", "converted"
 UNIT_CORRECTIONS, UNIT_FILLERS = cues("elevation", "unit_corrections"), cues("elevation", "unit_fillers")
 SHORT_LEADS = ("at", "elevation", "altitude", "from", "to", "im", "were", "minus")
 HEIGHT_WORDS = ("feet", "ft", "metres", "meters", "metre", "meter", "m")
+# words before a figure among which it is put right
+CORRECTION_REACH = 5
 # shorter than this a length is a height only where a word says so [m]
 LEAST_HEIGHT_M, MOST_FILLERS = 60.0, 6
 # eight five, twelve two: thousands and hundreds of feet said as two figures
@@ -112,7 +114,7 @@ def _is_bound(words: Sequence[str], m: Measure) -> bool:
 
 
 def _is_explicit(words: Sequence[str], start: int, end: int) -> bool:
-    near = (*words[max(0, start - 3) : start], *words[end : end + 1])
+    near = (*words[max(0, start - EXPLICIT_REACH) : start], *words[end : end + 1])
     return any(word in EXPLICIT for word in near) or list(words[end : end + 2]) == ["above", "sea"]
 
 
@@ -244,9 +246,12 @@ def _is_bare_elevation(words: Sequence[str], number: Number, mentions: Sequence[
         return False
     if lead in LEADS:
         return lead != "in" or number.value >= SMALLEST_PLAIN
-    if number.value < SMALLEST_PLAIN or int(number.value) in YEARS or number.value % 10:
+    corrected = any(
+        " ".join(words[max(0, number.start - CORRECTION_REACH) : number.start]).rstrip(" ,").endswith(cue)
+        for cue in CORRECTIONS
+    )
+    if number.value < SMALLEST_PLAIN or int(number.value) in YEARS or (number.value % 10 and not corrected):
         return False
-    corrected = any(" ".join(words[: number.start]).rstrip(" ,").endswith(cue) for cue in CORRECTIONS)
     linked = lead in (*SIGNS, "from", "im", "for", "than") and (bool(mentions) or at_end)
     towns = any(m.place for m in mentions)
     return corrected or linked or (at_end and number.value >= SMALLEST_AT_END and not towns)

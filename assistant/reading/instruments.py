@@ -13,7 +13,7 @@ from rules.model import Units, Unused
 from rules.physics import air, water
 
 BAROMETER_UNITS = ("hPa", "inHg", "mmHg", "kPa", "Pa", "atm", "bar")
-GAUGE_UNITS = ("psi", "bar", "kPa", "atm", "Pa")
+GAUGE_UNITS = ("psi", "bar", "kPa", "atm", "Pa", "kgf_cm2")
 PSI_PA = 6894.757
 HIGHEST_GAUGE_PA = 30 * PSI_PA
 POUNDS_OF_GAUGE = (4, 20)
@@ -32,6 +32,7 @@ BAKED_C, SYRUP_C = (140.0, 230.0), (103.0, 185.0)
 # but for the low oven of barbecue
 LOW_OVEN_F = 225.0
 BOILED_C = (81.0, 102.0)
+BOILS = cues("temperature", "boils")
 FULL_SCALE_F = (150.0, 216.0)
 BARE_F, BARE_C, OVEN_F = (90.0, 600.0), (30.0, 300.0), (200.0, 500.0)
 # bare figures that ovens are set to, where the sentence goes on behind them: meatloaf 350 at sea level
@@ -157,7 +158,8 @@ def _is_temperature(number: Number, words: Sequence[str], units: Units, hot: boo
 
 def is_boiling(words: Sequence[str]) -> bool:
     """Whether the talk is of something that boils."""
-    return any(word.startswith("boil") or word == "kettle" for word in words)
+    boils = any(word.startswith("boil") or word == "kettle" for word in words)
+    return boils or ("water" in words and said(words, BOILS))
 
 
 def _could_boil(value: float) -> bool:

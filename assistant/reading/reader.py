@@ -53,8 +53,9 @@ class Heard:
         return [word.norm for i, word in enumerate(self.words) if i not in taken]
 
     def only(self) -> Measure | None:
-        """The measure that is the whole text, or None."""
-        whole = [m for m in self.measures if (m.start, m.end) == (0, len(self.words))]
+        """The measure that is the whole text, but for a point at its end, or None."""
+        end = len(self.words) - bool(self.words and self.words[-1].norm == ".")
+        whole = [m for m in self.measures if (m.start, m.end) == (0, end)]
         return whole[0] if whole else None
 
 

@@ -51,7 +51,7 @@ _REWRITES = tuple(
         (r"(?<=[a-z])-(?=[a-z])", " "),
         (r"(?<=\d) ?-(?=[a-z])", " "),
         (r"\b([ap])\.\s?m\b\.?", r"\1m"),
-        (r"(?<![a-z])p\.\s?s\.\s?i\b\.?", "psi"),
+        (r"(?<![a-z])p\.\s?s\.\s?i\b", "psi"),
         (r"(?<![a-z])(?:lbs?|pounds?)\.? ?/ ?(?:sq(?:uare)?\.? ?in(?:ch(?:es)?)?|in(?:ch)?\^?2)\b", " psi "),
         (r"(?<![a-z])kgf? ?/ ?cm\^?2\b", " ksc "),
         (r"(?:^|(?<=[a-z,(:;] )(?<!deg[cf] )(?<!degrees ))-(?=\.?\d)", "minus "),

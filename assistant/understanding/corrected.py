@@ -8,7 +8,7 @@ from assistant.reading.spans import Found
 from assistant.understanding.cue_words import cues
 
 NOT_THIS = tuple(phrase.split() for phrase in cues("corrected", "not_this"))
-RATHER = frozenset(tuple(phrase.split()) for phrase in cues("corrected", "rather"))
+RATHER = frozenset(cues("corrected", "rather"))
 LITTLE = frozenset(cues("corrected", "little"))
 
 
@@ -35,5 +35,5 @@ def meant(words: Sequence[str], found: Sequence[Found]) -> tuple[Found, ...]:
 def _is_taken_back(words: Sequence[str], dish: Found, following: Found | None) -> bool:
     if any(list(words[max(0, dish.start - len(cue)) : dish.start]) == cue for cue in NOT_THIS):
         return True
-    between = words[dish.end : following.start] if following else ()
-    return tuple(word for word in between if word not in LITTLE) in RATHER
+    between = [word for word in words[dish.end : following.start] if word not in LITTLE] if following else []
+    return bool(between) and RATHER.issuperset(between)

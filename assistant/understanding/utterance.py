@@ -69,10 +69,15 @@ def placed(hearing: Hearing, text: str, kitchen: Kitchen) -> Hearing:
     height = elevation_mentions.settle(told, [token.norm_ for token in amidst], kitchen.units)
     if height.here_m is None:
         return hearing
-    slots: dict[str, Any] = {"elevation_m": height.here_m, "elevation_from": height.known_from, "place": height.place}
     baseline = hearing.request.from_elevation_m
-    slots["from_elevation_m"] = height.from_m if baseline is None else baseline
-    return replace(hearing, request=replace(hearing.request, **slots))
+    request = replace(
+        hearing.request,
+        elevation_m=height.here_m,
+        elevation_from=height.known_from,
+        place=height.place,
+        from_elevation_m=height.from_m if baseline is None else baseline,
+    )
+    return replace(hearing, request=request)
 
 
 def capped(request: Request, dropped: int) -> Request:

@@ -2,6 +2,8 @@
 
 import pytest
 
+from assistant.answering import understand
+from assistant.reading.times_of_day import is_now
 from assistant.understanding.pipeline import read
 
 
@@ -72,3 +74,49 @@ def test_a_time_of_day_is_in_minutes_and_stands_where_it_was_said() -> None:
     (time,) = read("dinner is at six thirty pm sharp")._.clock
     assert (time.start, time.end, time.kind, time.unit) == (3, 6, "clock", "min")
     assert time.low == time.high == time.said == 18.5 * 60
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        ("dinner at half six", "18:30"),
+        ("guests come for half seven", "19:30"),
+        ("supper is half eight", "20:30"),
+        ("we eat at six in the evening", "18:00"),
+        ("doors open at eight at night", "20:00"),
+        ("stew for ten tonight", "22:00"),
+        ("brunch is at ten in the morning", "10:00"),
+        ("plating at 7: short ribs and polenta", "19:00"),
+        ("customers at 1.", "13:00"),
+        ("lunch at 12 so when do I start", "12:00"),
+    ],
+)
+def test_hears_as_it_is_said(text: str, expected: str) -> None:
+    (time,) = read(text)._.clock
+    assert f"{int(time.low) // 60:02d}:{int(time.low) % 60:02d}" == expected
+
+
+@pytest.mark.parametrize(
+    "text", ["half six eggs", "half a dozen eggs", "serve it at 140", "plate at 145", "30 in the evening"]
+)
+def test_half_of_something_and_a_serving_temperature_are_no_time(text: str) -> None:
+    assert read(text)._.clock == ()
+
+
+def test_guests_at_an_hour_are_no_second_hour() -> None:
+    (time,) = read("dinner at 7 for 8")._.clock
+    assert time.low == 19 * 60
+
+
+@pytest.mark.parametrize(
+    ("text", "now"), [("doors at 6 its 345 now", 945), ("it's ten now and lunch is at one", 600), ("dinner at 8", None)]
+)
+def test_the_time_it_is_now_is_told_from_that_of_the_meal(text: str, now: float | None) -> None:
+    doc = read(text)
+    words = [token.norm_ for token in doc]
+    assert [time.low for time in doc._.clock if is_now(words, time)] == ([] if now is None else [now])
+
+
+def test_a_time_since_which_it_cooks_is_no_time_of_service() -> None:
+    assert understand("the beans are on since ten this morning, at 7,000 ft").service_time is None
+    assert understand("put in at 2, doors at 6, lamb shanks at 8,000 ft, when are they done").service_time == "18:00"

@@ -61,3 +61,27 @@ def test_the_baseline_stays_with_its_question() -> None:
 
 def test_an_endless_conversation_is_bounded() -> None:
     assert understand("and at 9,000?", ["hello"] * 100_000).elevation_m == pytest.approx(2743.2)
+
+
+@pytest.mark.parametrize(
+    ("utterances", "metres"),
+    [
+        (["how long to boil potatoes at 2100 m", "and at 3,000"], 3000),
+        (["how long to boil potatoes at 7,000 ft", "and at 3,000"], 914.4),
+        (["how long to boil potatoes at 7,000 ft, show celsius", "and at 3,000"], 914.4),
+        (["rice at 3200 ft", "sorry, I meant metres"], 3200),
+        (["pasta at 2400 m how long", "no, feet"], 731.52),
+        (["braise lamb shanks at 7000 m", "ok feet"], 2133.6),
+        (["rice in Leadville", "i mean metres"], 3094.3),
+        (["dal bhat at 3530 m", "no wait, 3875, redo it pls"], 3875),
+    ],
+)
+def test_the_unit_of_an_elevation_goes_on(utterances: list[str], metres: float) -> None:
+    *context, last = utterances
+    assert understand(last, context).elevation_m == pytest.approx(metres, abs=1)
+
+
+def test_an_elevation_in_the_other_unit_that_cannot_be_is_asked_back() -> None:
+    request = understand("I mean metres", ["braise lamb shanks at 7000 feet"])
+    assert request.elevation_m is None
+    assert [u.reason for u in request.unused] == ["7,000 m is above any kitchen. Did you mean 7,000 ft (2,130 m)?"]

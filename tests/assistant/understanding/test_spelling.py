@@ -46,3 +46,32 @@ def test_claimed_words_stay() -> None:
     doc = read("boil potatoes 20 minits")
     assert doc._.mended == ()
     assert doc._.measures[0].low == 20
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "how long for kashk at 7,000 ft",
+        "locro from Cauda's book at 2,850 m",
+        "appam batter in Ooty",
+        "Brasís with rice",
+        "the recipe of Lentilla, how long",
+        "kottu at 1,800 m",
+    ],
+)
+def test_words_of_other_kitchens_and_names_stay(text: str) -> None:
+    assert read(text)._.mended == ()
+
+
+def test_a_word_with_accents_is_no_slip_of_an_english_one() -> None:
+    assert read("stéem it")._.mended == ()
+    assert read("steem it")._.mended == (("steem", "steam"),)
+
+
+def test_a_capital_leaves_what_sounds_alike_to_be_mended() -> None:
+    assert read("how long for Brocoli")._.mended == (("brocoli", "broccoli"),)
+
+
+@pytest.mark.parametrize("text", ["beans in brecken ridge", "rice in quitto", "eggs in lead ville"])
+def test_the_name_of_a_place_is_not_mended_into_the_kitchen(text: str) -> None:
+    assert read(text)._.mended == ()
