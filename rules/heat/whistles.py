@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from rules.book import Case, Part, rule
 from rules.heat.cook_times import LONGEST_MIN
-from rules.heat.pressure import gauge_pa, heats, inside_c, published_percent
+from rules.heat.pressure import gauge_pa, heats, published_percent
 from rules.heat.wet import WetTime, wet_time
 from rules.model import Figure, Request
 from rules.physics.units import round_to
@@ -62,7 +62,9 @@ def whistles(case: Case) -> Part | None:
     low, here, high = counts(case, time)
     return Part(
         figures=(
-            Figure("whistles", say("label"), here, "count", low, high, sea_level=None if case.there.elevation_m else base),
+            Figure(
+                "whistles", say("label"), here, "count", low, high, sea_level=None if case.there.elevation_m else base
+            ),
         ),
         headline=headline(case, time, (low, here, high)),
         because=say(
@@ -80,7 +82,7 @@ def whistles(case: Case) -> Part | None:
 
 
 def counts(case: Case, time: WetTime) -> tuple[int, int, int]:
-    """Whistles here: the fewest, the likely, the most. The fewest are those of the published rule where it says less."""
+    """Whistles here: the fewest (those of the published rule where it says less), the likely, the most."""
     base = time.base_mid_min
     percent = published_percent(case.here.elevation_m) - published_percent(case.there.elevation_m)
     gentle = base * (1 + max(0, percent) / 100)
