@@ -32,7 +32,8 @@ def answer(request: Request) -> Answer:
     The same request gives the same answer, to the byte.
     """
     try:
-        return work_out(settle(request))
+        found = work_out(settle(request))
+        return replace(found, cautions=(*found.cautions, *danger.beside(request)))
     except OutOfRange as fault:
         missing = ("elevation",) if fault.name in ("elevation", "air pressure", "pressure") else ()
         return Answer(request=request, missing=missing, cautions=(Caution("note", f"{str(fault).rstrip('.')}."),))
@@ -71,6 +72,8 @@ def settle(request: Request) -> Request:
         request = replace(request, topic="temperature" if request.subject == "oven" else "time", subject=None)
     if request.topic == "preserve" and request.method in ("bake", "roast") and request.subject is None:
         request = replace(request, topic="time")
+    if request.whistles is not None and request.topic in marked("whistled"):
+        request = replace(request, topic="time", method=request.method or "pressure_cook")
     if request.method is None and request.topic == "temperature" and request.temperature_of == "fridge":
         request = replace(request, method="hold")
     if request.topic == "temperature" and asks_reach(request):

@@ -124,6 +124,9 @@ class Request:
     start_time: str | None = _help("when the cook starts, where that is said too, ISO 8601")
     ovens: int | None = _help("how many ovens, smokers or cookers there are for it")
     covered: bool | None = _help("whether the pot has its lid on")
+    whistles: int | None = _help(
+        "whistles of a pressure cooker that the cook counts where the baseline is; 0 where it is asked how many"
+    )
     soaked: bool | None = _help("whether dry beans were soaked before")
     jars: tuple[Quantity, ...] = _help("canning jars that were named, each by what it holds", ())
     packing: tuple[str, ...] = _help("how food is packed into them, ids of data/lexicon/packing.toml", ())
@@ -151,7 +154,7 @@ class Request:
     thermometer_offset_c: float = _help("how much the cook's thermometer reads too high [K]", 0.0)
     unused: tuple[Unused, ...] = _help("heard, understood, not usable", ())
     danger: str | None = _help("the danger that was heard, an id of data/lexicon/danger; it is answered first")
-    dangers_too: tuple[str, ...] = _help("further dangers that were heard, to be named after it", ())
+    dangers_too: tuple[str, ...] = _help("further dangers that were heard, named after it or after the answer", ())
 
 
 @dataclass(frozen=True, slots=True)

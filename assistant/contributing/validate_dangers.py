@@ -29,7 +29,6 @@ HAZARD_KEYS = {
     "subject",
     "beside",
     "within",
-    "soft",
     "minutes",
     "lasting",
     "elevation_m",

@@ -45,6 +45,18 @@ class Heard:
     back_to_recipe: bool
     depth: int | None
 
+    @property
+    def is_refused(self) -> bool:
+        """Whether a danger was heard that forbids what is asked."""
+        hazard = self.listened.hazard
+        return hazard is not None and not hazard.beside
+
+    @property
+    def warned_beside(self) -> tuple[str, ...]:
+        """The danger that is warned of after the answer."""
+        hazard = self.listened.hazard
+        return (hazard.id,) if hazard and hazard.beside else ()
+
     def in_context(self, memory: Memory) -> Hearing:
         """What it says, as the question before makes it plain."""
         return in_context(self.hearing, memory.request)
@@ -78,7 +90,9 @@ def as_reply(utterance: Utterance, memory: Memory) -> Hearing:
     heard, word = utterance.hearing, memory.asked
     if word is None or memory.request is None:
         return heard
-    bare = heard.elliptical or not any(sign.isalpha() for sign in utterance.text)
+    bare = (
+        heard.elliptical or not any(sign.isalpha() for sign in utterance.text) or is_unknown_place(heard.request, word)
+    )
     said = known(heard.request, word)
     if said and not bare and heard.request.topic not in marked("giving"):
         return replace(heard, elliptical=False)
@@ -88,6 +102,12 @@ def as_reply(utterance: Utterance, memory: Memory) -> Hearing:
         return replace(heard, elliptical=bare)
     reply = replace(heard.about(memory.request.topic, **slots), elliptical=True)
     return reply if reply.request.timer_action else going_on(reply, memory.request)
+
+
+def is_unknown_place(said: Request, word: str) -> bool:
+    """Whether nothing but a place that nobody has heard of is the reply to where the kitchen is."""
+    unknown = any(u.kind == "elevation" and u.text for u in said.unused)
+    return word == "elevation" and unknown and said.dish is None and said.method is None
 
 
 def going_on(reply: Hearing, asked: Request) -> Hearing:

@@ -51,11 +51,9 @@ def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
     """
     heard = hear(text, memory, depth)
     hazard, now = heard.listened.hazard, replace(memory, scene=heard.listened.scene)
-    if hazard is None or heard.answers_drill:
+    if hazard is None or hazard.beside or heard.answers_drill:
         turn = untroubled(heard, now)
         return replace(turn, memory=memory) if turn.aside else turn
-    if hazard.beside:
-        return warned_first(untroubled(heard, now), hazard)
     return warned(heard, now, hazard)
 
 
@@ -70,19 +68,6 @@ def warned(heard: Heard, memory: Memory, hazard: Hazard) -> Turn:
         request = replace(request, danger=hazard.id, dangers_too=others)
     kept = memory if hearing.passing else after(question, memory)
     return Turn(work_out(request), replace(kept, asked=None))
-
-
-def warned_first(turn: Turn, hazard: Hazard) -> Turn:
-    """The answer with a warning before it."""
-    return Turn(replace(turn.reply, word=partial(_warned_first, turn.reply, hazard.id)), turn.memory)
-
-
-def _warned_first(reply: WorkedOut, hazard: str) -> Answer:
-    answer = reply.answer
-    warning = work_out(replace(answer.request, danger=hazard, depth=BRIEFEST)).answer
-    both = followed_by(answer, warning, answer)
-    cautions = tuple(dict.fromkeys((*warning.cautions, *answer.cautions)))
-    return replace(both, headline=warning.headline, cautions=cautions)
 
 
 def followed_by(answer: Answer, first: Answer, second: Answer) -> Answer:
@@ -153,7 +138,7 @@ def aside(heard: Heard, memory: Memory) -> Turn | None:
 
 def is_awaiting(heard: Heard, memory: Memory) -> bool:
     """Whether a piece is awaited, and the utterance may be about something else without letting go of it."""
-    return memory.asked is not None and memory.request is not None and heard.listened.hazard is None
+    return memory.asked is not None and memory.request is not None and not heard.is_refused
 
 
 def put(heard: Heard, memory: Memory) -> tuple[Hearing, Request]:
@@ -192,7 +177,7 @@ def answered(heard: Heard, memory: Memory) -> Turn:
         question = replace(question, **{slot: getattr(hearing.request, slot) for slot in PLACE_SLOTS})
     if memory.request and memory.request.depth == BRIEFEST and hearing.depth is None:
         question = replace(question, depth=BRIEFEST)
-    request = settle_in(question, memory.kitchen)
+    request = replace(settle_in(question, memory.kitchen), dangers_too=heard.warned_beside)
     reply = work_out(replace(request, depth=heard.depth) if heard.depth else request)
     kept = memory if hearing.passing else after(question, memory)
     asked = reply.missing[0] if reply.missing else None

@@ -25,6 +25,7 @@ BOUNDS, ADVICE, ADVISERS = cues("elevation", "bounds"), cues("elevation", "advic
 COLUMNS, CONVERTED = cues("elevation", "columns"), cues("elevation", "converted")
 UNIT_CORRECTIONS, UNIT_FILLERS = cues("elevation", "unit_corrections"), cues("elevation", "unit_fillers")
 SHORT_LEADS = ("at", "elevation", "altitude", "from", "to", "im", "were", "minus")
+HEIGHT_WORDS = ("feet", "ft", "metres", "meters", "metre", "meter", "m")
 # shorter than this a length is a height only where a word says so [m]
 LEAST_HEIGHT_M, MOST_FILLERS = 60.0, 6
 # eight five, twelve two: thousands and hundreds of feet said as two figures
@@ -62,6 +63,20 @@ def _put_right(words: Sequence[str], m: Measure) -> Measure:
         return m
     length_m = to_si(m.said, meant)
     return replace(m, end=at + 1, unit="ft" if meant[0] == "f" else "m", low=length_m, high=length_m)
+
+
+def unit_meant(words: Sequence[str]) -> str | None:
+    """The unit of height that is all an utterance puts right: sorry, I meant metres.
+
+    >>> unit_meant("sorry i meant metres".split()), unit_meant("not metres".split()), unit_meant("ok feet".split())
+    ('m', None, 'ft')
+    """
+    units = [i for i, word in enumerate(words) if word in HEIGHT_WORDS]
+    rest = [word for i, word in enumerate(words) if i not in units]
+    if len(units) != 1 or (units[0] and words[units[0] - 1] == "not"):
+        return None
+    little = (*UNIT_CORRECTIONS, *UNIT_FILLERS, "ok", "okay", "yes", "then")
+    return ("ft" if words[units[0]][0] == "f" else "m") if all(word in little for word in rest) else None
 
 
 def _is_no_height(words: Sequence[str], m: Measure) -> bool:

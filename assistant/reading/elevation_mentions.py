@@ -29,13 +29,14 @@ TOO = "elevations"
 class Heights:
     """Where the cook is and where the baseline was [m], how that is known, and what could not be used.
 
-    place: that was named where the cook is
+    place: that was named where the cook is; bare: the figure of where the cook is, if it was said without a unit
     all_m: every elevation that was asked about, in the order said, where there are two or more
     """
 
     here_m: float | None = None
     known_from: ElevationFrom | None = None
     place: str = ""
+    bare: float | None = None
     from_m: float | None = None
     all_m: tuple[float, ...] = ()
     metric: bool | None = None
@@ -68,6 +69,7 @@ def settle(mentions: Sequence[Elevation], words: Sequence[str], units: Units) ->
         here_m=here.m if here else None,
         known_from=("place" if here.mention.place else "stated") if here else None,
         place=here.mention.place or "" if here else "",
+        bare=here.mention.said if here and not here.mention.place and not here.mention.unit else None,
         from_m=baseline,
         all_m=asked_about([height for height in heights if height.mention.compared or height in stated]),
         metric=spoken.pop() if len(spoken) == 1 else None,

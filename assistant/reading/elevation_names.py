@@ -123,7 +123,7 @@ def _as_one(words: Sequence[str], first: Elevation, second: Elevation) -> Elevat
 def unit_that_fits(place: str, figure: Elevation) -> str | None:
     """The unit in which a figure agrees with a place; None where it does in none."""
     town_m = places.elevation_m(place)
-    if town_m is None or (figure.unit and not figure.said):
+    if town_m is None:
         return None
     units = (figure.unit,) if figure.unit else ("ft", "m")
     near_m = max(NEAR_M, NEAR_PART * abs(town_m))

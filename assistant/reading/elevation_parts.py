@@ -129,7 +129,24 @@ def settle(words: Sequence[str], mentions: list[Elevation], measures: Sequence[M
         mentions[kept[-1]] = _here_of_last(mentions[kept[-1]])
     elif len(here) == 2:
         mentions = _paired(words, mentions, here, measures)
+    elif len(here) > 2:
+        mentions = _several(words, mentions, here, measures)
     return mentions
+
+
+def _several(
+    words: Sequence[str], mentions: list[Elevation], here: list[int], measures: Sequence[Measure]
+) -> list[Elevation]:
+    """More than two elevations: of those without a word for their part, what is no kitchen beside one that is."""
+    sure = [i for i in here if mentions[i].sure]
+    unsure = [i for i in here if not mentions[i].sure]
+    if not sure or not unsure:
+        return mentions
+    if any(mentions[i].compared for i in unsure):
+        return [replace(m, role="rejected") if i in sure and not m.compared else m for i, m in enumerate(mentions)]
+    baselines = [i for i in unsure if _is_sea_level(mentions[i]) or _has_figure(words, mentions[i], measures)]
+    parts: dict[int, Role] = {i: "from" if i in baselines else "apart" for i in unsure}
+    return [replace(m, role=parts.get(i, m.role)) for i, m in enumerate(mentions)]
 
 
 def _here_of_last(mention: Elevation) -> Elevation:

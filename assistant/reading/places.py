@@ -30,7 +30,7 @@ def names_dishes(place: str) -> bool:
 
 
 def is_baseline(place: str) -> bool:
-    """Whether a place is so wide and so low that it tells where a recipe is from, but never where a kitchen is: Ohio."""
+    """Whether a place is so wide and low that it tells where a recipe is from, never where a kitchen is: Ohio."""
     return bool(_rows().get(place, {}).get("baseline_only", False))
 
 

@@ -16,7 +16,7 @@ ARTICLES = ("a", "an", "per")
 RANGE_SIGNS = ("-", "~", "to", "or", "and", "through", "till", "until")
 # what may stand between two measures that are the ends of a range, and which kinds have ranges
 TO = (("-",), ("~",), ("to",), ("or",), ("up", "to"), ("or", "up", "to"))
-RANGED = ("time", "temperature", "degree", "mass", "volume", "portion")
+RANGED = ("time", "temperature", "degree", "mass", "volume", "portion", "whistle")
 ABOUT = ("about", "around", "roughly")
 SMALLER = {
     "hour": ("minute",), "minute": ("second",), "day": ("hour",), "pound": ("ounce",), "kilogram": ("gram",),
@@ -140,7 +140,7 @@ def _measure(words: Sequence[str], spelled: Sequence[str], number: Number, kinds
     if hit is None or unit is None:
         return None
     end, (_, symbol, kind) = hit[1], unit_named(unit)
-    if kind == "portion" and words[number.start] in ARTICLES:
+    if kind in ("portion", "whistle") and words[number.start] in ARTICLES:
         return None
     value = to_si(number.value, unit)
     return Measure(number.start, end, kind, value, value, number.value, symbol)

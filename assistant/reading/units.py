@@ -17,6 +17,7 @@ LONGEST_UNIT = 4
 SI = {
     "length": "meter",
     "time": "minute",
+    "whistle": "whistle",
     "temperature": "degree_celsius",
     "degree": "degree",
     "pressure": "pascal",
@@ -27,7 +28,7 @@ SI = {
     "percent": "percent",
 }
 # what is heard in talk; a can of beans is no measure there, in a list of ingredients it is
-SPOKEN = ("length", "time", "temperature", "degree", "pressure", "mass", "volume", "portion")
+SPOKEN = ("length", "time", "temperature", "degree", "pressure", "mass", "volume", "portion", "whistle")
 AMOUNTS = ("mass", "volume", "count", "percent")
 TEMPERATURES = ("temperature", "degree")
 # what a change of a recipe has figures of

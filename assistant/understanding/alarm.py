@@ -8,7 +8,7 @@ catalogue missed, in general words; what is said of a hazard that was heard is n
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from functools import cache
 from itertools import pairwise
@@ -44,11 +44,16 @@ class Alarm:
 
 @dataclass(frozen=True, slots=True)
 class Net:
-    """The learned table. classes: its columns, HARMLESS among them; weights: a row a hashed feature, bias last."""
+    """The learned table.
+
+    classes: its columns, HARMLESS among them; weights: a row a hashed feature, bias last
+    telling: the concepts that tell of each family, because they are seldom said without danger
+    """
 
     classes: tuple[str, ...]
     weights: np.ndarray[Any, Any]
     scale: float
+    telling: dict[str, frozenset[str]]
 
 
 def sound(features: Iterable[str]) -> Alarm:
@@ -70,7 +75,14 @@ def rows(features: Iterable[str]) -> list[int]:
 def _net() -> Net:
     about = json.loads(tables.data_path(ABOUT).read_text(encoding="utf-8"))
     with tables.data_path(WEIGHTS).open("rb") as file:
-        return Net(tuple(about["classes"]), np.load(file), float(about["scale"]))
+        weights = np.load(file)
+    told = {family: frozenset(concepts) for family, concepts in about["telling"].items()}
+    return Net(tuple(about["classes"]), weights, float(about["scale"]), told)
+
+
+def telling(family: str) -> frozenset[str]:
+    """The concepts that tell of a family of hazards."""
+    return _net().telling[family]
 
 
 def of_words(doc: Doc) -> tuple[str, ...]:
@@ -89,15 +101,15 @@ def _of_words(doc: Doc) -> Iterator[str]:
     yield from (f"has:{m.kind}" for m in doc._.measures)
 
 
-def of_scene(held: Iterable[str], fired: Sequence[str], near: Sequence[str], before: Iterable[str]) -> tuple[str, ...]:
+def of_scene(held: Iterable[str], fired: Iterable[str], near: Iterable[str], before: Iterable[str]) -> tuple[str, ...]:
     """Features of an utterance where it was said.
 
-    held: concepts that are said or still stand; fired, near: ids of hazards that hold, or lack one thing
-    before: features of the utterances before it
+    held: concepts that are said or still stand; fired: what is known of the hazards that hold
+    near: ids of hazards that lack one thing; before: features of the utterances before it
     """
     return (
         *(f"held:{concept}" for concept in held),
-        *(f"hazard:{id}" for id in fired),
+        *(f"hazard:{known}" for known in fired),
         *(f"near:{id}" for id in near),
         *(f"{BEFORE}{feature}" for feature in before),
     )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from functools import cache
+from itertools import pairwise
 
 from spacy.tokens import Doc
 
@@ -55,7 +56,7 @@ def portions(doc: Doc, topic: str, hour: int | None = None) -> int | None:
 def _added(doc: Doc, groups: Sequence[Measure]) -> int:
     """How many further groups are added to the first."""
     added = 0
-    for one, other in zip(groups, groups[1:], strict=False):
+    for one, other in pairwise(groups):
         if other.start - one.end != 1 or doc[one.end].norm_ not in ("and", "plus", "+", "&", ","):
             break
         added += 1

@@ -7,8 +7,11 @@ from dataclasses import replace
 from spacy.language import Language
 from spacy.tokens import Doc
 
+from assistant.understanding import faults
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.topics import Topic
+from rules.foods.dishes import dishes
+from rules.mending import Failed, all_meant
 
 TROUBLE = "troubleshoot"
 # forms that ask for a figure or a judgement of their own: a fault beside them is only told with it
@@ -20,7 +23,7 @@ WHY, SURE, SHORT = "why", 1.0, 8
 # the learned table is believed where it is surer than this that something else is asked
 MOST_AGAINST = 4.0
 # words that ask for the cause or the mend, and those that tell it is the asker's own dish
-ASKS_CAUSE, OWN = cues("complaint", "asks_cause"), cues("complaint", "own")
+ASKS_CAUSE, OWN, CHANGES = (cues("complaint", name) for name in ("asks_cause", "own", "changes"))
 SAVING = cues("saving", "words")
 
 
@@ -69,6 +72,25 @@ def complains(doc: Doc) -> bool:
         return False
     words = [token.norm_ for token in doc]
     forms = {form.id for form in doc._.forms}
-    if WHY in forms:
-        return said(words, OWN)
+    if WHY in forms or doc._.topic.id == WHY:
+        return is_own(doc)
+    if changes_an_ingredient(doc):
+        return False
     return said(words, ASKS_CAUSE) or forms.isdisjoint(ASK_APART)
+
+
+def is_own(doc: Doc) -> bool:
+    """Whether it is about a dish of the asker's own, and about something that can go wrong with it."""
+    if not said([token.norm_ for token in doc], OWN):
+        return False
+    dish = next((found.id for found in doc._.found if found.kind == "dish"), None)
+    if dish is None:
+        return False
+    failed = Failed(dish_class=dishes()[dish].dish_class, dish=dish)
+    return any(row.befalls(failed) for row in all_meant(faults.told(doc), failed))
+
+
+def changes_an_ingredient(doc: Doc) -> bool:
+    """Whether it is asked outright for more or less of an ingredient: less yeast?"""
+    starts = {found.start for found in doc._.found if found.kind == "ingredient"}
+    return any(at and doc[at - 1].norm_ in CHANGES for at in starts)

@@ -23,6 +23,7 @@ FOLDER, SHARED = "lexicon/danger", "shared"
 KINDS = ("food", "thing", "act", "vessel", "person", "place", "circumstance")
 ROW_SETS = ("dishes", "classes", "traits", "canned_as", "methods", "equipment", "only_classes")
 GAP, LONGEST_GAP, NUMBER = "..", 4, "#"
+SENTENCE_ENDS = frozenset((".", "?", "!", ";"))
 CANNING = "canning"
 YOUNG_MONTHS, TODDLER_YEARS, OLD_YEARS = 12, 4, 70
 
@@ -203,11 +204,13 @@ def _in_stems(doc: Doc, stems: Sequence[str]) -> Iterator[Heard]:
 
 
 def _after_gaps(stems: Sequence[str], at: int, parts: Sequence[str]) -> int | None:
-    """Where the last of some parts ends that follow each other with at most a short gap before each."""
+    """Where the last of some parts ends that follow each other in a sentence, with at most a short gap before each."""
     if not parts:
         return at
     size = parts[0].count(" ") + 1
     for start in range(at, min(at + LONGEST_GAP, len(stems) - size) + 1):
+        if start > at and stems[start - 1] in SENTENCE_ENDS:
+            return None
         if " ".join(stems[start : start + size]) == parts[0]:
             last = _after_gaps(stems, start + size, parts[1:])
             if last:

@@ -5,11 +5,18 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import Any
 
+from assistant.reading import elevation_mentions
+from assistant.reading.elevation_mentions import METRIC_BARE
+from assistant.reading.reader import hear
+from assistant.reading.spans import Elevation
 from assistant.understanding.request import TROUBLE, Hearing
 from rules.catalogue import marked, topics
 from rules.foods.dishes import dishes
-from rules.model import PLACE_SLOTS, Kitchen, Request
+from rules.model import PLACE_SLOTS, Kitchen, Request, Units
+from rules.physics.units import M_PER_FT
 
+# an elevation told in metres is a round one of them, and none in feet
+ROUND_M, ROUND_FT = 10, 50
 SLOTS_OF_A_DISH = (
     "time_min",
     "time_high_min",
@@ -42,9 +49,9 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
     An elliptical utterance goes on with the question before; a whole question keeps the place, and the dish where
     it names none but needs one. What is said anew always wins.
     """
-    now = heard.request
+    now = _in_unit_meant(previous, heard) or _in_metres(previous, heard) if previous else heard.request
     units = heard.units or (previous.units if previous else None)
-    stated: dict[str, Any] = {"units": units} if units else {}
+    stated: dict[str, Any] = {"units": now.units if heard.unit_meant else units} if units else {}
     if heard.depth:
         stated["depth"] = heard.depth
     if previous is None:
@@ -77,6 +84,39 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
             keep = SLOTS_OF_A_DISH if same else ("portions", "service_time")
             stated |= {slot: getattr(previous, slot) for slot in keep if getattr(now, slot) in (None, ())}
     return replace(now, **(_place(previous, now, goes_on) | stated))
+
+
+def _in_unit_meant(previous: Request, heard: Hearing) -> Request | None:
+    """The elevation before with its figure in another unit: I meant metres."""
+    said = _figure_said(previous, heard.unit_meant) if heard.unit_meant else None
+    if said is None or heard.unit_meant is None:
+        return None
+    words = (f"{said:g}", heard.unit_meant)
+    height = elevation_mentions.settle([Elevation(0, 2, said, heard.unit_meant, "here")], words, previous.units)
+    units: Units = "metric" if heard.unit_meant == "m" else "us"
+    unused = (*heard.request.unused, *height.unused)
+    return replace(
+        heard.request, elevation_m=height.here_m, elevation_from=height.known_from, units=units, unused=unused
+    )
+
+
+def _figure_said(previous: Request, unit: str) -> float | None:
+    """The figure of the elevation before, said in the other unit, or of one that could not be right."""
+    if previous.elevation_m is not None and previous.elevation_from == "stated":
+        return round(previous.elevation_m / M_PER_FT if unit == "m" else previous.elevation_m, 1)
+    doubted = next((u.text for u in previous.unused if u.kind == "elevation" and u.text), "")
+    return next((number.value for number in hear(doubted).numbers), None)
+
+
+def _in_metres(previous: Request, heard: Hearing) -> Request:
+    """What is said now; a bare elevation is in metres where the one before was told in round metres."""
+    before, bare = previous.elevation_m, heard.bare_elevation
+    metric = previous.units == "metric" and heard.units != "us" and before is not None
+    if bare is None or before is None or not metric or not METRIC_BARE[0] <= bare <= METRIC_BARE[1]:
+        return heard.request
+    if before % ROUND_M or not (before / M_PER_FT) % ROUND_FT:
+        return heard.request
+    return replace(heard.request, elevation_m=bare)
 
 
 def _dish(previous: Request, now: Request) -> dict[str, Any]:

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
+from itertools import pairwise
 
 from spacy.tokens import Doc
 
-from assistant.understanding import alarm, scene, unclaimed
+from assistant.understanding import alarm, scene, spread, unclaimed
 from assistant.understanding.alarm import Alarm
 from assistant.understanding.hazards import Figures, Hazard, hazard_of, hazards, holding, nearly
 from assistant.understanding.scene import Scene
@@ -18,8 +19,14 @@ MOST_OTHERS = 2
 FIRST = {"people": 0.3}
 SHORT = 18
 SOME = 0.05
-# what the net must say, 0 to 1: under the first a soft hazard is let go; from the others it warns beside, or alone
-HARMLESS_BELOW, DOUBTFUL_FROM, SURE_FROM = 0.05, 0.6, 0.75
+# what the net must say, 0 to 1: for a hazard that was heard in one breath, for one that was put together from afar, and
+# for a warning of its own in general words
+NEAR_FROM, SPREAD_FROM, ALONE_FROM = 0.12, 0.3, 0.35
+# from where the rule of the family it hears is said after the words on a hazard of another
+SURE_FROM = 0.9
+# words between two things that tell of danger, and forms of question that ask about it
+MOST_BETWEEN = 16
+ASKS_SAFETY = frozenset(("safe", "is_ok", "can_it", "enough", "done", "is_true"))
 SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
 
 
@@ -40,13 +47,15 @@ class HeardIn:
     """An utterance in its scene.
 
     own: concepts said now; held: those and what still stands; another_food: whether it turns to another food
-    fired: hazards that hold; figures: of the wrong size or not; features: what the net looks at
+    fired: hazards that hold, those beside an answer last; spreads: how far apart each was said, by its id
+    figures: of the wrong size or not; features: what the net looks at
     """
 
     own: frozenset[str]
     held: frozenset[str]
     another_food: bool
     fired: tuple[Hazard, ...]
+    spreads: dict[str, str]
     figures: Figures
     features: tuple[str, ...]
 
@@ -58,23 +67,49 @@ def listen(doc: Doc, before: Scene) -> Listened:
     """
     heard = heard_in(doc, before)
     alarmed = alarm.sound(heard.features)
-    ranked = likeliest(heard.fired, alarmed)
+    ranked = tuple(h for h in likeliest(heard.fired, alarmed) if granted(h, doc, heard, alarmed))
     hazard = ranked[0] if ranked else None
     refused = _refused_before(heard.own, before)
     if refused and (hazard is None or hazard.beside) and _goes_on(doc, heard, refused):
         hazard = refused
-    if hazard is not None or (alarmed.danger >= DOUBTFUL_FROM and _may_alarm(doc, heard, before)):
-        hazard = weighed(hazard, alarmed)
+    if hazard is None and warns_alone(doc, heard, before, alarmed):
+        hazard = hazard_of(f"general_{alarmed.family}")
     return Listened(hazard, _after(doc, before, heard, refused, hazard), besides(hazard, ranked, alarmed))
 
 
+def granted(hazard: Hazard, doc: Doc, heard: HeardIn, alarmed: Alarm) -> bool:
+    """Whether a hazard that holds is one: the net does not take it for harmless, and what is said of people is of food.
+
+    A hazard that is only told about, not refused, needs nobody's leave.
+    """
+    if hazard.beside:
+        return spread.names_food_beside(doc, hazard)
+    least = NEAR_FROM if heard.spreads[hazard.id] in spread.NEAR else SPREAD_FROM
+    return hazard.subject is not None or alarmed.danger >= least
+
+
+def warns_alone(doc: Doc, heard: HeardIn, before: Scene, alarmed: Alarm) -> bool:
+    """Whether the net warns of what no hazard says: it is alarmed, and things are named that tell of such danger.
+
+    They are two that stand together, one now and one before, or one in a question about safety.
+    """
+    if alarmed.danger < ALONE_FROM or not _may_alarm(doc, heard, before):
+        return False
+    told = alarm.telling(alarmed.family)
+    places = sorted({h.start for h in doc._.concepts if h.concept in told})
+    together = any(later - earlier <= MOST_BETWEEN for earlier, later in pairwise(places))
+    asks = any(form.id in ASKS_SAFETY for form in doc._.forms)
+    return bool(places) and (together or asks or not told.isdisjoint(heard.held - heard.own))
+
+
 def besides(hazard: Hazard | None, ranked: Sequence[Hazard], alarmed: Alarm) -> tuple[Hazard, ...]:
-    """What is named after a hazard: others that hold, and the rule of the family that the net is sure of."""
+    """What is named after a hazard: others that hold, and the rule of another family that the net is sure of."""
     if hazard is None or hazard.beside:
         return ()
     others = tuple(h for h in ranked if not h.beside and h.id != hazard.id)[:MOST_OTHERS]
-    general = hazard_of(f"general_{alarmed.family}")
-    return (*others, general) if alarmed.danger >= SURE_FROM and general.id != hazard.id else others
+    if alarmed.danger < SURE_FROM or alarmed.family == hazard.family:
+        return others
+    return (*others, hazard_of(f"general_{alarmed.family}"))
 
 
 def likeliest(fired: Sequence[Hazard], alarmed: Alarm) -> tuple[Hazard, ...]:
@@ -92,21 +127,20 @@ def heard_in(doc: Doc, before: Scene) -> HeardIn:
     held = own | scene.carried(doc, own, before, another_food=another_food)
     figures = Figures.of(doc, before.temperature)
     fired = holding(own, held, doc._.concepts, figures)
-    scenic = alarm.of_scene(sorted(held), [h.id for h in fired], nearly(held), dict.fromkeys(before.said))
-    return HeardIn(own, held, another_food, fired, figures, (*alarm.of_words(doc), *scenic))
+    spreads = _spreads(doc, fired)
+    known = (*(h.id for h in fired), *sorted({*spreads.values(), *(h.family for h in fired if not h.beside)}))
+    scenic = alarm.of_scene(sorted(held), known, nearly(held), dict.fromkeys(before.said))
+    return HeardIn(own, held, another_food, fired, spreads, figures, (*alarm.of_words(doc), *scenic))
 
 
-def weighed(hazard: Hazard | None, heard: Alarm) -> Hazard | None:
-    """What is warned of, with the net asked.
-
-    A soft hazard that the net takes for harmless is let go; where no hazard was heard but the net is alarmed, the
-    family is warned of in general words, alone or beside the answer.
-    """
-    if hazard is not None:
-        return None if hazard.soft and heard.danger < HARMLESS_BELOW else hazard
-    if heard.danger < DOUBTFUL_FROM:
-        return None
-    return replace(hazard_of(f"general_{heard.family}"), beside=heard.danger < SURE_FROM)
+def _spreads(doc: Doc, fired: Sequence[Hazard]) -> dict[str, str]:
+    """How far apart the pieces of each hazard were said that is to be refused, in the way that brings them nearest."""
+    found: dict[str, str] = {}
+    for hazard in fired:
+        if not hazard.beside:
+            ways = (spread.spread(doc, hazard, doc._.concepts), found.get(hazard.id, spread.APART))
+            found[hazard.id] = min(ways, key=spread.SPREADS.index)
+    return found
 
 
 def _may_alarm(doc: Doc, heard: HeardIn, before: Scene) -> bool:

@@ -16,7 +16,7 @@ def tells(doc: Doc) -> bool:
     """Whether something is told of the kitchen that holds from now on, and nothing is asked.
 
     >>> from assistant.understanding.pipeline import read
-    >>> [tells(read(t)) for t in ("we moved to Leadville", "how high is Leadville", "a good name for a bar in Leadville")]
+    >>> [tells(read(t)) for t in ("we moved to Leadville", "how high is Leadville", "a bar in Leadville")]
     [True, False, False]
     """
     words = [token.norm_ for token in doc]

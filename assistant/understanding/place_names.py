@@ -24,12 +24,10 @@ def kitchen_places(doc: Doc) -> Doc:
     """Hear places beside the phrases of the lexicon."""
     words = [token.norm_ for token in doc]
     found = tuple(_preferred(words, one) for one in doc._.found)
-    if not any(one.kind == "place" for one in found):
-        taken = {
-            i for spans in (doc._.numbers, doc._.measures, found) for span in spans for i in range(span.start, span.end)
-        }
-        found = tuple(sorted((*found, *hear(words, taken)), key=lambda one: one.start))
-    doc._.found = found
+    spans = (*doc._.numbers, *doc._.measures, *found)
+    taken = {i for span in spans for i in range(span.start, span.end)}
+    more = hear(words, taken, beside_another=any(one.kind == "place" for one in found))
+    doc._.found = tuple(sorted((*found, *more), key=lambda one: one.start)) if more else found
     return doc
 
 
@@ -49,16 +47,23 @@ def _is_placed(words: Sequence[str], found: Found) -> bool:
     return before in LEADS or (ends and before in SIGNS)
 
 
-def hear(words: Sequence[str], taken: Collection[int] = ()) -> tuple[Found, ...]:
-    """The places among lower-case words that are cut in two (brecken ridge) or misspelt; the first that is heard.
+def hear(words: Sequence[str], taken: Collection[int] = (), *, beside_another: bool = False) -> tuple[Found, ...]:
+    """The places among lower-case words that are cut in two (brecken ridge) or misspelt, the nearest first.
 
     taken: the words that mean something else
+    beside_another: whether a place was heard already; beside one a misspelt one needs a word of place before it
     """
     cut = next((place for start, end in _windows(words, taken, 2) if (place := _cut(words, start, end))), None)
     if cut:
         return (cut,)
     near = [hit for start, end in _windows(words, taken, 1) if (hit := _near(words, start, end))]
-    return (min(near, key=lambda hit: hit[0])[1],) if near else ()
+    kept: list[Found] = []
+    for _, place in sorted(near, key=lambda hit: hit[0]):
+        alone = not kept and not beside_another
+        apart = all(place.end <= k.start or k.end <= place.start for k in kept)
+        if apart and (alone or _is_placed_at(words, place.start)):
+            kept.append(place)
+    return tuple(kept)
 
 
 def _windows(words: Sequence[str], taken: Collection[int], shortest: int) -> Iterator[tuple[int, int]]:
@@ -74,7 +79,7 @@ def _windows(words: Sequence[str], taken: Collection[int], shortest: int) -> Ite
 def _cut(words: Sequence[str], start: int, end: int) -> Found | None:
     """A name that is cut; where each part is a word of its own, only behind a word of place: the dead wood."""
     place = towns.cut_in_two(*words[start:end])
-    if place is None or (_are_known(words[start:end]) and not (start and words[start - 1] in LEADS)):
+    if place is None or (_are_known(words[start:end]) and not _is_placed_at(words, start)):
         return None
     return Found(start, end, "place", place, 0.9)
 
@@ -87,8 +92,12 @@ def _near(words: Sequence[str], start: int, end: int) -> tuple[int, Found] | Non
     return hit and (hit[0], Found(start, end, "place", hit[1], 0.7))
 
 
+def _is_placed_at(words: Sequence[str], start: int) -> bool:
+    return start > 0 and words[start - 1] in LEADS
+
+
 def _is_led(words: Sequence[str], start: int) -> bool:
-    return start == 0 or words[start - 1] in LEADS or words[start - 1] in SIGNS
+    return start == 0 or _is_placed_at(words, start) or words[start - 1] in SIGNS
 
 
 def _are_known(words: Sequence[str]) -> bool:

@@ -9,7 +9,7 @@ from typing import Any
 
 from spacy.tokens import Doc
 
-from assistant.reading import elevation_mentions, instruments
+from assistant.reading import elevation_figures, elevation_mentions, instruments
 from assistant.reading.spans import Found, Measure
 from assistant.understanding import (
     amounts,
@@ -27,6 +27,7 @@ from assistant.understanding import (
     unclaimed,
     what_is_asked,
     what_is_in_it,
+    whistles,
 )
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues, said
@@ -78,6 +79,8 @@ class Hearing:
     dish_of_a_bake: the dish if it does, where eggs are an ingredient
     timers: what it says of timers, if it is about them
     times: its times by the part they play
+    bare_elevation: the figure of the elevation, if it was said without a unit
+    unit_meant: the unit of the elevation before, if that is all that is put right: I meant metres
     """
 
     request: Request
@@ -90,6 +93,8 @@ class Hearing:
     dish_of_a_bake: str | None = None
     timers: OfTimers = OfTimers()
     times: Times = Times()
+    bare_elevation: float | None = None
+    unit_meant: str | None = None
 
     @property
     def passing(self) -> bool:
@@ -114,6 +119,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     dish = dish or amounts.made_of(doc, amounts.bird(main_dish(found, topic), doc), topic)
     dish = dish or ("white rice" if topic == "liquid" and "rice_cooker" in tools else None)
     method = spoken_method(words, found) or implied_method(words, topic)
+    whistled = whistles.heard(doc)
+    method = method or (None if whistled is None else "pressure_cook")
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
     gauge = instruments.gauge_pa(doc._.measures, words, in_cooker)
     height = elevation_mentions.settle(doc._.elevations, words, units or kitchen.units)
@@ -169,6 +176,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         slack_min=when.slack.low if when.slack else None,
         rest_min=when.rest.low if when.rest else None,
         ovens=when.ovens,
+        whistles=whistled,
         covered=answer_preferences.covered(words),
         soaked=answer_preferences.soaked(words),
         ahead=said(words, AHEAD),
@@ -205,6 +213,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         changes_a_bake=any(f.kind == "ingredient" for f in found) and unclaimed.is_elliptical(doc, CHANGES_OF_A_BAKE),
         timers=timers,
         times=times,
+        bare_elevation=height.bare,
+        unit_meant=elevation_figures.unit_meant(words),
         dish_of_a_bake=main_dish(without_ingredients(found), "bake_adjust"),
     )
 

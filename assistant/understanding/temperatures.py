@@ -9,6 +9,7 @@ from spacy.tokens import Doc
 
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues
+from assistant.understanding.lexicon import meanings
 from rules.foods.methods import methods
 from rules.physics.units import to_f
 
@@ -145,7 +146,8 @@ def _role(doc: Doc, words: Sequence[str], at: int, temp_f: float, default: str |
     if temp_f < BOIL_F and not CUES["pulling"].isdisjoint(before[-4:]):
         return "core"
     role = _nearest(before, temp_f) or _nearest(behind, temp_f)
-    if role is None and not CUES["dry"].isdisjoint(before[-3:]) and EITHER_SCALE[0] <= temp_f < HOT_F:
+    either = EITHER_SCALE[0] <= temp_f < HOT_F and CUES["slow"].isdisjoint(words)
+    if role is None and not CUES["dry"].isdisjoint(before[-3:]) and either:
         return OTHER
     if role is None and temp_f < HOT_F and not CUES["part"].isdisjoint((*before[-3:], *behind)):
         role = _of_whole(doc, words, temp_f, "core") if temp_f < BOIL_F else "core"
@@ -179,8 +181,17 @@ def _left(words: Sequence[str], at: int) -> bool:
     return not CUES["leaving"].isdisjoint(words[max(0, at - 2) : at])
 
 
+def _methods(doc: Doc, words: Sequence[str]) -> Iterator[tuple[int, str]]:
+    """Where each method is told, by itself or as the first word of a dish's name: roast turkey."""
+    for found in doc._.found:
+        if found.kind == "method":
+            yield found.start, found.id
+        elif found.kind == "dish" and len(found) > 1:
+            yield from ((found.start, id) for kind, id in meanings(words[found.start]) if kind == "method")
+
+
 def _of_whole(doc: Doc, words: Sequence[str], temp_f: float, other: str) -> str:
-    told = {methods()[f.id].temperature_of for f in doc._.found if f.kind == "method" and not _left(words, f.start)}
+    told = {methods()[id].temperature_of for at, id in _methods(doc, words) if not _left(words, at)}
     by_method = next((role for role in BY_METHOD if role in told), None)
     if by_method and (temp_f >= BOIL_F or by_method in ("bath", "smoker")):
         return by_method

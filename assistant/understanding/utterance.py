@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from spacy.tokens import Doc
 
+from assistant.reading import elevation_mentions
 from assistant.reading.text import LONGEST, clean
 from assistant.understanding.pipeline import read_clean
 from assistant.understanding.request import Hearing, hear
@@ -42,7 +43,8 @@ def listen(text: str, kitchen: Kitchen, awaited: str | None = None) -> Utterance
     doc = read_clean(cleaned)
     hearing = hear(doc, kitchen)
     if found:
-        return Utterance(text, doc, with_recipe(hearing, text, found.recipe, alone=not found.question))
+        recipe = with_recipe(hearing, text, found.recipe, alone=not found.question)
+        return Utterance(text, doc, placed(recipe, text, kitchen))
     formula = _told(text) if hearing.request.topic in marked("of_a_formula") else None
     if formula:
         return Utterance(text, doc, with_recipe(hearing, text, _titled(formula.recipe, hearing), alone=True))
@@ -56,6 +58,21 @@ def with_recipe(hearing: Hearing, text: str, recipe: str, *, alone: bool) -> Hea
     if alone or hearing.elliptical or request.topic in marked("of_a_formula"):
         request = replace(request, topic="convert_recipe", method=None)
     return replace(hearing, elliptical=False, request=request)
+
+
+def placed(hearing: Hearing, text: str, kitchen: Kitchen) -> Hearing:
+    """What is said with a recipe, with the elevation that stands amidst its lines: I live at 4,800 ft."""
+    if hearing.request.elevation_m is not None:
+        return hearing
+    amidst = read_clean(clean(text))
+    told = [mention for mention in amidst._.elevations if mention.sure]
+    height = elevation_mentions.settle(told, [token.norm_ for token in amidst], kitchen.units)
+    if height.here_m is None:
+        return hearing
+    slots: dict[str, Any] = {"elevation_m": height.here_m, "elevation_from": height.known_from, "place": height.place}
+    baseline = hearing.request.from_elevation_m
+    slots["from_elevation_m"] = height.from_m if baseline is None else baseline
+    return replace(hearing, request=replace(hearing.request, **slots))
 
 
 def capped(request: Request, dropped: int) -> Request:

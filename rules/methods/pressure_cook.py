@@ -16,6 +16,7 @@ from rules.heat.pressure import (
 )
 from rules.heat.wet import check, kidney_beans, time_part, wet_time
 from rules.heat.where_water_boils import boiling_point
+from rules.heat.whistles import in_minutes, whistles, whistles_told
 from rules.model import Caution, Figure
 from rules.physics.units import FT_PER_M, PSI_PER_PA
 from rules.said import duration, duration_span, fixed, gauge, number, sentences, temp, temp_drop
@@ -55,7 +56,7 @@ def inside(case: Case) -> Part:
 def time(case: Case) -> Part:
     """How long at pressure here, from the time at the baseline."""
     called = say("unsoaked", food=case.food) if unsoaked(case) else ""
-    return time_part(case, heats(case, gauge_pa(case)), called)
+    return time_part(in_minutes(case), heats(case, gauge_pa(case)), called)
 
 
 def unsoaked(case: Case) -> bool:
@@ -68,7 +69,7 @@ def unsoaked(case: Case) -> bool:
 def soak(case: Case) -> Part | None:
     """Which beans the time is for, soaked or not, and how long the others take."""
     other = unsoaked_time(case.request.dish, case.dish_class, "pressure_cook")
-    if other is None or case.request.time_min is not None:
+    if other is None or in_minutes(case).request.time_min is not None:
         return None
     if unsoaked(case):
         return Part(because=say("for-unsoaked"))
@@ -82,7 +83,7 @@ def soak(case: Case) -> Part | None:
 def rule_of_thumb(case: Case) -> Part | None:
     """The published rule: 5 % more time for every 1,000 ft above 2,000 ft, set beside the softening rate."""
     percent = published_percent(case.here.elevation_m)
-    time = wet_time(case, heats(case, gauge_pa(case)))
+    time = wet_time(in_minutes(case), heats(case, gauge_pa(case)))
     if time is None or case.there.elevation_m or not percent:
         return None
     low, high = (t * (1 + percent / 100) for t in (time.base_low_min, time.base_high_min))
@@ -103,7 +104,7 @@ def step(case: Case) -> Part:
     """What to do: count from pressure, and raise the gauge where the cooker allows it."""
     at_pa = gauge_pa(case)
     same_pa = at_pa + case.there.pressure_pa - case.here.pressure_pa
-    steps = [say("count-from-pressure", gauge=gauge(at_pa))]
+    steps = [] if whistles_told(case.request) else [say("count-from-pressure", gauge=gauge(at_pa))]
     if at_pa + READABLE_PA < same_pa <= STOVE_TOP_GAUGE_PA + READABLE_PA:
         steps.append(say("raise-the-gauge", baseline=case.baseline, gauge=gauge(same_pa)))
     return Part(steps=tuple(steps))
@@ -128,7 +129,7 @@ def beans(case: Case) -> Part | None:
 @rule("pressure_cook.electric", "usu-ask-extension")
 def electric(case: Case) -> Part | None:
     """What was measured of electric cookers at elevation."""
-    if case.here.elevation_m * FT_PER_M < 5000:
+    if case.here.elevation_m * FT_PER_M < 5000 or whistles_told(case.request):
         return None
     return Part(cautions=(Caution("note", say("electric"), ("usu-ask-extension",)),))
 
@@ -142,6 +143,7 @@ def safety(case: Case) -> Part:
 RULES = (
     boiling_point,
     inside,
+    whistles,
     time,
     soak,
     rule_of_thumb,

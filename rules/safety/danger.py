@@ -9,7 +9,7 @@ from typing import Any
 
 from rules import tables
 from rules.book import Case, Part, rule
-from rules.model import Caution
+from rules.model import Caution, Request
 from rules.said import Said, Value, sentences
 
 REPLIES = "lexicon/danger/replies.toml"
@@ -22,7 +22,7 @@ class Reply:
 
     file: of the wording, without its ending; its message `id` holds the sentences as attributes
     steps: how many say what to do instead; asks: whether one says whom to ask; rule: whether one is added to the words
-        on other dangers
+        on other dangers; caution: whether one warns beside an answer
     """
 
     id: str
@@ -31,6 +31,7 @@ class Reply:
     steps: int = 1
     asks: bool = True
     rule: bool = False
+    caution: bool = False
 
     @property
     def pieces(self) -> tuple[str, ...]:
@@ -39,7 +40,8 @@ class Reply:
         >>> Reply(id="oil_fire", file="dangers/kitchen", sources=(), steps=2, asks=False).pieces
         ('verdict', 'instead', 'instead-2', 'why')
         """
-        more = (*(("ask",) if self.asks else ()), *(("rule",) if self.rule else ()))
+        parts = (("ask", self.asks), ("rule", self.rule), ("caution", self.caution))
+        more = (name for name, has in parts if has)
         return ("verdict", *self.instead_pieces, "why", *more)
 
     @property
@@ -72,6 +74,12 @@ def _reply(id: str, family: str, row: dict[str, Any]) -> Reply:
         return Reply(**{**row, "id": id, "file": f"dangers/{family}", "sources": tuple(row["sources"])})
     except (KeyError, TypeError) as fault:
         raise tables.BadTable(f"data/{REPLIES}: {id}: {fault}") from fault
+
+
+def beside(request: Request) -> tuple[Caution, ...]:
+    """What is warned of after the answer to a question, in one line each, where the danger does not forbid it."""
+    warned = () if request.danger else tuple(replies()[id] for id in request.dangers_too)
+    return tuple(Caution("warn", reply.said("caution"), reply.sources) for reply in warned)
 
 
 def further(case: Case) -> Iterator[Caution]:

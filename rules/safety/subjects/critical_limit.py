@@ -1,10 +1,9 @@
-"""The critical limit of a plan that was written where water boils at 100 degC: the food's temperature, not the boil's."""
+"""The critical limit of a plan written where water boils at 100 degC: the food's temperature, not the boil's."""
 
 from __future__ import annotations
 
 from rules.book import Case, Part, celsius, rule
 from rules.model import Caution
-from rules.physics.units import to_c
 from rules.safety import holding_limits
 from rules.safety.holding_limits import limit_c, limit_min, placed
 from rules.safety.local_code import local_code

@@ -18,7 +18,7 @@ SEA = 0.0
 def metres(place: str | float | None) -> float | None:
     """A place by name, or a figure in feet."""
     if isinstance(place, str):
-        name, _, unit = place.partition(" m")
+        name, _, _unit = place.partition(" m")
         if name.isdigit():
             return float(name)
         known = elevation_m(place)

@@ -47,7 +47,7 @@ def test_examples_name_a_family_or_none() -> None:
     ],
 )
 def test_everyday_questions_do_not_alarm_it(text: str) -> None:
-    assert alarmed(text) < danger.DOUBTFUL_FROM
+    assert alarmed(text) < danger.ALONE_FROM
 
 
 def test_what_was_said_before_counts() -> None:

@@ -67,7 +67,10 @@ def test_what_only_counts_or_pours_is_heard_as_what_it_is(row: dict[str, Any]) -
     assert topic == row["topic"]
 
 
-@pytest.mark.parametrize("text", ["how much water for rice in a pan with a lid at 9,000 ft", "9 inch pan, cake for 40"])
-def test_a_pan_on_the_stove_or_of_a_cake_is_no_hotel_pan(text: str) -> None:
-    assert "steam" not in reply_to(text).text
-    assert "fills" not in reply_to(text).text.splitlines()[0]
+def test_a_pan_on_the_stove_is_no_pan_of_a_steamer() -> None:
+    told = reply_to("how much water for rice in a pan with a lid at 9,000 ft").text.splitlines()[0]
+    assert "2 cups (470 ml) as at sea level" in told
+
+
+def test_a_pan_of_a_cake_is_no_hotel_pan() -> None:
+    assert "fills" not in reply_to("cake for 40 in 9 inch pans, how many pans").text.splitlines()[0]

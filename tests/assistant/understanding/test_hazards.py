@@ -20,7 +20,8 @@ from rules.safety.danger import replies
 
 VERDICTS = tuple(verdict_words("en")["danger"])
 HERE = Path(__file__).parent
-SETS = {path.stem: tomllib.loads(path.read_text(encoding="utf-8"))["hazard"] for path in sorted(HERE.glob("*.toml"))}
+READ = {path.stem: tomllib.loads(path.read_text(encoding="utf-8")) for path in sorted(HERE.glob("*.toml"))}
+SETS = {name: read["hazard"] for name, read in READ.items() if "hazard" in read}
 FEWEST = 6
 
 
@@ -44,9 +45,13 @@ def test_is_heard_and_answered_by_a_verdict(row: dict[str, Any], talk: list[str]
     hazard, answer = listened.hazard, reply_to(talk[-1], talk[:-1])
     assert hazard is not None
     assert hazard.id in (row["id"], *row.get("or", ())), answer.text
+    if hazard.beside:
+        assert answer.request.dangers_too == (hazard.id,)
+        assert any(caution.level == "warn" and caution.text in answer.text for caution in answer.cautions)
+        return
     assert hazard.subject or answer.text.startswith(VERDICTS)
     assert any(caution.level == "stop" for caution in answer.cautions) or hazard.subject
-    assert answer.figures == () or hazard.beside or hazard.subject
+    assert answer.figures == () or hazard.subject
 
 
 @pytest.mark.parametrize(("row", "talk"), cases("harmless"))

@@ -161,9 +161,8 @@ infant_food =
     .ask = Your doctor, midwife or clinic.
 
 infant_named =
-    .verdict =
-        Only if it suits a baby: smooth or soft, cooked through, no salt, no honey, nothing whole or hard. The answer
-        below is for the cooking.
+    .verdict = Only if it suits a baby: smooth or soft, cooked through, no salt, no honey, nothing whole or hard.
+    .caution = For a baby: smooth or soft, cooked through, no salt, no honey, nothing whole or hard.
     .instead = Your doctor or clinic knows what this child may have.
     .why = Under twelve months food is no matter of taste alone.
 
@@ -321,9 +320,20 @@ child_rare =
     .why = E. coli sits all through mince and in raw milk, and in small children it destroys the kidneys.
     .ask = A doctor at once for bloody diarrhoea.
 
-at_risk_named =
+toddler_egg =
     .verdict =
-        Only if it is fresh, cooked right through and allowed in their diet; the answer below is about the cooking.
+        Only if the white and the yolk are set, or the egg was pasteurised in its shell: under five a runny egg is a
+        risk.
+    .caution =
+        For a child under five the yolk is set too, unless the eggs are pasteurised in the shell or from flocks that are
+        vaccinated against salmonella.
+    .instead = Give the egg another minute or two, until the yolk no longer runs.
+    .why = Salmonella in a runny egg makes a small child far sicker than an adult.
+
+at_risk_named =
+    .verdict = Only if it is fresh, cooked right through and allowed in their diet.
+    .caution =
+        For somebody small, old, pregnant or ill: fresh, cooked right through, and what their diet allows.
     .instead = Their doctor, midwife or dietitian decides what they may have.
     .why = For somebody ill, old, pregnant or small the usual margins are not enough.
 
@@ -355,9 +365,8 @@ allergy_trial =
     .ask = Their allergist; emergency services and the adrenaline pen for swelling, wheezing or faintness.
 
 allergy_named =
-    .verdict =
-        Only if every ingredient, pan, oil and tool is free of it; read each label. The answer below is about the
-        cooking.
+    .verdict = Only if every ingredient, pan, oil and tool is free of it; read each label.
+    .caution = For an allergy: every ingredient, pan, oil and tool free of it, each label read.
     .instead = If you cannot be sure, tell the guest before you serve.
     .why = A trace is enough, and heat does not destroy it.
 

@@ -170,6 +170,9 @@ pink_ground =
     .verdict =
         No. Ground meat is not served rare or pink by intent: { TEMP(160) } in the centre, ground poultry { TEMP(165) },
         at every elevation.
+    .caution =
+        Nobody eats it pink inside: ground meat is safe at { TEMP(160) } in the centre, ground poultry at { TEMP(165) },
+        whatever the colour.
     .instead =
         Read a thermometer through the side into the middle. For raw or rare dishes ask your inspector for the rules on
         meat that is trimmed and ground to order, and never serve it to anybody at risk.
@@ -181,6 +184,8 @@ pink_poultry =
     .verdict =
         No. Not by colour: poultry is safe when its thickest part reads { TEMP(165) }, at every elevation; below that,
         cook on.
+    .caution =
+        Nobody eats it raw inside: poultry is safe when its thickest part reads { TEMP(165) }, whatever the colour.
     .instead =
         Read a thermometer beside the bone. Pink at the bone of a young or smoked bird that reads { TEMP(165) } is
         harmless; raw or bloody flesh under it is not.

@@ -1,0 +1,74 @@
+"""How far apart the pieces of a hazard were said: a long story brings words together by chance, a question does not."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+
+from spacy.tokens import Doc
+
+from assistant.understanding.concepts import SENTENCE_ENDS, Heard, concepts
+from assistant.understanding.hazards import Hazard
+from assistant.understanding.scene import POINTING
+
+# the nearest first. BEFORE: a piece was said earlier in the conversation; LINKED: in two sentences of which the later
+# points back at the earlier; APART: in sentences that nothing joins
+BEFORE, CLOSE, LINKED, FAR, APART = SPREADS = ("before", "close", "linked", "far", "apart")
+NEAR = frozenset((BEFORE, CLOSE))
+MOST_WORDS = 14
+
+
+def spread(doc: Doc, hazard: Hazard, heard: Sequence[Heard]) -> str:
+    """One of SPREADS: how the pieces of a hazard stand in an utterance."""
+    places = [[h for h in heard if h.concept in group] for group in hazard.when]
+    if not all(places):
+        return BEFORE
+    ends = [token.i for token in doc if token.norm_ in SENTENCE_ENDS]
+    spans = ((sum(start <= i < end - 1 for i in ends), end - start, start) for start, end in _spans(places))
+    crossed, words, start = min(spans, default=(0, 0, 0))
+    if not crossed:
+        return CLOSE if words <= MOST_WORDS else FAR
+    return LINKED if crossed <= 2 and _points_back(doc, next(i for i in ends if i >= start)) else APART
+
+
+def _spans(places: Sequence[Sequence[Heard]]) -> Iterator[tuple[int, int]]:
+    """Stretches of tokens that hold a piece of each group: from each piece on, the shortest."""
+    pieces = sorted((h.start, h.end, group) for group, held in enumerate(places) for h in held)
+    for first, (start, _, _) in enumerate(pieces):
+        wanted, last = set(range(len(places))), start
+        for _, end, group in pieces[first:]:
+            if group in wanted:
+                wanted.discard(group)
+                last = max(last, end)
+            if not wanted:
+                yield start, last
+                break
+
+
+def _points_back(doc: Doc, at: int) -> bool:
+    """Whether the sentence after a full stop speaks of what was named before it."""
+    end = next((token.i for token in doc[at + 1 :] if token.norm_ in SENTENCE_ENDS), len(doc))
+    return any(token.norm_ in POINTING for token in doc[at + 1 : end])
+
+
+def names_food_beside(doc: Doc, hazard: Hazard) -> bool:
+    """Whether a food is named in the sentence of what makes a hazard, and near it: soup for gran, not gran's kettle."""
+    foods = [span.start for span in doc._.found if span.kind == "dish"]
+    foods += [h.start for h in doc._.concepts if _is_food(h)]
+    people = [h.start for h in doc._.concepts if any(h.concept in group for group in hazard.when)]
+    return any(
+        start <= person < end and any(start <= food < end and abs(food - person) <= MOST_WORDS for food in foods)
+        for start, end in sentences(doc)
+        for person in people
+    )
+
+
+def _is_food(heard: Heard) -> bool:
+    concept = concepts()[heard.concept]
+    return concept.kind == "food" and concept.names
+
+
+def sentences(doc: Doc) -> Iterator[tuple[int, int]]:
+    """The stretches of tokens between full stops and the like."""
+    cuts = [0, *(token.i + 1 for token in doc if token.norm_ in SENTENCE_ENDS), len(doc)]
+    yield from ((start, end) for start, end in pairwise(cuts) if start < end)

@@ -1,0 +1,39 @@
+"""Whistles that are counted, and what is no count of them."""
+
+import pytest
+
+from assistant.answering import reply_to, understand
+
+
+@pytest.mark.parametrize(
+    ("said", "whistles"),
+    [
+        ("moong dal gets 3 whistles at home, what about 2,900 m", 3),
+        ("potatoes four seetis in Jaipur, now I am at 10,000 ft", 4),
+        ("how many seeti for black chana at 2,700 m", 0),
+        ("number of whistles for mutton at 9,500 ft", 0),
+        ("mutton takes 5-6 whistles in the plains, we are at 3,100 m", 6),
+        ("rice one whistle, is that right at 2,200 m", 1),
+        ("how many more whistles for rajma at 3,300 m", 0),
+        ("my kettle has a whistle and will not blow at 4,000 m", None),
+        ("the train whistles all night", None),
+        ("why does the weight whistle late up here", None),
+    ],
+)
+def test_heard(said, whistles):
+    assert understand(said).whistles == whistles
+
+
+def test_whistles_are_of_a_pressure_cooker():
+    request = understand("toor dal, 4 whistles in Nagpur. how many at 3,000 m")
+    assert (request.method, request.dish) == ("pressure_cook", "toor dal")
+
+
+def test_the_reply_counts_as_it_was_asked():
+    answer = reply_to("chole need 5 whistles at sea level, how many at 3,500 m")
+    assert answer.headline.startswith("About 11 whistles (7 to 12) for chana masala at 3,500 m (11,480 ft), or ")
+    assert answer.headline.endswith("at pressure, against 5 at sea level.")
+
+
+def test_one_whistle_is_said_as_one():
+    assert reply_to("white rice one whistle at sea level, how many at 900 m").headline.startswith("About one whistle ")
