@@ -17,6 +17,8 @@ from rules.said import together
 
 # what may be asked of a pot as well as of a dough
 POT_LIQUIDS = ("water", "liquid", "stock", "wine", "milk")
+# how hot a dish is that is wanted medium rare is asked of its centre
+DONENESS = frozenset(("doneness", "temperature"))
 # hotter is no food with water in it [degC]
 WET_AT_MOST_C = 112.0
 ANY_DISH_HAS = ("oven", "time", "proof")
@@ -76,8 +78,8 @@ def settle(request: Request) -> Request:
         request = replace(request, method="hold")
     if request.topic == "temperature" and asks_reach(request):
         request = replace(request, topic="boiling_point")
-    if request.wanted_doneness and request.topic == "temperature" and request.dish_class:
-        request = replace(request, topic="doneness")
+    if request.wanted_doneness and request.dish_class and not DONENESS.isdisjoint((request.topic, *request.choices)):
+        request = replace(request, topic="doneness", choices=())
     if request.method is None and request.dish_class and by_method(request):
         from rules.foods.dishes import usual_method
 

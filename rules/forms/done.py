@@ -10,7 +10,7 @@ from rules.forms.enough import readings
 from rules.heat import done_readings
 from rules.heat.dry import heated_through
 from rules.safety.holding_limits import placed
-from rules.said import sentences, temp, temp_span
+from rules.said import Said, sentences, temp, temp_span, together
 
 say = sentences("forms/done")
 
@@ -24,7 +24,7 @@ def sign(asked: Asked) -> Part | None:
     safe = safety.safe_temperature(request.dish, dish_class)
     if (
         request.temperature_c is not None
-        or request.topic != "doneness"
+        or request.topic not in ("doneness", "time")
         or dish_class == UNSAID
         or request.wanted_doneness
     ):
@@ -33,18 +33,21 @@ def sign(asked: Asked) -> Part | None:
         return None
     of = done_readings.reading(request.dish, dish_class)
     here = of.here(asked.case.here, asked.case.sea) if of else None
-    return Part(
-        headline=say(
-            "sign",
-            food=request.dish or classes()[dish_class].label,
-            signs=classes()[dish_class].check_for(request.method),
-            safe="yes" if safe else "no",
-            core=temp(safe.temp_c) if safe else "",
-            reads="yes" if here else "no",
-            reading=temp_span(*here) if here else "",
-            where="here" if placed(request) else "anywhere",
-            place=asked.case.place,
-        )
+    return Part(headline=together(_sign(asked, safe, here), asked.answer.headline if request.topic == "time" else ""))
+
+
+def _sign(asked: Asked, safe: safety.SafeTemperature | None, here: tuple[float, float] | None) -> Said:
+    request, dish_class = asked.request, asked.case.dish_class
+    return say(
+        "sign",
+        food=request.dish or classes()[dish_class].label,
+        signs=classes()[dish_class].check_for(request.method),
+        safe="yes" if safe else "no",
+        core=temp(safe.temp_c) if safe else "",
+        reads="yes" if here else "no",
+        reading=temp_span(*here) if here else "",
+        where="here" if placed(request) else "anywhere",
+        place=asked.case.place,
     )
 
 

@@ -412,7 +412,7 @@ def test_whether_it_pays(text, verdict, word):
         ("can you cook pasta at 16,000 ft", "Yes: ", 16000),
         ("can water reach 205 F at 5,280 ft", "No: ", 5280),
         ("can a braise hit 203 F inside at 9,000 ft", "No: ", 9000),
-        ("can the pot reach 210 F at 3,000 ft", "No: ", 3000),
+        ("can water in the pot reach 210 F at 3,000 ft", "No: ", 3000),
     ],
 )
 def test_whether_it_can_be_done_by_what_the_boil_reaches(text, verdict, feet):
