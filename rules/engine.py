@@ -17,8 +17,6 @@ from rules.said import together
 
 # what may be asked of a pot as well as of a dough
 POT_LIQUIDS = ("water", "liquid", "stock", "wine", "milk")
-# what is asked of a cooker whose whistles are counted, and answered by a time
-COUNTED_IN_WHISTLES = ("time", "pressure", "doneness", "calibrate")
 # hotter is no food with water in it [degC]
 WET_AT_MOST_C = 112.0
 ANY_DISH_HAS = ("oven", "time", "proof")
@@ -72,7 +70,7 @@ def settle(request: Request) -> Request:
         request = replace(request, topic="temperature" if request.subject == "oven" else "time", subject=None)
     if request.topic == "preserve" and request.method in ("bake", "roast") and request.subject is None:
         request = replace(request, topic="time")
-    if request.whistles is not None and request.topic in COUNTED_IN_WHISTLES:
+    if request.whistles is not None and request.topic in marked("whistled"):
         request = replace(request, topic="time", method=request.method or "pressure_cook")
     if request.method is None and request.topic == "temperature" and request.temperature_of == "fridge":
         request = replace(request, method="hold")

@@ -154,7 +154,7 @@ class Request:
     thermometer_offset_c: float = _help("how much the cook's thermometer reads too high [K]", 0.0)
     unused: tuple[Unused, ...] = _help("heard, understood, not usable", ())
     danger: str | None = _help("the danger that was heard, an id of data/lexicon/danger; it is answered first")
-    dangers_too: tuple[str, ...] = _help("further dangers that were heard, to be named after it, or after the answer", ())
+    dangers_too: tuple[str, ...] = _help("further dangers that were heard, named after it or after the answer", ())
 
 
 @dataclass(frozen=True, slots=True)

@@ -25,10 +25,10 @@ OPEN_POT, SIMMERED = ("boil", "simmer", "braise", "stew"), ("simmer", "braise", 
 NO_SINGULAR = """
 arrugadas asparagus bangus bass bigos blettes bogracs bolas bourekas bravas bretonnes camarones capuns carnitas
 chilaquiles coulis couscous cristianos csirkepaprikas dauphinois divorciados dois dorados droewors duxelles eddoes
-escamoles fours fries fritas fritos gandules geschnetzeltes giblets glass gras grits guisadas haggis hummus jus
-keftedes khorovats kourabiedes kumis langos leftovers loukoumades maas machboos maluns mariscos medames migas molasses
-myrtilles octopus pericos potjiekos preserves quelites raisins rajas rancheros rellenas res rois rotos secas speculoos
-stovies tibios tibs tournedos varnishkes vaudois verdolagas verts
+escamoles faggots fours fries fritas fritos gandules geschnetzeltes giblets glass gras grits guisadas haggis hummus
+jus keftedes khorovats kourabiedes kumis langos leftovers loukoumades maas machboos maluns mariscos medames migas
+molasses myrtilles octopus pericos potjiekos preserves quelites raisins rajas rancheros rellenas res rois rotos secas
+speculoos stovies tibios tibs tournedos varnishkes vaudois verdolagas verts
 """
 # Melted sugar is caramel and the sweets cut from it are caramels; chocolate and chocolates likewise.
 TWO_THINGS = frozenset({"caramel", "chocolate"})

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
+from typing import Any
 
 from assistant.dialogue.heard import Heard
 from assistant.dialogue.memory import Memory
@@ -53,7 +54,7 @@ def several(heard: Heard, memory: Memory) -> Several | None:
     clear = [piece for piece in asked if piece.is_clear]
     if len(clear) < 2 or all(piece.question.topic == OUTSIDE for piece in clear):
         return None
-    as_said = {"depth": heard.depth or heard.hearing.depth or BRIEF, "dangers_too": heard.warned_beside}
+    as_said: dict[str, Any] = {"depth": heard.depth or heard.hearing.depth or BRIEF, "dangers_too": heard.warned_beside}
     done = [(p.question, work_out(replace(settle_in(p.question, memory.kitchen), **as_said))) for p in clear]
     answered = [(question, work) for question, work in done if not work.missing]
     awaiting = [(question, work) for question, work in done if work.missing][:1]

@@ -137,7 +137,7 @@ def settle(words: Sequence[str], mentions: list[Elevation], measures: Sequence[M
 def _several(
     words: Sequence[str], mentions: list[Elevation], here: list[int], measures: Sequence[Measure]
 ) -> list[Elevation]:
-    """More than two elevations: of those without a word that tells their part, what is no kitchen beside one that is."""
+    """More than two elevations: of those without a word for their part, what is no kitchen beside one that is."""
     sure = [i for i in here if mentions[i].sure]
     unsure = [i for i in here if not mentions[i].sure]
     if not sure or not unsure:

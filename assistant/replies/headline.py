@@ -14,7 +14,6 @@ from rules.heat.batch_size import gist
 from rules.heat.headline import about
 from rules.model import Answer, Figure, Request
 from rules.said import Words, sentences
-from rules.topics.troubleshoot import which_fault
 
 say = sentences("replies/headline")
 
@@ -105,8 +104,10 @@ def question(request: Request, word: str) -> Words:
     doubt = next((u.reason for u in request.unused if u.kind == word and u.reason), None)
     if doubt:
         return doubt
-    if word == "symptom" and (which := which_fault(request)):
-        return which
+    if word == "symptom" and request.dish:
+        from rules.topics.troubleshoot import which_fault
+
+        return which_fault(request) or say("missing", word=word, food=request.dish)
     asks = topics()[request.topic].ask if request.topic in topics() else {}
     return asks.get(word) or say("missing", word=word, food=request.dish or "it")
 

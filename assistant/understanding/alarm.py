@@ -8,7 +8,7 @@ catalogue missed, in general words; what is said of a hazard that was heard is n
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from functools import cache
 from itertools import pairwise

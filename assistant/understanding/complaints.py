@@ -11,7 +11,6 @@ from assistant.understanding import faults
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.topics import Topic
 from rules.foods.dishes import dishes
-from rules.mending import Failed, all_meant
 
 TROUBLE = "troubleshoot"
 # forms that ask for a figure or a judgement of their own: a fault beside them is only told with it
@@ -86,6 +85,9 @@ def is_own(doc: Doc) -> bool:
     dish = next((found.id for found in doc._.found if found.kind == "dish"), None)
     if dish is None:
         return False
+    # the rules of mending are imported only where somebody wonders at what went wrong
+    from rules.mending.symptoms import Failed, all_meant
+
     failed = Failed(dish_class=dishes()[dish].dish_class, dish=dish)
     return any(row.befalls(failed) for row in all_meant(faults.told(doc), failed))
 

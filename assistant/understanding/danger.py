@@ -47,7 +47,7 @@ class HeardIn:
     """An utterance in its scene.
 
     own: concepts said now; held: those and what still stands; another_food: whether it turns to another food
-    fired: hazards that hold, those beside an answer last; spreads: how far apart the pieces of each were said, by its id
+    fired: hazards that hold, those beside an answer last; spreads: how far apart each was said, by its id
     figures: of the wrong size or not; features: what the net looks at
     """
 

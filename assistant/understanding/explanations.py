@@ -27,8 +27,8 @@ LEAST, WHOLE = 0.28, 0.97
 STATED = 2.0
 # how much more a rare word counts
 RARE = 1.2
-# how many candidates are looked at closely
-CONSIDERED, FOREMOST = 32, 16
+# how much a candidate has to share, of what the nearest shares, to be looked at; how many are ranked by pairs
+WORTH, FOREMOST = 0.3, 16
 
 Part = tuple[frozenset[str], tuple[frozenset[str], ...]]
 Frame = tuple[Part, ...]
@@ -161,9 +161,9 @@ def nearest(said: Sequence[Slot], idle: frozenset[str], among: Numbers) -> list[
     told, counted, telling = by_slot.sum(axis=0), by_slot[counts].sum(axis=0), by_slot.max(axis=0)
     whole = sum(_weight(slot, book) for slot in said if slot.counts)
     matches = []
-    for at in np.argsort(-told, kind="stable")[:CONSIDERED]:
+    for at in np.flatnonzero(told > WORTH * told.max()):
         of = book.candidates[among[at]]
-        if told[at] and not _holds(of.never, heard):
+        if not _holds(of.never, heard):
             framed = all(_holds(part, heard) for part in of.about)
             extra = FRAME * len(of.about) + (STATED if of.belief else 0.0) if framed else 0.0
             share = float(counted[at]) / whole if whole else 1.0

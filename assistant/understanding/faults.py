@@ -23,7 +23,7 @@ from rules import tables
 
 CATALOGUE = "lexicon/symptoms.toml"
 GAP, EITHER, BOUND = "..", "|", "~"
-LONGEST_GAP = 3
+LONGEST_GAP = 4
 NEAR_ENOUGH = 80.0
 # how far before a fault stands what denies it, or makes it a wish
 DENIED_WITHIN, WISHED_WITHIN, FEARED_WITHIN = 2, 6, 2

@@ -1,9 +1,9 @@
 """Learn the net under the hazards: python -m assistant.understanding.train_alarm
 
-Reads data/utterances/danger (dangerous and harmless examples with their family, and asides: what cooks tell by the way) and
+Reads data/utterances/danger (examples with their family, and asides: what cooks tell by the way) and
 the ordinary questions in data/utterances/train, writes data/tables/alarm_weights.*. Needs scikit-learn
-(pip install -e ".[train]"). A second run writes the same files. `--check` learns from all files but one in turn and prints
-how the one left out is heard.
+(pip install -e ".[train]"). A second run writes the same files. `--check` learns from all files but one in turn, and
+prints how the one left out is heard.
 """
 
 from __future__ import annotations
@@ -33,7 +33,7 @@ ORDINARY = "ordinary"
 STEPS = 400
 # every so many examples are heard once more with an aside before or after them, so that asides tell of nothing
 WITH_ASIDE = 3
-# what makes a concept tell of a family: in so many dangerous examples, so much oftener than in ordinary questions and in
+# what makes a concept tell of a family: in so many dangerous examples, so much oftener than in ordinary ones and in
 # harmless ones that sound dangerous, and in few of the ordinary
 FEWEST_TOLD, TOLD_MORE, TOLD_MORE_THAN_HARMLESS, MOST_ORDINARY = 5, 4.0, 1.5, 0.004
 
@@ -76,7 +76,7 @@ def asides() -> tuple[str, ...]:
 
 
 def with_asides(sample: Sequence[Example]) -> Iterator[Example]:
-    """Every third example once more, with an aside in front of it or behind it; every fifth of them without its signs."""
+    """Every third example once more, an aside in front of it or behind it; every fifth of them without its signs."""
     told = asides()
     for at, example in enumerate(sample[::WITH_ASIDE]):
         aside = told[at % len(told)]

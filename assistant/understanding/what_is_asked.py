@@ -9,8 +9,9 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
-from assistant.understanding import complaints, faults
-from assistant.understanding.wondering import FAULT, Wonder, is_doubtful, is_meant, is_of_kitchen, wonder
+from assistant.understanding import faults
+from assistant.understanding.complaints import TROUBLE
+from assistant.understanding.wondering import Wonder, is_doubtful, is_meant, is_of_kitchen, wonder
 from rules.topics.why import GENERAL
 
 STAGES = {
@@ -106,6 +107,7 @@ def explanation(doc: Doc) -> str | None:
 
 def instead(doc: Doc, found: Wonder) -> str | None:
     """The topic of what only sounds like a why: something that went wrong and nothing explains, or the next likely."""
-    if not found.row and not found.terms and complaints.complains(doc):
-        return FAULT
+    near = found.row or found.rivals or found.terms
+    if not near and any(fault.told for fault in doc._.faults):
+        return TROUBLE
     return doc._.topic.scores[1][0] if is_doubtful(doc, found) else None

@@ -13,6 +13,7 @@ import numpy as np
 from spacy.tokens import Doc
 
 from assistant.understanding import senses, trade_words
+from assistant.understanding.complaints import TROUBLE, complains
 from assistant.understanding.explanations import Match, index, nearest, ranked
 from assistant.understanding.senses import Slot, doc_words
 from rules.catalogue import marked
@@ -32,10 +33,9 @@ WHY, TRUE, DIFFER = "why", "is_true", "differ"
 # the word by which even of a fault the reason is asked for
 EXPLAIN = "explain"
 WANT_A_FIGURE = frozenset(("how_long", "how_hot", "how_much", "more", "start", "remaining", "convert", "how_to"))
-OF_FAULTS = frozenset(("wrong", "remaining"))
-# topics that a question after a reason is never taken for, and the one that mends what went wrong
-RECIPE = "convert_recipe"
-KEPT, FAULT = frozenset(("why", "timer", "order", "schedule")), "troubleshoot"
+# topics that are never taken for a why, and one that is only where a why opens the question
+OF_KITCHEN = frozenset(("dish", "method", "equipment", "ingredient"))
+KEPT, RECIPE = frozenset(("why", "timer", "order", "schedule")), "convert_recipe"
 # how much of a question a reason explains that takes it from a topic that is far ahead
 SURELY = 0.75
 # how little a topic is ahead of the next where it is in doubt
@@ -81,7 +81,7 @@ def chosen(said: Sequence[Slot], matches: Sequence[Match], *, denied: bool) -> W
     """The reason among the nearest, or those that are too near to choose between."""
     first, second = _two(matches)
     if first is None or (first.telling < TELLING and not first.framed):
-        return Wonder(idle=True)
+        return Wonder(idle=all(is_known(slot) for slot in said if slot.counts))
     if is_told(first, second):
         of = belief_of(first.of.row, matches)
         turned = of is not None and of.of.polarity != "either" and denied != (of.of.polarity == "negative")
@@ -122,6 +122,11 @@ def belief_of(row: str, matches: Iterable[Match]) -> Match | None:
     return next((m for m in matches if m.of.row == row and m.of.belief and m.framed), None)
 
 
+def is_known(slot: Slot) -> bool:
+    """Whether some reason has the word, or the lexicon."""
+    return _of_lexicon_alone(slot) or not slot.features.isdisjoint(index().weights)
+
+
 def _of_lexicon_alone(slot: Slot) -> bool:
     return any(feature[0] == "<" for feature in slot.features)
 
@@ -155,20 +160,18 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
         return False
     if found.plainly:
         return True
-    if doc._.safety or not found.row or not is_of_kitchen(doc):
+    if doc._.safety or not (found.row or found.rivals) or not is_of_kitchen(doc):
         return False
     if found.belief and (TRUE in forms or (is_passed_on(doc) and found.share >= NEARLY)):
         return True
-    if topic.id == FAULT and is_fault(doc, forms) and EXPLAIN not in doc_words(doc):
+    if topic.id == TROUBLE and is_own_fault(doc):
         return False
-    if TRUE in forms or opens_with_why(doc) or (forms[:1] == (WHY,) and topic.id != RECIPE):
+    outright = opens_with_why(doc) or asks_reason(doc) or (forms[:1] == (WHY,) and topic.id != RECIPE)
+    if outright or (TRUE in forms and found.row):
         return True
-    return (
-        topic.id != RECIPE
-        and WANT_A_FIGURE.isdisjoint(forms)
-        and found.share >= NEARLY
-        and is_in_doubt(doc, found, forms)
-    )
+    if not found.row or topic.id == RECIPE or not WANT_A_FIGURE.isdisjoint(forms):
+        return False
+    return found.share >= NEARLY and is_in_doubt(doc, found, forms)
 
 
 def is_doubtful(doc: Doc, found: Wonder) -> bool:
@@ -192,10 +195,23 @@ def is_in_doubt(doc: Doc, found: Wonder, forms: Sequence[str]) -> bool:
     return bool(forms) and is_of_height(doc) and topic.id in marked("passing")
 
 
+def asks_reason(doc: Doc) -> bool:
+    """Whether it asks for the reason by that name."""
+    text = f" {' '.join(doc_words(doc))} "
+    return any(f" {cue} " in text for cue in senses.words("by_name"))
+
+
 def is_after_reason(doc: Doc) -> bool:
     """Whether it asks how a thing can be, or what becomes of it."""
     text = f" {' '.join(doc_words(doc))} "
     return any(f" {cue} " in text for cue in senses.words("after_reason"))
+
+
+def is_own_fault(doc: Doc) -> bool:
+    """Whether a cook complains of a dish of their own, which is mended and not explained unless they ask for that."""
+    words = doc_words(doc)
+    own = not senses.words("own").isdisjoint(words) and any(found.kind == "dish" for found in doc._.found)
+    return own and EXPLAIN not in words and complains(doc)
 
 
 def opens_with_why(doc: Doc) -> bool:
@@ -203,14 +219,9 @@ def opens_with_why(doc: Doc) -> bool:
     return any(form.id == WHY and form.start == 0 for form in doc._.forms)
 
 
-def is_fault(doc: Doc, forms: Sequence[str]) -> bool:
-    """Whether something went wrong, which is mended and not explained."""
-    return not OF_FAULTS.isdisjoint(forms) or any(found.kind == "symptom" for found in doc._.found)
-
-
 def is_of_kitchen(doc: Doc) -> bool:
     """Whether it speaks of food, of cooking or of elevation at all."""
-    named = any(found.kind != "place" for found in doc._.found)
+    named = any(found.kind in OF_KITCHEN for found in doc._.found)
     return named or is_of_height(doc) or not senses.words("of_kitchen").isdisjoint(doc_words(doc))
 
 

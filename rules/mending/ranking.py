@@ -63,7 +63,7 @@ def suggest(
     name = style_of(recipe, dish_class)
     if dish_class is None and recipe is not None:
         dish_class = CLASSES.get(name, name)
-    found = all_meant(symptoms, Failed(dish_class=dish_class, dish=dish, method=method, equipment=equipment))
+    found = all_meant(symptoms, Failed.of(dish_class, dish, method, equipment))
     bench = Bench(
         dish_class=_class_of(found, dish_class), here_m=here_m, recipe=recipe, style=name, dish=dish,
         method=method, from_m=from_elevation_m, units=units, time_min=time_min, log=Log(tuple(log)),

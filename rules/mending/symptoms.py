@@ -8,6 +8,7 @@ from functools import cache
 from typing import Any
 
 from rules.errors import UnknownWord
+from rules.foods.dishes import usual_method
 from rules.tables import read_toml
 
 CATALOGUE = "lexicon/symptoms.toml"
@@ -23,6 +24,12 @@ class Failed:
     dish: str | None = None
     method: str | None = None
     equipment: tuple[str, ...] = ()
+
+    @classmethod
+    def of(cls, dish_class: str | None, dish: str | None, method: str | None, equipment: tuple[str, ...]) -> Failed:
+        """What was told of it; cooked as that dish usually is where nobody said how."""
+        usual = usual_method(dish, dish_class) if dish and dish_class else None
+        return cls(dish_class=dish_class, dish=dish, method=method or usual, equipment=equipment)
 
     @property
     def is_known(self) -> bool:
@@ -98,7 +105,7 @@ def meant(id: str, failed: Failed | str | None = None) -> Symptom:
     failed = failed if isinstance(failed, Failed) else Failed(dish_class=failed)
     if row.keeps:
         return row
-    akin = [*_akin(row)]
+    akin = [*_akin(row, failed)]
     own = next((other for other in akin if row.id in other.kinds and other.singles_out(failed)), None)
     if row.befalls(failed):
         return own or row
@@ -107,11 +114,13 @@ def meant(id: str, failed: Failed | str | None = None) -> Symptom:
     return known or (catalogue()[row.usual] if row.usual else row)
 
 
-def _akin(row: Symptom) -> Iterable[Symptom]:
+def _akin(row: Symptom, failed: Failed) -> Iterable[Symptom]:
     """Rows that words for this one can mean, those of its first kind first."""
     kinds = (row.id, *row.kinds)
     near = {other.id: other for kind in kinds for other in catalogue().values() if kind in other.kinds}
-    return (other for other in near.values() if other.id != row.id)
+    # what is of jars alone is meant only of what is in a jar
+    of_jars = (other for other in near.values() if not other.keeps or failed.dish_class in other.classes)
+    return (other for other in of_jars if other.id != row.id)
 
 
 def all_meant(ids: Sequence[str], failed: Failed) -> tuple[Symptom, ...]:

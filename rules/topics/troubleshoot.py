@@ -73,9 +73,7 @@ def amounts(request: Request) -> dict[str, Base]:
 
 def failed(request: Request) -> Failed:
     """The dish that failed, as far as it was told."""
-    return Failed(
-        dish_class=_class(request), dish=request.dish, method=request.method, equipment=request.equipment
-    )  # fmt: skip
+    return Failed.of(_class(request), request.dish, request.method, request.equipment)
 
 
 def _class(request: Request) -> str | None:

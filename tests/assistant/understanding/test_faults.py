@@ -68,7 +68,7 @@ def test_what_happened_is_told_from_what_is_feared_or_but_named(text: str, said:
     "text",
     [
         "the rice is not gummy", "gravy without lumps", "split peas", "cracked wheat", "hard cider", "dry beans 1 lb",
-        "hard boiled eggs", "jam this fall", "raw milk", "in the kitchen sink", "dried apples", "how do i hard boil an egg",
+        "hard boiled eggs", "jam this fall", "raw milk", "in the kitchen sink", "dried apples", "hard boil an egg",
     ],
 )  # fmt: skip
 def test_a_word_in_a_name_or_one_that_is_denied_tells_no_fault(text: str) -> None:
@@ -93,7 +93,7 @@ def test_what_a_dish_is_likened_to_is_no_dish(text: str, dish: str) -> None:
     ("words", "id"),
     [
         ("sank in the middle", "sank_in_the_middle"), ("sinking", "fell"), ("wouldn't puff", "not_rising"),
-        ("refuses to set", "not_set"), ("never gels", "not_set"), ("as hard as a rock", "hard"), ("like gravel", "hard"),
+        ("refuses to set", "not_set"), ("never gels", "not_set"), ("hard as a rock", "hard"), ("like gravel", "hard"),
         ("like bricks", "dense"), ("like glue", "gummy"), ("like leather", "tough"), ("overproved", "overproofed"),
     ],
 )  # fmt: skip

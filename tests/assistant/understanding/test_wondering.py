@@ -102,7 +102,7 @@ def test_a_why_gets_no_verdict() -> None:
 @pytest.mark.parametrize(
     "text",
     [
-        "why does my stew look grey at 7,000 ft",
+        "why does a stew sulk at 7,000 ft",
         "why is garlic blue at altitude",
         "explain why my porridge sings up here",
     ],

@@ -1215,3 +1215,21 @@ less-starter-because =
         [yes] At { $place } the same gas fills { $gas } times the room, so the dough is ready long before the morning.
        *[no] The dough makes its gas sooner than the recipe reckons with.
     }
+
+custard-pie-on-because = The middle has not come to the 170 to 175 °F (77 to 79 °C) at which egg sets, the same at any elevation.
+
+rest-the-batter-change = Let the batter rest 30 minutes, put in one more egg, and turn it only when the edge lifts by itself.
+rest-the-batter-because = Flour that has not taken up its water, and a pan that is not hot, leave it too tender to turn.
+
+feed-the-starter-change =
+    Feed the starter twice a day with equal weights of flour and water, at 75 to 80 °F (24 to 27 °C), until it doubles within
+    4 to 6 hours; then bake with it.
+feed-the-starter-because = A starter that does not double after a feed cannot raise a loaf.
+
+temper-it-change =
+    Melt dark chocolate to 115 °F (46 °C), cool it to 82 °F (28 °C) stirring in solid pieces, and warm it to 88 to 90 °F (31 to
+    32 °C) to work with; milk and white two degrees lower.
+temper-it-because = Only tempered cocoa butter sets firm and shiny, which is the same at any elevation.
+
+cool-room-change = Let it set at 60 to 68 °F (16 to 20 °C), away from steam.
+cool-room-because = In a warm or damp room it sets slowly and dull.
