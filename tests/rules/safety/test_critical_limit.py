@@ -10,7 +10,7 @@ from assistant.answering import reply_to, understand
 @pytest.mark.parametrize(
     "text",
     [
-        "our HACCP plan has boiling at 100 C as the critical limit, we cook at 3,300 m",
+        "our HACCP plan has boiling at 100 C as the critical limit, what should it say at 3,300 m",
         "what do I put as the critical limit for soup at 9,500 ft",
         "CCP on the sheet: 212 F in the pot, kitchen at 8,800 ft, what do I write",
         "haccp: limit for reheated stew at 2,900 m?",
