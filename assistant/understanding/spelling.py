@@ -196,8 +196,8 @@ def _first_letter(word: str) -> tuple[str, ...]:
 def is_slip(word: str, meant: str) -> bool:
     """Whether a thumb or an ear would write one word for another: each letter put for one that lies or sounds near.
 
-            >>> is_slip("brsise", "braise"), is_slip("shrot", "short"), is_slip("sally", "salty")
-            (True, True, False)
+    >>> is_slip("brsise", "braise"), is_slip("shrot", "short"), is_slip("sally", "salty")
+    (True, True, False)
     """
     from rapidfuzz.distance import Levenshtein
 
