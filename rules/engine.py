@@ -17,8 +17,6 @@ from rules.said import together
 
 # what may be asked of a pot as well as of a dough
 POT_LIQUIDS = ("water", "liquid", "stock", "wine", "milk")
-# how hot a dish is that is wanted medium rare is asked of its centre
-DONENESS = frozenset(("doneness", "temperature"))
 # hotter is no food with water in it [degC]
 WET_AT_MOST_C = 112.0
 ANY_DISH_HAS = ("oven", "time", "proof")
@@ -78,7 +76,11 @@ def settle(request: Request) -> Request:
         request = replace(request, method="hold")
     if request.topic == "temperature" and asks_reach(request):
         request = replace(request, topic="boiling_point")
-    if request.wanted_doneness and request.dish_class and not DONENESS.isdisjoint((request.topic, *request.choices)):
+    if (
+        request.wanted_doneness
+        and request.dish_class
+        and not marked("of_a_centre").isdisjoint((request.topic, *request.choices))
+    ):
         request = replace(request, topic="doneness", choices=())
     if request.method is None and request.dish_class and by_method(request):
         from rules.foods.dishes import usual_method

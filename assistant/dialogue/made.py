@@ -22,7 +22,8 @@ from rules.said import Words, elevation, listed, sentences, together
 say = sentences("dialogue/made")
 
 BRIEFEST, DEEPEST = 1, 3
-OF_KITCHEN, WHY = "set_kitchen", "why"
+OF_KITCHEN = "set_kitchen"
+WHY = "why"
 MOST_REASONS = 4
 Made = tuple[WorkedOut, Memory]
 

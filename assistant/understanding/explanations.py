@@ -153,7 +153,7 @@ def ranked(said: Sequence[Slot], idle: frozenset[str], *, beliefs: bool) -> list
 
 def nearest(said: Sequence[Slot], idle: frozenset[str], among: Numbers) -> list[Match]:
     """Those among some candidates that share most with what was said, and that it does not rule out."""
-    if not said:
+    if not said or not len(among):
         return []
     book, heard = index(), idle.union(*(slot.features for slot in said))
     by_slot = np.array([_shared(slot, book) for slot in said])[:, among]

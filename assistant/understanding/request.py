@@ -45,11 +45,11 @@ from rules.topics.why import GENERAL, rows
 
 say = sentences("understanding/request")
 
-TIMER, WHY, TROUBLE = "timer", "why", "troubleshoot"
+TIMER = "timer"
+WHY = "why"
+TROUBLE = "troubleshoot"
 # two readings of one temperature, in the units of either scale [degF]
 SAME_F = 1.0
-# where every time that is said is one and the same: a timer, a time that food was held
-TOPICS_WITHOUT_ROLES = ("timer", "doneness", "preserve", "schedule", "troubleshoot", "bake_adjust", "convert_recipe")
 METHODS_WITHOUT_ROLES = ("sous_vide", "hold", "chill", "proof", "preserve")
 # forms in which two things are held against each other
 COMPARING = ("which", "differ")
@@ -221,7 +221,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
 
 def time_slots(times: Times, topic: str, method: str | None) -> dict[str, Any]:
     """The times of a question, told apart by the part they play where the topic and the method have parts for them."""
-    apart = topic not in TOPICS_WITHOUT_ROLES and method not in METHODS_WITHOUT_ROLES
+    apart = topic not in marked("one_time") and method not in METHODS_WITHOUT_ROLES
     return times.slots(apart=apart, undone=topic == "troubleshoot")
 
 

@@ -33,9 +33,9 @@ WHY, TRUE, DIFFER = "why", "is_true", "differ"
 # the word by which even of a fault the reason is asked for
 EXPLAIN = "explain"
 WANT_A_FIGURE = frozenset(("how_long", "how_hot", "how_much", "more", "start", "remaining", "convert", "how_to"))
-# topics that are never taken for a why, and one that is only where a why opens the question
+# a topic that is taken for a why only where a why opens the question
 OF_KITCHEN = frozenset(("dish", "method", "equipment", "ingredient"))
-KEPT, RECIPE = frozenset(("why", "timer", "order", "schedule")), "convert_recipe"
+RECIPE = "convert_recipe"
 # how much of a question a reason explains that takes it from a topic that is far ahead
 SURELY = 0.75
 # how little a topic is ahead of the next where it is in doubt
@@ -156,7 +156,7 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
     A reason, a truth or a word is asked for outright; or a belief was stated, and the topic is in doubt.
     """
     topic, forms = doc._.topic, tuple(form.id for form in doc._.forms)
-    if topic.id in KEPT:
+    if topic.id in marked("no_why"):
         return False
     if found.plainly:
         return True

@@ -13,15 +13,11 @@ from functools import cached_property
 
 from rules import book
 from rules.book import Case, Part
+from rules.catalogue import marked
 from rules.model import Answer, Because, Figure, Request
 from rules.said import Listed, Said, Words, together
 
-TOPICS = ("time", "temperature", "boiling_point", "doneness", "pressure", "sugar_stage")
 WRONG = "troubleshoot"
-# where a thing may be asked about that somebody thinks of buying
-BOUGHT = (*TOPICS, "calibrate", "why", "bake_adjust", "preserve", "set_kitchen")
-# where two places may be asked about
-COMPARED = (*TOPICS, "why")
 # forms that want yes or no
 VERDICTS = ("changes", "enough", "is_ok")
 # forms that the room's own headline answers
@@ -85,13 +81,13 @@ def in_form(answer: Answer, work: Work) -> Answer:
 def forms_of(request: Request) -> Iterator[str]:
     """The forms a question has, the one that counts most first; places and times of the cook's own are forms too."""
     topic, had = request.topic, request.elapsed_min is not None
-    if had and (topic == WRONG or (topic in TOPICS and "remaining" in request.forms)):
+    if had and (topic == WRONG or (topic in marked("in_form") and "remaining" in request.forms)):
         yield "remaining"
-    if "worth" in request.forms and topic in BOUGHT:
+    if "worth" in request.forms and topic in marked("of_buying"):
         yield "worth"
-    if len(request.elevations_m) > 1 and topic in COMPARED and "why" not in request.forms:
+    if len(request.elevations_m) > 1 and topic in marked("of_places") and "why" not in request.forms:
         yield "which"
-    if topic in TOPICS:
+    if topic in marked("in_form"):
         yield from answered(request)
         yield from (("enough",) if request.planned_min is not None else ())
         yield from (("remaining",) if had else ())
@@ -114,11 +110,11 @@ def told_alike(request: Request) -> bool:
     """Whether the form is answered alike whichever of the topics that the words fit is meant."""
     choices = set(request.choices)
     if "worth" in request.forms:
-        return choices <= set(BOUGHT)
+        return choices <= marked("of_buying")
     if len(request.elevations_m) > 1:
-        return choices <= set(COMPARED)
+        return choices <= marked("of_places")
     own = request.elapsed_min or request.planned_min or request.temperature_of in ("hold", "fridge")
-    return choices <= set(TOPICS) and bool(own or "can_it" in request.forms)
+    return choices <= marked("in_form") and bool(own or "can_it" in request.forms)
 
 
 def opens(asked: Asked, verdict: str) -> str:

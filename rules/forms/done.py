@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from rules import safety
 from rules.book import Part, rule
+from rules.catalogue import marked
 from rules.foods.dishes import classes
 from rules.forms import Asked
 from rules.forms.enough import readings
@@ -24,7 +25,7 @@ def sign(asked: Asked) -> Part | None:
     safe = safety.safe_temperature(request.dish, dish_class)
     if (
         request.temperature_c is not None
-        or request.topic not in ("doneness", "time")
+        or request.topic not in marked("of_a_sign")
         or dish_class == UNSAID
         or request.wanted_doneness
     ):

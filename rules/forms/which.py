@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from rules.book import Case, Part, rule
+from rules.catalogue import marked
 from rules.foods.dishes import dishes, usual_method
 from rules.forms import Asked, changes
 from rules.heat.compared import SET, compared
@@ -153,7 +154,7 @@ def against(asked: Asked, rivals: Sequence[Rival]) -> Words:
 def temperatures(asked: Asked) -> Part | None:
     """Two temperatures: the one that is right here."""
     request = asked.request
-    if len(request.temperatures_c) < 2 or request.topic not in ("boiling_point", "temperature", "doneness"):
+    if len(request.temperatures_c) < 2 or request.topic not in marked("of_degrees"):
         return None
     if request.topic == "doneness":
         return _safe(asked)

@@ -23,9 +23,8 @@ def test_a_warning_is_spoken_where_nothing_is_refused() -> None:
 
 def test_a_second_elevation_is_not_passed_over_in_silence() -> None:
     both = reply_to("how long to boil white rice at 7,000 ft and how long at 9,000 ft")
-    assert both.request.elevation_m == pytest.approx(2133.6)
-    assert "9,000" in next(u.text for u in both.request.unused if u.kind == "elevation")
-    assert "ask again" in both.text
+    assert both.request.elevations_m == pytest.approx((2133.6, 2743.2))
+    assert "9,000" in both.text
 
 
 @pytest.mark.parametrize(("question", "end"), [("short ribs", "high"), ("brownies", "value")])
