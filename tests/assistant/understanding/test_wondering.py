@@ -77,7 +77,8 @@ def test_questions_of_other_kinds_are_none_of_why() -> None:
     [
         ("is it true that a hard rolling boil cooks potatoes faster at 8,000 ft", "No."),
         pytest.param(
-            "my brother says salted water boils hotter, right?", "No.",
+            "my brother says salted water boils hotter, right?",
+            "No.",
             marks=pytest.mark.xfail(reason="two other topics are offered", strict=True),
         ),
         ("is it true that food tastes blander up here", "Yes."),
