@@ -45,7 +45,7 @@ def jars(doc: Doc) -> tuple[Quantity, ...]:
     """The jars that are named, each by what it holds, in the order of the text.
 
     >>> from assistant.understanding.pipeline import read
-    >>> jars(read("14 pints and six half pints of pears"))
+    >>> jars(read("pears in pints, some in half pints"))
     (Quantity(value=1.0, unit='pt'), Quantity(value=0.5, unit='pt'))
     """
     return tuple(dict.fromkeys(heard.jar for heard in doc._.packed if heard.jar))

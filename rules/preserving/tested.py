@@ -68,7 +68,7 @@ def grouped(times: Sequence[Time]) -> list[tuple[tuple[Way, ...], Minutes]]:
 
     >>> row = Time("", "hot", "pint", 20, 30, 30, False), Time("", "raw", "pint", 20, 30, 30, False)
     >>> grouped(row)
-    [(((('', ('hot', 'raw')),)), ((('pint',), 30),))]
+    [((('', ('hot', 'raw')),), ((('pint',), 30),))]
     """
     by_way: dict[tuple[str, str], Minutes] = {}
     for style, pack in dict.fromkeys((time.style, time.pack) for time in times):
