@@ -48,6 +48,7 @@ def work_out(request: Request) -> Answer:
     if module is None:
         missing: tuple[str, ...] = ("method",) if by_method(request) and not request.method else ()
         return Answer(request=request, missing=missing, covered=bool(missing))
+    request = getattr(module, "settled", lambda asked: asked)(request)
     missing = tuple(word for word in needs(module, request) if not known(request, word))
     if missing:
         return Answer(request=request, missing=missing)

@@ -11,6 +11,7 @@ from spacy.tokens import Doc
 from assistant.reading.spans import Found
 from assistant.understanding import faults
 from assistant.understanding.complaints import TROUBLE, complains
+from assistant.understanding.safety_subjects import is_patterned
 from assistant.understanding.wondering import Wonder, is_doubtful, is_meant, is_of_kitchen, wonder
 from rules.topics.why import GENERAL
 
@@ -48,7 +49,8 @@ Doc.set_extension("wonder", default=Wonder(), force=True)
 )
 def kitchen_subject(doc: Doc) -> Doc:
     """Hear what is wondered at, and the subject that belongs to the topic. A reason that is meant is a why."""
-    if doc._.topic.id == WHY or not OF_REASONS.isdisjoint(form.id for form in doc._.forms):
+    told = is_patterned(doc._.safety)
+    if not told and (doc._.topic.id == WHY or not OF_REASONS.isdisjoint(form.id for form in doc._.forms)):
         doc._.wonder = found = wonder(doc)
         if is_meant(doc, found):
             doc._.topic, doc._.safety = replace(doc._.topic, id=WHY), None
