@@ -32,6 +32,9 @@ OTHERS, OTHERS_DO, OTHERS_IN = (
 )
 COMPARING, BESIDE_COMPARED = cues("elevation", "comparing"), cues("elevation", "beside_compared")
 ASKS, COUNTED = cues("elevation", "asks"), cues("elevation", "counted")
+LANDMARKS = cues("elevation", "landmarks")
+# lands stand between a word that tells and the height: in the Drakensberg at 3,000
+SMALL = frozenset((*BETWEEN, *cues("elevation", "lands_in_metres"), *cues("elevation", "lands_in_feet"), "on"))
 SENTENCE_ENDS = (".", "?", "!", ";")
 TIMED_REACH = 6
 # figures of a bake or a pot that belong to the place beside them
@@ -50,6 +53,8 @@ def with_role(words: Sequence[str], mentions: Sequence[Elevation], i: int, times
     mention = mentions[i]
     if mention.sure:
         return mention
+    if _is_landmark(words, mentions, i):
+        return replace(mention, role="apart", sure=True)
     first = mentions[i - 1].end if i else 0
     last = mentions[i + 1].start if i + 1 < len(mentions) else len(words)
     before, after = words[max(first, mention.start - REACH) : mention.start], words[mention.end : last]
@@ -63,6 +68,14 @@ def with_role(words: Sequence[str], mentions: Sequence[Elevation], i: int, times
     if told is None and mention.place and places.is_baseline(mention.place):
         told = "from"
     return replace(mention, role=told or "here", sure=told is not None)
+
+
+def _is_landmark(words: Sequence[str], mentions: Sequence[Elevation], i: int) -> bool:
+    """Whether a place only tells where a height is: a camp at 3,100 m above Zermatt."""
+    if not i or not mentions[i].place or mentions[i - 1].place:
+        return False
+    between = words[mentions[i - 1].end : mentions[i].start]
+    return any(word in LANDMARKS for word in between) and all(word in (*LANDMARKS, *BETWEEN) for word in between)
 
 
 def _is_of_others(before: Sequence[str], after: Sequence[str]) -> bool:
@@ -85,7 +98,7 @@ def _role_before(before: Sequence[str]) -> Role | None:
         for cue in leads:
             at = text.rfind(f" {cue} ")
             end = at + len(cue) + 1
-            if at >= 0 and (end, len(cue)) > best and all(word in BETWEEN for word in text[end:].split()):
+            if at >= 0 and (end, len(cue)) > best and all(word in SMALL for word in text[end:].split()):
                 role, best = part, (end, len(cue))
     return role
 

@@ -10,7 +10,7 @@ from rules.book import Case, Part, rule
 from rules.heat import fuel, pressure
 from rules.heat.burner import gas_share
 from rules.heat.where_water_boils import boiling_point
-from rules.model import Figure, Request
+from rules.model import Caution, Figure, Request
 from rules.safety.holding_limits import placed
 from rules.said import Measure, Said, bulk, number, sentences, yes
 
@@ -33,9 +33,13 @@ def of_two(request: Request) -> Request:
     if not placed(request):
         return replace(request, elevation_m=EXAMPLE_M)
     if request.from_elevation_m is None and len(request.elevations_m) > 1:
-        here, there = max(request.elevations_m), min(request.elevations_m)
+        high, low = max(request.elevations_m), min(request.elevations_m)
         unused = tuple(u for u in request.unused if u.kind != "elevations")
-        return replace(request, elevation_m=here, from_elevation_m=there, pressure_pa=None, unused=unused)
+        return replace(request, elevation_m=high, from_elevation_m=low, pressure_pa=None, unused=unused)
+    here, there = request.elevation_m, request.from_elevation_m
+    if "more" in request.forms and here is not None and there is not None and here < there:
+        # who asks how much more goes up, whichever was named first
+        return replace(request, elevation_m=there, from_elevation_m=here)
     return request
 
 
@@ -179,6 +183,7 @@ def litre(case: Case) -> Part:
             Figure("gas_a_litre_of_snow", say("snow-label"), of_snow[1], "g", of_snow[0], of_snow[2]),
         ),
         because=say("a-litre"),
+        cautions=(Caution("warn", say("fumes"), ("common-practice",)),),
     )
 
 

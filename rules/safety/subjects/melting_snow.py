@@ -5,7 +5,7 @@ from __future__ import annotations
 from rules.book import Case, Part, rule
 from rules.heat import fuel
 from rules.heat.where_water_boils import boiling_point
-from rules.model import Figure
+from rules.model import Caution, Figure
 from rules.safety.subjects.fuel import days, litres, of_two
 from rules.said import bulk, duration, number, sentences, yes
 
@@ -44,6 +44,7 @@ def melting(case: Case) -> Part:
         ),
         steps=(say("wet-start"), say("not-to-the-boil")),
         because=say("why"),
+        cautions=(Caution("warn", say("fumes"), ("common-practice",)),),
     )
 
 

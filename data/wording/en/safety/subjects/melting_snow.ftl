@@ -15,3 +15,4 @@ time-label = Time for a litre from snow
 wet-start = Keep a finger of water in the pot when the snow goes in: dry snow scorches the pot. Lid on, windscreen clear of the canister.
 not-to-the-boil = For the bottle, melting is half of the gas; but what is drunk has to boil 3 minutes above 6,500 ft (2,000 m).
 why = Melting takes as much heat again as bringing the water from cold to the boil; the elevation changes little of that. Wind and cold can double it.
+fumes = Never burn a stove in a closed tent or van: carbon monoxide has no smell. Open it high and low.
