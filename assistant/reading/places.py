@@ -38,7 +38,7 @@ def is_baseline(place: str) -> bool:
 
 
 def height_unit(place: str) -> str:
-    """The unit in which heights are told about a place of the lexicon; empty in the lowlands, whose cooks may be anywhere.
+    """The unit of heights about a place of the lexicon; empty in the lowlands, whose cooks may be anywhere.
 
     >>> height_unit("Leadville"), height_unit("Zermatt"), height_unit("London")
     ('ft', 'm', '')

@@ -12,12 +12,15 @@ from spacy.tokens import Doc
 from assistant.reading.text import fold
 from assistant.understanding import kitchen_told
 from assistant.understanding.concepts import stem
+from assistant.understanding.serving import HOURS
 from rules import tables
 from rules.catalogue import Topic, topics
 from rules.foods.dishes import dishes
 
 SIGNS = "lexicon/signs.toml"
-BARE, KITCHEN_TOLD = "bare", "kitchen_told"
+BARE, KITCHEN_TOLD, HOUR = "bare", "kitchen_told", "hour"
+# before a figure that can be an hour
+BEFORE_HOUR = ("at", "for", "by", "from", "till", "until", "before", "is")
 
 Doc.set_extension("signs", default=frozenset(), force=True)
 Doc.set_extension("fitting", default=frozenset(), force=True)
@@ -62,6 +65,8 @@ def signs_of(doc: Doc) -> Iterator[str]:
         yield from book.stems.get(stem(token.norm_), ())
     if kitchen_told.tells(doc) or kitchen_told.asks_back(doc):
         yield KITCHEN_TOLD
+    if any(n.value in HOURS and n.start and doc[n.start - 1].norm_ in BEFORE_HOUR for n in doc._.numbers):
+        yield HOUR
     text = f" {' '.join(token.norm_ for token in doc)} "
     yield from (sign for phrase, sign in book.phrases if phrase in text)
     for found in doc._.found:
