@@ -16,7 +16,11 @@ from rules.safety import danger
 from rules.said import together
 
 # what may be asked of a pot as well as of a dough
+# topics as which a yield is asked about
+OF_AMOUNTS = ("order", "time", "why", "doneness", "liquid")
 POT_LIQUIDS = ("water", "liquid", "stock", "wine", "milk")
+# topics of what is no pot on a stove
+UNLIKE_A_POT = frozenset(("bake_adjust", "sugar_stage", "preserve", "pressure", "convert_recipe", "order", "liquid"))
 # hotter is no food with water in it [degC]
 WET_AT_MOST_C = 112.0
 ANY_DISH_HAS = ("oven", "time", "proof")
@@ -59,10 +63,14 @@ def settle(request: Request) -> Request:
     """Fill in what follows from the rest: elevation by the barometer, the time of what has no formula, the method."""
     if request.choices and forms.told_alike(request):
         request = replace(request, choices=())
+    if (likelier := likelier_of(request)) is not None:
+        request = replace(request, topic=likelier, choices=())
     if request.elevation_m is None and request.pressure_pa is not None:
         request = replace(request, elevation_m=air.elevation_m(request.pressure_pa))
     if request.ahead and (request.time_min or SHORT_MIN) < SHORT_MIN:
         request = replace(request, time_min=None, time_high_min=None)
+    if request.own_yield and request.topic in (*OF_AMOUNTS, *request.choices):
+        request = replace(request, topic="order", choices=())
     if request.topic == "bake_adjust" and is_liquid_of_a_pot(request):
         request = replace(request, topic="liquid")
     elif request.topic == "liquid" and is_of_a_dough(request):
@@ -88,6 +96,18 @@ def settle(request: Request) -> Request:
 
         return replace(request, method=usual_method(request.dish, request.dish_class))
     return request
+
+
+def likelier_of(request: Request) -> str | None:
+    """Of two topics that the words fit alike the one that what else was said speaks for; None where nothing does."""
+    if not request.choices or request.dish_class is None:
+        return None
+    if "order" in request.choices and request.forms[:1] == ("how_much",) and request.quantity:
+        return "order"
+    # a time of the cook's own, or a dish and nothing more
+    timed = request.time_min is not None and "wrong" not in request.forms[:1]
+    bare = not request.forms and not UNLIKE_A_POT.intersection(request.choices)
+    return "time" if (timed and "time" in request.choices) or bare else None
 
 
 def is_liquid_of_a_pot(request: Request) -> bool:
