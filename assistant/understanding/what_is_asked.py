@@ -35,6 +35,8 @@ ADJUSTED = {
     "time": ("baking time", "bake time"),
 }
 WHY = "why"
+# how many tokens a question has at most that says nothing of a dish but where
+LONGEST_BARE = 7
 # forms in which a reason may be asked for although the question sounds like another
 OF_REASONS = frozenset(("why", "is_true", "differ", "what_is", "changes", "can_it", "is_ok", "worth"))
 
@@ -56,8 +58,17 @@ def kitchen_subject(doc: Doc) -> Doc:
             doc._.topic, doc._.safety = replace(doc._.topic, id=WHY), None
         elif doc._.topic.id == WHY:
             doc._.topic = replace(doc._.topic, id=instead(doc, found) or WHY)
+    if is_bare_dish(doc):
+        doc._.topic = replace(doc._.topic, id="bake_adjust" if "baking" in doc._.signs else "time")
     doc._.subject = str(doc._.safety) if doc._.safety else subject(doc, doc._.topic.id)
     return doc
+
+
+def is_bare_dish(doc: Doc) -> bool:
+    """Whether a dish and a place are all that is said, so that nothing has gone wrong: pasta at the Stelvio."""
+    if doc._.topic.id != TROUBLE or doc._.forms or len(doc) > LONGEST_BARE or doc._.safety:
+        return False
+    return any(found.kind == "dish" for found in doc._.found) and not faults.told(doc) and not complains(doc)
 
 
 def subject(doc: Doc, topic: str) -> str | None:

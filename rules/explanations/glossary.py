@@ -76,7 +76,7 @@ def told(asked: tuple[Term, ...], case: Case) -> Part:
     """What the words mean, one after the other; where a figure of the place is in it and none was said, an example."""
     exemplary = case.request.elevation_m is None and any(term.values for term in asked)
     here = Case(replace(case.request, elevation_m=EXAMPLE_M)) if exemplary else case
-    example = say("example", example=elevation(EXAMPLE_M)) if exemplary else None
+    example = say("example", example=elevation(EXAMPLE_M), unknown="none") if exemplary else None
     text = together(*(meaning(term, here) for term in asked), example)
     return Part(headline=text, because=text)
 

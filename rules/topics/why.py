@@ -30,6 +30,7 @@ Polarity = Literal["positive", "negative", "either"]
 say = sentences("topics/why")
 say_of_all = sentences("why/shared")
 
+BROKEN = "broken"
 ASK = Caution("note", say("example-caution"))
 
 
@@ -158,12 +159,20 @@ def part(row: Row, case: Case) -> Part:
     if case.request.elevation_m is not None:
         return explained(row, case)
     example = explained(row, Case(replace(case.request, elevation_m=EXAMPLE_M)))
+    taken = say("example", example=elevation(EXAMPLE_M), unknown=unknown(case.request))
     return replace(
         example,
-        headline=together(example.headline, say("example", example=elevation(EXAMPLE_M))),
+        headline=together(
+            example.headline, say("example", example=elevation(EXAMPLE_M), unknown=unknown(case.request))
+        ),
         figures=(Figure("example_elevation", say("example-label"), EXAMPLE_M, "m"), *example.figures),
         cautions=(*example.cautions, ASK),
     )
+
+
+def unknown(request: Request) -> str:
+    """The name of a place that nobody knows, empty where none was said."""
+    return next((u.text for u in request.unused if u.kind == "elevation" and u.text), "none")
 
 
 def explained(row: Row, case: Case) -> Part:
@@ -174,7 +183,7 @@ def explained(row: Row, case: Case) -> Part:
         return Said(f"{FOLDER}/{row.id}", id, tuple(values.items()))
 
     line = text("line")
-    headline: Words = line
+    headline: Words = together(say("not-broken"), line) if row.id == GENERAL and BROKEN in case.request.forms else line
     stated = case.request.belief
     if stated and stated in row.beliefs:
         verdict = None if case.request.denied else verdict_on(row.beliefs[stated])
