@@ -162,9 +162,7 @@ def part(row: Row, case: Case) -> Part:
     taken = say("example", example=elevation(EXAMPLE_M), unknown=unknown(case.request))
     return replace(
         example,
-        headline=together(
-            example.headline, say("example", example=elevation(EXAMPLE_M), unknown=unknown(case.request))
-        ),
+        headline=together(example.headline, taken),
         figures=(Figure("example_elevation", say("example-label"), EXAMPLE_M, "m"), *example.figures),
         cautions=(*example.cautions, ASK),
     )
