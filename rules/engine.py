@@ -81,6 +81,8 @@ def settle(request: Request) -> Request:
         request = replace(request, topic="time")
     if request.whistles is not None and request.topic in marked("whistled"):
         request = replace(request, topic="time", method=request.method or "pressure_cook")
+    if request.topic == "pressure" and request.method == "hold" and request.gauge_pa is None:
+        request = replace(request, topic="temperature")
     if request.method is None and request.topic == "temperature" and request.temperature_of == "fridge":
         request = replace(request, method="hold")
     if request.topic == "temperature" and asks_reach(request):

@@ -73,6 +73,8 @@ def carried(case: Case) -> Part | None:
     own = grams(request.quantity)
     if compared or (HOW_MUCH not in request.forms and not (stay and (people or own))):
         return None
+    if own and stay is None:
+        return lasts(case, own)
     low, each, high = fuel.gas_g(fuel.boil_kj_l(case.here))
     of_litre = Figure("gas_a_litre", say("litre-label"), each, "g", low, high, fuel.gas_g(fuel.boil_kj_l(case.sea))[1])
     if poured is None and stay is None and people is None:
@@ -101,6 +103,30 @@ def carried(case: Case) -> Part | None:
     kilos = [gas_g * part / each / 1000 for part in (each, low, high)]
     total = Figure("gas", say("gas-label"), kilos[0], "kg", *kilos[1:])
     return Part(headline=headline, figures=(total, of_litre), steps=(say("cooked-too"), say("snow")))
+
+
+def lasts(case: Case, own_g: float) -> Part:
+    """How long the cook's own gas lasts: half of it for what is boiled, half for what simmers."""
+    low, each, high = (2 * LITRES_A_DAY * grams_l * (case.request.portions or 1) for grams_l in gas_of(case))
+    return Part(
+        headline=say(
+            "lasts",
+            own=bulk(own_g),
+            heads=case.request.portions or 1,
+            days=number(own_g / each, 1 if own_g < 5 * each else 0),
+            one=yes(own_g / each < 1.05),
+            each=bulk(each),
+            place=case.place,
+            litres=number(LITRES_A_DAY, 0),
+        ),
+        figures=(Figure("lasts_days", say("lasts-label"), own_g / each, "count", own_g / high, own_g / low),),
+        steps=(say("snow"),),
+    )
+
+
+def gas_of(case: Case) -> tuple[float, float, float]:
+    """Gas for a litre here [g]."""
+    return fuel.gas_g(fuel.boil_kj_l(case.here))
 
 
 @rule("fuel.against", "common-practice", "computed")

@@ -13,6 +13,9 @@ say = sentences("safety/subjects/to_the_boil")
 
 # what reaches the water [kW]: an electric kettle, a kitchen hob, a camp stove out of the wind
 PACES = {"kettle": 2.0, "hob": 1.3, "camp": 0.9}
+# from so many litres on: a boiling pan of 12 kW, a big gas ring, an induction plate of 3.5 kW
+BIG_L = 12.0
+BIG_PACES = {"kettle": 11.0, "hob": 3.0, "camp": 4.5}
 
 
 @rule("to_the_boil.soon", "computed", "common-practice")
@@ -21,13 +24,14 @@ def soon(case: Case) -> Part:
     amount = litres(case.request) or 1.0
     kj = fuel.boil_kj_l(case.here) * amount
     less = (1 - fuel.boil_kj_l(case.here) / fuel.boil_kj_l(case.there)) * 100
-    times = {pace: kj / kw / 60 for pace, kw in PACES.items()}
+    times = {pace: kj / kw / 60 for pace, kw in (BIG_PACES if amount >= BIG_L else PACES).items()}
     return Part(
         headline=say(
             "headline",
             verdict=verdict(case, less),
             litres=number(amount, 1),
             one=yes(amount == 1),
+            big=yes(amount >= BIG_L),
             place=case.place,
             camp=duration(times["camp"]),
             hob=duration(times["hob"]),
@@ -38,7 +42,8 @@ def soon(case: Case) -> Part:
             boil=temp(case.here.boiling_c),
         ),
         figures=tuple(
-            Figure(f"to_boil_{pace}", say("label", pace=pace), minutes, "min") for pace, minutes in times.items()
+            Figure(f"to_boil_{pace}", say("label", pace=pace, big=yes(amount >= BIG_L)), minutes, "min")
+            for pace, minutes in times.items()
         ),
         steps=(say("lid"), say("to-drink")),
         because=say("why"),

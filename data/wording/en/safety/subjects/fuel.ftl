@@ -49,6 +49,12 @@ for-days =
         [yes] , and as much again for what simmers.
        *[no] .
     }
+lasts =
+    { $own } of gas lasts { $heads } about { $one ->
+        [yes] a day
+       *[no] { $days } days
+    } at { $place }: { $each } a day, for { $litres } l boiled a head and as much again for what simmers.
+lasts-label = Days
 gas-label = Gas
 litre-label = Gas for a litre of water
 snow-label = Gas for a litre from snow
