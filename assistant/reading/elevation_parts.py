@@ -35,6 +35,7 @@ ASKS, COUNTED = cues("elevation", "asks"), cues("elevation", "counted")
 LANDMARKS = cues("elevation", "landmarks")
 # lands stand between a word that tells and the height: in the Drakensberg at 3,000
 SMALL = frozenset((*BETWEEN, *cues("elevation", "lands_in_metres"), *cues("elevation", "lands_in_feet"), "on"))
+TIMES = (["time"], ["times"], ["timing"])
 SENTENCE_ENDS = (".", "?", "!", ";")
 TIMED_REACH = 6
 # figures of a bake or a pot that belong to the place beside them
@@ -137,7 +138,7 @@ def settle(words: Sequence[str], mentions: list[Elevation], measures: Sequence[M
     kept = [i for i, m in enumerate(mentions) if m.role not in ("rejected", "apart")]
     here = [i for i in kept if mentions[i].role == "here"]
     if len(kept) < 2:
-        return mentions
+        return [_here_of_time(words, m) if i in kept else m for i, m in enumerate(mentions)]
     if not here:
         mentions[kept[-1]] = _here_of_last(mentions[kept[-1]])
     elif len(here) == 2:
@@ -160,6 +161,13 @@ def _several(
     baselines = [i for i in unsure if _is_sea_level(mentions[i]) or _has_figure(words, mentions[i], measures)]
     parts: dict[int, Role] = {i: "from" if i in baselines else "apart" for i in unsure}
     return [replace(m, role=parts.get(i, m.role)) for i, m in enumerate(mentions)]
+
+
+def _here_of_time(words: Sequence[str], mention: Elevation) -> Elevation:
+    """The only height is the kitchen's, though the time stands behind it: roast potatoes at 2,300 m time."""
+    told_by_time = mention.role == "from" and not mention.place and words[mention.end : mention.end + 1] in TIMES
+    lone = told_by_time and _role_before(words[max(0, mention.start - REACH) : mention.start]) is None
+    return replace(mention, role="here") if lone else mention
 
 
 def _here_of_last(mention: Elevation) -> Elevation:
