@@ -151,6 +151,7 @@ class Request:
     units: Units = _help("which unit system is shown first", "us")
     depth: int = _help("1 one line, 2 a paragraph, 3 the equations with numbers", 2)
     equipment: tuple[str, ...] = _help("ids of the kitchen's equipment", ())
+    lacking: tuple[str, ...] = _help("methods and equipment that the cook says are not there", ())
     thermometer_offset_c: float = _help("how much the cook's thermometer reads too high [K]", 0.0)
     unused: tuple[Unused, ...] = _help("heard, understood, not usable", ())
     danger: str | None = _help("the danger that was heard, an id of data/lexicon/danger; it is answered first")

@@ -32,7 +32,7 @@ class Signs:
     classes: dict[str, tuple[str, ...]]
     methods: dict[str, tuple[str, ...]]
     concepts: dict[str, tuple[str, ...]]
-    together: tuple[tuple[str, frozenset[str]], ...]
+    together: tuple[tuple[str, frozenset[str], frozenset[str]], ...]
 
 
 @Language.component(
@@ -41,7 +41,7 @@ class Signs:
 def kitchen_frames(doc: Doc) -> Doc:
     """Tell the topics whose frame an utterance fits."""
     heard = frozenset(signs_of(doc))
-    doc._.signs = heard | {sign for sign, of in signs().together if of <= heard}
+    doc._.signs = heard | {sign for sign, of, unless in signs().together if of <= heard and unless.isdisjoint(heard)}
     doc._.fitting = frozenset(topic.id for topic in topics().values() if fits(topic, doc._.signs))
     return doc
 
@@ -57,6 +57,7 @@ def signs_of(doc: Doc) -> Iterator[str]:
     forms = {form.id for form in doc._.forms}
     yield from forms or {BARE}
     yield from (token.tag_ for token in doc if token.tag_)
+    yield from (found.kind for found in doc._.found)
     book = signs()
     for token in doc:
         yield from book.stems.get(stem(token.norm_), ())
@@ -82,7 +83,9 @@ def signs() -> Signs:
     stems: dict[str, tuple[str, ...]] = {}
     for word, of in told["words"].items():
         stems[stem(word)] = tuple(dict.fromkeys((*stems.get(stem(word), ()), *of)))
-    together = tuple((row["id"], frozenset(row["together"])) for row in rows if "together" in row)
+    together = tuple(
+        (row["id"], frozenset(row["together"]), frozenset(row.get("unless", ()))) for row in rows if "together" in row
+    )
     return Signs(stems, phrases, told["classes"], told["methods"], told["concepts"], together)
 
 
