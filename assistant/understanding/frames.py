@@ -11,12 +11,15 @@ from spacy.tokens import Doc
 
 from assistant.reading.text import fold
 from assistant.understanding import kitchen_told
+from assistant.understanding.claims import claimed
 from assistant.understanding.concepts import stem
 from rules import tables
 from rules.catalogue import Topic, topics
 from rules.foods.dishes import dishes
 
 SIGNS = "lexicon/signs.toml"
+# dishes that are no ingredients; an utterance of spans alone
+FOOD, NOTHING_ELSE = "food", "nothing_else"
 BARE, KITCHEN_TOLD = "bare", "kitchen_told"
 
 Doc.set_extension("signs", default=frozenset(), force=True)
@@ -65,8 +68,12 @@ def signs_of(doc: Doc) -> Iterator[str]:
         yield KITCHEN_TOLD
     text = f" {' '.join(token.norm_ for token in doc)} "
     yield from (sign for phrase, sign in book.phrases if phrase in text)
+    if not any(token.norm_.isalnum() for token in doc if token.i not in claimed(doc)):
+        yield NOTHING_ELSE
+    ingredients = {found.start for found in doc._.found if found.kind == "ingredient"}
     for found in doc._.found:
         if found.kind == "dish":
+            yield from () if found.start in ingredients else (FOOD,)
             yield from book.classes.get(dishes()[found.id].dish_class, ())
         elif found.kind == "method":
             yield from book.methods.get(found.id, ())
