@@ -19,6 +19,8 @@ from rules.said import together
 POT_LIQUIDS = ("water", "liquid", "stock", "wine", "milk")
 # hotter is no food with water in it [degC]
 WET_AT_MOST_C = 112.0
+# a baseline that is so many times the longest usual time is none
+MOST_TIMES_USUAL = 5.0
 # classes that are done at a stage of boiled sugar, which goes by the boil
 BOILED_SUGAR = ("candy", "syrup")
 ANY_DISH_HAS = ("oven", "time", "proof")
@@ -66,6 +68,8 @@ def settle(request: Request) -> Request:
         request = replace(request, elevation_m=air.elevation_m(request.pressure_pa))
     if request.ahead and (request.time_min or SHORT_MIN) < SHORT_MIN:
         request = replace(request, time_min=None, time_high_min=None)
+    if is_out_of_proportion(request):
+        request = replace(request, time_min=None, time_high_min=None)
     if request.topic == "bake_adjust" and is_liquid_of_a_pot(request):
         request = replace(request, topic="liquid")
     elif request.topic == "liquid" and is_of_a_dough(request):
@@ -93,6 +97,16 @@ def settle(request: Request) -> Request:
 
         return replace(request, method=usual_method(request.dish, request.dish_class))
     return request
+
+
+def is_out_of_proportion(request: Request) -> bool:
+    """Whether a baseline is many times what the dish ever takes, so that it is of something else: a soak, a brine."""
+    if request.topic != "time" or not request.time_min or request.dish_class is None or request.method is None:
+        return False
+    from rules.foods.dishes import sea_level_time
+
+    usual = sea_level_time(request.dish, request.dish_class, request.method)
+    return usual is not None and request.time_min > MOST_TIMES_USUAL * usual.high_min
 
 
 def is_liquid_of_a_pot(request: Request) -> bool:

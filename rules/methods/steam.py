@@ -8,7 +8,7 @@ from rules.heat.way_out import way_out
 from rules.heat.wet import check, published_rule, rice, temperature_rule, threshold, time_rule
 from rules.heat.where_water_boils import boiling_point
 from rules.physics import evaporation
-from rules.said import sentences, temp
+from rules.said import Measure, Said, sentences, temp
 
 # cabinets that make their own steam
 CABINETS = ("combi_oven", "convection_steamer", "commercial_pressure_steamer")
@@ -18,6 +18,11 @@ say = sentences("methods/steam")
 def is_cabinet(case: Case) -> bool:
     """Whether it is steamed in a cabinet, which has no lid to keep on and no water to look after."""
     return not set(CABINETS).isdisjoint(case.request.equipment)
+
+
+def set_up(case: Case, steam: Measure) -> Said:
+    """How the steam is made: in a cabinet, or over a pot."""
+    return say("cabinet-step", steam=steam) if is_cabinet(case) else say("steam-step", steam=steam)
 
 
 @rule("steam.heat", "iapws-r7-97")
@@ -36,11 +41,7 @@ def water(case: Case) -> Part | None:
 RULES = (
     boiling_point,
     threshold,
-    temperature_rule(
-        STEAM,
-        say("steam-label"),
-        lambda case, steam: say("cabinet-step" if is_cabinet(case) else "steam-step", steam=steam),
-    ),
+    temperature_rule(STEAM, say("steam-label"), set_up),
     time_rule(STEAM),
     published_rule(STEAM),
     heat,
