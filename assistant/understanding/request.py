@@ -47,6 +47,8 @@ from rules.topics.why import GENERAL, rows
 say = sentences("understanding/request")
 
 TIMER = "timer"
+# topics that an utterance without a question is taken for
+SMALL_TALK = ("smalltalk", "help", "out_of_scope")
 WHY = "why"
 TROUBLE = "troubleshoot"
 # two readings of one temperature, in the units of either scale [degF]
@@ -116,6 +118,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     """Build the request of one utterance; the kitchen only decides what figures without a unit mean."""
     words = [token.norm_ for token in doc]
     topic, lacking = doc._.topic.id, corrected.lacking(words, doc._.found)
+    talk = small_talk.kind([token.lower_ for token in doc]) if topic in SMALL_TALK else None
+    topic = "smalltalk" if talk in small_talk.SAID_ANYHOW else topic
     found = [f for f in corrected.meant(words, doc._.found) if f not in lacking]
     units = answer_preferences.spoken_system(words, doc._.measures)
     tools = equipment(words, found)
@@ -190,7 +194,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         packing=packed.packing(doc),
         timer_action=timers.action if topic == TIMER else None,
         timer_name=timers.name if topic == TIMER else "",
-        small_talk=small_talk.kind([token.lower_ for token in doc]) if topic == "smalltalk" else None,
+        small_talk=talk if topic == "smalltalk" else None,
         nearest=nearest(doc),
         choices=doc._.topic.choices if not (elliptical or doc._.safety) and topic == doc._.topic.id else (),
         forms=tuple(dict.fromkeys(form.id for form in doc._.forms)),
