@@ -71,13 +71,13 @@ class Heard:
 class Phrases:
     """Phrases by their stems.
 
-    whole: those without a gap; gapped: by the part before the first gap; longest: words of a whole one or a first part
+    whole: those without a gap; gapped: by the part before the first gap; longest: stem -> words of the longest whole one or first part it opens
     words: every word as it is written in the catalogue
     """
 
     whole: dict[str, tuple[str, ...]]
     gapped: dict[str, tuple[tuple[tuple[str, ...], str], ...]]
-    longest: int
+    longest: dict[str, int]
     words: frozenset[str]
 
 
@@ -157,19 +157,20 @@ def phrases() -> Phrases:
     """Every phrase of every concept."""
     whole: dict[str, list[str]] = defaultdict(list)
     gapped: dict[str, list[tuple[tuple[str, ...], str]]] = defaultdict(list)
-    stem_of, longest = _Stems(), 1
+    stem_of, longest = _Stems(), defaultdict[str, int](int)
     for id, row in _rows().items():
         for phrase in row["words"]:
             words = phrase.split(" ")
             stemmed = " ".join([stem_of[word] for word in words])
             first, *others = stemmed.split(f" {GAP} ")
-            longest = max(longest, first.count(" ") + 1)
+            opens = stem_of[words[0]]
+            longest[opens] = max(longest[opens], first.count(" ") + 1)
             if others:
                 gapped[first].append((tuple(others), id))
             else:
                 whole[first].append(id)
     apart = {first: tuple(others) for first, others in gapped.items()}
-    return Phrases({stems: tuple(ids) for stems, ids in whole.items()}, apart, longest, frozenset(stem_of))
+    return Phrases({stems: tuple(ids) for stems, ids in whole.items()}, apart, dict(longest), frozenset(stem_of))
 
 
 @cache
@@ -208,7 +209,7 @@ def _of_words(doc: Doc) -> Iterator[Heard]:
 def _in_stems(doc: Doc, words: Sequence[str]) -> Iterator[Heard]:
     book, known = phrases(), [f for f in doc._.found if f.kind == "dish"]
     for start in range(len(words)):
-        for end in range(start + 1, min(start + book.longest, len(words)) + 1):
+        for end in range(start + 1, min(start + book.longest.get(words[start], 0), len(words)) + 1):
             part = " ".join(words[start:end])
             for id in book.whole.get(part, ()):
                 concept = concepts()[id]
