@@ -66,7 +66,9 @@ def _practice(request: Request) -> str | None:
 
 
 def _cooker(request: Request) -> str | None:
-    return "small_cooker" if in_cooker(request) else None
+    if not in_cooker(request):
+        return None
+    return "electric_canner" if "electric_pressure_cooker" in request.equipment else "small_cooker"
 
 
 def _food(request: Request) -> str | None:

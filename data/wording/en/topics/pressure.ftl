@@ -32,3 +32,12 @@ made-for =
     longer.
 fixed-weight = Where the cooker has a fixed weight, keep the weight and lengthen the time.
 canning = For canning use the pressure in a tested table for your elevation, never one worked out from this.
+
+# Where more time is asked of the cooker and no dish was named.
+more-time = { $longer ->
+        [yes] { $counted ->
+            [yes] About
+           *[no] Yes: about
+        } { $percent } % more time under pressure at { $place } by the published rule, 5 % for each 1,000 ft above 2,000 ft; slow meat takes about { $meat } %, dried beans up to { $beans } % by their softening. At { $gauge } it is { $here } inside, against { $there } at { $baseline }.
+       *[no] No: at { $place } the times of the book hold; the published rule adds 5 % for each 1,000 ft above 2,000 ft. At { $gauge } it is { $here } inside, against { $there } at { $baseline }.
+    }
