@@ -13,7 +13,7 @@ from assistant.dialogue.thread import question_of
 from assistant.replies.together import together
 from assistant.understanding import parts
 from assistant.understanding.conversation import merge, settle_in
-from assistant.understanding.request import TIMER
+from assistant.understanding.request import TIMER, WHY
 from assistant.understanding.utterance import listen
 from assistant.worked_out import WorkedOut, work_out
 from rules.catalogue import marked
@@ -73,10 +73,13 @@ def _questions(heard: Heard, base: Request, memory: Memory) -> Iterator[Piece]:
     before = base
     for text in parts.questions(heard.doc):
         utterance = listen(text, memory.kitchen)
-        topic = utterance.hearing.request.topic
+        hearing = utterance.hearing
+        topic = hearing.request.topic
+        if topic == OUTSIDE and WHY in hearing.request.forms and before.dish_class:
+            hearing, topic = hearing.about(WHY, subject=None), WHY
         if topic in marked("none_beside") and topic != TIMER:
             continue
-        question = _placed(merge(before, utterance.hearing), base)
+        question = _placed(merge(before, hearing), base)
         of_kitchen = not KITCHEN_SIGNS.isdisjoint(utterance.doc._.signs)
         unclear = topic == TIMER or bool(question.choices) or (topic == OUTSIDE and of_kitchen)
         before = before if unclear or topic == OUTSIDE else question
