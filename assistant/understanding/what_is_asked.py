@@ -70,6 +70,8 @@ def subject(doc: Doc, topic: str) -> str | None:
             return next(iter(faults.told(doc)), None)
         case "bake_adjust":
             return _first(found, "ingredient") or named(ADJUSTED, " ".join(words))
+        case "preserve":
+            return None
         case "order" | "liquid":
             return _first(found, "ingredient") or _first(found, "place")
         case _:
