@@ -141,11 +141,10 @@ def _gas(case: Case) -> Advice:
 
 def _gauge_sum(case: Case) -> Advice:
     """What the rule of a pound for each 2,000 ft makes, and what the printed table says instead."""
-    known = case.request.elevation_m is not None
-    psi, table = sum_psi(case), pressure.low_acid_gauges(case.request) if known else None
-    if not known or not table or not table.items:
+    table = pressure.low_acid_gauges(case.request)
+    if case.request.elevation_m is None or not table.items:
         return Advice(say("sum-any"), because=say("sum-why"))
-    base = base_psi(case.request)
+    base, psi = base_psi(case.request), sum_psi(case.request, case.request.elevation_m)
     headline = say(
         "sum",
         base=number(base, 0),
@@ -166,14 +165,13 @@ def base_psi(request: Request) -> float:
     return 10.0 if weighted or (told is not None and abs(told - 10) < NEAR_PSI) else 11.0
 
 
-def sum_psi(case: Case) -> float:
+def sum_psi(request: Request, elevation_m: float) -> float:
     """The base and a pound for each 2,000 ft [psi].
 
-    >>> from rules.model import Request
-    >>> sum_psi(Case(Request(topic="preserve", elevation_m=2286.0)))
+    >>> sum_psi(Request(topic="preserve"), 2286.0)
     14.75
     """
-    return round(base_psi(case.request) + case.request.elevation_m * FT_PER_M / FT_PER_PSI, 2)  # type: ignore[operator]
+    return round(base_psi(request) + elevation_m * FT_PER_M / FT_PER_PSI, 2)
 
 
 def _fell(case: Case) -> Advice:

@@ -122,5 +122,6 @@ def rules_for(request: Request | None) -> tuple[Rule, ...]:
 
 
 def needs(request: Request) -> tuple[str, ...]:
-    """The elevation, except for what is refused or advised at every elevation."""
-    return () if refusal(request) or request.subject in (*advice.ADVICE, "drying", "jerky") else ("elevation",)
+    """The elevation, except for what is refused or advised at every elevation, and for where jam sets."""
+    anywhere = refusal(request) or request.subject in (*advice.ADVICE, "drying", "jerky")
+    return () if anywhere or rules_for(request) == SETTING else ("elevation",)

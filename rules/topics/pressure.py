@@ -19,7 +19,7 @@ from rules.heat.where_water_boils import boiling_point
 from rules.model import Caution, Figure
 from rules.physics import kinetics
 from rules.physics.units import FT_PER_M, PSI_PER_PA
-from rules.said import Said, gauge, number, sentences, temp, temp_drop, yes
+from rules.said import Said, gauge, number, sentences, temp, temp_drop, temp_span, yes
 
 say = sentences("topics/pressure")
 
@@ -27,6 +27,8 @@ USUAL_PSI = (10, 15)
 PUBLISHED_FT_PER_PSI = 2000
 NOTICED_K = 0.25
 OF_TIME = ("longer", "shorter")
+# what an electric cooker holds on its high setting [psi], by common practice
+ELECTRIC, ELECTRIC_HIGH_PSI = "electric_pressure_cooker", (10, 12)
 # the classes that softening slows most, and about as it slows most food
 SLOWED_MOST, USUAL = "dried_bean", "mixed_stew"
 
@@ -71,6 +73,26 @@ def more_time(case: Case) -> Part | None:
             baseline=case.baseline,
             meat=number((fast - 1) * 100, 0),
             beans=number((slow - 1) * 100, 0),
+        )
+    )
+
+
+@rule("pressure.electric", "common-practice", "usu-ask-extension", "iapws-r7-97")
+def electric(case: Case) -> Part | None:
+    """What an electric cooker holds on its settings, and how hot that is here."""
+    request = case.request
+    if ELECTRIC not in request.equipment or request.gauge_pa is not None or request.dish or request.asked_way in OF_TIME:
+        return None
+    low_pa, high_pa = (psi / PSI_PER_PA for psi in ELECTRIC_HIGH_PSI)
+    return Part(
+        headline=say(
+            "electric",
+            low=gauge(low_pa),
+            high=gauge(high_pa),
+            place=case.place,
+            inside=temp_span(inside_c(case.here, low_pa), inside_c(case.here, high_pa)),
+            there=temp_span(inside_c(case.there, low_pa), inside_c(case.there, high_pa)),
+            baseline=case.baseline,
         )
     )
 
@@ -187,4 +209,4 @@ def dish_time(case: Case) -> Part | None:
     return time_part(Case(replace(case.request, topic="time")) if timed else case, heats(case, gauge_pa(case)))
 
 
-RULES = (more_time, dish_time, equal, inside, boiling_point, published, limit)
+RULES = (more_time, electric, dish_time, equal, inside, boiling_point, published, limit)

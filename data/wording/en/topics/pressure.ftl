@@ -41,3 +41,9 @@ more-time = { $longer ->
         } { $percent } % more time under pressure at { $place } by the published rule, 5 % for each 1,000 ft above 2,000 ft; slow meat takes about { $meat } %, dried beans up to { $beans } % by their softening. At { $gauge } it is { $here } inside, against { $there } at { $baseline }.
        *[no] No: at { $place } the times of the book hold; the published rule adds 5 % for each 1,000 ft above 2,000 ft. At { $gauge } it is { $here } inside, against { $there } at { $baseline }.
     }
+
+# What an electric cooker holds on its settings, where no other pressure was named.
+electric =
+    An electric pressure cooker holds about { $low } to { $high } on HIGH, 5 to 7 psi (34 to 48 kPa) on LOW, over the air outside at
+    any elevation: { $inside } inside at { $place }, against { $there } at { $baseline }. Above 5,000 ft those that were tested
+    did not always get there.
