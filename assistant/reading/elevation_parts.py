@@ -33,7 +33,7 @@ OTHERS, OTHERS_DO, OTHERS_IN = (
 COMPARING, BESIDE_COMPARED = cues("elevation", "comparing"), cues("elevation", "beside_compared")
 ASKS, COUNTED = cues("elevation", "asks"), cues("elevation", "counted")
 SENTENCE_ENDS = (".", "?", "!", ";")
-TIMED_REACH = 6
+TIMED_REACH = 9
 # figures of a bake or a pot that belong to the place beside them
 OF_A_POT = ("time", "temperature", "degree")
 

@@ -16,7 +16,7 @@ from rules.said import Said, Words, mass, number, sentences, temp, temp_drop, to
 
 say = sentences("preserving/advice")
 # words of the ferments of vegetables, to which the times of kraut apply
-VEGETABLES = frozenset(("sauerkraut", "kraut", "kimchi", "cabbage", "pickles", "vegetables"))
+VEGETABLES = frozenset(("sauerkraut", "kraut", "cabbage", "pickles", "vegetables"))
 # a gas that takes so much more room is seen
 GAS_SEEN = 1.03
 FT_PER_PSI, NEAR_PSI = 2000.0, 0.3
@@ -121,6 +121,8 @@ def _vinegar(case: Case) -> Advice:
 
 def _ferment(case: Case) -> Advice:
     """How warm and how long a ferment stands; of one that is no kraut only what its time goes by."""
+    if case.request.dish == "kimchi":
+        return Advice(say("ferment-kimchi"), (say("ferment-under"),), say("ferment-other-why"), sources=(MEMORY,))
     if case.request.dish and not VEGETABLES.intersection(case.request.dish.split()):
         return Advice(say("ferment-other", food=case.food), because=say("ferment-other-why"), sources=(MEMORY,))
     return Advice(say("ferment"), (say("ferment-under"), say("ferment-done")), say("ferment-why"))
@@ -174,6 +176,16 @@ def sum_psi(request: Request, elevation_m: float) -> float:
     return round(base_psi(request) + elevation_m * FT_PER_M / FT_PER_PSI, 2)
 
 
+def _time_or_pressure(case: Case) -> Advice:
+    """Under pressure the minutes stay and the pressure goes up; in boiling water the minutes go up."""
+    wanted = pressure.low_acid_gauges(case.request) if case.request.elevation_m is not None else None
+    if wanted is None or not wanted.items:
+        return Advice(say("which-changes"), because=say("which-changes-why"), process=True)
+    return Advice(
+        say("which-changes-here", wanted=wanted, place=case.place), because=say("which-changes-why"), process=True
+    )
+
+
 def _fell(case: Case) -> Advice:
     """Pressure that falls under the mark in the middle: the whole time again."""
     wanted = pressure.wanted(case)
@@ -208,6 +220,7 @@ ADVICE: dict[str, Callable[[Case], Advice]] = {
     "ferment_gas": _gas,
     "gauge_sum": _gauge_sum,
     "pressure_fell": _fell,
+    "time_or_pressure": _time_or_pressure,
     "fermenting": _ferment,
     "fridge_pickles": _plain(Advice(say("fridge"), (say("fridge-keep"),), say("fridge-why"), sources=(NCHFP, MEMORY))),
     "siphoning": _plain(

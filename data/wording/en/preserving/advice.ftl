@@ -89,6 +89,9 @@ vinegar-why = The vinegar makes the pickle safe in the jar, and water that boils
 ferment =
     As at sea level: keep it at { TEMP(70) } to { TEMP(75) } for 3 to 4 weeks, at { TEMP(60) } to { TEMP(65) } for 5 to 6.
     Elevation hardly matters; the warmth of the room and the salt do.
+ferment-kimchi =
+    As at sea level: 1 to 5 days at { TEMP(65) } to { TEMP(75) }, until it smells sour and bubbles, then into the refrigerator,
+    where it goes on slowly. It goes by warmth and salt and not by the air.
 ferment-other =
     No faster for the elevation: { $food } goes by the warmth of the room, by what feeds it and by the culture, and not by
     the air. It takes its usual time; go by taste.
@@ -171,3 +174,11 @@ fell-late =
     Jars whose time was counted through a drop, and that were not started again, are not safe on the shelf: within 24 h
     process them again in full with new lids, or freeze or refrigerate them; after that discard them.
 fell-why = The minutes are tested at that pressure without a break; a dip cools the middle of the jar, and what came before cannot be counted.
+
+which-changes-here =
+    Only the pressure: in a pressure canner the printed minutes stay at every elevation, and at { $place } vegetables and meat
+    take { $wanted }.
+which-changes = Only the pressure: in a pressure canner the printed minutes stay at every elevation, and the pressure goes up.
+which-changes-why =
+    More pressure on the gauge makes up for the thinner air, so the steam inside is as hot as in the test. In boiling
+    water nothing makes up for it, and there the minutes go up.
