@@ -37,7 +37,7 @@ LANDMARKS = cues("elevation", "landmarks")
 SMALL = frozenset((*BETWEEN, *cues("elevation", "lands_in_metres"), *cues("elevation", "lands_in_feet"), "on"))
 TIMES = (["time"], ["times"], ["timing"])
 SENTENCE_ENDS = (".", "?", "!", ";")
-TIMED_REACH = 6
+TIMED_REACH = 9
 # figures of a bake or a pot that belong to the place beside them
 OF_A_POT = ("time", "temperature", "degree")
 
@@ -243,15 +243,21 @@ def _has_figure(words: Sequence[str], mention: Elevation, measures: Sequence[Mea
     near = [end for end in ends if 0 <= mention.start - end <= TIMED_REACH]
     return any(
         not any(w in SENTENCE_ENDS or w in ASKS or w == "," for w in words[end : mention.start]) for end in near
-    ) and not any(word in ASKS for word in _sentence_before(words, mention))
+    ) and not _asks(_sentence_before(words, mention))
 
 
 def _is_asked(words: Sequence[str], mention: Elevation) -> bool:
     """Whether a question word stands before it in its sentence, or the sentence ends with a mark of question."""
-    if any(word in ASKS for word in _sentence_before(words, mention)):
+    if _asks(_sentence_before(words, mention)):
         return True
     behind = next((word for word in words[mention.end :] if word in SENTENCE_ENDS), "")
-    return behind == "?" and not any(word in ASKS for word in _up_to_end(words, mention.end))
+    return behind == "?" and not _asks(_up_to_end(words, mention.end))
+
+
+def _asks(words: Sequence[str]) -> bool:
+    """Whether a question word is among them; before a figure it tells: she does 6 in Chennai."""
+    figures = [i + 1 < len(words) and words[i + 1][0].isdigit() for i in range(len(words))]
+    return any(word in ASKS and not figure for word, figure in zip(words, figures, strict=True))
 
 
 def _sentence_before(words: Sequence[str], mention: Elevation) -> Sequence[str]:

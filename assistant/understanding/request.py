@@ -134,6 +134,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     method = method or (None if whistled is None else "pressure_cook")
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
     gauge = instruments.gauge_pa(doc._.measures, words, in_cooker)
+    method = "pressure_cook" if gauge is not None and method is None and topic in marked("by_method") else method
     height = elevation_mentions.settle(doc._.elevations, words, units or kitchen.units)
     beside = kitchen.elevation_m if height.here_m is None and not height.unused else height.here_m
     barometer = instruments.barometer(doc._.measures, words, beside, gauge, kitchen.barometer_offset_pa)

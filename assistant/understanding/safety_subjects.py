@@ -15,12 +15,16 @@ from assistant.understanding.forms import patterns_heard
 from rules import book, tables
 from rules.catalogue import marked
 from rules.foods.dishes import dishes
+from rules.preserving.foods import CANNED, food
 
 CATALOGUE = "lexicon/safety_subjects.toml"
 PRESERVE = "preserve"
 # dishes and words that a question of preserving has, and one of cooking has not
 KEPT_CLASSES = {"pickle", "jam", "canned_low_acid", "canned_high_acid", "dried_fruit", "fruit"}
 OF_PRESERVING = ("to can", "canner", "canning", "jar", "jars", "keep", "dry", "drying", "dehydrate", "freeze", "cure")
+
+# the weights that there are for a canner
+POUNDS, WEIGHTS = ("lb", "psi"), (5, 10, 15)
 
 Doc.set_extension("safety", default=None, force=True)
 
@@ -60,7 +64,7 @@ class Subject:
 )
 def kitchen_safety(doc: Doc) -> Doc:
     """Hear a subject of food safety. One of preserving sets the topic, and so does any where the topic was unsure."""
-    if (puts_up(doc) or packs_jars(doc)) and doc._.topic.id in marked("may_be_canning"):
+    if (puts_up(doc) or packs_jars(doc) or weighs_down(doc)) and doc._.topic.id in marked("may_be_canning"):
         doc._.topic = replace(doc._.topic, id=PRESERVE)
     words = norms(doc)
     if patterned := patterned_subject(doc, " ".join(words)):
@@ -109,6 +113,18 @@ def packs_jars(doc: Doc) -> bool:
     """Whether food is packed hot or raw into jars that are named."""
     heard = {packed.packing for packed in doc._.packed}
     return bool(heard & {"hot", "raw"}) and any(packed.jar for packed in doc._.packed)
+
+
+def weighs_down(doc: Doc) -> bool:
+    """Whether a canner's weight is named beside a food that is canned, and no way to cook it: the 15 lb weight, carrots."""
+    words = [token.norm_ for token in doc]
+    weight = any(
+        m.unit in POUNDS and m.said in WEIGHTS and words[m.end : m.end + 1] == ["weight"] for m in doc._.measures
+    )
+    if not weight or any(found.kind == "method" and found.id != PRESERVE for found in doc._.found):
+        return False
+    kept = (food(found.id, dishes()[found.id].dish_class).kind for found in doc._.found if found.kind == "dish")
+    return any(kind in CANNED for kind in kept)
 
 
 def puts_up(doc: Doc) -> bool:

@@ -90,6 +90,7 @@ def slots(doc: Doc) -> tuple[Slot, ...]:
     figures = {i for m in (*doc._.measures, *doc._.clock, *doc._.numbers) for i in range(m.start, m.end)}
     places = {i for e in doc._.elevations for i in range(e.start, e.end)}
     places |= {i for f in doc._.found if f.kind in APART for i in range(f.start, f.end)}
+    towns = {i for e in doc._.elevations if e.place for i in range(e.start, e.end)}
     told = [
         Slot(frozenset((SENSE + CANNING,)), counts=False)
         for features in lexical.values()
@@ -97,6 +98,8 @@ def slots(doc: Doc) -> tuple[Slot, ...]:
     ][:1]
     for start, end, features in _told(stems(doc)):
         inside = range(start, end)
+        if towns.issuperset(inside):
+            continue
         more = frozenset(feature for i in inside for feature in lexical.get(i, ()))
         if more or any(feature[0] == SENSE for feature in features):
             told.append(Slot(features | more))

@@ -10,7 +10,7 @@ from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
 from assistant.reading.tokens import norms
-from assistant.understanding import faults
+from assistant.understanding import cooker_time, faults
 from assistant.understanding.complaints import TROUBLE, complains
 from assistant.understanding.safety_subjects import is_patterned
 from assistant.understanding.wondering import Wonder, is_doubtful, is_meant, is_of_kitchen, wonder
@@ -55,7 +55,7 @@ def kitchen_subject(doc: Doc) -> Doc:
     told = is_patterned(doc._.safety)
     if not told and (doc._.topic.id == WHY or not OF_REASONS.isdisjoint(form.id for form in doc._.forms)):
         doc._.wonder = found = wonder(doc)
-        if is_meant(doc, found):
+        if is_meant(doc, found) and not cooker_time.checks_time(doc):
             doc._.topic, doc._.safety = replace(doc._.topic, id=WHY), None
         elif doc._.topic.id == WHY:
             doc._.topic = replace(doc._.topic, id=instead(doc, found) or WHY)
@@ -84,6 +84,8 @@ def subject(doc: Doc, topic: str) -> str | None:
             return next(iter(faults.told(doc)), None)
         case "bake_adjust":
             return _first(found, "ingredient") or named(ADJUSTED, " ".join(words))
+        case "preserve":
+            return None
         case "order" | "liquid":
             return _first(found, "ingredient") or _first(found, "place")
         case _:
