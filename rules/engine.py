@@ -116,6 +116,9 @@ def likelier_of(request: Request) -> str | None:
         return None
     if "order" in request.choices and request.forms[:1] == ("how_much",) and request.quantity:
         return "order"
+    if request.portions and not request.forms and {"time", "order"} <= set(request.choices):
+        # both are told together
+        return "time"
     # a time of the cook's own, or a dish and nothing more
     timed = request.time_min is not None and "wrong" not in request.forms[:1]
     bare = not request.forms and "troubleshoot" in request.choices and not UNLIKE_A_POT.intersection(request.choices)
