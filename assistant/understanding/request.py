@@ -33,7 +33,7 @@ from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.time_roles import Times
 from assistant.understanding.timer_words import OfTimers
-from assistant.understanding.wondering import is_of_kitchen
+from assistant.understanding.wondering import is_of_a_dish, is_of_kitchen
 from rules.catalogue import marked
 from rules.foods import meat, methods
 from rules.foods.dishes import classes, dishes
@@ -361,9 +361,14 @@ def temperature_of(doc: Doc, temp_c: float | None) -> str | None:
 def nearest(doc: Doc) -> tuple[str, ...]:
     """The explanations that a why that names none may mean; the general reason where nothing tells."""
     found = doc._.wonder
-    if doc._.topic.id != WHY or doc._.subject or found.terms:
+    if doc._.topic.id != WHY or found.terms:
         return ()
-    return found.rivals or ((GENERAL,) if found.idle and is_of_kitchen(doc) else ())
+    if found.also:
+        return tuple(name for name in (found.row, found.also) if name)
+    if doc._.subject:
+        return ()
+    named = is_of_a_dish(doc) or (found.idle and is_of_kitchen(doc))
+    return found.rivals or ((GENERAL,) if named else ())
 
 
 def choice(doc: Doc) -> tuple[Unused, ...]:

@@ -17,6 +17,8 @@ FILE = "lexicon/senses.toml"
 SENSE = "&"
 # a word that says nothing, but for the verb
 CAN = "can"
+# a figure of an elevation: of no weight by itself
+HEIGHT = "<elevation>"
 STEMS, WORDS = "stems of senses", "words of senses"
 # kinds of spans that say where or how much, but not what is asked about
 APART = frozenset(("place",))
@@ -98,6 +100,12 @@ def stems_in(doc: Doc) -> tuple[str, ...]:
     if found is None:
         found = doc.user_data[STEMS] = tuple(map(stem, doc_words(doc)))
     return found
+
+
+def heard_in(doc: Doc) -> frozenset[str]:
+    """What may tell together with other words what is meant, though it says nothing by itself: stems, a figure of height."""
+    high = any(height.place is None for height in doc._.elevations)
+    return frozenset((*stems_in(doc), *((HEIGHT,) if high else ())))
 
 
 def slots(doc: Doc) -> tuple[Slot, ...]:

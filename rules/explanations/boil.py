@@ -112,6 +112,7 @@ VALUES: Values = {
     "thousand_feet_take_off": lambda case: temp_drop(step_k(case)),
     "beans_show_it": always(elevation(BEANS_SHOW_IT_M)),
     "cakes_show_it": always(elevation(CAKES_SHOW_IT_M)),
+    "canning_starts": always(elevation(STEP_M)),
     "books": books,
     "lowest_land": always(elevation(LOWEST)),
     "lowest_boil": lambda case: temp(water.boiling_point_c(LOWEST)),

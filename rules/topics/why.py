@@ -21,7 +21,6 @@ from rules.model import Caution, Figure, Level, Request
 from rules.said import Said, Words, elevation, listed, sentences, together
 
 ONE_LINE = 1
-NEAREST = 3
 FOLDER = "why"
 GENERAL = "general_reason"
 
@@ -52,6 +51,7 @@ class Row:
 
     about: what has to be asked about, all of it, each with its alternatives; not_about: what rules it out
     tells_apart: whether it sets one word against another; beliefs: by their ids
+    no_fault: whether it explains what looks like a fault and is none, such as a loaf that never reads 208 °F
     values, figures: names of rules/explanations; caution: how grave it is, and its sources
     """
 
@@ -63,6 +63,7 @@ class Row:
     about: tuple[str, ...]
     not_about: str
     tells_apart: bool
+    no_fault: bool
     beliefs: Mapping[str, Belief]
     sources: tuple[str, ...]
     values: tuple[str, ...]
@@ -89,6 +90,7 @@ def _row(held: dict[str, Any]) -> Row:
         title=held.get("title", ""),
         not_about=held.get("not_about", ""),
         tells_apart=held.get("tells_apart", False),
+        no_fault=held.get("no_fault", False),
         caution=(caution["level"], tuple(caution["sources"])) if caution else None,
         **{name: tuple(held.get(name, ())) for name in lists},
     )
@@ -179,6 +181,8 @@ def explained(row: Row, case: Case) -> Part:
     if stated and stated in row.beliefs:
         verdict = None if case.request.denied else verdict_on(row.beliefs[stated])
         headline = together(verdict, text(belief_message(stated)))
+    if (other := also(row, case.request)) is not None:
+        headline = together(headline, line_of(other, case))
     return Part(
         headline=headline,
         because=headline if case.request.depth <= ONE_LINE else text("paragraph"),
@@ -190,6 +194,17 @@ def explained(row: Row, case: Case) -> Part:
         ),
         cautions=(Caution(row.caution[0], text("caution"), row.caution[1]),) if row.caution else (),
     )
+
+
+def also(row: Row, request: Request) -> Row | None:
+    """A second explanation that is told behind the first, where both sides of a thing were asked about."""
+    two = request.nearest
+    return rows()[two[1]] if len(two) == 2 and two[0] == row.id and two[1] in rows() else None
+
+
+def line_of(row: Row, case: Case) -> Said:
+    """The one line of an explanation."""
+    return Said(f"{FOLDER}/{row.id}", "line", tuple((name, explanations.value(name)(case)) for name in row.values))
 
 
 def verdict_on(belief: Belief) -> Said:
@@ -217,7 +232,6 @@ def label_of(figure: str) -> str:
 
 @rule("why.nothing_fits", "common-practice")
 def nothing_fits(case: Case) -> Part:
-    """What is asked is not among the things explained; the nearest that are."""
-    near = case.request.nearest or tuple(rows())[:NEAREST]
-    titles = listed((rows()[name].title for name in near if name in rows()), "semicolons")
-    return Part(headline=say("nothing-fits"), because=say("nearest", titles=titles))
+    """What is asked is not among the things explained: what would have to be said for a reason."""
+    near = [rows()[name].title for name in case.request.nearest if name in rows()]
+    return Part(headline=say("nothing-fits"), because=say("nearest", titles=listed(near, "semicolons")) if near else "")

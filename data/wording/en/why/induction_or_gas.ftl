@@ -1,5 +1,11 @@
 line =
-    Induction, gas or electric, an open pot boils at { $boil } { $at }: the stove decides how soon, the air how hot.
+    { $side ->
+        [above] Induction brings a pot up sooner: it keeps all its power { $at }, where gas gives about { $gas_kept } % of its
+            rating. Once there, every open pot boils at { $boil }, so beans want a pressure cooker on either; breads and woks
+            like the open flame.
+       *[other] Induction, gas or electric, an open pot boils at { $boil } { $at }: the stove decides how soon, the air how
+            hot.
+    }
 paragraph =
     No stove gets around the air above the pot. { $boils } { $side ->
         [above] Getting there takes about { $heat_to_boil_less } % less heat than at sea level, so an electric or

@@ -13,3 +13,6 @@ caution = Do not clamp, wire or tape a lid down. Without a safety valve a pot ca
 belief-pressure-cooker =
     Even a perfect seal under { $stone } would raise the boil by only { $stone_adds }, and a lid that leaks raises it
     by nothing.
+belief-snow =
+    Snow weighs next to nothing and cools the lid, so the steam condenses and the pot is no hotter. A fitted lid and a
+    lee out of the wind save fuel; only a locked, valved cooker or more time helps.
