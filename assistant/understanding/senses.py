@@ -122,7 +122,8 @@ def slots(doc: Doc) -> tuple[Slot, ...]:
     for start, end, features in _told(stems_in(doc)):
         inside = range(start, end)
         more = frozenset(feature for i in inside for feature in lexical.get(i, ()))
-        if more or any(feature[0] == SENSE for feature in features):
+        of_name = len(inside) == 1 and places.issuperset(inside)
+        if more or (any(feature[0] == SENSE for feature in features) and not of_name):
             told.append(Slot(features | more))
         elif not places.intersection(inside) or figures.intersection(inside):
             told.append(Slot(features, counts=not figures.intersection(inside)))

@@ -37,7 +37,7 @@ WHY = "why"
 # forms in which a reason may be asked for although the question sounds like another
 OF_REASONS = frozenset(("why", "is_true", "differ", "what_is", "changes", "can_it", "is_ok", "worth", "which"))
 # topics whose words may tell of what is no fault: a loaf that never reads 208, a barometer that reads sea level
-OF_READINGS = frozenset(("troubleshoot", "doneness", "calibrate"))
+OF_READINGS = frozenset(("troubleshoot", "doneness", "calibrate", "boiling_point"))
 OUTSIDE = "out_of_scope"
 
 Doc.set_extension("subject", default=None, force=True)

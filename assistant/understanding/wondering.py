@@ -40,7 +40,7 @@ RECIPE = "convert_recipe"
 SURELY = 0.75
 # how much where two things are told apart, and a topic of the clock is heard for no more than a word such as lunch
 LEAST = 0.4
-OF_SERVICE = frozenset(("schedule", "time"))
+OF_SERVICE = frozenset(("schedule", "time", "liquid"))
 # how little a topic is ahead of the next where it is in doubt
 DOUBT = 1.2
 # the same where the topic is why, and nothing in the form of the question says so
@@ -174,8 +174,12 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
     A reason, a truth or a word is asked for outright; or a belief was stated, and the topic is in doubt.
     """
     topic, forms = doc._.topic, tuple(form.id for form in doc._.forms)
+    if is_choice(found, topic.id, forms):
+        return True
     if topic.id in marked("no_why"):
         return False
+    if found.row and rows()[found.row].outright and found.share >= ENOUGH and not doc._.elevations:
+        return True
     if found.plainly:
         return True
     if doc._.safety or not (found.row or found.rivals) or not is_of_kitchen(doc):
@@ -184,15 +188,25 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
         return True
     if found.row and rows()[found.row].no_fault and found.share >= ENOUGH and is_stuck(doc):
         return True
+    if topic.id == TROUBLE and found.belief and found.share >= ENOUGH and not complains(doc):
+        return True
     if topic.id == TROUBLE and is_own_fault(doc):
         return False
     outright = opens_with_why(doc) or asks_reason(doc) or (forms[:1] == (WHY,) and topic.id != RECIPE)
     if outright or (TRUE in forms and found.row):
         return True
-    if not found.row or topic.id == RECIPE or not WANT_A_FIGURE.isdisjoint(forms):
+    if not found.row or not WANT_A_FIGURE.isdisjoint(forms):
         return False
-    apart = WHICH in forms and rows()[found.row].tells_apart and doc._.topic.id in OF_SERVICE
-    return (found.share >= NEARLY and is_in_doubt(doc, found, forms)) or (apart and found.share >= LEAST)
+    if topic.id == RECIPE:
+        return found.share >= SURELY and is_of_height(doc) and not doc._.found
+    return found.share >= NEARLY and is_in_doubt(doc, found, forms)
+
+
+def is_choice(found: Wonder, topic: str, forms: Sequence[str]) -> bool:
+    """Whether it asks which of two things that are told apart is better, though a word such as lunch sounds of the clock."""
+    if not found.row or WHICH not in forms or topic not in OF_SERVICE or not WANT_A_FIGURE.isdisjoint(forms):
+        return False
+    return rows()[found.row].tells_apart and found.share >= LEAST
 
 
 def is_doubtful(doc: Doc, found: Wonder) -> bool:

@@ -82,7 +82,7 @@ def forms_of(request: Request) -> Iterator[str]:
     """The forms a question has, the one that counts most first; places and times of the cook's own are forms too."""
     topic, had = request.topic, request.elapsed_min is not None
     if topic == "why" and (request.time_min or had or request.planned_min) and request.dish_class:
-        yield "own_minutes"
+        yield "why"
     if had and (topic == WRONG or (topic in marked("in_form") and "remaining" in request.forms)):
         yield "remaining"
     if "worth" in request.forms and topic in marked("of_buying"):

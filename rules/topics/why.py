@@ -36,10 +36,11 @@ ASK = Caution("note", say("example-caution"))
 class Belief:
     """What cooks say, and whether it is so.
 
+    verdict: open where the sentence itself says it, by the elevation
     polarity: whether it is stated with a no, without one, or either way
     """
 
-    verdict: Literal["yes", "partly", "no"]
+    verdict: Literal["yes", "partly", "no", "open"]
     about: tuple[str, ...]
     heard_as: tuple[str, ...]
     polarity: Polarity = "positive"
@@ -51,6 +52,7 @@ class Row:
 
     about: what has to be asked about, all of it, each with its alternatives; not_about: what rules it out
     tells_apart: whether it sets one word against another; beliefs: by their ids
+    outright: whether it is told whatever the topic, where no place was said
     no_fault: whether it explains what looks like a fault and is none, such as a loaf that never reads 208 °F
     values, figures: names of rules/explanations; caution: how grave it is, and its sources
     """
@@ -64,6 +66,7 @@ class Row:
     not_about: str
     tells_apart: bool
     no_fault: bool
+    outright: bool
     beliefs: Mapping[str, Belief]
     sources: tuple[str, ...]
     values: tuple[str, ...]
@@ -90,6 +93,7 @@ def _row(held: dict[str, Any]) -> Row:
         title=held.get("title", ""),
         not_about=held.get("not_about", ""),
         tells_apart=held.get("tells_apart", False),
+        outright=held.get("outright", False),
         no_fault=held.get("no_fault", False),
         caution=(caution["level"], tuple(caution["sources"])) if caution else None,
         **{name: tuple(held.get(name, ())) for name in lists},
@@ -207,9 +211,9 @@ def line_of(row: Row, case: Case) -> Said:
     return Said(f"{FOLDER}/{row.id}", "line", tuple((name, explanations.value(name)(case)) for name in row.values))
 
 
-def verdict_on(belief: Belief) -> Said:
-    """Whether a belief is so: yes, partly or no; of one that is denied the sentence speaks for itself."""
-    return say_of_all("verdict", verdict=belief.verdict)
+def verdict_on(belief: Belief) -> Said | None:
+    """Whether a belief is so: yes, partly or no; of one that is denied or open the sentence speaks for itself."""
+    return None if belief.verdict == "open" else say_of_all("verdict", verdict=belief.verdict)
 
 
 def belief_message(belief: str) -> str:

@@ -1,8 +1,7 @@
 line =
     { $side ->
-        [above] Induction brings a pot up sooner: it keeps all its power { $at }, where gas gives about { $gas_kept } % of its
-            rating. Once there, every open pot boils at { $boil }, so beans want a pressure cooker on either; breads and woks
-            like the open flame.
+        [above] Induction boils sooner, with full power against about { $gas_kept } % for gas { $at }, but every open pot
+            stops at { $boil }; beans want a pressure cooker on either, breads the flame.
        *[other] Induction, gas or electric, an open pot boils at { $boil } { $at }: the stove decides how soon, the air how
             hot.
     }

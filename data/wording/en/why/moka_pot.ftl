@@ -1,14 +1,12 @@
 line =
     { $side ->
-        [above] It is not broken: { $at } water boils at { $boil } and the air pushes back with only { $pressure }, so the
-            steam drives the coffee up sooner and cooler, and it sputters early. Use a low flame and take it off at the
-            first gurgle.
-        [level] A moka pot sputters when the water below runs out { $at }, as it is made to; higher up that comes sooner.
+        [above] It is not broken: { $at } water boils at { $boil } and the air pushes back less, so it runs sooner and
+            cooler; keep the flame low and take it off at the first gurgle.
+        [level] A moka pot sputters when the water below runs out, { $at } as it was made to; higher up that comes sooner.
        *[below] A moka pot sputters a touch later { $at }, where water boils at { $boil }.
     }
 paragraph =
-    Steam and warm air over the water in the lower chamber push it up through the coffee, against the air outside. { $boils
-    } { $side ->
+    Steam and warm air over the water in the lower chamber push it up through the coffee, against the air outside, { $pressure }. { $boils } { $side ->
         [above] So less heat does it: the water passes the coffee a few degrees cooler and faster, and what is left turns
             to steam, which sputters.
        *[other] So it works as it was built to.

@@ -21,6 +21,5 @@ belief-flat =
     { $side ->
         [level] At sea level nothing is to be added, and higher up each food takes its own share.
        *[other] It depends on the food and grows with the elevation: { $at } pasta takes { $pace_of_pasta }, potatoes {
-            $pace_of_potatoes }, and tough cuts at a simmer { $pace_of_tough_cuts }. A covered braise sits at the local boil
-            whatever the oven says.
+            $pace_of_potatoes }, and tough cuts in a covered braise { $pace_of_tough_cuts }, whatever the oven says.
     }

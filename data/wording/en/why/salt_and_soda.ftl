@@ -1,6 +1,6 @@
 line =
-    For beans a pressure cooker does far more than soda: at { $cooker_gauge } it cooks at { $inside_cooker } { $at }, where
-    an open pot stops at { $boil }. Soda helps mainly where the water is hard, and salt does not toughen them.
+    For beans a pressure cooker, { $inside_cooker } inside { $at }, does far more than soda, which helps mainly in hard
+    water, and salt does not toughen them.
 paragraph =
     The skins of beans are glued by pectin and calcium. Salt in the soak puts sodium in the place of the calcium, so they
     soften sooner and burst less: 1½ tbsp of salt to 8 cups (1.9 l) of water for 1 lb (450 g), overnight. Soda loosens the

@@ -14,5 +14,5 @@ belief-pressure-cooker =
     Even a perfect seal under { $stone } would raise the boil by only { $stone_adds }, and a lid that leaks raises it
     by nothing.
 belief-snow =
-    Snow weighs next to nothing and cools the lid, so the steam condenses and the pot is no hotter. A fitted lid and a
-    lee out of the wind save fuel; only a locked, valved cooker or more time helps.
+    Snow weighs next to nothing and cools the lid, so the pot is no hotter; a fitted lid out of the wind saves fuel, and only
+    a locked cooker with a valve, or more time, helps.

@@ -1,14 +1,10 @@
 line =
-    There is no hard line: most cookbooks say high altitude begins at { $cakes_show_it }, and canning steps begin at {
-    $canning_starts }, or { $beans_show_it } on some tables. { $books ->
-        [adjust] { CAPITAL($place) } is above them all, so adjust.
-        [watch] { CAPITAL($place) } is in between: water boils at { $boil }, beans take { $pace_of_beans } and pasta {
-            $pace_of_pasta }; bake as written and watch the slow things.
-       *[keep] { CAPITAL($place) } is below most: water boils at { $boil } and only slow boiled things show it, beans { $side ->
-            [above] by { $pace_of_beans }
-           *[other] hardly at all
-        }. Bake as written, but can by the map from { $canning_starts } up.
-    }
+    There is no hard line: most cookbooks begin at { $cakes_show_it }, canning at { $canning_starts }; at { $place } water
+    boils at { $boil } and { $books ->
+        [adjust] most things show it
+        [watch] beans and candy show it
+       *[keep] hardly anything shows it
+    }.
 paragraph =
     The air thins with every step, by { $thousand_feet_take_off } of boiling point for { $thousand_feet }, and nothing
     special happens at { $cakes_show_it }. It is where most cakes begin to show it, so the books begin there. Beans and candy
@@ -18,3 +14,14 @@ equations = { $boiling_equation }
 belief-fine-below =
     Most dishes do not show it there, but beans, slow braises and candy do from about { $beans_show_it }, and canning
     has its own bands from { $canning_starts }.
+belief-matters =
+    { $books ->
+        [adjust] It does: at { $place } water boils at { $boil }, beans take { $pace_of_beans } and pasta { $pace_of_pasta },
+            and cakes want less leavening and more liquid.
+        [watch] A little: at { $place } water boils at { $boil }, beans take { $pace_of_beans } and pasta { $pace_of_pasta },
+            so watch braises and candy, can by the map, and bake as written.
+       *[keep] Hardly: at { $place } water boils at { $boil }{ $side ->
+            [above] , beans take { $pace_of_beans } and pasta { $pace_of_pasta }
+           *[other] { "" }
+        }, and baking goes as written; only canning has to change, from { $canning_starts } up.
+    }

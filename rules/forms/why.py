@@ -8,7 +8,7 @@ from rules.forms import Asked
 from rules.model import Request
 from rules.said import duration, sentences, together
 
-say = sentences("forms/own_minutes")
+say = sentences("forms/why")
 
 # less than this share, and nobody would change the clock
 NOTICED = 0.03
@@ -19,7 +19,7 @@ def own_min(request: Request) -> float | None:
     return request.time_min or request.planned_min or request.elapsed_min
 
 
-@rule("own_minutes.become", "common-practice", "computed")
+@rule("why.become", "common-practice", "computed")
 def become(asked: Asked) -> Part | None:
     """The minutes of the recipe, and what they are here."""
     request = asked.request
