@@ -8,6 +8,7 @@ from functools import cache
 
 from spacy.tokens import Doc
 
+from assistant.reading.spans import Number
 from assistant.reading.text import fold
 from assistant.understanding.concepts import CANNING, stem
 from rules import tables
@@ -19,6 +20,9 @@ SENSE = "&"
 CAN = "can"
 # a figure of an elevation: of no weight by itself
 HEIGHT = "<elevation>"
+# a pressure reduced to sea level, beside words of the air and a place
+REDUCED, REPORTED_HPA = "<reduced>", (985.0, 1045.0)
+OF_AIR = frozenset(("barometer", "pressure", "hpa", "mbar", "millibar", "millibars", "weather", "app"))
 STEMS, WORDS = "stems of senses", "words of senses"
 # kinds of spans that say where or how much, but not what is asked about
 APART = frozenset(("place",))
@@ -105,7 +109,13 @@ def stems_in(doc: Doc) -> tuple[str, ...]:
 def heard_in(doc: Doc) -> frozenset[str]:
     """What may tell together with other words what is meant, though it says nothing by itself: stems, a figure of height."""
     high = any(height.place is None for height in doc._.elevations)
-    return frozenset((*stems_in(doc), *((HEIGHT,) if high else ())))
+    at_sea = bool(doc._.elevations) and not OF_AIR.isdisjoint(doc_words(doc)) and any(map(is_at_sea, doc._.numbers))
+    return frozenset((*stems_in(doc), *((HEIGHT,) if high else ()), *((REDUCED,) if at_sea else ())))
+
+
+def is_at_sea(number: Number) -> bool:
+    """Whether a number is a pressure such as weather reports have [hPa]: no kitchen up high reads it."""
+    return REPORTED_HPA[0] <= number.value <= REPORTED_HPA[1]
 
 
 def slots(doc: Doc) -> tuple[Slot, ...]:

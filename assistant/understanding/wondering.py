@@ -35,7 +35,7 @@ EXPLAIN = "explain"
 WANT_A_FIGURE = frozenset(("how_long", "how_hot", "how_much", "more", "start", "remaining", "convert", "how_to"))
 # a topic that is taken for a why only where a why opens the question
 OF_KITCHEN = frozenset(("dish", "method", "equipment", "ingredient"))
-RECIPE = "convert_recipe"
+RECIPE, PRESSURE = "convert_recipe", "pressure"
 # how much of a question a reason explains that takes it from a topic that is far ahead
 SURELY = 0.75
 # how much where two things are told apart, and a topic of the clock is heard for no more than a word such as lunch
@@ -174,11 +174,11 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
     A reason, a truth or a word is asked for outright; or a belief was stated, and the topic is in doubt.
     """
     topic, forms = doc._.topic, tuple(form.id for form in doc._.forms)
-    if is_choice(found, topic.id, forms):
+    if is_choice(found, topic.id, forms) and not is_of_methods(doc):
         return True
     if topic.id in marked("no_why"):
         return False
-    if found.row and rows()[found.row].outright and found.share >= ENOUGH and not doc._.elevations:
+    if found.row and rows()[found.row].outright and found.share >= ENOUGH:
         return True
     if found.plainly:
         return True
@@ -198,7 +198,12 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
     if not found.row or not WANT_A_FIGURE.isdisjoint(forms):
         return False
     if topic.id == RECIPE:
-        return found.share >= SURELY and is_of_height(doc) and not doc._.found
+        asked = found.share >= SURELY and is_of_height(doc) and not doc._.found
+        return asked or (found.share >= LEAST and is_after_reason(doc))
+    if found.belief and found.share >= NEARLY and topic.id in OF_SERVICE and not is_dish_named(doc):
+        return True
+    if topic.id == PRESSURE and found.share >= SURELY and forms[:1] == (DIFFER,):
+        return True
     return found.share >= NEARLY and is_in_doubt(doc, found, forms)
 
 
@@ -207,6 +212,16 @@ def is_choice(found: Wonder, topic: str, forms: Sequence[str]) -> bool:
     if not found.row or WHICH not in forms or topic not in OF_SERVICE or not WANT_A_FIGURE.isdisjoint(forms):
         return False
     return rows()[found.row].tells_apart and found.share >= LEAST
+
+
+def is_of_methods(doc: Doc) -> bool:
+    """Whether it is asked by which of two ways of cooking a dish is made: each has its time."""
+    return is_dish_named(doc) and len({found.id for found in doc._.found if found.kind == "method"}) > 1
+
+
+def is_dish_named(doc: Doc) -> bool:
+    """Whether a dish is named."""
+    return any(found.kind == "dish" for found in doc._.found)
 
 
 def is_doubtful(doc: Doc, found: Wonder) -> bool:

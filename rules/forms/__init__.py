@@ -87,6 +87,8 @@ def forms_of(request: Request) -> Iterator[str]:
         yield "remaining"
     if "worth" in request.forms and topic in marked("of_buying"):
         yield "worth"
+    if "by_then" in request.forms and topic in marked("in_form"):
+        yield "by_then"
     if len(request.elevations_m) > 1 and topic in marked("of_places") and "why" not in request.forms:
         yield "which"
     if topic in marked("in_form"):

@@ -17,12 +17,14 @@ from rules import explanations, tables
 from rules.book import Case, Part, Rule, rule
 from rules.explanations import glossary
 from rules.explanations.glossary import EXAMPLE_M
+from rules.foods.dishes import usual_method
 from rules.model import Caution, Figure, Level, Request
 from rules.said import Said, Words, elevation, listed, sentences, together
 
 ONE_LINE = 1
 FOLDER = "why"
-GENERAL = "general_reason"
+GENERAL, WATER = "general_reason", "water_boils_cooler"
+IN_WATER = ("boil", "simmer")
 
 Polarity = Literal["positive", "negative", "either"]
 
@@ -52,7 +54,7 @@ class Row:
 
     about: what has to be asked about, all of it, each with its alternatives; not_about: what rules it out
     tells_apart: whether it sets one word against another; beliefs: by their ids
-    outright: whether it is told whatever the topic, where no place was said
+    outright: whether it is told whatever the topic
     no_fault: whether it explains what looks like a fault and is none, such as a loaf that never reads 208 °F
     values, figures: names of rules/explanations; caution: how grave it is, and its sources
     """
@@ -144,6 +146,8 @@ def subject(request: Request) -> str | None:
     best = max(fit for fit, _ in fits)
     if best:
         return next(name for fit, name in fits if fit == best)
+    if request.dish_class and request.method is None and usual_method(request.dish, request.dish_class) in IN_WATER:
+        return WATER
     return GENERAL if request.nearest == (GENERAL,) else None
 
 

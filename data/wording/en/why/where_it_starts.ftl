@@ -16,7 +16,7 @@ belief-fine-below =
     has its own bands from { $canning_starts }.
 belief-matters =
     { $books ->
-        [adjust] It does: at { $place } water boils at { $boil }, beans take { $pace_of_beans } and pasta { $pace_of_pasta },
+        [adjust] It counts: at { $place } water boils at { $boil }, beans take { $pace_of_beans } and pasta { $pace_of_pasta },
             and cakes want less leavening and more liquid.
         [watch] A little: at { $place } water boils at { $boil }, beans take { $pace_of_beans } and pasta { $pace_of_pasta },
             so watch braises and candy, can by the map, and bake as written.
