@@ -107,7 +107,7 @@ def stems_in(doc: Doc) -> tuple[str, ...]:
 
 
 def heard_in(doc: Doc) -> frozenset[str]:
-    """What may tell together with other words what is meant, though it says nothing by itself: stems, a figure of height."""
+    """What may tell with other words what is meant, though it says nothing by itself: stems, a figure of height."""
     high = any(height.place is None for height in doc._.elevations)
     at_sea = bool(doc._.elevations) and not OF_AIR.isdisjoint(doc_words(doc)) and any(map(is_at_sea, doc._.numbers))
     return frozenset((*stems_in(doc), *((HEIGHT,) if high else ()), *((REDUCED,) if at_sea else ())))

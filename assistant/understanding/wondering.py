@@ -208,7 +208,7 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
 
 
 def is_choice(found: Wonder, topic: str, forms: Sequence[str]) -> bool:
-    """Whether it asks which of two things that are told apart is better, though a word such as lunch sounds of the clock."""
+    """Whether it asks which of two things is better, though a word such as lunch sounds of the clock."""
     if not found.row or WHICH not in forms or topic not in OF_SERVICE or not WANT_A_FIGURE.isdisjoint(forms):
         return False
     return rows()[found.row].tells_apart and found.share >= LEAST

@@ -22,7 +22,7 @@ WRONG = "troubleshoot"
 VERDICTS = ("changes", "enough", "is_ok")
 # forms that the room's own headline answers
 PLAIN = ("how_long", "how_hot", "how_much", "start", "convert", "why")
-JUDGED, OF_PLACES = "doneness.judged", "which.place"
+JUDGED, OF_PLACES = "doneness.judged", ("which.place", "by_then.part")
 Work = Callable[[Request], Answer]
 # what a question of the same kind, asked beside the first, does not take over from it
 UNASKED: dict[str, object] = {
@@ -74,7 +74,7 @@ def in_form(answer: Answer, work: Work) -> Answer:
         module = book.room("forms", form)
         for rule, part in book.spoken(book.rules_of(module), asked) if module else ():
             said = with_part(answer, part, Because(rule.id, part.because, part.sources or rule.sources))
-            return of_all_places(said) if rule.id == OF_PLACES else said
+            return of_all_places(said) if rule.id in OF_PLACES else said
     return answer
 
 

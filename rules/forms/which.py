@@ -117,7 +117,9 @@ def methods(asked: Asked) -> Part | None:
 def _hotter(asked: Asked, methods: Sequence[str]) -> Part | None:
     """Which of two methods is the hotter here, or the cooler."""
     each = [asked.otherwise(topic="temperature", method=m, time_min=None, subject=None) for m in methods]
-    heats = [(doing(one.case, m), found) for m, one in zip(methods, each, strict=True) if (found := compared(one.answer))]
+    heats = [
+        (doing(one.case, m), found) for m, one in zip(methods, each, strict=True) if (found := compared(one.answer))
+    ]
     if len(heats) < 2:
         return None
     hot = asked.request.asked_way == "hotter"
@@ -126,7 +128,9 @@ def _hotter(asked: Asked, methods: Sequence[str]) -> Part | None:
     same = all(abs(found.middle_c - heat.middle_c) < ALIKE_K for _, found in rest)
     way = "same" if same else "hotter" if hot else "cooler"
     return Part(
-        headline=say("heats", way=way, first=first, heat=heat.span, others=listed(others, "and"), place=asked.case.place)
+        headline=say(
+            "heats", way=way, first=first, heat=heat.span, others=listed(others, "and"), place=asked.case.place
+        )
     )
 
 
@@ -177,7 +181,9 @@ def beside_recipe(rivals: Sequence[Rival]) -> Words:
     if len(more) < len(rivals) or max(more) - min(more) < ALIKE:
         return ""
     shares = [round_to(100 * abs(share), 5) for share in more]
-    ways = ["as-written" if share < 5 else "longer" if by > 0 else "shorter" for share, by in zip(shares, more, strict=True)]
+    ways = [
+        "as-written" if share < 5 else "longer" if by > 0 else "shorter" for share, by in zip(shares, more, strict=True)
+    ]
     each = [
         say("by-share", doing=one.named, way=way, share=number(share))
         for one, way, share in zip(rivals, ways, shares, strict=True)

@@ -26,7 +26,9 @@ def become(asked: Asked) -> Part | None:
     method = request.method or usual_method(request.dish, request.dish_class or "general")
     if request.elevation_m is None or method is None:
         return None
-    timed = asked.otherwise(topic="time", subject=None, method=method, time_min=own_min(request), nearest=(), belief=None)
+    timed = asked.otherwise(
+        topic="time", subject=None, method=method, time_min=own_min(request), nearest=(), belief=None
+    )
     if timed.time is None:
         return None
     here, base = timed.time
