@@ -11,7 +11,15 @@ from spacy.tokens import Doc
 from assistant.reading.spans import Found
 from assistant.understanding import faults
 from assistant.understanding.complaints import TROUBLE, complains
-from assistant.understanding.wondering import Wonder, is_doubtful, is_general, is_meant, is_of_kitchen, wonder
+from assistant.understanding.wondering import (
+    Wonder,
+    is_doubtful,
+    is_general,
+    is_meant,
+    is_of_kitchen,
+    is_of_methods,
+    wonder,
+)
 from rules.topics.why import GENERAL
 
 STAGES = {
@@ -37,8 +45,8 @@ WHY = "why"
 # forms in which a reason may be asked for although the question sounds like another
 OF_REASONS = frozenset(("why", "is_true", "differ", "what_is", "changes", "can_it", "is_ok", "worth", "which"))
 # topics whose words may tell of what is no fault: a loaf that never reads 208, a barometer that reads sea level
-OF_READINGS = frozenset(("troubleshoot", "doneness", "calibrate", "boiling_point"))
-OUTSIDE = "out_of_scope"
+OF_READINGS = frozenset(("troubleshoot", "doneness", "calibrate", "boiling_point", "pressure"))
+OUTSIDE, TIME, COMPARING = "out_of_scope", "time", frozenset(("which", "differ"))
 
 Doc.set_extension("subject", default=None, force=True)
 Doc.set_extension("wonder", default=Wonder(), force=True)
@@ -53,12 +61,22 @@ def kitchen_subject(doc: Doc) -> Doc:
     """Hear what is wondered at, and the subject that belongs to the topic. A reason that is meant is a why."""
     if doc._.topic.id in OF_READINGS | {WHY} or not OF_REASONS.isdisjoint(form.id for form in doc._.forms):
         doc._.wonder = found = wonder(doc)
-        if is_meant(doc, found):
-            doc._.topic, doc._.safety = replace(doc._.topic, id=WHY), None
+        meant = is_meant(doc, found)
+        if (meant or doc._.topic.id == WHY) and holds_methods_apart(doc, found):
+            doc._.topic = replace(doc._.topic, id=TIME, fitting=frozenset())
+        elif meant:
+            doc._.topic, doc._.safety = replace(doc._.topic, id=WHY, fitting=frozenset()), None
         elif doc._.topic.id == WHY:
             doc._.topic = replace(doc._.topic, id=instead(doc, found) or WHY)
     doc._.subject = str(doc._.safety) if doc._.safety else subject(doc, doc._.topic.id)
     return doc
+
+
+def holds_methods_apart(doc: Doc, found: Wonder) -> bool:
+    """Whether it asks which of two ways of cooking a dish changes more in a place: each has its figures."""
+    forms = {form.id for form in doc._.forms}
+    asked = not forms.isdisjoint(COMPARING) and WHY not in forms
+    return asked and bool(doc._.elevations) and not found.belief and is_of_methods(doc)
 
 
 def subject(doc: Doc, topic: str) -> str | None:

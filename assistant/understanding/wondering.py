@@ -12,7 +12,7 @@ from dataclasses import dataclass
 import numpy as np
 from spacy.tokens import Doc
 
-from assistant.understanding import senses, trade_words
+from assistant.understanding import lexicon, senses, trade_words
 from assistant.understanding.complaints import TROUBLE, complains
 from assistant.understanding.explanations import Match, index, nearest, ranked
 from assistant.understanding.senses import Slot, doc_words
@@ -195,6 +195,8 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
     outright = opens_with_why(doc) or asks_reason(doc) or (forms[:1] == (WHY,) and topic.id != RECIPE)
     if outright or (TRUE in forms and found.row):
         return True
+    if topic.id == PRESSURE and found.row and found.share >= NEARLY and is_beside_open_pot(doc):
+        return True
     if not found.row or not WANT_A_FIGURE.isdisjoint(forms):
         return False
     if topic.id == RECIPE:
@@ -216,7 +218,16 @@ def is_choice(found: Wonder, topic: str, forms: Sequence[str]) -> bool:
 
 def is_of_methods(doc: Doc) -> bool:
     """Whether it is asked by which of two ways of cooking a dish is made: each has its time."""
-    return is_dish_named(doc) and len({found.id for found in doc._.found if found.kind == "method"}) > 1
+    words = doc_words(doc)
+    heads = {lexicon.method_inside(words, found) for found in doc._.found if found.kind == "dish"}
+    methods = {found.id for found in doc._.found if found.kind == "method"} | (heads - {None})
+    return is_dish_named(doc) and len(methods) > 1
+
+
+def is_beside_open_pot(doc: Doc) -> bool:
+    """Whether something is held against a pot: hotter than an open pot."""
+    words = doc_words(doc)
+    return "than" in words and "pot" in words
 
 
 def is_dish_named(doc: Doc) -> bool:

@@ -11,9 +11,10 @@ from assistant.replies.quantities import Say
 from assistant.replies.sentences import worded
 from assistant.replies.worded import answer
 from rules import book
+from rules.example import ASK, EXAMPLE_M
 from rules.explanations.glossary import terms
 from rules.model import Request
-from rules.topics.why import ASK, EXAMPLE_M, GENERAL, catalogue, rows, subject
+from rules.topics.why import GENERAL, catalogue, rows, subject
 
 HERE_M = 2133.6
 
