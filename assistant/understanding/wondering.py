@@ -200,11 +200,11 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
     if not found.row or not WANT_A_FIGURE.isdisjoint(forms):
         return False
     if topic.id == RECIPE:
-        asked = found.share >= SURELY and is_of_height(doc) and not doc._.found
+        asked = found.share >= SURELY and is_of_height(doc) and not doc._.found and not doc._.elevations
         return asked or (found.share >= LEAST and is_after_reason(doc))
     if found.belief and found.share >= NEARLY and topic.id in OF_SERVICE and not is_dish_named(doc):
         return True
-    if topic.id == PRESSURE and found.share >= SURELY and forms[:1] == (DIFFER,):
+    if topic.id == PRESSURE and found.share >= SURELY and forms[:1] == (DIFFER,) and len(doc._.elevations) > 1:
         return True
     return found.share >= NEARLY and is_in_doubt(doc, found, forms)
 
