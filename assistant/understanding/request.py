@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 from typing import Any
@@ -35,7 +35,7 @@ from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.time_roles import Times
 from assistant.understanding.timer_words import OfTimers
-from assistant.understanding.wondering import is_of_kitchen
+from assistant.understanding.wondering import is_of_a_dish, is_of_kitchen
 from rules.catalogue import marked
 from rules.foods import methods
 from rules.foods.dishes import classes, dishes
@@ -143,6 +143,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     temps = instruments.temperatures_c(doc._.measures, doc._.numbers, high, words, units or kitchen.units, hot)
     in_water = "water" in words or "test" in words or not _is_other_liquid(dish)
     boiled_c = instruments.boil_test_c(temps, words, in_water)
+    in_celsius = boiled_c is not None and any(abs(number.value - boiled_c) < SAME_F / 100 for number in doc._.numbers)
+    units = units or ("metric" if in_celsius else None)
     boiled_m = water.elevation_from_boiling_m(boiled_c) if boiled_c is not None and not height.unused else None
     temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(temps), None)
     when = serving.heard(doc) if topic == "schedule" else serving.Serving(service=serving.service(doc))
@@ -160,7 +162,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         amounts=what_is_in_it.amounts(doc) if topic == TROUBLE else (),
         saving=topic == TROUBLE and said(words, SAVING),
         symptoms_too=faults.told(doc)[1:] if topic == TROUBLE else (),
-        dish=dish,
+        **({"dish": dish} | rivals(doc, dish, method)),
         dish_class=dishes()[dish].dish_class if dish else "general" if no_such else None,
         method=None if topic in marked("no_method") and not (elliptical and topic in marked("slots_alone")) else method,
         elevation_m=_first(height.here_m, barometer.elevation_m, boiled_m),
@@ -206,7 +208,6 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         asked_way=doc._.asked_way,
         wanted_doneness=wanted.doneness(words),
         temperatures_c=tuple(dict.fromkeys(temps)) if len(set(temps)) > 1 else (),
-        **rivals(doc, dish, method),
         units=units or kitchen.units,
         equipment=tools,
         lacking=tuple(dict.fromkeys(f.id for f in lacking)),
@@ -242,10 +243,30 @@ def rivals(doc: Doc, dish: str | None, method: str | None) -> dict[str, Any]:
     """The other dishes and methods of a question that holds two things against each other."""
     if not any(form.id in COMPARING for form in doc._.forms):
         return {}
+    heads = tuple(_heads(doc, method))
+    plain = without_head(dish) if heads and dish else None
     return {
         "dishes_too": _others(doc._.found, "dish", dish),
-        "methods_too": _others(doc._.found, "method", method),
+        "methods_too": tuple(dict.fromkeys((*_others(doc._.found, "method", method), *heads))),
+        **({"dish": plain} if plain else {}),
     }
+
+
+def without_head(dish: str) -> str | None:
+    """A dish without the way it is cooked, where that is a dish too.
+
+    >>> without_head("baked potatoes")
+    'potatoes'
+    """
+    plain = dish.partition(" ")[2]
+    return plain if plain in dishes() and dishes()[plain].dish_class == dishes()[dish].dish_class else None
+
+
+def _heads(doc: Doc, method: str | None) -> Iterator[str]:
+    """The methods at the head of dishes, where another was said: boiled against baked potatoes."""
+    words = norms(doc)
+    heads = (lexicon.method_inside(words, found) for found in doc._.found if found.kind == "dish")
+    yield from (head for head in heads if head and method and head != method)
 
 
 def _others(found: Sequence[Found], kind: str, main: str | None) -> tuple[str, ...]:
@@ -384,9 +405,14 @@ def temperature_of(doc: Doc, temp_c: float | None) -> str | None:
 def nearest(doc: Doc) -> tuple[str, ...]:
     """The explanations that a why that names none may mean; the general reason where nothing tells."""
     found = doc._.wonder
-    if doc._.topic.id != WHY or doc._.subject or found.terms:
+    if doc._.topic.id != WHY or found.terms:
         return ()
-    return found.rivals or ((GENERAL,) if found.idle and is_of_kitchen(doc) else ())
+    if found.also:
+        return tuple(name for name in (found.row, found.also) if name)
+    if doc._.subject:
+        return ()
+    named = is_of_a_dish(doc) or (found.idle and is_of_kitchen(doc))
+    return found.rivals or ((GENERAL,) if named else ())
 
 
 def choice(doc: Doc) -> tuple[Unused, ...]:
