@@ -151,6 +151,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     method = None if method == "hold" and when.slack else method
     times: Times = time_roles.without(doc, (when.slack, when.rest))
     count = amounts.count(doc, dish, topic)
+    yielded = amounts.own_yield(doc) if dish else None
     no_such = unclaimed.dish(doc) if dish is None else None
     unknown = [u for u in unclaimed.places(doc) if u.text or kitchen.elevation_m is None]
     elliptical = unclaimed.is_elliptical(doc) or unclaimed.elsewhere(doc)
@@ -176,8 +177,11 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         **time_slots(times, topic, method),
         temperature_c=temp_c,
         temperature_of=temperature_of(doc, temp_c),
-        quantity=quantity([m for m in dry_measures(doc, topic) if m.end != times.rated], words, gauge),
-        quantity_of=amounts.quantity_of(doc, dish, count),
+        quantity=quantity(
+            [yielded[0]] if yielded else [m for m in dry_measures(doc, topic) if m.end != times.rated], words, gauge
+        ),
+        quantity_of=None if yielded else amounts.quantity_of(doc, dish, count),
+        own_yield=yielded[1].low / yielded[0].low if yielded else None,
         count=count,
         portions=amounts.portions(doc, topic, when.service.start if when.service else None),
         course=amounts.course(words),

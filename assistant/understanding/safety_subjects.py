@@ -11,6 +11,7 @@ from spacy.tokens import Doc
 
 from assistant.reading.text import fold
 from assistant.reading.tokens import norms
+from assistant.understanding.forms import patterns_heard
 from rules import book, tables
 from rules.catalogue import marked
 from rules.foods.dishes import dishes
@@ -36,6 +37,7 @@ class Subject:
     together: groups of words; a sentence with a word of each group is about the subject, wherever they stand
     spread: topics beside its own in which its groups count; unless: words and phrases that speak against it
     first: whether it is looked for before the others
+    patterned: whether it is told by patterns, as a form is, and then whatever the topic
     """
 
     id: str
@@ -45,6 +47,7 @@ class Subject:
     spread: tuple[str, ...] = ()
     unless: tuple[str, ...] = ()
     first: bool = False
+    patterned: bool = False
 
     def spread_over(self, words: frozenset[str]) -> bool:
         """Whether a sentence has a word of each group."""
@@ -64,6 +67,9 @@ def kitchen_safety(doc: Doc) -> Doc:
     if (puts_up(doc) or packs_jars(doc) or weighs_down(doc)) and doc._.topic.id in marked("may_be_canning"):
         doc._.topic = replace(doc._.topic, id=PRESERVE)
     words = norms(doc)
+    if patterned := patterned_subject(doc, " ".join(words)):
+        doc._.safety, doc._.topic = patterned.id, replace(doc._.topic, id=patterned.topic)
+        return doc
     if cooks_instead(doc, " ".join(words)):
         doc._.topic = replace(doc._.topic, id=next(t for t, _ in doc._.topic.scores if t != PRESERVE))
     found = subject_of(words, doc._.topic.id, any(item.kind == "dish" for item in doc._.found))
@@ -80,6 +86,17 @@ def subject_of(words: Sequence[str], topic: str, dish: bool) -> Subject | None:
     if by_phrase and by_phrase.first:
         return by_phrase
     return spread_subject(words, topic, dish, first=True) or by_phrase or spread_subject(words, topic, dish)
+
+
+def patterned_subject(doc: Doc, text: str) -> Subject | None:
+    """The subject one of whose patterns stands in a question, in the order of the rows."""
+    heard = {id for id, _, _ in patterns_heard(doc, CATALOGUE, "subject")}
+    return next((one for one in subjects().values() if one.id in heard and not one.barred(text)), None)
+
+
+def is_patterned(id: str | None) -> bool:
+    """Whether a subject is told by patterns: nothing else that a question sounds like counts then."""
+    return id in subjects() and subjects()[id].patterned
 
 
 def cooks_instead(doc: Doc, text: str) -> bool:
@@ -128,6 +145,7 @@ def subjects() -> dict[str, Subject]:
             tuple(row.get("spread", ())),
             tuple(map(fold, row.get("unless", ()))),
             row.get("first", False),
+            "patterns" in row,
         )
         for row in tables.read_toml(CATALOGUE)["subject"]
     }
