@@ -21,6 +21,9 @@ from rules.recipe import Recipe
 
 ORDER = ("leavening", "yeast", "sugar", "liquid", "oven", "time")
 OUT_OF_REACH = 0.1
+# a crumb whose middle is judged by a thermometer, the cause that it is waited for in vain, and its points
+CRUMBS = ("yeast_bread", "quick_bread", "layer_cake", "pound_cake", "laminated")
+OUT_OF_REACH_CORE, FIRST_OF_ALL = "core_out_of_reach", 20.0
 # how much the causes of a further fault count
 BESIDE = 0.5
 
@@ -39,6 +42,7 @@ def suggest(
     units: Units = "us",
     amounts: Mapping[str, Base] | None = None,
     said_c: float | None = None,
+    wanted_c: float | None = None,
     log: Sequence[Trial] = (),
 ) -> Mending:
     """Rank what may lie behind a failure and size the changes; one change comes next.
@@ -48,6 +52,7 @@ def suggest(
     equipment: ids of what it was cooked in
     elevation_m: where it is cooked, None where nobody has said; from_elevation_m: where the recipe is right [m]
     time_min: how long it was cooked; amounts: what the cook says is in it, by component; said_c: a temperature [degC]
+    wanted_c: the reading of the middle that a book asks for [degC]
     log: earlier batches of it, oldest first, the last of them being the one that shows these symptoms
     raises: UnknownWord for a symptom that is not in the catalogue; OutOfRange for an elevation no kitchen has
     source: the causes' own, uwyo-altitude-adjusters (one thing at a time, in order)
@@ -68,6 +73,7 @@ def suggest(
         dish_class=_class_of(found, dish_class), here_m=here_m, recipe=recipe, style=name, dish=dish,
         method=method, from_m=from_elevation_m, units=units, time_min=time_min, log=Log(tuple(log)),
         placed=elevation_m is not None, amounts=amounts or {}, said_c=said_c,
+        wanted_c=wanted_c,
     )  # fmt: skip
     if dish_class is None and recipe is None:
         bench = replace(bench, style=styles.style_of(bench.dish_class))
@@ -99,9 +105,16 @@ def _scored(found: Sequence[Symptom], bench: Bench) -> list[tuple[float, Cause]]
         share = BESIDE if place else 1.0
         for weight in behind(symptom, bench.dish_class):
             points[weight.cause] = points.get(weight.cause, 0.0) + share * weight.at(bench.ranked_m)
+    if _waits_in_vain(bench):
+        points[OUT_OF_REACH_CORE] = FIRST_OF_ALL
     scored = [(round(p * _fits(causes()[id], bench), 2), causes()[id]) for id, p in points.items()]
     kept = [row for row in scored if not bench.cannot(row[1])]
     return sorted(kept if len(kept) > 1 else scored, key=lambda row: (-row[0], _place(row[1]), row[1].id))
+
+
+def _waits_in_vain(bench: Bench) -> bool:
+    """Whether a moist crumb is to read more than water boils at here: it never does, and dries out meanwhile."""
+    return bench.wanted_c is not None and bench.placed and bench.dish_class in CRUMBS and bench.wanted_c > bench.boil_c - 1
 
 
 def _fits(cause: Cause, bench: Bench) -> float:

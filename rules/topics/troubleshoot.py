@@ -32,6 +32,8 @@ GAS, WATER = ("leavening", "yeast", "proof", "pan"), ("boil", "cooker", "stage",
 # roles of ingredients that a change can be of
 COMPONENTS = {role: role for role in ("leavening", "sugar", "flour", "fat", "yeast", "liquid", "salt")}
 COMPONENTS |= {"dairy": "liquid"}
+# readings that books give for the middle of a bake [degC]
+CORES_C = (85.0, 102.0)
 # shorter than this it tells when it went wrong, not how long it was cooked
 SHORTEST_MIN = 3.0
 
@@ -52,7 +54,14 @@ def _worked_out(request: Request, elevation_m: float | None) -> Mending:
         equipment=request.equipment, elevation_m=elevation_m, from_elevation_m=request.from_elevation_m or 0.0,
         time_min=given_min if given_min and given_min >= SHORTEST_MIN else None, units=request.units,
         amounts=amounts(request), said_c=request.temperature_c,
+        wanted_c=wanted_core_c(request),
     )  # fmt: skip
+
+
+def wanted_core_c(request: Request) -> float | None:
+    """The highest temperature that was said and can be meant of the middle of a bake [degC]."""
+    said = (request.temperature_c, *request.temperatures_c)
+    return max((c for c in said if c is not None and CORES_C[0] <= c <= CORES_C[1]), default=None)
 
 
 def symptoms(request: Request) -> list[str]:
