@@ -107,6 +107,9 @@ class Request:
     temperature_of: str | None = _help("what it is of, where the words tell: core, oven, hold, fridge, bath, smoker")
     quantity: Quantity | None = _help("an amount the cook gave")
     amounts: tuple[Amount, ...] = _help("what the cook says is in a dish that failed", ())
+    struck: tuple[str, ...] = _help("causes of a fault that the cook has ruled out, rows of the table of causes", ())
+    either: tuple[str, ...] = _help("changes between which the cook asks to choose, ids of fault_questions.toml", ())
+    blames_place: bool = _help("whether it is asked if the elevation is behind a fault", False)
     saving: bool = _help("whether the cook asks how to save what has failed", False)
     quantity_of: str | None = _help(
         "what that amount is of, where the words tell: cooked, each, portion; yield: what comes of it is asked"

@@ -7,7 +7,8 @@ from dataclasses import replace
 from spacy.language import Language
 from spacy.tokens import Doc
 
-from assistant.understanding import faults
+from assistant.understanding import fault_questions, faults
+from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.topics import Topic
 from rules.foods.dishes import dishes
@@ -21,6 +22,8 @@ ASK_APART = frozenset((
 WHY, SURE, SHORT = "why", 1.0, 8
 # the learned table is believed where it is surer than this that something else is asked
 MOST_AGAINST = 4.0
+# amounts of ingredients speak for the bake, and the fault told beside them is what is asked about all the same
+MOST_AGAINST_A_FORMULA, FEWEST_AMOUNTS = 14.0, 2
 # words that ask for the cause or the mend, and those that tell it is the asker's own dish
 ASKS_CAUSE, OWN, CHANGES = (cues("complaint", name) for name in ("asks_cause", "own", "changes"))
 SAVING = cues("saving", "words")
@@ -32,13 +35,21 @@ SAVING = cues("saving", "words")
 def kitchen_complaints(doc: Doc) -> Doc:
     """Take a complaint for a question about what went wrong; and what is only feared for the question next to it."""
     topic = doc._.topic
-    if (complains(doc) or asks_to_save(doc)) and against(topic) < MOST_AGAINST:
+    most = MOST_AGAINST_A_FORMULA if tells_formula(doc) else MOST_AGAINST
+    if (complains(doc) or asks_to_save(doc)) and against(topic) < most:
         doc._.topic = replace(topic, id=TROUBLE, margin=max(topic.margin, SURE))
     elif topic.id == TROUBLE and only_fears(doc):
         others = tuple(score for score in topic.scores if score[0] != TROUBLE)
         other = next((id for id, _ in others if id in topic.fitting), TROUBLE)
         doc._.topic = replace(topic, id=other, margin=SURE, scores=others)
     return doc
+
+
+def tells_formula(doc: Doc) -> bool:
+    """Whether two amounts or more of ingredients are told."""
+    named = {found.id for found in doc._.found if found.kind == "ingredient"}
+    figures = sum(measure.kind in ("mass", "volume") for measure in doc._.measures) + len(plain_numbers(doc))
+    return min(len(named), figures) >= FEWEST_AMOUNTS
 
 
 def against(topic: Topic) -> float:
@@ -73,7 +84,7 @@ def complains(doc: Doc) -> bool:
     forms = {form.id for form in doc._.forms}
     if WHY in forms or doc._.topic.id == WHY:
         return is_own(doc)
-    if changes_an_ingredient(doc):
+    if changes_an_ingredient(doc) and not fault_questions.either(doc):
         return False
     return said(words, ASKS_CAUSE) or forms.isdisjoint(ASK_APART)
 

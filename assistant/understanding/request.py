@@ -15,6 +15,7 @@ from assistant.understanding import (
     amounts,
     answer_preferences,
     corrected,
+    fault_questions,
     faults,
     kitchen_told,
     lexicon,
@@ -31,6 +32,7 @@ from assistant.understanding import (
 )
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues, said
+from assistant.understanding.forms import Form
 from assistant.understanding.time_roles import Times
 from assistant.understanding.timer_words import OfTimers
 from assistant.understanding.wondering import is_of_kitchen
@@ -56,6 +58,7 @@ COMPARING = ("which", "differ")
 HOT_WORDS = cues("temperature", "hot")
 # what a food that another dish is made of must not lose: kidney bean curry
 STAYS = ("lectin", "any_bean", "cyanogenic", "wild_foraged", "trichinella", "raw_egg", "raw_fish", "in_oil")
+QUESTION_WORDS = ("what", "how", "which", "where", "when")
 AHEAD = cues("ahead", "words")
 CHANGES_OF_A_BAKE = cues("leaning", "baking")
 SAVING = cues("saving", "words")
@@ -146,6 +149,9 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         topic=topic,
         subject=doc._.subject,
         amounts=what_is_in_it.amounts(doc) if topic == TROUBLE else (),
+        struck=fault_questions.struck(doc) if topic == TROUBLE else (),
+        either=fault_questions.either(doc) if topic == TROUBLE else (),
+        blames_place=topic == TROUBLE and fault_questions.blamed(doc),
         saving=topic == TROUBLE and said(words, SAVING),
         symptoms_too=faults.told(doc)[1:] if topic == TROUBLE else (),
         dish=dish,
@@ -187,7 +193,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         small_talk=small_talk.kind([token.lower_ for token in doc]) if topic == "smalltalk" else None,
         nearest=nearest(doc),
         choices=doc._.topic.choices if not (elliptical or doc._.safety) and topic == doc._.topic.id else (),
-        forms=tuple(dict.fromkeys(form.id for form in doc._.forms)),
+        forms=tuple(dict.fromkeys(form.id for form in doc._.forms if not is_asked_for(doc, form))),
         belief=doc._.wonder.belief if topic == WHY else None,
         denied=doc._.wonder.denied and topic == WHY,
         terms=doc._.wonder.terms if topic == WHY else (),
@@ -217,6 +223,12 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         unit_meant=elevation_figures.unit_meant(words),
         dish_of_a_bake=main_dish(without_ingredients(found), "bake_adjust"),
     )
+
+
+def is_asked_for(doc: Doc, form: Form) -> bool:
+    """Whether what sounds like a verdict stands behind a question word: what do I pull it at, how far must I go."""
+    words = [token.norm_ for token in doc[max(form.start - 2, 0) : form.start]]
+    return form.id == "is_ok" and any(word in QUESTION_WORDS for word in words)
 
 
 def time_slots(times: Times, topic: str, method: str | None) -> dict[str, Any]:

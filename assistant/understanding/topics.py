@@ -5,7 +5,7 @@ from __future__ import annotations
 import gzip
 import json
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from itertools import combinations, pairwise
 from typing import Any
@@ -15,6 +15,7 @@ from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
 from assistant.reading.text import fold
+from assistant.understanding import syrups
 from rules import tables
 from rules.catalogue import topics
 from rules.foods.dishes import dishes
@@ -24,6 +25,8 @@ CONCEPTS = "lexicon/concepts.toml"
 CUE_WEIGHT = 1.0
 # nearer together than this, two topics are as likely
 UNSURE = 0.3
+# what is asked of a syrup with its temperature is how far to boil it
+STAGE, TAKEN_FROM = "sugar_stage", ("doneness", "temperature", "bake_adjust", "boiling_point", "time", "out_of_scope")
 NOTHING_KNOWN = "out_of_scope"
 NOTHING_SAID = "help"
 START, END = "^", "$"
@@ -73,6 +76,8 @@ class Weights:
 def kitchen_topic(doc: Doc) -> Doc:
     """Decide the topic."""
     doc._.topic = decide(doc)
+    if doc._.topic.id in TAKEN_FROM and syrups.boiled_to(doc):
+        doc._.topic = replace(doc._.topic, id=STAGE, margin=max(doc._.topic.margin, CUE_WEIGHT))
     return doc
 
 

@@ -26,6 +26,8 @@ READABLE_K = 0.05
 PUBLISHED_FROM_M = 600
 # the stages that are still near enough to syrup for its boiling point to tell the sugar in it
 SYRUPS = ("thread", "soft_ball")
+# whites that hot syrup is poured on
+EGG_FOAMS = ("italian meringue",)
 say = sentences("foods/sugar")
 
 
@@ -223,16 +225,20 @@ def recipe_temperature(case: Case) -> Part | None:
     dry = at_sea_c >= stages()["caramel"].low_c
     here_c = asked_c if dry else asked_c - (case.there.boiling_c - case.here.boiling_c)
     stage = next((s for s in stages().values() if s.low_c - 1 <= at_sea_c <= s.high_c + 1), None)
+    whites = case.request.dish in EGG_FOAMS and case.moved
     return Part(
         figures=(Figure("recipe_temperature", say("recipe-label"), round(here_c, 2), "degC"),),
-        headline=say(
-            "recipe-headline",
-            asked=temp(asked_c),
-            baseline=case.baseline,
-            here=temp(here_c),
-            place=case.place,
-            named="yes" if stage else "no",
-            stage=stage.label if stage else "",
+        headline=together(
+            say(
+                "recipe-headline",
+                asked=temp(asked_c),
+                baseline=case.baseline,
+                here=temp(here_c),
+                place=case.place,
+                named="yes" if stage else "no",
+                stage=stage.label if stage else "",
+            ),
+            say("whites") if whites else "",
         ),
     )
 

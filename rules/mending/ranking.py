@@ -43,6 +43,7 @@ def suggest(
     amounts: Mapping[str, Base] | None = None,
     said_c: float | None = None,
     wanted_c: float | None = None,
+    struck: Sequence[str] = (),
     log: Sequence[Trial] = (),
 ) -> Mending:
     """Rank what may lie behind a failure and size the changes; one change comes next.
@@ -53,6 +54,7 @@ def suggest(
     elevation_m: where it is cooked, None where nobody has said; from_elevation_m: where the recipe is right [m]
     time_min: how long it was cooked; amounts: what the cook says is in it, by component; said_c: a temperature [degC]
     wanted_c: the reading of the middle that a book asks for [degC]
+    struck: causes that are ruled out
     log: earlier batches of it, oldest first, the last of them being the one that shows these symptoms
     raises: UnknownWord for a symptom that is not in the catalogue; OutOfRange for an elevation no kitchen has
     source: the causes' own, uwyo-altitude-adjusters (one thing at a time, in order)
@@ -78,6 +80,7 @@ def suggest(
     if dish_class is None and recipe is None:
         bench = replace(bench, style=styles.style_of(bench.dish_class))
     scored = _scored(found, bench)
+    scored = [row for row in scored if row[1].id not in struck] or scored
     return _in_turn(found, scored, bench) if scored else Mending(found, (), bench)
 
 
@@ -114,7 +117,9 @@ def _scored(found: Sequence[Symptom], bench: Bench) -> list[tuple[float, Cause]]
 
 def _waits_in_vain(bench: Bench) -> bool:
     """Whether a moist crumb is to read more than water boils at here: it never does, and dries out meanwhile."""
-    return bench.wanted_c is not None and bench.placed and bench.dish_class in CRUMBS and bench.wanted_c > bench.boil_c - 1
+    return (
+        bench.wanted_c is not None and bench.placed and bench.dish_class in CRUMBS and bench.wanted_c > bench.boil_c - 1
+    )
 
 
 def _fits(cause: Cause, bench: Bench) -> float:

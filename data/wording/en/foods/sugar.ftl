@@ -46,10 +46,13 @@ thermometer =
 
 recipe-label = The recipe's temperature here
 recipe-headline =
-    Where the recipe says { $asked } at { $baseline }, cook to { $here } at { $place }{ $named ->
-        [yes] , which is { $stage }
+    Take it to { $here } at { $place } where the recipe says { $asked } at { $baseline }{ $named ->
+        [yes] ; that is { $stage }
        *[no] { "" }
     }.
+whites =
+    The cooler syrup heats the whites less, so do not count on it to make them safe: the meringue itself must reach
+    160 °F (71 °C), or take pasteurised whites.
 published =
     Extension advice takes off 2 °F for each 1,000 ft, 10 °F at 5,000 ft, that is { $rule } here; by boiling point it is
     { $drop }. What your own thermometer reads in boiling water today settles it.

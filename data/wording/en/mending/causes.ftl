@@ -1285,3 +1285,10 @@ soft-cheesecake-chill-because = It is meant to be creamy, and it sets in the col
 caramel-chilled-change = Warm it over a low flame until it melts again, then go on; have the fruit dry and warm, or the cream hot, before it goes in.
 caramel-chilled-because =
     Cold, wet fruit or cream chills hot sugar into a lump at any elevation; caramel is cooked by its colour everywhere.
+
+eggs-whipped-far-change = Whip whole eggs and sugar only to a soft ribbon that sinks in within 3 seconds, and whites to soft peaks.
+eggs-whipped-far-because =
+    { $high ->
+        [yes] Bubbles grow { $gas } times as far at { $place }; a foam beaten to the full bursts, falls and bakes rubbery.
+       *[no] A foam beaten to the full has no stretch left; it bursts, falls and bakes rubbery.
+    }

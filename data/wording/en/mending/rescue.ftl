@@ -95,3 +95,4 @@ pavlova-cracked = Fill the cracks with whipped cream and fruit, and serve it the
 fell-hanging = It eats well sliced and toasted, or as a pudding.
 soft-cheesecake-runny = Chill it overnight; one that still runs bakes on under foil until it only trembles.
 caramel-seized = Warm it gently, and it melts again.
+egg-sponge-fell = Cut it in layers and soak them with syrup, or use it for a trifle.
