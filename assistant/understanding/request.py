@@ -14,6 +14,7 @@ from assistant.reading.spans import Found, Measure
 from assistant.understanding import (
     amounts,
     answer_preferences,
+    bake_subject,
     corrected,
     fault_questions,
     faults,
@@ -25,6 +26,7 @@ from assistant.understanding import (
     temperatures,
     time_roles,
     timer_words,
+    tins,
     unclaimed,
     what_is_asked,
     what_is_in_it,
@@ -152,6 +154,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         struck=fault_questions.struck(doc) if topic == TROUBLE else (),
         either=fault_questions.either(doc) if topic == TROUBLE else (),
         blames_place=topic == TROUBLE and fault_questions.blamed(doc),
+        tins=tins.named(doc.text) if doc._.subject == bake_subject.SWAP else (),
         saving=topic == TROUBLE and said(words, SAVING),
         symptoms_too=faults.told(doc)[1:] if topic == TROUBLE else (),
         dish=dish,

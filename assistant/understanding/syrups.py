@@ -6,8 +6,8 @@ from spacy.tokens import Doc
 
 SYRUPS, NAMED = ("syrup", "sugar"), ("maple", "golden", "corn", "glucose", "agave")
 BETWEEN = frozenset((
-    "to", "at", "is", "is", "cooked", "boiled", "cook", "boil", "heated", "heat", "taken", "take", "brought", "bring", "goes",
-    "go", "up", "reaches", "reach", "hits", "until", "till", "about", "around", "the", "it", "temp", "temperature", "of",
+    "to", "at", "is", "cooked", "boiled", "cook", "boil", "heated", "heat", "taken", "take", "brought", "bring", "goes",
+    "go", "up", "reaches", "reach", "hits", "until", "till", "about", "around", "the", "it", "temp", "temperature",
 ))  # fmt: skip
 REACH = 4
 # [degC]

@@ -15,9 +15,9 @@ from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
 from assistant.reading.text import fold
-from assistant.understanding import syrups
+from assistant.understanding import syrups, tins
 from rules import tables
-from rules.catalogue import topics
+from rules.catalogue import marked, topics
 from rules.foods.dishes import dishes
 
 WEIGHTS = "tables/topic_weights.json.gz"
@@ -26,7 +26,9 @@ CUE_WEIGHT = 1.0
 # nearer together than this, two topics are as likely
 UNSURE = 0.3
 # what is asked of a syrup with its temperature is how far to boil it
-STAGE, TAKEN_FROM = "sugar_stage", ("doneness", "temperature", "bake_adjust", "boiling_point", "time", "out_of_scope")
+STAGE = "sugar_stage"
+# a batter that goes from one tin into another is asked of a bake
+BAKE = "bake_adjust"
 NOTHING_KNOWN = "out_of_scope"
 NOTHING_SAID = "help"
 START, END = "^", "$"
@@ -76,8 +78,10 @@ class Weights:
 def kitchen_topic(doc: Doc) -> Doc:
     """Decide the topic."""
     doc._.topic = decide(doc)
-    if doc._.topic.id in TAKEN_FROM and syrups.boiled_to(doc):
+    if doc._.topic.id in marked("may_be_syrup") and syrups.boiled_to(doc):
         doc._.topic = replace(doc._.topic, id=STAGE, margin=max(doc._.topic.margin, CUE_WEIGHT))
+    elif doc._.topic.id in marked("may_be_tins") and len(tins.named(doc.text)) == 2:
+        doc._.topic = replace(doc._.topic, id=BAKE, margin=max(doc._.topic.margin, CUE_WEIGHT))
     return doc
 
 

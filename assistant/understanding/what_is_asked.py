@@ -9,7 +9,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
-from assistant.understanding import faults
+from assistant.understanding import bake_subject, faults
 from assistant.understanding.complaints import TROUBLE, complains
 from assistant.understanding.wondering import Wonder, is_doubtful, is_meant, is_of_kitchen, wonder
 from rules.topics.why import GENERAL
@@ -69,7 +69,7 @@ def subject(doc: Doc, topic: str) -> str | None:
         case "troubleshoot":
             return next(iter(faults.told(doc)), None)
         case "bake_adjust":
-            return _first(found, "ingredient") or named(ADJUSTED, " ".join(words))
+            return bake_subject.special(doc) or bake_subject.ingredient(doc) or named(ADJUSTED, " ".join(words))
         case "order" | "liquid":
             return _first(found, "ingredient") or _first(found, "place")
         case _:

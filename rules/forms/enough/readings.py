@@ -161,7 +161,7 @@ def stage(asked: Asked) -> Part | None:
     low_c, high_c = ends(ids[0])
     stands = "under" if asked_c < low_c - 0.6 else "over" if asked_c > high_c + 0.6 else "in"
     own = asked.answer.figure("recipe_temperature")
-    moved = own and low_c <= own.value <= high_c
+    moved = own and request.subject not in stages() and low_c <= own.value <= high_c
     text = say(
         "stage",
         stands=stands,

@@ -21,6 +21,8 @@ COMPONENT_OF = {
 SUBJECTS = (
     "leavening", "yeast", "sugar", "liquid", "flour", "egg", "fat", "salt", "oven", "time", "proof", "pan", "foam",
 )  # fmt: skip
+# a batter that goes from one tin into another, asked of nothing but its tins
+TIN_SWAP = "tin_swap"
 YEASTED = ("yeast", "proof")
 # what is timed by its rise rather than by its bake, where a time is named and nothing else
 RISEN = (None, "general", "yeast_bread", "pizza", "laminated", "flatbread")
@@ -35,6 +37,8 @@ def asked(case: Case) -> str | None:
     without one is a rise or a bake.
     """
     request = case.request
+    if len(request.tins) > 1:
+        return TIN_SWAP
     if request.subject in SUBJECTS:
         return request.subject
     if request.subject and (component := COMPONENT_OF.get(part_of(request.subject).name)):
