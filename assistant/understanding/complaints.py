@@ -7,7 +7,7 @@ from dataclasses import replace
 from spacy.language import Language
 from spacy.tokens import Doc
 
-from assistant.understanding import fault_questions, faults
+from assistant.understanding import fault_questions, faults, what_is_in_it
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.topics import Topic
@@ -19,6 +19,9 @@ ASK_APART = frozenset((
     "how_long", "how_hot", "how_much", "more", "remaining", "start", "convert", "differ", "is_true", "worth", "done",
     "safe",
 ))  # fmt: skip
+JUDGED, BAKE = "doneness", "bake_adjust"
+# what nobody asks of alone where it stands with flour
+BATTER, EGG = ("flour", "sugar", "leavening"), "egg"
 WHY, SURE, SHORT = "why", 1.0, 8
 # the learned table is believed where it is surer than this that something else is asked
 MOST_AGAINST = 4.0
@@ -38,11 +41,20 @@ def kitchen_complaints(doc: Doc) -> Doc:
     most = MOST_AGAINST_A_FORMULA if tells_formula(doc) else MOST_AGAINST
     if (complains(doc) or asks_to_save(doc)) and against(topic) < most:
         doc._.topic = replace(topic, id=TROUBLE, margin=max(topic.margin, SURE))
+    elif topic.id == JUDGED and names_a_batter(doc):
+        doc._.topic = replace(topic, id=BAKE, margin=SURE)
     elif topic.id == TROUBLE and only_fears(doc):
         others = tuple(score for score in topic.scores if score[0] != TROUBLE)
         other = next((id for id, _ in others if id in topic.fitting), TROUBLE)
         doc._.topic = replace(topic, id=other, margin=SURE, scores=others)
     return doc
+
+
+def names_a_batter(doc: Doc) -> bool:
+    """Whether nothing is named but what a batter is made of: flour, sugar, eggs, powder."""
+    roles = {what_is_in_it.roles().get(found.id) for found in doc._.found if found.kind == "ingredient"}
+    named = {dishes()[found.id].dish_class for found in doc._.found if found.kind == "dish"}
+    return "flour" in roles and len(roles.intersection(BATTER)) > 1 and named <= {EGG}
 
 
 def tells_formula(doc: Doc) -> bool:

@@ -28,6 +28,7 @@ PUBLISHED_FROM_M = 600
 SYRUPS = ("thread", "soft_ball")
 # whites that hot syrup is poured on
 EGG_FOAMS = ("italian meringue",)
+CHOCOLATES = ("chocolate", "chocolates", "chocolate bark", "bonbons")
 say = sentences("foods/sugar")
 
 
@@ -97,7 +98,7 @@ def told_stages(case: Case) -> tuple[Stage, ...]:
     one = wanted(case)
     if one:
         return (one,)
-    return () if "maple_syrup" in case.traits else tuple(stages().values())
+    return () if "maple_syrup" in case.traits or _is_chocolate(case) else tuple(stages().values())
 
 
 def temp_here_c(case: Case, stage: Stage, temp_c: float) -> float:
@@ -117,6 +118,18 @@ def _figure(case: Case, stage: Stage) -> Figure:
     ends = round(low, 2), round(high, 2)
     label = say("stage-label", stage=stage.label)
     return Figure(f"{stage.id}_temperature", label, here, "degC", *ends, sea_level=round(middle, 2))
+
+
+@rule("sugar.chocolate", "common-practice")
+def chocolate(case: Case) -> Part | None:
+    """Chocolate, which is no boiled sugar: it is tempered as anywhere."""
+    if not _is_chocolate(case):
+        return None
+    return Part(headline=say("chocolate"), because=say("chocolate-because"))
+
+
+def _is_chocolate(case: Case) -> bool:
+    return case.request.dish in CHOCOLATES and case.request.subject not in stages()
 
 
 @rule("sugar.stage", "common-practice", "csu-candy-high-elevation", "usu-faq-453")
@@ -216,7 +229,7 @@ def _reading(case: Case, stage: Stage, offset_k: float) -> Figure:
 def recipe_temperature(case: Case) -> Part | None:
     """A recipe's own temperature carried here from where it was written."""
     asked_c = case.request.temperature_c
-    if asked_c is None or boil_reading_c(case) is not None:
+    if asked_c is None or boil_reading_c(case) is not None or _is_chocolate(case):
         return None
     within(
         "sugar temperature", asked_c, LOWEST_ASKED_C, HIGHEST_ASKED_C, "degC", "Sugar stages run from 230 to 350 °F."
@@ -247,7 +260,7 @@ def recipe_temperature(case: Case) -> Part | None:
 def published(case: Case) -> Part | None:
     """The published rule of thumb beside the boiling point."""
     one = wanted(case)
-    if case.here.elevation_m < PUBLISHED_FROM_M or (one and not one.shifts):
+    if case.here.elevation_m < PUBLISHED_FROM_M or _is_chocolate(case) or (one and not one.shifts):
         return None
     rule_k = CSU_K_PER_M * case.here.elevation_m
     drop_k = case.sea.boiling_c - case.here.boiling_c
@@ -279,4 +292,14 @@ def burns(case: Case) -> Part:
     return Part(cautions=(Caution("warn", say("burns"), ("common-practice",)),))
 
 
-RULES = (syrup, recipe_temperature, stage_temperature, boiling_point, thermometer, published, cold_water, burns)
+RULES = (
+    chocolate,
+    syrup,
+    recipe_temperature,
+    stage_temperature,
+    boiling_point,
+    thermometer,
+    published,
+    cold_water,
+    burns,
+)

@@ -50,6 +50,10 @@ recipe-headline =
         [yes] ; that is { $stage }
        *[no] { "" }
     }.
+chocolate =
+    Tempering stays the same at every elevation: dark chocolate melted to 115 °F (46 °C), cooled to 82 °F (28 °C) and
+    worked at 88 to 90 °F (31 to 32 °C), milk and white two degrees lower.
+chocolate-because = Cocoa butter melts and sets by its own temperature; no water has to boil.
 whites =
     The cooler syrup heats the whites less, so do not count on it to make them safe: the meringue itself must reach
     160 °F (71 °C), or take pasteurised whites.
