@@ -28,7 +28,7 @@ ASKED_WITHIN = 3
 
 def special(doc: Doc) -> str | None:
     """A change of tins, or a rise with its time; None where neither is told."""
-    if len(tins.named(doc.text)) == 2:
+    if tins.swapped(doc.text):
         return SWAP
     timed = any(measure.kind == "time" for measure in doc._.measures)
     return PROOF if timed and any(token.norm_ in RISES for token in doc) and not _is_asked_of_all(doc) else None

@@ -60,6 +60,9 @@ COMPARING = ("which", "differ")
 HOT_WORDS = cues("temperature", "hot")
 # what a food that another dish is made of must not lose: kidney bean curry
 STAYS = ("lectin", "any_bean", "cyanogenic", "wild_foraged", "trichinella", "raw_egg", "raw_fish", "in_oil")
+# bakes that get steam in the oven, and how that is said
+CRUSTS = ("yeast_bread", "laminated", "flatbread", "choux")
+STEAMED_OVENS = ("with steam", "no steam", "add steam", "more steam", "of steam", "steam oven", "steam in the oven")
 QUESTION_WORDS = ("what", "how", "which", "where", "when")
 AHEAD = cues("ahead", "words")
 CHANGES_OF_A_BAKE = cues("leaning", "baking")
@@ -124,6 +127,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     dish = dish or amounts.made_of(doc, amounts.bird(main_dish(found, topic), doc), topic)
     dish = dish or ("white rice" if topic == "liquid" and "rice_cooker" in tools else None)
     method = spoken_method(words, found) or implied_method(words, topic)
+    method = "bake" if method == "steam" and steams_the_oven(words, dish) else method
     whistled = whistles.heard(doc)
     method = method or (None if whistled is None else "pressure_cook")
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
@@ -226,6 +230,12 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         unit_meant=elevation_figures.unit_meant(words),
         dish_of_a_bake=main_dish(without_ingredients(found), "bake_adjust"),
     )
+
+
+def steams_the_oven(words: Sequence[str], dish: str | None) -> bool:
+    """Whether steam is let into the oven for a crust, and nothing is steamed: baguettes at 240 with steam."""
+    baked = dish is not None and dishes()[dish].dish_class in CRUSTS
+    return baked and said(words, STEAMED_OVENS)
 
 
 def is_asked_for(doc: Doc, form: Form) -> bool:

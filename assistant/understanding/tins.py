@@ -37,19 +37,27 @@ def named(text: str) -> tuple[Tin, ...]:
     return tuple(tins)
 
 
+def swapped(text: str) -> bool:
+    """Whether a batter goes from one tin into another: none where it is asked which of two."""
+    found = sorted(_found(text.lower()), key=lambda pair: pair[0])
+    return len(found) == 2 and " or " not in text.lower()[found[0][0] : found[1][0]]
+
+
 def _found(text: str) -> Iterator[tuple[int, Tin]]:
     for match in _SHEET.finditer(text):
         along, across = SHEETS[f"{match[1]} sheet"]
         yield match.start(), Tin(1, round(along * CM_PER_IN, 1), round(across * CM_PER_IN, 1))
-    for match in _TIN.finditer(text):
-        if tin := _tin(match):
-            yield match.start(), tin
+    read = [(match.start(), *_tin(match)) for match in _TIN.finditer(text)]
+    sure = any(tin and plainly for _, tin, plainly in read)
+    yield from ((at, tin) for at, tin, plainly in read if tin and (plainly or sure))
 
 
-def _tin(match: re.Match[str]) -> Tin | None:
+def _tin(match: re.Match[str]) -> tuple[Tin | None, bool]:
+    """The tin, and whether more than a length tells that it is one."""
     unit, other, shape = match["unit"] or match["unit_too"], match["other"], (match["shape"] or "").strip()
-    if not other and not (unit and (shape or match["count"])) and not (shape and match["count"]):
-        return None
+    plainly = bool(other or (unit and (shape or match["count"])) or (shape and match["count"]))
+    if not plainly and not unit:
+        return None, False
     one, count = float(match["one"]), COUNTS.get(match["count"] or "a") or int(match["count"])
     if other and one <= MOST and not match["count"]:
         # 2 x 20 cm is two tins of 20 cm
@@ -57,7 +65,7 @@ def _tin(match: re.Match[str]) -> Tin | None:
     metric = unit == "cm" or (not unit and one > LARGEST_IN)
     scale = 1.0 if metric else CM_PER_IN
     if not 10 <= one * scale <= 60:
-        return None
+        return None, False
     square = "square" in shape
     along = float(other) * scale if other else one * scale if square else None
-    return Tin(count, round(one * scale, 1), round(along, 1) if along else None)
+    return Tin(count, round(one * scale, 1), round(along, 1) if along else None), plainly

@@ -60,7 +60,8 @@ def listen(text: str, kitchen: Kitchen, awaited: str | None = None) -> Utterance
 def with_recipe(hearing: Hearing, text: str, recipe: str, *, alone: bool) -> Hearing:
     """What is said around a recipe, with the recipe; little or nothing around it asks to convert it."""
     request = replace(hearing.request, text=text, recipe=recipe)
-    if alone or hearing.elliptical or request.topic in marked("of_a_formula"):
+    fails = request.topic == TROUBLE and not alone
+    if alone or (hearing.elliptical and not fails) or request.topic in marked("of_a_formula"):
         request = replace(request, topic="convert_recipe", method=None)
     return replace(hearing, elliptical=False, request=request)
 

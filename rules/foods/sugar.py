@@ -26,8 +26,8 @@ READABLE_K = 0.05
 PUBLISHED_FROM_M = 600
 # the stages that are still near enough to syrup for its boiling point to tell the sugar in it
 SYRUPS = ("thread", "soft_ball")
-# whites that hot syrup is poured on
-EGG_FOAMS = ("italian meringue",)
+# eggs that hot syrup is poured on
+EGG_FOAMS = ("italian meringue", "pate a bombe")
 CHOCOLATES = ("chocolate", "chocolates", "chocolate bark", "bonbons")
 say = sentences("foods/sugar")
 
@@ -70,6 +70,15 @@ def stages() -> dict[str, Stage]:
 @cache
 def _candies() -> dict[str, str]:
     return {r["dish"]: r["stage"] for r in read_csv(CANDIES).rows}
+
+
+def cooked_to(dish: str | None) -> Stage | None:
+    """The stage that a sweet is cooked to; None where it is none.
+
+    >>> cooked_to("fudge").id
+    'soft_ball'
+    """
+    return next((stages()[_candies()[name]] for name in kin(dish) if name in _candies()), None)
 
 
 def wanted(case: Case) -> Stage | None:

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from rules.baking import styles
 from rules.errors import within
+from rules.foods import sugar
 from rules.foods.dishes import dishes
 from rules.mending.causes import Cause, behind, causes
 from rules.mending.failed_dish import CLASSES, PRESSURE, Base, Bench
@@ -80,7 +81,7 @@ def suggest(
     if dish_class is None and recipe is None:
         bench = replace(bench, style=styles.style_of(bench.dish_class))
     scored = _scored(found, bench)
-    scored = [row for row in scored if row[1].id not in struck] or scored
+    scored = [row for row in scored if row[1].id not in struck and not belied(row[1], bench)] or scored
     return _in_turn(found, scored, bench) if scored else Mending(found, (), bench)
 
 
@@ -113,6 +114,15 @@ def _scored(found: Sequence[Symptom], bench: Bench) -> list[tuple[float, Cause]]
     scored = [(round(p * _fits(causes()[id], bench), 2), causes()[id]) for id, p in points.items()]
     kept = [row for row in scored if not bench.cannot(row[1])]
     return sorted(kept if len(kept) > 1 else scored, key=lambda row: (-row[0], _place(row[1]), row[1].id))
+
+
+def belied(cause: Cause, bench: Bench) -> bool:
+    """Whether the reading that a sweet was cooked to rules out that it left the heat too soon, or too late."""
+    stage = sugar.cooked_to(bench.dish)
+    if cause.by != "stage" or stage is None or bench.said_c is None or not bench.placed or not stage.shifts:
+        return False
+    low_c = stage.low_c - (bench.sea_boil_c - bench.boil_c)
+    return bench.said_c > low_c if cause.way == "hotter" else bench.said_c < low_c
 
 
 def _waits_in_vain(bench: Bench) -> bool:

@@ -69,7 +69,7 @@ def _worked_out(request: Request, elevation_m: float | None) -> Mending:
 
 def wanted_core_c(request: Request) -> float | None:
     """The highest temperature that was said and can be meant of the middle of a bake [degC]."""
-    said = (request.temperature_c, *request.temperatures_c)
+    said = () if request.elevation_from == "boil_test" else (request.temperature_c, *request.temperatures_c)
     return max((c for c in said if c is not None and CORES_C[0] <= c <= CORES_C[1]), default=None)
 
 

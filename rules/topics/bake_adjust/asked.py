@@ -26,6 +26,8 @@ TIN_SWAP = "tin_swap"
 YEASTED = ("yeast", "proof")
 # what is timed by its rise rather than by its bake, where a time is named and nothing else
 RISEN = (None, "general", "yeast_bread", "pizza", "laminated", "flatbread")
+# a dough rises under this, and no oven bakes so cool [degC]
+COOLEST_OVEN_C = 60.0
 # where the published tables begin [m]
 FIRST_BAND_M = 914.4
 
@@ -43,7 +45,7 @@ def asked(case: Case) -> str | None:
         return request.subject
     if request.subject and (component := COMPONENT_OF.get(part_of(request.subject).name)):
         return component
-    if request.temperature_c is not None:
+    if request.temperature_c is not None and request.temperature_c >= COOLEST_OVEN_C:
         return "oven"
     if request.time_min is not None:
         return "proof" if request.dish_class in RISEN else "time"

@@ -14,6 +14,7 @@ chosen =
         [yeast] The yeast first
         [proof] The rise first
         [pan] The pan first
+        [mix] The mixing first
        *[whip] { $way ->
             [less] Whip less
             [more] Whip more
