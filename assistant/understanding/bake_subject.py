@@ -9,7 +9,7 @@ from spacy.tokens import Doc
 from assistant.reading.spans import Found
 from assistant.understanding import tins
 
-SWAP, PROOF = "tin_swap", "proof"
+SWAP, PROOF, PAN = "tin_swap", "proof", "pan"
 RISES = frozenset((
     "proof", "proofing", "proofs", "proofed", "prove", "proving", "proves", "rise", "rises", "rising", "double",
     "doubles",
@@ -28,8 +28,8 @@ ASKED_WITHIN = 3
 
 def special(doc: Doc) -> str | None:
     """A change of tins, or a rise with its time; None where neither is told."""
-    if tins.swapped(doc.text):
-        return SWAP
+    if len(tins.named(doc.text)) == 2:
+        return SWAP if tins.swapped(doc.text) else PAN
     timed = any(measure.kind == "time" for measure in doc._.measures)
     return PROOF if timed and any(token.norm_ in RISES for token in doc) and not _is_asked_of_all(doc) else None
 

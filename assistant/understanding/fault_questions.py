@@ -85,7 +85,7 @@ def _by_word() -> dict[str, str]:
 
 @cache
 def _way_words() -> frozenset[str]:
-    return frozenset(("more", "less", "longer", "shorter", "fewer", "higher", "lower"))
+    return frozenset(("more", "less", "longer", "shorter", "fewer", "higher", "lower", "stiffer", "softer"))
 
 
 def _rows() -> dict[str, Any]:

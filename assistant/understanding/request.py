@@ -158,7 +158,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         struck=fault_questions.struck(doc) if topic == TROUBLE else (),
         either=fault_questions.either(doc) if topic == TROUBLE else (),
         blames_place=topic == TROUBLE and fault_questions.blamed(doc),
-        tins=tins.named(doc.text) if doc._.subject == bake_subject.SWAP else (),
+        tins=tins.named(doc.text) if doc._.subject in (bake_subject.SWAP, bake_subject.PAN) else (),
         saving=topic == TROUBLE and said(words, SAVING),
         symptoms_too=faults.told(doc)[1:] if topic == TROUBLE else (),
         dish=dish,

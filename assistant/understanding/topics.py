@@ -80,7 +80,7 @@ def kitchen_topic(doc: Doc) -> Doc:
     doc._.topic = decide(doc)
     if doc._.topic.id in marked("may_be_syrup") and syrups.boiled_to(doc):
         doc._.topic = replace(doc._.topic, id=STAGE, margin=max(doc._.topic.margin, CUE_WEIGHT))
-    elif doc._.topic.id in marked("may_be_tins") and tins.swapped(doc.text):
+    elif doc._.topic.id in marked("may_be_tins") and len(tins.named(doc.text)) == 2:
         doc._.topic = replace(doc._.topic, id=BAKE, margin=max(doc._.topic.margin, CUE_WEIGHT))
     return doc
 

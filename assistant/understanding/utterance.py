@@ -116,10 +116,17 @@ def _told(text: str) -> Pasted | None:
 def _amounts(formula: Pasted) -> tuple[Amount, ...]:
     """The amounts of a formula by ingredient, as far as they are known."""
     from assistant.recipes.lines import read_line
+    from assistant.recipes.told import SMALLEST_G
 
     lines = (read_line(line) for line in formula.recipe.splitlines())
     known = [line for line in lines if line and line.known and line.role and line.amount]
-    return tuple(Amount(line.item, line.role or "", line.amount or 0.0, line.unit or "piece") for line in known)
+    # amounts without a unit are grams where nobody counts so many: 250 butter, but 2 eggs
+    units = [line.unit or ("g" if (line.amount or 0.0) >= SMALLEST_G else "piece") for line in known]
+    return tuple(
+        Amount(line.item, line.role or "", line.amount or 0.0, unit)
+        for line, unit in zip(known, units, strict=True)
+        if line.role != "egg" or unit == "piece" or line.unit
+    )
 
 
 def _pasted(text: str, awaited: bool) -> Pasted | None:

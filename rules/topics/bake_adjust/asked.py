@@ -39,7 +39,7 @@ def asked(case: Case) -> str | None:
     without one is a rise or a bake.
     """
     request = case.request
-    if len(request.tins) > 1:
+    if len(request.tins) > 1 and request.subject != "pan":
         return TIN_SWAP
     if request.subject in SUBJECTS:
         return request.subject

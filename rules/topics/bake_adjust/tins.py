@@ -17,6 +17,8 @@ CM_PER_IN = 2.54
 # a wider tin has its middle further from the rim, and takes a little longer for the same depth
 WIDER, FARTHER, NEARER = 1.3, 1.1, 0.95
 SAME, TOO_DEEP = 0.08, 1.25
+# deeper than this nobody fills a tin: it takes a part of the batter
+TAKES_PART = 1.7
 
 
 def area_cm2(tin: Tin) -> float:
@@ -49,6 +51,9 @@ def tins_rule(case: Case) -> Part | None:
         return None
     old, new = case.request.tins[:2]
     depth, pace, base_min = area_cm2(old) / area_cm2(new), time_ratio(old, new), case.request.time_min
+    if depth > TAKES_PART:
+        headline = say("part", new=label(new), old=label(old), percent=number(100 / depth, 0))
+        return Part(headline=together(headline, whole.in_short(case, batch(case))), because=say("because"))
     way = "same" if abs(depth - 1) < SAME else "deeper" if depth > 1 else "shallower"
     headline = say(
         "swap", new=label(new), old=label(old), way=way, percent=percent_apart(depth), time=_time(pace, base_min)

@@ -1292,3 +1292,6 @@ eggs-whipped-far-because =
         [yes] Bubbles grow { $gas } times as far at { $place }; a foam beaten to the full bursts, falls and bakes rubbery.
        *[no] A foam beaten to the full has no stretch left; it bursts, falls and bakes rubbery.
     }
+
+roll-it-hot-change = Turn it out at once onto a sugared cloth, roll it up hot in that, and unroll it when it is cold.
+roll-it-hot-because = A thin sheet dries and stiffens within minutes, sooner in dry air.

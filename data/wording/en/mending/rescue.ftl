@@ -96,3 +96,4 @@ fell-hanging = It eats well sliced and toasted, or as a pudding.
 soft-cheesecake-runny = Chill it overnight; one that still runs bakes on under foil until it only trembles.
 caramel-seized = Warm it gently, and it melts again.
 egg-sponge-fell = Cut it in layers and soak them with syrup, or use it for a trifle.
+roll-cracked = Brush it with syrup and hide the cracks under cream or icing sugar.

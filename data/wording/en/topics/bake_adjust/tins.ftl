@@ -17,6 +17,9 @@ swap =
         [deeper] about { $percent } % deeper
        *[shallower] about { $percent } % shallower
     }, { $time }.
+part =
+    { CAPITAL($new) } takes only about { $percent } % of the batter for { $old }: fill it as deep as before, with about the same
+    time, and bake the rest as cupcakes.
 time-to = so give it about { $now } instead of { $was }
 time-by =
     { $way ->
