@@ -14,6 +14,7 @@ RISES = frozenset((
     "proof", "proofing", "proofs", "proofed", "prove", "proving", "proves", "rise", "rises", "rising", "double",
     "doubles",
 ))  # fmt: skip
+STARTERS = frozenset(("levain", "starter", "poolish", "biga", "madre", "preferment", "sponge"))
 # what an ingredient right before it belongs to: oil cake, butter roll-in
 KINDS = frozenset((
     "cake", "cakes", "bread", "breads", "dough", "roll", "rolls", "cookie", "cookies", "bun", "buns", "biscuits",
@@ -31,7 +32,8 @@ def special(doc: Doc) -> str | None:
     if len(tins.named(doc.text)) == 2:
         return SWAP if tins.swapped(doc.text) else PAN
     timed = any(measure.kind == "time" for measure in doc._.measures)
-    return PROOF if timed and any(token.norm_ in RISES for token in doc) and not _is_asked_of_all(doc) else None
+    rises = any(token.norm_ in RISES or token.norm_ in STARTERS for token in doc)
+    return PROOF if timed and rises and not _is_asked_of_all(doc) else None
 
 
 def ingredient(doc: Doc) -> str | None:

@@ -96,7 +96,9 @@ def complains(doc: Doc) -> bool:
     forms = {form.id for form in doc._.forms}
     if WHY in forms or doc._.topic.id == WHY:
         return is_own(doc)
-    if changes_an_ingredient(doc) and not fault_questions.either(doc):
+    if fault_questions.either(doc):
+        return True
+    if changes_an_ingredient(doc):
         return False
     return said(words, ASKS_CAUSE) or forms.isdisjoint(ASK_APART)
 

@@ -150,6 +150,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     unknown = [u for u in unclaimed.places(doc) if u.text or kitchen.elevation_m is None]
     elliptical = unclaimed.is_elliptical(doc) or unclaimed.elsewhere(doc)
     timers = timer_words.heard(doc)
+    weighed = [m for m in dry_measures(doc, topic) if m.end != times.rated]
     request = Request(
         text=doc.text,
         topic=topic,
@@ -175,7 +176,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         **time_slots(times, topic, method),
         temperature_c=temp_c,
         temperature_of=temperature_of(doc, temp_c),
-        quantity=quantity([m for m in dry_measures(doc, topic) if m.end != times.rated], words, gauge),
+        quantity=of_the_subject(doc, quantity(weighed, words, gauge)),
         quantity_of=amounts.quantity_of(doc, dish, count),
         count=count,
         portions=amounts.portions(doc, topic, when.service.start if when.service else None),
@@ -369,6 +370,14 @@ def quantity(measures: Sequence[Measure], words: Sequence[str], gauge: float | N
         if m.kind in ("mass", "volume") and not gauged:
             return Quantity(round(m.said, 6), m.unit)
     return None
+
+
+def of_the_subject(doc: Doc, first: Quantity | None) -> Quantity | None:
+    """The amount of the ingredient that is asked about; none of another: how much yeast for 10 kg of flour."""
+    if doc._.topic.id not in marked("of_baking") or first is None or doc._.subject not in what_is_in_it.roles():
+        return first
+    told, own = what_is_in_it.asked_of(doc, doc._.subject)
+    return Quantity(own.value, own.unit) if own else None if told else first
 
 
 def service_time(clock: Sequence[Measure]) -> str | None:

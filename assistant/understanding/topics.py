@@ -26,7 +26,7 @@ CUE_WEIGHT = 1.0
 # nearer together than this, two topics are as likely
 UNSURE = 0.3
 # what is asked of a syrup with its temperature is how far to boil it
-STAGE = "sugar_stage"
+STAGE, SWEET = "sugar_stage", "candy"
 # a batter that goes from one tin into another is asked of a bake
 BAKE = "bake_adjust"
 NOTHING_KNOWN = "out_of_scope"
@@ -78,6 +78,8 @@ class Weights:
 def kitchen_topic(doc: Doc) -> Doc:
     """Decide the topic."""
     doc._.topic = decide(doc)
+    if doc._.topic.id == STAGE and any(f.kind == "dish" and dishes()[f.id].dish_class == SWEET for f in doc._.found):
+        doc._.topic = replace(doc._.topic, margin=max(doc._.topic.margin, CUE_WEIGHT))
     if doc._.topic.id in marked("may_be_syrup") and syrups.boiled_to(doc):
         doc._.topic = replace(doc._.topic, id=STAGE, margin=max(doc._.topic.margin, CUE_WEIGHT))
     elif doc._.topic.id in marked("may_be_tins") and len(tins.named(doc.text)) == 2:

@@ -15,7 +15,7 @@ from assistant.understanding.wondering import Wonder, is_doubtful, is_meant, is_
 from rules.topics.why import GENERAL
 
 STAGES = {
-    "thread": ("thread", "thread stage"),
+    "thread": ("thread", "thread stage", "one string", "1 string", "single string", "one thread", "ek taar"),
     "soft_ball": ("soft ball", "softball", "soft ball stage"),
     "firm_ball": ("firm ball", "firmball"),
     "hard_ball": ("hard ball", "hardball"),

@@ -4,7 +4,7 @@ cause-and-change = { $cause } { $change }
 chosen =
     { $thing ->
         [time] Minutes first
-        [oven] The oven first
+        [oven] The heat first
         [leavening] The leavening first
         [sugar] The sugar first
         [flour] The flour first
