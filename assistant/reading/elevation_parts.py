@@ -32,6 +32,8 @@ OTHERS, OTHERS_DO, OTHERS_IN = (
 )
 COMPARING, BESIDE_COMPARED = cues("elevation", "comparing"), cues("elevation", "beside_compared")
 ASKS, COUNTED = cues("elevation", "asks"), cues("elevation", "counted")
+# words of a kitchen beside the one whose elevation is said: it takes 25 min at 5,000 ft, how long here
+OTHER_KITCHEN = frozenset(cues("elevation", "other_kitchen"))
 SENTENCE_ENDS = (".", "?", "!", ";")
 TIMED_REACH = 6
 # figures of a bake or a pot that belong to the place beside them
@@ -56,7 +58,9 @@ def with_role(words: Sequence[str], mentions: Sequence[Elevation], i: int, times
     if _is_of_others(before, after):
         return replace(mention, role="from", sure=True)
     told = _role_before(before)
-    if told in (None, "from") and _is_timed(words, first, last, mention, times):
+    alone = len(mentions) == 1 and told is None and OTHER_KITCHEN.isdisjoint(words)
+    until = mention.end if alone else last
+    if told in (None, "from") and _is_timed(words, first, until, mention, times):
         told = "from"
     elif told is None or (told == "here" and before[-1:] != ["to"] and "into" not in before):
         told = _role_after(after) or told

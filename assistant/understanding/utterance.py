@@ -9,6 +9,7 @@ from spacy.tokens import Doc
 
 from assistant.reading import elevation_mentions
 from assistant.reading.text import LONGEST, clean
+from assistant.understanding import what_is_in_it
 from assistant.understanding.complaints import TROUBLE
 from assistant.understanding.pipeline import read_clean
 from assistant.understanding.request import Hearing, hear
@@ -22,6 +23,7 @@ if TYPE_CHECKING:
 say = sentences("understanding/utterance")
 
 # a recipe comes in lines, behind a colon, or machine-made
+AMOUNT_FORMS = frozenset(("how_much", "more"))
 RECIPE_SIGNS = ("\n", ":", "{", "[", "<")
 
 
@@ -48,13 +50,20 @@ def listen(text: str, kitchen: Kitchen, awaited: str | None = None) -> Utterance
         if recipe.request.topic == TROUBLE:
             recipe = replace(recipe, request=with_amounts(recipe.request, text, found))
         return Utterance(text, doc, placed(recipe, text, kitchen))
-    formula = _told(text) if hearing.request.topic in marked("of_a_formula") else None
+    of_all = hearing.request.topic in marked("of_a_formula") and not asks_of_one(hearing.request)
+    formula = _told(text) if of_all else None
     if formula:
         return Utterance(text, doc, with_recipe(hearing, text, _titled(formula.recipe, hearing), alone=True))
     if hearing.request.topic == TROUBLE and any(char.isdigit() for char in text):
         hearing = replace(hearing, request=with_amounts(hearing.request, text))
     kept = text[: len(cleaned.text) + 1] if cleaned.dropped else text
     return Utterance(text, doc, replace(hearing, request=replace(capped(hearing.request, cleaned.dropped), text=kept)))
+
+
+def asks_of_one(request: Request) -> bool:
+    """Whether how much of one ingredient is asked, whose amount is told beside those of others."""
+    asked = not AMOUNT_FORMS.isdisjoint(request.forms) and request.quantity is not None
+    return asked and request.topic == "bake_adjust" and request.subject in what_is_in_it.roles()
 
 
 def with_recipe(hearing: Hearing, text: str, recipe: str, *, alone: bool) -> Hearing:
