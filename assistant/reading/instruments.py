@@ -32,7 +32,7 @@ BAKED_C, SYRUP_C = (140.0, 230.0), (103.0, 185.0)
 # but for the low oven of barbecue
 LOW_OVEN_F = 225.0
 BOILED_C = (81.0, 102.0)
-BOILS = cues("temperature", "boils")
+BOILS, LIQUIDS = cues("temperature", "boils"), frozenset(cues("temperature", "liquids"))
 FULL_SCALE_F = (150.0, 216.0)
 # what is read in the middle of a bake, and the words for it
 CRUMB_F, CRUMB_C = (180.0, 212.0), (85.0, 102.0)
@@ -174,7 +174,7 @@ def is_of_the_middle(number: Number, words: Sequence[str]) -> bool:
 def is_boiling(words: Sequence[str]) -> bool:
     """Whether the talk is of something that boils."""
     boils = any(word.startswith("boil") or word == "kettle" for word in words)
-    return boils or ("water" in words and said(words, BOILS))
+    return boils or (not LIQUIDS.isdisjoint(words) and said(words, BOILS))
 
 
 def _could_boil(value: float) -> bool:

@@ -9,7 +9,8 @@ from functools import cache
 from spacy.tokens import Doc
 
 from assistant.reading.text import fold
-from assistant.understanding.concepts import CANNING, stem
+from assistant.reading.tokens import norms
+from assistant.understanding.concepts import CANNING, stem, stems
 from rules import tables
 from rules.foods.dishes import dishes
 
@@ -17,7 +18,6 @@ FILE = "lexicon/senses.toml"
 SENSE = "&"
 # a word that says nothing, but for the verb
 CAN = "can"
-STEMS, WORDS = "stems of senses", "words of senses"
 # kinds of spans that say where or how much, but not what is asked about
 APART = frozenset(("place",))
 
@@ -84,22 +84,6 @@ def stems_of(phrase: str) -> str:
     return " ".join(stem(word) for word in fold(phrase).split())
 
 
-def doc_words(doc: Doc) -> tuple[str, ...]:
-    """The words of an utterance as they are compared; gathered once."""
-    found: tuple[str, ...] | None = doc.user_data.get(WORDS)
-    if found is None:
-        found = doc.user_data[WORDS] = tuple(token.norm_ for token in doc)
-    return found
-
-
-def stems_in(doc: Doc) -> tuple[str, ...]:
-    """The stems of an utterance, word by word; worked out once."""
-    found: tuple[str, ...] | None = doc.user_data.get(STEMS)
-    if found is None:
-        found = doc.user_data[STEMS] = tuple(map(stem, doc_words(doc)))
-    return found
-
-
 def slots(doc: Doc) -> tuple[Slot, ...]:
     """The words of an utterance that say something, each with all it may stand for."""
     lexical = _of_lexicon(doc)
@@ -111,7 +95,7 @@ def slots(doc: Doc) -> tuple[Slot, ...]:
         for features in lexical.values()
         if SENSE + CANNING in features
     ][:1]
-    for start, end, features in _told(stems_in(doc)):
+    for start, end, features in _told(stems(doc)):
         inside = range(start, end)
         more = frozenset(feature for i in inside for feature in lexical.get(i, ()))
         if more or any(feature[0] == SENSE for feature in features):
@@ -175,6 +159,6 @@ def _of_lexicon(doc: Doc) -> dict[int, tuple[str, ...]]:
             for i in range(found.start, found.end):
                 told[i] = (*told.get(i, ()), f"<{id}>")
     for heard in doc._.concepts:
-        if heard.concept == CANNING and doc[heard.start].norm_ == CAN:
+        if heard.concept == CANNING and norms(doc)[heard.start] == CAN:
             told[heard.start] = (*told.get(heard.start, ()), SENSE + CANNING)
     return told
