@@ -15,7 +15,9 @@ from assistant.reading.tokens import norms
 from assistant.understanding import (
     amounts,
     answer_preferences,
+    bake_subject,
     corrected,
+    fault_questions,
     faults,
     kitchen_told,
     lexicon,
@@ -25,6 +27,7 @@ from assistant.understanding import (
     temperatures,
     time_roles,
     timer_words,
+    tins,
     unclaimed,
     wanted,
     what_is_asked,
@@ -33,6 +36,7 @@ from assistant.understanding import (
 )
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues, said
+from assistant.understanding.forms import Form
 from assistant.understanding.time_roles import Times
 from assistant.understanding.timer_words import OfTimers
 from assistant.understanding.wondering import is_of_a_dish, is_of_kitchen
@@ -62,6 +66,10 @@ KEPT_WITHIN = 5
 HOT_WORDS = cues("temperature", "hot")
 # what a food that another dish is made of must not lose: kidney bean curry
 STAYS = ("lectin", "any_bean", "cyanogenic", "wild_foraged", "trichinella", "raw_egg", "raw_fish", "in_oil")
+# bakes that get steam in the oven, and how that is said
+CRUSTS = ("yeast_bread", "laminated", "flatbread", "choux")
+STEAMED_OVENS = ("with steam", "no steam", "add steam", "more steam", "of steam", "steam oven", "steam in the oven")
+QUESTION_WORDS = ("what", "how", "which", "where", "when")
 AHEAD = cues("ahead", "words")
 CHANGES_OF_A_BAKE = cues("leaning", "baking")
 SAVING = cues("saving", "words")
@@ -129,6 +137,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     dish = dish or ("white rice" if topic == "liquid" and "rice_cooker" in tools else None)
     dish = wanted.egg(dish, words)
     method = spoken_method(words, found) or implied_method(words, topic) or method_of(tools)
+    method = "bake" if method == "steam" and steams_the_oven(words, dish) else method
     method = in_a_bath(method, dish, words)
     whistled = whistles.heard(doc)
     method = method or (None if whistled is None else "pressure_cook")
@@ -156,11 +165,16 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     unknown = [u for u in unclaimed.places(doc) if u.text or kitchen.elevation_m is None]
     elliptical = unclaimed.is_elliptical(doc) or unclaimed.elsewhere(doc)
     timers = timer_words.heard(doc)
+    weighed = [m for m in dry_measures(doc, topic) if m.end != times.rated]
     request = Request(
         text=doc.text,
         topic=topic,
         subject=doc._.subject,
         amounts=what_is_in_it.amounts(doc) if topic == TROUBLE else (),
+        struck=fault_questions.struck(doc) if topic == TROUBLE else (),
+        either=fault_questions.either(doc) if topic == TROUBLE else (),
+        blames_place=topic == TROUBLE and fault_questions.blamed(doc),
+        tins=tins.named(doc.text) if doc._.subject in (bake_subject.SWAP, bake_subject.PAN) else (),
         saving=topic == TROUBLE and said(words, SAVING),
         symptoms_too=faults.told(doc)[1:] if topic == TROUBLE else (),
         **({"dish": dish} | rivals(doc, dish, method)),
@@ -177,9 +191,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         **time_slots(times, topic, method),
         temperature_c=temp_c,
         temperature_of=temperature_of(doc, temp_c),
-        quantity=quantity(
-            [yielded[0]] if yielded else [m for m in dry_measures(doc, topic) if m.end != times.rated], words, gauge
-        ),
+        quantity=of_the_subject(doc, quantity([yielded[0]] if yielded else weighed, words, gauge)),
         quantity_of=None if yielded else amounts.quantity_of(doc, dish, count),
         own_yield=yielded[1].low / yielded[0].low if yielded else None,
         count=count,
@@ -205,7 +217,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         small_talk=talk if topic == "smalltalk" else None,
         nearest=nearest(doc),
         choices=doc._.topic.choices if not (elliptical or doc._.safety) and topic == doc._.topic.id else (),
-        forms=tuple(dict.fromkeys(form.id for form in doc._.forms)),
+        forms=tuple(dict.fromkeys(form.id for form in doc._.forms if not is_asked_for(doc, form))),
         belief=doc._.wonder.belief if topic == WHY else None,
         denied=doc._.wonder.denied and topic == WHY,
         terms=doc._.wonder.terms if topic == WHY else (),
@@ -235,6 +247,18 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         unit_meant=elevation_figures.unit_meant(words),
         dish_of_a_bake=main_dish(without_ingredients(found), "bake_adjust"),
     )
+
+
+def steams_the_oven(words: Sequence[str], dish: str | None) -> bool:
+    """Whether steam is let into the oven for a crust, and nothing is steamed: baguettes at 240 with steam."""
+    baked = dish is not None and dishes()[dish].dish_class in CRUSTS
+    return baked and said(words, STEAMED_OVENS)
+
+
+def is_asked_for(doc: Doc, form: Form) -> bool:
+    """Whether what sounds like a verdict stands behind a question word: what do I pull it at, how far must I go."""
+    words = [token.norm_ for token in doc[max(form.start - 2, 0) : form.start]]
+    return form.id == "is_ok" and any(word in QUESTION_WORDS for word in words)
 
 
 def time_slots(times: Times, topic: str, method: str | None) -> dict[str, Any]:
@@ -392,6 +416,14 @@ def quantity(measures: Sequence[Measure], words: Sequence[str], gauge: float | N
         if m.kind in ("mass", "volume") and not gauged:
             return Quantity(round(m.said, 6), m.unit)
     return None
+
+
+def of_the_subject(doc: Doc, first: Quantity | None) -> Quantity | None:
+    """The amount of the ingredient that is asked about; none of another: how much yeast for 10 kg of flour."""
+    if doc._.topic.id not in marked("of_baking") or first is None or doc._.subject not in what_is_in_it.roles():
+        return first
+    told, own = what_is_in_it.asked_of(doc, doc._.subject)
+    return Quantity(own.value, own.unit) if own else None if told else first
 
 
 def service_time(clock: Sequence[Measure]) -> str | None:

@@ -10,7 +10,7 @@ from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
 from assistant.reading.tokens import norms
-from assistant.understanding import cooker_time, faults
+from assistant.understanding import bake_subject, cooker_time, faults
 from assistant.understanding.complaints import TROUBLE, complains
 from assistant.understanding.safety_subjects import is_patterned
 from assistant.understanding.wondering import (
@@ -25,7 +25,7 @@ from assistant.understanding.wondering import (
 from rules.topics.why import GENERAL
 
 STAGES = {
-    "thread": ("thread", "thread stage"),
+    "thread": ("thread", "thread stage", "one string", "1 string", "single string", "one thread", "ek taar"),
     "soft_ball": ("soft ball", "softball", "soft ball stage"),
     "firm_ball": ("firm ball", "firmball"),
     "hard_ball": ("hard ball", "hardball"),
@@ -106,7 +106,7 @@ def subject(doc: Doc, topic: str) -> str | None:
         case "troubleshoot":
             return next(iter(faults.told(doc)), None)
         case "bake_adjust":
-            return _first(found, "ingredient") or named(ADJUSTED, " ".join(words))
+            return bake_subject.special(doc) or bake_subject.ingredient(doc) or named(ADJUSTED, " ".join(words))
         case "preserve":
             return None
         case "order" | "liquid":
