@@ -51,6 +51,10 @@ TROUBLE = "troubleshoot"
 # two readings of one temperature, in the units of either scale [degF]
 SAME_F = 1.0
 METHODS_WITHOUT_ROLES = ("sous_vide", "hold", "chill", "proof", "preserve")
+# how food gets into a bath without anybody saying sous vide, how hot that is [degF], and what comes behind it
+VACUUM, BAGGED = frozenset(("vacuum", "vac", "vacced")), frozenset(("pack", "packed", "bag", "bags", "bagged", "seal", "sealed", "pouch"))
+BATH_F = (113.0, 203.0)
+BEHIND_A_BATH = (None, "chill")
 # forms in which two things are held against each other
 COMPARING = ("which", "differ")
 HOT_WORDS = cues("temperature", "hot")
@@ -119,6 +123,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     dish = dish or amounts.made_of(doc, amounts.bird(main_dish(found, topic), doc), topic)
     dish = dish or ("white rice" if topic == "liquid" and "rice_cooker" in tools else None)
     method = spoken_method(words, found) or implied_method(words, topic)
+    method = "sous_vide" if cooks_in_bag(words, doc, method) else method
     whistled = whistles.heard(doc)
     method = method or (None if whistled is None else "pressure_cook")
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
@@ -324,6 +329,14 @@ def implied_method(words: Sequence[str], topic: str) -> str | None:
     if topic == "preserve":
         return "preserve"
     return next((m for word, m in IMPLIED_METHODS.items() if word in words), None) if topic == "temperature" else None
+
+
+def cooks_in_bag(words: Sequence[str], doc: Doc, method: str | None) -> bool:
+    """Whether food is packed by vacuum and held at the temperature of a bath, whatever is done to it after."""
+    packed_so = not VACUUM.isdisjoint(words) and not BAGGED.isdisjoint(words)
+    if not packed_so or method not in BEHIND_A_BATH:
+        return False
+    return any(BATH_F[0] <= said.temp_f <= BATH_F[1] for said in temperatures.said(doc))
 
 
 def equipment(words: Sequence[str], found: Sequence[Found]) -> tuple[str, ...]:
