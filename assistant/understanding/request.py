@@ -52,7 +52,10 @@ TROUBLE = "troubleshoot"
 SAME_F = 1.0
 METHODS_WITHOUT_ROLES = ("sous_vide", "hold", "chill", "proof", "preserve")
 # how food gets into a bath without anybody saying sous vide, how hot that is [degF], and what comes behind it
-VACUUM, BAGGED = frozenset(("vacuum", "vac", "vacced")), frozenset(("pack", "packed", "bag", "bags", "bagged", "seal", "sealed", "pouch"))
+VACUUM, BAGGED = (
+    frozenset(("vacuum", "vac", "vacced")),
+    frozenset(("pack", "packed", "bag", "bags", "bagged", "seal", "sealed", "pouch")),
+)
 BATH_F = (113.0, 203.0)
 BEHIND_A_BATH = (None, "chill")
 # forms in which two things are held against each other

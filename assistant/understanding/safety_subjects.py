@@ -30,7 +30,7 @@ class Subject:
     within: topics for which its phrases count; empty for any that is open to safety
     together: groups of words; a sentence with a word of each group is about the subject, wherever they stand
     spread: topics beside its own in which its groups count; unless: words and phrases that speak against it
-    first: whether it is looked for before the others
+    first: whether it is looked for before the others; beside_dish: whether its groups count where a dish is named
     """
 
     id: str
@@ -40,6 +40,7 @@ class Subject:
     spread: tuple[str, ...] = ()
     unless: tuple[str, ...] = ()
     first: bool = False
+    beside_dish: bool = False
 
     def spread_over(self, words: frozenset[str]) -> bool:
         """Whether a sentence has a word of each group."""
@@ -110,6 +111,7 @@ def subjects() -> dict[str, Subject]:
             tuple(row.get("spread", ())),
             tuple(map(fold, row.get("unless", ()))),
             row.get("first", False),
+            row.get("beside_dish", False),
         )
         for row in tables.read_toml(CATALOGUE)["subject"]
     }
@@ -159,6 +161,8 @@ def spread_subject(words: Sequence[str], topic: str, dish: bool = False, first: 
 def _is_at_home(subject: Subject, topic: str, dish: bool) -> bool:
     if subject.topic == PRESERVE:
         return topic == PRESERVE or topic in subject.spread
+    if subject.beside_dish:
+        return topic in subject.spread
     return topic in marked("safety_apart") and not dish
 
 
