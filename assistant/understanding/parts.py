@@ -20,6 +20,7 @@ BARE = JOINS | FILLERS | frozenset(cues("parts", "bare"))
 COORDINATES, INTO = frozenset(cues("parts", "coordinates")), frozenset(cues("parts", "into"))
 # forms that make a question wherever they stand in a sentence
 ASKED_ANYWHERE = frozenset(("how_long", "how_hot", "how_much", "more", "remaining", "start", "worth", "differ", "why"))
+FILLS = frozenset(("filling", "fillings", "inside"))
 PAUSES = ENDS | {","}
 MOST, FEWEST_WORDS, LEAD = 4, 3, 3
 
@@ -88,13 +89,18 @@ def of_dishes(doc: Doc) -> tuple[str, ...]:
     >>> of_dishes(read("how long for artichokes and also for eggs in Quito"))
     ('how long for artichokes', 'for eggs in Quito')
     """
-    named = _apart([f for f in doc._.found if f.kind == "dish"])
+    named = _apart([f for f in doc._.found if f.kind == "dish" and not _fills(doc, f)])
     leads = [_lead(doc, before, after) for before, after in pairwise(named)]
     if not leads or any(lead is None for lead in leads) or len(named) > MOST:
         return ()
     starts = [0, *(lead for lead in leads if lead is not None)]
     ends = [*(_without_joins(doc, lead) for lead in starts[1:]), len(doc)]
     return tuple(doc[start:end].text for start, end in zip(starts, ends, strict=True))
+
+
+def _fills(doc: Doc, dish: Found) -> bool:
+    """Whether it is what another dish is filled with: chicken filling."""
+    return dish.end < len(doc) and doc[dish.end].norm_ in FILLS and dish.start > 0
 
 
 def _apart(found: Sequence[Found]) -> list[Found]:

@@ -272,7 +272,7 @@ def main_dish(found: Sequence[Found], topic: str) -> str | None:
 
     Where it is asked how much liquid a dish takes, stock is that liquid.
     """
-    heard = [f for f in found if f.kind == "dish"]
+    heard = [f for f in (without_ingredients(found) if weighs_a_batter(found) else found) if f.kind == "dish"]
     also = {f.start for f in found if f.kind == "ingredient"} if topic in marked("of_baking") else set()
     poured = LIQUIDS if topic == "liquid" else LIQUIDS[:1]
     best = min(heard, key=lambda f: (dishes()[f.id].dish_class in poured, f.start in also, f.start), default=None)
@@ -280,6 +280,12 @@ def main_dish(found: Sequence[Found], topic: str) -> str | None:
         return None
     named = headed(best, heard).id
     return whole_dish(named, heard) if topic == TROUBLE else narrower(named, heard)
+
+
+def weighs_a_batter(found: Sequence[Found]) -> bool:
+    """Whether flour and sugar stand beside what is a dish as well: the eggs are those of a cake."""
+    names = " ".join(f.id for f in found if f.kind == "ingredient").split()
+    return "flour" in names and "sugar" in names
 
 
 def headed(best: Found, heard: Sequence[Found]) -> Found:
