@@ -82,6 +82,8 @@ def cooks_instead(doc: Doc, text: str) -> bool:
     if doc._.topic.id != PRESERVE or puts_up(doc) or safety_subject(text, PRESERVE):
         return False
     methods = {found.id for found in doc._.found if found.kind == "method"}
+    if methods and PRESERVE not in methods and any(h.concept == "not_canning" for h in doc._.concepts):
+        return True
     kept = {dishes()[found.id].dish_class for found in doc._.found if found.kind == "dish"} & KEPT_CLASSES
     speaks_of_it = kept or any(f" {word} " in f" {text} " for word in OF_PRESERVING)
     return bool(methods) and PRESERVE not in methods and not speaks_of_it

@@ -117,7 +117,7 @@ def part_of(doc: Doc, time: Measure, times: Sequence[Measure], said: Sequence[tu
 
 
 def asks_safe(doc: Doc) -> bool:
-    """Whether it is asked if a time is safe, and not how long it takes to be: what the cook always gives is judged then."""
+    """Whether it is asked if a time is safe, not how long it takes to be: what the cook always gives is judged then."""
     asked = {form.id for form in doc._.forms}
     return "safe" in asked and "how_long" not in asked and not SAFE.isdisjoint(token.norm_ for token in doc)
 

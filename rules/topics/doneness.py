@@ -168,7 +168,6 @@ def _no_row(case: Case) -> Part | None:
             safe="asked" if safe_asked else "unasked",
             asked=temp(asked_c),
             hot="yes" if of_food and holding_limits.limit_c("hot_hold") <= asked_c <= READING_AT_MOST_C else "no",
-            keeps="no" if "perishable" in case.traits else "yes",
             hold=temp(holding_limits.limit_c("hot_hold")),
             reheat=temp(holding_limits.limit_c("reheat")),
         )

@@ -49,10 +49,7 @@ by-its-signs =
     { $safe ->
         [asked] { $hot ->
             [yes] Yes. { $asked } is hot enough for { $food }: { $hold } or hotter while it is held hot, { $reheat } when it is reheated, at any elevation. Done by its signs:
-           *[no] { CAPITAL($food) }: safe and done by these signs, at any elevation{ $keeps ->
-                [yes] .
-               *[no] ; { $hold } or hotter if it is held hot, { $reheat } when it is reheated.
-            }
+           *[no] { CAPITAL($food) }: safe once it is done by these signs, the same at any elevation.
         }
        *[unasked] { CAPITAL($food) }: done by these signs, the same at any elevation.
     } { $signs }
