@@ -59,6 +59,13 @@ TROUBLE = "troubleshoot"
 # two readings of one temperature, in the units of either scale [degF]
 SAME_F = 1.0
 METHODS_WITHOUT_ROLES = ("sous_vide", "hold", "chill", "proof", "preserve")
+# how food gets into a bath without anybody saying sous vide, how hot that is [degF], and what comes behind it
+VACUUM, BAGGED = (
+    frozenset(("vacuum", "vac", "vacced")),
+    frozenset(("pack", "packed", "bag", "bags", "bagged", "seal", "sealed", "pouch")),
+)
+BATH_F = (113.0, 203.0)
+BEHIND_A_BATH = (None, "chill")
 # forms in which two things are held against each other
 COMPARING = ("which", "differ")
 KEEPING, KEPT, BATHS = cues("kept_hot", "verbs"), cues("kept_hot", "ends"), cues("kept_hot", "baths")
@@ -138,7 +145,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     dish = wanted.egg(dish, words)
     method = spoken_method(words, found) or implied_method(words, topic) or method_of(tools)
     method = "bake" if method == "steam" and steams_the_oven(words, dish) else method
-    method = in_a_bath(method, dish, words)
+    method = "sous_vide" if cooks_in_bag(words, doc, method) else in_a_bath(method, dish, words)
     whistled = whistles.heard(doc)
     method = method or (None if whistled is None else "pressure_cook")
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
@@ -310,7 +317,7 @@ def main_dish(found: Sequence[Found], topic: str) -> str | None:
 
     Where it is asked how much liquid a dish takes, stock is that liquid.
     """
-    heard = [f for f in found if f.kind == "dish"]
+    heard = [f for f in (without_ingredients(found) if weighs_a_batter(found) else found) if f.kind == "dish"]
     also = {f.start for f in found if f.kind == "ingredient"} if topic in marked("of_baking") else set()
     poured = LIQUIDS if topic == "liquid" else LIQUIDS[:1]
     best = min(heard, key=lambda f: (dishes()[f.id].dish_class in poured, f.start in also, f.start), default=None)
@@ -318,6 +325,12 @@ def main_dish(found: Sequence[Found], topic: str) -> str | None:
         return None
     named = headed(best, heard).id
     return whole_dish(named, heard) if topic == TROUBLE else narrower(named, heard)
+
+
+def weighs_a_batter(found: Sequence[Found]) -> bool:
+    """Whether flour and sugar stand beside what is a dish as well: the eggs are those of a cake."""
+    names = " ".join(f.id for f in found if f.kind == "ingredient").split()
+    return "flour" in names and "sugar" in names
 
 
 def headed(best: Found, heard: Sequence[Found]) -> Found:
@@ -386,6 +399,14 @@ def implied_method(words: Sequence[str], topic: str) -> str | None:
     if topic == "preserve":
         return "preserve"
     return next((m for word, m in IMPLIED_METHODS.items() if word in words), None) if topic == "temperature" else None
+
+
+def cooks_in_bag(words: Sequence[str], doc: Doc, method: str | None) -> bool:
+    """Whether food is packed by vacuum and held at the temperature of a bath, whatever is done to it after."""
+    packed_so = not VACUUM.isdisjoint(words) and not BAGGED.isdisjoint(words)
+    if not packed_so or method not in BEHIND_A_BATH:
+        return False
+    return any(BATH_F[0] <= said.temp_f <= BATH_F[1] for said in temperatures.said(doc))
 
 
 def equipment(words: Sequence[str], found: Sequence[Found]) -> tuple[str, ...]:
