@@ -12,7 +12,7 @@ from assistant.dialogue.memory import Memory
 from assistant.dialogue.moves import Move
 from assistant.dialogue.thread import in_context
 from assistant.drill import Wanted
-from assistant.understanding import danger
+from assistant.understanding import danger, leaning
 from assistant.understanding.awaited import given
 from assistant.understanding.danger import Listened
 from assistant.understanding.request import Hearing
@@ -66,10 +66,11 @@ def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
     """Hear an utterance, and nothing of it twice. A recipe that was pasted is not listened to for danger."""
     utterance = listen(text, memory.kitchen, memory.asked)
     said = moves.words(text)
+    plain = without_why(utterance, memory)
     return Heard(
         text=text,
-        doc=utterance.doc,
-        hearing=as_reply(utterance, memory),
+        doc=plain.doc,
+        hearing=taken_up(plain, memory),
         listened=danger.listen(utterance.doc, memory.scene),
         move=moves.heard(said),
         drill=drill.wanted(text),
@@ -77,6 +78,20 @@ def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
         back_to_recipe=moves.back_to_recipe(said),
         depth=depth,
     )
+
+
+def taken_up(utterance: Utterance, memory: Memory) -> Hearing:
+    """What an utterance says as a reply, or as it goes on with the question before."""
+    return leaning.taken_up(utterance.doc, as_reply(utterance, memory), memory.request, memory.earlier)
+
+
+def without_why(utterance: Utterance, memory: Memory) -> Utterance:
+    """An utterance that goes on with the question before, without the why at its end, which the answer gives."""
+    cut = leaning.without_why(utterance.text) if memory.request else utterance.text
+    if cut == utterance.text:
+        return utterance
+    plain = listen(cut, memory.kitchen, memory.asked)
+    return plain if taken_up(plain, memory).elliptical else utterance
 
 
 def answers_drill(text: str, memory: Memory) -> bool:

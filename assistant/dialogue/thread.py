@@ -25,6 +25,7 @@ TO_DO = (
     "soaked",
 )
 # what was said of one way to cook and does not hold for another
+MOST_DISHES = 6
 OF_A_METHOD: dict[str, Any] = dict.fromkeys(
     ("time_min", "time_high_min", "temperature_c", "temperature_of", "gauge_pa", "covered", "soaked")
 )
@@ -81,4 +82,12 @@ def after(question: Request, memory: Memory) -> Memory:
     if question.topic in by_the_way:
         before = memory.before if memory.request and memory.request.topic in by_the_way else memory.request
     recipe = question if question.topic == "convert_recipe" and question.recipe else memory.recipe
-    return replace(memory, request=question, before=before, recipe=recipe)
+    return replace(memory, request=question, before=before, recipe=recipe, earlier=_with(memory.earlier, question))
+
+
+def _with(earlier: tuple[Request, ...], question: Request) -> tuple[Request, ...]:
+    """The last questions about each dish, with one more; only the latest few are kept."""
+    if question.dish is None or question.topic in marked("by_the_way"):
+        return earlier
+    others = tuple(one for one in earlier if one.dish != question.dish)
+    return (*others, question)[-MOST_DISHES:]

@@ -38,6 +38,7 @@ SLOTS_OF_A_DISH = (
     "jars",
     "packing",
     "symptoms_too",
+    "wanted_doneness",
     "amounts",
     "equipment",
 )
@@ -111,7 +112,7 @@ def _figure_said(previous: Request, unit: str) -> float | None:
 def _in_metres(previous: Request, heard: Hearing) -> Request:
     """What is said now; a bare elevation is in metres where the one before was told in round metres."""
     before, bare = previous.elevation_m, heard.bare_elevation
-    metric = previous.units == "metric" and heard.units != "us" and before is not None
+    metric = heard.units != "us" and previous.elevation_from in ("stated", "kitchen", None)
     if bare is None or before is None or not metric or not METRIC_BARE[0] <= bare <= METRIC_BARE[1]:
         return heard.request
     if before % ROUND_M or not (before / M_PER_FT) % ROUND_FT:
