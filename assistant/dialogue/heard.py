@@ -14,12 +14,13 @@ from assistant.dialogue.thread import in_context
 from assistant.drill import Wanted
 from assistant.understanding import danger, leaning
 from assistant.understanding.awaited import given
+from assistant.understanding.conversation import in_round_metres
 from assistant.understanding.danger import Listened
 from assistant.understanding.request import Hearing
 from assistant.understanding.utterance import Utterance, listen
 from rules.catalogue import marked
 from rules.engine import known
-from rules.model import Request
+from rules.model import Kitchen, Request
 
 # the piece that is chosen among what was offered, in any words
 WHICH = "explanation"
@@ -64,7 +65,7 @@ class Heard:
 
 def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
     """Hear an utterance, and nothing of it twice. A recipe that was pasted is not listened to for danger."""
-    utterance = listen(text, memory.kitchen, memory.asked)
+    utterance = listen(text, spoken_in(memory), memory.asked)
     said = moves.words(text)
     plain = without_why(utterance, memory)
     return Heard(
@@ -80,6 +81,13 @@ def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
     )
 
 
+def spoken_in(memory: Memory) -> Kitchen:
+    """The kitchen by which bare figures are read: metric where the elevation before was told in round metres."""
+    last, kitchen = memory.request, memory.kitchen
+    metric = last and last.units == "metric" and last.elevation_from == "stated" and in_round_metres(last.elevation_m)
+    return replace(kitchen, units="metric") if metric else kitchen
+
+
 def taken_up(utterance: Utterance, memory: Memory) -> Hearing:
     """What an utterance says as a reply, or as it goes on with the question before."""
     return leaning.taken_up(utterance.doc, as_reply(utterance, memory), memory.request, memory.earlier)
@@ -90,7 +98,7 @@ def without_why(utterance: Utterance, memory: Memory) -> Utterance:
     cut = leaning.without_why(utterance.text) if memory.request else utterance.text
     if cut == utterance.text:
         return utterance
-    plain = listen(cut, memory.kitchen, memory.asked)
+    plain = listen(cut, spoken_in(memory), memory.asked)
     return plain if taken_up(plain, memory).elliptical else utterance
 
 

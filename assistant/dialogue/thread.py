@@ -26,6 +26,7 @@ TO_DO = (
 )
 # what was said of one way to cook and does not hold for another
 MOST_DISHES = 6
+READ_OFF, SUGAR = "calibrate", "sugar_stage"
 OF_A_METHOD: dict[str, Any] = dict.fromkeys(
     ("time_min", "time_high_min", "temperature_c", "temperature_of", "gauge_pa", "covered", "soaked")
 )
@@ -52,9 +53,14 @@ def basis(heard: Hearing, memory: Memory, *, back_to_recipe: bool) -> Request | 
         return moved(memory.recipe, last)
     leaves = now.topic != last.topic
     if heard.elliptical and last.topic != "timer":
-        leaves = any(getattr(now, slot) for slot in TO_DO)
+        leaves = any(getattr(now, slot) for slot in TO_DO) or _is_read_off(last, now)
     question = moved(memory.before, last) if memory.before and leaves else last
     return replace(question, **OF_A_METHOD) if now.method not in (None, question.method) else question
+
+
+def _is_read_off(last: Request, now: Request) -> bool:
+    """Whether a thermometer was read, and nothing more is said of it: redo it."""
+    return last.topic == READ_OFF and now.temperature_c is None and now.elevation_m is None
 
 
 def in_context(heard: Hearing, last: Request | None) -> Hearing:

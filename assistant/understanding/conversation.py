@@ -10,6 +10,7 @@ from assistant.reading.elevation_mentions import METRIC_BARE
 from assistant.reading.reader import hear
 from assistant.reading.spans import Elevation
 from assistant.understanding.request import TROUBLE, Hearing
+from rules.baking import styles
 from rules.catalogue import marked, topics
 from rules.foods.dishes import dishes
 from rules.model import PLACE_SLOTS, Kitchen, Request, Units
@@ -76,7 +77,8 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
         stated |= {"topic": previous.topic, "subject": previous.subject}
     again = now.topic == previous.topic and now.topic in marked("keeps_dish")
     nameless = now.dish is None and now.dish_class is None
-    about_it = goes_on or (nameless and (again or now.topic in marked("same_dish")))
+    bake = now.topic == "bake_adjust" and is_baked(previous.dish_class)
+    about_it = goes_on or (nameless and (again or bake or now.topic in marked("same_dish")))
     if about_it:
         stated |= _dish(previous, now)
         feeding = {now.topic, previous.topic} <= marked("feeding")
@@ -85,6 +87,11 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
             keep = SLOTS_OF_A_DISH if same else ("portions", "service_time")
             stated |= {slot: getattr(previous, slot) for slot in keep if getattr(now, slot) in (None, ())}
     return replace(now, **(_place(previous, now, goes_on) | stated))
+
+
+def is_baked(dish_class: str | None) -> bool:
+    """Whether a dish of a class is of flour and goes into the oven: then a question of baking goes on with it."""
+    return dish_class is not None and styles.is_a(styles.style_of(dish_class), "floured")
 
 
 def _in_unit_meant(previous: Request, heard: Hearing) -> Request | None:
@@ -115,9 +122,18 @@ def _in_metres(previous: Request, heard: Hearing) -> Request:
     metric = heard.units != "us" and previous.elevation_from in ("stated", "kitchen", None)
     if bare is None or before is None or not metric or not METRIC_BARE[0] <= bare <= METRIC_BARE[1]:
         return heard.request
-    if before % ROUND_M or not (before / M_PER_FT) % ROUND_FT:
+    if not in_round_metres(before):
         return heard.request
     return replace(heard.request, elevation_m=bare)
+
+
+def in_round_metres(elevation_m: float | None) -> bool:
+    """Whether an elevation was told in metres, as its figure is a round one of them and none of feet.
+
+    >>> in_round_metres(2400.0), in_round_metres(2133.6)
+    (True, False)
+    """
+    return elevation_m is not None and not elevation_m % ROUND_M and bool((elevation_m / M_PER_FT) % ROUND_FT)
 
 
 def _dish(previous: Request, now: Request) -> dict[str, Any]:

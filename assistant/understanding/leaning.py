@@ -25,6 +25,7 @@ TURNS, WEAK_TURNS, BACK = (cues("turning", name) for name in ("turns", "weak", "
 RIGHTED, OTHER_ONE, FIRST_ONE = (cues("turning", name) for name in ("righted", "other_one", "first_one"))
 AGAIN, SAID_AGAIN, CONVERTING = (cues("turning", name) for name in ("again", "said_again", "converting"))
 WHO, DEGREES = (frozenset(cues("turning", name)) for name in ("who", "degrees"))
+CHANGED = cues("turning", "changed")
 KINDS = frozenset(cues("turning", "kinds"))
 WHY_BEHIND = re.compile(cues("turning", "why_behind")[0], re.IGNORECASE)
 LONGEST_KIND, LONGEST_ASIDE, SHORTEST = 3, 14, 4
@@ -156,7 +157,8 @@ def is_turn(doc: Doc, words: Sequence[str], hearing: Hearing, last: Request) -> 
             return last.topic != "convert_recipe" and not said(words, CONVERTING)
         case "why":
             return "why" not in request.forms and not request.terms and request.subject in (None, GENERAL)
-    return said(words, AGAIN) and ASKING_FORMS.isdisjoint(request.forms) and request.topic != last.topic
+    again = said(words, AGAIN) and ASKING_FORMS.isdisjoint(request.forms) and request.topic != last.topic
+    return again and (not kitchen_told.asks(doc) or said(words, CHANGED))
 
 
 def righted(doc: Doc, words: Sequence[str], request: Request) -> bool:

@@ -53,6 +53,7 @@ SAME_F = 1.0
 METHODS_WITHOUT_ROLES = ("sous_vide", "hold", "chill", "proof", "preserve")
 # forms in which two things are held against each other
 COMPARING = ("which", "differ")
+METRIC_LANDS = cues("elevation", "metric_lands")
 HOT_WORDS = cues("temperature", "hot")
 # what a food that another dish is made of must not lose: kidney bean curry
 STAYS = ("lectin", "any_bean", "cyanogenic", "wild_foraged", "trichinella", "raw_egg", "raw_fish", "in_oil")
@@ -113,7 +114,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     """Build the request of one utterance; the kitchen only decides what figures without a unit mean."""
     words = [token.norm_ for token in doc]
     topic, found = doc._.topic.id, corrected.meant(words, doc._.found)
-    units = answer_preferences.spoken_system(words, doc._.measures)
+    units = answer_preferences.spoken_system(words, doc._.measures) or of_land(words, doc)
     tools = equipment(words, found)
     dish = faults.said_of(doc) if topic == TROUBLE else None
     dish = dish or amounts.made_of(doc, amounts.bird(main_dish(found, topic), doc), topic)
@@ -217,6 +218,12 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         unit_meant=elevation_figures.unit_meant(words),
         dish_of_a_bake=main_dish(without_ingredients(found), "bake_adjust"),
     )
+
+
+def of_land(words: Sequence[str], doc: Doc) -> Units | None:
+    """Metric where a bare elevation is told of mountains that are measured in metres, and nothing is in other units."""
+    bare = any(not mention.unit and not mention.place for mention in doc._.elevations)
+    return "metric" if bare and not doc._.measures and said(words, METRIC_LANDS) else None
 
 
 def time_slots(times: Times, topic: str, method: str | None) -> dict[str, Any]:
