@@ -6,7 +6,10 @@ from dataclasses import replace
 from typing import Any
 
 from assistant.dialogue.memory import Memory, moved
+from assistant.dialogue.moves import words as words_of
 from assistant.understanding.conversation import merge
+from assistant.understanding.cue_words import cues
+from assistant.understanding.cue_words import said as said_among
 from assistant.understanding.request import Hearing
 from rules.catalogue import marked
 from rules.model import Request
@@ -26,6 +29,9 @@ TO_DO = (
 )
 # what was said of one way to cook and does not hold for another
 MOST_DISHES = 6
+TIMER, TROUBLE, ACTIONS = "timer", "troubleshoot", ("set", "left", "extend", "stop")
+AFTER, MADE, ANOTHER = (cues("timers", name) for name in ("after", "made", "another"))
+SHORT = 6
 READ_OFF, SUGAR = "calibrate", "sugar_stage"
 OF_A_METHOD: dict[str, Any] = dict.fromkeys(
     ("time_min", "time_high_min", "temperature_c", "temperature_of", "gauge_pa", "covered", "soaked")
@@ -72,6 +78,12 @@ def in_context(heard: Hearing, last: Request | None) -> Hearing:
     now = heard.request
     if last is None:
         return heard
+    if last.topic == TIMER:
+        heard = of_timer(heard, last)
+        now = heard.request
+    sugar = now.topic == "temperature" and now.dish is None and now.method is None and last.topic == SUGAR
+    if sugar:
+        return replace(heard.about(SUGAR, subject=now.subject or last.subject), elliptical=True)
     running = last.topic == "timer" and last.timer_action not in (None, "set")
     if running and heard.elliptical and now.dish and not now.method:
         return heard.about("timer")
@@ -80,6 +92,28 @@ def in_context(heard: Hearing, last: Request | None) -> Hearing:
     if no_timer or no_kitchen:
         return replace(heard.about(last.topic), elliptical=True)
     return heard
+
+
+def of_timer(heard: Hearing, last: Request) -> Hearing:
+    """An utterance behind one about timers: another one so much after that, a timer made longer, one that is stopped.
+
+    What counts from the end of a timer that was just set is as long as both.
+    """
+    now, words = heard.request, words_of(heard.request.text).split()
+    fault = now.topic == TROUBLE and now.subject is not None
+    if fault or last.timer_action not in (None, *ACTIONS):
+        return heard
+    action = heard.timers.action
+    minutes = now.time_min
+    if minutes is None and heard.plain and said_among(words, MADE):
+        minutes = heard.plain
+    if minutes is not None and now.method is None and said_among(words, (*AFTER, *MADE, *ANOTHER)):
+        follows = said_among(words, AFTER) and last.time_min is not None
+        action = None if follows else action
+        total = minutes + last.time_min if follows and last.time_min is not None else minutes
+        return replace(heard.about(TIMER, time_min=total, timer_action=action), elliptical=False)
+    stops = action in ("stop", "stop_all") and now.method is None and len(words) <= SHORT
+    return heard.about(TIMER) if stops and now.topic != TIMER else heard
 
 
 def after(question: Request, memory: Memory) -> Memory:

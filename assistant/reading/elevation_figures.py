@@ -238,7 +238,14 @@ def _is_bare_elevation(words: Sequence[str], number: Number, mentions: Sequence[
     plain = SMALLEST_PLAIN <= number.value <= HIGHEST_PLAIN
     if plain and number.value % 10 == 0 and at_end and (before[-1:] or [""])[0] in DWELLING:
         return True
-    if plain and number.value % 10 == 0 and at_end and before[-1:] == [","] and before[-2:-1] and before[-2] in STATIONS:
+    if (
+        plain
+        and number.value % 10 == 0
+        and at_end
+        and before[-1:] == [","]
+        and before[-2:-1]
+        and before[-2] in STATIONS
+    ):
         return True
     if plain and before[-1:] == ["("] and (after[:1] == [")"] or after == ["ish", ")"]):
         return True

@@ -82,6 +82,9 @@ def with_new_place(hearing: Hearing, last: Request) -> Request:
     A time said beside it belongs to it: at home in the plains they take 10 minutes.
     """
     request = hearing.request
+    if None not in (last.elevation_m, request.from_elevation_m) and last.elevation_m == request.elevation_m:
+        # of two elevations one of which was known, the other is what is put right
+        return replace(request, elevation_m=request.from_elevation_m, elevation_from="stated", from_elevation_m=None)
     beside = request.time_min is not None or request.elevation_m is not None
     leans = hearing.elliptical or request.topic in marked("slots_alone")
     if request.from_elevation_m is None or beside or not leans or last.from_elevation_m is not None:
