@@ -60,7 +60,7 @@ class Heard:
 
     def in_context(self, memory: Memory) -> Hearing:
         """What it says, as the question before makes it plain."""
-        return in_context(self.hearing, memory.request)
+        return in_context(self.hearing, memory.request, memory.before)
 
 
 def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:

@@ -69,7 +69,7 @@ def _is_read_off(last: Request, now: Request) -> bool:
     return last.topic == READ_OFF and now.temperature_c is None and now.elevation_m is None
 
 
-def in_context(heard: Hearing, last: Request | None) -> Hearing:
+def in_context(heard: Hearing, last: Request | None, before: Request | None = None) -> Hearing:
     """An utterance as the question before makes it plain.
 
     A dish alone, after timers that are running, asks after its timer; a length of time without a word of timers, and a
@@ -81,9 +81,9 @@ def in_context(heard: Hearing, last: Request | None) -> Hearing:
     if last.topic == TIMER:
         heard = of_timer(heard, last)
         now = heard.request
-    sugar = now.topic == "temperature" and now.dish is None and now.method is None and last.topic == SUGAR
-    if sugar:
-        return replace(heard.about(SUGAR, subject=now.subject or last.subject), elliptical=True)
+    ground = before if before and last.topic == READ_OFF else last
+    if now.topic == "temperature" and now.dish is None and now.method is None and ground.topic == SUGAR:
+        return replace(heard.about(SUGAR, subject=heard.subject_for(SUGAR) or ground.subject), elliptical=False)
     running = last.topic == "timer" and last.timer_action not in (None, "set")
     if running and heard.elliptical and now.dish and not now.method:
         return heard.about("timer")

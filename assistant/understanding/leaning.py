@@ -25,7 +25,8 @@ TURNS, WEAK_TURNS, BACK = (cues("turning", name) for name in ("turns", "weak", "
 RIGHTED, OTHER_ONE, FIRST_ONE = (cues("turning", name) for name in ("righted", "other_one", "first_one"))
 AGAIN, SAID_AGAIN, CONVERTING = (cues("turning", name) for name in ("again", "said_again", "converting"))
 WHO, DEGREES = (frozenset(cues("turning", name)) for name in ("who", "degrees"))
-CHANGED = cues("turning", "changed")
+WATERS = ("drinking_water",)
+CHANGED, BASELINE = cues("turning", "changed"), cues("turning", "baseline")
 KINDS = frozenset(cues("turning", "kinds"))
 WHY_BEHIND = re.compile(cues("turning", "why_behind")[0], re.IGNORECASE)
 LONGEST_KIND, LONGEST_ASIDE, SHORTEST = 3, 14, 4
@@ -46,7 +47,9 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     if last is None or (last.topic in marked("ends_there") and last.topic != TIMER):
         return hearing
     words = [token.norm_ for token in doc]
-    heard = replace(hearing, request=with_new_place(hearing, last))
+    placed = with_new_place(doc, hearing, last)
+    bare = hearing.bare_elevation if placed.elevation_m == hearing.request.elevation_m else None
+    heard = replace(hearing, request=placed, bare_elevation=bare)
     if last.topic == TIMER:
         return heard
     kind = other_kind(doc, heard.request, last)
@@ -61,6 +64,8 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     if not (kind or back) and hearing.elliptical:
         return replace(heard, request=request)
     asked = not ASKING_FORMS.isdisjoint(request.forms)
+    if last.subject in WATERS and noted:
+        return _leaning(replace(heard, request=replace(request, temperature_c=None, subject=last.subject)))
     if (kind or back or (noted and not asked)) and len(words) <= LONGEST_ASIDE and not asked:
         return _leaning(replace(heard, request=request))
     if is_turn(doc, words, replace(heard, request=request), last):
@@ -76,13 +81,14 @@ def _leaning(hearing: Hearing) -> Hearing:
     return replace(hearing, elliptical=True, request=replace(request, unused=doubts, choices=(), small_talk=None))
 
 
-def with_new_place(hearing: Hearing, last: Request) -> Request:
+def with_new_place(doc: Doc, hearing: Hearing, last: Request) -> Request:
     """What is said, where a place that sounds like that of a baseline is the new one: and down in the valley, at 800?
 
     A time said beside it belongs to it: at home in the plains they take 10 minutes.
     """
     request = hearing.request
-    if None not in (last.elevation_m, request.from_elevation_m) and last.elevation_m == request.elevation_m:
+    twice = request.from_elevation_m is not None and last.elevation_m == request.elevation_m is not None
+    if twice and last.from_elevation_m is None and not said([token.norm_ for token in doc], BASELINE):
         # of two elevations one of which was known, the other is what is put right
         return replace(request, elevation_m=request.from_elevation_m, elevation_from="stated", from_elevation_m=None)
     beside = request.time_min is not None or request.elevation_m is not None

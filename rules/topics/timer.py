@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from rules.book import Case, Part, rule
 from rules.model import Figure, Request
-from rules.said import duration, sentences
+from rules.said import exact_duration, sentences
 
 say = sentences("topics/timer")
 
@@ -20,7 +20,7 @@ def length(case: Case) -> Part:
         return Part(headline=say("kept-in-a-conversation"))
     return Part(
         figures=(Figure("timer", say("label"), minutes, "min"),),
-        headline=say("headline", time=duration(minutes)),
+        headline=say("headline", time=exact_duration(minutes)),
     )
 
 

@@ -9,3 +9,6 @@ tough-piece-size = The size of the pieces changes little, since a tough cut need
 piece-size = Heat needs four times as long to the middle of a piece twice as thick, and a quarter for one half as thick: the time given is for the usual size.
 bone = The bone changes the centre's temperature by nothing: simmered, meat on the bone takes a little longer; in dry heat, meat without one is done sooner and dries out first.
 egg-size = For small eggs go by the short end of the range, for extra large ones add about 1 min to the long end.
+egg-cold = Times for eggs are from the fridge; at room temperature take about 1 min off.
+gluten-free = Gluten-free kinds go from firm to falling apart quickly: begin to try 2 min before the packet's time, and use plenty of water at a full boil.
+water-under-the-boil = No: water that does not come to the boil shows by nothing that it was hot enough for long enough. Until it can boil use bottled water, or treat it with disinfectant tablets as their packet says; a child who is ill and cannot drink, or drinks and loses it, needs a doctor.
