@@ -111,9 +111,9 @@ def of_timer(heard: Hearing, last: Request) -> Hearing:
         follows = said_among(words, AFTER) and last.time_min is not None
         action = None if follows else action
         total = minutes + last.time_min if follows and last.time_min is not None else minutes
-        return replace(heard.about(TIMER, time_min=total, timer_action=action), elliptical=False)
+        return replace(heard.about(TIMER, time_min=total, timer_action=action, choices=()), elliptical=False)
     stops = action in ("stop", "stop_all") and now.method is None and len(words) <= SHORT
-    return heard.about(TIMER) if stops and now.topic != TIMER else heard
+    return heard.about(TIMER, choices=()) if stops and now.topic != TIMER else heard
 
 
 def after(question: Request, memory: Memory) -> Memory:

@@ -25,6 +25,8 @@ TURNS, WEAK_TURNS, BACK = (cues("turning", name) for name in ("turns", "weak", "
 RIGHTED, OTHER_ONE, FIRST_ONE = (cues("turning", name) for name in ("righted", "other_one", "first_one"))
 AGAIN, SAID_AGAIN, CONVERTING = (cues("turning", name) for name in ("again", "said_again", "converting"))
 WHO, DEGREES = (frozenset(cues("turning", name)) for name in ("who", "degrees"))
+WHAT_OF, WHEREABOUTS = cues("turning", "what_of"), cues("turning", "whereabouts")
+BAKE, LONGEST_PLACE = "bake_adjust", 9
 WATERS = ("drinking_water",)
 CHANGED, BASELINE = cues("turning", "changed"), cues("turning", "baseline")
 KINDS = frozenset(cues("turning", "kinds"))
@@ -68,7 +70,7 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
         return _leaning(replace(heard, request=replace(request, temperature_c=None, subject=last.subject)))
     if (kind or back or (noted and not asked)) and len(words) <= LONGEST_ASIDE and not asked:
         return _leaning(replace(heard, request=request))
-    if is_turn(doc, words, replace(heard, request=request), last):
+    if of_the_bake(heard, words, last) or is_turn(doc, words, replace(heard, request=request), last):
         return _leaning(replace(heard, request=request))
     return replace(heard, request=request) if noted and asked else heard
 
@@ -148,14 +150,15 @@ def is_turn(doc: Doc, words: Sequence[str], hearing: Hearing, last: Request) -> 
         return False
     if len(words) > LONGEST_ASIDE * 2 or not WHO.isdisjoint(words):
         return False
-    strong, weak = said(words, TURNS), said(words[:3], WEAK_TURNS)
+    strong, weak = said(words, TURNS), said(words[:3], WEAK_TURNS) or said(words, WHAT_OF)
+    elsewhere = moves and is_elsewhere(words, request)
     if righted(doc, words, request):
         return True
     match request.topic:
         case "smalltalk":
-            return strong or weak or changes
+            return strong or weak or changes or elsewhere
         case "out_of_scope" | "help":
-            return strong or (changes and (weak or len(words) <= SHORTEST))
+            return strong or elsewhere or (changes and (weak or len(words) <= SHORTEST))
         case "set_kitchen":
             only_units = units and not moves and not request.equipment and said(words, SAID_AGAIN)
             return only_units or ((moves or changes) and strong and last.topic != "set_kitchen")
@@ -165,9 +168,23 @@ def is_turn(doc: Doc, words: Sequence[str], hearing: Hearing, last: Request) -> 
         case "convert_recipe":
             return last.topic != "convert_recipe" and not said(words, CONVERTING)
         case "why":
-            return "why" not in request.forms and not request.terms and request.subject in (None, GENERAL)
+            unnamed = request.subject in (None, GENERAL) or said(words, AGAIN)
+            return "why" not in request.forms and not request.terms and unnamed
     again = said(words, AGAIN) and ASKING_FORMS.isdisjoint(request.forms) and request.topic != last.topic
     return again and (not kitchen_told.asks(doc) or said(words, CHANGED))
+
+
+def is_elsewhere(words: Sequence[str], request: Request) -> bool:
+    """Whether an utterance is about another place and no more: at the lower camp, 2,300; down at the beach house."""
+    told = not request.place or said(words[:2], WHEREABOUTS) or said(words, WHAT_OF)
+    return told and len(words) <= LONGEST_PLACE and ASKING_FORMS.isdisjoint(request.forms)
+
+
+def of_the_bake(hearing: Hearing, words: Sequence[str], last: Request) -> bool:
+    """Whether another part of the bake that is talked of is named, and no more: and the oven?"""
+    short = len(words) <= SHORTEST + 1 and ASKING_FORMS.isdisjoint(hearing.request.forms)
+    unheard = hearing.request.topic in ("smalltalk", "out_of_scope", "help") and not hearing.request.small_talk
+    return last.topic == BAKE and short and unheard and hearing.subject_for(BAKE) is not None
 
 
 def righted(doc: Doc, words: Sequence[str], request: Request) -> bool:
