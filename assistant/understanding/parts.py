@@ -9,6 +9,7 @@ from itertools import pairwise
 from spacy.tokens import Doc, Token
 
 from assistant.reading.spans import Found
+from assistant.understanding import corrected
 from assistant.understanding.cue_words import cues
 from rules.foods.dishes import dishes
 
@@ -98,7 +99,8 @@ def of_dishes(doc: Doc) -> tuple[str, ...]:
     >>> of_dishes(read("how long for artichokes and also for eggs in Quito"))
     ('how long for artichokes', 'for eggs in Quito')
     """
-    named = _apart([f for f in doc._.found if f.kind == "dish"])
+    words = [token.norm_ for token in doc]
+    named = _apart([f for f in corrected.meant(words, doc._.found) if f.kind == "dish"])
     leads = [_lead(doc, before, after) for before, after in pairwise(named)]
     if not leads or any(lead is None for lead in leads) or len(named) > MOST:
         return ()

@@ -25,6 +25,7 @@ from assistant.understanding import (
     time_roles,
     timer_words,
     unclaimed,
+    wanted,
     what_is_asked,
     what_is_in_it,
     whistles,
@@ -35,7 +36,7 @@ from assistant.understanding.time_roles import Times
 from assistant.understanding.timer_words import OfTimers
 from assistant.understanding.wondering import is_of_kitchen
 from rules.catalogue import marked
-from rules.foods import meat, methods
+from rules.foods import methods
 from rules.foods.dishes import classes, dishes
 from rules.model import Kitchen, Quantity, Request, Units, Unused
 from rules.physics import water
@@ -46,6 +47,8 @@ from rules.topics.why import GENERAL, rows
 say = sentences("understanding/request")
 
 TIMER = "timer"
+# topics that an utterance without a question is taken for
+SMALL_TALK = ("smalltalk", "help", "out_of_scope")
 WHY = "why"
 TROUBLE = "troubleshoot"
 # two readings of one temperature, in the units of either scale [degF]
@@ -54,6 +57,8 @@ METHODS_WITHOUT_ROLES = ("sous_vide", "hold", "chill", "proof", "preserve")
 # forms in which two things are held against each other
 COMPARING = ("which", "differ")
 METRIC_LANDS = cues("elevation", "metric_lands")
+KEEPING, KEPT, BATHS = cues("kept_hot", "verbs"), cues("kept_hot", "ends"), cues("kept_hot", "baths")
+KEPT_WITHIN = 5
 HOT_WORDS = cues("temperature", "hot")
 # what a food that another dish is made of must not lose: kidney bean curry
 STAYS = ("lectin", "any_bean", "cyanogenic", "wild_foraged", "trichinella", "raw_egg", "raw_fish", "in_oil")
@@ -113,13 +118,18 @@ class Hearing:
 def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     """Build the request of one utterance; the kitchen only decides what figures without a unit mean."""
     words = [token.norm_ for token in doc]
-    topic, found = doc._.topic.id, corrected.meant(words, doc._.found)
+    topic, lacking = doc._.topic.id, corrected.lacking(words, doc._.found)
+    talk = small_talk.kind([token.lower_ for token in doc]) if topic in SMALL_TALK else None
+    topic = "smalltalk" if talk in small_talk.SAID_ANYHOW else topic
+    found = [f for f in corrected.meant(words, doc._.found) if f not in lacking]
     units = answer_preferences.spoken_system(words, doc._.measures) or of_land(words, doc)
     tools = equipment(words, found)
     dish = faults.said_of(doc) if topic == TROUBLE else None
     dish = dish or amounts.made_of(doc, amounts.bird(main_dish(found, topic), doc), topic)
     dish = dish or ("white rice" if topic == "liquid" and "rice_cooker" in tools else None)
-    method = spoken_method(words, found) or implied_method(words, topic)
+    dish = wanted.egg(dish, words)
+    method = spoken_method(words, found) or implied_method(words, topic) or method_of(tools)
+    method = in_a_bath(method, dish, words)
     whistled = whistles.heard(doc)
     method = method or (None if whistled is None else "pressure_cook")
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
@@ -185,7 +195,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         packing=packed.packing(doc),
         timer_action=timers.action if topic == TIMER else None,
         timer_name=timers.name if topic == TIMER else "",
-        small_talk=small_talk.kind([token.lower_ for token in doc]) if topic == "smalltalk" else None,
+        small_talk=talk if topic == "smalltalk" else None,
         nearest=nearest(doc),
         choices=doc._.topic.choices if not (elliptical or doc._.safety) and topic == doc._.topic.id else (),
         forms=tuple(dict.fromkeys(form.id for form in doc._.forms)),
@@ -193,11 +203,12 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         denied=doc._.wonder.denied and topic == WHY,
         terms=doc._.wonder.terms if topic == WHY else (),
         asked_way=doc._.asked_way,
-        wanted_doneness=wanted_doneness(words),
+        wanted_doneness=wanted.doneness(words),
         temperatures_c=tuple(dict.fromkeys(temps)) if len(set(temps)) > 1 else (),
         **rivals(doc, dish, method),
         units=units or kitchen.units,
         equipment=tools,
+        lacking=tuple(dict.fromkeys(f.id for f in lacking)),
         unused=(
             *(*height.unused, *barometer.unused),
             *(*((no_such,) if no_such else ()), *unknown, *choice(doc)),
@@ -244,22 +255,6 @@ def rivals(doc: Doc, dish: str | None, method: str | None) -> dict[str, Any]:
 
 def _others(found: Sequence[Found], kind: str, main: str | None) -> tuple[str, ...]:
     return tuple(dict.fromkeys(f.id for f in found if f.kind == kind and f.id != main))
-
-
-def wanted_doneness(words: Sequence[str]) -> str | None:
-    """How done meat is wanted, an id of data/lexicon/doneness.toml; of several phrases the longest.
-
-    >>> wanted_doneness("a steak medium rare".split()), wanted_doneness("on medium heat".split())
-    ('medium_rare', None)
-    """
-    text = f" {' '.join(words)} "
-    told = [
-        (len(phrase), row.id)
-        for row in meat.doneness().values()
-        for phrase in row.heard_as
-        if f" {phrase} " in text and not any(f" {phrase} {word} " in text for word in row.not_before)
-    ]
-    return max(told)[1] if told else None
 
 
 def _first(*values: float | None) -> float | None:
@@ -323,7 +318,23 @@ def spoken_method(words: Sequence[str], found: Sequence[Found]) -> str | None:
     roasts = [f.id for f in found if f.kind == "method" and words[f.start] == "roast"]
     heads = [m for f in found if f.kind == "dish" and (m := lexicon.method_inside(words, f))]
     leading = [m for m in spoken if m in methods.marked("leading")]
-    return next(iter([*leading, *spoken, *roasts, *heads]), None)
+    return next(iter([*leading, *spoken, *roasts, *heads]), None) or ("hold" if _is_kept_hot(words) else None)
+
+
+def _is_kept_hot(words: Sequence[str]) -> bool:
+    """Whether something is kept hot, whatever stands between: keep the rice for 60 warm."""
+    begun = [i for i, word in enumerate(words) if word in KEEPING]
+    return any(word in KEPT for i in begun for word in words[i + 1 : i + 1 + KEPT_WITHIN])
+
+
+def in_a_bath(method: str | None, dish: str | None, words: Sequence[str]) -> str | None:
+    """The method; a custard in a bain-marie is baked in it, and not held.
+
+    >>> in_a_bath("hold", "flan", "flan in a bain marie".split())
+    'bake'
+    """
+    bathed = method == "hold" and dish is not None and "water_bath" in dishes()[dish].traits
+    return "bake" if bathed and said(words, BATHS) else method
 
 
 def implied_method(words: Sequence[str], topic: str) -> str | None:
@@ -337,6 +348,16 @@ def equipment(words: Sequence[str], found: Sequence[Found]) -> tuple[str, ...]:
     """The equipment that is named, also where its name was heard as the method it is for: electric pressure cooker."""
     named = (" ".join(words[f.start : f.end]) for f in found if f.kind in ("equipment", "method"))
     return tuple(dict.fromkeys(id for name in named for kind, id in lexicon.meanings(name) if kind == "equipment"))
+
+
+def method_of(tools: Sequence[str]) -> str | None:
+    """The method that a tool is for, where it is for one alone: a circulator.
+
+    >>> method_of(["immersion_circulator"]), method_of(["gas_burner"])
+    ('sous_vide', None)
+    """
+    of = {method.id for method in methods.methods().values() if set(tools).intersection(method.equipment)}
+    return of.pop() if len(of) == 1 else None
 
 
 def dry_measures(doc: Doc, topic: str) -> list[Measure]:

@@ -87,8 +87,10 @@ def heard(doc: Doc) -> Times:
     return Times(
         first=_ends(times[0]) if times else None,
         baseline=next((_ends(m) for m, part in parts if part in (KNOWN, BASELINE)), None),
-        elapsed_min=next((_middle(m) for m, part in parts if part == ELAPSED), stood_min or None),
-        planned_min=next((_middle(m) for m, part in parts if part == PLANNED), _bare_min(doc, times, said)),
+        elapsed_min=next(
+            (_middle(m) for m, part in parts if part == ELAPSED), stood_min or _bare_min(doc, times, said, ELAPSED)
+        ),
+        planned_min=next((_middle(m) for m, part in parts if part == PLANNED), _bare_min(doc, times, said, PLANNED)),
         rated=rate.weight_ends if rate else None,
     )
 
@@ -113,13 +115,13 @@ def part_of(doc: Doc, time: Measure, times: Sequence[Measure], said: Sequence[tu
     return min(around)[-1] if around else unsaid
 
 
-def _bare_min(doc: Doc, times: Sequence[Measure], said: Sequence[tuple[str, int, int]]) -> float | None:
-    """A bare number that is planned, in the unit of the one time beside it [min]: the box says 9 min, is 13 enough."""
+def _bare_min(doc: Doc, times: Sequence[Measure], said: Sequence[tuple[str, int, int]], wanted: str) -> float | None:
+    """A bare number that plays a part, in the unit of the one time beside it [min]: it says 9 min, is 13 enough."""
     if len(times) != 1 or not times[0].said:
         return None
     taken = {i for m in (*doc._.measures, *doc._.elevations) for i in range(m.start, m.end)}
-    planned = [(start, end) for part, start, end in said if part == PLANNED]
-    bare = (n for n in doc._.numbers if n.start not in taken and any(s <= n.start and n.end <= e for s, e in planned))
+    told = [(start, end) for part, start, end in said if part == wanted]
+    bare = (n for n in doc._.numbers if n.start not in taken and any(s <= n.start and n.end <= e for s, e in told))
     return next((n.value * times[0].low / times[0].said for n in bare), None)
 
 

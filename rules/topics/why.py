@@ -13,12 +13,11 @@ from dataclasses import dataclass, replace
 from functools import cache
 from typing import Any, Literal
 
-from rules import explanations, tables
+from rules import example, explanations, tables
 from rules.book import Case, Part, Rule, rule
 from rules.explanations import glossary
-from rules.explanations.glossary import EXAMPLE_M
-from rules.model import Caution, Figure, Level, Request
-from rules.said import Said, Words, elevation, listed, sentences, together
+from rules.model import Caution, Level, Request
+from rules.said import Said, Words, listed, sentences, together
 
 ONE_LINE = 1
 NEAREST = 3
@@ -29,8 +28,6 @@ Polarity = Literal["positive", "negative", "either"]
 
 say = sentences("topics/why")
 say_of_all = sentences("why/shared")
-
-ASK = Caution("note", say("example-caution"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -157,12 +154,12 @@ def part(row: Row, case: Case) -> Part:
     """The explanation at the depth that is asked for, at the asker's elevation or at an example."""
     if case.request.elevation_m is not None:
         return explained(row, case)
-    example = explained(row, Case(replace(case.request, elevation_m=EXAMPLE_M)))
+    of_it = explained(row, Case(replace(case.request, elevation_m=example.EXAMPLE_M)))
     return replace(
-        example,
-        headline=together(example.headline, say("example", example=elevation(EXAMPLE_M))),
-        figures=(Figure("example_elevation", say("example-label"), EXAMPLE_M, "m"), *example.figures),
-        cautions=(*example.cautions, ASK),
+        of_it,
+        headline=example.told(of_it.headline),
+        figures=(example.figure(), *of_it.figures),
+        cautions=(*of_it.cautions, example.ASK),
     )
 
 
