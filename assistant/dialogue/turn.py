@@ -10,7 +10,7 @@ from assistant.dialogue import made, moves
 from assistant.dialogue.heard import Heard, hear
 from assistant.dialogue.made import BRIEFEST, answer_again, ask, said
 from assistant.dialogue.memory import Memory, learn_kitchen
-from assistant.dialogue.several import KITCHEN_SIGNS, OUTSIDE, several
+from assistant.dialogue.several import OUTSIDE, several
 from assistant.dialogue.thread import after, question_of
 from assistant.understanding.awaited import choice
 from assistant.understanding.conversation import merge, settle_in
@@ -25,6 +25,10 @@ from rules.said import elevation, sentences
 say = sentences("dialogue/turn")
 
 SHORTEST_ASK = 6
+# what shows that an utterance is about the kitchen, though nobody can tell what it asks
+KITCHEN_SIGNS = frozenset(
+    ("kitchen_word", "dish", "method", "ingredient", "equipment", "temperature", "baking", "candy", "canning", "cooker")
+)
 
 
 @dataclass(frozen=True, slots=True)

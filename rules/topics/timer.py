@@ -20,7 +20,7 @@ def length(case: Case) -> Part:
         return Part(headline=say("kept-in-a-conversation"))
     return Part(
         figures=(Figure("timer", say("label"), minutes, "min"),),
-        headline=headline(case.request.timer_name or case.request.dish or "", exact_duration(minutes)),
+        headline=headline(case.request.dish or case.request.timer_name, exact_duration(minutes)),
     )
 
 
