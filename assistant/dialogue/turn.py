@@ -8,10 +8,11 @@ from functools import partial
 from assistant import drill
 from assistant.dialogue import made, moves
 from assistant.dialogue.heard import Heard, hear
-from assistant.dialogue.made import BRIEFEST, answer_again, ask, said
+from assistant.dialogue.made import BRIEFEST, answer_again, ask, refused, said
 from assistant.dialogue.memory import Memory, learn_kitchen
 from assistant.dialogue.several import OUTSIDE, several
 from assistant.dialogue.thread import after, question_of
+from assistant.understanding import leaning
 from assistant.understanding.awaited import choice
 from assistant.understanding.conversation import merge, settle_in
 from assistant.understanding.hazards import Hazard
@@ -189,6 +190,9 @@ def answered(heard: Heard, memory: Memory) -> Turn:
     if memory.request and memory.request.depth == BRIEFEST and hearing.depth is None:
         question = replace(question, depth=BRIEFEST)
     request = replace(settle_in(question, memory.kitchen), dangers_too=heard.warned_beside)
+    if memory.scene.danger and leaning.is_only_units(hearing):
+        # what was refused stays refused in any units
+        request = replace(request, **refused(memory.scene.danger))
     reply = work_out(replace(request, depth=heard.depth) if heard.depth else request)
     kept = memory if hearing.passing else after(question, memory)
     asked = reply.missing[0] if reply.missing else None

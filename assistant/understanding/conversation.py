@@ -18,6 +18,7 @@ from rules.physics.units import M_PER_FT
 
 # an elevation told in metres is a round one of them, and none in feet
 ROUND_M, ROUND_FT = 10, 50
+BEFORE_COOKING = ("soaking",)
 SLOTS_OF_A_DISH = (
     "time_min",
     "time_high_min",
@@ -66,7 +67,8 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
         turned = (to for slot, to in topics()[previous.topic].turns_to.items() if getattr(now, slot))
         stated["topic"] = next(turned, previous.topic)
         named = None if stated["topic"] == TROUBLE else now.subject
-        stated["subject"] = heard.subject_for(stated["topic"]) or named or previous.subject
+        kept = None if _is_done_with(previous, now) else previous.subject
+        stated["subject"] = heard.subject_for(stated["topic"]) or named or kept
         if previous.portions and heard.plain and now.portions is None and heard.plain >= 1:
             now = replace(now, portions=int(heard.plain))
         stated["nearest"] = now.nearest or previous.nearest
@@ -87,6 +89,12 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
             keep = SLOTS_OF_A_DISH if same else ("portions", "service_time")
             stated |= {slot: getattr(previous, slot) for slot in keep if getattr(now, slot) in (None, ())}
     return replace(now, **(_place(previous, now, goes_on) | stated))
+
+
+def _is_done_with(previous: Request, now: Request) -> bool:
+    """Whether a question of what comes before the cooking gives way to the cooking: how long to soak; and to cook?"""
+    cooks = now.method is not None or "cook" in now.text.casefold()
+    return previous.subject in BEFORE_COOKING and cooks
 
 
 def is_baked(dish_class: str | None) -> bool:

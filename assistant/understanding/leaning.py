@@ -113,7 +113,9 @@ def other_kind(doc: Doc, now: Request, last: Request) -> str | None:
     by_method = {i for f in doc._.found if f.kind == "method" for i in range(f.start, f.end)}
     if by_method.issuperset(t.i for t in doc if t.norm_.isalpha() and t.norm_ not in little):
         return None
-    words = [t.norm_ for t in doc if t.i not in taken and t.norm_.replace("-", "").isalpha() and t.norm_ not in little]
+    back = next((t.i for t in doc if t.i and t.norm_ == "not"), len(doc))
+    own = [t for t in doc[:back] if t.i not in taken and t.norm_.replace("-", "").isalpha()]
+    words = [t.norm_ for t in own if t.norm_ not in little]
     if not 1 <= len(words) <= LONGEST_KIND:
         return None
     return next((dish for dish in _made_with(words, last.dish) if dish != last.dish), None)
@@ -122,10 +124,10 @@ def other_kind(doc: Doc, now: Request, last: Request) -> str | None:
 def _made_with(words: Sequence[str], dish: str) -> Iterator[str]:
     head = dish.split()[-1]
     for name in (head, dish):
-        phrase = " ".join([*(word for word in words if word not in head), name])
-        for kind, id in lexicon.meanings(phrase) or lexicon.meanings(phrase.replace(" ", "-", 1)):
-            if kind == "dish":
-                yield id
+        own = " ".join(word for word in words if word not in head)
+        before, behind = f"{own} {name}", f"{name} {own}"
+        for phrase in (before, before.replace(" ", "-", 1), behind):
+            yield from (id for kind, id in lexicon.meanings(phrase) if kind == "dish")
 
 
 def gone_back(words: Sequence[str], now: Request, last: Request, earlier: Sequence[Request]) -> Request | None:
@@ -167,7 +169,8 @@ def is_turn(doc: Doc, words: Sequence[str], hearing: Hearing, last: Request) -> 
             return only_units or ((moves or changes) and strong and last.topic != "set_kitchen")
         case "troubleshoot":
             nothing_wrong = request.subject is None and not complains(doc) and "wrong" not in request.forms
-            return nothing_wrong and last.topic != TROUBLE and (strong or weak or len(words) <= SHORTEST)
+            short = strong or weak or elsewhere or len(words) <= SHORTEST
+            return nothing_wrong and last.topic != TROUBLE and short
         case "convert_recipe":
             return last.topic != "convert_recipe" and not said(words, CONVERTING)
         case "why":
@@ -175,6 +178,13 @@ def is_turn(doc: Doc, words: Sequence[str], hearing: Hearing, last: Request) -> 
             return "why" not in request.forms and not request.terms and unnamed
     again = said(words, AGAIN) and ASKING_FORMS.isdisjoint(request.forms) and request.topic != last.topic
     return again and (not kitchen_told.asks(doc) or said(words, CHANGED))
+
+
+def is_only_units(hearing: Hearing) -> bool:
+    """Whether an utterance asks for the same in other units, and no more."""
+    slots = (*CHANGES, *PLACES, "subject", "equipment")
+    nothing = all(getattr(hearing.request, slot) in (None, ()) for slot in slots)
+    return hearing.elliptical and hearing.units is not None and nothing
 
 
 def is_elsewhere(words: Sequence[str], request: Request) -> bool:
