@@ -24,7 +24,7 @@ from rules.topics.why import GENERAL
 TURNS, WEAK_TURNS, BACK = (cues("turning", name) for name in ("turns", "weak", "back"))
 RIGHTED, OTHER_ONE, FIRST_ONE = (cues("turning", name) for name in ("righted", "other_one", "first_one"))
 AGAIN, SAID_AGAIN, CONVERTING = (cues("turning", name) for name in ("again", "said_again", "converting"))
-WHO, DEGREES = (frozenset(cues("turning", name)) for name in ("who", "degrees"))
+WHO, WH = (frozenset(cues("turning", name)) for name in ("who", "wh"))
 WHAT_OF, WHEREABOUTS = cues("turning", "what_of"), cues("turning", "whereabouts")
 BAKE, LONGEST_PLACE = "bake_adjust", 9
 WATERS = ("drinking_water",)
@@ -49,6 +49,8 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     if last is None or (last.topic in marked("ends_there") and last.topic != TIMER):
         return hearing
     words = [token.norm_ for token in doc]
+    if last.topic != TROUBLE and hearing.elliptical and begins_anew(doc, hearing.request):
+        return replace(hearing, elliptical=False)
     placed = with_new_place(doc, hearing, last)
     bare = hearing.bare_elevation if placed.elevation_m == hearing.request.elevation_m else None
     if placed.dish not in (None, last.dish) and details.heard(words, last):
@@ -78,6 +80,12 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     return replace(heard, request=request) if noted and asked else heard
 
 
+def begins_anew(doc: Doc, request: Request) -> bool:
+    """Whether little words and slots are a question of their own: my cake sank; how high is Leadville."""
+    fault = request.topic == TROUBLE and request.subject is not None and complains(doc)
+    return fault or kitchen_told.asks_height(doc)
+
+
 def _leaning(hearing: Hearing) -> Hearing:
     request = hearing.request
     if request.topic in (TROUBLE, "why"):
@@ -105,9 +113,9 @@ def with_new_place(doc: Doc, hearing: Hearing, last: Request) -> Request:
 
 def other_kind(doc: Doc, now: Request, last: Request) -> str | None:
     """The dish that words of kind make with the name of the dish before: brown, after jasmine rice; the red ones."""
-    if last.dish is None or now.dish not in (None, last.dish):
+    if last.dish is None or now.dish not in (None, last.dish) or any(f.kind == "equipment" for f in doc._.found):
         return None
-    taken = {i for f in doc._.found if f.kind in ("place", "equipment") for i in range(f.start, f.end)}
+    taken = {i for f in doc._.found if f.kind in ("place",) for i in range(f.start, f.end)}
     taken |= {i for spans in (doc._.measures, doc._.elevations) for s in spans for i in range(s.start, s.end)}
     little = LEANING | HINT_WORDS | KINDS
     by_method = {i for f in doc._.found if f.kind == "method" for i in range(f.start, f.end)}
@@ -189,8 +197,15 @@ def is_only_units(hearing: Hearing) -> bool:
 
 def is_elsewhere(words: Sequence[str], request: Request) -> bool:
     """Whether an utterance is about another place and no more: at the lower camp, 2,300; down at the beach house."""
+    asks = not WH.isdisjoint(words) and not said(words, WHAT_OF)
     told = not request.place or said(words[:2], WHEREABOUTS) or said(words, WHAT_OF)
-    return told and len(words) <= LONGEST_PLACE and ASKING_FORMS.isdisjoint(request.forms)
+    return (
+        told
+        and not asks
+        and "from" not in words
+        and len(words) <= LONGEST_PLACE
+        and ASKING_FORMS.isdisjoint(request.forms)
+    )
 
 
 def of_the_bake(hearing: Hearing, words: Sequence[str], last: Request) -> bool:
