@@ -36,6 +36,8 @@ LANDMARKS = cues("elevation", "landmarks")
 # lands stand between a word that tells and the height: in the Drakensberg at 3,000
 SMALL = frozenset((*BETWEEN, *cues("elevation", "lands_in_metres"), *cues("elevation", "lands_in_feet"), "on"))
 TIMES = (["time"], ["times"], ["timing"])
+# words of a kitchen beside the one whose elevation is said: it takes 25 min at 5,000 ft, how long here
+OTHER_KITCHEN = frozenset(cues("elevation", "other_kitchen"))
 SENTENCE_ENDS = (".", "?", "!", ";")
 TIMED_REACH = 9
 # figures of a bake or a pot that belong to the place beside them
@@ -62,7 +64,9 @@ def with_role(words: Sequence[str], mentions: Sequence[Elevation], i: int, times
     if _is_of_others(before, after):
         return replace(mention, role="from", sure=True)
     told = _role_before(before)
-    if told in (None, "from") and _is_timed(words, first, last, mention, times):
+    alone = len(mentions) == 1 and told is None and OTHER_KITCHEN.isdisjoint(words)
+    until = mention.end if alone else last
+    if told in (None, "from") and _is_timed(words, first, until, mention, times):
         told = "from"
     elif told is None or (told == "here" and before[-1:] != ["to"] and "into" not in before):
         told = _role_after(after) or told
@@ -118,9 +122,14 @@ def _is_timed(words: Sequence[str], first: int, last: int, mention: Elevation, t
         asked = any(word in ASKS for word in _sentence_before(words, mention))
         if not asked and mention.end <= time.start < last and mention.end + 4 >= time.start:
             lead = words[mention.end : time.start]
-            if _takes(lead, lead) and not any(word in lead for word in ELSEWHERE):
+            if _takes(lead, lead) and not _is_own(lead) and not any(word in lead for word in ELSEWHERE):
                 return True
     return False
+
+
+def _is_own(lead: Sequence[str]) -> bool:
+    """Whether nobody but the cook did it: 9,000 ft baked 60 min."""
+    return len(lead) == 1 and lead[0].endswith("ed")
 
 
 def _takes(sentence: Sequence[str], lead: Sequence[str]) -> bool:

@@ -70,7 +70,7 @@ def signs_of(doc: Doc) -> Iterator[str]:
         yield from book.stems.get(one, ())
     if kitchen_told.tells(doc) or kitchen_told.asks_back(doc):
         yield KITCHEN_TOLD
-    if any(n.value in HOURS and n.start and doc[n.start - 1].norm_ in BEFORE_HOUR for n in doc._.numbers):
+    if any(n.value in HOURS and n.start and norms(doc)[n.start - 1] in BEFORE_HOUR for n in doc._.numbers):
         yield HOUR
     text = f" {' '.join(norms(doc))} "
     yield from (sign for phrase, sign in book.phrases if phrase in text)

@@ -1,13 +1,17 @@
 line =
     { $side ->
-        [level] A moka pot runs as it should { $at }: its water boils at { $boil }.
-       *[other] A moka pot is pushed by its steam, and { $at } its water boils at only { $boil }: it rises sooner, cooler
-            and with more steam behind it, so it sputters early.
-    } Use a low flame, fill it with hot water, and take it off at the first gurgle.
+        [above] It is not broken: { $at } water boils at { $boil } and the air pushes back less, so it runs sooner and
+            cooler; keep the flame low and take it off at the first gurgle.
+        [level] A moka pot sputters when the water below runs out, { $at } as it was made to; higher up that comes sooner.
+       *[below] A moka pot sputters a touch later { $at }, where water boils at { $boil }.
+    }
 paragraph =
-    The steam in the bottom pushes the water through the coffee as soon as it is a little stronger than the air outside.
-    { CAPITAL($at) } the air pushes back less, so that happens early; the last of the water boils off as steam and sputters.
-    Grind a little finer and fill the basket to the brim for the cooler water. If it leaks at the waist or nothing comes
-    at all, look at the gasket and the valve: that would be a fault.
+    Steam and warm air over the water in the lower chamber push it up through the coffee, against the air outside, { $pressure }. { $boils } { $side ->
+        [above] So less heat does it: the water passes the coffee a few degrees cooler and faster, and what is left turns
+            to steam, which sputters.
+       *[other] So it works as it was built to.
+    } Fill to below the valve, grind a little finer but do not press the coffee down, and start with hot water, so that the
+    grounds do not scorch while it heats. A pot that leaks at the seam or hisses at the valve wants a new ring; sputtering
+    at the end is no fault.
 equations = { $boiling_equation }
-belief-broken = A moka pot that sputters sooner the higher you go is doing what thin air makes it do; a low flame, hot water, and off at the first gurgle.
+caution = Never block the valve or press the coffee hard: the lower chamber is under pressure.
