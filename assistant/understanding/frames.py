@@ -10,9 +10,10 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.text import fold
+from assistant.reading.tokens import norms
 from assistant.understanding import kitchen_told
 from assistant.understanding.claims import claimed
-from assistant.understanding.concepts import stem
+from assistant.understanding.concepts import stem, stems
 from rules import tables
 from rules.catalogue import Topic, topics
 from rules.foods.dishes import dishes
@@ -62,13 +63,14 @@ def signs_of(doc: Doc) -> Iterator[str]:
     yield from (token.tag_ for token in doc if token.tag_)
     yield from (found.kind for found in doc._.found)
     book = signs()
-    for token in doc:
-        yield from book.stems.get(stem(token.norm_), ())
+    for one in stems(doc):
+        yield from book.stems.get(one, ())
     if kitchen_told.tells(doc) or kitchen_told.asks_back(doc):
         yield KITCHEN_TOLD
-    text = f" {' '.join(token.norm_ for token in doc)} "
+    text = f" {' '.join(norms(doc))} "
     yield from (sign for phrase, sign in book.phrases if phrase in text)
-    if not any(token.norm_.isalnum() for token in doc if token.i not in claimed(doc)):
+    kept = claimed(doc)
+    if not any(word.isalnum() for i, word in enumerate(norms(doc)) if i not in kept):
         yield NOTHING_ELSE
     ingredients = {found.start for found in doc._.found if found.kind == "ingredient"}
     for found in doc._.found:

@@ -9,6 +9,7 @@ from itertools import pairwise
 from spacy.tokens import Doc, Token
 
 from assistant.reading.spans import Found
+from assistant.reading.tokens import norms
 from assistant.understanding import corrected, senses
 from assistant.understanding.cue_words import cues
 from rules.foods.dishes import dishes
@@ -72,7 +73,7 @@ def _segments(doc: Doc) -> Iterator[Segment]:
 
 def _begins(doc: Doc, token: Token) -> bool:
     """Whether a new piece begins at a token: behind the end of a sentence, or where a question is joined on."""
-    before, word = doc[token.i - 1].norm_, token.norm_
+    before, word = norms(doc)[token.i - 1], token.norm_
     if before in ENDS and word not in ENDS:
         return True
     if word in JOINS and before not in JOINS:
@@ -81,17 +82,17 @@ def _begins(doc: Doc, token: Token) -> bool:
 
 
 def _opens(doc: Doc, at: int) -> bool:
-    while at < len(doc) and (doc[at].norm_ in FILLERS or doc[at].norm_ in JOINS or doc[at].norm_ == ","):
+    while at < len(doc) and (norms(doc)[at] in FILLERS or norms(doc)[at] in JOINS or norms(doc)[at] == ","):
         at += 1
-    return at < len(doc) and doc[at].norm_ in OPENERS
+    return at < len(doc) and norms(doc)[at] in OPENERS
 
 
 def _asks(doc: Doc, start: int, end: int) -> bool:
-    words = sum(token.norm_.isalnum() for token in doc[start:end])
-    if words < FEWEST_WORDS or all(token.norm_ in BARE for token in doc[start:end] if token.norm_.isalnum()):
+    words = sum(word.isalnum() for word in norms(doc)[start:end])
+    if words < FEWEST_WORDS or all(word in BARE for word in norms(doc)[start:end] if word.isalnum()):
         return False
     anywhere = any(start <= form.start < end and form.id in ASKED_ANYWHERE for form in doc._.forms)
-    marked = any(token.norm_ == ASKS for token in doc[start:end])
+    marked = ASKS in norms(doc)[start:end]
     return anywhere or marked or _opens(doc, start)
 
 
@@ -102,7 +103,7 @@ def of_dishes(doc: Doc) -> tuple[str, ...]:
     >>> of_dishes(read("how long for artichokes and also for eggs in Quito"))
     ('how long for artichokes', 'for eggs in Quito')
     """
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     named = _apart([f for f in corrected.meant(words, doc._.found) if f.kind == "dish"])
     leads = [_lead(doc, before, after) for before, after in pairwise(named)]
     if not leads or any(lead is None for lead in leads) or len(named) > MOST:
@@ -125,15 +126,15 @@ def _apart(found: Sequence[Found]) -> list[Found]:
 def _lead(doc: Doc, before: Found, dish: Found) -> int | None:
     """Where the piece of a dish begins that is joined to the one before it; None where it is but a part of that."""
     for i in range(dish.start - 1, max(before.end, dish.start - 1 - LEAD) - 1, -1):
-        if doc[i].norm_ in INTO:
+        if norms(doc)[i] in INTO:
             return None
-        if doc[i].norm_ in COORDINATES:
+        if norms(doc)[i] in COORDINATES:
             within = _without_joins(doc, i)
             return i + 1 if PAUSES.isdisjoint(token.norm_ for token in doc[before.end : within]) else None
     return None
 
 
 def _without_joins(doc: Doc, end: int) -> int:
-    while end > 0 and doc[end - 1].norm_ in COORDINATES:
+    while end > 0 and norms(doc)[end - 1] in COORDINATES:
         end -= 1
     return end

@@ -11,6 +11,7 @@ from spacy.tokens import Doc
 
 from assistant.reading import elevation_figures, elevation_mentions, instruments
 from assistant.reading.spans import Found, Measure
+from assistant.reading.tokens import norms
 from assistant.understanding import (
     amounts,
     answer_preferences,
@@ -19,7 +20,6 @@ from assistant.understanding import (
     kitchen_told,
     lexicon,
     packed,
-    senses,
     serving,
     small_talk,
     temperatures,
@@ -117,7 +117,7 @@ class Hearing:
 
 def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     """Build the request of one utterance; the kitchen only decides what figures without a unit mean."""
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     topic, lacking = doc._.topic.id, corrected.lacking(words, doc._.found)
     talk = small_talk.kind([token.lower_ for token in doc]) if topic in SMALL_TALK else None
     topic = "smalltalk" if talk in small_talk.SAID_ANYHOW else topic
@@ -263,7 +263,7 @@ def without_head(dish: str) -> str | None:
 
 def _heads(doc: Doc, method: str | None) -> Iterator[str]:
     """The methods at the head of dishes, where another was said: boiled against baked potatoes."""
-    words = senses.doc_words(doc)
+    words = norms(doc)
     heads = (lexicon.method_inside(words, found) for found in doc._.found if found.kind == "dish")
     yield from (head for head in heads if head and method and head != method)
 

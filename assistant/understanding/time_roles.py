@@ -13,6 +13,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.spans import Measure
+from assistant.reading.tokens import norms
 from assistant.understanding import forms, stretches
 
 FILE = "lexicon/time_roles.toml"
@@ -83,7 +84,7 @@ def heard(doc: Doc) -> Times:
         return Times(rate.total, rate.total, rated=rate.weight_ends)
     said = list(forms.patterns_heard(doc, FILE, "role")) if times else []
     parts = [(time, part_of(doc, time, times, said)) for time in times]
-    stood_min = stretches.hours(doc) * MINUTES_PER_HOUR if SINCE in {token.norm_ for token in doc} else 0.0
+    stood_min = stretches.hours(doc) * MINUTES_PER_HOUR if SINCE in set(norms(doc)) else 0.0
     return Times(
         first=_ends(times[0]) if times else None,
         baseline=next((_ends(m) for m, part in parts if part in (KNOWN, BASELINE)), None),
@@ -149,7 +150,7 @@ def _rate(doc: Doc, times: Sequence[Measure]) -> Rate | None:
 def _weight_of(doc: Doc, time: Measure, masses: Sequence[Measure]) -> tuple[float, int] | None:
     """The weight that a time is for [g], and where the words for it end."""
     at = time.end
-    while at < len(doc) and doc[at].norm_ in PER:
+    while at < len(doc) and norms(doc)[at] in PER:
         mass = next((m for m in masses if m.start == at), None)
         if mass:
             return mass.low, mass.end
@@ -157,12 +158,12 @@ def _weight_of(doc: Doc, time: Measure, masses: Sequence[Measure]) -> tuple[floa
     mass = next((m for m in masses if m.start == at and at > time.end), None)
     if mass:
         return mass.low, mass.end
-    if at > time.end and at < len(doc) and doc[at].norm_ in G_OF:
-        return G_OF[doc[at].norm_], at + 1
+    if at > time.end and at < len(doc) and norms(doc)[at] in G_OF:
+        return G_OF[norms(doc)[at]], at + 1
     return None
 
 
 def _added(doc: Doc, time: Measure, more: Measure) -> bool:
-    between = {token.norm_ for token in doc[time.end : more.start]}
-    behind = {token.norm_ for token in doc[more.end : more.end + 2]}
+    between = set(norms(doc)[time.end : more.start])
+    behind = set(norms(doc)[more.end : more.end + 2])
     return not PLUS.isdisjoint(between | (behind & {"over", "extra"})) and len(between) <= 6

@@ -9,6 +9,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
+from assistant.reading.tokens import norms
 from assistant.understanding import faults
 from assistant.understanding.complaints import TROUBLE, complains
 from assistant.understanding.wondering import (
@@ -81,7 +82,7 @@ def holds_methods_apart(doc: Doc, found: Wonder) -> bool:
 
 def subject(doc: Doc, topic: str) -> str | None:
     """The id of what is asked about, in the catalogue of a topic; None where the text names nothing of it."""
-    words, found = [token.norm_ for token in doc], doc._.found
+    words, found = norms(doc), doc._.found
     match topic:
         case "why":
             return explanation(doc)
@@ -112,7 +113,8 @@ def stage(text: str) -> str | None:
 
 def named(catalogue: Mapping[str, Sequence[str]], text: str) -> str | None:
     """The first id of a catalogue one of whose names stands in the text, word by word."""
-    return next((id for id, names in catalogue.items() if any(f" {n} " in f" {text} " for n in names)), None)
+    padded = f" {text} "
+    return next((id for id, names in catalogue.items() if any(f" {n} " in padded for n in names)), None)
 
 
 def explanation(doc: Doc) -> str | None:

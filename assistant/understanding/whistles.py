@@ -6,6 +6,7 @@ from math import ceil
 
 from spacy.tokens import Doc
 
+from assistant.reading.tokens import norms
 from assistant.reading.units import spellings, unit_named
 from assistant.understanding.cue_words import cues
 
@@ -23,7 +24,7 @@ def heard(doc: Doc) -> int | None:
     counted = next((m for m in doc._.measures if m.kind == KIND), None)
     if counted:
         return ceil((counted.low + counted.high) / 2)
-    return 0 if any(_asked_before(doc, i) for i, token in enumerate(doc) if _is_whistle(token.norm_)) else None
+    return 0 if any(_asked_before(doc, i) for i, word in enumerate(norms(doc)) if _is_whistle(word)) else None
 
 
 def _is_whistle(word: str) -> bool:
@@ -31,4 +32,4 @@ def _is_whistle(word: str) -> bool:
 
 
 def _asked_before(doc: Doc, at: int) -> bool:
-    return any(tuple(t.norm_ for t in doc[max(0, at - len(words)) : at]) == words for words in ASKED)
+    return any(tuple(norms(doc)[max(0, at - len(words)) : at]) == words for words in ASKED)

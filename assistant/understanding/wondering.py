@@ -12,10 +12,12 @@ from dataclasses import dataclass
 import numpy as np
 from spacy.tokens import Doc
 
+from assistant.reading.tokens import norms
 from assistant.understanding import lexicon, senses, trade_words
 from assistant.understanding.complaints import TROUBLE, complains
 from assistant.understanding.explanations import Match, index, nearest, ranked
-from assistant.understanding.senses import Slot, doc_words
+from assistant.understanding.forms import clause_starts
+from assistant.understanding.senses import Slot
 from rules.catalogue import marked
 from rules.topics.why import rows
 
@@ -152,8 +154,9 @@ def _of_lexicon_alone(slot: Slot) -> bool:
 def is_stated(doc: Doc) -> bool:
     """Whether a belief is stated or put to the test: is it true, does it, he says so, right?"""
     forms = {form.id for form in doc._.forms}
-    auxiliary = (at for at, word in enumerate(doc_words(doc)) if word in senses.words("auxiliaries"))
-    if TRUE in forms or any(doc[at].is_sent_start for at in auxiliary):
+    starts = clause_starts(doc)
+    auxiliary = (at for at, word in enumerate(norms(doc)) if word in senses.words("auxiliaries"))
+    if TRUE in forms or not starts.isdisjoint(auxiliary):
         return True
     return WHY not in forms and is_passed_on(doc)
 
@@ -161,9 +164,9 @@ def is_stated(doc: Doc) -> bool:
 def is_negated(doc: Doc, said: Sequence[Slot]) -> bool:
     """Whether what is stated is turned round by a no; a question's own `isn't it` is none, and two noes make a yes."""
     told = {word for slot in said for word in slot.features}
-    words = doc_words(doc)
+    words = norms(doc)
     noes = [at for at, word in enumerate(words) if word in senses.words("negations") and word not in told]
-    noes = [at for at in noes if not doc[at].is_sent_start]
+    noes = [at for at in noes if at not in clause_starts(doc)]
     tags = sum(words[at + 1] in ("it", "that", "they") for at in noes if at + 1 < len(words))
     return (len(noes) - tags) % 2 == 1
 
@@ -218,7 +221,7 @@ def is_choice(found: Wonder, topic: str, forms: Sequence[str]) -> bool:
 
 def is_of_methods(doc: Doc) -> bool:
     """Whether it is asked by which of two ways of cooking a dish is made: each has its time."""
-    words = doc_words(doc)
+    words = norms(doc)
     heads = {lexicon.method_inside(words, found) for found in doc._.found if found.kind == "dish"}
     methods = {found.id for found in doc._.found if found.kind == "method"} | (heads - {None})
     return is_dish_named(doc) and len(methods) > 1
@@ -226,7 +229,7 @@ def is_of_methods(doc: Doc) -> bool:
 
 def is_beside_open_pot(doc: Doc) -> bool:
     """Whether something is held against a pot: hotter than an open pot."""
-    words = doc_words(doc)
+    words = norms(doc)
     return "than" in words and "pot" in words
 
 
@@ -258,24 +261,24 @@ def is_in_doubt(doc: Doc, found: Wonder, forms: Sequence[str]) -> bool:
 
 def asks_reason(doc: Doc) -> bool:
     """Whether it asks for the reason by that name."""
-    text = f" {' '.join(doc_words(doc))} "
+    text = f" {' '.join(norms(doc))} "
     return any(f" {cue} " in text for cue in senses.words("by_name"))
 
 
 def is_after_reason(doc: Doc) -> bool:
     """Whether it asks how a thing can be, or what becomes of it."""
-    text = f" {' '.join(doc_words(doc))} "
+    text = f" {' '.join(norms(doc))} "
     return any(f" {cue} " in text for cue in senses.words("after_reason"))
 
 
 def is_stuck(doc: Doc) -> bool:
     """Whether it tells of a reading that does not come, or not go on."""
-    return not senses.words("stuck").isdisjoint(doc_words(doc))
+    return not senses.words("stuck").isdisjoint(norms(doc))
 
 
 def is_own_fault(doc: Doc) -> bool:
     """Whether a cook complains of a dish of their own, which is mended and not explained unless they ask for that."""
-    words = doc_words(doc)
+    words = norms(doc)
     own = not senses.words("own").isdisjoint(words) and any(found.kind == "dish" for found in doc._.found)
     return own and EXPLAIN not in words and complains(doc)
 
@@ -288,7 +291,7 @@ def opens_with_why(doc: Doc) -> bool:
 def is_of_kitchen(doc: Doc) -> bool:
     """Whether it speaks of food, of cooking or of elevation at all."""
     named = any(found.kind in OF_KITCHEN for found in doc._.found)
-    return named or is_of_height(doc) or not senses.words("of_kitchen").isdisjoint(doc_words(doc))
+    return named or is_of_height(doc) or not senses.words("of_kitchen").isdisjoint(norms(doc))
 
 
 def is_general(doc: Doc) -> bool:
@@ -303,12 +306,12 @@ def is_of_a_dish(doc: Doc) -> bool:
 
 def is_of_height(doc: Doc) -> bool:
     """Whether it speaks of elevation."""
-    return bool(doc._.elevations) or not senses.words("of_height").isdisjoint(doc_words(doc))
+    return bool(doc._.elevations) or not senses.words("of_height").isdisjoint(norms(doc))
 
 
 def is_passed_on(doc: Doc) -> bool:
     """Whether somebody's belief is passed on: he says so, it is a myth, right?"""
-    words = [word for word in doc_words(doc) if word.isalnum()]
+    words = [word for word in norms(doc) if word.isalnum()]
     text, said = f" {' '.join(words)} ", senses.words("saying").intersection(words)
     tagged = any(text.endswith(f" {tag} ") for tag in senses.words("tags"))
     told = bool(said) and not senses.words("people").isdisjoint(words)
