@@ -11,9 +11,9 @@ from assistant.dialogue.heard import Heard
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.thread import question_of
 from assistant.replies.together import together
-from assistant.understanding import parts
+from assistant.understanding import leaning, parts
 from assistant.understanding.conversation import merge, settle_in
-from assistant.understanding.request import TIMER
+from assistant.understanding.request import TIMER, WHY
 from assistant.understanding.utterance import listen
 from assistant.worked_out import WorkedOut, work_out
 from rules.catalogue import marked
@@ -46,7 +46,11 @@ def several(heard: Heard, memory: Memory) -> Several | None:
     if memory.asked or heard.hearing.request.recipe or heard.hearing.elliptical:
         return None
     base = question_of(heard.hearing, memory, back_to_recipe=False)
-    asked = _distinct(_questions(heard, base, memory)) or _distinct(_dishes(heard, base, memory))
+    asked = (
+        _distinct(_led(heard, memory))
+        or _distinct(_questions(heard, base, memory))
+        or _distinct(_dishes(heard, base, memory))
+    )
     clear = [piece for piece in asked if piece.is_clear]
     if len(clear) < 2:
         return None
@@ -64,15 +68,33 @@ def several(heard: Heard, memory: Memory) -> Several | None:
     return Several(reply, goes_on, next(iter(missing), None))
 
 
+def _led(heard: Heard, memory: Memory) -> Iterator[Piece]:
+    """The question before in the units that are asked for, and the question behind that."""
+    cut, last = parts.led(heard.doc), memory.request
+    if cut is None or last is None or last.topic in marked("ends_there"):
+        return
+    head, rest = (listen(text, memory.kitchen) for text in cut)
+    if not head.hearing.elliptical or head.hearing.units is None or head.hearing.request.dish:
+        return
+    before = merge(last, head.hearing)
+    asked = leaning.taken_up(rest.doc, rest.hearing, before, memory.earlier)
+    question = replace(merge(before, asked), units=before.units)
+    yield Piece(cut[0], before)
+    yield Piece(cut[1], question, is_clear=question.topic != OUTSIDE and not question.choices)
+
+
 def _questions(heard: Heard, base: Request, memory: Memory) -> Iterator[Piece]:
     """The question that each piece puts, with the place and, where it names none, the dish of the whole utterance."""
     before = base
     for text in parts.questions(heard.doc):
         utterance = listen(text, memory.kitchen)
-        topic = utterance.hearing.request.topic
+        hearing = utterance.hearing
+        topic = hearing.request.topic
+        if topic == OUTSIDE and WHY in hearing.request.forms and before.dish_class:
+            hearing, topic = hearing.about(WHY, subject=None), WHY
         if topic in marked("none_beside") and topic != TIMER:
             continue
-        question = _placed(merge(before, utterance.hearing), base)
+        question = _placed(merge(before, hearing), base)
         unclear = topic in (TIMER, OUTSIDE) or bool(question.choices)
         before = before if unclear else question
         yield Piece(text, question, is_clear=not unclear)

@@ -99,9 +99,10 @@ def forms_of(request: Request) -> Iterator[str]:
 
 def answered(request: Request) -> Iterator[str]:
     """The forms up to one that the room answers anyway; behind that only those that want yes or no."""
-    plain = next((at for at, form in enumerate(request.forms) if form in PLAIN), len(request.forms))
-    yield from request.forms[:plain]
-    yield from (form for form in request.forms[plain:] if form in VERDICTS)
+    forms = [form for form in request.forms if request.whistles is None or form != "which"]
+    plain = next((at for at, form in enumerate(forms) if form in PLAIN), len(forms))
+    yield from forms[:plain]
+    yield from (form for form in forms[plain:] if form in VERDICTS)
 
 
 def of_all_places(answer: Answer) -> Answer:
