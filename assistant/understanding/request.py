@@ -9,7 +9,7 @@ from typing import Any
 
 from spacy.tokens import Doc
 
-from assistant.reading import elevation_figures, elevation_mentions, instruments
+from assistant.reading import elevation_figures, elevation_mentions, instruments, places
 from assistant.reading.spans import Found, Measure
 from assistant.reading.tokens import norms
 from assistant.understanding import (
@@ -232,7 +232,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         asked_way=doc._.asked_way,
         wanted_doneness=wanted.doneness(words),
         temperatures_c=tuple(dict.fromkeys(temps)) if len(set(temps)) > 1 else (),
-        units=units or kitchen.units,
+        units=units or of_place(height.place, doc) or kitchen.units,
         equipment=tools,
         lacking=tuple(dict.fromkeys(f.id for f in lacking)),
         unused=(
@@ -267,6 +267,12 @@ def is_asked_for(doc: Doc, form: Form) -> bool:
     """Whether what sounds like a verdict stands behind a question word: what do I pull it at, how far must I go."""
     words = [token.norm_ for token in doc[max(form.start - 2, 0) : form.start]]
     return form.id == "is_ok" and any(word in QUESTION_WORDS for word in words)
+
+
+def of_place(place: str, doc: Doc) -> Units | None:
+    """Metric in a place whose people measure in metres, where nothing was said in other units."""
+    measured = any(measure.unit in answer_preferences.US_UNITS for measure in doc._.measures)
+    return "metric" if place and not measured and places.height_unit(place) == "m" else None
 
 
 def of_land(words: Sequence[str], doc: Doc) -> Units | None:
