@@ -121,7 +121,7 @@ def _distinct(asked: Iterator[Piece]) -> list[Piece]:
     kept: dict[tuple[object, ...], Piece] = {}
     for piece in asked:
         question = piece.question
-        kept.setdefault((question.topic, question.subject, question.dish, question.method), piece)
+        kept.setdefault((question.topic, question.subject, question.belief, question.dish, question.method), piece)
     return list(kept.values())
 
 

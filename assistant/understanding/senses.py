@@ -116,7 +116,7 @@ def slots(doc: Doc) -> tuple[Slot, ...]:
     ][:1]
     for start, end, features in _told(stems(doc)):
         inside = range(start, end)
-        if towns.issuperset(inside):
+        if len(inside) == 1 and towns.issuperset(inside):
             continue
         more = frozenset(feature for i in inside for feature in lexical.get(i, ()))
         of_name = len(inside) == 1 and places.issuperset(inside)

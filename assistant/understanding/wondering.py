@@ -42,7 +42,7 @@ RECIPE, PRESSURE = "convert_recipe", "pressure"
 SURELY = 0.75
 # how much where two things are told apart, and a topic of the clock is heard for no more than a word such as lunch
 LEAST = 0.4
-OF_SERVICE = frozenset(("schedule", "time", "liquid"))
+OF_SERVICE = frozenset(("schedule", "time", "liquid", "calibrate"))
 # how little a topic is ahead of the next where it is in doubt
 DOUBT = 1.2
 # the same where the topic is why, and nothing in the form of the question says so
@@ -108,7 +108,8 @@ def is_told(first: Match, second: Match | None) -> bool:
     near = second is not None and second.share >= ENOUGH and (second.near or not first.framed)
     if near and second and first.score - second.score < AHEAD * first.score:
         return False
-    return first.share >= ENOUGH or second is None or second.score < FAR * first.score
+    behind = second is None or second.score < (FAR if second.framed else 1.0) * first.score
+    return first.share >= ENOUGH or behind
 
 
 def is_stated_rather(first: Match, second: Match | None) -> bool:

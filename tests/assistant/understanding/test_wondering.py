@@ -206,3 +206,34 @@ def test_the_same_words_give_the_same_reason_whatever_the_dish_is_called() -> No
 def test_any_text_is_heard() -> None:
     for text in ("", "why " * 400, "why ? ? ?", "is it true " + "x" * 3000):
         assert isinstance(understand(text), Request)
+
+
+def test_both_sides_that_are_asked_about_are_told_and_not_offered() -> None:
+    given = reply_to("why is frying oil as hot as ever in Puebla and yet you cook the churros in cooler oil")
+    assert given.missing == ()
+    assert not given.headline.startswith("Do you mean")
+
+
+def test_a_dish_is_told_its_own_reason_before_the_general_one() -> None:
+    assert "The general reason" not in reply_to("does the wind bother the pasta at 9,000 ft, and why").headline
+
+
+def test_what_looks_like_a_fault_and_is_none_is_explained() -> None:
+    request = understand("the probe in my loaf never passes 198 and the card wants 206, stuck for ages at 7,500 ft")
+    assert (request.topic, request.subject) == ("why", "bread_centre")
+
+
+def test_the_minutes_of_the_cook_become_those_of_the_place() -> None:
+    assert (
+        "Your 9 min become" in reply_to("how come a 9 minute egg is still soft in Cusco, it was fine in Lima").headline
+    )
+
+
+def test_how_far_a_pot_is_when_the_other_is_done() -> None:
+    given = reply_to("my cousin's stew in Lima is done in 2 hours, how far along is mine in Cusco by then")
+    assert given.headline.startswith("Not done")
+    assert given.figure("time_left") is not None
+
+
+def test_a_why_that_is_no_matter_of_the_kitchen_is_declined() -> None:
+    assert understand("why do my knees hurt on double shifts").topic == "out_of_scope"
