@@ -34,6 +34,8 @@ def _fits(row: dict[str, Any], about: Request) -> bool:
     """Whether a detail is told of such a dish, in such a question."""
     if about.topic not in row["topics"]:
         return False
+    if about.method not in row.get("methods", (about.method,)):
+        return False
     if about.subject in row.get("subjects", ()):
         return True
     dish = dishes().get(about.dish or "")
