@@ -56,7 +56,7 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
         return replace(hearing, elliptical=False)
     placed = with_new_place(doc, hearing, last)
     bare = hearing.bare_elevation if placed.elevation_m == hearing.request.elevation_m else None
-    if placed.dish not in (None, last.dish) and details.heard(words, last):
+    if placed.dish not in (None, last.dish) and details.names(words, last, placed.dish or ""):
         # what a bird is filled with is no dish of its own
         placed = replace(placed, dish=None, dish_class=None, method=None)
     heard = replace(hearing, request=placed, bare_elevation=bare)
