@@ -15,6 +15,7 @@ from assistant.drill import Wanted
 from assistant.understanding import danger, leaning
 from assistant.understanding.awaited import given
 from assistant.understanding.conversation import in_round_metres
+from assistant.understanding.corrected import after_taking_back
 from assistant.understanding.danger import Listened
 from assistant.understanding.request import Hearing
 from assistant.understanding.utterance import Utterance, listen
@@ -65,14 +66,18 @@ class Heard:
 
 def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
     """Hear an utterance, and nothing of it twice. A recipe that was pasted is not listened to for danger."""
-    utterance = listen(text, spoken_in(memory), memory.asked)
+    utterance = whole = listen(text, spoken_in(memory), memory.asked)
+    left = after_taking_back(text)
+    if left != text and not whole.hearing.request.recipe:
+        # what is taken back is no question any more; danger is heard in all that was said
+        utterance = listen(left, spoken_in(memory), memory.asked)
     said = moves.words(text)
     plain = plainly(utterance, memory)
     return Heard(
         text=text,
         doc=plain.doc,
         hearing=taken_up(plain, memory),
-        listened=danger.listen(utterance.doc, memory.scene),
+        listened=danger.listen(whole.doc, memory.scene),
         move=moves.heard(said),
         drill=drill.wanted(text),
         answers_drill=answers_drill(text, memory),

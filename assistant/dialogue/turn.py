@@ -75,7 +75,9 @@ def warned(heard: Heard, memory: Memory, hazard: Hazard) -> Turn:
         request = replace(request, subject=hazard.subject)
     else:
         others = tuple(h.id for h in heard.listened.others if h.subject is None)
-        request = replace(request, danger=hazard.id, dangers_too=others)
+        # which reason is meant is not asked under a verdict
+        unused = tuple(u for u in request.unused if u.kind != "explanation")
+        request = replace(request, danger=hazard.id, dangers_too=others, unused=unused)
     kept = memory if hearing.passing else after(question, memory)
     return Turn(work_out(request), replace(kept, asked=None))
 

@@ -10,9 +10,11 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.text import fold
+from assistant.reading.tokens import norms
 from assistant.understanding import kitchen_told
 from assistant.understanding.claims import claimed
-from assistant.understanding.concepts import stem
+from assistant.understanding.concepts import stem, stems
+from assistant.understanding.serving import HOURS
 from rules import tables
 from rules.catalogue import Topic, topics
 from rules.foods.dishes import dishes
@@ -20,7 +22,9 @@ from rules.foods.dishes import dishes
 SIGNS = "lexicon/signs.toml"
 # dishes that are no ingredients; an utterance of spans alone
 FOOD, NOTHING_ELSE = "food", "nothing_else"
-BARE, KITCHEN_TOLD = "bare", "kitchen_told"
+BARE, KITCHEN_TOLD, HOUR = "bare", "kitchen_told", "hour"
+# before a figure that can be an hour
+BEFORE_HOUR = ("at", "for", "by", "from", "till", "until", "before", "is")
 
 Doc.set_extension("signs", default=frozenset(), force=True)
 Doc.set_extension("fitting", default=frozenset(), force=True)
@@ -62,13 +66,16 @@ def signs_of(doc: Doc) -> Iterator[str]:
     yield from (token.tag_ for token in doc if token.tag_)
     yield from (found.kind for found in doc._.found)
     book = signs()
-    for token in doc:
-        yield from book.stems.get(stem(token.norm_), ())
+    for one in stems(doc):
+        yield from book.stems.get(one, ())
     if kitchen_told.tells(doc) or kitchen_told.asks_back(doc):
         yield KITCHEN_TOLD
-    text = f" {' '.join(token.norm_ for token in doc)} "
+    if any(n.value in HOURS and n.start and norms(doc)[n.start - 1] in BEFORE_HOUR for n in doc._.numbers):
+        yield HOUR
+    text = f" {' '.join(norms(doc))} "
     yield from (sign for phrase, sign in book.phrases if phrase in text)
-    if not any(token.norm_.isalnum() for token in doc if token.i not in claimed(doc)):
+    kept = claimed(doc)
+    if not any(word.isalnum() for i, word in enumerate(norms(doc)) if i not in kept):
         yield NOTHING_ELSE
     ingredients = {found.start for found in doc._.found if found.kind == "ingredient"}
     for found in doc._.found:

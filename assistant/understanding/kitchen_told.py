@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from spacy.tokens import Doc
 
-from assistant.understanding import unclaimed
+from assistant.reading.tokens import norms
+from assistant.understanding import forms, unclaimed
 from assistant.understanding.cue_words import cues, said
 
 HEIGHT = cues("kitchen_told", "height")
@@ -20,7 +21,7 @@ def tells(doc: Doc) -> bool:
     >>> [tells(read(t)) for t in ("we moved to Leadville", "how high is Leadville", "name a bar in Leadville")]
     [True, False, False]
     """
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     if asks(doc) or any(found.kind == "symptom" for found in doc._.found):
         return False
     return said(words, OWN) or unclaimed.is_elliptical(doc)
@@ -28,12 +29,12 @@ def tells(doc: Doc) -> bool:
 
 def asks(doc: Doc) -> bool:
     """Whether something is asked or set as a task, be it without a mark of question."""
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     text = " ".join(words)
     if any(text.startswith(f"{polite} ") for polite in POLITE):
         return False
     asked = "?" in words or not ASKING.isdisjoint(words) or not TASKS.isdisjoint(words)
-    opened = any(token.is_sent_start and token.norm_ in OPENING for token in doc)
+    opened = any(words[at] in OPENING for at in forms.clause_starts(doc))
     return asked or opened or any(text.startswith(lead) for lead in GOING_ON)
 
 

@@ -10,11 +10,14 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
+from assistant.reading.tokens import norms
 from assistant.understanding import lexicon, spelling, towns
 from assistant.understanding.cue_words import cues
 
 LEADS, SIGNS = cues("place_names", "leads"), (",", ".", "-", "(", ";", ":", "!", "?", ")")
 SHORTEST_WORD, LONGEST = 3, 3
+# no misspelt name ends with one: to change a recipe
+ARTICLES = ("a", "an", "the", "my", "our")
 
 
 @Language.component(
@@ -22,7 +25,7 @@ SHORTEST_WORD, LONGEST = 3, 3
 )
 def kitchen_places(doc: Doc) -> Doc:
     """Hear places beside the phrases of the lexicon."""
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     found = tuple(_preferred(words, one) for one in doc._.found)
     spans = (*doc._.numbers, *doc._.measures, *found)
     taken = {i for span in spans for i in range(span.start, span.end)}
@@ -86,7 +89,7 @@ def _cut(words: Sequence[str], start: int, end: int) -> Found | None:
 
 def _near(words: Sequence[str], start: int, end: int) -> tuple[int, Found] | None:
     """The one name that a misspelt one is near, with its slips; it needs a word of place or a pause before it."""
-    if not _is_led(words, start) or _are_known(words[start:end]):
+    if not _is_led(words, start) or _are_known(words[start:end]) or words[end - 1] in ARTICLES:
         return None
     hit = towns.nearest("".join(words[start:end]))
     return hit and (hit[0], Found(start, end, "place", hit[1], 0.7))
