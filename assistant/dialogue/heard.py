@@ -72,7 +72,7 @@ def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
         # what is taken back is no question any more; danger is heard in all that was said
         utterance = listen(left, spoken_in(memory), memory.asked)
     said = moves.words(text)
-    plain = without_why(utterance, memory)
+    plain = plainly(utterance, memory)
     return Heard(
         text=text,
         doc=plain.doc,
@@ -98,13 +98,19 @@ def taken_up(utterance: Utterance, memory: Memory) -> Hearing:
     return leaning.taken_up(utterance.doc, as_reply(utterance, memory), memory.request, memory.earlier)
 
 
-def without_why(utterance: Utterance, memory: Memory) -> Utterance:
-    """An utterance that goes on with the question before, without the why at its end, which the answer gives."""
-    cut = leaning.without_why(utterance.text) if memory.request else utterance.text
-    if cut == utterance.text:
+def plainly(utterance: Utterance, memory: Memory) -> Utterance:
+    """An utterance that goes on with the question before, without thanks at its head or a why at its end.
+
+    The why is answered by the reasons of the answer.
+    """
+    if memory.request is None:
         return utterance
-    plain = listen(cut, spoken_in(memory), memory.asked)
-    return plain if taken_up(plain, memory).elliptical else utterance
+    for cut in (leaning.without_why(utterance.text), leaning.without_thanks(utterance.text)):
+        if cut != utterance.text:
+            plain = listen(cut, spoken_in(memory), memory.asked)
+            if taken_up(plain, memory).elliptical:
+                return plain
+    return utterance
 
 
 def answers_drill(text: str, memory: Memory) -> bool:

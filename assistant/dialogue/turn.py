@@ -209,7 +209,8 @@ def lost_thread(heard: Heard, memory: Memory) -> bool:
         return False
     followed = now.topic not in (OUTSIDE, "smalltalk") or now.subject is not None
     of_kitchen = not KITCHEN_SIGNS.isdisjoint(heard.doc._.signs)
-    return not followed and (of_kitchen or (now.topic == "smalltalk" and len(heard.doc) <= SHORTEST_ASK))
+    goes_on = leaning.opens_on([token.norm_ for token in heard.doc])
+    return not followed and (of_kitchen or goes_on or (now.topic == "smalltalk" and len(heard.doc) <= SHORTEST_ASK))
 
 
 def which_of_it(heard: Heard, memory: Memory) -> WorkedOut:

@@ -147,7 +147,8 @@ def in_round_metres(elevation_m: float | None) -> bool:
 def _dish(previous: Request, now: Request) -> dict[str, Any]:
     """Dish and method of the question before, as far as they are not said anew and go together."""
     if now.dish or now.dish_class:
-        usual = dishes()[now.dish].methods if now.dish else (previous.method,)
+        # what is put up in jars stays in jars, whatever else is put up
+        usual = (*dishes()[now.dish].methods, "preserve") if now.dish else (previous.method,)
         return {"method": now.method or (previous.method if previous.method in usual else None)}
     unknown = tuple(u for u in previous.unused if u.kind == "dish")
     return {

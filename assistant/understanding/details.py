@@ -25,6 +25,12 @@ def heard(words: Sequence[str], about: Request) -> tuple[Unused, ...]:
     return tuple(Unused("detail", row["id"], sentence(row)) for row in found[:MOST])
 
 
+def names(words: Sequence[str], about: Request, dish: str) -> bool:
+    """Whether the words for a dish are those of a detail of another one: a turkey with stuffing."""
+    told = (phrase for row in rows() if _fits(row, about) for phrase in row["heard_as"] if said(words, (phrase,)))
+    return any(dish in phrase for phrase in told)
+
+
 def sentence(row: dict[str, Any]) -> Said:
     """What is said of a detail."""
     return Said(SENTENCES, row["id"].replace("_", "-"), ())
@@ -33,6 +39,8 @@ def sentence(row: dict[str, Any]) -> Said:
 def _fits(row: dict[str, Any], about: Request) -> bool:
     """Whether a detail is told of such a dish, in such a question."""
     if about.topic not in row["topics"]:
+        return False
+    if about.method not in row.get("methods", (about.method,)):
         return False
     if about.subject in row.get("subjects", ()):
         return True

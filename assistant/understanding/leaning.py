@@ -25,13 +25,16 @@ TURNS, WEAK_TURNS, BACK = (cues("turning", name) for name in ("turns", "weak", "
 RIGHTED, OTHER_ONE, FIRST_ONE = (cues("turning", name) for name in ("righted", "other_one", "first_one"))
 AGAIN, SAID_AGAIN, CONVERTING = (cues("turning", name) for name in ("again", "said_again", "converting"))
 WHO, WH = (frozenset(cues("turning", name)) for name in ("who", "wh"))
+IFS = cues("turning", "ifs")
 WHAT_OF, WHEREABOUTS = cues("turning", "what_of"), cues("turning", "whereabouts")
-BAKE, LONGEST_PLACE = "bake_adjust", 9
+BAKE, LONGEST_PLACE, LONGEST_TURN = "bake_adjust", 9, 28
+UNITS_OF_HEIGHT = frozenset(("feet", "ft", "metres", "meters", "m"))
 WATERS = ("drinking_water",)
-CHANGED, BASELINE = cues("turning", "changed"), cues("turning", "baseline")
+CHANGED, BASELINE, LOWEST = (cues("turning", name) for name in ("changed", "baseline", "lowest"))
 KINDS = frozenset(cues("turning", "kinds"))
+THANKS_AHEAD = re.compile(cues("turning", "thanks_ahead")[0], re.IGNORECASE)
 WHY_BEHIND = re.compile(cues("turning", "why_behind")[0], re.IGNORECASE)
-LONGEST_KIND, LONGEST_ASIDE, SHORTEST = 3, 14, 4
+LONGEST_KIND, LONGEST_ASIDE, SHORTEST = 3, 18, 4
 # slots by which an utterance changes one thing of the question before
 CHANGES = (
     "dish", "method", "quantity", "count", "time_min", "temperature_c", "portions", "service_time", "gauge_pa",
@@ -53,7 +56,7 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
         return replace(hearing, elliptical=False)
     placed = with_new_place(doc, hearing, last)
     bare = hearing.bare_elevation if placed.elevation_m == hearing.request.elevation_m else None
-    if placed.dish not in (None, last.dish) and details.heard(words, last):
+    if placed.dish not in (None, last.dish) and details.names(words, last, placed.dish or ""):
         # what a bird is filled with is no dish of its own
         placed = replace(placed, dish=None, dish_class=None, method=None)
     heard = replace(hearing, request=placed, bare_elevation=bare)
@@ -73,7 +76,9 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     asked = not ASKING_FORMS.isdisjoint(request.forms)
     if last.subject in WATERS and noted:
         return _leaning(replace(heard, request=replace(request, temperature_c=None, subject=last.subject)))
-    if (kind or back or (noted and not asked)) and len(words) <= LONGEST_ASIDE and not asked:
+    # why, of a thing of which nothing but a detail is told, is what is told of the detail
+    asked = asked and not (noted and request.topic == "why" and request.subject in (None, GENERAL))
+    if (kind or back or noted) and len(words) <= LONGEST_ASIDE and not asked:
         return _leaning(replace(heard, request=request))
     if of_the_bake(heard, words, last) or is_turn(doc, words, replace(heard, request=request), last):
         return _leaning(replace(heard, request=request))
@@ -82,7 +87,8 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
 
 def begins_anew(doc: Doc, request: Request) -> bool:
     """Whether little words and slots are a question of their own: my cake sank; how high is Leadville."""
-    fault = request.topic == TROUBLE and request.subject is not None and complains(doc)
+    of_units = request.elevation_m is not None and not UNITS_OF_HEIGHT.isdisjoint(token.norm_ for token in doc)
+    fault = request.topic == TROUBLE and request.subject is not None and complains(doc) and not of_units
     return fault or kitchen_told.asks_height(doc)
 
 
@@ -91,7 +97,8 @@ def _leaning(hearing: Hearing) -> Hearing:
     if request.topic in (TROUBLE, "why"):
         request = replace(request, subject=None, symptoms_too=())
     doubts = tuple(u for u in request.unused if u.kind != "explanation")
-    return replace(hearing, elliptical=True, request=replace(request, unused=doubts, choices=(), small_talk=None))
+    request = replace(request, unused=doubts, choices=(), small_talk=None, asked_way=None)
+    return replace(hearing, elliptical=True, request=request)
 
 
 def with_new_place(doc: Doc, hearing: Hearing, last: Request) -> Request:
@@ -104,6 +111,10 @@ def with_new_place(doc: Doc, hearing: Hearing, last: Request) -> Request:
     if twice and last.from_elevation_m is None and not said([token.norm_ for token in doc], BASELINE):
         # of two elevations one of which was known, the other is what is put right
         return replace(request, elevation_m=request.from_elevation_m, elevation_from="stated", from_elevation_m=None)
+    low = request.from_elevation_m == 0 and request.elevation_m and last.from_elevation_m is None
+    if low and request.time_min is None and not said([token.norm_ for token in doc], LOWEST):
+        # the valley hotel at 1,100 m is where the cook is, and no baseline by the sea
+        return replace(request, from_elevation_m=None)
     beside = request.time_min is not None or request.elevation_m is not None
     leans = hearing.elliptical or request.topic in marked("slots_alone")
     if request.from_elevation_m is None or beside or not leans or last.from_elevation_m is not None:
@@ -161,7 +172,7 @@ def is_turn(doc: Doc, words: Sequence[str], hearing: Hearing, last: Request) -> 
     units = hearing.units is not None
     if not (changes or moves or units) or request.topic == TIMER or request.recipe or request.small_talk:
         return False
-    if len(words) > LONGEST_ASIDE * 2 or not WHO.isdisjoint(words):
+    if len(words) > LONGEST_TURN or not WHO.isdisjoint(words):
         return False
     strong, weak = said(words, TURNS), said(words[:3], WEAK_TURNS) or said(words, WHAT_OF)
     elsewhere = moves and is_elsewhere(words, request)
@@ -186,6 +197,11 @@ def is_turn(doc: Doc, words: Sequence[str], hearing: Hearing, last: Request) -> 
             return "why" not in request.forms and not request.terms and unnamed
     again = said(words, AGAIN) and ASKING_FORMS.isdisjoint(request.forms) and request.topic != last.topic
     return again and (not kitchen_told.asks(doc) or said(words, CHANGED))
+
+
+def opens_on(words: Sequence[str]) -> bool:
+    """Whether an utterance opens as one that goes on: what if they are for a house."""
+    return said(words[:3], IFS)
 
 
 def is_only_units(hearing: Hearing) -> bool:
@@ -218,9 +234,19 @@ def of_the_bake(hearing: Hearing, words: Sequence[str], last: Request) -> bool:
 def righted(doc: Doc, words: Sequence[str], request: Request) -> bool:
     """Whether something is put right, and nothing asked: no mate, that was the dough; sorry, I meant the Pyrenees."""
     opens = said(words[:2], RIGHTED)
-    fault = request.topic == TROUBLE and (request.subject or complains(doc))
+    of_units = request.elevation_m is not None and not UNITS_OF_HEIGHT.isdisjoint(words)
+    fault = request.topic == TROUBLE and (request.subject or complains(doc)) and not of_units
     asks = kitchen_told.asks(doc) or not ASKING_FORMS.isdisjoint(request.forms)
     return opens and not fault and not asks
+
+
+def without_thanks(text: str) -> str:
+    """An utterance without the thanks at its head.
+
+    >>> without_thanks("thanks, and dried?"), without_thanks("thanks")
+    ('and dried?', 'thanks')
+    """
+    return THANKS_AHEAD.sub("", text).strip() or text
 
 
 def without_why(text: str) -> str:

@@ -36,7 +36,7 @@ STAGES = {
 # What of a bake is asked about where no ingredient is named; the ids are those of rules.topics.bake_adjust.
 ADJUSTED = {
     "oven": ("oven",),
-    "liquid": ("liquid", "liquids", "moisture"),
+    "liquid": ("liquid", "liquids", "moisture", "hydration"),
     "leavening": ("leavening", "leavener", "leaveners", "raising agent"),
     "foam": ("whites", "whip", "peaks"),
     "pan": ("pan", "pans", "tin", "how full"),
