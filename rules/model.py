@@ -124,6 +124,7 @@ class Request:
     quantity_of: str | None = _help(
         "what that amount is of, where the words tell: cooked, each, portion; yield: what comes of it is asked"
     )
+    own_yield: float | None = _help("what came of a weight in the cook's own kitchen, finished weight to raw weight")
     count: int | None = _help("how many pieces of the dish the cook has: 12 birds")
     portions: int | None = _help("number of people or covers")
     course: str | None = _help("how it is served: main, side, starter, buffet")

@@ -13,7 +13,7 @@ from assistant.dialogue.thread import question_of
 from assistant.replies.together import together
 from assistant.understanding import parts
 from assistant.understanding.conversation import merge, settle_in
-from assistant.understanding.request import TIMER
+from assistant.understanding.request import TIMER, WHY
 from assistant.understanding.utterance import listen
 from assistant.worked_out import WorkedOut, work_out
 from rules.catalogue import marked
@@ -69,10 +69,13 @@ def _questions(heard: Heard, base: Request, memory: Memory) -> Iterator[Piece]:
     before = base
     for text in parts.questions(heard.doc):
         utterance = listen(text, memory.kitchen)
-        topic = utterance.hearing.request.topic
+        hearing = utterance.hearing
+        topic = hearing.request.topic
+        if topic == OUTSIDE and WHY in hearing.request.forms and before.dish_class:
+            hearing, topic = hearing.about(WHY, subject=None), WHY
         if topic in marked("none_beside") and topic != TIMER:
             continue
-        question = _placed(merge(before, utterance.hearing), base)
+        question = _placed(merge(before, hearing), base)
         unclear = topic in (TIMER, OUTSIDE) or bool(question.choices)
         before = before if unclear else question
         yield Piece(text, question, is_clear=not unclear)

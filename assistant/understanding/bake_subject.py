@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
+from assistant.reading.tokens import norms
 from assistant.understanding import tins
 
 SWAP, PROOF, PAN = "tin_swap", "proof", "pan"
@@ -57,7 +58,7 @@ def _is_asked_of_all(doc: Doc) -> bool:
 
 
 def _is_of_a_kind(doc: Doc, found: Found) -> bool:
-    before = doc[found.start - 1].norm_ if found.start else ""
+    before = norms(doc)[found.start - 1] if found.start else ""
     behind: Sequence[str] = [token.norm_ for token in doc[found.end : found.end + 1]]
     with_it = before == "with" and any(f.kind == "dish" and f.end == found.start - 1 for f in doc._.found)
     return with_it or before in ("%", "percent") or any(word in KINDS for word in behind)

@@ -71,7 +71,8 @@ class Heard:
 class Phrases:
     """Phrases by their stems.
 
-    whole: those without a gap; gapped: by the part before the first gap; longest: stem -> words of the longest whole one or first part it opens
+    whole: those without a gap; gapped: by the part before the first gap
+    longest: stem -> words of the longest whole one or first part that it opens
     words: every word as it is written in the catalogue
     """
 

@@ -10,7 +10,7 @@ from spacy.tokens import Doc, Token
 
 from assistant.reading.spans import Found
 from assistant.reading.tokens import norms
-from assistant.understanding import corrected
+from assistant.understanding import corrected, senses
 from assistant.understanding.cue_words import cues
 from rules.foods.dishes import dishes
 
@@ -22,6 +22,9 @@ BARE = JOINS | FILLERS | frozenset(cues("parts", "bare"))
 COORDINATES, INTO = frozenset(cues("parts", "coordinates")), frozenset(cues("parts", "into"))
 # forms that make a question wherever they stand in a sentence
 ASKED_ANYWHERE = frozenset(("how_long", "how_hot", "how_much", "more", "remaining", "start", "worth", "differ", "why"))
+# how a piece begins that asks of the two before it, and by what it asks for their reason
+ONE_OF_THEM = frozenset((("which", "one"), ("which", "of"), ("which", "ones")))
+WORDS_OF_REASONS = frozenset(("why", "science", "physics", "chemistry", "reason", "logic", "theory", "explain"))
 PAUSES = ENDS | {","}
 MOST, FEWEST_WORDS, LEAD = 4, 3, 3
 
@@ -44,11 +47,21 @@ def questions(doc: Doc) -> tuple[str, ...]:
     """
     segments = list(_segments(doc))
     asking = [i for i, segment in enumerate(segments) if segment.asks]
+    asking = [i for at, i in enumerate(asking) if not (at and refers_back(doc, segments[i]))]
     if not 2 <= len(asking) <= MOST:
         return ()
     ends = [segments[i].end for i in asking[:-1]] + [len(doc)]
     starts = [0, *ends[:-1]]
     return tuple(doc[start:end].text for start, end in zip(starts, ends, strict=True))
+
+
+def refers_back(doc: Doc, segment: Segment) -> bool:
+    """Whether a piece asks of nothing but the one before it: which one is quicker, and what is the science?"""
+    words = [t.norm_ for t in doc[segment.start : segment.end] if t.norm_.isalnum() and t.norm_ not in JOINS | FILLERS]
+    if tuple(words[:2]) in ONE_OF_THEM:
+        return True
+    idle = senses.senses().idle
+    return not WORDS_OF_REASONS.isdisjoint(words) and all(senses.stems_of(word) in idle for word in words)
 
 
 def _segments(doc: Doc) -> Iterator[Segment]:

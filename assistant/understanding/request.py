@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 from typing import Any
@@ -39,7 +39,7 @@ from assistant.understanding.cue_words import cues, said
 from assistant.understanding.forms import Form
 from assistant.understanding.time_roles import Times
 from assistant.understanding.timer_words import OfTimers
-from assistant.understanding.wondering import is_of_kitchen
+from assistant.understanding.wondering import is_of_a_dish, is_of_kitchen
 from rules.catalogue import marked
 from rules.foods import methods
 from rules.foods.dishes import classes, dishes
@@ -143,6 +143,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     method = method or (None if whistled is None else "pressure_cook")
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
     gauge = instruments.gauge_pa(doc._.measures, words, in_cooker)
+    method = "pressure_cook" if gauge is not None and method is None and topic in marked("by_method") else method
     height = elevation_mentions.settle(doc._.elevations, words, units or kitchen.units)
     beside = kitchen.elevation_m if height.here_m is None and not height.unused else height.here_m
     barometer = instruments.barometer(doc._.measures, words, beside, gauge, kitchen.barometer_offset_pa)
@@ -151,12 +152,15 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     temps = instruments.temperatures_c(doc._.measures, doc._.numbers, high, words, units or kitchen.units, hot)
     in_water = "water" in words or "test" in words or not _is_other_liquid(dish)
     boiled_c = instruments.boil_test_c(temps, words, in_water)
+    in_celsius = boiled_c is not None and any(abs(number.value - boiled_c) < SAME_F / 100 for number in doc._.numbers)
+    units = units or ("metric" if in_celsius else None)
     boiled_m = water.elevation_from_boiling_m(boiled_c) if boiled_c is not None and not height.unused else None
     temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(temps), None)
     when = serving.heard(doc) if topic == "schedule" else serving.Serving(service=serving.service(doc))
     method = None if method == "hold" and when.slack else method
     times: Times = time_roles.without(doc, (when.slack, when.rest))
     count = amounts.count(doc, dish, topic)
+    yielded = amounts.own_yield(doc) if dish else None
     no_such = unclaimed.dish(doc) if dish is None else None
     unknown = [u for u in unclaimed.places(doc) if u.text or kitchen.elevation_m is None]
     elliptical = unclaimed.is_elliptical(doc) or unclaimed.elsewhere(doc)
@@ -173,7 +177,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         tins=tins.named(doc.text) if doc._.subject in (bake_subject.SWAP, bake_subject.PAN) else (),
         saving=topic == TROUBLE and said(words, SAVING),
         symptoms_too=faults.told(doc)[1:] if topic == TROUBLE else (),
-        dish=dish,
+        **({"dish": dish} | rivals(doc, dish, method)),
         dish_class=dishes()[dish].dish_class if dish else "general" if no_such else None,
         method=None if topic in marked("no_method") and not (elliptical and topic in marked("slots_alone")) else method,
         elevation_m=_first(height.here_m, barometer.elevation_m, boiled_m),
@@ -187,8 +191,9 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         **time_slots(times, topic, method),
         temperature_c=temp_c,
         temperature_of=temperature_of(doc, temp_c),
-        quantity=of_the_subject(doc, quantity(weighed, words, gauge)),
-        quantity_of=amounts.quantity_of(doc, dish, count),
+        quantity=of_the_subject(doc, quantity([yielded[0]] if yielded else weighed, words, gauge)),
+        quantity_of=None if yielded else amounts.quantity_of(doc, dish, count),
+        own_yield=yielded[1].low / yielded[0].low if yielded else None,
         count=count,
         portions=amounts.portions(doc, topic, when.service.start if when.service else None),
         course=amounts.course(words),
@@ -219,7 +224,6 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         asked_way=doc._.asked_way,
         wanted_doneness=wanted.doneness(words),
         temperatures_c=tuple(dict.fromkeys(temps)) if len(set(temps)) > 1 else (),
-        **rivals(doc, dish, method),
         units=units or kitchen.units,
         equipment=tools,
         lacking=tuple(dict.fromkeys(f.id for f in lacking)),
@@ -267,10 +271,30 @@ def rivals(doc: Doc, dish: str | None, method: str | None) -> dict[str, Any]:
     """The other dishes and methods of a question that holds two things against each other."""
     if not any(form.id in COMPARING for form in doc._.forms):
         return {}
+    heads = tuple(_heads(doc, method))
+    plain = without_head(dish) if heads and dish else None
     return {
         "dishes_too": _others(doc._.found, "dish", dish),
-        "methods_too": _others(doc._.found, "method", method),
+        "methods_too": tuple(dict.fromkeys((*_others(doc._.found, "method", method), *heads))),
+        **({"dish": plain} if plain else {}),
     }
+
+
+def without_head(dish: str) -> str | None:
+    """A dish without the way it is cooked, where that is a dish too.
+
+    >>> without_head("baked potatoes")
+    'potatoes'
+    """
+    plain = dish.partition(" ")[2]
+    return plain if plain in dishes() and dishes()[plain].dish_class == dishes()[dish].dish_class else None
+
+
+def _heads(doc: Doc, method: str | None) -> Iterator[str]:
+    """The methods at the head of dishes, where another was said: boiled against baked potatoes."""
+    words = norms(doc)
+    heads = (lexicon.method_inside(words, found) for found in doc._.found if found.kind == "dish")
+    yield from (head for head in heads if head and method and head != method)
 
 
 def _others(found: Sequence[Found], kind: str, main: str | None) -> tuple[str, ...]:
@@ -417,9 +441,14 @@ def temperature_of(doc: Doc, temp_c: float | None) -> str | None:
 def nearest(doc: Doc) -> tuple[str, ...]:
     """The explanations that a why that names none may mean; the general reason where nothing tells."""
     found = doc._.wonder
-    if doc._.topic.id != WHY or doc._.subject or found.terms:
+    if doc._.topic.id != WHY or found.terms:
         return ()
-    return found.rivals or ((GENERAL,) if found.idle and is_of_kitchen(doc) else ())
+    if found.also:
+        return tuple(name for name in (found.row, found.also) if name)
+    if doc._.subject:
+        return ()
+    named = is_of_a_dish(doc) or (found.idle and is_of_kitchen(doc))
+    return found.rivals or ((GENERAL,) if named else ())
 
 
 def choice(doc: Doc) -> tuple[Unused, ...]:

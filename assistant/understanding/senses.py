@@ -8,6 +8,7 @@ from functools import cache
 
 from spacy.tokens import Doc
 
+from assistant.reading.spans import Number
 from assistant.reading.text import fold
 from assistant.reading.tokens import norms
 from assistant.understanding.concepts import CANNING, stem, stems
@@ -18,6 +19,11 @@ FILE = "lexicon/senses.toml"
 SENSE = "&"
 # a word that says nothing, but for the verb
 CAN = "can"
+# a figure of an elevation: of no weight by itself
+HEIGHT = "<elevation>"
+# a pressure reduced to sea level, beside words of the air and a place
+REDUCED, REPORTED_HPA = "<reduced>", (985.0, 1045.0)
+OF_AIR = frozenset(("barometer", "pressure", "hpa", "mbar", "millibar", "millibars", "weather", "app"))
 # kinds of spans that say where or how much, but not what is asked about
 APART = frozenset(("place",))
 
@@ -84,12 +90,25 @@ def stems_of(phrase: str) -> str:
     return " ".join(stem(word) for word in fold(phrase).split())
 
 
+def heard_in(doc: Doc) -> frozenset[str]:
+    """What may tell with other words what is meant, though it says nothing by itself: stems, a figure of height."""
+    high = any(height.place is None for height in doc._.elevations)
+    at_sea = bool(doc._.elevations) and not OF_AIR.isdisjoint(norms(doc)) and any(map(is_at_sea, doc._.numbers))
+    return frozenset((*stems(doc), *((HEIGHT,) if high else ()), *((REDUCED,) if at_sea else ())))
+
+
+def is_at_sea(number: Number) -> bool:
+    """Whether a number is a pressure such as weather reports have [hPa]: no kitchen up high reads it."""
+    return REPORTED_HPA[0] <= number.value <= REPORTED_HPA[1]
+
+
 def slots(doc: Doc) -> tuple[Slot, ...]:
     """The words of an utterance that say something, each with all it may stand for."""
     lexical = _of_lexicon(doc)
     figures = {i for m in (*doc._.measures, *doc._.clock, *doc._.numbers) for i in range(m.start, m.end)}
     places = {i for e in doc._.elevations for i in range(e.start, e.end)}
     places |= {i for f in doc._.found if f.kind in APART for i in range(f.start, f.end)}
+    towns = {i for e in doc._.elevations if e.place for i in range(e.start, e.end)}
     told = [
         Slot(frozenset((SENSE + CANNING,)), counts=False)
         for features in lexical.values()
@@ -97,8 +116,11 @@ def slots(doc: Doc) -> tuple[Slot, ...]:
     ][:1]
     for start, end, features in _told(stems(doc)):
         inside = range(start, end)
+        if towns.issuperset(inside):
+            continue
         more = frozenset(feature for i in inside for feature in lexical.get(i, ()))
-        if more or any(feature[0] == SENSE for feature in features):
+        of_name = len(inside) == 1 and places.issuperset(inside)
+        if more or (any(feature[0] == SENSE for feature in features) and not of_name):
             told.append(Slot(features | more))
         elif not places.intersection(inside) or figures.intersection(inside):
             told.append(Slot(features, counts=not figures.intersection(inside)))

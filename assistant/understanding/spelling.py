@@ -126,7 +126,7 @@ def mend(word: str, beside: tuple[str, ...] = (), *, named: bool = False) -> str
     Only words of five letters and more are mended: one slip, or two from eight letters on, the first letter right,
     and one word clearly nearest, or nearest among those that make a phrase with a word beside it. What is written as a
     name (named) has to make a phrase, or to sound alike. Numbers and units are never touched, so that no slip can make
-    an elevation.
+    an elevation. Nor is a plain word with one letter too few: beter is better, and not beer.
 
     >>> mend("brocoli"), mend("shrot", beside=("braise", "ribs")), mend("place")
     ('broccoli', 'short', None)
@@ -136,6 +136,9 @@ def mend(word: str, beside: tuple[str, ...] = (), *, named: bool = False) -> str
     singular = word.removesuffix("s")
     if (singular in known_words() and singular not in STOP_WORDS) or word in lexicon.run_together():
         return None
+    doubled = (word[:i] + letter + word[i:] for i, letter in enumerate(word))
+    if plain := next((one for one in doubled if one in plain_words()), None):
+        return plain
     nearest = _nearest(word)
     near = tuple(n for n in nearest if sound(n) == sound(word)) or nearest
     if near and _is_town(word, near[0]):

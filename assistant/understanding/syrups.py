@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from spacy.tokens import Doc
 
+from assistant.reading.tokens import norms
+
 SYRUPS, NAMED = ("syrup", "sugar"), ("maple", "golden", "corn", "glucose", "agave")
 BETWEEN = frozenset((
     "to", "at", "is", "cooked", "boiled", "cook", "boil", "heated", "heat", "taken", "take", "brought", "bring", "goes",
@@ -25,9 +27,9 @@ def boiled_to(doc: Doc) -> bool:
         if measure.kind != "temperature" or not STAGES_C[0] <= measure.low <= STAGES_C[1]:
             continue
         for at in range(measure.start - 1, max(measure.start - 1 - REACH, -1), -1):
-            word = doc[at].norm_
+            word = norms(doc)[at]
             if word in SYRUPS:
-                return at < measure.start - 1 and not (at and doc[at - 1].norm_ in NAMED)
+                return at < measure.start - 1 and not (at and norms(doc)[at - 1] in NAMED)
             if word not in BETWEEN:
                 break
     return False

@@ -544,6 +544,25 @@ even-heat-because = Kernels that warm slowly leak their steam instead of burstin
 seal-ring-change = Clean the sealing ring and the rim, and replace a ring that is stiff or cracked.
 seal-ring-because = Pressure builds only when no steam leaves but through the vent.
 
+valve-seat-change =
+    Off the heat, when it is cool: lift out the valve, wash it and its little seal, turn the lid until it locks, and set the
+    weight or the knob to sealing.
+valve-seat-because =
+    Steam that keeps coming from the valve means that it does not seat, or the lid is not locked home. Thin air is not
+    the cause: it only makes the climb slower, and a gauge counts from it.
+
+come-up-heat-change = Bring it up over the highest heat, and turn it down only when the pressure is there.
+come-up-heat-because =
+    Until the valve closes the steam has to come faster than it leaves, and a weak flame never gets there; gas burns weaker
+    in thin air.
+
+caught-on-base-change =
+    Cancel, let the pressure down, scrape the bottom clean and stir in a cup (240 ml) of thin liquid; lay tomato, starch
+    and thick sauce on top and do not stir them in.
+caught-on-base-because =
+    The sensor feels a base that is too hot: something thick has caught there, or too little water is left, and more of it
+    boils off here before the lid closes.
+
 vent-and-fill-change = Check that the vent is clear and that there is a cup (240 ml) of thin liquid at the bottom.
 vent-and-fill-because = Without steam there is no pressure.
 
