@@ -9,7 +9,7 @@ from typing import Any
 
 from spacy.tokens import Doc
 
-from assistant.reading import elevation_figures, elevation_mentions, instruments
+from assistant.reading import elevation_figures, elevation_mentions, instruments, places
 from assistant.reading.spans import Found, Measure
 from assistant.reading.tokens import norms
 from assistant.understanding import (
@@ -59,8 +59,16 @@ TROUBLE = "troubleshoot"
 # two readings of one temperature, in the units of either scale [degF]
 SAME_F = 1.0
 METHODS_WITHOUT_ROLES = ("sous_vide", "hold", "chill", "proof", "preserve")
+# how food gets into a bath without anybody saying sous vide, how hot that is [degF], and what comes behind it
+VACUUM, BAGGED = (
+    frozenset(("vacuum", "vac", "vacced")),
+    frozenset(("pack", "packed", "bag", "bags", "bagged", "seal", "sealed", "pouch")),
+)
+BATH_F = (113.0, 203.0)
+BEHIND_A_BATH = (None, "chill")
 # forms in which two things are held against each other
 COMPARING = ("which", "differ")
+METRIC_LANDS = cues("elevation", "metric_lands")
 KEEPING, KEPT, BATHS = cues("kept_hot", "verbs"), cues("kept_hot", "ends"), cues("kept_hot", "baths")
 KEPT_WITHIN = 5
 HOT_WORDS = cues("temperature", "hot")
@@ -130,7 +138,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     talk = small_talk.kind([token.lower_ for token in doc]) if topic in SMALL_TALK else None
     topic = "smalltalk" if talk in small_talk.SAID_ANYHOW else topic
     found = [f for f in corrected.meant(words, doc._.found) if f not in lacking]
-    units = answer_preferences.spoken_system(words, doc._.measures)
+    units = answer_preferences.spoken_system(words, doc._.measures) or of_land(words, doc)
     tools = equipment(words, found)
     dish = faults.said_of(doc) if topic == TROUBLE else None
     dish = dish or amounts.made_of(doc, amounts.bird(main_dish(found, topic), doc), topic)
@@ -138,7 +146,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     dish = wanted.egg(dish, words)
     method = spoken_method(words, found) or implied_method(words, topic) or method_of(tools)
     method = "bake" if method == "steam" and steams_the_oven(words, dish) else method
-    method = in_a_bath(method, dish, words)
+    method = "sous_vide" if cooks_in_bag(words, doc, method) else in_a_bath(method, dish, words)
     whistled = whistles.heard(doc)
     method = method or (None if whistled is None else "pressure_cook")
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
@@ -224,7 +232,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         asked_way=doc._.asked_way,
         wanted_doneness=wanted.doneness(words),
         temperatures_c=tuple(dict.fromkeys(temps)) if len(set(temps)) > 1 else (),
-        units=units or kitchen.units,
+        units=units or of_place(height.place, doc) or kitchen.units,
         equipment=tools,
         lacking=tuple(dict.fromkeys(f.id for f in lacking)),
         unused=(
@@ -259,6 +267,18 @@ def is_asked_for(doc: Doc, form: Form) -> bool:
     """Whether what sounds like a verdict stands behind a question word: what do I pull it at, how far must I go."""
     words = [token.norm_ for token in doc[max(form.start - 2, 0) : form.start]]
     return form.id == "is_ok" and any(word in QUESTION_WORDS for word in words)
+
+
+def of_place(place: str, doc: Doc) -> Units | None:
+    """Metric in a place whose people measure in metres, where nothing was said in other units."""
+    measured = any(measure.unit in answer_preferences.US_UNITS for measure in doc._.measures)
+    return "metric" if place and not measured and places.height_unit(place) == "m" else None
+
+
+def of_land(words: Sequence[str], doc: Doc) -> Units | None:
+    """Metric where a bare elevation is told of mountains that are measured in metres, and nothing is in other units."""
+    bare = any(not mention.unit and not mention.place for mention in doc._.elevations)
+    return "metric" if bare and not doc._.measures and said(words, METRIC_LANDS) else None
 
 
 def time_slots(times: Times, topic: str, method: str | None) -> dict[str, Any]:
@@ -310,7 +330,7 @@ def main_dish(found: Sequence[Found], topic: str) -> str | None:
 
     Where it is asked how much liquid a dish takes, stock is that liquid.
     """
-    heard = [f for f in found if f.kind == "dish"]
+    heard = [f for f in (without_ingredients(found) if weighs_a_batter(found) else found) if f.kind == "dish"]
     also = {f.start for f in found if f.kind == "ingredient"} if topic in marked("of_baking") else set()
     poured = LIQUIDS if topic == "liquid" else LIQUIDS[:1]
     best = min(heard, key=lambda f: (dishes()[f.id].dish_class in poured, f.start in also, f.start), default=None)
@@ -318,6 +338,12 @@ def main_dish(found: Sequence[Found], topic: str) -> str | None:
         return None
     named = headed(best, heard).id
     return whole_dish(named, heard) if topic == TROUBLE else narrower(named, heard)
+
+
+def weighs_a_batter(found: Sequence[Found]) -> bool:
+    """Whether flour and sugar stand beside what is a dish as well: the eggs are those of a cake."""
+    names = " ".join(f.id for f in found if f.kind == "ingredient").split()
+    return "flour" in names and "sugar" in names
 
 
 def headed(best: Found, heard: Sequence[Found]) -> Found:
@@ -386,6 +412,14 @@ def implied_method(words: Sequence[str], topic: str) -> str | None:
     if topic == "preserve":
         return "preserve"
     return next((m for word, m in IMPLIED_METHODS.items() if word in words), None) if topic == "temperature" else None
+
+
+def cooks_in_bag(words: Sequence[str], doc: Doc, method: str | None) -> bool:
+    """Whether food is packed by vacuum and held at the temperature of a bath, whatever is done to it after."""
+    packed_so = not VACUUM.isdisjoint(words) and not BAGGED.isdisjoint(words)
+    if not packed_so or method not in BEHIND_A_BATH:
+        return False
+    return any(BATH_F[0] <= said.temp_f <= BATH_F[1] for said in temperatures.said(doc))
 
 
 def equipment(words: Sequence[str], found: Sequence[Found]) -> tuple[str, ...]:

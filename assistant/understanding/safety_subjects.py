@@ -36,7 +36,7 @@ class Subject:
     within: topics for which its phrases count; empty for any that is open to safety
     together: groups of words; a sentence with a word of each group is about the subject, wherever they stand
     spread: topics beside its own in which its groups count; unless: words and phrases that speak against it
-    first: whether it is looked for before the others
+    first: whether it is looked for before the others; beside_dish: whether its groups count where a dish is named
     patterned: whether it is told by patterns, as a form is, and then whatever the topic
     """
 
@@ -48,6 +48,7 @@ class Subject:
     unless: tuple[str, ...] = ()
     first: bool = False
     patterned: bool = False
+    beside_dish: bool = False
 
     def spread_over(self, words: frozenset[str]) -> bool:
         """Whether a sentence has a word of each group."""
@@ -104,6 +105,8 @@ def cooks_instead(doc: Doc, text: str) -> bool:
     if doc._.topic.id != PRESERVE or puts_up(doc) or safety_subject(text, PRESERVE):
         return False
     methods = {found.id for found in doc._.found if found.kind == "method"}
+    if methods and PRESERVE not in methods and any(h.concept == "not_canning" for h in doc._.concepts):
+        return True
     kept = {dishes()[found.id].dish_class for found in doc._.found if found.kind == "dish"} & KEPT_CLASSES
     speaks_of_it = kept or any(f" {word} " in f" {text} " for word in OF_PRESERVING)
     return bool(methods) and PRESERVE not in methods and not speaks_of_it
@@ -146,6 +149,7 @@ def subjects() -> dict[str, Subject]:
             tuple(map(fold, row.get("unless", ()))),
             row.get("first", False),
             "patterns" in row,
+            row.get("beside_dish", False),
         )
         for row in tables.read_toml(CATALOGUE)["subject"]
     }
@@ -212,6 +216,8 @@ def spread_subject(words: Sequence[str], topic: str, dish: bool = False, first: 
 def _is_at_home(subject: Subject, topic: str, dish: bool) -> bool:
     if subject.topic == PRESERVE:
         return topic == PRESERVE or topic in subject.spread
+    if subject.beside_dish:
+        return topic in subject.spread
     return topic in marked("safety_apart") and not dish
 
 

@@ -35,6 +35,7 @@ BAKED, FOR, AT, BAKED_MIN = (
     ("at", "@"),
     (5.0, 180.0),
 )
+SAFE = frozenset(("safe", "unsafe", "safely"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -134,8 +135,16 @@ def part_of(doc: Doc, time: Measure, times: Sequence[Measure], said: Sequence[tu
         for part, start, end in said
         if start <= time.start and time.end <= end and sum(start < m.end and m.start < end for m in times) == 1
     ]
-    unsaid = PLANNED if any(form.id == "enough" for form in doc._.forms) else BASELINE
-    return min(around)[-1] if around else unsaid
+    judged = asks_safe(doc)
+    unsaid = PLANNED if judged or any(form.id == "enough" for form in doc._.forms) else BASELINE
+    part = min(around)[-1] if around else unsaid
+    return PLANNED if part == KNOWN and judged else part
+
+
+def asks_safe(doc: Doc) -> bool:
+    """Whether it is asked if a time is safe, not how long it takes to be: what the cook always gives is judged then."""
+    asked = {form.id for form in doc._.forms}
+    return "safe" in asked and "how_long" not in asked and not SAFE.isdisjoint(token.norm_ for token in doc)
 
 
 def _bare_min(doc: Doc, times: Sequence[Measure], said: Sequence[tuple[str, int, int]], wanted: str) -> float | None:
