@@ -8,7 +8,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.tokens import norms
-from assistant.understanding import fault_questions, faults, what_is_in_it
+from assistant.understanding import fault_questions, faults, tins, what_is_in_it
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.topics import Topic
@@ -42,7 +42,9 @@ def kitchen_complaints(doc: Doc) -> Doc:
     topic = doc._.topic
     most = MOST_AGAINST_A_FORMULA if tells_formula(doc) else MOST_AGAINST
     if (complains(doc) or asks_to_save(doc)) and against(topic) < most:
-        doc._.topic = replace(topic, id=TROUBLE, margin=max(topic.margin, SURE))
+        # what went into another tin for the same time is answered by its tins
+        id = BAKE if tins.swapped(doc.text) else TROUBLE
+        doc._.topic = replace(topic, id=id, margin=max(topic.margin, SURE))
     elif topic.id == JUDGED and names_a_batter(doc):
         doc._.topic = replace(topic, id=BAKE, margin=SURE)
     elif topic.id == TROUBLE and only_fears(doc):

@@ -11,6 +11,7 @@ BETWEEN = frozenset((
     "to", "at", "is", "cooked", "boiled", "cook", "boil", "heated", "heat", "taken", "take", "brought", "bring", "goes",
     "go", "up", "reaches", "reach", "hits", "until", "till", "about", "around", "the", "it", "temp", "temperature",
 ))  # fmt: skip
+TEST, VERDICTS = "cold water", frozenset(("changes", "is_ok", "is_true", "can_it", "enough"))
 REACH = 4
 # [degC]
 STAGES_C = (100.0, 180.0)
@@ -33,3 +34,15 @@ def boiled_to(doc: Doc) -> bool:
             if word not in BETWEEN:
                 break
     return False
+
+
+def judges_the_test(doc: Doc) -> bool:
+    """Whether it is asked if the test in cold water holds, and no temperature.
+
+    >>> from assistant.understanding.pipeline import read
+    >>> judges_the_test(read("is the cold water test for fudge still right at 9,000 ft"))
+    True
+    """
+    heated = any(measure.kind in ("temperature", "degree") for measure in doc._.measures)
+    asked = any(form.id in VERDICTS for form in doc._.forms)
+    return not heated and asked and f" {TEST} " in f" {' '.join(token.norm_ for token in doc)} "

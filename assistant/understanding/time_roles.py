@@ -152,6 +152,9 @@ def _bare_min(doc: Doc, times: Sequence[Measure], said: Sequence[tuple[str, int,
     if len(times) != 1 or not times[0].said:
         return None
     taken = {i for m in (*doc._.measures, *doc._.elevations) for i in range(m.start, m.end)}
+    # baked 55 at 350: the second is the heat
+    heats = (n.start for n in doc._.numbers if n.start == times[0].end + 1 and doc[n.start - 1].norm_ in AT)
+    taken |= {*range(times[0].start, times[0].end), *heats}
     told = [(start, end) for part, start, end in said if part == wanted]
     bare = (n for n in doc._.numbers if n.start not in taken and any(s <= n.start and n.end <= e for s, e in told))
     return next((n.value * times[0].low / times[0].said for n in bare), None)

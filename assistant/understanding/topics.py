@@ -30,6 +30,8 @@ UNSURE = 0.3
 STAGE, SWEET = "sugar_stage", "candy"
 # a batter that goes from one tin into another is asked of a bake
 BAKE = "bake_adjust"
+# whether the test in cold water holds is asked of the reasons
+REASON = "why"
 NOTHING_KNOWN = "out_of_scope"
 NOTHING_SAID = "help"
 START, END = "^", "$"
@@ -81,7 +83,9 @@ def kitchen_topic(doc: Doc) -> Doc:
     doc._.topic = decide(doc)
     if doc._.topic.id == STAGE and any(f.kind == "dish" and dishes()[f.id].dish_class == SWEET for f in doc._.found):
         doc._.topic = replace(doc._.topic, margin=max(doc._.topic.margin, CUE_WEIGHT))
-    if doc._.topic.id in marked("may_be_syrup") and syrups.boiled_to(doc):
+    if doc._.topic.id == STAGE and syrups.judges_the_test(doc):
+        doc._.topic = replace(doc._.topic, id=REASON, margin=max(doc._.topic.margin, CUE_WEIGHT))
+    elif doc._.topic.id in marked("may_be_syrup") and syrups.boiled_to(doc):
         doc._.topic = replace(doc._.topic, id=STAGE, margin=max(doc._.topic.margin, CUE_WEIGHT))
     elif doc._.topic.id in marked("may_be_tins") and len(tins.named(doc.text)) == 2:
         doc._.topic = replace(doc._.topic, id=BAKE, margin=max(doc._.topic.margin, CUE_WEIGHT))

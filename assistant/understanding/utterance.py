@@ -79,7 +79,11 @@ def with_recipe(hearing: Hearing, text: str, recipe: str, *, alone: bool) -> Hea
 def with_amounts(request: Request, text: str, formula: Pasted | None = None) -> Request:
     """A fault with the amounts of the formula that is told with it, so that a change is of them."""
     formula = formula or _told(text)
-    return replace(request, amounts=_amounts(formula)) if formula else request
+    if formula is None:
+        return request
+    told = {amount.ingredient for amount in request.amounts}
+    more = (amount for amount in _amounts(formula) if amount.ingredient not in told)
+    return replace(request, amounts=(*request.amounts, *more))
 
 
 def placed(hearing: Hearing, text: str, kitchen: Kitchen) -> Hearing:

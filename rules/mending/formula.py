@@ -13,11 +13,15 @@ from rules.said import Said, measure, sentences
 
 say = sentences("mending/amounts")
 FEWEST, FINE = 3, ("leavening", "yeast", "salt")
+# less than this is a percentage, and no flour of a formula [g]
+LEAST_FLOUR_G = 50.0
 
 
 def resized(bench: Bench) -> tuple[Said, ...]:
     """What becomes of the amounts that were told; none of fewer than three, which are no formula."""
-    return tuple(_resized(bench)) if bench.placed and len(bench.amounts) >= FEWEST else ()
+    flour = bench.amounts.get("flour")
+    percents = flour is not None and flour.unit == "g" and flour.value < LEAST_FLOUR_G
+    return tuple(_resized(bench)) if bench.placed and len(bench.amounts) >= FEWEST and not percents else ()
 
 
 def _resized(bench: Bench) -> Iterator[Said]:

@@ -24,6 +24,8 @@ ORDER = ("leavening", "yeast", "sugar", "liquid", "oven", "time")
 OUT_OF_REACH = 0.1
 # a crumb whose middle is judged by a thermometer, the cause that it is waited for in vain, and its points
 CRUMBS = ("yeast_bread", "quick_bread", "layer_cake", "pound_cake", "laminated")
+# nearer to the boil than this a rich loaf is baked through [K]
+RICH_CORE, BAKED_UNDER_K = "rich_core", 4.0
 OUT_OF_REACH_CORE, FIRST_OF_ALL = "core_out_of_reach", 20.0
 # how much the causes of a further fault count
 BESIDE = 0.5
@@ -121,6 +123,8 @@ def _scored(found: Sequence[Symptom], bench: Bench) -> list[tuple[float, Cause]]
 
 def belied(cause: Cause, bench: Bench) -> bool:
     """Whether the reading that a sweet was cooked to rules out that it left the heat too soon, or too late."""
+    if cause.id == RICH_CORE:
+        return bench.placed and bench.wanted_c is not None and bench.wanted_c >= bench.boil_c - BAKED_UNDER_K
     stage = sugar.cooked_to(bench.dish)
     if cause.by != "stage" or stage is None or bench.said_c is None or not bench.placed or not stage.shifts:
         return False

@@ -172,6 +172,8 @@ def _told(case: Case, found: Mending, first: Ranked) -> Said:
     if chosen_one:
         way = "less" if first.cause.id in LESS else "more" if first.cause.id in MORE else "none"
         return say("chosen", thing=chosen_one, way=way, change=first.line, cause=first.change.because)
+    if case.request.asked_way == "hotter" and first.cause.what == "fat_temp":
+        return say("fat-as-set", change=first.line, cause=first.change.because)
     plain = say("cause-and-change", cause=first.change.because, change=first.line)
     if not case.request.blames_place:
         return plain

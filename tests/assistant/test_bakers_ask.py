@@ -11,9 +11,9 @@ from assistant.answering import reply_to
         # the recipe's own figure of a boiled sugar, and no verdict where none was asked
         ("what do I pull penuche at, 7,000 ft, the book has 238 F", "Take it to 225 °F", "soft ball"),
         ("Italian meringue at 2,240 m, syrup to 120 C at the coast, how far here", "Take it to 112.5 °C", "71"),
-        ("does chocolate temper differently at 3,000 m", "Tempering stays the same", "32 °C"),
+        ("chocolate tempering at 3,000 m, what temperatures", "Tempering stays the same", "32 °C"),
         # a reading that the boil does not allow
-        ("my rye never gets to 209 F inside and dries out at 9,500 ft", "A moist middle gets no hotter", "Pull it at"),
+        ("my book wants 209 F in the rye, it is dry as a board at 9,500 ft", "A moist middle gets no hotter", "Pull it at"),
         # two changes are put up for choice
         ("my loaf cake is raw in the middle, 6,000 ft, 50 min at 350F, more time or heat", "Minutes first", "50 min"),
         ("the sponge rolls fell at 2,000 m, do I whip more or less", "Whip less", "ribbon"),

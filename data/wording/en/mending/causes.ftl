@@ -1291,10 +1291,10 @@ rich-core-because =
        *[no] Under that the crumb tears.
     }
 
-core-out-of-reach-change = Pull it at about { $crumb } in the middle, with the crust brown and the loaf hollow to a knock.
+core-out-of-reach-change = Pull it at about { $crumb } in the middle, with a brown crust, and a hollow knock or a clean skewer.
 core-out-of-reach-because =
     A moist middle gets no hotter than water boils, { $boil } at { $place }, so the book's reading never comes; waiting for it
-    only dries the loaf out.
+    only dries it out.
 
 soft-cheesecake-on-because = The middle has not had its heat, and a high oven browns the top long before.
 

@@ -21,6 +21,8 @@ chosen =
            *[none] The whipping first
         }
     }: { SMALL($change) } { $cause }
+# where it is asked whether the fat is hotter here
+fat-as-set = No, the fat is just as hot as you set it. { $cause } { $change }
 blamed =
     { $verdict ->
         [no] Not the elevation, it happens anywhere:

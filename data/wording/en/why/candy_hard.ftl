@@ -28,3 +28,5 @@ belief-water-test = The ball in cold water shows how much water is left, whateve
 belief-stages-same =
     Every stage with water in it drops with the boil: soft ball is { $soft_ball } { $at } instead of
     { $soft_ball_in_book }.
+belief-cold-water-holds =
+    The cold-water test goes by how the syrup sets, so it is right at every elevation and needs no correction.
