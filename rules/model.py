@@ -56,6 +56,15 @@ class Amount:
 
 
 @dataclass(frozen=True, slots=True)
+class Tin:
+    """Tins of one size. across_cm: how wide [cm]; along_cm: how long where they have corners, None for round ones"""
+
+    count: int
+    across_cm: float
+    along_cm: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class Unused:
     """Something that was heard and understood, but could not be used; the reply says so."""
 
@@ -107,10 +116,15 @@ class Request:
     temperature_of: str | None = _help("what it is of, where the words tell: core, oven, hold, fridge, bath, smoker")
     quantity: Quantity | None = _help("an amount the cook gave")
     amounts: tuple[Amount, ...] = _help("what the cook says is in a dish that failed", ())
+    struck: tuple[str, ...] = _help("causes of a fault that the cook has ruled out, rows of the table of causes", ())
+    either: tuple[str, ...] = _help("changes between which the cook asks to choose, ids of fault_questions.toml", ())
+    blames_place: bool = _help("whether it is asked if the elevation is behind a fault", False)
+    tins: tuple[Tin, ...] = _help("tins by their size: the one of the recipe, then the one it is to go into", ())
     saving: bool = _help("whether the cook asks how to save what has failed", False)
     quantity_of: str | None = _help(
         "what that amount is of, where the words tell: cooked, each, portion; yield: what comes of it is asked"
     )
+    own_yield: float | None = _help("what came of a weight in the cook's own kitchen, finished weight to raw weight")
     count: int | None = _help("how many pieces of the dish the cook has: 12 birds")
     portions: int | None = _help("number of people or covers")
     course: str | None = _help("how it is served: main, side, starter, buffet")
@@ -133,7 +147,7 @@ class Request:
     ahead: bool = _help("whether it is cooked part of the way ahead, and finished at service", False)
     timer_action: str | None = _help("what is to be done about timers: set, left, extend, stop, stop_all")
     timer_name: str = _help("what the cook calls the timer", "")
-    small_talk: str | None = _help("which smalltalk it is: thanks, goodbye, who, hello, nod")
+    small_talk: str | None = _help("which smalltalk it is: trust, thanks, goodbye, who, hello, sigh, nod")
     nearest: tuple[str, ...] = _help("explanations that sound most like a why that names none", ())
     forms: tuple[str, ...] = _help("forms of the question, ids of data/lexicon/forms.toml, the first counts most", ())
     elapsed_min: float | None = _help("how long it has been cooking already [min]")
@@ -151,6 +165,7 @@ class Request:
     units: Units = _help("which unit system is shown first", "us")
     depth: int = _help("1 one line, 2 a paragraph, 3 the equations with numbers", 2)
     equipment: tuple[str, ...] = _help("ids of the kitchen's equipment", ())
+    lacking: tuple[str, ...] = _help("methods and equipment that the cook says are not there", ())
     thermometer_offset_c: float = _help("how much the cook's thermometer reads too high [K]", 0.0)
     unused: tuple[Unused, ...] = _help("heard, understood, not usable", ())
     danger: str | None = _help("the danger that was heard, an id of data/lexicon/danger; it is answered first")

@@ -14,6 +14,7 @@ from assistant.dialogue.thread import in_context
 from assistant.drill import Wanted
 from assistant.understanding import danger
 from assistant.understanding.awaited import given
+from assistant.understanding.corrected import after_taking_back
 from assistant.understanding.danger import Listened
 from assistant.understanding.request import Hearing
 from assistant.understanding.utterance import Utterance, listen
@@ -64,13 +65,17 @@ class Heard:
 
 def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
     """Hear an utterance, and nothing of it twice. A recipe that was pasted is not listened to for danger."""
-    utterance = listen(text, memory.kitchen, memory.asked)
+    utterance = whole = listen(text, memory.kitchen, memory.asked)
+    left = after_taking_back(text)
+    if left != text and not whole.hearing.request.recipe:
+        # what is taken back is no question any more; danger is heard in all that was said
+        utterance = listen(left, memory.kitchen, memory.asked)
     said = moves.words(text)
     return Heard(
         text=text,
         doc=utterance.doc,
         hearing=as_reply(utterance, memory),
-        listened=danger.listen(utterance.doc, memory.scene),
+        listened=danger.listen(whole.doc, memory.scene),
         move=moves.heard(said),
         drill=drill.wanted(text),
         answers_drill=answers_drill(text, memory),

@@ -13,7 +13,7 @@ from assistant.dialogue.thread import question_of
 from assistant.replies.together import together
 from assistant.understanding import parts
 from assistant.understanding.conversation import merge, settle_in
-from assistant.understanding.request import TIMER
+from assistant.understanding.request import TIMER, WHY
 from assistant.understanding.utterance import listen
 from assistant.worked_out import WorkedOut, work_out
 from rules.catalogue import marked
@@ -21,10 +21,6 @@ from rules.model import PLACE_SLOTS, Answer, Request
 
 BRIEF = 1
 OUTSIDE = "out_of_scope"
-# what shows that a piece is about the kitchen, though nobody can tell what it asks
-KITCHEN_SIGNS = frozenset(
-    ("kitchen_word", "dish", "method", "ingredient", "equipment", "temperature", "baking", "candy", "canning", "cooker")
-)
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,7 +48,7 @@ def several(heard: Heard, memory: Memory) -> Several | None:
     base = question_of(heard.hearing, memory, back_to_recipe=False)
     asked = _distinct(_questions(heard, base, memory)) or _distinct(_dishes(heard, base, memory))
     clear = [piece for piece in asked if piece.is_clear]
-    if len(clear) < 2 or all(piece.question.topic == OUTSIDE for piece in clear):
+    if len(clear) < 2:
         return None
     as_said: dict[str, Any] = {"depth": heard.depth or heard.hearing.depth or BRIEF, "dangers_too": heard.warned_beside}
     done = [(p.question, work_out(replace(settle_in(p.question, memory.kitchen), **as_said))) for p in clear]
@@ -64,7 +60,7 @@ def several(heard: Heard, memory: Memory) -> Several | None:
     told = [work for _, work in (*answered, *awaiting)]
     missing = awaiting[0][1].missing[:1] if awaiting else ()
     reply = WorkedOut(heard.hearing.request, missing, partial(_worded, told, heard.text, left_out))
-    goes_on = next((question for question, _ in (*awaiting, *answered) if question.topic != OUTSIDE), base)
+    goes_on = next((question for question, _ in (*awaiting, *answered)), base)
     return Several(reply, goes_on, next(iter(missing), None))
 
 
@@ -73,13 +69,15 @@ def _questions(heard: Heard, base: Request, memory: Memory) -> Iterator[Piece]:
     before = base
     for text in parts.questions(heard.doc):
         utterance = listen(text, memory.kitchen)
-        topic = utterance.hearing.request.topic
+        hearing = utterance.hearing
+        topic = hearing.request.topic
+        if topic == OUTSIDE and WHY in hearing.request.forms and before.dish_class:
+            hearing, topic = hearing.about(WHY, subject=None), WHY
         if topic in marked("none_beside") and topic != TIMER:
             continue
-        question = _placed(merge(before, utterance.hearing), base)
-        of_kitchen = not KITCHEN_SIGNS.isdisjoint(utterance.doc._.signs)
-        unclear = topic == TIMER or bool(question.choices) or (topic == OUTSIDE and of_kitchen)
-        before = before if unclear or topic == OUTSIDE else question
+        question = _placed(merge(before, hearing), base)
+        unclear = topic in (TIMER, OUTSIDE) or bool(question.choices)
+        before = before if unclear else question
         yield Piece(text, question, is_clear=not unclear)
 
 

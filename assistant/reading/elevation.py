@@ -10,6 +10,7 @@ from spacy.tokens import Doc
 from assistant.reading import elevation_figures, elevation_names, elevation_parts
 from assistant.reading.groups import keep, shown
 from assistant.reading.spans import Elevation, Found, Measure, Number
+from assistant.reading.tokens import norms
 
 shown("elevations", "elevation")
 
@@ -21,7 +22,7 @@ shown("elevations", "elevation")
 )
 def kitchen_elevation(doc: Doc) -> Doc:
     """Hear every elevation of the text."""
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     keep(doc, "elevations", hear(words, doc._.numbers, (*doc._.measures, *doc._.clock), doc._.found))
     return doc
 
@@ -35,5 +36,6 @@ def hear(
     figures += elevation_figures.mile_high(words)
     figures = elevation_figures.without_bands(words, numbers, figures)
     figures += elevation_figures.bare(words, numbers, measures, [*places, *figures])
-    mentions = elevation_names.at_one(words, elevation_figures.alike(figures, measures), places)
+    land = elevation_figures.land_unit(words, places)
+    mentions = elevation_names.at_one(words, elevation_figures.alike(figures, measures, land), places)
     return elevation_parts.told(words, mentions, measures)

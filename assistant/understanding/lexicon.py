@@ -5,13 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import cache
-from itertools import repeat
+from itertools import product, repeat
+from typing import Any
 
 from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.spans import Found, Kind
 from assistant.reading.text import fold
+from assistant.reading.tokens import norms
 from rules import tables
 from rules.foods.dishes import dishes
 
@@ -46,7 +48,7 @@ class PhraseBook:
 @Language.component("kitchen_lexicon", requires=["token.norm"], assigns=["doc._.found"])
 def kitchen_lexicon(doc: Doc) -> Doc:
     """Hear every phrase of the lexicon."""
-    doc._.found = hear([token.norm_ for token in doc])
+    doc._.found = hear(norms(doc))
     return doc
 
 
@@ -78,6 +80,14 @@ def rows() -> Iterator[tuple[Meanings, str]]:
         for row in tables.read_toml(file)[key] if tables.data_path(file).is_file() else ():
             named = () if kind == "method" else (row[name].replace("_", " "),)
             yield from zip(repeat(((kind, row[name]),)), (*named, *row.get("heard_as", ())))
+            yield from _made(kind, row)
+
+
+def _made(kind: Kind, row: dict[str, Any]) -> Iterator[tuple[Meanings, str]]:
+    """Names made of one word of each list of a row, which tell the method as well: a smart pot, an all in one cooker."""
+    if "named_by" in row:
+        meant: Meanings = (("method", row["used_to"]), (kind, row["id"]))
+        yield from zip(repeat(meant), map(" ".join, product(*row["named_by"])))
 
 
 def plain_phrases() -> list[str]:

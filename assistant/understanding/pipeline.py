@@ -15,6 +15,7 @@ from assistant.understanding import (
     asked_ways,  # noqa: F401
     complaints,  # noqa: F401
     concepts,  # noqa: F401
+    cooker_time,  # noqa: F401
     faults,  # noqa: F401
     forms,  # noqa: F401
     frames,  # noqa: F401
@@ -39,6 +40,7 @@ COMPONENTS = (
     "kitchen_ways",
     "kitchen_frames",
     "kitchen_topic",
+    "kitchen_cooker_time",
     "kitchen_complaints",
     "kitchen_safety",
     "kitchen_subject",

@@ -10,15 +10,21 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.text import fold
+from assistant.reading.tokens import norms
+from assistant.understanding.forms import patterns_heard
 from rules import book, tables
 from rules.catalogue import marked
 from rules.foods.dishes import dishes
+from rules.preserving.foods import CANNED, food
 
 CATALOGUE = "lexicon/safety_subjects.toml"
 PRESERVE = "preserve"
 # dishes and words that a question of preserving has, and one of cooking has not
 KEPT_CLASSES = {"pickle", "jam", "canned_low_acid", "canned_high_acid", "dried_fruit", "fruit"}
 OF_PRESERVING = ("to can", "canner", "canning", "jar", "jars", "keep", "dry", "drying", "dehydrate", "freeze", "cure")
+
+# the weights that there are for a canner
+POUNDS, WEIGHTS = ("lb", "psi"), (5, 10, 15)
 
 Doc.set_extension("safety", default=None, force=True)
 
@@ -31,6 +37,7 @@ class Subject:
     together: groups of words; a sentence with a word of each group is about the subject, wherever they stand
     spread: topics beside its own in which its groups count; unless: words and phrases that speak against it
     first: whether it is looked for before the others; beside_dish: whether its groups count where a dish is named
+    patterned: whether it is told by patterns, as a form is, and then whatever the topic
     """
 
     id: str
@@ -40,6 +47,7 @@ class Subject:
     spread: tuple[str, ...] = ()
     unless: tuple[str, ...] = ()
     first: bool = False
+    patterned: bool = False
     beside_dish: bool = False
 
     def spread_over(self, words: frozenset[str]) -> bool:
@@ -48,7 +56,8 @@ class Subject:
 
     def barred(self, text: str) -> bool:
         """Whether a sentence holds words that speak against the subject."""
-        return any(f" {phrase} " in f" {text} " for phrase in self.unless)
+        padded = f" {text} "
+        return any(f" {phrase} " in padded for phrase in self.unless)
 
 
 @Language.component(
@@ -56,9 +65,12 @@ class Subject:
 )
 def kitchen_safety(doc: Doc) -> Doc:
     """Hear a subject of food safety. One of preserving sets the topic, and so does any where the topic was unsure."""
-    if (puts_up(doc) or packs_jars(doc)) and doc._.topic.id in marked("may_be_canning"):
+    if (puts_up(doc) or packs_jars(doc) or weighs_down(doc)) and doc._.topic.id in marked("may_be_canning"):
         doc._.topic = replace(doc._.topic, id=PRESERVE)
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
+    if patterned := patterned_subject(doc, " ".join(words)):
+        doc._.safety, doc._.topic = patterned.id, replace(doc._.topic, id=patterned.topic)
+        return doc
     if cooks_instead(doc, " ".join(words)):
         doc._.topic = replace(doc._.topic, id=next(t for t, _ in doc._.topic.scores if t != PRESERVE))
     found = subject_of(words, doc._.topic.id, any(item.kind == "dish" for item in doc._.found))
@@ -75,6 +87,17 @@ def subject_of(words: Sequence[str], topic: str, dish: bool) -> Subject | None:
     if by_phrase and by_phrase.first:
         return by_phrase
     return spread_subject(words, topic, dish, first=True) or by_phrase or spread_subject(words, topic, dish)
+
+
+def patterned_subject(doc: Doc, text: str) -> Subject | None:
+    """The subject one of whose patterns stands in a question, in the order of the rows."""
+    heard = {id for id, _, _ in patterns_heard(doc, CATALOGUE, "subject")}
+    return next((one for one in subjects().values() if one.id in heard and not one.barred(text)), None)
+
+
+def is_patterned(id: str | None) -> bool:
+    """Whether a subject is told by patterns: nothing else that a question sounds like counts then."""
+    return id in subjects() and subjects()[id].patterned
 
 
 def cooks_instead(doc: Doc, text: str) -> bool:
@@ -95,6 +118,18 @@ def packs_jars(doc: Doc) -> bool:
     return bool(heard & {"hot", "raw"}) and any(packed.jar for packed in doc._.packed)
 
 
+def weighs_down(doc: Doc) -> bool:
+    """Whether a canner's weight is named beside a food that is canned, and no way to cook it: the 15 lb weight, carrots."""
+    words = [token.norm_ for token in doc]
+    weight = any(
+        m.unit in POUNDS and m.said in WEIGHTS and words[m.end : m.end + 1] == ["weight"] for m in doc._.measures
+    )
+    if not weight or any(found.kind == "method" and found.id != PRESERVE for found in doc._.found):
+        return False
+    kept = (food(found.id, dishes()[found.id].dish_class).kind for found in doc._.found if found.kind == "dish")
+    return any(kind in CANNED for kind in kept)
+
+
 def puts_up(doc: Doc) -> bool:
     """Whether food is put up in jars, whatever else is said."""
     heard = {heard.concept for heard in doc._.concepts}
@@ -113,6 +148,7 @@ def subjects() -> dict[str, Subject]:
             tuple(row.get("spread", ())),
             tuple(map(fold, row.get("unless", ()))),
             row.get("first", False),
+            "patterns" in row,
             row.get("beside_dish", False),
         )
         for row in tables.read_toml(CATALOGUE)["subject"]
@@ -139,8 +175,25 @@ def safety_subject(text: str, topic: str) -> Subject | None:
     True
     """
     padded = f" {text} "
-    inside = (subject for phrase, subject in phrases().items() if f" {phrase} " in padded)
+    near = sorted({at for word in text.split() for at in opening().get(word, ())})
+    inside = (told()[at][1] for at in near if f" {told()[at][0]} " in padded)
     return next((subject for subject in inside if _counts(subject, topic) and not subject.barred(text)), None)
+
+
+@cache
+def told() -> tuple[tuple[str, Subject], ...]:
+    """The phrases in their order."""
+    return tuple(phrases().items())
+
+
+@cache
+def opening() -> dict[str, tuple[int, ...]]:
+    """Where the phrases stand in their order that a word opens."""
+    found: dict[str, tuple[int, ...]] = {}
+    for at, (phrase, _) in enumerate(told()):
+        word = phrase.split()[0]
+        found[word] = (*found.get(word, ()), at)
+    return found
 
 
 def spread_subject(words: Sequence[str], topic: str, dish: bool = False, first: bool = False) -> Subject | None:

@@ -5,7 +5,7 @@ The phrases are those of data/lexicon/time_roles.toml; without one a time is the
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -13,6 +13,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.spans import Measure
+from assistant.reading.tokens import norms
 from assistant.understanding import forms, stretches
 
 FILE = "lexicon/time_roles.toml"
@@ -27,6 +28,13 @@ POUND, KILO = ("lb", "lbs", "pound", "pounds"), ("kg", "kilo", "kilos", "kilogra
 G_OF = {**dict.fromkeys(POUND, 453.59237), **dict.fromkeys(KILO, 1000.0)}
 PLUS = frozenset(("plus", "+", "over", "extra", "and"))
 SINCE = "since"
+# baked 55 at 350 [min]
+BAKED, FOR, AT, BAKED_MIN = (
+    ("baked", "bake", "baking", "bakes", "cooked"),
+    ("for", "it", "them", "about"),
+    ("at", "@"),
+    (5.0, 180.0),
+)
 SAFE = frozenset(("safe", "unsafe", "safely"))
 
 
@@ -79,19 +87,36 @@ def kitchen_times(doc: Doc) -> Doc:
 def heard(doc: Doc) -> Times:
     """The times of an utterance whose forms were heard."""
     times = [m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME]
+    times = times or list(_baked(doc))
     rate = _rate(doc, times)
     if rate and rate.total:
         return Times(rate.total, rate.total, rated=rate.weight_ends)
     said = list(forms.patterns_heard(doc, FILE, "role")) if times else []
     parts = [(time, part_of(doc, time, times, said)) for time in times]
-    stood_min = stretches.hours(doc) * MINUTES_PER_HOUR if SINCE in {token.norm_ for token in doc} else 0.0
+    stood_min = stretches.hours(doc) * MINUTES_PER_HOUR if SINCE in set(norms(doc)) else 0.0
     return Times(
         first=_ends(times[0]) if times else None,
         baseline=next((_ends(m) for m, part in parts if part in (KNOWN, BASELINE)), None),
-        elapsed_min=next((_middle(m) for m, part in parts if part == ELAPSED), stood_min or None),
-        planned_min=next((_middle(m) for m, part in parts if part == PLANNED), _bare_min(doc, times, said)),
+        elapsed_min=next(
+            (_middle(m) for m, part in parts if part == ELAPSED), stood_min or _bare_min(doc, times, said, ELAPSED)
+        ),
+        planned_min=next((_middle(m) for m, part in parts if part == PLANNED), _bare_min(doc, times, said, PLANNED)),
         rated=rate.weight_ends if rate else None,
     )
+
+
+def _baked(doc: Doc) -> Iterator[Measure]:
+    """A bare number of minutes between the bake and its heat: baked 55 at 350."""
+    taken = {i for m in (*doc._.measures, *doc._.elevations) for i in range(m.start, m.end)}
+    for number in doc._.numbers:
+        before = [token.norm_ for token in doc[max(number.start - 2, 0) : number.start] if token.norm_ not in FOR]
+        baked = number.start not in taken and before[-1:] and before[-1] in BAKED
+        if (
+            baked
+            and BAKED_MIN[0] <= number.value <= BAKED_MIN[1]
+            and doc[number.end : number.end + 1].text.lower() in AT
+        ):
+            yield Measure(number.start, number.end, "time", number.value, number.value, number.value, "min")
 
 
 def without(doc: Doc, waits: Sequence[Measure | None]) -> Times:
@@ -122,13 +147,13 @@ def asks_safe(doc: Doc) -> bool:
     return "safe" in asked and "how_long" not in asked and not SAFE.isdisjoint(token.norm_ for token in doc)
 
 
-def _bare_min(doc: Doc, times: Sequence[Measure], said: Sequence[tuple[str, int, int]]) -> float | None:
-    """A bare number that is planned, in the unit of the one time beside it [min]: the box says 9 min, is 13 enough."""
+def _bare_min(doc: Doc, times: Sequence[Measure], said: Sequence[tuple[str, int, int]], wanted: str) -> float | None:
+    """A bare number that plays a part, in the unit of the one time beside it [min]: it says 9 min, is 13 enough."""
     if len(times) != 1 or not times[0].said:
         return None
     taken = {i for m in (*doc._.measures, *doc._.elevations) for i in range(m.start, m.end)}
-    planned = [(start, end) for part, start, end in said if part == PLANNED]
-    bare = (n for n in doc._.numbers if n.start not in taken and any(s <= n.start and n.end <= e for s, e in planned))
+    told = [(start, end) for part, start, end in said if part == wanted]
+    bare = (n for n in doc._.numbers if n.start not in taken and any(s <= n.start and n.end <= e for s, e in told))
     return next((n.value * times[0].low / times[0].said for n in bare), None)
 
 
@@ -156,7 +181,7 @@ def _rate(doc: Doc, times: Sequence[Measure]) -> Rate | None:
 def _weight_of(doc: Doc, time: Measure, masses: Sequence[Measure]) -> tuple[float, int] | None:
     """The weight that a time is for [g], and where the words for it end."""
     at = time.end
-    while at < len(doc) and doc[at].norm_ in PER:
+    while at < len(doc) and norms(doc)[at] in PER:
         mass = next((m for m in masses if m.start == at), None)
         if mass:
             return mass.low, mass.end
@@ -164,12 +189,12 @@ def _weight_of(doc: Doc, time: Measure, masses: Sequence[Measure]) -> tuple[floa
     mass = next((m for m in masses if m.start == at and at > time.end), None)
     if mass:
         return mass.low, mass.end
-    if at > time.end and at < len(doc) and doc[at].norm_ in G_OF:
-        return G_OF[doc[at].norm_], at + 1
+    if at > time.end and at < len(doc) and norms(doc)[at] in G_OF:
+        return G_OF[norms(doc)[at]], at + 1
     return None
 
 
 def _added(doc: Doc, time: Measure, more: Measure) -> bool:
-    between = {token.norm_ for token in doc[time.end : more.start]}
-    behind = {token.norm_ for token in doc[more.end : more.end + 2]}
+    between = set(norms(doc)[time.end : more.start])
+    behind = set(norms(doc)[more.end : more.end + 2])
     return not PLUS.isdisjoint(between | (behind & {"over", "extra"})) and len(between) <= 6

@@ -5,7 +5,7 @@ from __future__ import annotations
 import gzip
 import json
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from itertools import combinations, pairwise
 from typing import Any
@@ -15,8 +15,10 @@ from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
 from assistant.reading.text import fold
+from assistant.reading.tokens import norms
+from assistant.understanding import syrups, tins
 from rules import tables
-from rules.catalogue import topics
+from rules.catalogue import marked, topics
 from rules.foods.dishes import dishes
 
 WEIGHTS = "tables/topic_weights.json.gz"
@@ -24,6 +26,10 @@ CONCEPTS = "lexicon/concepts.toml"
 CUE_WEIGHT = 1.0
 # nearer together than this, two topics are as likely
 UNSURE = 0.3
+# what is asked of a syrup with its temperature is how far to boil it
+STAGE, SWEET = "sugar_stage", "candy"
+# a batter that goes from one tin into another is asked of a bake
+BAKE = "bake_adjust"
 NOTHING_KNOWN = "out_of_scope"
 NOTHING_SAID = "help"
 START, END = "^", "$"
@@ -73,6 +79,12 @@ class Weights:
 def kitchen_topic(doc: Doc) -> Doc:
     """Decide the topic."""
     doc._.topic = decide(doc)
+    if doc._.topic.id == STAGE and any(f.kind == "dish" and dishes()[f.id].dish_class == SWEET for f in doc._.found):
+        doc._.topic = replace(doc._.topic, margin=max(doc._.topic.margin, CUE_WEIGHT))
+    if doc._.topic.id in marked("may_be_syrup") and syrups.boiled_to(doc):
+        doc._.topic = replace(doc._.topic, id=STAGE, margin=max(doc._.topic.margin, CUE_WEIGHT))
+    elif doc._.topic.id in marked("may_be_tins") and len(tins.named(doc.text)) == 2:
+        doc._.topic = replace(doc._.topic, id=BAKE, margin=max(doc._.topic.margin, CUE_WEIGHT))
     return doc
 
 
@@ -81,7 +93,7 @@ def decide(doc: Doc, learned: Weights | None = None) -> Topic:
 
     learned: the table, where not the one in data
     """
-    if not any(token.norm_.isalnum() for token in doc):
+    if not any(word.isalnum() for word in norms(doc)):
         return Topic(NOTHING_SAID, 0.0, ())
     learned, present = learned or weights(), features(doc)
     telling = (f for f in present if f.startswith(CONCEPT) or not f.startswith(UNSPECIFIC))
@@ -122,7 +134,7 @@ def cues() -> tuple[tuple[str, str], ...]:
 
 def cue_scores(doc: Doc) -> dict[str, float]:
     """Topic -> weight of the cue or form that speaks for it; several of a topic count once."""
-    text = f" {' '.join(token.norm_ for token in doc)} "
+    text = f" {' '.join(norms(doc))} "
     forms = {form.id for form in doc._.forms}
     told = [topic for cue, topic in cues() if cue in text]
     return dict.fromkeys(
@@ -140,7 +152,7 @@ def features(doc: Doc) -> tuple[str, ...]:
     pairs = [f"{a} {b}" for a, b in pairwise(line)]
     begins = [BEGINS + word[:n] for word in words for n in BEGINNINGS if len(word) > n]
     measured = {i for measure in doc._.measures for i in range(measure.start, measure.end)}
-    meant = {c for token in doc if token.i not in measured for c in concepts_of(token.norm_)}
+    meant = {c for i, word in enumerate(norms(doc)) if i not in measured for c in concepts_of(word)}
     meant |= {c for found in doc._.found if found.kind == "dish" for c in concepts_of_dish(found.id)}
     spoken = sorted(meant)
     together = [f"{CONCEPT}{a} {b}" for a, b in combinations(spoken, 2)]
@@ -196,7 +208,7 @@ def outline(doc: Doc) -> list[str]:
     words: list[str] = []
     at = 0
     while at < len(doc):
-        end, name = names.get(at, (at + 1, doc[at].norm_))
+        end, name = names.get(at, (at + 1, norms(doc)[at]))
         if name != "<dish>" or words[-1:] != ["<dish>"]:
             words.append(name)
         at = max(end, at + 1)

@@ -8,7 +8,7 @@ from rules.drill.foods import Food, foods
 from rules.drill.question import Question
 from rules.physics.units import FT_PER_M, PSI_PER_PA, to_c
 from rules.preserving import process_times
-from rules.preserving.bands import ten_minutes_and_more, whole_feet
+from rules.preserving.bands import empty_jars_min, whole_feet
 from rules.preserving.pressure import canner_psi
 from rules.safety import SafeTemperature
 from rules.safety import holding_limits as limits
@@ -248,7 +248,7 @@ def low_acid(draw: Draw) -> Question:
 def empty_jars(draw: Draw) -> Question:
     """Sterilising empty jars."""
     elevation_m = draw.one_of(range(2, 10)) * 1000 / FT_PER_M
-    minutes = ten_minutes_and_more(elevation_m)
+    minutes = empty_jars_min(elevation_m)
     why = say("empty-jars-why", time=duration(minutes), elevation=elevation(elevation_m))
     return draw.figure(
         say("empty-jars", elevation=elevation(elevation_m)), minutes, "min", within=(minutes, minutes), tolerance="",

@@ -23,7 +23,7 @@ OF_SYMPTOM: dict[str, tuple[Caution, ...]] = {
     "set_too_loose": (Caution("note", say("runny-jam"), ("osu-sp-50-746",)),),
     "yolk_runny": (Caution("warn", say("runny-yolk"), USDA),),
     "fat_foams_or_smokes": (Caution("stop", say("fat-smokes"), COMMON),),
-    "no_pressure": (Caution("warn", say("cooker-leaks"), COMMON),),
+    **dict.fromkeys(("no_pressure", "vent_steams"), (Caution("warn", say("cooker-leaks"), COMMON),)),
     "culture_stayed_thin": (Caution("warn", say("warm-milk"), COMMON),),
     "centre_raw": (Caution("warn", say("raw-batter"), COMMON),),
     "boiled_dry": (Caution("warn", say("boiled-dry"), COMMON),),

@@ -55,6 +55,7 @@ class Symptom:
     discard: bool = False
     everywhere: bool = False
     rescue: str = ""
+    instead_of: tuple[str, ...] = ()
 
     def singles_out(self, failed: Failed) -> bool:
         """Whether the row is for this very dish, or for what it was cooked in."""
@@ -83,7 +84,7 @@ def catalogue() -> dict[str, Symptom]:
 
 
 def _row(row: dict[str, Any]) -> Symptom:
-    held: dict[str, Any] = {key: tuple(row.get(key, ())) for key in ("classes", "kinds")}
+    held: dict[str, Any] = {key: tuple(row.get(key, ())) for key in ("classes", "kinds", "instead_of")}
     held |= {key: frozenset(row.get(key, ())) for key in ("dishes", "methods", "equipment")}
     held |= {key: row[key] for key in ("usual", "rescue", "keeps", "raw", "discard", "everywhere") if key in row}
     together = tuple(frozenset(group) for group in row.get("together", ()))
@@ -132,7 +133,8 @@ def all_meant(ids: Sequence[str], failed: Failed) -> tuple[Symptom, ...]:
     'dark_outside_raw_inside'
     """
     both = [row.id for row in catalogue().values() if row.together and all(not g.isdisjoint(ids) for g in row.together)]
-    rows = tuple(dict.fromkeys(meant(id, failed) for id in (*both, *ids)))
+    covered = {other for id in ids if id in catalogue() for other in catalogue()[id].instead_of}
+    rows = tuple(dict.fromkeys(meant(id, failed) for id in (*both, *ids) if id not in covered))
     return tuple(row for row in rows if row.befalls(failed)) or rows
 
 

@@ -6,14 +6,21 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 from rules.book import Case, Part, rule
-from rules.model import Caution
+from rules.model import Caution, Quantity, Request
+from rules.physics.units import FT_PER_M, PSI_PER_PA
 from rules.preserving import pressure, tested
 from rules.preserving.gate import printed_here, refusal
 from rules.preserving.printed import recipe_of
 from rules.preserving.vessel import PRESSURE, called, food_of, vessel
-from rules.said import Said, Words, sentences, temp, temp_drop, yes
+from rules.said import Said, Words, mass, number, sentences, temp, temp_drop, together, yes
 
 say = sentences("preserving/advice")
+# words of the ferments of vegetables, to which the times of kraut apply
+VEGETABLES = frozenset(("sauerkraut", "kraut", "cabbage", "pickles", "vegetables"))
+# a gas that takes so much more room is seen
+GAS_SEEN = 1.03
+FT_PER_PSI, NEAR_PSI = 2000.0, 0.3
+GRAMS = {"g": 1.0, "kg": 1000.0, "lb": 453.59, "oz": 28.35}
 USDA, NCHFP, MEMORY = "usda-aib-539", "nchfp", "from-memory"
 
 
@@ -91,9 +98,111 @@ def _sugar(case: Case) -> Advice:
 
 def _salt(case: Case) -> Advice:
     """How much salt: the acid of a ferment hangs on it, nothing in other jars does."""
-    if food_of(case.request).kind in ("low_acid", "high_acid", "acidify"):
+    kind, asks = food_of(case.request).kind, yes(_asks_change(case))
+    if kind in ("low_acid", "high_acid", "acidify"):
         return Advice(say("salt-taste"), because=say("salt-taste-why"), process=True)
-    return Advice(say("salt-ferment"), (say("salt-weigh"),), say("salt-why"))
+    if kind == "pickle":
+        return Advice(say("salt-pickle", asks=asks), because=say("salt-pickle-why"))
+    grams = grams_of(case.request.quantity)
+    weighed = say("salt-weighed", low=mass(grams * 0.02), high=mass(grams * 0.025), of=mass(grams)) if grams else None
+    return Advice(together(say("salt-ferment", asks=asks), weighed), (say("salt-weigh"),), say("salt-why"))
+
+
+def _asks_change(case: Case) -> bool:
+    """Whether it is asked if anything changes."""
+    return case.request.asked_way is not None or "changes" in case.request.forms
+
+
+def _vinegar(case: Case) -> Advice:
+    """How strong the vinegar is, or whether it changes."""
+    first = say("vinegar-same") if _asks_change(case) and case.request.asked_way != "same" else say("vinegar")
+    return Advice(first, (say("vinegar-kinds"),), say("vinegar-why"), sources=(USDA, MEMORY), process=True)
+
+
+def _ferment(case: Case) -> Advice:
+    """How warm and how long a ferment stands; of one that is no kraut only what its time goes by."""
+    if case.request.dish == "kimchi":
+        return Advice(say("ferment-kimchi"), (say("ferment-under"),), say("ferment-other-why"), sources=(MEMORY,))
+    if case.request.dish and not VEGETABLES.intersection(case.request.dish.split()):
+        return Advice(say("ferment-other", food=case.food), because=say("ferment-other-why"), sources=(MEMORY,))
+    return Advice(say("ferment"), (say("ferment-under"), say("ferment-done")), say("ferment-why"))
+
+
+def _gas(case: Case) -> Advice:
+    """What thin air does to the gas of a ferment, and to its pace."""
+    ratio = case.there.pressure_pa / case.here.pressure_pa
+    headline = say(
+        "gas",
+        placed=yes(case.request.elevation_m is not None and ratio > GAS_SEEN),
+        ratio=number(ratio, 2),
+        place=case.place,
+        baseline=case.baseline,
+    )
+    return Advice(headline, (say("gas-burp"), say("gas-warmth")), say("gas-why"), sources=("us-std-atm-1976", MEMORY))
+
+
+def _gauge_sum(case: Case) -> Advice:
+    """What the rule of a pound for each 2,000 ft makes, and what the printed table says instead."""
+    table = pressure.low_acid_gauges(case.request)
+    if case.request.elevation_m is None or not table.items:
+        return Advice(say("sum-any"), because=say("sum-why"))
+    base, psi = base_psi(case.request), sum_psi(case.request, case.request.elevation_m)
+    headline = say(
+        "sum",
+        base=number(base, 0),
+        more=number(psi - base, 2),
+        sum=number(psi, 2),
+        place=case.place,
+        table=table,
+    )
+    return Advice(headline, because=say("sum-why"), sources=(USDA,))
+
+
+def base_psi(request: Request) -> float:
+    """The pressure at sea level that a sum begins with [psi]: 10 or 11, as the cook says, else the dial's 11."""
+    of = request.quantity
+    pounds = of.value if of and of.unit == "lb" else None
+    told = pounds if request.gauge_pa is None else request.gauge_pa * PSI_PER_PA
+    weighted = request.subject == "weighted_gauge" or "weighted_gauge_canner" in request.equipment
+    return 10.0 if weighted or (told is not None and abs(told - 10) < NEAR_PSI) else 11.0
+
+
+def sum_psi(request: Request, elevation_m: float) -> float:
+    """The base and a pound for each 2,000 ft [psi].
+
+    >>> sum_psi(Request(topic="preserve"), 2286.0)
+    14.75
+    """
+    return round(base_psi(request) + elevation_m * FT_PER_M / FT_PER_PSI, 2)
+
+
+def _time_or_pressure(case: Case) -> Advice:
+    """Under pressure the minutes stay and the pressure goes up; in boiling water the minutes go up."""
+    wanted = pressure.low_acid_gauges(case.request) if case.request.elevation_m is not None else None
+    if wanted is None or not wanted.items:
+        return Advice(say("which-changes"), because=say("which-changes-why"), process=True)
+    return Advice(
+        say("which-changes-here", wanted=wanted, place=case.place), because=say("which-changes-why"), process=True
+    )
+
+
+def _fell(case: Case) -> Advice:
+    """Pressure that falls under the mark in the middle: the whole time again."""
+    wanted = pressure.wanted(case)
+    return Advice(
+        say("fell", wanted=wanted) if wanted else say("fell-any"),
+        (say("fell-steady"), say("fell-late")),
+        say("fell-why"),
+    )
+
+
+def grams_of(quantity: Quantity | None) -> float | None:
+    """What a mass weighs [g]; None for what is no mass.
+
+    >>> grams_of(Quantity(12, "kg")), grams_of(Quantity(1, "pt"))
+    (12000.0, None)
+    """
+    return quantity.value * GRAMS[quantity.unit] if quantity and quantity.unit in GRAMS else None
 
 
 def _plain(advice: Advice) -> Callable[[Case], Advice]:
@@ -107,10 +216,12 @@ ADVICE: dict[str, Callable[[Case], Advice]] = {
     "small_jars": _small_jars,
     "less_sugar": _sugar,
     "salt_amount": _salt,
-    "vinegar_strength": _plain(
-        Advice(say("vinegar"), (say("vinegar-kinds"),), say("vinegar-why"), sources=(USDA, MEMORY))
-    ),
-    "fermenting": _plain(Advice(say("ferment"), (say("ferment-under"), say("ferment-done")), say("ferment-why"))),
+    "vinegar_strength": _vinegar,
+    "ferment_gas": _gas,
+    "gauge_sum": _gauge_sum,
+    "pressure_fell": _fell,
+    "time_or_pressure": _time_or_pressure,
+    "fermenting": _ferment,
     "fridge_pickles": _plain(Advice(say("fridge"), (say("fridge-keep"),), say("fridge-why"), sources=(NCHFP, MEMORY))),
     "siphoning": _plain(
         Advice(say("siphon"), (say("siphon-keep"), say("siphon-next")), say("siphon-why"), sources=(NCHFP, MEMORY))

@@ -68,10 +68,21 @@ def near_edge(band: Band, feet: int) -> bool:
     return band.high_ft is not None and band.high_ft - feet < NEAR_EDGE_FT
 
 
-def ten_minutes_and_more(elevation_m: float) -> float:
-    """The guide's boil for empty jars and for home-canned food [min]: 10, and one more for each 1,000 ft.
+def empty_jars_min(elevation_m: float) -> float:
+    """The guide's boil for empty jars [min]: 10 below 1,000 ft, and one more for each additional 1,000 ft.
 
-    Begun thousands count, from 1,000 ft up.
+    source: usda-aib-539; csu-preserve-smart prints 15 min at 5,000 ft
+
+    >>> empty_jars_min(304), empty_jars_min(305), empty_jars_min(1560)
+    (10.0, 11.0, 15.0)
+    """
+    return 10.0 + max(0, whole_feet(elevation_m) // 1000)
+
+
+def ten_minutes_and_more(elevation_m: float) -> float:
+    """The boil of home-canned food before tasting [min]: 10, and one more for each 1,000 ft.
+
+    Begun thousands count, from 1,000 ft up: a toxin is at stake, so where the guide can be read two ways it is the longer.
 
     source: usda-aib-539; csu-preserve-smart prints 15 min at 5,000 ft
 

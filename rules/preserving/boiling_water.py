@@ -11,7 +11,7 @@ from dataclasses import replace
 from rules.book import Case, Part, rule
 from rules.model import Caution, Figure
 from rules.preserving import process_times, tested
-from rules.preserving.bands import Band, ten_minutes_and_more
+from rules.preserving.bands import Band, empty_jars_min
 from rules.preserving.gate import STEAM_LIMIT_MIN, printed_here
 from rules.preserving.times_here import Time
 from rules.preserving.vessel import PRESSURE, STEAM, called, food_of, vessel
@@ -217,7 +217,7 @@ def _sterile(case: Case, time_min: float | None, base_min: float | None) -> tupl
     """Jars that a short process does not sterilise: boiled before, or processed as long as one that does."""
     if time_min is None or base_min is None or base_min >= STERILE_UNDER_MIN:
         return ()
-    boiled = exact_duration(ten_minutes_and_more(case.here.elevation_m))
+    boiled = exact_duration(empty_jars_min(case.here.elevation_m))
     clean = exact_duration(time_min + STERILE_UNDER_MIN - base_min)
     return (say("sterile-jars", boiled=boiled, clean=clean),)
 

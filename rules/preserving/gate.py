@@ -31,7 +31,7 @@ STEAM_LIMIT_MIN = 45.0
 WITHOUT_PROCESS = (
     "jar_sterilising", "blanching", "drying", "jerky", "gel_point", "over_boiled_jam",
     "acid_needed", "headspace_asked", "clock_start", "small_jars", "less_sugar", "salt_amount", "vinegar_strength",
-    "fermenting", "fridge_pickles", "siphoning", "sealed_batch", "keeping", "curing",
+    "fermenting", "ferment_gas", "gauge_sum", "pressure_fell", "time_or_pressure", "fridge_pickles", "siphoning", "sealed_batch", "keeping", "curing",
 )  # fmt: skip
 
 
@@ -66,7 +66,9 @@ def _practice(request: Request) -> str | None:
 
 
 def _cooker(request: Request) -> str | None:
-    return "small_cooker" if in_cooker(request) else None
+    if not in_cooker(request):
+        return None
+    return "electric_canner" if "electric_pressure_cooker" in request.equipment else "small_cooker"
 
 
 def _food(request: Request) -> str | None:

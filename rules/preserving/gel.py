@@ -18,6 +18,7 @@ RISE_K = 8 / 1.8
 # a syrup of 65 Brix, which is where a pectin gel forms, boils so far above water (Cruess and McNair)
 LABORATORY_RISE_K = 3.9
 TABLE_STEP_FT = 1000
+OF_TIME = ("longer", "shorter")
 say = sentences("preserving/gel")
 
 
@@ -56,6 +57,8 @@ def gel_point(case: Case) -> Part | None:
         return None
     if about_jars(request):
         return Part(steps=(say("beside", temperature=temp(case.here.boiling_c + RISE_K), rise=temp_drop(RISE_K)),))
+    if request.elevation_m is None and request.pressure_pa is None:
+        return _anywhere(case)
     here_c, sea = case.here.boiling_c + RISE_K, case.sea.boiling_c + RISE_K
     here = round(here_c, 2)
     low = case.here.boiling_c + LABORATORY_RISE_K
@@ -66,7 +69,11 @@ def gel_point(case: Case) -> Part | None:
             Figure("gel_point", say("label"), here, "degC", round(low, 2), here, sea_level=round(sea, 2)),
             celsius("boiling_point", say("boil-label"), case.here.boiling_c, case.sea.boiling_c),
         ),
-        headline=say("headline", food=food, temperature=temp(here_c), place=case.place),
+        headline=(
+            say("headline-time", food=food, temperature=temp(here_c), place=case.place)
+            if request.asked_way in OF_TIME
+            else say("headline", food=food, temperature=temp(here_c), place=case.place)
+        ),
         steps=(say("thermometer"), say("tests")),
         because=together(
             say("because", rise=temp_drop(RISE_K), boil=boil),
@@ -75,6 +82,13 @@ def gel_point(case: Case) -> Part | None:
         ),
         maths=say("maths", boil=fixed(case.here.boiling_c), rise=fixed(RISE_K), here=fixed(here_c)),
     )
+
+
+def _anywhere(case: Case) -> Part:
+    """Where jam sets, told by the boil of the cook's own water; and what the elevation would tell beside it."""
+    food = case.request.dish if gels(case.request) and case.request.dish else say("jam")
+    headline = say("anywhere", food=food, rise=temp_drop(RISE_K), sea=temp(case.sea.boiling_c + RISE_K))
+    return Part(headline=headline, steps=(say("thermometer"), say("tests")))
 
 
 def _printed(case: Case) -> Said | None:
@@ -87,7 +101,7 @@ def jars_after(case: Case) -> Part | None:
     """After the pan: how long the jars are processed here."""
     request = replace(case.request, time_min=None, time_high_min=None, subject=None)
     times = printed_here(request)
-    if case.request.subject == "gel_point" or not times:
+    if case.request.subject == "gel_point" or not times or case.request.elevation_m is None:
         return None
     holds = tested.holds_for(request, times)
     return Part(steps=(say("jars-after", each=tested.each(times)),), cautions=(holds,) if holds else ())

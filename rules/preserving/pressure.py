@@ -23,6 +23,8 @@ TABLE = "canning_pressure_usda-aib-539"
 USDA_DIAL_TO_FT = 8000
 BOTULISM_C = 115.56
 ROUNDING_PSI = 0.05
+# from so much over what is printed food is cooked softer than it need be
+MORE_PSI = 3.5
 say = sentences("preserving/pressure")
 
 
@@ -159,10 +161,11 @@ def _judged(case: Case, asked: dict[str, Band], wanted: Listed) -> Said:
     gauge_pa = case.request.gauge_pa or 0.0
     psi = gauge_pa * PSI_PER_PA + ROUNDING_PSI
     needed = [band.value for band in asked.values()]
+    enough = "more" if psi >= max(needed) + MORE_PSI else "enough"
     return say(
         "judged",
         pressure=gauge_reading(gauge_pa),
-        verdict="too_low" if psi < min(needed) else "enough" if psi >= max(needed) else "dial_only",
+        verdict="too_low" if psi < min(needed) else enough if psi >= max(needed) else "dial_only",
         place=case.place,
         named="yes" if food_of(case.request).named else "no",
         wanted=wanted,

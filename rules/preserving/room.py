@@ -5,7 +5,7 @@ from __future__ import annotations
 from rules.book import Case, Part, Rule, rule
 from rules.model import Caution, Figure, Request
 from rules.preserving import advice, boiling_water, freeze_dry, gel, pressure, process_times, refusals
-from rules.preserving.bands import near_edge, ten_minutes_and_more, whole_feet
+from rules.preserving.bands import empty_jars_min, near_edge, whole_feet
 from rules.preserving.gate import WITHOUT_PROCESS, is_drying, refusal, tells_printed
 from rules.preserving.vessel import PRESSURE, called, food_of, vessel
 from rules.said import exact_duration, number, sentences, together
@@ -65,7 +65,7 @@ def jar_sterilising(case: Case) -> Part | None:
     """Empty jars: how long to boil them here, and when it is not needed."""
     if case.request.subject != "jar_sterilising":
         return None
-    time = ten_minutes_and_more(case.here.elevation_m)
+    time = empty_jars_min(case.here.elevation_m)
     return Part(
         headline=say("jars-headline", time=exact_duration(time), place=case.place),
         figures=(Figure("sterilising_time", say("jars-label"), time, "min", sea_level=10.0),),
@@ -122,5 +122,6 @@ def rules_for(request: Request | None) -> tuple[Rule, ...]:
 
 
 def needs(request: Request) -> tuple[str, ...]:
-    """The elevation, except for what is refused or advised at every elevation."""
-    return () if refusal(request) or request.subject in (*advice.ADVICE, "drying", "jerky") else ("elevation",)
+    """The elevation, except for what is refused or advised at every elevation, and for where jam sets."""
+    anywhere = refusal(request) or request.subject in (*advice.ADVICE, "drying", "jerky")
+    return () if anywhere or rules_for(request) == SETTING else ("elevation",)

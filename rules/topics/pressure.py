@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from rules.book import Case, Part, celsius, rule
 from rules.heat.pressure import (
     PRESSURE_CAUTION,
@@ -15,14 +17,20 @@ from rules.heat.pressure import (
 from rules.heat.wet import time_part
 from rules.heat.where_water_boils import boiling_point
 from rules.model import Caution, Figure
+from rules.physics import kinetics
 from rules.physics.units import FT_PER_M, PSI_PER_PA
-from rules.said import Said, gauge, number, sentences, temp, temp_drop
+from rules.said import Said, gauge, number, sentences, temp, temp_drop, temp_span, yes
 
 say = sentences("topics/pressure")
 
 USUAL_PSI = (10, 15)
 PUBLISHED_FT_PER_PSI = 2000
 NOTICED_K = 0.25
+OF_TIME = ("longer", "shorter")
+# what an electric cooker holds on its high setting [psi], by common practice
+ELECTRIC, ELECTRIC_HIGH_PSI = "electric_pressure_cooker", (10, 12)
+# the classes that softening slows most, and about as it slows most food
+SLOWED_MOST, USUAL = "dried_bean", "mixed_stew"
 
 
 def needed_pa(case: Case, gauge_pa: float) -> float:
@@ -39,6 +47,59 @@ def asked_pa(case: Case) -> tuple[float, ...]:
     if own is None:
         return tuple(psi / PSI_PER_PA for psi in USUAL_PSI)
     return (plausible_pa(own),)
+
+
+@rule("pressure.more_time", "usda-fsis-high-altitude", "common-practice")
+def more_time(case: Case) -> Part | None:
+    """How much longer it takes under pressure, where that is asked and neither a pressure nor a dish was named."""
+    request = case.request
+    if request.asked_way not in OF_TIME or request.gauge_pa is not None or request.dish or case.there.elevation_m:
+        return None
+    percent = published_percent(case.here.elevation_m)
+    inside = heats(case, gauge_pa(case))
+    slow, fast = (
+        kinetics.rate_factor(inside.here_c, inside.there_c, kinetics.softening(of).z_k) for of in (SLOWED_MOST, USUAL)
+    )
+    return Part(
+        headline=say(
+            "more-time",
+            longer=yes(percent > 0),
+            counted=yes("more" in request.forms or "how_much" in request.forms),
+            percent=number(percent, 0),
+            place=case.place,
+            gauge=gauge(gauge_pa(case)),
+            here=temp(inside.here_c),
+            there=temp(inside.there_c),
+            baseline=case.baseline,
+            meat=number((fast - 1) * 100, 0),
+            beans=number((slow - 1) * 100, 0),
+        )
+    )
+
+
+@rule("pressure.electric", "common-practice", "usu-ask-extension", "iapws-r7-97")
+def electric(case: Case) -> Part | None:
+    """What an electric cooker holds on its settings, and how hot that is here."""
+    request = case.request
+    if (
+        ELECTRIC not in request.equipment
+        or request.gauge_pa is not None
+        or request.dish
+        or request.asked_way in OF_TIME
+    ):
+        return None
+    low_pa, high_pa = (psi / PSI_PER_PA for psi in ELECTRIC_HIGH_PSI)
+    return Part(
+        headline=say(
+            "electric",
+            low=gauge(low_pa),
+            high=gauge(high_pa),
+            place=case.place,
+            inside=temp_span(inside_c(case.here, low_pa), inside_c(case.here, high_pa)),
+            there=temp_span(inside_c(case.there, low_pa), inside_c(case.there, high_pa)),
+            baseline=case.baseline,
+        )
+    )
 
 
 @rule("pressure.equal", "iapws-r7-97", "us-std-atm-1976")
@@ -147,7 +208,10 @@ def limit(case: Case) -> Part:
 @rule("pressure.dish", "common-practice")
 def dish_time(case: Case) -> Part | None:
     """How long the dish takes under pressure here, where one was named."""
-    return time_part(case, heats(case, gauge_pa(case))) if case.request.dish else None
+    if not case.request.dish:
+        return None
+    timed = case.request.asked_way in OF_TIME
+    return time_part(Case(replace(case.request, topic="time")) if timed else case, heats(case, gauge_pa(case)))
 
 
-RULES = (equal, inside, dish_time, boiling_point, published, limit)
+RULES = (more_time, electric, dish_time, equal, inside, boiling_point, published, limit)

@@ -106,7 +106,7 @@ ASKED = [
     ("fridge pickles at 6,500 ft do I change anything", "^Nothing", ""),
     ("does my vinegar have to be 5 percent at 7,000 ft", "^Yes, 5 %", ""),
     ("can I leave the sugar out of canned peaches at 7,000 ft", "^Yes: fruit", ""),
-    ("how long do I boil empty jars at 6,200 ft", "17 min", ""),
+    ("how long do I boil empty jars at 6,200 ft", "16 min", ""),
     ("why did half the syrup come out of my jars of pears at 7,000 ft", "siphoned", ""),
     ("a lid did not go down on one jar of peaches this morning", "refrigerate it now", ""),
     ("18 quarts of peaches, all of them popped but one, 6,000 ft", "refrigerate it now", "Well done"),

@@ -331,13 +331,23 @@ def test_the_chart_tells_the_longer_of_two_tables(dish_class, temp_f, low, high)
 
 
 @pytest.mark.parametrize(
-    ("subject", "figure"), [("home_canned_tasting", "boil_before_tasting"), ("jar_sterilising", "sterilising_time")]
-)
-@pytest.mark.parametrize(
     ("feet", "minutes"),
     [(-200, 10), (0, 10), (999, 10), (1000, 11), (1001, 12), (1500, 12), (5000, 15), (5001, 16), (9999, 20)],
 )
-def test_ten_minutes_and_one_for_each_thousand_feet_begun(subject, figure, feet, minutes):
+def test_ten_minutes_and_one_for_each_thousand_feet_begun(feet, minutes):
+    _boils("home_canned_tasting", "boil_before_tasting", feet, minutes)
+
+
+@pytest.mark.parametrize(
+    ("feet", "minutes"),
+    [(-200, 10), (0, 10), (999, 10), (1000, 11), (1500, 11), (1999, 11), (2000, 12), (5001, 15), (9999, 19)],
+)
+def test_empty_jars_one_minute_more_for_each_additional_thousand(feet, minutes):
+    """10 min below 1,000 ft, one more for each additional 1,000 ft."""
+    _boils("jar_sterilising", "sterilising_time", feet, minutes)
+
+
+def _boils(subject, figure, feet, minutes):
     given = answer(Request(topic="preserve", subject=subject, elevation_m=feet * FT_M))
     time = given.figure(figure)
     assert (time.value, time.sea_level, time.unit) == (minutes, 10, "min")

@@ -62,21 +62,40 @@ sugar-fruit = Yes: fruit is as safe in water or juice as in syrup, for the same 
 sugar-fruit-colour = It keeps its colour, shape and taste less well; a light syrup or fruit juice is a fair middle way.
 sugar-fruit-why = The fruit's own acid and the process make it safe, and the sugar has no part in it.
 
+# $asks: whether it was asked if the salt changes
 salt-ferment =
-    For sauerkraut 2 to 2.5 % of the cabbage by weight, 20 to 25 g for 1 kg or 3 tbsp of canning salt for 5 lb; for other
+    { $asks ->
+        [yes] No: the salt goes by weight and not by elevation. For
+       *[no] For
+    } sauerkraut 2 to 2.5 % of the cabbage by weight, 20 to 25 g for 1 kg or 3 tbsp of canning salt for 5 lb; for other
     ferments as their tested recipe says. Elevation changes nothing.
+salt-weighed = That is { $low } to { $high } of salt for { $of }.
+salt-pickle =
+    { $asks ->
+        [yes] No: salt
+       *[no] Salt
+    } and vinegar of a pickle stay as the tested recipe prints them; elevation changes only the minutes in the canner. A brine that ferments stays as strong as its recipe says too.
+salt-pickle-why = In a pickle with vinegar the acid keeps it safe; the salt is for crispness and taste.
 salt-weigh = Weigh it, use canning or pickling salt, mix it all through and never take less.
 salt-why = The salt holds back spoilers until the acid is there; with too little the ferment rots.
 salt-taste = As you like: in vegetables, meat and fruit the salt is for taste only. Elevation changes nothing.
 salt-taste-why = The heat and, in tomatoes, the acid make the jar safe; salt has no part in it.
 
 vinegar = Yes, 5 % acidity, at every elevation: never weaker, never thinned beyond the recipe.
+vinegar-same = No: the vinegar stays as the tested recipe prints it, of 5 % acidity, at every elevation, never thinned beyond it.
 vinegar-kinds = White distilled or cider vinegar with the strength on the label; home-made vinegar is for salad.
 vinegar-why = The vinegar makes the pickle safe in the jar, and water that boils cooler does not change that.
 
 ferment =
     As at sea level: keep it at { TEMP(70) } to { TEMP(75) } for 3 to 4 weeks, at { TEMP(60) } to { TEMP(65) } for 5 to 6.
     Elevation hardly matters; the warmth of the room and the salt do.
+ferment-kimchi =
+    As at sea level: 1 to 5 days at { TEMP(65) } to { TEMP(75) }, until it smells sour and bubbles, then into the refrigerator,
+    where it goes on slowly. It goes by warmth and salt and not by the air.
+ferment-other =
+    No faster for the elevation: { $food } goes by the warmth of the room, by what feeds it and by the culture, and not by
+    the air. It takes its usual time; go by taste.
+ferment-other-why = Thin air only gives its gas more room, so it looks livelier; a mountain kitchen is often cooler, and then slower.
 ferment-under = Keep all of it under the brine, and skim what forms on top each day.
 ferment-done = It is done when the bubbling stops and it tastes sour through; then refrigerate or can it by a tested recipe.
 ferment-why = Warmer than { TEMP(75) } it goes soft and may spoil, under { TEMP(60) } it may not ferment.
@@ -127,3 +146,39 @@ over-boiled-next =
 over-boiled-why =
     The card's 220 °F (104.5 °C) is for sea level, 8 °F (4.5 °C) over the boil of water there. Water boils at { $boil } here,
     so all that is above the gel point drives off more water and leaves more sugar.
+
+gas =
+    { $placed ->
+        [yes] The same gas takes { $ratio } times the room at { $place } that it takes at { $baseline }, so lids bulge and airlocks bubble more for the same ferment.
+       *[no] Thin air gives the same gas more room, so lids bulge and airlocks bubble more for the same ferment.
+    } Burp the jar or loosen its lid daily, more often in the first week; it is not done any sooner for that.
+gas-burp = Open a clamped or screwed lid a crack over the sink once or twice a day, or use an airlock; press all of it back under the brine.
+gas-warmth =
+    The pace goes by the warmth of the room: at { TEMP(70) } to { TEMP(75) } kraut takes 3 to 4 weeks, at { TEMP(60) } to
+    { TEMP(65) } 5 to 6. A mountain kitchen is often the cooler one.
+gas-why = The bacteria make as much gas as anywhere; the air outside only holds it down less. Judge by taste and sourness, not by bubbles.
+
+# $base and $more: what the rule of a pound for each 2,000 ft begins with and adds; $table: the printed pressures
+sum =
+    Your rule gives { $base } + { $more } = { $sum } psi at { $place }; but a canner is not run by the sum. Go by
+    the printed table, which goes in steps: { $table } for vegetables and meat here.
+sum-any =
+    A pound for each 2,000 ft is what thin air takes away, but a canner goes by the printed table, which goes in steps: on a
+    dial gauge 11 psi to 2,000 ft, 12 to 4,000, 13 to 6,000, 14 to 8,000; a weight 10 to 1,000 ft and 15 above.
+sum-why = The air loses about half a pound for each 1,000 ft; the table makes that good at the top of each step.
+
+fell = Yes: bring it back to { $wanted }, and start the whole time again from nothing.
+fell-any = Yes: bring it back to the pressure for your elevation, and start the whole time again from nothing.
+fell-steady = Then hold it a little over the mark: small changes of the flame, no draught, no lid lifted. A drop below also pulls liquid out of the jars.
+fell-late =
+    Jars whose time was counted through a drop, and that were not started again, are not safe on the shelf: within 24 h
+    process them again in full with new lids, or freeze or refrigerate them; after that discard them.
+fell-why = The minutes are tested at that pressure without a break; a dip cools the middle of the jar, and what came before cannot be counted.
+
+which-changes-here =
+    Only the pressure: in a pressure canner the printed minutes stay at every elevation, and at { $place } vegetables and meat
+    take { $wanted }.
+which-changes = Only the pressure: in a pressure canner the printed minutes stay at every elevation, and the pressure goes up.
+which-changes-why =
+    More pressure on the gauge makes up for the thinner air, so the steam inside is as hot as in the test. In boiling
+    water nothing makes up for it, and there the minutes go up.

@@ -1,7 +1,15 @@
 label = Gel point
 boil-label = Water boils at
 jam = jam
+# Where no elevation was given.
+anywhere =
+    { CAPITAL($food) } sets { $rise } above the boil of your own water, wherever that is: { $sea } at sea level, about
+    2 °F (1 °C) less for each 1,000 ft. What elevation are you at? Then I give the figure, and the minutes for the jars.
 headline = { CAPITAL($food) } sets at about { $temperature } at { $place }.
+# Where it is asked if it cooks longer.
+headline-time =
+    About as long: jam is done when enough water has left, and that goes by the burner and the pan. { CAPITAL($food) } sets at
+    about { $temperature } at { $place }, so stop by that and not by the minutes or the sea-level reading.
 beside = While it cooks it sets at about { $temperature } here, { $rise } over the boil of water.
 jars-after = Then fill sterile jars and process them in boiling water: { $each }.
 thermometer =

@@ -46,6 +46,7 @@ judged =
     { $pressure } { $verdict ->
         [too_low] is too low
         [enough] is enough
+        [more] is safe and more than enough, only the food comes out softer
        *[dial_only] is enough on a dial gauge only
     } at { $place }: { $named ->
         [yes] it takes

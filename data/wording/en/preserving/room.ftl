@@ -19,5 +19,5 @@ jars-label = Boil empty jars for
 jars-upright = Stand them upright on the rack, hot water an inch (2.5 cm) over the rims, and count from the boil.
 jars-lids = Lids are only washed and warmed: boiling spoils their seal.
 jars-because =
-    The guide prints 10 min below 1,000 ft and one minute more for each further 1,000 ft. A process of 10 min or more,
+    The guide prints 10 min below 1,000 ft and one minute more for each additional 1,000 ft. A process of 10 min or more,
     and any pressure canning, sterilises the jar itself.

@@ -32,3 +32,18 @@ made-for =
     longer.
 fixed-weight = Where the cooker has a fixed weight, keep the weight and lengthen the time.
 canning = For canning use the pressure in a tested table for your elevation, never one worked out from this.
+
+# Where more time is asked of the cooker and no dish was named.
+more-time = { $longer ->
+        [yes] { $counted ->
+            [yes] About
+           *[no] Yes: about
+        } { $percent } % more time under pressure at { $place } by the published rule, 5 % for each 1,000 ft above 2,000 ft; slow meat takes about { $meat } %, dried beans up to { $beans } % by their softening. At { $gauge } it is { $here } inside, against { $there } at { $baseline }.
+       *[no] No: at { $place } the times of the book hold; the published rule adds 5 % for each 1,000 ft above 2,000 ft. At { $gauge } it is { $here } inside, against { $there } at { $baseline }.
+    }
+
+# What an electric cooker holds on its settings, where no other pressure was named.
+electric =
+    An electric pressure cooker holds about { $low } to { $high } on HIGH, 5 to 7 psi (34 to 48 kPa) on LOW, over the air outside at
+    any elevation: { $inside } inside at { $place }, against { $there } at { $baseline }. Above 5,000 ft those that were tested
+    did not always get there.

@@ -16,7 +16,11 @@ equations =
 caution = { $cooker_caution }
 belief-elevation-gone =
     It takes most of the elevation out of the pot, but its gauge counts from the air outside, so at { $cooker_gauge }
-    it runs at { $inside_cooker } { $at } and wants a little more time.
+    it runs at { $inside_cooker } { $at } and wants a little more time, 5 % for each { $thousand_feet } above
+    { $two_thousand_feet }.
 belief-always-needed =
     Everything but the slowest beans and tough cuts comes done in an open pot { $at }, only later; the cooker saves
     time and fuel.
+belief-cheating =
+    It only gives back the heat that thin air takes: at { $cooker_gauge } it cooks at { $inside_cooker }, where an open pot {
+    $at } stops at { $boil }.
