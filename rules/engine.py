@@ -114,13 +114,16 @@ def settle(request: Request) -> Request:
 
 def likelier_of(request: Request) -> str | None:
     """Of two topics that the words fit alike the one that what else was said speaks for; None where nothing does."""
-    if not request.choices or request.dish_class is None:
+    if not request.choices or request.dish_class is None or request.wanted_doneness:
         return None
     if "order" in request.choices and request.forms[:1] == ("how_much",) and request.quantity:
         return "order"
+    if request.portions and not request.forms and {"time", "order"} <= set(request.choices):
+        # both are told together
+        return "time"
     # a time of the cook's own, or a dish and nothing more
     timed = request.time_min is not None and "wrong" not in request.forms[:1]
-    bare = not request.forms and not UNLIKE_A_POT.intersection(request.choices)
+    bare = not request.forms and "troubleshoot" in request.choices and not UNLIKE_A_POT.intersection(request.choices)
     return "time" if (timed and "time" in request.choices) or bare else None
 
 

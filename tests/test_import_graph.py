@@ -18,7 +18,7 @@ FLOORS = (
     ("rules.said", "rules.model", "rules.tables", "rules.recipe"),
     ("rules.physics", "rules.catalogue"),
     ("rules.foods.dishes",),
-    ("rules.book",),
+    ("rules.book", "rules.example"),
     ("rules.heat", "rules.foods", "rules.safety"),
     ("rules.baking", "rules.preserving", "rules.amounts"),
     ("rules.methods", "rules.safety.subjects"),

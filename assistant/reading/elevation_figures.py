@@ -19,6 +19,8 @@ LISTED = (*SIGNS, ",", "then")
 YEARS = range(1900, 2101)
 SMALLEST_PLAIN, SMALLEST_AT_END, HIGHEST_PLAIN = 1000, 2000, 20_000
 CORRECTIONS = cues("elevation", "corrections")
+# the mid station, 1900: a figure behind such a place is its elevation
+STATIONS = cues("elevation", "stations")
 LEADS, LINKS, ENDS = cues("elevation", "leads"), cues("elevation", "links"), cues("elevation", "ends")
 NOT_AFTER, DWELLING = cues("elevation", "not_after"), cues("elevation", "dwelling")
 PER, RELATIVE, LENGTHS = cues("elevation", "per"), cues("elevation", "relative"), cues("elevation", "lengths")
@@ -239,6 +241,15 @@ def _is_bare_elevation(words: Sequence[str], number: Number, mentions: Sequence[
     at_end = number.end == len(words) or after[0] in ENDS
     plain = SMALLEST_PLAIN <= number.value <= HIGHEST_PLAIN
     if plain and number.value % 10 == 0 and at_end and (before[-1:] or [""])[0] in DWELLING:
+        return True
+    if (
+        plain
+        and number.value % 10 == 0
+        and at_end
+        and before[-1:] == [","]
+        and before[-2:-1]
+        and before[-2] in STATIONS
+    ):
         return True
     if plain and before[-1:] == ["("] and (after[:1] == [")"] or after == ["ish", ")"]):
         return True

@@ -8,9 +8,10 @@ from dataclasses import replace
 from assistant.replies.figures import value_text
 from assistant.replies.quantities import Say
 from assistant.replies.sentences import worded
+from rules.amounts.guests import for_guests
 from rules.catalogue import marked, topics
 from rules.foods.methods import methods
-from rules.heat.batch_size import for_guests, gist
+from rules.heat.batch_size import gist
 from rules.heat.headline import about
 from rules.model import Answer, Figure, Request
 from rules.said import Words, sentences, together

@@ -381,6 +381,9 @@ def _is_wished(line: Line, match: Match) -> bool:
             return True
         if line.stems[place] in wishes:
             return True
+        if line.stems[place] in asks and "like" in line.stems[max(place - 2, 0) : place]:
+            # melts like it should: said of what is right
+            continue
         if line.stems[place] in asks:
             return not any(word in _lists()["WHY"] for word in line.stems[max(place - 2, 0) : place])
     return False

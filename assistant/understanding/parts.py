@@ -65,6 +65,16 @@ def refers_back(doc: Doc, segment: Segment) -> bool:
     return not WORDS_OF_REASONS.isdisjoint(words) and all(senses.stems_of(word) in idle for word in words)
 
 
+def led(doc: Doc) -> tuple[str, str] | None:
+    """What is said before a question that is joined to it, and the question: in Celsius please, and how long a side?"""
+    for token in doc[1:]:
+        joined = token.norm_ in JOINS and _opens(doc, token.i + 1)
+        after = norms(doc)[token.i - 1] in PAUSES and _opens(doc, token.i)
+        if joined or after:
+            return doc[: token.i].text, doc[token.i :].text
+    return None
+
+
 def _segments(doc: Doc) -> Iterator[Segment]:
     cuts = [0, *(token.i for token in doc if token.i and _begins(doc, token)), len(doc)]
     for start, end in pairwise(cuts):

@@ -16,6 +16,8 @@ from assistant.understanding.cue_words import cues
 
 LEADS, SIGNS = cues("place_names", "leads"), (",", ".", "-", "(", ";", ":", "!", "?", ")")
 SHORTEST_WORD, LONGEST = 3, 3
+# no misspelt name ends with one: to change a recipe
+ARTICLES = ("a", "an", "the", "my", "our")
 
 
 @Language.component(
@@ -87,7 +89,7 @@ def _cut(words: Sequence[str], start: int, end: int) -> Found | None:
 
 def _near(words: Sequence[str], start: int, end: int) -> tuple[int, Found] | None:
     """The one name that a misspelt one is near, with its slips; it needs a word of place or a pause before it."""
-    if not _is_led(words, start) or _are_known(words[start:end]):
+    if not _is_led(words, start) or _are_known(words[start:end]) or words[end - 1] in ARTICLES:
         return None
     hit = towns.nearest("".join(words[start:end]))
     return hit and (hit[0], Found(start, end, "place", hit[1], 0.7))

@@ -9,7 +9,7 @@ from typing import Any
 
 from spacy.tokens import Doc
 
-from assistant.reading import elevation_figures, elevation_mentions, instruments
+from assistant.reading import elevation_figures, elevation_mentions, instruments, places
 from assistant.reading.spans import Found, Measure
 from assistant.reading.tokens import norms
 from assistant.understanding import (
@@ -68,6 +68,7 @@ BATH_F = (113.0, 203.0)
 BEHIND_A_BATH = (None, "chill")
 # forms in which two things are held against each other
 COMPARING = ("which", "differ")
+METRIC_LANDS = cues("elevation", "metric_lands")
 KEEPING, KEPT, BATHS = cues("kept_hot", "verbs"), cues("kept_hot", "ends"), cues("kept_hot", "baths")
 KEPT_WITHIN = 5
 HOT_WORDS = cues("temperature", "hot")
@@ -137,7 +138,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     talk = small_talk.kind([token.lower_ for token in doc]) if topic in SMALL_TALK else None
     topic = "smalltalk" if talk in small_talk.SAID_ANYHOW else topic
     found = [f for f in corrected.meant(words, doc._.found) if f not in lacking]
-    units = answer_preferences.spoken_system(words, doc._.measures)
+    units = answer_preferences.spoken_system(words, doc._.measures) or of_land(words, doc)
     tools = equipment(words, found)
     dish = faults.said_of(doc) if topic == TROUBLE else None
     dish = dish or amounts.made_of(doc, amounts.bird(main_dish(found, topic), doc), topic)
@@ -231,7 +232,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         asked_way=doc._.asked_way,
         wanted_doneness=wanted.doneness(words),
         temperatures_c=tuple(dict.fromkeys(temps)) if len(set(temps)) > 1 else (),
-        units=units or kitchen.units,
+        units=units or of_place(height.place, doc) or kitchen.units,
         equipment=tools,
         lacking=tuple(dict.fromkeys(f.id for f in lacking)),
         unused=(
@@ -266,6 +267,18 @@ def is_asked_for(doc: Doc, form: Form) -> bool:
     """Whether what sounds like a verdict stands behind a question word: what do I pull it at, how far must I go."""
     words = [token.norm_ for token in doc[max(form.start - 2, 0) : form.start]]
     return form.id == "is_ok" and any(word in QUESTION_WORDS for word in words)
+
+
+def of_place(place: str, doc: Doc) -> Units | None:
+    """Metric in a place whose people measure in metres, where nothing was said in other units."""
+    measured = any(measure.unit in answer_preferences.US_UNITS for measure in doc._.measures)
+    return "metric" if place and not measured and places.height_unit(place) == "m" else None
+
+
+def of_land(words: Sequence[str], doc: Doc) -> Units | None:
+    """Metric where a bare elevation is told of mountains that are measured in metres, and nothing is in other units."""
+    bare = any(not mention.unit and not mention.place for mention in doc._.elevations)
+    return "metric" if bare and not doc._.measures and said(words, METRIC_LANDS) else None
 
 
 def time_slots(times: Times, topic: str, method: str | None) -> dict[str, Any]:

@@ -8,7 +8,7 @@ from spacy.tokens import Doc
 
 from assistant.reading.tokens import norms
 from assistant.understanding import spelling, topics
-from assistant.understanding.answer_preferences import DEPTHS, LIDS, SYSTEMS
+from assistant.understanding.answer_preferences import DEPTHS, LIDS, SOAKS, SYSTEMS
 from assistant.understanding.claims import claimed
 from assistant.understanding.cue_words import cues, said
 from rules.catalogue import marked
@@ -24,7 +24,9 @@ NAMED_REACH = 4
 # what a name of the hills begins with: Monte Zoncolan, Refugio Frey
 HEADS = frozenset(cues("unknown", "heads"))
 LEANING = frozenset(cues("leaning", "words"))
-HINTS = (*DEPTHS.values(), *LIDS.values(), *SYSTEMS.values())
+# of what is said of soaking only words that say it by themselves: unsoaked
+SOAKED = tuple(tuple(phrase for phrase in phrases if " " not in phrase) for phrases in SOAKS.values())
+HINTS = (*DEPTHS.values(), *LIDS.values(), *SOAKED, *SYSTEMS.values())
 HINT_WORDS = frozenset(word for phrases in HINTS for phrase in phrases for word in phrase.split())
 LONGEST_DISH = 3
 # how an utterance begins that goes on with the question before, and of how many words it is at most

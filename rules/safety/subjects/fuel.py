@@ -179,9 +179,8 @@ def percent(here: float, there: float) -> float:
 
 def verdict(request: Request, change: float) -> str:
     """Whether it is more, where that is asked: yes or no."""
-    asked = (
-        "changes" in request.forms and HOW_MUCH not in request.forms and request.asked_way in (None, "more", "longer")
-    )
+    upward = request.asked_way in (None, "more", "longer") or "broken" in request.forms
+    asked = not {"changes", "broken"}.isdisjoint(request.forms) and HOW_MUCH not in request.forms and upward
     return "none" if not asked else yes(way_of(change) == "more")
 
 

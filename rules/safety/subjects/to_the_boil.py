@@ -5,7 +5,7 @@ from __future__ import annotations
 from rules.book import Case, Part, rule
 from rules.heat import fuel
 from rules.heat.where_water_boils import boiling_point
-from rules.model import Figure
+from rules.model import Caution, Figure
 from rules.safety.subjects.fuel import litres, of_two
 from rules.said import duration, number, sentences, temp, yes
 
@@ -45,7 +45,8 @@ def soon(case: Case) -> Part:
             Figure(f"to_boil_{pace}", say("label", pace=pace, big=yes(amount >= BIG_L)), minutes, "min")
             for pace, minutes in times.items()
         ),
-        steps=(say("lid"), say("to-drink")),
+        steps=(say("lid"),),
+        cautions=(Caution("warn", say("to-drink"), ("epa-boil",)),),
         because=say("why"),
     )
 

@@ -146,3 +146,8 @@ def test_what_went_wrong_stands_through_a_conversation() -> None:
     assert (dish.topic, dish.subject, dish.dish) == ("troubleshoot", "dry", "sourdough")
     place = understand("Leadville", ("my jam won't set",))
     assert (place.topic, place.subject) == ("troubleshoot", "not_set")
+
+
+def test_what_is_as_it_should_be_is_no_question() -> None:
+    asked = understand("the stock tastes like it should but the potatoes stay hard at 2,600 m, is it the water")
+    assert (asked.topic, asked.dish) == ("troubleshoot", "potatoes")
