@@ -91,6 +91,8 @@ def settle(request: Request) -> Request:
         request = replace(request, topic="time", method=request.method or "pressure_cook")
     if request.topic == "pressure" and request.method == "hold" and request.gauge_pa is None:
         request = replace(request, topic="temperature")
+    if asks_time_safe(request):
+        request = replace(request, topic="time", planned_min=request.time_min, time_min=None, time_high_min=None)
     if request.method is None and request.topic == "temperature" and request.temperature_of == "fridge":
         request = replace(request, method="hold")
     if request.topic == "doneness" and request.dish_class in BOILED_SUGAR:
@@ -133,6 +135,12 @@ def is_out_of_proportion(request: Request) -> bool:
 
     usual = sea_level_time(request.dish, request.dish_class, request.method)
     return usual is not None and request.time_min > MOST_TIMES_USUAL * usual.high_min
+
+
+def asks_time_safe(request: Request) -> bool:
+    """Whether it is asked if a time of cooking is safe, which names a method and no temperature: steam 10 min, safe?"""
+    timed = request.topic == "doneness" and request.time_min is not None and request.temperature_c is None
+    return timed and request.method is not None and request.dish_class is not None and "safe" in request.forms
 
 
 def is_liquid_of_a_pot(request: Request) -> bool:

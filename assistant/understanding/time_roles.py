@@ -35,6 +35,10 @@ BAKED, FOR, AT, BAKED_MIN = (
     ("at", "@"),
     (5.0, 180.0),
 )
+# words of a time that is of another kitchen, or printed
+ELSEWHERE = frozenset(
+    ("box", "says", "said", "recipe", "book", "label", "packet", "bag", "card", "sea", "home", "takes", "took")
+)
 SAFE = frozenset(("safe", "unsafe", "safely"))
 
 
@@ -138,7 +142,8 @@ def part_of(doc: Doc, time: Measure, times: Sequence[Measure], said: Sequence[tu
     judged = asks_safe(doc)
     unsaid = PLANNED if judged or any(form.id == "enough" for form in doc._.forms) else BASELINE
     part = min(around)[-1] if around else unsaid
-    return PLANNED if part == KNOWN and judged else part
+    told = any(token.norm_ in ELSEWHERE for token in doc)
+    return PLANNED if judged and (part == KNOWN or (part == BASELINE and not told)) else part
 
 
 def asks_safe(doc: Doc) -> bool:

@@ -485,3 +485,11 @@ pressure_not_raised =
         was less than 24 h ago.
     .why = The air outside pushes less up here, so the same reading is a cooler canner, and spores of botulism may live.
     .ask = Your extension office.
+
+killed_vine =
+    .verdict = No. Tomatoes from a dead or frost-killed vine are not canned, with acid or without.
+    .instead =
+        Eat or freeze the sound ones now, cooked. Green tomatoes picked before the frost, and ripe ones from a living vine, are
+        canned by their tested recipe with the acid in every jar.
+    .why = Fruit on a dead vine loses acid and is open to germs, so the tested process no longer holds.
+    .ask = Your extension office.

@@ -359,6 +359,14 @@ mouldy =
         Hard cheese, hard salami and firm vegetables only: cut away 1 in (2.5 cm) all round and below. Do not sniff it.
     .why = Threads and poisons run deeper than the fuzz, and boiling does not destroy them.
 
+blood_on_food =
+    .verdict = Discard food that blood or a wound has touched; rinsing and cooking do not mend it.
+    .instead =
+        Wash and cover the cut, with a plaster and a glove over it, wash board, knife and counter with soap, then begin with fresh
+        food. A cook with an infected cut, a fever or diarrhoea does not touch food.
+    .why = Wounds carry staphylococci, whose poison no boil destroys, and blood may carry more.
+    .ask = A doctor for a deep or dirty cut, or a plaster or blade that cannot be found.
+
 spoiled_food =
     .verdict = Discard it: cooking, rinsing, vinegar or spice does not make spoiled food safe.
     .instead =
