@@ -24,6 +24,7 @@ MOST_AGAINST = 4.0
 # words that ask for the cause or the mend, and those that tell it is the asker's own dish
 ASKS_CAUSE, OWN, CHANGES = (cues("complaint", name) for name in ("asks_cause", "own", "changes"))
 SAVING = cues("saving", "words")
+COOKER_FAULTS = ("no_pressure", "vent_steams", "burn_notice")
 
 
 @Language.component(
@@ -32,7 +33,7 @@ SAVING = cues("saving", "words")
 def kitchen_complaints(doc: Doc) -> Doc:
     """Take a complaint for a question about what went wrong; and what is only feared for the question next to it."""
     topic = doc._.topic
-    if (complains(doc) or asks_to_save(doc)) and against(topic) < MOST_AGAINST:
+    if (complains(doc) or asks_to_save(doc)) and (against(topic) < MOST_AGAINST or of_cooker(doc)):
         doc._.topic = replace(topic, id=TROUBLE, margin=max(topic.margin, SURE))
     elif topic.id == TROUBLE and only_fears(doc):
         others = tuple(score for score in topic.scores if score[0] != TROUBLE)
@@ -72,10 +73,15 @@ def complains(doc: Doc) -> bool:
     words = [token.norm_ for token in doc]
     forms = {form.id for form in doc._.forms}
     if WHY in forms or doc._.topic.id == WHY:
-        return is_own(doc)
+        return is_own(doc) or of_cooker(doc)
     if changes_an_ingredient(doc):
         return False
     return said(words, ASKS_CAUSE) or forms.isdisjoint(ASK_APART)
+
+
+def of_cooker(doc: Doc) -> bool:
+    """Whether the fault is of a pressure cooker itself, whose words speak for its pressure whatever is asked."""
+    return any(fault.told and fault.symptom in COOKER_FAULTS for fault in doc._.faults)
 
 
 def is_own(doc: Doc) -> bool:

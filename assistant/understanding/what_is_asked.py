@@ -9,8 +9,8 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
-from assistant.understanding import cooker_time, faults
-from assistant.understanding.complaints import TROUBLE, complains
+from assistant.understanding import cooker_time, faults, safety_subjects
+from assistant.understanding.complaints import TROUBLE, complains, of_cooker
 from assistant.understanding.wondering import Wonder, is_doubtful, is_meant, is_of_kitchen, wonder
 from rules.topics.why import GENERAL
 
@@ -50,10 +50,12 @@ def kitchen_subject(doc: Doc) -> Doc:
     """Hear what is wondered at, and the subject that belongs to the topic. A reason that is meant is a why."""
     if doc._.topic.id == WHY or not OF_REASONS.isdisjoint(form.id for form in doc._.forms):
         doc._.wonder = found = wonder(doc)
-        if is_meant(doc, found) and not cooker_time.checks_time(doc):
+        mended = doc._.topic.id == TROUBLE and of_cooker(doc)
+        if is_meant(doc, found) and not mended and not cooker_time.checks_time(doc):
             doc._.topic, doc._.safety = replace(doc._.topic, id=WHY), None
         elif doc._.topic.id == WHY:
             doc._.topic = replace(doc._.topic, id=instead(doc, found) or WHY)
+            safety_subjects.settle_jam(doc)
     doc._.subject = str(doc._.safety) if doc._.safety else subject(doc, doc._.topic.id)
     return doc
 

@@ -50,7 +50,7 @@ def _is_whistle(word: str) -> bool:
 
 def _opens(doc: Doc, at: int) -> bool:
     """Whether a question begins with the word: whistles for rajma at 7,000 ft?"""
-    return doc[at].is_sent_start and at + 1 < len(doc) and doc[at + 1].norm_ in ("for", "in")
+    return bool(doc[at].is_sent_start) and at + 1 < len(doc) and doc[at + 1].norm_ in ("for", "in")
 
 
 def _asked_before(doc: Doc, at: int) -> bool:

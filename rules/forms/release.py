@@ -22,7 +22,9 @@ def ways() -> dict[str, tuple[str, float, float]]:
     >>> ways()["egg"][0], ways()["dried_bean"]
     ('quick', ('foams', 10.0, 20.0))
     """
-    return {row["dish_class"]: (row["way"], float(row["low_min"]), float(row["high_min"])) for row in read_csv(TABLE).rows}
+    return {
+        row["dish_class"]: (row["way"], float(row["low_min"]), float(row["high_min"])) for row in read_csv(TABLE).rows
+    }
 
 
 @rule("release.way", "common-practice")

@@ -81,7 +81,12 @@ def more_time(case: Case) -> Part | None:
 def electric(case: Case) -> Part | None:
     """What an electric cooker holds on its settings, and how hot that is here."""
     request = case.request
-    if ELECTRIC not in request.equipment or request.gauge_pa is not None or request.dish or request.asked_way in OF_TIME:
+    if (
+        ELECTRIC not in request.equipment
+        or request.gauge_pa is not None
+        or request.dish
+        or request.asked_way in OF_TIME
+    ):
         return None
     low_pa, high_pa = (psi / PSI_PER_PA for psi in ELECTRIC_HIGH_PSI)
     return Part(
