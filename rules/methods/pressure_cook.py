@@ -27,7 +27,7 @@ LONG_RELEASE_FT = 7000
 COOLER_K = 0.25
 # what two readings of a gauge have to be apart to be told apart
 READABLE_PA = 500.0
-say = sentences("methods/pressure_cook")
+say, of_pressure = sentences("methods/pressure_cook"), sentences("topics/pressure")
 
 
 @rule("pressure_cook.inside", "iapws-r7-97", "us-std-atm-1976")
@@ -136,8 +136,9 @@ def electric(case: Case) -> Part | None:
 
 @rule("pressure_cook.safety", "common-practice")
 def safety(case: Case) -> Part:
-    """The usual cautions."""
-    return Part(cautions=(PRESSURE_CAUTION,))
+    """The usual cautions; where a pressure was named, that canning goes by other tables."""
+    canning = (Caution("warn", of_pressure("canning"), ("usda-aib-539",)),) if case.request.gauge_pa is not None else ()
+    return Part(cautions=(*canning, PRESSURE_CAUTION))
 
 
 RULES = (
