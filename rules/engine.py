@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from types import ModuleType
 
-from rules import book, forms
+from rules import book, example, forms
 from rules.book import Case, Part, Rule
 from rules.catalogue import marked, topics
 from rules.errors import OutOfRange
@@ -19,6 +19,10 @@ from rules.said import together
 POT_LIQUIDS = ("water", "liquid", "stock", "wine", "milk")
 # hotter is no food with water in it [degC]
 WET_AT_MOST_C = 112.0
+# a baseline that is so many times the longest usual time is none
+MOST_TIMES_USUAL = 5.0
+# classes that are done at a stage of boiled sugar, which goes by the boil
+BOILED_SUGAR = ("candy", "syrup")
 ANY_DISH_HAS = ("oven", "time", "proof")
 # dishes that are made by a culture or a curd, whatever the pot: the room in rules/safety that knows how
 CULTURED = {"yogurt": "yogurt", "fresh cheese": "cheese_curd"}
@@ -49,6 +53,8 @@ def work_out(request: Request) -> Answer:
         missing: tuple[str, ...] = ("method",) if by_method(request) and not request.method else ()
         return Answer(request=request, missing=missing, covered=bool(missing))
     missing = tuple(word for word in needs(module, request) if not known(request, word))
+    if missing == ("elevation",) and example.serves(request):
+        return example.of_example(request, work_out(replace(request, elevation_m=example.EXAMPLE_M)))
     if missing:
         return Answer(request=request, missing=missing)
     return forms.in_form(assemble(request, rules_for(module, request)), answer)
@@ -62,6 +68,8 @@ def settle(request: Request) -> Request:
         request = replace(request, elevation_m=air.elevation_m(request.pressure_pa))
     if request.ahead and (request.time_min or SHORT_MIN) < SHORT_MIN:
         request = replace(request, time_min=None, time_high_min=None)
+    if is_out_of_proportion(request):
+        request = replace(request, time_min=None, time_high_min=None)
     if request.topic == "bake_adjust" and is_liquid_of_a_pot(request):
         request = replace(request, topic="liquid")
     elif request.topic == "liquid" and is_of_a_dough(request):
@@ -74,6 +82,8 @@ def settle(request: Request) -> Request:
         request = replace(request, topic="time", method=request.method or "pressure_cook")
     if request.method is None and request.topic == "temperature" and request.temperature_of == "fridge":
         request = replace(request, method="hold")
+    if request.topic == "doneness" and request.dish_class in BOILED_SUGAR:
+        request = replace(request, topic="sugar_stage")
     if request.topic == "temperature" and asks_reach(request):
         request = replace(request, topic="boiling_point")
     if (
@@ -87,6 +97,16 @@ def settle(request: Request) -> Request:
 
         return replace(request, method=usual_method(request.dish, request.dish_class))
     return request
+
+
+def is_out_of_proportion(request: Request) -> bool:
+    """Whether a baseline is many times what the dish ever takes, so that it is of something else: a soak, a brine."""
+    if request.topic != "time" or not request.time_min or request.dish_class is None or request.method is None:
+        return False
+    from rules.foods.dishes import sea_level_time
+
+    usual = sea_level_time(request.dish, request.dish_class, request.method)
+    return usual is not None and request.time_min > MOST_TIMES_USUAL * usual.high_min
 
 
 def is_liquid_of_a_pot(request: Request) -> bool:

@@ -8,6 +8,7 @@ from collections.abc import Iterable, Iterator
 from typing import get_args
 
 from assistant.contributing.validate_wording import Call, Messages, all_messages, languages, names_of
+from assistant.understanding.senses import HEIGHT, REDUCED
 from rules import explanations, tables
 from rules.explanations import glossary
 from rules.explanations.glossary import Term
@@ -72,7 +73,10 @@ def row_faults(row: Row) -> Iterator[str]:
 
 def about_faults(row: Row) -> Iterator[str]:
     """What a row or a belief of it is about: dish classes, methods and equipment that are not known, or nothing."""
-    known = {f"<{name}>" for name in (*classes(), *ids("methods", "method"), *ids("equipment", "equipment"))}
+    known = {f"<{name}>" for name in (*classes(), *ids("methods", "method"), *ids("equipment", "equipment"))} | {
+        HEIGHT,
+        REDUCED,
+    }
     parts = [*row.about, *(part for belief in row.beliefs.values() for part in belief.about), row.not_about]
     named = {word for part in parts for word in part.split("|") if word.startswith("<")}
     yield from (f'"{word}" is no dish class, method or equipment' for word in sorted(named - known))

@@ -21,10 +21,6 @@ from rules.model import PLACE_SLOTS, Answer, Request
 
 BRIEF = 1
 OUTSIDE = "out_of_scope"
-# what shows that a piece is about the kitchen, though nobody can tell what it asks
-KITCHEN_SIGNS = frozenset(
-    ("kitchen_word", "dish", "method", "ingredient", "equipment", "temperature", "baking", "candy", "canning", "cooker")
-)
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,7 +48,7 @@ def several(heard: Heard, memory: Memory) -> Several | None:
     base = question_of(heard.hearing, memory, back_to_recipe=False)
     asked = _distinct(_questions(heard, base, memory)) or _distinct(_dishes(heard, base, memory))
     clear = [piece for piece in asked if piece.is_clear]
-    if len(clear) < 2 or all(piece.question.topic == OUTSIDE for piece in clear):
+    if len(clear) < 2:
         return None
     as_said: dict[str, Any] = {"depth": heard.depth or heard.hearing.depth or BRIEF, "dangers_too": heard.warned_beside}
     done = [(p.question, work_out(replace(settle_in(p.question, memory.kitchen), **as_said))) for p in clear]
@@ -64,7 +60,7 @@ def several(heard: Heard, memory: Memory) -> Several | None:
     told = [work for _, work in (*answered, *awaiting)]
     missing = awaiting[0][1].missing[:1] if awaiting else ()
     reply = WorkedOut(heard.hearing.request, missing, partial(_worded, told, heard.text, left_out))
-    goes_on = next((question for question, _ in (*awaiting, *answered) if question.topic != OUTSIDE), base)
+    goes_on = next((question for question, _ in (*awaiting, *answered)), base)
     return Several(reply, goes_on, next(iter(missing), None))
 
 
@@ -80,9 +76,8 @@ def _questions(heard: Heard, base: Request, memory: Memory) -> Iterator[Piece]:
         if topic in marked("none_beside") and topic != TIMER:
             continue
         question = _placed(merge(before, hearing), base)
-        of_kitchen = not KITCHEN_SIGNS.isdisjoint(utterance.doc._.signs)
-        unclear = topic == TIMER or bool(question.choices) or (topic == OUTSIDE and of_kitchen)
-        before = before if unclear or topic == OUTSIDE else question
+        unclear = topic in (TIMER, OUTSIDE) or bool(question.choices)
+        before = before if unclear else question
         yield Piece(text, question, is_clear=not unclear)
 
 

@@ -7,6 +7,7 @@ from spacy.tokens import Doc
 
 from assistant.reading.groups import keep, shown
 from assistant.reading.times_of_day import hear
+from assistant.reading.tokens import norms
 
 shown("clock", "time_of_day")
 
@@ -14,5 +15,5 @@ shown("clock", "time_of_day")
 @Language.component("kitchen_clock", requires=["doc._.numbers", "doc._.measures"], assigns=["doc.spans", "doc._.clock"])
 def kitchen_clock(doc: Doc) -> Doc:
     """Hear every time of day."""
-    keep(doc, "clock", hear([token.norm_ for token in doc], doc._.numbers, doc._.measures))
+    keep(doc, "clock", hear(norms(doc), doc._.numbers, doc._.measures))
     return doc

@@ -10,6 +10,7 @@ from spacy.tokens import Doc
 from assistant.reading import elevation_figures, elevation_names, elevation_parts
 from assistant.reading.groups import keep, shown
 from assistant.reading.spans import Elevation, Found, Measure, Number
+from assistant.reading.tokens import norms
 
 shown("elevations", "elevation")
 
@@ -21,7 +22,7 @@ shown("elevations", "elevation")
 )
 def kitchen_elevation(doc: Doc) -> Doc:
     """Hear every elevation of the text."""
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     keep(doc, "elevations", hear(words, doc._.numbers, (*doc._.measures, *doc._.clock), doc._.found))
     return doc
 

@@ -101,7 +101,8 @@ def _is_timed(words: Sequence[str], first: int, last: int, mention: Elevation, t
             lead, between = words[max(first, time.start - 4) : time.start], words[time.end : mention.start]
             if _takes(words[first : time.start], lead) and all(word in BESIDE for word in between):
                 return True
-        if mention.end <= time.start < last and mention.end + 4 >= time.start:
+        asked = any(word in ASKS for word in _sentence_before(words, mention))
+        if not asked and mention.end <= time.start < last and mention.end + 4 >= time.start:
             lead = words[mention.end : time.start]
             if _takes(lead, lead) and not any(word in lead for word in ELSEWHERE):
                 return True

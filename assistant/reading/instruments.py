@@ -33,7 +33,7 @@ BAKED_C, SYRUP_C = (140.0, 230.0), (103.0, 185.0)
 # but for the low oven of barbecue
 LOW_OVEN_F = 225.0
 BOILED_C = (81.0, 102.0)
-BOILS = cues("temperature", "boils")
+BOILS, LIQUIDS = cues("temperature", "boils"), frozenset(cues("temperature", "liquids"))
 FULL_SCALE_F = (150.0, 216.0)
 BARE_F, BARE_C, OVEN_F = (90.0, 600.0), (30.0, 300.0), (200.0, 500.0)
 # bare figures that ovens are set to, where the sentence goes on behind them: meatloaf 350 at sea level
@@ -160,7 +160,7 @@ def _is_temperature(number: Number, words: Sequence[str], units: Units, hot: boo
 def is_boiling(words: Sequence[str]) -> bool:
     """Whether the talk is of something that boils."""
     boils = any(word.startswith("boil") or word == "kettle" for word in words)
-    return boils or ("water" in words and said(words, BOILS))
+    return boils or (not LIQUIDS.isdisjoint(words) and said(words, BOILS))
 
 
 def _could_boil(value: float) -> bool:

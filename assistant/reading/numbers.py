@@ -7,6 +7,7 @@ from spacy.tokens import Doc
 
 from assistant.reading.figures import hear
 from assistant.reading.groups import keep, shown
+from assistant.reading.tokens import norms
 
 shown("numbers", "number")
 
@@ -14,5 +15,5 @@ shown("numbers", "number")
 @Language.component("kitchen_numbers", assigns=["doc.spans", "doc._.numbers"])
 def kitchen_numbers(doc: Doc) -> Doc:
     """Hear every number of the text."""
-    keep(doc, "numbers", hear([token.norm_ for token in doc]))
+    keep(doc, "numbers", hear(norms(doc)))
     return doc

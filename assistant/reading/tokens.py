@@ -12,6 +12,26 @@ if TYPE_CHECKING:
     from spacy.language import Language
 
 
+NORMS = "norms"
+
+
+def norms(doc: Doc) -> list[str]:
+    """The words of an utterance as they are compared, gathered once: making tokens costs more than reading them.
+
+    The list is the document's own: it is read, and only `set_norm` changes it.
+    """
+    found: list[str] | None = doc.user_data.get(NORMS)
+    if found is None:
+        found = doc.user_data[NORMS] = [token.norm_ for token in doc]
+    return found
+
+
+def set_norm(doc: Doc, at: int, word: str) -> None:
+    """Put another word in the place of one, as which it is compared."""
+    norms(doc)[at] = word
+    doc[at].norm_ = word
+
+
 class KitchenTokenizer:
     """Cuts cleaned text into a Doc. Stateless but for the shared vocabulary."""
 

@@ -9,6 +9,7 @@ from importlib.resources import files
 
 from jinja2 import Environment, FunctionLoader, StrictUndefined
 
+from assistant.replies import shown
 from assistant.replies.figures import figure_line
 from assistant.replies.headline import headline as headline_of
 from assistant.replies.quantities import Say
@@ -21,8 +22,6 @@ from rules.model import Answer
 from rules.said import elevation, sentences
 
 say = sentences("replies/wording")
-
-BRIEF = 1
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,20 +46,16 @@ def dress(answer: Answer) -> Answer:
 
 
 def sections(answer: Answer) -> Sections:
-    """The answer cut into what is said first, what is noted, and so on; less of it at depth 1."""
-    request = answer.request
-    units = Say(request.units)
-    full = request.depth > BRIEF
-    cautions = tuple(c for c in answer.cautions if full or c.level != "note")
-    headline = headline_of(answer)
+    """The answer cut into what is said first, what is noted, and so on; less of it at a lesser depth."""
+    units, headline = Say(answer.request.units), headline_of(answer)
     return Sections(
         headline=headline,
         notes=_notes(answer),
-        figures=tuple(figure_line(f, units) for f in answer.figures) if full else (),
-        steps=answer.steps if full else (),
-        because=tuple(b.text for b in answer.because if b.text.casefold() not in headline.casefold()) if full else (),
-        cautions=tuple((c.level, c.text) for c in cautions if c.text not in headline),
-        sources=_sources(answer) if full else (),
+        figures=tuple(figure_line(f, units) for f in shown.figures(answer, headline, units)),
+        steps=shown.steps(answer),
+        because=shown.reasons(answer, headline),
+        cautions=tuple((c.level, str(c.text)) for c in shown.cautions(answer, headline)),
+        sources=_sources(answer),
     )
 
 
@@ -92,8 +87,12 @@ def _notes(answer: Answer) -> tuple[str, ...]:
 
 
 def _sources(answer: Answer) -> tuple[str, ...]:
-    used = [i for b in answer.because for i in b.sources] + [i for c in answer.cautions for i in c.sources]
-    return cited(used)
+    full = answer.request.depth > shown.USUAL
+    return (
+        cited(shown.cited(answer))
+        if full
+        else tuple(s.short for s in book.sources_of(shown.cited(answer)))[: shown.MOST_SOURCES]
+    )
 
 
 def cited(ids: Iterable[str]) -> tuple[str, ...]:

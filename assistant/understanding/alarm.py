@@ -18,7 +18,7 @@ from zlib import crc32
 import numpy as np
 from spacy.tokens import Doc
 
-from assistant.understanding.concepts import stem
+from assistant.understanding.concepts import stems
 from rules import tables
 from rules.foods.dishes import dishes
 
@@ -91,10 +91,10 @@ def of_words(doc: Doc) -> tuple[str, ...]:
 
 
 def _of_words(doc: Doc) -> Iterator[str]:
-    stems = [stem(token.norm_) for token in doc]
-    yield from (s for s in stems if s.isalpha())
-    yield from (f"{a} {b}" for a, b in pairwise(stems))
-    yield from (f"begins:{s[:n]}" for s in stems if s.isalpha() for n in BEGINNINGS if len(s) > n)
+    words = stems(doc)
+    yield from (s for s in words if s.isalpha())
+    yield from (f"{a} {b}" for a, b in pairwise(words))
+    yield from (f"begins:{s[:n]}" for s in words if s.isalpha() for n in BEGINNINGS if len(s) > n)
     yield from (f"concept:{heard.concept}" for heard in doc._.concepts)
     yield from (f"class:{dishes()[f.id].dish_class}" for f in doc._.found if f.kind == "dish")
     yield from (f"{f.kind}:{f.id}" for f in doc._.found if f.kind in ("method", "equipment"))

@@ -9,6 +9,7 @@ from itertools import pairwise
 from spacy.tokens import Doc
 
 from assistant.reading.spans import Found, Measure, Number
+from assistant.reading.tokens import norms
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues, said
 from rules import tables
@@ -48,7 +49,7 @@ def portions(doc: Doc, topic: str, hour: int | None = None) -> int | None:
     if not counted:
         numbers = (n for n in plain_numbers(doc) if n.start != hour)
         counted = next((n.value for n in numbers if counts_people(doc, n, topic)), 0)
-    if not counted and topic in marked("feeding") and said([t.norm_ for t in doc], A_HEAD):
+    if not counted and topic in marked("feeding") and said(norms(doc), A_HEAD):
         counted = 1
     return int(counted) if 1 <= counted <= MOST_PORTIONS else None
 
@@ -57,7 +58,7 @@ def _added(doc: Doc, groups: Sequence[Measure]) -> int:
     """How many further groups are added to the first."""
     added = 0
     for one, other in pairwise(groups):
-        if other.start - one.end != 1 or doc[one.end].norm_ not in ("and", "plus", "+", "&", ","):
+        if other.start - one.end != 1 or norms(doc)[one.end] not in ("and", "plus", "+", "&", ","):
             break
         added += 1
     return added
@@ -65,21 +66,21 @@ def _added(doc: Doc, groups: Sequence[Measure]) -> int:
 
 def counts_people(doc: Doc, number: Number, topic: str) -> bool:
     """Whether a plain number is one of people."""
-    before = doc[number.start - 1].norm_ if number.start else ""
-    two = " ".join(t.norm_ for t in doc[max(0, number.start - 2) : number.start])
+    before = norms(doc)[number.start - 1] if number.start else ""
+    two = " ".join(norms(doc)[max(0, number.start - 2) : number.start])
     if before in FEEDING or two in GATHERING or (before == "for" and _timed(doc, number.end)):
         return True
     if topic not in marked("feeding"):
         return False
-    if before == "to" and any(token.norm_ in FEEDING for token in doc[: number.start]):
+    if before == "to" and any(word in FEEDING for word in norms(doc)[: number.start]):
         return True
-    after = doc[number.end].norm_ if number.end < len(doc) else "."
+    after = norms(doc)[number.end] if number.end < len(doc) else "."
     return before in ("for", "about", "around", "of") or ((before in HOSTING or two in HOSTING) and after in HOSTED)
 
 
 def _timed(doc: Doc, at: int) -> bool:
     """Whether a time of day is told right behind: lamb for 8 at 7."""
-    return any(m.start == at + 1 and doc[at].norm_ in ("at", "by") for m in doc._.clock)
+    return any(m.start == at + 1 and norms(doc)[at] in ("at", "by") for m in doc._.clock)
 
 
 def course(words: Sequence[str]) -> str | None:
@@ -89,7 +90,7 @@ def course(words: Sequence[str]) -> str | None:
 
 def counted_in(doc: Doc) -> tuple[str, ...]:
     """What an amount is asked in: pans of a depth, packs, pieces; a dish that is asked how many of is counted."""
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     heard = [id for id, phrases in _containers().items() if said(words, phrases)]
     if "pan" in heard or "pans" in words:
         heard += [id for m in doc._.measures if m.kind == "length" for low, high, id in DEPTH_M if low <= m.low <= high]
@@ -121,7 +122,7 @@ def count(doc: Doc, dish: str | None, topic: str) -> int | None:
 def quantity_of(doc: Doc, dish: str | None, counted: int | None) -> str | None:
     """What the first weight or volume is of: each piece, one portion, or what is cooked."""
     measure = next((m for m in doc._.measures if m.kind in ("mass", "volume")), None)
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     if measure is None:
         return YIELD if said(words, OF_YIELD) else None
     behind = " ".join(words[measure.end : measure.end + NEAR]).removeprefix("of ")
@@ -167,7 +168,7 @@ def made_of(doc: Doc, dish: str | None, topic: str) -> str | None:
 
 def is_joined(doc: Doc, one: Found, other: Found) -> bool:
     """Whether a dish stands beside another as one more, rather than telling what that is for."""
-    words = [token.norm_ for token in doc[one.end : other.start]]
+    words = norms(doc)[one.end : other.start]
     while words and words[-1] in BETWEEN and words[-1] not in JOINS:
         words.pop()
     if words:
@@ -180,12 +181,12 @@ def bird(dish: str | None, doc: Doc) -> str | None:
     if dish != BIRD:
         return dish
     heavy = any(m.kind == "mass" and m.low >= TURKEY_FROM_G for m in doc._.measures)
-    return "turkey" if heavy or any(token.norm_ in TURKEY for token in doc) else dish
+    return "turkey" if heavy or any(word in TURKEY for word in norms(doc)) else dish
 
 
 def is_liquid(doc: Doc, measure: Measure) -> bool:
     """Whether a volume is of the liquid that a dish is given: 3 cups of water."""
-    behind = [token.norm_ for token in doc[measure.end : measure.end + NEAR]]
+    behind = norms(doc)[measure.end : measure.end + NEAR]
     return measure.kind == "volume" and any(word in LIQUID_WORDS for word in behind[: 1 + (behind[:1] == ["of"])])
 
 
@@ -198,6 +199,6 @@ def liquid_per(doc: Doc) -> float | None:
     numbers = {number.start: number for number in plain_numbers(doc)}
     for one in numbers.values():
         other = numbers.get(one.end + 1)
-        if other and doc[one.end].norm_ in ("to", ":") and min(one.value, other.value) > 0:
+        if other and norms(doc)[one.end] in ("to", ":") and min(one.value, other.value) > 0:
             return max(one.value, other.value) / min(one.value, other.value)
     return None

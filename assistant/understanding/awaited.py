@@ -15,6 +15,7 @@ from spacy.tokens import Doc
 from assistant.reading import elevation_mentions, instruments, times_of_day
 from assistant.reading.elevation_figures import SMALLEST_BARE
 from assistant.reading.spans import Elevation, Number
+from assistant.reading.tokens import norms
 from assistant.understanding import faults, unclaimed, wondering
 from assistant.understanding.amounts import MOST_PORTIONS
 from assistant.understanding.claims import plain_numbers
@@ -76,7 +77,7 @@ def given(word: str, heard: Utterance, kitchen: Kitchen, asked: Request | None =
 
 def choice(doc: Doc, offered: Sequence[str]) -> str | None:
     """Which of two offered topics a reply means: the first, the second, or the one that it sounds like by itself."""
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     for topic, told in zip(offered, (FIRST, SECOND), strict=False):
         if not told.isdisjoint(words) and len(words) <= SHORTEST_TALK:
             return topic
@@ -86,7 +87,7 @@ def choice(doc: Doc, offered: Sequence[str]) -> str | None:
 def _reply(heard: Utterance, kitchen: Kitchen, asked: Request | None) -> Reply:
     numbers = plain_numbers(heard.doc)
     opens = numbers and (heard.hearing.elliptical or numbers[0].start == 0)
-    words = tuple(token.norm_ for token in heard.doc)
+    words = tuple(norms(heard.doc))
     return Reply(heard.doc, heard.hearing, words, numbers[0] if opens else None, kitchen, asked)
 
 

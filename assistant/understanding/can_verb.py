@@ -10,6 +10,7 @@ from spacy.matcher import Matcher
 from spacy.tokens import Doc
 from spacy.vocab import Vocab
 
+from assistant.reading.tokens import norms
 from rules import tables
 
 WORDS = "lexicon/danger/can_verb.toml"
@@ -30,7 +31,7 @@ def positions(doc: Doc, foods: frozenset[int]) -> Iterator[int]:
     for _, start, end in _matcher(doc.vocab)(doc):
         if _food_follows(doc, end, foods) or _object_follows(doc, start, end):
             yield end - 1
-    if len(doc) > 1 and doc[0].norm_ == "can" and _begins(doc, foods):
+    if len(doc) > 1 and norms(doc)[0] == "can" and _begins(doc, foods):
         yield 0
 
 
@@ -53,19 +54,19 @@ def _matcher(vocab: Vocab) -> Matcher:
 
 def _object_follows(doc: Doc, start: int, end: int) -> bool:
     """Whether an object stands where the food was named before: to can it, can i can them."""
-    certain = doc[start].norm_ in ("to", "can", "pressure", "should", "how", "home")
-    return certain and end < len(doc) and doc[end].norm_ in _words()["object"]
+    certain = norms(doc)[start] in ("to", "can", "pressure", "should", "how", "home")
+    return certain and end < len(doc) and norms(doc)[end] in _words()["object"]
 
 
 def _food_follows(doc: Doc, at: int, foods: frozenset[int]) -> bool:
-    if at < len(doc) and doc[at].norm_ in _words()["pronouns"] and doc[at].norm_ not in _words()["object"]:
+    if at < len(doc) and norms(doc)[at] in _words()["pronouns"] and norms(doc)[at] not in _words()["object"]:
         return False
     return any(i in foods for i in range(at, min(at + FOOD_WITHIN, len(doc))))
 
 
 def _begins(doc: Doc, foods: frozenset[int]) -> bool:
     """Whether a sentence that begins with "can" orders to can: can bacon at 7,000 ft; not: can bacon be frozen."""
-    if doc[1].norm_ in _words()["pronouns"]:
+    if norms(doc)[1] in _words()["pronouns"]:
         return False
     within = FOOD_WITHIN + (AMOUNT if doc[1].like_num else 0)
     first = next((i for i in range(1, min(within, len(doc))) if i in foods), None)
@@ -74,4 +75,4 @@ def _begins(doc: Doc, foods: frozenset[int]) -> bool:
     end = first
     while end < len(doc) and end in foods:
         end += 1
-    return end == len(doc) or doc[end].norm_ in _words()["after_food"] or doc[end].like_num
+    return end == len(doc) or norms(doc)[end] in _words()["after_food"] or doc[end].like_num

@@ -7,6 +7,7 @@ from dataclasses import replace
 from spacy.language import Language
 from spacy.tokens import Doc
 
+from assistant.reading.tokens import norms
 from assistant.understanding import faults
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.topics import Topic
@@ -50,13 +51,13 @@ def against(topic: Topic) -> float:
 
 def asks_to_save(doc: Doc) -> bool:
     """Whether nothing is asked but how to save what was spoken of: can I save them?"""
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     return len(doc) <= SHORT and said(words, SAVING) and not any(f.kind == "dish" for f in doc._.found)
 
 
 def only_fears(doc: Doc) -> bool:
     """Whether every fault of an utterance is but feared or supposed, and nothing is to be mended: will it sink."""
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     feared = [fault.said == "wished" for fault in doc._.faults]
     return bool(feared) and all(feared) and not said(words, (*ASKS_CAUSE, *SAVING))
 
@@ -70,7 +71,7 @@ def complains(doc: Doc) -> bool:
     """
     if not any(fault.told for fault in doc._.faults):
         return False
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     forms = {form.id for form in doc._.forms}
     if WHY in forms or doc._.topic.id == WHY:
         return is_own(doc) or of_cooker(doc)
@@ -86,7 +87,7 @@ def of_cooker(doc: Doc) -> bool:
 
 def is_own(doc: Doc) -> bool:
     """Whether it is about a dish of the asker's own, and about something that can go wrong with it."""
-    if not said([token.norm_ for token in doc], OWN):
+    if not said(norms(doc), OWN):
         return False
     dish = next((found.id for found in doc._.found if found.kind == "dish"), None)
     if dish is None:
@@ -101,4 +102,4 @@ def is_own(doc: Doc) -> bool:
 def changes_an_ingredient(doc: Doc) -> bool:
     """Whether it is asked outright for more or less of an ingredient: less yeast?"""
     starts = {found.start for found in doc._.found if found.kind == "ingredient"}
-    return any(at and doc[at - 1].norm_ in CHANGES for at in starts)
+    return any(at and norms(doc)[at - 1] in CHANGES for at in starts)

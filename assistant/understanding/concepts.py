@@ -14,6 +14,7 @@ from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
 from assistant.reading.text import fold
+from assistant.reading.tokens import norms
 from assistant.understanding import can_verb
 from rules import tables
 from rules.foods.dishes import Dish, dishes
@@ -23,6 +24,7 @@ FOLDER, SHARED = "lexicon/danger", "shared"
 KINDS = ("food", "thing", "act", "vessel", "person", "place", "circumstance")
 ROW_SETS = ("dishes", "classes", "traits", "canned_as", "methods", "equipment", "only_classes")
 GAP, LONGEST_GAP, NUMBER = "..", 4, "#"
+STEMS, NUMBERED = "stems", "numbered"
 SENTENCE_ENDS = frozenset((".", "?", "!", ";"))
 CANNING = "canning"
 YOUNG_MONTHS, TODDLER_YEARS, OLD_YEARS = 12, 4, 70
@@ -69,13 +71,14 @@ class Heard:
 class Phrases:
     """Phrases by their stems.
 
-    whole: those without a gap; gapped: by the part before the first gap; longest: words of a whole one or a first part
+    whole: those without a gap; gapped: by the part before the first gap
+    longest: stem -> words of the longest whole one or first part that it opens
     words: every word as it is written in the catalogue
     """
 
     whole: dict[str, tuple[str, ...]]
     gapped: dict[str, tuple[tuple[tuple[str, ...], str], ...]]
-    longest: int
+    longest: dict[str, int]
     words: frozenset[str]
 
 
@@ -125,6 +128,23 @@ def stem(word: str) -> str:
     return word if word in _exact() else str(_stemmer.stemWord(word))
 
 
+def stems(doc: Doc) -> list[str]:
+    """The stems of an utterance, word by word; worked out once, and only read."""
+    found: list[str] | None = doc.user_data.get(STEMS)
+    if found is None:
+        found = doc.user_data[STEMS] = [stem(word) for word in norms(doc)]
+    return found
+
+
+def numbered(doc: Doc) -> list[str]:
+    """The same, with a sign for every number."""
+    found: list[str] | None = doc.user_data.get(NUMBERED)
+    if found is None:
+        pairs = zip(doc, stems(doc), strict=True)
+        found = doc.user_data[NUMBERED] = [NUMBER if token.like_num else one for token, one in pairs]
+    return found
+
+
 class _Stems(dict[str, str]):
     """The stem of each word, worked out once."""
 
@@ -138,19 +158,20 @@ def phrases() -> Phrases:
     """Every phrase of every concept."""
     whole: dict[str, list[str]] = defaultdict(list)
     gapped: dict[str, list[tuple[tuple[str, ...], str]]] = defaultdict(list)
-    stem_of, longest = _Stems(), 1
+    stem_of, longest = _Stems(), defaultdict[str, int](int)
     for id, row in _rows().items():
         for phrase in row["words"]:
             words = phrase.split(" ")
             stemmed = " ".join([stem_of[word] for word in words])
             first, *others = stemmed.split(f" {GAP} ")
-            longest = max(longest, first.count(" ") + 1)
+            opens = stem_of[words[0]]
+            longest[opens] = max(longest[opens], first.count(" ") + 1)
             if others:
                 gapped[first].append((tuple(others), id))
             else:
                 whole[first].append(id)
     apart = {first: tuple(others) for first, others in gapped.items()}
-    return Phrases({stems: tuple(ids) for stems, ids in whole.items()}, apart, longest, frozenset(stem_of))
+    return Phrases({stems: tuple(ids) for stems, ids in whole.items()}, apart, dict(longest), frozenset(stem_of))
 
 
 @cache
@@ -181,54 +202,52 @@ def hear(doc: Doc) -> tuple[Heard, ...]:
 
 
 def _of_words(doc: Doc) -> Iterator[Heard]:
-    stems = [stem(token.norm_) for token in doc]
-    numbered = [NUMBER if token.like_num else stem for token, stem in zip(doc, stems, strict=True)]
-    yield from _in_stems(doc, stems)
-    if numbered != stems:
-        yield from _in_stems(doc, numbered)
+    yield from _in_stems(doc, stems(doc))
+    if numbered(doc) != stems(doc):
+        yield from _in_stems(doc, numbered(doc))
 
 
-def _in_stems(doc: Doc, stems: Sequence[str]) -> Iterator[Heard]:
+def _in_stems(doc: Doc, words: Sequence[str]) -> Iterator[Heard]:
     book, known = phrases(), [f for f in doc._.found if f.kind == "dish"]
-    for start in range(len(stems)):
-        for end in range(start + 1, min(start + book.longest, len(stems)) + 1):
-            part = " ".join(stems[start:end])
+    for start in range(len(words)):
+        for end in range(start + 1, min(start + book.longest.get(words[start], 0), len(words)) + 1):
+            part = " ".join(words[start:end])
             for id in book.whole.get(part, ()):
                 concept = concepts()[id]
-                if _means(concept, doc, stems, start, end) and not _inside_dish(concept, start, end, known):
+                if _means(concept, doc, words, start, end) and not _inside_dish(concept, start, end, known):
                     yield Heard(start, end, id)
             for parts, id in book.gapped.get(part, ()):
-                last = _after_gaps(stems, end, parts)
-                if last and _means(concepts()[id], doc, stems, start, last):
+                last = _after_gaps(words, end, parts)
+                if last and _means(concepts()[id], doc, words, start, last):
                     yield Heard(start, last, id)
 
 
-def _after_gaps(stems: Sequence[str], at: int, parts: Sequence[str]) -> int | None:
+def _after_gaps(words: Sequence[str], at: int, parts: Sequence[str]) -> int | None:
     """Where the last of some parts ends that follow each other in a sentence, with at most a short gap before each."""
     if not parts:
         return at
     size = parts[0].count(" ") + 1
-    for start in range(at, min(at + LONGEST_GAP, len(stems) - size) + 1):
-        if start > at and stems[start - 1] in SENTENCE_ENDS:
+    for start in range(at, min(at + LONGEST_GAP, len(words) - size) + 1):
+        if start > at and words[start - 1] in SENTENCE_ENDS:
             return None
-        if " ".join(stems[start : start + size]) == parts[0]:
-            last = _after_gaps(stems, start + size, parts[1:])
+        if " ".join(words[start : start + size]) == parts[0]:
+            last = _after_gaps(words, start + size, parts[1:])
             if last:
                 return last
     return None
 
 
-def _means(concept: Concept, doc: Doc, stems: Sequence[str], start: int, end: int) -> bool:
-    return concept.not_before.isdisjoint(_forms(doc, stems, end)) and concept.not_after.isdisjoint(
-        _forms(doc, stems, start - 1)
+def _means(concept: Concept, doc: Doc, words: Sequence[str], start: int, end: int) -> bool:
+    return concept.not_before.isdisjoint(_forms(doc, words, end)) and concept.not_after.isdisjoint(
+        _forms(doc, words, start - 1)
     )
 
 
-def _forms(doc: Doc, stems: Sequence[str], at: int) -> tuple[str, ...]:
+def _forms(doc: Doc, words: Sequence[str], at: int) -> tuple[str, ...]:
     """What a word beside a phrase is compared as: its stem, and any number also as a number."""
-    if not 0 <= at < len(stems):
+    if not 0 <= at < len(words):
         return ()
-    return (stems[at], NUMBER) if doc[at].like_num else (stems[at],)
+    return (words[at], NUMBER) if numbered(doc)[at] == NUMBER else (words[at],)
 
 
 def _inside_dish(concept: Concept, start: int, end: int, known: Sequence[Found]) -> bool:
@@ -237,10 +256,9 @@ def _inside_dish(concept: Concept, start: int, end: int, known: Sequence[Found])
 
 
 def _of_lexicon(doc: Doc) -> Iterator[Heard]:
-    stems = [stem(token.norm_) for token in doc]
     for found in doc._.found:
         for id in of_row(found.kind, found.id):
-            if _means(concepts()[id], doc, stems, found.start, found.end):
+            if _means(concepts()[id], doc, stems(doc), found.start, found.end):
                 yield Heard(found.start, found.end, id)
 
 
@@ -271,7 +289,7 @@ def _tells(dish: Dish, concept: Concept) -> bool:
 
 def _of_ages(doc: Doc) -> Iterator[Heard]:
     """People by their age: 8 months old, a 3 year old, a 2nd birthday, gran is 88, 20 weeks along."""
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     for number in doc._.numbers:
         unit, end = _unit_of_age(words, number.end)
         after = words[end] if end < len(words) else ""

@@ -11,7 +11,7 @@ from spacy.tokens import Doc
 from assistant.understanding import faults, whistles
 from assistant.understanding.topics import UNSURE
 
-PRESSURE, TIME, WHY, TROUBLE = "pressure", "time", "why", "troubleshoot"
+PRESSURE, TIME, WHY, TROUBLE, ORDER = "pressure", "time", "why", "troubleshoot", "order"
 COOKER, RELEASE, WHISTLE = "pressure_cook", "release", "whistle"
 OF_TIME = ("longer", "shorter")
 # what asks for the pressure itself: what psi, how many pounds, which weight
@@ -29,7 +29,8 @@ def kitchen_cooker_time(doc: Doc) -> Doc:
 
     How much longer it takes with no dish named is told by the room of pressure.
     """
-    sure = doc._.topic.id == PRESSURE or (doc._.topic.id == TIME and speaks_of_cooker(doc))
+    counted = doc._.topic.id == ORDER and whistles.heard(doc) is not None
+    sure = counted or doc._.topic.id == PRESSURE or (doc._.topic.id == TIME and speaks_of_cooker(doc))
     if sure and asks_time(doc):
         doc._.topic = replace(doc._.topic, id=TIME, margin=max(doc._.topic.margin, UNSURE))
     elif (doc._.topic.id == WHY and checks_time(doc)) or (doc._.topic.id == TROUBLE and may_be_done(doc)):

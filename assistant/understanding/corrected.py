@@ -1,4 +1,4 @@
-"""Dishes that are taken back in the same breath: not beans, LENTILS; octopus, no wait, squid."""
+"""What is named and not meant: a dish taken back (not beans, LENTILS), a method or tool that is not there."""
 
 from __future__ import annotations
 
@@ -9,6 +9,7 @@ from assistant.understanding.cue_words import cues
 
 NOT_THIS = tuple(phrase.split() for phrase in cues("corrected", "not_this"))
 RATHER = frozenset(cues("corrected", "rather"))
+NOT_THERE = tuple(phrase.split() for phrase in cues("corrected", "not_there"))
 LITTLE = frozenset(cues("corrected", "little"))
 
 
@@ -32,8 +33,23 @@ def meant(words: Sequence[str], found: Sequence[Found]) -> tuple[Found, ...]:
     return kept if any(f.kind == "dish" for f in kept) else tuple(found)
 
 
+def lacking(words: Sequence[str], found: Sequence[Found]) -> tuple[Found, ...]:
+    """The methods and tools that are named as not there: no pressure cooker, without an oven.
+
+    >>> from assistant.understanding.lexicon import hear
+    >>> words = "chickpeas , no pressure cooker here".split()
+    >>> {f.id for f in lacking(words, hear(words))}
+    {'pressure_cook'}
+    """
+    return tuple(f for f in found if f.kind in ("method", "equipment") and _behind(words, f.start, NOT_THERE))
+
+
+def _behind(words: Sequence[str], at: int, phrases: Sequence[list[str]]) -> bool:
+    return any(list(words[max(0, at - len(phrase)) : at]) == phrase for phrase in phrases)
+
+
 def _is_taken_back(words: Sequence[str], dish: Found, following: Found | None) -> bool:
-    if any(list(words[max(0, dish.start - len(cue)) : dish.start]) == cue for cue in NOT_THIS):
+    if _behind(words, dish.start, NOT_THIS):
         return True
     between = [word for word in words[dish.end : following.start] if word not in LITTLE] if following else []
     return bool(between) and RATHER.issuperset(between)

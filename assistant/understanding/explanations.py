@@ -29,6 +29,8 @@ STATED = 2.0
 RARE = 1.2
 # how much a candidate has to share, of what the nearest shares, to be looked at; how many are ranked by pairs
 WORTH, FOREMOST = 0.3, 16
+# how much a figure that was said tells of what is meant, beside a word
+FIGURES = 0.5
 
 Part = tuple[frozenset[str], tuple[frozenset[str], ...]]
 Frame = tuple[Part, ...]
@@ -158,7 +160,9 @@ def nearest(said: Sequence[Slot], idle: frozenset[str], among: Numbers) -> list[
     book, heard = index(), idle.union(*(slot.features for slot in said))
     by_slot = np.array([_shared(slot, book) for slot in said])[:, among]
     counts = np.array([slot.counts for slot in said])
-    told, counted, telling = by_slot.sum(axis=0), by_slot[counts].sum(axis=0), by_slot.max(axis=0)
+    of_figures = FIGURES * by_slot[~counts].sum(axis=0)
+    counted, telling = by_slot[counts].sum(axis=0), by_slot.max(axis=0)
+    told = counted + of_figures
     whole = sum(_weight(slot, book) for slot in said if slot.counts)
     matches = []
     for at in np.flatnonzero(told > WORTH * told.max()):

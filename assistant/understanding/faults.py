@@ -18,6 +18,7 @@ from spacy.tokens import Doc
 from assistant.reading import groups
 from assistant.reading.spans import Found
 from assistant.reading.text import fold
+from assistant.reading.tokens import norms
 from assistant.understanding import concepts
 from rules import tables
 
@@ -130,7 +131,7 @@ def said_of(doc: Doc) -> str | None:
     passed = _lists()["SKIPPED"] | _lists()["BE"]
     for fault in (fault for fault in doc._.faults if fault.told):
         at = fault.start
-        while at and stem(doc[at - 1].norm_) in passed:
+        while at and stem(norms(doc)[at - 1]) in passed:
             at -= 1
         dish = next((f.id for f in doc._.found if f.kind == "dish" and f.end == at), None)
         if dish:
@@ -148,7 +149,7 @@ def nearest(text: str) -> str | None:
 
 def hear(doc: Doc) -> tuple[tuple[Fault, ...], tuple[Found, ...]]:
     """The faults of an utterance in its order, and what else was found that is not part of one."""
-    line = _line([token.norm_ for token in doc])
+    line = _line(norms(doc))
     named = {i: f for f in doc._.found if f.kind in NAMED for i in range(f.start, f.end)}
     things = frozenset(i for f in doc._.found if f.kind in AFTER for i in range(f.start, f.end))
     kept = _settled(line, _matches(line), things, named)

@@ -14,6 +14,7 @@ from spacy.tokens import Doc
 from spacy.vocab import Vocab
 
 from assistant.reading import groups
+from assistant.reading.tokens import norms
 from rules import tables
 
 Token = dict[str, Any]
@@ -65,8 +66,11 @@ def hear(doc: Doc) -> tuple[Form, ...]:
 def patterns_heard(doc: Doc, file: str, table: str) -> Iterator[tuple[str, int, int]]:
     """Where the patterns of a table of rows stand in an utterance that is marked: the id of the row, start, end."""
     book, ids = _matchers(doc.vocab, file, table), doc.vocab.strings
-    running = book.always.union(at for token in doc for at in book.by_word.get(token.norm_, ()))
+    running = book.always.union(at for word in norms(doc) for at in book.by_word.get(word, ()))
     yield from ((ids[id], start, end) for at in running for id, start, end in book.matchers[at](doc))
+
+
+STARTS = "clause starts"
 
 
 def mark(doc: Doc) -> None:
@@ -79,10 +83,18 @@ def mark(doc: Doc) -> None:
         _tag(doc, measure.start, measure.end, measure.kind)
     for elevation in doc._.elevations:
         _tag(doc, elevation.start, elevation.end, "place" if elevation.place else "elevation")
-    opens = True
-    for token in doc:
+    starts, opens = set(), True
+    for token, word in zip(doc, norms(doc), strict=True):
         token.is_sent_start = opens
-        opens = token.norm_ in ENDS_CLAUSE or (opens and token.norm_ in OPENERS)
+        if opens:
+            starts.add(token.i)
+        opens = word in ENDS_CLAUSE or (opens and word in OPENERS)
+    doc.user_data[STARTS] = frozenset(starts)
+
+
+def clause_starts(doc: Doc) -> frozenset[int]:
+    """Where clauses begin in an utterance that is marked; asking each token for it goes through them all."""
+    return frozenset(doc.user_data[STARTS])
 
 
 def _tag(doc: Doc, start: int, end: int, kind: str) -> None:

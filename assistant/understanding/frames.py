@@ -10,13 +10,17 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.text import fold
+from assistant.reading.tokens import norms
 from assistant.understanding import kitchen_told
-from assistant.understanding.concepts import stem
+from assistant.understanding.claims import claimed
+from assistant.understanding.concepts import stem, stems
 from rules import tables
 from rules.catalogue import Topic, topics
 from rules.foods.dishes import dishes
 
 SIGNS = "lexicon/signs.toml"
+# dishes that are no ingredients; an utterance of spans alone
+FOOD, NOTHING_ELSE = "food", "nothing_else"
 BARE, KITCHEN_TOLD = "bare", "kitchen_told"
 
 Doc.set_extension("signs", default=frozenset(), force=True)
@@ -32,7 +36,7 @@ class Signs:
     classes: dict[str, tuple[str, ...]]
     methods: dict[str, tuple[str, ...]]
     concepts: dict[str, tuple[str, ...]]
-    together: tuple[tuple[str, frozenset[str]], ...]
+    together: tuple[tuple[str, frozenset[str], frozenset[str]], ...]
 
 
 @Language.component(
@@ -41,7 +45,7 @@ class Signs:
 def kitchen_frames(doc: Doc) -> Doc:
     """Tell the topics whose frame an utterance fits."""
     heard = frozenset(signs_of(doc))
-    doc._.signs = heard | {sign for sign, of in signs().together if of <= heard}
+    doc._.signs = heard | {sign for sign, of, unless in signs().together if of <= heard and unless.isdisjoint(heard)}
     doc._.fitting = frozenset(topic.id for topic in topics().values() if fits(topic, doc._.signs))
     return doc
 
@@ -57,15 +61,21 @@ def signs_of(doc: Doc) -> Iterator[str]:
     forms = {form.id for form in doc._.forms}
     yield from forms or {BARE}
     yield from (token.tag_ for token in doc if token.tag_)
+    yield from (found.kind for found in doc._.found)
     book = signs()
-    for token in doc:
-        yield from book.stems.get(stem(token.norm_), ())
+    for one in stems(doc):
+        yield from book.stems.get(one, ())
     if kitchen_told.tells(doc) or kitchen_told.asks_back(doc):
         yield KITCHEN_TOLD
-    text = f" {' '.join(token.norm_ for token in doc)} "
+    text = f" {' '.join(norms(doc))} "
     yield from (sign for phrase, sign in book.phrases if phrase in text)
+    kept = claimed(doc)
+    if not any(word.isalnum() for i, word in enumerate(norms(doc)) if i not in kept):
+        yield NOTHING_ELSE
+    ingredients = {found.start for found in doc._.found if found.kind == "ingredient"}
     for found in doc._.found:
         if found.kind == "dish":
+            yield from () if found.start in ingredients else (FOOD,)
             yield from book.classes.get(dishes()[found.id].dish_class, ())
         elif found.kind == "method":
             yield from book.methods.get(found.id, ())
@@ -82,7 +92,9 @@ def signs() -> Signs:
     stems: dict[str, tuple[str, ...]] = {}
     for word, of in told["words"].items():
         stems[stem(word)] = tuple(dict.fromkeys((*stems.get(stem(word), ()), *of)))
-    together = tuple((row["id"], frozenset(row["together"])) for row in rows if "together" in row)
+    together = tuple(
+        (row["id"], frozenset(row["together"]), frozenset(row.get("unless", ()))) for row in rows if "together" in row
+    )
     return Signs(stems, phrases, told["classes"], told["methods"], told["concepts"], together)
 
 

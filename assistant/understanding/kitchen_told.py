@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from spacy.tokens import Doc
 
-from assistant.understanding import unclaimed
+from assistant.reading.tokens import norms
+from assistant.understanding import forms, unclaimed
 from assistant.understanding.cue_words import cues, said
 
 OWN, ASKED_BACK = cues("kitchen_told", "own"), cues("kitchen_told", "asked_back")
@@ -19,7 +20,7 @@ def tells(doc: Doc) -> bool:
     >>> [tells(read(t)) for t in ("we moved to Leadville", "how high is Leadville", "name a bar in Leadville")]
     [True, False, False]
     """
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     if asks(doc) or any(found.kind == "symptom" for found in doc._.found):
         return False
     return said(words, OWN) or unclaimed.is_elliptical(doc)
@@ -27,15 +28,15 @@ def tells(doc: Doc) -> bool:
 
 def asks(doc: Doc) -> bool:
     """Whether something is asked or set as a task, be it without a mark of question."""
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     text = " ".join(words)
     if any(text.startswith(f"{polite} ") for polite in POLITE):
         return False
     asked = "?" in words or not ASKING.isdisjoint(words) or not TASKS.isdisjoint(words)
-    opened = any(token.is_sent_start and token.norm_ in OPENING for token in doc)
+    opened = any(words[at] in OPENING for at in forms.clause_starts(doc))
     return asked or opened or any(text.startswith(lead) for lead in GOING_ON)
 
 
 def asks_back(doc: Doc) -> bool:
     """Whether it is asked how high a place is, or what is taken for granted."""
-    return said([token.norm_ for token in doc], ASKED_BACK)
+    return said(norms(doc), ASKED_BACK)

@@ -13,6 +13,7 @@ from spacy.tokens import Doc
 
 from assistant.reading.spans import Found, Kind
 from assistant.reading.text import fold
+from assistant.reading.tokens import norms
 from rules import tables
 from rules.foods.dishes import dishes
 
@@ -47,7 +48,7 @@ class PhraseBook:
 @Language.component("kitchen_lexicon", requires=["token.norm"], assigns=["doc._.found"])
 def kitchen_lexicon(doc: Doc) -> Doc:
     """Hear every phrase of the lexicon."""
-    doc._.found = hear([token.norm_ for token in doc])
+    doc._.found = hear(norms(doc))
     return doc
 
 

@@ -11,6 +11,7 @@ from spacy.tokens import Doc
 
 from assistant.reading.spans import Measure
 from assistant.reading.text import fold
+from assistant.reading.tokens import norms
 from rules import tables
 from rules.model import Quantity
 
@@ -36,7 +37,7 @@ class Packed:
 @Language.component("kitchen_packed", requires=["doc._.measures"], assigns=["doc._.packed"])
 def kitchen_packed(doc: Doc) -> Doc:
     """Hear jars and packs."""
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     doc._.packed = (*sized(doc._.measures, words), *packs(words))
     return doc
 

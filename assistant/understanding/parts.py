@@ -9,6 +9,8 @@ from itertools import pairwise
 from spacy.tokens import Doc, Token
 
 from assistant.reading.spans import Found
+from assistant.reading.tokens import norms
+from assistant.understanding import corrected, senses
 from assistant.understanding.cue_words import cues
 from rules.foods.dishes import dishes
 
@@ -20,6 +22,9 @@ BARE = JOINS | FILLERS | frozenset(cues("parts", "bare"))
 COORDINATES, INTO = frozenset(cues("parts", "coordinates")), frozenset(cues("parts", "into"))
 # forms that make a question wherever they stand in a sentence
 ASKED_ANYWHERE = frozenset(("how_long", "how_hot", "how_much", "more", "remaining", "start", "worth", "differ", "why"))
+# how a piece begins that asks of the two before it, and by what it asks for their reason
+ONE_OF_THEM = frozenset((("which", "one"), ("which", "of"), ("which", "ones")))
+WORDS_OF_REASONS = frozenset(("why", "science", "physics", "chemistry", "reason", "logic", "theory", "explain"))
 PAUSES = ENDS | {","}
 MOST, FEWEST_WORDS, LEAD = 4, 3, 3
 
@@ -42,11 +47,21 @@ def questions(doc: Doc) -> tuple[str, ...]:
     """
     segments = list(_segments(doc))
     asking = [i for i, segment in enumerate(segments) if segment.asks]
+    asking = [i for at, i in enumerate(asking) if not (at and refers_back(doc, segments[i]))]
     if not 2 <= len(asking) <= MOST:
         return ()
     ends = [segments[i].end for i in asking[:-1]] + [len(doc)]
     starts = [0, *ends[:-1]]
     return tuple(doc[start:end].text for start, end in zip(starts, ends, strict=True))
+
+
+def refers_back(doc: Doc, segment: Segment) -> bool:
+    """Whether a piece asks of nothing but the one before it: which one is quicker, and what is the science?"""
+    words = [t.norm_ for t in doc[segment.start : segment.end] if t.norm_.isalnum() and t.norm_ not in JOINS | FILLERS]
+    if tuple(words[:2]) in ONE_OF_THEM:
+        return True
+    idle = senses.senses().idle
+    return not WORDS_OF_REASONS.isdisjoint(words) and all(senses.stems_of(word) in idle for word in words)
 
 
 def _segments(doc: Doc) -> Iterator[Segment]:
@@ -58,7 +73,7 @@ def _segments(doc: Doc) -> Iterator[Segment]:
 
 def _begins(doc: Doc, token: Token) -> bool:
     """Whether a new piece begins at a token: behind the end of a sentence, or where a question is joined on."""
-    before, word = doc[token.i - 1].norm_, token.norm_
+    before, word = norms(doc)[token.i - 1], token.norm_
     if before in ENDS and word not in ENDS:
         return True
     if word in JOINS and before not in JOINS:
@@ -67,17 +82,17 @@ def _begins(doc: Doc, token: Token) -> bool:
 
 
 def _opens(doc: Doc, at: int) -> bool:
-    while at < len(doc) and (doc[at].norm_ in FILLERS or doc[at].norm_ in JOINS or doc[at].norm_ == ","):
+    while at < len(doc) and (norms(doc)[at] in FILLERS or norms(doc)[at] in JOINS or norms(doc)[at] == ","):
         at += 1
-    return at < len(doc) and doc[at].norm_ in OPENERS
+    return at < len(doc) and norms(doc)[at] in OPENERS
 
 
 def _asks(doc: Doc, start: int, end: int) -> bool:
-    words = sum(token.norm_.isalnum() for token in doc[start:end])
-    if words < FEWEST_WORDS or all(token.norm_ in BARE for token in doc[start:end] if token.norm_.isalnum()):
+    words = sum(word.isalnum() for word in norms(doc)[start:end])
+    if words < FEWEST_WORDS or all(word in BARE for word in norms(doc)[start:end] if word.isalnum()):
         return False
     anywhere = any(start <= form.start < end and form.id in ASKED_ANYWHERE for form in doc._.forms)
-    marked = any(token.norm_ == ASKS for token in doc[start:end])
+    marked = ASKS in norms(doc)[start:end]
     return anywhere or marked or _opens(doc, start)
 
 
@@ -88,7 +103,8 @@ def of_dishes(doc: Doc) -> tuple[str, ...]:
     >>> of_dishes(read("how long for artichokes and also for eggs in Quito"))
     ('how long for artichokes', 'for eggs in Quito')
     """
-    named = _apart([f for f in doc._.found if f.kind == "dish"])
+    words = norms(doc)
+    named = _apart([f for f in corrected.meant(words, doc._.found) if f.kind == "dish"])
     leads = [_lead(doc, before, after) for before, after in pairwise(named)]
     if not leads or any(lead is None for lead in leads) or len(named) > MOST:
         return ()
@@ -110,15 +126,15 @@ def _apart(found: Sequence[Found]) -> list[Found]:
 def _lead(doc: Doc, before: Found, dish: Found) -> int | None:
     """Where the piece of a dish begins that is joined to the one before it; None where it is but a part of that."""
     for i in range(dish.start - 1, max(before.end, dish.start - 1 - LEAD) - 1, -1):
-        if doc[i].norm_ in INTO:
+        if norms(doc)[i] in INTO:
             return None
-        if doc[i].norm_ in COORDINATES:
+        if norms(doc)[i] in COORDINATES:
             within = _without_joins(doc, i)
             return i + 1 if PAUSES.isdisjoint(token.norm_ for token in doc[before.end : within]) else None
     return None
 
 
 def _without_joins(doc: Doc, end: int) -> int:
-    while end > 0 and doc[end - 1].norm_ in COORDINATES:
+    while end > 0 and norms(doc)[end - 1] in COORDINATES:
         end -= 1
     return end

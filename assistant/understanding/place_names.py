@@ -10,6 +10,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
+from assistant.reading.tokens import norms
 from assistant.understanding import lexicon, spelling, towns
 from assistant.understanding.cue_words import cues
 
@@ -22,7 +23,7 @@ SHORTEST_WORD, LONGEST = 3, 3
 )
 def kitchen_places(doc: Doc) -> Doc:
     """Hear places beside the phrases of the lexicon."""
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     found = tuple(_preferred(words, one) for one in doc._.found)
     spans = (*doc._.numbers, *doc._.measures, *found)
     taken = {i for span in spans for i in range(span.start, span.end)}

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 from typing import Any
@@ -11,6 +11,7 @@ from spacy.tokens import Doc
 
 from assistant.reading import elevation_figures, elevation_mentions, instruments
 from assistant.reading.spans import Found, Measure
+from assistant.reading.tokens import norms
 from assistant.understanding import (
     amounts,
     answer_preferences,
@@ -25,6 +26,7 @@ from assistant.understanding import (
     time_roles,
     timer_words,
     unclaimed,
+    wanted,
     what_is_asked,
     what_is_in_it,
     whistles,
@@ -33,9 +35,9 @@ from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.time_roles import Times
 from assistant.understanding.timer_words import OfTimers
-from assistant.understanding.wondering import is_of_kitchen
+from assistant.understanding.wondering import is_of_a_dish, is_of_kitchen
 from rules.catalogue import marked
-from rules.foods import meat, methods
+from rules.foods import methods
 from rules.foods.dishes import classes, dishes
 from rules.model import Kitchen, Quantity, Request, Units, Unused
 from rules.physics import water
@@ -46,6 +48,8 @@ from rules.topics.why import GENERAL, rows
 say = sentences("understanding/request")
 
 TIMER = "timer"
+# topics that an utterance without a question is taken for
+SMALL_TALK = ("smalltalk", "help", "out_of_scope")
 WHY = "why"
 TROUBLE = "troubleshoot"
 # two readings of one temperature, in the units of either scale [degF]
@@ -53,6 +57,8 @@ SAME_F = 1.0
 METHODS_WITHOUT_ROLES = ("sous_vide", "hold", "chill", "proof", "preserve")
 # forms in which two things are held against each other
 COMPARING = ("which", "differ")
+KEEPING, KEPT, BATHS = cues("kept_hot", "verbs"), cues("kept_hot", "ends"), cues("kept_hot", "baths")
+KEPT_WITHIN = 5
 HOT_WORDS = cues("temperature", "hot")
 # what a food that another dish is made of must not lose: kidney bean curry
 STAYS = ("lectin", "any_bean", "cyanogenic", "wild_foraged", "trichinella", "raw_egg", "raw_fish", "in_oil")
@@ -111,14 +117,19 @@ class Hearing:
 
 def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     """Build the request of one utterance; the kitchen only decides what figures without a unit mean."""
-    words = [token.norm_ for token in doc]
-    topic, found = doc._.topic.id, corrected.meant(words, doc._.found)
+    words = norms(doc)
+    topic, lacking = doc._.topic.id, corrected.lacking(words, doc._.found)
+    talk = small_talk.kind([token.lower_ for token in doc]) if topic in SMALL_TALK else None
+    topic = "smalltalk" if talk in small_talk.SAID_ANYHOW else topic
+    found = [f for f in corrected.meant(words, doc._.found) if f not in lacking]
     units = answer_preferences.spoken_system(words, doc._.measures)
     tools = equipment(words, found)
     dish = faults.said_of(doc) if topic == TROUBLE else None
     dish = dish or amounts.made_of(doc, amounts.bird(main_dish(found, topic), doc), topic)
     dish = dish or ("white rice" if topic == "liquid" and "rice_cooker" in tools else None)
-    method = spoken_method(words, found) or implied_method(words, topic)
+    dish = wanted.egg(dish, words)
+    method = spoken_method(words, found) or implied_method(words, topic) or method_of(tools)
+    method = in_a_bath(method, dish, words)
     whistled = whistles.heard(doc)
     method = method or (None if whistled is None else "pressure_cook")
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
@@ -132,6 +143,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     temps = instruments.temperatures_c(doc._.measures, doc._.numbers, high, words, units or kitchen.units, hot)
     in_water = "water" in words or "test" in words or not _is_other_liquid(dish)
     boiled_c = instruments.boil_test_c(temps, words, in_water)
+    in_celsius = boiled_c is not None and any(abs(number.value - boiled_c) < SAME_F / 100 for number in doc._.numbers)
+    units = units or ("metric" if in_celsius else None)
     boiled_m = water.elevation_from_boiling_m(boiled_c) if boiled_c is not None and not height.unused else None
     temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(temps), None)
     when = serving.heard(doc) if topic == "schedule" else serving.Serving(service=serving.service(doc))
@@ -149,7 +162,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         amounts=what_is_in_it.amounts(doc) if topic == TROUBLE else (),
         saving=topic == TROUBLE and said(words, SAVING),
         symptoms_too=faults.told(doc)[1:] if topic == TROUBLE else (),
-        dish=dish,
+        **({"dish": dish} | rivals(doc, dish, method)),
         dish_class=dishes()[dish].dish_class if dish else "general" if no_such else None,
         method=None if topic in marked("no_method") and not (elliptical and topic in marked("slots_alone")) else method,
         elevation_m=_first(height.here_m, barometer.elevation_m, boiled_m),
@@ -185,7 +198,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         packing=packed.packing(doc),
         timer_action=timers.action if topic == TIMER else None,
         timer_name=timers.name if topic == TIMER else "",
-        small_talk=small_talk.kind([token.lower_ for token in doc]) if topic == "smalltalk" else None,
+        small_talk=talk if topic == "smalltalk" else None,
         nearest=nearest(doc),
         choices=doc._.topic.choices if not (elliptical or doc._.safety) and topic == doc._.topic.id else (),
         forms=tuple(dict.fromkeys(form.id for form in doc._.forms)),
@@ -193,11 +206,11 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         denied=doc._.wonder.denied and topic == WHY,
         terms=doc._.wonder.terms if topic == WHY else (),
         asked_way=doc._.asked_way,
-        wanted_doneness=wanted_doneness(words),
+        wanted_doneness=wanted.doneness(words),
         temperatures_c=tuple(dict.fromkeys(temps)) if len(set(temps)) > 1 else (),
-        **rivals(doc, dish, method),
         units=units or kitchen.units,
         equipment=tools,
+        lacking=tuple(dict.fromkeys(f.id for f in lacking)),
         unused=(
             *(*height.unused, *barometer.unused),
             *(*((no_such,) if no_such else ()), *unknown, *choice(doc)),
@@ -230,30 +243,34 @@ def rivals(doc: Doc, dish: str | None, method: str | None) -> dict[str, Any]:
     """The other dishes and methods of a question that holds two things against each other."""
     if not any(form.id in COMPARING for form in doc._.forms):
         return {}
+    heads = tuple(_heads(doc, method))
+    plain = without_head(dish) if heads and dish else None
     return {
         "dishes_too": _others(doc._.found, "dish", dish),
-        "methods_too": _others(doc._.found, "method", method),
+        "methods_too": tuple(dict.fromkeys((*_others(doc._.found, "method", method), *heads))),
+        **({"dish": plain} if plain else {}),
     }
+
+
+def without_head(dish: str) -> str | None:
+    """A dish without the way it is cooked, where that is a dish too.
+
+    >>> without_head("baked potatoes")
+    'potatoes'
+    """
+    plain = dish.partition(" ")[2]
+    return plain if plain in dishes() and dishes()[plain].dish_class == dishes()[dish].dish_class else None
+
+
+def _heads(doc: Doc, method: str | None) -> Iterator[str]:
+    """The methods at the head of dishes, where another was said: boiled against baked potatoes."""
+    words = norms(doc)
+    heads = (lexicon.method_inside(words, found) for found in doc._.found if found.kind == "dish")
+    yield from (head for head in heads if head and method and head != method)
 
 
 def _others(found: Sequence[Found], kind: str, main: str | None) -> tuple[str, ...]:
     return tuple(dict.fromkeys(f.id for f in found if f.kind == kind and f.id != main))
-
-
-def wanted_doneness(words: Sequence[str]) -> str | None:
-    """How done meat is wanted, an id of data/lexicon/doneness.toml; of several phrases the longest.
-
-    >>> wanted_doneness("a steak medium rare".split()), wanted_doneness("on medium heat".split())
-    ('medium_rare', None)
-    """
-    text = f" {' '.join(words)} "
-    told = [
-        (len(phrase), row.id)
-        for row in meat.doneness().values()
-        for phrase in row.heard_as
-        if f" {phrase} " in text and not any(f" {phrase} {word} " in text for word in row.not_before)
-    ]
-    return max(told)[1] if told else None
 
 
 def _first(*values: float | None) -> float | None:
@@ -317,7 +334,23 @@ def spoken_method(words: Sequence[str], found: Sequence[Found]) -> str | None:
     roasts = [f.id for f in found if f.kind == "method" and words[f.start] == "roast"]
     heads = [m for f in found if f.kind == "dish" and (m := lexicon.method_inside(words, f))]
     leading = [m for m in spoken if m in methods.marked("leading")]
-    return next(iter([*leading, *spoken, *roasts, *heads]), None)
+    return next(iter([*leading, *spoken, *roasts, *heads]), None) or ("hold" if _is_kept_hot(words) else None)
+
+
+def _is_kept_hot(words: Sequence[str]) -> bool:
+    """Whether something is kept hot, whatever stands between: keep the rice for 60 warm."""
+    begun = [i for i, word in enumerate(words) if word in KEEPING]
+    return any(word in KEPT for i in begun for word in words[i + 1 : i + 1 + KEPT_WITHIN])
+
+
+def in_a_bath(method: str | None, dish: str | None, words: Sequence[str]) -> str | None:
+    """The method; a custard in a bain-marie is baked in it, and not held.
+
+    >>> in_a_bath("hold", "flan", "flan in a bain marie".split())
+    'bake'
+    """
+    bathed = method == "hold" and dish is not None and "water_bath" in dishes()[dish].traits
+    return "bake" if bathed and said(words, BATHS) else method
 
 
 def implied_method(words: Sequence[str], topic: str) -> str | None:
@@ -331,6 +364,16 @@ def equipment(words: Sequence[str], found: Sequence[Found]) -> tuple[str, ...]:
     """The equipment that is named, also where its name was heard as the method it is for: electric pressure cooker."""
     named = (" ".join(words[f.start : f.end]) for f in found if f.kind in ("equipment", "method"))
     return tuple(dict.fromkeys(id for name in named for kind, id in lexicon.meanings(name) if kind == "equipment"))
+
+
+def method_of(tools: Sequence[str]) -> str | None:
+    """The method that a tool is for, where it is for one alone: a circulator.
+
+    >>> method_of(["immersion_circulator"]), method_of(["gas_burner"])
+    ('sous_vide', None)
+    """
+    of = {method.id for method in methods.methods().values() if set(tools).intersection(method.equipment)}
+    return of.pop() if len(of) == 1 else None
 
 
 def dry_measures(doc: Doc, topic: str) -> list[Measure]:
@@ -362,9 +405,14 @@ def temperature_of(doc: Doc, temp_c: float | None) -> str | None:
 def nearest(doc: Doc) -> tuple[str, ...]:
     """The explanations that a why that names none may mean; the general reason where nothing tells."""
     found = doc._.wonder
-    if doc._.topic.id != WHY or doc._.subject or found.terms:
+    if doc._.topic.id != WHY or found.terms:
         return ()
-    return found.rivals or ((GENERAL,) if found.idle and is_of_kitchen(doc) else ())
+    if found.also:
+        return tuple(name for name in (found.row, found.also) if name)
+    if doc._.subject:
+        return ()
+    named = is_of_a_dish(doc) or (found.idle and is_of_kitchen(doc))
+    return found.rivals or ((GENERAL,) if named else ())
 
 
 def choice(doc: Doc) -> tuple[Unused, ...]:

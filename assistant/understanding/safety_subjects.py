@@ -10,6 +10,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.text import fold
+from assistant.reading.tokens import norms
 from assistant.understanding.topics import UNSURE
 from rules import book, tables
 from rules.catalogue import marked
@@ -52,7 +53,8 @@ class Subject:
 
     def barred(self, text: str) -> bool:
         """Whether a sentence holds words that speak against the subject."""
-        return any(f" {phrase} " in f" {text} " for phrase in self.unless)
+        padded = f" {text} "
+        return any(f" {phrase} " in padded for phrase in self.unless)
 
 
 @Language.component(
@@ -63,7 +65,7 @@ def kitchen_safety(doc: Doc) -> Doc:
     if (puts_up(doc) or packs_jars(doc) or weighs_down(doc)) and doc._.topic.id in marked("may_be_canning"):
         doc._.topic = replace(doc._.topic, id=PRESERVE)
     settle_jam(doc)
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     if cooks_instead(doc, " ".join(words)):
         doc._.topic = replace(doc._.topic, id=next(t for t, _ in doc._.topic.scores if t != PRESERVE))
     found = subject_of(words, doc._.topic.id, any(item.kind == "dish" for item in doc._.found))
@@ -160,8 +162,25 @@ def safety_subject(text: str, topic: str) -> Subject | None:
     True
     """
     padded = f" {text} "
-    inside = (subject for phrase, subject in phrases().items() if f" {phrase} " in padded)
+    near = sorted({at for word in text.split() for at in opening().get(word, ())})
+    inside = (told()[at][1] for at in near if f" {told()[at][0]} " in padded)
     return next((subject for subject in inside if _counts(subject, topic) and not subject.barred(text)), None)
+
+
+@cache
+def told() -> tuple[tuple[str, Subject], ...]:
+    """The phrases in their order."""
+    return tuple(phrases().items())
+
+
+@cache
+def opening() -> dict[str, tuple[int, ...]]:
+    """Where the phrases stand in their order that a word opens."""
+    found: dict[str, tuple[int, ...]] = {}
+    for at, (phrase, _) in enumerate(told()):
+        word = phrase.split()[0]
+        found[word] = (*found.get(word, ()), at)
+    return found
 
 
 def spread_subject(words: Sequence[str], topic: str, dish: bool = False, first: bool = False) -> Subject | None:

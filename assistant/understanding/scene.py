@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from spacy.tokens import Doc
 
+from assistant.reading.tokens import norms
 from assistant.understanding import concepts, unclaimed
 from assistant.understanding.concepts import Heard
 from assistant.understanding.temperatures import Said
@@ -52,7 +53,7 @@ def names_other(doc: Doc, heard: Sequence[Heard]) -> bool:
     """Whether a dish is named that is not made of the food before, is no word for it and not set beside it."""
     taking = tokens(heard, MADE_DISH, ANY_FOOD)
     others = [f.start for f in doc._.found if f.kind == "dish" and not taking.issuperset(range(f.start, f.end))]
-    return bool(others) and not any(token.norm_ in POINTING for token in doc[: others[0]])
+    return bool(others) and not any(word in POINTING for word in norms(doc)[: others[0]])
 
 
 def tokens(heard: Sequence[Heard], *ids: str) -> frozenset[int]:
@@ -62,7 +63,7 @@ def tokens(heard: Sequence[Heard], *ids: str) -> frozenset[int]:
 
 def _compared(doc: Doc, at: int) -> bool:
     """Whether a food is only named beside the one talked of."""
-    return any(token.norm_ in COMPARING for token in doc[max(0, at - 2) : at])
+    return any(word in COMPARING for word in norms(doc)[max(0, at - 2) : at])
 
 
 def carried(doc: Doc, own: frozenset[str], scene: Scene, *, another_food: bool) -> frozenset[str]:
@@ -82,4 +83,6 @@ def staying(held: frozenset[str]) -> tuple[str, ...]:
 
 def words_after(scene: Scene, doc: Doc) -> tuple[str, ...]:
     """The last words of the conversation, as their stems."""
-    return (*scene.said, *(concepts.stem(token.norm_) for token in doc if token.is_alpha))[-MOST_WORDS:]
+    return (*scene.said, *(one for one, word in zip(concepts.stems(doc), norms(doc), strict=True) if word.isalpha()))[
+        -MOST_WORDS:
+    ]

@@ -8,8 +8,10 @@ from functools import cache
 
 from spacy.tokens import Doc
 
+from assistant.reading.spans import Number
 from assistant.reading.text import fold
-from assistant.understanding.concepts import CANNING, stem
+from assistant.reading.tokens import norms
+from assistant.understanding.concepts import CANNING, stem, stems
 from rules import tables
 from rules.foods.dishes import dishes
 
@@ -17,7 +19,11 @@ FILE = "lexicon/senses.toml"
 SENSE = "&"
 # a word that says nothing, but for the verb
 CAN = "can"
-STEMS, WORDS = "stems of senses", "words of senses"
+# a figure of an elevation: of no weight by itself
+HEIGHT = "<elevation>"
+# a pressure reduced to sea level, beside words of the air and a place
+REDUCED, REPORTED_HPA = "<reduced>", (985.0, 1045.0)
+OF_AIR = frozenset(("barometer", "pressure", "hpa", "mbar", "millibar", "millibars", "weather", "app"))
 # kinds of spans that say where or how much, but not what is asked about
 APART = frozenset(("place",))
 
@@ -84,20 +90,16 @@ def stems_of(phrase: str) -> str:
     return " ".join(stem(word) for word in fold(phrase).split())
 
 
-def doc_words(doc: Doc) -> tuple[str, ...]:
-    """The words of an utterance as they are compared; gathered once."""
-    found: tuple[str, ...] | None = doc.user_data.get(WORDS)
-    if found is None:
-        found = doc.user_data[WORDS] = tuple(token.norm_ for token in doc)
-    return found
+def heard_in(doc: Doc) -> frozenset[str]:
+    """What may tell with other words what is meant, though it says nothing by itself: stems, a figure of height."""
+    high = any(height.place is None for height in doc._.elevations)
+    at_sea = bool(doc._.elevations) and not OF_AIR.isdisjoint(norms(doc)) and any(map(is_at_sea, doc._.numbers))
+    return frozenset((*stems(doc), *((HEIGHT,) if high else ()), *((REDUCED,) if at_sea else ())))
 
 
-def stems_in(doc: Doc) -> tuple[str, ...]:
-    """The stems of an utterance, word by word; worked out once."""
-    found: tuple[str, ...] | None = doc.user_data.get(STEMS)
-    if found is None:
-        found = doc.user_data[STEMS] = tuple(map(stem, doc_words(doc)))
-    return found
+def is_at_sea(number: Number) -> bool:
+    """Whether a number is a pressure such as weather reports have [hPa]: no kitchen up high reads it."""
+    return REPORTED_HPA[0] <= number.value <= REPORTED_HPA[1]
 
 
 def slots(doc: Doc) -> tuple[Slot, ...]:
@@ -112,12 +114,13 @@ def slots(doc: Doc) -> tuple[Slot, ...]:
         for features in lexical.values()
         if SENSE + CANNING in features
     ][:1]
-    for start, end, features in _told(stems_in(doc)):
+    for start, end, features in _told(stems(doc)):
         inside = range(start, end)
         if towns.issuperset(inside):
             continue
         more = frozenset(feature for i in inside for feature in lexical.get(i, ()))
-        if more or any(feature[0] == SENSE for feature in features):
+        of_name = len(inside) == 1 and places.issuperset(inside)
+        if more or (any(feature[0] == SENSE for feature in features) and not of_name):
             told.append(Slot(features | more))
         elif not places.intersection(inside) or figures.intersection(inside):
             told.append(Slot(features, counts=not figures.intersection(inside)))
@@ -178,6 +181,6 @@ def _of_lexicon(doc: Doc) -> dict[int, tuple[str, ...]]:
             for i in range(found.start, found.end):
                 told[i] = (*told.get(i, ()), f"<{id}>")
     for heard in doc._.concepts:
-        if heard.concept == CANNING and doc[heard.start].norm_ == CAN:
+        if heard.concept == CANNING and norms(doc)[heard.start] == CAN:
             told[heard.start] = (*told.get(heard.start, ()), SENSE + CANNING)
     return told

@@ -10,6 +10,7 @@ from spacy.tokens import Doc
 
 from assistant.reading import times_of_day as clock_words
 from assistant.reading.spans import Measure
+from assistant.reading.tokens import norms
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues, said
 
@@ -44,13 +45,13 @@ def heard(doc: Doc) -> Serving:
 
 def service(doc: Doc) -> Measure | None:
     """The time at which it is served, where nothing is planned: not the one it is now, nor one since which it stood."""
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     return next(iter(sorted(ahead(doc), key=lambda m: not clock_words.is_service(words, m))), None)
 
 
 def ahead(doc: Doc) -> list[Measure]:
     """The times of day that are still to come, by the words beside them."""
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     return [m for m in doc._.clock if not clock_words.is_now(words, m) and not began(words, m)]
 
 
@@ -65,7 +66,7 @@ def times_of_day(doc: Doc) -> tuple[Measure | None, Measure | None]:
 
     Beside a start alone plain `for 8` is the service. What something has been on since is a start too.
     """
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     clock: Sequence[Measure] = doc._.clock
     starts = [m for m in clock if is_start(doc, m)]
     others = [m for m in clock if m not in starts]
@@ -84,7 +85,7 @@ def earlier(start: Measure, serving: Measure) -> Measure:
 
 def is_start(doc: Doc, time: Measure) -> bool:
     """Whether a time of day is when the cook starts, or the time now: the word that tells stands nearest before it."""
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     if clock_words.is_now(words, time) or began(words, time):
         return True
     opens = max((m.end for m in doc._.clock if m.end <= time.start), default=0)
@@ -97,7 +98,7 @@ def is_start(doc: Doc, time: Measure) -> bool:
 
 def plain_service(doc: Doc) -> Measure | None:
     """A figure behind `for` that can be an hour of the afternoon: lamb for 8."""
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     for number in plain_numbers(doc):
         if number.start and words[number.start - 1] == "for" and number.value in HOURS:
             return next(iter(clock_words.of_figure(words[: number.end], number)), None)
@@ -107,7 +108,7 @@ def plain_service(doc: Doc) -> Measure | None:
 def length(doc: Doc, words: Sequence[str]) -> Measure | None:
     """The length of time that stands beside such a word: an hour of slack, rest it 30 min."""
     for measure in doc._.measures:
-        near = [token.norm_ for token in doc[max(0, measure.start - NEAR) : measure.end + NEAR]]
+        near = norms(doc)[max(0, measure.start - NEAR) : measure.end + NEAR]
         if measure.kind == "time" and said(near, words):
             return measure
     return None

@@ -1,4 +1,4 @@
-"""Which smalltalk an utterance is: thanks, a goodbye, who the assistant is, a greeting, or a mere nod."""
+"""Which smalltalk an utterance is: thanks, a goodbye, who the assistant is, how far to trust it, a sigh, a mere nod."""
 
 from __future__ import annotations
 
@@ -7,8 +7,10 @@ from collections.abc import Sequence
 from assistant.understanding.cue_words import cues, said
 
 # in the order in which they count
-NOD, MOST_BESIDE_NODS = "nod", 2
-KINDS = ("thanks", "goodbye", "who", "hello", "nod")
+NOD, SIGH, MOST_BESIDE_NODS = "nod", "sigh", 2
+# kinds that are told by their words whatever the topic was taken for
+SAID_ANYHOW = ("trust", "sigh")
+KINDS = ("trust", "thanks", "goodbye", "who", "hello", "sigh", "nod")
 
 
 def kind(words: Sequence[str]) -> str | None:
@@ -20,12 +22,12 @@ def kind(words: Sequence[str]) -> str | None:
     True
     """
     heard = next((kind for kind in KINDS if said(words, cues("small_talk", kind))), None)
-    return None if heard == NOD and _says_more(words) else heard
+    return None if heard in (NOD, SIGH) and _says_more(words, heard) else heard
 
 
-def _says_more(words: Sequence[str]) -> bool:
-    """Whether anything is said beside nods."""
+def _says_more(words: Sequence[str], kind: str) -> bool:
+    """Whether anything is said beside such phrases."""
     text = f" {' '.join(words)} "
-    for phrase in sorted(cues("small_talk", NOD), key=len, reverse=True):
+    for phrase in sorted(cues("small_talk", kind), key=len, reverse=True):
         text = text.replace(f" {phrase} ", "  ")
     return sum(word.isalpha() for word in text.split()) > MOST_BESIDE_NODS

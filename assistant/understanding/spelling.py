@@ -11,6 +11,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.figures import ONES, PARTS, SCALES, TEENS, TENS
+from assistant.reading.tokens import norms, set_norm
 from assistant.understanding import (
     concepts,
     faults,
@@ -52,11 +53,11 @@ def kitchen_spelling(doc: Doc) -> Doc:
     for token in doc:
         if token.i in claimed or token.norm_ in doc._.accented or _is_cut_place(doc, token.i):
             continue
-        beside = tuple(doc[i].norm_ for i in (token.i - 1, token.i + 1) if 0 <= i < len(doc))
+        beside = tuple(norms(doc)[i] for i in (token.i - 1, token.i + 1) if 0 <= i < len(doc))
         meant = mend(token.norm_, beside, named=_is_name(doc, token.i))
         if meant:
             mended.append((token.norm_, meant))
-            token.norm_ = meant
+            set_norm(doc, token.i, meant)
     doc._.mended = tuple(mended)
     return doc
 
@@ -72,7 +73,7 @@ def _is_name(doc: Doc, at: int) -> bool:
 def _is_cut_place(doc: Doc, at: int) -> bool:
     """Whether a word is a part of the name of a place that was cut in two."""
     pairs = ((at, at + 1), (at - 1, at))
-    return any(i >= 0 and j < len(doc) and towns.cut_in_two(doc[i].norm_, doc[j].norm_) for i, j in pairs)
+    return any(i >= 0 and j < len(doc) and towns.cut_in_two(norms(doc)[i], norms(doc)[j]) for i, j in pairs)
 
 
 @cache
@@ -125,7 +126,7 @@ def mend(word: str, beside: tuple[str, ...] = (), *, named: bool = False) -> str
     Only words of five letters and more are mended: one slip, or two from eight letters on, the first letter right,
     and one word clearly nearest, or nearest among those that make a phrase with a word beside it. What is written as a
     name (named) has to make a phrase, or to sound alike. Numbers and units are never touched, so that no slip can make
-    an elevation.
+    an elevation. Nor is a plain word with one letter too few: beter is better, and not beer.
 
     >>> mend("brocoli"), mend("shrot", beside=("braise", "ribs")), mend("place")
     ('broccoli', 'short', None)
@@ -135,6 +136,9 @@ def mend(word: str, beside: tuple[str, ...] = (), *, named: bool = False) -> str
     singular = word.removesuffix("s")
     if (singular in known_words() and singular not in STOP_WORDS) or word in lexicon.run_together():
         return None
+    doubled = (word[:i] + letter + word[i:] for i, letter in enumerate(word))
+    if plain := next((one for one in doubled if one in plain_words()), None):
+        return plain
     nearest = _nearest(word)
     near = tuple(n for n in nearest if sound(n) == sound(word)) or nearest
     if near and _is_town(word, near[0]):

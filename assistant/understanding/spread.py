@@ -7,6 +7,7 @@ from itertools import pairwise
 
 from spacy.tokens import Doc
 
+from assistant.reading.tokens import norms
 from assistant.understanding.concepts import SENTENCE_ENDS, Heard, concepts
 from assistant.understanding.hazards import Hazard
 from assistant.understanding.scene import POINTING
@@ -23,7 +24,7 @@ def spread(doc: Doc, hazard: Hazard, heard: Sequence[Heard]) -> str:
     places = [[h for h in heard if h.concept in group] for group in hazard.when]
     if not all(places):
         return BEFORE
-    ends = [token.i for token in doc if token.norm_ in SENTENCE_ENDS]
+    ends = [i for i, word in enumerate(norms(doc)) if word in SENTENCE_ENDS]
     spans = ((sum(start <= i < end - 1 for i in ends), end - start, start) for start, end in _spans(places))
     crossed, words, start = min(spans, default=(0, 0, 0))
     if not crossed:
@@ -47,8 +48,8 @@ def _spans(places: Sequence[Sequence[Heard]]) -> Iterator[tuple[int, int]]:
 
 def _points_back(doc: Doc, at: int) -> bool:
     """Whether the sentence after a full stop speaks of what was named before it."""
-    end = next((token.i for token in doc[at + 1 :] if token.norm_ in SENTENCE_ENDS), len(doc))
-    return any(token.norm_ in POINTING for token in doc[at + 1 : end])
+    end = next((i for i, word in enumerate(norms(doc)) if i > at and word in SENTENCE_ENDS), len(doc))
+    return any(word in POINTING for word in norms(doc)[at + 1 : end])
 
 
 def names_food_beside(doc: Doc, hazard: Hazard) -> bool:
@@ -70,5 +71,5 @@ def _is_food(heard: Heard) -> bool:
 
 def sentences(doc: Doc) -> Iterator[tuple[int, int]]:
     """The stretches of tokens between full stops and the like."""
-    cuts = [0, *(token.i + 1 for token in doc if token.norm_ in SENTENCE_ENDS), len(doc)]
+    cuts = [0, *(i + 1 for i, word in enumerate(norms(doc)) if word in SENTENCE_ENDS), len(doc)]
     yield from ((start, end) for start, end in pairwise(cuts) if start < end)

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from spacy.tokens import Doc
 
+from assistant.reading.tokens import norms
 from assistant.understanding.cue_words import cues
 
 BEFORE, BEHIND = frozenset(cues("stretch", "before")), frozenset(cues("stretch", "behind"))
@@ -29,7 +30,7 @@ def hours(doc: Doc) -> float:
 
 
 def _times(doc: Doc) -> Iterator[tuple[int, float]]:
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     clock = {i for time in doc._.clock for i in range(time.start, time.end)}
     yield from ((time.start, time.low / 60) for time in doc._.clock)
     measured = {i for m in (*doc._.measures, *doc._.elevations) for i in range(m.start, m.end)}

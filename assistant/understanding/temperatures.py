@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from spacy.tokens import Doc
 
+from assistant.reading.tokens import norms
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues
 from assistant.understanding.lexicon import meanings
@@ -48,7 +49,7 @@ def said(doc: Doc, last: Said | None = None) -> tuple[Said, ...]:
 
     last: the temperature said before in a conversation: a bare figure in a short utterance is another of its kind
     """
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     default = last.role if last and len(words) <= SHORT else None
     figures = tuple(_temperatures(doc, words))
     found = [Said(_role(doc, words, at, temp_f, default), temp_f) for at, temp_f, _ in figures]

@@ -13,6 +13,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.spans import Measure
+from assistant.reading.tokens import norms
 from assistant.understanding import forms, stretches
 
 FILE = "lexicon/time_roles.toml"
@@ -83,12 +84,14 @@ def heard(doc: Doc) -> Times:
         return Times(rate.total, rate.total, rated=rate.weight_ends)
     said = list(forms.patterns_heard(doc, FILE, "role")) if times else []
     parts = [(time, part_of(doc, time, times, said)) for time in times]
-    stood_min = stretches.hours(doc) * MINUTES_PER_HOUR if SINCE in {token.norm_ for token in doc} else 0.0
+    stood_min = stretches.hours(doc) * MINUTES_PER_HOUR if SINCE in set(norms(doc)) else 0.0
     return Times(
         first=_ends(times[0]) if times else None,
         baseline=next((_ends(m) for m, part in parts if part in (KNOWN, BASELINE)), None),
-        elapsed_min=next((_middle(m) for m, part in parts if part == ELAPSED), stood_min or None),
-        planned_min=next((_middle(m) for m, part in parts if part == PLANNED), _bare_min(doc, times, said)),
+        elapsed_min=next(
+            (_middle(m) for m, part in parts if part == ELAPSED), stood_min or _bare_min(doc, times, said, ELAPSED)
+        ),
+        planned_min=next((_middle(m) for m, part in parts if part == PLANNED), _bare_min(doc, times, said, PLANNED)),
         rated=rate.weight_ends if rate else None,
     )
 
@@ -113,13 +116,13 @@ def part_of(doc: Doc, time: Measure, times: Sequence[Measure], said: Sequence[tu
     return min(around)[-1] if around else unsaid
 
 
-def _bare_min(doc: Doc, times: Sequence[Measure], said: Sequence[tuple[str, int, int]]) -> float | None:
-    """A bare number that is planned, in the unit of the one time beside it [min]: the box says 9 min, is 13 enough."""
+def _bare_min(doc: Doc, times: Sequence[Measure], said: Sequence[tuple[str, int, int]], wanted: str) -> float | None:
+    """A bare number that plays a part, in the unit of the one time beside it [min]: it says 9 min, is 13 enough."""
     if len(times) != 1 or not times[0].said:
         return None
     taken = {i for m in (*doc._.measures, *doc._.elevations) for i in range(m.start, m.end)}
-    planned = [(start, end) for part, start, end in said if part == PLANNED]
-    bare = (n for n in doc._.numbers if n.start not in taken and any(s <= n.start and n.end <= e for s, e in planned))
+    told = [(start, end) for part, start, end in said if part == wanted]
+    bare = (n for n in doc._.numbers if n.start not in taken and any(s <= n.start and n.end <= e for s, e in told))
     return next((n.value * times[0].low / times[0].said for n in bare), None)
 
 
@@ -147,7 +150,7 @@ def _rate(doc: Doc, times: Sequence[Measure]) -> Rate | None:
 def _weight_of(doc: Doc, time: Measure, masses: Sequence[Measure]) -> tuple[float, int] | None:
     """The weight that a time is for [g], and where the words for it end."""
     at = time.end
-    while at < len(doc) and doc[at].norm_ in PER:
+    while at < len(doc) and norms(doc)[at] in PER:
         mass = next((m for m in masses if m.start == at), None)
         if mass:
             return mass.low, mass.end
@@ -155,12 +158,12 @@ def _weight_of(doc: Doc, time: Measure, masses: Sequence[Measure]) -> tuple[floa
     mass = next((m for m in masses if m.start == at and at > time.end), None)
     if mass:
         return mass.low, mass.end
-    if at > time.end and at < len(doc) and doc[at].norm_ in G_OF:
-        return G_OF[doc[at].norm_], at + 1
+    if at > time.end and at < len(doc) and norms(doc)[at] in G_OF:
+        return G_OF[norms(doc)[at]], at + 1
     return None
 
 
 def _added(doc: Doc, time: Measure, more: Measure) -> bool:
-    between = {token.norm_ for token in doc[time.end : more.start]}
-    behind = {token.norm_ for token in doc[more.end : more.end + 2]}
+    between = set(norms(doc)[time.end : more.start])
+    behind = set(norms(doc)[more.end : more.end + 2])
     return not PLUS.isdisjoint(between | (behind & {"over", "extra"})) and len(between) <= 6

@@ -76,6 +76,8 @@ def is_slip_of_timer(word: str) -> bool:
     >>> is_slip_of_timer("tmer"), is_slip_of_timer("thyme")
     (True, False)
     """
+    if abs(len(word) - len("timers")) > 2:
+        return False
     from rapidfuzz.distance import OSA
 
     return word not in ("tiger", "timber") and any(OSA.distance(word, w) <= 1 for w in ("timer", "timers"))

@@ -15,6 +15,7 @@ from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
 from assistant.reading.text import fold
+from assistant.reading.tokens import norms
 from rules import tables
 from rules.catalogue import topics
 from rules.foods.dishes import dishes
@@ -81,7 +82,7 @@ def decide(doc: Doc, learned: Weights | None = None) -> Topic:
 
     learned: the table, where not the one in data
     """
-    if not any(token.norm_.isalnum() for token in doc):
+    if not any(word.isalnum() for word in norms(doc)):
         return Topic(NOTHING_SAID, 0.0, ())
     learned, present = learned or weights(), features(doc)
     telling = (f for f in present if f.startswith(CONCEPT) or not f.startswith(UNSPECIFIC))
@@ -122,7 +123,7 @@ def cues() -> tuple[tuple[str, str], ...]:
 
 def cue_scores(doc: Doc) -> dict[str, float]:
     """Topic -> weight of the cue or form that speaks for it; several of a topic count once."""
-    text = f" {' '.join(token.norm_ for token in doc)} "
+    text = f" {' '.join(norms(doc))} "
     forms = {form.id for form in doc._.forms}
     told = [topic for cue, topic in cues() if cue in text]
     return dict.fromkeys(
@@ -140,7 +141,7 @@ def features(doc: Doc) -> tuple[str, ...]:
     pairs = [f"{a} {b}" for a, b in pairwise(line)]
     begins = [BEGINS + word[:n] for word in words for n in BEGINNINGS if len(word) > n]
     measured = {i for measure in doc._.measures for i in range(measure.start, measure.end)}
-    meant = {c for token in doc if token.i not in measured for c in concepts_of(token.norm_)}
+    meant = {c for i, word in enumerate(norms(doc)) if i not in measured for c in concepts_of(word)}
     meant |= {c for found in doc._.found if found.kind == "dish" for c in concepts_of_dish(found.id)}
     spoken = sorted(meant)
     together = [f"{CONCEPT}{a} {b}" for a, b in combinations(spoken, 2)]
@@ -196,7 +197,7 @@ def outline(doc: Doc) -> list[str]:
     words: list[str] = []
     at = 0
     while at < len(doc):
-        end, name = names.get(at, (at + 1, doc[at].norm_))
+        end, name = names.get(at, (at + 1, norms(doc)[at]))
         if name != "<dish>" or words[-1:] != ["<dish>"]:
             words.append(name)
         at = max(end, at + 1)

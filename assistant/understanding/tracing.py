@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import asdict
 from typing import Any
 
+from assistant.reading.tokens import norms
 from assistant.understanding.pipeline import COMPONENTS, read
 from assistant.understanding.request import hear
 from rules.model import Kitchen
@@ -24,7 +25,7 @@ BEST = 5
 def heard_by(text: str) -> dict[str, Any]:
     """Tokens, what each component heard, and the request that came of it; JSON-able."""
     doc = read(text)
-    heard: dict[str, Any] = {"text": doc.text, "tokens": [token.norm_ for token in doc]}
+    heard: dict[str, Any] = {"text": doc.text, "tokens": norms(doc)}
     for component in COMPONENTS:
         if component in HEARS:
             heard[component] = [_plain(item, heard["tokens"]) for item in getattr(doc._, HEARS[component])]

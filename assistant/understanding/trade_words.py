@@ -9,8 +9,10 @@ from functools import cache
 from spacy.tokens import Doc
 
 from assistant.reading.text import fold
+from assistant.reading.tokens import norms
+from assistant.understanding.concepts import stems
 from assistant.understanding.cue_words import cues
-from assistant.understanding.senses import Slot, doc_words, stems_in, stems_of
+from assistant.understanding.senses import Slot, stems_of
 from rules.explanations.glossary import terms
 
 DIFFER = "differ"
@@ -58,14 +60,14 @@ def asked(doc: Doc, said: Sequence[Slot]) -> Asks:
 
     said: the words that say something
     """
-    words = doc_words(doc)
+    words = norms(doc)
     text = f" {' '.join(words)} "
     differ = any(form.id == DIFFER for form in doc._.forms)
     meaning = any(f" {cue} " in text for cue in MEANING) or (f" {MEAN} " in text and not BY_WHAT.isdisjoint(words))
     bare = any(text.startswith(f" {cue} ") for cue in BARE) and REASON.isdisjoint(words) and not doc._.elevations
     if not meaning and not differ and not bare:
         return Asks()
-    found = list(_found(stems_in(doc)))
+    found = list(_found(stems(doc)))
     named = tuple(dict.fromkeys(id for _, _, id in found))
     if differ and len(named) == 2:
         return Asks(named)

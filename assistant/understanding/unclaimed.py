@@ -6,6 +6,7 @@ from collections.abc import Collection, Iterator
 
 from spacy.tokens import Doc
 
+from assistant.reading.tokens import norms
 from assistant.understanding import spelling, topics
 from assistant.understanding.answer_preferences import DEPTHS, LIDS, SYSTEMS
 from assistant.understanding.claims import claimed
@@ -34,9 +35,9 @@ def is_elliptical(doc: Doc, besides: Collection[str] = ()) -> bool:
 
     besides: further words that may be said
     """
-    rest = [t for t in doc if any(sign.isalnum() for sign in t.norm_)]
+    rest = [word for word in norms(doc) if any(sign.isalnum() for sign in word)]
     kept = claimed(doc)
-    loose = [t.norm_ for t in doc if t.i not in kept and t.norm_.isalnum()]
+    loose = [word for i, word in enumerate(norms(doc)) if i not in kept and word.isalnum()]
     asks_anew = topics.cue_scores(doc).keys() - marked("leaning_cues")
     little = LEANING | HINT_WORDS | set(besides)
     return bool(rest) and not asks_anew and all(word in little for word in loose)
@@ -44,7 +45,7 @@ def is_elliptical(doc: Doc, besides: Collection[str] = ()) -> bool:
 
 def elsewhere(doc: Doc) -> bool:
     """Whether the question before is put again for somebody else's kitchen: what about my sister, she is at 6,300."""
-    opens = any(all(t.norm_ == word for t, word in zip(doc, opening, strict=False)) for opening in OPENINGS)
+    opens = any(all(one == word for one, word in zip(norms(doc), opening, strict=False)) for opening in OPENINGS)
     named = any(found.kind in ("dish", "method", "symptom") for found in doc._.found)
     here = any(elevation.role == "here" for elevation in doc._.elevations)
     return opens and here and not named and len(doc) <= LONGEST_ASIDE
@@ -65,10 +66,10 @@ def _names(doc: Doc, at_start: bool) -> Iterator[str]:
     """Runs of unheard-of words behind a method, a cooking verb or an article."""
     kept = claimed(doc)
     methods = {f.end for f in doc._.found if f.kind == "method"}
-    strange = [t.i not in kept and _is_strange(t.norm_) for t in doc]
+    strange = [i not in kept and _is_strange(word) for i, word in enumerate(norms(doc))]
     for i in range(len(doc)):
         begins = strange[i] and not (i and strange[i - 1])
-        if begins and (i in methods or (doc[i - 1].norm_ in BEFORE_DISH if i else at_start)):
+        if begins and (i in methods or (norms(doc)[i - 1] in BEFORE_DISH if i else at_start)):
             end = next((j for j in range(i, len(doc)) if not strange[j]), len(doc))
             if end - i <= LONGEST_DISH:
                 yield doc[i:end].text
@@ -87,24 +88,24 @@ def places(doc: Doc) -> list[Unused]:
     name = next(_towns(doc), None)
     if name:
         return [Unused("elevation", name, say("unknown-place", name=name))]
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     return [Unused("elevation", "", say("unknown-elevation"))] if said(words, NO_ELEVATION) else []
 
 
 def _towns(doc: Doc) -> Iterator[str]:
     """Runs of unheard-of words where a place has its place: near Zorgville, in a town called zorgville."""
     kept = claimed(doc)
-    strange = [t.i not in kept and _is_strange(t.norm_) for t in doc]
+    strange = [i not in kept and _is_strange(word) for i, word in enumerate(norms(doc))]
     for i in range(1, len(doc)):
         if strange[i] and not strange[i - 1] and _is_place_named(doc, i):
             end = next((j for j in range(i + 1, len(doc)) if j in kept or not doc[j].text[0].isupper()), len(doc))
-            if end == len(doc) or doc[end].norm_ not in THINGS:
+            if end == len(doc) or norms(doc)[end] not in THINGS:
                 yield doc[i:end].text
 
 
 def _is_place_named(doc: Doc, at: int) -> bool:
-    before = doc[at - 1].norm_
+    before = norms(doc)[at - 1]
     if before in NAMED:
         return any(token.norm_ in SETTLEMENTS for token in doc[max(0, at - 1 - NAMED_REACH) : at - 1])
-    lives = said([token.norm_ for token in doc[max(0, at - 3) : at]], LIVING)
+    lives = said(norms(doc)[max(0, at - 3) : at], LIVING)
     return lives or (before in BEFORE_PLACE and doc[at].text[0].isupper() and not doc.text.isupper())

@@ -9,6 +9,7 @@ from spacy.tokens import Doc
 
 from assistant.reading import elevation_mentions
 from assistant.reading.text import LONGEST, clean
+from assistant.reading.tokens import norms
 from assistant.understanding.pipeline import read_clean
 from assistant.understanding.request import Hearing, hear
 from rules.catalogue import marked
@@ -66,7 +67,7 @@ def placed(hearing: Hearing, text: str, kitchen: Kitchen) -> Hearing:
         return hearing
     amidst = read_clean(clean(text))
     told = [mention for mention in amidst._.elevations if mention.sure]
-    height = elevation_mentions.settle(told, [token.norm_ for token in amidst], kitchen.units)
+    height = elevation_mentions.settle(told, norms(amidst), kitchen.units)
     if height.here_m is None:
         return hearing
     baseline = hearing.request.from_elevation_m

@@ -9,9 +9,18 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
+from assistant.reading.tokens import norms
 from assistant.understanding import cooker_time, faults, safety_subjects
 from assistant.understanding.complaints import TROUBLE, complains, of_cooker
-from assistant.understanding.wondering import Wonder, is_doubtful, is_meant, is_of_kitchen, wonder
+from assistant.understanding.wondering import (
+    Wonder,
+    is_doubtful,
+    is_general,
+    is_meant,
+    is_of_kitchen,
+    is_of_methods,
+    wonder,
+)
 from rules.topics.why import GENERAL
 
 STAGES = {
@@ -35,7 +44,10 @@ ADJUSTED = {
 }
 WHY = "why"
 # forms in which a reason may be asked for although the question sounds like another
-OF_REASONS = frozenset(("why", "is_true", "differ", "what_is", "changes", "can_it", "is_ok", "worth"))
+OF_REASONS = frozenset(("why", "is_true", "differ", "what_is", "changes", "can_it", "is_ok", "worth", "which"))
+# topics whose words may tell of what is no fault: a loaf that never reads 208, a barometer that reads sea level
+OF_READINGS = frozenset(("troubleshoot", "doneness", "calibrate", "boiling_point", "pressure"))
+OUTSIDE, TIME, COMPARING = "out_of_scope", "time", frozenset(("which", "differ"))
 
 Doc.set_extension("subject", default=None, force=True)
 Doc.set_extension("wonder", default=Wonder(), force=True)
@@ -48,11 +60,14 @@ Doc.set_extension("wonder", default=Wonder(), force=True)
 )
 def kitchen_subject(doc: Doc) -> Doc:
     """Hear what is wondered at, and the subject that belongs to the topic. A reason that is meant is a why."""
-    if doc._.topic.id == WHY or not OF_REASONS.isdisjoint(form.id for form in doc._.forms):
+    if doc._.topic.id in OF_READINGS | {WHY} or not OF_REASONS.isdisjoint(form.id for form in doc._.forms):
         doc._.wonder = found = wonder(doc)
         mended = doc._.topic.id == TROUBLE and of_cooker(doc)
-        if is_meant(doc, found) and not mended and not cooker_time.checks_time(doc):
-            doc._.topic, doc._.safety = replace(doc._.topic, id=WHY), None
+        meant = is_meant(doc, found) and not mended
+        if (meant or doc._.topic.id == WHY) and holds_methods_apart(doc, found):
+            doc._.topic = replace(doc._.topic, id=TIME, fitting=frozenset())
+        elif meant and not cooker_time.checks_time(doc):
+            doc._.topic, doc._.safety = replace(doc._.topic, id=WHY, fitting=frozenset()), None
         elif doc._.topic.id == WHY:
             doc._.topic = replace(doc._.topic, id=instead(doc, found) or WHY)
             safety_subjects.settle_jam(doc)
@@ -60,9 +75,16 @@ def kitchen_subject(doc: Doc) -> Doc:
     return doc
 
 
+def holds_methods_apart(doc: Doc, found: Wonder) -> bool:
+    """Whether it asks which of two ways of cooking a dish changes more in a place: each has its figures."""
+    forms = {form.id for form in doc._.forms}
+    asked = not forms.isdisjoint(COMPARING) and WHY not in forms
+    return asked and bool(doc._.elevations) and not found.belief and is_of_methods(doc)
+
+
 def subject(doc: Doc, topic: str) -> str | None:
     """The id of what is asked about, in the catalogue of a topic; None where the text names nothing of it."""
-    words, found = [token.norm_ for token in doc], doc._.found
+    words, found = norms(doc), doc._.found
     match topic:
         case "why":
             return explanation(doc)
@@ -95,7 +117,8 @@ def stage(text: str) -> str | None:
 
 def named(catalogue: Mapping[str, Sequence[str]], text: str) -> str | None:
     """The first id of a catalogue one of whose names stands in the text, word by word."""
-    return next((id for id, names in catalogue.items() if any(f" {n} " in f" {text} " for n in names)), None)
+    padded = f" {text} "
+    return next((id for id, names in catalogue.items() if any(f" {n} " in padded for n in names)), None)
 
 
 def explanation(doc: Doc) -> str | None:
@@ -104,13 +127,16 @@ def explanation(doc: Doc) -> str | None:
     None where nothing is said but a dish and a method, which tell the explanation themselves.
     """
     found: Wonder = doc._.wonder
-    if found.row or found.rivals or found.terms or found.idle or not is_of_kitchen(doc):
+    if found.row or found.rivals or found.terms or found.idle or not is_general(doc):
         return found.row
     return GENERAL
 
 
 def instead(doc: Doc, found: Wonder) -> str | None:
     """The topic of what only sounds like a why: something that went wrong and nothing explains, or the next likely."""
-    if not (found.row or found.rivals or found.terms) and complains(doc):
+    nothing = not (found.row or found.rivals or found.terms)
+    if nothing and complains(doc):
         return TROUBLE
+    if nothing and not found.idle and not is_of_kitchen(doc):
+        return OUTSIDE
     return doc._.topic.scores[1][0] if is_doubtful(doc, found) else None

@@ -7,9 +7,11 @@ from math import ceil
 from spacy.tokens import Doc
 
 from assistant.reading.spans import Number
+from assistant.reading.tokens import norms
 from assistant.reading.units import spellings, unit_named
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues
+from assistant.understanding.forms import clause_starts
 
 BEHIND = cues("whistles", "behind")
 # more is no count of whistles
@@ -28,7 +30,7 @@ def heard(doc: Doc) -> int | None:
     counted = next((m for m in doc._.measures if m.kind == KIND), None)
     if counted:
         return ceil((counted.low + counted.high) / 2)
-    if not any(_asked_before(doc, i) or _opens(doc, i) for i, token in enumerate(doc) if _is_whistle(token.norm_)):
+    if not any(_asked_before(doc, i) or _opens(doc, i) for i, word in enumerate(norms(doc)) if _is_whistle(word)):
         return None
     own = [number.value for number in plain_numbers(doc) if _is_own_count(doc, number)]
     return ceil((min(own) + max(own)) / 2) if own else 0
@@ -40,7 +42,7 @@ def _is_own_count(doc: Doc, number: Number) -> bool:
     In Delhi I give 5; there it was 4 or 5; 3 at home.
     """
     counts_food = any(found.start == number.end for found in doc._.found if found.kind != "place")
-    behind = doc[number.end].norm_ if number.end < len(doc) else ""
+    behind = norms(doc)[number.end] if number.end < len(doc) else ""
     return 1 <= number.value <= MOST_TOLD and not counts_food and (not behind.isalpha() or behind in BEHIND)
 
 
@@ -50,8 +52,8 @@ def _is_whistle(word: str) -> bool:
 
 def _opens(doc: Doc, at: int) -> bool:
     """Whether a question begins with the word: whistles for rajma at 7,000 ft?"""
-    return bool(doc[at].is_sent_start) and at + 1 < len(doc) and doc[at + 1].norm_ in ("for", "in")
+    return at in clause_starts(doc) and at + 1 < len(doc) and norms(doc)[at + 1] in ("for", "in")
 
 
 def _asked_before(doc: Doc, at: int) -> bool:
-    return any(tuple(t.norm_ for t in doc[max(0, at - len(words)) : at]) == words for words in ASKED)
+    return any(tuple(norms(doc)[max(0, at - len(words)) : at]) == words for words in ASKED)

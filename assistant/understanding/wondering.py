@@ -12,10 +12,12 @@ from dataclasses import dataclass
 import numpy as np
 from spacy.tokens import Doc
 
-from assistant.understanding import senses, trade_words
+from assistant.reading.tokens import norms
+from assistant.understanding import lexicon, senses, trade_words
 from assistant.understanding.complaints import TROUBLE, complains
 from assistant.understanding.explanations import Match, index, nearest, ranked
-from assistant.understanding.senses import Slot, doc_words
+from assistant.understanding.forms import clause_starts
+from assistant.understanding.senses import Slot
 from rules.catalogue import marked
 from rules.topics.why import rows
 
@@ -29,15 +31,18 @@ FAR = 0.9
 HALF = 0.6
 # the weight of a word that tells what the talk is of, such as no word has that many reasons share
 TELLING = 2.6
-WHY, TRUE, DIFFER = "why", "is_true", "differ"
+WHY, TRUE, DIFFER, WHICH = "why", "is_true", "differ", "which"
 # the word by which even of a fault the reason is asked for
 EXPLAIN = "explain"
 WANT_A_FIGURE = frozenset(("how_long", "how_hot", "how_much", "more", "start", "remaining", "convert", "how_to"))
 # a topic that is taken for a why only where a why opens the question
 OF_KITCHEN = frozenset(("dish", "method", "equipment", "ingredient"))
-RECIPE = "convert_recipe"
+RECIPE, PRESSURE = "convert_recipe", "pressure"
 # how much of a question a reason explains that takes it from a topic that is far ahead
 SURELY = 0.75
+# how much where two things are told apart, and a topic of the clock is heard for no more than a word such as lunch
+LEAST = 0.4
+OF_SERVICE = frozenset(("schedule", "time", "liquid"))
 # how little a topic is ahead of the next where it is in doubt
 DOUBT = 1.2
 # the same where the topic is why, and nothing in the form of the question says so
@@ -52,6 +57,7 @@ class Wonder:
     rivals: the one or two explanations that may be meant, where none is told; terms: words of the trade asked about
     share: how much of the question the row explains; idle: whether nothing was said but where, what dish and how
     plainly: whether the meaning of a word is all that can be meant
+    also: a second explanation that is as near, and told behind the first
     """
 
     row: str | None = None
@@ -62,16 +68,16 @@ class Wonder:
     share: float = 0.0
     idle: bool = False
     plainly: bool = False
+    also: str | None = None
 
 
 def wonder(doc: Doc) -> Wonder:
     """What an utterance wonders at, whatever its topic."""
     said = senses.slots(doc)
-    asks = trade_words.asked(doc, said)
-    if asks.plainly:
+    asks, stated = trade_words.asked(doc, said), is_stated(doc)
+    if asks.plainly and not holds_apart(doc):
         return Wonder(terms=asks.terms, share=1.0, plainly=True)
-    stated = is_stated(doc)
-    matches = ranked(said, frozenset(senses.stems_in(doc)), beliefs=stated)
+    matches = ranked(said, senses.heard_in(doc), beliefs=stated)
     found = chosen(said, matches, denied=stated and is_negated(doc, said))
     told = found.row and (len(asks.terms) < 2 or rows()[found.row].tells_apart)
     return found if told or not asks.terms else Wonder(terms=asks.terms, share=1.0)
@@ -82,12 +88,14 @@ def chosen(said: Sequence[Slot], matches: Sequence[Match], *, denied: bool) -> W
     first, second = _two(matches)
     if first is None or (first.telling < TELLING and not first.framed):
         return Wonder(idle=all(is_known(slot) for slot in said if slot.counts))
-    if is_told(first, second):
+    if is_told(first, second) or is_stated_rather(first, second):
         of = belief_of(first.of.row, matches)
         turned = of is not None and of.of.polarity != "either" and denied != (of.of.polarity == "negative")
         return Wonder(first.of.row, of.of.belief if of else None, turned, share=first.share)
     if all(_of_lexicon_alone(slot) for slot in said if slot.counts):
         return Wonder(idle=True)
+    if second and min(first.share, second.share) >= NEARLY and first.framed and second.framed:
+        return Wonder(first.of.row, also=second.of.row, share=first.share)
     if second and ((first.share >= NEARLY and second.share >= ENOUGH) or _both(first, second)):
         return Wonder(rivals=(first.of.row, second.of.row))
     return Wonder(rivals=(first.of.row,)) if first.share >= NEARLY else Wonder()
@@ -101,6 +109,18 @@ def is_told(first: Match, second: Match | None) -> bool:
     if near and second and first.score - second.score < AHEAD * first.score:
         return False
     return first.share >= ENOUGH or second is None or second.score < FAR * first.score
+
+
+def is_stated_rather(first: Match, second: Match | None) -> bool:
+    """Whether the belief itself was stated, beside which a reason that is as near but no belief is but its why."""
+    told = first.of.belief is not None and first.near and first.share >= ENOUGH
+    return told and second is not None and second.of.belief is None
+
+
+def holds_apart(doc: Doc) -> bool:
+    """Whether more than two ways of cooking are held against each other, so that no one word is asked for."""
+    methods = {found.id for found in doc._.found if found.kind == "method"}
+    return len(methods) > 2 and any(form.id == DIFFER for form in doc._.forms)
 
 
 def _both(first: Match, second: Match) -> bool:
@@ -134,8 +154,9 @@ def _of_lexicon_alone(slot: Slot) -> bool:
 def is_stated(doc: Doc) -> bool:
     """Whether a belief is stated or put to the test: is it true, does it, he says so, right?"""
     forms = {form.id for form in doc._.forms}
-    auxiliary = (at for at, word in enumerate(doc_words(doc)) if word in senses.words("auxiliaries"))
-    if TRUE in forms or any(doc[at].is_sent_start for at in auxiliary):
+    starts = clause_starts(doc)
+    auxiliary = (at for at, word in enumerate(norms(doc)) if word in senses.words("auxiliaries"))
+    if TRUE in forms or not starts.isdisjoint(auxiliary):
         return True
     return WHY not in forms and is_passed_on(doc)
 
@@ -143,9 +164,9 @@ def is_stated(doc: Doc) -> bool:
 def is_negated(doc: Doc, said: Sequence[Slot]) -> bool:
     """Whether what is stated is turned round by a no; a question's own `isn't it` is none, and two noes make a yes."""
     told = {word for slot in said for word in slot.features}
-    words = doc_words(doc)
+    words = norms(doc)
     noes = [at for at, word in enumerate(words) if word in senses.words("negations") and word not in told]
-    noes = [at for at in noes if not doc[at].is_sent_start]
+    noes = [at for at in noes if at not in clause_starts(doc)]
     tags = sum(words[at + 1] in ("it", "that", "they") for at in noes if at + 1 < len(words))
     return (len(noes) - tags) % 2 == 1
 
@@ -156,22 +177,65 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
     A reason, a truth or a word is asked for outright; or a belief was stated, and the topic is in doubt.
     """
     topic, forms = doc._.topic, tuple(form.id for form in doc._.forms)
+    if is_choice(found, topic.id, forms) and not is_of_methods(doc):
+        return True
     if topic.id in marked("no_why"):
         return False
+    if found.row and rows()[found.row].outright and found.share >= ENOUGH:
+        return True
     if found.plainly:
         return True
     if doc._.safety or not (found.row or found.rivals) or not is_of_kitchen(doc):
         return False
     if found.belief and (TRUE in forms or (is_passed_on(doc) and found.share >= NEARLY)):
         return True
+    if found.row and rows()[found.row].no_fault and found.share >= ENOUGH and is_stuck(doc):
+        return True
+    if topic.id == TROUBLE and found.belief and found.share >= ENOUGH and not complains(doc):
+        return True
     if topic.id == TROUBLE and is_own_fault(doc):
         return False
     outright = opens_with_why(doc) or asks_reason(doc) or (forms[:1] == (WHY,) and topic.id != RECIPE)
     if outright or (TRUE in forms and found.row):
         return True
-    if not found.row or topic.id == RECIPE or not WANT_A_FIGURE.isdisjoint(forms):
+    if topic.id == PRESSURE and found.row and found.share >= NEARLY and is_beside_open_pot(doc):
+        return True
+    if not found.row or not WANT_A_FIGURE.isdisjoint(forms):
         return False
+    if topic.id == RECIPE:
+        asked = found.share >= SURELY and is_of_height(doc) and not doc._.found and not doc._.elevations
+        return asked or (found.share >= LEAST and is_after_reason(doc))
+    if found.belief and found.share >= NEARLY and topic.id in OF_SERVICE and not is_dish_named(doc):
+        return True
+    if topic.id == PRESSURE and found.share >= SURELY and forms[:1] == (DIFFER,) and len(doc._.elevations) > 1:
+        return True
     return found.share >= NEARLY and is_in_doubt(doc, found, forms)
+
+
+def is_choice(found: Wonder, topic: str, forms: Sequence[str]) -> bool:
+    """Whether it asks which of two things is better, though a word such as lunch sounds of the clock."""
+    if not found.row or WHICH not in forms or topic not in OF_SERVICE or not WANT_A_FIGURE.isdisjoint(forms):
+        return False
+    return rows()[found.row].tells_apart and found.share >= LEAST
+
+
+def is_of_methods(doc: Doc) -> bool:
+    """Whether it is asked by which of two ways of cooking a dish is made: each has its time."""
+    words = norms(doc)
+    heads = {lexicon.method_inside(words, found) for found in doc._.found if found.kind == "dish"}
+    methods = {found.id for found in doc._.found if found.kind == "method"} | (heads - {None})
+    return is_dish_named(doc) and len(methods) > 1
+
+
+def is_beside_open_pot(doc: Doc) -> bool:
+    """Whether something is held against a pot: hotter than an open pot."""
+    words = norms(doc)
+    return "than" in words and "pot" in words
+
+
+def is_dish_named(doc: Doc) -> bool:
+    """Whether a dish is named."""
+    return any(found.kind == "dish" for found in doc._.found)
 
 
 def is_doubtful(doc: Doc, found: Wonder) -> bool:
@@ -197,19 +261,24 @@ def is_in_doubt(doc: Doc, found: Wonder, forms: Sequence[str]) -> bool:
 
 def asks_reason(doc: Doc) -> bool:
     """Whether it asks for the reason by that name."""
-    text = f" {' '.join(doc_words(doc))} "
+    text = f" {' '.join(norms(doc))} "
     return any(f" {cue} " in text for cue in senses.words("by_name"))
 
 
 def is_after_reason(doc: Doc) -> bool:
     """Whether it asks how a thing can be, or what becomes of it."""
-    text = f" {' '.join(doc_words(doc))} "
+    text = f" {' '.join(norms(doc))} "
     return any(f" {cue} " in text for cue in senses.words("after_reason"))
+
+
+def is_stuck(doc: Doc) -> bool:
+    """Whether it tells of a reading that does not come, or not go on."""
+    return not senses.words("stuck").isdisjoint(norms(doc))
 
 
 def is_own_fault(doc: Doc) -> bool:
     """Whether a cook complains of a dish of their own, which is mended and not explained unless they ask for that."""
-    words = doc_words(doc)
+    words = norms(doc)
     own = not senses.words("own").isdisjoint(words) and any(found.kind == "dish" for found in doc._.found)
     return own and EXPLAIN not in words and complains(doc)
 
@@ -222,17 +291,27 @@ def opens_with_why(doc: Doc) -> bool:
 def is_of_kitchen(doc: Doc) -> bool:
     """Whether it speaks of food, of cooking or of elevation at all."""
     named = any(found.kind in OF_KITCHEN for found in doc._.found)
-    return named or is_of_height(doc) or not senses.words("of_kitchen").isdisjoint(doc_words(doc))
+    return named or is_of_height(doc) or not senses.words("of_kitchen").isdisjoint(norms(doc))
+
+
+def is_general(doc: Doc) -> bool:
+    """Whether it speaks of elevation and names no food or way of cooking, whose own reason would be nearer."""
+    return is_of_height(doc) and not is_of_a_dish(doc)
+
+
+def is_of_a_dish(doc: Doc) -> bool:
+    """Whether it names a food or a way of cooking."""
+    return any(found.kind in ("dish", "method") for found in doc._.found)
 
 
 def is_of_height(doc: Doc) -> bool:
     """Whether it speaks of elevation."""
-    return bool(doc._.elevations) or not senses.words("of_height").isdisjoint(doc_words(doc))
+    return bool(doc._.elevations) or not senses.words("of_height").isdisjoint(norms(doc))
 
 
 def is_passed_on(doc: Doc) -> bool:
     """Whether somebody's belief is passed on: he says so, it is a myth, right?"""
-    words = [word for word in doc_words(doc) if word.isalnum()]
+    words = [word for word in norms(doc) if word.isalnum()]
     text, said = f" {' '.join(words)} ", senses.words("saying").intersection(words)
     tagged = any(text.endswith(f" {tag} ") for tag in senses.words("tags"))
     told = bool(said) and not senses.words("people").isdisjoint(words)

@@ -7,7 +7,7 @@ from rules.explanations.named import Figures, Values, always, at_sea, digits, fi
 from rules.model import Figure
 from rules.physics import air, water
 from rules.physics.ambient import Ambient
-from rules.said import Said, elevation, fixed, number, pressure, sentences, temp, temp_drop, yes
+from rules.said import Said, elevation, fine_drop, fixed, number, pressure, sentences, temp, temp_drop, yes
 
 NOTICEABLE_K = 0.3
 STEP_M = 304.8
@@ -88,6 +88,12 @@ def step_k(case: Case) -> float:
     return water.boiling_point_c(0) - water.boiling_point_c(STEP_M)
 
 
+def step_here_k(case: Case) -> float:
+    """What a thousand feet more take off the boil here [K]."""
+    here_m = min(case.here.elevation_m, air.HIGHEST_M - STEP_M)
+    return water.boiling_point_c(here_m) - water.boiling_point_c(here_m + STEP_M)
+
+
 def lowest_land(case: Case) -> Figure:
     """Where water boils on the lowest dry land."""
     return celsius("lowest_land", "", water.boiling_point_c(LOWEST), case.sea.boiling_c)
@@ -110,8 +116,11 @@ VALUES: Values = {
     "thousand_feet": always(elevation(STEP_M)),
     "two_thousand_feet": always(elevation(2 * STEP_M)),
     "thousand_feet_take_off": lambda case: temp_drop(step_k(case)),
+    "step_here": lambda case: fine_drop(round(step_here_k(case), 1)),
+    "step_at_sea": lambda case: fine_drop(round(step_k(case), 1)),
     "beans_show_it": always(elevation(BEANS_SHOW_IT_M)),
     "cakes_show_it": always(elevation(CAKES_SHOW_IT_M)),
+    "canning_starts": always(elevation(STEP_M)),
     "books": books,
     "lowest_land": always(elevation(LOWEST)),
     "lowest_boil": lambda case: temp(water.boiling_point_c(LOWEST)),

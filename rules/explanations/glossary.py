@@ -11,13 +11,12 @@ from dataclasses import dataclass, replace
 from functools import cache
 from typing import Any
 
-from rules import explanations, tables
+from rules import example, explanations, tables
 from rules.book import Case, Part, Rule
-from rules.said import Said, elevation, sentences, together
+from rules.said import Said, sentences, together
 
 FILE = "lexicon/glossary.toml"
 WORDING = "why/glossary"
-EXAMPLE_M = 1524.0
 
 say = sentences("topics/why")
 
@@ -75,9 +74,9 @@ def words_rule(names: tuple[str, ...]) -> Rule:
 def told(asked: tuple[Term, ...], case: Case) -> Part:
     """What the words mean, one after the other; where a figure of the place is in it and none was said, an example."""
     exemplary = case.request.elevation_m is None and any(term.values for term in asked)
-    here = Case(replace(case.request, elevation_m=EXAMPLE_M)) if exemplary else case
-    example = say("example", example=elevation(EXAMPLE_M)) if exemplary else None
-    text = together(*(meaning(term, here) for term in asked), example)
+    here = Case(replace(case.request, elevation_m=example.EXAMPLE_M)) if exemplary else case
+    text = together(*(meaning(term, here) for term in asked))
+    text = example.told(text) if exemplary else text
     return Part(headline=text, because=text)
 
 

@@ -47,7 +47,19 @@ def reading_belongs_to(case: Case) -> Value:
     return "" if found is None else elevation(water.elevation_from_boiling_m(found))
 
 
+def by_map(case: Case) -> Value:
+    """Where water boils on a standard day at the elevation of the map."""
+    return temp(water.boiling_point_c(case.here.elevation_m))
+
+
+def cooks_as_at(case: Case) -> Value:
+    """The elevation where standard air presses as it does in the kitchen."""
+    return elevation(air.elevation_m(case.here.pressure_pa))
+
+
 VALUES: Values = {
+    "boil_by_map": by_map,
+    "cooks_as_at": cooks_as_at,
     "barometer": lambda case: "none" if case.request.pressure_pa is None else "read",
     "weather_swing": always(pressure(SWING_PA)),
     "weather_rise": here(fine_drop, high_k),

@@ -70,6 +70,15 @@ def wanted(dish: str | None) -> tuple[str, ...]:
     return next((_wanted()[name] for name in (*dishes.kin(dish), PLAIN) if name in _wanted()), ())
 
 
+def of_yolk(yolk: str) -> str:
+    """The dish whose yolk is so: soft, medium or hard.
+
+    >>> of_yolk("hard")
+    'hard-boiled eggs'
+    """
+    return next(dish for dish, yolks in _wanted().items() if yolks == (yolk,))
+
+
 @rule("boil.egg", "williams-egg", "common-practice")
 def time(case: Case) -> Part | None:
     """How long an egg takes here: its time at the baseline, slowed as heat on its way to the yolk is."""

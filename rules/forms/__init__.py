@@ -22,7 +22,7 @@ WRONG = "troubleshoot"
 VERDICTS = ("changes", "enough", "is_ok")
 # forms that the room's own headline answers
 PLAIN = ("how_long", "how_hot", "how_much", "start", "convert", "why")
-JUDGED, OF_PLACES = "doneness.judged", "which.place"
+JUDGED, OF_PLACES = "doneness.judged", ("which.place", "by_then.part")
 Work = Callable[[Request], Answer]
 # what a question of the same kind, asked beside the first, does not take over from it
 UNASKED: dict[str, object] = {
@@ -74,17 +74,21 @@ def in_form(answer: Answer, work: Work) -> Answer:
         module = book.room("forms", form)
         for rule, part in book.spoken(book.rules_of(module), asked) if module else ():
             said = with_part(answer, part, Because(rule.id, part.because, part.sources or rule.sources))
-            return of_all_places(said) if rule.id == OF_PLACES else said
+            return of_all_places(said) if rule.id in OF_PLACES else said
     return answer
 
 
 def forms_of(request: Request) -> Iterator[str]:
     """The forms a question has, the one that counts most first; places and times of the cook's own are forms too."""
     topic, had = request.topic, request.elapsed_min is not None
+    if topic == "why" and (request.time_min or had or request.planned_min) and request.dish_class:
+        yield "why"
     if had and (topic == WRONG or (topic in marked("in_form") and "remaining" in request.forms)):
         yield "remaining"
     if "worth" in request.forms and topic in marked("of_buying"):
         yield "worth"
+    if "by_then" in request.forms and topic in marked("in_form"):
+        yield "by_then"
     if len(request.elevations_m) > 1 and topic in marked("of_places") and "why" not in request.forms:
         yield "which"
     if topic in marked("in_form"):

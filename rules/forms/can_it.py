@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import cache
 
 from rules.book import Part, rule
@@ -20,6 +21,8 @@ say = sentences("forms/can_it")
 SOFTENS = "tables/softens_from_common-practice.csv"
 IN_WATER = ("boil", "simmer", "stew", "braise", "steam", "slow_cook", "poach")
 IN_HEAT = ("bake", "roast", "fry", "grill", "smoke")
+# what comes tender at a cooler reading, only later
+TENDER_LOWER = ("collagen_cut",)
 SUGARED = ("candy", "syrup", "jam")
 # hotter is no food with water in it [degC]
 WET_AT_MOST_C = 112.0
@@ -58,6 +61,18 @@ def reach(asked: Asked) -> Part | None:
         top_c = inside_c(case.here, STOVE_TOP_GAUGE_PA)
     fits = "yes" if asked_c <= top_c + REACHED_K else "no"
     return Part(headline=opened(fits, _reach(asked, fits, top_c)))
+
+
+@rule("can_it.beyond", "iapws-r7-97", "common-practice")
+def beyond(asked: Asked) -> Part | None:
+    """Food in water that is to get hotter in the middle than the water is: it cannot, safe or not."""
+    asked_c, method = asked.request.temperature_c, asked.request.method
+    if asked_c is None or method not in IN_WATER or not top_of(asked) + REACHED_K < asked_c <= WET_AT_MOST_C:
+        return None
+    short = reach(asked)
+    if short is None or asked.time is None or asked.case.dish_class not in TENDER_LOWER:
+        return short
+    return replace(short, headline=together(short.headline, say("tender", time=middle(asked.time[0]))))
 
 
 def top_of(asked: Asked) -> float:
@@ -135,6 +150,6 @@ def _under_pressure(asked: Asked) -> Words:
 
 
 RULES = (
-    readings.cold, readings.core, readings.bath, readings.hold, times.time, reach, settings.setting, readings.stage,
-    dish,
+    beyond, readings.cold, readings.core, readings.bath, readings.hold, times.time, reach, settings.setting,
+    readings.stage, dish,
 )  # fmt: skip

@@ -12,22 +12,24 @@ from rules.forms import Asked, changes
 from rules.heat.compared import SET, compared
 from rules.heat.headline import doing, middle
 from rules.model import Figure
-from rules.said import Measure, Words, duration, elevation, listed, oven, sentences, temp
+from rules.physics.units import round_to
+from rules.said import Measure, Words, duration, elevation, listed, number, oven, sentences, temp, together
 
 say = sentences("forms/which")
 
 # shares and temperatures that nobody could tell apart
 ALIKE, ALIKE_K = 0.04, 0.5
 OPEN_POT = "simmer"
-SLOWER = ("longer",)
+SLOWER, OF_HEAT = ("longer",), ("hotter", "cooler")
 
 
 @dataclass(frozen=True, slots=True)
 class Rival:
-    """One of the things that are held against each other: what it is called, and its time."""
+    """One of the things that are held against each other: what it is called, its time, and by the recipe."""
 
     named: Words | Measure
     time: Figure
+    base: Figure | None = None
 
 
 @rule("which.place", "iapws-r7-97", "us-std-atm-1976")
@@ -105,9 +107,31 @@ def methods(asked: Asked) -> Part | None:
         return None
     if named == ["pressure_cook"]:
         named.append(open_pot(request.dish, request.dish_class))
+    if request.asked_way in OF_HEAT:
+        return _hotter(asked, named)
     each = [asked.otherwise(topic="time", method=m, time_min=None, time_high_min=None, subject=None) for m in named]
-    rivals = [Rival(doing(one.case, m), one.time[0]) for m, one in zip(named, each, strict=True) if one.time]
+    rivals = [Rival(doing(one.case, m), *one.time) for m, one in zip(named, each, strict=True) if one.time]
     return Part(headline=against(asked, rivals)) if len(rivals) > 1 else None
+
+
+def _hotter(asked: Asked, methods: Sequence[str]) -> Part | None:
+    """Which of two methods is the hotter here, or the cooler."""
+    each = [asked.otherwise(topic="temperature", method=m, time_min=None, subject=None) for m in methods]
+    heats = [
+        (doing(one.case, m), found) for m, one in zip(methods, each, strict=True) if (found := compared(one.answer))
+    ]
+    if len(heats) < 2:
+        return None
+    hot = asked.request.asked_way == "hotter"
+    (first, heat), *rest = sorted(heats, key=lambda one: one[1].middle_c, reverse=hot)
+    others = [say("heat-of", heat=found.span, doing=named) for named, found in rest]
+    same = all(abs(found.middle_c - heat.middle_c) < ALIKE_K for _, found in rest)
+    way = "same" if same else "hotter" if hot else "cooler"
+    return Part(
+        headline=say(
+            "heats", way=way, first=first, heat=heat.span, others=listed(others, "and"), place=asked.case.place
+        )
+    )
 
 
 def open_pot(dish: str | None, dish_class: str) -> str:
@@ -132,14 +156,14 @@ def _dish(asked: Asked, dish: str) -> Rival | None:
     one = asked.otherwise(
         topic="time", dish=dish, dish_class=row.dish_class, method=by, time_min=None, time_high_min=None, subject=None
     )
-    return Rival(doing(one.case, by), one.time[0]) if one.time else None
+    return Rival(doing(one.case, by), *one.time) if one.time else None
 
 
 def against(asked: Asked, rivals: Sequence[Rival]) -> Words:
     """The quicker first, or the slower where that was asked for, each with its time."""
     first, *rest = ranked(rivals, slow_first=asked.request.asked_way in SLOWER)
     others = [say("time-for", time=duration(one.time.value), doing=one.named) for one in rest]
-    return say(
+    told = say(
         "against",
         alike="yes" if all(alike(first, other) for other in rest) else "no",
         way="longer" if asked.request.asked_way in SLOWER else "quicker",
@@ -148,6 +172,23 @@ def against(asked: Asked, rivals: Sequence[Rival]) -> Words:
         others=listed(others, "and"),
         place=asked.case.place,
     )
+    return together(told, beside_recipe((first, *rest)))
+
+
+def beside_recipe(rivals: Sequence[Rival]) -> Words:
+    """By how much each is longer than its recipe says; nothing where none is, or all are alike."""
+    more = [one.time.value / one.base.value - 1 for one in rivals if one.base]
+    if len(more) < len(rivals) or max(more) - min(more) < ALIKE:
+        return ""
+    shares = [round_to(100 * abs(share), 5) for share in more]
+    ways = [
+        "as-written" if share < 5 else "longer" if by > 0 else "shorter" for share, by in zip(shares, more, strict=True)
+    ]
+    each = [
+        say("by-share", doing=one.named, way=way, share=number(share))
+        for one, way, share in zip(rivals, ways, shares, strict=True)
+    ]
+    return say("beside-recipe", each=listed(each, "and"))
 
 
 @rule("which.temperature", "common-practice", "iapws-r7-97", "usda-fsis-safe-temperatures")

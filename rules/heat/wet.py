@@ -233,8 +233,8 @@ def published_rule(pot: Pot) -> Rule:
     return published
 
 
-def temperature_rule(pot: Pot, label: Said, step: Callable[[Measure], Said]) -> Rule:
-    """A rule for the temperature around the food. step: what to do, told with that temperature."""
+def temperature_rule(pot: Pot, label: Said, step: Callable[[Case, Measure], Said]) -> Rule:
+    """A rule for the temperature around the food. step: what to do, told of a case with that temperature."""
 
     @rule(f"{pot.method}.liquid_temperature", "common-practice")
     def liquid_temperature(case: Case) -> Part:
@@ -242,7 +242,7 @@ def temperature_rule(pot: Pot, label: Said, step: Callable[[Measure], Said]) -> 
         here_c = pot.working_c(case.here)
         return Part(
             figures=(celsius("liquid_temperature", label, here_c, pot.working_c(case.sea)),),
-            steps=(step(temp(here_c)),),
+            steps=(step(case, temp(here_c)),),
         )
 
     return liquid_temperature

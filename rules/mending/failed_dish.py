@@ -64,6 +64,7 @@ class Bench:
     """A dish that failed: its recipe where there is one, its class, where it is cooked [m], and what was tried.
 
     from_m: where the recipe is right [m]; time_min: how long it was cooked [min], as far as said
+    written_min: how long the recipe or the packet says where it is right [min]
     placed: whether it is known where; where not, here_m is sea level, and no figure of the place is told
     amounts: what the cook says is in it, by component: not the whole recipe; said_c: a temperature that was said [degC]
     """
@@ -77,6 +78,7 @@ class Bench:
     from_m: float = 0.0
     units: Units = "us"
     time_min: float | None = None
+    written_min: float | None = None
     log: Log = Log()
     placed: bool = True
     said_c: float | None = None

@@ -48,12 +48,17 @@ def boil(cause: Cause, bench: Bench) -> Sized:
     change = change_of(cause, sources=sources, **figures)
     if span is None or span.high_min > DAY_MIN:
         return Sized(change, say("boil-times", times=number(ratio.value, 1)))
-    low_min, high_min, given_min = span.low_min * ratio.value, span.high_min * ratio.value, bench.time_min or 0.0
+    sea_low, sea_high = (bench.written_min,) * 2 if bench.written_min else (span.low_min, span.high_min)
+    low, high = (ratio.low, ratio.high) if bench.written_min else (ratio.value, ratio.value)
+    low_min, high_min, given_min = sea_low * low, sea_high * high, bench.time_min or 0.0
     goes_on = given_min and given_min < high_min
+    least_min = min(LEAST_MORE_MIN, given_min / 4)
+    more_low, more_high = (max(end - given_min, least_min) for end in (low_min, high_min))
+    here = (given_min + more_low, given_min + more_high) if goes_on else (low_min, high_min)
     line = say(
-        "boil", here=duration_span(low_min, high_min), sea=duration_span(span.low_min, span.high_min),
+        "boil", here=duration_span(*here), sea=duration_span(sea_low, sea_high),
         told="more" if goes_on else yes(given_min), given=duration(given_min),
-        more=duration_span(max(low_min - given_min, LEAST_MORE_MIN), max(high_min - given_min, LEAST_MORE_MIN)),
+        more=duration_span(more_low, more_high),
     )  # fmt: skip
     return Sized(change, line)
 

@@ -36,6 +36,7 @@ def suggest(
     elevation_m: float | None = 0.0,
     from_elevation_m: float = 0.0,
     time_min: float | None = None,
+    written_min: float | None = None,
     units: Units = "us",
     amounts: Mapping[str, Base] | None = None,
     said_c: float | None = None,
@@ -47,7 +48,8 @@ def suggest(
     recipe: its ratios make some causes likelier and size the change; dish_class: where there is no recipe
     equipment: ids of what it was cooked in
     elevation_m: where it is cooked, None where nobody has said; from_elevation_m: where the recipe is right [m]
-    time_min: how long it was cooked; amounts: what the cook says is in it, by component; said_c: a temperature [degC]
+    time_min: how long it was cooked; written_min: how long the recipe or the packet says
+    amounts: what the cook says is in it, by component; said_c: a temperature [degC]
     log: earlier batches of it, oldest first, the last of them being the one that shows these symptoms
     raises: UnknownWord for a symptom that is not in the catalogue; OutOfRange for an elevation no kitchen has
     source: the causes' own, uwyo-altitude-adjusters (one thing at a time, in order)
@@ -66,7 +68,8 @@ def suggest(
     found = all_meant(symptoms, Failed.of(dish_class, dish, method, equipment))
     bench = Bench(
         dish_class=_class_of(found, dish_class), here_m=here_m, recipe=recipe, style=name, dish=dish,
-        method=method, from_m=from_elevation_m, units=units, time_min=time_min, log=Log(tuple(log)),
+        method=method, from_m=from_elevation_m, units=units, time_min=time_min, written_min=written_min,
+        log=Log(tuple(log)),
         placed=elevation_m is not None, amounts=amounts or {}, said_c=said_c,
     )  # fmt: skip
     if dish_class is None and recipe is None:

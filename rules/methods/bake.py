@@ -226,7 +226,7 @@ def kept(case: Case) -> Part:
 WET_RULES: tuple[Rule, ...] = (
     boiling_point,
     threshold,
-    temperature_rule(BAKE, say("liquid-label"), lambda liquid: say("liquid-step", liquid=liquid)),
+    temperature_rule(BAKE, say("liquid-label"), lambda _, liquid: say("liquid-step", liquid=liquid)),
     time_rule(BAKE),
     oven,
     kept,

@@ -81,7 +81,7 @@ def _advice(figure_id: str, label: Said, span: list[float]) -> Figure:
 RULES = (
     boiling_point,
     threshold,
-    temperature_rule(BRAISE, say("liquid-label"), lambda liquid: say("liquid-step", liquid=liquid)),
+    temperature_rule(BRAISE, say("liquid-label"), lambda _, liquid: say("liquid-step", liquid=liquid)),
     time_rule(BRAISE),
     published,
     oven_setting,

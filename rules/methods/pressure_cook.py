@@ -7,6 +7,7 @@ from dataclasses import replace
 from rules.book import Case, Part, celsius, rule
 from rules.foods.beans import unsoaked_time
 from rules.heat.pressure import (
+    CANNING_CAUTION,
     PRESSURE_CAUTION,
     STOVE_TOP_GAUGE_PA,
     gauge_pa,
@@ -27,7 +28,7 @@ LONG_RELEASE_FT = 7000
 COOLER_K = 0.25
 # what two readings of a gauge have to be apart to be told apart
 READABLE_PA = 500.0
-say, of_pressure = sentences("methods/pressure_cook"), sentences("topics/pressure")
+say = sentences("methods/pressure_cook")
 
 
 @rule("pressure_cook.inside", "iapws-r7-97", "us-std-atm-1976")
@@ -137,8 +138,8 @@ def electric(case: Case) -> Part | None:
 @rule("pressure_cook.safety", "common-practice")
 def safety(case: Case) -> Part:
     """The usual cautions; where a pressure was named, that canning goes by other tables."""
-    canning = (Caution("warn", of_pressure("canning"), ("usda-aib-539",)),) if case.request.gauge_pa is not None else ()
-    return Part(cautions=(*canning, PRESSURE_CAUTION))
+    named = case.request.gauge_pa is not None
+    return Part(cautions=(*((CANNING_CAUTION,) if named else ()), PRESSURE_CAUTION))
 
 
 RULES = (

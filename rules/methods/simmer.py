@@ -38,7 +38,7 @@ def thicken(case: Case) -> Part | None:
 RULES = (
     boiling_point,
     threshold,
-    temperature_rule(SIMMER, say("liquid-label"), lambda liquid: say("liquid-step", liquid=liquid)),
+    temperature_rule(SIMMER, say("liquid-label"), lambda _, liquid: say("liquid-step", liquid=liquid)),
     time_rule(SIMMER),
     published_rule(SIMMER),
     extra_liquid_rule(SIMMER),

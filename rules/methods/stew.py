@@ -13,7 +13,7 @@ say = sentences("methods/stew")
 RULES = (
     boiling_point,
     threshold,
-    temperature_rule(STEW, say("liquid-label"), lambda liquid: say("liquid-step", liquid=liquid)),
+    temperature_rule(STEW, say("liquid-label"), lambda _, liquid: say("liquid-step", liquid=liquid)),
     time_rule(STEW),
     extra_liquid_rule(STEW),
     check,

@@ -13,34 +13,33 @@ from dataclasses import dataclass, replace
 from functools import cache
 from typing import Any, Literal
 
-from rules import explanations, tables
+from rules import example, explanations, tables
 from rules.book import Case, Part, Rule, rule
 from rules.explanations import glossary
-from rules.explanations.glossary import EXAMPLE_M
-from rules.model import Caution, Figure, Level, Request
-from rules.said import Said, Words, elevation, listed, sentences, together
+from rules.foods.dishes import usual_method
+from rules.model import Caution, Level, Request
+from rules.said import Said, Words, listed, sentences, together
 
 ONE_LINE = 1
-NEAREST = 3
 FOLDER = "why"
-GENERAL = "general_reason"
+GENERAL, WATER = "general_reason", "water_boils_cooler"
+IN_WATER = ("boil", "simmer")
 
 Polarity = Literal["positive", "negative", "either"]
 
 say = sentences("topics/why")
 say_of_all = sentences("why/shared")
 
-ASK = Caution("note", say("example-caution"))
-
 
 @dataclass(frozen=True, slots=True)
 class Belief:
     """What cooks say, and whether it is so.
 
+    verdict: open where the sentence itself says it, by the elevation
     polarity: whether it is stated with a no, without one, or either way
     """
 
-    verdict: Literal["yes", "partly", "no"]
+    verdict: Literal["yes", "partly", "no", "open"]
     about: tuple[str, ...]
     heard_as: tuple[str, ...]
     polarity: Polarity = "positive"
@@ -52,6 +51,8 @@ class Row:
 
     about: what has to be asked about, all of it, each with its alternatives; not_about: what rules it out
     tells_apart: whether it sets one word against another; beliefs: by their ids
+    outright: whether it is told whatever the topic
+    no_fault: whether it explains what looks like a fault and is none, such as a loaf that never reads 208 °F
     values, figures: names of rules/explanations; caution: how grave it is, and its sources
     """
 
@@ -63,6 +64,8 @@ class Row:
     about: tuple[str, ...]
     not_about: str
     tells_apart: bool
+    no_fault: bool
+    outright: bool
     beliefs: Mapping[str, Belief]
     sources: tuple[str, ...]
     values: tuple[str, ...]
@@ -89,6 +92,8 @@ def _row(held: dict[str, Any]) -> Row:
         title=held.get("title", ""),
         not_about=held.get("not_about", ""),
         tells_apart=held.get("tells_apart", False),
+        outright=held.get("outright", False),
+        no_fault=held.get("no_fault", False),
         caution=(caution["level"], tuple(caution["sources"])) if caution else None,
         **{name: tuple(held.get(name, ())) for name in lists},
     )
@@ -138,6 +143,8 @@ def subject(request: Request) -> str | None:
     best = max(fit for fit, _ in fits)
     if best:
         return next(name for fit, name in fits if fit == best)
+    if request.dish_class and request.method is None and usual_method(request.dish, request.dish_class) in IN_WATER:
+        return WATER
     return GENERAL if request.nearest == (GENERAL,) else None
 
 
@@ -157,12 +164,12 @@ def part(row: Row, case: Case) -> Part:
     """The explanation at the depth that is asked for, at the asker's elevation or at an example."""
     if case.request.elevation_m is not None:
         return explained(row, case)
-    example = explained(row, Case(replace(case.request, elevation_m=EXAMPLE_M)))
+    of_it = explained(row, Case(replace(case.request, elevation_m=example.EXAMPLE_M)))
     return replace(
-        example,
-        headline=together(example.headline, say("example", example=elevation(EXAMPLE_M))),
-        figures=(Figure("example_elevation", say("example-label"), EXAMPLE_M, "m"), *example.figures),
-        cautions=(*example.cautions, ASK),
+        of_it,
+        headline=example.told(of_it.headline),
+        figures=(example.figure(), *of_it.figures),
+        cautions=(*of_it.cautions, example.ASK),
     )
 
 
@@ -179,6 +186,8 @@ def explained(row: Row, case: Case) -> Part:
     if stated and stated in row.beliefs:
         verdict = None if case.request.denied else verdict_on(row.beliefs[stated])
         headline = together(verdict, text(belief_message(stated)))
+    if (other := also(row, case.request)) is not None:
+        headline = together(headline, line_of(other, case))
     return Part(
         headline=headline,
         because=headline if case.request.depth <= ONE_LINE else text("paragraph"),
@@ -192,9 +201,20 @@ def explained(row: Row, case: Case) -> Part:
     )
 
 
-def verdict_on(belief: Belief) -> Said:
-    """Whether a belief is so: yes, partly or no; of one that is denied the sentence speaks for itself."""
-    return say_of_all("verdict", verdict=belief.verdict)
+def also(row: Row, request: Request) -> Row | None:
+    """A second explanation that is told behind the first, where both sides of a thing were asked about."""
+    two = request.nearest
+    return rows()[two[1]] if len(two) == 2 and two[0] == row.id and two[1] in rows() else None
+
+
+def line_of(row: Row, case: Case) -> Said:
+    """The one line of an explanation."""
+    return Said(f"{FOLDER}/{row.id}", "line", tuple((name, explanations.value(name)(case)) for name in row.values))
+
+
+def verdict_on(belief: Belief) -> Said | None:
+    """Whether a belief is so: yes, partly or no; of one that is denied or open the sentence speaks for itself."""
+    return None if belief.verdict == "open" else say_of_all("verdict", verdict=belief.verdict)
 
 
 def belief_message(belief: str) -> str:
@@ -217,7 +237,6 @@ def label_of(figure: str) -> str:
 
 @rule("why.nothing_fits", "common-practice")
 def nothing_fits(case: Case) -> Part:
-    """What is asked is not among the things explained; the nearest that are."""
-    near = case.request.nearest or tuple(rows())[:NEAREST]
-    titles = listed((rows()[name].title for name in near if name in rows()), "semicolons")
-    return Part(headline=say("nothing-fits"), because=say("nearest", titles=titles))
+    """What is asked is not among the things explained: what would have to be said for a reason."""
+    near = [rows()[name].title for name in case.request.nearest if name in rows()]
+    return Part(headline=say("nothing-fits"), because=say("nearest", titles=listed(near, "semicolons")) if near else "")

@@ -35,7 +35,7 @@ def test_the_text_opens_with_the_answer(braise: Answer) -> None:
 
 
 def test_the_text_has_its_parts_in_order(braise: Answer) -> None:
-    marks = [braise.text.index(word) for word in ("Water boils at", "What to do", "Why", "Take care", "Sources:")]
+    marks = [braise.text.index(word) for word in ("Oven:", "What to do", "Why", "Take care", "Sources:")]
     assert marks == sorted(marks)
 
 
@@ -96,8 +96,34 @@ def test_the_contract_has_its_keys_and_is_json(braise: Answer) -> None:
     assert all(b["sources"] for b in reply["because"])
 
 
-def test_sources_are_cited_short(braise: Answer) -> None:
-    """The basis stands beside a citation only where nobody opened the source."""
+def test_a_usual_reply_is_short_and_a_deep_one_has_it_all(braise: Answer) -> None:
+    deep = dress(answer(Request(**{**fields(BRAISE), "depth": 3})))
+    assert len(braise.text.split()) < 0.6 * len(deep.text.split())
+    parts, whole = sections(braise), sections(deep)
+    assert max(len(parts.figures), len(parts.steps)) <= 4
+    assert len(parts.because) == 1
+    assert len(parts.sources) <= 3
+    assert len(whole.figures) == len(deep.figures) > len(parts.figures)
+    assert braise.figures == deep.figures
+
+
+def test_a_figure_that_the_headline_says_is_not_said_again(braise: Answer) -> None:
+    parts = sections(braise)
+    assert not any(line.startswith("Time here") for line in parts.figures)
+
+
+def test_what_warns_is_shown_at_every_depth() -> None:
+    fry = {**fields(BRAISE), "method": "fry", "dish": "doughnuts", "dish_class": "fried_dough"}
+    for depth in (1, 2, 3):
+        answered = dress(answer(Request(**{**fry, "depth": depth})))
+        warned = [c.text for c in answered.cautions if c.level in ("warn", "stop")]
+        assert warned
+        assert all(text in answered.text for text in warned)
+
+
+def test_sources_are_cited_short() -> None:
+    """At full depth the basis stands beside a citation, only where nobody opened the source."""
+    braise = dress(answer(Request(**{**fields(BRAISE), "depth": 3})))
     ids = [id for b in braise.because for id in b.sources]
     cited = sections(braise).sources
     assert "common practice" in cited

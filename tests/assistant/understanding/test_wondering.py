@@ -76,11 +76,7 @@ def test_questions_of_other_kinds_are_none_of_why() -> None:
     ("text", "first"),
     [
         ("is it true that a hard rolling boil cooks potatoes faster at 8,000 ft", "No."),
-        pytest.param(
-            "my brother says salted water boils hotter, right?",
-            "No.",
-            marks=pytest.mark.xfail(reason="two other topics are offered", strict=True),
-        ),
+        ("my brother says salted water boils hotter, right?", "No."),
         ("is it true that food tastes blander up here", "Yes."),
         ("is sugar water hotter when it boils, is it true", "Partly."),
         ("is it a myth that searing seals the juice in", "No."),

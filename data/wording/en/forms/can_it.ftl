@@ -31,3 +31,5 @@ cooks = { $fits ->
 takes = , so it only takes longer, about { $time }
 in-heat = an oven, fat or a fire is as hot at { $place } as anywhere; { $time } for { $doing }.
 under-pressure = Under pressure, at { $gauge }: about { $time }.
+# time: a Measure
+tender = It comes tender below that all the same, only later: about { $time }.

@@ -27,6 +27,20 @@ against = { $alike ->
            *[quicker] Quicker
         } at { $place }: { $first }, about { $time }, against { $others }.
     }
+# $others: a list of `heat-of`
+heats = { $way ->
+        [same] Alike at { $place }: { $heat } for { $first }, and { $others }.
+        [hotter] Hotter at { $place }: { $first }, { $heat }, against { $others }.
+       *[cooler] Cooler at { $place }: { $first }, { $heat }, against { $others }.
+    }
+heat-of = { $heat } for { $doing }
+# $each: a list of `by-share`
+beside-recipe = Beside a sea-level recipe: { $each }.
+by-share = { $doing } { $way ->
+        [as-written] as written
+        [shorter] { $share } % less
+       *[longer] about { $share } % longer
+    }
 time-for = { $time } for { $doing }
 nearest = { $nearest } is nearer: { $thing ->
         [boil] water boils at { $here } at { $place }.

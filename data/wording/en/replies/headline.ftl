@@ -22,6 +22,10 @@ small-talk = { $kind ->
     [who]
         I am simmerline, an assistant for cooks above sea level. Tell me a dish, a method and your elevation, and I will
         work it out.
+    [trust]
+        Every figure is worked out from physics or read from published tables, and each reply names its sources; the
+        range says how sure it is. What is common practice or from memory is marked so. Check by thermometer and taste.
+    [sigh] What went wrong? Tell me the dish, what you see, and your elevation.
     [hello] Hello. Tell me a dish, a method and your elevation, and I will work it out.
     [nod] Good. What is next?
    *[other] I did not follow that. Say it another way, with the dish, the method or the elevation in it.

@@ -1,7 +1,7 @@
 line =
     { $side ->
-        [above] Water has less far to go to its boil { $at }, { $heat_to_boil_less } % less heat, but once there it is
-            only { $boil }, and food cooks by heat and not by bubbles.
+        [above] Water has less far to go to its boil { $at }, { $heat_to_boil_less } % less heat, but is then only { $boil
+            }, and food cooks by heat, not bubbles; coals and pans are as hot as ever.
         [level] Water comes to the boil { $at } in its usual time; higher up it boils sooner, but at a cooler boil.
        *[below] Water has a little further to go to its boil { $at }, and is hotter once it is there.
     }

@@ -9,3 +9,5 @@ paragraph =
 equations =
     { FIXED($open_loss, 0) } ml an hour × { $heat_of_simmer } kJ/kg / 3600 = { $open_pot_heat } W to hold the open
     pot at { FIXED($simmer, 1) } °C, before what its walls lose.
+belief-open-sooner =
+    Steam that leaves takes heat with it, so a covered pot comes to the boil sooner, and on a smaller flame.

@@ -11,3 +11,6 @@ equations = Freezing point moved by 0.0075 °C for a whole atmosphere: { $freezi
 freezing-point-label = Water freezes at
 belief-freezes-lower = The freezing point stays at { $ice }, to within thousandths of a degree.
 belief-freezer-jam = Freezer jam is not boiled to a set, so its recipe stands at any elevation.
+belief-hot-freezes-first =
+    Hot water has further to go, so in a kitchen freezer the cold freezes first; what is told of the opposite has not held up
+    when it was measured with care.

@@ -1,5 +1,10 @@
 line =
-    Induction, gas or electric, an open pot boils at { $boil } { $at }: the stove decides how soon, the air how hot.
+    { $side ->
+        [above] Induction boils sooner, with full power against about { $gas_kept } % for gas { $at }, but every open pot
+            stops at { $boil }; beans want a pressure cooker on either, breads the flame.
+       *[other] Induction, gas or electric, an open pot boils at { $boil } { $at }: the stove decides how soon, the air how
+            hot.
+    }
 paragraph =
     No stove gets around the air above the pot. { $boils } { $side ->
         [above] Getting there takes about { $heat_to_boil_less } % less heat than at sea level, so an electric or

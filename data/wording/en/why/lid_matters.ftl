@@ -15,3 +15,6 @@ equations =
 covered-loss-label = Lost in an hour, covered
 belief-raises-boil =
     A lid adds { $lid_adds } °C to the boil at the very most; it saves water, heat and time to the boil.
+belief-cooks-faster =
+    It comes to the boil sooner and holds it on a smaller flame, but the boil itself is as hot as with the lid off, so the
+    food takes its usual time from there.

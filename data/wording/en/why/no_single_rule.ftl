@@ -17,3 +17,9 @@ equations = { $boiling_equation } Pasta: { $rate_of_pasta } Potatoes: { $rate_of
 pasta-beside-others-label = Time against sea level, pasta
 potatoes-beside-others-label = Time against sea level, potatoes
 beans-beside-others-label = Time against sea level, dried beans
+belief-flat =
+    { $side ->
+        [level] At sea level nothing is to be added, and higher up each food takes its own share.
+       *[other] It depends on the food and grows with the elevation: { $at } pasta takes { $pace_of_pasta }, potatoes {
+            $pace_of_potatoes }, and tough cuts in a covered braise { $pace_of_tough_cuts }, whatever the oven says.
+    }

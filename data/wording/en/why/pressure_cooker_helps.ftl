@@ -21,3 +21,6 @@ belief-elevation-gone =
 belief-always-needed =
     Everything but the slowest beans and tough cuts comes done in an open pot { $at }, only later; the cooker saves
     time and fuel.
+belief-cheating =
+    It only gives back the heat that thin air takes: at { $cooker_gauge } it cooks at { $inside_cooker }, where an open pot {
+    $at } stops at { $boil }.

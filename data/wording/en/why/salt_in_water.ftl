@@ -17,3 +17,8 @@ equations =
     { FIXED($drop, 2) } °C between here and sea level.
 salt-raises-label = Salt at 10 g a litre raises it by
 belief-hot-enough = The salt of pasta water raises the boil by { $salt_raises }, which no food can notice.
+belief-oil-raises =
+    Oil floats on the water and does not dissolve, so the boil stays where it is{ $side ->
+        [above] , { $drop } under sea level
+       *[other] { "" }
+    }.

@@ -15,3 +15,9 @@ paragraph =
     gives as much body in a fraction of the time, and stays clear because nothing moves inside.
 equations = { $boiling_equation } { $rate_of_stock }
 time-factor-of-stock-label = Time against sea level, stock
+belief-longer-is-better =
+    { $side ->
+        [above] { CAPITAL($at) } it simmers at only { $simmer } and takes { $pace_of_stock }, but once the bones fall apart
+            it gains no more body and turns dull and bitter.
+       *[other] More hours draw more gelatin until the bones fall apart; after that a stock only turns dull and bitter.
+    }

@@ -16,3 +16,6 @@ paragraph =
     reported where it matters.
 equations = { $boiling_equation }
 belief-no-proper-tea = Black tea comes out thinner at { $boil } and wants more leaf and time; green tea is as it was.
+belief-boil-longer =
+    Water gets no hotter by boiling on: { $at } it stops at { $boil }, so use it straight off the boil, warm the pot and give
+    the leaves more time.

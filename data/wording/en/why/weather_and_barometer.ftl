@@ -1,6 +1,6 @@
 line =
     Water boils cooler in a low because the air presses less: { $weather_swing } less on the barometer takes off
-    { $weather_fall } { $at }.
+    { $weather_fall } { $at }, like a climb of { $weather_climb }.
 paragraph =
     The elevation sets where water usually boils, and the weather moves it from day to day. { $boils }
     { $barometer ->

@@ -13,3 +13,6 @@ caution = Do not clamp, wire or tape a lid down. Without a safety valve a pot ca
 belief-pressure-cooker =
     Even a perfect seal under { $stone } would raise the boil by only { $stone_adds }, and a lid that leaks raises it
     by nothing.
+belief-snow =
+    Snow weighs next to nothing and cools the lid, so the pot is no hotter; a fitted lid out of the wind saves fuel, and only
+    a locked cooker with a valve, or more time, helps.

@@ -1,0 +1,77 @@
+"""What of an answer is shown at each depth: what a cook sets, checks and does; the workings and the rest on request."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from functools import cache
+
+from assistant.replies.figures import value_text
+from assistant.replies.quantities import Say
+from rules import tables
+from rules.catalogue import marked
+from rules.model import Answer, Because, Caution, Figure
+
+BRIEF, USUAL = 1, 2
+MOST_FIGURES = MOST_STEPS = 4
+MOST_NOTES = 1
+MOST_SOURCES = 3
+WORKINGS = "wording/workings.toml"
+SENTENCE_END = re.compile(r"(?<=[a-z0-9)\]%][.])\s+(?=[A-Z])")
+
+
+@cache
+def workings() -> frozenset[str]:
+    """Figures by which an answer was worked out, and which no cook sets or checks."""
+    return frozenset(tables.read_toml(WORKINGS)["figures"])
+
+
+def figures(answer: Answer, headline: str, say: Say) -> tuple[Figure, ...]:
+    """The figures that are shown: not those that the headline has said, nor workings where others are left."""
+    if answer.request.depth != USUAL:
+        return answer.figures if answer.request.depth > USUAL else ()
+    new = [f for f in answer.figures if value_text(f, say) not in headline]
+    own = [f for f in new if f.id not in workings()]
+    return tuple((own or new)[:MOST_FIGURES])
+
+
+def steps(answer: Answer) -> tuple[str, ...]:
+    """The steps that are shown."""
+    told = tuple(str(step) for step in answer.steps)
+    return told if answer.request.depth > USUAL else told[:MOST_STEPS] if answer.request.depth == USUAL else ()
+
+
+def reasons(answer: Answer, headline: str) -> tuple[str, ...]:
+    """The reasons that are shown: all of an explanation, elsewhere the first sentence of the first."""
+    if answer.request.depth == BRIEF:
+        return ()
+    texts = [str(b.text) for b in answer.because if str(b.text).casefold() not in headline.casefold()]
+    if answer.request.depth > USUAL or answer.request.topic in marked("told_whole"):
+        return tuple(texts)
+    return tuple(first_sentence(text) for text in texts[:1])
+
+
+def first_sentence(text: str) -> str:
+    """The first sentence of a text.
+
+    >>> first_sentence("Water boils at 93 °C (199 °F). No pot gets hotter.")
+    'Water boils at 93 °C (199 °F).'
+    """
+    return SENTENCE_END.split(text, maxsplit=1)[0]
+
+
+def cautions(answer: Answer, headline: str) -> tuple[Caution, ...]:
+    """The cautions that are shown: all that warn, and of mere notes the first."""
+    told = [c for c in answer.cautions if str(c.text) not in headline]
+    if answer.request.depth > USUAL:
+        return tuple(told)
+    notes = [c for c in told if c.level == "note"][: MOST_NOTES if answer.request.depth == USUAL else 0]
+    return tuple(c for c in told if c.level != "note" or c in notes)
+
+
+def cited(answer: Answer) -> tuple[str, ...]:
+    """The ids of the sources of what is shown."""
+    if answer.request.depth == BRIEF:
+        return ()
+    used: Sequence[Because] = answer.because
+    return tuple(i for b in used for i in b.sources) + tuple(i for c in answer.cautions for i in c.sources)

@@ -1,0 +1,38 @@
+"""How a food is wanted: meat by its doneness, an egg by its yolk, where the words tell."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from assistant.understanding.cue_words import cues, said
+from rules.foods import eggs, meat
+
+YOLKS = {yolk: cues("yolk", yolk) for yolk in eggs.YOLK_C}
+
+
+def doneness(words: Sequence[str]) -> str | None:
+    """How done meat is wanted, an id of data/lexicon/doneness.toml; of several phrases the longest.
+
+    >>> doneness("a steak medium rare".split()), doneness("on medium heat".split())
+    ('medium_rare', None)
+    """
+    text = f" {' '.join(words)} "
+    told = [
+        (len(phrase), row.id)
+        for row in meat.doneness().values()
+        for phrase in row.heard_as
+        if f" {phrase} " in text and not any(f" {phrase} {word} " in text for word in row.not_before)
+    ]
+    return max(told)[1] if told else None
+
+
+def egg(dish: str | None, words: Sequence[str]) -> str | None:
+    """The dish; of eggs of which one yolk is wanted, those eggs.
+
+    >>> egg("eggs", "eggs with a runny yolk".split()), egg("eggs", "soft or hard".split())
+    ('soft-boiled eggs', 'eggs')
+    """
+    if dish != eggs.PLAIN:
+        return dish
+    yolks = [yolk for yolk, phrases in YOLKS.items() if said(words, phrases)]
+    return eggs.of_yolk(yolks[0]) if len(yolks) == 1 else dish

@@ -1,0 +1,2 @@
+# $minutes: of the recipe; $here: what they are at $place
+become = Your { $minutes } become about { $here } at { $place }.
