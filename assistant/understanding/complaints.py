@@ -10,6 +10,7 @@ from spacy.tokens import Doc
 from assistant.reading.tokens import norms
 from assistant.understanding import faults
 from assistant.understanding.cue_words import cues, said
+from assistant.understanding.forms import clause_starts
 from assistant.understanding.topics import Topic
 from rules.foods.dishes import dishes
 
@@ -81,8 +82,12 @@ def complains(doc: Doc) -> bool:
 
 
 def of_cooker(doc: Doc) -> bool:
-    """Whether the fault is of a pressure cooker itself, whose words speak for its pressure whatever is asked."""
-    return any(fault.told and fault.symptom in COOKER_FAULTS for fault in doc._.faults)
+    """Whether the fault is of a pressure cooker itself, whose words speak for its pressure whatever is asked.
+
+    A question that opens with its no tells none: doesn't a pressure cooker make up for it?
+    """
+    told = (fault for fault in doc._.faults if fault.told and fault.symptom in COOKER_FAULTS)
+    return any(fault.start not in clause_starts(doc) for fault in told)
 
 
 def is_own(doc: Doc) -> bool:
