@@ -5,8 +5,9 @@ A room is a module in rules/methods (named as the method), rules/topics (named a
 rules/forms (named as the form of the question, whose rules are asked about what another room has worked out). It
 holds a tuple RULES, in the order in which a cook wants to hear them, and may hold NEEDS, or a function `needs`, where
 it must know other things than the catalogue says of the topic. The book imports a room when it is first asked for, so
-that a cold answer pays for one room only. A room with many rules of which a request wants one (`why`) holds
-rules_for(request) instead of RULES; rules_for(None) gives every rule.
+that a cold answer pays for one room only. A room that reads a request its own way (which of two elevations is the
+baseline) holds a function `settled` that gives the request as it is to be worked out. A room with many rules of which a
+request wants one (`why`) holds rules_for(request) instead of RULES; rules_for(None) gives every rule.
 """
 
 from __future__ import annotations

@@ -15,8 +15,12 @@ from rules.physics import air
 from rules.safety import danger
 from rules.said import together
 
+# topics as which a yield is asked about
+OF_AMOUNTS = ("order", "time", "why", "doneness", "liquid")
 # what may be asked of a pot as well as of a dough
 POT_LIQUIDS = ("water", "liquid", "stock", "wine", "milk")
+# topics of what is no pot on a stove
+UNLIKE_A_POT = frozenset(("bake_adjust", "sugar_stage", "preserve", "pressure", "convert_recipe", "order", "liquid"))
 # hotter is no food with water in it [degC]
 WET_AT_MOST_C = 112.0
 # a baseline that is so many times the longest usual time is none
@@ -52,6 +56,7 @@ def work_out(request: Request) -> Answer:
     if module is None:
         missing: tuple[str, ...] = ("method",) if by_method(request) and not request.method else ()
         return Answer(request=request, missing=missing, covered=bool(missing))
+    request = getattr(module, "settled", lambda asked: asked)(request)
     missing = tuple(word for word in needs(module, request) if not known(request, word))
     if missing == ("elevation",) and example.serves(request):
         return example.of_example(request, work_out(replace(request, elevation_m=example.EXAMPLE_M)))
@@ -64,10 +69,14 @@ def settle(request: Request) -> Request:
     """Fill in what follows from the rest: elevation by the barometer, the time of what has no formula, the method."""
     if request.choices and forms.told_alike(request):
         request = replace(request, choices=())
+    if (likelier := likelier_of(request)) is not None:
+        request = replace(request, topic=likelier, choices=())
     if request.elevation_m is None and request.pressure_pa is not None:
         request = replace(request, elevation_m=air.elevation_m(request.pressure_pa))
     if request.ahead and (request.time_min or SHORT_MIN) < SHORT_MIN:
         request = replace(request, time_min=None, time_high_min=None)
+    if request.own_yield and request.topic in (*OF_AMOUNTS, *request.choices):
+        request = replace(request, topic="order", choices=())
     if is_out_of_proportion(request):
         request = replace(request, time_min=None, time_high_min=None)
     if request.topic == "bake_adjust" and is_liquid_of_a_pot(request):
@@ -80,6 +89,8 @@ def settle(request: Request) -> Request:
         request = replace(request, topic="time")
     if request.whistles is not None and request.topic in marked("whistled"):
         request = replace(request, topic="time", method=request.method or "pressure_cook")
+    if request.topic == "pressure" and request.method == "hold" and request.gauge_pa is None:
+        request = replace(request, topic="temperature")
     if request.method is None and request.topic == "temperature" and request.temperature_of == "fridge":
         request = replace(request, method="hold")
     if request.topic == "doneness" and request.dish_class in BOILED_SUGAR:
@@ -97,6 +108,18 @@ def settle(request: Request) -> Request:
 
         return replace(request, method=usual_method(request.dish, request.dish_class))
     return request
+
+
+def likelier_of(request: Request) -> str | None:
+    """Of two topics that the words fit alike the one that what else was said speaks for; None where nothing does."""
+    if not request.choices or request.dish_class is None:
+        return None
+    if "order" in request.choices and request.forms[:1] == ("how_much",) and request.quantity:
+        return "order"
+    # a time of the cook's own, or a dish and nothing more
+    timed = request.time_min is not None and "wrong" not in request.forms[:1]
+    bare = not request.forms and not UNLIKE_A_POT.intersection(request.choices)
+    return "time" if (timed and "time" in request.choices) or bare else None
 
 
 def is_out_of_proportion(request: Request) -> bool:

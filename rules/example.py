@@ -22,9 +22,10 @@ def serves(request: Request) -> bool:
     return request.topic in marked("by_example") and not OF_ANY_PLACE.isdisjoint(request.forms)
 
 
-def told(headline: Words) -> Words:
-    """The headline, and that it is about the example."""
-    return together(headline, say("note", example=elevation(EXAMPLE_M)))
+def told(headline: Words, request: Request | None = None) -> Words:
+    """The headline, and that it is about the example: because nobody gave an elevation, or named a place not known."""
+    named = next((u.text for u in request.unused if u.kind == "elevation" and u.text), "") if request else ""
+    return together(headline, say("note", example=elevation(EXAMPLE_M), unknown=named or "none"))
 
 
 def figure() -> Figure:
@@ -37,7 +38,7 @@ def of_example(request: Request, answer: Answer) -> Answer:
     return replace(
         answer,
         request=request,
-        headline=told(answer.headline),
+        headline=told(answer.headline, request),
         figures=(figure(), *answer.figures),
         cautions=(*answer.cautions, ASK),
     )

@@ -56,6 +56,15 @@ class Amount:
 
 
 @dataclass(frozen=True, slots=True)
+class Tin:
+    """Tins of one size. across_cm: how wide [cm]; along_cm: how long where they have corners, None for round ones"""
+
+    count: int
+    across_cm: float
+    along_cm: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class Unused:
     """Something that was heard and understood, but could not be used; the reply says so."""
 
@@ -107,10 +116,15 @@ class Request:
     temperature_of: str | None = _help("what it is of, where the words tell: core, oven, hold, fridge, bath, smoker")
     quantity: Quantity | None = _help("an amount the cook gave")
     amounts: tuple[Amount, ...] = _help("what the cook says is in a dish that failed", ())
+    struck: tuple[str, ...] = _help("causes of a fault that the cook has ruled out, rows of the table of causes", ())
+    either: tuple[str, ...] = _help("changes between which the cook asks to choose, ids of fault_questions.toml", ())
+    blames_place: bool = _help("whether it is asked if the elevation is behind a fault", False)
+    tins: tuple[Tin, ...] = _help("tins by their size: the one of the recipe, then the one it is to go into", ())
     saving: bool = _help("whether the cook asks how to save what has failed", False)
     quantity_of: str | None = _help(
         "what that amount is of, where the words tell: cooked, each, portion; yield: what comes of it is asked"
     )
+    own_yield: float | None = _help("what came of a weight in the cook's own kitchen, finished weight to raw weight")
     count: int | None = _help("how many pieces of the dish the cook has: 12 birds")
     portions: int | None = _help("number of people or covers")
     course: str | None = _help("how it is served: main, side, starter, buffet")

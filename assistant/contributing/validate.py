@@ -346,9 +346,20 @@ def check_dangers() -> Iterator[Fault]:
 
 def check_wording() -> Iterator[Fault]:
     """Every sentence that is said stands in every language, filled with the names it has."""
-    from assistant.contributing import validate_causes, validate_dangers, validate_explanations, validate_wording
+    from assistant.contributing import (
+        validate_causes,
+        validate_dangers,
+        validate_details,
+        validate_explanations,
+        validate_wording,
+    )
 
-    by_rows = (*validate_explanations.calls(), *validate_causes.calls(), *validate_dangers.calls())
+    by_rows = (
+        *validate_explanations.calls(),
+        *validate_causes.calls(),
+        *validate_dangers.calls(),
+        *validate_details.calls(),
+    )
     yield from (Fault(*problem) for problem in validate_wording.problems(by_rows))
     yield from (Fault(*problem) for problem in validate_explanations.problems())
 

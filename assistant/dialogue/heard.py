@@ -12,14 +12,16 @@ from assistant.dialogue.memory import Memory
 from assistant.dialogue.moves import Move
 from assistant.dialogue.thread import in_context
 from assistant.drill import Wanted
-from assistant.understanding import danger
+from assistant.understanding import danger, leaning
 from assistant.understanding.awaited import given
+from assistant.understanding.conversation import in_round_metres
+from assistant.understanding.corrected import after_taking_back
 from assistant.understanding.danger import Listened
 from assistant.understanding.request import Hearing
 from assistant.understanding.utterance import Utterance, listen
 from rules.catalogue import marked
 from rules.engine import known
-from rules.model import Request
+from rules.model import Kitchen, Request
 
 # the piece that is chosen among what was offered, in any words
 WHICH = "explanation"
@@ -59,24 +61,50 @@ class Heard:
 
     def in_context(self, memory: Memory) -> Hearing:
         """What it says, as the question before makes it plain."""
-        return in_context(self.hearing, memory.request)
+        return in_context(self.hearing, memory.request, memory.before)
 
 
 def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
     """Hear an utterance, and nothing of it twice. A recipe that was pasted is not listened to for danger."""
-    utterance = listen(text, memory.kitchen, memory.asked)
+    utterance = whole = listen(text, spoken_in(memory), memory.asked)
+    left = after_taking_back(text)
+    if left != text and not whole.hearing.request.recipe:
+        # what is taken back is no question any more; danger is heard in all that was said
+        utterance = listen(left, spoken_in(memory), memory.asked)
     said = moves.words(text)
+    plain = without_why(utterance, memory)
     return Heard(
         text=text,
-        doc=utterance.doc,
-        hearing=as_reply(utterance, memory),
-        listened=danger.listen(utterance.doc, memory.scene),
+        doc=plain.doc,
+        hearing=taken_up(plain, memory),
+        listened=danger.listen(whole.doc, memory.scene),
         move=moves.heard(said),
         drill=drill.wanted(text),
         answers_drill=answers_drill(text, memory),
         back_to_recipe=moves.back_to_recipe(said),
         depth=depth,
     )
+
+
+def spoken_in(memory: Memory) -> Kitchen:
+    """The kitchen by which bare figures are read: metric where the elevation before was told in round metres."""
+    last, kitchen = memory.request, memory.kitchen
+    metric = last and last.units == "metric" and last.elevation_from == "stated" and in_round_metres(last.elevation_m)
+    return replace(kitchen, units="metric") if metric else kitchen
+
+
+def taken_up(utterance: Utterance, memory: Memory) -> Hearing:
+    """What an utterance says as a reply, or as it goes on with the question before."""
+    return leaning.taken_up(utterance.doc, as_reply(utterance, memory), memory.request, memory.earlier)
+
+
+def without_why(utterance: Utterance, memory: Memory) -> Utterance:
+    """An utterance that goes on with the question before, without the why at its end, which the answer gives."""
+    cut = leaning.without_why(utterance.text) if memory.request else utterance.text
+    if cut == utterance.text:
+        return utterance
+    plain = listen(cut, spoken_in(memory), memory.asked)
+    return plain if taken_up(plain, memory).elliptical else utterance
 
 
 def answers_drill(text: str, memory: Memory) -> bool:

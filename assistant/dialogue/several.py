@@ -11,7 +11,7 @@ from assistant.dialogue.heard import Heard
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.thread import question_of
 from assistant.replies.together import together
-from assistant.understanding import parts
+from assistant.understanding import leaning, parts
 from assistant.understanding.conversation import merge, settle_in
 from assistant.understanding.request import TIMER, WHY
 from assistant.understanding.utterance import listen
@@ -46,7 +46,11 @@ def several(heard: Heard, memory: Memory) -> Several | None:
     if memory.asked or heard.hearing.request.recipe or heard.hearing.elliptical:
         return None
     base = question_of(heard.hearing, memory, back_to_recipe=False)
-    asked = _distinct(_questions(heard, base, memory)) or _distinct(_dishes(heard, base, memory))
+    asked = (
+        _distinct(_led(heard, memory))
+        or _distinct(_questions(heard, base, memory))
+        or _distinct(_dishes(heard, base, memory))
+    )
     clear = [piece for piece in asked if piece.is_clear]
     if len(clear) < 2:
         return None
@@ -62,6 +66,21 @@ def several(heard: Heard, memory: Memory) -> Several | None:
     reply = WorkedOut(heard.hearing.request, missing, partial(_worded, told, heard.text, left_out))
     goes_on = next((question for question, _ in (*awaiting, *answered)), base)
     return Several(reply, goes_on, next(iter(missing), None))
+
+
+def _led(heard: Heard, memory: Memory) -> Iterator[Piece]:
+    """The question before in the units that are asked for, and the question behind that."""
+    cut, last = parts.led(heard.doc), memory.request
+    if cut is None or last is None or last.topic in marked("ends_there"):
+        return
+    head, rest = (listen(text, memory.kitchen) for text in cut)
+    if not head.hearing.elliptical or head.hearing.units is None or head.hearing.request.dish:
+        return
+    before = merge(last, head.hearing)
+    asked = leaning.taken_up(rest.doc, rest.hearing, before, memory.earlier)
+    question = replace(merge(before, asked), units=before.units)
+    yield Piece(cut[0], before)
+    yield Piece(cut[1], question, is_clear=question.topic != OUTSIDE and not question.choices)
 
 
 def _questions(heard: Heard, base: Request, memory: Memory) -> Iterator[Piece]:

@@ -13,10 +13,11 @@ from assistant.understanding.scene import Scene
 from rules.model import MISSING_WORDS, Answer, Kitchen, Request
 
 # what the memory holds beside `asked`, and of which kind it is
-KINDS: dict[str, type] = {
+KINDS: dict[str, Any] = {
     "request": Request,
     "before": Request,
     "recipe": Request,
+    "earlier": tuple[Request, ...],
     "kitchen": Kitchen,
     "drill": Sitting,
     "scene": Scene,
@@ -75,13 +76,13 @@ def shown(answer: Answer) -> dict[str, Any]:
 
 
 @cache
-def _adapter(kind: type) -> Any:
+def _adapter(kind: Any) -> Any:
     from pydantic import TypeAdapter
 
     return TypeAdapter(kind)
 
 
-def _read(slot: str, kind: type, value: Any) -> Any:
+def _read(slot: str, kind: Any, value: Any) -> Any:
     """A dataclass from the value of a slot; None where it is empty."""
     from pydantic import ValidationError
 

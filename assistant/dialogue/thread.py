@@ -6,7 +6,10 @@ from dataclasses import replace
 from typing import Any
 
 from assistant.dialogue.memory import Memory, moved
+from assistant.dialogue.moves import words as words_of
 from assistant.understanding.conversation import merge
+from assistant.understanding.cue_words import cues
+from assistant.understanding.cue_words import said as said_among
 from assistant.understanding.request import Hearing
 from rules.catalogue import marked
 from rules.model import Request
@@ -25,6 +28,11 @@ TO_DO = (
     "soaked",
 )
 # what was said of one way to cook and does not hold for another
+MOST_DISHES = 4
+TIMER, TROUBLE, ACTIONS = "timer", "troubleshoot", ("set", "left", "extend", "stop")
+AFTER, MADE, ANOTHER = (cues("timers", name) for name in ("after", "made", "another"))
+SHORT = 6
+READ_OFF, SUGAR = "calibrate", "sugar_stage"
 OF_A_METHOD: dict[str, Any] = dict.fromkeys(
     ("time_min", "time_high_min", "temperature_c", "temperature_of", "gauge_pa", "covered", "soaked")
 )
@@ -51,12 +59,17 @@ def basis(heard: Hearing, memory: Memory, *, back_to_recipe: bool) -> Request | 
         return moved(memory.recipe, last)
     leaves = now.topic != last.topic
     if heard.elliptical and last.topic != "timer":
-        leaves = any(getattr(now, slot) for slot in TO_DO)
+        leaves = any(getattr(now, slot) for slot in TO_DO) or _is_read_off(last, now)
     question = moved(memory.before, last) if memory.before and leaves else last
     return replace(question, **OF_A_METHOD) if now.method not in (None, question.method) else question
 
 
-def in_context(heard: Hearing, last: Request | None) -> Hearing:
+def _is_read_off(last: Request, now: Request) -> bool:
+    """Whether a thermometer was read, and nothing more is said of it: redo it."""
+    return last.topic == READ_OFF and now.temperature_c is None and now.elevation_m is None
+
+
+def in_context(heard: Hearing, last: Request | None, before: Request | None = None) -> Hearing:
     """An utterance as the question before makes it plain.
 
     A dish alone, after timers that are running, asks after its timer; a length of time without a word of timers, and a
@@ -65,6 +78,12 @@ def in_context(heard: Hearing, last: Request | None) -> Hearing:
     now = heard.request
     if last is None:
         return heard
+    if last.topic == TIMER:
+        heard = of_timer(heard, last)
+        now = heard.request
+    ground = before if before and last.topic == READ_OFF else last
+    if now.topic == "temperature" and now.dish is None and now.method is None and ground.topic == SUGAR:
+        return replace(heard.about(SUGAR, subject=heard.subject_for(SUGAR) or ground.subject), elliptical=False)
     running = last.topic == "timer" and last.timer_action not in (None, "set")
     if running and heard.elliptical and now.dish and not now.method:
         return heard.about("timer")
@@ -75,10 +94,40 @@ def in_context(heard: Hearing, last: Request | None) -> Hearing:
     return heard
 
 
+def of_timer(heard: Hearing, last: Request) -> Hearing:
+    """An utterance behind one about timers: another one so much after that, a timer made longer, one that is stopped.
+
+    What counts from the end of a timer that was just set is as long as both.
+    """
+    now, words = heard.request, words_of(heard.request.text).split()
+    fault = now.topic == TROUBLE and now.subject is not None
+    if fault or last.timer_action not in (None, *ACTIONS):
+        return heard
+    action = heard.timers.action
+    minutes = now.time_min
+    if minutes is None and heard.plain and said_among(words, MADE):
+        minutes = heard.plain
+    if minutes is not None and now.method is None and said_among(words, (*AFTER, *MADE, *ANOTHER)):
+        follows = said_among(words, AFTER) and last.time_min is not None
+        action = None if follows else action
+        total = minutes + last.time_min if follows and last.time_min is not None else minutes
+        return replace(heard.about(TIMER, time_min=total, timer_action=action, choices=()), elliptical=False)
+    stops = action in ("stop", "stop_all") and now.method is None and len(words) <= SHORT
+    return heard.about(TIMER, choices=()) if stops and now.topic != TIMER else heard
+
+
 def after(question: Request, memory: Memory) -> Memory:
     """The memory after a question of any consequence."""
     by_the_way, before = marked("by_the_way"), None
     if question.topic in by_the_way:
         before = memory.before if memory.request and memory.request.topic in by_the_way else memory.request
     recipe = question if question.topic == "convert_recipe" and question.recipe else memory.recipe
-    return replace(memory, request=question, before=before, recipe=recipe)
+    return replace(memory, request=question, before=before, recipe=recipe, earlier=_with(memory.earlier, question))
+
+
+def _with(earlier: tuple[Request, ...], question: Request) -> tuple[Request, ...]:
+    """The last questions about each dish, with one more; only the latest few are kept."""
+    if question.dish is None or question.topic in marked("by_the_way"):
+        return earlier
+    others = tuple(one for one in earlier if one.dish != question.dish)
+    return (*others, question)[-MOST_DISHES:]

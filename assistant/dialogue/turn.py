@@ -8,10 +8,11 @@ from functools import partial
 from assistant import drill
 from assistant.dialogue import made, moves
 from assistant.dialogue.heard import Heard, hear
-from assistant.dialogue.made import BRIEFEST, answer_again, ask, said
+from assistant.dialogue.made import BRIEFEST, answer_again, ask, refused, said
 from assistant.dialogue.memory import Memory, learn_kitchen
-from assistant.dialogue.several import several
+from assistant.dialogue.several import OUTSIDE, several
 from assistant.dialogue.thread import after, question_of
+from assistant.understanding import leaning
 from assistant.understanding.awaited import choice
 from assistant.understanding.conversation import merge, settle_in
 from assistant.understanding.hazards import Hazard
@@ -20,6 +21,15 @@ from assistant.understanding.utterance import listen
 from assistant.worked_out import WorkedOut, work_out
 from rules.engine import known
 from rules.model import PLACE_SLOTS, Answer, Kitchen, Request
+from rules.said import elevation, sentences
+
+say = sentences("dialogue/turn")
+
+SHORTEST_ASK = 6
+# what shows that an utterance is about the kitchen, though nobody can tell what it asks
+KITCHEN_SIGNS = frozenset(
+    ("kitchen_word", "dish", "method", "ingredient", "equipment", "temperature", "baking", "candy", "canning", "cooker")
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,7 +75,9 @@ def warned(heard: Heard, memory: Memory, hazard: Hazard) -> Turn:
         request = replace(request, subject=hazard.subject)
     else:
         others = tuple(h.id for h in heard.listened.others if h.subject is None)
-        request = replace(request, danger=hazard.id, dangers_too=others)
+        # which reason is meant is not asked under a verdict
+        unused = tuple(u for u in request.unused if u.kind != "explanation")
+        request = replace(request, danger=hazard.id, dangers_too=others, unused=unused)
     kept = memory if hearing.passing else after(question, memory)
     return Turn(work_out(request), replace(kept, asked=None))
 
@@ -172,17 +184,41 @@ def answered(heard: Heard, memory: Memory) -> Turn:
     """Answer the question that an utterance puts, or ask for what is missing."""
     if heard.hearing.depth and memory.request and heard.hearing.passing:
         return Turn(*answer_again(heard.text, memory, depth=heard.depth or heard.hearing.depth))
+    if lost_thread(heard, memory):
+        return Turn(which_of_it(heard, memory), replace(memory, asked=None))
     hearing, question = put(heard, memory)
     if question.topic == "set_kitchen" and memory.kitchen.elevation_m is not None:
         question = replace(question, **{slot: getattr(hearing.request, slot) for slot in PLACE_SLOTS})
     if memory.request and memory.request.depth == BRIEFEST and hearing.depth is None:
         question = replace(question, depth=BRIEFEST)
     request = replace(settle_in(question, memory.kitchen), dangers_too=heard.warned_beside)
+    if memory.scene.danger and leaning.is_only_units(hearing):
+        # what was refused stays refused in any units
+        request = replace(request, **refused(memory.scene.danger))
     reply = work_out(replace(request, depth=heard.depth) if heard.depth else request)
     kept = memory if hearing.passing else after(question, memory)
     asked = reply.missing[0] if reply.missing else None
     kitchen = learnt(hearing.request, question, memory)
     return Turn(reply, replace(kept, asked=asked, kitchen=kitchen))
+
+
+def lost_thread(heard: Heard, memory: Memory) -> bool:
+    """Whether something of the kitchen is said that nobody can tell what it asks, amidst the talk about a dish."""
+    now, last = heard.hearing.request, memory.request
+    if last is None or not last.dish or heard.hearing.elliptical or now.small_talk or memory.asked:
+        return False
+    followed = now.topic not in (OUTSIDE, "smalltalk") or now.subject is not None
+    of_kitchen = not KITCHEN_SIGNS.isdisjoint(heard.doc._.signs)
+    return not followed and (of_kitchen or (now.topic == "smalltalk" and len(heard.doc) <= SHORTEST_ASK))
+
+
+def which_of_it(heard: Heard, memory: Memory) -> WorkedOut:
+    """The question what is meant of the dish that is talked of."""
+    last = settle_in(memory.request or Request(), memory.kitchen)
+    dish = last.dish or ""
+    if last.elevation_m is None:
+        return said(heard.text, say("which-of-it", dish=dish), memory)
+    return said(heard.text, say("which-of-it-there", dish=dish, place=elevation(last.elevation_m)), memory)
 
 
 def learnt(now: Request, question: Request, memory: Memory) -> Kitchen:

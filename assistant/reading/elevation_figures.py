@@ -6,6 +6,7 @@ from collections.abc import Collection, Iterable, Sequence
 from dataclasses import replace
 
 from assistant.reading.elevation_names import unit_that_fits
+from assistant.reading.places import height_unit
 from assistant.reading.spans import Elevation, Measure, Number
 from assistant.reading.units import spellings, tells_heights, to_si
 from assistant.understanding.cue_words import cues
@@ -18,6 +19,8 @@ LISTED = (*SIGNS, ",", "then")
 YEARS = range(1900, 2101)
 SMALLEST_PLAIN, SMALLEST_AT_END, HIGHEST_PLAIN = 1000, 2000, 20_000
 CORRECTIONS = cues("elevation", "corrections")
+# the mid station, 1900: a figure behind such a place is its elevation
+STATIONS = cues("elevation", "stations")
 LEADS, LINKS, ENDS = cues("elevation", "leads"), cues("elevation", "links"), cues("elevation", "ends")
 NOT_AFTER, DWELLING = cues("elevation", "not_after"), cues("elevation", "dwelling")
 PER, RELATIVE, LENGTHS = cues("elevation", "per"), cues("elevation", "relative"), cues("elevation", "lengths")
@@ -34,6 +37,9 @@ LEAST_HEIGHT_M, MOST_FILLERS = 60.0, 6
 THOUSANDS_SAID, HUNDREDS_SAID = range(5, 15), range(1, 10)
 # bare figures that are no round ones in feet and fit the metres of towns
 IN_METRES, ROUND_FT = (1500, 3999), 50
+# what tells in which unit heights are told there, and up to where a kitchen or a camp may be
+LANDS = {"m": cues("elevation", "lands_in_metres"), "ft": cues("elevation", "lands_in_feet")}
+HIGHEST_IN = {"m": 5900.0, "ft": 20_000.0}
 FEET_SPOKEN = ("ft", "mi", "degF", "lb", "oz", "inHg", "qt", "gal", "pt", "in", "fl_oz", "psi", "cup", "tbsp", "tsp")
 
 
@@ -236,6 +242,15 @@ def _is_bare_elevation(words: Sequence[str], number: Number, mentions: Sequence[
     plain = SMALLEST_PLAIN <= number.value <= HIGHEST_PLAIN
     if plain and number.value % 10 == 0 and at_end and (before[-1:] or [""])[0] in DWELLING:
         return True
+    if (
+        plain
+        and number.value % 10 == 0
+        and at_end
+        and before[-1:] == [","]
+        and before[-2:-1]
+        and before[-2] in STATIONS
+    ):
+        return True
     if plain and before[-1:] == ["("] and (after[:1] == [")"] or after == ["ish", ")"]):
         return True
     while before and before[-1] in LINKS and before[-1] not in ("at", "of"):
@@ -272,20 +287,37 @@ def _said_apart(words: Sequence[str], numbers: Sequence[Number], taken: Collecti
     return found
 
 
-def alike(mentions: Sequence[Elevation], measures: Iterable[Measure]) -> list[Elevation]:
-    """The mentions with a unit for bare figures: that of the other ones, or metres where a figure looks like them.
+def land_unit(words: Sequence[str], places: Iterable[Elevation]) -> str:
+    """The unit of heights where the talk is of a land or of places: metres in the Alps, feet in Colorado.
+
+    Empty where nothing tells, or one thing tells the one and another the other.
+
+    >>> land_unit("a rifugio in the alps".split(), ()), land_unit("a cabin in utah".split(), ())
+    ('m', 'ft')
+    """
+    text = f" {' '.join(words)} "
+    told = {unit for unit, lands in LANDS.items() if any(f" {land} " in text for land in lands)}
+    told |= {unit for place in places if (unit := height_unit(place.place or ""))}
+    return told.pop() if len(told) == 1 else ""
+
+
+def alike(mentions: Sequence[Elevation], measures: Iterable[Measure], land: str = "") -> list[Elevation]:
+    """The mentions with a unit for bare figures: that of the other ones, of the land, or metres where they look so.
 
     2640 beside nothing that is American is no elevation in feet that anybody would tell.
+    land: the unit of heights in the land that is spoken of
     """
     units = {m.unit for m in mentions if m.unit and m.said}
     other = units.pop() if len(units) == 1 else ""
     american = any(m.unit in FEET_SPOKEN for m in measures)
-    return [_in_unit(m, other, american=american) for m in mentions]
+    return [_in_unit(m, other, land, american=american) for m in mentions]
 
 
-def _in_unit(mention: Elevation, other: str, *, american: bool) -> Elevation:
+def _in_unit(mention: Elevation, other: str, land: str, *, american: bool) -> Elevation:
     if mention.unit or mention.place:
         return mention
+    if not other and land and SMALLEST_PLAIN <= mention.said <= HIGHEST_IN[land]:
+        return replace(mention, unit=land)
     if other in ("m", "km"):
         return replace(mention, unit="m") if mention.said >= SMALLEST_BARE else mention
     like_metres = IN_METRES[0] <= mention.said <= IN_METRES[1] and mention.said % ROUND_FT != 0

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from assistant.reading import places
 from assistant.reading.spans import Elevation
@@ -57,7 +57,7 @@ def settle(mentions: Sequence[Elevation], words: Sequence[str], units: Units) ->
     mentions: from the component kitchen_elevation; words: of the text, for wording what is not usable
     units: of the kitchen; they decide what a bare number means
     """
-    wanted = [m for m in plausible(mentions, units) if m.role in ("here", "from")]
+    wanted = _without_slips(mentions, [m for m in plausible(mentions, units) if m.role in ("here", "from")])
     doubted = [Unused("elevation", _text(m, words), doubt) for m in wanted if (doubt := question(m, words, units))]
     heights = [Height(m, height) for m in wanted if (height := _usable_m(m, words, units)) is not None]
     heres = [height for height in heights if height.mention.role == "here"]
@@ -75,6 +75,14 @@ def settle(mentions: Sequence[Elevation], words: Sequence[str], units: Units) ->
         metric=spoken.pop() if len(spoken) == 1 else None,
         unused=(*doubted, *_others(stated, words), *_towns_left_out(passed_over, here, words)),
     )
+
+
+def _without_slips(mentions: Sequence[Elevation], wanted: list[Elevation]) -> list[Elevation]:
+    """The mentions, where one was held for a baseline only beside a figure that is no elevation: 5,900 ft, at 325."""
+    slipped = any(m.role == "here" for m in mentions) and not any(m.role == "here" for m in wanted)
+    if not slipped or len(wanted) != 1 or wanted[0].sure:
+        return wanted
+    return [replace(wanted[0], role="here")]
 
 
 def plausible(mentions: Sequence[Elevation], units: Units) -> list[Elevation]:

@@ -32,6 +32,12 @@ OTHERS, OTHERS_DO, OTHERS_IN = (
 )
 COMPARING, BESIDE_COMPARED = cues("elevation", "comparing"), cues("elevation", "beside_compared")
 ASKS, COUNTED = cues("elevation", "asks"), cues("elevation", "counted")
+LANDMARKS = cues("elevation", "landmarks")
+# lands stand between a word that tells and the height: in the Drakensberg at 3,000
+SMALL = frozenset((*BETWEEN, *cues("elevation", "lands_in_metres"), *cues("elevation", "lands_in_feet"), "on"))
+TIMES = (["time"], ["times"], ["timing"])
+# words of a kitchen beside the one whose elevation is said: it takes 25 min at 5,000 ft, how long here
+OTHER_KITCHEN = frozenset(cues("elevation", "other_kitchen"))
 SENTENCE_ENDS = (".", "?", "!", ";")
 TIMED_REACH = 9
 # figures of a bake or a pot that belong to the place beside them
@@ -50,19 +56,31 @@ def with_role(words: Sequence[str], mentions: Sequence[Elevation], i: int, times
     mention = mentions[i]
     if mention.sure:
         return mention
+    if _is_landmark(words, mentions, i):
+        return replace(mention, role="apart", sure=True)
     first = mentions[i - 1].end if i else 0
     last = mentions[i + 1].start if i + 1 < len(mentions) else len(words)
     before, after = words[max(first, mention.start - REACH) : mention.start], words[mention.end : last]
     if _is_of_others(before, after):
         return replace(mention, role="from", sure=True)
     told = _role_before(before)
-    if told in (None, "from") and _is_timed(words, first, last, mention, times):
+    alone = len(mentions) == 1 and told is None and OTHER_KITCHEN.isdisjoint(words)
+    until = mention.end if alone else last
+    if told in (None, "from") and _is_timed(words, first, until, mention, times):
         told = "from"
     elif told is None or (told == "here" and before[-1:] != ["to"] and "into" not in before):
         told = _role_after(after) or told
     if told is None and mention.place and places.is_baseline(mention.place):
         told = "from"
     return replace(mention, role=told or "here", sure=told is not None)
+
+
+def _is_landmark(words: Sequence[str], mentions: Sequence[Elevation], i: int) -> bool:
+    """Whether a place only tells where a height is: a camp at 3,100 m above Zermatt."""
+    if not i or not mentions[i].place or mentions[i - 1].place:
+        return False
+    between = words[mentions[i - 1].end : mentions[i].start]
+    return any(word in LANDMARKS for word in between) and all(word in (*LANDMARKS, *BETWEEN) for word in between)
 
 
 def _is_of_others(before: Sequence[str], after: Sequence[str]) -> bool:
@@ -85,7 +103,7 @@ def _role_before(before: Sequence[str]) -> Role | None:
         for cue in leads:
             at = text.rfind(f" {cue} ")
             end = at + len(cue) + 1
-            if at >= 0 and (end, len(cue)) > best and all(word in BETWEEN for word in text[end:].split()):
+            if at >= 0 and (end, len(cue)) > best and all(word in SMALL for word in text[end:].split()):
                 role, best = part, (end, len(cue))
     return role
 
@@ -104,9 +122,14 @@ def _is_timed(words: Sequence[str], first: int, last: int, mention: Elevation, t
         asked = any(word in ASKS for word in _sentence_before(words, mention))
         if not asked and mention.end <= time.start < last and mention.end + 4 >= time.start:
             lead = words[mention.end : time.start]
-            if _takes(lead, lead) and not any(word in lead for word in ELSEWHERE):
+            if _takes(lead, lead) and not _is_own(lead) and not any(word in lead for word in ELSEWHERE):
                 return True
     return False
+
+
+def _is_own(lead: Sequence[str]) -> bool:
+    """Whether nobody but the cook did it: 9,000 ft baked 60 min."""
+    return len(lead) == 1 and lead[0].endswith("ed")
 
 
 def _takes(sentence: Sequence[str], lead: Sequence[str]) -> bool:
@@ -125,7 +148,7 @@ def settle(words: Sequence[str], mentions: list[Elevation], measures: Sequence[M
     kept = [i for i, m in enumerate(mentions) if m.role not in ("rejected", "apart")]
     here = [i for i in kept if mentions[i].role == "here"]
     if len(kept) < 2:
-        return mentions
+        return [_here_of_time(words, m) if i in kept else m for i, m in enumerate(mentions)]
     if not here:
         mentions[kept[-1]] = _here_of_last(mentions[kept[-1]])
     elif len(here) == 2:
@@ -148,6 +171,13 @@ def _several(
     baselines = [i for i in unsure if _is_sea_level(mentions[i]) or _has_figure(words, mentions[i], measures)]
     parts: dict[int, Role] = {i: "from" if i in baselines else "apart" for i in unsure}
     return [replace(m, role=parts.get(i, m.role)) for i, m in enumerate(mentions)]
+
+
+def _here_of_time(words: Sequence[str], mention: Elevation) -> Elevation:
+    """The only height is the kitchen's, though the time stands behind it: roast potatoes at 2,300 m time."""
+    told_by_time = mention.role == "from" and not mention.place and words[mention.end : mention.end + 1] in TIMES
+    lone = told_by_time and _role_before(words[max(0, mention.start - REACH) : mention.start]) is None
+    return replace(mention, role="here") if lone else mention
 
 
 def _here_of_last(mention: Elevation) -> Elevation:

@@ -21,6 +21,13 @@ TENS = {
     "twenty": 20, "thirty": 30, "forty": 40, "fourty": 40, "fifty": 50, "sixty": 60, "seventy": 70, "eighty": 80,
     "ninety": 90,
 }  # fmt: skip
+# thousands as they are said in the Andes, the Pyrenees and the Alps
+ABROAD = {"dos": 2, "tres": 3, "cuatro": 4, "cinco": 5, "deux": 2, "trois": 3, "quatre": 4, "due": 2, "quattro": 4}
+ABROAD_THOUSAND = ("mil", "mille", "mila")
+ABROAD_HUNDREDS = {
+    "doscientos": 200, "trescientos": 300, "cuatrocientos": 400, "quinientos": 500, "seiscientos": 600,
+    "setecientos": 700, "ochocientos": 800, "novecientos": 900,
+}  # fmt: skip
 SCALES = {"hundred": 100, "thousand": 1000, "thousands": 1000, "thou": 1000}
 THOUSANDS = {**SCALES, "k": 1000}
 # between a number and its scale: 7ish thousand; behind ten k, and behind 7 k only where heights are told
@@ -126,6 +133,9 @@ def _whole(words: Sequence[str], at: int) -> Number | None:
     if words[at] in ("a", "an") and _word(words, at + 1) in ("dozen", "couple", "hundred", "thousand"):
         number = _whole(words, at + 1)
         return number and Number(at, number.end, number.value)
+    if words[at] in ABROAD and _word(words, at + 1) in ABROAD_THOUSAND:
+        more = ABROAD_HUNDREDS.get(_word(words, at + 2), 0)
+        return Number(at, at + (3 if more else 2), 1000.0 * ABROAD[words[at]] + more)
     if words[at] in ("dozen", "dozens"):
         return Number(at, at + 1, 12.0)
     if words[at] == "couple":

@@ -35,6 +35,9 @@ LOW_OVEN_F = 225.0
 BOILED_C = (81.0, 102.0)
 BOILS, LIQUIDS = cues("temperature", "boils"), frozenset(cues("temperature", "liquids"))
 FULL_SCALE_F = (150.0, 216.0)
+# what is read in the middle of a bake, and the words for it
+CRUMB_F, CRUMB_C = (180.0, 212.0), (85.0, 102.0)
+MIDDLES, LITTLE = frozenset(("middle", "centre", "center", "inside", "core", "internal", "crumb")), ("in", "the", "at")
 BARE_F, BARE_C, OVEN_F = (90.0, 600.0), (30.0, 300.0), (200.0, 500.0)
 # bare figures that ovens are set to, where the sentence goes on behind them: meatloaf 350 at sea level
 OVEN_STEP_F, AFTER_OVEN = 25, cues("temperature", "after_oven")
@@ -138,7 +141,11 @@ def temperatures_c(
     spans: tuple[Measure | Elevation, ...] = (*measures, *elevations)
     taken = {i for span in spans for i in range(span.start, span.end)}
     for number in numbers:
-        if number.start not in taken and _is_temperature(number, words, units, hot):
+        if number.start in taken:
+            continue
+        if is_of_the_middle(number, words):
+            found.append((number.start, number.value if number.value <= BOILED_C[1] else to_si(number.value, "degF")))
+        elif _is_temperature(number, words, units, hot):
             found.append((number.start, unscaled_c(number.value, words, units)))
     return [value for _, value in sorted(found)]
 
@@ -155,6 +162,14 @@ def _is_temperature(number: Number, words: Sequence[str], units: Units, hot: boo
     oven = before in ("at", "oven", "to") and in_oven
     low, high = BARE_F if units == "us" else BARE_C
     return oven or (is_boiling(words) and _could_boil(number.value)) or (hot and low <= number.value <= high)
+
+
+def is_of_the_middle(number: Number, words: Sequence[str]) -> bool:
+    """Whether a bare number is told of the middle of what bakes: 205 in the middle, core was 92."""
+    low, high = CRUMB_F if number.value > BOILED_C[1] else CRUMB_C
+    behind = [word for word in words[number.end : number.end + 3] if word not in LITTLE]
+    before = [word for word in words[max(number.start - 2, 0) : number.start] if word not in TEMPERATURE_LEADS]
+    return low <= number.value <= high and (before == ["core"] or (bool(behind) and behind[0] in MIDDLES))
 
 
 def is_boiling(words: Sequence[str]) -> bool:

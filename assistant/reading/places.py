@@ -9,6 +9,9 @@ from typing import Any
 from rules import tables
 from rules.physics.units import M_PER_FT
 
+# from here on a place is in the hills [m]
+HILLS_M = 700.0
+
 
 @cache
 def _rows() -> dict[str, dict[str, Any]]:
@@ -32,6 +35,17 @@ def names_dishes(place: str) -> bool:
 def is_baseline(place: str) -> bool:
     """Whether a place is so wide and low that it tells where a recipe is from, but never where a kitchen is: Ohio."""
     return bool(_rows().get(place, {}).get("baseline_only", False))
+
+
+def height_unit(place: str) -> str:
+    """The unit of heights about a place of the lexicon; empty in the lowlands, whose cooks may be anywhere.
+
+    >>> height_unit("Leadville"), height_unit("Zermatt"), height_unit("London")
+    ('ft', 'm', '')
+    """
+    if _rows().get(place, {}).get("feet", False):
+        return "ft"
+    return "m" if (elevation_m(place) or 0.0) >= HILLS_M else ""
 
 
 def elevation_m(place: str) -> float | None:

@@ -19,7 +19,9 @@ _NEXT_FIGURE = re.compile(r"(?<=[a-z])\s+(?=\d)", re.IGNORECASE)
 _BARE = re.compile(r"(?P<figure>\d+(?:\.\d+)?)\s+(?P<name>[a-z][a-z ]*)", re.IGNORECASE)
 _TURNED = re.compile(r"(?P<name>[a-z][a-z ]*?)\s+(?P<figure>\d+(?:\.\d+)?)\s*(?P<unit>kg|g|ml|l|oz)?", re.IGNORECASE)
 # what belongs to the recipe besides: a step with a figure, and how much it makes; "for 7,000 ft" does not
-_BESIDES = re.compile(rf"(?!for\b)(?:{any_of('steps', 'verbs')}|makes|serves|yields?).*\d", re.IGNORECASE)
+_BESIDES = re.compile(
+    rf"(?!(?:for|they|it|these|mine)\b)(?:{any_of('steps', 'verbs')}|makes|serves|yields?).*\d", re.IGNORECASE
+)
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,6 +9,7 @@ from rules.physics.units import PSI_PER_PA
 
 # times of safety, which are never rounded down
 EXACT_TIMES = (
+    "timer",
     "process_time", "added_time", "hold_time", "hold_at_", "boil_before_tasting", "sterilising_time",
     "pasteurised_after", "first_boil",
 )  # fmt: skip

@@ -10,10 +10,10 @@ from assistant.replies.quantities import Say
 from assistant.replies.sentences import worded
 from rules.catalogue import marked, topics
 from rules.foods.methods import methods
-from rules.heat.batch_size import gist
+from rules.heat.batch_size import for_guests, gist
 from rules.heat.headline import about
 from rules.model import Answer, Figure, Request
-from rules.said import Words, sentences
+from rules.said import Words, sentences, together
 
 say = sentences("replies/headline")
 
@@ -119,7 +119,8 @@ def _not_covered(request: Request) -> Words:
 
 def _with_amount(text: str, request: Request) -> str:
     """A time with what the amount does to it, where one was said."""
-    more = worded(gist(request), request.units) if request.topic == "time" else ""
+    told = together(for_guests(request), gist(request)) if request.topic == "time" else ""
+    more = worded(told, request.units) if told else ""
     return f"{text} {more}".rstrip() if more not in text else text
 
 

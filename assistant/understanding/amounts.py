@@ -22,6 +22,9 @@ FEEDING, GATHERING = cues("portions", "feeding"), cues("portions", "gathering")
 HOSTING, HOSTED = cues("amount", "hosting"), cues("amount", "hosted")
 A_HEAD = cues("amount", "a_head")
 OF_PORTION, OF_COOKED, OF_YIELD = cues("amount", "portion"), cues("amount", "cooked"), cues("amount", "yields")
+OUT_OF_IT, COMES_OUT, GIVES = cues("amount", "out_of_it"), cues("amount", "comes_out"), cues("amount", "gives")
+# what comes out of a weight: from a trimmed roast to rice
+SHARES_OUT = (0.25, 4.5)
 COURSES = {way: cues("course", way) for way in WAYS}
 JOINS, BETWEEN = cues("menu", "joins"), cues("menu", "between")
 TURKEY = cues("schedule", "turkey")
@@ -134,6 +137,24 @@ def quantity_of(doc: Doc, dish: str | None, counted: int | None) -> str | None:
     if measure.kind == "mass" and follows and _is_a_piece(dish, measure.low, counted):
         return EACH
     return None
+
+
+def own_yield(doc: Doc) -> tuple[Measure, Measure] | None:
+    """What the cook puts in and gets out, as weights: 27 kg out of 10 kg; 20 kg raw gave us 11 kg pulled."""
+    words = [token.norm_ for token in doc]
+    weights = [m for m in doc._.measures if m.kind == "mass"]
+    if len(weights) != 2 or not said(words, OUT_OF_IT):
+        return None
+    got = next((m for m in weights if _is_out(words, m)), None)
+    if got is None:
+        return None
+    put = next(m for m in weights if m is not got)
+    return (put, got) if SHARES_OUT[0] <= got.low / put.low <= SHARES_OUT[1] else None
+
+
+def _is_out(words: Sequence[str], measure: Measure) -> bool:
+    behind, before = words[measure.end : measure.end + NEAR], words[max(0, measure.start - NEAR) : measure.start]
+    return any(word in COMES_OUT for word in behind[:2]) or any(word in GIVES for word in before)
 
 
 def _is_a_piece(dish: str | None, grams: float, counted: int | None) -> bool:

@@ -8,7 +8,8 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from assistant.reading.tokens import norms
-from assistant.understanding import faults
+from assistant.understanding import fault_questions, faults, what_is_in_it
+from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.forms import clause_starts
 from assistant.understanding.topics import Topic
@@ -20,9 +21,15 @@ ASK_APART = frozenset((
     "how_long", "how_hot", "how_much", "more", "remaining", "start", "convert", "differ", "is_true", "worth", "done",
     "safe",
 ))  # fmt: skip
+JUDGED = "doneness"
+BAKE = "bake_adjust"
+# what nobody asks of alone where it stands with flour
+BATTER, EGG = ("flour", "sugar", "leavening"), "egg"
 WHY, SURE, SHORT = "why", 1.0, 8
 # the learned table is believed where it is surer than this that something else is asked
 MOST_AGAINST = 4.0
+# amounts of ingredients speak for the bake, and the fault told beside them is what is asked about all the same
+MOST_AGAINST_A_FORMULA, FEWEST_AMOUNTS = 14.0, 2
 # words that ask for the cause or the mend, and those that tell it is the asker's own dish
 ASKS_CAUSE, OWN, CHANGES = (cues("complaint", name) for name in ("asks_cause", "own", "changes"))
 SAVING = cues("saving", "words")
@@ -35,13 +42,30 @@ COOKER_FAULTS = ("no_pressure", "vent_steams", "burn_notice")
 def kitchen_complaints(doc: Doc) -> Doc:
     """Take a complaint for a question about what went wrong; and what is only feared for the question next to it."""
     topic = doc._.topic
-    if (complains(doc) or asks_to_save(doc)) and (against(topic) < MOST_AGAINST or of_cooker(doc)):
+    most = MOST_AGAINST_A_FORMULA if tells_formula(doc) else MOST_AGAINST
+    if (complains(doc) or asks_to_save(doc)) and (against(topic) < most or of_cooker(doc)):
         doc._.topic = replace(topic, id=TROUBLE, margin=max(topic.margin, SURE))
+    elif topic.id == JUDGED and names_a_batter(doc):
+        doc._.topic = replace(topic, id=BAKE, margin=SURE)
     elif topic.id == TROUBLE and only_fears(doc):
         others = tuple(score for score in topic.scores if score[0] != TROUBLE)
         other = next((id for id, _ in others if id in topic.fitting), TROUBLE)
         doc._.topic = replace(topic, id=other, margin=SURE, scores=others)
     return doc
+
+
+def names_a_batter(doc: Doc) -> bool:
+    """Whether nothing is named but what a batter is made of: flour, sugar, eggs, powder."""
+    roles = {what_is_in_it.roles().get(found.id) for found in doc._.found if found.kind == "ingredient"}
+    named = {dishes()[found.id].dish_class for found in doc._.found if found.kind == "dish"}
+    return "flour" in roles and len(roles.intersection(BATTER)) > 1 and named <= {EGG}
+
+
+def tells_formula(doc: Doc) -> bool:
+    """Whether two amounts or more of ingredients are told."""
+    named = {found.id for found in doc._.found if found.kind == "ingredient"}
+    figures = sum(measure.kind in ("mass", "volume") for measure in doc._.measures) + len(plain_numbers(doc))
+    return min(len(named), figures) >= FEWEST_AMOUNTS
 
 
 def against(topic: Topic) -> float:
@@ -76,6 +100,8 @@ def complains(doc: Doc) -> bool:
     forms = {form.id for form in doc._.forms}
     if WHY in forms or doc._.topic.id == WHY:
         return is_own(doc) or of_cooker(doc)
+    if fault_questions.either(doc):
+        return True
     if changes_an_ingredient(doc):
         return False
     return said(words, ASKS_CAUSE) or forms.isdisjoint(ASK_APART)

@@ -10,6 +10,7 @@ from assistant.reading.elevation_mentions import METRIC_BARE
 from assistant.reading.reader import hear
 from assistant.reading.spans import Elevation
 from assistant.understanding.request import TROUBLE, Hearing
+from rules.baking import styles
 from rules.catalogue import marked, topics
 from rules.foods.dishes import dishes
 from rules.model import PLACE_SLOTS, Kitchen, Request, Units
@@ -17,6 +18,7 @@ from rules.physics.units import M_PER_FT
 
 # an elevation told in metres is a round one of them, and none in feet
 ROUND_M, ROUND_FT = 10, 50
+BEFORE_COOKING = ("soaking",)
 SLOTS_OF_A_DISH = (
     "time_min",
     "time_high_min",
@@ -38,6 +40,7 @@ SLOTS_OF_A_DISH = (
     "jars",
     "packing",
     "symptoms_too",
+    "wanted_doneness",
     "amounts",
     "equipment",
 )
@@ -64,7 +67,8 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
         turned = (to for slot, to in topics()[previous.topic].turns_to.items() if getattr(now, slot))
         stated["topic"] = next(turned, previous.topic)
         named = None if stated["topic"] == TROUBLE else now.subject
-        stated["subject"] = heard.subject_for(stated["topic"]) or named or previous.subject
+        kept = None if _is_done_with(previous, now) else previous.subject
+        stated["subject"] = heard.subject_for(stated["topic"]) or named or kept
         if previous.portions and heard.plain and now.portions is None and heard.plain >= 1:
             now = replace(now, portions=int(heard.plain))
         stated["nearest"] = now.nearest or previous.nearest
@@ -75,7 +79,8 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
         stated |= {"topic": previous.topic, "subject": previous.subject}
     again = now.topic == previous.topic and now.topic in marked("keeps_dish")
     nameless = now.dish is None and now.dish_class is None
-    about_it = goes_on or (nameless and (again or now.topic in marked("same_dish")))
+    bake = now.topic == "bake_adjust" and is_baked(previous.dish_class)
+    about_it = goes_on or (nameless and (again or bake or now.topic in marked("same_dish")))
     if about_it:
         stated |= _dish(previous, now)
         feeding = {now.topic, previous.topic} <= marked("feeding")
@@ -84,6 +89,17 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
             keep = SLOTS_OF_A_DISH if same else ("portions", "service_time")
             stated |= {slot: getattr(previous, slot) for slot in keep if getattr(now, slot) in (None, ())}
     return replace(now, **(_place(previous, now, goes_on) | stated))
+
+
+def _is_done_with(previous: Request, now: Request) -> bool:
+    """Whether a question of what comes before the cooking gives way to the cooking: how long to soak; and to cook?"""
+    cooks = now.method is not None or "cook" in now.text.casefold()
+    return previous.subject in BEFORE_COOKING and cooks
+
+
+def is_baked(dish_class: str | None) -> bool:
+    """Whether a dish of a class is of flour and goes into the oven: then a question of baking goes on with it."""
+    return dish_class is not None and styles.is_a(styles.style_of(dish_class), "floured")
 
 
 def _in_unit_meant(previous: Request, heard: Hearing) -> Request | None:
@@ -111,12 +127,21 @@ def _figure_said(previous: Request, unit: str) -> float | None:
 def _in_metres(previous: Request, heard: Hearing) -> Request:
     """What is said now; a bare elevation is in metres where the one before was told in round metres."""
     before, bare = previous.elevation_m, heard.bare_elevation
-    metric = previous.units == "metric" and heard.units != "us" and before is not None
+    metric = heard.units != "us" and previous.elevation_from in ("stated", "kitchen", None)
     if bare is None or before is None or not metric or not METRIC_BARE[0] <= bare <= METRIC_BARE[1]:
         return heard.request
-    if before % ROUND_M or not (before / M_PER_FT) % ROUND_FT:
+    if not in_round_metres(before):
         return heard.request
     return replace(heard.request, elevation_m=bare)
+
+
+def in_round_metres(elevation_m: float | None) -> bool:
+    """Whether an elevation was told in metres, as its figure is a round one of them and none of feet.
+
+    >>> in_round_metres(2400.0), in_round_metres(2133.6)
+    (True, False)
+    """
+    return elevation_m is not None and not elevation_m % ROUND_M and bool((elevation_m / M_PER_FT) % ROUND_FT)
 
 
 def _dish(previous: Request, now: Request) -> dict[str, Any]:

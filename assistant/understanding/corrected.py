@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
 from assistant.reading.spans import Found
@@ -11,6 +12,22 @@ NOT_THIS = tuple(phrase.split() for phrase in cues("corrected", "not_this"))
 RATHER = frozenset(cues("corrected", "rather"))
 NOT_THERE = tuple(phrase.split() for phrase in cues("corrected", "not_there"))
 LITTLE = frozenset(cues("corrected", "little"))
+
+# forget that, and then another question of so many words
+TAKEN_BACK = re.compile(rf"\b(?:{'|'.join(cues('corrected', 'taken_back'))})\b[\s.,;:!-]+", re.IGNORECASE)
+FEWEST_LEFT = 4
+
+
+def after_taking_back(text: str) -> str:
+    """What is left where a first question is taken back, and another put; else the text as it came.
+
+    >>> after_taking_back("Price of beans? No, forget that. How long for lentils at 7,000 ft?")
+    'How long for lentils at 7,000 ft?'
+    >>> after_taking_back("forget that")
+    'forget that'
+    """
+    *_, last = TAKEN_BACK.split(text)
+    return last.strip() if last != text and len(last.split()) >= FEWEST_LEFT else text
 
 
 def meant(words: Sequence[str], found: Sequence[Found]) -> tuple[Found, ...]:

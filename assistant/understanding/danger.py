@@ -80,8 +80,8 @@ def listen(doc: Doc, before: Scene) -> Listened:
 def granted(hazard: Hazard, doc: Doc, heard: HeardIn, alarmed: Alarm) -> bool:
     """Whether a hazard that holds is one: the net does not take it for harmless, and what is said of people is of food.
 
-    A hazard that is only told about, not refused, needs nobody's leave; nor one with a figure of its own, or in a
-    question about safety, whose pieces were said in one breath.
+    A hazard that is only told about, not refused, needs nobody's leave unless chance brought its pieces together;
+    nor does one with a figure of its own, or in a question about safety, whose pieces were said in one breath.
     """
     if hazard.beside:
         return spread.names_food_beside(doc, hazard)
@@ -89,7 +89,8 @@ def granted(hazard: Hazard, doc: Doc, heard: HeardIn, alarmed: Alarm) -> bool:
     if near and (hazard.numeric or any(form.id in ASKS_SAFETY for form in doc._.forms)):
         return True
     least = NEAR_FROM if near else SPREAD_FROM
-    return hazard.subject is not None or alarmed.danger >= least
+    told = hazard.subject is not None and heard.spreads[hazard.id] != spread.APART
+    return told or alarmed.danger >= least
 
 
 def warns_alone(doc: Doc, heard: HeardIn, before: Scene, alarmed: Alarm) -> bool:

@@ -119,6 +119,25 @@ def heard_in(text: str) -> tuple[str, ...]:
     return tuple(dict.fromkeys(m.phrase.symptom for m in _settled(line, _matches(line), frozenset(), {})))
 
 
+def stands(words: Sequence[str], written: tuple[str, ...]) -> bool:
+    """Whether one of some phrases, written as those of the catalogue, stands among the words.
+
+    >>> stands("i never opened the oven door".split(), ("NOT open door", "NOT open oven"))
+    True
+    """
+    line = _line(words)
+    return any(
+        line.stems[start] in (phrase.words[0] or ()) and _places(line.stems, start + 1, phrase.words[1:]) is not None
+        for phrase in _written(written)
+        for start in range(len(line.stems))
+    )
+
+
+@cache
+def _written(written: tuple[str, ...]) -> tuple[Phrase, ...]:
+    return tuple(_phrase(one, "", frozenset(), frozenset()) for one in written)
+
+
 def told(doc: Doc) -> tuple[str, ...]:
     """The faults of an utterance: what happened before what is only spoken of, what is told in more words first."""
     order = ("told", "named", "wished")

@@ -119,7 +119,7 @@ def _matchers(vocab: Vocab, file: str, table: str) -> Matchers:
     made: dict[tuple[str, ...], Matcher] = {}
     for row in tables.read_toml(file)[table]:
         apart: dict[tuple[str, ...], list[list[Token]]] = {}
-        for pattern in row["patterns"]:
+        for pattern in row.get("patterns", ()):
             for tokens in patterns_of(pattern):
                 apart.setdefault(_needed(tokens), []).append(tokens)
         for words, patterns in apart.items():

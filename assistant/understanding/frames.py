@@ -14,6 +14,7 @@ from assistant.reading.tokens import norms
 from assistant.understanding import kitchen_told
 from assistant.understanding.claims import claimed
 from assistant.understanding.concepts import stem, stems
+from assistant.understanding.serving import HOURS
 from rules import tables
 from rules.catalogue import Topic, topics
 from rules.foods.dishes import dishes
@@ -21,7 +22,9 @@ from rules.foods.dishes import dishes
 SIGNS = "lexicon/signs.toml"
 # dishes that are no ingredients; an utterance of spans alone
 FOOD, NOTHING_ELSE = "food", "nothing_else"
-BARE, KITCHEN_TOLD = "bare", "kitchen_told"
+BARE, KITCHEN_TOLD, HOUR = "bare", "kitchen_told", "hour"
+# before a figure that can be an hour
+BEFORE_HOUR = ("at", "for", "by", "from", "till", "until", "before", "is")
 
 Doc.set_extension("signs", default=frozenset(), force=True)
 Doc.set_extension("fitting", default=frozenset(), force=True)
@@ -67,6 +70,8 @@ def signs_of(doc: Doc) -> Iterator[str]:
         yield from book.stems.get(one, ())
     if kitchen_told.tells(doc) or kitchen_told.asks_back(doc):
         yield KITCHEN_TOLD
+    if any(n.value in HOURS and n.start and norms(doc)[n.start - 1] in BEFORE_HOUR for n in doc._.numbers):
+        yield HOUR
     text = f" {' '.join(norms(doc))} "
     yield from (sign for phrase, sign in book.phrases if phrase in text)
     kept = claimed(doc)

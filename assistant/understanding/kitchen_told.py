@@ -8,6 +8,7 @@ from assistant.reading.tokens import norms
 from assistant.understanding import forms, unclaimed
 from assistant.understanding.cue_words import cues, said
 
+HEIGHT = cues("kitchen_told", "height")
 OWN, ASKED_BACK = cues("kitchen_told", "own"), cues("kitchen_told", "asked_back")
 ASKING, OPENING, TASKS = (frozenset(cues("kitchen_told", name)) for name in ("asking", "opening", "tasks"))
 POLITE, GOING_ON = cues("kitchen_told", "polite"), cues("kitchen_told", "going_on")
@@ -39,4 +40,9 @@ def asks(doc: Doc) -> bool:
 
 def asks_back(doc: Doc) -> bool:
     """Whether it is asked how high a place is, or what is taken for granted."""
-    return said(norms(doc), ASKED_BACK)
+    return said([token.norm_ for token in doc], ASKED_BACK)
+
+
+def asks_height(doc: Doc) -> bool:
+    """Whether it is asked how high a place is."""
+    return said([token.norm_ for token in doc], HEIGHT)

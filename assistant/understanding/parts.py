@@ -25,6 +25,7 @@ ASKED_ANYWHERE = frozenset(("how_long", "how_hot", "how_much", "more", "remainin
 # how a piece begins that asks of the two before it, and by what it asks for their reason
 ONE_OF_THEM = frozenset((("which", "one"), ("which", "of"), ("which", "ones")))
 WORDS_OF_REASONS = frozenset(("why", "science", "physics", "chemistry", "reason", "logic", "theory", "explain"))
+FILLS = frozenset(("filling", "fillings", "inside"))
 PAUSES = ENDS | {","}
 MOST, FEWEST_WORDS, LEAD = 4, 3, 3
 
@@ -62,6 +63,16 @@ def refers_back(doc: Doc, segment: Segment) -> bool:
         return True
     idle = senses.senses().idle
     return not WORDS_OF_REASONS.isdisjoint(words) and all(senses.stems_of(word) in idle for word in words)
+
+
+def led(doc: Doc) -> tuple[str, str] | None:
+    """What is said before a question that is joined to it, and the question: in Celsius please, and how long a side?"""
+    for token in doc[1:]:
+        joined = token.norm_ in JOINS and _opens(doc, token.i + 1)
+        after = norms(doc)[token.i - 1] in PAUSES and _opens(doc, token.i)
+        if joined or after:
+            return doc[: token.i].text, doc[token.i :].text
+    return None
 
 
 def _segments(doc: Doc) -> Iterator[Segment]:
@@ -104,13 +115,18 @@ def of_dishes(doc: Doc) -> tuple[str, ...]:
     ('how long for artichokes', 'for eggs in Quito')
     """
     words = norms(doc)
-    named = _apart([f for f in corrected.meant(words, doc._.found) if f.kind == "dish"])
+    named = _apart([f for f in corrected.meant(words, doc._.found) if f.kind == "dish" and not _fills(doc, f)])
     leads = [_lead(doc, before, after) for before, after in pairwise(named)]
     if not leads or any(lead is None for lead in leads) or len(named) > MOST:
         return ()
     starts = [0, *(lead for lead in leads if lead is not None)]
     ends = [*(_without_joins(doc, lead) for lead in starts[1:]), len(doc)]
     return tuple(doc[start:end].text for start, end in zip(starts, ends, strict=True))
+
+
+def _fills(doc: Doc, dish: Found) -> bool:
+    """Whether it is what another dish is filled with: chicken filling."""
+    return dish.end < len(doc) and norms(doc)[dish.end] in FILLS and dish.start > 0
 
 
 def _apart(found: Sequence[Found]) -> list[Found]:

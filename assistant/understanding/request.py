@@ -15,7 +15,9 @@ from assistant.reading.tokens import norms
 from assistant.understanding import (
     amounts,
     answer_preferences,
+    bake_subject,
     corrected,
+    fault_questions,
     faults,
     kitchen_told,
     lexicon,
@@ -25,6 +27,7 @@ from assistant.understanding import (
     temperatures,
     time_roles,
     timer_words,
+    tins,
     unclaimed,
     wanted,
     what_is_asked,
@@ -33,6 +36,7 @@ from assistant.understanding import (
 )
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues, said
+from assistant.understanding.forms import Form
 from assistant.understanding.time_roles import Times
 from assistant.understanding.timer_words import OfTimers
 from assistant.understanding.wondering import is_of_a_dish, is_of_kitchen
@@ -55,13 +59,25 @@ TROUBLE = "troubleshoot"
 # two readings of one temperature, in the units of either scale [degF]
 SAME_F = 1.0
 METHODS_WITHOUT_ROLES = ("sous_vide", "hold", "chill", "proof", "preserve")
+# how food gets into a bath without anybody saying sous vide, how hot that is [degF], and what comes behind it
+VACUUM, BAGGED = (
+    frozenset(("vacuum", "vac", "vacced")),
+    frozenset(("pack", "packed", "bag", "bags", "bagged", "seal", "sealed", "pouch")),
+)
+BATH_F = (113.0, 203.0)
+BEHIND_A_BATH = (None, "chill")
 # forms in which two things are held against each other
 COMPARING = ("which", "differ")
+METRIC_LANDS = cues("elevation", "metric_lands")
 KEEPING, KEPT, BATHS = cues("kept_hot", "verbs"), cues("kept_hot", "ends"), cues("kept_hot", "baths")
 KEPT_WITHIN = 5
 HOT_WORDS = cues("temperature", "hot")
 # what a food that another dish is made of must not lose: kidney bean curry
 STAYS = ("lectin", "any_bean", "cyanogenic", "wild_foraged", "trichinella", "raw_egg", "raw_fish", "in_oil")
+# bakes that get steam in the oven, and how that is said
+CRUSTS = ("yeast_bread", "laminated", "flatbread", "choux")
+STEAMED_OVENS = ("with steam", "no steam", "add steam", "more steam", "of steam", "steam oven", "steam in the oven")
+QUESTION_WORDS = ("what", "how", "which", "where", "when")
 AHEAD = cues("ahead", "words")
 CHANGES_OF_A_BAKE = cues("leaning", "baking")
 SAVING = cues("saving", "words")
@@ -122,14 +138,15 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     talk = small_talk.kind([token.lower_ for token in doc]) if topic in SMALL_TALK else None
     topic = "smalltalk" if talk in small_talk.SAID_ANYHOW else topic
     found = [f for f in corrected.meant(words, doc._.found) if f not in lacking]
-    units = answer_preferences.spoken_system(words, doc._.measures)
+    units = answer_preferences.spoken_system(words, doc._.measures) or of_land(words, doc)
     tools = equipment(words, found)
     dish = faults.said_of(doc) if topic == TROUBLE else None
     dish = dish or amounts.made_of(doc, amounts.bird(main_dish(found, topic), doc), topic)
     dish = dish or ("white rice" if topic == "liquid" and "rice_cooker" in tools else None)
     dish = wanted.egg(dish, words)
     method = spoken_method(words, found) or implied_method(words, topic) or method_of(tools)
-    method = in_a_bath(method, dish, words)
+    method = "bake" if method == "steam" and steams_the_oven(words, dish) else method
+    method = "sous_vide" if cooks_in_bag(words, doc, method) else in_a_bath(method, dish, words)
     whistled = whistles.heard(doc)
     method = method or (None if whistled is None else "pressure_cook")
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
@@ -151,15 +168,21 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     method = None if method == "hold" and when.slack else method
     times: Times = time_roles.without(doc, (when.slack, when.rest))
     count = amounts.count(doc, dish, topic)
+    yielded = amounts.own_yield(doc) if dish else None
     no_such = unclaimed.dish(doc) if dish is None else None
     unknown = [u for u in unclaimed.places(doc) if u.text or kitchen.elevation_m is None]
     elliptical = unclaimed.is_elliptical(doc) or unclaimed.elsewhere(doc)
     timers = timer_words.heard(doc)
+    weighed = [m for m in dry_measures(doc, topic) if m.end != times.rated]
     request = Request(
         text=doc.text,
         topic=topic,
         subject=doc._.subject,
         amounts=what_is_in_it.amounts(doc) if topic == TROUBLE else (),
+        struck=fault_questions.struck(doc) if topic == TROUBLE else (),
+        either=fault_questions.either(doc) if topic == TROUBLE else (),
+        blames_place=topic == TROUBLE and fault_questions.blamed(doc),
+        tins=tins.named(doc.text) if doc._.subject in (bake_subject.SWAP, bake_subject.PAN) else (),
         saving=topic == TROUBLE and said(words, SAVING),
         symptoms_too=faults.told(doc)[1:] if topic == TROUBLE else (),
         **({"dish": dish} | rivals(doc, dish, method)),
@@ -176,8 +199,9 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         **time_slots(times, topic, method),
         temperature_c=temp_c,
         temperature_of=temperature_of(doc, temp_c),
-        quantity=quantity([m for m in dry_measures(doc, topic) if m.end != times.rated], words, gauge),
-        quantity_of=amounts.quantity_of(doc, dish, count),
+        quantity=of_the_subject(doc, quantity([yielded[0]] if yielded else weighed, words, gauge)),
+        quantity_of=None if yielded else amounts.quantity_of(doc, dish, count),
+        own_yield=yielded[1].low / yielded[0].low if yielded else None,
         count=count,
         portions=amounts.portions(doc, topic, when.service.start if when.service else None),
         course=amounts.course(words),
@@ -201,7 +225,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         small_talk=talk if topic == "smalltalk" else None,
         nearest=nearest(doc),
         choices=doc._.topic.choices if not (elliptical or doc._.safety) and topic == doc._.topic.id else (),
-        forms=tuple(dict.fromkeys(form.id for form in doc._.forms)),
+        forms=tuple(dict.fromkeys(form.id for form in doc._.forms if not is_asked_for(doc, form))),
         belief=doc._.wonder.belief if topic == WHY else None,
         denied=doc._.wonder.denied and topic == WHY,
         terms=doc._.wonder.terms if topic == WHY else (),
@@ -231,6 +255,24 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         unit_meant=elevation_figures.unit_meant(words),
         dish_of_a_bake=main_dish(without_ingredients(found), "bake_adjust"),
     )
+
+
+def steams_the_oven(words: Sequence[str], dish: str | None) -> bool:
+    """Whether steam is let into the oven for a crust, and nothing is steamed: baguettes at 240 with steam."""
+    baked = dish is not None and dishes()[dish].dish_class in CRUSTS
+    return baked and said(words, STEAMED_OVENS)
+
+
+def is_asked_for(doc: Doc, form: Form) -> bool:
+    """Whether what sounds like a verdict stands behind a question word: what do I pull it at, how far must I go."""
+    words = [token.norm_ for token in doc[max(form.start - 2, 0) : form.start]]
+    return form.id == "is_ok" and any(word in QUESTION_WORDS for word in words)
+
+
+def of_land(words: Sequence[str], doc: Doc) -> Units | None:
+    """Metric where a bare elevation is told of mountains that are measured in metres, and nothing is in other units."""
+    bare = any(not mention.unit and not mention.place for mention in doc._.elevations)
+    return "metric" if bare and not doc._.measures and said(words, METRIC_LANDS) else None
 
 
 def time_slots(times: Times, topic: str, method: str | None) -> dict[str, Any]:
@@ -282,7 +324,7 @@ def main_dish(found: Sequence[Found], topic: str) -> str | None:
 
     Where it is asked how much liquid a dish takes, stock is that liquid.
     """
-    heard = [f for f in found if f.kind == "dish"]
+    heard = [f for f in (without_ingredients(found) if weighs_a_batter(found) else found) if f.kind == "dish"]
     also = {f.start for f in found if f.kind == "ingredient"} if topic in marked("of_baking") else set()
     poured = LIQUIDS if topic == "liquid" else LIQUIDS[:1]
     best = min(heard, key=lambda f: (dishes()[f.id].dish_class in poured, f.start in also, f.start), default=None)
@@ -290,6 +332,12 @@ def main_dish(found: Sequence[Found], topic: str) -> str | None:
         return None
     named = headed(best, heard).id
     return whole_dish(named, heard) if topic == TROUBLE else narrower(named, heard)
+
+
+def weighs_a_batter(found: Sequence[Found]) -> bool:
+    """Whether flour and sugar stand beside what is a dish as well: the eggs are those of a cake."""
+    names = " ".join(f.id for f in found if f.kind == "ingredient").split()
+    return "flour" in names and "sugar" in names
 
 
 def headed(best: Found, heard: Sequence[Found]) -> Found:
@@ -360,6 +408,14 @@ def implied_method(words: Sequence[str], topic: str) -> str | None:
     return next((m for word, m in IMPLIED_METHODS.items() if word in words), None) if topic == "temperature" else None
 
 
+def cooks_in_bag(words: Sequence[str], doc: Doc, method: str | None) -> bool:
+    """Whether food is packed by vacuum and held at the temperature of a bath, whatever is done to it after."""
+    packed_so = not VACUUM.isdisjoint(words) and not BAGGED.isdisjoint(words)
+    if not packed_so or method not in BEHIND_A_BATH:
+        return False
+    return any(BATH_F[0] <= said.temp_f <= BATH_F[1] for said in temperatures.said(doc))
+
+
 def equipment(words: Sequence[str], found: Sequence[Found]) -> tuple[str, ...]:
     """The equipment that is named, also where its name was heard as the method it is for: electric pressure cooker."""
     named = (" ".join(words[f.start : f.end]) for f in found if f.kind in ("equipment", "method"))
@@ -388,6 +444,14 @@ def quantity(measures: Sequence[Measure], words: Sequence[str], gauge: float | N
         if m.kind in ("mass", "volume") and not gauged:
             return Quantity(round(m.said, 6), m.unit)
     return None
+
+
+def of_the_subject(doc: Doc, first: Quantity | None) -> Quantity | None:
+    """The amount of the ingredient that is asked about; none of another: how much yeast for 10 kg of flour."""
+    if doc._.topic.id not in marked("of_baking") or first is None or doc._.subject not in what_is_in_it.roles():
+        return first
+    told, own = what_is_in_it.asked_of(doc, doc._.subject)
+    return Quantity(own.value, own.unit) if own else None if told else first
 
 
 def service_time(clock: Sequence[Measure]) -> str | None:

@@ -11,6 +11,7 @@ from spacy.tokens import Doc
 
 from assistant.reading.text import fold
 from assistant.reading.tokens import norms
+from assistant.understanding.forms import patterns_heard
 from assistant.understanding.topics import UNSURE
 from rules import book, tables
 from rules.catalogue import marked
@@ -36,7 +37,8 @@ class Subject:
     within: topics for which its phrases count; empty for any that is open to safety
     together: groups of words; a sentence with a word of each group is about the subject, wherever they stand
     spread: topics beside its own in which its groups count; unless: words and phrases that speak against it
-    first: whether it is looked for before the others
+    first: whether it is looked for before the others; beside_dish: whether its groups count where a dish is named
+    patterned: whether it is told by patterns, as a form is, and then whatever the topic
     """
 
     id: str
@@ -46,6 +48,8 @@ class Subject:
     spread: tuple[str, ...] = ()
     unless: tuple[str, ...] = ()
     first: bool = False
+    patterned: bool = False
+    beside_dish: bool = False
 
     def spread_over(self, words: frozenset[str]) -> bool:
         """Whether a sentence has a word of each group."""
@@ -66,6 +70,9 @@ def kitchen_safety(doc: Doc) -> Doc:
         doc._.topic = replace(doc._.topic, id=PRESERVE)
     settle_jam(doc)
     words = norms(doc)
+    if patterned := patterned_subject(doc, " ".join(words)):
+        doc._.safety, doc._.topic = patterned.id, replace(doc._.topic, id=patterned.topic)
+        return doc
     if cooks_instead(doc, " ".join(words)):
         doc._.topic = replace(doc._.topic, id=next(t for t, _ in doc._.topic.scores if t != PRESERVE))
     found = subject_of(words, doc._.topic.id, any(item.kind == "dish" for item in doc._.found))
@@ -84,11 +91,24 @@ def subject_of(words: Sequence[str], topic: str, dish: bool) -> Subject | None:
     return spread_subject(words, topic, dish, first=True) or by_phrase or spread_subject(words, topic, dish)
 
 
+def patterned_subject(doc: Doc, text: str) -> Subject | None:
+    """The subject one of whose patterns stands in a question, in the order of the rows."""
+    heard = {id for id, _, _ in patterns_heard(doc, CATALOGUE, "subject")}
+    return next((one for one in subjects().values() if one.id in heard and not one.barred(text)), None)
+
+
+def is_patterned(id: str | None) -> bool:
+    """Whether a subject is told by patterns: nothing else that a question sounds like counts then."""
+    return id in subjects() and subjects()[id].patterned
+
+
 def cooks_instead(doc: Doc, text: str) -> bool:
     """Whether a question that sounds like preserving names a way to cook, and nothing of preserving."""
     if doc._.topic.id != PRESERVE or puts_up(doc) or safety_subject(text, PRESERVE):
         return False
     methods = {found.id for found in doc._.found if found.kind == "method"}
+    if methods and PRESERVE not in methods and any(h.concept == "not_canning" for h in doc._.concepts):
+        return True
     kept = {dishes()[found.id].dish_class for found in doc._.found if found.kind == "dish"} & KEPT_CLASSES
     speaks_of_it = kept or any(f" {word} " in f" {text} " for word in OF_PRESERVING)
     return bool(methods) and PRESERVE not in methods and not speaks_of_it
@@ -137,6 +157,8 @@ def subjects() -> dict[str, Subject]:
             tuple(row.get("spread", ())),
             tuple(map(fold, row.get("unless", ()))),
             row.get("first", False),
+            "patterns" in row,
+            row.get("beside_dish", False),
         )
         for row in tables.read_toml(CATALOGUE)["subject"]
     }
@@ -203,6 +225,8 @@ def spread_subject(words: Sequence[str], topic: str, dish: bool = False, first: 
 def _is_at_home(subject: Subject, topic: str, dish: bool) -> bool:
     if subject.topic == PRESERVE:
         return topic == PRESERVE or topic in subject.spread
+    if subject.beside_dish:
+        return topic in subject.spread
     return topic in marked("safety_apart") and not dish
 
 

@@ -5,7 +5,7 @@ The phrases are those of data/lexicon/time_roles.toml; without one a time is the
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -28,6 +28,14 @@ POUND, KILO = ("lb", "lbs", "pound", "pounds"), ("kg", "kilo", "kilos", "kilogra
 G_OF = {**dict.fromkeys(POUND, 453.59237), **dict.fromkeys(KILO, 1000.0)}
 PLUS = frozenset(("plus", "+", "over", "extra", "and"))
 SINCE = "since"
+# baked 55 at 350 [min]
+BAKED, FOR, AT, BAKED_MIN = (
+    ("baked", "bake", "baking", "bakes", "cooked"),
+    ("for", "it", "them", "about"),
+    ("at", "@"),
+    (5.0, 180.0),
+)
+SAFE = frozenset(("safe", "unsafe", "safely"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,6 +87,7 @@ def kitchen_times(doc: Doc) -> Doc:
 def heard(doc: Doc) -> Times:
     """The times of an utterance whose forms were heard."""
     times = [m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME]
+    times = times or list(_baked(doc))
     rate = _rate(doc, times)
     if rate and rate.total:
         return Times(rate.total, rate.total, rated=rate.weight_ends)
@@ -94,6 +103,20 @@ def heard(doc: Doc) -> Times:
         planned_min=next((_middle(m) for m, part in parts if part == PLANNED), _bare_min(doc, times, said, PLANNED)),
         rated=rate.weight_ends if rate else None,
     )
+
+
+def _baked(doc: Doc) -> Iterator[Measure]:
+    """A bare number of minutes between the bake and its heat: baked 55 at 350."""
+    taken = {i for m in (*doc._.measures, *doc._.elevations) for i in range(m.start, m.end)}
+    for number in doc._.numbers:
+        before = [token.norm_ for token in doc[max(number.start - 2, 0) : number.start] if token.norm_ not in FOR]
+        baked = number.start not in taken and before[-1:] and before[-1] in BAKED
+        if (
+            baked
+            and BAKED_MIN[0] <= number.value <= BAKED_MIN[1]
+            and doc[number.end : number.end + 1].text.lower() in AT
+        ):
+            yield Measure(number.start, number.end, "time", number.value, number.value, number.value, "min")
 
 
 def without(doc: Doc, waits: Sequence[Measure | None]) -> Times:
@@ -112,8 +135,16 @@ def part_of(doc: Doc, time: Measure, times: Sequence[Measure], said: Sequence[tu
         for part, start, end in said
         if start <= time.start and time.end <= end and sum(start < m.end and m.start < end for m in times) == 1
     ]
-    unsaid = PLANNED if any(form.id == "enough" for form in doc._.forms) else BASELINE
-    return min(around)[-1] if around else unsaid
+    judged = asks_safe(doc)
+    unsaid = PLANNED if judged or any(form.id == "enough" for form in doc._.forms) else BASELINE
+    part = min(around)[-1] if around else unsaid
+    return PLANNED if part == KNOWN and judged else part
+
+
+def asks_safe(doc: Doc) -> bool:
+    """Whether it is asked if a time is safe, not how long it takes to be: what the cook always gives is judged then."""
+    asked = {form.id for form in doc._.forms}
+    return "safe" in asked and "how_long" not in asked and not SAFE.isdisjoint(token.norm_ for token in doc)
 
 
 def _bare_min(doc: Doc, times: Sequence[Measure], said: Sequence[tuple[str, int, int]], wanted: str) -> float | None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import gzip
 import json
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from itertools import combinations, pairwise
 from typing import Any
@@ -16,8 +16,9 @@ from spacy.tokens import Doc
 from assistant.reading.spans import Found
 from assistant.reading.text import fold
 from assistant.reading.tokens import norms
+from assistant.understanding import syrups, tins
 from rules import tables
-from rules.catalogue import topics
+from rules.catalogue import marked, topics
 from rules.foods.dishes import dishes
 
 WEIGHTS = "tables/topic_weights.json.gz"
@@ -25,6 +26,10 @@ CONCEPTS = "lexicon/concepts.toml"
 CUE_WEIGHT = 1.0
 # nearer together than this, two topics are as likely
 UNSURE = 0.3
+# what is asked of a syrup with its temperature is how far to boil it
+STAGE, SWEET = "sugar_stage", "candy"
+# a batter that goes from one tin into another is asked of a bake
+BAKE = "bake_adjust"
 NOTHING_KNOWN = "out_of_scope"
 NOTHING_SAID = "help"
 START, END = "^", "$"
@@ -74,6 +79,12 @@ class Weights:
 def kitchen_topic(doc: Doc) -> Doc:
     """Decide the topic."""
     doc._.topic = decide(doc)
+    if doc._.topic.id == STAGE and any(f.kind == "dish" and dishes()[f.id].dish_class == SWEET for f in doc._.found):
+        doc._.topic = replace(doc._.topic, margin=max(doc._.topic.margin, CUE_WEIGHT))
+    if doc._.topic.id in marked("may_be_syrup") and syrups.boiled_to(doc):
+        doc._.topic = replace(doc._.topic, id=STAGE, margin=max(doc._.topic.margin, CUE_WEIGHT))
+    elif doc._.topic.id in marked("may_be_tins") and len(tins.named(doc.text)) == 2:
+        doc._.topic = replace(doc._.topic, id=BAKE, margin=max(doc._.topic.margin, CUE_WEIGHT))
     return doc
 
 

@@ -8,7 +8,7 @@ from spacy.tokens import Doc
 
 from assistant.reading.tokens import norms
 from assistant.understanding import spelling, topics
-from assistant.understanding.answer_preferences import DEPTHS, LIDS, SYSTEMS
+from assistant.understanding.answer_preferences import DEPTHS, LIDS, SOAKS, SYSTEMS
 from assistant.understanding.claims import claimed
 from assistant.understanding.cue_words import cues, said
 from rules.catalogue import marked
@@ -21,8 +21,12 @@ BEFORE_DISH, BEFORE_PLACE = cues("unknown", "before_dish"), cues("unknown", "bef
 LIVING, NO_ELEVATION = cues("unknown", "living"), cues("unknown", "no_elevation")
 NAMED, SETTLEMENTS, THINGS = cues("unknown", "named"), cues("unknown", "settlements"), cues("unknown", "things")
 NAMED_REACH = 4
+# what a name of the hills begins with: Monte Zoncolan, Refugio Frey
+HEADS = frozenset(cues("unknown", "heads"))
 LEANING = frozenset(cues("leaning", "words"))
-HINTS = (*DEPTHS.values(), *LIDS.values(), *SYSTEMS.values())
+# of what is said of soaking only words that say it by themselves: unsoaked
+SOAKED = tuple(tuple(phrase for phrase in phrases if " " not in phrase) for phrases in SOAKS.values())
+HINTS = (*DEPTHS.values(), *LIDS.values(), *SOAKED, *SYSTEMS.values())
 HINT_WORDS = frozenset(word for phrases in HINTS for phrase in phrases for word in phrase.split())
 LONGEST_DISH = 3
 # how an utterance begins that goes on with the question before, and of how many words it is at most
@@ -107,5 +111,9 @@ def _is_place_named(doc: Doc, at: int) -> bool:
     before = norms(doc)[at - 1]
     if before in NAMED:
         return any(token.norm_ in SETTLEMENTS for token in doc[max(0, at - 1 - NAMED_REACH) : at - 1])
+    if before in HEADS and at > 1 and doc[at].text[0].isupper():
+        return True
+    if before == "the" and at > 1:
+        before = norms(doc)[at - 2]
     lives = said(norms(doc)[max(0, at - 3) : at], LIVING)
     return lives or (before in BEFORE_PLACE and doc[at].text[0].isupper() and not doc.text.isupper())

@@ -10,10 +10,12 @@ from spacy.tokens import Doc
 from assistant.reading import elevation_mentions
 from assistant.reading.text import LONGEST, clean
 from assistant.reading.tokens import norms
+from assistant.understanding import what_is_in_it
+from assistant.understanding.complaints import TROUBLE
 from assistant.understanding.pipeline import read_clean
 from assistant.understanding.request import Hearing, hear
 from rules.catalogue import marked
-from rules.model import Kitchen, Request, Unused
+from rules.model import Amount, Kitchen, Request, Unused
 from rules.said import number, sentences
 
 if TYPE_CHECKING:
@@ -22,6 +24,7 @@ if TYPE_CHECKING:
 say = sentences("understanding/utterance")
 
 # a recipe comes in lines, behind a colon, or machine-made
+AMOUNT_FORMS = frozenset(("how_much", "more"))
 RECIPE_SIGNS = ("\n", ":", "{", "[", "<")
 
 
@@ -45,20 +48,38 @@ def listen(text: str, kitchen: Kitchen, awaited: str | None = None) -> Utterance
     hearing = hear(doc, kitchen)
     if found:
         recipe = with_recipe(hearing, text, found.recipe, alone=not found.question)
+        if recipe.request.topic == TROUBLE:
+            recipe = replace(recipe, request=with_amounts(recipe.request, text, found))
         return Utterance(text, doc, placed(recipe, text, kitchen))
-    formula = _told(text) if hearing.request.topic in marked("of_a_formula") else None
+    of_all = hearing.request.topic in marked("of_a_formula") and not asks_of_one(hearing.request)
+    formula = _told(text) if of_all else None
     if formula:
         return Utterance(text, doc, with_recipe(hearing, text, _titled(formula.recipe, hearing), alone=True))
+    if hearing.request.topic == TROUBLE and any(char.isdigit() for char in text):
+        hearing = replace(hearing, request=with_amounts(hearing.request, text))
     kept = text[: len(cleaned.text) + 1] if cleaned.dropped else text
     return Utterance(text, doc, replace(hearing, request=replace(capped(hearing.request, cleaned.dropped), text=kept)))
+
+
+def asks_of_one(request: Request) -> bool:
+    """Whether how much of one ingredient is asked, whose amount is told beside those of others."""
+    asked = not AMOUNT_FORMS.isdisjoint(request.forms) and request.quantity is not None
+    return asked and request.topic == "bake_adjust" and request.subject in what_is_in_it.roles()
 
 
 def with_recipe(hearing: Hearing, text: str, recipe: str, *, alone: bool) -> Hearing:
     """What is said around a recipe, with the recipe; little or nothing around it asks to convert it."""
     request = replace(hearing.request, text=text, recipe=recipe)
-    if alone or hearing.elliptical or request.topic in marked("of_a_formula"):
+    fails = request.topic == TROUBLE and not alone
+    if alone or (hearing.elliptical and not fails) or request.topic in marked("of_a_formula"):
         request = replace(request, topic="convert_recipe", method=None)
     return replace(hearing, elliptical=False, request=request)
+
+
+def with_amounts(request: Request, text: str, formula: Pasted | None = None) -> Request:
+    """A fault with the amounts of the formula that is told with it, so that a change is of them."""
+    formula = formula or _told(text)
+    return replace(request, amounts=_amounts(formula)) if formula else request
 
 
 def placed(hearing: Hearing, text: str, kitchen: Kitchen) -> Hearing:
@@ -100,6 +121,22 @@ def _told(text: str) -> Pasted | None:
     from assistant.recipes.told import told
 
     return told(text)
+
+
+def _amounts(formula: Pasted) -> tuple[Amount, ...]:
+    """The amounts of a formula by ingredient, as far as they are known."""
+    from assistant.recipes.lines import read_line
+    from assistant.recipes.told import SMALLEST_G
+
+    lines = (read_line(line) for line in formula.recipe.splitlines())
+    known = [line for line in lines if line and line.known and line.role and line.amount]
+    # amounts without a unit are grams where nobody counts so many: 250 butter, but 2 eggs
+    units = [line.unit or ("g" if (line.amount or 0.0) >= SMALLEST_G else "piece") for line in known]
+    return tuple(
+        Amount(line.item, line.role or "", line.amount or 0.0, unit)
+        for line, unit in zip(known, units, strict=True)
+        if line.role != "egg" or unit == "piece" or line.unit
+    )
 
 
 def _pasted(text: str, awaited: bool) -> Pasted | None:

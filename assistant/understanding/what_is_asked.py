@@ -10,8 +10,9 @@ from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
 from assistant.reading.tokens import norms
-from assistant.understanding import cooker_time, faults, safety_subjects
+from assistant.understanding import bake_subject, cooker_time, faults
 from assistant.understanding.complaints import TROUBLE, complains, of_cooker
+from assistant.understanding.safety_subjects import is_patterned, settle_jam
 from assistant.understanding.wondering import (
     Wonder,
     is_doubtful,
@@ -24,7 +25,7 @@ from assistant.understanding.wondering import (
 from rules.topics.why import GENERAL
 
 STAGES = {
-    "thread": ("thread", "thread stage"),
+    "thread": ("thread", "thread stage", "one string", "1 string", "single string", "one thread", "ek taar"),
     "soft_ball": ("soft ball", "softball", "soft ball stage"),
     "firm_ball": ("firm ball", "firmball"),
     "hard_ball": ("hard ball", "hardball"),
@@ -43,6 +44,8 @@ ADJUSTED = {
     "time": ("baking time", "bake time"),
 }
 WHY = "why"
+# how many tokens a question has at most that says nothing of a dish but where
+LONGEST_BARE = 7
 # forms in which a reason may be asked for although the question sounds like another
 OF_REASONS = frozenset(("why", "is_true", "differ", "what_is", "changes", "can_it", "is_ok", "worth", "which"))
 # topics whose words may tell of what is no fault: a loaf that never reads 208, a barometer that reads sea level
@@ -60,7 +63,10 @@ Doc.set_extension("wonder", default=Wonder(), force=True)
 )
 def kitchen_subject(doc: Doc) -> Doc:
     """Hear what is wondered at, and the subject that belongs to the topic. A reason that is meant is a why."""
-    if doc._.topic.id in OF_READINGS | {WHY} or not OF_REASONS.isdisjoint(form.id for form in doc._.forms):
+    told = is_patterned(doc._.safety)
+    if not told and (
+        doc._.topic.id in OF_READINGS | {WHY} or not OF_REASONS.isdisjoint(form.id for form in doc._.forms)
+    ):
         doc._.wonder = found = wonder(doc)
         mended = doc._.topic.id == TROUBLE and of_cooker(doc)
         meant = is_meant(doc, found) and not mended
@@ -70,7 +76,9 @@ def kitchen_subject(doc: Doc) -> Doc:
             doc._.topic, doc._.safety = replace(doc._.topic, id=WHY, fitting=frozenset()), None
         elif doc._.topic.id == WHY:
             doc._.topic = replace(doc._.topic, id=instead(doc, found) or WHY)
-            safety_subjects.settle_jam(doc)
+            settle_jam(doc)
+    if is_bare_dish(doc):
+        doc._.topic = replace(doc._.topic, id="bake_adjust" if "baking" in doc._.signs else "time")
     doc._.subject = str(doc._.safety) if doc._.safety else subject(doc, doc._.topic.id)
     return doc
 
@@ -80,6 +88,13 @@ def holds_methods_apart(doc: Doc, found: Wonder) -> bool:
     forms = {form.id for form in doc._.forms}
     asked = not forms.isdisjoint(COMPARING) and WHY not in forms
     return asked and bool(doc._.elevations) and not found.belief and is_of_methods(doc)
+
+
+def is_bare_dish(doc: Doc) -> bool:
+    """Whether a dish and a place are all that is said, so that nothing has gone wrong: pasta at the Stelvio."""
+    if doc._.topic.id != TROUBLE or doc._.forms or len(doc) > LONGEST_BARE or doc._.safety:
+        return False
+    return any(found.kind == "dish" for found in doc._.found) and not faults.told(doc) and not complains(doc)
 
 
 def subject(doc: Doc, topic: str) -> str | None:
@@ -93,7 +108,7 @@ def subject(doc: Doc, topic: str) -> str | None:
         case "troubleshoot":
             return next(iter(faults.told(doc)), None)
         case "bake_adjust":
-            return _first(found, "ingredient") or named(ADJUSTED, " ".join(words))
+            return bake_subject.special(doc) or bake_subject.ingredient(doc) or named(ADJUSTED, " ".join(words))
         case "preserve":
             return None
         case "order" | "liquid":

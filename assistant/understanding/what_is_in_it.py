@@ -13,6 +13,8 @@ from rules import tables
 from rules.model import Amount
 
 KINDS, NEAR = ("mass", "volume"), 2
+# a larger percentage is hydration or butter [percent]
+LARGEST_SHARE = 20.0
 EACH = frozenset(cues("amounts", "each"))
 # words that mean an ingredient only behind an amount of it: 1 tsp soda
 SHORT = {"soda": "baking soda", "powder": "baking powder"}
@@ -29,6 +31,27 @@ def amounts(doc: Doc) -> tuple[Amount, ...]:
     ends = [*(m.start for m in measures[1:]), len(doc)]
     named = (pair for m, end in zip(measures, ends, strict=False) for pair in _named(doc, m, end))
     return tuple(Amount(name, roles()[name], round(m.said, 6), m.unit) for m, name in named if name in roles())
+
+
+def asked_of(doc: Doc, subject: str) -> tuple[bool, Amount | None]:
+    """Whether amounts are told of ingredients, and the one of the ingredient that is asked about.
+
+    A baker's percentage of it, beside the flour, is an amount too.
+
+    >>> from assistant.understanding.pipeline import read
+    >>> asked_of(read("how much yeast for 10 kg flour, recipe 1.2% yeast"), "active dry yeast")[1].value
+    120.0
+    """
+    told = amounts(doc)
+    own = next((amount for amount in told if amount.ingredient == subject), None)
+    flour = next((amount for amount in told if amount.role == "flour"), None)
+    share = next(
+        (n.value for n in doc._.numbers if doc[n.end : n.end + 1].text == "%" and n.value < LARGEST_SHARE), None
+    )
+    unit, grams = ("g", 1000.0) if flour and flour.unit == "kg" else (flour.unit if flour else "", 1.0)
+    if own is None and flour and share and subject in roles():
+        own = Amount(subject, roles()[subject], round(flour.value * share * grams / 100, 6), unit)
+    return bool(told), own
 
 
 def _named(doc: Doc, measure: Measure, end: int) -> Iterator[tuple[Measure, str]]:

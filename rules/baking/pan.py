@@ -8,10 +8,11 @@ from rules.baking import components
 from rules.baking.batch import Batch
 from rules.baking.change import Change
 from rules.book import Part, rule
-from rules.said import Words, sentences
+from rules.said import Words, sentences, yes
 
 say = sentences("baking/pan")
 USUAL_FILL = 2 / 3
+FOAM = "foam_cake"
 # A sheet of batter this thin never nears the rim.
 SHALLOW = re.compile(r"\bjelly[- ]?roll\b|\bswiss[- ]?roll\b|\bsheet pan\b|\bbaking sheet\b", re.I)
 TWO_THIRDS = re.compile(r"\bfill\w*\b[^.;]{0,40}?\s(?P<fill>(?:2/3|⅔|two[- ]thirds?)(?P<full> full)?)(?!\w)", re.I)
@@ -47,7 +48,7 @@ def filled(batch: Batch) -> Part | None:
 
 def why(batch: Batch) -> Words:
     """The reason."""
-    return say("why", way=batch.way, place=batch.place)
+    return say("why", way=batch.way, place=batch.place, foam=yes(batch.style == FOAM))
 
 
 def rewrite(batch: Batch, text: str) -> list[tuple[int, int, str]]:

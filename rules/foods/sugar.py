@@ -26,6 +26,9 @@ READABLE_K = 0.05
 PUBLISHED_FROM_M = 600
 # the stages that are still near enough to syrup for its boiling point to tell the sugar in it
 SYRUPS = ("thread", "soft_ball")
+# eggs that hot syrup is poured on
+EGG_FOAMS = ("italian meringue", "pate a bombe")
+CHOCOLATES = ("chocolate", "chocolates", "chocolate bark", "bonbons")
 say = sentences("foods/sugar")
 
 
@@ -69,6 +72,15 @@ def _candies() -> dict[str, str]:
     return {r["dish"]: r["stage"] for r in read_csv(CANDIES).rows}
 
 
+def cooked_to(dish: str | None) -> Stage | None:
+    """The stage that a sweet is cooked to; None where it is none.
+
+    >>> cooked_to("fudge").id
+    'soft_ball'
+    """
+    return next((stages()[_candies()[name]] for name in kin(dish) if name in _candies()), None)
+
+
 def wanted(case: Case) -> Stage | None:
     """The stage a question is about: named, or the one the sweet is cooked to; None for all."""
     cooked_to = (_candies()[name] for name in kin(case.request.dish) if name in _candies())
@@ -95,7 +107,7 @@ def told_stages(case: Case) -> tuple[Stage, ...]:
     one = wanted(case)
     if one:
         return (one,)
-    return () if "maple_syrup" in case.traits else tuple(stages().values())
+    return () if "maple_syrup" in case.traits or _is_chocolate(case) else tuple(stages().values())
 
 
 def temp_here_c(case: Case, stage: Stage, temp_c: float) -> float:
@@ -115,6 +127,18 @@ def _figure(case: Case, stage: Stage) -> Figure:
     ends = round(low, 2), round(high, 2)
     label = say("stage-label", stage=stage.label)
     return Figure(f"{stage.id}_temperature", label, here, "degC", *ends, sea_level=round(middle, 2))
+
+
+@rule("sugar.chocolate", "common-practice")
+def chocolate(case: Case) -> Part | None:
+    """Chocolate, which is no boiled sugar: it is tempered as anywhere."""
+    if not _is_chocolate(case):
+        return None
+    return Part(headline=say("chocolate"), because=say("chocolate-because"))
+
+
+def _is_chocolate(case: Case) -> bool:
+    return case.request.dish in CHOCOLATES and case.request.subject not in stages()
 
 
 @rule("sugar.stage", "common-practice", "csu-candy-high-elevation", "usu-faq-453")
@@ -214,7 +238,7 @@ def _reading(case: Case, stage: Stage, offset_k: float) -> Figure:
 def recipe_temperature(case: Case) -> Part | None:
     """A recipe's own temperature carried here from where it was written."""
     asked_c = case.request.temperature_c
-    if asked_c is None or boil_reading_c(case) is not None:
+    if asked_c is None or boil_reading_c(case) is not None or _is_chocolate(case):
         return None
     within(
         "sugar temperature", asked_c, LOWEST_ASKED_C, HIGHEST_ASKED_C, "degC", "Sugar stages run from 230 to 350 °F."
@@ -223,16 +247,20 @@ def recipe_temperature(case: Case) -> Part | None:
     dry = at_sea_c >= stages()["caramel"].low_c
     here_c = asked_c if dry else asked_c - (case.there.boiling_c - case.here.boiling_c)
     stage = next((s for s in stages().values() if s.low_c - 1 <= at_sea_c <= s.high_c + 1), None)
+    whites = case.request.dish in EGG_FOAMS and case.moved
     return Part(
         figures=(Figure("recipe_temperature", say("recipe-label"), round(here_c, 2), "degC"),),
-        headline=say(
-            "recipe-headline",
-            asked=temp(asked_c),
-            baseline=case.baseline,
-            here=temp(here_c),
-            place=case.place,
-            named="yes" if stage else "no",
-            stage=stage.label if stage else "",
+        headline=together(
+            say(
+                "recipe-headline",
+                asked=temp(asked_c),
+                baseline=case.baseline,
+                here=temp(here_c),
+                place=case.place,
+                named="yes" if stage else "no",
+                stage=stage.label if stage else "",
+            ),
+            say("whites") if whites else "",
         ),
     )
 
@@ -241,7 +269,7 @@ def recipe_temperature(case: Case) -> Part | None:
 def published(case: Case) -> Part | None:
     """The published rule of thumb beside the boiling point."""
     one = wanted(case)
-    if case.here.elevation_m < PUBLISHED_FROM_M or (one and not one.shifts):
+    if case.here.elevation_m < PUBLISHED_FROM_M or _is_chocolate(case) or (one and not one.shifts):
         return None
     rule_k = CSU_K_PER_M * case.here.elevation_m
     drop_k = case.sea.boiling_c - case.here.boiling_c
@@ -273,4 +301,14 @@ def burns(case: Case) -> Part:
     return Part(cautions=(Caution("warn", say("burns"), ("common-practice",)),))
 
 
-RULES = (syrup, recipe_temperature, stage_temperature, boiling_point, thermometer, published, cold_water, burns)
+RULES = (
+    chocolate,
+    syrup,
+    recipe_temperature,
+    stage_temperature,
+    boiling_point,
+    thermometer,
+    published,
+    cold_water,
+    burns,
+)

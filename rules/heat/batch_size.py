@@ -8,11 +8,16 @@ from functools import cache
 from rules.book import Case, Part, rule
 from rules.foods.methods import methods
 from rules.model import Request
+from rules.said import Words, bulk, number, sentences, yes
+from rules.said import liquid as poured
 from rules.tables import read_toml
 
 CATALOGUE = "lexicon/amounts.toml"
 # the unit of "double it" where the cook never said how much it was
 BATCH = "batch"
+# liquid that is told beside what it is for; water that is poured away is as the pot has room
+POURED_WITH = ("absorbed", "covers")
+say = sentences("heat/batch_size")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -30,6 +35,28 @@ def amounts() -> dict[str, Amount]:
     """Method -> what the amount changes in it."""
     rows = {row["id"]: Amount(**row) for row in read_toml(CATALOGUE)["amount"]}
     return {id: rows[method.amount] for id, method in methods().items() if method.amount in rows}
+
+
+def for_guests(request: Request) -> Words:
+    """What so many people take of the dish, dry or raw, and its liquid here; empty where nobody is counted."""
+    if not request.portions or request.quantity or request.dish_class is None:
+        return ""
+    from rules.amounts import liquid, portion
+
+    one = portion.head(request)
+    raw_g = one.raw_g * request.portions * portion.over(one.way)
+    wet = liquid.needed(Case(request)) if request.elevation_m is not None else None
+    poured_too = wet is not None and wet.ratio.way in POURED_WITH
+    return say(
+        "for-guests",
+        guests=number(request.portions, 0),
+        raw=bulk(raw_g),
+        food=request.dish or request.dish_class,
+        state=portion.portion(request.dish, request.dish_class).state,
+        wet=yes(poured_too),
+        water=poured(wet.here_ml) if wet else "",
+        liquid=wet.ratio.liquid if wet else "",
+    )
 
 
 def gist(request: Request) -> str:

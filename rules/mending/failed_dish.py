@@ -44,6 +44,8 @@ SAID = ("bake", "roast", "fry")
 # from here on the air makes a difference that a cook can see; and where cooks above sea level mostly are
 HIGH_M, USUAL_M = 600.0, 1800.0
 PRESSURE = "pressure_cook"
+# how far under the boil the middle of a loaf that is done stands [K]
+CRUMB_UNDER_K = 2.8
 # settings that an oven is baked at [degC]
 OVEN_C = (135.0, 290.0)
 
@@ -67,6 +69,7 @@ class Bench:
     written_min: how long the recipe or the packet says where it is right [min]
     placed: whether it is known where; where not, here_m is sea level, and no figure of the place is told
     amounts: what the cook says is in it, by component: not the whole recipe; said_c: a temperature that was said [degC]
+    wanted_c: the reading of its middle that a book asks for [degC]
     """
 
     dish_class: str
@@ -82,6 +85,7 @@ class Bench:
     log: Log = Log()
     placed: bool = True
     said_c: float | None = None
+    wanted_c: float | None = None
     amounts: Mapping[str, Base] = field(default_factory=dict)
 
     @property
@@ -104,6 +108,7 @@ class Bench:
             ("boil", temp(self.boil_c)),
             ("gas", number(gas, 1)),
             ("gel", temp(self.boil_c + RISE_K)),
+            ("crumb", temp(self.boil_c - CRUMB_UNDER_K)),
         )
 
     @cached_property

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from rules.baking import styles
 from rules.errors import within
+from rules.foods import sugar
 from rules.foods.dishes import dishes
 from rules.mending.causes import Cause, behind, causes
 from rules.mending.failed_dish import CLASSES, PRESSURE, Base, Bench
@@ -21,6 +22,9 @@ from rules.recipe import Recipe
 
 ORDER = ("leavening", "yeast", "sugar", "liquid", "oven", "time")
 OUT_OF_REACH = 0.1
+# a crumb whose middle is judged by a thermometer, the cause that it is waited for in vain, and its points
+CRUMBS = ("yeast_bread", "quick_bread", "layer_cake", "pound_cake", "laminated")
+OUT_OF_REACH_CORE, FIRST_OF_ALL = "core_out_of_reach", 20.0
 # how much the causes of a further fault count
 BESIDE = 0.5
 
@@ -40,6 +44,8 @@ def suggest(
     units: Units = "us",
     amounts: Mapping[str, Base] | None = None,
     said_c: float | None = None,
+    wanted_c: float | None = None,
+    struck: Sequence[str] = (),
     log: Sequence[Trial] = (),
 ) -> Mending:
     """Rank what may lie behind a failure and size the changes; one change comes next.
@@ -50,6 +56,8 @@ def suggest(
     elevation_m: where it is cooked, None where nobody has said; from_elevation_m: where the recipe is right [m]
     time_min: how long it was cooked; written_min: how long the recipe or the packet says
     amounts: what the cook says is in it, by component; said_c: a temperature [degC]
+    wanted_c: the reading of the middle that a book asks for [degC]
+    struck: causes that are ruled out
     log: earlier batches of it, oldest first, the last of them being the one that shows these symptoms
     raises: UnknownWord for a symptom that is not in the catalogue; OutOfRange for an elevation no kitchen has
     source: the causes' own, uwyo-altitude-adjusters (one thing at a time, in order)
@@ -71,10 +79,12 @@ def suggest(
         method=method, from_m=from_elevation_m, units=units, time_min=time_min, written_min=written_min,
         log=Log(tuple(log)),
         placed=elevation_m is not None, amounts=amounts or {}, said_c=said_c,
+        wanted_c=wanted_c,
     )  # fmt: skip
     if dish_class is None and recipe is None:
         bench = replace(bench, style=styles.style_of(bench.dish_class))
     scored = _scored(found, bench)
+    scored = [row for row in scored if row[1].id not in struck and not belied(row[1], bench)] or scored
     return _in_turn(found, scored, bench) if scored else Mending(found, (), bench)
 
 
@@ -102,9 +112,27 @@ def _scored(found: Sequence[Symptom], bench: Bench) -> list[tuple[float, Cause]]
         share = BESIDE if place else 1.0
         for weight in behind(symptom, bench.dish_class):
             points[weight.cause] = points.get(weight.cause, 0.0) + share * weight.at(bench.ranked_m)
+    if _waits_in_vain(bench):
+        points[OUT_OF_REACH_CORE] = FIRST_OF_ALL
     scored = [(round(p * _fits(causes()[id], bench), 2), causes()[id]) for id, p in points.items()]
     kept = [row for row in scored if not bench.cannot(row[1])]
     return sorted(kept if len(kept) > 1 else scored, key=lambda row: (-row[0], _place(row[1]), row[1].id))
+
+
+def belied(cause: Cause, bench: Bench) -> bool:
+    """Whether the reading that a sweet was cooked to rules out that it left the heat too soon, or too late."""
+    stage = sugar.cooked_to(bench.dish)
+    if cause.by != "stage" or stage is None or bench.said_c is None or not bench.placed or not stage.shifts:
+        return False
+    low_c = stage.low_c - (bench.sea_boil_c - bench.boil_c)
+    return bench.said_c > low_c if cause.way == "hotter" else bench.said_c < low_c
+
+
+def _waits_in_vain(bench: Bench) -> bool:
+    """Whether a moist crumb is to read more than water boils at here: it never does, and dries out meanwhile."""
+    return (
+        bench.wanted_c is not None and bench.placed and bench.dish_class in CRUMBS and bench.wanted_c > bench.boil_c - 1
+    )
 
 
 def _fits(cause: Cause, bench: Bench) -> float:

@@ -18,6 +18,22 @@ say = sentences("topics/doneness")
 TENDER_C = to_c(203)
 TENDER_CLASSES = ("collagen_cut", "mixed_stew")
 SIMMER_BELOW_K = 3.0
+# what heat alone, or this heat, does not make safe
+HURTS = frozenset(
+    (
+        "lectin",
+        "any_bean",
+        "cyanogenic",
+        "wild_foraged",
+        "in_oil",
+        "egg",
+        "raw_egg",
+        "raw_milk",
+        "raw_fish",
+        "breast_milk",
+    )
+)
+SAFETY_FORMS = frozenset(("safe", "enough", "is_true"))
 # hotter is no reading of meat, but of an oven
 READING_AT_MOST_C = to_c(210)
 
@@ -140,7 +156,27 @@ def _chart(case: Case) -> Part:
 def _no_row(case: Case) -> Part | None:
     if done_readings.reading(case.request.dish, case.dish_class):
         return None
-    return Part(headline=say("not-in-the-chart", food=case.request.dish or say("this")))
+    safe_asked = not SAFETY_FORMS.isdisjoint(case.request.forms) and HURTS.isdisjoint(case.traits)
+    safe_asked = safe_asked and case.request.time_min is None
+    asked_c = case.request.temperature_c or 0.0
+    of_food = case.request.temperature_of in (None, "core", "hold") and "perishable" in case.traits
+    return Part(
+        headline=say(
+            "by-its-signs",
+            food=case.request.dish or dishes.classes()[case.dish_class].label,
+            signs=_signs(case),
+            safe="asked" if safe_asked else "unasked",
+            asked=temp(asked_c),
+            hot="yes" if of_food and holding_limits.limit_c("hot_hold") <= asked_c <= READING_AT_MOST_C else "no",
+            hold=temp(holding_limits.limit_c("hot_hold")),
+            reheat=temp(holding_limits.limit_c("reheat")),
+        )
+    )
+
+
+def _signs(case: Case) -> Said | str:
+    """What shows that such a dish is done."""
+    return dishes.classes()[case.dish_class].check_for(case.request.method)
 
 
 @rule("doneness.check", "common-practice")
@@ -148,7 +184,11 @@ def check(case: Case) -> Part | None:
     """What shows that it is done."""
     if case.dish_class == "general":
         return None
-    return Part(steps=(say("check", signs=dishes.classes()[case.dish_class].check_for(case.request.method)),))
+    unsaid = safety.safe_temperature(case.request.dish, case.dish_class) or done_readings.reading(
+        case.request.dish, case.dish_class
+    )
+    # where there is no temperature to tell, the signs are the headline already
+    return Part(steps=(say("check", signs=_signs(case)),)) if unsaid else None
 
 
 @rule("doneness.core", "common-practice", "iapws-r7-97")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from rules.book import Case, Part, rule
 from rules.model import Figure, Request
-from rules.said import duration, sentences
+from rules.said import Measure, Said, exact_duration, sentences
 
 say = sentences("topics/timer")
 
@@ -20,8 +20,13 @@ def length(case: Case) -> Part:
         return Part(headline=say("kept-in-a-conversation"))
     return Part(
         figures=(Figure("timer", say("label"), minutes, "min"),),
-        headline=say("headline", time=duration(minutes)),
+        headline=headline(case.request.dish or case.request.timer_name, exact_duration(minutes)),
     )
+
+
+def headline(name: str, time: Measure) -> Said:
+    """The length, and what the timer is for where that was said."""
+    return say("headline-for", time=time, name=name) if name else say("headline", time=time)
 
 
 def needs(request: Request) -> tuple[str, ...]:

@@ -7,6 +7,7 @@ was cooked, the cause and the change are told in general, and the elevation is a
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from functools import lru_cache
 
 from rules import mending
@@ -16,7 +17,10 @@ from rules.explanations.boil import boils
 from rules.explanations.rise import gas_swells
 from rules.foods.methods import usual_class
 from rules.mending import Failed, Mending, Ranked, Symptom
+from rules.mending.causes import behind
+from rules.mending.choice import chosen
 from rules.mending.failed_dish import Base
+from rules.mending.formula import resized
 from rules.mending.safety import cautions
 from rules.mending.symptoms import RESCUE
 from rules.model import Caution, Figure, Request
@@ -32,8 +36,14 @@ GAS, WATER = ("leavening", "yeast", "proof", "pan"), ("boil", "cooker", "stage",
 # roles of ingredients that a change can be of
 COMPONENTS = {role: role for role in ("leavening", "sugar", "flour", "fat", "yeast", "liquid", "salt")}
 COMPONENTS |= {"dairy": "liquid"}
+# readings that books give for the middle of a bake [degC]
+CORES_C = (85.0, 102.0)
 # shorter than this it tells when it went wrong, not how long it was cooked
 SHORTEST_MIN = 3.0
+# a sponge with powder and fat in it is no foam: it is creamed
+FOAM, CREAMED, CREAMED_CLASS = "foam_cake", {"leavening", "fat"}, "layer_cake"
+# causes by which a foam is whipped less or more
+LESS, MORE = ("whites_too_stiff", "eggs_whipped_far", "overbeaten_air"), ("whites_too_soft", "underbeaten")
 
 
 def worked_out(request: Request, elevation_m: float | None) -> Mending:
@@ -47,13 +57,21 @@ def worked_out(request: Request, elevation_m: float | None) -> Mending:
 @lru_cache(maxsize=64)
 def _worked_out(request: Request, elevation_m: float | None) -> Mending:
     given_min = request.elapsed_min or request.time_min
-    return mending.suggest(
+    found = mending.suggest(
         symptoms(request), dish_class=_class(request), dish=request.dish, method=request.method,
         equipment=request.equipment, elevation_m=elevation_m, from_elevation_m=request.from_elevation_m or 0.0,
         time_min=given_min if given_min and given_min >= SHORTEST_MIN else None, units=request.units,
         written_min=request.time_min if request.elapsed_min else None,
         amounts=amounts(request), said_c=request.temperature_c,
+        wanted_c=wanted_core_c(request), struck=request.struck,
     )  # fmt: skip
+    return replace(found, causes=chosen(found.causes, request.either)[1])
+
+
+def wanted_core_c(request: Request) -> float | None:
+    """The highest temperature that was said and can be meant of the middle of a bake [degC]."""
+    said = () if request.elevation_from == "boil_test" else (request.temperature_c, *request.temperatures_c)
+    return max((c for c in said if c is not None and CORES_C[0] <= c <= CORES_C[1]), default=None)
 
 
 def symptoms(request: Request) -> list[str]:
@@ -81,6 +99,9 @@ def _class(request: Request) -> str | None:
     """The class of the dish; where none was named, what is usually cooked by the method that was."""
     if request.dish_class in (None, "general"):
         return usual_class(request.method)
+    roles = {amount.role for amount in request.amounts}
+    if request.dish_class == FOAM and roles >= CREAMED:
+        return CREAMED_CLASS
     return request.dish_class
 
 
@@ -131,7 +152,7 @@ def next_change(case: Case) -> Part | None:
     if found is None or found.next is None:
         return None
     first, refused = found.next, any(symptom.discard for symptom in found.symptoms)
-    told = say("cause-and-change", cause=first.change.because, change=first.line)
+    told = _told(case, found, first)
     row = next((symptom for symptom in found.symptoms if symptom.rescue), None)
     asked = row is not None and case.request.saving
     headline = say("saved", verdict=row.rescue, how=rescue(row), then=told) if row and asked else told
@@ -143,6 +164,29 @@ def next_change(case: Case) -> Part | None:
         because=first.change.because,
         sources=first.change.sources,
     )
+
+
+def _told(case: Case, found: Mending, first: Ranked) -> Said:
+    """The first change with its cause; before them the one that was chosen, or what the elevation has to do with it."""
+    chosen_one, _ = chosen(found.causes, case.request.either)
+    if chosen_one:
+        way = "less" if first.cause.id in LESS else "more" if first.cause.id in MORE else "none"
+        return say("chosen", thing=chosen_one, way=way, change=first.line, cause=first.change.because)
+    plain = say("cause-and-change", cause=first.change.because, change=first.line)
+    if not case.request.blames_place:
+        return plain
+    return say("blamed", verdict=_blame(case, found), then=plain)
+
+
+def _blame(case: Case, found: Mending) -> str:
+    """Whether the elevation is behind a fault: no, unknown where no place was said, low, or in part."""
+    row = found.symptoms[0]
+    grows = any(w.per_kft > 0 for w in behind(row, found.bench.dish_class))
+    if row.everywhere or not (grows or any(r.cause.by in WATER for r in found.causes)):
+        return "no"
+    if case.request.elevation_m is None:
+        return "may"
+    return "partly" if case.here.elevation_m >= CHANGES_LITTLE_M else "low"
 
 
 def rescue(symptom: Symptom) -> Said:
@@ -182,6 +226,14 @@ def runners_up(case: Case) -> Part | None:
     second, *others = found.causes[1 : 1 + RUNNERS_UP]
     first = say("if-not", change=second.line, cause=second.change.because)
     return Part(steps=(first, *(say("after-that", change=row.line, cause=row.change.because) for row in others)))
+
+
+@rule("troubleshoot.formula", "uwyo-altitude-adjusters", "common-practice")
+def formula(case: Case) -> Part | None:
+    """The formula that was told with the fault, each amount as the tables change it."""
+    found = mended(case)
+    changes = resized(found.bench) if found and case.here.elevation_m >= CHANGES_LITTLE_M else ()
+    return Part(steps=(say("formula", place=case.place, changes=listed(changes, "and")),)) if changes else None
 
 
 @rule("troubleshoot.air", "us-std-atm-1976", "iapws-r7-97", "ashrae-fundamentals")
@@ -255,4 +307,4 @@ def not_in_the_catalogue(case: Case) -> Part | None:
     return Part(headline=asked) if asked else Part(headline=say("unknown"), steps=(say("describe"),))
 
 
-RULES = (safety, next_change, runners_up, air, where, taken_for, one_at_a_time, not_in_the_catalogue)
+RULES = (safety, next_change, runners_up, formula, air, where, taken_for, one_at_a_time, not_in_the_catalogue)

@@ -30,6 +30,8 @@ Polarity = Literal["positive", "negative", "either"]
 say = sentences("topics/why")
 say_of_all = sentences("why/shared")
 
+BROKEN = "broken"
+
 
 @dataclass(frozen=True, slots=True)
 class Belief:
@@ -167,7 +169,7 @@ def part(row: Row, case: Case) -> Part:
     of_it = explained(row, Case(replace(case.request, elevation_m=example.EXAMPLE_M)))
     return replace(
         of_it,
-        headline=example.told(of_it.headline),
+        headline=example.told(of_it.headline, case.request),
         figures=(example.figure(), *of_it.figures),
         cautions=(*of_it.cautions, example.ASK),
     )
@@ -181,7 +183,7 @@ def explained(row: Row, case: Case) -> Part:
         return Said(f"{FOLDER}/{row.id}", id, tuple(values.items()))
 
     line = text("line")
-    headline: Words = line
+    headline: Words = together(say("not-broken"), line) if row.id == GENERAL and BROKEN in case.request.forms else line
     stated = case.request.belief
     if stated and stated in row.beliefs:
         verdict = None if case.request.denied else verdict_on(row.beliefs[stated])

@@ -160,12 +160,14 @@ def stage(asked: Asked) -> Part | None:
         return None
     low_c, high_c = ends(ids[0])
     stands = "under" if asked_c < low_c - 0.6 else "over" if asked_c > high_c + 0.6 else "in"
+    own = asked.answer.figure("recipe_temperature")
+    moved = own and request.subject not in stages() and low_c <= own.value <= high_c
     text = say(
         "stage",
         stands=stands,
         asked=temp(asked_c),
         stage=stages()[ids[0].id.removesuffix("_temperature")].label,
-        here=temp_span(low_c, high_c),
+        here=temp(own.value) if own and moved else temp_span(low_c, high_c),
         place=asked.case.place,
     )
     return Part(headline=opened(opens(asked, "yes" if stands == "in" else "no"), text))

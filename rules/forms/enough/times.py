@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
+from rules import safety
 from rules.book import Part, rule
 from rules.forms import Asked, opens
 from rules.forms.changes import out_of_reach
 from rules.heat.headline import about, doing
 from rules.heat.verdict import opened
 from rules.model import Figure
-from rules.said import Words, duration, number, sentences
+from rules.said import Words, duration, number, sentences, temp, together
 
 say = sentences("forms/enough")
 
 NEARLY = 0.95
+FILLED = "dumpling"
 VERDICTS = {"short": "no", "early": "just", "right": "yes", "more": "yes"}
 
 
@@ -27,7 +29,19 @@ def time(asked: Asked) -> Part | None:
     if asked.time is None:
         return _by_factor(asked, planned)
     fits = fit(planned, asked.time[0])
-    return Part(headline=opened(opens(asked, VERDICTS[fits]), _time(asked, planned, fits)))
+    behind = _safe_by(asked)
+    verdict = "no" if behind and fits == "early" else VERDICTS[fits]
+    return Part(headline=together(opened(opens(asked, verdict), _time(asked, planned, fits)), behind))
+
+
+def _safe_by(asked: Asked) -> Words:
+    """What safety goes by, where it is asked whether a time is safe: the middle of the food, and no clock."""
+    if "safe" not in asked.request.forms:
+        return ""
+    charted = safety.safe_temperature(asked.request.dish, asked.case.dish_class)
+    filled = charted is None and asked.case.dish_class == FILLED
+    charted = safety.row_of("stuffing") if filled else charted
+    return say("safe-by", core=temp(charted.temp_c), of="filling" if filled else "middle") if charted else ""
 
 
 def judged_min(asked: Asked) -> float | None:

@@ -18,7 +18,14 @@ say = sentences("safety/subjects/formula")
 def formula(case: Case) -> Part | None:
     """How hot the water is for mixing powder."""
     part = infant.formula(Case(replace(case.request, dish=None, dish_class=infant.INFANT)))
-    return replace(part, headline=_headline(case)) if part else None
+    how_long = case.request.topic == "time" and placed(case.request)
+    return replace(part, headline=_boil(case) if how_long else _headline(case)) if part else None
+
+
+def _boil(case: Case) -> Said:
+    """For how long the water is boiled, where that is asked."""
+    longest = duration(max(agency_times(case.here.elevation_m).values()))
+    return say("boil-headline", time=longest, hot=temp(infant.MIX_C), place=case.place)
 
 
 def _headline(case: Case) -> Said:

@@ -21,9 +21,13 @@ COMPONENT_OF = {
 SUBJECTS = (
     "leavening", "yeast", "sugar", "liquid", "flour", "egg", "fat", "salt", "oven", "time", "proof", "pan", "foam",
 )  # fmt: skip
+# a batter that goes from one tin into another, asked of nothing but its tins
+TIN_SWAP = "tin_swap"
 YEASTED = ("yeast", "proof")
 # what is timed by its rise rather than by its bake, where a time is named and nothing else
 RISEN = (None, "general", "yeast_bread", "pizza", "laminated", "flatbread")
+# a dough rises under this, and no oven bakes so cool [degC]
+COOLEST_OVEN_C = 60.0
 # where the published tables begin [m]
 FIRST_BAND_M = 914.4
 
@@ -35,11 +39,13 @@ def asked(case: Case) -> str | None:
     without one is a rise or a bake.
     """
     request = case.request
+    if len(request.tins) > 1 and request.subject != "pan":
+        return TIN_SWAP
     if request.subject in SUBJECTS:
         return request.subject
     if request.subject and (component := COMPONENT_OF.get(part_of(request.subject).name)):
         return component
-    if request.temperature_c is not None:
+    if request.temperature_c is not None and request.temperature_c >= COOLEST_OVEN_C:
         return "oven"
     if request.time_min is not None:
         return "proof" if request.dish_class in RISEN else "time"

@@ -7,9 +7,11 @@ from rules.baking.batch import Batch, percent_apart
 from rules.book import Case, Part, rule
 from rules.model import Figure
 from rules.recipes.steps import scaled_min
-from rules.said import Said, duration, number, sentences
+from rules.said import Said, duration, number, sentences, yes
 from rules.topics.bake_adjust.asked import asked, batch, percents, wanted
 
+# doughs that a starter raises
+SOURED = ("sourdough", "panettone")
 say = sentences("topics/bake_adjust/dough")
 
 
@@ -39,7 +41,7 @@ def _timed(case: Case, work: Batch, time_min: float) -> Part:
     here, there = duration(time_min), duration(there_min)
     headline = (
         say("doubles-less-yeast", here=here, place=case.place, there=there, baseline=case.baseline,
-            percent=percent_apart(less.value))
+            percent=percent_apart(less.value), starter=yes(case.request.dish in SOURED))
         if work.up and less.value < 1
         else say("doubles", here=here, there=there, baseline=case.baseline)
     )  # fmt: skip

@@ -5,8 +5,9 @@ from __future__ import annotations
 from rules.baking import components, pan
 from rules.book import Case, Part, rule
 from rules.model import Figure
-from rules.said import sentences
+from rules.said import Said, sentences
 from rules.topics.bake_adjust.asked import asked, baked, batch, style
+from rules.topics.bake_adjust.tins import area_cm2, label
 from rules.topics.bake_adjust.unchanged import no_need, stays
 
 say = sentences("topics/bake_adjust/pan")
@@ -28,5 +29,13 @@ def pan_rule(case: Case) -> Part | None:
         figures=(Figure("pan_fill", say("label"), round(here, 2), "factor", sea_level=round(pan.USUAL_FILL, 2)),),
         steps=() if told else (say("step", full=full),),
         because=pan.why(work),
-        headline=say("headline", full=full, baked=baked(case), place=case.place) if told else "",
+        headline=_headline(case, full) if told else "",
     )
+
+
+def _headline(case: Case, full: str) -> Said:
+    """How full; of two tins the larger, where a batter needs the room."""
+    tins = sorted(case.request.tins, key=area_cm2)
+    if len(tins) > 1 and full == "half":
+        return say("larger", tin=label(tins[-1]), baked=baked(case), place=case.place)
+    return say("headline", full=full, baked=baked(case), place=case.place)

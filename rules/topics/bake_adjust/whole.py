@@ -23,12 +23,19 @@ def whole_set(case: Case) -> Part | None:
     work = batch(case)
     if not work.expects("leavening"):
         return no_need_at_all(case)
-    changes = [short for component in IN_SHORT if (short := _short(work, component))]
-    told = listed(changes, "and") if changes else say("hardly-anything")
     return Part(
-        headline=say("headline", baked=baked(case), place=case.place, changes=told),
+        headline=in_short(case, work),
         cautions=(Caution("note", say("one-at-a-time"), ("uwyo-altitude-adjusters",)),),
     )
+
+
+def in_short(case: Case, work: Batch) -> Said | str:
+    """Every change in a sentence; "" where the place asks for none."""
+    if not work.expects("leavening"):
+        return ""
+    changes = [short for component in IN_SHORT if (short := _short(work, component))]
+    told = listed(changes, "and") if changes else say("hardly-anything")
+    return say("headline", baked=baked(case), place=case.place, changes=told)
 
 
 def _short(work: Batch, component: str) -> Said | None:

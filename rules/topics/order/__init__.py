@@ -15,8 +15,15 @@ from rules.topics.order import buy, menu, own, pans
 from rules.topics.order.own import own_raw_g
 
 RULES: tuple[Rule, ...] = (
-    menu.menu, own.enough, own.yields, own.feeds, buy.buy, buy.pieces, pans.pan_water, buy.elevation,
+    menu.menu, own.as_before, own.enough, own.yields, own.feeds, buy.buy, buy.pieces, pans.pan_water, buy.elevation,
 )  # fmt: skip
+
+
+def settled(request: Request) -> Request:
+    """A yield is the same in both kitchens that are named: neither is left out."""
+    if request.own_yield is None:
+        return request
+    return replace(request, unused=tuple(u for u in request.unused if u.kind != "elevations"))
 
 
 def needs(request: Request) -> tuple[str, ...]:

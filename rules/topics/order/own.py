@@ -10,9 +10,9 @@ from rules.amounts.portion import COOKED, EACH, PORTION, YIELD, grams, head, mil
 from rules.book import Case, Part, rule
 from rules.model import Figure, Request
 from rules.physics.units import G_PER_LB, ML_PER_CUP
-from rules.said import Measure, Said, bulk, number, sentences
+from rules.said import Measure, Said, bulk, number, sentences, yes
 from rules.said import liquid as poured
-from rules.topics.order.words import bought, class_of, is_poured, plated, served, sources, tidy, why
+from rules.topics.order.words import SWELLS, bought, class_of, is_poured, plated, served, sources, tidy, why
 
 say = sentences("topics/order")
 
@@ -101,6 +101,31 @@ def yields(case: Case) -> Part | None:
         ),
         figures=(Figure("yield", say("yield-label"), round(share * 100), "percent"),),
         because=why(request, head(request)),
+        sources=sources(request),
+    )
+
+
+@rule("order.as_before", "common-practice")
+def as_before(case: Case) -> Part | None:
+    """The cook's own yield: the same here, since elevation takes nothing off the plate."""
+    request, share = case.request, case.request.own_yield
+    own = own_raw_g(request)
+    if share is None or own is None:
+        return None
+    usual = portion(request.dish, class_of(request)).yields
+    return Part(
+        headline=say(
+            "as-before",
+            own=bulk(own),
+            bought=bought(request),
+            cooked=bulk(own * share),
+            percent=number(share * 100, 0),
+            wet=yes(usual > SWELLS),
+        ),
+        figures=(
+            Figure("cooked", say("cooked-label"), own * share / 1000, "kg"),
+            Figure("yield", say("yield-label"), round(share * 100), "percent"),
+        ),
         sources=sources(request),
     )
 

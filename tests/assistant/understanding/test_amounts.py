@@ -74,3 +74,29 @@ def test_a_pan_on_the_stove_is_no_pan_of_a_steamer() -> None:
 
 def test_a_pan_of_a_cake_is_no_hotel_pan() -> None:
     assert "fills" not in reply_to("cake for 40 in 9 inch pans, how many pans").text.splitlines()[0]
+
+
+@pytest.mark.parametrize(
+    ("text", "share"),
+    [
+        ("4 kg of dry quinoa gives 11 kg cooked in Lima, what about Cusco", 2.75),
+        ("we get 24 lb of cooked rice out of 10 lb of dry in Miami, same at 7,000 ft?", 2.4),
+        ("I have 10 kg of chicken and 5 kg of rice, enough for 60 at 2,600 m", None),
+    ],
+)
+def test_a_yield_of_the_cooks_own(text: str, share: float | None) -> None:
+    asked = understand(text)
+    assert asked.own_yield == (pytest.approx(share) if share else None)
+    if share:
+        assert reply_to(text).headline.startswith("The same")
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "which is better for the lunch service, beans in the pressure cooker or in the pot, at 2,200 m",
+        "the Saturday wedding takes 300 covers of penne, 12 min on the box, will two pots do at 9,000 ft",
+    ],
+)
+def test_no_hour_is_asked_where_nobody_spoke_of_time_of_day(text: str) -> None:
+    assert reply_to(text).missing != ("service_time",)

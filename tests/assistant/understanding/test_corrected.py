@@ -34,3 +34,8 @@ def test_the_dish_that_is_meant(text: str, dish: str) -> None:
 )
 def test_a_dish_is_not_taken_back_by_other_words(text: str, dish: str) -> None:
     assert understand(text).dish == dish
+
+
+def test_a_question_that_is_taken_back_is_not_answered() -> None:
+    asked = understand("how much brisket for 40? no, forget that. how long for barley at 7,000 ft")
+    assert (asked.topic, asked.dish, asked.portions) == ("time", "barley", None)

@@ -29,3 +29,14 @@ def test_without_a_place_no_boil_is_told() -> None:
     answer = reply_to("what critical limit do I write for dal")
     assert answer.missing == ()
     assert answer.figure("boiling_point") is None
+
+
+def test_a_bath_under_the_boil_is_its_own_limit() -> None:
+    answer = reply_to("sous vide pork shoulder 20 h at 70 C at 2,500 m, does altitude change the HACCP limit")
+    assert answer.headline.startswith("No")
+    assert answer.figure("bath_temperature").value == pytest.approx(70)
+
+
+def test_a_bath_that_is_too_cool_is_no_limit() -> None:
+    answer = reply_to("HACCP limit for sous vide chicken at 50 C for 2 h at 2,500 m")
+    assert not answer.headline.startswith("No, elevation")

@@ -3,7 +3,9 @@
 
 honey_infant =
     .verdict = No honey under twelve months: not a lick, not on a pacifier, not cooked or baked in.
-    .instead = Sweeten with mashed banana, apple or pear, or leave it plain.
+    .instead =
+        Sweeten with mashed banana, apple or pear, or leave it plain. From the first birthday on honey is allowed; up here or
+        at sea level makes no difference.
     .why =
         Honey can carry spores of botulism; a baby's gut cannot hold them down, and neither an oven nor boiling, least
         of all up here, kills them.
@@ -80,7 +82,9 @@ bottle_cereal =
     .ask = Your doctor, midwife or clinic; emergency services for a baby who is limp, hard to wake or has fits.
 
 breast_milk =
-    .verdict = Discard breast milk that stood warm for hours; boiling does not bring it back.
+    .verdict =
+        Only if it stood no more than 4 h at room temperature: breast milk that was warm for longer is discarded, and boiling
+        does not bring it back.
     .instead =
         Fresh milk keeps 4 h at room temperature up to { TEMP(77) }, 4 days in the refrigerator, 6 months and more
         frozen. Carry it on ice. Warm it in a bowl of warm water, never in a bath overnight, and use it within 2 h.

@@ -187,8 +187,9 @@ pink_poultry =
     .caution =
         Nobody eats it raw inside: poultry is safe when its thickest part reads { TEMP(165) }, whatever the colour.
     .instead =
-        Read a thermometer beside the bone. Pink at the bone of a young or smoked bird that reads { TEMP(165) } is
-        harmless; raw or bloody flesh under it is not.
+        Read a thermometer in the thickest part, beside the bone if there is one, or in the middle of a patty or a filled
+        dumpling. Pink at the bone of a young or smoked bird that reads { TEMP(165) } is harmless; raw or bloody flesh under
+        it is not.
     .why = Salmonella dies by the temperature of the meat.
 
 trichina =
@@ -255,12 +256,12 @@ left_out =
 
 safe_temperature_here =
     .verdict =
-        No. Safe temperatures of food do not drop with elevation: poultry { TEMP(165) }, ground meat { TEMP(160) },
-        whole cuts and fish { TEMP(145) }, leftovers { TEMP(165) }.
+        No. Safe temperatures of food do not drop with elevation: in the centre poultry, stuffing and leftovers
+        { TEMP(165) }, ground meat and egg dishes { TEMP(160) }, whole cuts and fish { TEMP(145) }.
     .instead =
-        Read a thermometer in the thickest part; simmered food takes longer to get there and boiling is still hotter
-        than any of these marks.
-    .why = Germs die by the temperature of the food. It is only water that boils cooler.
+        Read a thermometer in the thickest part. What simmers or steams takes longer to get there, and the boil up here is
+        still hotter than any of these marks.
+    .why = Germs die by the temperature of the food, whatever the air presses. It is only water that boils cooler.
 
 slow_cooker_stopped =
     .verdict =

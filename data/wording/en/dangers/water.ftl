@@ -33,6 +33,21 @@ underheated_water =
         Without a thermometer the boil is the only sign that all of it was hot enough; it boils cooler up here, so the
         minutes matter more.
 
+short_of_boil =
+    .verdict =
+        Only if it comes to a full rolling boil, whatever a thermometer reads up there: then 1 minute, or 3 minutes above
+        6,500 ft (2,000 m). What stops short of a boil is not relied on.
+    .instead =
+        Without a boil drink bottled water, or treat clear water with a filter and chlorine dioxide by the pack, and boil as
+        soon as there is a stove.
+    .instead-2 =
+        As a stopgap, clear water of which all was held at { TEMP(158) } or hotter for 10 minutes, by a thermometer, has lost
+        its usual germs; not for a baby, and not for the sick while there is anything better.
+    .why =
+        Germs die well below a boil, but only where all of the water is that hot for long enough; a boil shows it, a warm
+        kettle does not. A pot that boils cooler up here still boils.
+    .ask = A doctor for diarrhoea or vomiting, soon for a child, an old or a weak person; keep them drinking.
+
 short_boil =
     .verdict =
         Only if you stand below 6,500 ft (2,000 m) does one minute of rolling boil do; above it is 3 minutes, and

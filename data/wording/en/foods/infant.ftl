@@ -10,7 +10,7 @@ formula-headline =
 formula-mix =
     Boil fresh water, let it stand no longer than 30 min so that it is still { $hot } or hotter, and mix by the label.
 formula-feed =
-    Cool the closed bottle under running water, test a drop on the wrist, feed, and throw away what is left after 2 h.
+    Cool the closed bottle under running water to body warmth, about { $feed }, test a drop on the wrist, feed, and throw away what is left after 2 h.
 formula =
     Powder is not sterile, and water at { $hot } kills what may grow in it. Water boils well above that wherever people
     live, so the temperature is the same at every elevation.
@@ -19,4 +19,7 @@ breast-milk-use-within = At room temperature, use within
 breast-milk-keep-cold = In the refrigerator, keep no longer than
 breast-milk-headline =
     Breast milk keeps up to 4 h at room temperature and 4 days in the refrigerator, the same at any elevation.
+feed-label = Fed at
+breast-milk-warm-headline =
+    Warm breast milk to body warmth, about { $feed } and never over { $most }, the same at any elevation; it may also be fed cool.
 breast-milk-warm = Warm it in a bowl of warm water, never in a microwave oven, and test a drop on the wrist.

@@ -46,10 +46,17 @@ thermometer =
 
 recipe-label = The recipe's temperature here
 recipe-headline =
-    Where the recipe says { $asked } at { $baseline }, cook to { $here } at { $place }{ $named ->
-        [yes] , which is { $stage }
+    Take it to { $here } at { $place } where the recipe says { $asked } at { $baseline }{ $named ->
+        [yes] ; that is { $stage }
        *[no] { "" }
     }.
+chocolate =
+    Tempering stays the same at every elevation: dark chocolate melted to 115 °F (46 °C), cooled to 82 °F (28 °C) and
+    worked at 88 to 90 °F (31 to 32 °C), milk and white two degrees lower.
+chocolate-because = Cocoa butter melts and sets by its own temperature; no water has to boil.
+whites =
+    The cooler syrup heats the eggs less, so do not count on it to make them safe: the foam itself must reach 160 °F
+    (71 °C), or take pasteurised eggs.
 published =
     Extension advice takes off 2 °F for each 1,000 ft, 10 °F at 5,000 ft, that is { $rule } here; by boiling point it is
     { $drop }. What your own thermometer reads in boiling water today settles it.

@@ -53,6 +53,10 @@ time = { $fits ->
         [right] { $planned } will do; { $here } for { $doing } at { $place }.
        *[more] { $planned } is more than it takes; { $here } for { $doing } at { $place }.
     }
+safe-by = No clock makes it safe: { $of ->
+        [filling] a filling of raw meat
+       *[middle] the middle
+    } must read { $core }, at any elevation.
 by-factor = { $way ->
         [longer] { $planned } at { $place } does what { $there } does at { $baseline }: everything takes about { $factor } times as long.
        *[same] { $planned } does at { $place } what it does at { $baseline }.

@@ -6,3 +6,4 @@ amount =
         [yes] instead of { $was }.
        *[no] where the recipe has { $was }.
     }
+in-short = { $now } of { $item } (was { $was })

@@ -1,7 +1,8 @@
 # What makes a dish go wrong, by the causes of data/tables/causes_common-practice.csv: of each why it does (because), and
 # the change that mends it where that change has no size of its own (change).
 # $high is yes where the place is known and high enough to matter: then $place, $boil (where water boils there), $gas (how
-# many times the room the same gas takes up) and $gel (where jam sets) are known too. $pressed is yes where it was cooked
+# many times the room the same gas takes up) $gel (where jam sets) and $crumb (the middle of
+# a loaf that is done) are known too. $pressed is yes where it was cooked
 # under pressure at such a place.
 
 too-much-leavening-because =
@@ -1252,3 +1253,64 @@ temper-it-because = Only tempered cocoa butter sets firm and shiny, which is the
 
 cool-room-change = Let it set at 60 to 68 °F (16 to 20 °C), away from steam.
 cool-room-because = In a warm or damp room it sets slowly and dull.
+
+deck-cooler-because =
+    { $high ->
+        [yes] The top browns by the heat above it as fast as ever, while the moist dough gets no hotter than the boil, { $boil }
+        at { $place }.
+       *[no] The top browns before the dough under it is done.
+    }
+
+topping-late-change = Bake the base bare for a minute or two first, then use less cheese, drier and cold, and move it lower in the oven.
+topping-late-because = Cheese that goes on late is still pale when the dough is done.
+
+custard-sets-cold-change = Take it out when the rim is set and the middle trembles like jelly, and let it cool 3 hours before you cut it.
+custard-sets-cold-because = Egg goes on setting as it cools; a filling judged hot always seems too thin.
+
+sugar-pie-on-because =
+    { $high ->
+        [yes] Egg in so much sugar sets late, near 200 °F (93 °C) in the book, and at { $place } water itself boils at { $boil }:
+        go by a middle that trembles like jelly under a set, puffed rim.
+       *[no] Egg in so much sugar sets late, near 200 °F (93 °C); it is done when the middle trembles like jelly.
+    }
+
+shell-cooled-fast-change = Leave it in the oven, switched off and shut, until it is cold.
+shell-cooled-fast-because = A crisp shell that cools fast shrinks and cracks; a few cracks go under the cream.
+
+hang-at-once-change = Skewer it and hang it within a minute of leaving the oven, for 10 hours or overnight.
+hang-at-once-because = A rich crumb holds itself up only when it is cold.
+
+rich-core-change =
+    { $high ->
+        [yes] Pull it when the middle reads { $crumb }.
+       *[no] Pull it when the middle reads 198 to 201 °F (92 to 94 °C).
+    }
+rich-core-because =
+    { $high ->
+        [yes] Its middle stops at the boil, { $boil } at { $place }, so that counts as baked through; under it the crumb tears.
+       *[no] Under that the crumb tears.
+    }
+
+core-out-of-reach-change = Pull it at about { $crumb } in the middle, with the crust brown and the loaf hollow to a knock.
+core-out-of-reach-because =
+    A moist middle gets no hotter than water boils, { $boil } at { $place }, so the book's reading never comes; waiting for it
+    only dries the loaf out.
+
+soft-cheesecake-on-because = The middle has not had its heat, and a high oven browns the top long before.
+
+soft-cheesecake-chill-change = Keep the oven hot, take it out while it wobbles like jelly, and chill it overnight before you judge it.
+soft-cheesecake-chill-because = It is meant to be creamy, and it sets in the cold.
+
+caramel-chilled-change = Warm it over a low flame until it melts again, then go on; have the fruit dry and warm, or the cream hot, before it goes in.
+caramel-chilled-because =
+    Cold, wet fruit or cream chills hot sugar into a lump at any elevation; caramel is cooked by its colour everywhere.
+
+eggs-whipped-far-change = Whip whole eggs and sugar only to a soft ribbon that sinks in within 3 seconds, and whites to soft peaks.
+eggs-whipped-far-because =
+    { $high ->
+        [yes] Bubbles grow { $gas } times as far at { $place }; a foam beaten to the full bursts, falls and bakes rubbery.
+       *[no] A foam beaten to the full has no stretch left; it bursts, falls and bakes rubbery.
+    }
+
+roll-it-hot-change = Turn it out at once onto a sugared cloth, roll it up hot in that, and unroll it when it is cold.
+roll-it-hot-because = A thin sheet dries and stiffens within minutes, sooner in dry air.

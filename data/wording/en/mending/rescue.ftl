@@ -90,3 +90,10 @@ pickles-soft =
     Only if they are not slimy, smell clean and had a tested process: chop them for relish. Slimy or off ones
     are thrown out.
 kraut-soft = Only if it smells clean and sour and is not slimy, pink or mouldy; else throw it out.
+sugar-pie-raw = Put it back at 325 °F (163 °C) under foil until the middle only trembles, then cool it fully.
+pavlova-cracked = Fill the cracks with whipped cream and fruit, and serve it the same day.
+fell-hanging = It eats well sliced and toasted, or as a pudding.
+soft-cheesecake-runny = Chill it overnight; one that still runs bakes on under foil until it only trembles.
+caramel-seized = Warm it gently, and it melts again.
+egg-sponge-fell = Cut it in layers and soak them with syrup, or use it for a trifle.
+roll-cracked = Brush it with syrup and hide the cracks under cream or icing sugar.

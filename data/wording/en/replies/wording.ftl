@@ -1,4 +1,4 @@
-taken-from-named = { $name } taken as { $elevation }; a town is seldom flat.
-taken-from-place = Elevation taken as { $elevation }, from the place you named; a town is seldom flat.
+taken-from-named = { $name } taken as { $elevation }; say yours if it is higher or lower.
+taken-from-place = Elevation taken as { $elevation }, from the place you named; say yours if it is higher or lower.
 # a source that nobody has opened
 from-memory = { $short } (from memory)

@@ -44,9 +44,15 @@ chart =
         [here] at { $place }
        *[anywhere] at any elevation
     } as at sea level.
-this = this
-not-in-the-chart =
-    For { $food } there is no safe temperature in the chart; go by the signs below, which are the same at any elevation.
+# $signs: what shows that such a dish is done, a sentence; $hot: whether the reading that was named is hot enough to hold food at
+by-its-signs =
+    { $safe ->
+        [asked] { $hot ->
+            [yes] Yes. { $asked } is hot enough for { $food }: { $hold } or hotter while it is held hot, { $reheat } when it is reheated, at any elevation. Done by its signs:
+           *[no] { CAPITAL($food) }: safe once it is done by these signs, the same at any elevation.
+        }
+       *[unasked] { CAPITAL($food) }: done by these signs, the same at any elevation.
+    } { $signs }
 # $signs: what shows that such a dish is done, a sentence of the dish classes
 check = Done means: { $signs }
 

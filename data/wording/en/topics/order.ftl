@@ -44,6 +44,12 @@ enough =
 feeds = { CAPITAL($own) } of { $bought }: about { $cooked } cooked, enough for about { $does }{ $served }.
 start-with = Start with about { $raw } of { $bought } for { $own } cooked, which does for about { $does }{ $served }.
 
+# $wet: whether it takes up water
+as-before =
+    The same: { $own } of { $bought } gives about { $cooked } here too ({ $percent } %), cooked to the same { $wet ->
+        [yes] softness. It takes longer and a little more water, which boils off.
+       *[no] point. In an open pot it takes longer; more is lost only where it dries or cooks past that.
+    }
 yields = About { $percent } % of { $bought } reaches the plate: { $raw } gives about { $cooked } cooked.
 buy-weight =
     About { $raw } of { $bought } for { $guests }{ $served }: { $each } each{ $state ->

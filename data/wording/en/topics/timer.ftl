@@ -1,3 +1,4 @@
-kept-in-a-conversation = Timers are kept in a conversation: begin one, and ask there.
+kept-in-a-conversation = I keep no clock here: in a conversation that goes on (simmerline chat) timers run and can be asked after.
 label = Timer
-headline = A timer of { $time }: timers are kept in a conversation, so begin one and say this there.
+headline = A timer of { $time }. I keep no clock here: in a conversation that goes on (simmerline chat) it rings.
+headline-for = A timer of { $time } for { $name }. I keep no clock here: in a conversation that goes on (simmerline chat) it rings.

@@ -1,5 +1,33 @@
 # $cause and $change are sentences of their own. $how says how what has failed can be used.
 cause-and-change = { $cause } { $change }
+# of two changes the one that is chosen; $thing is a row of fault_questions.toml, $way whether a foam is whipped less or more
+chosen =
+    { $thing ->
+        [time] Minutes first
+        [oven] The heat first
+        [leavening] The leavening first
+        [sugar] The sugar first
+        [flour] The flour first
+        [liquid] The liquid first
+        [fat] The fat first
+        [egg] The eggs first
+        [yeast] The yeast first
+        [proof] The rise first
+        [pan] The pan first
+        [mix] The mixing first
+       *[whip] { $way ->
+            [less] Whip less
+            [more] Whip more
+           *[none] The whipping first
+        }
+    }: { SMALL($change) } { $cause }
+blamed =
+    { $verdict ->
+        [no] Not the elevation, it happens anywhere:
+        [may] In part it may be the elevation:
+        [low] Hardly the elevation, it is too low for that:
+       *[partly] Partly the elevation, and it can be mended:
+    } { SMALL($then) }
 saved =
     { $verdict ->
         [yes] Yes: { SMALL($how) }
@@ -14,6 +42,8 @@ this-batch =
     }
 discard = Do not taste it: throw that jar out, and mend the next batch.
 nothing-else = Change nothing else in that batch, and keep a note of how it comes out.
+# $changes: a list of what becomes of the amounts of the formula
+formula = The whole formula by the tables for { $place }: { $changes }. The rest stays.
 if-not = If that is not it, { SMALL($change) } { $cause }
 after-that = After that, { SMALL($change) } { $cause }
 where = What elevation are you at? It decides how much to change.

@@ -10,3 +10,6 @@ paragraph =
        *[other] Go by colour.
     }
 equations = { $boiling_equation }
+belief-browns-lower =
+    Nearly dry sugar browns from about { TEMP(320) } at every elevation, and crusts from about { TEMP(285) }; only the watery
+    stages, soft ball to hard crack, move down with the boil.

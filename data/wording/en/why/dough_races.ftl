@@ -17,3 +17,6 @@ equations = { $gas_equation }
 belief-rises-faster =
     The gas takes up { $gas_ratio } times the room { $at }, so it has risen before it has ripened; go by size, not by
     the clock.
+belief-yeast-weaker =
+    Yeast makes its gas at the pace that its temperature and food allow, the same anywhere; in thin air that gas takes more
+    room, so the dough is up sooner.

@@ -10,3 +10,6 @@ paragraph =
     } In dry kitchens cream loses water and turns grainy sooner, so stop a little early and keep it cold. A siphon
     works by its cartridge, whose pressure is far above any difference in the weather.
 equations = { $gas_equation }
+belief-more-chargers =
+    A charger holds a weight of gas, nitrous oxide (N₂O) and no other, so one to the pint (half litre) does as ever; the foam
+    only comes out a little lighter in thin air.

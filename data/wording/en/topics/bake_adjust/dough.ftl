@@ -22,6 +22,9 @@ look =
 # a rising time that the cook named
 doubles-less-yeast =
     A dough that doubles in { $here } at { $place } would take about { $there } at { $baseline }: use about { $percent } % less
-    yeast, and stop it when it has just doubled.
+    { $starter ->
+        [yes] levain, or keep it cooler,
+       *[no] yeast,
+    } and stop it when it has just doubled.
 doubles = A dough that doubles in { $here } here takes about { $there } at { $baseline }; go by its size.
 recipe-step = If { $time } is the recipe's time for { $baseline }, start looking after { $low }.

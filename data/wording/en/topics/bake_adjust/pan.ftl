@@ -9,3 +9,4 @@ headline =
         [half] half
        *[two-thirds] two thirds
     } full for { $baked } at { $place }.
+larger = The larger, { $tin }, filled half full for { $baked } at { $place }.

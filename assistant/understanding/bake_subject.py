@@ -1,0 +1,64 @@
+"""What of a bake is asked about: a change of tins, a rise that is timed, an ingredient, or another part of it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from spacy.tokens import Doc
+
+from assistant.reading.spans import Found
+from assistant.reading.tokens import norms
+from assistant.understanding import tins
+
+SWAP, PROOF, PAN = "tin_swap", "proof", "pan"
+RISES = frozenset((
+    "proof", "proofing", "proofs", "proofed", "prove", "proving", "proves", "rise", "rises", "rising", "double",
+    "doubles",
+))  # fmt: skip
+STARTERS = frozenset(("levain", "starter", "poolish", "biga", "madre", "preferment", "sponge"))
+# what an ingredient right before it belongs to: oil cake, butter roll-in
+KINDS = frozenset((
+    "cake", "cakes", "bread", "breads", "dough", "roll", "rolls", "cookie", "cookies", "bun", "buns", "biscuits",
+    "batter", "pastry", "croissants", "muffins", "sponge", "lamination", "layers", "shortbread", "tart",
+))  # fmt: skip
+ASKS = frozenset((
+    "much", "many", "less", "more", "fewer", "cut", "drop", "reduce", "change", "add", "extra", "lower", "halve",
+    "about",
+))  # fmt: skip
+ASKED_WITHIN = 3
+
+
+def special(doc: Doc) -> str | None:
+    """A change of tins, or a rise with its time; None where neither is told."""
+    if len(tins.named(doc.text)) == 2:
+        return SWAP if tins.swapped(doc.text) else PAN
+    timed = any(measure.kind == "time" for measure in doc._.measures)
+    rises = any(token.norm_ in RISES or token.norm_ in STARTERS for token in doc)
+    return PROOF if timed and rises and not _is_asked_of_all(doc) else None
+
+
+def ingredient(doc: Doc) -> str | None:
+    """The ingredient that is asked about: none that only tells what kind of bake it is."""
+    return next((found.id for found in _asked(doc)), None)
+
+
+def _asked(doc: Doc) -> Iterator[Found]:
+    found = [f for f in doc._.found if f.kind == "ingredient"]
+    yield from (f for f in found if _asks(doc, f))
+    yield from (f for f in found if not _is_of_a_kind(doc, f))
+
+
+def _asks(doc: Doc, found: Found) -> bool:
+    return any(token.norm_ in ASKS for token in doc[max(found.start - ASKED_WITHIN, 0) : found.start])
+
+
+def _is_asked_of_all(doc: Doc) -> bool:
+    """Whether how much of an ingredient is asked: how much yeast for a dough that proofs an hour."""
+    return any(token.norm_ in ("much", "many") for token in doc)
+
+
+def _is_of_a_kind(doc: Doc, found: Found) -> bool:
+    before = norms(doc)[found.start - 1] if found.start else ""
+    behind: Sequence[str] = [token.norm_ for token in doc[found.end : found.end + 1]]
+    with_it = before == "with" and any(f.kind == "dish" and f.end == found.start - 1 for f in doc._.found)
+    return with_it or before in ("%", "percent") or any(word in KINDS for word in behind)

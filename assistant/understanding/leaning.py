@@ -1,0 +1,233 @@
+"""Turns that lean on the question before in more than little words: no wait, we are at the mid station; the red ones.
+
+What is said anew replaces one piece of that question, and nothing else of it changes.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+
+from spacy.tokens import Doc
+
+from assistant.understanding import details, kitchen_told, lexicon
+from assistant.understanding.complaints import TROUBLE, complains
+from assistant.understanding.cue_words import cues, said
+from assistant.understanding.request import TIMER, Hearing
+from assistant.understanding.unclaimed import HINT_WORDS, LEANING
+from rules.catalogue import marked
+from rules.foods.dishes import dishes
+from rules.model import Request
+from rules.topics.why import GENERAL
+
+TURNS, WEAK_TURNS, BACK = (cues("turning", name) for name in ("turns", "weak", "back"))
+RIGHTED, OTHER_ONE, FIRST_ONE = (cues("turning", name) for name in ("righted", "other_one", "first_one"))
+AGAIN, SAID_AGAIN, CONVERTING = (cues("turning", name) for name in ("again", "said_again", "converting"))
+WHO, WH = (frozenset(cues("turning", name)) for name in ("who", "wh"))
+WHAT_OF, WHEREABOUTS = cues("turning", "what_of"), cues("turning", "whereabouts")
+BAKE, LONGEST_PLACE = "bake_adjust", 9
+WATERS = ("drinking_water",)
+CHANGED, BASELINE = cues("turning", "changed"), cues("turning", "baseline")
+KINDS = frozenset(cues("turning", "kinds"))
+WHY_BEHIND = re.compile(cues("turning", "why_behind")[0], re.IGNORECASE)
+LONGEST_KIND, LONGEST_ASIDE, SHORTEST = 3, 14, 4
+# slots by which an utterance changes one thing of the question before
+CHANGES = (
+    "dish", "method", "quantity", "count", "time_min", "temperature_c", "portions", "service_time", "gauge_pa",
+    "covered", "soaked", "jars", "packing", "wanted_doneness",
+)  # fmt: skip
+PLACES = ("elevation_m", "pressure_pa", "from_elevation_m")
+ASKING_FORMS = frozenset(("how_long", "how_hot", "how_much", "why", "which", "wrong", "is_true", "remaining", "start"))
+
+
+def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence[Request] = ()) -> Hearing:
+    """What an utterance says where it goes on with the question before, though it says so in words of its own.
+
+    earlier: the last question about each dish that was talked of, the latest last
+    """
+    if last is None or (last.topic in marked("ends_there") and last.topic != TIMER):
+        return hearing
+    words = [token.norm_ for token in doc]
+    if last.topic != TROUBLE and hearing.elliptical and begins_anew(doc, hearing.request):
+        return replace(hearing, elliptical=False)
+    placed = with_new_place(doc, hearing, last)
+    bare = hearing.bare_elevation if placed.elevation_m == hearing.request.elevation_m else None
+    if placed.dish not in (None, last.dish) and details.heard(words, last):
+        # what a bird is filled with is no dish of its own
+        placed = replace(placed, dish=None, dish_class=None, method=None)
+    heard = replace(hearing, request=placed, bare_elevation=bare)
+    if last.topic == TIMER:
+        return heard
+    kind = other_kind(doc, heard.request, last)
+    back = None if kind else gone_back(words, heard.request, last, earlier)
+    noted = details.heard(words, last if heard.request.dish in (None, last.dish) else heard.request)
+    request = replace(heard.request, unused=(*heard.request.unused, *noted))
+    if kind:
+        request = replace(request, dish=kind, dish_class=dishes()[kind].dish_class, subject=None)
+    elif back:
+        method = request.method or back.method
+        request = replace(request, subject=None, dish=back.dish, dish_class=back.dish_class, method=method)
+    if not (kind or back) and hearing.elliptical:
+        return replace(heard, request=request)
+    asked = not ASKING_FORMS.isdisjoint(request.forms)
+    if last.subject in WATERS and noted:
+        return _leaning(replace(heard, request=replace(request, temperature_c=None, subject=last.subject)))
+    if (kind or back or (noted and not asked)) and len(words) <= LONGEST_ASIDE and not asked:
+        return _leaning(replace(heard, request=request))
+    if of_the_bake(heard, words, last) or is_turn(doc, words, replace(heard, request=request), last):
+        return _leaning(replace(heard, request=request))
+    return replace(heard, request=request) if noted and asked else heard
+
+
+def begins_anew(doc: Doc, request: Request) -> bool:
+    """Whether little words and slots are a question of their own: my cake sank; how high is Leadville."""
+    fault = request.topic == TROUBLE and request.subject is not None and complains(doc)
+    return fault or kitchen_told.asks_height(doc)
+
+
+def _leaning(hearing: Hearing) -> Hearing:
+    request = hearing.request
+    if request.topic in (TROUBLE, "why"):
+        request = replace(request, subject=None, symptoms_too=())
+    doubts = tuple(u for u in request.unused if u.kind != "explanation")
+    return replace(hearing, elliptical=True, request=replace(request, unused=doubts, choices=(), small_talk=None))
+
+
+def with_new_place(doc: Doc, hearing: Hearing, last: Request) -> Request:
+    """What is said, where a place that sounds like that of a baseline is the new one: and down in the valley, at 800?
+
+    A time said beside it belongs to it: at home in the plains they take 10 minutes.
+    """
+    request = hearing.request
+    twice = request.from_elevation_m is not None and last.elevation_m == request.elevation_m is not None
+    if twice and last.from_elevation_m is None and not said([token.norm_ for token in doc], BASELINE):
+        # of two elevations one of which was known, the other is what is put right
+        return replace(request, elevation_m=request.from_elevation_m, elevation_from="stated", from_elevation_m=None)
+    beside = request.time_min is not None or request.elevation_m is not None
+    leans = hearing.elliptical or request.topic in marked("slots_alone")
+    if request.from_elevation_m is None or beside or not leans or last.from_elevation_m is not None:
+        return request
+    return replace(request, elevation_m=request.from_elevation_m, elevation_from="stated", from_elevation_m=None)
+
+
+def other_kind(doc: Doc, now: Request, last: Request) -> str | None:
+    """The dish that words of kind make with the name of the dish before: brown, after jasmine rice; the red ones."""
+    if last.dish is None or now.dish not in (None, last.dish) or any(f.kind == "equipment" for f in doc._.found):
+        return None
+    taken = {i for f in doc._.found if f.kind in ("place",) for i in range(f.start, f.end)}
+    taken |= {i for spans in (doc._.measures, doc._.elevations) for s in spans for i in range(s.start, s.end)}
+    little = LEANING | HINT_WORDS | KINDS
+    by_method = {i for f in doc._.found if f.kind == "method" for i in range(f.start, f.end)}
+    if by_method.issuperset(t.i for t in doc if t.norm_.isalpha() and t.norm_ not in little):
+        return None
+    back = next((t.i for t in doc if t.i and t.norm_ == "not"), len(doc))
+    own = [t for t in doc[:back] if t.i not in taken and t.norm_.replace("-", "").isalpha()]
+    words = [t.norm_ for t in own if t.norm_ not in little]
+    if not 1 <= len(words) <= LONGEST_KIND:
+        return None
+    return next((dish for dish in _made_with(words, last.dish) if dish != last.dish), None)
+
+
+def _made_with(words: Sequence[str], dish: str) -> Iterator[str]:
+    head = dish.split()[-1]
+    for name in (head, dish):
+        own = " ".join(word for word in words if word not in head)
+        before, behind = f"{own} {name}", f"{name} {own}"
+        for phrase in (before, before.replace(" ", "-", 1), behind):
+            yield from (id for kind, id in lexicon.meanings(phrase) if kind == "dish")
+
+
+def gone_back(words: Sequence[str], now: Request, last: Request, earlier: Sequence[Request]) -> Request | None:
+    """The question about a dish that is gone back to: no, back to the shanks; the other one."""
+    others = [question for question in earlier if question.dish != last.dish]
+    if not others or now.dish not in (None, last.dish):
+        return None
+    if said(words, FIRST_ONE):
+        return others[0]
+    if said(words, OTHER_ONE):
+        return others[-1]
+    if now.dish or not said(words, BACK):
+        return None
+    named = set(words) - LEANING
+    return next((q for q in reversed(others) if q.dish and named & set(q.dish.split())), None)
+
+
+def is_turn(doc: Doc, words: Sequence[str], hearing: Hearing, last: Request) -> bool:
+    """Whether one thing of the question before is changed, and nothing else asked."""
+    request = hearing.request
+    changes = any(getattr(request, slot) not in (None, ()) for slot in CHANGES)
+    moves = any(getattr(request, slot) is not None for slot in PLACES)
+    units = hearing.units is not None
+    if not (changes or moves or units) or request.topic == TIMER or request.recipe or request.small_talk:
+        return False
+    if len(words) > LONGEST_ASIDE * 2 or not WHO.isdisjoint(words):
+        return False
+    strong, weak = said(words, TURNS), said(words[:3], WEAK_TURNS) or said(words, WHAT_OF)
+    elsewhere = moves and is_elsewhere(words, request)
+    if righted(doc, words, request):
+        return True
+    match request.topic:
+        case "smalltalk":
+            return strong or weak or changes or elsewhere
+        case "out_of_scope" | "help":
+            return strong or elsewhere or (changes and (weak or len(words) <= SHORTEST))
+        case "set_kitchen":
+            only_units = units and not moves and not request.equipment and said(words, SAID_AGAIN)
+            return only_units or ((moves or changes) and strong and last.topic != "set_kitchen")
+        case "troubleshoot":
+            nothing_wrong = request.subject is None and not complains(doc) and "wrong" not in request.forms
+            short = strong or weak or elsewhere or len(words) <= SHORTEST
+            return nothing_wrong and last.topic != TROUBLE and short
+        case "convert_recipe":
+            return last.topic != "convert_recipe" and not said(words, CONVERTING)
+        case "why":
+            unnamed = request.subject in (None, GENERAL) or said(words, AGAIN)
+            return "why" not in request.forms and not request.terms and unnamed
+    again = said(words, AGAIN) and ASKING_FORMS.isdisjoint(request.forms) and request.topic != last.topic
+    return again and (not kitchen_told.asks(doc) or said(words, CHANGED))
+
+
+def is_only_units(hearing: Hearing) -> bool:
+    """Whether an utterance asks for the same in other units, and no more."""
+    slots = (*CHANGES, *PLACES, "subject", "equipment")
+    nothing = all(getattr(hearing.request, slot) in (None, ()) for slot in slots)
+    return hearing.elliptical and hearing.units is not None and nothing
+
+
+def is_elsewhere(words: Sequence[str], request: Request) -> bool:
+    """Whether an utterance is about another place and no more: at the lower camp, 2,300; down at the beach house."""
+    asks = not WH.isdisjoint(words) and not said(words, WHAT_OF)
+    told = not request.place or said(words[:2], WHEREABOUTS) or said(words, WHAT_OF)
+    return (
+        told
+        and not asks
+        and "from" not in words
+        and len(words) <= LONGEST_PLACE
+        and ASKING_FORMS.isdisjoint(request.forms)
+    )
+
+
+def of_the_bake(hearing: Hearing, words: Sequence[str], last: Request) -> bool:
+    """Whether another part of the bake that is talked of is named, and no more: and the oven?"""
+    short = len(words) <= SHORTEST + 1 and ASKING_FORMS.isdisjoint(hearing.request.forms)
+    unheard = hearing.request.topic in ("smalltalk", "out_of_scope", "help") and not hearing.request.small_talk
+    return last.topic == BAKE and short and unheard and hearing.subject_for(BAKE) is not None
+
+
+def righted(doc: Doc, words: Sequence[str], request: Request) -> bool:
+    """Whether something is put right, and nothing asked: no mate, that was the dough; sorry, I meant the Pyrenees."""
+    opens = said(words[:2], RIGHTED)
+    fault = request.topic == TROUBLE and (request.subject or complains(doc))
+    asks = kitchen_told.asks(doc) or not ASKING_FORMS.isdisjoint(request.forms)
+    return opens and not fault and not asks
+
+
+def without_why(text: str) -> str:
+    """An utterance without the why at its end, which the answer to the rest gives.
+
+    >>> without_why("in Fahrenheit, and tell me why"), without_why("why")
+    ('in Fahrenheit', 'why')
+    """
+    cut = WHY_BEHIND.sub("", text).strip()
+    return cut if cut and any(sign.isalnum() for sign in cut) else text
