@@ -17,7 +17,8 @@ GAUGE_UNITS = ("psi", "bar", "kPa", "atm", "Pa", "kgf_cm2")
 PSI_PA = 6894.757
 HIGHEST_GAUGE_PA = 30 * PSI_PA
 POUNDS_OF_GAUGE = (4, 20)
-GAUGE_LEADS, GAUGE_TAILS = ("at", "to", "and", "or", "than", "between"), ("weight", "pressure", "jiggler")
+GAUGE_LEADS = ("at", "to", "and", "or", "than", "between", "dial", "gauge", "canner")
+GAUGE_TAILS = ("weight", "pressure", "jiggler", "dial", "gauge")
 # Common practice: the low setting of stove-top and electric cookers is 6 to 8 psi
 LOW_SETTING_PA = 7 * PSI_PA
 LOW_SETTING = cues("temperature", "low_setting")

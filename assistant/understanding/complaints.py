@@ -11,6 +11,7 @@ from assistant.reading.tokens import norms
 from assistant.understanding import fault_questions, faults, tins, what_is_in_it
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues, said
+from assistant.understanding.forms import clause_starts
 from assistant.understanding.topics import Topic
 from rules.foods.dishes import dishes
 
@@ -32,6 +33,7 @@ MOST_AGAINST_A_FORMULA, FEWEST_AMOUNTS = 14.0, 2
 # words that ask for the cause or the mend, and those that tell it is the asker's own dish
 ASKS_CAUSE, OWN, CHANGES = (cues("complaint", name) for name in ("asks_cause", "own", "changes"))
 SAVING = cues("saving", "words")
+COOKER_FAULTS = ("no_pressure", "vent_steams", "burn_notice")
 
 
 @Language.component(
@@ -41,7 +43,7 @@ def kitchen_complaints(doc: Doc) -> Doc:
     """Take a complaint for a question about what went wrong; and what is only feared for the question next to it."""
     topic = doc._.topic
     most = MOST_AGAINST_A_FORMULA if tells_formula(doc) else MOST_AGAINST
-    if (complains(doc) or asks_to_save(doc)) and against(topic) < most:
+    if (complains(doc) or asks_to_save(doc)) and (against(topic) < most or of_cooker(doc)):
         # what went into another tin for the same time is answered by its tins
         id = BAKE if tins.swapped(doc.text) else TROUBLE
         doc._.topic = replace(topic, id=id, margin=max(topic.margin, SURE))
@@ -99,12 +101,21 @@ def complains(doc: Doc) -> bool:
     words = norms(doc)
     forms = {form.id for form in doc._.forms}
     if WHY in forms or doc._.topic.id == WHY:
-        return is_own(doc)
+        return is_own(doc) or of_cooker(doc)
     if fault_questions.either(doc):
         return True
     if changes_an_ingredient(doc):
         return False
     return said(words, ASKS_CAUSE) or forms.isdisjoint(ASK_APART)
+
+
+def of_cooker(doc: Doc) -> bool:
+    """Whether the fault is of a pressure cooker itself, whose words speak for its pressure whatever is asked.
+
+    A question that opens with its no tells none: doesn't a pressure cooker make up for it?
+    """
+    told = (fault for fault in doc._.faults if fault.told and fault.symptom in COOKER_FAULTS)
+    return any(fault.start not in clause_starts(doc) for fault in told)
 
 
 def is_own(doc: Doc) -> bool:

@@ -1,4 +1,4 @@
-"""Component: a question of a pressure cooker that is about its time, though the words of pressure speak for the setting."""
+"""Component: a question of a pressure cooker that is about its time, though its words speak for the setting."""
 
 from __future__ import annotations
 
@@ -8,10 +8,10 @@ from itertools import pairwise
 from spacy.language import Language
 from spacy.tokens import Doc
 
-from assistant.understanding import faults
+from assistant.understanding import faults, whistles
 from assistant.understanding.topics import UNSURE
 
-PRESSURE, TIME, WHY, TROUBLE = "pressure", "time", "why", "troubleshoot"
+PRESSURE, TIME, WHY, TROUBLE, ORDER = "pressure", "time", "why", "troubleshoot", "order"
 COOKER, RELEASE, WHISTLE = "pressure_cook", "release", "whistle"
 OF_TIME = ("longer", "shorter")
 # what asks for the pressure itself: what psi, how many pounds, which weight
@@ -25,14 +25,25 @@ ASKS, ASKED = (
     "kitchen_cooker_time", requires=["doc._.topic", "doc._.found", "doc._.asked_way"], assigns=["doc._.topic"]
 )
 def kitchen_cooker_time(doc: Doc) -> Doc:
-    """Take a question of pressure for one of time where a time is told or asked; the longer time of no dish the other way."""
-    if doc._.topic.id == PRESSURE and asks_time(doc):
-        doc._.topic = replace(doc._.topic, id=TIME)
+    """Take a question of pressure for one of time where a time is told or asked.
+
+    How much longer it takes with no dish named is told by the room of pressure.
+    """
+    counted = doc._.topic.id == ORDER and whistles.heard(doc) is not None
+    sure = counted or doc._.topic.id == PRESSURE or (doc._.topic.id == TIME and speaks_of_cooker(doc))
+    if sure and asks_time(doc):
+        doc._.topic = replace(doc._.topic, id=TIME, margin=max(doc._.topic.margin, UNSURE))
     elif (doc._.topic.id == WHY and checks_time(doc)) or (doc._.topic.id == TROUBLE and may_be_done(doc)):
         doc._.topic = replace(doc._.topic, id=TIME, margin=UNSURE)
     elif doc._.topic.id == TIME and asks_in_general(doc):
         doc._.topic = replace(doc._.topic, id=PRESSURE, margin=UNSURE)
     return doc
+
+
+def speaks_of_cooker(doc: Doc) -> bool:
+    """Whether a pressure cooker or its whistles are named."""
+    cooker = any((one.kind, one.id) == ("method", COOKER) for one in doc._.found)
+    return cooker or whistles.heard(doc) is not None
 
 
 def checks_time(doc: Doc) -> bool:
@@ -63,7 +74,7 @@ def asks_time(doc: Doc) -> bool:
     """Whether the time under pressure is asked about: a dish with its minutes, more of them, or the release.
 
     >>> from assistant.understanding.pipeline import read
-    >>> asks_time(read("chicken 10 minutes high pressure in Denver, change it?")), asks_time(read("what does 15 psi reach"))
+    >>> asks_time(read("chicken 10 minutes high pressure in Denver")), asks_time(read("what does 15 psi reach"))
     (True, False)
     """
     words = [token.norm_ for token in doc]
@@ -72,5 +83,5 @@ def asks_time(doc: Doc) -> bool:
     ):
         return False
     kinds = {measure.kind for measure in doc._.measures}
-    released = any(form.id == RELEASE for form in doc._.forms)
+    released = any(form.id == RELEASE for form in doc._.forms) or whistles.heard(doc) is not None
     return "time" in kinds or released or (doc._.asked_way in OF_TIME and PRESSURE not in kinds)

@@ -84,7 +84,7 @@ def rows() -> Iterator[tuple[Meanings, str]]:
 
 
 def _made(kind: Kind, row: dict[str, Any]) -> Iterator[tuple[Meanings, str]]:
-    """Names made of one word of each list of a row, which tell the method as well: a smart pot, an all in one cooker."""
+    """Names of one word of each list of a row, which tell the method as well: a smart pot, an all in one cooker."""
     if "named_by" in row:
         meant: Meanings = (("method", row["used_to"]), (kind, row["id"]))
         yield from zip(repeat(meant), map(" ".join, product(*row["named_by"])))

@@ -12,6 +12,7 @@ from spacy.tokens import Doc
 from assistant.reading.text import fold
 from assistant.reading.tokens import norms
 from assistant.understanding.forms import patterns_heard
+from assistant.understanding.topics import UNSURE
 from rules import book, tables
 from rules.catalogue import marked
 from rules.foods.dishes import dishes
@@ -67,6 +68,7 @@ def kitchen_safety(doc: Doc) -> Doc:
     """Hear a subject of food safety. One of preserving sets the topic, and so does any where the topic was unsure."""
     if (puts_up(doc) or packs_jars(doc) or weighs_down(doc)) and doc._.topic.id in marked("may_be_canning"):
         doc._.topic = replace(doc._.topic, id=PRESERVE)
+    settle_jam(doc)
     words = norms(doc)
     if patterned := patterned_subject(doc, " ".join(words)):
         doc._.safety, doc._.topic = patterned.id, replace(doc._.topic, id=patterned.topic)
@@ -112,6 +114,13 @@ def cooks_instead(doc: Doc, text: str) -> bool:
     return bool(methods) and PRESERVE not in methods and not speaks_of_it
 
 
+def settle_jam(doc: Doc) -> None:
+    """Leave no choice of topics where jam or jelly is asked about, but not for a reason: preserving answers it."""
+    jam = any(found.kind == "dish" and dishes()[found.id].dish_class == "jam" for found in doc._.found)
+    if jam and doc._.topic.id == PRESERVE and all(form.id != "why" for form in doc._.forms):
+        doc._.topic = replace(doc._.topic, margin=max(doc._.topic.margin, UNSURE))
+
+
 def packs_jars(doc: Doc) -> bool:
     """Whether food is packed hot or raw into jars that are named."""
     heard = {packed.packing for packed in doc._.packed}
@@ -119,7 +128,7 @@ def packs_jars(doc: Doc) -> bool:
 
 
 def weighs_down(doc: Doc) -> bool:
-    """Whether a canner's weight is named beside a food that is canned, and no way to cook it: the 15 lb weight, carrots."""
+    """Whether a canner's weight is named beside a food that is canned, and no way to cook it."""
     words = [token.norm_ for token in doc]
     weight = any(
         m.unit in POUNDS and m.said in WEIGHTS and words[m.end : m.end + 1] == ["weight"] for m in doc._.measures
@@ -127,7 +136,7 @@ def weighs_down(doc: Doc) -> bool:
     if not weight or any(found.kind == "method" and found.id != PRESERVE for found in doc._.found):
         return False
     kept = (food(found.id, dishes()[found.id].dish_class).kind for found in doc._.found if found.kind == "dish")
-    return any(kind in CANNED for kind in kept)
+    return any(kind in (*CANNED, "untested") for kind in kept)
 
 
 def puts_up(doc: Doc) -> bool:

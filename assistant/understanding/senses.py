@@ -108,7 +108,7 @@ def slots(doc: Doc) -> tuple[Slot, ...]:
     figures = {i for m in (*doc._.measures, *doc._.clock, *doc._.numbers) for i in range(m.start, m.end)}
     places = {i for e in doc._.elevations for i in range(e.start, e.end)}
     places |= {i for f in doc._.found if f.kind in APART for i in range(f.start, f.end)}
-    towns = {i for e in doc._.elevations if e.place for i in range(e.start, e.end)}
+    towns = [range(e.start, e.end) for e in doc._.elevations if e.place]
     told = [
         Slot(frozenset((SENSE + CANNING,)), counts=False)
         for features in lexical.values()
@@ -116,7 +116,7 @@ def slots(doc: Doc) -> tuple[Slot, ...]:
     ][:1]
     for start, end, features in _told(stems(doc)):
         inside = range(start, end)
-        if len(inside) == 1 and towns.issuperset(inside):
+        if any(len(inside) < len(town) and start in town and end - 1 in town for town in towns):
             continue
         more = frozenset(feature for i in inside for feature in lexical.get(i, ()))
         of_name = len(inside) == 1 and places.issuperset(inside)

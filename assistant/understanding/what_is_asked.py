@@ -11,8 +11,8 @@ from spacy.tokens import Doc
 from assistant.reading.spans import Found
 from assistant.reading.tokens import norms
 from assistant.understanding import bake_subject, cooker_time, faults
-from assistant.understanding.complaints import TROUBLE, complains
-from assistant.understanding.safety_subjects import is_patterned
+from assistant.understanding.complaints import TROUBLE, complains, of_cooker
+from assistant.understanding.safety_subjects import is_patterned, settle_jam
 from assistant.understanding.wondering import (
     Wonder,
     is_doubtful,
@@ -68,13 +68,15 @@ def kitchen_subject(doc: Doc) -> Doc:
         doc._.topic.id in OF_READINGS | {WHY} or not OF_REASONS.isdisjoint(form.id for form in doc._.forms)
     ):
         doc._.wonder = found = wonder(doc)
-        meant = is_meant(doc, found)
+        mended = doc._.topic.id == TROUBLE and of_cooker(doc)
+        meant = is_meant(doc, found) and not mended
         if (meant or doc._.topic.id == WHY) and holds_methods_apart(doc, found):
             doc._.topic = replace(doc._.topic, id=TIME, fitting=frozenset())
         elif meant and not cooker_time.checks_time(doc):
             doc._.topic, doc._.safety = replace(doc._.topic, id=WHY, fitting=frozenset()), None
         elif doc._.topic.id == WHY:
             doc._.topic = replace(doc._.topic, id=instead(doc, found) or WHY)
+            settle_jam(doc)
     if is_bare_dish(doc):
         doc._.topic = replace(doc._.topic, id="bake_adjust" if "baking" in doc._.signs else "time")
     doc._.subject = str(doc._.safety) if doc._.safety else subject(doc, doc._.topic.id)

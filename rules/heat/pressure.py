@@ -18,6 +18,7 @@ LOW_SETTING_GAUGE_PA = 7 / PSI_PER_PA
 HIGHEST_GAUGE_PA = 30 / PSI_PER_PA
 COOKERS = ("stovetop_pressure_cooker", "electric_pressure_cooker", "commercial_pressure_steamer")
 say = sentences("heat/pressure")
+CANNING_CAUTION = Caution("warn", say("canning"), ("usda-aib-539",))
 PRESSURE_CAUTION = Caution("warn", say("caution"), ("common-practice",))
 
 

@@ -7,6 +7,7 @@ from dataclasses import replace
 from rules.book import Case, Part, celsius, rule
 from rules.foods.beans import unsoaked_time
 from rules.heat.pressure import (
+    CANNING_CAUTION,
     PRESSURE_CAUTION,
     STOVE_TOP_GAUGE_PA,
     gauge_pa,
@@ -136,8 +137,9 @@ def electric(case: Case) -> Part | None:
 
 @rule("pressure_cook.safety", "common-practice")
 def safety(case: Case) -> Part:
-    """The usual cautions."""
-    return Part(cautions=(PRESSURE_CAUTION,))
+    """The usual cautions; where a pressure was named, that canning goes by other tables."""
+    named = case.request.gauge_pa is not None
+    return Part(cautions=(*((CANNING_CAUTION,) if named else ()), PRESSURE_CAUTION))
 
 
 RULES = (

@@ -82,7 +82,7 @@ def empty_jars_min(elevation_m: float) -> float:
 def ten_minutes_and_more(elevation_m: float) -> float:
     """The boil of home-canned food before tasting [min]: 10, and one more for each 1,000 ft.
 
-    Begun thousands count, from 1,000 ft up: a toxin is at stake, so where the guide can be read two ways it is the longer.
+    Begun thousands count, from 1,000 ft up: a toxin is at stake, so of two readings of the guide it is the longer.
 
     source: usda-aib-539; csu-preserve-smart prints 15 min at 5,000 ft
 

@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from rules.book import Case, Part, celsius, rule
 from rules.heat.pressure import (
+    CANNING_CAUTION,
     PRESSURE_CAUTION,
     STOVE_TOP_GAUGE_PA,
     gauge_pa,
@@ -198,10 +199,9 @@ def limit(case: Case) -> Part:
     """A cooker is never run above what it is made for, and canning has its own tables."""
     over = any(needed_pa(case, gauge) > STOVE_TOP_GAUGE_PA + 1000 for gauge in asked_pa(case))
     made_for = Caution("warn", say("made-for"), ("common-practice",))
-    canning = Caution("warn", say("canning"), ("usda-aib-539",))
     return Part(
         steps=(say("fixed-weight"),) if over else (),
-        cautions=(*((made_for,) if over else ()), canning, PRESSURE_CAUTION),
+        cautions=(*((made_for,) if over else ()), CANNING_CAUTION, PRESSURE_CAUTION),
     )
 
 

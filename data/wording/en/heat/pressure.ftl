@@ -5,3 +5,4 @@ caution =
 # $cooker is a label of data/lexicon/equipment.toml
 your-cooker = your { $cooker }
 stove-top-cooker = a stove-top pressure cooker
+canning = For canning use the pressure in a tested table for your elevation, never one worked out from this.

@@ -31,7 +31,6 @@ made-for =
     Never run a cooker above the pressure it is made for, usually 15 psi (103 kPa): where that is not enough, cook
     longer.
 fixed-weight = Where the cooker has a fixed weight, keep the weight and lengthen the time.
-canning = For canning use the pressure in a tested table for your elevation, never one worked out from this.
 
 # Where more time is asked of the cooker and no dish was named.
 more-time = { $longer ->
