@@ -13,7 +13,7 @@ ASKED = [
     ("ok so nine quarts of peach halves packed cold we're at fifty five hundred feet how many minutes", "40 min", ""),
     ("hot packed pears in pints up at 6,700 feet, minutes in the canner?", "35 min", ""),
     ("I'm canning apricots at 7,400 ft, hot pack. How many minutes?", "pints 35 min, quarts 40 min", "raw"),
-    ("bottling apricots in one litre kilner jars at 1,650 m, hot pack, how long in the boiling water", "35 min", ""),
+    ("bottling apricots in one litre clip-top jars at 1,650 m, hot pack, how long in the boiling water", "35 min", ""),
     ("how long do plums go in the water bath at 5,000 ft", "pints 30 min, quarts 35 min", ""),
     ("sweet cherries raw pack quarts 8500 ft boiling water canner", "45 min", ""),
     ("got a lug of cherries, want them in pints, raw pack. cabin sits at 8,200. time in the canner?", "45 min", "hot"),

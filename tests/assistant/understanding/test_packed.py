@@ -20,7 +20,7 @@ from rules.model import Quantity
         ("pints and quarts of plums in one load", [(1, "pt"), (1, "qt")]),
         ("half gallon jars of apple juice", [(0.5, "gal")]),
         ("peaches in 500 ml jars", [(500, "ml")]),
-        ("peaches in one litre kilner jars", [(1, "l")]),
+        ("peaches in one litre clip-top jars", [(1, "l")]),
         ("4 oz jelly jars", [(4, "oz")]),
         ("forty little jars, the four ounce ones", [(4, "oz")]),
         ("12-ounce jars of pickles", [(12, "oz")]),
