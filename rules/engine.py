@@ -15,12 +15,8 @@ from rules.physics import air
 from rules.safety import danger
 from rules.said import together
 
-# topics as which a yield is asked about
-OF_AMOUNTS = ("order", "time", "why", "doneness", "liquid")
 # what may be asked of a pot as well as of a dough
 POT_LIQUIDS = ("water", "liquid", "stock", "wine", "milk")
-# topics of what is no pot on a stove
-UNLIKE_A_POT = frozenset(("bake_adjust", "sugar_stage", "preserve", "pressure", "convert_recipe", "order", "liquid"))
 # hotter is no food with water in it [degC]
 WET_AT_MOST_C = 112.0
 # a baseline that is so many times the longest usual time is none
@@ -75,7 +71,7 @@ def settle(request: Request) -> Request:
         request = replace(request, elevation_m=air.elevation_m(request.pressure_pa))
     if request.ahead and (request.time_min or SHORT_MIN) < SHORT_MIN:
         request = replace(request, time_min=None, time_high_min=None)
-    if request.own_yield and request.topic in (*OF_AMOUNTS, *request.choices):
+    if request.own_yield and request.topic in (*marked("of_amounts"), *request.choices):
         request = replace(request, topic="order", choices=())
     if is_out_of_proportion(request):
         request = replace(request, time_min=None, time_high_min=None)
@@ -118,12 +114,16 @@ def likelier_of(request: Request) -> str | None:
         return None
     if "order" in request.choices and request.forms[:1] == ("how_much",) and request.quantity:
         return "order"
-    if request.portions and not request.forms and {"time", "order"} <= set(request.choices):
+    if request.portions and not request.forms and "time" in request.choices and "order" in request.choices:
         # both are told together
         return "time"
     # a time of the cook's own, or a dish and nothing more
     timed = request.time_min is not None and "wrong" not in request.forms[:1]
-    bare = not request.forms and "troubleshoot" in request.choices and not UNLIKE_A_POT.intersection(request.choices)
+    bare = (
+        not request.forms
+        and "troubleshoot" in request.choices
+        and not marked("unlike_a_pot").intersection(request.choices)
+    )
     return "time" if (timed and "time" in request.choices) or bare else None
 
 

@@ -32,7 +32,8 @@ MOST_DISHES = 4
 TIMER, TROUBLE, ACTIONS = "timer", "troubleshoot", ("set", "left", "extend", "stop")
 AFTER, MADE, ANOTHER = (cues("timers", name) for name in ("after", "made", "another"))
 SHORT = 6
-READ_OFF, SUGAR = "calibrate", "sugar_stage"
+READ_OFF = "calibrate"
+SUGAR = "sugar_stage"
 OF_A_METHOD: dict[str, Any] = dict.fromkeys(
     ("time_min", "time_high_min", "temperature_c", "temperature_of", "gauge_pa", "covered", "soaked")
 )

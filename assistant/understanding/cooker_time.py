@@ -11,7 +11,11 @@ from spacy.tokens import Doc
 from assistant.understanding import faults, whistles
 from assistant.understanding.topics import UNSURE
 
-PRESSURE, TIME, WHY, TROUBLE, ORDER = "pressure", "time", "why", "troubleshoot", "order"
+PRESSURE = "pressure"
+TIME = "time"
+WHY = "why"
+TROUBLE = "troubleshoot"
+ORDER = "order"
 COOKER, RELEASE, WHISTLE = "pressure_cook", "release", "whistle"
 OF_TIME = ("longer", "shorter")
 # what asks for the pressure itself: what psi, how many pounds, which weight

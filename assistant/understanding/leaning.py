@@ -227,7 +227,7 @@ def is_elsewhere(words: Sequence[str], request: Request) -> bool:
 def of_the_bake(hearing: Hearing, words: Sequence[str], last: Request) -> bool:
     """Whether another part of the bake that is talked of is named, and no more: and the oven?"""
     short = len(words) <= SHORTEST + 1 and ASKING_FORMS.isdisjoint(hearing.request.forms)
-    unheard = hearing.request.topic in ("smalltalk", "out_of_scope", "help") and not hearing.request.small_talk
+    unheard = hearing.request.topic in marked("of_nothing") and not hearing.request.small_talk
     return last.topic == BAKE and short and unheard and hearing.subject_for(BAKE) is not None
 
 

@@ -52,8 +52,6 @@ from rules.topics.why import GENERAL, rows
 say = sentences("understanding/request")
 
 TIMER = "timer"
-# topics that an utterance without a question is taken for
-SMALL_TALK = ("smalltalk", "help", "out_of_scope")
 WHY = "why"
 TROUBLE = "troubleshoot"
 # two readings of one temperature, in the units of either scale [degF]
@@ -135,7 +133,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     """Build the request of one utterance; the kitchen only decides what figures without a unit mean."""
     words = norms(doc)
     topic, lacking = doc._.topic.id, corrected.lacking(words, doc._.found)
-    talk = small_talk.kind([token.lower_ for token in doc]) if topic in SMALL_TALK else None
+    talk = small_talk.kind([token.lower_ for token in doc]) if topic in marked("of_nothing") else None
     topic = "smalltalk" if talk in small_talk.SAID_ANYHOW else topic
     found = [f for f in corrected.meant(words, doc._.found) if f not in lacking]
     units = answer_preferences.spoken_system(words, doc._.measures) or of_land(words, doc)

@@ -22,6 +22,7 @@ from assistant.understanding.wondering import (
     is_of_methods,
     wonder,
 )
+from rules.catalogue import marked
 from rules.topics.why import GENERAL
 
 STAGES = {
@@ -48,8 +49,6 @@ WHY = "why"
 LONGEST_BARE = 7
 # forms in which a reason may be asked for although the question sounds like another
 OF_REASONS = frozenset(("why", "is_true", "differ", "what_is", "changes", "can_it", "is_ok", "worth", "which"))
-# topics whose words may tell of what is no fault: a loaf that never reads 208, a barometer that reads sea level
-OF_READINGS = frozenset(("troubleshoot", "doneness", "calibrate", "boiling_point", "pressure"))
 OUTSIDE, TIME, COMPARING = "out_of_scope", "time", frozenset(("which", "differ"))
 
 Doc.set_extension("subject", default=None, force=True)
@@ -65,7 +64,7 @@ def kitchen_subject(doc: Doc) -> Doc:
     """Hear what is wondered at, and the subject that belongs to the topic. A reason that is meant is a why."""
     told = is_patterned(doc._.safety)
     if not told and (
-        doc._.topic.id in OF_READINGS | {WHY} or not OF_REASONS.isdisjoint(form.id for form in doc._.forms)
+        doc._.topic.id in marked("of_readings") | {WHY} or not OF_REASONS.isdisjoint(form.id for form in doc._.forms)
     ):
         doc._.wonder = found = wonder(doc)
         mended = doc._.topic.id == TROUBLE and of_cooker(doc)

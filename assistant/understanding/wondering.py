@@ -37,12 +37,12 @@ EXPLAIN = "explain"
 WANT_A_FIGURE = frozenset(("how_long", "how_hot", "how_much", "more", "start", "remaining", "convert", "how_to"))
 # a topic that is taken for a why only where a why opens the question
 OF_KITCHEN = frozenset(("dish", "method", "equipment", "ingredient"))
-RECIPE, PRESSURE = "convert_recipe", "pressure"
+RECIPE = "convert_recipe"
+PRESSURE = "pressure"
 # how much of a question a reason explains that takes it from a topic that is far ahead
 SURELY = 0.75
 # how much where two things are told apart, and a topic of the clock is heard for no more than a word such as lunch
 LEAST = 0.4
-OF_SERVICE = frozenset(("schedule", "time", "liquid", "calibrate"))
 # how little a topic is ahead of the next where it is in doubt
 DOUBT = 1.2
 # the same where the topic is why, and nothing in the form of the question says so
@@ -206,7 +206,7 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
     if topic.id == RECIPE:
         asked = found.share >= SURELY and is_of_height(doc) and not doc._.found and not doc._.elevations
         return asked or (found.share >= LEAST and is_after_reason(doc))
-    if found.belief and found.share >= NEARLY and topic.id in OF_SERVICE and not is_dish_named(doc):
+    if found.belief and found.share >= NEARLY and topic.id in marked("of_service") and not is_dish_named(doc):
         return True
     if topic.id == PRESSURE and found.share >= SURELY and forms[:1] == (DIFFER,) and len(doc._.elevations) > 1:
         return True
@@ -215,7 +215,7 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
 
 def is_choice(found: Wonder, topic: str, forms: Sequence[str]) -> bool:
     """Whether it asks which of two things is better, though a word such as lunch sounds of the clock."""
-    if not found.row or WHICH not in forms or topic not in OF_SERVICE or not WANT_A_FIGURE.isdisjoint(forms):
+    if not found.row or WHICH not in forms or topic not in marked("of_service") or not WANT_A_FIGURE.isdisjoint(forms):
         return False
     return rows()[found.row].tells_apart and found.share >= LEAST
 
