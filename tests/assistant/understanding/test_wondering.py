@@ -126,7 +126,7 @@ def test_a_dish_alone_is_told_by_its_class() -> None:
 
 
 def test_two_that_are_near_are_offered_and_one_is_taken() -> None:
-    question = "if the pressure cooker makes its own pressure, why do the charts add minutes at 8,000 ft"
+    question = "why yeast dough and flour"
     asked = reply_to(question)
     assert asked.missing == ("explanation",)
     assert asked.headline.startswith("Do you mean why ")
@@ -134,7 +134,7 @@ def test_two_that_are_near_are_offered_and_one_is_taken() -> None:
     first, second = asked.request.nearest
     assert understand("the first one", [question]).subject == first
     assert understand("the second", [question]).subject == second
-    assert understand("the one about why it helps", [question]).subject == "pressure_cooker_helps"
+    assert understand("the one about the dough that races", [question]).subject == "dough_races"
     assert understand("how long to boil eggs at 6,000 ft", [question]).topic == "time"
 
 
