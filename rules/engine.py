@@ -19,8 +19,9 @@ from rules.said import together
 POT_LIQUIDS = ("water", "liquid", "stock", "wine", "milk")
 # hotter is no food with water in it [degC]
 WET_AT_MOST_C = 112.0
-# a baseline that is so many times the longest usual time is none
-MOST_TIMES_USUAL = 5.0
+# a baseline as long as a soak or a brine, and so many times the longest usual time, is none
+MOST_TIMES_USUAL = 3.0
+SOAK_MIN = (5 * 60.0, 72 * 60.0)
 # classes that are done at a stage of boiled sugar, which goes by the boil
 BOILED_SUGAR = ("candy", "syrup")
 ANY_DISH_HAS = ("oven", "time", "proof")
@@ -91,7 +92,7 @@ def settle(request: Request) -> Request:
         request = replace(request, topic="time", planned_min=request.time_min, time_min=None, time_high_min=None)
     if request.method is None and request.topic == "temperature" and request.temperature_of == "fridge":
         request = replace(request, method="hold")
-    if request.topic == "doneness" and request.dish_class in BOILED_SUGAR:
+    if request.topic == "doneness" and request.dish_class in BOILED_SUGAR and request.elevation_m is None:
         request = replace(request, topic="sugar_stage")
     if request.topic == "temperature" and asks_reach(request):
         request = replace(request, topic="boiling_point")
@@ -129,12 +130,14 @@ def likelier_of(request: Request) -> str | None:
 
 def is_out_of_proportion(request: Request) -> bool:
     """Whether a baseline is many times what the dish ever takes, so that it is of something else: a soak, a brine."""
-    if request.topic != "time" or not request.time_min or request.dish_class is None or request.method is None:
+    if request.topic != "time" or request.dish_class is None or request.method is None:
+        return False
+    if not SOAK_MIN[0] <= (request.time_min or 0.0) <= SOAK_MIN[1]:
         return False
     from rules.foods.dishes import sea_level_time
 
     usual = sea_level_time(request.dish, request.dish_class, request.method)
-    return usual is not None and request.time_min > MOST_TIMES_USUAL * usual.high_min
+    return usual is not None and (request.time_min or 0.0) > MOST_TIMES_USUAL * usual.high_min
 
 
 def asks_time_safe(request: Request) -> bool:

@@ -140,7 +140,7 @@ def _measure(words: Sequence[str], spelled: Sequence[str], number: Number, kinds
     if hit is None or unit is None:
         return None
     end, (_, symbol, kind) = hit[1], unit_named(unit)
-    of_article = words[number.start] in ARTICLES
+    of_article = words[number.start] in ARTICLES and number.end == number.start + 1
     if of_article and (kind in ("portion", "whistle") or (kind == "time" and words[end - 1].endswith("s"))):
         return None
     value = to_si(number.value, unit)

@@ -111,7 +111,16 @@ def decide(doc: Doc, learned: Weights | None = None) -> Topic:
         scores[topic] = scores.get(topic, 0.0) + offset
     fitting: frozenset[str] = doc._.fitting
     ranked = sorted(scores.items(), key=lambda item: (item[0] not in fitting, -item[1], item[0]))
-    return Topic(ranked[0][0], ranked[0][1] - ranked[1][1], tuple(ranked), fitting)
+    margin = ranked[0][1] - ranked[1][1]
+    if is_own(doc, ranked[0][0], ranked[1][0]):
+        margin = max(margin, UNSURE)
+    return Topic(ranked[0][0], margin, tuple(ranked), fitting)
+
+
+def is_own(doc: Doc, first: str, second: str) -> bool:
+    """Whether the form of the question belongs to the first of two topics alone: nobody need ask which is meant."""
+    forms = {form.id for form in doc._.forms}
+    return not forms.isdisjoint(topics()[first].own) and forms.isdisjoint(topics()[second].own)
 
 
 @cache

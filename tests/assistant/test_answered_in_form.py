@@ -370,7 +370,7 @@ def test_two_places_side_by_side(text, begins, dish, feet):
 
 def test_where_of_two_places_water_boils_lower():
     said = headline("where does water boil lower, Cusco or Quito")
-    assert said.startswith("Lower at 11,150 ft (3,400 m): ")
+    assert said.startswith("Lower at 3,399 m (11,150 ft): ")
     assert first_f(said) == pytest.approx(boil_f(11150), abs=1)
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from rules.book import Case, Part, rule
-from rules.model import Figure
+from rules.model import Caution, Figure
 from rules.said import duration, duration_span, sentences
 
 SAFE_REST_MIN = 3.0
@@ -33,6 +33,7 @@ def resting(case: Case) -> Part:
         figures=(Figure("rest_time", say("label"), (low + high) / 2, "min", low, high),),
         steps=(say("tent"),),
         because=say("because"),
+        cautions=(Caution("note", say("after-the-reading"), ("usda-fsis-safe-temperatures",)),),
     )
 
 

@@ -85,8 +85,17 @@ def test_a_danger_is_left_alone():
 
 
 def test_what_is_missing_is_asked_for():
-    answer = ask(**{**BRAISE, "elevation_m": None}, forms=("changes",), asked_way="longer")
+    answer = ask(**{**BRAISE, "elevation_m": None}, forms=("how_long",))
     assert answer.missing == ("elevation",)
+
+
+def test_what_elevation_changes_is_told_by_an_example_where_no_place_was_named():
+    answer = ask(**{**BRAISE, "elevation_m": None}, forms=("changes",), asked_way="longer")
+    assert answer.missing == ()
+    assert answer.request.elevation_m is None
+    assert answer.figure("example_elevation").value == 1524.0
+    at_5000_ft = ask(**{**BRAISE, "elevation_m": 1524.0}, forms=("changes",), asked_way="longer")
+    assert answer.figure("cook_time") == at_5000_ft.figure("cook_time")
 
 
 def test_what_a_room_says_behind_a_time_stays_behind_it():
