@@ -334,6 +334,10 @@ def kidney_beans(case: Case) -> Part | None:
     """The natural poison of kidney beans and their kin, which a slow simmer does not destroy."""
     if not beans.poisonous_dry(case):
         return None
+    soft = kinetics.softening(case.dish_class)
+    if soft.threshold_c is not None and case.here.boiling_c < soft.threshold_c:
+        poison = say("kidney-beans-cool-boil", boil=temp(case.here.boiling_c), place=case.place)
+        return Part(cautions=(Caution("stop", poison, ("fda-bad-bug-book", "from-memory")),))
     least, full = (number(minutes, 0) for minutes in beans.BOIL_MIN)
     text = say("kidney-beans", least=least, full=full, boil="cool" if beans.boils_cool(case) else "usual")
     return Part(cautions=(Caution("warn", text, ("usu-ask-extension", "fda-bad-bug-book")),))

@@ -71,6 +71,11 @@ threshold-caution =
 threshold =
     Under { $least } the skins and walls of dried beans hold out, and even a full boil here is cooler than that.
 
+kidney-beans-cool-boil =
+    Never serve dry kidney beans or their kin from an open pot here: a boil of { $boil } at { $place } is not sure to destroy
+    their natural poison, and beans that are heated short of a real boil can get more poisonous than raw ones. Soak them and
+    pressure-cook them until soft, or use canned ones.
+
 rice-step =
     Soak the rice 20 to 30 min first, and let it stand covered 10 min off the heat before you fluff it.
 rice =
