@@ -21,7 +21,7 @@ SHORT = 18
 SOME = 0.05
 # what the net must say, 0 to 1: for a hazard that was heard in one breath, for one that was put together from afar, and
 # for a warning of its own in general words
-NEAR_FROM, SPREAD_FROM, ALONE_FROM = 0.2, 0.3, 0.35
+NEAR_FROM, SPREAD_FROM, ALONE_FROM = 0.15, 0.3, 0.35
 # the same for what needs little leave, a figure or a question about safety, and for what needs the more: a question
 # that is plainly about another matter, how long or how hot, while the pieces stand in sentences that nothing joins
 ASKED_FROM, OTHER_MATTER_FROM = 0.1, 0.6
@@ -35,7 +35,7 @@ ASKS_COOKING = frozenset(
     ("how_long", "how_hot", "how_much", "why", "which", "wrong", "factor", "more", "changes", "differ", "remaining")
 )
 ASKS_DANGER = frozenset(("safe",))
-CANNING = "canning"
+CANNING, PEOPLE, CLEANING = "canning", "people", "sanitising"
 SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
 
 
@@ -120,8 +120,8 @@ def warns_alone(doc: Doc, heard: HeardIn, before: Scene, alarmed: Alarm) -> bool
     if alarmed.danger < least or not _may_alarm(doc, heard, before):
         return False
     told = alarm.telling(alarmed.family)
-    if doc._.subject and alarmed.danger < SURE_FROM and alarmed.family != CANNING:
-        # a subject of food safety is told by its own room
+    if doc._.subject == CLEANING and alarmed.family == PEOPLE:
+        # what is cleaned for people is told by its own room
         return False
     heard_told = [h for h in doc._.concepts if h.concept in told]
     places = sorted({h.start for h in heard_told})
