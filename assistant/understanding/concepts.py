@@ -200,7 +200,7 @@ def hear(doc: Doc) -> tuple[Heard, ...]:
         h
         for h in (*told, *_of_lexicon(doc), *_of_ages(doc))
         if not any(a <= h.start and h.end <= b for a, b in named)
-        and not (h.start in called and concepts()[h.concept].kind == "food")
+        and not (h.end - 1 in called and (h.end - h.start > 1 or concepts()[h.concept].kind == "food"))
     )
     foods = frozenset(i for h in heard if concepts()[h.concept].kind == "food" for i in range(h.start, h.end))
     verbs = (Heard(at, at + 1, CANNING) for at in can_verb.positions(doc, foods))
@@ -217,7 +217,10 @@ def _names_of_places(doc: Doc) -> Iterator[tuple[int, int]]:
 
 
 def _called_like_food(doc: Doc) -> frozenset[int]:
-    """Words that a place is called by, before a valley or a village: a kitchen in Bear Valley cooks no bear."""
+    """Words that a place is called by, before a valley or a village: a kitchen in Bear Valley cooks no bear.
+
+    A single word that is no food still tells what it is: the water of a mining town.
+    """
     words = norms(doc)
     return frozenset(i for i in range(len(words) - 1) if words[i + 1] in family(SHARED)["land"] and words[i].isalpha())
 

@@ -22,8 +22,8 @@ SOME = 0.05
 # what the net must say, 0 to 1: for a hazard that was heard in one breath, for one that was put together from afar, and
 # for a warning of its own in general words
 NEAR_FROM, SPREAD_FROM, ALONE_FROM = 0.15, 0.3, 0.35
-# the same for what needs little leave, a figure or a question about safety, and for what needs the more: a question
-# that is plainly about another matter, how long or how hot, while the pieces stand in sentences that nothing joins
+# the same for what needs little leave, a question whether it will do, and for what needs the more: a question that
+# is plainly about another matter, how long or how hot, while the pieces stand in sentences that nothing joins
 ASKED_FROM, OTHER_MATTER_FROM = 0.1, 0.6
 # from where the rule of the family it hears is said after the words on a hazard of another
 SURE_FROM = 0.9
@@ -89,18 +89,21 @@ def listen(doc: Doc, before: Scene) -> Listened:
 def granted(hazard: Hazard, doc: Doc, heard: HeardIn, alarmed: Alarm) -> bool:
     """Whether a hazard that holds is one: the net does not take it for harmless, and what is said of people is of food.
 
-    A hazard that is only told about, not refused, needs nobody's leave unless chance brought its pieces together;
-    nor does one with a figure of its own, or in a question about safety, whose pieces were said in one breath.
+    A hazard that is only told about, not refused, needs nobody's leave unless chance brought its pieces together; nor does
+    one that is sure or has a figure of its own, or in a question about safety, whose pieces were said in one breath.
     """
     if hazard.beside:
-        return spread.names_food_beside(doc, hazard)
+        return hazard.family != PEOPLE or spread.names_food_beside(doc, hazard)
     apart = heard.spreads[hazard.id] == spread.APART
     if apart and asks_another_matter(doc) and alarmed.danger < OTHER_MATTER_FROM:
         return False
     if hazard.subject is not None and not apart:
         return True
+    forms = {form.id for form in doc._.forms}
     near = heard.spreads[hazard.id] in spread.NEAR
-    asked = near and (hazard.numeric or any(form.id in ASKS_SAFETY for form in doc._.forms))
+    if near and (hazard.sure or hazard.numeric or not forms.isdisjoint(ASKS_DANGER)):
+        return True
+    asked = near and not forms.isdisjoint(ASKS_SAFETY)
     return alarmed.danger >= (ASKED_FROM if asked else NEAR_FROM if near else SPREAD_FROM)
 
 

@@ -64,7 +64,10 @@ extra-liquid =
     } pot of { $cm } cm ({ $inches } in).
 
 threshold-headline =
-    { CAPITAL($food) } practically will not soften in an open pot at { $place }: use a pressure cooker.
+    { CAPITAL($food) } practically will not soften in an open pot at { $place }{ $poison ->
+        [yes] , and a boil this cool is not sure to destroy their natural poison
+       *[no] { "" }
+    }: use a pressure cooker.
 threshold-caution =
     Where water boils below { $least }, cooks find that { $food } practically will not soften in an open pot. The time
     given is what the softening rate leads to; old beans may never get there. Use a pressure cooker.
