@@ -21,7 +21,7 @@ POT_LIQUIDS = ("water", "liquid", "stock", "wine", "milk")
 WET_AT_MOST_C = 112.0
 # a baseline as long as a soak or a brine, and so many times the longest usual time, is none
 MOST_TIMES_USUAL = 3.0
-SOAK_MIN = (5 * 60.0, 72 * 60.0)
+SOAK_MIN = (5 * 60.0, 30 * 60.0)
 # classes that are done at a stage of boiled sugar, which goes by the boil
 BOILED_SUGAR = ("candy", "syrup")
 ANY_DISH_HAS = ("oven", "time", "proof")
