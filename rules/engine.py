@@ -74,6 +74,14 @@ def settle(request: Request) -> Request:
         request = replace(request, time_min=None, time_high_min=None)
     if request.own_yield and request.topic in (*marked("of_amounts"), *request.choices):
         request = replace(request, topic="order", choices=())
+    if (
+        by_method(request)
+        and "worth" in request.forms
+        and request.equipment
+        and not (request.method or request.dish_class)
+    ):
+        # whether a thing pays goes by the boil where nothing is cooked
+        request = replace(request, topic="boiling_point")
     if is_out_of_proportion(request):
         request = replace(request, time_min=None, time_high_min=None)
     if request.topic == "bake_adjust" and is_liquid_of_a_pot(request):
