@@ -18,7 +18,7 @@ say = sentences("safety/subjects/formula")
 def formula(case: Case) -> Part | None:
     """How hot the water is for mixing powder."""
     part = infant.formula(Case(replace(case.request, dish=None, dish_class=infant.INFANT)))
-    how_long = case.request.topic == "time" and placed(case.request)
+    how_long = (case.request.topic == "time" or "how_long" in case.request.forms) and placed(case.request)
     return replace(part, headline=_boil(case) if how_long else _headline(case)) if part else None
 
 
