@@ -38,6 +38,8 @@ SMALL = frozenset((*BETWEEN, *cues("elevation", "lands_in_metres"), *cues("eleva
 TIMES = (["time"], ["times"], ["timing"])
 # words of a kitchen beside the one whose elevation is said: it takes 25 min at 5,000 ft, how long here
 OTHER_KITCHEN = frozenset(cues("elevation", "other_kitchen"))
+# what is printed on these is of no kitchen
+PACKETS = frozenset(("box", "packet", "package", "label", "bag", "packaging", "carton"))
 SENTENCE_ENDS = (".", "?", "!", ";")
 TIMED_REACH = 9
 # figures of a bake or a pot that belong to the place beside them
@@ -133,7 +135,11 @@ def _is_own(lead: Sequence[str]) -> bool:
 
 
 def _takes(sentence: Sequence[str], lead: Sequence[str]) -> bool:
-    return any(verb in lead for verb in TAKES) and not any(word in sentence for word in QUESTIONS)
+    return (
+        not PACKETS.intersection(sentence)
+        and any(verb in lead for verb in TAKES)
+        and not any(word in sentence for word in QUESTIONS)
+    )
 
 
 def settle(words: Sequence[str], mentions: list[Elevation], measures: Sequence[Measure]) -> list[Elevation]:
