@@ -172,6 +172,9 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     elliptical = unclaimed.is_elliptical(doc) or unclaimed.elsewhere(doc)
     timers = timer_words.heard(doc)
     weighed = [m for m in dry_measures(doc, topic) if m.end != times.rated]
+    # whoever says so in a place says it of that place, where no other is named
+    of_there = height.here_m is None and any(form.id == "is_true" for form in doc._.forms)
+    hearsay_m = height.from_m if of_there else None
     request = Request(
         text=doc.text,
         topic=topic,
@@ -186,10 +189,10 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         **({"dish": dish} | rivals(doc, dish, method)),
         dish_class=dishes()[dish].dish_class if dish else "general" if no_such else None,
         method=None if topic in marked("no_method") and not (elliptical and topic in marked("slots_alone")) else method,
-        elevation_m=_first(height.here_m, barometer.elevation_m, boiled_m),
+        elevation_m=_first(height.here_m, hearsay_m, barometer.elevation_m, boiled_m),
         elevation_from=height.known_from or ("barometer" if barometer.elevation_m is not None else None)
         or ("boil_test" if boiled_m is not None else None),
-        from_elevation_m=height.from_m,
+        from_elevation_m=None if hearsay_m is not None else height.from_m,
         elevations_m=height.all_m,
         place=height.place,
         sets_kitchen=kitchen_told.tells(doc),

@@ -14,6 +14,7 @@ from assistant.understanding import bake_subject, cooker_time, faults
 from assistant.understanding.complaints import TROUBLE, complains, of_cooker
 from assistant.understanding.safety_subjects import is_patterned, settle_jam
 from assistant.understanding.wondering import (
+    OR,
     Wonder,
     is_doubtful,
     is_general,
@@ -64,7 +65,9 @@ def kitchen_subject(doc: Doc) -> Doc:
     """Hear what is wondered at, and the subject that belongs to the topic. A reason that is meant is a why."""
     told = is_patterned(doc._.safety)
     if not told and (
-        doc._.topic.id in marked("of_readings") | {WHY} or not OF_REASONS.isdisjoint(form.id for form in doc._.forms)
+        doc._.topic.id in marked("of_readings") | {WHY}
+        or not OF_REASONS.isdisjoint(form.id for form in doc._.forms)
+        or OR in norms(doc)
     ):
         doc._.wonder = found = wonder(doc)
         mended = doc._.topic.id == TROUBLE and of_cooker(doc)
@@ -73,6 +76,8 @@ def kitchen_subject(doc: Doc) -> Doc:
             doc._.topic = replace(doc._.topic, id=TIME, fitting=frozenset())
         elif meant and not cooker_time.checks_time(doc):
             doc._.topic, doc._.safety = replace(doc._.topic, id=WHY, fitting=frozenset()), None
+        elif doc._.topic.id == WHY and found.row and found.belief:
+            doc._.topic = replace(doc._.topic, fitting=frozenset())
         elif doc._.topic.id == WHY:
             doc._.topic = replace(doc._.topic, id=instead(doc, found) or WHY)
             settle_jam(doc)

@@ -17,6 +17,8 @@ KINDS, NEAR = ("mass", "volume"), 2
 LARGEST_SHARE = 20.0
 EACH = frozenset(cues("amounts", "each"))
 # words that mean an ingredient only behind an amount of it: 1 tsp soda
+# what ends an amount whose thing stands before it: flour 200 g, sugar 100 g
+STOPS = ("", ",", ";", ".", ")", "\n")
 # behind an ingredient: soda two pinch
 PINCHES, PINCHES_A_TSP = ("pinch", "pinches", "chutki"), 16
 SHORT = {"soda": "baking soda", "powder": "baking powder"}
@@ -61,6 +63,10 @@ def asked_of(doc: Doc, subject: str) -> tuple[bool, Amount | None]:
 
 
 def _named(doc: Doc, measure: Measure, end: int) -> Iterator[tuple[Measure, str]]:
+    first = _right_before(doc, measure.start)
+    if first is not None and doc[measure.end : measure.end + 1].text in STOPS:
+        yield measure, first.id
+        return
     found: list[Found] = [f for f in doc._.found if f.kind == "ingredient" and measure.end <= f.start < end]
     near = [f for f in found if f.start <= measure.end + NEAR]
     if near:
