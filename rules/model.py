@@ -94,6 +94,7 @@ class Request:
     topic: str = _help("what kind of question it is, an id from data/lexicon/topics.toml", "time")
     subject: str | None = _help("what a why, symptom, stage or place question is about, as an id of that catalogue")
     symptoms_too: tuple[str, ...] = _help("what else went wrong, further ids of that catalogue", ())
+    stages: tuple[str, ...] = _help("stages of boiled sugar, where two or more were named, in the order said", ())
     dish: str | None = _help("the dish, as the lexicon names it")
     dish_class: str | None = _help("the class the rules know the dish by")
     method: str | None = _help("the cooking method")

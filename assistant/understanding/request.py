@@ -180,6 +180,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         topic=topic,
         subject=doc._.subject,
         amounts=what_is_in_it.amounts(doc) if topic == TROUBLE else (),
+        stages=what_is_asked.stages_named(doc) if topic == "sugar_stage" else (),
         struck=fault_questions.struck(doc) if topic == TROUBLE else (),
         either=fault_questions.either(doc) if topic == TROUBLE else (),
         blames_place=topic == TROUBLE and fault_questions.blamed(doc),

@@ -134,6 +134,17 @@ def stage(text: str) -> str | None:
     return named(STAGES, text)
 
 
+def stages_named(doc: Doc) -> tuple[str, ...]:
+    """Every sugar stage that is named, in the order said; none where it is but one."""
+    padded = f" {' '.join(norms(doc))} "
+    at = {
+        id: min(found)
+        for id, names in STAGES.items()
+        if (found := [i for n in names if (i := padded.find(f" {n} ")) >= 0])
+    }
+    return tuple(sorted(at, key=lambda id: at[id])) if len(at) > 1 else ()
+
+
 def named(catalogue: Mapping[str, Sequence[str]], text: str) -> str | None:
     """The first id of a catalogue one of whose names stands in the text, word by word."""
     padded = f" {text} "
