@@ -25,7 +25,7 @@ ASKS = frozenset((
     "much", "many", "less", "more", "fewer", "cut", "drop", "reduce", "change", "add", "extra", "lower", "halve",
     "about",
 ))  # fmt: skip
-ASKED_WITHIN = 3
+ASKED_WITHIN, ENDS = 3, frozenset((".", "!", "?", ";"))
 
 
 def special(doc: Doc) -> str | None:
@@ -45,11 +45,20 @@ def ingredient(doc: Doc) -> str | None:
 def _asked(doc: Doc) -> Iterator[Found]:
     found = [f for f in doc._.found if f.kind == "ingredient"]
     yield from (f for f in found if _asks(doc, f))
+    asked = _question(doc)
+    yield from (f for f in found if f.start in asked and not _is_of_a_kind(doc, f))
     yield from (f for f in found if not _is_of_a_kind(doc, f))
 
 
 def _asks(doc: Doc, found: Found) -> bool:
     return any(token.norm_ in ASKS for token in doc[max(found.start - ASKED_WITHIN, 0) : found.start])
+
+
+def _question(doc: Doc) -> range:
+    """The last sentence with a question mark, where others stand before it: six eggs, times 8. Powder straight?"""
+    words = norms(doc)
+    end = next((i for i in range(len(words) - 1, -1, -1) if words[i] == "?"), 0)
+    return range(next((i + 1 for i in range(end - 1, -1, -1) if words[i] in ENDS), 0), end)
 
 
 def _is_asked_of_all(doc: Doc) -> bool:

@@ -53,6 +53,7 @@ say = sentences("understanding/request")
 
 TIMER = "timer"
 WHY = "why"
+ISOMALT = "isomalt"
 TROUBLE = "troubleshoot"
 # two readings of one temperature, in the units of either scale [degF]
 SAME_F = 1.0
@@ -142,6 +143,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     dish = dish or amounts.made_of(doc, amounts.bird(main_dish(found, topic), doc), topic)
     dish = dish or ("white rice" if topic == "liquid" and "rice_cooker" in tools else None)
     dish = wanted.egg(dish, words)
+    # whatever is made with it is cooked as it is
+    dish = ISOMALT if topic == "sugar_stage" and any(f.id == ISOMALT for f in found) else dish
     method = spoken_method(words, found) or implied_method(words, topic) or method_of(tools)
     method = "bake" if method == "steam" and steams_the_oven(words, dish) else method
     method = "sous_vide" if cooks_in_bag(words, doc, method) else in_a_bath(method, dish, words)
