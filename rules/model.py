@@ -132,6 +132,8 @@ class Request:
     liquid_per: float | None = _help("how much liquid the cook gives it, ml to ml of it dry")
     counted_in: tuple[str, ...] = _help("what an amount is asked in, ids of data/lexicon/containers.toml", ())
     dishes: tuple[str, ...] = _help("every dish that was named, in order, where there are several", ())
+    rise_min: float | None = _help("how long a dough takes to double [min], where another time is wanted", None)
+    rise_wanted_min: float | None = _help("how long it should take [min]", None)
     gauge_pa: float | None = _help("pressure cooker or canner gauge setting the cook gave [Pa]")
     service_time: str | None = _help("when the food is to be served, ISO 8601")
     slack_min: float | None = _help("how long it is to be ready before service [min]")

@@ -21,6 +21,7 @@ from assistant.understanding import (
     faults,
     kitchen_told,
     lexicon,
+    paced,
     packed,
     serving,
     small_talk,
@@ -183,6 +184,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         topic=topic,
         subject=doc._.subject,
         amounts=what_is_in_it.amounts(doc) if topic == TROUBLE else (),
+        **risen(doc, topic),
         stages=what_is_asked.stages_named(doc) if topic == "sugar_stage" else (),
         struck=fault_questions.struck(doc) if topic == TROUBLE else (),
         either=fault_questions.either(doc) if topic == TROUBLE else (),
@@ -204,7 +206,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         **time_slots(times, topic, method),
         temperature_c=temp_c,
         temperature_of=temperature_of(doc, temp_c),
-        quantity=of_the_subject(doc, quantity([yielded[0]] if yielded else weighed, words, gauge)),
+        quantity=(paced.amount(doc) if topic == "bake_adjust" and paced.times(doc) else None)
+        or of_the_subject(doc, quantity([yielded[0]] if yielded else weighed, words, gauge)),
         quantity_of=None if yielded else amounts.quantity_of(doc, dish, count),
         own_yield=yielded[1].low / yielded[0].low if yielded else None,
         count=count,
@@ -455,6 +458,12 @@ def quantity(measures: Sequence[Measure], words: Sequence[str], gauge: float | N
         if m.kind in ("mass", "volume") and not gauged:
             return Quantity(round(m.said, 6), m.unit)
     return None
+
+
+def risen(doc: Doc, topic: str) -> dict[str, Any]:
+    """The two times by which a dough is told, where its yeast goes by them."""
+    own = paced.times(doc) if topic == "bake_adjust" else None
+    return {"rise_min": own[0], "rise_wanted_min": own[1]} if own else {}
 
 
 def of_the_subject(doc: Doc, first: Quantity | None) -> Quantity | None:

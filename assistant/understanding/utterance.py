@@ -51,7 +51,11 @@ def listen(text: str, kitchen: Kitchen, awaited: str | None = None) -> Utterance
         if recipe.request.topic == TROUBLE:
             recipe = replace(recipe, request=with_amounts(recipe.request, text, found))
         return Utterance(text, doc, placed(recipe, text, kitchen))
-    of_all = hearing.request.topic in marked("of_a_formula") and not asks_of_one(hearing.request)
+    of_all = (
+        hearing.request.topic in marked("of_a_formula")
+        and not asks_of_one(hearing.request)
+        and not hearing.request.rise_min
+    )
     formula = _told(text) if of_all else None
     if formula:
         return Utterance(text, doc, with_recipe(hearing, text, _titled(formula.recipe, hearing), alone=True))

@@ -10,7 +10,7 @@ from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
 from assistant.reading.tokens import norms
-from assistant.understanding import bake_subject, cooker_time, faults
+from assistant.understanding import bake_subject, cooker_time, faults, paced
 from assistant.understanding.complaints import TROUBLE, complains, of_cooker
 from assistant.understanding.safety_subjects import is_patterned, settle_jam
 from assistant.understanding.wondering import (
@@ -50,6 +50,8 @@ WHY = "why"
 LONGEST_BARE = 7
 # forms in which a reason may be asked for although the question sounds like another
 OF_REASONS = frozenset(("why", "is_true", "differ", "what_is", "changes", "can_it", "is_ok", "worth", "which"))
+# what a dough told by its two times is taken for; a fault with yeast in it is of its amount as well
+PACED = ("bake_adjust", "convert_recipe", "why", "time", TROUBLE)
 OUTSIDE, TIME, COMPARING = "out_of_scope", "time", frozenset(("which", "differ"))
 
 Doc.set_extension("subject", default=None, force=True)
@@ -81,6 +83,8 @@ def kitchen_subject(doc: Doc) -> Doc:
         elif doc._.topic.id == WHY:
             doc._.topic = replace(doc._.topic, id=instead(doc, found) or WHY)
             settle_jam(doc)
+    if doc._.topic.id in PACED and not doc._.safety and paced.times(doc):
+        doc._.topic = replace(doc._.topic, id="bake_adjust", fitting=frozenset())
     if is_bare_dish(doc):
         doc._.topic = replace(doc._.topic, id="bake_adjust" if "baking" in doc._.signs else "time")
     doc._.subject = str(doc._.safety) if doc._.safety else subject(doc, doc._.topic.id)
@@ -111,6 +115,8 @@ def subject(doc: Doc, topic: str) -> str | None:
             return stage(" ".join(words))
         case "troubleshoot":
             return next(iter(faults.told(doc)), None)
+        case "bake_adjust" if paced.times(doc) and (raised := paced.yeast(doc)):
+            return raised.id
         case "bake_adjust":
             return bake_subject.special(doc) or bake_subject.ingredient(doc) or named(ADJUSTED, " ".join(words))
         case "preserve":

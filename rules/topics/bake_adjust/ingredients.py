@@ -167,6 +167,8 @@ def leavening_rule(case: Case) -> Part | None:
 @rule("bake_adjust.yeast", "common-practice", "uwyo-altitude-adjusters")
 def yeast_rule(case: Case) -> Part | None:
     """Yeast here."""
+    if case.request.rise_min:
+        return None
     return amount_part(case, "yeast", yeast.why)
 
 
