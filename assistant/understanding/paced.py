@@ -16,7 +16,8 @@ RISES = frozenset((
 # what stands before the time that is wanted, and what asks for another amount
 WANTED = frozenset((
     "instead", "rather", "not", "recipe", "says", "said", "should", "supposed", "used", "usually", "normally",
-    "against",    "vs", "versus", "home", "book", "written", "formula", "was", "sheet", "card", "usual", "normal", "mother", "mom",
+    "against", "vs", "versus", "home", "book", "written", "formula", "was",
+    "sheet", "card", "usual", "normal", "mother", "mom",
     "mum", "she", "he", "schedule", "never", "always",
 ))  # fmt: skip
 ASKS = frozenset((
@@ -24,7 +25,7 @@ ASKS = frozenset((
     "same",
 ))  # fmt: skip
 LONGEST_MIN, NEAREST = 24 * 60.0, 1.05
-BEFORE_A_TIME = ("of", "not", "me", "takes", "take", "took", "need", "needs", "be", "says", "vs", "against", "than")
+BEFORE_A_TIME = ("of", "not", "me", "takes", "take", "took", "need", "needs", "be", "says", "vs", "than")
 YEAST, PERCENT = "yeast", ("%", "percent")
 
 

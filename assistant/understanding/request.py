@@ -54,7 +54,7 @@ say = sentences("understanding/request")
 
 TIMER = "timer"
 WHY = "why"
-ISOMALT = "isomalt"
+ISOMALT, SELF_RISING = "isomalt", "self-rising flour"
 TROUBLE = "troubleshoot"
 # two readings of one temperature, in the units of either scale [degF]
 SAME_F = 1.0
@@ -183,7 +183,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         text=doc.text,
         topic=topic,
         subject=doc._.subject,
-        amounts=what_is_in_it.amounts(doc) if topic == TROUBLE else (),
+        amounts=what_is_in_it.amounts(doc) if topic == TROUBLE or _is_raised_by_flour(doc, topic) else (),
         **risen(doc, topic),
         stages=what_is_asked.stages_named(doc) if topic == "sugar_stage" else (),
         struck=fault_questions.struck(doc) if topic == TROUBLE else (),
@@ -458,6 +458,11 @@ def quantity(measures: Sequence[Measure], words: Sequence[str], gauge: float | N
         if m.kind in ("mass", "volume") and not gauged:
             return Quantity(round(m.said, 6), m.unit)
     return None
+
+
+def _is_raised_by_flour(doc: Doc, topic: str) -> bool:
+    """Whether there is powder in the flour itself."""
+    return topic == "bake_adjust" and any(f.id == SELF_RISING for f in doc._.found)
 
 
 def risen(doc: Doc, topic: str) -> dict[str, Any]:
