@@ -29,7 +29,8 @@ OTHER_POWDERS = frozenset((
 ))  # fmt: skip
 REACH = 4
 JUDGES = frozenset((
-    "much", "many", "less", "more", "fewer", "cut", "drop", "reduce", "extra", "halve", "amount", "same", "straight", "too",
+    "much", "many", "less", "more", "fewer", "cut", "drop", "reduce", "extra", "halve", "amount", "same", "straight",
+    "too",
     "scale", "double", "up", "down", "right", "enough", "adjust", "change",
 ))  # fmt: skip
 ASKS = frozenset((
@@ -50,7 +51,7 @@ def special(doc: Doc) -> str | None:
 
 def ingredient(doc: Doc) -> str | None:
     """The ingredient that is asked about: none that only tells what kind of bake it is."""
-    return asked_outright(doc) or next((found.id for found in _asked(doc)), None)
+    return asked_outright(doc) or next((found.id for found in _asked(doc)), None) or _short_alone(doc)
 
 
 def asked_outright(doc: Doc) -> str | None:
@@ -68,6 +69,12 @@ def asked_outright(doc: Doc) -> str | None:
     said = sorted((at, id) for at, id in (*named, *short) if at in asked and at not in counted)
     wanted = [id for at, id in short if not ASKS.isdisjoint(words[max(at - ASKED_WITHIN, 0) : at])]
     return next((id for at, id in said if _is_judged(words, at)), next(iter(wanted), None))
+
+
+def _short_alone(doc: Doc) -> str | None:
+    """Soda or powder, where no other ingredient was named."""
+    words, inside = norms(doc), {i for f in doc._.found for i in range(f.start, f.end)}
+    return next((SHORT[w] for i, w in enumerate(words) if w in SHORT and i not in inside and _is_short(words, i)), None)
 
 
 def _is_judged(words: Sequence[str], at: int) -> bool:

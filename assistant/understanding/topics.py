@@ -34,6 +34,8 @@ BAKE = "bake_adjust"
 REASON = "why"
 NOTHING_KNOWN = "out_of_scope"
 NOTHING_SAID = "help"
+# who is looked for in a town is no food
+TRADES = "trades"
 START, END = "^", "$"
 BEGINS = "begins:"
 BEGINNINGS = (3, 4, 5)
@@ -81,6 +83,9 @@ class Weights:
 def kitchen_topic(doc: Doc) -> Doc:
     """Decide the topic."""
     doc._.topic = decide(doc)
+    if TRADES in doc._.signs and not doc._.measures:
+        doc._.topic = Topic(NOTHING_KNOWN, CUE_WEIGHT, ())
+        return doc
     if doc._.topic.id == STAGE and any(f.kind == "dish" and dishes()[f.id].dish_class == SWEET for f in doc._.found):
         doc._.topic = replace(doc._.topic, margin=max(doc._.topic.margin, CUE_WEIGHT))
     if doc._.topic.id == STAGE and syrups.judges_the_test(doc):

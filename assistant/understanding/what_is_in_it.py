@@ -18,7 +18,7 @@ LARGEST_SHARE = 20.0
 EACH = frozenset(cues("amounts", "each"))
 # words that mean an ingredient only behind an amount of it: 1 tsp soda
 # what ends an amount whose thing stands before it: flour 200 g, sugar 100 g
-STOPS = ("", ",", ";", ".", ")", "\n")
+STOPS = ("", ",", ";", ".", ")", "\n", "and")
 # behind an ingredient: soda two pinch
 PINCHES, PINCHES_A_TSP = ("pinch", "pinches", "chutki"), 16
 SHORT = {"soda": "baking soda", "powder": "baking powder"}

@@ -12,7 +12,7 @@ from rules.heat.where_water_boils import boiling_point
 from rules.model import Caution, Figure
 from rules.physics import water
 from rules.physics.units import round_to, to_c, to_f
-from rules.said import Said, Words, listed, number, sentences, temp, temp_drop, temp_span, together
+from rules.said import Words, listed, number, sentences, temp, temp_drop, temp_span, together
 from rules.tables import read_csv
 
 STAGES = "tables/sugar_stages_common-practice.csv"

@@ -13,6 +13,7 @@ from rules.baking.parts import pantry, part_of
 from rules.baking.rounding import in_unit, same_measure
 from rules.baking.usual import usual
 from rules.book import Case, Part, rule
+from rules.heat.verdict import opened
 from rules.model import Caution, Figure
 from rules.said import Said, Value, Words, elevation, measure, number, sentences
 from rules.topics.bake_adjust.asked import COMPONENT_OF, SUBJECTS, asked, baked, batch, percents, style, wanted
@@ -22,6 +23,7 @@ say = sentences("topics/bake_adjust/ingredients")
 FINE = ("leavening", "yeast")
 NOT_MEASURED = ("", "piece")
 SPOONFULS_TSP, LIGHT_G = 6, 10
+AMOUNT_ASKED = frozenset(("how_much", "more", "which"))
 # flour with powder in it, how much of it holds a teaspoon, and what a cup weighs [g]
 SELF_RISING, FLOUR_G_PER_TSP, CUP_G = "self-rising flour", 75.0, 125.0
 # sweets that soda foams, and how exactly it is told
@@ -117,13 +119,27 @@ def _line(case: Case, component: str, amount: Amount, name: str) -> Said:
 
 def _headline(case: Case, component: str, amount: Amount, name: str, ratio: Span) -> Said:
     """The change as the answer to what was asked."""
+    verdict = _verdict(case, amount)
     if amount.same or amount.own:
-        return _line(case, component, amount, name)
-    return say(
+        line = _line(case, component, amount, name)
+        return opened(verdict, line) if verdict else line
+    said = say(
         "headline", percent=percent_apart(ratio.value), way="less" if ratio.value < 1 else "more", item=name,
         baked=baked(case), place=case.place, now=_weighed(amount, name, component), was=amount.said,
         span=_anywhere(amount),
     )  # fmt: skip
+    return opened(verdict, said) if verdict else said
+
+
+def _verdict(case: Case, amount: Amount) -> str:
+    """Yes or no where it is asked whether it stays, or is too much; "" where an amount is asked."""
+    request = case.request
+    if not AMOUNT_ASKED.isdisjoint(request.forms[:1]) or request.asked_way not in ("same", "either"):
+        return ""
+    if request.asked_way == "same":
+        return "yes" if amount.same else "no"
+    too_much = "enough" in request.forms and request.asked_way == "either"
+    return "" if not too_much or amount.same else "yes" if amount.to < amount.base else "no"
 
 
 def _anywhere(amount: Amount) -> Words:
