@@ -12,12 +12,13 @@ from assistant.understanding import tins
 
 SWAP, PROOF, PAN = "tin_swap", "proof", "pan"
 RISES = frozenset((
-    "proof", "proofing", "proofs", "proofed", "prove", "proving", "proves", "rise", "rises", "rising", "double",
+    "proof", "proofing", "proofs", "proofed", "prove", "proving", "proves", "rise", "rises", "rising", "bulk", "double",
     "doubles",
 ))  # fmt: skip
 STARTERS = frozenset(("levain", "starter", "poolish", "biga", "madre", "preferment", "sponge"))
 # what an ingredient right before it belongs to: oil cake, butter roll-in
 KINDS = frozenset((
+    "allergy", "allergies", "allergic", "free", "intolerance",
     "cake", "cakes", "bread", "breads", "dough", "roll", "rolls", "cookie", "cookies", "bun", "buns", "biscuits",
     "batter", "pastry", "croissants", "muffins", "sponge", "lamination", "layers", "shortbread", "tart",
 ))  # fmt: skip

@@ -20,6 +20,8 @@ WANTED = frozenset((
     "sheet", "card", "usual", "normal", "mother", "mom",
     "mum", "she", "he", "schedule", "never", "always",
 ))  # fmt: skip
+# what tells that the second time is that of the asker
+HERE = frozenset(("here", "now", "mine"))
 ASKS = frozenset((
     "cut", "less", "more", "much", "reduce", "drop", "lower", "change", "what", "scale", "adjust", "down", "keep",
     "same",
@@ -47,6 +49,8 @@ def times(doc: Doc) -> tuple[float, float] | None:
     before, between = frozenset(words[max(start - 6, 0) : start]), frozenset(words[end:then])
     if first <= 0 or second <= 0 or max(first, second) / min(first, second) < NEAREST:
         return None
+    if not HERE.isdisjoint(between):
+        return second, first
     if not WANTED.isdisjoint(between):
         return first, second
     return (second, first) if not WANTED.isdisjoint(before) else None

@@ -41,7 +41,7 @@ ADJUSTED = {
     "liquid": ("liquid", "liquids", "moisture", "hydration"),
     "leavening": ("leavening", "leavener", "leaveners", "raising agent"),
     "foam": ("whites", "whip", "peaks"),
-    "pan": ("pan", "pans", "tin", "how full"),
+    "pan": ("pan", "pans", "tin", "how full", "fill", "filled", "fill cases"),
     "proof": ("proof", "proofing", "prove", "rise", "rises", "rising", "double", "doubles", "doubled", "doubling"),
     "time": ("baking time", "bake time"),
 }
@@ -52,6 +52,7 @@ LONGEST_BARE = 7
 OF_REASONS = frozenset(("why", "is_true", "differ", "what_is", "changes", "can_it", "is_ok", "worth", "which"))
 # what a dough told by its two times is taken for; a fault with yeast in it is of its amount as well
 PACED = ("bake_adjust", "convert_recipe", "why", "time", TROUBLE)
+BULK = "bulk"
 OUTSIDE, TIME, COMPARING = "out_of_scope", "time", frozenset(("which", "differ"))
 
 Doc.set_extension("subject", default=None, force=True)
@@ -87,6 +88,8 @@ def kitchen_subject(doc: Doc) -> Doc:
         doc._.topic = replace(doc._.topic, id="bake_adjust", fitting=frozenset())
     if is_bare_dish(doc):
         doc._.topic = replace(doc._.topic, id="bake_adjust" if "baking" in doc._.signs else "time")
+    if doc._.topic.id == "bake_adjust" and BULK in norms(doc) and bake_subject.special(doc) == bake_subject.PROOF:
+        doc._.topic = replace(doc._.topic, fitting=frozenset())
     doc._.subject = str(doc._.safety) if doc._.safety else subject(doc, doc._.topic.id)
     return doc
 

@@ -82,7 +82,8 @@ def wonder(doc: Doc) -> Wonder:
         return Wonder(terms=asks.terms, share=1.0, plainly=True)
     matches = ranked(said, senses.heard_in(doc), beliefs=stated)
     found = chosen(said, matches, denied=stated and is_negated(doc, said))
-    found = found if found.row else choice_of_sentence(doc) or found
+    apart = found.row is not None and rows()[found.row].tells_apart
+    found = found if apart else choice_of_sentence(doc) or found
     told = found.row and (len(asks.terms) < 2 or rows()[found.row].tells_apart)
     return found if told or not asks.terms else Wonder(terms=asks.terms, share=1.0)
 

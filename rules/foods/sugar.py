@@ -197,6 +197,8 @@ def _of_one(case: Case, stage: Stage) -> Words:
         against="same" if _read(low, high) == _read(stage.low_c, stage.high_c) else "sea",
         sea=temp_span(stage.low_c, stage.high_c),
     )
+    if any("thermometer" in id for id in case.request.lacking):
+        return say("by-cold-water", stage=stage.label, test=stage.cold_water, cook=cook)
     reads = say("your-thermometer", reads=temp_span(low + offset_k, high + offset_k))
     return together(cook, reads if abs(offset_k) >= READABLE_K else "")
 

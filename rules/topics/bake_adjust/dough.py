@@ -44,7 +44,7 @@ def _timed(case: Case, work: Batch, time_min: float) -> Part:
     here, there = duration(time_min), duration(there_min)
     headline = (
         say("doubles-less-yeast", here=here, place=case.place, there=there, baseline=case.baseline,
-            percent=percent_apart(less.value), starter=yes(case.request.dish in SOURED))
+            percent=percent_apart(less.value), starter=yes(_is_soured(case)))
         if work.up and less.value < 1
         else say("doubles", here=here, there=there, baseline=case.baseline)
     )  # fmt: skip
@@ -59,6 +59,11 @@ def _timed(case: Case, work: Batch, time_min: float) -> Part:
         because=_because(case, work),
         headline=headline,
     )
+
+
+def _is_soured(case: Case) -> bool:
+    """Whether a starter raises it, or it is the starter itself that is timed."""
+    return case.request.dish in SOURED or "sourdough" in case.traits or case.request.course == "starter"
 
 
 def _way(work: Batch) -> str:

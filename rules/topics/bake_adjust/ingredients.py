@@ -195,10 +195,14 @@ def _beside_flour(case: Case, value: float, unit: str) -> Part:
     )
     low, high = min(low, to), max(high, to)
     span = "" if low == high else say("anywhere", span=measure(low, "tsp", high))
+    told = say(
+        "beside-flour", keep="none" if to <= 0 else "some", now=measure(to, "tsp"), was=measure(spoon, "tsp"),
+        inside=measure(max(round(2 * inside) / 2, 0.5), "tsp"), place=case.place, span=span,
+    )  # fmt: skip
+    cut = to < spoon and case.request.asked_way == "same"
     return Part(
         figures=(Figure("leavening_to", say("to", item="baking powder", was=measure(spoon, "tsp")), to, "tsp", low, high),),
-        headline=say("beside-flour", keep="none" if to <= 0 else "some", now=measure(to, "tsp"), was=measure(spoon, "tsp"),
-                     inside=measure(max(round(2 * inside) / 2, 0.5), "tsp"), place=case.place, span=span),
+        headline=opened("no", told) if cut else told,
         because=leavening.why(work, ratio),
         sources=components.sources(style(case), "leavening"),
     )  # fmt: skip

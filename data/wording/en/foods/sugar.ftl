@@ -62,6 +62,7 @@ published =
     { $drop }. What your own thermometer reads in boiling water today settles it.
 
 several-stages = At { $place }: { $each }.
+by-cold-water = Yes, by the cold-water test, which holds at any height; { $stage }: { $test }. { $cook }
 each-stage = { CAPITAL($each) }.
 stage-at = { $stage } { $here }
 isomalt = { $can ->

@@ -20,7 +20,7 @@ salt-because =
     Salt is weighed against the flour, and seasoned by taste; the air does not change what it does.
 beside-flour =
     { $keep ->
-        [none] No: leave out the { $was } of baking powder at { $place }{ $span }.
+        [none] Leave out the { $was } of baking powder at { $place }{ $span }.
        *[some] Use { $now } of baking powder instead of { $was } at { $place }{ $span }.
     } The self-raising flour holds about { $inside } itself, which cannot be taken out, so the whole cut comes from the spoon.
 foam-pot =
