@@ -24,8 +24,8 @@ MOST_TIMES_USUAL = 3.0
 SOAK_MIN = (5 * 60.0, 72 * 60.0)
 # classes that are done at a stage of boiled sugar, which goes by the boil
 BOILED_SUGAR = ("candy", "syrup")
-# ways of an open pot, and the shortest time from which a pressure cooker is far quicker [min]; a time of the cook's own is
-# one under pressure where it is so small a part of the pot's shortest, and no more times the cooker's longest
+# ways of an open pot, and the shortest time from which a pressure cooker is far quicker [min]; a time of the cook's own
+# is one under pressure where it is so small a part of the pot's shortest, and no more times the cooker's longest
 POTS, PRESSURE_PAYS_MIN, OF_THE_POT, OF_THE_COOKER = ("simmer", "boil", "braise", "stew"), 15.0, 0.6, 1.6
 ANY_DISH_HAS = ("oven", "time", "proof")
 # dishes that are made by a culture or a curd, whatever the pot: the room in rules/safety that knows how
@@ -114,7 +114,7 @@ def settle(request: Request) -> Request:
 
 
 def is_under_pressure(request: Request, usual: str | None) -> bool:
-    """Whether the time of the cook's own is one that only a pressure cooker keeps for the dish: steel-cut oats in 4 min.
+    """Whether the time of the cook's own is one that only a pressure cooker keeps for the dish: steel-cut oats, 4 min.
 
     Where it is asked if a time will do, it may just be too short.
     """

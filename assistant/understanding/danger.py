@@ -11,6 +11,7 @@ from spacy.tokens import Doc
 from assistant.understanding import alarm, scene, spread, unclaimed
 from assistant.understanding.alarm import Alarm
 from assistant.understanding.hazards import Figures, Hazard, hazard_of, hazards, holding, nearly
+from assistant.understanding.safety_subjects import VINEGAR
 from assistant.understanding.scene import Scene
 from rules.catalogue import marked
 
@@ -98,6 +99,9 @@ def warns_alone(doc: Doc, heard: HeardIn, before: Scene, alarmed: Alarm) -> bool
 
     They are two that stand together, one now and one before, or one in a question about safety.
     """
+    if doc._.safety == VINEGAR:
+        # full vinegar is acid, which no word of the net stands for
+        return False
     if alarmed.danger < ALONE_FROM or not _may_alarm(doc, heard, before):
         return False
     told = alarm.telling(alarmed.family)
