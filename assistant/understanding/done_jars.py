@@ -9,7 +9,9 @@ from assistant.understanding.cue_words import cues, said
 from rules.foods.dishes import dishes
 from rules.preserving.foods import CANNED, food
 
-DONE, OF_JARS, FRESH, OLD, GAUGES = (cues("done_jars", name) for name in ("done", "of_jars", "fresh", "old", "gauges"))
+DONE, OF_JARS, OF_SETTING, FRESH, OLD, GAUGES = (
+    cues("done_jars", name) for name in ("done", "of_jars", "of_setting", "fresh", "old", "gauges")
+)
 VERDICTS = ("verdict", "safe", "enough", "is_ok")
 FRESH_MIN, OLD_MIN = 8 * 60.0, 7 * 24 * 60.0
 
@@ -23,7 +25,18 @@ def told(doc: Doc) -> bool:
     """
     words = norms(doc)
     asked = any(form.id in VERDICTS for form in doc._.forms)
-    return asked and is_timed(doc) and of_jars(doc) and said(words, DONE)
+    return asked and is_timed(doc) and (of_jars(doc) or is_put_up(doc)) and said(words, DONE)
+
+
+def is_put_up(doc: Doc) -> bool:
+    """Whether pickles or jam that stand there are asked about, which are in jars without a word of them.
+
+    Not jam that is asked about for its set.
+    """
+    kinds = {dishes()[f.id].dish_class for f in doc._.found if f.kind == "dish"}
+    return "verdict" in {form.id for form in doc._.forms} and (
+        "pickle" in kinds or ("jam" in kinds and not said(norms(doc), OF_SETTING))
+    )
 
 
 def is_timed(doc: Doc) -> bool:

@@ -181,6 +181,8 @@ def sum_psi(request: Request, elevation_m: float) -> float:
 def _time_or_pressure(case: Case) -> Advice:
     """Under pressure the minutes stay and the pressure goes up; in boiling water the minutes go up."""
     wanted = pressure.low_acid_gauges(case.request) if case.request.elevation_m is not None else None
+    if "why" in case.request.forms:
+        return Advice(say("why-either"), because=say("why-either-because"), process=True)
     if wanted is None or not wanted.items:
         return Advice(say("which-changes"), because=say("which-changes-why"), process=True)
     return Advice(

@@ -8,6 +8,7 @@ from rules.book import Case, Part, rule
 from rules.model import Caution, Request
 from rules.physics.units import PSI_PER_PA
 from rules.preserving import pressure, process_times, tested, times_here
+from rules.preserving.bands import CEILING_FT, whole_feet
 from rules.preserving.foods import CANNED
 from rules.preserving.gate import printed_here
 from rules.preserving.times_here import Time
@@ -17,7 +18,7 @@ from rules.said import Words, gauge, number, sentences, together
 # forms that ask for a verdict, on a time that is planned and on jars that stand there
 ASKED, ASKED_OF_DONE = ("enough", "verdict"), ("enough", "verdict", "safe", "is_ok", "worth", "can_it", "changes")
 # refusals that say no more than that the time is wrong
-OF_TIME = (None, "time_not_printed", "missed_elevation")
+OF_TIME = (None, "time_not_printed", "missed_elevation", "too_high")
 DAY_MIN = 24 * 60.0
 say = sentences("preserving/judged")
 
@@ -70,6 +71,8 @@ def age_of(request: Request) -> str:
 def verdict_on(case: Case) -> tuple[str, Words] | None:
     """The verdict and its sentence: "no", "just" where it goes by the jar or the recipe, "yes"."""
     request, minutes = case.request, own_min(case.request)
+    if whole_feet(request.elevation_m or 0.0) > CEILING_FT:
+        return ("no", say("beyond", place=case.place)) if request.jarred else None
     under = vessel(request) == PRESSURE
     if minutes is None and not (under and request.gauge_pa is not None):
         return None

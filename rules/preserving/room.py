@@ -109,7 +109,7 @@ ALONE: dict[str | None, tuple[Rule, ...]] = {
     **dict.fromkeys(advice.ADVICE, (advice.advice,)),
 }
 REFUSED: tuple[Rule, ...] = (refusals.refused,)
-JUDGED: tuple[Rule, ...] = (judged.judged, which_band)
+JUDGED: tuple[Rule, ...] = (judged.judged, demands, boiling_water.acid, boiling_water.acid_by_recipe, which_band)
 
 
 def rules_for(request: Request | None) -> tuple[Rule, ...]:

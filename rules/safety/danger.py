@@ -12,6 +12,8 @@ from rules.book import Case, Part, rule
 from rules.model import Caution, Request
 from rules.said import Said, Value, Words, sentences, together
 
+# the general rule, and one on recipes, which the room of preserving may say nearer
+ROOM_KNOWS = ("general_canning", "own_canning_recipe")
 # why a food is refused in jars whatever is done to it
 OF_THE_FOOD = ("unknown", "untested", "thick_puree", "thickened", "dairy_canning", "low_acid_fruit", "needs_pressure")
 REPLIES = "lexicon/danger/replies.toml"
@@ -117,7 +119,7 @@ def _by_the_room(case: Case, reply: Reply) -> Part | None:
 
     Jars that had too little are held against what is due; what stands there already is discarded all the same.
     """
-    if reply.id != "general_canning" or case.request.topic != "preserve" or not case.request.dish:
+    if reply.id not in ROOM_KNOWS or case.request.topic != "preserve" or not case.request.dish:
         return None
     from rules.preserving.gate import refusal
     from rules.preserving.judged import judged, short_verdict
@@ -125,6 +127,8 @@ def _by_the_room(case: Case, reply: Reply) -> Part | None:
 
     if case.request.jarred and short_verdict(case):
         part = judged(case)
+    elif reply.id != ROOM_KNOWS[0]:
+        return None
     else:
         part = refused(case) if refusal(case.request) in OF_THE_FOOD else None
         part = part and replace(part, steps=(*part.steps[:1], reply.said("instead"), *part.steps[1:]))
@@ -134,7 +138,8 @@ def _by_the_room(case: Case, reply: Reply) -> Part | None:
 def _first(case: Case, reply: Reply) -> Words:
     """The verdict; of jars that had too little, their time and pressure against the ones that are due comes first."""
     verdict = reply.said("verdict")
-    if not reply.underdone:
+    request = case.request
+    if not reply.underdone or not (request.topic == "preserve" or request.jars):
         return verdict
     from rules.preserving.judged import short_verdict
 

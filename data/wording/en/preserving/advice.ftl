@@ -194,6 +194,13 @@ which-changes-here =
     Only the pressure: in a pressure canner the printed minutes stay at every elevation, and at { $place } vegetables and meat
     take { $wanted }.
 which-changes = Only the pressure: in a pressure canner the printed minutes stay at every elevation, and the pressure goes up.
+# Why a kettle's table goes by minutes and a canner's by pounds.
+why-either =
+    An open kettle gets no hotter than its boil, which is cooler up here, so only more minutes make up for it; a canner can be
+    brought back to the tested 240 °F (115.5 °C) by more pounds, so its minutes stay.
+why-either-because =
+    The gauge shows what the canner adds to the air outside: thinner air, more pounds for the same heat. Acid food needs only
+    the boil; low-acid food needs the 240 °F (115.5 °C), which no kettle reaches.
 which-changes-why =
     More pressure on the gauge makes up for the thinner air, so the steam inside is as hot as in the test. In boiling
     water nothing makes up for it, and there the minutes go up.

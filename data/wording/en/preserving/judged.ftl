@@ -21,6 +21,7 @@ by-recipe =
             No: { $own } min is too short for { $food } at { $place }: a tested recipe that prints { $own } min for 0–1,000 ft takes
             { $due } min here.
     }
+beyond = No: no printed table reaches { $place }, so no time in a canner there is known to be enough.
 so = { $age ->
     [fresh] Redo them now, or refrigerate or freeze them.
     [old] Discard them.
@@ -29,7 +30,7 @@ so = { $age ->
 
 redo =
     Out of the canner less than 24 hours (Iowa State and Nebraska say 2): reheat the food, clean jars, new lids, and
-    process again from zero for the full time; or refrigerate and eat within days (jam within weeks), or freeze it.
+    process again from zero for the full time, where a table prints one; or refrigerate and eat within days (jam within weeks), or freeze it.
 later = Out longer than that: discard them, unopened and untasted, sealed or not, or ask your extension office first.
 full-time = Give them the full time that is printed for your elevation, from a full boil or full pressure.
 why =
