@@ -14,6 +14,8 @@ from rules.tables import read_csv
 BLANCH_FROM_FT, BLANCH_MORE_MIN = 5000, 1.0
 PER_1000_FT_MIN, COUNTED_FROM_FT = 0.5, 2000
 LONGEST_BLANCH_MIN = 30.0
+# forms that ask whether jerky that is there is safe
+SAFE = frozenset(("safe", "verdict"))
 # what is left of the weight of meat that has hung till it is dry, and the weights it may be told in [g]
 LEFT = (0.45, 0.55)
 GRAMS = {"g": 1.0, "kg": 1000.0, "lb": 453.59, "oz": 28.35}
@@ -136,7 +138,13 @@ def jerky(case: Case) -> Part | None:
         celsius("poultry_first_temperature", say("poultry-label"), POULTRY_FIRST_C, POULTRY_FIRST_C),
     ]
     return Part(
-        headline=say("jerky", first=temp(first_c), bird=yes(bird), poultry=temp(POULTRY_FIRST_C)),
+        headline=say(
+            "jerky",
+            judged=yes(not SAFE.isdisjoint(case.request.forms)),
+            first=temp(first_c),
+            bird=yes(bird),
+            poultry=temp(POULTRY_FIRST_C),
+        ),
         figures=(figures[bird], celsius("drying_temperature", say("dry-label"), DRY_C, DRY_C)),
         steps=(say("jerky-heat"), say("jerky-dry"), say("jerky-keep")),
         because=say("jerky-because"),

@@ -31,13 +31,14 @@ def judges(request: Request) -> bool:
     """
     asked = ASKED_OF_DONE if request.jarred else ASKED
     known = food_of(request).kind in CANNED and request.elevation_m is not None
-    told = own_min(request) is not None or (request.jarred and request.gauge_pa is not None)
+    told = own_min(request) is not None or request.jarred
     return known and told and (not set(asked).isdisjoint(request.forms) or request.forms[:1] == ("is_ok",))
 
 
 def own_min(request: Request) -> float | None:
-    """The time of the cook's own [min]."""
-    return request.planned_min if request.time_min is None else request.time_high_min or request.time_min
+    """The time of the cook's own [min]; None for one that no process takes, as how long the jars have stood."""
+    told = request.planned_min if request.time_min is None else request.time_high_min or request.time_min
+    return told if told is not None and told <= process_times.LONGEST_MIN else None
 
 
 @rule("preserve.judged", "usda-aib-539", "nchfp")
@@ -74,7 +75,7 @@ def verdict_on(case: Case) -> tuple[str, Words] | None:
     if whole_feet(request.elevation_m or 0.0) > CEILING_FT:
         return ("no", say("beyond", place=case.place)) if request.jarred else None
     under = vessel(request) == PRESSURE
-    if minutes is None and not (under and request.gauge_pa is not None):
+    if minutes is None and not request.jarred and not (under and request.gauge_pa is not None):
         return None
     bare = replace(request, time_min=None, time_high_min=None)
     found = _printed(request)
@@ -82,9 +83,7 @@ def verdict_on(case: Case) -> tuple[str, Words] | None:
         return None if under else _by_recipe(case)
     least, most = min(time.most_min for time in found), max(time.most_min for time in found)
     low, short = under and _is_low(case), minutes is not None and minutes < least
-    if minutes is None and not low:
-        return None
-    kind = "no" if short or low else "yes" if (minutes or 0.0) >= most else "just"
+    kind = "no" if short or low else "yes" if (minutes or 0.0) >= most else "unsaid" if minutes is None else "just"
     wanted = pressure.wanted(case) if under else None
     text = say(
         "printed",

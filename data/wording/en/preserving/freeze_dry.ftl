@@ -39,11 +39,21 @@ dry-because =
     In thin air water leaves faster and the wet surface stays cooler, so the surface may dry ahead of the centre.
 meat-too =
     Meat is another matter: heat it to { $meat }, poultry to { $poultry }, with moist heat before it is dried.
+# judged: whether it is asked if jerky is safe
 jerky =
-    Heat { $bird ->
-        [yes] the bird to { $first }
-       *[no] the meat to { $first } (poultry { $poultry })
-    } inside before it is dried, at every elevation; then dry it at { TEMP(130) } to { TEMP(140) }.
+    { $judged ->
+        [yes]
+            Only if the meat was { $first } inside{ $bird ->
+                [yes] { "" }
+               *[no] { " " }(poultry { $poultry })
+            } before it was dried, or the strips get 10 min in an oven at { TEMP(275) } before anyone eats them; at every
+            elevation.
+       *[no]
+            Heat { $bird ->
+                [yes] the bird to { $first }
+               *[no] the meat to { $first } (poultry { $poultry })
+            } inside before it is dried, at every elevation; then dry it at { TEMP(130) } to { TEMP(140) }.
+    }
 jerky-heat =
     In strips of 1/4 in (6 mm): simmer them in the marinade or steam or roast them until a thermometer in the thickest
     strip shows it, and lay them on the trays hot.

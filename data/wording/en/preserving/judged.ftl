@@ -1,9 +1,10 @@
 # Jars judged by the time and the pressure that they had, or are to have. $own is the cook's own time.
 
-# kind: no, yes, or just where it goes by jar and pack; fault: what fell short
+# kind: no, yes, just where it goes by jar and pack, or unsaid where the cook told neither time nor pressure; fault: what fell short
 printed =
     { $kind ->
         [yes] Yes: { $own } min is the full time
+        [unsaid] Only if they had the full process
         [just] Only for some jars and packs is { $own } min enough
        *[no] No: { $fault ->
             [pressure] { $gauge } is too low
