@@ -150,7 +150,7 @@ def settle(words: Sequence[str], mentions: list[Elevation], measures: Sequence[M
         mentions = [
             replace(m, role="rejected") if i < corrected and m.role == role else m for i, m in enumerate(mentions)
         ]
-    mentions = _compared(words, mentions)
+    mentions = _compared(words, [_here_whose_time_is_asked(words, m, measures) for m in mentions])
     kept = [i for i, m in enumerate(mentions) if m.role not in ("rejected", "apart")]
     here = [i for i in kept if mentions[i].role == "here"]
     if len(kept) < 2:
@@ -184,6 +184,15 @@ def _here_of_time(words: Sequence[str], mention: Elevation) -> Elevation:
     told_by_time = mention.role == "from" and not mention.place and words[mention.end : mention.end + 1] in TIMES
     lone = told_by_time and _role_before(words[max(0, mention.start - REACH) : mention.start]) is None
     return replace(mention, role="here") if lone else mention
+
+
+def _here_whose_time_is_asked(words: Sequence[str], mention: Elevation, measures: Sequence[Measure]) -> Elevation:
+    """A place whose time ends the question has none yet: 20 min in Lima, Cusco time?"""
+    behind = words[mention.end : mention.end + 2]
+    ends = behind[:1] in TIMES and (len(behind) == 1 or behind[1] in SENTENCE_ENDS)
+    told = any(m.kind in OF_A_POT and m.end <= mention.start for m in measures)
+    asked = mention.role == "from" and bool(mention.place) and ends and told
+    return replace(mention, role="here") if asked else mention
 
 
 def _here_of_last(mention: Elevation) -> Elevation:

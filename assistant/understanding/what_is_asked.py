@@ -10,9 +10,9 @@ from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
 from assistant.reading.tokens import norms
-from assistant.understanding import bake_subject, cooker_time, faults, paced
+from assistant.understanding import bake_subject, cooker_time, done_jars, faults, paced
 from assistant.understanding.complaints import TROUBLE, complains, of_cooker
-from assistant.understanding.safety_subjects import is_patterned, settle_jam
+from assistant.understanding.safety_subjects import VINEGAR, is_patterned, settle_jam
 from assistant.understanding.wondering import (
     OR,
     Wonder,
@@ -66,7 +66,7 @@ Doc.set_extension("wonder", default=Wonder(), force=True)
 )
 def kitchen_subject(doc: Doc) -> Doc:
     """Hear what is wondered at, and the subject that belongs to the topic. A reason that is meant is a why."""
-    told = is_patterned(doc._.safety)
+    told = is_patterned(doc._.safety) or doc._.safety == VINEGAR or done_jars.told(doc)
     if not told and (
         doc._.topic.id in marked("of_readings") | {WHY}
         or not OF_REASONS.isdisjoint(form.id for form in doc._.forms)
