@@ -11,6 +11,7 @@ from spacy.tokens import Doc
 from assistant.understanding import alarm, scene, spread, unclaimed
 from assistant.understanding.alarm import Alarm
 from assistant.understanding.hazards import Figures, Hazard, hazard_of, hazards, holding, nearly
+from assistant.understanding.safety_subjects import VINEGAR
 from assistant.understanding.scene import Scene
 from rules.catalogue import marked
 
@@ -120,6 +121,9 @@ def warns_alone(doc: Doc, heard: HeardIn, before: Scene, alarmed: Alarm) -> bool
     the cooking the net must be surer, but for jars; and people are warned of what they are given to eat.
     """
     least = OTHER_MATTER_FROM if alarmed.family != CANNING and asks_another_matter(doc) else ALONE_FROM
+    if doc._.safety == VINEGAR:
+        # full vinegar is acid, which no word of the net stands for
+        return False
     if alarmed.danger < least or not _may_alarm(doc, heard, before):
         return False
     told = alarm.telling(alarmed.family)

@@ -39,6 +39,8 @@ boil = { $stands ->
        *[under] { $asked } is short of the boil, { $boil } at { $place }{ $and_time }.
     }
 stage = { $stands ->
+        [reached] sugar gets to { $asked } at { $place } as anywhere, since its water boils off; but that is past { $stage }:
+            stop at { $here }.
         [in] { $asked } is { $stage } at { $place }: { $here }.
         [over] { $asked } is past { $stage } at { $place }: take it to { $here }.
        *[under] { $asked } is short of { $stage } at { $place }: take it to { $here }.
