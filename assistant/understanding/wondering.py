@@ -14,12 +14,13 @@ from spacy.tokens import Doc
 
 from assistant.reading.tokens import norms
 from assistant.understanding import lexicon, senses, trade_words
+from assistant.understanding.asked_ways import EITHER, asked_way
 from assistant.understanding.complaints import TROUBLE, complains
 from assistant.understanding.explanations import Match, index, nearest, ranked
 from assistant.understanding.forms import clause_starts
 from assistant.understanding.senses import Slot
 from rules.catalogue import marked
-from rules.topics.why import rows
+from rules.topics.why import asked_claim, rows
 
 # how much of a question a reason has to explain, by the weight of its words; so much that it is offered all the same
 ENOUGH, NEARLY = 0.44, 0.58
@@ -78,19 +79,28 @@ def wonder(doc: Doc) -> Wonder:
     if asks.plainly and not holds_apart(doc):
         return Wonder(terms=asks.terms, share=1.0, plainly=True)
     matches = ranked(said, senses.heard_in(doc), beliefs=stated)
-    found = chosen(said, matches, denied=stated and is_negated(doc, said))
+    found = chosen(said, matches, denied=stated and is_negated(doc, said), claim=claim(doc, said) if stated else None)
     told = found.row and (len(asks.terms) < 2 or rows()[found.row].tells_apart)
     return found if told or not asks.terms else Wonder(terms=asks.terms, share=1.0)
 
 
-def chosen(said: Sequence[Slot], matches: Sequence[Match], *, denied: bool) -> Wonder:
+def claim(doc: Doc, said: Sequence[Slot]) -> str | None:
+    """What is put to the test: that something changes up high, or that it stays the same; None where nothing tells."""
+    way = asked_way(doc)
+    if way == EITHER:
+        return "same" if is_negated(doc, said) else None
+    of = asked_claim(way)
+    return of if of is None or not is_negated(doc, said) else "same" if of == "change" else "change"
+
+
+def chosen(said: Sequence[Slot], matches: Sequence[Match], *, denied: bool, claim: str | None = None) -> Wonder:
     """The reason among the nearest, or those that are too near to choose between."""
     first, second = _two(matches)
     if first is None or (first.telling < TELLING and not first.framed):
         return Wonder(idle=all(is_known(slot) for slot in said if slot.counts))
     if is_told(first, second) or is_stated_rather(first, second):
         of = belief_of(first.of.row, matches)
-        turned = of is not None and of.of.polarity != "either" and denied != (of.of.polarity == "negative")
+        turned = of is not None and is_turned(of, denied=denied, claim=claim)
         return Wonder(first.of.row, of.of.belief if of else None, turned, share=first.share)
     if all(_of_lexicon_alone(slot) for slot in said if slot.counts):
         return Wonder(idle=True)
@@ -99,6 +109,14 @@ def chosen(said: Sequence[Slot], matches: Sequence[Match], *, denied: bool) -> W
     if second and ((first.share >= NEARLY and second.share >= ENOUGH) or _both(first, second)):
         return Wonder(rivals=(first.of.row, second.of.row))
     return Wonder(rivals=(first.of.row,)) if first.share >= NEARLY else Wonder()
+
+
+def is_turned(match: Match, *, denied: bool, claim: str | None) -> bool:
+    """Whether the contrary of a belief was stated: by a no, or by asking for change where it says the same."""
+    belief = rows()[match.of.row].beliefs[str(match.of.belief)]
+    if belief.claims is not None:
+        return claim is not None and claim != belief.claims
+    return belief.polarity != "either" and denied != (belief.polarity == "negative")
 
 
 def is_told(first: Match, second: Match | None) -> bool:

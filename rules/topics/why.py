@@ -26,11 +26,16 @@ GENERAL, WATER = "general_reason", "water_boils_cooler"
 IN_WATER = ("boil", "simmer")
 
 Polarity = Literal["positive", "negative", "either"]
+Claim = Literal["change", "same"]
 
 say = sentences("topics/why")
 say_of_all = sentences("why/shared")
 
 BROKEN = "broken"
+# forms that want yes or no, and those that want more than that
+YES_OR_NO = frozenset(("is_ok", "is_true"))
+WANTS_MORE = frozenset(("why", "what_is", "how_to", "which", "differ", "how_long", "how_much", "more", "how_hot"))
+CONTRARY = {"yes": "no", "no": "yes"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,12 +44,14 @@ class Belief:
 
     verdict: open where the sentence itself says it, by the elevation
     polarity: whether it is stated with a no, without one, or either way
+    claims: whether it says that something changes or stays the same, where a question may ask for the one or the other
     """
 
     verdict: Literal["yes", "partly", "no", "open"]
     about: tuple[str, ...]
     heard_as: tuple[str, ...]
     polarity: Polarity = "positive"
+    claims: Claim | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,6 +62,7 @@ class Row:
     tells_apart: whether it sets one word against another; beliefs: by their ids
     outright: whether it is told whatever the topic
     no_fault: whether it explains what looks like a fault and is none, such as a loaf that never reads 208 °F
+    claims: whether its line says that a thing changes up high, or that it stays the same
     values, figures: names of rules/explanations; caution: how grave it is, and its sources
     """
 
@@ -68,6 +76,7 @@ class Row:
     tells_apart: bool
     no_fault: bool
     outright: bool
+    claims: Claim | None
     beliefs: Mapping[str, Belief]
     sources: tuple[str, ...]
     values: tuple[str, ...]
@@ -96,13 +105,15 @@ def _row(held: dict[str, Any]) -> Row:
         tells_apart=held.get("tells_apart", False),
         outright=held.get("outright", False),
         no_fault=held.get("no_fault", False),
+        claims=held.get("claims"),
         caution=(caution["level"], tuple(caution["sources"])) if caution else None,
         **{name: tuple(held.get(name, ())) for name in lists},
     )
 
 
 def _belief(held: dict[str, Any]) -> Belief:
-    return Belief(held["verdict"], tuple(held["about"]), tuple(held["heard_as"]), held.get("polarity", "positive"))
+    about, heard_as = tuple(held["about"]), tuple(held["heard_as"])
+    return Belief(held["verdict"], about, heard_as, held.get("polarity", "positive"), held.get("claims"))
 
 
 @cache
@@ -186,8 +197,10 @@ def explained(row: Row, case: Case) -> Part:
     headline: Words = together(say("not-broken"), line) if row.id == GENERAL and BROKEN in case.request.forms else line
     stated = case.request.belief
     if stated and stated in row.beliefs:
-        verdict = None if case.request.denied else verdict_on(row.beliefs[stated])
+        verdict = verdict_on(row.beliefs[stated], denied=case.request.denied)
         headline = together(verdict, text(belief_message(stated)))
+    elif (opening := on_change(row, case.request)) is not None:
+        headline = together(opening, line)
     if (other := also(row, case.request)) is not None:
         headline = together(headline, line_of(other, case))
     return Part(
@@ -214,9 +227,35 @@ def line_of(row: Row, case: Case) -> Said:
     return Said(f"{FOLDER}/{row.id}", "line", tuple((name, explanations.value(name)(case)) for name in row.values))
 
 
-def verdict_on(belief: Belief) -> Said | None:
-    """Whether a belief is so: yes, partly or no; of one that is denied or open the sentence speaks for itself."""
-    return None if belief.verdict == "open" else say_of_all("verdict", verdict=belief.verdict)
+def verdict_on(belief: Belief, *, denied: bool = False) -> Said | None:
+    """Whether a belief is so: yes, partly or no; of one that is open the sentence speaks for itself.
+
+    denied: the contrary was asked, which has a verdict only where the belief claims that something changes or does not
+    """
+    if belief.verdict == "open" or (denied and belief.claims is None):
+        return None
+    verdict = CONTRARY.get(belief.verdict, belief.verdict) if denied else belief.verdict
+    return say_of_all("verdict", verdict=verdict)
+
+
+def on_change(row: Row, request: Request) -> Said | None:
+    """Yes or no to whether a thing changes, or stays, where the line of the explanation only says how it is."""
+    yes_or_no = not YES_OR_NO.isdisjoint(request.forms) and WANTS_MORE.isdisjoint(request.forms)
+    asked = asked_claim(request.asked_way)
+    if not yes_or_no or row.claims is None or asked is None:
+        return None
+    return say_of_all("verdict", verdict="yes" if asked == row.claims else "no")
+
+
+def asked_claim(way: str | None) -> Claim | None:
+    """What a way of asking puts to the test: that something changes, or stays; None where it is either.
+
+    >>> asked_claim("any"), asked_claim("longer"), asked_claim("same"), asked_claim("either")
+    ('change', 'change', 'same', None)
+    """
+    if way in (None, "either"):
+        return None
+    return "same" if way == "same" else "change"
 
 
 def belief_message(belief: str) -> str:
