@@ -20,6 +20,7 @@ from assistant.understanding.wondering import (
     is_meant,
     is_of_kitchen,
     is_of_methods,
+    is_outright,
     wonder,
 )
 from rules.catalogue import marked
@@ -49,6 +50,8 @@ WHY = "why"
 LONGEST_BARE = 7
 # forms in which a reason may be asked for although the question sounds like another
 OF_REASONS = frozenset(("why", "is_true", "differ", "what_is", "changes", "can_it", "is_ok", "worth", "which"))
+# forms that want a figure, which a reason gives only where it is told whatever the topic
+OF_FIGURES = frozenset(("how_hot", "how_much"))
 OUTSIDE, TIME, COMPARING = "out_of_scope", "time", frozenset(("which", "differ"))
 
 Doc.set_extension("subject", default=None, force=True)
@@ -62,11 +65,11 @@ Doc.set_extension("wonder", default=Wonder(), force=True)
 )
 def kitchen_subject(doc: Doc) -> Doc:
     """Hear what is wondered at, and the subject that belongs to the topic. A reason that is meant is a why."""
-    told = is_patterned(doc._.safety)
-    if not told and (
-        doc._.topic.id in marked("of_readings") | {WHY} or not OF_REASONS.isdisjoint(form.id for form in doc._.forms)
-    ):
-        doc._.wonder = found = wonder(doc)
+    told, forms = is_patterned(doc._.safety), {form.id for form in doc._.forms}
+    of_reasons = doc._.topic.id in marked("of_readings") | {WHY} or not OF_REASONS.isdisjoint(forms)
+    if not told and (of_reasons or not OF_FIGURES.isdisjoint(forms)):
+        heard = wonder(doc)
+        doc._.wonder = found = heard if of_reasons or is_outright(heard) else Wonder()
         mended = doc._.topic.id == TROUBLE and of_cooker(doc)
         meant = is_meant(doc, found) and not mended
         if (meant or doc._.topic.id == WHY) and holds_methods_apart(doc, found):

@@ -33,6 +33,8 @@ HALF = 0.6
 # the weight of a word that tells what the talk is of, such as no word has that many reasons share
 TELLING = 2.6
 WHY, TRUE, DIFFER, WHICH = "why", "is_true", "differ", "which"
+# behind these a no only asks for the one or the other: true or not, why not
+NO_DENIAL = ("or", "why", "if")
 # the word by which even of a fault the reason is asked for
 EXPLAIN = "explain"
 WANT_A_FIGURE = frozenset(("how_long", "how_hot", "how_much", "more", "start", "remaining", "convert", "how_to"))
@@ -185,7 +187,7 @@ def is_negated(doc: Doc, said: Sequence[Slot]) -> bool:
     told = {word for slot in said for word in slot.features}
     words = norms(doc)
     noes = [at for at, word in enumerate(words) if word in senses.words("negations") and word not in told]
-    noes = [at for at in noes if at not in clause_starts(doc)]
+    noes = [at for at in noes if at not in clause_starts(doc) and words[at - 1] not in NO_DENIAL]
     tags = sum(words[at + 1] in ("it", "that", "they") for at in noes if at + 1 < len(words))
     return (len(noes) - tags) % 2 == 1
 
@@ -200,7 +202,7 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
         return True
     if topic.id in marked("no_why"):
         return False
-    if found.row and rows()[found.row].outright and found.share >= ENOUGH:
+    if is_outright(found):
         return True
     if found.plainly:
         return True
@@ -229,6 +231,11 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
     if topic.id == PRESSURE and found.share >= SURELY and forms[:1] == (DIFFER,) and len(doc._.elevations) > 1:
         return True
     return found.share >= NEARLY and is_in_doubt(doc, found, forms)
+
+
+def is_outright(found: Wonder) -> bool:
+    """Whether a reason was heard that is told whatever the topic."""
+    return found.row is not None and rows()[found.row].outright and found.share >= ENOUGH
 
 
 def is_choice(found: Wonder, topic: str, forms: Sequence[str]) -> bool:

@@ -60,7 +60,7 @@ class Row:
 
     about: what has to be asked about, all of it, each with its alternatives; not_about: what rules it out
     tells_apart: whether it sets one word against another; beliefs: by their ids
-    outright: whether it is told whatever the topic
+    outright: whether it is told whatever the topic; in_full: whether it is meant only where all that it is about was said
     no_fault: whether it explains what looks like a fault and is none, such as a loaf that never reads 208 °F
     claims: whether its line says that a thing changes up high, or that it stays the same
     values, figures: names of rules/explanations; caution: how grave it is, and its sources
@@ -76,6 +76,7 @@ class Row:
     tells_apart: bool
     no_fault: bool
     outright: bool
+    in_full: bool
     claims: Claim | None
     beliefs: Mapping[str, Belief]
     sources: tuple[str, ...]
@@ -104,6 +105,7 @@ def _row(held: dict[str, Any]) -> Row:
         not_about=held.get("not_about", ""),
         tells_apart=held.get("tells_apart", False),
         outright=held.get("outright", False),
+        in_full=held.get("in_full", False),
         no_fault=held.get("no_fault", False),
         claims=held.get("claims"),
         caution=(caution["level"], tuple(caution["sources"])) if caution else None,
