@@ -202,7 +202,7 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
         return True
     if topic.id in marked("no_why"):
         return False
-    if is_outright(found):
+    if is_outright(found) or is_held_apart(found, forms):
         return True
     if found.plainly:
         return True
@@ -236,6 +236,12 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
 def is_outright(found: Wonder) -> bool:
     """Whether a reason was heard that is told whatever the topic."""
     return found.row is not None and rows()[found.row].outright and found.share >= ENOUGH
+
+
+def is_held_apart(found: Wonder, forms: Sequence[str]) -> bool:
+    """Whether it asks which of two things suffers more, and all that the reason is about was said."""
+    asked = found.row is not None and rows()[found.row].tells_apart and rows()[found.row].in_full
+    return asked and not {WHICH, DIFFER}.isdisjoint(forms) and found.share >= ENOUGH
 
 
 def is_choice(found: Wonder, topic: str, forms: Sequence[str]) -> bool:

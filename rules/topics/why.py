@@ -32,6 +32,8 @@ say = sentences("topics/why")
 say_of_all = sentences("why/shared")
 
 BROKEN = "broken"
+# lower than this nobody would blame the elevation [m]
+BLAMED_FROM_M = 600.0
 # forms that want yes or no, and those that want more than that
 YES_OR_NO = frozenset(("is_ok", "is_true"))
 WANTS_MORE = frozenset(("why", "what_is", "how_to", "which", "differ", "how_long", "how_much", "more", "how_hot"))
@@ -196,7 +198,7 @@ def explained(row: Row, case: Case) -> Part:
         return Said(f"{FOLDER}/{row.id}", id, tuple(values.items()))
 
     line = text("line")
-    headline: Words = together(say("not-broken"), line) if row.id == GENERAL and BROKEN in case.request.forms else line
+    headline: Words = together(_doubted(row, case), line)
     stated = case.request.belief
     if stated and stated in row.beliefs:
         verdict = verdict_on(row.beliefs[stated], denied=case.request.denied)
@@ -216,6 +218,14 @@ def explained(row: Row, case: Case) -> Part:
         ),
         cautions=(Caution(row.caution[0], text("caution"), row.caution[1]),) if row.caution else (),
     )
+
+
+def _doubted(row: Row, case: Case) -> Words:
+    """The answer to whether something is broken, or the cook at fault, where it is the elevation."""
+    high = case.here.elevation_m >= BLAMED_FROM_M
+    if BROKEN not in case.request.forms or row.claims == "same" or not high or row.no_fault:
+        return ""
+    return say("not-broken") if row.id == GENERAL else say("not-you")
 
 
 def also(row: Row, request: Request) -> Row | None:
