@@ -33,6 +33,7 @@ HALF = 0.6
 # the weight of a word that tells what the talk is of, such as no word has that many reasons share
 TELLING = 2.6
 WHY, TRUE, DIFFER, WHICH = "why", "is_true", "differ", "which"
+ITS_FAULT, WHAT_IF = "broken", "what_if"
 # behind these a no only asks for the one or the other: true or not, why not
 NO_DENIAL = ("or", "why", "if")
 # the word by which even of a fault the reason is asked for
@@ -208,6 +209,10 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
         return True
     if doc._.safety or not (found.row or found.rivals) or not is_of_kitchen(doc):
         return False
+    if wants_verdict_on_change(doc, found, forms):
+        return True
+    if found.row and found.share >= ENOUGH and is_left_open(doc, found, forms):
+        return True
     if found.belief and (TRUE in forms or (is_passed_on(doc) and found.share >= NEARLY)):
         return True
     if found.row and rows()[found.row].no_fault and found.share >= ENOUGH and is_stuck(doc):
@@ -231,6 +236,36 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
     if topic.id == PRESSURE and found.share >= SURELY and forms[:1] == (DIFFER,) and len(doc._.elevations) > 1:
         return True
     return found.share >= NEARLY and is_in_doubt(doc, found, forms)
+
+
+def is_left_open(doc: Doc, found: Wonder, forms: Sequence[str]) -> bool:
+    """Whether the topic is no matter beside the reason: the cook wonders whose fault it is, or what comes of it.
+
+    Nor is it where a reason may be meant as well as another topic, and a belief was stated, or what becomes of a thing asked.
+    """
+    topic = doc._.topic
+    if ITS_FAULT in forms and topic.id in marked("in_form") and not is_timed(doc):
+        return True
+    if WHAT_IF in forms and topic.id in marked("of_a_formula") and not is_timed(doc):
+        return True
+    return bool(topic.choices) and ((WHY in topic.choices and bool(found.belief)) or is_after_reason(doc))
+
+
+def wants_verdict_on_change(doc: Doc, found: Wonder, forms: Sequence[str]) -> bool:
+    """Whether it asks, without a dish or a figure, if a thing changes up high of which a reason says whether it does."""
+    if found.row is None or found.share < SURELY or is_timed(doc) or doc._.topic.id not in marked("gives_verdict"):
+        return False
+    row = rows()[found.row]
+    claims = row.beliefs[found.belief].claims if found.belief else row.claims
+    asked = asked_claim(asked_way(doc)) is not None or (claims is not None and is_stated(doc) and found.belief is not None)
+    wants = not {"is_ok", TRUE}.isdisjoint(forms) and {"what_is", "which", *WANT_A_FIGURE}.isdisjoint(forms)
+    return claims is not None and asked and wants and (doc._.topic.id == RECIPE or not is_dish_named(doc))
+
+
+def is_timed(doc: Doc) -> bool:
+    """Whether a figure beside the elevation was said, which wants an answer of its own."""
+    high = {i for height in doc._.elevations for i in range(height.start, height.end)}
+    return any(span.start not in high for span in (*doc._.measures, *doc._.numbers))
 
 
 def is_outright(found: Wonder) -> bool:
