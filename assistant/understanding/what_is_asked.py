@@ -14,6 +14,7 @@ from assistant.understanding import bake_subject, cooker_time, faults
 from assistant.understanding.complaints import TROUBLE, complains, of_cooker
 from assistant.understanding.safety_subjects import is_patterned, settle_jam
 from assistant.understanding.wondering import (
+    SURELY,
     Wonder,
     is_doubtful,
     is_general,
@@ -77,7 +78,9 @@ def kitchen_subject(doc: Doc) -> Doc:
         elif meant and not cooker_time.checks_time(doc):
             doc._.topic, doc._.safety = replace(doc._.topic, id=WHY, fitting=frozenset()), None
         elif doc._.topic.id == WHY:
-            doc._.topic = replace(doc._.topic, id=instead(doc, found) or WHY)
+            turned = instead(doc, found)
+            sure = turned is None and found.row is not None and found.share >= SURELY
+            doc._.topic = replace(doc._.topic, id=turned or WHY, fitting=frozenset() if sure else doc._.topic.fitting)
             settle_jam(doc)
     if is_bare_dish(doc):
         doc._.topic = replace(doc._.topic, id="bake_adjust" if "baking" in doc._.signs else "time")

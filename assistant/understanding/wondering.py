@@ -20,7 +20,7 @@ from assistant.understanding.explanations import Match, index, nearest, ranked
 from assistant.understanding.forms import clause_starts
 from assistant.understanding.senses import Slot
 from rules.catalogue import marked
-from rules.topics.why import asked_claim, rows
+from rules.topics.why import YES_OR_NO, asked_claim, rows
 
 # how much of a question a reason has to explain, by the weight of its words; so much that it is offered all the same
 ENOUGH, NEARLY = 0.44, 0.58
@@ -213,6 +213,8 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
         return True
     if found.row and found.share >= ENOUGH and is_left_open(doc, found, forms):
         return True
+    if is_belief_alone(doc, found, forms):
+        return True
     if found.belief and (TRUE in forms or (is_passed_on(doc) and found.share >= NEARLY)):
         return True
     if found.row and rows()[found.row].no_fault and found.share >= ENOUGH and is_stuck(doc):
@@ -257,9 +259,20 @@ def wants_verdict_on_change(doc: Doc, found: Wonder, forms: Sequence[str]) -> bo
         return False
     row = rows()[found.row]
     claims = row.beliefs[found.belief].claims if found.belief else row.claims
-    asked = asked_claim(asked_way(doc)) is not None or (claims is not None and is_stated(doc) and found.belief is not None)
-    wants = not {"is_ok", TRUE}.isdisjoint(forms) and {"what_is", "which", *WANT_A_FIGURE}.isdisjoint(forms)
+    asked = asked_claim(asked_way(doc)) is not None or (
+        claims is not None and is_stated(doc) and found.belief is not None
+    )
+    wants = not YES_OR_NO.isdisjoint(forms) and {"what_is", "which", *WANT_A_FIGURE}.isdisjoint(forms)
     return claims is not None and asked and wants and (doc._.topic.id == RECIPE or not is_dish_named(doc))
+
+
+def is_belief_alone(doc: Doc, found: Wonder, forms: Sequence[str]) -> bool:
+    """Whether nearly all that was said is a belief put to the test, without a dish or a figure of the cook's own."""
+    if found.row is None or found.belief is None or rows()[found.row].beliefs[found.belief].claims is not None:
+        return False
+    tested = found.share >= SURELY and is_stated(doc)
+    wants = not {"is_ok", TRUE}.isdisjoint(forms) and WANT_A_FIGURE.isdisjoint(forms)
+    return tested and wants and not is_timed(doc) and not is_dish_named(doc) and not complains(doc)
 
 
 def is_timed(doc: Doc) -> bool:
@@ -308,6 +321,8 @@ def is_dish_named(doc: Doc) -> bool:
 def is_doubtful(doc: Doc, found: Wonder) -> bool:
     """Whether nothing but the learned table takes an utterance for a why, and another topic is nearly as likely."""
     topic, forms = doc._.topic, {form.id for form in doc._.forms}
+    if found.row and ITS_FAULT in forms:
+        return False
     if topic.id != WHY or topic.margin >= CLOSE or len(topic.scores) < 2 or found.belief or found.terms:
         return False
     return forms.isdisjoint((WHY, TRUE, DIFFER)) and topic.scores[1][0] not in marked("passing")

@@ -35,7 +35,7 @@ BROKEN = "broken"
 # lower than this nobody would blame the elevation [m]
 BLAMED_FROM_M = 600.0
 # forms that want yes or no, and those that want more than that
-YES_OR_NO = frozenset(("is_ok", "is_true"))
+YES_OR_NO = frozenset(("is_ok", "is_true", "can_it"))
 WANTS_MORE = frozenset(("why", "what_is", "how_to", "which", "differ", "how_long", "how_much", "more", "how_hot"))
 CONTRARY = {"yes": "no", "no": "yes"}
 
@@ -201,7 +201,7 @@ def explained(row: Row, case: Case) -> Part:
     headline: Words = together(_doubted(row, case), line)
     stated = case.request.belief
     if stated and stated in row.beliefs:
-        verdict = verdict_on(row.beliefs[stated], denied=case.request.denied)
+        verdict = None if is_choice(case.request) else verdict_on(row.beliefs[stated], denied=case.request.denied)
         headline = together(verdict, text(belief_message(stated)))
     elif (opening := on_change(row, case.request)) is not None:
         headline = together(opening, line)
@@ -257,6 +257,11 @@ def on_change(row: Row, request: Request) -> Said | None:
     if not yes_or_no or row.claims is None or asked is None:
         return None
     return say_of_all("verdict", verdict="yes" if asked == row.claims else "no")
+
+
+def is_choice(request: Request) -> bool:
+    """Whether it was asked which of two ways a thing goes, which neither yes nor no answers: faster or slower."""
+    return request.asked_way == "either" and "which" in request.forms
 
 
 def asked_claim(way: str | None) -> Claim | None:
