@@ -243,7 +243,7 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
 def is_left_open(doc: Doc, found: Wonder, forms: Sequence[str]) -> bool:
     """Whether the topic is no matter beside the reason: the cook wonders whose fault it is, or what comes of it.
 
-    Nor is it where a reason may be meant as well as another topic, and a belief was stated, or what becomes of a thing asked.
+    Nor is it where a reason may be meant as well, and a belief was stated or what becomes of a thing was asked.
     """
     topic = doc._.topic
     if ITS_FAULT in forms and topic.id in marked("in_form") and not is_timed(doc):
@@ -254,7 +254,7 @@ def is_left_open(doc: Doc, found: Wonder, forms: Sequence[str]) -> bool:
 
 
 def wants_verdict_on_change(doc: Doc, found: Wonder, forms: Sequence[str]) -> bool:
-    """Whether it asks, without a dish or a figure, if a thing changes up high of which a reason says whether it does."""
+    """Whether it asks, without a dish or a figure, if a thing changes up high, and a reason says whether it does."""
     if found.row is None or found.share < SURELY or is_timed(doc) or doc._.topic.id not in marked("gives_verdict"):
         return False
     row = rows()[found.row]

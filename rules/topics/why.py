@@ -62,7 +62,8 @@ class Row:
 
     about: what has to be asked about, all of it, each with its alternatives; not_about: what rules it out
     tells_apart: whether it sets one word against another; beliefs: by their ids
-    outright: whether it is told whatever the topic; in_full: whether it is meant only where all that it is about was said
+    outright: whether it is told whatever the topic
+    in_full: whether it is meant only where all that it is about was said
     no_fault: whether it explains what looks like a fault and is none, such as a loaf that never reads 208 °F
     claims: whether its line says that a thing changes up high, or that it stays the same
     values, figures: names of rules/explanations; caution: how grave it is, and its sources
