@@ -201,6 +201,8 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
     topic, forms = doc._.topic, tuple(form.id for form in doc._.forms)
     if is_choice(found, topic.id, forms) and not is_of_methods(doc):
         return True
+    if is_outright(found) and found.share >= SURELY:
+        return True
     if topic.id in marked("no_why"):
         return False
     if is_outright(found) or is_held_apart(found, forms):
@@ -211,6 +213,8 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
         return False
     if wants_verdict_on_change(doc, found, forms):
         return True
+    if WHAT_IF in forms and is_timed(doc) and topic.id in marked("by_method"):
+        return False
     if found.row and found.share >= ENOUGH and is_left_open(doc, found, forms):
         return True
     if is_belief_alone(doc, found, forms):
@@ -246,6 +250,8 @@ def is_left_open(doc: Doc, found: Wonder, forms: Sequence[str]) -> bool:
     Nor is it where a reason may be meant as well, and a belief was stated or what becomes of a thing was asked.
     """
     topic = doc._.topic
+    if found.row and not rows()[found.row].in_forms.isdisjoint(forms[:2]) and topic.id in marked("in_form"):
+        return not is_timed(doc)
     if ITS_FAULT in forms and topic.id in marked("in_form") and not is_timed(doc):
         return True
     if WHAT_IF in forms and topic.id in marked("of_a_formula") and not is_timed(doc):

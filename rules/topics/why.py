@@ -64,6 +64,7 @@ class Row:
     tells_apart: whether it sets one word against another; beliefs: by their ids
     outright: whether it is told whatever the topic
     in_full: whether it is meant only where all that it is about was said
+    in_forms: forms of question that it answers with a yes, whatever the topic: is it hot enough, can it be done
     no_fault: whether it explains what looks like a fault and is none, such as a loaf that never reads 208 °F
     claims: whether its line says that a thing changes up high, or that it stays the same
     values, figures: names of rules/explanations; caution: how grave it is, and its sources
@@ -80,6 +81,7 @@ class Row:
     no_fault: bool
     outright: bool
     in_full: bool
+    in_forms: frozenset[str]
     claims: Claim | None
     beliefs: Mapping[str, Belief]
     sources: tuple[str, ...]
@@ -109,6 +111,7 @@ def _row(held: dict[str, Any]) -> Row:
         tells_apart=held.get("tells_apart", False),
         outright=held.get("outright", False),
         in_full=held.get("in_full", False),
+        in_forms=frozenset(held.get("in_forms", ())),
         no_fault=held.get("no_fault", False),
         claims=held.get("claims"),
         caution=(caution["level"], tuple(caution["sources"])) if caution else None,
@@ -203,6 +206,7 @@ def explained(row: Row, case: Case) -> Part:
     stated = case.request.belief
     if stated and stated in row.beliefs:
         verdict = None if is_choice(case.request) else verdict_on(row.beliefs[stated], denied=case.request.denied)
+        verdict = verdict or (on_change(row, case.request) if case.request.denied and row.in_forms else None)
         headline = together(verdict, text(belief_message(stated)))
     elif (opening := on_change(row, case.request)) is not None:
         headline = together(opening, line)
@@ -253,6 +257,8 @@ def verdict_on(belief: Belief, *, denied: bool = False) -> Said | None:
 
 def on_change(row: Row, request: Request) -> Said | None:
     """Yes or no to whether a thing changes, or stays, where the line of the explanation only says how it is."""
+    if not row.in_forms.isdisjoint(request.forms):
+        return None if request.asked_way == "either" else say_of_all("verdict", verdict="yes")
     yes_or_no = not YES_OR_NO.isdisjoint(request.forms) and WANTS_MORE.isdisjoint(request.forms)
     asked = asked_claim(request.asked_way)
     if not yes_or_no or row.claims is None or asked is None:
