@@ -250,8 +250,9 @@ def is_left_open(doc: Doc, found: Wonder, forms: Sequence[str]) -> bool:
     Nor is it where a reason may be meant as well, and a belief was stated or what becomes of a thing was asked.
     """
     topic = doc._.topic
-    if found.row and not rows()[found.row].in_forms.isdisjoint(forms[:2]) and topic.id in marked("in_form"):
-        return not is_timed(doc)
+    in_forms = rows()[found.row].in_forms if found.row else frozenset()
+    if not in_forms.isdisjoint(forms) and {"is_ok"} <= set(forms) and topic.id in marked("in_form"):
+        return WANT_A_FIGURE.isdisjoint(forms) and "what_is" not in forms and not is_timed(doc)
     if ITS_FAULT in forms and topic.id in marked("in_form") and not is_timed(doc):
         return True
     if WHAT_IF in forms and topic.id in marked("of_a_formula") and not is_timed(doc):
