@@ -30,7 +30,7 @@ HAZARD_KEYS = {
     "beside",
     "within",
     "minutes",
-    "lasting",
+    "lasting", "sure",
     "elevation_m",
 }
 
