@@ -39,6 +39,9 @@ BAKED, FOR, AT, BAKED_MIN = (
 ELSEWHERE = frozenset(
     ("box", "says", "said", "recipe", "book", "label", "packet", "bag", "card", "sea", "home", "takes", "took")
 )
+# what somebody elsewhere does with a time
+TELLING = frozenset(("says", "say", "said", "told", "recipe", "gives", "does", "swears", "wrote", "writes", "uses", "always", "reckons"))
+SENTENCE_ENDS = (".", "?", "!", ";")
 SAFE = frozenset(("safe", "unsafe", "safely"))
 
 
@@ -140,10 +143,19 @@ def part_of(doc: Doc, time: Measure, times: Sequence[Measure], said: Sequence[tu
         if start <= time.start and time.end <= end and sum(start < m.end and m.start < end for m in times) == 1
     ]
     judged = asks_safe(doc)
-    unsaid = PLANNED if judged or any(form.id == "enough" for form in doc._.forms) else BASELINE
+    planned = judged or (any(form.id == "enough" for form in doc._.forms) and not of_elsewhere(doc, time))
+    unsaid = PLANNED if planned else BASELINE
     part = min(around)[-1] if around else unsaid
     told = any(token.norm_ in ELSEWHERE for token in doc)
     return PLANNED if judged and (part == KNOWN or (part == BASELINE and not told)) else part
+
+
+def of_elsewhere(doc: Doc, time: Measure) -> bool:
+    """Whether a time is told of another kitchen in its sentence: my aunt in Boulder says to simmer it 40 min."""
+    words = norms(doc)
+    start = next((i + 1 for i in range(time.start - 1, -1, -1) if words[i] in SENTENCE_ENDS), 0)
+    there = any(e.role == "from" and start <= e.start < time.start for e in doc._.elevations)
+    return there and not TELLING.isdisjoint(words[start : time.start])
 
 
 def asks_safe(doc: Doc) -> bool:
