@@ -334,7 +334,10 @@ def main_dish(found: Sequence[Found], topic: str) -> str | None:
     best = min(heard, key=lambda f: (dishes()[f.id].dish_class in poured, f.start in also, f.start), default=None)
     if best is None:
         return None
-    named = headed(best, heard).id
+    # risotto stock: how much of it the rice takes
+    made_of = topic == "liquid" and dishes()[best.id].dish_class not in poured
+    apart = [f for f in heard if not (made_of and dishes()[f.id].dish_class in poured)]
+    named = headed(best, apart).id
     return whole_dish(named, heard) if topic == TROUBLE else narrower(named, heard)
 
 

@@ -56,4 +56,4 @@ def no_time(case: Case, factor: tuple[float, float, float], why: Words, *sources
 
 def check_step(case: Case) -> Said:
     """When to begin to check, and what shows that the dish is done."""
-    return say("check", signs=dishes.classes()[case.dish_class].check_for(case.request.method))
+    return say("check", signs=dishes.check_of(case.request.dish, case.dish_class, case.request.method))

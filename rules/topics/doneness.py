@@ -176,7 +176,7 @@ def _no_row(case: Case) -> Part | None:
 
 def _signs(case: Case) -> Said | str:
     """What shows that such a dish is done."""
-    return dishes.classes()[case.dish_class].check_for(case.request.method)
+    return dishes.check_of(case.request.dish, case.dish_class, case.request.method)
 
 
 @rule("doneness.check", "common-practice")
