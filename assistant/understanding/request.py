@@ -77,8 +77,10 @@ CRUSTS = ("yeast_bread", "laminated", "flatbread", "choux")
 STEAMED_OVENS = ("with steam", "no steam", "add steam", "more steam", "of steam", "steam oven", "steam in the oven")
 QUESTION_WORDS = ("what", "how", "which", "where", "when")
 AHEAD = cues("ahead", "words")
+FROZEN = cues("frozen", "words")
 CHANGES_OF_A_BAKE = cues("leaning", "baking")
 SAVING = cues("saving", "words")
+FAN_OVEN = "convection_oven"
 # classes of what goes with a dish
 LIQUIDS = ("water", "stock")
 IMPLIED_METHODS = {
@@ -215,6 +217,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         whistles=whistled,
         covered=answer_preferences.covered(words),
         soaked=answer_preferences.soaked(words),
+        frozen=goes_in_frozen(words, found, dish),
         ahead=said(words, AHEAD),
         jars=packed.jars(doc),
         packing=packed.packing(doc),
@@ -253,6 +256,13 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         unit_meant=elevation_figures.unit_meant(words),
         dish_of_a_bake=main_dish(without_ingredients(found), "bake_adjust"),
     )
+
+
+def goes_in_frozen(words: Sequence[str], found: Sequence[Found], dish: str | None) -> bool:
+    """Whether food goes in as it came from the freezer: from frozen, frozen chicken. A frozen pizza is a dish."""
+    if dish and "frozen" in dish:
+        return False
+    return said(words, FROZEN) or any(f.kind == "dish" and "frozen" in words[f.start - 1 : f.start] for f in found if f.start)
 
 
 def steams_the_oven(words: Sequence[str], dish: str | None) -> bool:
@@ -426,7 +436,8 @@ def cooks_in_bag(words: Sequence[str], doc: Doc, method: str | None) -> bool:
 def equipment(words: Sequence[str], found: Sequence[Found]) -> tuple[str, ...]:
     """The equipment that is named, also where its name was heard as the method it is for: electric pressure cooker."""
     named = (" ".join(words[f.start : f.end]) for f in found if f.kind in ("equipment", "method"))
-    return tuple(dict.fromkeys(id for name in named for kind, id in lexicon.meanings(name) if kind == "equipment"))
+    tools = [id for name in named for kind, id in lexicon.meanings(name) if kind == "equipment"]
+    return tuple(dict.fromkeys([*tools, *([FAN_OVEN] if instruments.is_fan_setting(words) else [])]))
 
 
 def method_of(tools: Sequence[str]) -> str | None:
