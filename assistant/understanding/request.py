@@ -166,6 +166,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(temps), None)
     when = serving.heard(doc) if topic == "schedule" else serving.Serving(service=serving.service(doc))
     method = None if method == "hold" and when.slack else method
+    method = method or under_pressure(words, doc)
     times: Times = time_roles.without(doc, (when.slack, when.rest))
     count = amounts.count(doc, dish, topic)
     yielded = amounts.own_yield(doc) if dish else None
@@ -265,6 +266,12 @@ def goes_in_frozen(words: Sequence[str], found: Sequence[Found], dish: str | Non
     return said(words, FROZEN) or any(f.kind == "dish" and "frozen" in words[f.start - 1 : f.start] for f in found if f.start)
 
 
+def under_pressure(words: Sequence[str], doc: Doc) -> str | None:
+    """The pressure cooker where pressure is held against a pot: pressure vs pot."""
+    against = any(form.id in COMPARING for form in doc._.forms) and "pressure" in words
+    return "pressure_cook" if against and any(f.kind == "dish" for f in doc._.found) else None
+
+
 def steams_the_oven(words: Sequence[str], dish: str | None) -> bool:
     """Whether steam is let into the oven for a crust, and nothing is steamed: baguettes at 240 with steam."""
     baked = dish is not None and dishes()[dish].dish_class in CRUSTS
@@ -301,8 +308,11 @@ def rivals(doc: Doc, dish: str | None, method: str | None) -> dict[str, Any]:
         return {}
     heads = tuple(_heads(doc, method))
     plain = without_head(dish) if heads and dish else None
+    words = norms(doc)
+    # hominy for pozole: one dish, and what it is for
+    held = [f for f in doc._.found if not (f.start and words[f.start - 1] == "for" and f.kind == "dish")]
     return {
-        "dishes_too": _others(doc._.found, "dish", dish),
+        "dishes_too": _others(held, "dish", dish),
         "methods_too": tuple(dict.fromkeys((*_others(doc._.found, "method", method), *heads))),
         **({"dish": plain} if plain else {}),
     }

@@ -35,6 +35,8 @@ BAKED, FOR, AT, BAKED_MIN = (
     ("at", "@"),
     (5.0, 180.0),
 )
+# 45 at home in Boston, 12 back in Miami [min]
+THERE, AT_HOME_MIN = ("at", "in", "back", "down", "over"), (3.0, 180.0)
 # words of a time that is of another kitchen, or printed
 ELSEWHERE = frozenset(
     ("box", "says", "said", "recipe", "book", "label", "packet", "bag", "card", "sea", "home", "takes", "took")
@@ -95,7 +97,7 @@ def kitchen_times(doc: Doc) -> Doc:
 def heard(doc: Doc) -> Times:
     """The times of an utterance whose forms were heard."""
     times = [m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME]
-    times = times or list(_baked(doc))
+    times = times or list(_baked(doc)) or list(_at_home(doc))
     rate = _rate(doc, times)
     if rate and rate.total:
         return Times(rate.total, rate.total, rated=rate.weight_ends)
@@ -124,6 +126,19 @@ def _baked(doc: Doc) -> Iterator[Measure]:
             and BAKED_MIN[0] <= number.value <= BAKED_MIN[1]
             and doc[number.end : number.end + 1].text.lower() in AT
         ):
+            yield Measure(number.start, number.end, "time", number.value, number.value, number.value, "min")
+
+
+def _at_home(doc: Doc) -> Iterator[Measure]:
+    """A bare number of minutes told of a kitchen elsewhere, beside a dish: 45 at home in Boston."""
+    if not any(f.kind == "dish" for f in doc._.found):
+        return
+    words, taken = norms(doc), {i for m in (*doc._.measures, *doc._.elevations) for i in range(m.start, m.end)}
+    there = {e.start for e in doc._.elevations if e.role == "from"}
+    for number in doc._.numbers:
+        behind = words[number.end : number.end + 3]
+        near = number.end in there or (behind[:1] and behind[0] in THERE and there & {number.end + 1, number.end + 2, number.end + 3})
+        if number.start not in taken and near and AT_HOME_MIN[0] <= number.value <= AT_HOME_MIN[1]:
             yield Measure(number.start, number.end, "time", number.value, number.value, number.value, "min")
 
 
