@@ -78,9 +78,12 @@ STEAMED_OVENS = ("with steam", "no steam", "add steam", "more steam", "of steam"
 QUESTION_WORDS = ("what", "how", "which", "where", "when")
 AHEAD = cues("ahead", "words")
 FROZEN = cues("frozen", "words")
+UNREAD = cues("no_thermometer", "words")
 CHANGES_OF_A_BAKE = cues("leaning", "baking")
 SAVING = cues("saving", "words")
 FAN_OVEN = "convection_oven"
+HOT_OR_LONG = {"temperature", "time"}
+HELD = frozenset(("hold", "holding", "held", "keep", "keeping", "service", "stood", "standing", "stand", "sat"))
 # classes of what goes with a dish
 LIQUIDS = ("water", "stock")
 IMPLIED_METHODS = {
@@ -137,6 +140,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     topic, lacking = doc._.topic.id, corrected.lacking(words, doc._.found)
     talk = small_talk.kind([token.lower_ for token in doc]) if topic in marked("of_nothing") else None
     topic = "smalltalk" if talk in small_talk.SAID_ANYHOW else topic
+    # how hot is told: of the two that are as likely the time is asked
+    topic = "time" if set(doc._.topic.choices) == HOT_OR_LONG and temperatures.said(doc) else topic
     found = [f for f in corrected.meant(words, doc._.found) if f not in lacking]
     units = answer_preferences.spoken_system(words, doc._.measures) or of_land(words, doc)
     tools = equipment(words, found)
@@ -146,7 +151,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     dish = wanted.egg(dish, words)
     method = spoken_method(words, found) or implied_method(words, topic) or method_of(tools)
     method = "bake" if method == "steam" and steams_the_oven(words, dish) else method
-    method = "sous_vide" if cooks_in_bag(words, doc, method) else in_a_bath(method, dish, words)
+    method = "sous_vide" if cooks_in_bag(words, doc, method) or is_in_bath(words, dish, doc, method) else in_a_bath(method, dish, words)
     whistled = whistles.heard(doc)
     method = method or (None if whistled is None else "pressure_cook")
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
@@ -236,7 +241,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         temperatures_c=tuple(dict.fromkeys(temps)) if len(set(temps)) > 1 else (),
         units=units or of_place(height.place, doc) or kitchen.units,
         equipment=tools,
-        lacking=tuple(dict.fromkeys(f.id for f in lacking)),
+        lacking=tuple(dict.fromkeys([*(f.id for f in lacking), *(["thermometer"] if said(words, UNREAD) else [])])),
         unused=(
             *(*height.unused, *barometer.unused),
             *(*((no_such,) if no_such else ()), *unknown, *choice(doc)),
@@ -424,8 +429,12 @@ def in_a_bath(method: str | None, dish: str | None, words: Sequence[str]) -> str
     >>> in_a_bath("hold", "flan", "flan in a bain marie".split())
     'bake'
     """
-    bathed = method == "hold" and dish is not None and "water_bath" in dishes()[dish].traits
-    return "bake" if bathed and said(words, BATHS) else method
+    if method != "hold" or dish is None or not said(words, BATHS):
+        return method
+    if "water_bath" in dishes()[dish].traits:
+        return "bake"
+    # hollandaise is made over it
+    return None if "raw_egg" in dishes()[dish].traits and HELD.isdisjoint(words) else method
 
 
 def implied_method(words: Sequence[str], topic: str) -> str | None:
@@ -441,6 +450,13 @@ def cooks_in_bag(words: Sequence[str], doc: Doc, method: str | None) -> bool:
     if not packed_so or method not in BEHIND_A_BATH:
         return False
     return any(BATH_F[0] <= said.temp_f <= BATH_F[1] for said in temperatures.said(doc))
+
+
+def is_in_bath(words: Sequence[str], dish: str | None, doc: Doc, method: str | None) -> bool:
+    """Whether a dish that may be cooked in a bath stands beside one of a temperature: egg bites, 82C bath."""
+    if method is not None or dish is None or "sous_vide" not in dishes()[dish].methods or "bath" not in words:
+        return False
+    return any(BATH_F[0] <= one.temp_f <= BATH_F[1] for one in temperatures.said(doc))
 
 
 def equipment(words: Sequence[str], found: Sequence[Found]) -> tuple[str, ...]:
