@@ -314,11 +314,12 @@ def rivals(doc: Doc, dish: str | None, method: str | None) -> dict[str, Any]:
     heads = tuple(_heads(doc, method))
     plain = without_head(dish) if heads and dish else None
     words = norms(doc)
+    pressed = [m for m in (under_pressure(words, doc),) if m and m != method]
     # hominy for pozole: one dish, and what it is for
     held = [f for f in doc._.found if not (f.start and words[f.start - 1] == "for" and f.kind == "dish")]
     return {
         "dishes_too": _others(held, "dish", dish),
-        "methods_too": tuple(dict.fromkeys((*_others(doc._.found, "method", method), *heads))),
+        "methods_too": tuple(dict.fromkeys((*_others(doc._.found, "method", method), *heads, *pressed))),
         **({"dish": plain} if plain else {}),
     }
 
