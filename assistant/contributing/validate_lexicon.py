@@ -164,7 +164,9 @@ def check_faults() -> Iterator[Problem]:
     known = {"of": set(dishes()), "by": {row["id"] for row in tables.read_toml("lexicon/methods.toml")["method"]}}
     for row in tables.read_toml("lexicon/checks.toml")["check"]:
         for key, names in known.items():
-            yield from (("lexicon/checks.toml", word, f"no such {key}") for word in row.get(key, ()) if word not in names)
+            yield from (
+                ("lexicon/checks.toml", word, f"no such {key}") for word in row.get(key, ()) if word not in names
+            )
 
 
 def unknown_dishes() -> Iterator[Problem]:

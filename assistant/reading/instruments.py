@@ -176,7 +176,9 @@ def is_fan_setting(words: Sequence[str]) -> bool:
     """
     for i, word in enumerate(words):
         near = [*words[max(0, i - 2) : i], *words[i + 1 : i + 3]]
-        if word in FANS and (word != "fan" or any(w[:1].isdigit() or w in ("forced", "oven", "assisted") for w in near)):
+        if word in FANS and (
+            word != "fan" or any(w[:1].isdigit() or w in ("forced", "oven", "assisted") for w in near)
+        ):
             return True
     return False
 

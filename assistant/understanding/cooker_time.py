@@ -102,4 +102,10 @@ def asks_time(doc: Doc) -> bool:
     kinds = {measure.kind for measure in doc._.measures}
     released = any(form.id == RELEASE for form in doc._.forms) or whistles.heard(doc) is not None
     against = any(form.id == DIFFER for form in doc._.forms)
-    return "time" in kinds or doc._.times.first is not None or against or released or (doc._.asked_way in OF_TIME and PRESSURE not in kinds)
+    return (
+        "time" in kinds
+        or doc._.times.first is not None
+        or against
+        or released
+        or (doc._.asked_way in OF_TIME and PRESSURE not in kinds)
+    )

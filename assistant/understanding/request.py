@@ -151,7 +151,11 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     dish = wanted.egg(dish, words)
     method = spoken_method(words, found) or implied_method(words, topic) or method_of(tools)
     method = "bake" if method == "steam" and steams_the_oven(words, dish) else method
-    method = "sous_vide" if cooks_in_bag(words, doc, method) or is_in_bath(words, dish, doc, method) else in_a_bath(method, dish, words)
+    method = (
+        "sous_vide"
+        if cooks_in_bag(words, doc, method) or is_in_bath(words, dish, doc, method)
+        else in_a_bath(method, dish, words)
+    )
     whistled = whistles.heard(doc)
     method = method or (None if whistled is None else "pressure_cook")
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
@@ -268,7 +272,9 @@ def goes_in_frozen(words: Sequence[str], found: Sequence[Found], dish: str | Non
     """Whether food goes in as it came from the freezer: from frozen, frozen chicken. A frozen pizza is a dish."""
     if dish and "frozen" in dish:
         return False
-    return said(words, FROZEN) or any(f.kind == "dish" and "frozen" in words[f.start - 1 : f.start] for f in found if f.start)
+    return said(words, FROZEN) or any(
+        f.kind == "dish" and "frozen" in words[f.start - 1 : f.start] for f in found if f.start
+    )
 
 
 def under_pressure(words: Sequence[str], doc: Doc) -> str | None:

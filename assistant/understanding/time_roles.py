@@ -42,7 +42,9 @@ ELSEWHERE = frozenset(
     ("box", "says", "said", "recipe", "book", "label", "packet", "bag", "card", "sea", "home", "takes", "took")
 )
 # what somebody elsewhere does with a time
-TELLING = frozenset(("says", "say", "said", "told", "recipe", "gives", "does", "swears", "wrote", "writes", "uses", "always", "reckons"))
+TELLING = frozenset(
+    ("says", "say", "said", "told", "recipe", "gives", "does", "swears", "wrote", "writes", "uses", "always", "reckons")
+)
 SENTENCE_ENDS = (".", "?", "!", ";")
 SAFE = frozenset(("safe", "unsafe", "safely"))
 
@@ -137,7 +139,9 @@ def _at_home(doc: Doc) -> Iterator[Measure]:
     there = {e.start for e in doc._.elevations if e.role == "from"}
     for number in doc._.numbers:
         behind = words[number.end : number.end + 3]
-        near = number.end in there or (behind[:1] and behind[0] in THERE and there & {number.end + 1, number.end + 2, number.end + 3})
+        near = number.end in there or (
+            behind[:1] and behind[0] in THERE and there & {number.end + 1, number.end + 2, number.end + 3}
+        )
         if number.start not in taken and near and AT_HOME_MIN[0] <= number.value <= AT_HOME_MIN[1]:
             yield Measure(number.start, number.end, "time", number.value, number.value, number.value, "min")
 

@@ -10,7 +10,10 @@ from rules.recipes.wet_dish import softening_ratio
 from rules.said import duration_span, sentences, temp
 
 # what is dropped in to be peeled, and how long until the skin lifts [min]
-SKINNED, SKIN_MIN = ("tomatoes", "cherry tomatoes", "peaches", "nectarines", "apricots", "plums", "fava beans"), (0.5, 1.0)
+SKINNED, SKIN_MIN = (
+    ("tomatoes", "cherry tomatoes", "peaches", "nectarines", "apricots", "plums", "fava beans"),
+    (0.5, 1.0),
+)
 # a vegetable without a printed time [min]
 USUAL_MIN = (2.0, 3.0)
 # the skin lifts by the first heat, so the cooler boil takes little more
@@ -25,13 +28,13 @@ def blanched(case: Case) -> Part:
     low, high = SKIN_MIN if skin else (printed_min(case.request.dish or "") or USUAL_MIN)
     ratio = softening_ratio(case.dish_class, case.here.boiling_c, case.sea.boiling_c).value
     pace = min(ratio, SKIN_PACE) if skin else max(ratio, 1.0)
-    ends = [round_to(end * pace, 0.25) if skin else round_time_min(end * pace) for end in (low, high)]
-    here, sea = duration_span(*ends), duration_span(low, high)
+    least, most = [round_to(end * pace, 0.25) if skin else round_time_min(end * pace) for end in (low, high)]
+    here, sea = duration_span(least, most), duration_span(low, high)
     return Part(
         headline=say("skin", food=case.food, here=here, sea=sea, place=case.place)
         if skin
         else say("headline", food=case.food, here=here, sea=sea, place=case.place),
-        figures=(Figure("blanching_time", say("label"), sum(ends) / 2, "min", *ends, (low + high) / 2),),
+        figures=(Figure("blanching_time", say("label"), (least + most) / 2, "min", least, most, (low + high) / 2),),
         steps=(say("water"), say("ice")),
         cautions=(Caution("note", say("hot-water"), ("common-practice",)),),
         because=say("because", boil=temp(case.here.boiling_c)),
