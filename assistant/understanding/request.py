@@ -139,7 +139,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     words = norms(doc)
     topic, lacking = doc._.topic.id, corrected.lacking(words, doc._.found)
     talk = small_talk.kind([token.lower_ for token in doc]) if topic in marked("of_nothing") else None
-    topic = "smalltalk" if talk in small_talk.SAID_ANYHOW else topic
+    topic = "smalltalk" if small_talk.is_said_anyhow(talk, words) else topic
     # how hot is told: of the two that are as likely the time is asked
     topic = "time" if set(doc._.topic.choices) == HOT_OR_LONG and temperatures.said(doc) else topic
     found = [f for f in corrected.meant(words, doc._.found) if f not in lacking]
