@@ -39,6 +39,8 @@ SMALL = frozenset((*BETWEEN, *cues("elevation", "lands_in_metres"), *cues("eleva
 TIMES = (["time"], ["times"], ["timing"])
 # words of a kitchen beside the one whose elevation is said: it takes 25 min at 5,000 ft, how long here
 OTHER_KITCHEN = frozenset(cues("elevation", "other_kitchen"))
+# and in Marseille, would it differ there: the second place is asked about beside the first
+TOO = frozenset(("and", "differ", "different", "differently", "same", "also", "too", "change", "changes"))
 SENTENCE_ENDS = (".", "?", "!", ";")
 TIMED_REACH = 9
 # figures of a bake or a pot that belong to the place beside them
@@ -218,7 +220,8 @@ def _paired(
     elif any(_maybe_from(words, m) for m in (first, second)):
         baseline = mentions.index(first if _maybe_from(words, first) else second)
     elif (of := _by_clause(words, (first, second), measures)) is not None and not (first.sure and second.sure):
-        if of is first and first.place and second.place and not _is_told_a_time(words, measures):
+        asked_too = first.place and second.place and not TOO.isdisjoint(_sentence_before(words, second))
+        if of is first and asked_too and not _is_told_a_time(words, measures):
             # nothing is told of the first that the second could be held against: both are asked about
             return [replace(m, compared=True) if m in (first, second) else m for m in mentions]
         baseline = mentions.index(of)

@@ -141,7 +141,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     talk = small_talk.kind([token.lower_ for token in doc]) if topic in marked("of_nothing") else None
     topic = "smalltalk" if small_talk.is_said_anyhow(talk, words) else topic
     # how hot is told: of the two that are as likely the time is asked
-    topic = "time" if set(doc._.topic.choices) == HOT_OR_LONG and temperatures.said(doc) else topic
+    told_heat = not doc._.forms and set(doc._.topic.choices) == HOT_OR_LONG and temperatures.said(doc)
+    topic = "time" if told_heat else topic
     found = [f for f in corrected.meant(words, doc._.found) if f not in lacking]
     units = answer_preferences.spoken_system(words, doc._.measures) or of_land(words, doc)
     tools = equipment(words, found)

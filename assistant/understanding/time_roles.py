@@ -67,8 +67,7 @@ class Times:
 
         apart: whether the parts count, or the first time stands for all; undone: whether that may be what it has had
         """
-        # what it has had already is no recipe's time
-        time = self.baseline if apart or (undone and self.elapsed_min) else self.first
+        time = self.baseline if apart else self.first
         low, high = time or (None, None)
         return {
             "time_min": low,
