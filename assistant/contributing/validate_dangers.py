@@ -30,7 +30,8 @@ HAZARD_KEYS = {
     "beside",
     "within",
     "minutes",
-    "lasting", "sure",
+    "lasting",
+    "sure",
     "elevation_m",
 }
 
