@@ -34,6 +34,8 @@ CHANGED, BASELINE, LOWEST = (cues("turning", name) for name in ("changed", "base
 KINDS = frozenset(cues("turning", "kinds"))
 THANKS_AHEAD = re.compile(cues("turning", "thanks_ahead")[0], re.IGNORECASE)
 WHY_BEHIND = re.compile(cues("turning", "why_behind")[0], re.IGNORECASE)
+CANNING = "preserve"
+GAUGES = {"dial_gauge": cues("turning", "dial"), "weighted_gauge": cues("turning", "weighted")}
 LONGEST_KIND, LONGEST_ASIDE, SHORTEST = 3, 18, 4
 # slots by which an utterance changes one thing of the question before
 CHANGES = (
@@ -62,6 +64,10 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     heard = replace(hearing, request=placed, bare_elevation=bare)
     if last.topic == TIMER:
         return heard
+    gauge = None if kitchen_told.asks(doc) else other_gauge(words, heard.request, last)
+    if gauge:
+        known = replace(heard.request, topic=last.topic, subject=gauge, temperature_c=None)
+        return _leaning(replace(heard, request=known, subject_for=lambda topic: gauge))
     kind = other_kind(doc, heard.request, last)
     back = None if kind else gone_back(words, heard.request, last, earlier)
     noted = details.heard(words, last if heard.request.dish in (None, last.dish) else heard.request)
@@ -83,6 +89,15 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     if of_the_bake(heard, words, last) or is_turn(doc, words, replace(heard, request=request), last):
         return _leaning(replace(heard, request=request))
     return replace(heard, request=request) if noted and asked else heard
+
+
+def other_gauge(words: Sequence[str], now: Request, last: Request) -> str | None:
+    """The gauge that is put right behind a question of canning: no, weighted, not dial; mine has the dial."""
+    if last.topic != CANNING or len(words) > LONGEST_ASIDE or now.dish not in (None, last.dish):
+        return None
+    denied = {i for at, word in enumerate(words) if word in ("not", "no") for i in (at + 1, at + 2)}
+    named = [id for id, cue in GAUGES.items() for i, word in enumerate(words) if word in cue and i not in denied]
+    return named[0] if len(set(named)) == 1 and not now.forms else None
 
 
 def begins_anew(doc: Doc, request: Request) -> bool:

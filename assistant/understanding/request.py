@@ -9,7 +9,7 @@ from typing import Any
 
 from spacy.tokens import Doc
 
-from assistant.reading import elevation_figures, elevation_mentions, instruments, places
+from assistant.reading import elevation_figures, elevation_mentions, figures, instruments, places
 from assistant.reading.spans import Found, Measure
 from assistant.reading.tokens import norms
 from assistant.understanding import (
@@ -64,11 +64,14 @@ VACUUM, BAGGED = (
 )
 BATH_F = (113.0, 203.0)
 BEHIND_A_BATH = (None, "chill")
+# what is filled, told by its size, and how many there are at most
+VESSELS, MOST_VESSELS = frozenset(cues("amount", "vessels")), 20
 # forms in which two things are held against each other
-COMPARING = ("which", "differ")
+COMPARING, FIRST = ("which", "differ", "first"), "first"
 METRIC_LANDS = cues("elevation", "metric_lands")
 KEEPING, KEPT, BATHS = cues("kept_hot", "verbs"), cues("kept_hot", "ends"), cues("kept_hot", "baths")
 KEPT_WITHIN = 5
+HELD, LEAST_HELD_MIN = cues("kept_hot", "held"), 20.0
 HOT_WORDS = cues("temperature", "hot")
 # what a food that another dish is made of must not lose: kidney bean curry
 STAYS = ("lectin", "any_bean", "cyanogenic", "wild_foraged", "trichinella", "raw_egg", "raw_fish", "in_oil")
@@ -133,6 +136,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     """Build the request of one utterance; the kitchen only decides what figures without a unit mean."""
     words = norms(doc)
     topic, lacking = doc._.topic.id, corrected.lacking(words, doc._.found)
+    topic = "set_kitchen" if topic in marked("of_nothing") and kitchen_told.is_only_where(doc) else topic
+    topic = "time" if asks_which_first(doc, topic) else topic
     talk = small_talk.kind([token.lower_ for token in doc]) if topic in marked("of_nothing") else None
     topic = "smalltalk" if talk in small_talk.SAID_ANYHOW else topic
     found = [f for f in corrected.meant(words, doc._.found) if f not in lacking]
@@ -146,7 +151,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     method = "bake" if method == "steam" and steams_the_oven(words, dish) else method
     method = "sous_vide" if cooks_in_bag(words, doc, method) else in_a_bath(method, dish, words)
     whistled = whistles.heard(doc)
-    method = method or (None if whistled is None else "pressure_cook")
+    method = method or (None if whistled is None else "pressure_cook") or ("hold" if is_held(words, doc) else None)
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
     gauge = instruments.gauge_pa(doc._.measures, words, in_cooker)
     method = "pressure_cook" if gauge is not None and method is None and topic in marked("by_method") else method
@@ -276,7 +281,8 @@ def of_place(place: str, doc: Doc) -> Units | None:
 def of_land(words: Sequence[str], doc: Doc) -> Units | None:
     """Metric where a bare elevation is told of mountains that are measured in metres, and nothing is in other units."""
     bare = any(not mention.unit and not mention.place for mention in doc._.elevations)
-    return "metric" if bare and not doc._.measures and said(words, METRIC_LANDS) else None
+    measured = any(measure.kind != "time" for measure in doc._.measures)
+    return "metric" if bare and not measured and said(words, METRIC_LANDS) else None
 
 
 def time_slots(times: Times, topic: str, method: str | None) -> dict[str, Any]:
@@ -395,6 +401,23 @@ def _is_kept_hot(words: Sequence[str]) -> bool:
     return any(word in KEPT for i in begun for word in words[i + 1 : i + 1 + KEPT_WITHIN])
 
 
+def asks_which_first(doc: Doc, topic: str) -> bool:
+    """Whether it is asked which of two dishes goes on first, and nothing is to be served at a time of day."""
+    dishes_named = {f.id for f in doc._.found if f.kind == "dish"}
+    asked = any(form.id == FIRST for form in doc._.forms)
+    return asked and topic in (marked("feeding") | marked("in_form")) and len(dishes_named) > 1 and not doc._.clock
+
+
+def is_held(words: Sequence[str], doc: Doc) -> bool:
+    """Whether a dish is held until it is served, and no heat of its cooking: can I hold rice for 2 hours."""
+    if any(m.kind in ("temperature", "degree") for m in doc._.measures):
+        return False
+    asked = any(form.id == "how_long" for form in doc._.forms)
+    long = asked or any(m.kind == "time" and m.low >= LEAST_HELD_MIN for m in doc._.measures)
+    held = {i for f in doc._.found if f.kind == "dish" for i in range(max(0, f.start - 3), f.start)}
+    return long and any(words[i] in HELD for i in held)
+
+
 def in_a_bath(method: str | None, dish: str | None, words: Sequence[str]) -> str | None:
     """The method; a custard in a bain-marie is baked in it, and not held.
 
@@ -446,8 +469,23 @@ def quantity(measures: Sequence[Measure], words: Sequence[str], gauge: float | N
     for m in measures:
         gauged = gauge is not None and m.unit == "lb" and instruments.is_gauge(m, words)
         if m.kind in ("mass", "volume") and not gauged:
-            return Quantity(round(m.said, 6), m.unit)
+            return Quantity(round(m.said * vessels(m, words), 6), m.unit)
     return None
+
+
+def vessels(measure: Measure, words: Sequence[str]) -> int:
+    """How many of a size there are: two 40 l boilers; one where none is counted.
+
+    >>> size = Measure(1, 3, "volume", 40000.0, 40000.0, 40.0, "l")
+    >>> vessels(size, "two 40 l boilers".split()), vessels(size, "4 40 l beans".split())
+    (2, 1)
+    """
+    behind = words[measure.end : measure.end + 2]
+    if measure.kind != "volume" or not measure.start or not any(word in VESSELS for word in behind):
+        return 1
+    at = measure.start - (2 if words[measure.start - 1] in ("x", "of", "big", "large") and measure.start > 1 else 1)
+    counted = figures.number_from(words[: at + 1], at)
+    return int(counted.value) if counted and counted.end == at + 1 and 1 < counted.value <= MOST_VESSELS else 1
 
 
 def of_the_subject(doc: Doc, first: Quantity | None) -> Quantity | None:

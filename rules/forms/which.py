@@ -146,11 +146,12 @@ def two_dishes(asked: Asked) -> Part | None:
     request = asked.request
     if not request.dish or not request.dishes_too or request.topic not in ("time", "temperature", "pressure"):
         return None
-    rivals = [rival for dish in (request.dish, *request.dishes_too) if (rival := _dish(asked, dish))]
+    rivals = [rival for dish in (request.dish, *request.dishes_too) if (rival := rival_of(asked, dish))]
     return Part(headline=against(asked, rivals)) if len(rivals) > 1 else None
 
 
-def _dish(asked: Asked, dish: str) -> Rival | None:
+def rival_of(asked: Asked, dish: str) -> Rival | None:
+    """A dish by the method that is said where it suits it, or by its own, with its time."""
     row, method = dishes()[dish], asked.request.method
     by = method if method in row.methods or method == "pressure_cook" else row.methods[0]
     one = asked.otherwise(
