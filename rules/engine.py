@@ -21,7 +21,7 @@ POT_LIQUIDS = ("water", "liquid", "stock", "wine", "milk")
 WET_AT_MOST_C = 112.0
 # a baseline as long as a soak or a brine, and so many times the longest usual time, is none
 MOST_TIMES_USUAL = 3.0
-SOAK_MIN = (5 * 60.0, 72 * 60.0)
+SOAK_MIN = (5 * 60.0, 30 * 60.0)
 # classes that are done at a stage of boiled sugar, which goes by the boil
 BOILED_SUGAR = ("candy", "syrup")
 ANY_DISH_HAS = ("oven", "time", "proof")
@@ -74,6 +74,14 @@ def settle(request: Request) -> Request:
         request = replace(request, time_min=None, time_high_min=None)
     if request.own_yield and request.topic in (*marked("of_amounts"), *request.choices):
         request = replace(request, topic="order", choices=())
+    if (
+        by_method(request)
+        and "worth" in request.forms
+        and request.equipment
+        and not (request.method or request.dish_class)
+    ):
+        # whether a thing pays goes by the boil where nothing is cooked
+        request = replace(request, topic="boiling_point")
     if is_out_of_proportion(request):
         request = replace(request, time_min=None, time_high_min=None)
     if request.topic == "bake_adjust" and is_liquid_of_a_pot(request):

@@ -40,7 +40,7 @@ def boil_kj_l(air: Ambient) -> float:
 
     >>> from rules.physics.ambient import ambient
     >>> round(boil_kj_l(ambient(0))), round(boil_kj_l(ambient(4000)))
-    (398, 343)
+    (398, 342)
     """
     return WATER_KJ_KG_K * (air.boiling_c - COLD_C)
 
@@ -52,7 +52,7 @@ def snow_kj_l(air: Ambient) -> float:
 
     >>> from rules.physics.ambient import ambient
     >>> round(snow_kj_l(ambient(4000)))
-    708
+    707
     """
     return MELTING_KJ_KG - ICE_KJ_KG_K * SNOW_C + WATER_KJ_KG_K * air.boiling_c
 

@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from rules.book import Case
+from rules.foods.dishes import classes
 from rules.foods.methods import methods
 from rules.model import Figure
 from rules.said import Measure, Said, Words, duration, duration_span, sentences, yes
 
 # what nobody calls simmered or poached
+# wider than this share of the middle a range is told with its reason
+WIDE = 1 / 3
 NO_GERUND = ("popcorn", "custard", "sauce")
 say = sentences("heat/headline")
 
@@ -22,11 +25,23 @@ def takes(case: Case, method: str, figures: tuple[Figure, Figure], called: Words
         "takes",
         doing=doing(case, method, called),
         here=about(here),
+        wide=yes(is_wide(here) and varies(case) != ""),
+        varies=varies(case),
         place=case.place,
         against="nothing" if not case.moved else "same" if alike(here, base) else "other",
         base=known(case, base),
         baseline=case.baseline,
     )
+
+
+def is_wide(time: Figure) -> bool:
+    """Whether a range is so wide beside its middle that a cook wants to know why."""
+    return (time.high or time.value) - (time.low or time.value) > WIDE * time.value
+
+
+def varies(case: Case) -> str:
+    """What the range of a dish's times covers, in words of its class; empty where no class is known."""
+    return classes()[case.dish_class].varies if case.dish_class in classes() else ""
 
 
 def about(time: Figure) -> Said:

@@ -30,6 +30,8 @@ OF_SYMPTOM: dict[str, tuple[Caution, ...]] = {
 }  # fmt: skip
 KIDNEY = Caution("warn", say("kidney-beans"), ("fda-bad-bug-book", "usu-ask-extension"))
 COOKER = Caution("warn", say("cooker"), COMMON)
+# classes that stand in hot fat and in hot sugar, whatever went wrong with them
+IN_FAT, OF_SUGAR = ("fried_dough", "battered"), ("candy", "syrup")
 HOT_FAT = Caution("warn", say("hot-fat"), COMMON)
 HOT_SUGAR = Caution("warn", say("hot-sugar"), COMMON)
 
@@ -51,9 +53,13 @@ def _cautions(mending: Mending) -> Iterator[Caution]:
         yield KIDNEY
     if mending.next and mending.next.change.what == "pressure":
         yield COOKER
-    if any(row.change.what == "fat_temp" for row in mending.causes[:1]):
+    if (
+        bench.method == "fry"
+        or bench.dish_class in IN_FAT
+        or any(c.change.what == "fat_temp" for c in mending.causes[:1])
+    ):
         yield HOT_FAT
-    if mending.next and mending.next.change.what == "sugar_temp":
+    if bench.dish_class in OF_SUGAR or (mending.next and mending.next.change.what == "sugar_temp"):
         yield HOT_SUGAR
 
 

@@ -13,7 +13,7 @@ from assistant.answering import reply_to
         ("Italian meringue at 2,240 m, syrup to 120 C at the coast, how far here", "Take it to 112.5 °C", "71"),
         ("chocolate tempering at 3,000 m, what temperatures", "Tempering stays the same", "32 °C"),
         # a reading that the boil does not allow
-        ("my book wants 209 F in the rye, it is dry as a board at 9,500 ft", "A moist middle gets no hotter", "Pull it at"),
+        ("my book wants 209 F in the rye, it is dry at 9,500 ft", "A moist middle gets no hotter", "Pull it at"),
         # two changes are put up for choice
         ("my loaf cake is raw in the middle, 6,000 ft, 50 min at 350F, more time or heat", "Minutes first", "50 min"),
         ("the sponge rolls fell at 2,000 m, do I whip more or less", "Whip less", "ribbon"),

@@ -59,8 +59,16 @@ def test_the_cooks_own_range_stands_as_it_was_given():
     figures = Figure("cook_time", "", 14, "min", 10, 18), Figure("baseline_time", "", 10, "min", 8, 12)
     text = worded(headline.takes(case, "boil", figures), "us")
     assert (
-        text == "About 14 min (10 to 18 min) for boiling pasta at 7,000 ft (2,130 m), against 8 to 12 min at sea level."
+        text
+        == "About 14 min (10 to 18 min) for boiling pasta at 7,000 ft (2,130 m), against 8 to 12 min at sea level. "
+        "The range covers its shape and how firm you like it."
     )
+
+
+def test_a_narrow_range_needs_no_reason():
+    figures = Figure("cook_time", "", 60, "min", 55, 65), Figure("baseline_time", "", 50, "min", 45, 55)
+    case = Case(Request(topic="time", method="boil", dish="pasta", dish_class="pasta", elevation_m=2133.6))
+    assert "covers" not in worded(headline.takes(case, "boil", figures), "us")
 
 
 def test_read_aloud_the_middle_is_enough():

@@ -4,7 +4,10 @@ takes =
         [other] , against { $base } at { $baseline }
         [same] , as at { $baseline }
        *[nothing] { "" }
-    }.
+    }.{ $wide ->
+        [yes] { " " }The range covers { $varies }.
+       *[no] { "" }
+    }
 
 # A time with its range: the middle first. The range is left out when read aloud.
 about = about { middle }
