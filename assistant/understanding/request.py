@@ -42,7 +42,7 @@ from assistant.understanding.timer_words import OfTimers
 from assistant.understanding.wondering import is_of_a_dish, is_of_kitchen
 from rules.catalogue import marked
 from rules.foods import methods
-from rules.foods.dishes import classes, dishes
+from rules.foods.dishes import classes, dishes, usual_method
 from rules.model import Kitchen, Quantity, Request, Units, Unused
 from rules.physics import water
 from rules.physics.units import to_f
@@ -158,9 +158,11 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     height = elevation_mentions.settle(doc._.elevations, words, units or kitchen.units)
     beside = kitchen.elevation_m if height.here_m is None and not height.unused else height.here_m
     barometer = instruments.barometer(doc._.measures, words, beside, gauge, kitchen.barometer_offset_pa)
-    hot = method in methods.marked("hot") or topic in marked("hot") or any(word in HOT_WORDS for word in words)
+    usual = usual_method(dish, dishes()[dish].dish_class) if dish and method is None else method
+    hot = usual in methods.marked("hot") or topic in marked("hot") or any(word in HOT_WORDS for word in words)
     high = elevation_mentions.plausible(doc._.elevations, units or kitchen.units)
-    temps = instruments.temperatures_c(doc._.measures, doc._.numbers, high, words, units or kitchen.units, hot)
+    scale = units or of_place(height.place, doc) or kitchen.units
+    temps = instruments.temperatures_c(doc._.measures, doc._.numbers, high, words, scale, hot)
     in_water = "water" in words or "test" in words or not _is_other_liquid(dish)
     boiled_c = instruments.boil_test_c(temps, words, in_water)
     in_celsius = boiled_c is not None and any(abs(number.value - boiled_c) < SAME_F / 100 for number in doc._.numbers)
