@@ -29,6 +29,8 @@ COURSES = {way: cues("course", way) for way in WAYS}
 JOINS, BETWEEN = cues("menu", "joins"), cues("menu", "between")
 TURKEY = cues("schedule", "turkey")
 BIRD, TURKEY_FROM_G = "whole bird", 3600.0
+# from so many on a bare figure behind a dish is of people rather than of minutes
+MANY = 20
 MOST_PORTIONS, MOST_PIECES = 100_000, 10_000
 # how far from its usual size a piece may be
 SIZES = (0.35, 3.0)
@@ -73,12 +75,22 @@ def counts_people(doc: Doc, number: Number, topic: str) -> bool:
     two = " ".join(norms(doc)[max(0, number.start - 2) : number.start])
     if before in FEEDING or two in GATHERING or (before == "for" and _timed(doc, number.end)):
         return True
+    if before == "for" and number.value >= MANY and _is_of_dish(doc, number):
+        return True
     if topic not in marked("feeding"):
         return False
     if before == "to" and any(word in FEEDING for word in norms(doc)[: number.start]):
         return True
     after = norms(doc)[number.end] if number.end < len(doc) else "."
     return before in ("for", "about", "around", "of") or ((before in HOSTING or two in HOSTING) and after in HOSTED)
+
+
+def _is_of_dish(doc: Doc, number: Number) -> bool:
+    """Whether a dish is for so many, and no oven or minutes are meant: beef stew for 120, how long."""
+    heated = any(m.kind in ("temperature", "degree") for m in doc._.measures)
+    after = norms(doc)[number.end] if number.end < len(doc) else "."
+    named = any(f.kind == "dish" and f.end == number.start - 1 for f in doc._.found)
+    return named and not heated and (not after[0].isalnum() or after in ("at", "in", "how", "people", "tonight"))
 
 
 def _timed(doc: Doc, at: int) -> bool:

@@ -93,6 +93,9 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
             same = stated.get("dish") == previous.dish
             keep = SLOTS_OF_A_DISH if same else ("portions", "service_time")
             stated |= {slot: getattr(previous, slot) for slot in keep if getattr(now, slot) in (None, ())}
+    eaters = previous.portions if now.topic in marked("feeding") and now.portions is None else None
+    if eaters and (previous.topic in marked("giving") or now.dish in (None, previous.dish)):
+        stated.setdefault("portions", eaters)
     return replace(now, **(_place(previous, now, goes_on) | stated))
 
 

@@ -11,6 +11,8 @@ from assistant.understanding.cue_words import cues, said
 HEIGHT = cues("kitchen_told", "height")
 OWN, ASKED_BACK = cues("kitchen_told", "own"), cues("kitchen_told", "asked_back")
 ASKING, OPENING, TASKS = (frozenset(cues("kitchen_told", name)) for name in ("asking", "opening", "tasks"))
+# what is measured of a place and of those who eat there
+OF_A_PLACE = ("length", "portion")
 # words of those who tell where they are
 SELF = frozenset(cues("kitchen_told", "self"))
 POLITE, GOING_ON = cues("kitchen_told", "polite"), cues("kitchen_told", "going_on")
@@ -39,7 +41,7 @@ def is_only_where(doc: Doc) -> bool:
     heights = [height for height in doc._.elevations if height.role == "here"]
     told = any(height.sure or (height.unit and not SELF.isdisjoint(norms(doc))) for height in heights)
     of_food = any(found.kind != "place" for found in doc._.found)
-    return told and not of_food and not any(m.kind != "length" for m in doc._.measures) and not asks(doc)
+    return told and not of_food and not any(m.kind not in OF_A_PLACE for m in doc._.measures) and not asks(doc)
 
 
 def asks(doc: Doc) -> bool:

@@ -11,7 +11,7 @@ from dataclasses import replace
 
 from spacy.tokens import Doc
 
-from assistant.understanding import details, kitchen_told, lexicon
+from assistant.understanding import details, kitchen_told, lexicon, wanted
 from assistant.understanding.complaints import TROUBLE, complains
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.request import TIMER, Hearing
@@ -54,6 +54,10 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     if last is None or (last.topic in marked("ends_there") and last.topic != TIMER):
         return hearing
     words = [token.norm_ for token in doc]
+    yolk = wanted.other_yolk([word for word in words if word.isalpha()], last.dish, last.dish_class)
+    if yolk and last.topic != TROUBLE and hearing.request.dish is None:
+        other = replace(hearing.request, topic=last.topic, dish=yolk, dish_class=last.dish_class, subject=None)
+        return _leaning(replace(hearing, request=other))
     if last.topic != TROUBLE and hearing.elliptical and begins_anew(doc, hearing.request):
         return replace(hearing, elliptical=False)
     placed = with_new_place(doc, hearing, last)

@@ -245,7 +245,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
             *(*((no_such,) if no_such else ()), *unknown, *choice(doc)),
         ),
     )  # fmt: skip
-    plain = next((number.value for number in plain_numbers(doc)), None)
+    sized = {m.start for m in doc._.measures if vessels(m, words) > 1}
+    plain = next((number.value for number in plain_numbers(doc) if number.end not in sized), None)
     return Hearing(
         request,
         elliptical,
