@@ -84,7 +84,8 @@ def in_context(heard: Hearing, last: Request | None, before: Request | None = No
         heard = of_timer(heard, last)
         now = heard.request
     ground = before if before and last.topic == READ_OFF else last
-    if now.topic == "temperature" and now.dish is None and now.method is None and ground.topic == SUGAR:
+    hot = now.topic == "temperature" or (now.topic in marked("hot") and "how_hot" in now.forms)
+    if hot and now.dish is None and now.method is None and ground.topic == SUGAR:
         return replace(heard.about(SUGAR, subject=heard.subject_for(SUGAR) or ground.subject), elliptical=False)
     running = last.topic == "timer" and last.timer_action not in (None, "set")
     if running and heard.elliptical and now.dish and not now.method:

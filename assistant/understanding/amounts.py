@@ -25,6 +25,7 @@ OF_PORTION, OF_COOKED, OF_YIELD = cues("amount", "portion"), cues("amount", "coo
 OUT_OF_IT, COMES_OUT, GIVES = cues("amount", "out_of_it"), cues("amount", "comes_out"), cues("amount", "gives")
 # what comes out of a weight: from a trimmed roast to rice
 SHARES_OUT = (0.25, 4.5)
+VESSELS = frozenset(cues("amount", "vessels"))
 COURSES = {way: cues("course", way) for way in WAYS}
 JOINS, BETWEEN = cues("menu", "joins"), cues("menu", "between")
 TURKEY = cues("schedule", "turkey")
@@ -142,6 +143,9 @@ def quantity_of(doc: Doc, dish: str | None, counted: int | None) -> str | None:
         return YIELD if said(words, OF_YIELD) else None
     behind = " ".join(words[measure.end : measure.end + NEAR]).removeprefix("of ")
     if any(f"{behind} ".startswith(f"{word} ") for word in OF_COOKED):
+        return COOKED
+    if measure.kind == "volume" and any(word in VESSELS for word in words[measure.end : measure.end + 2]):
+        # a pot is told by what it holds, cooked
         return COOKED
     if measure.kind == "mass" and any(f"{behind} ".startswith(f"{word} ") for word in OF_PORTION):
         return PORTION

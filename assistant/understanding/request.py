@@ -65,7 +65,7 @@ VACUUM, BAGGED = (
 BATH_F = (113.0, 203.0)
 BEHIND_A_BATH = (None, "chill")
 # what is filled, told by its size, and how many there are at most
-VESSELS, MOST_VESSELS = frozenset(cues("amount", "vessels")), 20
+MOST_VESSELS = 20
 # forms in which two things are held against each other
 COMPARING, FIRST = ("which", "differ", "first"), "first"
 METRIC_LANDS = cues("elevation", "metric_lands")
@@ -484,7 +484,7 @@ def vessels(measure: Measure, words: Sequence[str]) -> int:
     (2, 1)
     """
     behind = words[measure.end : measure.end + 2]
-    if measure.kind != "volume" or not measure.start or not any(word in VESSELS for word in behind):
+    if measure.kind != "volume" or not measure.start or not any(word in amounts.VESSELS for word in behind):
         return 1
     at = measure.start - (2 if words[measure.start - 1] in ("x", "of", "big", "large") and measure.start > 1 else 1)
     counted = figures.number_from(words[: at + 1], at)
