@@ -139,7 +139,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     topic = "set_kitchen" if topic in marked("of_nothing") and kitchen_told.is_only_where(doc) else topic
     topic = "time" if asks_which_first(doc, topic) else topic
     talk = small_talk.kind([token.lower_ for token in doc]) if topic in marked("of_nothing") else None
-    topic = "smalltalk" if talk in small_talk.SAID_ANYHOW else topic
+    topic = "smalltalk" if small_talk.is_said_anyhow(talk, words) else topic
     found = [f for f in corrected.meant(words, doc._.found) if f not in lacking]
     units = answer_preferences.spoken_system(words, doc._.measures) or of_land(words, doc)
     tools = equipment(words, found)

@@ -10,6 +10,8 @@ from assistant.understanding.cue_words import cues, said
 NOD, SIGH, MOST_BESIDE_NODS = "nod", "sigh", 2
 # kinds that are told by their words whatever the topic was taken for
 SAID_ANYHOW = ("trust", "sigh")
+# and in a few words
+SAID_SHORTLY, FEW = ("thanks", "goodbye"), 4
 KINDS = ("trust", "thanks", "goodbye", "who", "hello", "sigh", "nod")
 
 
@@ -23,6 +25,15 @@ def kind(words: Sequence[str]) -> str | None:
     """
     heard = next((kind for kind in KINDS if said(words, cues("small_talk", kind))), None)
     return None if heard in (NOD, SIGH) and _says_more(words, heard) else heard
+
+
+def is_said_anyhow(kind: str | None, words: Sequence[str]) -> bool:
+    """Whether it is smalltalk by its words alone.
+
+    >>> is_said_anyhow("thanks", "dhanyabad dai".split()), is_said_anyhow("hello", ["hi"])
+    (True, False)
+    """
+    return kind in SAID_ANYHOW or (kind in SAID_SHORTLY and len(words) <= FEW)
 
 
 def _says_more(words: Sequence[str], kind: str) -> bool:
