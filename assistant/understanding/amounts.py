@@ -31,7 +31,7 @@ JOINS, BETWEEN = cues("menu", "joins"), cues("menu", "between")
 TURKEY = cues("schedule", "turkey")
 BIRD, TURKEY_FROM_G = "whole bird", 3600.0
 # from so many on a bare figure behind a dish is of people rather than of minutes
-MANY = 20
+MANY, CUT_WORDS = 20, 1
 MOST_PORTIONS, MOST_PIECES = 100_000, 10_000
 # how far from its usual size a piece may be
 SIZES = (0.35, 3.0)
@@ -90,7 +90,7 @@ def _is_of_dish(doc: Doc, number: Number) -> bool:
     """Whether a dish is for so many, and no oven or minutes are meant: beef stew for 120, how long."""
     heated = any(m.kind in ("temperature", "degree") for m in doc._.measures)
     after = norms(doc)[number.end] if number.end < len(doc) else "."
-    named = any(f.kind == "dish" and f.end == number.start - 1 for f in doc._.found)
+    named = any(f.kind == "dish" and 0 <= number.start - 1 - f.end <= CUT_WORDS for f in doc._.found)
     return named and not heated and (not after[0].isalnum() or after in ("at", "in", "how", "people", "tonight"))
 
 

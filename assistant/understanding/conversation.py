@@ -21,6 +21,7 @@ from rules.physics.units import M_PER_FT
 ROUND_M, ROUND_FT = 10, 50
 # settings of ovens, smokers and fryers in the scale of the units, and their step
 SETTINGS, SETTING_STEP = {"us": (200.0, 550.0), "metric": (95.0, 300.0)}, 5
+LIQUID, OF_AN_AMOUNT = "liquid", ("quantity", "quantity_of", "count", "amounts")
 BEFORE_COOKING = ("soaking",)
 SLOTS_OF_A_DISH = (
     "time_min",
@@ -92,6 +93,9 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
         if goes_on or feeding or now.topic == previous.topic or previous.topic in marked("by_method"):
             same = stated.get("dish") == previous.dish
             keep = SLOTS_OF_A_DISH if same else ("portions", "service_time")
+            if previous.topic == LIQUID and now.portions and not previous.portions:
+                # so many people take the place of the amount that was said
+                keep = tuple(slot for slot in keep if slot not in OF_AN_AMOUNT)
             stated |= {slot: getattr(previous, slot) for slot in keep if getattr(now, slot) in (None, ())}
     eaters = previous.portions if now.topic in marked("feeding") and now.portions is None else None
     if eaters and (previous.topic in marked("giving") or now.dish in (None, previous.dish)):
