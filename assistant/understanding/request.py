@@ -68,7 +68,7 @@ BEHIND_A_BATH = (None, "chill")
 MOST_VESSELS = 20
 # forms in which two things are held against each other
 COMPARING, FIRST = ("which", "differ", "first"), "first"
-METRIC_LANDS = cues("elevation", "metric_lands")
+METRIC_LANDS = (*cues("elevation", "metric_lands"), *cues("elevation", "lands_in_metres"))
 KEEPING, KEPT, BATHS = cues("kept_hot", "verbs"), cues("kept_hot", "ends"), cues("kept_hot", "baths")
 KEPT_WITHIN = 5
 HELD, LEAST_HELD_MIN = cues("kept_hot", "held"), 20.0
@@ -283,7 +283,7 @@ def of_place(place: str, doc: Doc) -> Units | None:
 
 def of_land(words: Sequence[str], doc: Doc) -> Units | None:
     """Metric where a bare elevation is told of mountains that are measured in metres, and nothing is in other units."""
-    bare = any(not mention.unit and not mention.place for mention in doc._.elevations)
+    bare = any(mention.unit in ("", "m") and not mention.place for mention in doc._.elevations)
     measured = any(measure.kind != "time" for measure in doc._.measures)
     return "metric" if bare and not measured and said(words, METRIC_LANDS) else None
 
