@@ -33,7 +33,8 @@ TIMER, TROUBLE, ACTIONS = "timer", "troubleshoot", ("set", "left", "extend", "st
 AFTER, MADE, ANOTHER = (cues("timers", name) for name in ("after", "made", "another"))
 SHORT = 6
 ORDER, VOLUMES = "order", ("l", "qt", "gal")
-READ_OFF, PLAN = "calibrate", "schedule"
+READ_OFF = "calibrate"
+PLAN = "schedule"
 SUGAR = "sugar_stage"
 OF_A_METHOD: dict[str, Any] = dict.fromkeys(
     ("time_min", "time_high_min", "temperature_c", "temperature_of", "gauge_pa", "covered", "soaked")

@@ -92,7 +92,7 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
         feeding = {now.topic, previous.topic} <= marked("feeding")
         if goes_on or feeding or now.topic == previous.topic or previous.topic in marked("by_method"):
             same = stated.get("dish") == previous.dish
-            keep = SLOTS_OF_A_DISH if same else ("portions", "service_time")
+            keep: tuple[str, ...] = SLOTS_OF_A_DISH if same else ("portions", "service_time")
             if previous.topic == LIQUID and now.portions and not previous.portions:
                 # so many people take the place of the amount that was said
                 keep = tuple(slot for slot in keep if slot not in OF_AN_AMOUNT)
