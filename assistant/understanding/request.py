@@ -9,7 +9,7 @@ from typing import Any
 
 from spacy.tokens import Doc
 
-from assistant.reading import elevation_figures, elevation_mentions, instruments, places
+from assistant.reading import elevation_figures, elevation_mentions, figures, instruments, places
 from assistant.reading.spans import Found, Measure
 from assistant.reading.tokens import norms
 from assistant.understanding import (
@@ -44,7 +44,7 @@ from assistant.understanding.timer_words import OfTimers
 from assistant.understanding.wondering import is_of_a_dish, is_of_kitchen
 from rules.catalogue import marked
 from rules.foods import methods
-from rules.foods.dishes import classes, dishes
+from rules.foods.dishes import classes, dishes, usual_method
 from rules.model import Kitchen, Quantity, Request, Units, Unused
 from rules.physics import water
 from rules.physics.units import to_f
@@ -67,11 +67,14 @@ VACUUM, BAGGED = (
 )
 BATH_F = (113.0, 203.0)
 BEHIND_A_BATH = (None, "chill")
+# what is filled, told by its size, and how many there are at most
+MOST_VESSELS = 20
 # forms in which two things are held against each other
-COMPARING = ("which", "differ")
-METRIC_LANDS = cues("elevation", "metric_lands")
+COMPARING, FIRST = ("which", "differ", "first"), "first"
+METRIC_LANDS = (*cues("elevation", "metric_lands"), *cues("elevation", "lands_in_metres"))
 KEEPING, KEPT, BATHS = cues("kept_hot", "verbs"), cues("kept_hot", "ends"), cues("kept_hot", "baths")
 KEPT_WITHIN = 5
+HELD, LEAST_HELD_MIN = cues("kept_hot", "held"), 20.0
 HOT_WORDS = cues("temperature", "hot")
 # what a food that another dish is made of must not lose: kidney bean curry
 STAYS = ("lectin", "any_bean", "cyanogenic", "wild_foraged", "trichinella", "raw_egg", "raw_fish", "in_oil")
@@ -86,7 +89,9 @@ CHANGES_OF_A_BAKE = cues("leaning", "baking")
 SAVING = cues("saving", "words")
 FAN_OVEN = "convection_oven"
 HOT_OR_LONG = {"temperature", "time"}
-HELD = frozenset(("hold", "holding", "held", "keep", "keeping", "service", "stood", "standing", "stand", "sat"))
+KEPT_OVER_A_BATH = frozenset(
+    ("hold", "holding", "held", "keep", "keeping", "service", "stood", "standing", "stand", "sat")
+)
 # classes of what goes with a dish
 LIQUIDS = ("water", "stock")
 IMPLIED_METHODS = {
@@ -141,6 +146,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     """Build the request of one utterance; the kitchen only decides what figures without a unit mean."""
     words = norms(doc)
     topic, lacking = doc._.topic.id, corrected.lacking(words, doc._.found)
+    topic = "set_kitchen" if topic in marked("of_nothing") and kitchen_told.is_only_where(doc) else topic
+    topic = "time" if asks_which_first(doc, topic) else topic
     talk = small_talk.kind([token.lower_ for token in doc]) if topic in marked("of_nothing") else None
     topic = "smalltalk" if small_talk.is_said_anyhow(talk, words) else topic
     # how hot is told: of the two that are as likely the time is asked
@@ -163,16 +170,18 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         else in_a_bath(method, dish, words)
     )
     whistled = whistles.heard(doc)
-    method = method or (None if whistled is None else "pressure_cook")
+    method = method or (None if whistled is None else "pressure_cook") or ("hold" if is_held(words, doc) else None)
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
     gauge = instruments.gauge_pa(doc._.measures, words, in_cooker)
     method = "pressure_cook" if gauge is not None and method is None and topic in marked("by_method") else method
     height = elevation_mentions.settle(doc._.elevations, words, units or kitchen.units)
     beside = kitchen.elevation_m if height.here_m is None and not height.unused else height.here_m
     barometer = instruments.barometer(doc._.measures, words, beside, gauge, kitchen.barometer_offset_pa)
-    hot = method in methods.marked("hot") or topic in marked("hot") or any(word in HOT_WORDS for word in words)
+    usual = usual_method(dish, dishes()[dish].dish_class) if dish and method is None else method
+    hot = usual in methods.marked("hot") or topic in marked("hot") or any(word in HOT_WORDS for word in words)
     high = elevation_mentions.plausible(doc._.elevations, units or kitchen.units)
-    temps = instruments.temperatures_c(doc._.measures, doc._.numbers, high, words, units or kitchen.units, hot)
+    scale = units or of_place(height.place, doc) or kitchen.units
+    temps = instruments.temperatures_c(doc._.measures, doc._.numbers, high, words, scale, hot)
     in_water = "water" in words or "test" in words or not _is_other_liquid(dish)
     boiled_c = instruments.boil_test_c(temps, words, in_water)
     in_celsius = boiled_c is not None and any(abs(number.value - boiled_c) < SAME_F / 100 for number in doc._.numbers)
@@ -265,7 +274,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
             *(*((no_such,) if no_such else ()), *unknown, *choice(doc)),
         ),
     )  # fmt: skip
-    plain = next((number.value for number in plain_numbers(doc)), None)
+    sized = {m.start for m in doc._.measures if vessels(m, words) > 1}
+    plain = next((number.value for number in plain_numbers(doc) if number.end not in sized), None)
     return Hearing(
         request,
         elliptical,
@@ -317,8 +327,9 @@ def of_place(place: str, doc: Doc) -> Units | None:
 
 def of_land(words: Sequence[str], doc: Doc) -> Units | None:
     """Metric where a bare elevation is told of mountains that are measured in metres, and nothing is in other units."""
-    bare = any(not mention.unit and not mention.place for mention in doc._.elevations)
-    return "metric" if bare and not doc._.measures and said(words, METRIC_LANDS) else None
+    bare = any(mention.unit in ("", "m") and not mention.place for mention in doc._.elevations)
+    measured = any(measure.kind != "time" for measure in doc._.measures)
+    return "metric" if bare and not measured and said(words, METRIC_LANDS) else None
 
 
 def time_slots(times: Times, topic: str, method: str | None) -> dict[str, Any]:
@@ -444,6 +455,23 @@ def _is_kept_hot(words: Sequence[str]) -> bool:
     return any(word in KEPT for i in begun for word in words[i + 1 : i + 1 + KEPT_WITHIN])
 
 
+def asks_which_first(doc: Doc, topic: str) -> bool:
+    """Whether it is asked which of two dishes goes on first, and nothing is to be served at a time of day."""
+    dishes_named = {f.id for f in doc._.found if f.kind == "dish"}
+    asked = any(form.id == FIRST for form in doc._.forms)
+    return asked and topic in (marked("feeding") | marked("in_form")) and len(dishes_named) > 1 and not doc._.clock
+
+
+def is_held(words: Sequence[str], doc: Doc) -> bool:
+    """Whether a dish is held until it is served, and no heat of its cooking: can I hold rice for 2 hours."""
+    if any(m.kind in ("temperature", "degree") for m in doc._.measures):
+        return False
+    asked = any(form.id == "how_long" for form in doc._.forms)
+    long = asked or any(m.kind == "time" and m.low >= LEAST_HELD_MIN for m in doc._.measures)
+    held = {i for f in doc._.found if f.kind == "dish" for i in range(max(0, f.start - 3), f.start)}
+    return long and any(words[i] in HELD for i in held)
+
+
 def in_a_bath(method: str | None, dish: str | None, words: Sequence[str]) -> str | None:
     """The method; a custard in a bain-marie is baked in it, and not held.
 
@@ -455,7 +483,7 @@ def in_a_bath(method: str | None, dish: str | None, words: Sequence[str]) -> str
     if "water_bath" in dishes()[dish].traits:
         return "bake"
     # hollandaise is made over it
-    return None if "raw_egg" in dishes()[dish].traits and HELD.isdisjoint(words) else method
+    return None if "raw_egg" in dishes()[dish].traits and KEPT_OVER_A_BATH.isdisjoint(words) else method
 
 
 def implied_method(words: Sequence[str], topic: str) -> str | None:
@@ -507,7 +535,7 @@ def quantity(measures: Sequence[Measure], words: Sequence[str], gauge: float | N
     for m in measures:
         gauged = gauge is not None and m.unit == "lb" and instruments.is_gauge(m, words)
         if m.kind in ("mass", "volume") and not gauged:
-            return Quantity(round(m.said, 6), m.unit)
+            return Quantity(round(m.said * vessels(m, words), 6), m.unit)
     return None
 
 
@@ -520,6 +548,21 @@ def risen(doc: Doc, topic: str) -> dict[str, Any]:
     """The two times by which a dough is told, where its yeast goes by them."""
     own = paced.times(doc) if topic == "bake_adjust" else None
     return {"rise_min": own[0], "rise_wanted_min": own[1]} if own else {}
+
+
+def vessels(measure: Measure, words: Sequence[str]) -> int:
+    """How many of a size there are: two 40 l boilers; one where none is counted.
+
+    >>> size = Measure(1, 3, "volume", 40000.0, 40000.0, 40.0, "l")
+    >>> vessels(size, "two 40 l boilers".split()), vessels(size, "4 40 l beans".split())
+    (2, 1)
+    """
+    behind = words[measure.end : measure.end + 2]
+    if measure.kind != "volume" or not measure.start or not any(word in amounts.VESSELS for word in behind):
+        return 1
+    at = measure.start - (2 if words[measure.start - 1] in ("x", "of", "big", "large") and measure.start > 1 else 1)
+    counted = figures.number_from(words[: at + 1], at)
+    return int(counted.value) if counted and counted.end == at + 1 and 1 < counted.value <= MOST_VESSELS else 1
 
 
 def of_the_subject(doc: Doc, first: Quantity | None) -> Quantity | None:
