@@ -1059,6 +1059,17 @@ draw-longer-because =
        *[no] Bones give up their gelatine slowly.
     }
 
+butter-sauce-heat-change =
+    Take the pan off the heat, whisk in the butter cold and in cubes, and keep it between 110 and 135 °F (43 and 57 °C).
+butter-sauce-heat-because = Butter holds together by its milk solids, and near the boil its fat runs out of them; that is the same at any elevation.
+
+reduction-too-dry-change = Leave 2 tbsp of liquid in the pan before the butter goes in, and add a spoon of cream or warm water when it looks oily.
+reduction-too-dry-because =
+    { $high ->
+        [yes] In the thin air at { $place } the little liquid that holds the butter boils and dries away sooner.
+       *[no] Butter has too little water to hang in once the wine has boiled away.
+    }
+
 egg-sauce-heat-change = Keep it between 120 and 150 °F (49 and 65 °C), over water that steams but does not boil.
 egg-sauce-heat-because = The egg set and let go of the butter; that is the same at any elevation.
 
@@ -1314,3 +1325,12 @@ eggs-whipped-far-because =
 
 roll-it-hot-change = Turn it out at once onto a sugared cloth, roll it up hot in that, and unroll it when it is cold.
 roll-it-hot-because = A thin sheet dries and stiffens within minutes, sooner in dry air.
+
+milk-dough-tight-change =
+    Make the dough softer than seems right, with milk by the spoonful, rest it 10 minutes under a cloth, and roll balls
+    without one crease.
+milk-dough-tight-because = Milk solids go on drinking, and a dry or creased ball opens along its cracks.
+
+fry-milk-balls-gently-change =
+    Fry at 265–285 °F (130–140 °C), where a crumb of dough rises slowly, and keep the balls turning.
+fry-milk-balls-gently-because = In hot fat the skin sets before the middle has swelled, and tears.
