@@ -227,7 +227,7 @@ def rules_for(module: ModuleType, request: Request) -> tuple[Rule, ...]:
     """The rules of the room, and after them what the amount and the cook's equipment change."""
     rules = book.rules_of(module, request)
     if request.danger:
-        return (*_tested_ways(request), *rules)
+        return _about_jars(request, (*_tested_ways(request), *rules))
     if by_method(request) and (request.portions or request.quantity):
         from rules.heat.batch_size import note as amount
 
@@ -246,6 +246,15 @@ def _tested_ways(request: Request) -> tuple[Rule, ...]:
     from rules.preserving.tested_way import after_danger
 
     return (after_danger,)
+
+
+def _about_jars(request: Request, usual: tuple[Rule, ...]) -> tuple[Rule, ...]:
+    """What the room of preserving says nearer of jars that a danger was heard of."""
+    if not request.dish:
+        return usual
+    from rules.preserving.underdone import rules_after
+
+    return rules_after(request, usual)
 
 
 def by_method(request: Request) -> bool:

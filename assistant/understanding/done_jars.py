@@ -42,7 +42,9 @@ def is_put_up(doc: Doc) -> bool:
 def is_timed(doc: Doc) -> bool:
     """Whether a time or a pressure stands beside a food that is put up in jars."""
     kept = (food(one.id, dishes()[one.id].dish_class).kind for one in doc._.found if one.kind == "dish")
-    return any(m.kind in ("time", "pressure") for m in doc._.measures) and any(kind in CANNED for kind in kept)
+    weighted = said(norms(doc), GAUGES)
+    timed = any(m.kind in ("time", "pressure") or (weighted and m.unit == "lb") for m in doc._.measures)
+    return timed and any(kind in CANNED for kind in kept)
 
 
 def of_jars(doc: Doc) -> bool:
