@@ -35,6 +35,14 @@ BAKED, FOR, AT, BAKED_MIN = (
     ("at", "@"),
     (5.0, 180.0),
 )
+# the box says 11, or 7 to 8 [min]
+TO = ("to", "-", "or")
+PACKETS = frozenset(("box", "packet", "package", "label", "bag", "packaging", "carton", "pack"))
+SAYS, NO_MINUTES, PRINTED_MIN = (
+    ("says", "said", "say"),
+    ("f", "c", "degrees", "°", "cups", "cup", "people"),
+    (2.0, 90.0),
+)
 # 45 at home in Boston, 12 back in Miami [min]
 THERE, AT_HOME_MIN = ("at", "in", "back", "down", "over"), (3.0, 180.0)
 # words of a time that is of another kitchen, or printed
@@ -107,13 +115,29 @@ def heard(doc: Doc) -> Times:
     stood_min = stretches.hours(doc) * MINUTES_PER_HOUR if SINCE in set(norms(doc)) else 0.0
     return Times(
         first=_ends(times[0]) if times else None,
-        baseline=next((_ends(m) for m, part in parts if part in (KNOWN, BASELINE)), None),
+        baseline=next((_ends(m) for m, part in parts if part in (KNOWN, BASELINE)), None) or _printed(doc, times),
         elapsed_min=next(
             (_middle(m) for m, part in parts if part == ELAPSED), stood_min or _bare_min(doc, times, said, ELAPSED)
         ),
         planned_min=next((_middle(m) for m, part in parts if part == PLANNED), _bare_min(doc, times, said, PLANNED)),
         rated=rate.weight_ends if rate else None,
     )
+
+
+def _printed(doc: Doc, times: Sequence[Measure]) -> tuple[float, float] | None:
+    """A bare number that a packet says, which is of minutes: the box says 11."""
+    if times:
+        return None
+    taken = {i for m in (*doc._.measures, *doc._.elevations, *doc._.clock) for i in range(m.start, m.end)}
+    words = norms(doc)
+    for number in doc._.numbers:
+        before = words[max(number.start - 3, 0) : number.start]
+        printed = not PACKETS.isdisjoint(before) and before[-1:] and before[-1] in SAYS
+        bare = number.start not in taken and (number.end == len(words) or words[number.end] not in NO_MINUTES)
+        if printed and bare and PRINTED_MIN[0] <= number.value <= PRINTED_MIN[1]:
+            ends = (n.value for n in doc._.numbers if n.start == number.end + 1 and words[number.end] in TO)
+            return number.value, max(number.value, next(ends, number.value))
+    return None
 
 
 def _baked(doc: Doc) -> Iterator[Measure]:
@@ -189,7 +213,7 @@ def _bare_min(doc: Doc, times: Sequence[Measure], said: Sequence[tuple[str, int,
         return None
     taken = {i for m in (*doc._.measures, *doc._.elevations) for i in range(m.start, m.end)}
     # baked 55 at 350: the second is the heat
-    heats = (n.start for n in doc._.numbers if n.start == times[0].end + 1 and doc[n.start - 1].norm_ in AT)
+    heats = (n.start for n in doc._.numbers if n.start == times[0].end + 1 and norms(doc)[n.start - 1] in AT)
     taken |= {*range(times[0].start, times[0].end), *heats}
     told = [(start, end) for part, start, end in said if part == wanted]
     bare = (n for n in doc._.numbers if n.start not in taken and any(s <= n.start and n.end <= e for s, e in told))
