@@ -40,7 +40,9 @@ NO_DENIAL = ("or", "why", "if")
 EXPLAIN = "explain"
 # forms in which a choice is put, and how much of the question it then has to explain; a fault is mended first
 ENDS = frozenset((".", "?", "!", ";"))
-OR, CHOICES, CHOSEN, WRONG = "or", frozenset((WHICH, "worth", DIFFER, "is_ok", "changes")), 0.28, "wrong"
+# how far ahead a topic is that no reason takes a question from where no two things are set apart
+FAR_AHEAD = 4.0
+OR, CHOICES, CHOSEN, WRONG = "or", frozenset((WHICH, DIFFER)), 0.28, "wrong"
 WANT_A_FIGURE = frozenset(("how_long", "how_hot", "how_much", "more", "start", "remaining", "convert", "how_to"))
 # a topic that is taken for a why only where a why opens the question
 OF_KITCHEN = frozenset(("dish", "method", "equipment", "ingredient"))
@@ -232,7 +234,8 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
         return True
     if found.row and rows()[found.row].outright:
         between = is_between(found.row, doc, forms)
-        if found.share >= (CHOSEN if between else ENOUGH) and (between or topic.id not in marked("no_why")):
+        open_to_it = topic.id not in marked("no_why") and topic.margin < FAR_AHEAD
+        if found.share >= (CHOSEN if between else ENOUGH) and (between or open_to_it):
             return True
     if is_outright(found) and found.share >= SURELY:
         return True
@@ -328,8 +331,9 @@ def is_timed(doc: Doc) -> bool:
 
 
 def is_outright(found: Wonder) -> bool:
-    """Whether a reason was heard that is told whatever the topic."""
-    return found.row is not None and rows()[found.row].outright and found.share >= ENOUGH
+    """Whether a reason was heard that is told whatever the topic, and not only where two things are set apart."""
+    row = rows()[found.row] if found.row else None
+    return row is not None and row.outright and not row.tells_apart and found.share >= ENOUGH
 
 
 def is_held_apart(found: Wonder, forms: Sequence[str]) -> bool:
