@@ -145,7 +145,10 @@ class Request:
         "whistles of a pressure cooker that the cook counts where the baseline is; 0 where it is asked how many"
     )
     soaked: bool | None = _help("whether dry beans were soaked before")
+    frozen: bool = _help("whether it goes in frozen", False)
     jars: tuple[Quantity, ...] = _help("canning jars that were named, each by what it holds", ())
+    jarred: bool = _help("whether the jars were processed already", False)
+    jarred_ago_min: float | None = _help("how long ago they came out of the canner [min], where that was told")
     packing: tuple[str, ...] = _help("how food is packed into them, ids of data/lexicon/packing.toml", ())
     ahead: bool = _help("whether it is cooked part of the way ahead, and finished at service", False)
     timer_action: str | None = _help("what is to be done about timers: set, left, extend, stop, stop_all")

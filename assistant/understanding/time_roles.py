@@ -35,10 +35,25 @@ BAKED, FOR, AT, BAKED_MIN = (
     ("at", "@"),
     (5.0, 180.0),
 )
+# the box says 11, or 7 to 8 [min]
+TO = ("to", "-", "or")
+PACKETS = frozenset(("box", "packet", "package", "label", "bag", "packaging", "carton", "pack"))
+SAYS, NO_MINUTES, PRINTED_MIN = (
+    ("says", "said", "say"),
+    ("f", "c", "degrees", "°", "cups", "cup", "people"),
+    (2.0, 90.0),
+)
+# 45 at home in Boston, 12 back in Miami [min]
+THERE, AT_HOME_MIN = ("at", "in", "back", "down", "over"), (3.0, 180.0)
 # words of a time that is of another kitchen, or printed
 ELSEWHERE = frozenset(
     ("box", "says", "said", "recipe", "book", "label", "packet", "bag", "card", "sea", "home", "takes", "took")
 )
+# what somebody elsewhere does with a time
+TELLING = frozenset(
+    ("says", "say", "said", "told", "recipe", "gives", "does", "swears", "wrote", "writes", "uses", "always", "reckons")
+)
+SENTENCE_ENDS = (".", "?", "!", ";")
 SAFE = frozenset(("safe", "unsafe", "safely"))
 
 
@@ -91,7 +106,7 @@ def kitchen_times(doc: Doc) -> Doc:
 def heard(doc: Doc) -> Times:
     """The times of an utterance whose forms were heard."""
     times = [m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME]
-    times = times or list(_baked(doc))
+    times = times or list(_baked(doc)) or list(_at_home(doc))
     rate = _rate(doc, times)
     if rate and rate.total:
         return Times(rate.total, rate.total, rated=rate.weight_ends)
@@ -100,13 +115,29 @@ def heard(doc: Doc) -> Times:
     stood_min = stretches.hours(doc) * MINUTES_PER_HOUR if SINCE in set(norms(doc)) else 0.0
     return Times(
         first=_ends(times[0]) if times else None,
-        baseline=next((_ends(m) for m, part in parts if part in (KNOWN, BASELINE)), None),
+        baseline=next((_ends(m) for m, part in parts if part in (KNOWN, BASELINE)), None) or _printed(doc, times),
         elapsed_min=next(
             (_middle(m) for m, part in parts if part == ELAPSED), stood_min or _bare_min(doc, times, said, ELAPSED)
         ),
         planned_min=next((_middle(m) for m, part in parts if part == PLANNED), _bare_min(doc, times, said, PLANNED)),
         rated=rate.weight_ends if rate else None,
     )
+
+
+def _printed(doc: Doc, times: Sequence[Measure]) -> tuple[float, float] | None:
+    """A bare number that a packet says, which is of minutes: the box says 11."""
+    if times:
+        return None
+    taken = {i for m in (*doc._.measures, *doc._.elevations, *doc._.clock) for i in range(m.start, m.end)}
+    words = norms(doc)
+    for number in doc._.numbers:
+        before = words[max(number.start - 3, 0) : number.start]
+        printed = not PACKETS.isdisjoint(before) and before[-1:] and before[-1] in SAYS
+        bare = number.start not in taken and (number.end == len(words) or words[number.end] not in NO_MINUTES)
+        if printed and bare and PRINTED_MIN[0] <= number.value <= PRINTED_MIN[1]:
+            ends = (n.value for n in doc._.numbers if n.start == number.end + 1 and words[number.end] in TO)
+            return number.value, max(number.value, next(ends, number.value))
+    return None
 
 
 def _baked(doc: Doc) -> Iterator[Measure]:
@@ -120,6 +151,21 @@ def _baked(doc: Doc) -> Iterator[Measure]:
             and BAKED_MIN[0] <= number.value <= BAKED_MIN[1]
             and doc[number.end : number.end + 1].text.lower() in AT
         ):
+            yield Measure(number.start, number.end, "time", number.value, number.value, number.value, "min")
+
+
+def _at_home(doc: Doc) -> Iterator[Measure]:
+    """A bare number of minutes told of a kitchen elsewhere, beside a dish: 45 at home in Boston."""
+    if not any(f.kind == "dish" for f in doc._.found):
+        return
+    words, taken = norms(doc), {i for m in (*doc._.measures, *doc._.elevations) for i in range(m.start, m.end)}
+    there = {e.start for e in doc._.elevations if e.role == "from"}
+    for number in doc._.numbers:
+        behind = words[number.end : number.end + 3]
+        near = number.end in there or (
+            behind[:1] and behind[0] in THERE and there & {number.end + 1, number.end + 2, number.end + 3}
+        )
+        if number.start not in taken and near and AT_HOME_MIN[0] <= number.value <= AT_HOME_MIN[1]:
             yield Measure(number.start, number.end, "time", number.value, number.value, number.value, "min")
 
 
@@ -140,10 +186,19 @@ def part_of(doc: Doc, time: Measure, times: Sequence[Measure], said: Sequence[tu
         if start <= time.start and time.end <= end and sum(start < m.end and m.start < end for m in times) == 1
     ]
     judged = asks_safe(doc)
-    unsaid = PLANNED if judged or any(form.id == "enough" for form in doc._.forms) else BASELINE
+    planned = judged or (any(form.id == "enough" for form in doc._.forms) and not of_elsewhere(doc, time))
+    unsaid = PLANNED if planned else BASELINE
     part = min(around)[-1] if around else unsaid
     told = any(token.norm_ in ELSEWHERE for token in doc)
     return PLANNED if judged and (part == KNOWN or (part == BASELINE and not told)) else part
+
+
+def of_elsewhere(doc: Doc, time: Measure) -> bool:
+    """Whether a time is told of another kitchen in its sentence: my aunt in Boulder says to simmer it 40 min."""
+    words = norms(doc)
+    start = next((i + 1 for i in range(time.start - 1, -1, -1) if words[i] in SENTENCE_ENDS), 0)
+    there = any(e.role == "from" and start <= e.start < time.start for e in doc._.elevations)
+    return there and not TELLING.isdisjoint(words[start : time.start])
 
 
 def asks_safe(doc: Doc) -> bool:
@@ -158,7 +213,7 @@ def _bare_min(doc: Doc, times: Sequence[Measure], said: Sequence[tuple[str, int,
         return None
     taken = {i for m in (*doc._.measures, *doc._.elevations) for i in range(m.start, m.end)}
     # baked 55 at 350: the second is the heat
-    heats = (n.start for n in doc._.numbers if n.start == times[0].end + 1 and doc[n.start - 1].norm_ in AT)
+    heats = (n.start for n in doc._.numbers if n.start == times[0].end + 1 and norms(doc)[n.start - 1] in AT)
     taken |= {*range(times[0].start, times[0].end), *heats}
     told = [(start, end) for part, start, end in said if part == wanted]
     bare = (n for n in doc._.numbers if n.start not in taken and any(s <= n.start and n.end <= e for s, e in told))

@@ -10,17 +10,19 @@ from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
 from assistant.reading.tokens import norms
-from assistant.understanding import bake_subject, cooker_time, faults, paced
+from assistant.understanding import bake_subject, cooker_time, done_jars, faults, paced
 from assistant.understanding.complaints import TROUBLE, complains, of_cooker
-from assistant.understanding.safety_subjects import is_patterned, settle_jam
+from assistant.understanding.safety_subjects import VINEGAR, is_patterned, settle_jam
 from assistant.understanding.wondering import (
     OR,
+    SURELY,
     Wonder,
     is_doubtful,
     is_general,
     is_meant,
     is_of_kitchen,
     is_of_methods,
+    is_outright,
     wonder,
 )
 from rules.catalogue import marked
@@ -53,6 +55,8 @@ OF_REASONS = frozenset(("why", "is_true", "differ", "what_is", "changes", "can_i
 # what a dough told by its two times is taken for; a fault with yeast in it is of its amount as well
 PACED = ("bake_adjust", "convert_recipe", "why", "time", TROUBLE)
 BULK = "bulk"
+# forms that want a figure, which a reason gives only where it is told whatever the topic
+OF_FIGURES = frozenset(("how_hot", "how_much"))
 OUTSIDE, TIME, COMPARING = "out_of_scope", "time", frozenset(("which", "differ"))
 
 Doc.set_extension("subject", default=None, force=True)
@@ -66,13 +70,13 @@ Doc.set_extension("wonder", default=Wonder(), force=True)
 )
 def kitchen_subject(doc: Doc) -> Doc:
     """Hear what is wondered at, and the subject that belongs to the topic. A reason that is meant is a why."""
-    told = is_patterned(doc._.safety)
-    if not told and (
-        doc._.topic.id in marked("of_readings") | {WHY}
-        or not OF_REASONS.isdisjoint(form.id for form in doc._.forms)
-        or OR in norms(doc)
-    ):
-        doc._.wonder = found = wonder(doc)
+    told = is_patterned(doc._.safety) or doc._.safety == VINEGAR or done_jars.told(doc)
+    forms = {form.id for form in doc._.forms}
+    of_reasons = doc._.topic.id in marked("of_readings") | {WHY} or not OF_REASONS.isdisjoint(forms)
+    of_reasons = of_reasons or OR in norms(doc)
+    if not told and (of_reasons or not OF_FIGURES.isdisjoint(forms)):
+        heard = wonder(doc)
+        doc._.wonder = found = heard if of_reasons or is_outright(heard) else Wonder()
         mended = doc._.topic.id == TROUBLE and of_cooker(doc)
         meant = is_meant(doc, found) and not mended
         if (meant or doc._.topic.id == WHY) and holds_methods_apart(doc, found):
@@ -82,7 +86,9 @@ def kitchen_subject(doc: Doc) -> Doc:
         elif doc._.topic.id == WHY and found.row and found.belief:
             doc._.topic = replace(doc._.topic, fitting=frozenset())
         elif doc._.topic.id == WHY:
-            doc._.topic = replace(doc._.topic, id=instead(doc, found) or WHY)
+            turned = instead(doc, found)
+            sure = turned is None and found.row is not None and found.share >= SURELY
+            doc._.topic = replace(doc._.topic, id=turned or WHY, fitting=frozenset() if sure else doc._.topic.fitting)
             settle_jam(doc)
     if doc._.topic.id in PACED and not doc._.safety and paced.times(doc):
         doc._.topic = replace(doc._.topic, id="bake_adjust", fitting=frozenset())

@@ -11,6 +11,7 @@ COMMON, RUNNER, TEPARY = "Phaseolus vulgaris", "Phaseolus coccineus", "Phaseolus
 # Which dry bean each dish is made of. By the FDA's Bad Bug Book phytohaemagglutinin is the poison of Phaseolus beans,
 # most in red kidney beans, a third of that in white ones, 5 to 10 % in broad beans. The species are from botany.
 LECTIN = {
+    "njahi": "Lablab purpureus: a lectin, and cyanide besides",
     "pinto beans": COMMON,
     "bolita beans": COMMON,
     "black beans": COMMON,

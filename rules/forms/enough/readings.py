@@ -15,6 +15,7 @@ from rules.said import Words, exact_duration, sentences, temp, temp_span
 
 say = sentences("forms/enough")
 
+COMBI = "combi_oven"
 WET = ("boil", "steam", "simmer", "stew", "braise", "poach")
 DRINKS = ("tea", "coffee")
 SIMMERED = ("simmer", "stew", "braise", "poach")
@@ -91,7 +92,7 @@ def bath(asked: Asked) -> Part | None:
         held="yes" if after and reach == "under" else "no",
         after=exact_duration(after.value) if after else "",
     )
-    return Part(headline=opened("yes" if reach == "under" else "no", text))
+    return Part(headline=opened(opens(asked, "yes" if reach == "under" else "no"), text))
 
 
 @rule("enough.hold", "fda-food-code-2022", "iapws-r7-97")
@@ -131,6 +132,8 @@ def boil(asked: Asked) -> Part | None:
     over_k = asked_c - case.here.boiling_c
     stands = "over" if over_k > SAME_BOIL_K else "at" if over_k >= -SAME_BOIL_K else "under"
     simmers = request.method in SIMMERED and over_k > -SIMMER_AT_LEAST_K
+    if COMBI in request.equipment and stands == "over":
+        return Part(headline=say("combi", asked=temp(asked_c), boil=temp(case.here.boiling_c), place=case.place))
     text = say(
         "boil",
         stands="simmer" if stands == "under" and simmers else stands,

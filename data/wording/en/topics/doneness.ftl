@@ -1,25 +1,41 @@
 # $where: here, where somebody has said where the kitchen is, or anywhere
 # $core: the safe temperature of the chart; $rests: whether a rest belongs to it; $rest: its minutes
 
-# $held: for how long the food must be held at $asked
+# $held: for how long the food must be held at $asked; $harm: whether it is asked for the harm: will it poison us
 judged =
     { $verdict ->
         [never]
-            No. { $asked } in the centre is not safe for { $food } after any time: take it to { $core }{ $rests ->
+            { $harm ->
+                [yes] { "" }
+               *[no] No.{ " " }
+            }{ $asked } in the centre is not safe for { $food } after any time: take it to { $core }{ $rests ->
                 [yes] { " " }and { $rest } min of rest
                *[no] { "" }
             }, at any elevation.
-        [safe] Yes. { $asked } in the centre is safe for { $food }, at any elevation.
+        [safe]
+            { $harm ->
+                [yes] No:
+               *[no] Yes.
+            } { $asked } in the centre is safe for { $food }, at any elevation.
         [too_short]
-            No. At { $asked } in the centre { $food } must be held { $held }, at any elevation, or taken to
+            { $harm ->
+                [yes] { "" }
+               *[no] No.{ " " }
+            }At { $asked } in the centre { $food } must be held { $held }, at any elevation, or taken to
             { $core }{ $rests ->
                 [yes] { " " }and { $rest } min of rest
                *[no] { "" }
             }.
         [after_rest]
-            Yes, after a rest of { $held }: { $asked } in the centre is safe for { $food }, at any elevation.
+            { $harm ->
+                [yes] No
+               *[no] Yes
+            }, after a rest of { $held }: { $asked } in the centre is safe for { $food }, at any elevation.
        *[once_held]
-            Not at once: { $asked } in the centre is safe for { $food } once held there { $held }, or at
+            { $harm ->
+                [yes] No, once it was held:
+               *[no] Not at once:
+            } { $asked } in the centre is safe for { $food } once held there { $held }, or at
             { $core }{ $rests ->
                 [yes] { " " }and { $rest } min of rest
                *[no] { "" }
@@ -118,3 +134,14 @@ not-so-rare =
         [here] , at { $place } as anywhere
        *[anywhere] , at any elevation
     }, whatever the colour.
+
+by-eye =
+    { $kind ->
+        [poultry] Cut into the thickest part beside the bone: the juices run clear, the flesh is white or brown and opaque to the bone with no glassy pink, it pulls away from the bone, and the leg turns loose in its joint.
+        [ground] Cut the thickest one in two: no pink, no red juice, and the same firm grain to the middle.
+        [fish] Push a fork into the thickest part and turn: it flakes, and is opaque to the middle with nothing glassy.
+        [egg] The white and the yolk are firm right through, or a knife in the middle comes out clean.
+       *[meat] Cut into the thickest part: the juices run clear or faintly rose and it is firm and hot to a knife held in it for five seconds. By eye cook it well done.
+    } Then give it 5 to 10 minutes more, to be sure.
+by-eye-after = For a big piece push a knife in to the middle for ten seconds: the blade comes out hot to the lip all along.
+by-eye-because = Only a thermometer proves { $core } in the centre: colour can come early or late. The signs are the same at any elevation.
