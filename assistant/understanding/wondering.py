@@ -232,7 +232,8 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
         return True
     if found.row and rows()[found.row].outright:
         between = is_between(found.row, doc, forms)
-        if found.share >= (CHOSEN if between else ENOUGH) and (between or topic.id not in marked("no_why")):
+        plain = topic.id in marked("no_why") or topic.id == "sugar_stage"
+        if found.share >= (CHOSEN if between else ENOUGH) and (between or not plain):
             return True
     if is_outright(found) and found.share >= SURELY:
         return True
