@@ -235,7 +235,7 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
         plain = topic.id in marked("no_why") or topic.id == "sugar_stage"
         if found.share >= (CHOSEN if between else ENOUGH) and (between or not plain):
             return True
-    if is_outright(found) and found.share >= SURELY:
+    if is_outright(found) and found.share >= SURELY and topic.id != "sugar_stage":
         return True
     if topic.id in marked("no_why"):
         return False
