@@ -228,6 +228,8 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
     A reason, a truth or a word is asked for outright; or a belief was stated, and the topic is in doubt.
     """
     topic, forms = doc._.topic, tuple(form.id for form in doc._.forms)
+    if topic.id == "sugar_stage" and "how_hot" in forms and not (found.row and is_between(found.row, doc, forms)):
+        return False
     if is_choice(found, topic.id, forms) and not is_of_methods(doc):
         return True
     if found.row and rows()[found.row].outright:
