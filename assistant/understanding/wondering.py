@@ -41,7 +41,7 @@ EXPLAIN = "explain"
 # forms in which a choice is put, and how much of the question it then has to explain; a fault is mended first
 ENDS = frozenset((".", "?", "!", ";"))
 # how far ahead a topic is that no reason takes a question from where no two things are set apart
-FAR_AHEAD = 4.0
+FAR_AHEAD = 3.0
 OR, CHOICES, CHOSEN, WRONG = "or", frozenset((WHICH, DIFFER)), 0.28, "wrong"
 WANT_A_FIGURE = frozenset(("how_long", "how_hot", "how_much", "more", "start", "remaining", "convert", "how_to"))
 # a topic that is taken for a why only where a why opens the question
@@ -230,6 +230,8 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
     A reason, a truth or a word is asked for outright; or a belief was stated, and the topic is in doubt.
     """
     topic, forms = doc._.topic, tuple(form.id for form in doc._.forms)
+    if topic.id == "sugar_stage" and "how_hot" in forms and not (found.row and is_between(found.row, doc, forms)):
+        return False
     if is_choice(found, topic.id, forms) and not is_of_methods(doc):
         return True
     if found.row and rows()[found.row].outright:
@@ -237,7 +239,7 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
         open_to_it = topic.id not in marked("no_why") and topic.margin < FAR_AHEAD
         if found.share >= (CHOSEN if between else ENOUGH) and (between or open_to_it):
             return True
-    if is_outright(found) and found.share >= SURELY:
+    if is_outright(found) and found.share >= SURELY and topic.id != "sugar_stage":
         return True
     if topic.id in marked("no_why"):
         return False

@@ -16,5 +16,5 @@ paragraph =
     tough crumb, so go by the spoon.
 equations = { $gas_equation }
 belief-egg-alone =
-    An extra egg does set the crumb sooner, but it does not take away the gas { $at }. Cut the baking powder by
-    an eighth to a quarter first, then a spoon or two of sugar a cup; the oven goes up by 15–25 °F (8–14 °C) at most.
+    An extra egg sets the crumb sooner { $at }, but the gas stays: cut the powder by an eighth to a quarter and a spoon of sugar
+    a cup first, and raise the oven 25 °F (14 °C) at most.
