@@ -33,6 +33,9 @@ TIMER, TROUBLE, ACTIONS = "timer", "troubleshoot", ("set", "left", "extend", "st
 AFTER, MADE, ANOTHER = (cues("timers", name) for name in ("after", "made", "another"))
 SHORT = 6
 READ_OFF = "calibrate"
+# how hot to have it, and how hot it is when it is done: of sugar they are one
+HEAT = "temperature"
+DONE = "doneness"
 SUGAR = "sugar_stage"
 OF_A_METHOD: dict[str, Any] = dict.fromkeys(
     ("time_min", "time_high_min", "temperature_c", "temperature_of", "gauge_pa", "covered", "soaked")
@@ -82,8 +85,11 @@ def in_context(heard: Hearing, last: Request | None, before: Request | None = No
     if last.topic == TIMER:
         heard = of_timer(heard, last)
         now = heard.request
+    if last.topic in now.choices and last.topic != READ_OFF:
+        # of two that are as likely the one that is talked of
+        return heard.about(last.topic, choices=())
     ground = before if before and last.topic == READ_OFF else last
-    if now.topic == "temperature" and now.dish is None and now.method is None and ground.topic == SUGAR:
+    if (now.topic == HEAT or now.topic == DONE) and now.dish is None and now.method is None and ground.topic == SUGAR:
         return replace(heard.about(SUGAR, subject=heard.subject_for(SUGAR) or ground.subject), elliptical=False)
     running = last.topic == "timer" and last.timer_action not in (None, "set")
     if running and heard.elliptical and now.dish and not now.method:

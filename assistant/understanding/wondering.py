@@ -7,7 +7,7 @@ the reply offers both; where none is, it falls back on the general reason.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from spacy.tokens import Doc
@@ -38,6 +38,9 @@ ITS_FAULT, WHAT_IF = "broken", "what_if"
 NO_DENIAL = ("or", "why", "if")
 # the word by which even of a fault the reason is asked for
 EXPLAIN = "explain"
+# forms in which a choice is put, and how much of the question it then has to explain; a fault is mended first
+ENDS = frozenset((".", "?", "!", ";"))
+OR, CHOICES, CHOSEN, WRONG = "or", frozenset((WHICH, "worth", DIFFER, "is_ok", "changes")), 0.28, "wrong"
 WANT_A_FIGURE = frozenset(("how_long", "how_hot", "how_much", "more", "start", "remaining", "convert", "how_to"))
 # a topic that is taken for a why only where a why opens the question
 OF_KITCHEN = frozenset(("dish", "method", "equipment", "ingredient"))
@@ -83,8 +86,34 @@ def wonder(doc: Doc) -> Wonder:
         return Wonder(terms=asks.terms, share=1.0, plainly=True)
     matches = ranked(said, senses.heard_in(doc), beliefs=stated)
     found = chosen(said, matches, denied=stated and is_negated(doc, said), claim=claim(doc, said) if stated else None)
+    apart = found.row is not None and rows()[found.row].tells_apart
+    found = found if apart else choice_of_sentence(doc) or found
     told = found.row and (len(asks.terms) < 2 or rows()[found.row].tells_apart)
     return found if told or not asks.terms else Wonder(terms=asks.terms, share=1.0)
+
+
+def choice_of_sentence(doc: Doc) -> Wonder | None:
+    """What the one sentence with an or sets apart, where a tray, an oven and a move are told before it."""
+    words = norms(doc)
+    at = next((i for i in range(len(words) - 1, -1, -1) if words[i] == OR), None)
+    if at is None:
+        return None
+    start = next((i + 1 for i in range(at, -1, -1) if words[i] in ENDS), 0)
+    end = next((i for i in range(at, len(words)) if words[i] in ENDS), len(words))
+    if start == 0 and end >= len(words) - 1:
+        return None
+    said = (
+        *senses.slots(doc, range(start, end)),
+        *(
+            replace(slot, counts=False)
+            for slot in senses.slots(doc, range(start)) + senses.slots(doc, range(end, len(doc)))
+        ),
+    )
+    matches = ranked(said, senses.heard_in(doc), beliefs=False)
+    apart = next((m for m in matches if rows()[m.of.row].tells_apart and m.framed and m.share >= CHOSEN), None)
+    if apart is None or apart.score < FAR * matches[0].score:
+        return None
+    return Wonder(apart.of.row, share=apart.share)
 
 
 def claim(doc: Doc, said: Sequence[Slot]) -> str | None:
@@ -203,9 +232,13 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
         return True
     if is_outright(found) and found.share >= SURELY:
         return True
+    if found.row and rows()[found.row].outright:
+        between = is_between(found.row, doc, forms)
+        if found.share >= (CHOSEN if between else ENOUGH) and (between or topic.id not in marked("no_why")):
+            return True
     if topic.id in marked("no_why"):
         return False
-    if is_outright(found) or is_held_apart(found, forms):
+    if is_held_apart(found, forms):
         return True
     if found.plainly:
         return True
@@ -297,6 +330,12 @@ def is_held_apart(found: Wonder, forms: Sequence[str]) -> bool:
     """Whether it asks which of two things suffers more, and all that the reason is about was said."""
     asked = found.row is not None and rows()[found.row].tells_apart and rows()[found.row].in_full
     return asked and not {WHICH, DIFFER}.isdisjoint(forms) and found.share >= ENOUGH
+
+
+def is_between(row: str, doc: Doc, forms: Sequence[str]) -> bool:
+    """Whether it asks which of the two things that a reason tells apart: much else may be told with it."""
+    asked = OR in norms(doc) or not CHOICES.isdisjoint(forms)
+    return rows()[row].tells_apart and asked and WRONG not in forms[:1]
 
 
 def is_choice(found: Wonder, topic: str, forms: Sequence[str]) -> bool:

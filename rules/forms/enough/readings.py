@@ -165,12 +165,13 @@ def stage(asked: Asked) -> Part | None:
     stands = "under" if asked_c < low_c - 0.6 else "over" if asked_c > high_c + 0.6 else "in"
     own = asked.answer.figure("recipe_temperature")
     moved = own and request.subject not in stages() and low_c <= own.value <= high_c
+    reached = stands == "over" and "can_it" in request.forms
     text = say(
         "stage",
-        stands=stands,
+        stands="reached" if reached else stands,
         asked=temp(asked_c),
         stage=stages()[ids[0].id.removesuffix("_temperature")].label,
         here=temp(own.value) if own and moved else temp_span(low_c, high_c),
         place=asked.case.place,
     )
-    return Part(headline=opened(opens(asked, "yes" if stands == "in" else "no"), text))
+    return Part(headline=opened(opens(asked, "yes" if stands == "in" or reached else "no"), text))
