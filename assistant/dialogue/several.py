@@ -13,7 +13,7 @@ from assistant.dialogue.thread import question_of
 from assistant.replies.together import together
 from assistant.understanding import leaning, parts
 from assistant.understanding.conversation import merge, settle_in
-from assistant.understanding.request import TIMER, WHY
+from assistant.understanding.request import FIRST, TIMER, WHY
 from assistant.understanding.utterance import listen
 from assistant.worked_out import WorkedOut, work_out
 from rules.catalogue import marked
@@ -49,7 +49,7 @@ def several(heard: Heard, memory: Memory) -> Several | None:
     asked = (
         _distinct(_led(heard, memory))
         or _distinct(_questions(heard, base, memory))
-        or _distinct(_dishes(heard, base, memory))
+        or (() if FIRST in base.forms else _distinct(_dishes(heard, base, memory)))
     )
     clear = [piece for piece in asked if piece.is_clear]
     if len(clear) < 2:

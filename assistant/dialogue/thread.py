@@ -32,10 +32,9 @@ MOST_DISHES = 4
 TIMER, TROUBLE, ACTIONS = "timer", "troubleshoot", ("set", "left", "extend", "stop")
 AFTER, MADE, ANOTHER = (cues("timers", name) for name in ("after", "made", "another"))
 SHORT = 6
+ORDER, VOLUMES = "order", ("l", "qt", "gal")
 READ_OFF = "calibrate"
-# how hot to have it, and how hot it is when it is done: of sugar they are one
-HEAT = "temperature"
-DONE = "doneness"
+PLAN = "schedule"
 SUGAR = "sugar_stage"
 OF_A_METHOD: dict[str, Any] = dict.fromkeys(
     ("time_min", "time_high_min", "temperature_c", "temperature_of", "gauge_pa", "covered", "soaked")
@@ -89,13 +88,23 @@ def in_context(heard: Hearing, last: Request | None, before: Request | None = No
         # of two that are as likely the one that is talked of
         return heard.about(last.topic, choices=())
     ground = before if before and last.topic == READ_OFF else last
-    if (now.topic == HEAT or now.topic == DONE) and now.dish is None and now.method is None and ground.topic == SUGAR:
+    hot = now.topic == "temperature" or (now.topic in marked("hot") and "how_hot" in now.forms)
+    if hot and now.dish is None and now.method is None and ground.topic == SUGAR:
         return replace(heard.about(SUGAR, subject=heard.subject_for(SUGAR) or ground.subject), elliptical=False)
     running = last.topic == "timer" and last.timer_action not in (None, "set")
     if running and heard.elliptical and now.dish and not now.method:
         return heard.about("timer")
     no_timer = now.topic == "timer" and last.topic != "timer" and not heard.timers.spoken
     no_kitchen = now.topic == "set_kitchen" and now.from_elevation_m is not None and now.elevation_m is None
+    # a time that nobody asked to be planned goes on with the question before: and for 40, same time?
+    no_plan = now.topic == PLAN != last.topic and not (now.service_time or now.start_time or "start" in now.forms)
+    if no_plan and last.dish and (now.dish is None or last.dish.endswith(now.dish)):
+        goes_on = replace(heard.about(last.topic, choices=()), elliptical=True)
+        return replace(goes_on, request=replace(goes_on.request, dish=None, dish_class=None))
+    volume = now.quantity is not None and now.quantity.unit in VOLUMES
+    if volume and now.dish is None and "enough" in now.forms and last.dish and last.portions:
+        # whether pots do for those who eat: and two 60 l pots, enough?
+        return replace(heard.about(ORDER, choices=(), small_talk=None), elliptical=False)
     if no_timer or no_kitchen:
         return replace(heard.about(last.topic), elliptical=True)
     return heard

@@ -39,6 +39,7 @@ COUNTED = {"fourth": 1 / 4, "fifth": 1 / 5, "sixth": 1 / 6}
 COUNTED |= {f"{word}s": part for word, part in COUNTED.items()}
 GROUPED = r"[1-9]\d{0,2}(?:,\d{3})+(?:\.\d+)?"
 DIGITS = re.compile(rf"(?P<grouped>{GROUPED})(?P<k>k?)|(?P<plain>\d+(?:[.,]\d+)?|\.\d+)(?P<kk>k?)", re.IGNORECASE)
+POINTED, METRES = re.compile(r"[1-9]\.\d{3}"), ("m", "metres", "meters", "metre", "meter", "metros", "msnm", "meteren")
 RATIO = re.compile(r"(\d+)/(\d+)")
 # digit by digit, as numbers are read out: five two eight oh
 FEWEST_READ_OUT, MOST_READ_OUT = 3, 5
@@ -66,8 +67,15 @@ def number_from(words: Sequence[str], at: int) -> Number | None:
     >>> number_from("1 1/4 + 1/8 tsp".split(), 0), number_from("five two eight oh".split(), 0)
     (Number(start=0, end=4, value=1.375), Number(start=0, end=4, value=5280.0))
     """
-    number = _read_out(words, at) or _fraction(words, at) or _whole(words, at)
+    number = _pointed_thousands(words, at) or _read_out(words, at) or _fraction(words, at) or _whole(words, at)
     return number and _summed(words, _dozens(words, _and_a_part(words, _pointed(words, _roughly(words, number)))))
+
+
+def _pointed_thousands(words: Sequence[str], at: int) -> Number | None:
+    """Thousands of metres with a point, as they are written in much of the world: 3.200 meter."""
+    if not POINTED.fullmatch(words[at]) or _word(words, at + 1) not in METRES:
+        return None
+    return Number(at, at + 1, float(words[at].replace(".", "")))
 
 
 def digits(word: str) -> float | None:

@@ -25,10 +25,13 @@ OF_PORTION, OF_COOKED, OF_YIELD = cues("amount", "portion"), cues("amount", "coo
 OUT_OF_IT, COMES_OUT, GIVES = cues("amount", "out_of_it"), cues("amount", "comes_out"), cues("amount", "gives")
 # what comes out of a weight: from a trimmed roast to rice
 SHARES_OUT = (0.25, 4.5)
+VESSELS = frozenset(cues("amount", "vessels"))
 COURSES = {way: cues("course", way) for way in WAYS}
 JOINS, BETWEEN = cues("menu", "joins"), cues("menu", "between")
 TURKEY = cues("schedule", "turkey")
 BIRD, TURKEY_FROM_G = "whole bird", 3600.0
+# from so many on a bare figure behind a dish is of people rather than of minutes
+MANY, CUT_WORDS = 20, 1
 MOST_PORTIONS, MOST_PIECES = 100_000, 10_000
 # how far from its usual size a piece may be
 SIZES = (0.35, 3.0)
@@ -73,12 +76,22 @@ def counts_people(doc: Doc, number: Number, topic: str) -> bool:
     two = " ".join(norms(doc)[max(0, number.start - 2) : number.start])
     if before in FEEDING or two in GATHERING or (before == "for" and _timed(doc, number.end)):
         return True
+    if before == "for" and number.value >= MANY and _is_of_dish(doc, number):
+        return True
     if topic not in marked("feeding"):
         return False
     if before == "to" and any(word in FEEDING for word in norms(doc)[: number.start]):
         return True
     after = norms(doc)[number.end] if number.end < len(doc) else "."
     return before in ("for", "about", "around", "of") or ((before in HOSTING or two in HOSTING) and after in HOSTED)
+
+
+def _is_of_dish(doc: Doc, number: Number) -> bool:
+    """Whether a dish is for so many, and no oven or minutes are meant: beef stew for 120, how long."""
+    heated = any(m.kind in ("temperature", "degree") for m in doc._.measures)
+    after = norms(doc)[number.end] if number.end < len(doc) else "."
+    named = any(f.kind == "dish" and 0 <= number.start - 1 - f.end <= CUT_WORDS for f in doc._.found)
+    return named and not heated and (not after[0].isalnum() or after in ("at", "in", "how", "people", "tonight"))
 
 
 def _timed(doc: Doc, at: int) -> bool:
@@ -130,6 +143,9 @@ def quantity_of(doc: Doc, dish: str | None, counted: int | None) -> str | None:
         return YIELD if said(words, OF_YIELD) else None
     behind = " ".join(words[measure.end : measure.end + NEAR]).removeprefix("of ")
     if any(f"{behind} ".startswith(f"{word} ") for word in OF_COOKED):
+        return COOKED
+    if measure.kind == "volume" and any(word in VESSELS for word in words[measure.end : measure.end + 2]):
+        # a pot is told by what it holds, cooked
         return COOKED
     if measure.kind == "mass" and any(f"{behind} ".startswith(f"{word} ") for word in OF_PORTION):
         return PORTION

@@ -9,6 +9,7 @@ from assistant.reading import elevation_mentions
 from assistant.reading.elevation_mentions import METRIC_BARE
 from assistant.reading.reader import hear
 from assistant.reading.spans import Elevation
+from assistant.reading.units import to_si
 from assistant.understanding.request import TROUBLE, Hearing
 from rules.baking import styles
 from rules.catalogue import marked, topics
@@ -18,6 +19,9 @@ from rules.physics.units import M_PER_FT
 
 # an elevation told in metres is a round one of them, and none in feet
 ROUND_M, ROUND_FT = 10, 50
+# settings of ovens, smokers and fryers in the scale of the units, and their step
+SETTINGS, SETTING_STEP = {"us": (200.0, 550.0), "metric": (95.0, 300.0)}, 5
+LIQUID, OF_AN_AMOUNT = "liquid", ("quantity", "quantity_of", "count", "amounts")
 BEFORE_COOKING = ("soaking",)
 SLOTS_OF_A_DISH = (
     "time_min",
@@ -37,6 +41,7 @@ SLOTS_OF_A_DISH = (
     "ovens",
     "covered",
     "soaked",
+    "frozen",
     "jars",
     "packing",
     "symptoms_too",
@@ -71,6 +76,8 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
         stated["subject"] = heard.subject_for(stated["topic"]) or named or kept
         if previous.portions and heard.plain and now.portions is None and heard.plain >= 1:
             now = replace(now, portions=int(heard.plain))
+        setting = None if now.temperature_c or now.dish or previous.portions else _setting(previous, heard.plain)
+        now = replace(now, temperature_c=setting) if setting else now
         stated["nearest"] = now.nearest or previous.nearest
     if goes_on or (now.topic == previous.topic and now.dish in (None, previous.dish)):
         stated["recipe"] = now.recipe or previous.recipe
@@ -86,9 +93,25 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
         feeding = {now.topic, previous.topic} <= marked("feeding")
         if goes_on or feeding or now.topic == previous.topic or previous.topic in marked("by_method"):
             same = stated.get("dish") == previous.dish
-            keep = SLOTS_OF_A_DISH if same else ("portions", "service_time")
+            keep: tuple[str, ...] = SLOTS_OF_A_DISH if same else ("portions", "service_time")
+            if previous.topic == LIQUID and now.portions and not previous.portions:
+                # so many people take the place of the amount that was said
+                keep = tuple(slot for slot in keep if slot not in OF_AN_AMOUNT)
             stated |= {slot: getattr(previous, slot) for slot in keep if getattr(now, slot) in (None, ())}
+    eaters = previous.portions if now.topic in marked("feeding") and now.portions is None else None
+    if eaters and (previous.topic in marked("giving") or now.dish in (None, previous.dish)):
+        stated.setdefault("portions", eaters)
     return replace(now, **(_place(previous, now, goes_on) | stated))
+
+
+def _setting(previous: Request, figure: float | None) -> float | None:
+    """A bare figure behind a question of an oven as another setting of it [degC]: make it 375."""
+    if previous.temperature_c is None or figure is None or figure % SETTING_STEP:
+        return None
+    low, high = SETTINGS[previous.units]
+    of_oven = to_si(low, "degF") if previous.units == "us" else low
+    fits = low <= figure <= high and previous.temperature_c >= of_oven
+    return (to_si(figure, "degF") if previous.units == "us" else figure) if fits else None
 
 
 def _is_done_with(previous: Request, now: Request) -> bool:

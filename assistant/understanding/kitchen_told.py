@@ -11,6 +11,10 @@ from assistant.understanding.cue_words import cues, said
 HEIGHT = cues("kitchen_told", "height")
 OWN, ASKED_BACK = cues("kitchen_told", "own"), cues("kitchen_told", "asked_back")
 ASKING, OPENING, TASKS = (frozenset(cues("kitchen_told", name)) for name in ("asking", "opening", "tasks"))
+# what is measured of a place and of those who eat there
+OF_A_PLACE = ("length", "portion")
+# words of those who tell where they are
+SELF = frozenset(cues("kitchen_told", "self"))
 POLITE, GOING_ON = cues("kitchen_told", "polite"), cues("kitchen_told", "going_on")
 
 
@@ -24,7 +28,20 @@ def tells(doc: Doc) -> bool:
     words = norms(doc)
     if asks(doc) or any(found.kind == "symptom" for found in doc._.found):
         return False
-    return said(words, OWN) or unclaimed.is_elliptical(doc)
+    return said(words, OWN) or unclaimed.is_elliptical(doc) or is_only_where(doc)
+
+
+def is_only_where(doc: Doc) -> bool:
+    """Whether an utterance tells how high its cook is and names nothing of the kitchen: started at a lodge, 2,874 m.
+
+    >>> from assistant.understanding.pipeline import read
+    >>> [is_only_where(read(t)) for t in ("started at a lodge, 2,874 m", "beans at a lodge, 2,874 m", "I love Aspen")]
+    [True, False, False]
+    """
+    heights = [height for height in doc._.elevations if height.role == "here"]
+    told = any(height.sure or (height.unit and not SELF.isdisjoint(norms(doc))) for height in heights)
+    of_food = any(found.kind != "place" for found in doc._.found)
+    return told and not of_food and not any(m.kind not in OF_A_PLACE for m in doc._.measures) and not asks(doc)
 
 
 def asks(doc: Doc) -> bool:

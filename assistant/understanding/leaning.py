@@ -11,7 +11,7 @@ from dataclasses import replace
 
 from spacy.tokens import Doc
 
-from assistant.understanding import details, kitchen_told, lexicon
+from assistant.understanding import details, kitchen_told, lexicon, wanted
 from assistant.understanding.complaints import TROUBLE, complains
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.request import TIMER, Hearing
@@ -34,6 +34,9 @@ CHANGED, BASELINE, LOWEST = (cues("turning", name) for name in ("changed", "base
 KINDS = frozenset(cues("turning", "kinds"))
 THANKS_AHEAD = re.compile(cues("turning", "thanks_ahead")[0], re.IGNORECASE)
 WHY_BEHIND = re.compile(cues("turning", "why_behind")[0], re.IGNORECASE)
+CANNING, TIME, PRESSURE, WHICH = "preserve", "time", "pressure_cook", "which"
+WHISTLES, OF_THEM = cues("turning", "whistles"), cues("turning", "of_them")
+GAUGES = {"dial_gauge": cues("turning", "dial"), "weighted_gauge": cues("turning", "weighted")}
 LONGEST_KIND, LONGEST_ASIDE, SHORTEST = 3, 18, 4
 # slots by which an utterance changes one thing of the question before
 CHANGES = (
@@ -52,6 +55,15 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     if last is None or (last.topic in marked("ends_there") and last.topic != TIMER):
         return hearing
     words = [token.norm_ for token in doc]
+    yolk = wanted.other_yolk([word for word in words if word.isalpha()], last.dish, last.dish_class)
+    if yolk and last.topic != TROUBLE and hearing.request.dish is None:
+        other = replace(hearing.request, topic=last.topic, dish=yolk, dish_class=last.dish_class, subject=None)
+        return _leaning(replace(hearing, request=other))
+    if whistled(words, hearing.request, last):
+        return _leaning(replace(hearing, request=replace(hearing.request, topic=last.topic, method=PRESSURE)))
+    against = held_against(words, hearing.request, last, earlier)
+    if against:
+        return replace(hearing, elliptical=False, request=against)
     if last.topic != TROUBLE and hearing.elliptical and begins_anew(doc, hearing.request):
         return replace(hearing, elliptical=False)
     placed = with_new_place(doc, hearing, last)
@@ -62,6 +74,10 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     heard = replace(hearing, request=placed, bare_elevation=bare)
     if last.topic == TIMER:
         return heard
+    gauge = None if kitchen_told.asks(doc) else other_gauge(words, heard.request, last)
+    if gauge:
+        known = replace(heard.request, topic=last.topic, subject=gauge, temperature_c=None)
+        return _leaning(replace(heard, request=known, subject_for=lambda topic: gauge))
     kind = other_kind(doc, heard.request, last)
     back = None if kind else gone_back(words, heard.request, last, earlier)
     noted = details.heard(words, last if heard.request.dish in (None, last.dish) else heard.request)
@@ -83,6 +99,31 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     if of_the_bake(heard, words, last) or is_turn(doc, words, replace(heard, request=request), last):
         return _leaning(replace(heard, request=request))
     return replace(heard, request=request) if noted and asked else heard
+
+
+def whistled(words: Sequence[str], now: Request, last: Request) -> bool:
+    """Whether the dish that is talked of is asked about in whistles: how many whistles?"""
+    return last.topic == TIME and last.dish is not None and now.dish is None and said(words, WHISTLES)
+
+
+def held_against(words: Sequence[str], now: Request, last: Request, earlier: Sequence[Request]) -> Request | None:
+    """The last two dishes that were talked of, held against each other: which of those is quicker?"""
+    others = [question for question in earlier if question.dish != last.dish]
+    asked = WHICH in now.forms and said(words, OF_THEM) and len(words) <= LONGEST_PLACE
+    if not (asked and others and last.dish) or now.dish or now.methods_too or last.topic not in marked("in_form"):
+        return None
+    too = tuple(question.dish for question in others[-1:] if question.dish)
+    held = replace(now, topic=TIME, dish=last.dish, dish_class=last.dish_class, dishes_too=too, subject=None)
+    return replace(held, small_talk=None, choices=(), unused=(), method=None)
+
+
+def other_gauge(words: Sequence[str], now: Request, last: Request) -> str | None:
+    """The gauge that is put right behind a question of canning: no, weighted, not dial; mine has the dial."""
+    if last.topic != CANNING or len(words) > LONGEST_ASIDE or now.dish not in (None, last.dish):
+        return None
+    denied = {i for at, word in enumerate(words) if word in ("not", "no") for i in (at + 1, at + 2)}
+    named = [id for id, cue in GAUGES.items() for i, word in enumerate(words) if word in cue and i not in denied]
+    return named[0] if len(set(named)) == 1 and not now.forms else None
 
 
 def begins_anew(doc: Doc, request: Request) -> bool:

@@ -27,6 +27,8 @@ FILES: tuple[tuple[Kind, str, str, str], ...] = (
 )
 
 # everyday phrases that hold a word of the kitchen and mean none: out of stock, piece of cake
+# methods at the head of a dish that are no part of what it is; smoked and cured food is another food
+COOKED_BY = frozenset(("roast", "bake", "boil", "fry", "grill", "braise", "steam", "stew", "simmer", "poach", "sear"))
 PLAIN_PHRASES = "lexicon/plain_phrases.txt"
 # what may stand between a verb and the dish it is done to: stew the rabbit
 BEFORE_OBJECT = ("the", "my", "our", "some", "a", "this", "these", "that", "those", "up")
@@ -100,7 +102,7 @@ def plain_phrases() -> list[str]:
 
 def hear(words: Sequence[str]) -> tuple[Found, ...]:
     """The phrases among lower-case words, overlaps settled."""
-    heard = [found for found in settle(matches(words)) if found.kind != "plain"]
+    heard = [found for found in settle(without_heads(words, matches(words))) if found.kind != "plain"]
     heard = sorted((*heard, *bare_cooker.found(words, heard)), key=lambda found: found.start)
     return tuple(as_verb(words, found, heard) for found in heard)
 
@@ -150,6 +152,23 @@ def run_together() -> dict[str, str]:
     """Phrases of two or three words by their letters alone."""
     phrases = phrase_book().phrases
     return {p.replace(" ", ""): p for p in phrases if 1 <= p.count(" ") <= 2 and len(p) > SHORTEST_TOGETHER}
+
+
+def without_heads(words: Sequence[str], found: Sequence[Found]) -> list[Found]:
+    """The matches without those that take a method and half the name of a dish: roast | pork shoulder.
+
+    >>> words = "roast pork shoulder".split()
+    >>> [f.id for f in settle(without_heads(words, matches(words)))]
+    ['roast', 'pork shoulder']
+    """
+    dishes_named = [f for f in found if f.kind == "dish"]
+
+    def is_cut(one: Found) -> bool:
+        by_method = any(kind == "method" and id in COOKED_BY for kind, id in meanings(words[one.start]))
+        longer = (o for o in dishes_named if one.start < o.start < one.end < o.end and len(o) >= len(one))
+        return by_method and any(longer)
+
+    return [f for f in found if f.kind != "dish" or len(f) < 2 or not is_cut(f)]
 
 
 def settle(found: Iterable[Found]) -> tuple[Found, ...]:

@@ -9,7 +9,7 @@ from typing import Any
 
 from spacy.tokens import Doc
 
-from assistant.reading import elevation_figures, elevation_mentions, instruments, places
+from assistant.reading import elevation_figures, elevation_mentions, figures, instruments, places
 from assistant.reading.spans import Found, Measure
 from assistant.reading.tokens import norms
 from assistant.understanding import (
@@ -44,7 +44,7 @@ from assistant.understanding.timer_words import OfTimers
 from assistant.understanding.wondering import is_of_a_dish, is_of_kitchen
 from rules.catalogue import marked
 from rules.foods import methods
-from rules.foods.dishes import classes, dishes
+from rules.foods.dishes import classes, dishes, usual_method
 from rules.model import Kitchen, Quantity, Request, Units, Unused
 from rules.physics import water
 from rules.physics.units import to_f
@@ -67,11 +67,14 @@ VACUUM, BAGGED = (
 )
 BATH_F = (113.0, 203.0)
 BEHIND_A_BATH = (None, "chill")
+# what is filled, told by its size, and how many there are at most
+MOST_VESSELS = 20
 # forms in which two things are held against each other
-COMPARING = ("which", "differ")
-METRIC_LANDS = cues("elevation", "metric_lands")
+COMPARING, FIRST = ("which", "differ", "first"), "first"
+METRIC_LANDS = (*cues("elevation", "metric_lands"), *cues("elevation", "lands_in_metres"))
 KEEPING, KEPT, BATHS = cues("kept_hot", "verbs"), cues("kept_hot", "ends"), cues("kept_hot", "baths")
 KEPT_WITHIN = 5
+HELD, LEAST_HELD_MIN = cues("kept_hot", "held"), 20.0
 HOT_WORDS = cues("temperature", "hot")
 # what a food that another dish is made of must not lose: kidney bean curry
 STAYS = ("lectin", "any_bean", "cyanogenic", "wild_foraged", "trichinella", "raw_egg", "raw_fish", "in_oil")
@@ -80,8 +83,15 @@ CRUSTS = ("yeast_bread", "laminated", "flatbread", "choux")
 STEAMED_OVENS = ("with steam", "no steam", "add steam", "more steam", "of steam", "steam oven", "steam in the oven")
 QUESTION_WORDS = ("what", "how", "which", "where", "when")
 AHEAD = cues("ahead", "words")
+FROZEN = cues("frozen", "words")
+UNREAD = cues("no_thermometer", "words")
 CHANGES_OF_A_BAKE = cues("leaning", "baking")
 SAVING = cues("saving", "words")
+FAN_OVEN = "convection_oven"
+HOT_OR_LONG = {"temperature", "time"}
+KEPT_OVER_A_BATH = frozenset(
+    ("hold", "holding", "held", "keep", "keeping", "service", "stood", "standing", "stand", "sat")
+)
 # classes of what goes with a dish
 LIQUIDS = ("water", "stock")
 IMPLIED_METHODS = {
@@ -136,8 +146,13 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     """Build the request of one utterance; the kitchen only decides what figures without a unit mean."""
     words = norms(doc)
     topic, lacking = doc._.topic.id, corrected.lacking(words, doc._.found)
+    topic = "set_kitchen" if topic in marked("of_nothing") and kitchen_told.is_only_where(doc) else topic
+    topic = "time" if asks_which_first(doc, topic) else topic
     talk = small_talk.kind([token.lower_ for token in doc]) if topic in marked("of_nothing") else None
     topic = "smalltalk" if small_talk.is_said_anyhow(talk, words) else topic
+    # how hot is told: of the two that are as likely the time is asked
+    told_heat = not doc._.forms and set(doc._.topic.choices) == HOT_OR_LONG and temperatures.said(doc)
+    topic = "time" if told_heat else topic
     found = [f for f in corrected.meant(words, doc._.found) if f not in lacking]
     units = answer_preferences.spoken_system(words, doc._.measures) or of_land(words, doc)
     tools = equipment(words, found)
@@ -149,18 +164,24 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     dish = ISOMALT if topic == "sugar_stage" and any(f.id == ISOMALT for f in found) else dish
     method = spoken_method(words, found) or implied_method(words, topic) or method_of(tools)
     method = "bake" if method == "steam" and steams_the_oven(words, dish) else method
-    method = "sous_vide" if cooks_in_bag(words, doc, method) else in_a_bath(method, dish, words)
+    method = (
+        "sous_vide"
+        if cooks_in_bag(words, doc, method) or is_in_bath(words, dish, doc, method)
+        else in_a_bath(method, dish, words)
+    )
     whistled = whistles.heard(doc)
-    method = method or (None if whistled is None else "pressure_cook")
+    method = method or (None if whistled is None else "pressure_cook") or ("hold" if is_held(words, doc) else None)
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
     gauge = instruments.gauge_pa(doc._.measures, words, in_cooker)
     method = "pressure_cook" if gauge is not None and method is None and topic in marked("by_method") else method
     height = elevation_mentions.settle(doc._.elevations, words, units or kitchen.units)
     beside = kitchen.elevation_m if height.here_m is None and not height.unused else height.here_m
     barometer = instruments.barometer(doc._.measures, words, beside, gauge, kitchen.barometer_offset_pa)
-    hot = method in methods.marked("hot") or topic in marked("hot") or any(word in HOT_WORDS for word in words)
+    usual = usual_method(dish, dishes()[dish].dish_class) if dish and method is None else method
+    hot = usual in methods.marked("hot") or topic in marked("hot") or any(word in HOT_WORDS for word in words)
     high = elevation_mentions.plausible(doc._.elevations, units or kitchen.units)
-    temps = instruments.temperatures_c(doc._.measures, doc._.numbers, high, words, units or kitchen.units, hot)
+    scale = units or of_place(height.place, doc) or kitchen.units
+    temps = instruments.temperatures_c(doc._.measures, doc._.numbers, high, words, scale, hot)
     in_water = "water" in words or "test" in words or not _is_other_liquid(dish)
     boiled_c = instruments.boil_test_c(temps, words, in_water)
     in_celsius = boiled_c is not None and any(abs(number.value - boiled_c) < SAME_F / 100 for number in doc._.numbers)
@@ -169,6 +190,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(temps), None)
     when = serving.heard(doc) if topic == "schedule" else serving.Serving(service=serving.service(doc))
     method = None if method == "hold" and when.slack else method
+    method = method or under_pressure(words, doc)
     times: Times = time_roles.without(doc, (when.slack, when.rest))
     count = amounts.count(doc, dish, topic)
     yielded = amounts.own_yield(doc) if dish else None
@@ -226,6 +248,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         whistles=whistled,
         covered=answer_preferences.covered(words),
         soaked=answer_preferences.soaked(words),
+        frozen=goes_in_frozen(words, found, dish),
         ahead=said(words, AHEAD),
         jars=packed.jars(doc),
         packing=packed.packing(doc),
@@ -245,13 +268,14 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         temperatures_c=tuple(dict.fromkeys(temps)) if len(set(temps)) > 1 else (),
         units=units or of_place(height.place, doc) or kitchen.units,
         equipment=tools,
-        lacking=tuple(dict.fromkeys(f.id for f in lacking)),
+        lacking=tuple(dict.fromkeys([*(f.id for f in lacking), *(["thermometer"] if said(words, UNREAD) else [])])),
         unused=(
             *(*height.unused, *barometer.unused),
             *(*((no_such,) if no_such else ()), *unknown, *choice(doc)),
         ),
     )  # fmt: skip
-    plain = next((number.value for number in plain_numbers(doc)), None)
+    sized = {m.start for m in doc._.measures if vessels(m, words) > 1}
+    plain = next((number.value for number in plain_numbers(doc) if number.end not in sized), None)
     return Hearing(
         request,
         elliptical,
@@ -266,6 +290,21 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         unit_meant=elevation_figures.unit_meant(words),
         dish_of_a_bake=main_dish(without_ingredients(found), "bake_adjust"),
     )
+
+
+def goes_in_frozen(words: Sequence[str], found: Sequence[Found], dish: str | None) -> bool:
+    """Whether food goes in as it came from the freezer: from frozen, frozen chicken. A frozen pizza is a dish."""
+    if dish and "frozen" in dish:
+        return False
+    return said(words, FROZEN) or any(
+        f.kind == "dish" and "frozen" in words[f.start - 1 : f.start] for f in found if f.start
+    )
+
+
+def under_pressure(words: Sequence[str], doc: Doc) -> str | None:
+    """The pressure cooker where pressure is held against a pot: pressure vs pot."""
+    against = any(form.id in COMPARING for form in doc._.forms) and "pressure" in words
+    return "pressure_cook" if against and any(f.kind == "dish" for f in doc._.found) else None
 
 
 def steams_the_oven(words: Sequence[str], dish: str | None) -> bool:
@@ -288,8 +327,9 @@ def of_place(place: str, doc: Doc) -> Units | None:
 
 def of_land(words: Sequence[str], doc: Doc) -> Units | None:
     """Metric where a bare elevation is told of mountains that are measured in metres, and nothing is in other units."""
-    bare = any(not mention.unit and not mention.place for mention in doc._.elevations)
-    return "metric" if bare and not doc._.measures and said(words, METRIC_LANDS) else None
+    bare = any(mention.unit in ("", "m") and not mention.place for mention in doc._.elevations)
+    measured = any(measure.kind != "time" for measure in doc._.measures)
+    return "metric" if bare and not measured and said(words, METRIC_LANDS) else None
 
 
 def time_slots(times: Times, topic: str, method: str | None) -> dict[str, Any]:
@@ -304,9 +344,13 @@ def rivals(doc: Doc, dish: str | None, method: str | None) -> dict[str, Any]:
         return {}
     heads = tuple(_heads(doc, method))
     plain = without_head(dish) if heads and dish else None
+    words = norms(doc)
+    pressed = [m for m in (under_pressure(words, doc),) if m and m != method]
+    # hominy for pozole: one dish, and what it is for
+    held = [f for f in doc._.found if not (f.start and words[f.start - 1] == "for" and f.kind == "dish")]
     return {
-        "dishes_too": _others(doc._.found, "dish", dish),
-        "methods_too": tuple(dict.fromkeys((*_others(doc._.found, "method", method), *heads))),
+        "dishes_too": _others(held, "dish", dish),
+        "methods_too": tuple(dict.fromkeys((*_others(doc._.found, "method", method), *heads, *pressed))),
         **({"dish": plain} if plain else {}),
     }
 
@@ -347,7 +391,10 @@ def main_dish(found: Sequence[Found], topic: str) -> str | None:
     best = min(heard, key=lambda f: (dishes()[f.id].dish_class in poured, f.start in also, f.start), default=None)
     if best is None:
         return None
-    named = headed(best, heard).id
+    # risotto stock: how much of it the rice takes
+    made_of = topic == "liquid" and dishes()[best.id].dish_class not in poured
+    apart = [f for f in heard if not (made_of and dishes()[f.id].dish_class in poured)]
+    named = headed(best, apart).id
     return whole_dish(named, heard) if topic == TROUBLE else narrower(named, heard)
 
 
@@ -408,14 +455,35 @@ def _is_kept_hot(words: Sequence[str]) -> bool:
     return any(word in KEPT for i in begun for word in words[i + 1 : i + 1 + KEPT_WITHIN])
 
 
+def asks_which_first(doc: Doc, topic: str) -> bool:
+    """Whether it is asked which of two dishes goes on first, and nothing is to be served at a time of day."""
+    dishes_named = {f.id for f in doc._.found if f.kind == "dish"}
+    asked = any(form.id == FIRST for form in doc._.forms)
+    return asked and topic in (marked("feeding") | marked("in_form")) and len(dishes_named) > 1 and not doc._.clock
+
+
+def is_held(words: Sequence[str], doc: Doc) -> bool:
+    """Whether a dish is held until it is served, and no heat of its cooking: can I hold rice for 2 hours."""
+    if any(m.kind in ("temperature", "degree") for m in doc._.measures):
+        return False
+    asked = any(form.id == "how_long" for form in doc._.forms)
+    long = asked or any(m.kind == "time" and m.low >= LEAST_HELD_MIN for m in doc._.measures)
+    held = {i for f in doc._.found if f.kind == "dish" for i in range(max(0, f.start - 3), f.start)}
+    return long and any(words[i] in HELD for i in held)
+
+
 def in_a_bath(method: str | None, dish: str | None, words: Sequence[str]) -> str | None:
     """The method; a custard in a bain-marie is baked in it, and not held.
 
     >>> in_a_bath("hold", "flan", "flan in a bain marie".split())
     'bake'
     """
-    bathed = method == "hold" and dish is not None and "water_bath" in dishes()[dish].traits
-    return "bake" if bathed and said(words, BATHS) else method
+    if method != "hold" or dish is None or not said(words, BATHS):
+        return method
+    if "water_bath" in dishes()[dish].traits:
+        return "bake"
+    # hollandaise is made over it
+    return None if "raw_egg" in dishes()[dish].traits and KEPT_OVER_A_BATH.isdisjoint(words) else method
 
 
 def implied_method(words: Sequence[str], topic: str) -> str | None:
@@ -433,10 +501,18 @@ def cooks_in_bag(words: Sequence[str], doc: Doc, method: str | None) -> bool:
     return any(BATH_F[0] <= said.temp_f <= BATH_F[1] for said in temperatures.said(doc))
 
 
+def is_in_bath(words: Sequence[str], dish: str | None, doc: Doc, method: str | None) -> bool:
+    """Whether a dish that may be cooked in a bath stands beside one of a temperature: egg bites, 82C bath."""
+    if method is not None or dish is None or "sous_vide" not in dishes()[dish].methods or "bath" not in words:
+        return False
+    return any(BATH_F[0] <= one.temp_f <= BATH_F[1] for one in temperatures.said(doc))
+
+
 def equipment(words: Sequence[str], found: Sequence[Found]) -> tuple[str, ...]:
     """The equipment that is named, also where its name was heard as the method it is for: electric pressure cooker."""
     named = (" ".join(words[f.start : f.end]) for f in found if f.kind in ("equipment", "method"))
-    return tuple(dict.fromkeys(id for name in named for kind, id in lexicon.meanings(name) if kind == "equipment"))
+    tools = [id for name in named for kind, id in lexicon.meanings(name) if kind == "equipment"]
+    return tuple(dict.fromkeys([*tools, *([FAN_OVEN] if instruments.is_fan_setting(words) else [])]))
 
 
 def method_of(tools: Sequence[str]) -> str | None:
@@ -459,7 +535,7 @@ def quantity(measures: Sequence[Measure], words: Sequence[str], gauge: float | N
     for m in measures:
         gauged = gauge is not None and m.unit == "lb" and instruments.is_gauge(m, words)
         if m.kind in ("mass", "volume") and not gauged:
-            return Quantity(round(m.said, 6), m.unit)
+            return Quantity(round(m.said * vessels(m, words), 6), m.unit)
     return None
 
 
@@ -472,6 +548,21 @@ def risen(doc: Doc, topic: str) -> dict[str, Any]:
     """The two times by which a dough is told, where its yeast goes by them."""
     own = paced.times(doc) if topic == "bake_adjust" else None
     return {"rise_min": own[0], "rise_wanted_min": own[1]} if own else {}
+
+
+def vessels(measure: Measure, words: Sequence[str]) -> int:
+    """How many of a size there are: two 40 l boilers; one where none is counted.
+
+    >>> size = Measure(1, 3, "volume", 40000.0, 40000.0, 40.0, "l")
+    >>> vessels(size, "two 40 l boilers".split()), vessels(size, "4 40 l beans".split())
+    (2, 1)
+    """
+    behind = words[measure.end : measure.end + 2]
+    if measure.kind != "volume" or not measure.start or not any(word in amounts.VESSELS for word in behind):
+        return 1
+    at = measure.start - (2 if words[measure.start - 1] in ("x", "of", "big", "large") and measure.start > 1 else 1)
+    counted = figures.number_from(words[: at + 1], at)
+    return int(counted.value) if counted and counted.end == at + 1 and 1 < counted.value <= MOST_VESSELS else 1
 
 
 def of_the_subject(doc: Doc, first: Quantity | None) -> Quantity | None:

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from assistant.understanding.cue_words import cues, said
 from rules.foods import eggs, meat
 
+HARD, EGG, SHORT = "hard", "egg", 5
 YOLKS = {yolk: cues("yolk", yolk) for yolk in eggs.YOLK_C}
 
 
@@ -26,13 +27,24 @@ def doneness(words: Sequence[str]) -> str | None:
     return max(told)[1] if told else None
 
 
+def other_yolk(words: Sequence[str], last: str | None, dish_class: str | None) -> str | None:
+    """The eggs that are wanted behind a question of eggs: and hard?; soft instead."""
+    yolks = [yolk for yolk, phrases in YOLKS.items() if said(words, phrases) or yolk in words]
+    if dish_class != EGG or len(words) > SHORT or len(yolks) != 1:
+        return None
+    return eggs.of_yolk(yolks[0]) if eggs.of_yolk(yolks[0]) != last else None
+
+
 def egg(dish: str | None, words: Sequence[str]) -> str | None:
     """The dish; of eggs of which one yolk is wanted, those eggs.
 
     >>> egg("eggs", "eggs with a runny yolk".split()), egg("eggs", "soft or hard".split())
     ('soft-boiled eggs', 'eggs')
     """
+    yolks = [yolk for yolk, phrases in YOLKS.items() if said(words, phrases)]
+    if dish == eggs.of_yolk(HARD) and HARD not in words and yolks and HARD not in yolks:
+        # boiled eggs are hard where nothing else is said: boiled eggs, soft
+        dish = eggs.PLAIN
     if dish != eggs.PLAIN:
         return dish
-    yolks = [yolk for yolk, phrases in YOLKS.items() if said(words, phrases)]
     return eggs.of_yolk(yolks[0]) if len(yolks) == 1 else dish

@@ -52,11 +52,11 @@ WHY = "why"
 LONGEST_BARE = 7
 # forms in which a reason may be asked for although the question sounds like another
 OF_REASONS = frozenset(("why", "is_true", "differ", "what_is", "changes", "can_it", "is_ok", "worth", "which"))
-# forms that want a figure, which a reason gives only where it is told whatever the topic
-OF_FIGURES = frozenset(("how_hot", "how_much"))
 # what a dough told by its two times is taken for; a fault with yeast in it is of its amount as well
 PACED = ("bake_adjust", "convert_recipe", "why", "time", TROUBLE)
 BULK = "bulk"
+# forms that want a figure, which a reason gives only where it is told whatever the topic
+OF_FIGURES = frozenset(("how_hot", "how_much"))
 OUTSIDE, TIME, COMPARING = "out_of_scope", "time", frozenset(("which", "differ"))
 
 Doc.set_extension("subject", default=None, force=True)
@@ -70,8 +70,8 @@ Doc.set_extension("wonder", default=Wonder(), force=True)
 )
 def kitchen_subject(doc: Doc) -> Doc:
     """Hear what is wondered at, and the subject that belongs to the topic. A reason that is meant is a why."""
-    forms = {form.id for form in doc._.forms}
     told = is_patterned(doc._.safety) or doc._.safety == VINEGAR or done_jars.told(doc)
+    forms = {form.id for form in doc._.forms}
     of_reasons = doc._.topic.id in marked("of_readings") | {WHY} or not OF_REASONS.isdisjoint(forms)
     of_reasons = of_reasons or OR in norms(doc)
     if not told and (of_reasons or not OF_FIGURES.isdisjoint(forms)):

@@ -230,15 +230,15 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
     topic, forms = doc._.topic, tuple(form.id for form in doc._.forms)
     if is_choice(found, topic.id, forms) and not is_of_methods(doc):
         return True
-    if is_outright(found) and found.share >= SURELY:
-        return True
     if found.row and rows()[found.row].outright:
         between = is_between(found.row, doc, forms)
         if found.share >= (CHOSEN if between else ENOUGH) and (between or topic.id not in marked("no_why")):
             return True
+    if is_outright(found) and found.share >= SURELY:
+        return True
     if topic.id in marked("no_why"):
         return False
-    if is_held_apart(found, forms):
+    if is_outright(found) or is_held_apart(found, forms):
         return True
     if found.plainly:
         return True
@@ -275,6 +275,12 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
     if topic.id == PRESSURE and found.share >= SURELY and forms[:1] == (DIFFER,) and len(doc._.elevations) > 1:
         return True
     return found.share >= NEARLY and is_in_doubt(doc, found, forms)
+
+
+def is_between(row: str, doc: Doc, forms: Sequence[str]) -> bool:
+    """Whether it asks which of the two things that a reason tells apart: much else may be told with it."""
+    asked = OR in norms(doc) or not CHOICES.isdisjoint(forms)
+    return rows()[row].tells_apart and asked and WRONG not in forms[:1]
 
 
 def is_left_open(doc: Doc, found: Wonder, forms: Sequence[str]) -> bool:
@@ -335,12 +341,6 @@ def is_held_apart(found: Wonder, forms: Sequence[str]) -> bool:
     """Whether it asks which of two things suffers more, and all that the reason is about was said."""
     asked = found.row is not None and rows()[found.row].tells_apart and rows()[found.row].in_full
     return asked and not {WHICH, DIFFER}.isdisjoint(forms) and found.share >= ENOUGH
-
-
-def is_between(row: str, doc: Doc, forms: Sequence[str]) -> bool:
-    """Whether it asks which of the two things that a reason tells apart: much else may be told with it."""
-    asked = OR in norms(doc) or not CHOICES.isdisjoint(forms)
-    return rows()[row].tells_apart and asked and WRONG not in forms[:1]
 
 
 def is_choice(found: Wonder, topic: str, forms: Sequence[str]) -> bool:

@@ -159,6 +159,12 @@ def two_dishes(asked: Asked) -> Part | None:
     return Part(headline=told, cautions=tuple(dict.fromkeys(stops)))
 
 
+def rival_of(asked: Asked, dish: str) -> Rival | None:
+    """A dish by the method that is said where it suits it, or by its own, with its time."""
+    one = _dish(asked, dish)
+    return Rival(doing(one.case, one.request.method or ""), *one.time) if one.time else None
+
+
 def _dish(asked: Asked, dish: str) -> Asked:
     row, method = dishes()[dish], asked.request.method
     by = method if method in row.methods or method == "pressure_cook" else row.methods[0]

@@ -352,6 +352,34 @@ def test_which_of_two_is_quicker(text, way, quick, slow):
 
 
 @pytest.mark.parametrize(
+    ("text", "slow", "quick"),
+    [
+        ("which goes on first at 3,100 m, lentils or pasta", "lentils", "pasta"),
+        ("do I start the rice or the chickpeas first at 7,500 ft", "chickpeas", "rice"),
+        ("at 2,800 m I have rice, lentils and potatoes, what order do I cook them", "lentils", "rice"),
+    ],
+)
+def test_the_slowest_goes_on_first(text, slow, quick):
+    first, then = headline(text).split(" Then ")
+    assert first.startswith("First at ")
+    assert slow in first
+    assert quick in then
+    assert first_minutes(first.split("about")[1]) > first_minutes(then)
+
+
+@pytest.mark.parametrize(
+    ("text", "dish"),
+    [
+        ("roast pork belly at 6,800 ft, how long", "pork belly"),
+        ("roast chicken drumsticks at 2,000 m", "drumsticks"),
+        ("baked apple crumble at 7,000 ft, how long", "crumble"),
+    ],
+)
+def test_a_method_takes_no_half_of_a_name(text, dish):
+    assert dish in headline(text)
+
+
+@pytest.mark.parametrize(
     ("text", "begins", "dish", "feet"),
     [
         ("does rice take longer in La Paz or in Lhasa", "The same: ", "rice", (11942, 11995)),

@@ -62,6 +62,7 @@ def enough(case: Case) -> Part | None:
     if own is None or not request.portions:
         return None
     one = head(request)
+    in_pot = request.quantity_of == COOKED and millilitres(request.quantity) is not None
     guest_g = one.raw_g * over(one.way)
     wanted, does = guest_g * request.portions, tidy(own / guest_g)
     return Part(
@@ -69,7 +70,7 @@ def enough(case: Case) -> Part | None:
             "enough",
             verdict=next((word for word, share in VERDICTS if own / wanted >= share), "no"),
             own=own_words(request, own),
-            bought=bought(request),
+            bought=request.dish if in_pot and request.dish else bought(request),
             portions=number(request.portions, 0),
             served=served(one.way),
             wanted=wanted_words(request, wanted),

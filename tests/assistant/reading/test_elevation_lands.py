@@ -15,6 +15,10 @@ FT_M = 0.3048
     ("text", "metres"),
     [
         ("rice at the rifugio at 2450", 2450),
+        ("our high camp on ararat at 4200, how long for rice", 4200),
+        ("pasta on denali at 14000", 14000 * FT_M),
+        ("training in Cusco, how long for quinoa", 3399),
+        ("for how long the spaghetti in 3.100 meter", 3100),
         ("refugio at 3100, lentils, how long", 3100),
         ("potatoes at 3.4 thousand in the bale", 3400),
         ("pasta in the andes at 4100", 4100),

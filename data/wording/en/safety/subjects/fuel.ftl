@@ -68,4 +68,4 @@ why =
     The boil is cooler, so the water gets there with a little less heat; what simmers in it takes longer, and that burns
     more. Thin air slows a burner (about { $kept } % of its heat is left at { $place }), which costs time and hardly gas.
 a-litre = A litre is reckoned from cold water with some half of the heat going into the pot; an open wind can double it.
-fumes = Never burn a stove in a closed tent, van or room: carbon monoxide has no smell. Open it high and low, and take the stove out before you sleep.
+fumes = Never burn a stove in a closed tent, van or room: carbon monoxide has no smell. Open it high and low, and take the stove out before you sleep. A flame that burns yellow or leaves soot is short of air: air the room and have a gas fitter set it for the elevation.
