@@ -87,5 +87,5 @@ def test_reasons_that_were_asked_outright(text: str, words: tuple[str, ...]) -> 
 
 def test_where_somebody_learns_now_is_here_and_where_they_learned_is_not() -> None:
     assert understand("doing my stage in Quito, how long for rice").elevation_m is not None
-    assert understand("my stage in Quito taught me rice, how long for it").elevation_m is None
+    assert understand("I did my training in Quito, how long for rice").elevation_m is None
     assert understand("does pork get cooked at 4000 m").elevation_m == pytest.approx(4000)
