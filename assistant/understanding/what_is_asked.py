@@ -17,12 +17,12 @@ from assistant.understanding.wondering import (
     OR,
     SURELY,
     Wonder,
+    gives_figure,
     is_doubtful,
     is_general,
     is_meant,
     is_of_kitchen,
     is_of_methods,
-    is_outright,
     wonder,
 )
 from rules.catalogue import marked
@@ -76,7 +76,7 @@ def kitchen_subject(doc: Doc) -> Doc:
     of_reasons = of_reasons or OR in norms(doc)
     if not told and (of_reasons or not OF_FIGURES.isdisjoint(forms)):
         heard = wonder(doc)
-        doc._.wonder = found = heard if of_reasons or is_outright(heard) else Wonder()
+        doc._.wonder = found = heard if of_reasons or gives_figure(heard) else Wonder()
         mended = doc._.topic.id == TROUBLE and of_cooker(doc)
         meant = is_meant(doc, found) and not mended
         if (meant or doc._.topic.id == WHY) and holds_methods_apart(doc, found):

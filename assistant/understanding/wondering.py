@@ -338,6 +338,11 @@ def is_outright(found: Wonder) -> bool:
     return row is not None and row.outright and not row.tells_apart and found.share >= ENOUGH
 
 
+def gives_figure(found: Wonder) -> bool:
+    """Whether a reason was heard that has the figure asked for: told whatever the topic, and asked about in full."""
+    return is_outright(found) and found.row is not None and rows()[found.row].in_full
+
+
 def is_held_apart(found: Wonder, forms: Sequence[str]) -> bool:
     """Whether it asks which of two things suffers more, and all that the reason is about was said."""
     asked = found.row is not None and rows()[found.row].tells_apart and rows()[found.row].in_full

@@ -58,7 +58,7 @@ def test_what_is_believed_gets_its_verdict(text: str, verdict: str) -> None:
         # 240 °F less 13 °F
         ("what would happen to fondant cooked to 240 °F in Mexico City", ("227 °F", "240 °F")),
         ("combi steam shows 100 C at 3,200 m, do I need to call the service", ("Nothing is broken", "89.5 °C")),
-        ("will 10 min in the water bath do for plum jam at 7,000 ft", ("No, 10 min is not enough", "20 min")),
+        ("will 10 min in the water bath do for plum jam at 7,000 ft", ("No: 10 min is too short", "15 min")),
     ],
 )
 def test_what_comes_of_it_and_whose_fault_it_is(text: str, words: tuple[str, ...]) -> None:
@@ -87,5 +87,5 @@ def test_reasons_that_were_asked_outright(text: str, words: tuple[str, ...]) -> 
 
 def test_where_somebody_learns_now_is_here_and_where_they_learned_is_not() -> None:
     assert understand("doing my stage in Quito, how long for rice").elevation_m is not None
-    assert understand("my stage in Quito taught me rice, how long for it").elevation_m is None
+    assert understand("I did my training in Quito, how long for rice").elevation_m is None
     assert understand("does pork get cooked at 4000 m").elevation_m == pytest.approx(4000)
