@@ -17,7 +17,8 @@ Mark = Literal[
     "of_a_dish", "same_dish", "keeps_dish", "leaning_cues", "ends_there", "giving", "by_the_way", "scaled",
     "may_be_safety", "safety_apart", "may_be_canning", "unsure", "asks_on", "leaves_refusal", "harmless",
     "may_be_syrup", "may_be_tins", "none_beside", "laid_together", "whistled", "of_a_formula", "in_form",
-    "of_buying", "of_places", "one_time", "of_degrees", "by_example", "told_whole", "of_amounts", "unlike_a_pot",
+    "gives_verdict", "of_buying", "of_places", "one_time", "of_degrees", "by_example", "told_whole", "of_amounts",
+    "unlike_a_pot",
     "of_readings", "of_service", "of_nothing", "of_a_sign", "of_a_centre", "no_why", "knows_equipment",
 ]  # fmt: skip
 

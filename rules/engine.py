@@ -24,6 +24,9 @@ MOST_TIMES_USUAL = 3.0
 SOAK_MIN = (5 * 60.0, 30 * 60.0)
 # classes that are done at a stage of boiled sugar, which goes by the boil
 BOILED_SUGAR = ("candy", "syrup")
+# ways of an open pot, and the shortest time from which a pressure cooker is far quicker [min]; a time of the cook's own
+# is one under pressure where it is so small a part of the pot's shortest, and no more times the cooker's longest
+POTS, PRESSURE_PAYS_MIN, OF_THE_POT, OF_THE_COOKER = ("simmer", "boil", "braise", "stew"), 15.0, 0.6, 1.6
 ANY_DISH_HAS = ("oven", "time", "proof")
 # dishes that are made by a culture or a curd, whatever the pot: the room in rules/safety that knows how
 CULTURED = {"yogurt": "yogurt", "fresh cheese": "cheese_curd"}
@@ -113,8 +116,25 @@ def settle(request: Request) -> Request:
     if request.method is None and request.dish_class and by_method(request):
         from rules.foods.dishes import usual_method
 
-        return replace(request, method=usual_method(request.dish, request.dish_class))
+        method = usual_method(request.dish, request.dish_class)
+        return replace(request, method="pressure_cook" if is_under_pressure(request, method) else method)
     return request
+
+
+def is_under_pressure(request: Request, usual: str | None) -> bool:
+    """Whether the time of the cook's own is one that only a pressure cooker keeps for the dish: steel-cut oats, 4 min.
+
+    Where it is asked if a time will do, it may just be too short.
+    """
+    if request.topic != "time" or usual not in POTS or request.time_min is None or "enough" in request.forms:
+        return False
+    from rules.foods.dishes import sea_level_time
+
+    in_pot, in_cooker = (sea_level_time(request.dish, request.dish_class or "", m) for m in (usual, "pressure_cook"))
+    if in_pot is None or in_cooker is None or in_pot.low_min < PRESSURE_PAYS_MIN:
+        return False
+    longest = min(OF_THE_POT * in_pot.low_min, OF_THE_COOKER * in_cooker.high_min)
+    return (request.time_high_min or request.time_min) <= longest
 
 
 def likelier_of(request: Request) -> str | None:

@@ -104,6 +104,9 @@ def _dishes(heard: Heard, base: Request, memory: Memory) -> Iterator[Piece]:
     """The question of the whole utterance about each of its dishes."""
     if base.topic in marked("laid_together") or base.topic not in marked("of_a_dish"):
         return
+    if base.method == "pressure_cook" and sum(measure.kind == "time" for measure in heard.doc._.measures) == 1:
+        # one cooker, one time: what is in it together
+        return
     for text in parts.of_dishes(heard.doc):
         own = listen(text, memory.kitchen).hearing.request
         yield Piece(text, _placed(replace(own, topic=base.topic, subject=None, forms=base.forms, choices=()), base))

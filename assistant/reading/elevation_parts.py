@@ -38,6 +38,8 @@ SMALL = frozenset((*BETWEEN, *cues("elevation", "lands_in_metres"), *cues("eleva
 TIMES = (["time"], ["times"], ["timing"])
 # words of a kitchen beside the one whose elevation is said: it takes 25 min at 5,000 ft, how long here
 OTHER_KITCHEN = frozenset(cues("elevation", "other_kitchen"))
+# what is printed on these is of no kitchen
+PACKETS = frozenset(("box", "packet", "package", "label", "bag", "packaging", "carton"))
 SENTENCE_ENDS = (".", "?", "!", ";")
 TIMED_REACH = 9
 # figures of a bake or a pot that belong to the place beside them
@@ -133,7 +135,11 @@ def _is_own(lead: Sequence[str]) -> bool:
 
 
 def _takes(sentence: Sequence[str], lead: Sequence[str]) -> bool:
-    return any(verb in lead for verb in TAKES) and not any(word in sentence for word in QUESTIONS)
+    return (
+        not PACKETS.intersection(sentence)
+        and any(verb in lead for verb in TAKES)
+        and not any(word in sentence for word in QUESTIONS)
+    )
 
 
 def settle(words: Sequence[str], mentions: list[Elevation], measures: Sequence[Measure]) -> list[Elevation]:
@@ -144,7 +150,7 @@ def settle(words: Sequence[str], mentions: list[Elevation], measures: Sequence[M
         mentions = [
             replace(m, role="rejected") if i < corrected and m.role == role else m for i, m in enumerate(mentions)
         ]
-    mentions = _compared(words, mentions)
+    mentions = _compared(words, [_here_whose_time_is_asked(words, m, measures) for m in mentions])
     kept = [i for i, m in enumerate(mentions) if m.role not in ("rejected", "apart")]
     here = [i for i in kept if mentions[i].role == "here"]
     if len(kept) < 2:
@@ -178,6 +184,15 @@ def _here_of_time(words: Sequence[str], mention: Elevation) -> Elevation:
     told_by_time = mention.role == "from" and not mention.place and words[mention.end : mention.end + 1] in TIMES
     lone = told_by_time and _role_before(words[max(0, mention.start - REACH) : mention.start]) is None
     return replace(mention, role="here") if lone else mention
+
+
+def _here_whose_time_is_asked(words: Sequence[str], mention: Elevation, measures: Sequence[Measure]) -> Elevation:
+    """A place whose time ends the question has none yet: 20 min in Lima, Cusco time?"""
+    behind = words[mention.end : mention.end + 2]
+    ends = behind[:1] in TIMES and (len(behind) == 1 or behind[1] in SENTENCE_ENDS)
+    told = any(m.kind in OF_A_POT and m.end <= mention.start for m in measures)
+    asked = mention.role == "from" and bool(mention.place) and ends and told
+    return replace(mention, role="here") if asked else mention
 
 
 def _here_of_last(mention: Elevation) -> Elevation:

@@ -5,14 +5,17 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cache
 from itertools import groupby
 
 from assistant.recipes.lines import any_of, read_line
 from assistant.recipes.pasted import Pasted
+from rules import tables
 
 FEWEST_LINES, FEWEST_BARE, LONGEST_TEXT = 2, 3, 1_000
 # amounts without a unit are grams from here on: two hundred and fifty of flour, but three eggs
 SMALLEST_G = 20.0
+WEIGHED = ("fat", "flour", "sugar", "yeast", "leavening", "salt", "starch")
 # a piece of a sentence ends at a sign or at "and"; amounts without a sign between them, before the next figure
 _CUT = re.compile(r"\s*(?:,(?!(?<=\d,)\d)|[;:\n+&]|/(?!\d)|\.(?=\s|$)|\band\b|\bplus\b)\s*", re.IGNORECASE)
 _NEXT_FIGURE = re.compile(r"(?<=[a-z])\s+(?=\d)", re.IGNORECASE)
@@ -26,11 +29,15 @@ _BESIDES = re.compile(
 
 @dataclass(frozen=True, slots=True)
 class Piece:
-    """A piece of a sentence. line: as an ingredient line, where it is one; grams: whether its unit was left out"""
+    """A piece of a sentence. line: as an ingredient line, where it is one; grams: whether its unit was left out
+
+    small: what it is in grams where it is so little that it is grams only among others: 250 butter, 10 yeast
+    """
 
     text: str
     line: str = ""
     grams: bool = False
+    small: str = ""
 
 
 def told(text: str) -> Pasted | None:
@@ -44,6 +51,8 @@ def told(text: str) -> Pasted | None:
     if len(text) > LONGEST_TEXT:
         return None
     pieces = [piece for part in _CUT.split(text) if part for piece in _pieces(part)]
+    if sum(piece.grams for piece in pieces) > 1:
+        pieces = [Piece(piece.text, piece.small, grams=True) if piece.small else piece for piece in pieces]
     lines = [piece for piece in pieces if piece.line]
     if len(lines) < FEWEST_BARE:
         pieces = [Piece(piece.text) if piece.grams else piece for piece in pieces]
@@ -63,9 +72,12 @@ def _pieces(text: str) -> list[Piece]:
 
 
 def _piece(text: str) -> Piece:
-    known = _known(text)
-    if known:
-        return Piece(text, known)
+    known, bare = _known(text), _BARE.fullmatch(text)
+    weighed = _in_grams(bare.groupdict(), 0.0) if bare and is_weighed(text) else ""
+    if known and not (bare and weighed and float(bare["figure"]) >= SMALLEST_G):
+        return Piece(text, known, small=weighed)
+    if weighed and bare and float(bare["figure"]) < SMALLEST_G:
+        return Piece(text, small=weighed)
     for pattern in (_BARE, _TURNED):
         found = pattern.fullmatch(text)
         if found and (line := _in_grams(found.groupdict())):
@@ -81,9 +93,27 @@ def _known(text: str) -> str:
     return text if line.unit or line.mass_from == "each" else ""
 
 
-def _in_grams(found: dict[str, str | None]) -> str:
+def is_weighed(text: str) -> bool:
+    """Whether bakers weigh it, so that a number of it without a unit is grams: butter and yeast, no eggs or bananas."""
+    line = read_line(text)
+    return line is not None and bool(line.known) and what_role(line.item) in WEIGHED
+
+
+def what_role(item: str) -> str | None:
+    """The role of an ingredient by its name; None for one that is not known."""
+    return roles().get(item)
+
+
+@cache
+def roles() -> dict[str, str]:
+    """The role of every ingredient, by all its names."""
+    rows = tables.read_toml("lexicon/ingredients.toml")["ingredient"]
+    return {name: row["role"] for row in rows for name in (row["name"], *row["heard_as"])}
+
+
+def _in_grams(found: dict[str, str | None], least_g: float = SMALLEST_G) -> str:
     figure, unit = found["figure"] or "0", found.get("unit")
-    if not unit and float(figure) < SMALLEST_G:
+    if not unit and float(figure) < least_g:
         return ""
     return _known(f"{figure} {unit or 'g'} {found['name']}")
 

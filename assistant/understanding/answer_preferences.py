@@ -13,6 +13,8 @@ LIDS = {False: cues("lid", "off"), True: cues("lid", "on")}
 SOAKS = {False: cues("soak", "off"), True: cues("soak", "on")}
 SYSTEMS: dict[Units, tuple[str, ...]] = {"metric": cues("units", "metric"), "us": cues("units", "us")}
 METRIC_UNITS = ("m", "km", "degC", "kg", "g", "ml", "l", "dl", "hPa", "kPa", "cm", "mm")
+# what cookers and gauges are marked in everywhere
+EVERYWHERE = {"psi"}
 US_UNITS = ("ft", "mi", "degF", "lb", "oz", "inHg", "qt", "gal", "pt", "in", "fl_oz", "psi")
 
 
@@ -41,5 +43,5 @@ def system(words: Sequence[str]) -> Units | None:
 def spoken_system(words: Sequence[str], measures: Iterable[Measure]) -> Units | None:
     """The system asked for by name, or metric where all that was measured is metric."""
     units = {m.unit for m in measures}
-    metric = units.intersection(METRIC_UNITS) and not units.intersection(US_UNITS)
+    metric = units.intersection(METRIC_UNITS) and not (units - EVERYWHERE).intersection(US_UNITS)
     return system(words) or ("metric" if metric else None)

@@ -19,7 +19,8 @@ Doc.set_extension("asked_way", default=None, force=True)
 @Language.component("kitchen_ways", requires=["doc._.forms"], assigns=["doc._.asked_way"])
 def kitchen_ways(doc: Doc) -> Doc:
     """Hear which way is asked about."""
-    if any(form.id in WITH_A_WAY for form in doc._.forms):
+    bare = not doc._.forms and any(token.text == "?" for token in doc)
+    if bare or any(form.id in WITH_A_WAY for form in doc._.forms):
         doc._.asked_way = asked_way(doc)
     return doc
 

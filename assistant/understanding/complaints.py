@@ -32,6 +32,8 @@ MOST_AGAINST = 4.0
 MOST_AGAINST_A_FORMULA, FEWEST_AMOUNTS = 14.0, 2
 # words that ask for the cause or the mend, and those that tell it is the asker's own dish
 ASKS_CAUSE, OWN, CHANGES = (cues("complaint", name) for name in ("asks_cause", "own", "changes"))
+# a dentist is asked for, whatever broke the tooth
+NOT_OF_FOOD = "trades"
 SAVING = cues("saving", "words")
 COOKER_FAULTS = ("no_pressure", "vent_steams", "burn_notice")
 
@@ -42,6 +44,8 @@ COOKER_FAULTS = ("no_pressure", "vent_steams", "burn_notice")
 def kitchen_complaints(doc: Doc) -> Doc:
     """Take a complaint for a question about what went wrong; and what is only feared for the question next to it."""
     topic = doc._.topic
+    if NOT_OF_FOOD in doc._.signs:
+        return doc
     most = MOST_AGAINST_A_FORMULA if tells_formula(doc) else MOST_AGAINST
     if (complains(doc) or asks_to_save(doc)) and (against(topic) < most or of_cooker(doc)):
         # what went into another tin for the same time is answered by its tins

@@ -195,10 +195,49 @@ def hear(doc: Doc) -> tuple[Heard, ...]:
     measured = {i for measure in doc._.measures for i in range(measure.start, measure.end)}
     # the words of a measure tell no act: 20 quarts is no canning
     told = (h for h in _of_words(doc) if h.start not in measured or concepts()[h.concept].kind != "act")
-    heard = (*told, *_of_lexicon(doc), *_of_ages(doc))
+    named, called = (*_names_of_places(doc), *_complaints(doc)), _called_like_food(doc)
+    heard = tuple(
+        h
+        for h in (*told, *_of_lexicon(doc), *_of_ages(doc))
+        if not any(a <= h.start and h.end <= b for a, b in named)
+        and not (h.end - 1 in called and (h.end - h.start > 1 or concepts()[h.concept].kind == "food"))
+    )
     foods = frozenset(i for h in heard if concepts()[h.concept].kind == "food" for i in range(h.start, h.end))
     verbs = (Heard(at, at + 1, CANNING) for at in can_verb.positions(doc, foods))
     return tuple(dict.fromkeys((*heard, *verbs)))
+
+
+def _names_of_places(doc: Doc) -> Iterator[tuple[int, int]]:
+    """Names of places in several words, which tell of nothing else: Big Bear is no bear, Salt Lake no lake.
+
+    A name that was guessed from a spelling may be another word.
+    """
+    names = ((f, f.id.lower().split()) for f in doc._.found if f.kind == "place" and len(f) > 1)
+    return ((f.start, f.end) for f, name in names if norms(doc)[f.start : f.end] == name[: len(f)])
+
+
+def _called_like_food(doc: Doc) -> frozenset[int]:
+    """Words that a place is called by, before a valley or a village: a kitchen in Bear Valley cooks no bear.
+
+    A single word that is no food still tells what it is: the water of a mining town.
+    """
+    words = norms(doc)
+    return frozenset(i for i in range(len(words) - 1) if words[i + 1] in family(SHARED)["land"] and words[i].isalpha())
+
+
+def _complaints(doc: Doc) -> Iterator[tuple[int, int]]:
+    """What is wrong with a dough, a pasta or a sweet, which is a fault and no sign of what is eaten: gummy pancakes.
+
+    A food that spoils beside it may be what is meant.
+    """
+    classes = {dishes()[f.id].dish_class for f in doc._.found if f.kind == "dish"}
+    if classes and classes <= _of_dough():
+        yield from ((f.start, f.end) for f in doc._.found if f.kind == "symptom")
+
+
+@cache
+def _of_dough() -> frozenset[str]:
+    return frozenset(family(SHARED)["fault_classes"])
 
 
 def _of_words(doc: Doc) -> Iterator[Heard]:

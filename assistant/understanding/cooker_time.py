@@ -16,8 +16,11 @@ TIME = "time"
 WHY = "why"
 TROUBLE = "troubleshoot"
 ORDER = "order"
+LIQUID = "liquid"
 COOKER, RELEASE, WHISTLE = "pressure_cook", "release", "whistle"
+ELECTRIC = "electric_pressure_cooker"
 OF_TIME = ("longer", "shorter")
+AMOUNT, POURED = ("how_much", "more"), ("water", "liquid", "cups", "cup", "broth", "ratio")
 # what asks for the pressure itself: what psi, how many pounds, which weight
 ASKS, ASKED = (
     ("what", "which", "many", "much", "whats"),
@@ -34,7 +37,8 @@ def kitchen_cooker_time(doc: Doc) -> Doc:
     How much longer it takes with no dish named is told by the room of pressure.
     """
     counted = doc._.topic.id == ORDER and whistles.heard(doc) is not None
-    sure = counted or doc._.topic.id == PRESSURE or (doc._.topic.id == TIME and speaks_of_cooker(doc))
+    told = doc._.topic.id == LIQUID and speaks_of_cooker(doc) and not asks_amount(doc)
+    sure = counted or told or doc._.topic.id == PRESSURE or (doc._.topic.id == TIME and speaks_of_cooker(doc))
     if sure and asks_time(doc):
         doc._.topic = replace(doc._.topic, id=TIME, margin=max(doc._.topic.margin, UNSURE))
     elif (doc._.topic.id == WHY and checks_time(doc)) or (doc._.topic.id == TROUBLE and may_be_done(doc)):
@@ -46,8 +50,14 @@ def kitchen_cooker_time(doc: Doc) -> Doc:
 
 def speaks_of_cooker(doc: Doc) -> bool:
     """Whether a pressure cooker or its whistles are named."""
-    cooker = any((one.kind, one.id) == ("method", COOKER) for one in doc._.found)
+    cooker = any((one.kind, one.id) in (("method", COOKER), ("equipment", ELECTRIC)) for one in doc._.found)
     return cooker or whistles.heard(doc) is not None
+
+
+def asks_amount(doc: Doc) -> bool:
+    """Whether it is asked how much: water by the cup, or more of it."""
+    words = [token.norm_ for token in doc]
+    return any(form.id in AMOUNT for form in doc._.forms) or any(word in POURED for word in words)
 
 
 def checks_time(doc: Doc) -> bool:

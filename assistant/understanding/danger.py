@@ -11,6 +11,7 @@ from spacy.tokens import Doc
 from assistant.understanding import alarm, scene, spread, unclaimed
 from assistant.understanding.alarm import Alarm
 from assistant.understanding.hazards import Figures, Hazard, hazard_of, hazards, holding, nearly
+from assistant.understanding.safety_subjects import VINEGAR
 from assistant.understanding.scene import Scene
 from rules.catalogue import marked
 
@@ -21,12 +22,21 @@ SHORT = 18
 SOME = 0.05
 # what the net must say, 0 to 1: for a hazard that was heard in one breath, for one that was put together from afar, and
 # for a warning of its own in general words
-NEAR_FROM, SPREAD_FROM, ALONE_FROM = 0.12, 0.3, 0.35
+NEAR_FROM, SPREAD_FROM, ALONE_FROM = 0.15, 0.3, 0.35
+# the same for what needs little leave, a question whether it will do, and for what needs the more: a question that
+# is plainly about another matter, how long or how hot, while the pieces stand in sentences that nothing joins
+ASKED_FROM, OTHER_MATTER_FROM = 0.1, 0.6
 # from where the rule of the family it hears is said after the words on a hazard of another
 SURE_FROM = 0.9
 # words between two things that tell of danger, and forms of question that ask about it
 MOST_BETWEEN = 16
 ASKS_SAFETY = frozenset(("safe", "is_ok", "can_it", "enough", "done", "is_true"))
+# forms that ask about the cooking itself, and those that ask about safety and nothing else
+ASKS_COOKING = frozenset(
+    ("how_long", "how_hot", "how_much", "why", "which", "wrong", "factor", "more", "changes", "differ", "remaining")
+)
+ASKS_DANGER = frozenset(("safe",))
+CANNING, PEOPLE, CLEANING = "canning", "people", "sanitising"
 SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
 
 
@@ -80,31 +90,58 @@ def listen(doc: Doc, before: Scene) -> Listened:
 def granted(hazard: Hazard, doc: Doc, heard: HeardIn, alarmed: Alarm) -> bool:
     """Whether a hazard that holds is one: the net does not take it for harmless, and what is said of people is of food.
 
-    A hazard that is only told about, not refused, needs nobody's leave unless chance brought its pieces together;
-    nor does one with a figure of its own, or in a question about safety, whose pieces were said in one breath.
+    A hazard that is only told about, not refused, needs nobody's leave unless chance brought its pieces together; nor does
+    one that is sure or has a figure of its own, or in a question about safety, whose pieces were said in one breath.
     """
     if hazard.beside:
-        return spread.names_food_beside(doc, hazard)
-    near = heard.spreads[hazard.id] in spread.NEAR
-    if near and (hazard.numeric or any(form.id in ASKS_SAFETY for form in doc._.forms)):
+        return hazard.family != PEOPLE or spread.names_food_beside(doc, hazard)
+    apart = heard.spreads[hazard.id] == spread.APART
+    if apart and asks_another_matter(doc) and alarmed.danger < OTHER_MATTER_FROM:
+        return False
+    if hazard.subject is not None and not apart:
         return True
-    least = NEAR_FROM if near else SPREAD_FROM
-    told = hazard.subject is not None and heard.spreads[hazard.id] != spread.APART
-    return told or alarmed.danger >= least
+    forms = {form.id for form in doc._.forms}
+    near = heard.spreads[hazard.id] in spread.NEAR
+    if near and (hazard.sure or hazard.numeric or not forms.isdisjoint(ASKS_DANGER)):
+        return True
+    asked = near and not forms.isdisjoint(ASKS_SAFETY)
+    return alarmed.danger >= (ASKED_FROM if asked else NEAR_FROM if near else SPREAD_FROM)
+
+
+def asks_another_matter(doc: Doc) -> bool:
+    """Whether a question is about the cooking, how long or why, and in no word about safety."""
+    forms = {form.id for form in doc._.forms}
+    return not forms.isdisjoint(ASKS_COOKING) and forms.isdisjoint(ASKS_DANGER)
 
 
 def warns_alone(doc: Doc, heard: HeardIn, before: Scene, alarmed: Alarm) -> bool:
     """Whether the net warns of what no hazard says: it is alarmed, and things are named that tell of such danger.
 
-    They are two that stand together, one now and one before, or one in a question about safety.
+    They are two that stand together, one now and one before, or one in a question about safety. In a question about
+    the cooking the net must be surer, but for jars; and people are warned of what they are given to eat.
     """
-    if alarmed.danger < ALONE_FROM or not _may_alarm(doc, heard, before):
+    least = OTHER_MATTER_FROM if alarmed.family != CANNING and asks_another_matter(doc) else ALONE_FROM
+    if doc._.safety == VINEGAR:
+        # full vinegar is acid, which no word of the net stands for
+        return False
+    if alarmed.danger < least or not _may_alarm(doc, heard, before):
         return False
     told = alarm.telling(alarmed.family)
-    places = sorted({h.start for h in doc._.concepts if h.concept in told})
+    if doc._.subject == CLEANING and alarmed.family == PEOPLE:
+        # what is cleaned for people is told by its own room
+        return False
+    heard_told = [h for h in doc._.concepts if h.concept in told]
+    places = sorted({h.start for h in heard_told})
+    if not before.concepts and not _names_food(doc) and all(scene.kind(h.concept) == "person" for h in heard_told):
+        return False
     together = any(later - earlier <= MOST_BETWEEN for earlier, later in pairwise(places))
     asks = any(form.id in ASKS_SAFETY for form in doc._.forms)
     return bool(places) and (together or asks or not told.isdisjoint(heard.held - heard.own))
+
+
+def _names_food(doc: Doc) -> bool:
+    named = any(f.kind in ("dish", "ingredient") for f in doc._.found)
+    return named or any(scene.kind(h.concept) == "food" for h in doc._.concepts)
 
 
 def besides(hazard: Hazard | None, ranked: Sequence[Hazard], alarmed: Alarm) -> tuple[Hazard, ...]:

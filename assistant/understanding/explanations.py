@@ -17,7 +17,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from assistant.understanding.senses import SENSE, Slot, alternative, features_of
-from rules.topics.why import Polarity, catalogue
+from rules.topics.why import Polarity, catalogue, rows
 
 # how much words side by side add, each part of what it is about, and a word that no explanation has
 PAIR, FRAME, UNKNOWN = 0.6, 0.7, 2.4
@@ -169,6 +169,8 @@ def nearest(said: Sequence[Slot], idle: frozenset[str], among: Numbers) -> list[
         of = book.candidates[among[at]]
         if not _holds(of.never, heard):
             framed = all(_holds(part, heard) for part in of.about)
+            if not framed and rows()[of.row].in_full:
+                continue
             extra = FRAME * len(of.about) + (STATED if of.belief else 0.0) if framed else 0.0
             share = float(counted[at]) / whole if whole else 1.0
             matches.append(Match(of, float(told[at]) + extra, share, framed, float(telling[at])))

@@ -14,6 +14,7 @@ from spacy.tokens import Doc
 from assistant.reading.spans import Found, Kind
 from assistant.reading.text import fold
 from assistant.reading.tokens import norms
+from assistant.understanding import bare_cooker
 from rules import tables
 from rules.foods.dishes import dishes
 
@@ -102,6 +103,7 @@ def plain_phrases() -> list[str]:
 def hear(words: Sequence[str]) -> tuple[Found, ...]:
     """The phrases among lower-case words, overlaps settled."""
     heard = [found for found in settle(without_heads(words, matches(words))) if found.kind != "plain"]
+    heard = sorted((*heard, *bare_cooker.found(words, heard)), key=lambda found: found.start)
     return tuple(as_verb(words, found, heard) for found in heard)
 
 

@@ -17,10 +17,12 @@ from assistant.understanding import (
     answer_preferences,
     bake_subject,
     corrected,
+    done_jars,
     fault_questions,
     faults,
     kitchen_told,
     lexicon,
+    paced,
     packed,
     serving,
     small_talk,
@@ -53,6 +55,7 @@ say = sentences("understanding/request")
 
 TIMER = "timer"
 WHY = "why"
+ISOMALT, SELF_RISING = "isomalt", "self-rising flour"
 TROUBLE = "troubleshoot"
 # two readings of one temperature, in the units of either scale [degF]
 SAME_F = 1.0
@@ -147,6 +150,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     dish = dish or amounts.made_of(doc, amounts.bird(main_dish(found, topic), doc), topic)
     dish = dish or ("white rice" if topic == "liquid" and "rice_cooker" in tools else None)
     dish = wanted.egg(dish, words)
+    # whatever is made with it is cooked as it is
+    dish = ISOMALT if topic == "sugar_stage" and any(f.id == ISOMALT for f in found) else dish
     method = spoken_method(words, found) or implied_method(words, topic) or method_of(tools)
     method = "bake" if method == "steam" and steams_the_oven(words, dish) else method
     method = "sous_vide" if cooks_in_bag(words, doc, method) else in_a_bath(method, dish, words)
@@ -179,11 +184,16 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     elliptical = unclaimed.is_elliptical(doc) or unclaimed.elsewhere(doc)
     timers = timer_words.heard(doc)
     weighed = [m for m in dry_measures(doc, topic) if m.end != times.rated]
+    # whoever says so in a place says it of that place, where no other is named
+    of_there = height.here_m is None and any(form.id == "is_true" for form in doc._.forms)
+    hearsay_m = height.from_m if of_there else None
     request = Request(
         text=doc.text,
         topic=topic,
         subject=doc._.subject,
-        amounts=what_is_in_it.amounts(doc) if topic == TROUBLE else (),
+        amounts=what_is_in_it.amounts(doc) if topic == TROUBLE or _is_raised_by_flour(doc, topic) else (),
+        **risen(doc, topic),
+        stages=what_is_asked.stages_named(doc) if topic == "sugar_stage" else (),
         struck=fault_questions.struck(doc) if topic == TROUBLE else (),
         either=fault_questions.either(doc) if topic == TROUBLE else (),
         blames_place=topic == TROUBLE and fault_questions.blamed(doc),
@@ -193,10 +203,10 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         **({"dish": dish} | rivals(doc, dish, method)),
         dish_class=dishes()[dish].dish_class if dish else "general" if no_such else None,
         method=None if topic in marked("no_method") and not (elliptical and topic in marked("slots_alone")) else method,
-        elevation_m=_first(height.here_m, barometer.elevation_m, boiled_m),
+        elevation_m=_first(height.here_m, hearsay_m, barometer.elevation_m, boiled_m),
         elevation_from=height.known_from or ("barometer" if barometer.elevation_m is not None else None)
         or ("boil_test" if boiled_m is not None else None),
-        from_elevation_m=height.from_m,
+        from_elevation_m=None if hearsay_m is not None else height.from_m,
         elevations_m=height.all_m,
         place=height.place,
         sets_kitchen=kitchen_told.tells(doc),
@@ -204,7 +214,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         **time_slots(times, topic, method),
         temperature_c=temp_c,
         temperature_of=temperature_of(doc, temp_c),
-        quantity=of_the_subject(doc, quantity([yielded[0]] if yielded else weighed, words, gauge)),
+        quantity=(paced.amount(doc) if topic == "bake_adjust" and paced.times(doc) else None)
+        or of_the_subject(doc, quantity([yielded[0]] if yielded else weighed, words, gauge)),
         quantity_of=None if yielded else amounts.quantity_of(doc, dish, count),
         own_yield=yielded[1].low / yielded[0].low if yielded else None,
         count=count,
@@ -225,6 +236,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         ahead=said(words, AHEAD),
         jars=packed.jars(doc),
         packing=packed.packing(doc),
+        jarred=(jarred := done_jars.told(doc)),
+        jarred_ago_min=done_jars.ago_min(doc) if jarred else None,
         timer_action=timers.action if topic == TIMER else None,
         timer_name=timers.name if topic == TIMER else "",
         small_talk=talk if topic == "smalltalk" else None,
@@ -489,6 +502,17 @@ def vessels(measure: Measure, words: Sequence[str]) -> int:
     at = measure.start - (2 if words[measure.start - 1] in ("x", "of", "big", "large") and measure.start > 1 else 1)
     counted = figures.number_from(words[: at + 1], at)
     return int(counted.value) if counted and counted.end == at + 1 and 1 < counted.value <= MOST_VESSELS else 1
+
+
+def _is_raised_by_flour(doc: Doc, topic: str) -> bool:
+    """Whether there is powder in the flour itself."""
+    return topic == "bake_adjust" and any(f.id == SELF_RISING for f in doc._.found)
+
+
+def risen(doc: Doc, topic: str) -> dict[str, Any]:
+    """The two times by which a dough is told, where its yeast goes by them."""
+    own = paced.times(doc) if topic == "bake_adjust" else None
+    return {"rise_min": own[0], "rise_wanted_min": own[1]} if own else {}
 
 
 def of_the_subject(doc: Doc, first: Quantity | None) -> Quantity | None:

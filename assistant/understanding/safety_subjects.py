@@ -11,6 +11,8 @@ from spacy.tokens import Doc
 
 from assistant.reading.text import fold
 from assistant.reading.tokens import norms
+from assistant.understanding import done_jars
+from assistant.understanding.cue_words import cues, said
 from assistant.understanding.forms import patterns_heard
 from assistant.understanding.topics import UNSURE
 from rules import book, tables
@@ -23,6 +25,10 @@ PRESERVE = "preserve"
 # dishes and words that a question of preserving has, and one of cooking has not
 KEPT_CLASSES = {"pickle", "jam", "canned_low_acid", "canned_high_acid", "dried_fruit", "fruit"}
 OF_PRESERVING = ("to can", "canner", "canning", "jar", "jars", "keep", "dry", "drying", "dehydrate", "freeze", "cure")
+
+# pickles in vinegar, and words that ask whether they must be boiled at all
+VINEGAR, WITHIN = "vinegar_pickles", 9
+VINEGARS, NO_VINEGAR, MUST, BOILED = (cues("vinegar_pickles", name) for name in ("vinegars", "other", "must", "boiled"))
 
 # the weights that there are for a canner
 POUNDS, WEIGHTS = ("lb", "psi"), (5, 10, 15)
@@ -68,10 +74,15 @@ def kitchen_safety(doc: Doc) -> Doc:
     """Hear a subject of food safety. One of preserving sets the topic, and so does any where the topic was unsure."""
     if (puts_up(doc) or packs_jars(doc) or weighs_down(doc)) and doc._.topic.id in marked("may_be_canning"):
         doc._.topic = replace(doc._.topic, id=PRESERVE)
+    if done_jars.told(doc) or done_jars.under_gauge(doc):
+        doc._.topic = replace(doc._.topic, id=PRESERVE, margin=max(doc._.topic.margin, UNSURE))
     settle_jam(doc)
     words = norms(doc)
     if patterned := patterned_subject(doc, " ".join(words)):
         doc._.safety, doc._.topic = patterned.id, replace(doc._.topic, id=patterned.topic)
+        return doc
+    if keeps_in_vinegar(doc):
+        doc._.safety, doc._.topic = VINEGAR, replace(doc._.topic, id=PRESERVE, margin=UNSURE)
         return doc
     if cooks_instead(doc, " ".join(words)):
         doc._.topic = replace(doc._.topic, id=next(t for t, _ in doc._.topic.scores if t != PRESERVE))
@@ -100,6 +111,21 @@ def patterned_subject(doc: Doc, text: str) -> Subject | None:
 def is_patterned(id: str | None) -> bool:
     """Whether a subject is told by patterns: nothing else that a question sounds like counts then."""
     return id in subjects() and subjects()[id].patterned
+
+
+def keeps_in_vinegar(doc: Doc) -> bool:
+    """Whether it is asked if a pickle in vinegar must be boiled or processed at all, and nothing else is in it.
+
+    >>> from assistant.understanding.pipeline import read
+    >>> keeps_in_vinegar(read("do i have to process my vinegar piccalilli jars"))
+    True
+    """
+    words = norms(doc)
+    pickled = any(f.kind == "dish" and dishes()[f.id].dish_class == "pickle" for f in doc._.found)
+    if not pickled or not said(words, VINEGARS) or said(words, NO_VINEGAR):
+        return False
+    starts = [i for i, word in enumerate(words) if word in MUST]
+    return any(word in BOILED for i in starts for word in words[i : i + WITHIN])
 
 
 def cooks_instead(doc: Doc, text: str) -> bool:

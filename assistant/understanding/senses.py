@@ -102,8 +102,8 @@ def is_at_sea(number: Number) -> bool:
     return REPORTED_HPA[0] <= number.value <= REPORTED_HPA[1]
 
 
-def slots(doc: Doc) -> tuple[Slot, ...]:
-    """The words of an utterance that say something, each with all it may stand for."""
+def slots(doc: Doc, within: range | None = None) -> tuple[Slot, ...]:
+    """The words of an utterance that say something, each with all it may stand for; within: only those there."""
     lexical = _of_lexicon(doc)
     figures = {i for m in (*doc._.measures, *doc._.clock, *doc._.numbers) for i in range(m.start, m.end)}
     places = {i for e in doc._.elevations for i in range(e.start, e.end)}
@@ -116,6 +116,8 @@ def slots(doc: Doc) -> tuple[Slot, ...]:
     ][:1]
     for start, end, features in _told(stems(doc)):
         inside = range(start, end)
+        if within is not None and start not in within:
+            continue
         if any(len(inside) < len(town) and start in town and end - 1 in town for town in towns):
             continue
         more = frozenset(feature for i in inside for feature in lexical.get(i, ()))

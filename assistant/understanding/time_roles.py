@@ -35,6 +35,14 @@ BAKED, FOR, AT, BAKED_MIN = (
     ("at", "@"),
     (5.0, 180.0),
 )
+# the box says 11, or 7 to 8 [min]
+TO = ("to", "-", "or")
+PACKETS = frozenset(("box", "packet", "package", "label", "bag", "packaging", "carton", "pack"))
+SAYS, NO_MINUTES, PRINTED_MIN = (
+    ("says", "said", "say"),
+    ("f", "c", "degrees", "°", "cups", "cup", "people"),
+    (2.0, 90.0),
+)
 # words of a time that is of another kitchen, or printed
 ELSEWHERE = frozenset(
     ("box", "says", "said", "recipe", "book", "label", "packet", "bag", "card", "sea", "home", "takes", "took")
@@ -100,13 +108,29 @@ def heard(doc: Doc) -> Times:
     stood_min = stretches.hours(doc) * MINUTES_PER_HOUR if SINCE in set(norms(doc)) else 0.0
     return Times(
         first=_ends(times[0]) if times else None,
-        baseline=next((_ends(m) for m, part in parts if part in (KNOWN, BASELINE)), None),
+        baseline=next((_ends(m) for m, part in parts if part in (KNOWN, BASELINE)), None) or _printed(doc, times),
         elapsed_min=next(
             (_middle(m) for m, part in parts if part == ELAPSED), stood_min or _bare_min(doc, times, said, ELAPSED)
         ),
         planned_min=next((_middle(m) for m, part in parts if part == PLANNED), _bare_min(doc, times, said, PLANNED)),
         rated=rate.weight_ends if rate else None,
     )
+
+
+def _printed(doc: Doc, times: Sequence[Measure]) -> tuple[float, float] | None:
+    """A bare number that a packet says, which is of minutes: the box says 11."""
+    if times:
+        return None
+    taken = {i for m in (*doc._.measures, *doc._.elevations, *doc._.clock) for i in range(m.start, m.end)}
+    words = norms(doc)
+    for number in doc._.numbers:
+        before = words[max(number.start - 3, 0) : number.start]
+        printed = not PACKETS.isdisjoint(before) and before[-1:] and before[-1] in SAYS
+        bare = number.start not in taken and (number.end == len(words) or words[number.end] not in NO_MINUTES)
+        if printed and bare and PRINTED_MIN[0] <= number.value <= PRINTED_MIN[1]:
+            ends = (n.value for n in doc._.numbers if n.start == number.end + 1 and words[number.end] in TO)
+            return number.value, max(number.value, next(ends, number.value))
+    return None
 
 
 def _baked(doc: Doc) -> Iterator[Measure]:

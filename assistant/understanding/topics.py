@@ -34,6 +34,13 @@ BAKE = "bake_adjust"
 REASON = "why"
 NOTHING_KNOWN = "out_of_scope"
 NOTHING_SAID = "help"
+# what tells that the fat of a sweet is asked about, and not its syrup
+OF_FAT = (
+    frozenset(("frying", "fry", "fried", "fryer")),
+    frozenset(("oil", "fat", "ghee", "fryer", "temp", "temperature")),
+)
+# who is looked for in a town is no food
+TRADES = "trades"
 START, END = "^", "$"
 BEGINS = "begins:"
 BEGINNINGS = (3, 4, 5)
@@ -81,8 +88,13 @@ class Weights:
 def kitchen_topic(doc: Doc) -> Doc:
     """Decide the topic."""
     doc._.topic = decide(doc)
+    if TRADES in doc._.signs and not doc._.measures:
+        doc._.topic = Topic(NOTHING_KNOWN, CUE_WEIGHT, ())
+        return doc
     if doc._.topic.id == STAGE and any(f.kind == "dish" and dishes()[f.id].dish_class == SWEET for f in doc._.found):
         doc._.topic = replace(doc._.topic, margin=max(doc._.topic.margin, CUE_WEIGHT))
+    if doc._.topic.id == STAGE and OF_FAT[1].intersection(norms(doc)) and OF_FAT[0].intersection(norms(doc)):
+        doc._.topic = replace(doc._.topic, id="temperature", margin=max(doc._.topic.margin, CUE_WEIGHT))
     if doc._.topic.id == STAGE and syrups.judges_the_test(doc):
         doc._.topic = replace(doc._.topic, id=REASON, margin=max(doc._.topic.margin, CUE_WEIGHT))
     elif doc._.topic.id in marked("may_be_syrup") and syrups.boiled_to(doc):

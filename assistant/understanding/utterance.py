@@ -10,7 +10,7 @@ from spacy.tokens import Doc
 from assistant.reading import elevation_mentions
 from assistant.reading.text import LONGEST, clean
 from assistant.reading.tokens import norms
-from assistant.understanding import what_is_in_it
+from assistant.understanding import bake_subject, what_is_in_it
 from assistant.understanding.complaints import TROUBLE
 from assistant.understanding.pipeline import read_clean
 from assistant.understanding.request import Hearing, hear
@@ -51,7 +51,12 @@ def listen(text: str, kitchen: Kitchen, awaited: str | None = None) -> Utterance
         if recipe.request.topic == TROUBLE:
             recipe = replace(recipe, request=with_amounts(recipe.request, text, found))
         return Utterance(text, doc, placed(recipe, text, kitchen))
-    of_all = hearing.request.topic in marked("of_a_formula") and not asks_of_one(hearing.request)
+    outright = bake_subject.asked_outright(doc) if hearing.request.topic in marked("of_a_formula") else None
+    asked_of_it = (
+        outright is not None and outright == hearing.request.subject and "convert" not in hearing.request.forms
+    )
+    of_one = asks_of_one(hearing.request) or hearing.request.rise_min is not None or asked_of_it
+    of_all = hearing.request.topic in marked("of_a_formula") and not of_one
     formula = _told(text) if of_all else None
     if formula:
         return Utterance(text, doc, with_recipe(hearing, text, _titled(formula.recipe, hearing), alone=True))

@@ -10,16 +10,19 @@ from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
 from assistant.reading.tokens import norms
-from assistant.understanding import bake_subject, cooker_time, faults
+from assistant.understanding import bake_subject, cooker_time, done_jars, faults, paced
 from assistant.understanding.complaints import TROUBLE, complains, of_cooker
-from assistant.understanding.safety_subjects import is_patterned, settle_jam
+from assistant.understanding.safety_subjects import VINEGAR, is_patterned, settle_jam
 from assistant.understanding.wondering import (
+    OR,
+    SURELY,
     Wonder,
     is_doubtful,
     is_general,
     is_meant,
     is_of_kitchen,
     is_of_methods,
+    is_outright,
     wonder,
 )
 from rules.catalogue import marked
@@ -40,7 +43,7 @@ ADJUSTED = {
     "liquid": ("liquid", "liquids", "moisture", "hydration"),
     "leavening": ("leavening", "leavener", "leaveners", "raising agent"),
     "foam": ("whites", "whip", "peaks"),
-    "pan": ("pan", "pans", "tin", "how full"),
+    "pan": ("pan", "pans", "tin", "how full", "fill", "filled", "fill cases"),
     "proof": ("proof", "proofing", "prove", "rise", "rises", "rising", "double", "doubles", "doubled", "doubling"),
     "time": ("baking time", "bake time"),
 }
@@ -49,6 +52,11 @@ WHY = "why"
 LONGEST_BARE = 7
 # forms in which a reason may be asked for although the question sounds like another
 OF_REASONS = frozenset(("why", "is_true", "differ", "what_is", "changes", "can_it", "is_ok", "worth", "which"))
+# what a dough told by its two times is taken for; a fault with yeast in it is of its amount as well
+PACED = ("bake_adjust", "convert_recipe", "why", "time", TROUBLE)
+BULK = "bulk"
+# forms that want a figure, which a reason gives only where it is told whatever the topic
+OF_FIGURES = frozenset(("how_hot", "how_much"))
 OUTSIDE, TIME, COMPARING = "out_of_scope", "time", frozenset(("which", "differ"))
 
 Doc.set_extension("subject", default=None, force=True)
@@ -62,22 +70,32 @@ Doc.set_extension("wonder", default=Wonder(), force=True)
 )
 def kitchen_subject(doc: Doc) -> Doc:
     """Hear what is wondered at, and the subject that belongs to the topic. A reason that is meant is a why."""
-    told = is_patterned(doc._.safety)
-    if not told and (
-        doc._.topic.id in marked("of_readings") | {WHY} or not OF_REASONS.isdisjoint(form.id for form in doc._.forms)
-    ):
-        doc._.wonder = found = wonder(doc)
+    told = is_patterned(doc._.safety) or doc._.safety == VINEGAR or done_jars.told(doc)
+    forms = {form.id for form in doc._.forms}
+    of_reasons = doc._.topic.id in marked("of_readings") | {WHY} or not OF_REASONS.isdisjoint(forms)
+    of_reasons = of_reasons or OR in norms(doc)
+    if not told and (of_reasons or not OF_FIGURES.isdisjoint(forms)):
+        heard = wonder(doc)
+        doc._.wonder = found = heard if of_reasons or is_outright(heard) else Wonder()
         mended = doc._.topic.id == TROUBLE and of_cooker(doc)
         meant = is_meant(doc, found) and not mended
         if (meant or doc._.topic.id == WHY) and holds_methods_apart(doc, found):
             doc._.topic = replace(doc._.topic, id=TIME, fitting=frozenset())
         elif meant and not cooker_time.checks_time(doc):
             doc._.topic, doc._.safety = replace(doc._.topic, id=WHY, fitting=frozenset()), None
+        elif doc._.topic.id == WHY and found.row and found.belief:
+            doc._.topic = replace(doc._.topic, fitting=frozenset())
         elif doc._.topic.id == WHY:
-            doc._.topic = replace(doc._.topic, id=instead(doc, found) or WHY)
+            turned = instead(doc, found)
+            sure = turned is None and found.row is not None and found.share >= SURELY
+            doc._.topic = replace(doc._.topic, id=turned or WHY, fitting=frozenset() if sure else doc._.topic.fitting)
             settle_jam(doc)
+    if doc._.topic.id in PACED and not doc._.safety and paced.times(doc):
+        doc._.topic = replace(doc._.topic, id="bake_adjust", fitting=frozenset())
     if is_bare_dish(doc):
         doc._.topic = replace(doc._.topic, id="bake_adjust" if "baking" in doc._.signs else "time")
+    if doc._.topic.id == "bake_adjust" and BULK in norms(doc) and bake_subject.special(doc) == bake_subject.PROOF:
+        doc._.topic = replace(doc._.topic, fitting=frozenset())
     doc._.subject = str(doc._.safety) if doc._.safety else subject(doc, doc._.topic.id)
     return doc
 
@@ -106,6 +124,8 @@ def subject(doc: Doc, topic: str) -> str | None:
             return stage(" ".join(words))
         case "troubleshoot":
             return next(iter(faults.told(doc)), None)
+        case "bake_adjust" if paced.times(doc) and (raised := paced.yeast(doc)):
+            return raised.id
         case "bake_adjust":
             return bake_subject.special(doc) or bake_subject.ingredient(doc) or named(ADJUSTED, " ".join(words))
         case "preserve":
@@ -127,6 +147,17 @@ def stage(text: str) -> str | None:
     'soft_ball'
     """
     return named(STAGES, text)
+
+
+def stages_named(doc: Doc) -> tuple[str, ...]:
+    """Every sugar stage that is named, in the order said; none where it is but one."""
+    padded = f" {' '.join(norms(doc))} "
+    at = {
+        id: min(found)
+        for id, names in STAGES.items()
+        if (found := [i for n in names if (i := padded.find(f" {n} ")) >= 0])
+    }
+    return tuple(sorted(at, key=lambda id: at[id])) if len(at) > 1 else ()
 
 
 def named(catalogue: Mapping[str, Sequence[str]], text: str) -> str | None:

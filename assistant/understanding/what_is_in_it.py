@@ -17,6 +17,10 @@ KINDS, NEAR = ("mass", "volume"), 2
 LARGEST_SHARE = 20.0
 EACH = frozenset(cues("amounts", "each"))
 # words that mean an ingredient only behind an amount of it: 1 tsp soda
+# what ends an amount whose thing stands before it: flour 200 g, sugar 100 g
+STOPS = ("", ",", ";", ".", ")", "\n", "and")
+# behind an ingredient: soda two pinch
+PINCHES, PINCHES_A_TSP = ("pinch", "pinches", "chutki"), 16
 SHORT = {"soda": "baking soda", "powder": "baking powder"}
 
 
@@ -28,6 +32,10 @@ def amounts(doc: Doc) -> tuple[Amount, ...]:
     [('baking soda', 1.0, 'tsp'), ('butter', 225.0, 'g'), ('granulated sugar', 225.0, 'g')]
     """
     measures = [m for m in doc._.measures if m.kind in KINDS]
+    if _is_named_first(doc, measures):
+        said = [(f.id, m.said, m.unit) for m in measures if (f := _right_before(doc, m.start))]
+        said += [(f.id, n / PINCHES_A_TSP, "tsp") for f in doc._.found if (n := _pinches(doc, f)) is not None]
+        return tuple(Amount(name, roles()[name], round(n, 6), unit) for name, n, unit in said if name in roles())
     ends = [*(m.start for m in measures[1:]), len(doc)]
     named = (pair for m, end in zip(measures, ends, strict=False) for pair in _named(doc, m, end))
     return tuple(Amount(name, roles()[name], round(m.said, 6), m.unit) for m, name in named if name in roles())
@@ -55,6 +63,10 @@ def asked_of(doc: Doc, subject: str) -> tuple[bool, Amount | None]:
 
 
 def _named(doc: Doc, measure: Measure, end: int) -> Iterator[tuple[Measure, str]]:
+    first = _right_before(doc, measure.start)
+    if first is not None and doc[measure.end : measure.end + 1].text in STOPS:
+        yield measure, first.id
+        return
     found: list[Found] = [f for f in doc._.found if f.kind == "ingredient" and measure.end <= f.start < end]
     near = [f for f in found if f.start <= measure.end + NEAR]
     if near:
@@ -63,6 +75,25 @@ def _named(doc: Doc, measure: Measure, end: int) -> Iterator[tuple[Measure, str]
         return
     behind = (token.norm_ for token in doc[measure.end : min(measure.end + NEAR, end)])
     yield from ((measure, SHORT[word]) for word in behind if word in SHORT)
+
+
+def _is_named_first(doc: Doc, measures: list[Measure]) -> bool:
+    """Whether each thing is named before how much of it there is: flour 3 tbsp, soda 1/4 tsp."""
+    if len(measures) < 2 or any(_right_before(doc, m.start) is None for m in measures):
+        return False
+    last = measures[-1].end
+    return not any(f.start == last and _pinches(doc, f) is None for f in doc._.found if f.kind == "ingredient")
+
+
+def _right_before(doc: Doc, start: int) -> Found | None:
+    return next((f for f in doc._.found if f.kind == "ingredient" and f.end == start), None)
+
+
+def _pinches(doc: Doc, found: Found) -> float | None:
+    """How many pinches stand behind an ingredient; None where none do."""
+    number = next((n for n in doc._.numbers if n.start == found.end), None)
+    pinches = number is not None and doc[number.end : number.end + 1].text.lower() in PINCHES
+    return number.value if number is not None and pinches and found.kind == "ingredient" else None
 
 
 @cache

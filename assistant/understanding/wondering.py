@@ -7,19 +7,20 @@ the reply offers both; where none is, it falls back on the general reason.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from spacy.tokens import Doc
 
 from assistant.reading.tokens import norms
 from assistant.understanding import lexicon, senses, trade_words
+from assistant.understanding.asked_ways import EITHER, asked_way
 from assistant.understanding.complaints import TROUBLE, complains
 from assistant.understanding.explanations import Match, index, nearest, ranked
 from assistant.understanding.forms import clause_starts
 from assistant.understanding.senses import Slot
 from rules.catalogue import marked
-from rules.topics.why import rows
+from rules.topics.why import YES_OR_NO, asked_claim, rows
 
 # how much of a question a reason has to explain, by the weight of its words; so much that it is offered all the same
 ENOUGH, NEARLY = 0.44, 0.58
@@ -32,8 +33,14 @@ HALF = 0.6
 # the weight of a word that tells what the talk is of, such as no word has that many reasons share
 TELLING = 2.6
 WHY, TRUE, DIFFER, WHICH = "why", "is_true", "differ", "which"
+ITS_FAULT, WHAT_IF = "broken", "what_if"
+# behind these a no only asks for the one or the other: true or not, why not
+NO_DENIAL = ("or", "why", "if")
 # the word by which even of a fault the reason is asked for
 EXPLAIN = "explain"
+# forms in which a choice is put, and how much of the question it then has to explain; a fault is mended first
+ENDS = frozenset((".", "?", "!", ";"))
+OR, CHOICES, CHOSEN, WRONG = "or", frozenset((WHICH, "worth", DIFFER, "is_ok", "changes")), 0.28, "wrong"
 WANT_A_FIGURE = frozenset(("how_long", "how_hot", "how_much", "more", "start", "remaining", "convert", "how_to"))
 # a topic that is taken for a why only where a why opens the question
 OF_KITCHEN = frozenset(("dish", "method", "equipment", "ingredient"))
@@ -78,19 +85,54 @@ def wonder(doc: Doc) -> Wonder:
     if asks.plainly and not holds_apart(doc):
         return Wonder(terms=asks.terms, share=1.0, plainly=True)
     matches = ranked(said, senses.heard_in(doc), beliefs=stated)
-    found = chosen(said, matches, denied=stated and is_negated(doc, said))
+    found = chosen(said, matches, denied=stated and is_negated(doc, said), claim=claim(doc, said) if stated else None)
+    apart = found.row is not None and rows()[found.row].tells_apart
+    found = found if apart else choice_of_sentence(doc) or found
     told = found.row and (len(asks.terms) < 2 or rows()[found.row].tells_apart)
     return found if told or not asks.terms else Wonder(terms=asks.terms, share=1.0)
 
 
-def chosen(said: Sequence[Slot], matches: Sequence[Match], *, denied: bool) -> Wonder:
+def choice_of_sentence(doc: Doc) -> Wonder | None:
+    """What the one sentence with an or sets apart, where a tray, an oven and a move are told before it."""
+    words = norms(doc)
+    at = next((i for i in range(len(words) - 1, -1, -1) if words[i] == OR), None)
+    if at is None:
+        return None
+    start = next((i + 1 for i in range(at, -1, -1) if words[i] in ENDS), 0)
+    end = next((i for i in range(at, len(words)) if words[i] in ENDS), len(words))
+    if start == 0 and end >= len(words) - 1:
+        return None
+    said = (
+        *senses.slots(doc, range(start, end)),
+        *(
+            replace(slot, counts=False)
+            for slot in senses.slots(doc, range(start)) + senses.slots(doc, range(end, len(doc)))
+        ),
+    )
+    matches = ranked(said, senses.heard_in(doc), beliefs=False)
+    apart = next((m for m in matches if rows()[m.of.row].tells_apart and m.framed and m.share >= CHOSEN), None)
+    if apart is None or apart.score < FAR * matches[0].score:
+        return None
+    return Wonder(apart.of.row, share=apart.share)
+
+
+def claim(doc: Doc, said: Sequence[Slot]) -> str | None:
+    """What is put to the test: that something changes up high, or that it stays the same; None where nothing tells."""
+    way = asked_way(doc)
+    if way == EITHER:
+        return "same" if is_negated(doc, said) else None
+    of = asked_claim(way)
+    return of if of is None or not is_negated(doc, said) else "same" if of == "change" else "change"
+
+
+def chosen(said: Sequence[Slot], matches: Sequence[Match], *, denied: bool, claim: str | None = None) -> Wonder:
     """The reason among the nearest, or those that are too near to choose between."""
     first, second = _two(matches)
     if first is None or (first.telling < TELLING and not first.framed):
         return Wonder(idle=all(is_known(slot) for slot in said if slot.counts))
     if is_told(first, second) or is_stated_rather(first, second):
         of = belief_of(first.of.row, matches)
-        turned = of is not None and of.of.polarity != "either" and denied != (of.of.polarity == "negative")
+        turned = of is not None and is_turned(of, denied=denied, claim=claim)
         return Wonder(first.of.row, of.of.belief if of else None, turned, share=first.share)
     if all(_of_lexicon_alone(slot) for slot in said if slot.counts):
         return Wonder(idle=True)
@@ -99,6 +141,14 @@ def chosen(said: Sequence[Slot], matches: Sequence[Match], *, denied: bool) -> W
     if second and ((first.share >= NEARLY and second.share >= ENOUGH) or _both(first, second)):
         return Wonder(rivals=(first.of.row, second.of.row))
     return Wonder(rivals=(first.of.row,)) if first.share >= NEARLY else Wonder()
+
+
+def is_turned(match: Match, *, denied: bool, claim: str | None) -> bool:
+    """Whether the contrary of a belief was stated: by a no, or by asking for change where it says the same."""
+    belief = rows()[match.of.row].beliefs[str(match.of.belief)]
+    if belief.claims is not None:
+        return claim is not None and claim != belief.claims
+    return belief.polarity != "either" and denied != (belief.polarity == "negative")
 
 
 def is_told(first: Match, second: Match | None) -> bool:
@@ -167,7 +217,7 @@ def is_negated(doc: Doc, said: Sequence[Slot]) -> bool:
     told = {word for slot in said for word in slot.features}
     words = norms(doc)
     noes = [at for at, word in enumerate(words) if word in senses.words("negations") and word not in told]
-    noes = [at for at in noes if at not in clause_starts(doc)]
+    noes = [at for at in noes if at not in clause_starts(doc) and words[at - 1] not in NO_DENIAL]
     tags = sum(words[at + 1] in ("it", "that", "they") for at in noes if at + 1 < len(words))
     return (len(noes) - tags) % 2 == 1
 
@@ -180,14 +230,28 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
     topic, forms = doc._.topic, tuple(form.id for form in doc._.forms)
     if is_choice(found, topic.id, forms) and not is_of_methods(doc):
         return True
+    if found.row and rows()[found.row].outright:
+        between = is_between(found.row, doc, forms)
+        if found.share >= (CHOSEN if between else ENOUGH) and (between or topic.id not in marked("no_why")):
+            return True
+    if is_outright(found) and found.share >= SURELY:
+        return True
     if topic.id in marked("no_why"):
         return False
-    if found.row and rows()[found.row].outright and found.share >= ENOUGH:
+    if is_outright(found) or is_held_apart(found, forms):
         return True
     if found.plainly:
         return True
     if doc._.safety or not (found.row or found.rivals) or not is_of_kitchen(doc):
         return False
+    if wants_verdict_on_change(doc, found, forms):
+        return True
+    if WHAT_IF in forms and is_timed(doc) and topic.id in marked("by_method"):
+        return False
+    if found.row and found.share >= ENOUGH and is_left_open(doc, found, forms):
+        return True
+    if is_belief_alone(doc, found, forms):
+        return True
     if found.belief and (TRUE in forms or (is_passed_on(doc) and found.share >= NEARLY)):
         return True
     if found.row and rows()[found.row].no_fault and found.share >= ENOUGH and is_stuck(doc):
@@ -211,6 +275,67 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
     if topic.id == PRESSURE and found.share >= SURELY and forms[:1] == (DIFFER,) and len(doc._.elevations) > 1:
         return True
     return found.share >= NEARLY and is_in_doubt(doc, found, forms)
+
+
+def is_between(row: str, doc: Doc, forms: Sequence[str]) -> bool:
+    """Whether it asks which of the two things that a reason tells apart: much else may be told with it."""
+    asked = OR in norms(doc) or not CHOICES.isdisjoint(forms)
+    return rows()[row].tells_apart and asked and WRONG not in forms[:1]
+
+
+def is_left_open(doc: Doc, found: Wonder, forms: Sequence[str]) -> bool:
+    """Whether the topic is no matter beside the reason: the cook wonders whose fault it is, or what comes of it.
+
+    Nor is it where a reason may be meant as well, and a belief was stated or what becomes of a thing was asked.
+    """
+    topic = doc._.topic
+    in_forms = rows()[found.row].in_forms if found.row else frozenset()
+    if not in_forms.isdisjoint(forms) and {"is_ok"} <= set(forms) and topic.id in marked("in_form"):
+        return WANT_A_FIGURE.isdisjoint(forms) and "what_is" not in forms and not is_timed(doc)
+    if ITS_FAULT in forms and topic.id in marked("in_form") and not is_timed(doc):
+        return True
+    if WHAT_IF in forms and topic.id in marked("of_a_formula") and not is_timed(doc):
+        return True
+    return bool(topic.choices) and ((WHY in topic.choices and bool(found.belief)) or is_after_reason(doc))
+
+
+def wants_verdict_on_change(doc: Doc, found: Wonder, forms: Sequence[str]) -> bool:
+    """Whether it asks, without a dish or a figure, if a thing changes up high, and a reason says whether it does."""
+    if found.row is None or found.share < SURELY or is_timed(doc) or doc._.topic.id not in marked("gives_verdict"):
+        return False
+    row = rows()[found.row]
+    claims = row.beliefs[found.belief].claims if found.belief else row.claims
+    asked = asked_claim(asked_way(doc)) is not None or (
+        claims is not None and is_stated(doc) and found.belief is not None
+    )
+    wants = not YES_OR_NO.isdisjoint(forms) and {"what_is", "which", *WANT_A_FIGURE}.isdisjoint(forms)
+    return claims is not None and asked and wants and (doc._.topic.id == RECIPE or not is_dish_named(doc))
+
+
+def is_belief_alone(doc: Doc, found: Wonder, forms: Sequence[str]) -> bool:
+    """Whether nearly all that was said is a belief put to the test, without a dish or a figure of the cook's own."""
+    if found.row is None or found.belief is None or rows()[found.row].beliefs[found.belief].claims is not None:
+        return False
+    tested = found.share >= SURELY and is_stated(doc)
+    wants = not {"is_ok", TRUE}.isdisjoint(forms) and WANT_A_FIGURE.isdisjoint(forms)
+    return tested and wants and not is_timed(doc) and not is_dish_named(doc) and not complains(doc)
+
+
+def is_timed(doc: Doc) -> bool:
+    """Whether a figure beside the elevation was said, which wants an answer of its own."""
+    high = {i for height in doc._.elevations for i in range(height.start, height.end)}
+    return any(span.start not in high for span in (*doc._.measures, *doc._.numbers))
+
+
+def is_outright(found: Wonder) -> bool:
+    """Whether a reason was heard that is told whatever the topic."""
+    return found.row is not None and rows()[found.row].outright and found.share >= ENOUGH
+
+
+def is_held_apart(found: Wonder, forms: Sequence[str]) -> bool:
+    """Whether it asks which of two things suffers more, and all that the reason is about was said."""
+    asked = found.row is not None and rows()[found.row].tells_apart and rows()[found.row].in_full
+    return asked and not {WHICH, DIFFER}.isdisjoint(forms) and found.share >= ENOUGH
 
 
 def is_choice(found: Wonder, topic: str, forms: Sequence[str]) -> bool:
@@ -242,6 +367,8 @@ def is_dish_named(doc: Doc) -> bool:
 def is_doubtful(doc: Doc, found: Wonder) -> bool:
     """Whether nothing but the learned table takes an utterance for a why, and another topic is nearly as likely."""
     topic, forms = doc._.topic, {form.id for form in doc._.forms}
+    if found.row and ITS_FAULT in forms:
+        return False
     if topic.id != WHY or topic.margin >= CLOSE or len(topic.scores) < 2 or found.belief or found.terms:
         return False
     return forms.isdisjoint((WHY, TRUE, DIFFER)) and topic.scores[1][0] not in marked("passing")

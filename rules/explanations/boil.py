@@ -13,6 +13,12 @@ NOTICEABLE_K = 0.3
 STEP_M = 304.8
 BEANS_SHOW_IT_M, CAKES_SHOW_IT_M = 609.6, 914.4
 LOWEST = air.LOWEST_M
+# the rule of thumb, and how near it has to be for a cook
+RULE_STEP_M, RULE_GOOD_K = 300.0, 1.0
+# the air on the highest mountain as it was measured there [Pa], and the warmth of a room [degC]
+HIGHEST_LAND_PA, ROOM_C = 33_700.0, 20.0
+# from where wheat and rice swell, and under which pectin hardly loosens
+STARCH_SWELLS_C, PECTIN_SLOW_C = 65.0, 85.0
 
 say = sentences("why/shared")
 
@@ -99,7 +105,24 @@ def lowest_land(case: Case) -> Figure:
     return celsius("lowest_land", "", water.boiling_point_c(LOWEST), case.sea.boiling_c)
 
 
+def by_rule_c(case: Case) -> float:
+    """Where water boils by the rule of thumb, a degree for each 300 m [degC]."""
+    return water.boiling_point_c(0) - case.here.elevation_m / RULE_STEP_M
+
+
+def rule_off(case: Case) -> str:
+    """Whether the rule of thumb is as good as a thermometer here, or `off`."""
+    return "good" if abs(by_rule_c(case) - case.here.boiling_c) < RULE_GOOD_K else "off"
+
+
 VALUES: Values = {
+    "boil_by_rule": lambda case: temp(by_rule_c(case)),
+    "rule_step": always(elevation(RULE_STEP_M)),
+    "rule_off": rule_off,
+    "on_the_top": always(temp(water.saturation_temp_c(HIGHEST_LAND_PA))),
+    "room_boils_at": always(pressure(water.saturation_pressure_pa(ROOM_C))),
+    "starch_swells": always(temp(STARCH_SWELLS_C)),
+    "pectin_slow": always(temp(PECTIN_SLOW_C)),
     "side": side,
     "at": at,
     "place": lambda case: case.place,

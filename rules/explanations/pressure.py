@@ -10,7 +10,7 @@ from rules.heat.pressure import PRESSURE_CAUTION, STOVE_TOP_GAUGE_PA, inside_c
 from rules.physics import water
 from rules.physics.ambient import Ambient
 from rules.physics.units import PSI_PER_PA, to_c
-from rules.said import fine_drop, gauge, mass, pressure, temp
+from rules.said import fine_drop, gauge, mass, pressure, temp, temp_drop
 
 CANNER_PA, CANNER_C = 10 / PSI_PER_PA, to_c(240)
 COOKER_STEP_PA = 1 / PSI_PER_PA
@@ -33,6 +33,11 @@ def stone_k(ambient: Ambient) -> float:
     return water.saturation_temp_c(ambient.pressure_pa + STONE_PA) - ambient.boiling_c
 
 
+def gains_k(ambient: Ambient) -> float:
+    """How far a cooker at its full gauge is over an open pot [K]."""
+    return inside_c(ambient, STOVE_TOP_GAUGE_PA) - ambient.boiling_c
+
+
 in_cooker_c, in_canner_c = inside(STOVE_TOP_GAUGE_PA), inside(CANNER_PA)
 
 VALUES: Values = {
@@ -43,6 +48,8 @@ VALUES: Values = {
     "stone": always(mass(STONE_KG * 1000)),
     "stone_adds": here(fine_drop, stone_k),
     "stone_presses": always(pressure(STONE_PA)),
+    "cooker_gains": here(temp_drop, gains_k),
+    "cooker_gains_at_sea": at_sea(temp_drop, gains_k),
     "inside_cooker": here(temp, in_cooker_c),
     "inside_cooker_at_sea": at_sea(temp, in_cooker_c),
     "cooker_caution": always(PRESSURE_CAUTION.text),

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+from rules import safety
 from rules.book import Case, celsius
 from rules.explanations.named import Figures, Values, always, at_sea, figure, here
 from rules.model import Figure
 from rules.physics.ambient import Ambient
 from rules.physics.units import to_c
-from rules.said import temp, temp_drop, temp_span, yes
+from rules.safety import SafeTemperature
+from rules.said import sentences, temp, temp_drop, temp_span, yes
 
+say = sentences("why/safe_temperatures")
 WHOLE_CUT_C, GROUND_C, POULTRY_C = to_c(145), to_c(160), to_c(165)
 SLOW_COOKER_C = to_c(200)
 CUSTARD_C = (to_c(170), to_c(180))
@@ -28,7 +31,21 @@ def poaching_room_k(ambient: Ambient) -> float:
     return ambient.boiling_c - POACHING_C[1]
 
 
+def own(case: Case) -> SafeTemperature | None:
+    """What the dish that is asked about needs in the middle, or None where none is named."""
+    dish_class = case.request.dish_class
+    return safety.safe_temperature(case.request.dish, dish_class) if dish_class else None
+
+
+def own_c(case: Case) -> float:
+    """The temperature that makes the dish safe, or ground meat where none is named [degC]."""
+    found = own(case)
+    return found.temp_c if found else GROUND_C
+
+
 VALUES: Values = {
+    "safe_own": lambda case: temp(own_c(case)),
+    "safe_food": lambda case: say("food", food=case.food, named=yes(own(case) is not None)),
     "safe_whole_cut": always(temp(WHOLE_CUT_C)),
     "safe_ground_meat": always(temp(GROUND_C)),
     "safe_poultry": always(temp(POULTRY_C)),

@@ -15,6 +15,8 @@ SOAK_H = (5, 12)
 # the extension answer, and the U.S. handbook on toxins
 BOIL_MIN = (10.0, 30.0)
 COOL_BOIL_K = 3.0
+# under it no open pot is trusted with them: heated to 80 C they were found more poisonous than raw
+LEAST_BOIL_C = 86.0
 say = sentences("foods/beans")
 
 
@@ -37,6 +39,14 @@ def poisonous_dry(case: Case) -> bool:
 def boils_cool(case: Case) -> bool:
     """Whether the boil is so much cooler that the longer of the two times counts."""
     return case.sea.boiling_c - case.here.boiling_c > COOL_BOIL_K
+
+
+def boil_spares_poison(case: Case) -> bool:
+    """Whether the boil here is too cool to be trusted with beans that poison.
+
+    source: fda-bad-bug-book
+    """
+    return poisonous_dry(case) and case.here.boiling_c < LEAST_BOIL_C
 
 
 def first_boil(case: Case) -> Said:

@@ -12,7 +12,7 @@ from rules.heat.where_water_boils import boiling_point
 from rules.model import Caution, Figure
 from rules.physics import water
 from rules.physics.units import round_to, to_c, to_f
-from rules.said import Said, Words, number, sentences, temp, temp_drop, temp_span, together
+from rules.said import Words, listed, number, sentences, temp, temp_drop, temp_span, together
 from rules.tables import read_csv
 
 STAGES = "tables/sugar_stages_common-practice.csv"
@@ -28,6 +28,8 @@ PUBLISHED_FROM_M = 600
 SYRUPS = ("thread", "soft_ball")
 # eggs that hot syrup is poured on
 EGG_FOAMS = ("italian meringue", "pate a bombe")
+# boiled so hot at sea level [degC]
+ISOMALT, ISOMALT_C = "isomalt", 167.0
 CHOCOLATES = ("chocolate", "chocolates", "chocolate bark", "bonbons")
 say = sentences("foods/sugar")
 
@@ -82,7 +84,9 @@ def cooked_to(dish: str | None) -> Stage | None:
 
 
 def wanted(case: Case) -> Stage | None:
-    """The stage a question is about: named, or the one the sweet is cooked to; None for all."""
+    """The stage a question is about: named, or the one the sweet is cooked to; None for all, or several."""
+    if case.request.stages:
+        return None
     cooked_to = (_candies()[name] for name in kin(case.request.dish) if name in _candies())
     named = case.request.subject or next(cooked_to, None)
     return stages().get(named or "")
@@ -104,10 +108,12 @@ def thermometer_offset_k(case: Case) -> float:
 
 def told_stages(case: Case) -> tuple[Stage, ...]:
     """The stages a reply tells of: the one wanted, else all; none for maple syrup, which has a rule of its own."""
-    one = wanted(case)
-    if one:
-        return (one,)
-    return () if "maple_syrup" in case.traits or _is_chocolate(case) else tuple(stages().values())
+    one, several = wanted(case), case.request.stages
+    if one or several:
+        return (one,) if one else tuple(stages()[id] for id in several if id in stages())
+    if "maple_syrup" in case.traits or _is_chocolate(case) or _is_isomalt(case) or case.request.temperature_c:
+        return ()
+    return tuple(stages().values())
 
 
 def temp_here_c(case: Case, stage: Stage, temp_c: float) -> float:
@@ -150,7 +156,7 @@ def stage_temperature(case: Case) -> Part | None:
     drop_k = case.sea.boiling_c - case.here.boiling_c
     return Part(
         figures=tuple(_figure(case, s) for s in told),
-        headline=_of_one(case, one) if one else _of_all(case, drop_k),
+        headline=_of_one(case, one) if one else _of_several(case, told) or _of_all(case, drop_k),
         because=_why(case, one, drop_k),
         sources=("common-practice",) if one and not one.shifts else (),
         maths=say(
@@ -162,11 +168,21 @@ def stage_temperature(case: Case) -> Part | None:
     )
 
 
-def _of_all(case: Case, drop_k: float) -> Said:
+def _of_several(case: Case, told: tuple[Stage, ...]) -> Words:
+    """Each of the stages that were named, in the order said."""
+    if not case.request.stages:
+        return ""
+    each = [say("stage-at", stage=stage.label, here=temp_span(*span_here(case, stage))) for stage in told]
+    return say("several-stages", place=case.place, each=listed(each, "semicolons"))
+
+
+def _of_all(case: Case, drop_k: float) -> Words:
     if not case.moved and abs(drop_k) < NOTICEABLE_K:
         return say("all-at-sea-level")
     way = "lower" if drop_k > 0 else "higher"
-    return say("all-stages", place=case.place, drop=temp_drop(abs(drop_k)), way=way)
+    moved = say("all-stages", place=case.place, drop=temp_drop(abs(drop_k)), way=way)
+    each = [say("stage-at", stage=stage.label, here=temp_span(*span_here(case, stage))) for stage in told_stages(case)]
+    return together(moved, say("each-stage", each=listed(each, "semicolons")))
 
 
 def _of_one(case: Case, stage: Stage) -> Words:
@@ -181,6 +197,8 @@ def _of_one(case: Case, stage: Stage) -> Words:
         against="same" if _read(low, high) == _read(stage.low_c, stage.high_c) else "sea",
         sea=temp_span(stage.low_c, stage.high_c),
     )
+    if any("thermometer" in id for id in case.request.lacking):
+        return say("by-cold-water", stage=stage.label, test=stage.cold_water, cook=cook)
     reads = say("your-thermometer", reads=temp_span(low + offset_k, high + offset_k))
     return together(cook, reads if abs(offset_k) >= READABLE_K else "")
 
@@ -208,6 +226,8 @@ def cold_water(case: Case) -> Part | None:
     told = told_stages(case)
     if not told:
         return None
+    if case.request.stages:
+        return Part(steps=(say("thermometer-first"),), because=say("cold-water"))
     tests = tuple(say("cold-water-test", stage=s.label, test=s.cold_water) for s in told)
     return Part(
         steps=(say("thermometer-first"), *tests),
@@ -248,7 +268,10 @@ def recipe_temperature(case: Case) -> Part | None:
     here_c = asked_c if dry else asked_c - (case.there.boiling_c - case.here.boiling_c)
     stage = next((s for s in stages().values() if s.low_c - 1 <= at_sea_c <= s.high_c + 1), None)
     whites = case.request.dish in EGG_FOAMS and case.moved
+    if _is_isomalt(case):
+        return None
     return Part(
+        because="" if told_stages(case) else _why(case, None, case.sea.boiling_c - case.here.boiling_c),
         figures=(Figure("recipe_temperature", say("recipe-label"), round(here_c, 2), "degC"),),
         headline=together(
             say(
@@ -262,6 +285,26 @@ def recipe_temperature(case: Case) -> Part | None:
             ),
             say("whites") if whites else "",
         ),
+    )
+
+
+def _is_isomalt(case: Case) -> bool:
+    return case.request.dish == ISOMALT
+
+
+@rule("sugar.isomalt", "common-practice", "from-memory")
+def isomalt(case: Case) -> Part | None:
+    """Isomalt, which has no stages of sugar: it is boiled until almost no water is left, and gets as hot anywhere."""
+    if not _is_isomalt(case):
+        return None
+    asked_c = case.request.temperature_c or ISOMALT_C
+    drop_k = case.sea.boiling_c - case.here.boiling_c
+    can = "yes" if "can_it" in case.request.forms else "no"
+    return Part(
+        figures=(Figure("isomalt_here", say("isomalt-label"), round(asked_c - drop_k, 2), "degC", sea_level=asked_c),),
+        headline=say("isomalt", can=can, asked=temp(asked_c), here=temp(asked_c - drop_k), place=case.place),
+        steps=(say("isomalt-test"), say("thermometer-first")),
+        because=say("isomalt-because", drop=temp_drop(abs(drop_k))),
     )
 
 
@@ -303,6 +346,7 @@ def burns(case: Case) -> Part:
 
 RULES = (
     chocolate,
+    isomalt,
     syrup,
     recipe_temperature,
     stage_temperature,

@@ -123,8 +123,8 @@ def told_alike(request: Request) -> bool:
 
 
 def opens(asked: Asked, verdict: str) -> str:
-    """The verdict, but neither yes nor no where either may be meant: is it too long, or not long enough."""
-    return "none" if asked.request.asked_way == "either" else verdict
+    """The verdict, but neither yes nor no where either may be meant, or what comes of it was asked: is it too long."""
+    return "none" if asked.request.asked_way == "either" or "what_if" in asked.request.forms else verdict
 
 
 def refuses(answer: Answer) -> bool:

@@ -46,6 +46,8 @@ def reach(asked: Asked) -> Part | None:
     """Whether food or water gets as hot as was asked."""
     request, case = asked.request, asked.case
     asked_c = request.temperature_c
+    if asked.judged and not {"safe", "harm"}.isdisjoint(request.forms):
+        return None
     if (
         asked_c is None
         or request.temperature_of not in ("core", None)

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from rules.book import Case, Part, rule
 from rules.catalogue import marked
+from rules.foods import beans
 from rules.foods.dishes import dishes, usual_method
 from rules.forms import Asked, changes
 from rules.heat.compared import SET, compared
@@ -146,18 +147,25 @@ def two_dishes(asked: Asked) -> Part | None:
     request = asked.request
     if not request.dish or not request.dishes_too or request.topic not in ("time", "temperature", "pressure"):
         return None
-    rivals = [rival for dish in (request.dish, *request.dishes_too) if (rival := rival_of(asked, dish))]
-    return Part(headline=against(asked, rivals)) if len(rivals) > 1 else None
+    each = [of_dish(asked, dish) for dish in (request.dish, *request.dishes_too)]
+    rivals = [Rival(doing(one.case, one.request.method or ""), *one.time) for one in each if one.time]
+    if len(rivals) < 2:
+        return None
+    stops = [c for one in each for c in one.answer.cautions if c.level == "stop"]
+    poison = [one.case.food for one in each if changes.out_of_reach(one) and beans.boil_spares_poison(one.case)]
+    told = against(asked, rivals)
+    if poison:
+        told = together(say("poison", beans=listed(poison, "and"), place=asked.case.place), told)
+    return Part(headline=told, cautions=tuple(dict.fromkeys(stops)))
 
 
-def rival_of(asked: Asked, dish: str) -> Rival | None:
-    """A dish by the method that is said where it suits it, or by its own, with its time."""
+def of_dish(asked: Asked, dish: str) -> Asked:
+    """A dish by the method that is said where it suits it, or by its own."""
     row, method = dishes()[dish], asked.request.method
     by = method if method in row.methods or method == "pressure_cook" else row.methods[0]
-    one = asked.otherwise(
+    return asked.otherwise(
         topic="time", dish=dish, dish_class=row.dish_class, method=by, time_min=None, time_high_min=None, subject=None
     )
-    return Rival(doing(one.case, by), *one.time) if one.time else None
 
 
 def against(asked: Asked, rivals: Sequence[Rival]) -> Words:

@@ -12,6 +12,7 @@ say = sentences("forms/why")
 
 # less than this share, and nobody would change the clock
 NOTICED = 0.03
+HELD, HOLD_MIN = ("custard", "sauce", "starch_pudding"), 3.0
 
 
 def own_min(request: Request) -> float | None:
@@ -25,6 +26,9 @@ def become(asked: Asked) -> Part | None:
     request = asked.request
     method = request.method or usual_method(request.dish, request.dish_class or "general")
     if request.elevation_m is None or method is None:
+        return None
+    # a minute at the boil is a hold and no cooking time: the reason itself says how long
+    if "starch_thickened" in asked.case.traits or (request.dish_class in HELD and (own_min(request) or 0) <= HOLD_MIN):
         return None
     timed = asked.otherwise(
         topic="time", subject=None, method=method, time_min=own_min(request), nearest=(), belief=None

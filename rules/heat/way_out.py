@@ -32,6 +32,10 @@ def way_out(case: Case) -> Part | None:
     usual = sea_level_time(case.request.dish, case.dish_class, case.request.method or "")
     if usual is not None and usual.high_min <= quick.base_high_min:
         return None
+    own_min = case.request.time_high_min or case.request.time_min
+    if own_min is not None and own_min <= quick.base_mid_min:
+        # the cook's own pot is as quick: no way out
+        return None
     low, likely, high = (round_time_min(t) for t in (quick.low_min, quick.likely_min, quick.high_min))
     label = say("label", psi=number(gauge_pa * PSI_PER_PA, 0))
     return Part(

@@ -315,7 +315,12 @@ def threshold(case: Case) -> Part | None:
         return None
     least = temp(soft.threshold_c)
     return Part(
-        headline=say("threshold-headline", food=case.food, place=case.place),
+        headline=say(
+            "threshold-headline",
+            food=case.food,
+            place=case.place,
+            poison="yes" if beans.boil_spares_poison(case) else "no",
+        ),
         cautions=(Caution("warn", say("threshold-caution", least=least, food=case.food), ("common-practice",)),),
         because=say("threshold", least=least),
     )
@@ -334,6 +339,9 @@ def kidney_beans(case: Case) -> Part | None:
     """The natural poison of kidney beans and their kin, which a slow simmer does not destroy."""
     if not beans.poisonous_dry(case):
         return None
+    if beans.boil_spares_poison(case):
+        poison = say("kidney-beans-cool-boil", boil=temp(case.here.boiling_c), place=case.place)
+        return Part(cautions=(Caution("stop", poison, ("fda-bad-bug-book", "from-memory")),))
     least, full = (number(minutes, 0) for minutes in beans.BOIL_MIN)
     text = say("kidney-beans", least=least, full=full, boil="cool" if beans.boils_cool(case) else "usual")
     return Part(cautions=(Caution("warn", text, ("usu-ask-extension", "fda-bad-bug-book")),))

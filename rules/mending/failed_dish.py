@@ -44,6 +44,10 @@ SAID = ("bake", "roast", "fry")
 # from here on the air makes a difference that a cook can see; and where cooks above sea level mostly are
 HIGH_M, USUAL_M = 600.0, 1800.0
 PRESSURE = "pressure_cook"
+# what only a dough with yeast in it has, the trait of one without, and what raises it in the place of yeast
+OF_YEAST, UNYEASTED, RAISED_BY = ("yeast", "proof"), "unyeasted", "leavening"
+# told so many, the amounts are a formula, and what is not among them is not in the dish
+A_FORMULA, NAMED = 3, ("leavening", "yeast", "sugar", "fat")
 # how far under the boil the middle of a loaf that is done stands [K]
 CRUMB_UNDER_K = 2.8
 # settings that an oven is baked at [degC]
@@ -155,11 +159,19 @@ class Bench:
 
     def cannot(self, cause: Cause) -> bool:
         """Whether the recipe leaves nothing to change: it has none of it, or its sour milk needs all of its soda."""
+        if self._lacks(cause.what):
+            return True
         if self.recipe is None or cause.what not in PARTS or cause.what == "liquid":
             return False
         lines = self.lines(cause.what)
         tied = cause.way == "less" and lines and lines[0].part.name == "soda" and self._is_tied(lines[0])
         return not lines or bool(tied)
+
+    def _lacks(self, what: str) -> bool:
+        """Whether the cook's own amounts, or the dish itself, leave a thing out: there is no yeast in a soda dough."""
+        if what in OF_YEAST and "yeast" not in self.amounts:
+            return RAISED_BY in self.amounts or UNYEASTED in dishes.traits_of(self.dish, self.dish_class)
+        return len(self.amounts) >= A_FORMULA and what in NAMED and what not in self.amounts
 
     def _is_tied(self, soda: Placed) -> bool:
         return leavening.soda_ratio(self.batch, soda, Span(0.5, 0.5, 0.5)).value > 1 - 1e-9

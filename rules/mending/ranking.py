@@ -26,6 +26,8 @@ OUT_OF_REACH = 0.1
 CRUMBS = ("yeast_bread", "quick_bread", "layer_cake", "pound_cake", "laminated")
 # nearer to the boil than this a rich loaf is baked through [K]
 RICH_CORE, BAKED_UNDER_K = "rich_core", 4.0
+# a sweet whose own reading shows that it went past its stage [K], and how much likelier that makes it
+PAST, PAST_BY_K, SHOWN = "cooked_past_stage", 1.5, 8.0
 OUT_OF_REACH_CORE, FIRST_OF_ALL = "core_out_of_reach", 20.0
 # how much the causes of a further fault count
 BESIDE = 0.5
@@ -148,8 +150,18 @@ def _fits(cause: Cause, bench: Bench) -> float:
     threshold_c = softening(bench.dish_class).threshold_c
     if cause.by == "boil" and (bench.method == PRESSURE or (threshold_c is not None and bench.boil_c < threshold_c)):
         return OUT_OF_REACH
+    if cause.id == PAST and _is_past(bench):
+        return SHOWN
     likelihood = cause.likelihood(bench.features)
     return max(likelihood, 1.0) if bench.asks(cause) else likelihood
+
+
+def _is_past(bench: Bench) -> bool:
+    """Whether the reading that a sweet was cooked to is past its stage here."""
+    stage = sugar.cooked_to(bench.dish)
+    if stage is None or bench.said_c is None or not bench.placed or not stage.shifts:
+        return False
+    return bench.said_c > stage.high_c - (bench.sea_boil_c - bench.boil_c) + PAST_BY_K
 
 
 def _place(cause: Cause) -> int:

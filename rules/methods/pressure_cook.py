@@ -25,6 +25,8 @@ from rules.tables import read_csv
 
 BEANS = "tables/bean_pressure_csu-dry-beans.csv"
 LONG_RELEASE_FT = 7000
+# a pot that holds its own pressure: no flame, no weight, only a setting and minutes
+ELECTRIC = "electric_pressure_cooker"
 COOLER_K = 0.25
 # what two readings of a gauge have to be apart to be told apart
 READABLE_PA = 500.0
@@ -105,6 +107,8 @@ def step(case: Case) -> Part:
     """What to do: count from pressure, and raise the gauge where the cooker allows it."""
     at_pa = gauge_pa(case)
     same_pa = at_pa + case.there.pressure_pa - case.here.pressure_pa
+    if ELECTRIC in case.request.equipment and case.request.gauge_pa is None:
+        return Part(steps=(say("set-electric"),))
     steps = [] if whistles_told(case.request) else [say("count-from-pressure", gauge=gauge(at_pa))]
     if at_pa + READABLE_PA < same_pa <= STOVE_TOP_GAUGE_PA + READABLE_PA:
         steps.append(say("raise-the-gauge", baseline=case.baseline, gauge=gauge(same_pa)))

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from rules.book import Case, Part, rule
 from rules.model import Caution, Quantity, Request
 from rules.physics.units import FT_PER_M, PSI_PER_PA
-from rules.preserving import pressure, tested
+from rules.preserving import pressure, process_times, tested
 from rules.preserving.gate import printed_here, refusal
 from rules.preserving.printed import recipe_of
 from rules.preserving.vessel import PRESSURE, called, food_of, vessel
@@ -17,6 +17,8 @@ from rules.said import Said, Words, mass, number, sentences, temp, temp_drop, to
 say = sentences("preserving/advice")
 # words of the ferments of vegetables, to which the times of kraut apply
 VEGETABLES = frozenset(("sauerkraut", "kraut", "cabbage", "pickles", "vegetables"))
+# what most tested pickle recipes print for 0-1,000 ft
+USUAL_PICKLE_MIN = 10.0
 # a gas that takes so much more room is seen
 GAS_SEEN = 1.03
 FT_PER_PSI, NEAR_PSI = 2000.0, 0.3
@@ -179,6 +181,8 @@ def sum_psi(request: Request, elevation_m: float) -> float:
 def _time_or_pressure(case: Case) -> Advice:
     """Under pressure the minutes stay and the pressure goes up; in boiling water the minutes go up."""
     wanted = pressure.low_acid_gauges(case.request) if case.request.elevation_m is not None else None
+    if "why" in case.request.forms:
+        return Advice(say("why-either"), because=say("why-either-because"), process=True)
     if wanted is None or not wanted.items:
         return Advice(say("which-changes"), because=say("which-changes-why"), process=True)
     return Advice(
@@ -209,6 +213,24 @@ def _plain(advice: Advice) -> Callable[[Case], Advice]:
     return lambda _case: advice
 
 
+def _vinegar_pickles(case: Case) -> Advice:
+    """Whether pickles in vinegar must be processed: for a shelf, by a tested recipe; in the cold they need none."""
+    height = case.request.elevation_m
+    added = process_times.added(process_times.SHORT, height) if height is not None else None
+    shelf = say(
+        "pickles-shelf",
+        placed=yes(added is not None),
+        base=number(USUAL_PICKLE_MIN),
+        due=number(USUAL_PICKLE_MIN + (added.most_min if added else 0.0)),
+        place=case.place,
+    )
+    return Advice(
+        say("pickles", food=called(case.request)),
+        (say("pickles-cold"), shelf, say("pickles-discard")),
+        say("pickles-why"),
+    )
+
+
 ADVICE: dict[str, Callable[[Case], Advice]] = {
     "acid_needed": _acid,
     "headspace_asked": _headspace,
@@ -222,6 +244,7 @@ ADVICE: dict[str, Callable[[Case], Advice]] = {
     "pressure_fell": _fell,
     "time_or_pressure": _time_or_pressure,
     "fermenting": _ferment,
+    "vinegar_pickles": _vinegar_pickles,
     "fridge_pickles": _plain(Advice(say("fridge"), (say("fridge-keep"),), say("fridge-why"), sources=(NCHFP, MEMORY))),
     "siphoning": _plain(
         Advice(say("siphon"), (say("siphon-keep"), say("siphon-next")), say("siphon-why"), sources=(NCHFP, MEMORY))

@@ -38,11 +38,18 @@ def process_time(case: Case) -> Part | None:
     return _given(case, found) if found else None
 
 
+def _verdict(case: Case, *, enough: bool) -> str:
+    """Whether the printed time will do here, where that was asked; none where it was not."""
+    asked = "enough" in case.request.forms and case.request.asked_way != "either"
+    return ("yes" if enough else "no") if asked else "none"
+
+
 def _given(case: Case, found: process_times.Process) -> Part:
     base, time = found.base_min, found.most_min
     return Part(
         headline=say(
             "process",
+            verdict=_verdict(case, enough=time <= base),
             food=called(case.request),
             time=exact_duration(time),
             vessel=vessel(case.request),

@@ -8,12 +8,17 @@ from rules.foods.dishes import traits_of
 from rules.model import Caution, Figure, Request
 from rules.physics.units import FT_PER_M, round_to, to_c
 from rules.preserving.gate import is_drying
-from rules.said import Value, duration, duration_span, sentences, temp, yes
+from rules.said import Value, bulk, duration, duration_span, sentences, temp, yes
 from rules.tables import read_csv
 
 BLANCH_FROM_FT, BLANCH_MORE_MIN = 5000, 1.0
 PER_1000_FT_MIN, COUNTED_FROM_FT = 0.5, 2000
 LONGEST_BLANCH_MIN = 30.0
+# forms that ask whether jerky that is there is safe
+SAFE = frozenset(("safe", "verdict"))
+# what is left of the weight of meat that has hung till it is dry, and the weights it may be told in [g]
+LEFT = (0.45, 0.55)
+GRAMS = {"g": 1.0, "kg": 1000.0, "lb": 453.59, "oz": 28.35}
 BLANCHING = "tables/blanching_nchfp.csv"
 say = sentences("preserving/freeze_dry")
 DRY_C, MEAT_FIRST_C, POULTRY_FIRST_C = to_c(140), to_c(160), to_c(165)
@@ -92,10 +97,39 @@ def of_meat(request: Request) -> bool:
     return request.subject == "jerky" or bool({"meat", "poultry", "fish", "jerky"} & set(traits))
 
 
+@rule("preserve.hung", "common-practice", "usda-jerky")
+def hung(case: Case) -> Part | None:
+    """Meat that hangs to dry raw: done by the weight it has lost, with what that leaves alive."""
+    if not tells_done(case.request):
+        return None
+    own = case.request.quantity
+    grams = own.value * GRAMS[own.unit] if own and own.unit in GRAMS else None
+    least, most = (bulk(round((grams or 0.0) * part, -1)) for part in LEFT)
+    headline = say(
+        "hung",
+        food=case.food,
+        weighed=yes(grams is not None),
+        start=bulk(grams or 0.0),
+        least=least,
+        most=most,
+    )
+    return Part(
+        headline=headline,
+        steps=(say("hung-cut"), say("hung-air")),
+        because=say("hung-because"),
+        cautions=(Caution("warn", say("hung-raw"), ("usda-jerky",)),),
+    )
+
+
+def tells_done(request: Request) -> bool:
+    """Whether it is asked when meat that hangs raw is dry."""
+    return "hung" in traits_of(request.dish, request.dish_class) and "done" in request.forms
+
+
 @rule("preserve.jerky", "usda-jerky", "from-memory")
 def jerky(case: Case) -> Part | None:
     """Jerky: the meat is heated through before it is dried, and nothing of that goes by the elevation."""
-    if not (is_drying(case.request) and of_meat(case.request)):
+    if not (is_drying(case.request) and of_meat(case.request)) or tells_done(case.request):
         return None
     bird = "poultry" in case.traits
     first_c = POULTRY_FIRST_C if bird else MEAT_FIRST_C
@@ -104,7 +138,13 @@ def jerky(case: Case) -> Part | None:
         celsius("poultry_first_temperature", say("poultry-label"), POULTRY_FIRST_C, POULTRY_FIRST_C),
     ]
     return Part(
-        headline=say("jerky", first=temp(first_c), bird=yes(bird), poultry=temp(POULTRY_FIRST_C)),
+        headline=say(
+            "jerky",
+            judged=yes(not SAFE.isdisjoint(case.request.forms)),
+            first=temp(first_c),
+            bird=yes(bird),
+            poultry=temp(POULTRY_FIRST_C),
+        ),
         figures=(figures[bird], celsius("drying_temperature", say("dry-label"), DRY_C, DRY_C)),
         steps=(say("jerky-heat"), say("jerky-dry"), say("jerky-keep")),
         because=say("jerky-because"),

@@ -104,6 +104,13 @@ def wanted(case: Case) -> Listed | None:
     return listed([_on(kind, band.value) for kind, band in known.items()], "or") if placed else None
 
 
+def least_psi(case: Case) -> float | None:
+    """The lowest pressure that is printed here, on the gauge that the cook has or on either [psi]."""
+    found = {kind: canner_psi(kind, _table(case), case.here.elevation_m) for kind in ("dial", "weighted")}
+    known = _of_gauge(case, {kind: band for kind, band in found.items() if band})
+    return min((band.value for band in known.values()), default=None)
+
+
 def low_acid_gauges(request: Request) -> Listed:
     """The pressures of low-acid food here, on either gauge; empty above every table."""
     found = {kind: canner_psi(kind, "low_acid", request.elevation_m or 0.0) for kind in ("dial", "weighted")}

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from rules.book import Case, Part, Rule, rule
 from rules.model import Caution, Figure, Request
-from rules.preserving import advice, boiling_water, freeze_dry, gel, pressure, process_times, refusals
+from rules.preserving import advice, boiling_water, freeze_dry, gel, judged, pressure, process_times, refusals
 from rules.preserving.bands import empty_jars_min, near_edge, whole_feet
 from rules.preserving.gate import WITHOUT_PROCESS, is_drying, refusal, tells_printed
 from rules.preserving.vessel import PRESSURE, called, food_of, vessel
@@ -78,6 +78,7 @@ EVERY: tuple[Rule, ...] = (
     refusals.refused,
     jar_sterilising,
     freeze_dry.blanching,
+    freeze_dry.hung,
     freeze_dry.jerky,
     freeze_dry.drying,
     boiling_water.process_time,
@@ -102,19 +103,23 @@ SETTING: tuple[Rule, ...] = (gel.gel_point, gel.jars_after, tested_recipe)
 ALONE: dict[str | None, tuple[Rule, ...]] = {
     "jar_sterilising": (jar_sterilising, which_band, tested_recipe),
     "blanching": (freeze_dry.blanching,),
-    "drying": (freeze_dry.jerky, freeze_dry.drying),
+    "drying": (freeze_dry.hung, freeze_dry.jerky, freeze_dry.drying),
     "gel_point": (gel.gel_point,),
     "over_boiled_jam": (advice.over_boiled,),
     **dict.fromkeys(advice.ADVICE, (advice.advice,)),
 }
 REFUSED: tuple[Rule, ...] = (refusals.refused,)
+JUDGED: tuple[Rule, ...] = (judged.judged, demands, boiling_water.acid, boiling_water.acid_by_recipe, which_band)
 
 
 def rules_for(request: Request | None) -> tuple[Rule, ...]:
     """The rules that may speak: a refusal, or a subject that is not about a process, stands alone."""
     if request is None:
         return EVERY
-    if refusal(request):
+    reason = refusal(request)
+    if reason in judged.OF_TIME and judged.judges(request) and judged.verdict_on(Case(request)):
+        return JUDGED
+    if reason:
         return REFUSED
     if gel.gels(request) and not gel.about_jars(request) and request.subject in (None, "gel_point"):
         return SETTING

@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from typing import Any
 
 from rules import tables
 from rules.book import Case, Part, rule
 from rules.model import Caution, Request
-from rules.said import Said, Value, sentences
+from rules.said import Said, Value, Words, sentences, together
 
+# the general rule, and one on recipes, which the room of preserving may say nearer
+ROOM_KNOWS = ("general_canning", "own_canning_recipe")
+# why a food is refused in jars whatever is done to it
+OF_THE_FOOD = ("unknown", "untested", "thick_puree", "thickened", "dairy_canning", "low_acid_fruit", "needs_pressure")
 REPLIES = "lexicon/danger/replies.toml"
 say = sentences("safety/danger")
 
@@ -23,6 +27,7 @@ class Reply:
     file: of the wording, without its ending; its message `id` holds the sentences as attributes
     steps: how many say what to do instead; asks: whether one says whom to ask; rule: whether one is added to the words
         on other dangers; caution: whether one warns beside an answer
+    underdone: where it is of jars that had too little, whether these figures stand beside the verdict, or instead of it
     """
 
     id: str
@@ -32,6 +37,7 @@ class Reply:
     asks: bool = True
     rule: bool = False
     caution: bool = False
+    underdone: str = ""
 
     @property
     def pieces(self) -> tuple[str, ...]:
@@ -96,14 +102,50 @@ def warning(case: Case) -> Part | None:
     """A danger that was heard: the verdict first, and no figure of what is refused."""
     if (reply := replies().get(case.request.danger or "")) is None:
         return None
+    if own := _by_the_room(case, reply):
+        return own
     verdict = reply.said("verdict")
     return Part(
-        headline=verdict,
+        headline=_first(case, reply),
         steps=(*map(reply.said, reply.instead_pieces), *reply.whom()),
         because=reply.said("why"),
         cautions=(Caution("stop", verdict, reply.sources), *further(case)),
         sources=reply.sources,
     )
+
+
+def _by_the_room(case: Case, reply: Reply) -> Part | None:
+    """The refusal of the room of preserving, which names the food, where only the general rule was heard.
+
+    Jars that had too little are held against what is due; what stands there already is discarded all the same.
+    """
+    if reply.id not in ROOM_KNOWS or case.request.topic != "preserve" or not case.request.dish:
+        return None
+    from rules.preserving.gate import refusal
+    from rules.preserving.judged import judged, short_verdict
+    from rules.preserving.refusals import refused
+
+    if case.request.jarred and short_verdict(case):
+        part = judged(case)
+    elif reply.id != ROOM_KNOWS[0]:
+        return None
+    else:
+        part = refused(case) if refusal(case.request) in OF_THE_FOOD else None
+        part = part and replace(part, steps=(*part.steps[:1], reply.said("instead"), *part.steps[1:]))
+    return part and replace(part, cautions=(*part.cautions, *further(case)))
+
+
+def _first(case: Case, reply: Reply) -> Words:
+    """The verdict; of jars that had too little, their time and pressure against the ones that are due comes first."""
+    verdict = reply.said("verdict")
+    request = case.request
+    if not reply.underdone or not (request.topic == "preserve" or request.jars):
+        return verdict
+    from rules.preserving.judged import short_verdict
+
+    if not (told := short_verdict(case)):
+        return verdict
+    return told if reply.underdone == "instead" else together(told, verdict)
 
 
 NEEDS: tuple[str, ...] = ()

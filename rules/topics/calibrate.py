@@ -13,13 +13,15 @@ from rules.errors import within
 from rules.heat.where_water_boils import boiling_figure
 from rules.model import Caution, Figure, Request
 from rules.physics import air, water
-from rules.said import Said, elevation, fixed, number, pressure, sentences, temp, temp_drop, together
+from rules.said import Said, elevation, fixed, number, pressure, sentences, temp, temp_drop, together, yes
 
 say = sentences("topics/calibrate")
 
 WEATHER_PA = 1000.0
 DEEP_LOW_PA = 3000.0
 RIGHT_K = 0.5
+# the form of a question after whether the thermometer is broken
+BROKEN = "broken"
 DOUBTFUL_K = 5.0
 LOWEST_READING_C, HIGHEST_READING_C = 60.0, 115.0
 
@@ -116,7 +118,9 @@ def effective_elevation(case: Case) -> Part | None:
             boiling_figure(case, boil_c),
             Figure("effective_elevation", say("cooks-as-at"), round(found_m), "m", round(low_m), round(high_m)),
         ),
-        headline=say("by-boil", boil=temp(boil_c), found=elevation(found_m)),
+        headline=say(
+            "by-boil", boil=temp(boil_c), found=elevation(found_m), doubted=yes(BROKEN in request.forms and found_m > 0)
+        ),
         because=say("by-boil-because"),
     )
 

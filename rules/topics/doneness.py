@@ -60,6 +60,7 @@ def _judged(case: Case, kind: str, found: lethality.Judgement) -> Said:
     return say(
         "judged",
         verdict=_verdict(case, charted, found),
+        harm="yes" if "harm" in case.request.forms else "no",
         asked=temp(case.request.temperature_c or 0.0),
         food=case.request.dish or of.name,
         held=exact_duration(found.needs_min or 0.0),

@@ -112,7 +112,9 @@ def equal(case: Case) -> Part:
     ]
     return Part(
         figures=tuple(_gauge_figure(case, pa) for pa in asked),
-        headline=say(
+        headline=_how_hot(case, asked[0])
+        if asks_how_hot(case)
+        else say(
             "headline",
             place=case.place,
             first=matches[0],
@@ -125,6 +127,22 @@ def equal(case: Case) -> Part:
             there=number(case.there.pressure_pa * PSI_PER_PA),
             here=number(case.here.pressure_pa * PSI_PER_PA),
         ),
+    )
+
+
+def asks_how_hot(case: Case) -> bool:
+    """Whether it is the heat inside that is asked for, at a pressure of the cook's own."""
+    return case.request.gauge_pa is not None and "how_hot" in case.request.forms
+
+
+def _how_hot(case: Case, gauge_pa: float) -> Said:
+    return say(
+        "how-hot",
+        gauge=gauge(gauge_pa),
+        place=case.place,
+        here=temp(inside_c(case.here, gauge_pa)),
+        there=temp(inside_c(case.there, gauge_pa)),
+        baseline=case.baseline,
     )
 
 

@@ -26,11 +26,18 @@ GENERAL, WATER = "general_reason", "water_boils_cooler"
 IN_WATER = ("boil", "simmer")
 
 Polarity = Literal["positive", "negative", "either"]
+Claim = Literal["change", "same"]
 
 say = sentences("topics/why")
 say_of_all = sentences("why/shared")
 
 BROKEN = "broken"
+# lower than this nobody would blame the elevation [m]
+BLAMED_FROM_M = 600.0
+# forms that want yes or no, and those that want more than that
+YES_OR_NO = frozenset(("is_ok", "is_true", "can_it"))
+WANTS_MORE = frozenset(("why", "what_is", "how_to", "which", "differ", "how_long", "how_much", "more", "how_hot"))
+CONTRARY = {"yes": "no", "no": "yes"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,12 +46,14 @@ class Belief:
 
     verdict: open where the sentence itself says it, by the elevation
     polarity: whether it is stated with a no, without one, or either way
+    claims: whether it says that something changes or stays the same, where a question may ask for the one or the other
     """
 
     verdict: Literal["yes", "partly", "no", "open"]
     about: tuple[str, ...]
     heard_as: tuple[str, ...]
     polarity: Polarity = "positive"
+    claims: Claim | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,7 +63,10 @@ class Row:
     about: what has to be asked about, all of it, each with its alternatives; not_about: what rules it out
     tells_apart: whether it sets one word against another; beliefs: by their ids
     outright: whether it is told whatever the topic
+    in_full: whether it is meant only where all that it is about was said
+    in_forms: forms of question that it answers with a yes, whatever the topic: is it hot enough, can it be done
     no_fault: whether it explains what looks like a fault and is none, such as a loaf that never reads 208 °F
+    claims: whether its line says that a thing changes up high, or that it stays the same
     values, figures: names of rules/explanations; caution: how grave it is, and its sources
     """
 
@@ -68,6 +80,9 @@ class Row:
     tells_apart: bool
     no_fault: bool
     outright: bool
+    in_full: bool
+    in_forms: frozenset[str]
+    claims: Claim | None
     beliefs: Mapping[str, Belief]
     sources: tuple[str, ...]
     values: tuple[str, ...]
@@ -95,14 +110,18 @@ def _row(held: dict[str, Any]) -> Row:
         not_about=held.get("not_about", ""),
         tells_apart=held.get("tells_apart", False),
         outright=held.get("outright", False),
+        in_full=held.get("in_full", False),
+        in_forms=frozenset(held.get("in_forms", ())),
         no_fault=held.get("no_fault", False),
+        claims=held.get("claims"),
         caution=(caution["level"], tuple(caution["sources"])) if caution else None,
         **{name: tuple(held.get(name, ())) for name in lists},
     )
 
 
 def _belief(held: dict[str, Any]) -> Belief:
-    return Belief(held["verdict"], tuple(held["about"]), tuple(held["heard_as"]), held.get("polarity", "positive"))
+    about, heard_as = tuple(held["about"]), tuple(held["heard_as"])
+    return Belief(held["verdict"], about, heard_as, held.get("polarity", "positive"), held.get("claims"))
 
 
 @cache
@@ -183,11 +202,14 @@ def explained(row: Row, case: Case) -> Part:
         return Said(f"{FOLDER}/{row.id}", id, tuple(values.items()))
 
     line = text("line")
-    headline: Words = together(say("not-broken"), line) if row.id == GENERAL and BROKEN in case.request.forms else line
+    headline: Words = together(_doubted(row, case), line)
     stated = case.request.belief
     if stated and stated in row.beliefs:
-        verdict = None if case.request.denied else verdict_on(row.beliefs[stated])
+        verdict = None if is_choice(case.request) else verdict_on(row.beliefs[stated], denied=case.request.denied)
+        verdict = verdict or (on_change(row, case.request) if case.request.denied and row.in_forms else None)
         headline = together(verdict, text(belief_message(stated)))
+    elif (opening := on_change(row, case.request)) is not None:
+        headline = together(opening, line)
     if (other := also(row, case.request)) is not None:
         headline = together(headline, line_of(other, case))
     return Part(
@@ -203,6 +225,14 @@ def explained(row: Row, case: Case) -> Part:
     )
 
 
+def _doubted(row: Row, case: Case) -> Words:
+    """The answer to whether something is broken, or the cook at fault, where it is the elevation."""
+    high = case.here.elevation_m >= BLAMED_FROM_M
+    if BROKEN not in case.request.forms or row.claims == "same" or not high or row.no_fault:
+        return ""
+    return say("not-broken") if row.id == GENERAL else say("not-you")
+
+
 def also(row: Row, request: Request) -> Row | None:
     """A second explanation that is told behind the first, where both sides of a thing were asked about."""
     two = request.nearest
@@ -214,9 +244,42 @@ def line_of(row: Row, case: Case) -> Said:
     return Said(f"{FOLDER}/{row.id}", "line", tuple((name, explanations.value(name)(case)) for name in row.values))
 
 
-def verdict_on(belief: Belief) -> Said | None:
-    """Whether a belief is so: yes, partly or no; of one that is denied or open the sentence speaks for itself."""
-    return None if belief.verdict == "open" else say_of_all("verdict", verdict=belief.verdict)
+def verdict_on(belief: Belief, *, denied: bool = False) -> Said | None:
+    """Whether a belief is so: yes, partly or no; of one that is open the sentence speaks for itself.
+
+    denied: the contrary was asked, which has a verdict only where the belief claims that something changes or does not
+    """
+    if belief.verdict == "open" or (denied and belief.claims is None):
+        return None
+    verdict = CONTRARY.get(belief.verdict, belief.verdict) if denied else belief.verdict
+    return say_of_all("verdict", verdict=verdict)
+
+
+def on_change(row: Row, request: Request) -> Said | None:
+    """Yes or no to whether a thing changes, or stays, where the line of the explanation only says how it is."""
+    if not row.in_forms.isdisjoint(request.forms) and "is_ok" in request.forms:
+        return None if request.asked_way == "either" else say_of_all("verdict", verdict="yes")
+    yes_or_no = not YES_OR_NO.isdisjoint(request.forms) and WANTS_MORE.isdisjoint(request.forms)
+    asked = asked_claim(request.asked_way)
+    if not yes_or_no or row.claims is None or asked is None:
+        return None
+    return say_of_all("verdict", verdict="yes" if asked == row.claims else "no")
+
+
+def is_choice(request: Request) -> bool:
+    """Whether it was asked which of two ways a thing goes, which neither yes nor no answers: faster or slower."""
+    return request.asked_way == "either" and "which" in request.forms
+
+
+def asked_claim(way: str | None) -> Claim | None:
+    """What a way of asking puts to the test: that something changes, or stays; None where it is either.
+
+    >>> asked_claim("any"), asked_claim("longer"), asked_claim("same"), asked_claim("either")
+    ('change', 'change', 'same', None)
+    """
+    if way in (None, "either"):
+        return None
+    return "same" if way == "same" else "change"
 
 
 def belief_message(belief: str) -> str:

@@ -11,6 +11,7 @@ COMMON, RUNNER, TEPARY = "Phaseolus vulgaris", "Phaseolus coccineus", "Phaseolus
 # Which dry bean each dish is made of. By the FDA's Bad Bug Book phytohaemagglutinin is the poison of Phaseolus beans,
 # most in red kidney beans, a third of that in white ones, 5 to 10 % in broad beans. The species are from botany.
 LECTIN = {
+    "njahi": "Lablab purpureus: a lectin, and cyanide besides",
     "pinto beans": COMMON,
     "bolita beans": COMMON,
     "black beans": COMMON,
@@ -211,7 +212,8 @@ def test_a_bird_under_any_name(dish):
         ("waits_hot", "short ribs; chili; split pea soup; baked beans; lasagna"),
         ("cold_made", "gravlax; lox; ceviche; tiradito; tiramisu; kimchi; herbs in oil; salted duck eggs"),
         ("in_oil", "garlic in oil; herbs in oil; infused oil"),
-        ("sourdough", "sourdough"),
+        ("sourdough", "sourdough; injera"),
+        ("unyeasted", "gulab jamun; gujiya; funnel cake; cake doughnuts; churros; jalebi"),
     ],
 )
 def test_what_cooks_know_of_a_dish(trait, names):
@@ -245,6 +247,7 @@ def test_what_cooks_know_of_a_dish(trait, names):
         ("cold_made", "pot roast; chicken stock; white rice; custard"),
         ("in_oil", "chili oil; kimchi; pickled onions"),
         ("sourdough", "baguettes; banana bread; brioche"),
+        ("unyeasted", "doughnuts; berliners; luqaimat; beignets"),
     ],
 )
 def test_what_a_dish_is_not(trait, names):

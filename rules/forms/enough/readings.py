@@ -15,6 +15,7 @@ from rules.said import Words, exact_duration, sentences, temp, temp_span
 
 say = sentences("forms/enough")
 
+COMBI = "combi_oven"
 WET = ("boil", "steam", "simmer", "stew", "braise", "poach")
 DRINKS = ("tea", "coffee")
 SIMMERED = ("simmer", "stew", "braise", "poach")
@@ -91,7 +92,7 @@ def bath(asked: Asked) -> Part | None:
         held="yes" if after and reach == "under" else "no",
         after=exact_duration(after.value) if after else "",
     )
-    return Part(headline=opened("yes" if reach == "under" else "no", text))
+    return Part(headline=opened(opens(asked, "yes" if reach == "under" else "no"), text))
 
 
 @rule("enough.hold", "fda-food-code-2022", "iapws-r7-97")
@@ -131,6 +132,8 @@ def boil(asked: Asked) -> Part | None:
     over_k = asked_c - case.here.boiling_c
     stands = "over" if over_k > SAME_BOIL_K else "at" if over_k >= -SAME_BOIL_K else "under"
     simmers = request.method in SIMMERED and over_k > -SIMMER_AT_LEAST_K
+    if COMBI in request.equipment and stands == "over":
+        return Part(headline=say("combi", asked=temp(asked_c), boil=temp(case.here.boiling_c), place=case.place))
     text = say(
         "boil",
         stands="simmer" if stands == "under" and simmers else stands,
@@ -162,12 +165,13 @@ def stage(asked: Asked) -> Part | None:
     stands = "under" if asked_c < low_c - 0.6 else "over" if asked_c > high_c + 0.6 else "in"
     own = asked.answer.figure("recipe_temperature")
     moved = own and request.subject not in stages() and low_c <= own.value <= high_c
+    reached = stands == "over" and "can_it" in request.forms
     text = say(
         "stage",
-        stands=stands,
+        stands="reached" if reached else stands,
         asked=temp(asked_c),
         stage=stages()[ids[0].id.removesuffix("_temperature")].label,
         here=temp(own.value) if own and moved else temp_span(low_c, high_c),
         place=asked.case.place,
     )
-    return Part(headline=opened(opens(asked, "yes" if stands == "in" else "no"), text))
+    return Part(headline=opened(opens(asked, "yes" if stands == "in" or reached else "no"), text))

@@ -13,7 +13,7 @@ from rules.topics.bake_adjust.asked import COMPONENT_OF, SUBJECTS
 __all__ = ["COMPONENT_OF", "RULES", "SUBJECTS"]
 
 RULES: tuple[Rule, ...] = (
-    whole.whole_set, ingredients.leavening_rule, ingredients.yeast_rule, ingredients.sugar_rule,
+    whole.whole_set, dough.paced_yeast, ingredients.leavening_rule, ingredients.yeast_rule, ingredients.sugar_rule,
     ingredients.liquid_rule, ingredients.flour_rule, eggs.egg_rule, ingredients.fat_rule, ingredients.salt_rule,
     oven.oven_rule, oven.time_rule, dough.proof_rule, pan.pan_rule, eggs.foam_rule, tins.tins_rule,
 )  # fmt: skip

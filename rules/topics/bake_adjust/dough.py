@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 from rules.baking import yeast
+from rules.baking.bands import Span
 from rules.baking.batch import Batch, percent_apart
 from rules.book import Case, Part, rule
 from rules.model import Figure
 from rules.recipes.steps import scaled_min
-from rules.said import Said, duration, number, sentences, yes
+from rules.said import Said, duration, measure, number, sentences, together, yes
 from rules.topics.bake_adjust.asked import asked, batch, percents, wanted
 
 # doughs that a starter raises
+# no more and no less of the recipe's yeast in one step, how exactly it is told, and what a recipe usually has [g]
+LEAST_YEAST, MOST_YEAST, MARGIN, USUAL_G = 0.35, 1.4, 0.05, 7.0
 SOURED = ("sourdough", "panettone")
 say = sentences("topics/bake_adjust/dough")
 
@@ -18,7 +21,7 @@ say = sentences("topics/bake_adjust/dough")
 @rule("bake_adjust.proof", "uwyo-altitude-adjusters", "usu-faq-204", "computed")
 def proof_rule(case: Case) -> Part | None:
     """How fast a dough rises here, and what to do about it."""
-    if not wanted(case, "proof"):
+    if not wanted(case, "proof") or case.request.rise_min:
         return None
     work, told = batch(case), asked(case) == "proof"
     if told and case.request.time_min is not None:
@@ -41,7 +44,7 @@ def _timed(case: Case, work: Batch, time_min: float) -> Part:
     here, there = duration(time_min), duration(there_min)
     headline = (
         say("doubles-less-yeast", here=here, place=case.place, there=there, baseline=case.baseline,
-            percent=percent_apart(less.value), starter=yes(case.request.dish in SOURED))
+            percent=percent_apart(less.value), starter=yes(_is_soured(case)))
         if work.up and less.value < 1
         else say("doubles", here=here, there=there, baseline=case.baseline)
     )  # fmt: skip
@@ -56,6 +59,11 @@ def _timed(case: Case, work: Batch, time_min: float) -> Part:
         because=_because(case, work),
         headline=headline,
     )
+
+
+def _is_soured(case: Case) -> bool:
+    """Whether a starter raises it, or it is the starter itself that is timed."""
+    return case.request.dish in SOURED or "sourdough" in case.traits or case.request.course == "starter"
 
 
 def _way(work: Batch) -> str:
@@ -75,3 +83,35 @@ def _because(case: Case, work: Batch) -> Said:
         "because", swell=number(1 / work.pressure_ratio), place=case.place, baseline=case.baseline,
         percent=percent_apart(work.pressure_ratio), way=_way(work),
     )  # fmt: skip
+
+
+@rule("bake_adjust.paced_yeast", "common-practice", "computed")
+def paced_yeast(case: Case) -> Part | None:
+    """Yeast for a dough whose own time is known: gas comes in proportion to the yeast, so it goes by the times."""
+    request = case.request
+    own_min, wanted_min = request.rise_min, request.rise_wanted_min
+    if not own_min or not wanted_min:
+        return None
+    air_min = wanted_min * batch(case).pressure_ratio
+    ratio = min(max(own_min / wanted_min, LEAST_YEAST), MOST_YEAST)
+    said = request.quantity
+    was, unit = (said.value, said.unit) if said and said.unit else (USUAL_G, "g")
+    low, high = sorted((max(ratio - MARGIN, LEAST_YEAST), ratio + MARGIN))
+    headline = say(
+        "paced", way="less" if ratio < 1 else "more", own=duration(own_min), wanted=duration(wanted_min),
+        was=measure(was, unit), to=measure(_round(was * ratio, unit), unit), item=request.subject or "yeast",
+        span=measure(_round(was * low, unit), unit, _round(was * high, unit)),
+    )  # fmt: skip
+    far = own_min / wanted_min > MOST_YEAST
+    return Part(
+        figures=(Figure("yeast_change", say("yeast-change"), *percents(Span(ratio, low, high))),),
+        headline=say("warmth-first", own=duration(own_min), wanted=duration(wanted_min), air=duration(air_min),
+                     place=case.place, then=headline) if far else headline,
+        steps=_steps()[:1] if far else (say("paced-trial"), *_steps()[:1]),
+        because=together(say("paced-because"), _because(case, batch(case)) if case.moved else ""),
+    )  # fmt: skip
+
+
+def _round(amount: float, unit: str) -> float:
+    """An amount of yeast as a baker weighs it."""
+    return round(amount, 2) if unit == "percent" or amount < 1 else round(amount, 1)

@@ -13,6 +13,7 @@ from rules.baking.parts import pantry, part_of
 from rules.baking.rounding import in_unit, same_measure
 from rules.baking.usual import usual
 from rules.book import Case, Part, rule
+from rules.heat.verdict import opened
 from rules.model import Caution, Figure
 from rules.said import Said, Value, Words, elevation, measure, number, sentences
 from rules.topics.bake_adjust.asked import COMPONENT_OF, SUBJECTS, asked, baked, batch, percents, style, wanted
@@ -22,6 +23,11 @@ say = sentences("topics/bake_adjust/ingredients")
 FINE = ("leavening", "yeast")
 NOT_MEASURED = ("", "piece")
 SPOONFULS_TSP, LIGHT_G = 6, 10
+AMOUNT_ASKED = frozenset(("how_much", "more", "which"))
+# flour with powder in it, how much of it holds a teaspoon, and what a cup weighs [g]
+SELF_RISING, FLOUR_G_PER_TSP, CUP_G = "self-rising flour", 75.0, 125.0
+# sweets that soda foams, and how exactly it is told
+SWEET, FOAM_MARGIN = "candy", 0.05
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,13 +119,27 @@ def _line(case: Case, component: str, amount: Amount, name: str) -> Said:
 
 def _headline(case: Case, component: str, amount: Amount, name: str, ratio: Span) -> Said:
     """The change as the answer to what was asked."""
+    verdict = _verdict(case, amount)
     if amount.same or amount.own:
-        return _line(case, component, amount, name)
-    return say(
+        line = _line(case, component, amount, name)
+        return opened(verdict, line) if verdict else line
+    said = say(
         "headline", percent=percent_apart(ratio.value), way="less" if ratio.value < 1 else "more", item=name,
         baked=baked(case), place=case.place, now=_weighed(amount, name, component), was=amount.said,
         span=_anywhere(amount),
     )  # fmt: skip
+    return opened(verdict, said) if verdict else said
+
+
+def _verdict(case: Case, amount: Amount) -> str:
+    """Yes or no where it is asked whether it stays, or is too much; "" where an amount is asked."""
+    request = case.request
+    if not AMOUNT_ASKED.isdisjoint(request.forms[:1]) or request.asked_way not in ("same", "either"):
+        return ""
+    if request.asked_way == "same":
+        return "yes" if amount.same else "no"
+    too_much = "enough" in request.forms and request.asked_way == "either"
+    return "" if not too_much or amount.same else "yes" if amount.to < amount.base else "no"
 
 
 def _anywhere(amount: Amount) -> Words:
@@ -154,9 +174,68 @@ def _beyond(case: Case, component: str) -> tuple[Caution, ...]:
     return (Caution("note", say("beyond", top=elevation(top_m)), bands.sources(component)[:1]),)
 
 
+def _self_rising(case: Case) -> tuple[float, str] | None:
+    """The self-rising flour that was told; an ounce of it or a cup in grams too."""
+    return next(((a.value, a.unit) for a in case.request.amounts if a.ingredient == SELF_RISING), None)
+
+
+def _beside_flour(case: Case, value: float, unit: str) -> Part:
+    """Powder beside self-rising flour: its own cannot be taken out, so the whole cut comes from the spoon.
+
+    source: common-practice (about 1 tsp of powder in 75 g of such flour)
+    """
+    work, said = batch(case), case.request.quantity
+    ratio = work.ratio("leavening")
+    flour_g = in_unit(value, unit, "g") or (in_unit(value, unit, "cup") or 0.0) * CUP_G
+    inside = flour_g / FLOUR_G_PER_TSP
+    spoon = in_unit(said.value, said.unit, "tsp") if said and said.unit not in NOT_MEASURED else None
+    spoon = 0.0 if spoon is None else spoon
+    to, low, high = (
+        max(round(4 * ((inside + spoon) * r - inside)) / 4, 0.0) for r in (ratio.value, ratio.low, ratio.high)
+    )
+    low, high = min(low, to), max(high, to)
+    span = "" if low == high else say("anywhere", span=measure(low, "tsp", high))
+    told = say(
+        "beside-flour", keep="none" if to <= 0 else "some", now=measure(to, "tsp"), was=measure(spoon, "tsp"),
+        inside=measure(max(round(2 * inside) / 2, 0.5), "tsp"), place=case.place, span=span,
+    )  # fmt: skip
+    cut = to < spoon and case.request.asked_way == "same"
+    return Part(
+        figures=(Figure("leavening_to", say("to", item="baking powder", was=measure(spoon, "tsp")), to, "tsp", low, high),),
+        headline=opened("no", told) if cut else told,
+        because=leavening.why(work, ratio),
+        sources=components.sources(style(case), "leavening"),
+    )  # fmt: skip
+
+
+def _foamed(case: Case) -> Part:
+    """Soda that foams a boiled syrup: its gas swells as the air presses less, so it gets less by as much."""
+    work, name = batch(case), case.request.subject or "baking soda"
+    ratio = work.pressure_ratio
+    share = Span(ratio, min(ratio, 1.0) - FOAM_MARGIN, max(ratio, 1.0) if ratio > 1 else (1 + ratio) / 2)
+    said = case.request.quantity
+    own = said is not None and said.unit not in NOT_MEASURED
+    value, unit = (said.value, said.unit) if said and own else (1.0, "tsp")
+    base, to_unit = same_measure(value, unit, fine=True)
+    to, low, high = (towards(base, r, to_unit, fine=True) for r in (share.value, share.low, share.high))
+    amount = Amount(base, to, min(low, to), max(high, to), to_unit or unit, own, measure(value, unit))
+    return Part(
+        figures=(Figure("leavening_change", say("change", item=name), *percents(share)),),
+        headline=_headline(case, "leavening", amount, name, share),
+        steps=(say("foam-pot"),),
+        because=say("foam-because", swell=number(1 / ratio), place=case.place),
+        cautions=(Caution("warn", say("foam-burns"), ("common-practice",)),),
+        sources=("common-practice", "computed"),
+    )
+
+
 @rule("bake_adjust.leavening", "uwyo-altitude-adjusters", "usu-faq-204", "csu-cakes-2002")
 def leavening_rule(case: Case) -> Part | None:
     """Baking powder or soda here."""
+    if case.dish_class == SWEET and asked(case) == "leavening":
+        return _foamed(case)
+    if (flour := _self_rising(case)) and asked(case) == "leavening":
+        return _beside_flour(case, *flour)
     part = amount_part(case, "leavening", lambda b: leavening.why(b, b.ratio("leavening")))
     if part is None or not part.figures or not case.request.subject or part_of(case.request.subject).name != "soda":
         return part
@@ -167,6 +246,8 @@ def leavening_rule(case: Case) -> Part | None:
 @rule("bake_adjust.yeast", "common-practice", "uwyo-altitude-adjusters")
 def yeast_rule(case: Case) -> Part | None:
     """Yeast here."""
+    if case.request.rise_min:
+        return None
     return amount_part(case, "yeast", yeast.why)
 
 

@@ -125,6 +125,22 @@ def beliefs() -> list[tuple[str, str]]:
     return [(row.id, belief) for row in catalogue() for belief in row.beliefs]
 
 
+@pytest.mark.parametrize(
+    ("way", "forms", "verdict"),
+    [
+        ("any", ("changes", "is_ok"), "No. "),
+        ("longer", ("is_ok",), "No. "),
+        ("same", ("is_ok",), "Yes. "),
+        ("either", ("is_ok",), ""),
+        ("any", ("changes", "what_is"), ""),
+        ("any", ("why", "is_ok"), ""),
+    ],
+)
+def test_whether_a_thing_changes_gets_yes_or_no(way: str, forms: tuple[str, ...], verdict: str) -> None:
+    asked = Request(topic="why", subject="thawing_same", asked_way=way, forms=forms, elevation_m=HERE_M)
+    assert answer(asked).headline.startswith(verdict + "Ice melts")
+
+
 @pytest.mark.parametrize(("name", "belief"), beliefs())
 def test_a_belief_gets_its_verdict_and_one_sentence(name: str, belief: str) -> None:
     for elevation_m in (0.0, HERE_M, -400.0, 5400.0):
@@ -132,8 +148,9 @@ def test_a_belief_gets_its_verdict_and_one_sentence(name: str, belief: str) -> N
         given = answer(stated)
         verdict = {"yes": "Yes. ", "no": "No. ", "partly": "Partly. ", "open": ""}[rows()[name].beliefs[belief].verdict]
         assert given.headline.startswith(verdict)
-        fact = answer(replace(stated, denied=True)).headline
-        assert given.headline == verdict + fact
+        fact, contrary = given.headline.removeprefix(verdict), answer(replace(stated, denied=True)).headline
+        turned = {"Yes. ": "No. ", "No. ": "Yes. "}.get(verdict, verdict) if rows()[name].beliefs[belief].claims else ""
+        assert contrary == turned + fact
         assert fact.endswith(".")
         assert len(fact) < 260
         assert len(re.findall(r"[.?](?:\s|$)", fact)) == 1

@@ -6,7 +6,10 @@ temperature-stays =
 why = Bakers use about { $percent } % { $way ->
         [up] less
        *[down] more
-    } yeast at { $place }, so that the dough keeps time enough to gather flavour and strength.
+    } yeast at { $place }, { $way ->
+        [up] so that the dough keeps time enough to gather flavour and strength.
+       *[down] since the heavier air lets the same gas fill less room, and the dough rises later.
+    }
 proof =
     The gas takes { $swell } times the room it takes at { $baseline }. Judge by size, not by the clock: stop when the dough
     has just doubled, and the dent of a finger stays.

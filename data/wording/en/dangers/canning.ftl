@@ -152,7 +152,9 @@ canning_cut =
         No. A tested process is not shortened, and nothing in it is changed: time, pressure, venting, acid, headspace,
         jar and recipe belong together.
     .instead =
-        Give the full time and pressure of your elevation, in the jar that the recipe names, with its acid. Milder
+        Jars that had too little: within a day process them again from the start, new lids, or refrigerate or freeze them;
+        after that discard them, sealed or not. Give the full time and pressure of your elevation, in the jar that the
+        recipe names, with its acid. Milder
         taste: add sugar, or freeze it. Other ingredients: another tested recipe.
     .why =
         Each was tested with the others; take one away and the margin is gone. Water boils cooler here, so the addition

@@ -286,6 +286,28 @@ co_symptoms =
     .ask =
         Emergency services for all who feel ill, even if they feel better outside; say that it may be carbon monoxide.
 
+sooty_flame =
+    .verdict =
+        No. A gas flame that burns yellow or orange, lazy or sooty is not right at any elevation: it gets too little air and
+        gives off carbon monoxide.
+    .instead =
+        Turn it off and air the room; have a gas fitter clean the burners, open the air shutters and fit the jets and the
+        regulator for your elevation. Until then cook with the windows open and the hood on, or on something electric; fit a
+        carbon monoxide alarm. A flame that is right is blue and steady, with at most a yellow flicker at its tips.
+    .why =
+        Each breath of thin air holds less oxygen, so jets cut for sea level burn too rich; unburnt gas becomes soot and
+        carbon monoxide.
+    .ask = A gas fitter; emergency services for headache, sickness or drowsiness, and get out first.
+
+sooty_flame_named =
+    .verdict = Only if the burners burn blue: yellow, orange or sooty flames give off carbon monoxide.
+    .caution =
+        Flames that burn yellow, orange or sooty get too little air and give off carbon monoxide: turn them off, air the
+        room, and have a gas fitter set shutters and jets for your elevation; it wastes gas too. Fit a carbon monoxide alarm.
+    .instead =
+        Have a gas fitter clean the burners, open the air shutters and fit the jets for your elevation; air the room.
+    .why = Thin air holds less oxygen, so jets cut for sea level burn too rich.
+
 co_alarm =
     .verdict =
         No. Do not silence it: put out the fire, get everybody out into the air, and go back only when it is found why.

@@ -61,6 +61,23 @@ published =
     Extension advice takes off 2 °F for each 1,000 ft, 10 °F at 5,000 ft, that is { $rule } here; by boiling point it is
     { $drop }. What your own thermometer reads in boiling water today settles it.
 
+several-stages = At { $place }: { $each }.
+by-cold-water = Yes, by the cold-water test, which holds at any height; { $stage }: { $test }. { $cook }
+each-stage = { CAPITAL($each) }.
+stage-at = { $stage } { $here }
+isomalt = { $can ->
+        [yes] Yes: isomalt gets to { $asked } at { $place } as anywhere, since its water boils off; but it is as dry at about
+            { $here }, so begin to test there.
+       *[no] Boil isomalt to about { $here } at { $place }, where it is as dry as at { $asked } at sea level; hotter only dries
+            it further.
+    }
+isomalt-label = As dry as at sea level
+isomalt-test =
+    A drop in cold water, or on a cold tray, snaps clean like glass and does not bend; then stop the pan in cold water.
+isomalt-because =
+    What sets the temperature is the last of the water, which boils { $drop } lower here. Isomalt is no sugar with sugar's
+    stages: it browns only far above this, so a few degrees too many do no harm.
+
 maple-label = Maple syrup is drawn at
 maple-headline = Draw maple syrup at { $draw } at { $place }, 7 °F (4 °C) over the boil of the day.
 maple =

@@ -38,7 +38,11 @@ boil = { $stands ->
         [simmer] { $asked } is a simmer at { $place }, where water boils at { $boil }{ $and_time }.
        *[under] { $asked } is short of the boil, { $boil } at { $place }{ $and_time }.
     }
+combi = Nothing is broken: full steam is { $boil } at { $place }, whatever the display says, so { $asked } there is only what is set. Enter the
+    altitude in its settings or let it calibrate itself; the service is needed only where its menu has no such thing.
 stage = { $stands ->
+        [reached] sugar gets to { $asked } at { $place } as anywhere, since its water boils off; but that is past { $stage }:
+            stop at { $here }.
         [in] { $asked } is { $stage } at { $place }: { $here }.
         [over] { $asked } is past { $stage } at { $place }: take it to { $here }.
        *[under] { $asked } is short of { $stage } at { $place }: take it to { $here }.

@@ -51,3 +51,7 @@ nearest = { $nearest } is nearer: { $thing ->
        *[oven] the oven is set to { $here } at { $place }.
     }
 safe = { $enough } is enough: { $food } is safe from { $least } in the centre, at any elevation.
+
+# dry beans whose poison a boil this cool is not sure to destroy
+poison =
+    Leave out { $beans } from an open pot at { $place }: a boil this cool is not sure to destroy their natural poison.

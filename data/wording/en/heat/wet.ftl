@@ -64,12 +64,20 @@ extra-liquid =
     } pot of { $cm } cm ({ $inches } in).
 
 threshold-headline =
-    { CAPITAL($food) } practically will not soften in an open pot at { $place }: use a pressure cooker.
+    { CAPITAL($food) } practically will not soften in an open pot at { $place }{ $poison ->
+        [yes] , and a boil this cool is not sure to destroy their natural poison
+       *[no] { "" }
+    }: use a pressure cooker.
 threshold-caution =
     Where water boils below { $least }, cooks find that { $food } practically will not soften in an open pot. The time
     given is what the softening rate leads to; old beans may never get there. Use a pressure cooker.
 threshold =
     Under { $least } the skins and walls of dried beans hold out, and even a full boil here is cooler than that.
+
+kidney-beans-cool-boil =
+    Never serve dry kidney beans or their kin from an open pot here: a boil of { $boil } at { $place } is not sure to destroy
+    their natural poison, and beans that are heated short of a real boil can get more poisonous than raw ones. Soak them and
+    pressure-cook them until soft, or use canned ones.
 
 rice-step =
     Soak the rice 20 to 30 min first, and let it stand covered 10 min off the heat before you fluff it.

@@ -1314,3 +1314,12 @@ eggs-whipped-far-because =
 
 roll-it-hot-change = Turn it out at once onto a sugared cloth, roll it up hot in that, and unroll it when it is cold.
 roll-it-hot-because = A thin sheet dries and stiffens within minutes, sooner in dry air.
+
+milk-dough-tight-change =
+    Make the dough softer than seems right, with milk by the spoonful, rest it 10 minutes under a cloth, and roll balls
+    without one crease.
+milk-dough-tight-because = Milk solids go on drinking, and a dry or creased ball opens along its cracks.
+
+fry-milk-balls-gently-change =
+    Fry at 265–285 °F (130–140 °C), where a crumb of dough rises slowly, and keep the balls turning.
+fry-milk-balls-gently-because = In hot fat the skin sets before the middle has swelled, and tears.

@@ -25,6 +25,9 @@ rule-of-thumb =
 
 count-from-pressure =
     Bring it to { $gauge } and count the time from there, at the lowest flame that holds it.
+set-electric =
+    Set it to HIGH for these minutes: it counts from when it is up to pressure, and it runs no hotter, so the minutes are
+    all there is to change. Use the release and the liquid of your recipe.
 raise-the-gauge =
     Or keep to the time at { $baseline } and run at { $gauge }, if your cooker is made for it.
 

@@ -106,6 +106,21 @@ fridge-keep =
     { TEMP(40) } or colder; eat them within the weeks that the recipe says. They never stand on a shelf.
 fridge-why = The cold keeps them, not a boil; only the minutes in a canner go by the elevation.
 
+# Pickles in vinegar, and whether they must be boiled at all.
+pickles = Only if { $food } is to stand on a shelf: in the refrigerator, in full vinegar, it needs no boil at any elevation.
+pickles-cold =
+    Refrigerator: vinegar of 5 % or more, at least half of the liquid and never thinned beyond the recipe, all of the food
+    under it, at { TEMP(40) } or below.
+pickles-shelf =
+    Shelf: a tested pickle recipe to the letter, processed in boiling water{ $placed ->
+        [yes] ; one that prints { $base } min for 0–1,000 ft takes { $due } min at { $place }.
+       *[no] , for the time of your elevation.
+    }
+pickles-discard = Any jar that fizzes, bulges, leaks, has mould or was made with weaker or home-made vinegar: discard it, untasted.
+pickles-why =
+    Full vinegar keeps botulism down; the boil is for the moulds and yeasts that eat the acid, and a family recipe that
+    nobody tested may hold too little of it.
+
 siphon =
     The jars siphoned: the heat or pressure around them changed too fast. Those that sealed keep; do not open them to fill
     them up.
@@ -179,6 +194,13 @@ which-changes-here =
     Only the pressure: in a pressure canner the printed minutes stay at every elevation, and at { $place } vegetables and meat
     take { $wanted }.
 which-changes = Only the pressure: in a pressure canner the printed minutes stay at every elevation, and the pressure goes up.
+# Why a kettle's table goes by minutes and a canner's by pounds.
+why-either =
+    An open kettle gets no hotter than its boil, which is cooler up here, so only more minutes make up for it; a canner can be
+    brought back to the tested 240 °F (115.5 °C) by more pounds, so its minutes stay.
+why-either-because =
+    The gauge shows what the canner adds to the air outside: thinner air, more pounds for the same heat. Acid food needs only
+    the boil; low-acid food needs the 240 °F (115.5 °C), which no kettle reaches.
 which-changes-why =
     More pressure on the gauge makes up for the thinner air, so the steam inside is as hot as in the test. In boiling
     water nothing makes up for it, and there the minutes go up.

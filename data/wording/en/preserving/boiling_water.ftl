@@ -5,8 +5,13 @@ add-label = Add for the elevation
 add-long-label = Add to a process of 20 min or more
 add-short-label = Add to a process of 15 min or less
 
+# $verdict: whether the printed time will do, where that was asked
 process =
-    Process { $food } for { $time } { $vessel ->
+    { $verdict ->
+        [yes] Yes, { $base } is enough: process
+        [no] No, { $base } is not enough here: process
+       *[none] Process
+    } { $food } for { $time } { $vessel ->
         [steam] in open steam
        *[boiling_water] in boiling water
     } at { $place }{ $way ->

@@ -39,11 +39,21 @@ dry-because =
     In thin air water leaves faster and the wet surface stays cooler, so the surface may dry ahead of the centre.
 meat-too =
     Meat is another matter: heat it to { $meat }, poultry to { $poultry }, with moist heat before it is dried.
+# judged: whether it is asked if jerky is safe
 jerky =
-    Heat { $bird ->
-        [yes] the bird to { $first }
-       *[no] the meat to { $first } (poultry { $poultry })
-    } inside before it is dried, at every elevation; then dry it at { TEMP(130) } to { TEMP(140) }.
+    { $judged ->
+        [yes]
+            Only if the meat was { $first } inside{ $bird ->
+                [yes] { "" }
+               *[no] { " " }(poultry { $poultry })
+            } before it was dried, or the strips get 10 min in an oven at { TEMP(275) } before anyone eats them; at every
+            elevation.
+       *[no]
+            Heat { $bird ->
+                [yes] the bird to { $first }
+               *[no] the meat to { $first } (poultry { $poultry })
+            } inside before it is dried, at every elevation; then dry it at { TEMP(130) } to { TEMP(140) }.
+    }
 jerky-heat =
     In strips of 1/4 in (6 mm): simmer them in the marinade or steam or roast them until a thermometer in the thickest
     strip shows it, and lay them on the trays hot.
@@ -55,3 +65,18 @@ jerky-keep =
 jerky-because =
     Wet meat cools itself in dry air, and germs that dry slowly become hardy; a dehydrator alone does not kill them, and less
     so here.
+
+# Raw meat that hangs to dry: biltong, droewors. weighed: whether the cook told what it weighed at the start.
+hung = When about half its weight is gone{ $weighed ->
+        [yes] : { $food } that started at { $start } is done at { $least } to { $most }, softer at the top end.
+       *[no] : weigh { $food } before it hangs; it is done at 45 to 55 % of that, softer at the top end.
+    }
+hung-cut = Cut the thickest piece through: firm, dark to the middle, no wet, soft or sour centre. If there is one, hang it on.
+hung-air =
+    Cold, dry, moving air, thin pieces; dry mountain winters are quick, so weigh from the third day. A hard crust on a wet
+    core means too fast: slow the air.
+hung-because = The weight lost is water, and too little water is left for germs to grow; how long that takes goes by the air.
+hung-raw =
+    It is raw-cured: salt, vinegar and dry air hold germs down and do not kill them. Not for pregnant people, small
+    children, the old or the ill, never of pork, bear or poultry; 10 min in an oven at { TEMP(275) } at the end makes strips
+    safe. Slimy, sour or mouldy: discard it.

@@ -48,8 +48,8 @@ cake_in_jar =
 
 missed_elevation =
     .verdict =
-        Discard what stood longer than a day after a process without the elevation, unopened and untasted, sealed or
-        not.
+        Discard it, unopened and untasted, if it has stood longer than a day after a process without the elevation,
+        sealed or not; within a day process it again or refrigerate it.
     .stop = { missed_elevation.verdict }
     .instead =
         Found out sooner: process it again at once, from the start, food reheated, new lids, by the table for your

@@ -28,7 +28,12 @@ far-off =
     pot.
 
 cooks-as-at = You cook as at
-by-boil = Water that boils at { $boil } cooks as at { $found }.
+# $doubted: whether it was asked if the thermometer is broken
+by-boil =
+    { $doubted ->
+        [yes] Not broken if your kitchen is near { $found }, where water boils at { $boil }; much lower down it reads too low.
+       *[no] Water that boils at { $boil } cooks as at { $found }.
+    }
 by-boil-because =
     In standard air water boils so at that elevation. Weather of 10 hPa (0.3 inHg) moves it some 90 m (300 ft), and a
     thermometer 1 °C (2 °F) off moves it 300 m (1,000 ft), so check the thermometer in melting ice first.

@@ -1,25 +1,41 @@
 # $where: here, where somebody has said where the kitchen is, or anywhere
 # $core: the safe temperature of the chart; $rests: whether a rest belongs to it; $rest: its minutes
 
-# $held: for how long the food must be held at $asked
+# $held: for how long the food must be held at $asked; $harm: whether it is asked for the harm: will it poison us
 judged =
     { $verdict ->
         [never]
-            No. { $asked } in the centre is not safe for { $food } after any time: take it to { $core }{ $rests ->
+            { $harm ->
+                [yes] { "" }
+               *[no] No.{ " " }
+            }{ $asked } in the centre is not safe for { $food } after any time: take it to { $core }{ $rests ->
                 [yes] { " " }and { $rest } min of rest
                *[no] { "" }
             }, at any elevation.
-        [safe] Yes. { $asked } in the centre is safe for { $food }, at any elevation.
+        [safe]
+            { $harm ->
+                [yes] No:
+               *[no] Yes.
+            } { $asked } in the centre is safe for { $food }, at any elevation.
         [too_short]
-            No. At { $asked } in the centre { $food } must be held { $held }, at any elevation, or taken to
+            { $harm ->
+                [yes] { "" }
+               *[no] No.{ " " }
+            }At { $asked } in the centre { $food } must be held { $held }, at any elevation, or taken to
             { $core }{ $rests ->
                 [yes] { " " }and { $rest } min of rest
                *[no] { "" }
             }.
         [after_rest]
-            Yes, after a rest of { $held }: { $asked } in the centre is safe for { $food }, at any elevation.
+            { $harm ->
+                [yes] No
+               *[no] Yes
+            }, after a rest of { $held }: { $asked } in the centre is safe for { $food }, at any elevation.
        *[once_held]
-            Not at once: { $asked } in the centre is safe for { $food } once held there { $held }, or at
+            { $harm ->
+                [yes] No, once it was held:
+               *[no] Not at once:
+            } { $asked } in the centre is safe for { $food } once held there { $held }, or at
             { $core }{ $rests ->
                 [yes] { " " }and { $rest } min of rest
                *[no] { "" }

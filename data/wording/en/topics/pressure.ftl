@@ -5,6 +5,8 @@ headline =
        *[one] { "" }
     }.
 matches = { $needed } to match { $gauge } at { $baseline }
+# Where the heat inside is asked for.
+how-hot = { $here } inside, at { $gauge } on the gauge at { $place }, against { $there } at { $baseline }.
 gauge-label = Gauge here for the heat of { $psi } psi
 presses-alike = The air presses as at the baseline, so the gauge stays.
 presses-less =

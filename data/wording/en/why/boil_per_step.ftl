@@ -6,3 +6,9 @@ paragraph =
     grows a little with the elevation: { $step_at_sea } for { $thousand_feet } at the sea, { $step_here } { $at }.
     { $boils } For a quick reckoning take 1 °C for each 300 m, or 1.8 °F for each 1,000 ft.
 equations = { $boiling_equation }
+belief-rule-of-thumb =
+    It is a good rule of thumb: 1 °C for each { $rule_step } puts the boil at { $boil_by_rule } { $at }, and in standard air it
+    is { $boil }, { $rule_off ->
+        [good] so near that no cook can tell.
+       *[off] so up there look it up.
+    }

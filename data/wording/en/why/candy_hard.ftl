@@ -1,7 +1,7 @@
 line =
     { $side ->
         [above] Cooked to the temperature in the book, candy comes out hard { $at } because too much water has gone:
-            stop { $drop } sooner.
+            stop { $drop } sooner, at { $soft_ball } where the book says { $soft_ball_in_book }.
         [level] The temperature in the book holds { $at }; hard candy means it was cooked too far, or the
             thermometer reads low.
        *[below] Cooked to the temperature in the book, candy comes out soft { $at }: go { $drop } further.

@@ -19,3 +19,8 @@ equations = Air density = { $density } of sea level; heat brought by moving air 
 belief-no-change =
     It is as hot as it is set, but thin air carries a little less heat, and what is wet inside the food still boils
     cooler.
+belief-dries-more =
+    Moving air dries a surface sooner at any height, and thin air lets its vapour go { $side ->
+        [above] about { $drying_percent } % faster on top of that
+       *[other] at its usual pace
+    } { $at }: cover what should stay moist, or set the fan lower.

@@ -16,3 +16,11 @@ equations =
 poultry-limit-label = Poultry and leftovers, anywhere
 caution = Check meat with a thermometer in the thickest part, at any elevation.
 belief-drop = Germs die by the temperature of the food, so poultry needs { $safe_poultry } inside at every elevation.
+belief-raise = { $safe_food } { $safe_own } in the middle { $at } as anywhere: the heat in the food does it, not the air around it.
+belief-slower =
+    A cooler boil is a little slower at it, but at { $boil } germs that are not spores still die within seconds, and spores
+    live through any open boil.
+food = { $named ->
+    [yes] { CAPITAL($food) }:
+   *[no] Ground meat:
+}

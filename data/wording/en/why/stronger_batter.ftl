@@ -15,3 +15,6 @@ paragraph =
     } Fat and sugar do the opposite, which is why rich cakes give the most trouble. Too much flour makes a dry,
     tough crumb, so go by the spoon.
 equations = { $gas_equation }
+belief-egg-alone =
+    An extra egg does set the crumb sooner, but it does not take away the gas { $at }. Cut the baking powder by
+    an eighth to a quarter first, then a spoon or two of sugar a cup; the oven goes up by 15–25 °F (8–14 °C) at most.

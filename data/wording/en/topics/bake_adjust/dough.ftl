@@ -28,3 +28,18 @@ doubles-less-yeast =
     } and stop it when it has just doubled.
 doubles = A dough that doubles in { $here } here takes about { $there } at { $baseline }; go by its size.
 recipe-step = If { $time } is the recipe's time for { $baseline }, start looking after { $low }.
+
+# a dough whose own time is known beside the one that is wanted
+paced =
+    { $way ->
+        [less] Cut
+       *[more] Raise
+    } the { $item } from { $was } to about { $to } (range { $span }), since your dough doubles in { $own } where { $wanted } is
+    wanted.
+warmth-first =
+    Warm the dough first: by the air alone { $wanted } would come to about { $air } at { $place }, and the rest of your { $own } is
+    a cold dough. Keep it at 80–86 °F (27–30 °C), with water at blood heat. { $then }
+paced-trial = Change nothing else in the next batch, keep the dough as warm as it was, and time the doubling again.
+paced-because =
+    At one temperature the gas comes nearly in proportion to the yeast, so the yeast goes by your own two times, which count
+    more than a table does.

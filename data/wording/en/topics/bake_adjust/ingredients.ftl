@@ -18,3 +18,15 @@ soda-floor =
 salt = Leave the salt as the recipe has it at { $place }.
 salt-because =
     Salt is weighed against the flour, and seasoned by taste; the air does not change what it does.
+beside-flour =
+    { $keep ->
+        [none] Leave out the { $was } of baking powder at { $place }{ $span }.
+       *[some] Use { $now } of baking powder instead of { $was } at { $place }{ $span }.
+    } The self-raising flour holds about { $inside } itself, which cannot be taken out, so the whole cut comes from the spoon.
+foam-pot =
+    Take a pot four times as deep as the syrup, sift the soda in off the heat, stir three strokes, and pour without knocking
+    it; then leave it alone until it is cold.
+foam-because =
+    The gas of the soda takes { $swell } times the room at { $place }; the foam climbs higher, its walls tear, and it falls flat.
+foam-burns =
+    Hot sugar foam climbs and burns deep: long sleeves, no children near, and a bowl of ice water beside you.
