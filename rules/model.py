@@ -145,6 +145,7 @@ class Request:
         "whistles of a pressure cooker that the cook counts where the baseline is; 0 where it is asked how many"
     )
     soaked: bool | None = _help("whether dry beans were soaked before")
+    frozen: bool = _help("whether it goes in frozen", False)
     jars: tuple[Quantity, ...] = _help("canning jars that were named, each by what it holds", ())
     jarred: bool = _help("whether the jars were processed already", False)
     jarred_ago_min: float | None = _help("how long ago they came out of the canner [min], where that was told")

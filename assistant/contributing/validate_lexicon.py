@@ -49,6 +49,7 @@ def problems() -> Iterator[Problem]:
     for row in tables.read_toml(INGREDIENTS)["ingredient"]:
         yield from ((INGREDIENTS, row["name"], fault) for fault in ingredient_faults(row))
     yield from class_faults()
+    yield from check_faults()
     yield from unknown_dishes()
     yield from portion_faults()
 
@@ -156,6 +157,16 @@ def class_faults() -> Iterator[Problem]:
             yield "lexicon/classes.toml", one.id, "has no dish"
         if one.default_method not in marked("untimed") and not sea_level_time(None, one.id, one.default_method):
             yield "lexicon/classes.toml", one.id, f"has no time to {one.default_method}, its usual method"
+
+
+def check_faults() -> Iterator[Problem]:
+    """Signs of dishes that are none, or by methods that are none."""
+    known = {"of": set(dishes()), "by": {row["id"] for row in tables.read_toml("lexicon/methods.toml")["method"]}}
+    for row in tables.read_toml("lexicon/checks.toml")["check"]:
+        for key, names in known.items():
+            yield from (
+                ("lexicon/checks.toml", word, f"no such {key}") for word in row.get(key, ()) if word not in names
+            )
 
 
 def unknown_dishes() -> Iterator[Problem]:

@@ -35,9 +35,6 @@ SHORT = 6
 ORDER, VOLUMES = "order", ("l", "qt", "gal")
 READ_OFF = "calibrate"
 PLAN = "schedule"
-# how hot to have it, and how hot it is when it is done: of sugar they are one
-HEAT = "temperature"
-DONE = "doneness"
 SUGAR = "sugar_stage"
 OF_A_METHOD: dict[str, Any] = dict.fromkeys(
     ("time_min", "time_high_min", "temperature_c", "temperature_of", "gauge_pa", "covered", "soaked")
@@ -91,7 +88,8 @@ def in_context(heard: Hearing, last: Request | None, before: Request | None = No
         # of two that are as likely the one that is talked of
         return heard.about(last.topic, choices=())
     ground = before if before and last.topic == READ_OFF else last
-    if (now.topic == HEAT or now.topic == DONE) and now.dish is None and now.method is None and ground.topic == SUGAR:
+    hot = now.topic == "temperature" or (now.topic in marked("hot") and "how_hot" in now.forms)
+    if hot and now.dish is None and now.method is None and ground.topic == SUGAR:
         return replace(heard.about(SUGAR, subject=heard.subject_for(SUGAR) or ground.subject), elliptical=False)
     running = last.topic == "timer" and last.timer_action not in (None, "set")
     if running and heard.elliptical and now.dish and not now.method:

@@ -30,6 +30,7 @@ OTHERS, OTHERS_DO, OTHERS_IN = (
     cues("elevation", "others_do"),
     cues("elevation", "others_in"),
 )
+FOR_THEM = cues("elevation", "for_them")
 COMPARING, BESIDE_COMPARED = cues("elevation", "comparing"), cues("elevation", "beside_compared")
 ASKS, COUNTED = cues("elevation", "asks"), cues("elevation", "counted")
 LANDMARKS = cues("elevation", "landmarks")
@@ -40,6 +41,8 @@ TIMES = (["time"], ["times"], ["timing"])
 OTHER_KITCHEN = frozenset(cues("elevation", "other_kitchen"))
 # what is printed on these is of no kitchen
 PACKETS = frozenset(("box", "packet", "package", "label", "bag", "packaging", "carton"))
+# and in Marseille, would it differ there: the second place is asked about beside the first
+TOO = frozenset(("and", "differ", "different", "differently", "same", "also", "too", "change", "changes"))
 SENTENCE_ENDS = (".", "?", "!", ";")
 TIMED_REACH = 9
 # figures of a bake or a pot that belong to the place beside them
@@ -64,7 +67,8 @@ def with_role(words: Sequence[str], mentions: Sequence[Elevation], i: int, times
     last = mentions[i + 1].start if i + 1 < len(mentions) else len(words)
     before, after = words[max(first, mention.start - REACH) : mention.start], words[mention.end : last]
     if _is_of_others(before, after):
-        return replace(mention, role="from", sure=True)
+        theirs = len(mentions) == 1 and "like" not in before and said(words, FOR_THEM)
+        return replace(mention, role="here" if theirs else "from", sure=True)
     told = _role_before(before)
     alone = len(mentions) == 1 and told is None and OTHER_KITCHEN.isdisjoint(words)
     until = mention.end if alone else last
@@ -231,12 +235,21 @@ def _paired(
     elif any(_maybe_from(words, m) for m in (first, second)):
         baseline = mentions.index(first if _maybe_from(words, first) else second)
     elif (of := _by_clause(words, (first, second), measures)) is not None and not (first.sure and second.sure):
+        asked_too = first.place and second.place and not TOO.isdisjoint(_sentence_before(words, second))
+        if of is first and asked_too and not _is_told_a_time(words, measures):
+            # nothing is told of the first that the second could be held against: both are asked about
+            return [replace(m, compared=True) if m in (first, second) else m for m in mentions]
         baseline = mentions.index(of)
     elif _is_moved(words) or (second.sure and not first.sure):
         baseline = mentions.index(first)
     elif first.sure and not second.sure:
-        return [replace(m, role="rejected") if m is first else m for m in mentions]
+        told = _is_asked(words, second) and any(m.kind == "time" and m.end <= second.start for m in measures)
+        return [replace(m, role="from" if told else "rejected") if m is first else m for m in mentions]
     return [replace(m, role="from") if i == baseline else m for i, m in enumerate(mentions)]
+
+
+def _is_told_a_time(words: Sequence[str], measures: Sequence[Measure]) -> bool:
+    return any(m.kind == "time" for m in measures) or any(word in COUNTED for word in words)
 
 
 def _by_clause(

@@ -41,6 +41,8 @@ MIDDLES, LITTLE = frozenset(("middle", "centre", "center", "inside", "core", "in
 BARE_F, BARE_C, OVEN_F = (90.0, 600.0), (30.0, 300.0), (200.0, 500.0)
 # bare figures that ovens are set to, where the sentence goes on behind them: meatloaf 350 at sea level
 OVEN_STEP_F, AFTER_OVEN = 25, cues("temperature", "after_oven")
+# 425 convection, fan 180: what stands beside the figure of such an oven
+FANS, FAN_SETTING = ("fan", "convection", "conv"), (120.0, 500.0)
 NOT_DEGREES = (["pm"], ["am"], ["people"], [":"], ["%"])
 
 
@@ -157,11 +159,28 @@ def _is_temperature(number: Number, words: Sequence[str], units: Units, hot: boo
         return True
     if after in (["oven"], ["fryer"], ["oil"]):
         return in_oven
+    if before in FANS or (after and after[0] in FANS):
+        return FAN_SETTING[0] <= number.value <= FAN_SETTING[1]
     if before not in TEMPERATURE_LEADS or after in NOT_DEGREES:
         return False
     oven = before in ("at", "oven", "to") and in_oven
     low, high = BARE_F if units == "us" else BARE_C
     return oven or (is_boiling(words) and _could_boil(number.value)) or (hot and low <= number.value <= high)
+
+
+def is_fan_setting(words: Sequence[str]) -> bool:
+    """Whether an oven is told to run its fan: 425 convection, 180 C fan, fan at 160, convection on.
+
+    >>> is_fan_setting("thighs 425 convection".split()), is_fan_setting("a fan of rice".split())
+    (True, False)
+    """
+    for i, word in enumerate(words):
+        near = [*words[max(0, i - 2) : i], *words[i + 1 : i + 3]]
+        if word in FANS and (
+            word != "fan" or any(w[:1].isdigit() or w in ("forced", "oven", "assisted") for w in near)
+        ):
+            return True
+    return False
 
 
 def is_of_the_middle(number: Number, words: Sequence[str]) -> bool:

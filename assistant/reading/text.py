@@ -51,6 +51,8 @@ _REWRITES = tuple(
         (r"(?<=[a-z])-(?=[a-z])", " "),
         (r"(?<=\d) ?-(?=[a-z])", " "),
         (r"\b([ap])\.\s?m\b\.?", r"\1m"),
+        # St. Moritz, Mt. Abu: the dot ends no sentence
+        (r"(?<![\w.])(st|mt)\. ?(?=[a-z]{3})", r"\1 "),
         (r"(?<![a-z])p\.\s?s\.\s?i\b", "psi"),
         (r"(?<![a-z])(?:lbs?|pounds?)\.? ?/ ?(?:sq(?:uare)?\.? ?in(?:ch(?:es)?)?|in(?:ch)?\^?2)\b", " psi "),
         (r"(?<![a-z])kgf? ?/ ?cm\^?2\b", " ksc "),

@@ -41,6 +41,7 @@ SLOTS_OF_A_DISH = (
     "ovens",
     "covered",
     "soaked",
+    "frozen",
     "jars",
     "packing",
     "symptoms_too",

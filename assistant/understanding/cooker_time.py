@@ -17,6 +17,7 @@ WHY = "why"
 TROUBLE = "troubleshoot"
 ORDER = "order"
 LIQUID = "liquid"
+DIFFER = "differ"
 COOKER, RELEASE, WHISTLE = "pressure_cook", "release", "whistle"
 ELECTRIC = "electric_pressure_cooker"
 OF_TIME = ("longer", "shorter")
@@ -38,6 +39,9 @@ def kitchen_cooker_time(doc: Doc) -> Doc:
     """
     counted = doc._.topic.id == ORDER and whistles.heard(doc) is not None
     told = doc._.topic.id == LIQUID and speaks_of_cooker(doc) and not asks_amount(doc)
+    if doc._.topic.id == PRESSURE and is_of_rice_cooker(doc):
+        doc._.topic = replace(doc._.topic, id=LIQUID, margin=max(doc._.topic.margin, UNSURE))
+        return doc
     sure = counted or told or doc._.topic.id == PRESSURE or (doc._.topic.id == TIME and speaks_of_cooker(doc))
     if sure and asks_time(doc):
         doc._.topic = replace(doc._.topic, id=TIME, margin=max(doc._.topic.margin, UNSURE))
@@ -46,6 +50,13 @@ def kitchen_cooker_time(doc: Doc) -> Doc:
     elif doc._.topic.id == TIME and asks_in_general(doc):
         doc._.topic = replace(doc._.topic, id=PRESSURE, margin=UNSURE)
     return doc
+
+
+def is_of_rice_cooker(doc: Doc) -> bool:
+    """Whether the cooker is one for rice, which has no pressure: it is asked what water it takes."""
+    words = {token.norm_ for token in doc}
+    named = "rice cooker" in " ".join(token.norm_ for token in doc)
+    return named and words.isdisjoint(("pressure", "psi", "pot", "kpa", "instant"))
 
 
 def speaks_of_cooker(doc: Doc) -> bool:
@@ -98,4 +109,11 @@ def asks_time(doc: Doc) -> bool:
         return False
     kinds = {measure.kind for measure in doc._.measures}
     released = any(form.id == RELEASE for form in doc._.forms) or whistles.heard(doc) is not None
-    return "time" in kinds or released or (doc._.asked_way in OF_TIME and PRESSURE not in kinds)
+    against = any(form.id == DIFFER for form in doc._.forms)
+    return (
+        "time" in kinds
+        or doc._.times.first is not None
+        or against
+        or released
+        or (doc._.asked_way in OF_TIME and PRESSURE not in kinds)
+    )

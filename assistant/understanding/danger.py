@@ -90,7 +90,7 @@ def listen(doc: Doc, before: Scene) -> Listened:
 def granted(hazard: Hazard, doc: Doc, heard: HeardIn, alarmed: Alarm) -> bool:
     """Whether a hazard that holds is one: the net does not take it for harmless, and what is said of people is of food.
 
-    A hazard that is only told about, not refused, needs nobody's leave unless chance brought its pieces together; nor does
+    A hazard that is only told about needs nobody's leave unless chance brought its pieces together; nor does
     one that is sure or has a figure of its own, or in a question about safety, whose pieces were said in one breath.
     """
     if hazard.beside:

@@ -83,8 +83,15 @@ CRUSTS = ("yeast_bread", "laminated", "flatbread", "choux")
 STEAMED_OVENS = ("with steam", "no steam", "add steam", "more steam", "of steam", "steam oven", "steam in the oven")
 QUESTION_WORDS = ("what", "how", "which", "where", "when")
 AHEAD = cues("ahead", "words")
+FROZEN = cues("frozen", "words")
+UNREAD = cues("no_thermometer", "words")
 CHANGES_OF_A_BAKE = cues("leaning", "baking")
 SAVING = cues("saving", "words")
+FAN_OVEN = "convection_oven"
+HOT_OR_LONG = {"temperature", "time"}
+KEPT_OVER_A_BATH = frozenset(
+    ("hold", "holding", "held", "keep", "keeping", "service", "stood", "standing", "stand", "sat")
+)
 # classes of what goes with a dish
 LIQUIDS = ("water", "stock")
 IMPLIED_METHODS = {
@@ -143,6 +150,9 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     topic = "time" if asks_which_first(doc, topic) else topic
     talk = small_talk.kind([token.lower_ for token in doc]) if topic in marked("of_nothing") else None
     topic = "smalltalk" if small_talk.is_said_anyhow(talk, words) else topic
+    # how hot is told: of the two that are as likely the time is asked
+    told_heat = not doc._.forms and set(doc._.topic.choices) == HOT_OR_LONG and temperatures.said(doc)
+    topic = "time" if told_heat else topic
     found = [f for f in corrected.meant(words, doc._.found) if f not in lacking]
     units = answer_preferences.spoken_system(words, doc._.measures) or of_land(words, doc)
     tools = equipment(words, found)
@@ -154,7 +164,11 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     dish = ISOMALT if topic == "sugar_stage" and any(f.id == ISOMALT for f in found) else dish
     method = spoken_method(words, found) or implied_method(words, topic) or method_of(tools)
     method = "bake" if method == "steam" and steams_the_oven(words, dish) else method
-    method = "sous_vide" if cooks_in_bag(words, doc, method) else in_a_bath(method, dish, words)
+    method = (
+        "sous_vide"
+        if cooks_in_bag(words, doc, method) or is_in_bath(words, dish, doc, method)
+        else in_a_bath(method, dish, words)
+    )
     whistled = whistles.heard(doc)
     method = method or (None if whistled is None else "pressure_cook") or ("hold" if is_held(words, doc) else None)
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
@@ -176,6 +190,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(temps), None)
     when = serving.heard(doc) if topic == "schedule" else serving.Serving(service=serving.service(doc))
     method = None if method == "hold" and when.slack else method
+    method = method or under_pressure(words, doc)
     times: Times = time_roles.without(doc, (when.slack, when.rest))
     count = amounts.count(doc, dish, topic)
     yielded = amounts.own_yield(doc) if dish else None
@@ -233,6 +248,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         whistles=whistled,
         covered=answer_preferences.covered(words),
         soaked=answer_preferences.soaked(words),
+        frozen=goes_in_frozen(words, found, dish),
         ahead=said(words, AHEAD),
         jars=packed.jars(doc),
         packing=packed.packing(doc),
@@ -252,7 +268,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         temperatures_c=tuple(dict.fromkeys(temps)) if len(set(temps)) > 1 else (),
         units=units or of_place(height.place, doc) or kitchen.units,
         equipment=tools,
-        lacking=tuple(dict.fromkeys(f.id for f in lacking)),
+        lacking=tuple(dict.fromkeys([*(f.id for f in lacking), *(["thermometer"] if said(words, UNREAD) else [])])),
         unused=(
             *(*height.unused, *barometer.unused),
             *(*((no_such,) if no_such else ()), *unknown, *choice(doc)),
@@ -274,6 +290,21 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         unit_meant=elevation_figures.unit_meant(words),
         dish_of_a_bake=main_dish(without_ingredients(found), "bake_adjust"),
     )
+
+
+def goes_in_frozen(words: Sequence[str], found: Sequence[Found], dish: str | None) -> bool:
+    """Whether food goes in as it came from the freezer: from frozen, frozen chicken. A frozen pizza is a dish."""
+    if dish and "frozen" in dish:
+        return False
+    return said(words, FROZEN) or any(
+        f.kind == "dish" and "frozen" in words[f.start - 1 : f.start] for f in found if f.start
+    )
+
+
+def under_pressure(words: Sequence[str], doc: Doc) -> str | None:
+    """The pressure cooker where pressure is held against a pot: pressure vs pot."""
+    against = any(form.id in COMPARING for form in doc._.forms) and "pressure" in words
+    return "pressure_cook" if against and any(f.kind == "dish" for f in doc._.found) else None
 
 
 def steams_the_oven(words: Sequence[str], dish: str | None) -> bool:
@@ -313,9 +344,13 @@ def rivals(doc: Doc, dish: str | None, method: str | None) -> dict[str, Any]:
         return {}
     heads = tuple(_heads(doc, method))
     plain = without_head(dish) if heads and dish else None
+    words = norms(doc)
+    pressed = [m for m in (under_pressure(words, doc),) if m and m != method]
+    # hominy for pozole: one dish, and what it is for
+    held = [f for f in doc._.found if not (f.start and words[f.start - 1] == "for" and f.kind == "dish")]
     return {
-        "dishes_too": _others(doc._.found, "dish", dish),
-        "methods_too": tuple(dict.fromkeys((*_others(doc._.found, "method", method), *heads))),
+        "dishes_too": _others(held, "dish", dish),
+        "methods_too": tuple(dict.fromkeys((*_others(doc._.found, "method", method), *heads, *pressed))),
         **({"dish": plain} if plain else {}),
     }
 
@@ -356,7 +391,10 @@ def main_dish(found: Sequence[Found], topic: str) -> str | None:
     best = min(heard, key=lambda f: (dishes()[f.id].dish_class in poured, f.start in also, f.start), default=None)
     if best is None:
         return None
-    named = headed(best, heard).id
+    # risotto stock: how much of it the rice takes
+    made_of = topic == "liquid" and dishes()[best.id].dish_class not in poured
+    apart = [f for f in heard if not (made_of and dishes()[f.id].dish_class in poured)]
+    named = headed(best, apart).id
     return whole_dish(named, heard) if topic == TROUBLE else narrower(named, heard)
 
 
@@ -440,8 +478,12 @@ def in_a_bath(method: str | None, dish: str | None, words: Sequence[str]) -> str
     >>> in_a_bath("hold", "flan", "flan in a bain marie".split())
     'bake'
     """
-    bathed = method == "hold" and dish is not None and "water_bath" in dishes()[dish].traits
-    return "bake" if bathed and said(words, BATHS) else method
+    if method != "hold" or dish is None or not said(words, BATHS):
+        return method
+    if "water_bath" in dishes()[dish].traits:
+        return "bake"
+    # hollandaise is made over it
+    return None if "raw_egg" in dishes()[dish].traits and KEPT_OVER_A_BATH.isdisjoint(words) else method
 
 
 def implied_method(words: Sequence[str], topic: str) -> str | None:
@@ -459,10 +501,18 @@ def cooks_in_bag(words: Sequence[str], doc: Doc, method: str | None) -> bool:
     return any(BATH_F[0] <= said.temp_f <= BATH_F[1] for said in temperatures.said(doc))
 
 
+def is_in_bath(words: Sequence[str], dish: str | None, doc: Doc, method: str | None) -> bool:
+    """Whether a dish that may be cooked in a bath stands beside one of a temperature: egg bites, 82C bath."""
+    if method is not None or dish is None or "sous_vide" not in dishes()[dish].methods or "bath" not in words:
+        return False
+    return any(BATH_F[0] <= one.temp_f <= BATH_F[1] for one in temperatures.said(doc))
+
+
 def equipment(words: Sequence[str], found: Sequence[Found]) -> tuple[str, ...]:
     """The equipment that is named, also where its name was heard as the method it is for: electric pressure cooker."""
     named = (" ".join(words[f.start : f.end]) for f in found if f.kind in ("equipment", "method"))
-    return tuple(dict.fromkeys(id for name in named for kind, id in lexicon.meanings(name) if kind == "equipment"))
+    tools = [id for name in named for kind, id in lexicon.meanings(name) if kind == "equipment"]
+    return tuple(dict.fromkeys([*tools, *([FAN_OVEN] if instruments.is_fan_setting(words) else [])]))
 
 
 def method_of(tools: Sequence[str]) -> str | None:
@@ -489,6 +539,17 @@ def quantity(measures: Sequence[Measure], words: Sequence[str], gauge: float | N
     return None
 
 
+def _is_raised_by_flour(doc: Doc, topic: str) -> bool:
+    """Whether there is powder in the flour itself."""
+    return topic == "bake_adjust" and any(f.id == SELF_RISING for f in doc._.found)
+
+
+def risen(doc: Doc, topic: str) -> dict[str, Any]:
+    """The two times by which a dough is told, where its yeast goes by them."""
+    own = paced.times(doc) if topic == "bake_adjust" else None
+    return {"rise_min": own[0], "rise_wanted_min": own[1]} if own else {}
+
+
 def vessels(measure: Measure, words: Sequence[str]) -> int:
     """How many of a size there are: two 40 l boilers; one where none is counted.
 
@@ -502,17 +563,6 @@ def vessels(measure: Measure, words: Sequence[str]) -> int:
     at = measure.start - (2 if words[measure.start - 1] in ("x", "of", "big", "large") and measure.start > 1 else 1)
     counted = figures.number_from(words[: at + 1], at)
     return int(counted.value) if counted and counted.end == at + 1 and 1 < counted.value <= MOST_VESSELS else 1
-
-
-def _is_raised_by_flour(doc: Doc, topic: str) -> bool:
-    """Whether there is powder in the flour itself."""
-    return topic == "bake_adjust" and any(f.id == SELF_RISING for f in doc._.found)
-
-
-def risen(doc: Doc, topic: str) -> dict[str, Any]:
-    """The two times by which a dough is told, where its yeast goes by them."""
-    own = paced.times(doc) if topic == "bake_adjust" else None
-    return {"rise_min": own[0], "rise_wanted_min": own[1]} if own else {}
 
 
 def of_the_subject(doc: Doc, first: Quantity | None) -> Quantity | None:

@@ -43,10 +43,17 @@ SAYS, NO_MINUTES, PRINTED_MIN = (
     ("f", "c", "degrees", "°", "cups", "cup", "people"),
     (2.0, 90.0),
 )
+# 45 at home in Boston, 12 back in Miami [min]
+THERE, AT_HOME_MIN = ("at", "in", "back", "down", "over"), (3.0, 180.0)
 # words of a time that is of another kitchen, or printed
 ELSEWHERE = frozenset(
     ("box", "says", "said", "recipe", "book", "label", "packet", "bag", "card", "sea", "home", "takes", "took")
 )
+# what somebody elsewhere does with a time
+TELLING = frozenset(
+    ("says", "say", "said", "told", "recipe", "gives", "does", "swears", "wrote", "writes", "uses", "always", "reckons")
+)
+SENTENCE_ENDS = (".", "?", "!", ";")
 SAFE = frozenset(("safe", "unsafe", "safely"))
 
 
@@ -99,7 +106,7 @@ def kitchen_times(doc: Doc) -> Doc:
 def heard(doc: Doc) -> Times:
     """The times of an utterance whose forms were heard."""
     times = [m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME]
-    times = times or list(_baked(doc))
+    times = times or list(_baked(doc)) or list(_at_home(doc))
     rate = _rate(doc, times)
     if rate and rate.total:
         return Times(rate.total, rate.total, rated=rate.weight_ends)
@@ -147,6 +154,21 @@ def _baked(doc: Doc) -> Iterator[Measure]:
             yield Measure(number.start, number.end, "time", number.value, number.value, number.value, "min")
 
 
+def _at_home(doc: Doc) -> Iterator[Measure]:
+    """A bare number of minutes told of a kitchen elsewhere, beside a dish: 45 at home in Boston."""
+    if not any(f.kind == "dish" for f in doc._.found):
+        return
+    words, taken = norms(doc), {i for m in (*doc._.measures, *doc._.elevations) for i in range(m.start, m.end)}
+    there = {e.start for e in doc._.elevations if e.role == "from"}
+    for number in doc._.numbers:
+        behind = words[number.end : number.end + 3]
+        near = number.end in there or (
+            behind[:1] and behind[0] in THERE and there & {number.end + 1, number.end + 2, number.end + 3}
+        )
+        if number.start not in taken and near and AT_HOME_MIN[0] <= number.value <= AT_HOME_MIN[1]:
+            yield Measure(number.start, number.end, "time", number.value, number.value, number.value, "min")
+
+
 def without(doc: Doc, waits: Sequence[Measure | None]) -> Times:
     """The times of an utterance without those in which food waits: a rest, slack before service."""
     times: Times = doc._.times
@@ -164,10 +186,19 @@ def part_of(doc: Doc, time: Measure, times: Sequence[Measure], said: Sequence[tu
         if start <= time.start and time.end <= end and sum(start < m.end and m.start < end for m in times) == 1
     ]
     judged = asks_safe(doc)
-    unsaid = PLANNED if judged or any(form.id == "enough" for form in doc._.forms) else BASELINE
+    planned = judged or (any(form.id == "enough" for form in doc._.forms) and not of_elsewhere(doc, time))
+    unsaid = PLANNED if planned else BASELINE
     part = min(around)[-1] if around else unsaid
     told = any(token.norm_ in ELSEWHERE for token in doc)
     return PLANNED if judged and (part == KNOWN or (part == BASELINE and not told)) else part
+
+
+def of_elsewhere(doc: Doc, time: Measure) -> bool:
+    """Whether a time is told of another kitchen in its sentence: my aunt in Boulder says to simmer it 40 min."""
+    words = norms(doc)
+    start = next((i + 1 for i in range(time.start - 1, -1, -1) if words[i] in SENTENCE_ENDS), 0)
+    there = any(e.role == "from" and start <= e.start < time.start for e in doc._.elevations)
+    return there and not TELLING.isdisjoint(words[start : time.start])
 
 
 def asks_safe(doc: Doc) -> bool:
@@ -182,7 +213,7 @@ def _bare_min(doc: Doc, times: Sequence[Measure], said: Sequence[tuple[str, int,
         return None
     taken = {i for m in (*doc._.measures, *doc._.elevations) for i in range(m.start, m.end)}
     # baked 55 at 350: the second is the heat
-    heats = (n.start for n in doc._.numbers if n.start == times[0].end + 1 and doc[n.start - 1].norm_ in AT)
+    heats = (n.start for n in doc._.numbers if n.start == times[0].end + 1 and norms(doc)[n.start - 1] in AT)
     taken |= {*range(times[0].start, times[0].end), *heats}
     told = [(start, end) for part, start, end in said if part == wanted]
     bare = (n for n in doc._.numbers if n.start not in taken and any(s <= n.start and n.end <= e for s, e in told))

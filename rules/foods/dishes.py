@@ -11,6 +11,7 @@ from rules import tables
 
 TIMES = "tables/cooking_times_common-practice.csv"
 PORTIONS = "tables/portions_common-practice.csv"
+CHECKS = "lexicon/checks.toml"
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,6 +130,25 @@ def kin(dish: str | None) -> tuple[str, ...]:
     """
     known = dishes().get(dish or "")
     return tuple(name for name in (dish, known.like if known else "") if name)
+
+
+@cache
+def _checks() -> dict[tuple[str, str], str]:
+    rows = tables.read_toml(CHECKS)["check"]
+    return {(name, by): row["signs"] for row in rows for name in row["of"] for by in row.get("by", ("",))}
+
+
+def check_of(dish: str | None, dish_class: str, method: str | None) -> str:
+    """What the cook looks for when the time is up: the dish's own sign, else that of its class.
+
+    source: common-practice
+
+    >>> check_of("gnocchi", "dumpling", "boil")
+    'They float and have had half a minute more; one that is tasted has no floury middle.'
+    """
+    own = ((name, by) for name in kin(dish) for by in (method or usual_method(dish, dish_class) or "", ""))
+    signs = next((_checks()[key] for key in own if key in _checks()), None)
+    return signs or classes()[dish_class].check_for(method)
 
 
 def usual_method(dish: str | None, dish_class: str) -> str | None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from rules import safety
 from rules.book import Part, rule
 from rules.catalogue import marked
-from rules.foods.dishes import classes
+from rules.foods.dishes import check_of, classes
 from rules.forms import Asked
 from rules.forms.enough import readings
 from rules.heat import done_readings
@@ -42,7 +42,7 @@ def _sign(asked: Asked, safe: safety.SafeTemperature | None, here: tuple[float, 
     return say(
         "sign",
         food=request.dish or classes()[dish_class].label,
-        signs=classes()[dish_class].check_for(request.method),
+        signs=check_of(request.dish, dish_class, request.method),
         safe="yes" if safe else "no",
         core=temp(safe.temp_c) if safe else "",
         reads="yes" if here else "no",

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from rules.book import Part, rule
 from rules.forms import Asked
-from rules.forms.which import Rival, alike, of_dish, ranked
-from rules.heat.headline import doing, middle
+from rules.forms.which import alike, ranked, rival_of
+from rules.heat.headline import middle
 from rules.said import duration, listed, sentences
 
 say = sentences("forms/first")
@@ -17,17 +17,13 @@ def slowest(asked: Asked) -> Part | None:
     request = asked.request
     if not request.dish or not request.dishes_too:
         return None
-    dishes = [of_dish(asked, dish) for dish in (request.dish, *request.dishes_too)]
-    rivals = [Rival(doing(one.case, one.request.method or ""), *one.time) for one in dishes if one.time]
+    rivals = [rival for dish in (request.dish, *request.dishes_too) if (rival := rival_of(asked, dish))]
     if len(rivals) < 2:
         return None
-    stops = tuple(dict.fromkeys(c for one in dishes for c in one.answer.cautions if c.level == "stop"))
     first, *rest = ranked(rivals, slow_first=True)
     if all(alike(first, other) for other in rest):
         each = listed([one.named for one in rivals], "and")
-        return Part(
-            headline=say("together", each=each, time=middle(first.time), place=asked.case.place), cautions=stops
-        )
+        return Part(headline=say("together", each=each, time=middle(first.time), place=asked.case.place))
     later = [
         say("later", doing=one.named, time=duration(one.time.value), gap=duration(first.time.value - one.time.value))
         for one in rest
@@ -35,8 +31,7 @@ def slowest(asked: Asked) -> Part | None:
     return Part(
         headline=say(
             "first", first=first.named, time=middle(first.time), later=listed(later, "and"), place=asked.case.place
-        ),
-        cautions=stops,
+        )
     )
 
 

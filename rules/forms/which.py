@@ -147,7 +147,7 @@ def two_dishes(asked: Asked) -> Part | None:
     request = asked.request
     if not request.dish or not request.dishes_too or request.topic not in ("time", "temperature", "pressure"):
         return None
-    each = [of_dish(asked, dish) for dish in (request.dish, *request.dishes_too)]
+    each = [_dish(asked, dish) for dish in (request.dish, *request.dishes_too)]
     rivals = [Rival(doing(one.case, one.request.method or ""), *one.time) for one in each if one.time]
     if len(rivals) < 2:
         return None
@@ -159,8 +159,13 @@ def two_dishes(asked: Asked) -> Part | None:
     return Part(headline=told, cautions=tuple(dict.fromkeys(stops)))
 
 
-def of_dish(asked: Asked, dish: str) -> Asked:
-    """A dish by the method that is said where it suits it, or by its own."""
+def rival_of(asked: Asked, dish: str) -> Rival | None:
+    """A dish by the method that is said where it suits it, or by its own, with its time."""
+    one = _dish(asked, dish)
+    return Rival(doing(one.case, one.request.method or ""), *one.time) if one.time else None
+
+
+def _dish(asked: Asked, dish: str) -> Asked:
     row, method = dishes()[dish], asked.request.method
     by = method if method in row.methods or method == "pressure_cook" else row.methods[0]
     return asked.otherwise(

@@ -9,6 +9,9 @@ from rules.model import Figure
 from rules.physics.units import round_time_min, round_to
 from rules.said import Said, Words, sentences, together
 
+# what takes half as long again from frozen, beside meat; and where food never goes in frozen
+FROZEN_FACTOR, FROZEN_TOO = 1.5, ("fish", "dumpling", "casserole")
+THAWED_ONLY = ("slow_cook", "smoke", "fry", "sous_vide", "preserve")
 SHORTEST_MIN, LONGEST_MIN = 1 / 60, 20_160.0
 say = sentences("heat/cook_times")
 
@@ -54,6 +57,21 @@ def no_time(case: Case, factor: tuple[float, float, float], why: Words, *sources
     return Part(figures=(figure,), because=together(say("no-time"), why), sources=sources)
 
 
+def frozen_factor(case: Case, method: str) -> float:
+    """How many times as long as a table's time for thawed food; 1 where it is not frozen, or must not go in so.
+
+    source: fsis-big-thaw: meat from frozen takes about half as long again
+
+    """
+    raw = not {"meat", "poultry", "ground", "shellfish"}.isdisjoint(case.traits) or case.dish_class in FROZEN_TOO
+    return FROZEN_FACTOR if case.request.frozen and raw and method not in THAWED_ONLY else 1.0
+
+
+def from_frozen(case: Case, method: str) -> Words:
+    """That the time reckons with frozen food, where it does."""
+    return say("from-frozen") if frozen_factor(case, method) > 1 and stated_span(case) is None else ""
+
+
 def check_step(case: Case) -> Said:
     """When to begin to check, and what shows that the dish is done."""
-    return say("check", signs=dishes.classes()[case.dish_class].check_for(case.request.method))
+    return say("check", signs=dishes.check_of(case.request.dish, case.dish_class, case.request.method))

@@ -16,14 +16,14 @@ from rules.book import Case, Part, celsius, rule
 from rules.errors import within
 from rules.foods import dishes
 from rules.foods.methods import methods
-from rules.heat.cook_times import check_step, no_time, stated_span, time_figures
+from rules.heat.cook_times import check_step, from_frozen, frozen_factor, no_time, stated_span, time_figures
 from rules.heat.headline import takes
 from rules.heat.heat_settings import Setting, setting
 from rules.model import Figure, Sentence
 from rules.physics import conduction, kinetics
 from rules.physics.ambient import Ambient, ambient
 from rules.physics.units import FT_PER_M, round_to
-from rules.said import Measure, Said, Words, number, sentences
+from rules.said import Measure, Said, Words, number, sentences, together
 from rules.tables import read_csv
 
 say = sentences("heat/dry")
@@ -31,6 +31,7 @@ say = sentences("heat/dry")
 DONE = "tables/done_centres_common-practice.csv"
 COLDEST_C, HOTTEST_C = 20.0, 350.0
 FRIDGE_C, HALF_MM, DIFFUSIVITY_M2_S = 5.0, 25.0, 1.3e-7
+FAN_OVEN, FAN_PART = "convection_oven", 0.8
 HEATED_THROUGH_Z_K = 100.0
 HOT_THROUGH_C = 73.9
 DRY_AIR_FT = 2500.0
@@ -138,11 +139,22 @@ def dry_time(case: Case, method: str, pace: PaceOf) -> DryTime | None:
     if stated:
         (low, high), source = stated, "common-practice"
     elif row:
-        low, high, source = row.low_min * there.likely, row.high_min * there.likely, row.source
+        state = frozen_factor(case, method) * fan_factor(case)
+        low, high, source = row.low_min * there.likely * state, row.high_min * there.likely * state, row.source
     else:
         return None
     ratios = sorted((here.low / there.low, here.likely / there.likely, here.high / there.high))
     return DryTime(low, high, low * ratios[0], (low + high) / 2 * here.likely / there.likely, high * ratios[2], source)
+
+
+def fan_factor(case: Case) -> float:
+    """What part of a still oven's time a fan takes at the same setting; 1 where no fan runs, or its setting is unsaid.
+
+    source: common-practice
+
+    """
+    ran = FAN_OVEN in case.request.equipment and case.request.temperature_c is not None and stated_span(case) is None
+    return FAN_PART if ran else 1.0
 
 
 def time_part(case: Case, method: str, pace: PaceOf, why: Words, *sources: str) -> Part:
@@ -158,7 +170,7 @@ def time_part(case: Case, method: str, pace: PaceOf, why: Words, *sources: str) 
     return Part(
         figures=figures,
         headline=takes(case, method, figures) if case.request.topic == "time" else "",
-        because=why,
+        because=together(why, from_frozen(case, method), say("by-fan") if fan_factor(case) < 1 else ""),
         sources=tuple(dict.fromkeys((*sources, time.source))),
     )
 

@@ -12,7 +12,7 @@ from rules import safety
 from rules.book import Case, Part, Rule, celsius, rule
 from rules.foods import beans, dishes
 from rules.heat import burner
-from rules.heat.cook_times import check_step, no_time, stated_span, time_figures
+from rules.heat.cook_times import check_step, from_frozen, frozen_factor, no_time, stated_span, time_figures
 from rules.heat.headline import takes
 from rules.model import Caution, Figure
 from rules.physics import evaporation, kinetics
@@ -107,6 +107,7 @@ def wet_time(case: Case, heats: Heats) -> WetTime | None:
         if span is None:
             return None
         moved = kinetics.rate_factor(heats.there_c, heats.table_c, soft.z_k)
+        moved *= frozen_factor(case, heats.method)
         low, high, source = span.low_min * moved, span.high_min * moved, span.source
     ends = [kinetics.rate_factor(heats.here_c, heats.there_c, z) for z in (soft.z_low_k, soft.z_high_k)]
     factor = kinetics.rate_factor(heats.here_c, heats.there_c, soft.z_k)
@@ -129,7 +130,7 @@ def time_part(case: Case, heats: Heats, called: Words = "") -> Part:
     return Part(
         figures=figures,
         headline=takes(case, heats.method, figures, called) if case.request.topic == "time" else "",
-        because=_why(case, time, heats),
+        because=together(_why(case, time, heats), from_frozen(case, heats.method)),
         maths=_maths(case, heats, time.factor),
         sources=tuple(dict.fromkeys((kinetics.softening(case.dish_class).source, time.source))),
     )

@@ -18,6 +18,7 @@ ADVICE_FROM_FT = 3000.0
 QUARTER = 1.25
 TENDER_C = 95.0
 NOTICED_K = 1.0
+PUBLISHED_AT_C, HOTTER_K = 163.0, 10.0
 
 
 @rule("roast.oven", "csu-high-altitude-food-prep", "common-practice")
@@ -56,6 +57,10 @@ def published(case: Case) -> Part | None:
     time = dry.dry_time(case, "roast", dry.wet_surface_pace(case))
     high = case.here.elevation_m * FT_PER_M >= ADVICE_FROM_FT
     if time is None or case.there.elevation_m or not high or "meat" not in case.traits:
+        return None
+    asked_c = case.request.temperature_c
+    if asked_c is not None and asked_c > PUBLISHED_AT_C + HOTTER_K:
+        # a figure of another oven
         return None
     low, top = time.base_low_min * QUARTER, time.base_high_min * QUARTER
     return Part(

@@ -33,6 +33,8 @@ HURTS = frozenset(
         "breast_milk",
     )
 )
+# what the cook says is not there
+UNREAD = "thermometer"
 SAFETY_FORMS = frozenset(("safe", "enough", "is_true"))
 # hotter is no reading of meat, but of an oven
 READING_AT_MOST_C = to_c(210)
@@ -112,6 +114,31 @@ def _not_so_rare(case: Case, charted: safety.SafeTemperature) -> Said:
     return say("not-so-rare", food=_named(case), safe=temp(charted.temp_c), where=_where(case), place=case.place)
 
 
+@rule("doneness.by_eye", "usda-fsis-safe-temperatures", "common-practice")
+def by_eye(case: Case) -> Part | None:
+    """What to look for where no thermometer is there: signs that come late enough, and more time to be sure."""
+    row = safety.safe_temperature(case.request.dish, case.dish_class)
+    kind = _seen_as(case)
+    if row is None or kind is None or UNREAD not in case.request.lacking:
+        return None
+    return Part(
+        headline=say("by-eye", kind=kind),
+        steps=(say("by-eye-after"),),
+        because=say("by-eye-because", core=temp(row.temp_c)),
+    )
+
+
+def _seen_as(case: Case) -> str | None:
+    """By which signs a food is judged without a thermometer; None where none of them tells."""
+    if "poultry" in case.traits:
+        return "poultry" if "ground" not in case.traits else "ground"
+    if "ground" in case.traits:
+        return "ground"
+    if case.dish_class == "fish":
+        return "fish"
+    return "meat" if "meat" in case.traits else "egg" if "egg" in case.traits else None
+
+
 @rule("doneness.safe", "usda-fsis-safe-temperatures")
 def safe(case: Case) -> Part | None:
     """The safe minimum temperature for this food, or the whole chart where no food is named."""
@@ -129,7 +156,7 @@ def safe(case: Case) -> Part | None:
             where=_where(case),
             place=case.place,
         ),
-        steps=(say("two-places"),),
+        steps=() if UNREAD in case.request.lacking else (say("two-places"),),
         cautions=(safety.caution(case, row),),
     )
 
@@ -177,13 +204,13 @@ def _no_row(case: Case) -> Part | None:
 
 def _signs(case: Case) -> Said | str:
     """What shows that such a dish is done."""
-    return dishes.classes()[case.dish_class].check_for(case.request.method)
+    return dishes.check_of(case.request.dish, case.dish_class, case.request.method)
 
 
 @rule("doneness.check", "common-practice")
 def check(case: Case) -> Part | None:
     """What shows that it is done."""
-    if case.dish_class == "general":
+    if case.dish_class == "general" or UNREAD in case.request.lacking:
         return None
     unsaid = safety.safe_temperature(case.request.dish, case.dish_class) or done_readings.reading(
         case.request.dish, case.dish_class
@@ -286,4 +313,4 @@ def tender(case: Case) -> Part | None:
     )
 
 
-RULES = (judged, wanted, safe, core_reading, check, same_everywhere, tender, whole_meat)
+RULES = (judged, wanted, by_eye, safe, core_reading, check, same_everywhere, tender, whole_meat)

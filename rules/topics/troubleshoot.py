@@ -61,7 +61,8 @@ def _worked_out(request: Request, elevation_m: float | None) -> Mending:
         symptoms(request), dish_class=_class(request), dish=request.dish, method=request.method,
         equipment=request.equipment, elevation_m=elevation_m, from_elevation_m=request.from_elevation_m or 0.0,
         time_min=given_min if given_min and given_min >= SHORTEST_MIN else None, units=request.units,
-        written_min=request.time_min if request.elapsed_min else None,
+        # what it has had already is no recipe's time
+        written_min=request.time_min if request.elapsed_min and request.elapsed_min != request.time_min else None,
         amounts=amounts(request), said_c=request.temperature_c,
         wanted_c=wanted_core_c(request), struck=request.struck,
     )  # fmt: skip

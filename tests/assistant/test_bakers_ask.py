@@ -38,17 +38,17 @@ from assistant.answering import reply_to
          "Warm the dough first", "80–86 °F"),
         # which of two
         ("mud cake at 2,300 m, dutched cocoa or natural", "Natural cocoa", "baking powder"),
-        ("pots de creme, 40 cups, oven 300 F, at 8,200 ft. Do I pour the bath in hot or cold?", "Boiling water", "tray"),
+        ("pots de creme, oven 300 F, at 8,200 ft. Do I pour the bath in hot or cold?", "Boiling water", "tray"),
         ("guava paste card says 75 brix, 2,400 m. brix or thermometer", "Go by the refractometer", "75"),
         ("fan or still oven for chiffon cake at 2,600 m", "Still air", "fan"),
         # several stages at once
         ("soft ball, hard ball and hard crack at 6,000 ft", "At 6,000 ft", "hard crack 289"),
         # an ingredient said short, and the one that the question is of
         ("soda in sponge toffee at 7,000 ft, recipe has 1 tbsp, how much", "Use 2", "baking soda"),
-        ("4 eggs and 3 cups flour in the carrot cake, 2,200 m. Is the soda too much?", "Yes: use about 25 % less", "soda"),
+        ("4 eggs, 3 cups flour in the carrot cake, 2,200 m. Is the soda too much?", "Yes: use about 25 % less", "soda"),
         ("scone recipe times 6 at 2,600 m, does the baking powder go up straight?", "No: use", "baking powder"),
         # powder in the flour itself cannot be taken out
-        ("200 g self raising and 2 tsp baking powder in the scones, 2,000 m, how much powder", "Use 1", "from the spoon"),
+        ("200 g self raising, 2 tsp baking powder in the scones, 2,000 m, how much powder", "Use 1", "from the spoon"),
         # isomalt is no sugar
         ("can isomalt get to 168 C in La Paz", "Yes: isomalt gets to", "snaps clean"),
         # the amount of what is asked about

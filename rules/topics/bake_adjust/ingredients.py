@@ -201,7 +201,9 @@ def _beside_flour(case: Case, value: float, unit: str) -> Part:
     )  # fmt: skip
     cut = to < spoon and case.request.asked_way == "same"
     return Part(
-        figures=(Figure("leavening_to", say("to", item="baking powder", was=measure(spoon, "tsp")), to, "tsp", low, high),),
+        figures=(
+            Figure("leavening_to", say("to", item="baking powder", was=measure(spoon, "tsp")), to, "tsp", low, high),
+        ),
         headline=opened("no", told) if cut else told,
         because=leavening.why(work, ratio),
         sources=components.sources(style(case), "leavening"),

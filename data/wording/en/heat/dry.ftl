@@ -1,3 +1,4 @@
+by-fan = The time is that of a fan at this setting, about a fifth under a still oven.
 nothing-differs = Nothing differs from { $baseline }, so the time stays.
 by-colour = It browns and dries by the heat of the oven, as anywhere: go by colour and smell.
 

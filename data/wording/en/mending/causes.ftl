@@ -1059,6 +1059,17 @@ draw-longer-because =
        *[no] Bones give up their gelatine slowly.
     }
 
+butter-sauce-heat-change =
+    Take the pan off the heat, whisk in the butter cold and in cubes, and keep it between 110 and 135 °F (43 and 57 °C).
+butter-sauce-heat-because = Butter holds together by its milk solids, and near the boil its fat runs out of them; that is the same at any elevation.
+
+reduction-too-dry-change = Leave 2 tbsp of liquid in the pan before the butter goes in, and add a spoon of cream or warm water when it looks oily.
+reduction-too-dry-because =
+    { $high ->
+        [yes] In the thin air at { $place } the little liquid that holds the butter boils and dries away sooner.
+       *[no] Butter has too little water to hang in once the wine has boiled away.
+    }
+
 egg-sauce-heat-change = Keep it between 120 and 150 °F (49 and 65 °C), over water that steams but does not boil.
 egg-sauce-heat-because = The egg set and let go of the butter; that is the same at any elevation.
 

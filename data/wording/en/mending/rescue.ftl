@@ -71,6 +71,8 @@ pot-too-thin = Boil it down with the lid off, or bubble it a minute with a slurr
 pot-too-thick = Thin it with hot stock or water, a ladle at a time.
 egg-sauce-broke =
     Put a spoon of warm water, or a fresh yolk, in a clean bowl and whisk the broken sauce into it by drops.
+butter-sauce-broke = Off the heat, whisk it by spoonfuls into a spoon of cold cream or water in a clean pan.
+tamales-wet = Put them back, seam up, over water at a full boil, cover them with a cloth and the lid, and steam on; then let one stand 5 min before you judge it.
 cheese-sauce-broke =
     Off the heat whisk in 1 tsp of starch in a spoon of wine or lemon juice, and warm it without boiling.
 sauce-broke = Off the heat, whisk it by spoonfuls into a little warm water or cream.
