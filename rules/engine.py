@@ -8,7 +8,7 @@ from types import ModuleType
 from rules import book, example, forms
 from rules.book import Case, Part, Rule
 from rules.catalogue import marked, topics
-from rules.errors import OutOfRange
+from rules.errors import OutOfRange, within
 from rules.heat.par_cook import SHORT_MIN
 from rules.model import Answer, Because, Caution, Request
 from rules.physics import air
@@ -22,6 +22,8 @@ WET_AT_MOST_C = 112.0
 # a baseline as long as a soak or a brine, and so many times the longest usual time, is none
 MOST_TIMES_USUAL = 3.0
 SOAK_MIN = (5 * 60.0, 30 * 60.0)
+# colder and hotter is nothing in a kitchen
+TEMPERATURES_C = (-273.15, 5000.0)
 # classes that are done at a stage of boiled sugar, which goes by the boil
 BOILED_SUGAR = ("candy", "syrup")
 # ways of an open pot, and the shortest time from which a pressure cooker is far quicker [min]; a time of the cook's own
@@ -50,6 +52,8 @@ def work_out(request: Request) -> Answer:
 
     raises: OutOfRange for a figure that no kitchen, pot or clock can have
     """
+    if request.temperature_c is not None:
+        within("temperature", request.temperature_c, *TEMPERATURES_C, "degC", "Check the figure and its unit.")
     if request.choices and not request.danger:
         return Answer(request=request, missing=("choice",))
     module = danger if request.danger else room_for(request)

@@ -26,7 +26,7 @@ say = sentences("preserving/judged")
 def judges(request: Request) -> bool:
     """Whether a verdict is asked on the time of jars, of a food that has a tested process.
 
-    >>> judges(Request(topic="preserve", dish="peaches", time_min=25.0, forms=("enough",)))
+    >>> judges(Request(topic="preserve", dish="peaches", elevation_m=1500.0, time_min=25.0, forms=("enough",)))
     True
     """
     asked = ASKED_OF_DONE if request.jarred else ASKED

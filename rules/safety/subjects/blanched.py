@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from rules.book import Case, Part, rule
 from rules.model import Caution, Figure
+from rules.physics import kinetics
 from rules.physics.units import round_time_min, round_to
 from rules.preserving.freeze_dry import printed_min
-from rules.recipes.wet_dish import softening_ratio
 from rules.said import duration_span, sentences, temp
 
 # what is dropped in to be peeled, and how long until the skin lifts [min]
@@ -26,7 +26,7 @@ def blanched(case: Case) -> Part:
     """How long, from when it boils again, and what shows that it is enough."""
     skin = case.request.dish in SKINNED
     low, high = SKIN_MIN if skin else (printed_min(case.request.dish or "") or USUAL_MIN)
-    ratio = softening_ratio(case.dish_class, case.here.boiling_c, case.sea.boiling_c).value
+    ratio = kinetics.rate_factor(case.here.boiling_c, case.sea.boiling_c, kinetics.softening(case.dish_class).z_k)
     pace = min(ratio, SKIN_PACE) if skin else max(ratio, 1.0)
     least, most = [round_to(end * pace, 0.25) if skin else round_time_min(end * pace) for end in (low, high)]
     here, sea = duration_span(least, most), duration_span(low, high)

@@ -1,6 +1,6 @@
 line =
-    At no height on land does the boil stop cooking outright: on the highest mountain water
-    still boils at about { $on_the_top }, and starch swells from about { $starch_swells }. What stops in practice is patience, and fuel.
+    At no height on land: on the highest mountain water still boils at about { $on_the_top } and starch swells from about
+    { $starch_swells }, so what stops in practice is patience, and fuel.
 paragraph =
     { $boils } Pasta, rice and an egg cook ever more slowly with each degree that is lost, but they do cook. Beans and roots are
     the first to give up: under about { $pectin_slow } what holds them firm hardly loosens, so above some 4,500 m (15,000 ft) whole

@@ -1,5 +1,5 @@
 line =
-    Light metal: it heats quickly and lets the edges and the middle set together. With glass or dark metal set the oven
+    Light metal, which heats quickly and lets the edges and the middle set together; with glass or dark metal set the oven
     25 °F (14 °C) cooler.
 paragraph =
     Glass is slow to warm and then holds its heat, so edges go dark before the middle is done; silicone hardly browns at all.

@@ -1,5 +1,5 @@
 line =
-    Weigh: changes up here are a twentieth or an eighth of an amount, and a cup of flour can be off by a fifth.
+    Weigh: the changes are a twentieth or an eighth of an amount, and a cup of flour can be off by a fifth.
 paragraph =
     A scale shows the same in thin air. Weigh flour, sugar and liquid; measure soda, powder and salt by level spoons unless your
     scale shows tenths of a gram. { $side ->

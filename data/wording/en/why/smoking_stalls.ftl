@@ -1,8 +1,7 @@
 line =
     { $side ->
-        [above] Smoked meat stalls because drying cools it to the wet bulb, the temperature at which a wet surface settles:
-            about { $damp } in a smoker at { $smoker } { $at }. Thin air dries it up to { $drying_percent } % faster, so the stall
-            comes cooler and lasts longer.
+        [above] Smoked meat stalls because drying cools it to the wet bulb, about { $damp } { $at }, and thin air dries it up to
+            { $drying_percent } % faster: the stall comes cooler and lasts longer.
         [level] Smoked meat stalls { $at } because drying takes heat from the surface as fast as the smoker brings
             it.
        *[below] Smoked meat stalls because drying cools it, and { $at } it dries about { $drying_percent } % more

@@ -1,7 +1,7 @@
 line =
     { $side ->
-        [above] Starch finishes only near { $starch_thickens }, and { $at } a full boil is { $boil }, a double boiler less still: hold
-            the full boil 2 to 3 minutes, stirring, and take a little more starch.
+        [above] Starch finishes only near { $starch_thickens }, and { $at } a full boil is { $boil }: hold it 2 to 3 minutes,
+            stirring, and take a little more starch.
         [level] A double boiler is hot enough for starch { $at }; higher up it is not, and puddings stay thin.
        *[below] A double boiler is hot enough for starch { $at }; a thin pudding wants more time or more starch.
     }

@@ -1,7 +1,7 @@
 line =
     { $side ->
-        [above] What cooks in water or steam suffers, because the boil stops at { $boil } { $at }, { $drop } under sea level; a
-            roast, a grilled steak and what is fried hardly do, because dry heat is as hot as it is set.
+        [above] What cooks in water or steam suffers, because the boil stops at { $boil } { $at }; roasts, grills and what is
+            fried hardly do, because dry heat is as hot as it is set.
        *[other] What cooks in water or steam goes by the boil, { $boil } { $at }; a roast, a grilled steak and what is fried go by
             dry heat, which is as hot as it is set.
     }
