@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from math import isfinite
 from types import ModuleType
 
 from rules import book, example, forms
@@ -22,6 +23,8 @@ WET_AT_MOST_C = 112.0
 # a baseline as long as a soak or a brine, and so many times the longest usual time, is none
 MOST_TIMES_USUAL = 3.0
 SOAK_MIN = (5 * 60.0, 30 * 60.0)
+# forms that doubt whether anything has to be done
+BOTHERING = frozenset(("worth", "changes", "is_ok", "can_it", "what_is", "what_if", "is_true"))
 # colder and hotter is nothing in a kitchen
 TEMPERATURES_C = (-273.15, 5000.0)
 # classes that are done at a stage of boiled sugar, which goes by the boil
@@ -52,7 +55,7 @@ def work_out(request: Request) -> Answer:
 
     raises: OutOfRange for a figure that no kitchen, pot or clock can have
     """
-    if request.temperature_c is not None:
+    if request.temperature_c is not None and isfinite(request.temperature_c):
         within("temperature", request.temperature_c, *TEMPERATURES_C, "degC", "Check the figure and its unit.")
     if request.choices and not request.danger:
         return Answer(request=request, missing=("choice",))
@@ -91,6 +94,8 @@ def settle(request: Request) -> Request:
         request = replace(request, topic="boiling_point")
     if is_out_of_proportion(request):
         request = replace(request, time_min=None, time_high_min=None)
+    if asks_to_bother(request):
+        request = replace(request, topic="bake_adjust", subject=None)
     if request.topic == "bake_adjust" and is_liquid_of_a_pot(request):
         request = replace(request, topic="liquid")
     elif request.topic == "liquid" and is_of_a_dough(request):
@@ -158,6 +163,12 @@ def likelier_of(request: Request) -> str | None:
         and not marked("unlike_a_pot").intersection(request.choices)
     )
     return "time" if (timed and "time" in request.choices) or bare else None
+
+
+def asks_to_bother(request: Request) -> bool:
+    """Whether it is asked if a recipe that nobody pasted has to be changed at all: the changes of its kind are told."""
+    bare = request.topic == "convert_recipe" and not request.recipe and request.dish_class is not None
+    return bare and not BOTHERING.isdisjoint(request.forms) and is_of_a_dough(request)
 
 
 def is_out_of_proportion(request: Request) -> bool:

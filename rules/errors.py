@@ -27,9 +27,18 @@ class OutOfRange(RulesError, ValueError):
         self.name, self.value, self.low, self.high, self.unit, self.hint = name, value, low, high, unit, hint
 
     def __str__(self) -> str:
+        if self.unit == "min":
+            return self._in_hours()
         unit = f" {self.unit}" if self.unit else ""
         room = f"be at least {self.low:.7g}" if isinf(self.high) else f"lie between {self.low:.7g} and {self.high:.7g}"
         said = f"{self.name} is {self.value:.7g}{unit}, but must {room}{unit}"
+        return f"{said}. {self.hint}" if self.hint else said
+
+    def _in_hours(self) -> str:
+        """A time that is too long, as a cook reads it."""
+        long = f"{self.value / 60:.7g} hours" if self.value >= 60 else f"{self.value:.3g} min"
+        most = f"at most {self.high / 60:.7g} hours" if self.high >= 60 else f"at most {self.high:.7g} min"
+        said = f"{self.name} is {long}, but can be {most}"
         return f"{said}. {self.hint}" if self.hint else said
 
 
