@@ -45,6 +45,8 @@ PACKETS = frozenset(("box", "packet", "package", "label", "bag", "packaging", "c
 TOO = frozenset(("and", "differ", "different", "differently", "same", "also", "too", "change", "changes"))
 SENTENCE_ENDS = (".", "?", "!", ";")
 TIMED_REACH = 9
+# figures of a count of whistles
+MOST_FIGURES = 2
 # figures of a bake or a pot that belong to the place beside them
 OF_A_POT = ("time", "temperature", "degree")
 
@@ -277,10 +279,21 @@ def _only_timed(
 def _has_figure(words: Sequence[str], mention: Elevation, measures: Sequence[Measure]) -> bool:
     """Whether a time, a temperature or whistles stand right before it, in the same breath."""
     ends = [m.end for m in measures if m.kind in OF_A_POT] + [i + 1 for i, word in enumerate(words) if word in COUNTED]
+    if any(word in COUNTED for word in words):
+        # whistles are asked for, and their number stands by itself: I give 5 in Delhi
+        ends += [i + 1 for i, word in enumerate(words) if word.isdigit() and len(word) <= MOST_FIGURES]
     near = [end for end in ends if 0 <= mention.start - end <= TIMED_REACH]
     return any(
         not any(w in SENTENCE_ENDS or w in ASKS or w == "," for w in words[end : mention.start]) for end in near
-    ) and not _asks(_sentence_before(words, mention))
+    ) and not _asks(_clause_before(words, mention))
+
+
+def _clause_before(words: Sequence[str], mention: Elevation) -> Sequence[str]:
+    """What stands before it in its sentence; where whistles are counted, behind the last comma only."""
+    sentence = _sentence_before(words, mention)
+    if not any(word in COUNTED for word in words) or "," not in sentence:
+        return sentence
+    return sentence[len(sentence) - list(reversed(sentence)).index(",") :]
 
 
 def _is_asked(words: Sequence[str], mention: Elevation) -> bool:

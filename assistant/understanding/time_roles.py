@@ -15,6 +15,7 @@ from spacy.tokens import Doc
 from assistant.reading.spans import Measure
 from assistant.reading.tokens import norms
 from assistant.understanding import forms, stretches
+from assistant.understanding.cue_words import cues
 
 FILE = "lexicon/time_roles.toml"
 KNOWN, BASELINE, ELAPSED, PLANNED = "known", "baseline", "elapsed", "planned"
@@ -43,6 +44,7 @@ SAYS, NO_MINUTES, PRINTED_MIN = (
     ("f", "c", "degrees", "°", "cups", "cup", "people"),
     (2.0, 90.0),
 )
+WHISTLES = frozenset(cues("elevation", "counted"))
 # 45 at home in Boston, 12 back in Miami [min]
 THERE, AT_HOME_MIN = ("at", "in", "back", "down", "over"), (3.0, 180.0)
 # words of a time that is of another kitchen, or printed
@@ -160,12 +162,14 @@ def _at_home(doc: Doc) -> Iterator[Measure]:
         return
     words, taken = norms(doc), {i for m in (*doc._.measures, *doc._.elevations) for i in range(m.start, m.end)}
     there = {e.start for e in doc._.elevations if e.role == "from"}
+    counted = not WHISTLES.isdisjoint(words)
     for number in doc._.numbers:
         behind = words[number.end : number.end + 3]
         near = number.end in there or (
             behind[:1] and behind[0] in THERE and there & {number.end + 1, number.end + 2, number.end + 3}
         )
-        if number.start not in taken and near and AT_HOME_MIN[0] <= number.value <= AT_HOME_MIN[1]:
+        # where whistles are asked for, the number is theirs
+        if not counted and number.start not in taken and near and AT_HOME_MIN[0] <= number.value <= AT_HOME_MIN[1]:
             yield Measure(number.start, number.end, "time", number.value, number.value, number.value, "min")
 
 
