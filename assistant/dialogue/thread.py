@@ -27,7 +27,6 @@ TO_DO = (
     "covered",
     "soaked",
 )
-# what was said of one way to cook and does not hold for another
 MOST_DISHES = 4
 TIMER, TROUBLE, ACTIONS = "timer", "troubleshoot", ("set", "left", "extend", "stop")
 AFTER, MADE, ANOTHER = (cues("timers", name) for name in ("after", "made", "another"))
@@ -36,6 +35,7 @@ ORDER, VOLUMES = "order", ("l", "qt", "gal")
 READ_OFF = "calibrate"
 PLAN = "schedule"
 SUGAR = "sugar_stage"
+# what was said of one way to cook and does not hold for another
 OF_A_METHOD: dict[str, Any] = dict.fromkeys(
     ("time_min", "time_high_min", "temperature_c", "temperature_of", "gauge_pa", "covered", "soaked")
 )

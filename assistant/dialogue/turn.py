@@ -12,6 +12,7 @@ from assistant.dialogue.made import BRIEFEST, answer_again, ask, refused, said
 from assistant.dialogue.memory import Memory, learn_kitchen
 from assistant.dialogue.several import OUTSIDE, several
 from assistant.dialogue.thread import after, question_of
+from assistant.reading.tokens import norms
 from assistant.understanding import leaning
 from assistant.understanding.awaited import choice
 from assistant.understanding.conversation import merge, settle_in
@@ -209,7 +210,7 @@ def lost_thread(heard: Heard, memory: Memory) -> bool:
         return False
     followed = now.topic not in (OUTSIDE, "smalltalk") or now.subject is not None
     of_kitchen = not KITCHEN_SIGNS.isdisjoint(heard.doc._.signs)
-    goes_on = leaning.opens_on([token.norm_ for token in heard.doc])
+    goes_on = leaning.opens_on(norms(heard.doc))
     return not followed and (of_kitchen or goes_on or (now.topic == "smalltalk" and len(heard.doc) <= SHORTEST_ASK))
 
 

@@ -157,7 +157,7 @@ def quantity_of(doc: Doc, dish: str | None, counted: int | None) -> str | None:
 
 def own_yield(doc: Doc) -> tuple[Measure, Measure] | None:
     """What the cook puts in and gets out, as weights: 27 kg out of 10 kg; 20 kg raw gave us 11 kg pulled."""
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     weights = [m for m in doc._.measures if m.kind == "mass"]
     if len(weights) != 2 or not said(words, OUT_OF_IT):
         return None

@@ -46,7 +46,7 @@ def special(doc: Doc) -> str | None:
     if len(tins.named(doc.text)) == 2:
         return SWAP if tins.swapped(doc.text) else PAN
     timed = any(measure.kind == "time" for measure in doc._.measures)
-    rises = any(token.norm_ in RISES or token.norm_ in STARTERS for token in doc)
+    rises = any(word in RISES or word in STARTERS for word in norms(doc))
     return PROOF if timed and rises and not _is_asked_of_all(doc) else None
 
 
@@ -109,7 +109,7 @@ def _question(doc: Doc) -> range:
 
 def _is_asked_of_all(doc: Doc) -> bool:
     """Whether how much of an ingredient is asked: how much yeast for a dough that proofs an hour."""
-    return any(token.norm_ in ("much", "many") for token in doc)
+    return any(word in ("much", "many") for word in norms(doc))
 
 
 def _is_of_a_kind(doc: Doc, found: Found) -> bool:

@@ -8,6 +8,7 @@ from itertools import pairwise
 from spacy.language import Language
 from spacy.tokens import Doc
 
+from assistant.reading.tokens import norms
 from assistant.understanding import faults, whistles
 from assistant.understanding.topics import UNSURE
 
@@ -20,6 +21,7 @@ LIQUID = "liquid"
 DIFFER = "differ"
 COOKER, RELEASE, WHISTLE = "pressure_cook", "release", "whistle"
 ELECTRIC = "electric_pressure_cooker"
+OF_PRESSURE = frozenset(("pressure", "psi", "pot", "kpa", "instant"))
 OF_TIME = ("longer", "shorter")
 AMOUNT, POURED = ("how_much", "more"), ("water", "liquid", "cups", "cup", "broth", "ratio")
 # what asks for the pressure itself: what psi, how many pounds, which weight
@@ -54,9 +56,8 @@ def kitchen_cooker_time(doc: Doc) -> Doc:
 
 def is_of_rice_cooker(doc: Doc) -> bool:
     """Whether the cooker is one for rice, which has no pressure: it is asked what water it takes."""
-    words = {token.norm_ for token in doc}
-    named = "rice cooker" in " ".join(token.norm_ for token in doc)
-    return named and words.isdisjoint(("pressure", "psi", "pot", "kpa", "instant"))
+    words = norms(doc)
+    return "rice cooker" in " ".join(words) and OF_PRESSURE.isdisjoint(words)
 
 
 def speaks_of_cooker(doc: Doc) -> bool:
@@ -65,23 +66,27 @@ def speaks_of_cooker(doc: Doc) -> bool:
     return cooker or whistles.heard(doc) is not None
 
 
+def _is_in_cooker(doc: Doc) -> bool:
+    return any((one.kind, one.id) == ("method", COOKER) for one in doc._.found)
+
+
 def asks_amount(doc: Doc) -> bool:
     """Whether it is asked how much: water by the cup, or more of it."""
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     return any(form.id in AMOUNT for form in doc._.forms) or any(word in POURED for word in words)
 
 
 def checks_time(doc: Doc) -> bool:
     """Whether the minutes of the book for a dish in a pressure cooker are to be judged, and nobody asks why."""
     kinds = {one.kind for one in doc._.found} | {measure.kind for measure in doc._.measures}
-    cooker = any((one.kind, one.id) == ("method", COOKER) for one in doc._.found)
+    cooker = _is_in_cooker(doc)
     return cooker and {"dish", TIME} <= kinds and all(form.id not in (WHY, "is_true") for form in doc._.forms)
 
 
 def may_be_done(doc: Doc) -> bool:
     """Whether it is asked if a dish may go into a pressure cooker, and nothing is told that went wrong."""
     found = {one.kind for one in doc._.found}
-    cooker = any((one.kind, one.id) == ("method", COOKER) for one in doc._.found)
+    cooker = _is_in_cooker(doc)
     asked = any(form.id in ("is_ok", "can_it") for form in doc._.forms)
     wrong = any(form.id == "wrong" for form in doc._.forms) or bool(faults.told(doc))
     return cooker and "dish" in found and asked and not wrong
@@ -90,7 +95,7 @@ def may_be_done(doc: Doc) -> bool:
 def asks_in_general(doc: Doc) -> bool:
     """Whether it is asked how much longer a pressure cooker takes, whatever is in it."""
     kinds = {one.kind for one in doc._.found}
-    cooker = any((one.kind, one.id) == ("method", COOKER) for one in doc._.found)
+    cooker = _is_in_cooker(doc)
     counted = any(measure.kind in (TIME, WHISTLE) for measure in doc._.measures)
     return cooker and doc._.asked_way in OF_TIME and "dish" not in kinds and not counted
 
@@ -102,7 +107,7 @@ def asks_time(doc: Doc) -> bool:
     >>> asks_time(read("chicken 10 minutes high pressure in Denver")), asks_time(read("what does 15 psi reach"))
     (True, False)
     """
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     if not any(one.kind == "dish" for one in doc._.found) or any(
         one in ASKS and other in ASKED for one, other in pairwise(words)
     ):

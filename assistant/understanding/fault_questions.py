@@ -11,6 +11,7 @@ from typing import Any
 
 from spacy.tokens import Doc
 
+from assistant.reading.tokens import norms
 from assistant.understanding import faults
 from rules import tables
 
@@ -25,7 +26,7 @@ def struck(doc: Doc) -> tuple[str, ...]:
     >>> struck(read("the buns sank and I never opened the door"))
     ('door_opened',)
     """
-    words = _words(doc)
+    words = norms(doc)
     return tuple(cause for row in _rows()["struck"] if _stands(words, row["phrases"]) for cause in row["causes"])
 
 
@@ -36,7 +37,7 @@ def either(doc: Doc) -> tuple[str, ...]:
     >>> either(read("it stays raw, more minutes or more heat")), either(read("do I whip less or more"))
     (('time', 'oven'), ('whip',))
     """
-    words = _words(doc)
+    words = norms(doc)
     for at, word in enumerate(words):
         if word != OR:
             continue
@@ -59,11 +60,7 @@ def blamed(doc: Doc) -> bool:
     """
     row = _rows()["blame"]
     place = "|".join(row["places"])
-    return _stands(_words(doc), [phrase.replace(PLACE, place) for phrase in row["phrases"]])
-
-
-def _words(doc: Doc) -> list[str]:
-    return [token.norm_ for token in doc]
+    return _stands(norms(doc), [phrase.replace(PLACE, place) for phrase in row["phrases"]])
 
 
 def _stands(words: Sequence[str], phrases: Sequence[str]) -> bool:

@@ -57,9 +57,9 @@ def asks(doc: Doc) -> bool:
 
 def asks_back(doc: Doc) -> bool:
     """Whether it is asked how high a place is, or what is taken for granted."""
-    return said([token.norm_ for token in doc], ASKED_BACK)
+    return said(norms(doc), ASKED_BACK)
 
 
 def asks_height(doc: Doc) -> bool:
     """Whether it is asked how high a place is."""
-    return said([token.norm_ for token in doc], HEIGHT)
+    return said(norms(doc), HEIGHT)

@@ -11,6 +11,7 @@ from dataclasses import replace
 
 from spacy.tokens import Doc
 
+from assistant.reading.tokens import norms
 from assistant.understanding import details, kitchen_told, lexicon, wanted
 from assistant.understanding.complaints import TROUBLE, complains
 from assistant.understanding.cue_words import cues, said
@@ -54,7 +55,7 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     """
     if last is None or (last.topic in marked("ends_there") and last.topic != TIMER):
         return hearing
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     yolk = wanted.other_yolk([word for word in words if word.isalpha()], last.dish, last.dish_class)
     if yolk and last.topic != TROUBLE and hearing.request.dish is None:
         other = replace(hearing.request, topic=last.topic, dish=yolk, dish_class=last.dish_class, subject=None)
@@ -128,7 +129,7 @@ def other_gauge(words: Sequence[str], now: Request, last: Request) -> str | None
 
 def begins_anew(doc: Doc, request: Request) -> bool:
     """Whether little words and slots are a question of their own: my cake sank; how high is Leadville."""
-    of_units = request.elevation_m is not None and not UNITS_OF_HEIGHT.isdisjoint(token.norm_ for token in doc)
+    of_units = request.elevation_m is not None and not UNITS_OF_HEIGHT.isdisjoint(norms(doc))
     fault = request.topic == TROUBLE and request.subject is not None and complains(doc) and not of_units
     return fault or kitchen_told.asks_height(doc)
 
@@ -149,11 +150,11 @@ def with_new_place(doc: Doc, hearing: Hearing, last: Request) -> Request:
     """
     request = hearing.request
     twice = request.from_elevation_m is not None and last.elevation_m == request.elevation_m is not None
-    if twice and last.from_elevation_m is None and not said([token.norm_ for token in doc], BASELINE):
+    if twice and last.from_elevation_m is None and not said(norms(doc), BASELINE):
         # of two elevations one of which was known, the other is what is put right
         return replace(request, elevation_m=request.from_elevation_m, elevation_from="stated", from_elevation_m=None)
     low = request.from_elevation_m == 0 and request.elevation_m and last.from_elevation_m is None
-    if low and request.time_min is None and not said([token.norm_ for token in doc], LOWEST):
+    if low and request.time_min is None and not said(norms(doc), LOWEST):
         # the valley hotel at 1,100 m is where the cook is, and no baseline by the sea
         return replace(request, from_elevation_m=None)
     beside = request.time_min is not None or request.elevation_m is not None

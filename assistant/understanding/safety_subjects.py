@@ -155,7 +155,7 @@ def packs_jars(doc: Doc) -> bool:
 
 def weighs_down(doc: Doc) -> bool:
     """Whether a canner's weight is named beside a food that is canned, and no way to cook it."""
-    words = [token.norm_ for token in doc]
+    words = norms(doc)
     weight = any(
         m.unit in POUNDS and m.said in WEIGHTS and words[m.end : m.end + 1] == ["weight"] for m in doc._.measures
     )

@@ -45,4 +45,4 @@ def judges_the_test(doc: Doc) -> bool:
     """
     heated = any(measure.kind in ("temperature", "degree") for measure in doc._.measures)
     asked = any(form.id in VERDICTS for form in doc._.forms)
-    return not heated and asked and f" {TEST} " in f" {' '.join(token.norm_ for token in doc)} "
+    return not heated and asked and f" {TEST} " in f" {' '.join(norms(doc))} "

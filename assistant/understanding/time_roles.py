@@ -12,6 +12,7 @@ from typing import Any
 from spacy.language import Language
 from spacy.tokens import Doc
 
+from assistant.reading import elevation_parts
 from assistant.reading.spans import Measure
 from assistant.reading.tokens import norms
 from assistant.understanding import forms, stretches
@@ -38,7 +39,7 @@ BAKED, FOR, AT, BAKED_MIN = (
 )
 # the box says 11, or 7 to 8 [min]
 TO = ("to", "-", "or")
-PACKETS = frozenset(("box", "packet", "package", "label", "bag", "packaging", "carton", "pack"))
+PACKETS = elevation_parts.PACKETS | {"pack"}
 SAYS, NO_MINUTES, PRINTED_MIN = (
     ("says", "said", "say"),
     ("f", "c", "degrees", "°", "cups", "cup", "people"),
@@ -193,7 +194,7 @@ def part_of(doc: Doc, time: Measure, times: Sequence[Measure], said: Sequence[tu
     planned = judged or (any(form.id == "enough" for form in doc._.forms) and not of_elsewhere(doc, time))
     unsaid = PLANNED if planned else BASELINE
     part = min(around)[-1] if around else unsaid
-    told = any(token.norm_ in ELSEWHERE for token in doc)
+    told = not ELSEWHERE.isdisjoint(norms(doc))
     return PLANNED if judged and (part == KNOWN or (part == BASELINE and not told)) else part
 
 
@@ -208,7 +209,7 @@ def of_elsewhere(doc: Doc, time: Measure) -> bool:
 def asks_safe(doc: Doc) -> bool:
     """Whether it is asked if a time is safe, not how long it takes to be: what the cook always gives is judged then."""
     asked = {form.id for form in doc._.forms}
-    return "safe" in asked and "how_long" not in asked and not SAFE.isdisjoint(token.norm_ for token in doc)
+    return "safe" in asked and "how_long" not in asked and not SAFE.isdisjoint(norms(doc))
 
 
 def _bare_min(doc: Doc, times: Sequence[Measure], said: Sequence[tuple[str, int, int]], wanted: str) -> float | None:

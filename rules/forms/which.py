@@ -148,7 +148,7 @@ def two_dishes(asked: Asked) -> Part | None:
     if not request.dish or not request.dishes_too or request.topic not in ("time", "temperature", "pressure"):
         return None
     each = [_dish(asked, dish) for dish in (request.dish, *request.dishes_too)]
-    rivals = [Rival(doing(one.case, one.request.method or ""), *one.time) for one in each if one.time]
+    rivals = [rival for one in each if (rival := _rival(one))]
     if len(rivals) < 2:
         return None
     stops = [c for one in each for c in one.answer.cautions if c.level == "stop"]
@@ -161,7 +161,10 @@ def two_dishes(asked: Asked) -> Part | None:
 
 def rival_of(asked: Asked, dish: str) -> Rival | None:
     """A dish by the method that is said where it suits it, or by its own, with its time."""
-    one = _dish(asked, dish)
+    return _rival(_dish(asked, dish))
+
+
+def _rival(one: Asked) -> Rival | None:
     return Rival(doing(one.case, one.request.method or ""), *one.time) if one.time else None
 
 

@@ -8,9 +8,9 @@ from rules.foods.methods import methods
 from rules.model import Figure
 from rules.said import Measure, Said, Words, duration, duration_span, sentences, yes
 
-# what nobody calls simmered or poached
 # wider than this share of the middle a range is told with its reason
 WIDE = 1 / 3
+# what nobody calls simmered or poached
 NO_GERUND = ("popcorn", "custard", "sauce")
 say = sentences("heat/headline")
 
