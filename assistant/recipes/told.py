@@ -21,9 +21,11 @@ _CUT = re.compile(r"\s*(?:,(?!(?<=\d,)\d)|[;:\n+&]|/(?!\d)|\.(?=\s|$)|\band\b|\b
 _NEXT_FIGURE = re.compile(r"(?<=[a-z])\s+(?=\d)", re.IGNORECASE)
 _BARE = re.compile(r"(?P<figure>\d+(?:\.\d+)?)\s+(?P<name>[a-z][a-z ]*)", re.IGNORECASE)
 _TURNED = re.compile(r"(?P<name>[a-z][a-z ]*?)\s+(?P<figure>\d+(?:\.\d+)?)\s*(?P<unit>kg|g|ml|l|oz)?", re.IGNORECASE)
-# what belongs to the recipe besides: a step with a figure, and how much it makes; "for 7,000 ft" does not
+# what belongs to the recipe besides: a step with a figure, and how much it makes; "scale it for 7,000 ft" does not
+_FOR_A_HEIGHT = r"(?!.*\bfor\s+\d[\d,]{2,}\s*(?:ft|feet|foot|m|metres|meters)\b)"
 _BESIDES = re.compile(
-    rf"(?!(?:for|they|it|these|mine)\b)(?:{any_of('steps', 'verbs')}|makes|serves|yields?).*\d", re.IGNORECASE
+    rf"(?!(?:for|they|it|these|mine)\b){_FOR_A_HEIGHT}(?:{any_of('steps', 'verbs')}|makes|serves|yields?).*\d",
+    re.IGNORECASE,
 )
 
 

@@ -8,6 +8,9 @@ from assistant.answering import reply_to
 
 # earlier utterances and the question, what the first line says, what it does not
 ASKED = [
+    # a tested process is never cut (NCHFP)
+    ("can we knock 8 minutes off the processing of pears, 6,500 ft", "A tested process is not shortened", "poach"),
+    ("how long does the processing of pears last at 6,500 ft, hot pack", "pints 35 min", "poach"),
     # boiling water
     ("processing time for raw pack peaches, quart jars, 5,200 ft", "40 min", "recipe for"),
     ("ok so nine quarts of peach halves packed cold we're at fifty five hundred feet how many minutes", "40 min", ""),

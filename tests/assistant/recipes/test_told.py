@@ -19,6 +19,8 @@ from assistant.recipes.told import told
          ["400 g flour", "300 g water", "80 g starter"]),
         ("stollen: 3 cups flour and 1 cup milk; bake 40 min at 350. we are in Quito", "stollen, we are in Quito",
          ["3 cups flour", "1 cup milk", "bake 40 min at 350"]),
+        ("scale my focaccia for 4,900 ft: 600 g flour, 450 g water", "scale my focaccia for 4,900 ft",
+         ["600 g flour", "450 g water"]),
     ],
 )  # fmt: skip
 def test_amounts_are_set_apart(text: str, question: str, lines: list[str]) -> None:
