@@ -17,6 +17,7 @@ from assistant.reading.spans import Measure
 from assistant.reading.tokens import norms
 from assistant.understanding import forms, stretches
 from assistant.understanding.cue_words import cues
+from rules.physics.units import G_PER_LB
 
 FILE = "lexicon/time_roles.toml"
 KNOWN, BASELINE, ELAPSED, PLANNED = "known", "baseline", "elapsed", "planned"
@@ -27,7 +28,7 @@ MINUTES_PER_HOUR = 60.0
 # 20 min PER pound, for every 500 g, to the kilo
 PER = ("for", "to", "the", "every", "each", "per", "a", "an", "/")
 POUND, KILO = ("lb", "lbs", "pound", "pounds"), ("kg", "kilo", "kilos", "kilogram")
-G_OF = {**dict.fromkeys(POUND, 453.59237), **dict.fromkeys(KILO, 1000.0)}
+G_OF = {**dict.fromkeys(POUND, G_PER_LB), **dict.fromkeys(KILO, 1000.0)}
 PLUS = frozenset(("plus", "+", "over", "extra", "and"))
 SINCE = "since"
 # baked 55 at 350 [min]

@@ -6,9 +6,10 @@ import re
 from collections.abc import Iterator
 
 from rules.model import Tin
+from rules.physics.units import CM_PER_IN
 
 COUNTS = {"a": 1, "an": 1, "one": 1, "single": 1, "two": 2, "three": 3, "four": 4}
-CM_PER_IN, LARGEST_IN, MOST = 2.54, 20.0, 4
+LARGEST_IN, MOST = 20.0, 4
 SHEETS = {"half sheet": (18.0, 13.0), "quarter sheet": (13.0, 9.0)}
 # which of two stands for the new one: a 13 by 9 instead of two rounds
 TURNED = re.compile(r"\b(?:instead of|in place of|rather than|in stead of)\b")

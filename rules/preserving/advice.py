@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 
+from rules.amounts.portion import grams
 from rules.book import Case, Part, rule
-from rules.model import Caution, Quantity, Request
+from rules.model import Caution, Request
 from rules.physics.units import FT_PER_M, PSI_PER_PA
 from rules.preserving import pressure, process_times, tested
 from rules.preserving.gate import printed_here, refusal
@@ -22,7 +23,6 @@ USUAL_PICKLE_MIN = 10.0
 # a gas that takes so much more room is seen
 GAS_SEEN = 1.03
 FT_PER_PSI, NEAR_PSI = 2000.0, 0.3
-GRAMS = {"g": 1.0, "kg": 1000.0, "lb": 453.59, "oz": 28.35}
 USDA, NCHFP, MEMORY = "usda-aib-539", "nchfp", "from-memory"
 
 
@@ -105,8 +105,10 @@ def _salt(case: Case) -> Advice:
         return Advice(say("salt-taste"), because=say("salt-taste-why"), process=True)
     if kind == "pickle":
         return Advice(say("salt-pickle", asks=asks), because=say("salt-pickle-why"))
-    grams = grams_of(case.request.quantity)
-    weighed = say("salt-weighed", low=mass(grams * 0.02), high=mass(grams * 0.025), of=mass(grams)) if grams else None
+    weight = grams(case.request.quantity)
+    weighed = (
+        say("salt-weighed", low=mass(weight * 0.02), high=mass(weight * 0.025), of=mass(weight)) if weight else None
+    )
     return Advice(together(say("salt-ferment", asks=asks), weighed), (say("salt-weigh"),), say("salt-why"))
 
 
@@ -198,15 +200,6 @@ def _fell(case: Case) -> Advice:
         (say("fell-steady"), say("fell-late")),
         say("fell-why"),
     )
-
-
-def grams_of(quantity: Quantity | None) -> float | None:
-    """What a mass weighs [g]; None for what is no mass.
-
-    >>> grams_of(Quantity(12, "kg")), grams_of(Quantity(1, "pt"))
-    (12000.0, None)
-    """
-    return quantity.value * GRAMS[quantity.unit] if quantity and quantity.unit in GRAMS else None
 
 
 def _plain(advice: Advice) -> Callable[[Case], Advice]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from rules.amounts.portion import grams
 from rules.book import Case, Part, celsius, rule
 from rules.errors import within
 from rules.foods.dishes import traits_of
@@ -16,9 +17,8 @@ PER_1000_FT_MIN, COUNTED_FROM_FT = 0.5, 2000
 LONGEST_BLANCH_MIN = 30.0
 # forms that ask whether jerky that is there is safe
 SAFE = frozenset(("safe", "verdict"))
-# what is left of the weight of meat that has hung till it is dry, and the weights it may be told in [g]
+# what is left of the weight of meat that has hung till it is dry
 LEFT = (0.45, 0.55)
-GRAMS = {"g": 1.0, "kg": 1000.0, "lb": 453.59, "oz": 28.35}
 BLANCHING = "tables/blanching_nchfp.csv"
 say = sentences("preserving/freeze_dry")
 DRY_C, MEAT_FIRST_C, POULTRY_FIRST_C = to_c(140), to_c(160), to_c(165)
@@ -102,14 +102,13 @@ def hung(case: Case) -> Part | None:
     """Meat that hangs to dry raw: done by the weight it has lost, with what that leaves alive."""
     if not tells_done(case.request):
         return None
-    own = case.request.quantity
-    grams = own.value * GRAMS[own.unit] if own and own.unit in GRAMS else None
-    least, most = (bulk(round((grams or 0.0) * part, -1)) for part in LEFT)
+    weight = grams(case.request.quantity)
+    least, most = (bulk(round((weight or 0.0) * part, -1)) for part in LEFT)
     headline = say(
         "hung",
         food=case.food,
-        weighed=yes(grams is not None),
-        start=bulk(grams or 0.0),
+        weighed=yes(weight is not None),
+        start=bulk(weight or 0.0),
         least=least,
         most=most,
     )

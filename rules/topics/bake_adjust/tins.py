@@ -7,13 +7,13 @@ from math import pi
 from rules.baking.batch import percent_apart
 from rules.book import Case, Part, rule
 from rules.model import Figure, Tin
+from rules.physics.units import CM_PER_IN
 from rules.recipes.steps import scaled_min
 from rules.said import Said, Words, duration, number, sentences, together, yes
 from rules.topics.bake_adjust import whole
 from rules.topics.bake_adjust.asked import TIN_SWAP, asked, batch
 
 say = sentences("topics/bake_adjust/tins")
-CM_PER_IN = 2.54
 # a wider tin has its middle further from the rim, and takes a little longer for the same depth
 WIDER, FARTHER, NEARER = 1.3, 1.1, 0.95
 SAME, TOO_DEEP = 0.08, 1.25
