@@ -17,6 +17,7 @@ from assistant.understanding.awaited import given
 from assistant.understanding.conversation import in_round_metres
 from assistant.understanding.corrected import after_taking_back
 from assistant.understanding.danger import Listened
+from assistant.understanding.in_full import in_full
 from assistant.understanding.request import Hearing
 from assistant.understanding.utterance import Utterance, listen
 from rules.catalogue import marked
@@ -95,7 +96,8 @@ def spoken_in(memory: Memory) -> Kitchen:
 
 def taken_up(utterance: Utterance, memory: Memory) -> Hearing:
     """What an utterance says as a reply, or as it goes on with the question before."""
-    return leaning.taken_up(utterance.doc, as_reply(utterance, memory), memory.request, memory.earlier)
+    taken = leaning.taken_up(utterance.doc, as_reply(utterance, memory), memory.request, memory.earlier)
+    return taken if memory.asked else in_full(utterance, taken, memory.request, spoken_in(memory))
 
 
 def plainly(utterance: Utterance, memory: Memory) -> Utterance:

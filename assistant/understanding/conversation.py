@@ -87,7 +87,7 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
     again = now.topic == previous.topic and now.topic in marked("keeps_dish")
     nameless = now.dish is None and now.dish_class is None
     bake = now.topic == "bake_adjust" and is_baked(previous.dish_class)
-    about_it = goes_on or (nameless and (again or bake or now.topic in marked("same_dish")))
+    about_it = goes_on or heard.of_dish or (nameless and (again or bake or now.topic in marked("same_dish")))
     if about_it:
         stated |= _dish(previous, now)
         feeding = {now.topic, previous.topic} <= marked("feeding")
