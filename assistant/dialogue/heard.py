@@ -14,7 +14,7 @@ from assistant.dialogue.thread import in_context
 from assistant.drill import Wanted
 from assistant.understanding import danger, leaning
 from assistant.understanding.awaited import given
-from assistant.understanding.conversation import in_round_metres
+from assistant.understanding.conversation import told_in_metres
 from assistant.understanding.corrected import after_taking_back
 from assistant.understanding.danger import Listened
 from assistant.understanding.in_full import in_full
@@ -90,8 +90,7 @@ def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
 def spoken_in(memory: Memory) -> Kitchen:
     """The kitchen by which bare figures are read: metric where the elevation before was told in round metres."""
     last, kitchen = memory.request, memory.kitchen
-    metric = last and last.units == "metric" and last.elevation_from == "stated" and in_round_metres(last.elevation_m)
-    return replace(kitchen, units="metric") if metric else kitchen
+    return replace(kitchen, units="metric") if last and last.units == "metric" and told_in_metres(last) else kitchen
 
 
 def taken_up(utterance: Utterance, memory: Memory) -> Hearing:

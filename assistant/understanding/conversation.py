@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import Any
 
-from assistant.reading import elevation_mentions
+from assistant.reading import elevation_mentions, places
 from assistant.reading.elevation_mentions import METRIC_BARE
 from assistant.reading.reader import hear
 from assistant.reading.spans import Elevation
@@ -149,13 +149,27 @@ def _figure_said(previous: Request, unit: str) -> float | None:
 
 def _in_metres(previous: Request, heard: Hearing) -> Request:
     """What is said now; a bare elevation is in metres where the one before was told in round metres."""
-    before, bare = previous.elevation_m, heard.bare_elevation
-    metric = heard.units != "us" and previous.elevation_from in ("stated", "kitchen", None)
-    if bare is None or before is None or not metric or not METRIC_BARE[0] <= bare <= METRIC_BARE[1]:
+    bare = heard.bare_elevation
+    if bare is None or heard.units == "us" or not METRIC_BARE[0] <= bare <= METRIC_BARE[1]:
         return heard.request
-    if not in_round_metres(before):
-        return heard.request
-    return replace(heard.request, elevation_m=bare)
+    return replace(heard.request, elevation_m=bare) if told_in_metres(previous) else heard.request
+
+
+def told_in_metres(request: Request) -> bool:
+    """Whether where the cook is was told in metres, or is a place of a land that is measured in them.
+
+    >>> told_in_metres(Request(elevation_m=2400.0, elevation_from="stated"))
+    True
+    >>> told_in_metres(Request(elevation_m=2133.6, elevation_from="stated", units="metric"))
+    False
+    """
+    height_m = request.elevation_m
+    if height_m is None or request.elevation_from not in ("stated", "kitchen", "place", None):
+        return False
+    if request.elevation_from == "place":
+        return request.units == "metric" and bool(request.place) and places.height_unit(request.place) == "m"
+    odd_in_feet = abs((height_m / M_PER_FT) % ROUND_FT) > 1 and abs((height_m / M_PER_FT) % ROUND_FT - ROUND_FT) > 1
+    return in_round_metres(height_m) or (request.units == "metric" and odd_in_feet)
 
 
 def in_round_metres(elevation_m: float | None) -> bool:

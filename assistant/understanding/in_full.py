@@ -34,7 +34,9 @@ def in_full(utterance: Utterance, hearing: Hearing, last: Request | None, kitche
     if heard.request.topic in marked("of_nothing") or heard.request.topic in ("set_kitchen", TIMER):
         return hearing
     method = hearing.request.method or heard.request.method
-    request = replace(heard.request, text=hearing.request.text, dish=last.dish, dish_class=last.dish_class, method=method)
+    request = replace(
+        heard.request, text=hearing.request.text, dish=last.dish, dish_class=last.dish_class, method=method
+    )
     return replace(heard, request=request, elliptical=False, of_dish=True)
 
 
@@ -67,4 +69,4 @@ def leaves_out(doc: Doc, hearing: Hearing, last: Request) -> bool:
             return now.subject is None or complains(doc)
         case "bake_adjust":
             return True
-    return now.topic in marked("of_a_dish") or now.topic in ("doneness", "pressure", "order", "liquid")
+    return now.topic in marked("of_a_dish") - {"preserve"} or now.topic in ("doneness", "pressure")

@@ -70,7 +70,12 @@ def _of_animal(animal: str, dish: str, method: str | None) -> Iterator[str]:
     """Dishes of an animal: the same cut first, then those of the class of the dish before, as cooks name them first."""
     cuts = [cut for cut in CUTS if cut in dish.split()]
     for cut in (*cuts, *CUTS):
-        named = (id for phrase in (f"{animal} {cut}", f"{cut} of {animal}") for kind, id in lexicon.meanings(phrase) if kind == "dish")
+        named = (
+            id
+            for phrase in (f"{animal} {cut}", f"{cut} of {animal}")
+            for kind, id in lexicon.meanings(phrase)
+            if kind == "dish"
+        )
         yield from (id for id in named if cut in cuts or _fits(id, dish, method))
     yield from (id for kind, id in lexicon.meanings(animal) if kind == "dish")
 

@@ -15,7 +15,7 @@ from assistant.reading.tokens import norms
 from assistant.understanding import details, kinds, kitchen_told, topics, wanted
 from assistant.understanding.complaints import TROUBLE, complains
 from assistant.understanding.cue_words import cues, said
-from assistant.understanding.request import TIMER, Hearing
+from assistant.understanding.request import TIMER, Hearing, spoken_method
 from assistant.understanding.unclaimed import LEANING
 from rules.catalogue import marked
 from rules.foods.dishes import dishes
@@ -35,6 +35,8 @@ CHANGED, BASELINE, LOWEST = (cues("turning", name) for name in ("changed", "base
 THANKS_AHEAD = re.compile(cues("turning", "thanks_ahead")[0], re.IGNORECASE)
 WHY_BEHIND = re.compile(cues("turning", "why_behind")[0], re.IGNORECASE)
 CANNING, TIME, PRESSURE, WHICH = "preserve", "time", "pressure_cook", "which"
+# subjects that are asked about beside how a dish is cooked
+BESIDE = ("resting",)
 OF_READINGS = ("calibrate", "boiling_point")
 OF_KITCHEN = cues("turning", "of_kitchen")
 WHISTLES, OF_THEM = cues("turning", "whistles"), cues("turning", "of_them")
@@ -67,7 +69,12 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     against = held_against(words, hearing.request, last, earlier)
     if against:
         return replace(hearing, elliptical=False, request=against)
-    if last.topic != TROUBLE and hearing.elliptical and begins_anew(doc, hearing.request):
+    if (
+        last.topic != TROUBLE
+        and hearing.elliptical
+        and hearing.unit_meant is None
+        and begins_anew(doc, hearing.request)
+    ):
         return replace(hearing, elliptical=False)
     placed = with_new_place(doc, hearing, last)
     bare = hearing.bare_elevation if placed.elevation_m == hearing.request.elevation_m else None
@@ -82,8 +89,9 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
         known = replace(heard.request, topic=last.topic, subject=gauge, temperature_c=None)
         return _leaning(replace(heard, request=known, subject_for=lambda topic: gauge))
     kind = kinds.other_kind(doc, heard.request, last)
-    back = None if kind else gone_back(words, heard.request, last, earlier)
-    noted = details.heard(words, last if heard.request.dish in (None, last.dish) else heard.request)
+    back = None if kind else gone_back(doc, heard.request, last, earlier)
+    about = heard.request if heard.request.dish not in (None, last.dish) else last
+    noted = details.heard(words, about) or details.heard(words, main_question(about, earlier))
     noted = (*noted, *kinds.taken_as(doc, kind)) if kind else noted
     request = replace(heard.request, unused=(*heard.request.unused, *noted))
     if kind:
@@ -99,9 +107,9 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     # why, of a thing of which nothing but a detail is told, is what is told of the detail
     asked = asked and not (noted and request.topic == "why" and request.subject in (None, GENERAL))
     if (kind or back or noted) and len(words) <= LONGEST_ASIDE and not asked:
-        return _leaning(replace(heard, request=request))
+        return _leaning(replace(heard, request=request), doc)
     if of_the_bake(heard, words, last) or is_turn(doc, words, replace(heard, request=request), last):
-        return _leaning(replace(heard, request=request))
+        return _leaning(replace(heard, request=request), doc)
     return replace(heard, request=request) if noted and asked else heard
 
 
@@ -137,8 +145,17 @@ def begins_anew(doc: Doc, request: Request) -> bool:
     return fault or kitchen_told.asks_height(doc)
 
 
-def _leaning(hearing: Hearing) -> Hearing:
+def main_question(last: Request, earlier: Sequence[Request]) -> Request:
+    """The question of how a dish is cooked that one beside it goes back to: how hot inside? and in the pressure cooker?"""
+    if last.topic not in marked("beside_the_main") and last.subject not in BESIDE:
+        return last
+    return next((q for q in reversed(earlier) if q.dish == last.dish and q.dish), last)
+
+
+def _leaning(hearing: Hearing, doc: Doc | None = None) -> Hearing:
     request = hearing.request
+    if doc is not None and request.method is None:
+        request = replace(request, method=spoken_method(norms(doc), doc._.found))
     if request.topic in (TROUBLE, "why"):
         request = replace(request, subject=None, symptoms_too=())
     doubts = tuple(u for u in request.unused if u.kind != "explanation")
@@ -167,9 +184,9 @@ def with_new_place(doc: Doc, hearing: Hearing, last: Request) -> Request:
     return replace(request, elevation_m=request.from_elevation_m, elevation_from="stated", from_elevation_m=None)
 
 
-def gone_back(words: Sequence[str], now: Request, last: Request, earlier: Sequence[Request]) -> Request | None:
+def gone_back(doc: Doc, now: Request, last: Request, earlier: Sequence[Request]) -> Request | None:
     """The question about a dish that is gone back to: no, back to the shanks; the other one."""
-    others = [question for question in earlier if question.dish != last.dish]
+    words, others = norms(doc), [question for question in earlier if question.dish != last.dish]
     if not others or now.dish not in (None, last.dish):
         return None
     if said(words, FIRST_ONE):
@@ -180,7 +197,8 @@ def gone_back(words: Sequence[str], now: Request, last: Request, earlier: Sequen
         return None
     named = set(words) - LEANING
     by_name = (q for q in reversed(others) if q.dish and named & set(q.dish.split()))
-    by_method = (q for q in reversed(others) if now.method and q.method == now.method)
+    method = now.method or spoken_method(words, doc._.found)
+    by_method = (q for q in reversed(others) if method and q.method == method)
     return next(by_name, None) or next(by_method, None)
 
 
@@ -198,7 +216,11 @@ def is_turn(doc: Doc, words: Sequence[str], hearing: Hearing, last: Request) -> 
     elsewhere = moves and is_elsewhere(words, request)
     if righted(doc, words, request):
         return True
-    if request.topic == TROUBLE and (complains(doc) or (request.subject and last.topic == TROUBLE)):
+    if (
+        request.topic == TROUBLE
+        and hearing.unit_meant is None
+        and (complains(doc) or (request.subject and last.topic == TROUBLE))
+    ):
         return False
     match request.topic:
         case "smalltalk":
