@@ -62,9 +62,15 @@ def basis(heard: Hearing, memory: Memory, *, back_to_recipe: bool) -> Request | 
         return None
     if memory.recipe and not now.recipe and back_to_recipe:
         return moved(memory.recipe, last)
+    if heard.unit_meant is None:
+        last = kept_in_place(last, next((q for q in reversed(memory.earlier) if q.elevation_m is not None), None))
     leaves = now.topic != last.topic
     if heard.elliptical and last.topic != "timer":
-        leaves = any(getattr(now, slot) for slot in TO_DO) or _is_read_off(last, now) or is_why_of_answer(last)
+        leaves = (
+            any(getattr(now, slot) for slot in TO_DO if "enough" not in now.forms)
+            or _is_read_off(last, now)
+            or is_why_of_answer(last)
+        )
     question = moved(memory.before, last) if memory.before and leaves else last
     question = main_of(question, heard, memory)
     return replace(question, **OF_A_METHOD) if now.method not in (None, question.method) else question
@@ -89,7 +95,7 @@ def main_of(question: Request, heard: Hearing, memory: Memory) -> Request:
     other_way = now.method not in (None, question.method) or any(u.kind == "detail" for u in now.unused)
     elsewhere = now.elevation_m is not None and question.subject in BESIDE
     main = main_question(question, memory.earlier) if other_way or elsewhere else question
-    return question if main is question else replace(question, topic=main.topic, subject=main.subject)
+    return question if main is question else moved(main, question)
 
 
 def _is_read_off(last: Request, now: Request) -> bool:
@@ -163,12 +169,12 @@ def after(question: Request, memory: Memory) -> Memory:
     if question.topic in by_the_way:
         before = memory.before if memory.request and memory.request.topic in by_the_way else memory.request
     recipe = question if question.topic == "convert_recipe" and question.recipe else memory.recipe
-    question = kept_in_place(question, memory.request)
-    return replace(memory, request=question, before=before, recipe=recipe, earlier=_with(memory.earlier, question))
+    placed = kept_in_place(question, memory.request)
+    return replace(memory, request=question, before=before, recipe=recipe, earlier=_with(memory.earlier, placed))
 
 
 def kept_in_place(question: Request, last: Request | None) -> Request:
-    """A question as it is remembered: a place that nobody knows takes nobody away from where they cook."""
+    """A question as it is gone on with: a place that nobody knows takes nobody away from where they cook."""
     lost = question.elevation_m is None and any(u.kind == "elevation" for u in question.unused)
     if not lost or last is None or last.elevation_m is None:
         return question
@@ -182,5 +188,5 @@ def _with(earlier: tuple[Request, ...], question: Request) -> tuple[Request, ...
         return earlier
     others = tuple(one for one in earlier if one.dish != question.dish)
     main = main_question(question, earlier)
-    kept = question if main is question else replace(question, topic=main.topic, subject=main.subject)
+    kept = question if main is question else moved(main, question)
     return (*others, kept)[-MOST_DISHES:]

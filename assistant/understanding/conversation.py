@@ -42,6 +42,7 @@ SLOTS_OF_A_DISH = (
     "covered",
     "soaked",
     "frozen",
+    "ahead",
     "jars",
     "packing",
     "symptoms_too",
@@ -49,6 +50,10 @@ SLOTS_OF_A_DISH = (
     "amounts",
     "equipment",
 )
+
+
+# what is not so unless it was said
+NOT_UNLESS_SAID = ("frozen", "ahead")
 
 
 def merge(previous: Request | None, heard: Hearing) -> Request:
@@ -97,11 +102,16 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
             if previous.topic == LIQUID and now.portions and not previous.portions:
                 # so many people take the place of the amount that was said
                 keep = tuple(slot for slot in keep if slot not in OF_AN_AMOUNT)
-            stated |= {slot: getattr(previous, slot) for slot in keep if getattr(now, slot) in (None, ())}
+            stated |= {slot: getattr(previous, slot) for slot in keep if is_unsaid(now, slot)}
     eaters = previous.portions if now.topic in marked("feeding") and now.portions is None else None
     if eaters and (previous.topic in marked("giving") or now.dish in (None, previous.dish)):
         stated.setdefault("portions", eaters)
     return replace(now, **(_place(previous, now, goes_on) | stated))
+
+
+def is_unsaid(now: Request, slot: str) -> bool:
+    """Whether nothing was said that fills a slot; that a lid is off is said."""
+    return getattr(now, slot) in (None, ()) or (slot in NOT_UNLESS_SAID and not getattr(now, slot))
 
 
 def _setting(previous: Request, figure: float | None) -> float | None:
