@@ -7,11 +7,12 @@ from dataclasses import dataclass, replace
 from spacy.tokens import Doc
 
 from assistant import drill
-from assistant.dialogue import moves
+from assistant.dialogue import moves, whereabouts
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.moves import Move
 from assistant.dialogue.thread import in_context
 from assistant.drill import Wanted
+from assistant.reading.tokens import norms
 from assistant.understanding import danger, leaning
 from assistant.understanding.awaited import given
 from assistant.understanding.conversation import told_in_metres
@@ -95,7 +96,9 @@ def spoken_in(memory: Memory) -> Kitchen:
 
 def taken_up(utterance: Utterance, memory: Memory) -> Hearing:
     """What an utterance says as a reply, or as it goes on with the question before."""
-    taken = leaning.taken_up(utterance.doc, as_reply(utterance, memory), memory.request, memory.earlier)
+    known = memory.places or whereabouts.of_kitchen(memory.kitchen)
+    placed = whereabouts.recalled(as_reply(utterance, memory), norms(utterance.doc), known, memory.request)
+    taken = leaning.taken_up(utterance.doc, placed, memory.request, memory.earlier)
     return taken if memory.asked else in_full(utterance, taken, memory.request, spoken_in(memory))
 
 

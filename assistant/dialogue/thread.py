@@ -7,6 +7,7 @@ from typing import Any
 
 from assistant.dialogue.memory import Memory, moved
 from assistant.dialogue.moves import words as words_of
+from assistant.dialogue.whereabouts import Whereabouts
 from assistant.understanding.conversation import merge
 from assistant.understanding.cue_words import cues
 from assistant.understanding.cue_words import said as said_among
@@ -63,7 +64,7 @@ def basis(heard: Hearing, memory: Memory, *, back_to_recipe: bool) -> Request | 
     if memory.recipe and not now.recipe and back_to_recipe:
         return moved(memory.recipe, last)
     if heard.unit_meant is None:
-        last = kept_in_place(last, next((q for q in reversed(memory.earlier) if q.elevation_m is not None), None))
+        last = kept_in_place(last, memory.places[-1] if memory.places else None)
     leaves = now.topic != last.topic
     if heard.elliptical and last.topic != "timer":
         leaves = (
@@ -77,7 +78,7 @@ def basis(heard: Hearing, memory: Memory, *, back_to_recipe: bool) -> Request | 
 
 
 def is_why_of_answer(last: Request) -> bool:
-    """Whether the last question was no more than the why of an answer, whose place and units are those of the answer."""
+    """Whether the last question was no more than the why of an answer."""
     return last.topic == WHY and last.subject is None and last.dish is not None
 
 
@@ -173,12 +174,12 @@ def after(question: Request, memory: Memory) -> Memory:
     return replace(memory, request=question, before=before, recipe=recipe, earlier=_with(memory.earlier, placed))
 
 
-def kept_in_place(question: Request, last: Request | None) -> Request:
+def kept_in_place(question: Request, last: Request | Whereabouts | None) -> Request:
     """A question as it is gone on with: a place that nobody knows takes nobody away from where they cook."""
     lost = question.elevation_m is None and any(u.kind == "elevation" for u in question.unused)
     if not lost or last is None or last.elevation_m is None:
         return question
-    place = {slot: getattr(last, slot) for slot in PLACE_SLOTS}
+    place: dict[str, Any] = {slot: getattr(last, slot, ()) for slot in PLACE_SLOTS}
     return replace(question, **place, unused=tuple(u for u in question.unused if u.kind != "elevation"))
 
 

@@ -214,7 +214,8 @@ def _place(previous: Request, now: Request, goes_on: bool) -> dict[str, Any]:
     doubts = tuple(u for u in previous.unused if u.kind == "elevation")
     if not said and not doubted and previous.elevation_m is None and doubts:
         place["unused"] = (*doubts, *now.unused)
-    if now.from_elevation_m is None and (goes_on or now.topic == previous.topic):
+    own_time = previous.time_min is not None and now.dish not in (None, previous.dish)
+    if now.from_elevation_m is None and not own_time and (goes_on or now.topic == previous.topic):
         place["from_elevation_m"] = previous.from_elevation_m
     return place
 

@@ -42,7 +42,7 @@ def taken_as(doc: Doc, dish: str) -> tuple[Unused, ...]:
 
 
 def own_words(doc: Doc) -> list[str]:
-    """The words of an utterance that may tell the kind: without little words, slots, and what is taken back by a not."""
+    """The words of an utterance that may tell the kind: no little words, no slots, nothing that a not takes back."""
     taken = {i for f in doc._.found if f.kind in ("place", "method") for i in range(f.start, f.end)}
     taken |= {i for spans in (doc._.measures, doc._.elevations) for s in spans for i in range(s.start, s.end)}
     little = LEANING | HINT_WORDS | KINDS

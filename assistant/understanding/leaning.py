@@ -146,7 +146,7 @@ def begins_anew(doc: Doc, request: Request) -> bool:
 
 
 def main_question(last: Request, earlier: Sequence[Request]) -> Request:
-    """The question of how a dish is cooked that one beside it goes back to: how hot inside? and in the pressure cooker?"""
+    """The question of how a dish is cooked that one beside it goes back to: how hot inside? and under pressure?"""
     if last.topic not in marked("beside_the_main") and last.subject not in BESIDE:
         return last
     return next((q for q in reversed(earlier) if q.dish == last.dish and q.dish), last)
