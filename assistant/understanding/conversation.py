@@ -10,7 +10,7 @@ from assistant.reading.elevation_mentions import METRIC_BARE
 from assistant.reading.reader import hear
 from assistant.reading.spans import Elevation
 from assistant.reading.units import to_si
-from assistant.understanding.request import TROUBLE, Hearing
+from assistant.understanding.request import TROUBLE, WHY, Hearing
 from rules.baking import styles
 from rules.catalogue import marked, topics
 from rules.foods.dishes import dishes
@@ -215,7 +215,8 @@ def _place(previous: Request, now: Request, goes_on: bool) -> dict[str, Any]:
     if not said and not doubted and previous.elevation_m is None and doubts:
         place["unused"] = (*doubts, *now.unused)
     own_time = previous.time_min is not None and now.dish not in (None, previous.dish)
-    if now.from_elevation_m is None and not own_time and (goes_on or now.topic == previous.topic):
+    same = goes_on or (now.topic == previous.topic and now.topic != WHY)
+    if now.from_elevation_m is None and not own_time and same:
         place["from_elevation_m"] = previous.from_elevation_m
     return place
 

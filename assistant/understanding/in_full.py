@@ -8,7 +8,7 @@ from dataclasses import replace
 from spacy.tokens import Doc
 
 from assistant.understanding.complaints import complains
-from assistant.understanding.leaning import ASKING_FORMS, CHANGES, PLACES
+from assistant.understanding.leaning import CHANGES, PLACES
 from assistant.understanding.request import TIMER, WHY, Hearing
 from assistant.understanding.unclaimed import LEANING
 from assistant.understanding.utterance import Utterance, listen
@@ -21,6 +21,8 @@ from rules.topics.why import GENERAL
 # what stands at the end of a question, behind which nothing more is put
 END_MARKS = re.compile(r"[\s?!.,;:]+$")
 LONGEST, LONGEST_THING, FEW = 30, 12, 3
+# forms in which a thing alone may be put
+SUPPOSING = frozenset(("what_is", "what_if", "can_it"))
 # in which a thing alone is heard
 MATTERS, HELPS = "does {} make a difference{}", ("does a {} help{}", "does a {} help", "does {} help")
 # what shows that an utterance is about the kitchen, though nobody can tell what it asks
@@ -54,14 +56,14 @@ def is_thing_alone(doc: Doc, hearing: Hearing) -> bool:
     """Whether a thing of the kitchen is named and nothing asked of it: and a lid? a bigger flame then."""
     now = hearing.request
     counts = hearing.plain is not None and len(_thing(doc).split()) <= FEW
-    if counts or hearing.units is not None or hearing.depth is not None:
+    if counts or hearing.units is not None or hearing.depth is not None or any(u.kind == "detail" for u in now.unused):
         return False
     nothing = now.topic in marked("of_nothing") or (now.topic == "calibrate" and now.temperature_c is None)
     if not nothing or now.dish or now.small_talk or now.recipe or len(doc) > LONGEST_THING:
         return False
     slots = (*CHANGES, *PLACES, "subject", "equipment")
     changed = any(getattr(now, slot) not in (None, ()) for slot in slots)
-    return not changed and ASKING_FORMS.isdisjoint(now.forms) and bool(_thing(doc))
+    return not changed and not doc._.measures and SUPPOSING.issuperset(now.forms) and bool(_thing(doc))
 
 
 def _thing(doc: Doc) -> str:
