@@ -109,10 +109,12 @@ def plainly(utterance: Utterance, memory: Memory) -> Utterance:
     """
     if memory.request is None:
         return utterance
-    for cut in (leaning.without_why(utterance.text), leaning.without_thanks(utterance.text)):
+    thanked = leaning.without_thanks(utterance.text)
+    for cut in (leaning.without_why(utterance.text), thanked):
         if cut != utterance.text:
             plain = listen(cut, spoken_in(memory), memory.asked)
-            if taken_up(plain, memory).elliptical:
+            asks = cut == thanked and plain.hearing.request.topic not in marked("of_nothing")
+            if asks or taken_up(plain, memory).elliptical:
                 return plain
     return utterance
 

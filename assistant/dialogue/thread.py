@@ -88,11 +88,11 @@ def main_of(question: Request, heard: Hearing, memory: Memory) -> Request:
     A dish that was talked of before is gone on with as it was asked about.
     """
     now = heard.request
+    named = next((q for q in reversed(memory.earlier) if q.dish == now.dish), None)
+    if named and now.dish != question.dish and (heard.elliptical or now.topic == named.topic):
+        return moved(named, question)
     if not heard.elliptical:
         return question
-    named = next((q for q in reversed(memory.earlier) if q.dish == now.dish), None)
-    if named and now.dish != question.dish:
-        return moved(named, question)
     other_way = now.method not in (None, question.method) or any(u.kind == "detail" for u in now.unused)
     elsewhere = now.elevation_m is not None and question.subject in BESIDE
     main = main_question(question, memory.earlier) if other_way or elsewhere else question
