@@ -139,10 +139,11 @@ def actions(keeper: Keeper | None = None) -> tuple[Action, ...]:
 
 def kept(keeper: Keeper, conversation: str, taken: Turn) -> Turn:
     """The turn with what came of a request about timers; other turns as they are."""
-    request = timers_asked(taken)
-    if request is None:
+    requests = timers_asked(taken)
+    if not requests:
         return taken
-    text = keeper.timed(request, conversation) or say("no-timers")
+    done = [keeper.timed(request, conversation) for request in requests]
+    text = say("no-timers") if None in done else " ".join(map(str, done))
     return replace(taken, reply=told(replace(taken.reply.answer, headline=text, figures=())))
 
 

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from functools import cache
 from typing import Any
 
-from assistant.dialogue.memory import Memory
+from assistant.dialogue.memory import Memory, Step
 from assistant.drill import Sitting
 from assistant.errors import AssistantError
 from assistant.understanding.scene import Scene
@@ -21,6 +21,8 @@ KINDS: dict[str, Any] = {
     "kitchen": Kitchen,
     "drill": Sitting,
     "scene": Scene,
+    "past": tuple[Step, ...],
+    "missed": int,
 }
 # what the memory is read from
 CARRIED = (*KINDS, "asked")

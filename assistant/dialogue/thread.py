@@ -141,6 +141,12 @@ def after(question: Request, memory: Memory) -> Memory:
     return replace(memory, request=question, before=before, recipe=recipe, earlier=_with(memory.earlier, question))
 
 
+def talked_of(memory: Memory) -> Request | None:
+    """The last question that was no word by the way."""
+    last = memory.request
+    return memory.before if last and memory.before and last.topic in marked("by_the_way") else last
+
+
 def _with(earlier: tuple[Request, ...], question: Request) -> tuple[Request, ...]:
     """The last questions about each dish, with one more; only the latest few are kept."""
     if question.dish is None or question.topic in marked("by_the_way"):

@@ -28,6 +28,8 @@ small-talk = { $kind ->
     [sigh] What went wrong? Tell me the dish, what you see, and your elevation.
     [hello] Hello. Tell me a dish, a method and your elevation, and I will work it out.
     [nod] Good. What is next?
+    [insult] Fair enough. Tell me the dish and what came out wrong, and I will work on that.
+    [injection] I keep to cooking at elevation, by the same rules for everybody. Which dish is it?
    *[other] I did not follow that. Say it another way, with the dish, the method or the elevation in it.
 }
 out-of-scope = That is outside what I know: I answer questions about cooking, baking and preserving at elevation.
