@@ -6,11 +6,13 @@ from asyncio import Queue
 from typing import Any
 
 from rasa_sdk.executor import ActionExecutor, ActionExecutorRunResult, CollectingDispatcher
-from rasa_sdk.interfaces import ActionExecutionRejection
+from rasa_sdk.interfaces import ActionExecutionRejection, ActionMissingDomainException
 
 from assistant.dialogue.actions import actions
+from assistant.dialogue.domain import domain
 from assistant.dialogue.keeper import Keeper
 
+MOST_DIGESTS = 100
 # part of a tracker, its type, and the type's name in JSON
 WANTED: tuple[tuple[str, type, str], ...] = (
     ("sender_id", str, "a string"),
@@ -28,6 +30,8 @@ class KitchenExecutor(ActionExecutor):
 
     def __init__(self, keeper: Keeper | None = None) -> None:
         super().__init__()
+        # digests of domains that were sent, the latest last
+        self.known: tuple[str, ...] = ()
         for action in actions(keeper):
             self.register_action(action)
 
@@ -39,11 +43,41 @@ class KitchenExecutor(ActionExecutor):
     ) -> ActionExecutorRunResult | None:
         """Run the action that is called for.
 
+        A call that brings no domain to remember in, empty or none at all, is answered without memory.
+
         raises: ActionExecutionRejection for a malformed call, ActionNotFoundException, ActionMissingDomainException
         """
         if problem := fault_of(action_call):
             raise ActionExecutionRejection(str(action_call.get("next_action") or ""), problem)
-        return await super().run(action_call, sink, dispatcher)
+        result = await super().run({**action_call, "tracker": whole(action_call["tracker"])}, sink, dispatcher)
+        if result is not None and is_bare(action_call):
+            result.events = []
+        return result
+
+    def update_and_return_domain(self, payload: dict[str, Any], action_name: str) -> dict[str, Any]:
+        """The domain of this call, which no other call ever sees: that which it brings, else ours.
+
+        Rasa sends the digest of its domain alone; one that nobody has sent with its domain yet is asked for it.
+        raises: ActionMissingDomainException where it is asked for
+        """
+        brought, digest = payload.get("domain"), payload.get("domain_digest")
+        if brought:
+            own: dict[str, Any] = brought
+            self.known = (*self.known, digest)[-MOST_DIGESTS:] if digest and digest not in self.known else self.known
+            return own
+        if brought is None and digest is not None and digest not in self.known:
+            raise ActionMissingDomainException(action_name)
+        return domain()
+
+
+def is_bare(call: dict[str, Any]) -> bool:
+    """Whether a call brings no domain, so that no slot that is set would be kept."""
+    return not call.get("domain") and call.get("domain_digest") is None
+
+
+def whole(tracker: dict[str, Any]) -> dict[str, Any]:
+    """A tracker with what rasa-sdk takes for granted, empty where it was left out."""
+    return {**tracker, **{name: tracker.get(name) or kind() for name, kind, _ in WANTED}}
 
 
 def fault_of(call: Any) -> str | None:
@@ -56,10 +90,10 @@ def fault_of(call: Any) -> str | None:
     if not isinstance(tracker, dict):
         return 'The call has no tracker; "tracker" must be an object with sender_id, slots, latest_message and events.'
     for name, kind, json_name in WANTED:
-        value = tracker.get(name, kind())
-        if not isinstance(value, kind) or (name == "sender_id" and name not in tracker):
+        value = kind() if tracker.get(name) is None else tracker[name]
+        if not isinstance(value, kind) or (name == "sender_id" and not isinstance(tracker.get(name), str)):
             return f'Malformed tracker: "{name}" must be {json_name}.'
-    if not isinstance(tracker.get("latest_message", {}).get("text") or "", str):
+    if not isinstance((tracker.get("latest_message") or {}).get("text") or "", str):
         return 'Malformed tracker: "text" of "latest_message" must be a string.'
     if domain is not None and not isinstance(domain, dict):
         return '"domain" must be an object, as Rasa sends it; leave it out to be asked for it.'

@@ -13,6 +13,7 @@ from rules.catalogue import marked
 from rules.model import PLACE_SLOTS, Kitchen, Request
 
 MOST_STEPS = 10
+TIMER = "timer"
 
 
 def kept(before: Memory, after: Memory, put: Request) -> Memory:
@@ -32,7 +33,10 @@ def kept(before: Memory, after: Memory, put: Request) -> Memory:
         danger=put.danger,
         subject=put.subject if own else question.subject,
     )
+    # what fills a missing piece is no question of its own
     filled = before.asked is not None and bool(before.past) and before.past[-1].request.topic == question.topic
+    if filled:
+        step = replace(step, request=replace(step.request, text=before.past[-1].request.text))
     past = (*(before.past[:-1] if filled else before.past), step)
     return replace(after, past=past if len(past) <= MOST_STEPS else (past[0], *past[-MOST_STEPS + 1 :]))
 
@@ -91,9 +95,10 @@ def put_again(step: Step, kitchen: Kitchen, **slots: Any) -> WorkedOut:
 
 def gone_back(memory: Memory) -> Memory | None:
     """The memory before its last change; None where nothing was before."""
-    *rest, _ = memory.past or (None,)
-    if not rest:
+    questions = tuple(step for step in memory.past if step.request.topic != TIMER)
+    if len(questions) < 2:
         return None
+    rest = questions[:-1]
     last = rest[-1]
     question = replace(last.request, subject=last.subject) if last.danger is None else last.request
     before = next((s.request for s in reversed(rest) if s.request.topic not in marked("by_the_way")), None)
@@ -103,8 +108,8 @@ def gone_back(memory: Memory) -> Memory | None:
         request=question,
         before=before if by_the_way else None,
         kitchen=last.kitchen,
-        earlier=tuple(s.request for s in latest_each(of_dishes(replace(memory, past=tuple(rest), earlier=())))),
-        past=tuple(rest),
+        earlier=tuple(s.request for s in latest_each(of_dishes(replace(memory, past=rest, earlier=())))),
+        past=rest,
         asked=None,
     )
 

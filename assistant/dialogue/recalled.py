@@ -34,7 +34,7 @@ def recalled(heard: Heard, memory: Memory) -> Made | None:
     """What comes of an utterance that asks back, and the memory after it; None for any other."""
     if heard.hearing.request.recipe:
         return None
-    what = talk.recall(heard.doc.text)
+    what = None if heard.move else talk.recall(heard.doc.text)
     return RECALLS[what](heard, memory) if what else told_again(heard, memory)
 
 
@@ -42,7 +42,7 @@ def _place(heard: Heard, memory: Memory) -> Made:
     """The elevation that is reckoned with, and where it was said."""
     last = talked_of(memory)
     here = settle_in(last or Request(), memory.kitchen)
-    if last is None or here.elevation_m is None or here.elevation_from == "kitchen":
+    if last is None or here.elevation_m is None or memory.kitchen.elevation_m is not None:
         return said(heard.text, kitchen_told(memory), memory, "set_kitchen"), memory
     place = elevation(here.elevation_m)
     told = say("place-said", place=place, dish=last.dish) if last.dish else say("place-said-alone", place=place)

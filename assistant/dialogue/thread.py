@@ -28,7 +28,9 @@ TO_DO = (
     "soaked",
 )
 MOST_DISHES = 4
-TIMER, TROUBLE, ACTIONS = "timer", "troubleshoot", ("set", "left", "extend", "stop")
+# behind these a dish alone asks after its timer
+ASKING_AFTER = ("left", "extend")
+TIMER, TROUBLE, ACTIONS = "timer", "troubleshoot", ("set", "change", "move", "left", "extend", "stop")
 AFTER, MADE, ANOTHER = (cues("timers", name) for name in ("after", "made", "another"))
 SHORT = 6
 ORDER, VOLUMES = "order", ("l", "qt", "gal")
@@ -91,7 +93,7 @@ def in_context(heard: Hearing, last: Request | None, before: Request | None = No
     hot = now.topic == "temperature" or (now.topic in marked("hot") and "how_hot" in now.forms)
     if hot and now.dish is None and now.method is None and ground.topic == SUGAR:
         return replace(heard.about(SUGAR, subject=heard.subject_for(SUGAR) or ground.subject), elliptical=False)
-    running = last.topic == "timer" and last.timer_action not in (None, "set")
+    running = last.topic == TIMER and last.timer_action in ASKING_AFTER
     if running and heard.elliptical and now.dish and not now.method:
         return heard.about("timer")
     no_timer = now.topic == "timer" and last.topic != "timer" and not heard.timers.spoken

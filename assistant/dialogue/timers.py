@@ -77,6 +77,10 @@ def decide(request: Request, timers: Sequence[Timer], now: datetime, conversatio
     running = tuple(timer for timer in timers if not timer.rang or timer.ends_at > now)
     if what == "set" or (what == "extend" and not timers):
         return setting(request, name, timers, now, conversation)
+    if what == "each":
+        own = matching(name, request.dish, running) if name or request.dish else ()
+        own = tuple(timer for timer in own if timer.dish == request.dish)
+        return Outcome(text=left(own[0], now, request.units)) if own else setting(request, name, timers, now, conversation)
     if what in ("move", "change"):
         return put_right(request, running, timers, now, conversation)
     if not timers or not (running or name or what == "extend"):

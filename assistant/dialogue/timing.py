@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cache
 
-from assistant.dialogue import history
+from assistant.dialogue import history, talk
 from assistant.dialogue.heard import Heard
 from assistant.dialogue.memory import Memory, Step
 from assistant.dialogue.moves import bare
@@ -28,7 +28,11 @@ from rules.foods.dishes import dishes
 from rules.model import Answer, Request
 
 SET, CHANGE, MOVE, EXTEND, STOP, LEFT = "set", "change", "move", "extend", "stop", "left"
+EACH = "each"
+PUT, UNDO = (SET, EACH, CHANGE, MOVE), "undo"
 FEW, LONGEST, MOST_BARE_MIN = 8, 120, 600
+# what a timer takes from no question before it
+OWN = ("dish", "dish_class", "method", "time_min", "time_high_min")
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,6 +61,8 @@ def timed(heard: Heard, memory: Memory) -> Timed | None:
     behind = last is not None and last.topic == TIMER
     if memory.asked and not (behind and memory.asked == "time"):
         return None
+    if memory.asked:
+        return _filled(heard, memory)
     running = behind or any(step.request.topic == TIMER for step in memory.past)
     if running and (done := _of_those_running(heard, memory, said, behind=behind)):
         return done
@@ -67,17 +73,28 @@ def timed(heard: Heard, memory: Memory) -> Timed | None:
     return _set(heard, memory)
 
 
+def _filled(heard: Heard, memory: Memory) -> Timed | None:
+    """A bare figure in reply to how long; what is said in minutes is understood without it."""
+    last, minutes = memory.request, _minutes(heard)
+    if last is None or minutes is None or minutes != heard.hearing.plain or len(norms(heard.doc)) > FEW:
+        return None
+    step = Step(request=last)
+    return _done(heard, memory, last.timer_action or SET, last.timer_name, Length(minutes), step)
+
+
 def _of_those_running(heard: Heard, memory: Memory, said: str, *, behind: bool) -> Timed | None:
     """A timer that was set and is now asked after, stopped, made longer or put right."""
     last, few = memory.request, len(said.split()) <= FEW
     named = _named(heard, memory)
+    if behind and last and last.timer_action in (None, *PUT) and talk.recall(heard.doc.text) == UNDO:
+        return _done(heard, memory, STOP, _for_whom(last))
     if _says(said, "stop") or (behind and last and last.timer_action == STOP and named and few):
         return _done(heard, memory, STOP, named)
     if _says(said, "left") and few:
         return _done(heard, memory, LEFT, named)
     if _says(said, "more") and few and _minutes(heard):
         return _done(heard, memory, EXTEND, named, Length(_minutes(heard) or 0.0))
-    if not (behind and few) or last is None or last.timer_action not in (None, SET, MOVE, CHANGE):
+    if not (behind and few) or last is None or last.timer_action not in (None, *PUT):
         return None
     if last.time_min is None or said_among(norms(heard.doc), (*AFTER, *ANOTHER)):
         return None
@@ -118,7 +135,7 @@ def _for_every(heard: Heard, memory: Memory) -> Timed | None:
     known = [(step, length) for step in steps if not step.danger and (length := length_of(step, memory))]
     if not known:
         return None
-    done = [_done(heard, memory, SET, None, length, step) for step, length in known]
+    done = [_done(heard, memory, EACH, None, length, step) for step, length in known]
     replies = [one.reply for one in done]
     return Timed(
         WorkedOut(replies[-1].request, (), lambda: _in_a_row([reply.answer for reply in replies])),
@@ -154,7 +171,8 @@ def _done(
         time_high_min=length.high_min if length else None,
     )
     ground = Hearing(question, elliptical=False, units=heard.hearing.units, depth=None)
-    question = replace(merge(memory.request, ground), dish=dish, dish_class=question.dish_class)
+    own = {slot: getattr(question, slot) for slot in OWN}
+    question = replace(merge(memory.request, ground), **own)
     reply = work_out(settle_in(question, memory.kitchen))
     asked = next(iter(reply.missing), None)
     left = replace(after(question, memory), asked=asked)
@@ -213,7 +231,9 @@ def _minutes(heard: Heard) -> float | None:
     """The length that is said [min], a bare figure too: set me 13."""
     said = heard.hearing.about(TIMER).request.time_min
     plain = heard.hearing.plain
-    return said or (plain if plain and 0 < plain <= MOST_BARE_MIN else None)
+    # set one for that: one timer, and no minute
+    figure = plain is not None and any(sign.isdigit() for sign in heard.doc.text)
+    return said or (plain if plain and figure and plain <= MOST_BARE_MIN else None)
 
 
 def _says(said: str, what: str) -> bool:

@@ -58,8 +58,17 @@ def by_topic(answer: Answer) -> Words:
         case "out_of_scope":
             return say("out-of-scope")
         case "help":
-            return say("help")
+            return all_of_it(request)
     return _not_covered(request)
+
+
+def all_of_it(request: Request) -> str:
+    """All that can be asked, a line each."""
+    lines = (
+        say("help"), say("help-time"), say("help-amount"), say("help-plan"), say("help-timer"), say("help-bake"),
+        say("help-safe"), say("help-why"), say("help-talk"), say("help-kitchen"), say("help-drill"),
+    )  # fmt: skip
+    return "\n".join(worded(line, request.units) for line in lines)
 
 
 def how_long(request: Request, figures: Mapping[str, Figure]) -> Words:
