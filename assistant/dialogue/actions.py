@@ -33,10 +33,11 @@ class KitchenAction(Action, ABC):
     """An action that speaks from the memory of the conversation, and before that lets its timers ring.
 
     keeper: keeps timers and progress; None where nothing is kept
+    depth: of the answers, whatever the cook says about it; None leaves it to the cook
     """
 
-    def __init__(self, keeper: Keeper | None = None) -> None:
-        self.keeper = keeper
+    def __init__(self, keeper: Keeper | None = None, depth: int | None = None) -> None:
+        self.keeper, self.depth = keeper, depth
 
     async def run(self, dispatcher: CollectingDispatcher, tracker: Tracker, domain: Domain) -> list[EventType]:
         """Say what there is to say.
@@ -61,7 +62,7 @@ class ActionAnswer(KitchenAction):
 
     def speak(self, dispatcher: CollectingDispatcher, tracker: Tracker, memory: Memory) -> list[EventType]:
         """Take the turn, and have kept what is to be kept of it."""
-        taken, reminders = take(self.keeper, tracker, memory)
+        taken, reminders = take(self.keeper, tracker, memory, self.depth)
         utter(dispatcher, taken.answer)
         awaiting = taken.memory.asked is not None
         events = set_slots({**slots_after(taken), PIECE: None, PUT: awaiting or None})
@@ -93,7 +94,7 @@ class ValidatePieceForm(KitchenAction):
         """Answer what the cook said, and ask in the same message for what is still missing."""
         if PIECE not in tracker.slots_to_validate():
             return []
-        taken, reminders = take(self.keeper, tracker, memory)
+        taken, reminders = take(self.keeper, tracker, memory, self.depth)
         utter(dispatcher, taken.answer)
         if taken.aside:
             return [*set_slots({PIECE: None, PUT: True, MISSED: taken.memory.missed}), *reminders]
@@ -114,9 +115,9 @@ class ActionRing(KitchenAction):
         return [SlotSet(PUT, True)] if memory.asked else []
 
 
-def take(keeper: Keeper | None, tracker: Tracker, memory: Memory) -> tuple[Turn, list[EventType]]:
+def take(keeper: Keeper | None, tracker: Tracker, memory: Memory, depth: int | None) -> tuple[Turn, list[EventType]]:
     """Take what the cook said last, have kept what is to be kept of it, and the reminders of its timers."""
-    taken, reminders = take_turn(heard(tracker), memory), []
+    taken, reminders = take_turn(heard(tracker), memory, depth), []
     if keeper:
         taken, reminders = kept(keeper, tracker.sender_id, taken)
         keeper.drilled(memory.drill, taken.memory.drill)
@@ -139,9 +140,10 @@ def ring(keeper: Keeper | None, dispatcher: CollectingDispatcher, tracker: Track
         dispatcher.utter_message(text=text)
 
 
-def actions(keeper: Keeper | None = None) -> tuple[Action, ...]:
-    """All of them, with what keeps timers and progress."""
-    return ActionAnswer(keeper), ActionAskPiece(keeper), ValidatePieceForm(keeper), ActionRing(keeper)
+def actions(keeper: Keeper | None = None, depth: int | None = None) -> tuple[Action, ...]:
+    """All of them, with what keeps timers and progress, and the depth of their answers."""
+    kinds: tuple[type[KitchenAction], ...] = (ActionAnswer, ActionAskPiece, ValidatePieceForm, ActionRing)
+    return tuple(kind(keeper, depth) for kind in kinds)
 
 
 def kept(keeper: Keeper, conversation: str, taken: Turn) -> tuple[Turn, list[EventType]]:

@@ -26,13 +26,14 @@ class KitchenExecutor(ActionExecutor):
     """rasa-sdk's executor with our actions, which says what is wrong with a call before anything is run.
 
     keeper: keeps timers and progress; None where nothing is kept
+    depth: of the answers, whatever the cook says about it; None leaves it to the cook
     """
 
-    def __init__(self, keeper: Keeper | None = None) -> None:
+    def __init__(self, keeper: Keeper | None = None, depth: int | None = None) -> None:
         super().__init__()
         # digests of domains that were sent, the latest last
         self.known: tuple[str, ...] = ()
-        for action in actions(keeper):
+        for action in actions(keeper, depth):
             self.register_action(action)
 
     async def run(

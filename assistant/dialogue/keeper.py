@@ -58,7 +58,7 @@ class Keeper:
 
     def drilled(self, before: Sitting | None, after: Sitting | None) -> None:
         """Keep the answer that a trainee gave between two states of a drill, where one was given under a name."""
-        if not before or not after or not after.name or after.at != before.at + 1:
+        if not before or not after or not after.name or after.at != before.at + 1 or after.passed > before.passed:
             return
         self.answered(after.name, after.seed, before.question.id, after.right > before.right)
 

@@ -80,7 +80,9 @@ def decide(request: Request, timers: Sequence[Timer], now: datetime, conversatio
     if what == "each":
         own = matching(name, request.dish, running) if name or request.dish else ()
         own = tuple(timer for timer in own if timer.dish == request.dish)
-        return Outcome(text=left(own[0], now, request.units)) if own else setting(request, name, timers, now, conversation)
+        return (
+            Outcome(text=left(own[0], now, request.units)) if own else setting(request, name, timers, now, conversation)
+        )
     if what in ("move", "change"):
         return put_right(request, running, timers, now, conversation)
     if not timers or not (running or name or what == "extend"):

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cache
 
-from assistant.dialogue import history, talk
+from assistant.dialogue import history, made, talk
 from assistant.dialogue.heard import Heard
 from assistant.dialogue.memory import Memory, Step
 from assistant.dialogue.moves import bare
@@ -26,6 +26,9 @@ from assistant.worked_out import WorkedOut, work_out
 from rules import tables
 from rules.foods.dishes import dishes
 from rules.model import Answer, Request
+from rules.said import sentences
+
+say = sentences("dialogue/talk")
 
 SET, CHANGE, MOVE, EXTEND, STOP, LEFT = "set", "change", "move", "extend", "stop", "left"
 EACH = "each"
@@ -102,7 +105,7 @@ def _of_those_running(heard: Heard, memory: Memory, said: str, *, behind: bool) 
         return _moved(heard, memory, named)
     same = named is None or named == _for_whom(last)
     if same and _minutes(heard) and _says(said, "shorter") and heard.hearing.request.method is None:
-        return _done(heard, memory, CHANGE, _for_whom(last), Length(_minutes(heard) or 0.0))
+        return _done(heard, memory, CHANGE, _for_whom(last), Length(_minutes(heard) or 0.0), Step(request=last))
     return None
 
 
@@ -134,7 +137,7 @@ def _for_every(heard: Heard, memory: Memory) -> Timed | None:
     steps = history.latest_each(history.of_dishes(memory))
     known = [(step, length) for step in steps if not step.danger and (length := length_of(step, memory))]
     if not known:
-        return None
+        return Timed(made.said(heard.text, say("no-times"), memory), memory)
     done = [_done(heard, memory, EACH, None, length, step) for step, length in known]
     replies = [one.reply for one in done]
     return Timed(

@@ -68,7 +68,11 @@ def name(doc: Doc) -> str:
     ('soup', 'zorgon')
     """
     runs = list(_runs(doc))
-    of_dish = [run for run in runs if any(found.kind == "dish" and found.start < run[1] and run[0] < found.end for found in doc._.found)]
+    of_dish = [
+        run
+        for run in runs
+        if any(found.kind == "dish" and found.start < run[1] and run[0] < found.end for found in doc._.found)
+    ]
     start, end = next(iter(of_dish or runs[-1:]), (0, 0))
     return " ".join(token.lower_ for token in doc[start:end][-LONGEST_NAME:])
 

@@ -37,3 +37,5 @@ offer =
     wrong; or name another dish, method or elevation. Say help for all of it.
 offer-alone =
     I did not follow that either. Try it like this: "{ $example }". Say help for all that I can do.
+
+no-times = I have no time for any dish yet. Say how long, or ask me about a dish.
