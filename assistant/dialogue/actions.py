@@ -117,7 +117,8 @@ class ActionRing(KitchenAction):
 
 def take(keeper: Keeper | None, tracker: Tracker, memory: Memory, depth: int | None) -> tuple[Turn, list[EventType]]:
     """Take what the cook said last, have kept what is to be kept of it, and the reminders of its timers."""
-    taken, reminders = take_turn(heard(tracker), memory, depth), []
+    taken = take_turn(heard(tracker), memory, depth)
+    reminders: list[EventType] = []
     if keeper:
         taken, reminders = kept(keeper, tracker.sender_id, taken)
         keeper.drilled(memory.drill, taken.memory.drill)

@@ -78,7 +78,7 @@ def is_bare(call: dict[str, Any]) -> bool:
 
 def whole(tracker: dict[str, Any]) -> dict[str, Any]:
     """A tracker with what rasa-sdk takes for granted, empty where it was left out."""
-    return {**tracker, **{name: tracker.get(name) or kind() for name, kind, _ in WANTED}}
+    return {**tracker, **{name: tracker.get(name, kind()) for name, kind, _ in WANTED}}
 
 
 def fault_of(call: Any) -> str | None:
@@ -91,10 +91,10 @@ def fault_of(call: Any) -> str | None:
     if not isinstance(tracker, dict):
         return 'The call has no tracker; "tracker" must be an object with sender_id, slots, latest_message and events.'
     for name, kind, json_name in WANTED:
-        value = kind() if tracker.get(name) is None else tracker[name]
-        if not isinstance(value, kind) or (name == "sender_id" and not isinstance(tracker.get(name), str)):
+        value = tracker.get(name, kind())
+        if not isinstance(value, kind) or (name == "sender_id" and name not in tracker):
             return f'Malformed tracker: "{name}" must be {json_name}.'
-    if not isinstance((tracker.get("latest_message") or {}).get("text") or "", str):
+    if not isinstance(tracker.get("latest_message", {}).get("text") or "", str):
         return 'Malformed tracker: "text" of "latest_message" must be a string.'
     if domain is not None and not isinstance(domain, dict):
         return '"domain" must be an object, as Rasa sends it; leave it out to be asked for it.'

@@ -31,7 +31,7 @@ from rules.said import sentences
 say = sentences("dialogue/talk")
 
 SET, CHANGE, MOVE, EXTEND, STOP, LEFT = "set", "change", "move", "extend", "stop", "left"
-EACH = "each"
+EACH, STOP_ALL = "each", "stop_all"
 PUT, UNDO = (SET, EACH, CHANGE, MOVE), "undo"
 FEW, LONGEST, MOST_BARE_MIN = 8, 120, 600
 # what a timer takes from no question before it
@@ -91,6 +91,8 @@ def _of_those_running(heard: Heard, memory: Memory, said: str, *, behind: bool) 
     named = _named(heard, memory)
     if behind and last and last.timer_action in (None, *PUT) and talk.recall(heard.doc.text) == UNDO:
         return _done(heard, memory, STOP, _for_whom(last))
+    if _says(said, "stop_all"):
+        return _done(heard, memory, STOP_ALL, None)
     if _says(said, "stop") or (behind and last and last.timer_action == STOP and named and few):
         return _done(heard, memory, STOP, named)
     if _says(said, "left") and few:

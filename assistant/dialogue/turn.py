@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from functools import partial
+from functools import partial, reduce
 
 from assistant import drill
 from assistant.dialogue import history, made, misses, moves, talk
@@ -209,7 +209,8 @@ def answered_apart(heard: Heard, memory: Memory) -> Turn | None:
     found = several(heard, memory)
     if found is None:
         return None
-    return Turn(found.reply, replace(after(found.question, memory), asked=found.missing))
+    earlier = reduce(lambda left, question: after(question, left), found.others, memory).earlier
+    return Turn(found.reply, replace(after(found.question, replace(memory, earlier=earlier)), asked=found.missing))
 
 
 def answered(heard: Heard, memory: Memory) -> Turn:

@@ -1,4 +1,4 @@
-"""What a trainee's reply says: a figure in the unit of the question, yes or no, letters; or a word about the drill itself."""
+"""What a trainee's reply says: a figure in the unit of the question, yes or no, letters; or a word about the drill."""
 
 from __future__ import annotations
 
