@@ -7,6 +7,7 @@ from functools import cache
 from typing import Any
 
 from assistant.dialogue.memory import Memory, Step
+from assistant.dialogue.whereabouts import Whereabouts
 from assistant.drill import Sitting
 from assistant.errors import AssistantError
 from assistant.understanding.scene import Scene
@@ -19,6 +20,7 @@ KINDS: dict[str, Any] = {
     "recipe": Request,
     "earlier": tuple[Request, ...],
     "kitchen": Kitchen,
+    "places": tuple[Whereabouts, ...],
     "drill": Sitting,
     "scene": Scene,
     "past": tuple[Step, ...],
