@@ -158,10 +158,10 @@ RECALLS: dict[str, Callable[[Heard, Memory], Made | None]] = {
 
 def told_again(heard: Heard, memory: Memory) -> Made | None:
     """The answers about dishes that are asked for again, where each was asked: remind me of the rice."""
-    if heard.move or not talk.is_told_again(heard.doc.text) or _says_anew(heard):
+    if heard.move or not talk.is_told_again(heard.doc.text):
         return None
     steps = history.of_dishes(memory)
-    if not steps or _left_over(heard, steps):
+    if not steps or _says_anew(heard, steps) or _left_over(heard, steps):
         return None
     found = _meant(heard, steps)
     if not found:
@@ -186,15 +186,17 @@ def _noted(reply: WorkedOut, note: Unused | None) -> WorkedOut:
     return work_out(replace(reply.request, unused=(*reply.request.unused, note)))
 
 
-def _says_anew(heard: Heard) -> bool:
-    """Whether a figure or a place is said, which makes it a question of its own."""
+def _says_anew(heard: Heard, steps: Sequence[Step]) -> bool:
+    """Whether a figure or a place is said that was not said before, which makes it a question of its own."""
     doc = heard.doc
-    return bool(doc._.measures or doc._.elevations or doc._.clock)
+    named = {mention.place for mention in doc._.elevations}
+    return bool(doc._.measures or doc._.clock) or not named.issubset(step.request.place for step in steps)
 
 
 def _left_over(heard: Heard, steps: Sequence[Step]) -> bool:
     """Whether more is said than what was asked before, and about which dish."""
     taken = {i for f in heard.doc._.found if f.kind in ("dish", "method") for i in range(f.start, f.end)}
+    taken |= {i for mention in heard.doc._.elevations for i in range(mention.start, mention.end)}
     known = history.stems([word for step in steps for word in (step.request.dish or "").split()])
     words = [word for i, word in enumerate(norms(heard.doc)) if i not in taken and word.isalnum()]
     beside = talk.little() | HINT_WORDS
@@ -203,7 +205,9 @@ def _left_over(heard: Heard, steps: Sequence[Step]) -> bool:
 
 def _meant(heard: Heard, steps: Sequence[Step]) -> list[tuple[Step, Unused | None]]:
     """The steps that are meant, each with a note where its name was misheard; none where it is not clear."""
-    narrowed = [step for step in steps if _fits(step, heard.hearing.request)]
+    there = {mention.place for mention in heard.doc._.elevations}
+    at_place = [step for step in steps if not there or step.request.place in there]
+    narrowed = [step for step in at_place if _fits(step, heard.hearing.request)]
     found = list(_by_name(heard, narrowed))
     if found:
         meant = {step.request.dish: (step, note) for step, note in found if step is not None}

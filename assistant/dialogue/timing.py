@@ -34,6 +34,8 @@ SET, CHANGE, MOVE, EXTEND, STOP, LEFT = "set", "change", "move", "extend", "stop
 EACH, STOP_ALL = "each", "stop_all"
 PUT, UNDO = (SET, EACH, CHANGE, MOVE), "undo"
 FEW, LONGEST, MOST_BARE_MIN = 8, 120, 600
+# a refusal that holds for the dish itself, however the timer is asked for
+KEPT_REFUSED = ("preserve",)
 # what a timer takes from no question before it
 OWN = ("dish", "dish_class", "method", "time_min", "time_high_min")
 
@@ -125,6 +127,9 @@ def _moved(heard: Heard, memory: Memory, named: str) -> Timed | None:
 def _set(heard: Heard, memory: Memory) -> Timed | None:
     """A timer for the dish that is meant, with the time that was answered for it; None where the time is said."""
     minutes, step = _minutes(heard), _step(heard, memory)
+    if step and step.danger and step.request.topic not in KEPT_REFUSED and _dish_words(heard):
+        # of another thing done with the dish
+        step = None
     if minutes is not None and heard.hearing.request.topic == TIMER and heard.hearing.request.time_min:
         return None
     if step and step.danger and minutes is None:

@@ -18,6 +18,8 @@ from rules.said import Words, sentences, together
 
 say = sentences("replies/headline")
 
+# who asks for help in few words asks for all of it
+FEW_WORDS = 6
 # which temperature answers how hot, the first that there is
 TEMPERATURES = (
     "oven",
@@ -58,7 +60,7 @@ def by_topic(answer: Answer) -> Words:
         case "out_of_scope":
             return say("out-of-scope")
         case "help":
-            return all_of_it(request)
+            return all_of_it(request) if len(request.text.split()) <= FEW_WORDS else say("help")
     return _not_covered(request)
 
 

@@ -116,7 +116,7 @@ def test_what_was_refused_is_refused_when_it_is_asked_for_again(again: str) -> N
 
 def test_two_misses_in_a_row_are_offered_help_with_the_dish() -> None:
     memory = after("how long to braise oxtail at 7,000 ft", "who is the queen of sheba")
-    turn = take_turn("the offside rule is daft", memory)
+    turn = take_turn("did the horses run yesterday", memory)
     assert "oxtail" in turn.answer.text
     assert "help" in turn.answer.text
     assert turn.memory.missed == 0
