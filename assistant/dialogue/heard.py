@@ -76,10 +76,11 @@ def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
         utterance = listen(left, spoken_in(memory), memory.asked)
     said = moves.words(meant)
     plain = plainly(utterance, memory)
+    taken = taken_up(plain, memory)
     return Heard(
         text=text,
         doc=plain.doc,
-        hearing=taken_up(plain, memory),
+        hearing=replace(taken, request=replace(taken.request, text=whole.hearing.request.text)),
         listened=danger.listen(whole.doc, memory.scene),
         move=moves.heard(said),
         drill=drill.wanted(meant),

@@ -41,7 +41,7 @@ OF_READINGS = ("calibrate", "boiling_point")
 OF_KITCHEN = cues("turning", "of_kitchen")
 WHISTLES, OF_THEM = cues("turning", "whistles"), cues("turning", "of_them")
 GAUGES = {"dial_gauge": cues("turning", "dial"), "weighted_gauge": cues("turning", "weighted")}
-LONGEST_ASIDE, SHORTEST = 18, 4
+LONGEST_ASIDE, LONGEST_TOLD, SHORTEST = 18, 12, 4
 # slots by which an utterance changes one thing of the question before
 CHANGES = (
     "dish", "method", "quantity", "count", "time_min", "temperature_c", "portions", "service_time", "gauge_pa",
@@ -226,7 +226,8 @@ def is_turn(doc: Doc, words: Sequence[str], hearing: Hearing, last: Request) -> 
         case "smalltalk":
             return strong or weak or changes or elsewhere
         case "out_of_scope" | "help":
-            return strong or elsewhere or (changes and (weak or len(words) <= SHORTEST))
+            told = tells_only(doc, request) and len(words) <= LONGEST_TOLD
+            return strong or elsewhere or (changes and (weak or told or len(words) <= SHORTEST))
         case "set_kitchen":
             only_units = units and not moves and not request.equipment and said(words, SAID_AGAIN)
             return only_units or moves_on(words, request, last) or (changes and strong and last.topic != "set_kitchen")
