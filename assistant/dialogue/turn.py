@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from functools import partial
 
 from assistant import drill
-from assistant.dialogue import made, moves
+from assistant.dialogue import made, menu, moves
 from assistant.dialogue.heard import Heard, hear
 from assistant.dialogue.made import BRIEFEST, answer_again, ask, refused, said
 from assistant.dialogue.memory import Memory, learn_kitchen
@@ -99,7 +99,7 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
     turn = chosen(heard, memory)
     if turn:
         return turn
-    turn = aside(heard, memory) or moved(heard, memory) or answered_apart(heard, memory) or answered(heard, memory)
+    turn = planned(heard, memory) or aside(heard, memory) or moved(heard, memory) or answered_apart(heard, memory) or answered(heard, memory)
     sitting = turn.memory.drill
     if sitting is None or sitting.over or turn.memory.asked:
         return turn
@@ -122,6 +122,17 @@ def drilled(heard: Heard, memory: Memory) -> Turn | None:
     else:
         return None
     return Turn(said(heard.text, told, memory), replace(memory, asked=None, drill=sitting))
+
+
+def planned(heard: Heard, memory: Memory) -> Turn | None:
+    """Begin a menu, change the plan of the service, or tell it; None for an utterance that does nothing of it."""
+    done = menu.talked_of(heard, memory)
+    if done is None:
+        return None
+    asked = next(iter(done.reply.missing), None)
+    question = done.plan if done.is_question else done.reply.request
+    after_it = replace(after(question, memory), asked=asked, kitchen=learnt(heard.hearing.request, question, memory))
+    return Turn(done.reply, replace(after_it, menu=memory.menu if asked and memory.menu else done.plan))
 
 
 def moved(heard: Heard, memory: Memory) -> Turn | None:

@@ -111,6 +111,12 @@ def _half(words: Sequence[str], at: int) -> tuple[int, int] | None:
     return None
 
 
+def half_told(words: Sequence[str], time: Measure) -> bool:
+    """Whether the words of a time tell the half of the day it is on: 7 pm, noon."""
+    inside = range(time.start, time.end)
+    return any(words[i] in NAMED for i in inside) or any(_half(words, i) for i in (*inside, time.end))
+
+
 def _is_now(words: Sequence[str], start: int, end: int) -> bool:
     """Whether it is said that it is so late: its 345 now."""
     return _stands_before(words, start, NOW_LEADS) and _word(words, end) in NOW

@@ -35,6 +35,7 @@ SLOTS_OF_A_DISH = (
     "course",
     "gauge_pa",
     "service_time",
+    "service_day",
     "start_time",
     "slack_min",
     "rest_min",
@@ -48,7 +49,14 @@ SLOTS_OF_A_DISH = (
     "wanted_doneness",
     "amounts",
     "equipment",
+    "menu",
+    "meatless",
+    "size",
+    "stuffed",
+    "precooked",
 )
+# what is told once of a dish, and never taken back by silence
+FLAGS = ("stuffed", "precooked")
 
 
 def merge(previous: Request | None, heard: Hearing) -> Request:
@@ -93,15 +101,20 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
         feeding = {now.topic, previous.topic} <= marked("feeding")
         if goes_on or feeding or now.topic == previous.topic or previous.topic in marked("by_method"):
             same = stated.get("dish") == previous.dish
-            keep: tuple[str, ...] = SLOTS_OF_A_DISH if same else ("portions", "service_time")
+            keep: tuple[str, ...] = SLOTS_OF_A_DISH if same else ("portions", "service_time", "service_day")
             if previous.topic == LIQUID and now.portions and not previous.portions:
                 # so many people take the place of the amount that was said
                 keep = tuple(slot for slot in keep if slot not in OF_AN_AMOUNT)
-            stated |= {slot: getattr(previous, slot) for slot in keep if getattr(now, slot) in (None, ())}
+            stated |= {slot: getattr(previous, slot) for slot in keep if _is_unsaid(now, slot)}
     eaters = previous.portions if now.topic in marked("feeding") and now.portions is None else None
     if eaters and (previous.topic in marked("giving") or now.dish in (None, previous.dish)):
         stated.setdefault("portions", eaters)
     return replace(now, **(_place(previous, now, goes_on) | stated))
+
+
+def _is_unsaid(now: Request, slot: str) -> bool:
+    """Whether nothing was said of a slot; of a flag nobody says that it is off."""
+    return getattr(now, slot) in (None, ()) or (slot in FLAGS and not getattr(now, slot))
 
 
 def _setting(previous: Request, figure: float | None) -> float | None:

@@ -1,0 +1,186 @@
+"""What an utterance changes of a plan: its service, its place, its covers, a dish more or less, a dish in another state."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Any
+
+from assistant.dialogue.heard import Heard
+from assistant.dialogue.memory import Memory
+from assistant.dialogue.menu_asked import is_focus
+from assistant.dialogue.plans import as_clock, dishes_of, minute_of, of_place, with_dishes
+from assistant.reading.tokens import norms
+from assistant.understanding import details, menu_parts, menu_said
+from assistant.understanding.conversation import merge
+from assistant.understanding.cue_words import cues, said
+from assistant.understanding.menu_parts import Mention
+from rules.foods.dishes import traits_of
+from rules.model import PLACE_SLOTS, Request
+from rules.said import Words, duration, elevation, sentences
+
+say = sentences("dialogue/menu")
+
+ADDS, DROPS, WITH_THEM = (cues("menu_turns", name) for name in ("adds", "drops", "with_them"))
+MOVES, SERVICE, SAME, LISTS = (cues("menu_turns", name) for name in ("moves", "service", "same", "lists"))
+INSTEAD, IT = cues("menu_turns", "instead"), cues("menu_turns", "it")
+# what a change of the plan is taken for by itself, and forms that ask for something else
+UNHEARD = frozenset((
+    "smalltalk", "out_of_scope", "set_kitchen", "help", "schedule", "troubleshoot", "order", "time", "why", "calibrate",
+    "boiling_point", "doneness",
+))  # fmt: skip
+ASKING = frozenset((
+    "how_long", "how_hot", "how_much", "why", "wrong", "is_true", "is_ok", "safe", "can_it", "remaining", "worth", "enough",
+))  # fmt: skip
+# of a dish of the plan, and the same at any height
+SAME_ANYWHERE, RESTING = ("doneness",), ("resting",)
+SHORT, ALL = 9, ("all", "everything", "them all")
+Change = tuple[Request, tuple[Words, ...]]
+
+
+def change(heard: Heard, memory: Memory, plan: Request) -> Change | None:
+    """The plan with what an utterance changes of it, and what is said of that; None where it changes nothing."""
+    if not may_change(heard, memory):
+        return None
+    if is_moved_nowhere(heard):
+        return replace(plan, service_time=None), ()
+    new, notes = service_changed(heard, memory, plan)
+    new, where = place_changed(heard, memory, new)
+    new, what = dishes_changed(heard, memory, new) if new.service_time == plan.service_time or named(heard, plan) else (new, ())
+    new = covers_changed(heard, memory, new)
+    notes = (*notes, *where, *what)
+    return (new, notes) if notes or new != plan else None
+
+
+def may_change(heard: Heard, memory: Memory) -> bool:
+    """Whether an utterance may change the plan: it asks for nothing else."""
+    request = heard.hearing.request
+    if not ASKING.isdisjoint(request.forms) or heard.move is not None:
+        return False
+    return request.topic in UNHEARD or heard.hearing.elliptical
+
+
+def named(heard: Heard, plan: Request) -> tuple[int, ...]:
+    """The dishes of the plan that an utterance names."""
+    return menu_parts.named_at(heard.doc, dishes_of(plan))
+
+
+def others(heard: Heard, plan: Request) -> tuple[Mention, ...]:
+    """The dishes that an utterance names and the plan has not."""
+    every = dishes_of(plan)
+    return tuple(m for m in menu_parts.mentions(heard.doc) if menu_parts.known_at(m, every) is None)
+
+
+def is_moved_nowhere(heard: Heard) -> bool:
+    """Whether all is to be moved, and nobody says by how much or to what time."""
+    words = norms(heard.doc)
+    told = heard.doc._.clock or heard.doc._.measures or heard.doc._.numbers
+    return not told and said(words, MOVES) and said(words, (*ALL, *SERVICE)) and len(words) <= SHORT
+
+
+def service_changed(heard: Heard, memory: Memory, plan: Request) -> Change:
+    """The plan for another time or day of service, and by how much it was moved."""
+    request = heard.hearing.request
+    if others(heard, plan) and not said(norms(heard.doc), ADDS):
+        return plan, ()
+    new = plan
+    if request.service_day and (is_focus(memory) or new_place(heard, memory, plan)):
+        new = replace(plan, service_day=request.service_day)
+    if named(heard, plan):
+        return new, ()
+    before = minute_of(plan)
+    now = menu_said.service_moved(heard.doc, before, in_focus=is_focus(memory))
+    if now is None or now == before:
+        return new, ()
+    way = "later" if now > before else "earlier"
+    return replace(new, service_time=as_clock(now)), (say("moved", way=way, time=duration(abs(now - before))),)
+
+
+def new_place(heard: Heard, memory: Memory, plan: Request) -> Request | None:
+    """The plan at another place, where one is said for it."""
+    request, words, last = heard.hearing.request, norms(heard.doc), memory.request
+    if request.elevation_m is None and request.pressure_pa is None:
+        return None
+    about_a_dish = last is not None and last.dish in {one.dish for one in dishes_of(plan)}
+    rested = about_a_dish and last is not None and (last.topic in SAME_ANYWHERE or last.subject in RESTING)
+    if not (is_focus(memory) or (rested and said(words, SAME)) or said(words, ("same menu", "same list", *LISTS))):
+        return None
+    if others(heard, plan) or named(heard, plan):
+        return None
+    only = replace(Request(units=request.units), **{slot: getattr(request, slot) for slot in PLACE_SLOTS}, unused=request.unused)
+    at = merge(plan, replace(heard.hearing, elliptical=True, request=only))
+    held: dict[str, Any] = {slot: getattr(at, slot) for slot in PLACE_SLOTS}
+    return replace(plan, units=at.units, unused=of_place(at), **held)
+
+
+def place_changed(heard: Heard, memory: Memory, plan: Request) -> Change:
+    """The plan where the cook is to be, and how far that is from where it was."""
+    moved = new_place(heard, memory, plan)
+    if moved is None or moved.elevation_m == plan.elevation_m or moved.elevation_m is None:
+        return plan, ()
+    was = plan.elevation_m if plan.elevation_m is not None else memory.kitchen.elevation_m
+    return moved, () if was is None else (say("other-place", here=elevation(moved.elevation_m), was=elevation(was)),)
+
+
+def covers_changed(heard: Heard, memory: Memory, plan: Request) -> Request:
+    """The plan for other covers; they are those of the plan where it was talked of last, or is named."""
+    if not is_focus(memory) and not said(norms(heard.doc), (*SERVICE, *LISTS)):
+        return plan
+    count = menu_said.covers(heard.doc, plan.portions, in_focus=is_focus(memory))
+    if named(heard, plan) and not count.all:
+        return plan
+    asked = heard.hearing.request.portions if len(heard.doc) <= SHORT and not heard.doc._.clock else None
+    return replace(plan, portions=count.all or asked or plan.portions, meatless=count.meatless or plan.meatless)
+
+
+def dishes_changed(heard: Heard, memory: Memory, plan: Request) -> Change:
+    """The plan with a dish more or less, or with one in another state."""
+    words, every = norms(heard.doc), dishes_of(plan)
+    at, new = named(heard, plan), others(heard, plan)
+    more = tuple(menu_parts.told(mention, memory.kitchen, plan.units) for mention in new)
+    if at and new and said(words, INSTEAD):
+        left = tuple(one for i, one in enumerate(every) if i not in at)
+        return with_dishes(plan, (*left, *more)), ()
+    adds = said(words, ADDS) and (is_focus(memory) or said(words[:1], ADDS) or said(words, WITH_THEM))
+    if new:
+        return (with_dishes(plan, (*every, *more)), ()) if adds and not at else (plan, ())
+    state = {i: new_state(heard, every[i]) for i in at}
+    if at and len(every) > len(at) and said(words, DROPS) and not any(state.values()):
+        left = tuple(one for i, one in enumerate(every) if i not in at)
+        return with_dishes(plan, left), (say("dropped", food=every[at[0]].dish or ""),)
+    which = at[0] if len(at) == 1 else None if at else focus_of(heard, memory, every)
+    return in_state(heard, plan, which) if which is not None else (plan, ())
+
+
+def in_state(heard: Heard, plan: Request, which: int) -> Change:
+    """The plan with one dish in another state, and what is to be known of that."""
+    every = dishes_of(plan)
+    one, state = every[which], new_state(heard, every[which])
+    if not state:
+        return plan, ()
+    notes = tuple(u.reason for u in details.heard(norms(heard.doc), one) if u.reason) if "stuffed" in state else ()
+    changed = (*every[:which], replace(one, **state), *every[which + 1 :])
+    focus = replace(plan, dish=one.dish, dish_class=one.dish_class)
+    return with_dishes(focus, changed), notes
+
+
+def new_state(heard: Heard, one: Request) -> dict[str, Any]:
+    """What an utterance says of a dish that was not so before."""
+    told = menu_parts.state(heard.hearing.request, heard.doc, one)
+    return {slot: value for slot, value in told.items() if getattr(one, slot) != value}
+
+
+def focus_of(heard: Heard, memory: Memory, every: tuple[Request, ...]) -> int | None:
+    """The dish that is meant where none is named: the only one that can be so, or the one that was talked of last."""
+    if not is_focus(memory):
+        return None
+    if len(every) == 1:
+        return 0
+    told = menu_parts.state(heard.hearing.request, heard.doc, every[0])
+    fits = {"stuffed": "whole_bird", "soaked": "dried_bean"}
+    for slot, kind in fits.items():
+        of_kind = [i for i, one in enumerate(every) if kind in (one.dish_class, *traits_of(one.dish, one.dish_class))]
+        if slot in told and len(of_kind) == 1:
+            return of_kind[0]
+    last = memory.request.dish if memory.request else None
+    it = said(norms(heard.doc), IT) or heard.hearing.elliptical
+    return next((i for i, one in enumerate(every) if it and one.dish == last), None)
