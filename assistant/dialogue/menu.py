@@ -48,11 +48,12 @@ def talked_of(heard: Heard, memory: Memory) -> Done | None:
     begun = opened(heard, memory) or gathered(heard, memory)
     if begun:
         return Done(shown(begun, heard, memory, brief=False), begun)
-    if memory.asked == "service_time" and memory.request and memory.request.topic == PLAN:
-        return timed(heard, memory, memory.request)
-    plan = memory.menu
-    if plan is None or memory.asked or plan.service_time is None or len(heard.doc) > LONGEST or request.topic == TIMER:
+    waits = memory.asked == "service_time" and memory.request is not None and memory.request.topic == PLAN
+    plan = memory.request if waits else memory.menu
+    if plan is None or (memory.asked and not waits) or len(heard.doc) > LONGEST or request.topic == TIMER:
         return None
+    if waits and (at := timed(heard, memory, plan)):
+        return at
     asked = menu_asked.answer(heard, memory, plan)
     if asked is not None:
         reply = asked.reply or shown(asked.plan, heard, memory, *asked.notes)
@@ -73,6 +74,15 @@ def timed(heard: Heard, memory: Memory, plan: Request) -> Done | None:
     day = heard.hearing.request.service_day or plan.service_day
     new = replace(plan, service_time=as_clock(minute), service_day=day)
     return Done(shown(new, heard, memory, brief=False), new)
+
+
+def after_verdict(heard: Heard, memory: Memory) -> Done | None:
+    """The list of an utterance in which danger was heard and that begins a menu; or how a roast that was read gets on."""
+    plan = opened(heard, memory)
+    if plan:
+        return Done(shown(plan, heard, memory), plan)
+    read = menu_asked.reading(heard, memory, memory.menu) if memory.menu and memory.menu.service_time else None
+    return Done(read.reply, read.plan, is_question=False) if read and read.reply else None
 
 
 def shown(plan: Request, heard: Heard, memory: Memory, *notes: Words, brief: bool = True) -> WorkedOut:

@@ -19,12 +19,13 @@ from assistant.understanding.cue_words import cues, said
 from assistant.understanding.serving import began
 from assistant.worked_out import WorkedOut, work_out
 from rules.model import PLACE_SLOTS, Request
-from rules.said import Words, duration, sentences
+from rules.said import Words, duration, sentences, yes
 from rules.topics.schedule.menu import firing_order, of_menu, starts_of
 from rules.topics.schedule.stages import method_of, stages
 
 say = sentences("dialogue/menu")
 
+NOW_MIN = 3.0
 ORDER, BRIEF, LONGEST, HOW_MUCH = "order", 1, 16, "how_much"
 LISTS, FIRST, NEXT, GOES_ON = (cues("menu_turns", name) for name in ("lists", "first", "next", "goes_on"))
 IN_TIME, READING = cues("menu_turns", "in_time"), cues("menu_turns", "reading")
@@ -45,24 +46,27 @@ class Asked:
 def answer(heard: Heard, memory: Memory, plan: Request) -> Asked | None:
     """The answer to what is asked of a plan; None where nothing is."""
     request, words = heard.hearing.request, norms(heard.doc)
-    read = reading(heard, memory, plan)
+    read = reading(heard, memory, plan) if plan.service_time else None
     if read or len(words) > LONGEST:
         return read
     if request.topic == ORDER or HOW_MUCH in request.forms:
         return amount(heard, memory, plan)
+    if plan.service_time is None:
+        return None
     if plan.menu and (said(words, FIRST) or said(words, NEXT)):
         return in_turn(heard, memory, plan)
     at = menu_parts.named_at(heard.doc, dishes_of(plan))
     if plan.menu and said(words, GOES_ON) and len(at) == 1 and request.service_time is None:
         return Asked(plan, one_line(heard, memory, of_menu(plan)[at[0]]))
-    return Asked(plan) if is_list(heard, memory) and not at else None
+    return Asked(plan) if is_list(heard, memory, plan) and not at else None
 
 
-def is_list(heard: Heard, memory: Memory) -> bool:
-    """Whether the list is asked for as it stands."""
+def is_list(heard: Heard, memory: Memory, plan: Request) -> bool:
+    """Whether the list is asked for as it stands; the time of its service may be said with it."""
     request, words = heard.hearing.request, norms(heard.doc)
     again = said(words, LISTS) or (heard.move is not None and heard.move.id == "repeat" and is_focus(memory))
-    changes = request.service_time or request.elevation_m is not None or request.portions or heard.doc._.measures
+    moved = any(int(time.low) != minute_of(plan) for time in heard.doc._.clock)
+    changes = moved or request.elevation_m is not None or request.portions or heard.doc._.measures
     return again and not changes and not menu_parts.mentions(heard.doc)
 
 
@@ -86,8 +90,10 @@ def in_turn(heard: Heard, memory: Memory, plan: Request) -> Asked | None:
         return Asked(plan, notes=(say("first", food=order[0].food),))
     left = (minute_of(plan) - now) % DAY_MIN
     coming = next((one for one in order if one.at_min <= left), None)
-    note = say("next", food=coming.food, time=duration(left - coming.at_min)) if coming else say("all-on")
-    return Asked(plan, notes=(note,))
+    if coming is None:
+        return Asked(plan, notes=(say("all-on"),))
+    wait = left - coming.at_min
+    return Asked(plan, notes=(say("next", food=coming.food, time=duration(wait), soon=yes(wait < NOW_MIN)),))
 
 
 def now_of(heard: Heard) -> float | None:

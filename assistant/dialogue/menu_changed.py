@@ -8,7 +8,9 @@ from typing import Any
 from assistant.dialogue.heard import Heard
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.menu_asked import is_focus
-from assistant.dialogue.plans import as_clock, dishes_of, minute_of, of_place, with_dishes
+from assistant.dialogue.plans import as_clock, dishes_of, minute_of, moved_to, of_place, with_dishes
+from assistant.planning.clock import clock
+from assistant.planning.schedule import STEP_MIN, service_moment
 from assistant.reading.tokens import norms
 from assistant.understanding import details, menu_parts, menu_said
 from assistant.understanding.conversation import merge
@@ -16,7 +18,10 @@ from assistant.understanding.cue_words import cues, said
 from assistant.understanding.menu_parts import Mention
 from rules.foods.dishes import traits_of
 from rules.model import PLACE_SLOTS, Request
-from rules.said import Words, duration, elevation, sentences
+from rules.physics.units import round_time_min
+from rules.said import Words, duration, elevation, listed, number, sentences
+from rules.topics.schedule.menu import of_menu
+from rules.topics.schedule.stages import stages
 
 say = sentences("dialogue/menu")
 
@@ -41,13 +46,13 @@ def change(heard: Heard, memory: Memory, plan: Request) -> Change | None:
     """The plan with what an utterance changes of it, and what is said of that; None where it changes nothing."""
     if not may_change(heard, memory):
         return None
-    if is_moved_nowhere(heard):
+    if is_moved_nowhere(heard) and plan.service_time:
         return replace(plan, service_time=None), ()
     new, notes = service_changed(heard, memory, plan)
     new, where = place_changed(heard, memory, new)
     new, what = dishes_changed(heard, memory, new) if new.service_time == plan.service_time or named(heard, plan) else (new, ())
     new = covers_changed(heard, memory, new)
-    notes = (*notes, *where, *what)
+    notes = (*notes, *where, *what, *without_meat(new, plan))
     return (new, notes) if notes or new != plan else None
 
 
@@ -56,7 +61,8 @@ def may_change(heard: Heard, memory: Memory) -> bool:
     request = heard.hearing.request
     if not ASKING.isdisjoint(request.forms) or heard.move is not None:
         return False
-    return request.topic in UNHEARD or heard.hearing.elliptical
+    adds = said(norms(heard.doc)[:1], ADDS) and is_focus(memory)
+    return request.topic in UNHEARD or heard.hearing.elliptical or adds
 
 
 def named(heard: Heard, plan: Request) -> tuple[int, ...]:
@@ -87,12 +93,17 @@ def service_changed(heard: Heard, memory: Memory, plan: Request) -> Change:
         new = replace(plan, service_day=request.service_day)
     if named(heard, plan):
         return new, ()
+    if plan.service_time is None:
+        return new, ()
     before = minute_of(plan)
     now = menu_said.service_moved(heard.doc, before, in_focus=is_focus(memory))
     if now is None or now == before:
         return new, ()
-    way = "later" if now > before else "earlier"
-    return replace(new, service_time=as_clock(now)), (say("moved", way=way, time=duration(abs(now - before))),)
+    told = menu_said.moved_by(heard.doc)
+    by = now - before if told is None else int(told)
+    way = "later" if by > 0 else "earlier"
+    moved = moved_to(new, now, by) if new.service_day == plan.service_day else replace(new, service_time=as_clock(now))
+    return moved, (say("moved", way=way, time=duration(abs(by))),)
 
 
 def new_place(heard: Heard, memory: Memory, plan: Request) -> Request | None:
@@ -118,7 +129,30 @@ def place_changed(heard: Heard, memory: Memory, plan: Request) -> Change:
     if moved is None or moved.elevation_m == plan.elevation_m or moved.elevation_m is None:
         return plan, ()
     was = plan.elevation_m if plan.elevation_m is not None else memory.kitchen.elevation_m
-    return moved, () if was is None else (say("other-place", here=elevation(moved.elevation_m), was=elevation(was)),)
+    if was is None:
+        return moved, ()
+    before, now = starts(replace(plan, elevation_m=was)), starts(moved)
+    lines = listed((start_moved(food, before[food] - now[food]) for food in now if food in before), "commas")
+    note = say("other-place", here=elevation(moved.elevation_m), was=elevation(was), lines=lines)
+    service = () if heard.doc._.clock else (say("same-service", time=clock_of(moved)),)
+    return moved, (note, *service)
+
+
+def starts(plan: Request) -> dict[str, float]:
+    """How long before service each dish is begun [min], by its name."""
+    works = {one.dish or "": stages(one) for one in (of_menu(plan) if plan.menu else (plan,))}
+    return {dish: round_time_min(sum(stage.plan_min for stage in work)) for dish, work in works.items() if work}
+
+
+def start_moved(food: str, by_min: float) -> Words:
+    """By how much a dish goes on later, or earlier."""
+    way = "same" if abs(by_min) < STEP_MIN else "later" if by_min > 0 else "earlier"
+    return say("start-moved", food=food, way=way, time=duration(abs(by_min)))
+
+
+def clock_of(plan: Request) -> Words:
+    """The time of service as it is said."""
+    return clock(service_moment(plan.service_time or "", ""), plan.units)
 
 
 def covers_changed(heard: Heard, memory: Memory, plan: Request) -> Request:
@@ -132,6 +166,14 @@ def covers_changed(heard: Heard, memory: Memory, plan: Request) -> Request:
     return replace(plan, portions=count.all or asked or plan.portions, meatless=count.meatless or plan.meatless)
 
 
+def without_meat(plan: Request, before: Request) -> tuple[Words, ...]:
+    """For how many the meat is counted, where that was said."""
+    if plan.meatless in (None, before.meatless) or plan.portions is None or plan.meatless is None:
+        return ()
+    others = number(max(0, plan.portions - plan.meatless), 0)
+    return (say("meatless", count=number(plan.meatless, 0), others=others),)
+
+
 def dishes_changed(heard: Heard, memory: Memory, plan: Request) -> Change:
     """The plan with a dish more or less, or with one in another state."""
     words, every = norms(heard.doc), dishes_of(plan)
@@ -139,10 +181,10 @@ def dishes_changed(heard: Heard, memory: Memory, plan: Request) -> Change:
     more = tuple(menu_parts.told(mention, memory.kitchen, plan.units) for mention in new)
     if at and new and said(words, INSTEAD):
         left = tuple(one for i, one in enumerate(every) if i not in at)
-        return with_dishes(plan, (*left, *more)), ()
+        return with_dishes(in_focus(plan, more[-1]), (*left, *more)), ()
     adds = said(words, ADDS) and (is_focus(memory) or said(words[:1], ADDS) or said(words, WITH_THEM))
     if new:
-        return (with_dishes(plan, (*every, *more)), ()) if adds and not at else (plan, ())
+        return (with_dishes(in_focus(plan, more[-1]), (*every, *more)), ()) if adds and not at else (plan, ())
     state = {i: new_state(heard, every[i]) for i in at}
     if at and len(every) > len(at) and said(words, DROPS) and not any(state.values()):
         left = tuple(one for i, one in enumerate(every) if i not in at)
@@ -159,8 +201,19 @@ def in_state(heard: Heard, plan: Request, which: int) -> Change:
         return plan, ()
     notes = tuple(u.reason for u in details.heard(norms(heard.doc), one) if u.reason) if "stuffed" in state else ()
     changed = (*every[:which], replace(one, **state), *every[which + 1 :])
-    focus = replace(plan, dish=one.dish, dish_class=one.dish_class)
-    return with_dishes(focus, changed), notes
+    if state.get("soaked") and round_start(one) == round_start(replace(one, **state)):
+        notes = (*notes, say("soaked-already", food=one.dish or ""))
+    return with_dishes(in_focus(plan, one), changed), notes
+
+
+def in_focus(plan: Request, one: Request) -> Request:
+    """The plan with a dish as the one that is talked of."""
+    return replace(plan, dish=one.dish, dish_class=one.dish_class)
+
+
+def round_start(one: Request) -> float:
+    """How long before service a dish is begun, soaking and all [min]."""
+    return sum(stage.plan_min for stage in stages(one))
 
 
 def new_state(heard: Heard, one: Request) -> dict[str, Any]:

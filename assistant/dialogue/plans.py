@@ -9,6 +9,7 @@ from dataclasses import replace
 from typing import Any
 
 from assistant.planning.schedule import service_moment
+from assistant.reading.days import TODAY, TOMORROW, WEEK
 from assistant.understanding import menu_parts
 from rules.model import PLACE_SLOTS, Request, Unused
 
@@ -65,6 +66,17 @@ def minute_of(plan: Request) -> int:
     """The minute of the day of its service."""
     moment = service_moment(plan.service_time or "", "")
     return moment.hour * 60 + moment.minute
+
+
+def moved_to(plan: Request, minute: int, by: int) -> Request:
+    """The plan served at another minute of the day, so much later or earlier [min]; over midnight the day moves too."""
+    day = plan.service_day
+    days = (minute_of(plan) + by) // DAY_MIN
+    if day in WEEK:
+        day = WEEK[(WEEK.index(day) + days) % len(WEEK)]
+    elif days:
+        day = {TODAY: TOMORROW}.get(day or TODAY, day) if days > 0 else day
+    return replace(plan, service_time=as_clock(minute), service_day=day)
 
 
 def as_clock(minute: float) -> str:

@@ -80,7 +80,22 @@ def warned(heard: Heard, memory: Memory, hazard: Hazard) -> Turn:
         unused = tuple(u for u in request.unused if u.kind != "explanation")
         request = replace(request, danger=hazard.id, dangers_too=others, unused=unused)
     kept = memory if hearing.passing else after(question, memory)
-    return Turn(work_out(request), replace(kept, asked=None))
+    return with_list(heard, Turn(work_out(request), replace(kept, asked=None)), memory)
+
+
+def with_list(heard: Heard, turn: Turn, before: Memory) -> Turn:
+    """A verdict on an utterance of a menu, with the list after it; each dish in that is cooked as is safe."""
+    done = menu.after_verdict(heard, before)
+    if done is None:
+        return turn
+    now = replace(turn.memory, menu=done.plan)
+    if done.reply.missing:
+        return replace(turn, memory=now)
+    return Turn(replace(turn.reply, word=partial(_one_after_the_other, turn.reply, done.reply)), now)
+
+
+def _one_after_the_other(first: WorkedOut, second: WorkedOut) -> Answer:
+    return followed_by(first.answer, first.answer, second.answer)
 
 
 def followed_by(answer: Answer, first: Answer, second: Answer) -> Answer:

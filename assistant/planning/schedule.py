@@ -12,7 +12,8 @@ from dateutil.relativedelta import relativedelta
 from assistant.planning.clock import clock
 from assistant.reading.days import TOMORROW, WEEK, named
 from rules.model import Answer, Figure, Request
-from rules.said import Words, elevation, listed, number, refilled, sentences, together
+from rules.said import Words, elevation, listed, number, refilled, sentences, together, yes
+from rules.topics.schedule.menu import is_menu
 from rules.topics.schedule.stages import STAGES
 
 say = sentences("planning/schedule")
@@ -50,6 +51,14 @@ def at(answer: Answer, minutes_before: float) -> Words:
     return say("on-the-day", time=time, day=day) if day else time
 
 
+def on_its_day(answer: Answer, minutes_before: float) -> Words:
+    """The time of day so many minutes before service, in a list that names the day of service at its head."""
+    service = service_moment(answer.request.service_time or "", day_told(answer.request))
+    moment = down_to_step(service - timedelta(minutes=minutes_before))
+    same = service.date() == moment.date()
+    return clock(moment, answer.request.units) if same else at(answer, minutes_before)
+
+
 def timed(answer: Answer) -> tuple[Figure, ...]:
     """The figures that say when a step begins, before service [min]; the steps begin in their order."""
     return tuple(f for f in answer.figures if f.id.startswith(BEGINS))
@@ -58,8 +67,9 @@ def timed(answer: Answer) -> tuple[Figure, ...]:
 def clocked(answer: Answer, begun: Sequence[float]) -> tuple[Words, ...]:
     """The steps with their times of day, the serving after those that are timed. begun: before service [min]"""
     staged, others = answer.steps[: len(begun)], answer.steps[len(begun) :]
-    steps = (refilled(step, when=at(answer, before)) for before, step in zip(begun, staged, strict=True))
-    return (*steps, say("serve", time=at(answer, 0)), *others)
+    when = on_its_day if is_menu(answer.request) else at
+    steps = (refilled(step, when=when(answer, before)) for before, step in zip(begun, staged, strict=True))
+    return (*steps, say("serve", time=when(answer, 0)), *others)
 
 
 def one_dish(answer: Answer) -> Answer:
@@ -104,9 +114,16 @@ def several(answer: Answer) -> Answer:
     """Several dishes, each by its time, the earliest first."""
     fired = timed(answer)
     last = {str(f.label): f for f in fired}
-    lines = (say("menu-line", food=f.label, time=at(answer, f.value)) for f in fired if last[str(f.label)] is f)
+    lines = (say("menu-line", food=f.label, time=on_its_day(answer, f.value)) for f in fired if last[str(f.label)] is f)
     place = elevation(answer.request.elevation_m or 0.0)
-    headline = say("menu", lines=listed(lines, "semicolons"), serve=at(answer, 0), place=place)
+    headline = say(
+        "menu",
+        lines=listed(lines, "semicolons"),
+        serve=at(answer, 0),
+        place=place,
+        counted=yes(answer.request.portions),
+        covers=number(answer.request.portions or 0, 0),
+    )
     return replace(
         answer,
         headline=headline,

@@ -10,10 +10,11 @@ from spacy.tokens import Doc
 
 from assistant.reading.spans import Found
 from assistant.reading.tokens import norms
-from assistant.understanding import corrected, serving, temperatures
+from assistant.understanding import corrected, serving, temperatures, time_roles
 from assistant.understanding.amounts import NOT_ON_A_MENU
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.utterance import Utterance, listen
+from rules.amounts.portion import grams
 from rules.foods.dishes import dishes
 from rules.model import Kitchen, Request
 from rules.physics.units import to_c
@@ -111,6 +112,12 @@ def state(request: Request, doc: Doc, of: Request) -> dict[str, Any]:
     held["slack_min"], held["rest_min"] = slack.low if slack else None, rest.low if rest else None
     if held["time_min"] is not None and held["time_min"] in (held["slack_min"], held["rest_min"]):
         held["time_min"] = held["time_high_min"] = None
+    per_g, food_g = time_roles.rated_by(doc), grams(request.quantity) or grams(of.quantity)
+    if per_g and not grams(request.quantity):
+        # so many minutes a pound, of the pounds that were said before; without them nobody knows how long
+        low, high = request.time_min, request.time_high_min
+        held["time_min"] = low * food_g / per_g if low and food_g else None
+        held["time_high_min"] = high * food_g / per_g if high and food_g else None
     held["precooked"] = said(words, PRECOOKED)
     held["stuffed"] = said(words, STUFFED)
     held["size"] = next((size for size, phrases in SIZES if said(words, phrases)), None)

@@ -11,10 +11,11 @@ from rules.foods.dishes import dishes, traits_of
 from rules.model import PLACE_SLOTS, Caution, Figure, Request
 from rules.said import Words, duration, duration_span, listed, sentences, yes
 from rules.topics.schedule.clashes import Use, clashes
-from rules.topics.schedule.stages import Stage, cooking_answer, method_of, stages
+from rules.topics.schedule.stages import Stage, cooking_answer, heated_by, method_of, stages
 
 say = sentences("topics/schedule")
 
+BRIEF = 1
 # stages that go on by themselves long before the fire
 COLD = ("soak", "rise")
 # traits of food that those who eat no meat do not eat
@@ -59,14 +60,15 @@ def menu(case: Case) -> Part | None:
 
 @rule("schedule.menu_cautions", "common-practice")
 def menu_cautions(case: Case) -> Part | None:
-    """What the cooking of each dish warns of, by its name."""
+    """What the cooking of each dish warns of, by its name; in a list told anew, only that of the dish that is changed."""
     if not is_menu(case.request):
         return None
+    short = case.request.depth == BRIEF and bool(case.request.menu)
     return Part(
         cautions=tuple(
             replace(caution, text=say("of-caution", food=name_of(one), caution=caution.text))
             for one in of_menu(case.request)
-            if not one.precooked
+            if not one.precooked and (one.dish == case.request.dish or not short)
             for caution in cooking_answer(one, method_of(one)).cautions
             if caution.level != "note"
         )
@@ -156,5 +158,5 @@ def uses(every: tuple[Request, ...]) -> Iterator[Use]:
         work = stages(one)
         for stage, at in zip(work, starts_of(work), strict=True):
             if stage.id == "cook":
-                method = (one.method or "simmer") if one.precooked else method_of(one)
+                method = heated_by(one) if one.precooked else method_of(one)
                 yield Use(name_of(one), one, method or "", at, at - stage.plan_min)

@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 
 from rules import engine
 from rules.foods import dishes
+from rules.heat.heat_settings import setting
 from rules.model import Answer, Figure, Request
 from rules.physics import conduction
 from rules.physics.ambient import ambient
@@ -22,8 +23,10 @@ IN_THE_OVEN = "bake"
 # a pot for so many comes to the boil slowly: what its heating is multiplied by, least and most
 BIG_FROM, BIG_HEAT_UP, BIG_POTS = 50, (1.5, 2.0), ("boil", "simmer", "braise", "stew", "poach")
 # how what comes cooked is heated where nobody says it: in water, in its pouch
-IN_WATER = "simmer"
+IN_WATER, OVEN = "simmer", ("roast", "bake")
 DRY = ("roast", "bake", "fry", "grill", "smoke")
+# what the surface of a roast is in the mean [degC]
+MEAN_C = 60.0
 # what a stuffing adds to a bird [min]
 STUFFED_MIN = (15.0, 45.0)
 # how the time goes by the size of a piece: as its power, from what has to soften anyway to what only has to get hot
@@ -119,8 +122,8 @@ def cooking(request: Request) -> Stage | None:
 
 
 def as_it_is_cut(request: Request, times: tuple[float, float, float]) -> tuple[float, float, float]:
-    """A time [min], least, likely and most, for another size than the usual one, and with a stuffing."""
-    low, likely, high = times
+    """A time [min], least, likely and most, for another oven or size than the usual one, and with a stuffing."""
+    low, likely, high = (time * by_the_oven(request) for time in times)
     if request.size:
         softens = not {"collagen_cut", "mixed_stew", "dried_bean"}.isdisjoint((request.dish_class,))
         one, other = sorted(request.size**power for power in (SOFTENED_POWERS if softens else SIZE_POWERS))
@@ -129,14 +132,37 @@ def as_it_is_cut(request: Request, times: tuple[float, float, float]) -> tuple[f
     return low + least, likely + (least + most) / 2, high + most
 
 
+def by_the_oven(request: Request) -> float:
+    """The time of a roast in a cooler or hotter oven than usual, to that in the usual one; 1 within the usual range.
+
+    What goes into it goes by how much hotter the air is than it.
+    source: common-practice
+    """
+    set_c, method = request.temperature_c, method_of(request)
+    if set_c is None or method != "roast" or request.time_min is not None:
+        return 1.0
+    usual = setting(request.dish, request.dish_class or "general", method)
+    if usual.low_c <= set_c <= usual.high_c or set_c <= MEAN_C + 10:
+        return 1.0
+    nearer = usual.low_c if set_c < usual.low_c else usual.high_c
+    return (nearer - MEAN_C) / (set_c - MEAN_C)
+
+
+def heated_by(request: Request) -> str:
+    """How what comes cooked is heated: as the cook says, in the oven where it was baked or roasted, else in water."""
+    usual = method_of(request)
+    return request.method or (usual if usual in OVEN and usual else IN_WATER)
+
+
 def warmed(request: Request) -> Stage:
     """The heating of what comes cooked: the time of its label, as much longer as the boil is cooler here."""
     low, high = (request.time_min, request.time_high_min or request.time_min) if request.time_min else HEATED_MIN
     here, there = (heat_through_min(metres) for metres in (request.elevation_m or 0.0, request.from_elevation_m or 0.0))
-    longer = 1.0 if request.method in DRY else here / there
+    dry = heated_by(request) in DRY
+    longer = 1.0 if dry else here / there
     likely = (low + high) / 2 * longer
     span = (low * min(1.0, longer), high * max(1.0, longer) * 1.1)
-    step = say("heat-through", time=duration_span(*span))
+    step = say("heat-through", way="dry" if dry else "wet", time=duration_span(*span))
     return Stage("cook", span[0], round_time_min(likely), span[1], step, ("common-practice", "carslaw-jaeger"))
 
 
@@ -196,7 +222,7 @@ def stages(request: Request) -> tuple[Stage, ...]:
     if cook is None:
         return ()
     dish_class = request.dish_class or "general"
-    method = (request.method or IN_WATER) if request.precooked else method_of(request) or ""
+    method = heated_by(request) if request.precooked else method_of(request) or ""
     waits = by_the_long_end(request)
     before, after = ([lead(stage, dish_class, method, waits=waits) for stage in of] for of in (BEFORE, AFTER))
     boiled = [parboiled(request, method) if stage == "parboil" else None for stage in BEFORE]

@@ -17,7 +17,11 @@ label =
 step = { $when }: { $step }
 before-service = { $time } before service
 start-cooking = Start the cooking: { $time }.
-heat-through = Heat it through, unopened where it comes in a pouch: { $time }, till the middle is hot.
+heat-through =
+    { $way ->
+        [wet] Heat it through, unopened where it comes in a pouch: { $time }, till the middle is hot.
+       *[dry] Heat it through, covered: { $time }, till the middle is hot.
+    }
 parboil = Parboil it { $time }, drain it, and let it steam dry.
 
 counted-back = Counted back from service: { $stages }.
