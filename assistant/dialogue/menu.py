@@ -1,4 +1,4 @@
-"""Several dishes for one service, over several turns: a menu is begun, gathered from questions before, asked for, changed.
+"""Several dishes for one service, over several turns: a menu is begun, gathered, asked for, changed.
 
 Every change replaces one thing of the plan, and the list is told anew. A time of service, a day, a place and the covers
 change only where they are said.
@@ -16,7 +16,7 @@ from assistant.dialogue.memory import Memory
 from assistant.dialogue.menu_changed import ASKING
 from assistant.dialogue.plans import PLAN, TIME, as_clock, as_dish, dishes_of, minute_of, of_place, with_dishes
 from assistant.reading.tokens import norms
-from assistant.understanding import amounts, menu_parts, menu_said
+from assistant.understanding import amounts, menu_parts, menu_said, serving
 from assistant.understanding.conversation import settle_in
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.request import COMPARING, TIMER, asks_which_first
@@ -33,7 +33,7 @@ HOW_MANY = {"both": 2, "two": 2, "three": 3, "four": 4}
 
 @dataclass(frozen=True, slots=True)
 class Done:
-    """What comes of an utterance about a plan. plan: as it is from now on; is_question: whether the reply is of the plan"""
+    """What comes of an utterance about a plan. plan: as it is from now on; is_question: whether that is told"""
 
     reply: WorkedOut
     plan: Request
@@ -77,7 +77,7 @@ def timed(heard: Heard, memory: Memory, plan: Request) -> Done | None:
 
 
 def after_verdict(heard: Heard, memory: Memory) -> Done | None:
-    """The list of an utterance in which danger was heard and that begins a menu; or how a roast that was read gets on."""
+    """What follows a verdict: the list of a menu that is begun, or how a roast that was read gets on."""
     plan = opened(heard, memory)
     if plan:
         return Done(shown(plan, heard, memory), plan)
@@ -137,7 +137,8 @@ def gathered(heard: Heard, memory: Memory) -> Request | None:
     if len(every) < 2 or menu_parts.mentions(heard.doc):
         return None
     plan, where = memory.menu, request if placed(request) else last
-    hour = menu_said.service_moved(heard.doc, EVENING_MIN, in_focus=True)
+    plain = serving.plain_service(heard.doc)
+    hour = int(plain.low) if plain else menu_said.service_moved(heard.doc, EVENING_MIN, in_focus=True)
     service = as_clock(hour) if hour is not None else plan.service_time if plan else None
     held: dict[str, Any] = {slot: getattr(where, slot) for slot in PLACE_SLOTS}
     base = Request(topic=PLAN, text=heard.text, units=last.units, depth=last.depth)

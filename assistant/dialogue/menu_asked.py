@@ -1,4 +1,4 @@
-"""What is asked of a plan that does not change it: the list, the first and the next, one line, an amount, will it be done."""
+"""What is asked of a plan that does not change it: the list, one line, an amount, will it be done."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from assistant.dialogue.memory import Memory
 from assistant.dialogue.plans import DAY_MIN, PLAN, dishes_of, minute_of
 from assistant.reading import instruments
 from assistant.reading import times_of_day as clock_words
-from assistant.reading.spans import Measure
+from assistant.reading.spans import Measure, Number
 from assistant.reading.tokens import norms
 from assistant.understanding import menu_parts, menu_said
 from assistant.understanding.claims import plain_numbers
@@ -29,6 +29,7 @@ NOW_MIN = 3.0
 ORDER, BRIEF, LONGEST, HOW_MUCH = "order", 1, 16, "how_much"
 LISTS, FIRST, NEXT, GOES_ON = (cues("menu_turns", name) for name in ("lists", "first", "next", "goes_on"))
 IN_TIME, READING = cues("menu_turns", "in_time"), cues("menu_turns", "reading")
+ITS, HALF_DAY_MIN = clock_words.NOW_LEADS, 12 * 60
 IN_AN_OVEN = ("roast", "bake", "smoke", "grill")
 # what a probe can read in a roast [degC]
 READS_C = (0.0, 98.0)
@@ -85,7 +86,7 @@ def in_turn(heard: Heard, memory: Memory, plan: Request) -> Asked | None:
     order = firing_order(of_menu(settle_in(plan, memory.kitchen)))
     if not order:
         return None
-    now = now_of(heard)
+    now = now_of(heard, minute_of(plan))
     if now is None or said(norms(heard.doc), FIRST):
         return Asked(plan, notes=(say("first", food=order[0].food),))
     left = (minute_of(plan) - now) % DAY_MIN
@@ -96,15 +97,36 @@ def in_turn(heard: Heard, memory: Memory, plan: Request) -> Asked | None:
     return Asked(plan, notes=(say("next", food=coming.food, time=duration(wait), soon=yes(wait < NOW_MIN)),))
 
 
-def now_of(heard: Heard) -> float | None:
-    """The minute of the day that it is now, where that is said."""
+def now_of(heard: Heard, service_min: int) -> float | None:
+    """The minute of the day that it is now, where that is said; a bare hour is the last one before service."""
     words = norms(heard.doc)
-    return next((m.low for m in heard.doc._.clock if is_now(words, m)), None)
+    told = next((m for m in heard.doc._.clock if is_now(words, m)), None)
+    if told:
+        return before_service(told.low, service_min) if menu_said.is_bare(words, told) else told.low
+    hour = hour_now(heard)
+    return None if hour is None else before_service(hour.value * 60, service_min)
+
+
+def before_service(minute: float, service_min: int) -> float:
+    """A time whose half of the day is open, on the half by which it is nearer before service."""
+    halves = (minute % HALF_DAY_MIN, minute % HALF_DAY_MIN + HALF_DAY_MIN)
+    return min(halves, key=lambda at: (service_min - at) % DAY_MIN)
+
+
+def hour_now(heard: Heard) -> Number | None:
+    """A bare hour that it is now: it's 5 and it reads 120."""
+    words = norms(heard.doc)
+    for number in plain_numbers(heard.doc):
+        led = any(words[max(0, number.start - len(lead.split())) : number.start] == lead.split() for lead in ITS)
+        follows = number.end >= len(words) or words[number.end] in ("and", ",", ".", ";", "now", "-")
+        if led and follows and number.value in menu_said.HOURS:
+            return number
+    return None
 
 
 def is_now(words: list[str], time: Measure) -> bool:
     """Whether a time is the one it is now: its 12:30 and the roast reads 90."""
-    led = any(words[max(0, time.start - len(lead.split())) : time.start] == lead.split() for lead in clock_words.NOW_LEADS)
+    led = any(words[max(0, time.start - len(lead.split())) : time.start] == lead.split() for lead in ITS)
     return led or clock_words.is_now(words, time)
 
 
@@ -128,7 +150,8 @@ def amount(heard: Heard, memory: Memory, plan: Request) -> Asked | None:
 def reading(heard: Heard, memory: Memory, plan: Request) -> Asked | None:
     """Whether a roast will be done, by the time it is now and what its middle reads."""
     words = norms(heard.doc)
-    read_c, now = core_read_c(heard, plan), now_of(heard)
+    now = now_of(heard, minute_of(plan))
+    read_c = core_read_c(heard, plan)
     wants = said(words, IN_TIME)
     if read_c is None or not (wants or now is not None) or not (said(words, READING) or wants):
         return None
@@ -162,7 +185,8 @@ def core_read_c(heard: Heard, plan: Request) -> float | None:
     given = next((m.low for m in heard.doc._.measures if m.kind == "temperature"), None)
     if given is not None:
         return given
-    bare = [m.said for m in heard.doc._.measures if m.kind == "degree"] + [n.value for n in plain_numbers(heard.doc)]
+    figures = [n.value for n in plain_numbers(heard.doc) if n != hour_now(heard)]
+    bare = [m.said for m in heard.doc._.measures if m.kind == "degree"] + figures
     read = [instruments.unscaled_c(figure, words, plan.units) for figure in bare]
     return next((temp_c for temp_c in read if READS_C[0] < temp_c < READS_C[1]), None)
 

@@ -1,4 +1,4 @@
-"""What an utterance changes of a plan: its service, its place, its covers, a dish more or less, a dish in another state."""
+"""What an utterance changes of a plan: service, place, covers, a dish more or less, the state of one."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ from assistant.dialogue.plans import as_clock, dishes_of, minute_of, moved_to, o
 from assistant.planning.clock import clock
 from assistant.planning.schedule import STEP_MIN, service_moment
 from assistant.reading.tokens import norms
-from assistant.understanding import details, menu_parts, menu_said
+from assistant.understanding import details, menu_parts, menu_said, serving
 from assistant.understanding.conversation import merge
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.menu_parts import Mention
@@ -20,21 +20,23 @@ from rules.foods.dishes import traits_of
 from rules.model import PLACE_SLOTS, Request
 from rules.physics.units import round_time_min
 from rules.said import Words, duration, elevation, listed, number, sentences
-from rules.topics.schedule.menu import of_menu
+from rules.topics.schedule.menu import name_of, of_menu
 from rules.topics.schedule.stages import stages
 
 say = sentences("dialogue/menu")
 
 ADDS, DROPS, WITH_THEM = (cues("menu_turns", name) for name in ("adds", "drops", "with_them"))
 MOVES, SERVICE, SAME, LISTS = (cues("menu_turns", name) for name in ("moves", "service", "same", "lists"))
-INSTEAD, IT = cues("menu_turns", "instead"), cues("menu_turns", "it")
+INSTEAD, IT, NONE = cues("menu_turns", "instead"), cues("menu_turns", "it"), cues("menu_turns", "none")
+SAME_MENU = cues("menu_turns", "same_menu")
 # what a change of the plan is taken for by itself, and forms that ask for something else
 UNHEARD = frozenset((
     "smalltalk", "out_of_scope", "set_kitchen", "help", "schedule", "troubleshoot", "order", "time", "why", "calibrate",
     "boiling_point", "doneness",
 ))  # fmt: skip
 ASKING = frozenset((
-    "how_long", "how_hot", "how_much", "why", "wrong", "is_true", "is_ok", "safe", "can_it", "remaining", "worth", "enough",
+    "how_long", "how_hot", "how_much", "why", "wrong", "is_true", "is_ok", "safe", "can_it", "remaining", "worth",
+    "enough",
 ))  # fmt: skip
 # of a dish of the plan, and the same at any height
 SAME_ANYWHERE, RESTING = ("doneness",), ("resting",)
@@ -50,7 +52,9 @@ def change(heard: Heard, memory: Memory, plan: Request) -> Change | None:
         return replace(plan, service_time=None), ()
     new, notes = service_changed(heard, memory, plan)
     new, where = place_changed(heard, memory, new)
-    new, what = dishes_changed(heard, memory, new) if new.service_time == plan.service_time or named(heard, plan) else (new, ())
+    new, what = (
+        dishes_changed(heard, memory, new) if new.service_time == plan.service_time or named(heard, plan) else (new, ())
+    )
     new = covers_changed(heard, memory, new)
     notes = (*notes, *where, *what, *without_meat(new, plan))
     return (new, notes) if notes or new != plan else None
@@ -59,10 +63,20 @@ def change(heard: Heard, memory: Memory, plan: Request) -> Change | None:
 def may_change(heard: Heard, memory: Memory) -> bool:
     """Whether an utterance may change the plan: it asks for nothing else."""
     request = heard.hearing.request
-    if not ASKING.isdisjoint(request.forms) or heard.move is not None:
+    if heard.move is not None:
+        return False
+    if memory.menu and named(heard, memory.menu) and serving.length(heard.doc, serving.SLACK) and not asks(heard):
+        # have the ham ready half an hour early
+        return True
+    if not ASKING.isdisjoint(request.forms):
         return False
     adds = said(norms(heard.doc)[:1], ADDS) and is_focus(memory)
-    return request.topic in UNHEARD or heard.hearing.elliptical or adds
+    return request.topic in UNHEARD or heard.hearing.elliptical or adds or said(norms(heard.doc), SAME_MENU)
+
+
+def asks(heard: Heard) -> bool:
+    """Whether an utterance is put as a question."""
+    return "?" in norms(heard.doc)
 
 
 def named(heard: Heard, plan: Request) -> tuple[int, ...]:
@@ -113,11 +127,13 @@ def new_place(heard: Heard, memory: Memory, plan: Request) -> Request | None:
         return None
     about_a_dish = last is not None and last.dish in {one.dish for one in dishes_of(plan)}
     rested = about_a_dish and last is not None and (last.topic in SAME_ANYWHERE or last.subject in RESTING)
-    if not (is_focus(memory) or (rested and said(words, SAME)) or said(words, ("same menu", "same list", *LISTS))):
+    if not (is_focus(memory) or (rested and said(words, SAME)) or said(words, (*SAME_MENU, *LISTS))):
         return None
     if others(heard, plan) or named(heard, plan):
         return None
-    only = replace(Request(units=request.units), **{slot: getattr(request, slot) for slot in PLACE_SLOTS}, unused=request.unused)
+    only = replace(
+        Request(units=request.units), **{slot: getattr(request, slot) for slot in PLACE_SLOTS}, unused=request.unused
+    )
     at = merge(plan, replace(heard.hearing, elliptical=True, request=only))
     held: dict[str, Any] = {slot: getattr(at, slot) for slot in PLACE_SLOTS}
     return replace(plan, units=at.units, unused=of_place(at), **held)
@@ -186,9 +202,10 @@ def dishes_changed(heard: Heard, memory: Memory, plan: Request) -> Change:
     if new:
         return (with_dishes(in_focus(plan, more[-1]), (*every, *more)), ()) if adds and not at else (plan, ())
     state = {i: new_state(heard, every[i]) for i in at}
-    if at and len(every) > len(at) and said(words, DROPS) and not any(state.values()):
+    drops = said(words, DROPS) or said(words[:1], NONE)
+    if at and len(every) > len(at) and drops and not any(state.values()):
         left = tuple(one for i, one in enumerate(every) if i not in at)
-        return with_dishes(plan, left), (say("dropped", food=every[at[0]].dish or ""),)
+        return with_dishes(plan, left), (say("dropped", food=name_of(every[at[0]])),)
     which = at[0] if len(at) == 1 else None if at else focus_of(heard, memory, every)
     return in_state(heard, plan, which) if which is not None else (plan, ())
 
@@ -202,7 +219,7 @@ def in_state(heard: Heard, plan: Request, which: int) -> Change:
     notes = tuple(u.reason for u in details.heard(norms(heard.doc), one) if u.reason) if "stuffed" in state else ()
     changed = (*every[:which], replace(one, **state), *every[which + 1 :])
     if state.get("soaked") and round_start(one) == round_start(replace(one, **state)):
-        notes = (*notes, say("soaked-already", food=one.dish or ""))
+        notes = (*notes, say("soaked-already", food=name_of(one)))
     return with_dishes(in_focus(plan, one), changed), notes
 
 

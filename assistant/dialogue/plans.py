@@ -29,7 +29,7 @@ def kept(question: Request, plan: Request | None) -> Request | None:
 def with_dishes_of(earlier: tuple[Request, ...], plan: Request) -> tuple[Request, ...]:
     """The last questions about each dish, with one of how long each dish of a menu takes."""
     held: dict[str, Any] = {slot: getattr(plan, slot) for slot in (*PLACE_SLOTS, "units", "depth")}
-    now = tuple(replace(one, topic=TIME, portions=plan.portions, **held) for one in plan.menu)
+    now = tuple(replace(one, topic=TIME, portions=plan.portions, **held) for one in plan.menu if one.dish)
     names = {one.dish for one in now}
     return (*(one for one in earlier if one.dish not in names), *now)[-MOST_EARLIER:]
 
@@ -42,7 +42,13 @@ def dishes_of(plan: Request) -> tuple[Request, ...]:
 def as_dish(question: Request) -> Request:
     """A question about a dish as one of a menu."""
     slots = {slot: getattr(question, slot) for slot in (*menu_parts.OF_A_DISH, *menu_parts.STATES)}
-    base = Request(topic=PLAN, text=question.dish or "", dish=question.dish, dish_class=question.dish_class)
+    base = Request(
+        topic=PLAN,
+        text=question.dish or question.timer_name,
+        timer_name=question.timer_name,
+        dish=question.dish,
+        dish_class=question.dish_class,
+    )
     return replace(base, **slots)
 
 

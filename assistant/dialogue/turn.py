@@ -114,7 +114,13 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
     turn = chosen(heard, memory)
     if turn:
         return turn
-    turn = planned(heard, memory) or aside(heard, memory) or moved(heard, memory) or answered_apart(heard, memory) or answered(heard, memory)
+    turn = (
+        planned(heard, memory)
+        or aside(heard, memory)
+        or moved(heard, memory)
+        or answered_apart(heard, memory)
+        or answered(heard, memory)
+    )
     sitting = turn.memory.drill
     if sitting is None or sitting.over or turn.memory.asked:
         return turn

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from itertools import pairwise
 from typing import Any
 
 from spacy.tokens import Doc
@@ -12,7 +13,9 @@ from assistant.reading.spans import Found
 from assistant.reading.tokens import norms
 from assistant.understanding import corrected, serving, temperatures, time_roles
 from assistant.understanding.amounts import NOT_ON_A_MENU
+from assistant.understanding.claims import claimed
 from assistant.understanding.cue_words import cues, said
+from assistant.understanding.unclaimed import HINT_WORDS, LEANING
 from assistant.understanding.utterance import Utterance, listen
 from rules.amounts.portion import grams
 from rules.foods.dishes import dishes
@@ -22,6 +25,9 @@ from rules.physics.units import to_c
 CUTS, ENDS = frozenset(cues("menu_turns", "cuts")), frozenset(cues("menu_turns", "ends"))
 PRECOOKED, STUFFED = cues("menu_turns", "precooked"), cues("menu_turns", "stuffed")
 SIZES = ((0.5, cues("menu_turns", "half")), (2.0, cues("menu_turns", "double")))
+# what stands between the items of a list, how long the name of one is, and words that name none
+LIST_CUTS, LONGEST_NAME = frozenset((",", "and", "&", "+", "plus", ";")), 3
+EVERYDAY = LEANING | HINT_WORDS | frozenset(cues("menu_turns", "no_dish"))
 MEATLESS = frozenset(cues("menu_turns", "meatless"))
 # temperatures that something is set to, and not those of the food
 SET = ("oven", "smoker", "bath", "set")
@@ -60,10 +66,28 @@ def is_food(doc: Doc, found: Found) -> bool:
     return not (eaters and (before[-2:] == ["of", "them"] or any(word.isdigit() for word in before)))
 
 
+def unheard(doc: Doc) -> Iterator[Request]:
+    """What stands in the list of the dishes and nobody has heard of, under the name that it was given."""
+    found = [f for f in doc._.found if is_food(doc, f)]
+    if len(found) < 2:
+        return
+    words = norms(doc)
+    stop = next((i for i in range(found[0].end, len(doc)) if words[i] in ENDS), len(doc))
+    listed = [f for f in found if f.start < stop]
+    claimed_by = claimed(doc)
+    cuts = [i for i in range(listed[0].end, stop) if words[i] in LIST_CUTS] + [stop]
+    for start, end in pairwise(cuts):
+        own = [i for i in range(start + 1, end) if words[i] not in CUTS]
+        plain = all(words[i].isalpha() and i not in claimed_by for i in own)
+        if own and plain and len(own) <= LONGEST_NAME and EVERYDAY.isdisjoint(words[i] for i in own):
+            name = doc[own[0] : own[-1] + 1].text
+            yield Request(topic="schedule", text=name, timer_name=name)
+
+
 def _pieces(doc: Doc, found: Sequence[Found]) -> Iterator[tuple[int, int]]:
     """Where the part of each dish begins and ends."""
     taken = {i for spans in (doc._.measures, doc._.numbers) for m in spans for i in range(m.start, m.end)}
-    cuts = [0, *(_cut(doc, one.end, other.start, taken) for one, other in zip(found, found[1:], strict=False))]
+    cuts = [0, *(_cut(doc, one.end, other.start, taken) for one, other in pairwise(found))]
     for at, one in enumerate(found):
         start = max(cuts[at], _after_end(doc, cuts[at], one.start))
         stop = cuts[at + 1] if at + 1 < len(cuts) else len(doc)
@@ -71,7 +95,7 @@ def _pieces(doc: Doc, found: Sequence[Found]) -> Iterator[tuple[int, int]]:
 
 
 def _cut(doc: Doc, start: int, end: int, taken: set[int]) -> int:
-    """Where between two dishes the part of the second begins: at the end of a sentence, else at the last word that joins."""
+    """Where between two dishes the part of the second begins: at the end of a sentence, else at a word that joins."""
     words = norms(doc)
     ends = [i + 1 for i in range(start, end) if words[i] in ENDS and i not in taken]
     joins = [i + 1 for i in range(start, end) if words[i] in CUTS and i not in taken]
@@ -85,7 +109,9 @@ def _after_end(doc: Doc, start: int, end: int) -> int:
 
 def told(mention: Mention, kitchen: Kitchen, units: str) -> Request:
     """The question of a dish by what is said of it."""
-    return of_dish(listen(mention.text, replace(kitchen, units="metric" if units == "metric" else kitchen.units)), mention)
+    return of_dish(
+        listen(mention.text, replace(kitchen, units="metric" if units == "metric" else kitchen.units)), mention
+    )
 
 
 def of_dish(utterance: Utterance, mention: Mention) -> Request:
@@ -103,7 +129,11 @@ def state(request: Request, doc: Doc, of: Request) -> dict[str, Any]:
     held: dict[str, Any] = {slot: getattr(request, slot) for slot in OF_A_DISH}
     if held["time_min"] is None and request.planned_min is not None:
         held["time_min"] = request.planned_min
-    if of.dish and held["method"] not in (None, *dishes()[of.dish].methods) and (request.ahead or held["method"] == "hold"):
+    if (
+        of.dish
+        and held["method"] not in (None, *dishes()[of.dish].methods)
+        and (request.ahead or held["method"] == "hold")
+    ):
         # it is boiled before it is roasted, or held when it is done
         held["method"] = None
     held["temperature_c"] = next((to_c(s.temp_f) for s in temperatures.said(doc) if s.role in SET), None)
@@ -123,7 +153,11 @@ def state(request: Request, doc: Doc, of: Request) -> dict[str, Any]:
     held["size"] = next((size for size, phrases in SIZES if said(words, phrases)), None)
     if held["precooked"]:
         held["ahead"] = False
-    return {slot: value for slot, value in held.items() if value not in (None, False, ()) or (slot == "soaked" and value is not None)}
+    return {
+        slot: value
+        for slot, value in held.items()
+        if value not in (None, False, ()) or (slot == "soaked" and value is not None)
+    }
 
 
 def menu_of(doc: Doc, kitchen: Kitchen, units: str) -> tuple[Request, ...]:
@@ -141,13 +175,15 @@ def menu_of(doc: Doc, kitchen: Kitchen, units: str) -> tuple[Request, ...]:
             every.append(new)
         else:
             every[at] = laid_over(every[at], new)
-    return tuple(every)
+    return (*every, *unheard(doc))
 
 
 def laid_over(one: Request, new: Request) -> Request:
     """A dish with what is said of it anew; what it is stays."""
     slots = (*OF_A_DISH, *STATES)
-    changed: dict[str, Any] = {slot: getattr(new, slot) for slot in slots if getattr(new, slot) not in (None, False, ())}
+    changed: dict[str, Any] = {
+        slot: getattr(new, slot) for slot in slots if getattr(new, slot) not in (None, False, ())
+    }
     return replace(one, **changed)
 
 
@@ -155,7 +191,7 @@ def known_at(mention: Mention, every: Sequence[Request]) -> int | None:
     """Which of the dishes a mention names again: the oxtail, of an oxtail stew; the potatoes, of mashed ones."""
     same = [i for i, one in enumerate(every) if one.dish == mention.id]
     spoken = stems(mention.spoken)
-    close = [i for i, one in enumerate(every) if spoken <= stems(f"{one.dish} {one.text}")]
+    close = [i for i, one in enumerate(every) if spoken <= stems(f"{one.dish or ''} {one.text}")]
     return next(iter((*same, *close)), None)
 
 

@@ -16,7 +16,7 @@ from assistant.understanding.cue_words import cues, said
 MOVES, EARLIER, LATER = (cues("menu_turns", name) for name in ("moves", "earlier", "later"))
 SERVICE, RIGHTED, NOT_MEANT = (cues("menu_turns", name) for name in ("service", "righted", "not_meant"))
 MEATLESS, COVERS = cues("menu_turns", "meatless"), cues("menu_turns", "covers")
-LONGEST, SHORT, NEAR, OPENING = 24, 6, 3, 3
+LONGEST, SHORT, NEAR, OPENING = 24, 6, 5, 3
 HALF_DAY, DAY = 12 * 60, 24 * 60
 HOURS, LEAST_COVERS, MOST_COVERS = range(1, 13), 2, 100_000
 
@@ -79,7 +79,9 @@ def moved_by(doc: Doc) -> float | None:
 def is_past(words: Sequence[str], at: int) -> bool:
     """Whether a figure is what holds no longer: not 7, from 7."""
     before = " ".join(words[max(0, at - 2) : at])
-    return any(before == phrase or before.endswith(f" {phrase}") or words[at - 1 : at] == [phrase] for phrase in NOT_MEANT)
+    return any(
+        before == phrase or before.endswith(f" {phrase}") or words[at - 1 : at] == [phrase] for phrase in NOT_MEANT
+    )
 
 
 def is_bare(words: Sequence[str], time: Measure) -> bool:

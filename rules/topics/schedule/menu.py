@@ -20,6 +20,7 @@ BRIEF = 1
 COLD = ("soak", "rise")
 # traits of food that those who eat no meat do not eat
 OF_MEAT = frozenset(("meat", "poultry", "fish", "shellfish"))
+STEWS, PLANTS = ("mixed_stew",), frozenset(("vegetable", "vegetables", "mushroom", "lentil", "bean", "beans", "chickpea"))
 # what the dishes of a menu have in common
 SHARED = (*PLACE_SLOTS, "service_time", "service_day", "start_time", "units", "equipment", "lacking", "ovens")
 
@@ -60,7 +61,7 @@ def menu(case: Case) -> Part | None:
 
 @rule("schedule.menu_cautions", "common-practice")
 def menu_cautions(case: Case) -> Part | None:
-    """What the cooking of each dish warns of, by its name; in a list told anew, only that of the dish that is changed."""
+    """What the cooking of each dish warns of, by its name; in a list told anew only of the dish that is changed."""
     if not is_menu(case.request):
         return None
     short = case.request.depth == BRIEF and bool(case.request.menu)
@@ -87,9 +88,16 @@ def of_menu(request: Request) -> tuple[Request, ...]:
 
 def eaters(one: Request, menu: Request) -> int | None:
     """How many of the covers eat a dish: those who eat no meat do not eat what is made of it."""
-    if menu.portions is None or menu.meatless is None or OF_MEAT.isdisjoint(traits_of(one.dish, one.dish_class)):
+    if menu.portions is None or menu.meatless is None or not is_of_meat(one):
         return menu.portions
     return max(1, menu.portions - menu.meatless)
+
+
+def is_of_meat(one: Request) -> bool:
+    """Whether a dish is of meat, poultry or fish; a stew is, unless its name says what else it is of."""
+    if one.dish_class in STEWS:
+        return PLANTS.isdisjoint((one.dish or "").split())
+    return not OF_MEAT.isdisjoint(traits_of(one.dish, one.dish_class))
 
 
 def of_dish(request: Request, name: str) -> Request:
@@ -101,7 +109,7 @@ def of_dish(request: Request, name: str) -> Request:
 
 def name_of(request: Request) -> Words:
     """What to call a dish; what comes cooked is told by that."""
-    name = request.dish or say("a-dish")
+    name = request.dish or request.timer_name or say("a-dish")
     return say("precooked", food=name) if request.precooked else name
 
 

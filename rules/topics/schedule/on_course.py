@@ -1,7 +1,7 @@
 """Whether a roast that is in the oven will be done by service, from what its middle reads and how long it has been in.
 
-The middle of a body that is heated from outside nears the heat round it by the same share in every minute, once the heat
-has reached it. From one reading that share is known within the bounds of the shape, and of how hot the wet surface is.
+The middle of a body that is heated from outside nears the heat round it by the same share in every minute, once
+heat has reached it. From one reading that share is known within the bounds of the shape, and of how hot the wet surface is.
 """
 
 from __future__ import annotations
@@ -47,7 +47,9 @@ def on_course(case: Case) -> Part | None:
     rest = work.get("rest")
     said_rest = duration_span(rest.low_min, rest.high_min) if rest else duration(0.0)
     if read_c >= target_c - NEARLY_K:
-        return Part(headline=say("read-done", read=temp(read_c), food=case.food, rest=said_rest, left=duration(left_min)))
+        return Part(
+            headline=say("read-done", read=temp(read_c), food=case.food, rest=said_rest, left=duration(left_min))
+        )
     left = left_of(case, read_c, target_c, had_min)
     usual = usual_left(work.get("cook"), had_min)
     if left is None:
@@ -57,7 +59,12 @@ def on_course(case: Case) -> Part | None:
         )
     verdict = judged(left, usual, rest, left_min)
     time_left = Figure(
-        "time_left", say("time-left"), round_time_min(left.likely), "min", round_time_min(left.low), round_time_min(left.high)
+        "time_left",
+        say("time-left"),
+        round_time_min(left.likely),
+        "min",
+        round_time_min(left.low),
+        round_time_min(left.high),
     )
     return Part(
         headline=say(

@@ -31,7 +31,7 @@ MEAN_C = 60.0
 STUFFED_MIN = (15.0, 45.0)
 # how the time goes by the size of a piece: as its power, from what has to soften anyway to what only has to get hot
 SIZE_POWERS, SOFTENED_POWERS = (0.8, 1.8), (0.2, 0.8)
-# what comes cooked is heated to this through and through, from the refrigerator [degC]; where its label tells no time [min]
+# what comes cooked is heated to this through and through, from cold [degC]; where no label tells a time [min]
 HOT_C, COLD_C, HEATED_MIN = 73.9, 5.0, (20.0, 40.0)
 HALF_MM, DIFFUSIVITY_M2_S = 25.0, 1.3e-7
 # what part of its boil a piece is given before it goes into the oven or the fat
@@ -179,7 +179,9 @@ def parboiled(request: Request, method: str) -> Stage | None:
     """The boil before the oven, where the cook parboils."""
     if not request.ahead or method not in PARBOILED_FOR:
         return None
-    boiled = cooking_answer(replace(request, time_min=None, time_high_min=None, temperature_c=None, ahead=False), "boil")
+    boiled = cooking_answer(
+        replace(request, time_min=None, time_high_min=None, temperature_c=None, ahead=False), "boil"
+    )
     found = boiled.figure("cook_time")
     if found is None:
         return None
@@ -232,7 +234,7 @@ def stages(request: Request) -> tuple[Stage, ...]:
 
 
 def is_done_already(stage: Stage, request: Request) -> bool:
-    """Whether a stage falls away: beans that were soaked are; what comes cooked is neither raised nor browned nor rested."""
+    """Whether a stage falls away: of beans that were soaked, and of what comes cooked."""
     if stage.id == "soak":
         return request.soaked is True or request.precooked
     return request.precooked and stage.id in ("rise", "parboil", "rest")
