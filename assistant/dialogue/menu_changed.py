@@ -16,6 +16,7 @@ from assistant.understanding import details, menu_parts, menu_said, serving
 from assistant.understanding.conversation import merge
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.menu_parts import Mention
+from rules.catalogue import marked
 from rules.foods.dishes import traits_of
 from rules.model import PLACE_SLOTS, Request
 from rules.physics.units import round_time_min
@@ -29,11 +30,7 @@ ADDS, DROPS, WITH_THEM = (cues("menu_turns", name) for name in ("adds", "drops",
 MOVES, SERVICE, SAME, LISTS = (cues("menu_turns", name) for name in ("moves", "service", "same", "lists"))
 INSTEAD, IT, NONE = cues("menu_turns", "instead"), cues("menu_turns", "it"), cues("menu_turns", "none")
 SAME_MENU = cues("menu_turns", "same_menu")
-# what a change of the plan is taken for by itself, and forms that ask for something else
-UNHEARD = frozenset((
-    "smalltalk", "out_of_scope", "set_kitchen", "help", "schedule", "troubleshoot", "order", "time", "why", "calibrate",
-    "boiling_point", "doneness",
-))  # fmt: skip
+# forms that ask for something else
 ASKING = frozenset((
     "how_long", "how_hot", "how_much", "why", "wrong", "is_true", "is_ok", "safe", "can_it", "remaining", "worth",
     "enough",
@@ -71,7 +68,7 @@ def may_change(heard: Heard, memory: Memory) -> bool:
     if not ASKING.isdisjoint(request.forms):
         return False
     adds = said(norms(heard.doc)[:1], ADDS) and is_focus(memory)
-    return request.topic in UNHEARD or heard.hearing.elliptical or adds or said(norms(heard.doc), SAME_MENU)
+    return request.topic in marked("for_plan") or heard.hearing.elliptical or adds or said(norms(heard.doc), SAME_MENU)
 
 
 def asks(heard: Heard) -> bool:

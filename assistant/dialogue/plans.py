@@ -13,7 +13,8 @@ from assistant.reading.days import TODAY, TOMORROW, WEEK
 from assistant.understanding import menu_parts
 from rules.model import PLACE_SLOTS, Request, Unused
 
-PLAN, TIME = "schedule", "time"
+PLAN = "schedule"
+TIME = "time"
 DAY_MIN = 24 * 60
 MOST_EARLIER = 12
 

@@ -20,7 +20,10 @@ BRIEF = 1
 COLD = ("soak", "rise")
 # traits of food that those who eat no meat do not eat
 OF_MEAT = frozenset(("meat", "poultry", "fish", "shellfish"))
-STEWS, PLANTS = ("mixed_stew",), frozenset(("vegetable", "vegetables", "mushroom", "lentil", "bean", "beans", "chickpea"))
+STEWS, PLANTS = (
+    ("mixed_stew",),
+    frozenset(("vegetable", "vegetables", "mushroom", "lentil", "bean", "beans", "chickpea")),
+)
 # what the dishes of a menu have in common
 SHARED = (*PLACE_SLOTS, "service_time", "service_day", "start_time", "units", "equipment", "lacking", "ovens")
 

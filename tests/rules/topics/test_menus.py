@@ -14,7 +14,16 @@ from rules.model import Request
 from rules.topics.schedule.menu import firing_order, of_menu
 from rules.topics.schedule.stages import stages
 
-NAMES = ("lamb shanks", "beef stew", "white rice", "polenta", "pinto beans", "roast potatoes", "whole chicken", "lasagna")
+NAMES = (
+    "lamb shanks",
+    "beef stew",
+    "white rice",
+    "polenta",
+    "pinto beans",
+    "roast potatoes",
+    "whole chicken",
+    "lasagna",
+)
 
 
 def dish(name: str, **slots: object) -> Request:
@@ -41,7 +50,9 @@ def test_every_dish_is_begun_before_service_and_in_order(question: Request, elev
 @settings(deadline=None, max_examples=20)
 @given(MENUS, st.integers(2, 400), st.integers(2, 400))
 def test_covers_move_nothing_but_the_coming_up(question: Request, few: int, many: int) -> None:
-    for one, other in zip(of_menu(replace(question, portions=few)), of_menu(replace(question, portions=many)), strict=True):
+    for one, other in zip(
+        of_menu(replace(question, portions=few)), of_menu(replace(question, portions=many)), strict=True
+    ):
         but_heat_up = [
             [(s.id, s.low_min, s.plan_min, s.high_min) for s in stages(of) if s.id != "heat_up"] for of in (one, other)
         ]
@@ -75,7 +86,9 @@ def test_what_is_soaked_is_not_soaked_again() -> None:
 
 def test_what_comes_cooked_takes_little_more_than_its_label() -> None:
     """20 min in boiling water at 2,035 m: 93 degC instead of 100 from 5 to 74 degC is about an eighth more."""
-    (cook,) = (s for s in stages(dish("cotechino", precooked=True, time_min=20.0, elevation_m=2035.0)) if s.id == "cook")
+    (cook,) = (
+        s for s in stages(dish("cotechino", precooked=True, time_min=20.0, elevation_m=2035.0)) if s.id == "cook"
+    )
     assert 21.0 <= cook.plan_min <= 25.0
     assert cook.low_min == 20.0
 
