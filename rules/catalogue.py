@@ -19,7 +19,8 @@ Mark = Literal[
     "may_be_syrup", "may_be_tins", "none_beside", "laid_together", "whistled", "of_a_formula", "in_form",
     "gives_verdict", "of_buying", "of_places", "one_time", "of_degrees", "by_example", "told_whole", "of_amounts",
     "unlike_a_pot",
-    "of_readings", "of_service", "of_nothing", "of_a_sign", "of_a_centre", "no_why", "knows_equipment", "for_plan",
+    "of_readings", "of_service", "of_nothing", "of_a_sign", "of_a_centre", "no_why", "knows_equipment",
+    "beside_the_main", "for_plan",
 ]  # fmt: skip
 
 

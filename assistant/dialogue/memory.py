@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import Any
 
+from assistant.dialogue.whereabouts import Whereabouts
 from assistant.drill import Sitting
 from assistant.understanding.scene import Scene
 from rules.model import PLACE_SLOTS, Kitchen, Request
@@ -22,6 +23,7 @@ class Memory:
     earlier: the last question about each dish that was talked of, the latest last
     asked: the piece that was asked for last, a word of rules.model.MISSING_WORDS; None where nothing is awaited
     kitchen: what is taken for granted, from the store or said in this conversation
+    places: the places that were spoken of, the one that is talked of last
     drill: the set of questions under way, or the last one
     scene: foods, acts, people and circumstances that bear on safety, and what was warned of last
     """
@@ -33,6 +35,7 @@ class Memory:
     earlier: tuple[Request, ...] = ()
     asked: str | None = None
     kitchen: Kitchen = Kitchen()
+    places: tuple[Whereabouts, ...] = ()
     drill: Sitting | None = None
     scene: Scene = Scene()
 
@@ -47,6 +50,7 @@ def without_place(memory: Memory) -> Memory:
         menu=_placeless(memory.menu),
         earlier=tuple(filter(None, map(_placeless, memory.earlier))),
         kitchen=Kitchen(units=memory.kitchen.units),
+        places=(),
     )
 
 

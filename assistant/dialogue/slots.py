@@ -7,6 +7,7 @@ from functools import cache
 from typing import Any
 
 from assistant.dialogue.memory import Memory
+from assistant.dialogue.whereabouts import Whereabouts
 from assistant.drill import Sitting
 from assistant.errors import AssistantError
 from assistant.understanding.scene import Scene
@@ -20,6 +21,7 @@ KINDS: dict[str, Any] = {
     "menu": Request,
     "earlier": tuple[Request, ...],
     "kitchen": Kitchen,
+    "places": tuple[Whereabouts, ...],
     "drill": Sitting,
     "scene": Scene,
 }

@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from functools import partial
 
 from assistant import drill
-from assistant.dialogue import made, menu, moves
+from assistant.dialogue import made, menu, moves, whereabouts
 from assistant.dialogue.heard import Heard, hear
 from assistant.dialogue.made import BRIEFEST, answer_again, ask, refused, said
 from assistant.dialogue.memory import Memory, learn_kitchen
@@ -64,8 +64,16 @@ def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
     hazard, now = heard.listened.hazard, replace(memory, scene=heard.listened.scene)
     if hazard is None or hazard.beside or heard.answers_drill:
         turn = untroubled(heard, now)
-        return replace(turn, memory=memory) if turn.aside else turn
-    return warned(heard, now, hazard)
+        return replace(turn, memory=memory) if turn.aside else placed(turn, heard)
+    return placed(warned(heard, now, hazard), heard)
+
+
+def placed(turn: Turn, heard: Heard) -> Turn:
+    """The turn with the place that was spoken of kept among those of the conversation."""
+    memory = turn.memory
+    known = memory.places or whereabouts.of_kitchen(memory.kitchen)
+    places = whereabouts.noted(known, memory.request, norms(heard.doc))
+    return turn if places == memory.places else replace(turn, memory=replace(memory, places=places))
 
 
 def warned(heard: Heard, memory: Memory, hazard: Hazard) -> Turn:
@@ -249,6 +257,7 @@ def lost_thread(heard: Heard, memory: Memory) -> bool:
 def which_of_it(heard: Heard, memory: Memory) -> WorkedOut:
     """The question what is meant of the dish that is talked of."""
     last = settle_in(memory.request or Request(), memory.kitchen)
+    memory = replace(memory, kitchen=replace(memory.kitchen, units=last.units))
     dish = last.dish or ""
     if last.elevation_m is None:
         return said(heard.text, say("which-of-it", dish=dish), memory)

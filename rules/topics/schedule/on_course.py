@@ -1,7 +1,7 @@
 """Whether a roast that is in the oven will be done by service, from what its middle reads and how long it has been in.
 
-The middle of a body that is heated from outside nears the heat round it by the same share in every minute, once
-heat has reached it. From one reading that share is known within the bounds of the shape, and of how hot the wet surface is.
+The middle of a body that is heated from outside nears the heat round it by the same share in every minute, once heat
+has reached it. From one reading that share is known within the bounds of the shape, and of how hot the wet surface is.
 """
 
 from __future__ import annotations

@@ -57,7 +57,8 @@ def test_a_moved_service_moves_every_start_alike(said: str, by_min: int) -> None
     "said",
     [
         "thanks", "what does water boil at here", "make it 52", "how long for the carrots", "why", "drop the carrots",
-        "how much polenta", "add green beans", "whole list again", "what internal temp for the shanks", "set a timer for 25 min",
+        "how much polenta", "add green beans", "whole list again", "what internal temp for the shanks",
+        "set a timer for 25 min",
         "the shanks are bone in", "is 165 safe for chicken",
     ],
 )  # fmt: skip

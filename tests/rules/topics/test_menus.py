@@ -12,7 +12,7 @@ from assistant.replies.worded import answer
 from rules.foods.dishes import dishes
 from rules.model import Request
 from rules.topics.schedule.menu import firing_order, of_menu
-from rules.topics.schedule.stages import stages
+from rules.topics.schedule.stages import Stage, stages
 
 NAMES = (
     "lamb shanks",
@@ -101,7 +101,7 @@ def test_stuffed_and_cut_smaller_change_the_cooking() -> None:
     assert 0.55 < tough < 0.9
 
 
-def stage_of(request: Request):  # noqa: ANN201
+def stage_of(request: Request) -> Stage:
     return next(s for s in stages(replace(request, elevation_m=2133.6)) if s.id == "cook")
 
 
@@ -112,7 +112,7 @@ def read(core_f: float, had_min: float, left_min: float) -> Request:
 
 
 def test_a_reading_tells_how_long_it_still_takes() -> None:
-    """Worked by hand: boil 92.9 degC, 32.2 after 75 min; sphere: k = ln(2 * 87.9 / 60.7) / 75, left ln(60.7 / 19) / k."""
+    """By hand: boil 92.9 degC, 32.2 after 75 min; sphere: k = ln(2 * 87.9 / 60.7) / 75, left ln(60.7 / 19) / k."""
     left = answer(read(90, 75, 210)).figure("time_left")
     assert left.low < left.value < left.high
     assert left.low == pytest.approx(55, abs=10)
