@@ -61,7 +61,8 @@ def with_dishes(plan: Request, every: tuple[Request, ...]) -> Request:
         return replace(plan, menu=(), dishes=(), dish=every[0].dish, dish_class=every[0].dish_class, **own)
     empty: dict[str, Any] = {slot: getattr(Request(), slot) for slot in slots}
     focus = plan if plan.dish in {one.dish for one in every} else every[0]
-    return replace(plan, menu=every, dishes=(), dish=focus.dish, dish_class=focus.dish_class, subject=None, **empty)
+    names = tuple(one.dish for one in every if one.dish)
+    return replace(plan, menu=every, dishes=names, dish=focus.dish, dish_class=focus.dish_class, subject=None, **empty)
 
 
 def of_place(question: Request) -> tuple[Unused, ...]:

@@ -118,7 +118,7 @@ def covers(doc: Doc, before: int | None, *, in_focus: bool) -> Covers:
     meatless = next((n for n in plain_numbers(doc) if _is_meatless(words, n)), None)
     groups = [m for m in doc._.measures if m.kind == "portion" and not is_past(words, m.start)]
     every: int | None = int(groups[-1].said) if groups else None
-    if every is None and len(words) <= LONGEST:
+    if every is None:
         others = [n for n in numbers if n is not meatless and not is_past(words, n.start)]
         every = next((int(n.value) for n in others if _is_covers(words, n, before, in_focus=in_focus)), None)
     return Covers(every, int(meatless.value) if meatless else None)
