@@ -161,9 +161,13 @@ class Request:
     jarred_ago_min: float | None = _help("how long ago they came out of the canner [min], where that was told")
     packing: tuple[str, ...] = _help("how food is packed into them, ids of data/lexicon/packing.toml", ())
     ahead: bool = _help("whether it is cooked part of the way ahead, and finished at service", False)
-    timer_action: str | None = _help("what is to be done about timers: set, left, extend, stop, stop_all")
+    timer_action: str | None = _help(
+        "what is to be done about timers: set, each, change, move, left, extend, stop, stop_all"
+    )
     timer_name: str = _help("what the cook calls the timer", "")
-    small_talk: str | None = _help("which smalltalk it is: trust, thanks, goodbye, who, hello, sigh, nod")
+    small_talk: str | None = _help(
+        "which smalltalk it is: trust, thanks, goodbye, who, hello, sigh, nod, insult, injection"
+    )
     nearest: tuple[str, ...] = _help("explanations that sound most like a why that names none", ())
     forms: tuple[str, ...] = _help("forms of the question, ids of data/lexicon/forms.toml, the first counts most", ())
     elapsed_min: float | None = _help("how long it has been cooking already [min]")

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from spacy.tokens import Doc
 
 from assistant import drill
-from assistant.dialogue import moves, whereabouts
+from assistant.dialogue import moves, talk, whereabouts
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.moves import Move
 from assistant.dialogue.thread import in_context
@@ -69,11 +69,12 @@ class Heard:
 def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
     """Hear an utterance, and nothing of it twice. A recipe that was pasted is not listened to for danger."""
     utterance = whole = listen(text, spoken_in(memory), memory.asked)
-    left = after_taking_back(text)
+    meant = talk.without_acknowledgement(text)
+    left = after_taking_back(meant)
     if left != text and not whole.hearing.request.recipe:
         # what is taken back is no question any more; danger is heard in all that was said
         utterance = listen(left, spoken_in(memory), memory.asked)
-    said = moves.words(text)
+    said = moves.words(meant)
     plain = plainly(utterance, memory)
     return Heard(
         text=text,
@@ -81,7 +82,7 @@ def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
         hearing=taken_up(plain, memory),
         listened=danger.listen(whole.doc, memory.scene),
         move=moves.heard(said),
-        drill=drill.wanted(text),
+        drill=drill.wanted(meant),
         answers_drill=answers_drill(text, memory),
         back_to_recipe=moves.back_to_recipe(said),
         depth=depth,
@@ -109,10 +110,12 @@ def plainly(utterance: Utterance, memory: Memory) -> Utterance:
     """
     if memory.request is None:
         return utterance
-    for cut in (leaning.without_why(utterance.text), leaning.without_thanks(utterance.text)):
+    thanked = leaning.without_thanks(utterance.text)
+    for cut in (leaning.without_why(utterance.text), thanked):
         if cut != utterance.text:
             plain = listen(cut, spoken_in(memory), memory.asked)
-            if taken_up(plain, memory).elliptical:
+            asks = cut == thanked and plain.hearing.request.topic not in marked("of_nothing")
+            if asks or taken_up(plain, memory).elliptical:
                 return plain
     return utterance
 

@@ -13,6 +13,20 @@ from rules.said import Measure, elevation
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Step:
+    """A question that was put, as it was remembered and answered.
+
+    request: as said, with the place where it was asked; kitchen: that was known after it
+    danger: the hazard that it was refused for; subject: what of safety its answer was about, where that decided it
+    """
+
+    request: Request
+    kitchen: Kitchen = Kitchen()
+    danger: str | None = None
+    subject: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Memory:
     """The state of one conversation.
 
@@ -26,6 +40,8 @@ class Memory:
     places: the places that were spoken of, the one that is talked of last
     drill: the set of questions under way, or the last one
     scene: foods, acts, people and circumstances that bear on safety, and what was warned of last
+    past: the questions of the conversation, the first and the latest few, oldest first
+    missed: how many utterances in a row were not followed
     """
 
     request: Request | None = None
@@ -38,6 +54,8 @@ class Memory:
     places: tuple[Whereabouts, ...] = ()
     drill: Sitting | None = None
     scene: Scene = Scene()
+    past: tuple[Step, ...] = ()
+    missed: int = 0
 
 
 def without_place(memory: Memory) -> Memory:
@@ -50,6 +68,7 @@ def without_place(memory: Memory) -> Memory:
         menu=_placeless(memory.menu),
         earlier=tuple(filter(None, map(_placeless, memory.earlier))),
         kitchen=Kitchen(units=memory.kitchen.units),
+        past=(),
         places=(),
     )
 

@@ -32,7 +32,10 @@ TO_DO = (
     "soaked",
 )
 MOST_DISHES = 8
-TIMER, TROUBLE, WHY, ACTIONS = "timer", "troubleshoot", "why", ("set", "left", "extend", "stop")
+# behind these a dish alone asks after its timer
+ASKING_AFTER = ("left", "extend")
+TIMER, TROUBLE, WHY = "timer", "troubleshoot", "why"
+ACTIONS = ("set", "change", "move", "left", "extend", "stop")
 AFTER, MADE, ANOTHER = (cues("timers", name) for name in ("after", "made", "another"))
 SHORT = 6
 ORDER, VOLUMES = "order", ("l", "qt", "gal")
@@ -89,11 +92,11 @@ def main_of(question: Request, heard: Hearing, memory: Memory) -> Request:
     A dish that was talked of before is gone on with as it was asked about.
     """
     now = heard.request
+    named = next((q for q in reversed(memory.earlier) if q.dish == now.dish), None)
+    if named and now.dish != question.dish and (heard.elliptical or now.topic == named.topic):
+        return moved(named, question)
     if not heard.elliptical:
         return question
-    named = next((q for q in reversed(memory.earlier) if q.dish == now.dish), None)
-    if named and now.dish != question.dish:
-        return moved(named, question)
     other_way = now.method not in (None, question.method) or any(u.kind == "detail" for u in now.unused)
     elsewhere = now.elevation_m is not None and question.subject in BESIDE
     main = main_question(question, memory.earlier) if other_way or elsewhere else question
@@ -124,7 +127,7 @@ def in_context(heard: Hearing, last: Request | None, before: Request | None = No
     hot = now.topic == "temperature" or (now.topic in marked("hot") and "how_hot" in now.forms)
     if hot and now.dish is None and now.method is None and ground.topic == SUGAR:
         return replace(heard.about(SUGAR, subject=heard.subject_for(SUGAR) or ground.subject), elliptical=False)
-    running = last.topic == "timer" and last.timer_action not in (None, "set")
+    running = last.topic == TIMER and last.timer_action in ASKING_AFTER
     if running and heard.elliptical and now.dish and not now.method:
         return heard.about("timer")
     no_timer = now.topic == "timer" and last.topic != "timer" and not heard.timers.spoken
@@ -183,6 +186,12 @@ def kept_in_place(question: Request, last: Request | Whereabouts | None) -> Requ
         return question
     place: dict[str, Any] = {slot: getattr(last, slot, ()) for slot in PLACE_SLOTS}
     return replace(question, **place, unused=tuple(u for u in question.unused if u.kind != "elevation"))
+
+
+def talked_of(memory: Memory) -> Request | None:
+    """The last question that was no word by the way."""
+    last = memory.request
+    return memory.before if last and memory.before and last.topic in marked("by_the_way") else last
 
 
 def _with(earlier: tuple[Request, ...], question: Request) -> tuple[Request, ...]:

@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from functools import partial
+from functools import partial, reduce
 
 from assistant import drill
-from assistant.dialogue import made, menu, moves, whereabouts
+from assistant.dialogue import history, made, menu, misses, moves, talk, whereabouts
 from assistant.dialogue.heard import Heard, hear
 from assistant.dialogue.made import BRIEFEST, answer_again, ask, refused, said
 from assistant.dialogue.memory import Memory, learn_kitchen
+from assistant.dialogue.recalled import recalled
 from assistant.dialogue.several import OUTSIDE, several
 from assistant.dialogue.thread import after, question_of
+from assistant.dialogue.timing import timed
 from assistant.reading.tokens import norms
 from assistant.understanding import leaning
 from assistant.understanding.awaited import choice
@@ -38,11 +40,13 @@ class Turn:
     """reply: to the utterance; memory: what is remembered after it
 
     aside: whether the reply leaves the awaited piece awaited, so that it is asked for again after it
+    timers: what the utterance asked to be done about timers, where that is more than the question that is remembered
     """
 
     reply: WorkedOut
     memory: Memory
     aside: bool = False
+    timers: tuple[Request, ...] = ()
 
     @property
     def answer(self) -> Answer:
@@ -64,8 +68,10 @@ def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
     hazard, now = heard.listened.hazard, replace(memory, scene=heard.listened.scene)
     if hazard is None or hazard.beside or heard.answers_drill:
         turn = untroubled(heard, now)
-        return replace(turn, memory=memory) if turn.aside else placed(turn, heard)
-    return placed(warned(heard, now, hazard), heard)
+        turn = replace(turn, memory=replace(memory, missed=turn.memory.missed)) if turn.aside else placed(turn, heard)
+    else:
+        turn = placed(warned(heard, replace(now, missed=0), hazard), heard)
+    return replace(turn, memory=history.kept(memory, turn.memory, turn.reply.request))
 
 
 def placed(turn: Turn, heard: Heard) -> Turn:
@@ -119,9 +125,9 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
     turn = drilled(heard, memory)
     if turn:
         return turn
-    turn = chosen(heard, memory)
+    turn = talked(heard, memory) or chosen(heard, memory)
     if turn:
-        return turn
+        return replace(turn, memory=replace(turn.memory, missed=0))
     turn = (
         planned(heard, memory)
         or aside(heard, memory)
@@ -129,6 +135,7 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
         or answered_apart(heard, memory)
         or answered(heard, memory)
     )
+    turn = counted(heard, turn, memory)
     sitting = turn.memory.drill
     if sitting is None or sitting.over or turn.memory.asked:
         return turn
@@ -137,6 +144,30 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
 
 def _then_put(reply: WorkedOut, sitting: drill.Sitting, text: str, memory: Memory) -> Answer:
     return followed_by(reply.answer, reply.answer, said(text, drill.put(sitting), memory).answer)
+
+
+def talked(heard: Heard, memory: Memory) -> Turn | None:
+    """Take an utterance about the talk itself, or about timers amidst it; None for any other."""
+    kind = talk.heckle(heard.text) or talk.acknowledged(heard.text, awaiting=memory.asked is not None)
+    if kind and not heard.answers_drill:
+        request = Request(text=heard.text, topic="smalltalk", small_talk=kind, units=memory.kitchen.units)
+        return Turn(work_out(request), memory)
+    done = timed(heard, memory)
+    if done:
+        return Turn(done.reply, done.memory, timers=done.timers)
+    found = recalled(heard, memory)
+    if found is None:
+        return None
+    reply, left = found
+    return Turn(reply, left, aside=memory.asked is not None and left == memory)
+
+
+def counted(heard: Heard, turn: Turn, memory: Memory) -> Turn:
+    """The turn with how many in a row were not followed; at the second what can be asked is offered instead."""
+    missed = memory.missed + 1 if misses.is_missed(turn.reply.request) and not heard.move else 0
+    if missed < misses.MOST_MISSES:
+        return replace(turn, memory=replace(turn.memory, missed=missed))
+    return replace(turn, reply=misses.offer(heard.text, memory), memory=replace(turn.memory, missed=0))
 
 
 def drilled(heard: Heard, memory: Memory) -> Turn | None:
@@ -218,7 +249,8 @@ def answered_apart(heard: Heard, memory: Memory) -> Turn | None:
     found = several(heard, memory)
     if found is None:
         return None
-    return Turn(found.reply, replace(after(found.question, memory), asked=found.missing))
+    earlier = reduce(lambda left, question: after(question, left), found.others, memory).earlier
+    return Turn(found.reply, replace(after(found.question, replace(memory, earlier=earlier)), asked=found.missing))
 
 
 def answered(heard: Heard, memory: Memory) -> Turn:
@@ -275,9 +307,11 @@ def learnt(now: Request, question: Request, memory: Memory) -> Kitchen:
     return memory.kitchen
 
 
-def timers_asked(turn: Turn) -> Request | None:
+def timers_asked(turn: Turn) -> tuple[Request, ...]:
     """What an utterance asked to be done about timers, once all that takes is known; said again, how long is left."""
     asked, request = turn.reply.request, turn.memory.request
+    if turn.timers:
+        return turn.timers
     if request is None or turn.reply.missing or not asked.topic == request.topic == "timer":
-        return None
-    return request if asked.text == request.text else replace(request, timer_action="left", timer_name="")
+        return ()
+    return (request if asked.text == request.text else replace(request, timer_action="left", timer_name=""),)

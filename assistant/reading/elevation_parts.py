@@ -55,7 +55,13 @@ def told(words: Sequence[str], mentions: Sequence[Elevation], measures: Sequence
     """The mentions, each with its part."""
     timed = [m for m in measures if m.kind == "time"]
     parts = [with_role(words, mentions, i, timed) for i in range(len(mentions))]
-    return tuple(settle(words, parts, measures))
+    return tuple(settle(words, with_same_part(parts), measures))
+
+
+def with_same_part(parts: Sequence[Elevation]) -> list[Elevation]:
+    """The mentions; a place that was left, named once more, is where the baseline was: from Pune; in Pune it took."""
+    left = {one.place for one in parts if one.place and one.role == "from" and one.sure}
+    return [replace(one, role="from", sure=True) if one.place in left and not one.sure else one for one in parts]
 
 
 def with_role(words: Sequence[str], mentions: Sequence[Elevation], i: int, times: Sequence[Measure]) -> Elevation:

@@ -10,6 +10,7 @@ from assistant.reading.elevation_mentions import METRIC_BARE
 from assistant.reading.reader import hear
 from assistant.reading.spans import Elevation
 from assistant.reading.units import to_si
+from assistant.understanding.cue_words import cues, said
 from assistant.understanding.request import TROUBLE, WHY, Hearing
 from rules.baking import styles
 from rules.catalogue import marked, topics
@@ -56,6 +57,11 @@ SLOTS_OF_A_DISH = (
     "stuffed",
     "precooked",
 )
+
+
+TIME, TIME_SAID = "time", cues("turning", "time_said")
+# figures that may be minutes
+SHORTEST_MIN, LONGEST_MIN = 1, 240
 # what is not so unless it was said
 NOT_UNLESS_SAID = ("frozen", "ahead", "stuffed", "precooked")
 
@@ -85,6 +91,8 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
         stated["subject"] = heard.subject_for(stated["topic"]) or named or kept
         if previous.portions and heard.plain and now.portions is None and heard.plain >= 1:
             now = replace(now, portions=int(heard.plain))
+        told_min = _time_told(previous, heard, stated["topic"])
+        now = replace(now, time_min=told_min) if told_min else now
         setting = None if now.temperature_c or now.dish or previous.portions else _setting(previous, heard.plain)
         now = replace(now, temperature_c=setting) if setting else now
         stated["nearest"] = now.nearest or previous.nearest
@@ -111,6 +119,15 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
     if eaters and (previous.topic in marked("giving") or now.dish in (None, previous.dish)):
         stated.setdefault("portions", eaters)
     return replace(now, **(_place(previous, now, goes_on) | stated))
+
+
+def _time_told(previous: Request, heard: Hearing, topic: str) -> float | None:
+    """A bare figure beside another dish as the time that somebody gives it [min]: penne 11; lentils, book says 20."""
+    now, figure = heard.request, heard.plain
+    if topic != TIME or figure is None or now.dish is None or now.time_min is not None or now.portions or now.count:
+        return None
+    told = previous.time_min is not None or said(now.text.casefold().split(), TIME_SAID)
+    return figure if told and SHORTEST_MIN <= figure <= LONGEST_MIN and now.quantity is None else None
 
 
 def is_unsaid(now: Request, slot: str) -> bool:
@@ -212,11 +229,14 @@ def _dish(previous: Request, now: Request) -> dict[str, Any]:
 
 def _place(previous: Request, now: Request, goes_on: bool) -> dict[str, Any]:
     """The elevation said before, unless a new one is; the baseline stays with the question it belongs to."""
-    said = now.elevation_m is not None or now.pressure_pa is not None
+    told = now.elevation_m is not None or now.pressure_pa is not None
     doubted = any(u.kind == "elevation" for u in now.unused) and now.elevation_m is None
-    place = {} if said or doubted else {slot: getattr(previous, slot) for slot in PLACE_SLOTS}
+    place = {} if told or doubted else {slot: getattr(previous, slot) for slot in PLACE_SLOTS}
     doubts = tuple(u for u in previous.unused if u.kind == "elevation")
-    if not said and not doubted and previous.elevation_m is None and doubts:
+    if place and not goes_on:
+        # what was asked of two places is asked of one again
+        place["elevations_m"] = ()
+    if not told and not doubted and previous.elevation_m is None and doubts:
         place["unused"] = (*doubts, *now.unused)
     own_time = previous.time_min is not None and now.dish not in (None, previous.dish)
     same = goes_on or (now.topic == previous.topic and now.topic != WHY)

@@ -7,8 +7,10 @@ from dataclasses import replace
 
 from spacy.tokens import Doc
 
+from assistant.reading.tokens import norms
 from assistant.understanding.complaints import complains
-from assistant.understanding.leaning import CHANGES, PLACES
+from assistant.understanding.cue_words import cues, said
+from assistant.understanding.leaning import ASKING_FORMS, CHANGES, PLACES
 from assistant.understanding.request import TIMER, WHY, Hearing
 from assistant.understanding.unclaimed import LEANING
 from assistant.understanding.utterance import Utterance, listen
@@ -30,6 +32,7 @@ KITCHEN_SIGNS = frozenset(
     ("kitchen_word", "method", "ingredient", "equipment", "temperature", "baking", "cooker", "time", "more", "changes",
      "enough", "how_long", "how_hot", "how_much", "remaining", "done", "degree")
 )  # fmt: skip
+PUT_IN = cues("turning", "put_in")
 BAKE, FLOURED = "bake_adjust", "floured"
 
 
@@ -37,6 +40,8 @@ def in_full(utterance: Utterance, hearing: Hearing, last: Request | None, kitche
     """What an utterance asks with the dish of the question before in its place; as it is where it leaves none out."""
     if last is None:
         return hearing
+    if last.dish and is_put_in(utterance.doc, hearing, last):
+        return helped(utterance, hearing, last, kitchen) or hearing
     of_the_bake = last.topic == BAKE and hearing.subject_for(BAKE)
     if not of_the_bake and is_thing_alone(utterance.doc, hearing):
         return helped(utterance, hearing, last, kitchen) or replace(hearing, elliptical=False)
@@ -50,6 +55,13 @@ def in_full(utterance: Utterance, hearing: Hearing, last: Request | None, kitche
         heard.request, text=hearing.request.text, dish=last.dish, dish_class=last.dish_class, method=method
     )
     return replace(heard, request=request, elliptical=False, of_dish=True)
+
+
+def is_put_in(doc: Doc, hearing: Hearing, last: Request) -> bool:
+    """Whether what is named goes into the dish that is talked of: I put a can of tomatoes in at the start."""
+    now, words = hearing.request, norms(doc)
+    named = now.dish not in (None, last.dish) or any(f.kind == "ingredient" for f in doc._.found)
+    return named and said(words, PUT_IN) and ASKING_FORMS.isdisjoint(now.forms) and not now.recipe
 
 
 def is_thing_alone(doc: Doc, hearing: Hearing) -> bool:
@@ -83,8 +95,9 @@ def helped(utterance: Utterance, hearing: Hearing, last: Request, kitchen: Kitch
     ingredient = any(f.kind == "ingredient" for f in utterance.doc._.found)
     carriers = (MATTERS, *HELPS) if ingredient else HELPS
     without = listen(MATTERS.format("it", behind), kitchen).hearing.subject_for(WHY)
-    for carrier in carriers:
-        whole = listen(carrier.format(_thing(utterance.doc), behind), kitchen).hearing
+    thing = hearing.request.dish if is_put_in(utterance.doc, hearing, last) and hearing.request.dish else None
+    for carrier in (MATTERS, *HELPS) if thing else carriers:
+        whole = listen(carrier.format(thing or _thing(utterance.doc), behind), kitchen).hearing
         told = whole.subject_for(WHY)
         if told not in (None, GENERAL, without):
             return replace(whole.about(WHY, subject=told, **slots), elliptical=False, of_dish=True)

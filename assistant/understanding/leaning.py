@@ -32,7 +32,7 @@ BAKE, LONGEST_PLACE, LONGEST_TURN = "bake_adjust", 9, 28
 UNITS_OF_HEIGHT = frozenset(("feet", "ft", "metres", "meters", "m"))
 WATERS = ("drinking_water",)
 CHANGED, BASELINE, LOWEST = (cues("turning", name) for name in ("changed", "baseline", "lowest"))
-THANKS_AHEAD = re.compile(cues("turning", "thanks_ahead")[0], re.IGNORECASE)
+THANKS_AHEAD = tuple(re.compile(pattern, re.IGNORECASE) for pattern in cues("turning", "thanks_ahead"))
 WHY_BEHIND = re.compile(cues("turning", "why_behind")[0], re.IGNORECASE)
 CANNING, TIME, PRESSURE, WHICH = "preserve", "time", "pressure_cook", "which"
 # subjects that are asked about beside how a dish is cooked
@@ -214,7 +214,7 @@ def is_turn(doc: Doc, words: Sequence[str], hearing: Hearing, last: Request) -> 
         return False
     strong, weak = said(words, TURNS), said(words[:3], WEAK_TURNS) or said(words, WHAT_OF)
     elsewhere = moves and is_elsewhere(words, request)
-    if righted(doc, words, request):
+    if righted(doc, words, request, last):
         return True
     if (
         request.topic == TROUBLE
@@ -286,13 +286,15 @@ def of_the_bake(hearing: Hearing, words: Sequence[str], last: Request) -> bool:
     return last.topic == BAKE and short and unheard and hearing.subject_for(BAKE) is not None
 
 
-def righted(doc: Doc, words: Sequence[str], request: Request) -> bool:
+def righted(doc: Doc, words: Sequence[str], request: Request, last: Request) -> bool:
     """Whether something is put right, and nothing asked: no mate, that was the dough; sorry, I meant the Pyrenees."""
     opens = said(words[:2], RIGHTED)
     of_units = request.elevation_m is not None and not UNITS_OF_HEIGHT.isdisjoint(words)
     fault = request.topic == TROUBLE and (request.subject or complains(doc)) and not of_units
     asks = kitchen_told.asks(doc) or not ASKING_FORMS.isdisjoint(request.forms)
-    return opens and not fault and not asks
+    # many say is for it is: sorry not potato, is beans that I make
+    other_dish = request.dish not in (None, last.dish) and set(request.forms) <= {"is_ok"} and "?" not in words
+    return opens and not fault and (other_dish or not asks)
 
 
 def without_thanks(text: str) -> str:
@@ -301,7 +303,10 @@ def without_thanks(text: str) -> str:
     >>> without_thanks("thanks, and dried?"), without_thanks("thanks")
     ('and dried?', 'thanks')
     """
-    return THANKS_AHEAD.sub("", text).strip() or text
+    left = text
+    for pattern in THANKS_AHEAD:
+        left = pattern.sub("", left).strip() or left
+    return left
 
 
 def without_why(text: str) -> str:

@@ -82,7 +82,7 @@ def test_the_files_for_rasa_are_those_of_the_catalogue() -> None:
 def test_the_domain_has_an_intent_a_topic_and_our_slots() -> None:
     """Every topic can be routed, and every slot kept."""
     made = domain.domain()
-    assert set(made["intents"]) == {*topics(), "nlu_fallback"}
+    assert set(made["intents"]) == {*topics(), "nlu_fallback", "EXTERNAL_timer_up"}
     assert set(made["slots"]) == set(NAMES)
     assert not any(slot["influence_conversation"] for slot in made["slots"].values())
 
