@@ -33,6 +33,7 @@ class Memory:
     request: the question so far, as it was said; nothing in it is taken from the kitchen
     before: the question before a why, a timer or a word about the kitchen, to go back to; None after any other
     recipe: the last question that came with a recipe, to come back to after other questions
+    menu: the plan of the service that is talked of, of one dish or of several
     earlier: the last question about each dish that was talked of, the latest last
     asked: the piece that was asked for last, a word of rules.model.MISSING_WORDS; None where nothing is awaited
     kitchen: what is taken for granted, from the store or said in this conversation
@@ -46,6 +47,7 @@ class Memory:
     request: Request | None = None
     before: Request | None = None
     recipe: Request | None = None
+    menu: Request | None = None
     earlier: tuple[Request, ...] = ()
     asked: str | None = None
     kitchen: Kitchen = Kitchen()
@@ -63,6 +65,7 @@ def without_place(memory: Memory) -> Memory:
         request=_placeless(memory.request),
         before=_placeless(memory.before),
         recipe=_placeless(memory.recipe),
+        menu=_placeless(memory.menu),
         earlier=tuple(filter(None, map(_placeless, memory.earlier))),
         kitchen=Kitchen(units=memory.kitchen.units),
         past=(),

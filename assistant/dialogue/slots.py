@@ -18,6 +18,7 @@ KINDS: dict[str, Any] = {
     "request": Request,
     "before": Request,
     "recipe": Request,
+    "menu": Request,
     "earlier": tuple[Request, ...],
     "kitchen": Kitchen,
     "places": tuple[Whereabouts, ...],

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import Any
 
+from assistant.dialogue import plans
 from assistant.dialogue.memory import Memory, moved
 from assistant.dialogue.moves import words as words_of
 from assistant.dialogue.whereabouts import Whereabouts
@@ -174,7 +175,8 @@ def after(question: Request, memory: Memory) -> Memory:
         before = memory.before if memory.request and memory.request.topic in by_the_way else memory.request
     recipe = question if question.topic == "convert_recipe" and question.recipe else memory.recipe
     placed = kept_in_place(question, memory.request)
-    return replace(memory, request=question, before=before, recipe=recipe, earlier=_with(memory.earlier, placed))
+    earlier, menu = _with(memory.earlier, placed), plans.kept(placed, memory.menu)
+    return replace(memory, request=question, before=before, recipe=recipe, menu=menu, earlier=earlier)
 
 
 def kept_in_place(question: Request, last: Request | Whereabouts | None) -> Request:
@@ -194,6 +196,8 @@ def talked_of(memory: Memory) -> Request | None:
 
 def _with(earlier: tuple[Request, ...], question: Request) -> tuple[Request, ...]:
     """The last questions about each dish, with one more; only the latest few are kept."""
+    if question.menu:
+        return plans.with_dishes_of(earlier, question)
     if question.dish is None or question.topic in marked("by_the_way"):
         return earlier
     others = tuple(one for one in earlier if one.dish != question.dish)

@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from functools import partial, reduce
 
 from assistant import drill
-from assistant.dialogue import history, made, misses, moves, talk, whereabouts
+from assistant.dialogue import history, made, menu, misses, moves, talk, whereabouts
 from assistant.dialogue.heard import Heard, hear
 from assistant.dialogue.made import BRIEFEST, answer_again, ask, refused, said
 from assistant.dialogue.memory import Memory, learn_kitchen
@@ -94,7 +94,22 @@ def warned(heard: Heard, memory: Memory, hazard: Hazard) -> Turn:
         unused = tuple(u for u in request.unused if u.kind != "explanation")
         request = replace(request, danger=hazard.id, dangers_too=others, unused=unused)
     kept = memory if hearing.passing else after(question, memory)
-    return Turn(work_out(request), replace(kept, asked=None))
+    return with_list(heard, Turn(work_out(request), replace(kept, asked=None)), memory)
+
+
+def with_list(heard: Heard, turn: Turn, before: Memory) -> Turn:
+    """A verdict on an utterance of a menu, with the list after it; each dish in that is cooked as is safe."""
+    done = menu.after_verdict(heard, before)
+    if done is None:
+        return turn
+    now = replace(turn.memory, menu=done.plan)
+    if done.reply.missing:
+        return replace(turn, memory=now)
+    return Turn(replace(turn.reply, word=partial(_one_after_the_other, turn.reply, done.reply)), now)
+
+
+def _one_after_the_other(first: WorkedOut, second: WorkedOut) -> Answer:
+    return followed_by(first.answer, first.answer, second.answer)
 
 
 def followed_by(answer: Answer, first: Answer, second: Answer) -> Answer:
@@ -113,7 +128,13 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
     turn = talked(heard, memory) or chosen(heard, memory)
     if turn:
         return replace(turn, memory=replace(turn.memory, missed=0))
-    turn = aside(heard, memory) or moved(heard, memory) or answered_apart(heard, memory) or answered(heard, memory)
+    turn = (
+        planned(heard, memory)
+        or aside(heard, memory)
+        or moved(heard, memory)
+        or answered_apart(heard, memory)
+        or answered(heard, memory)
+    )
     turn = counted(heard, turn, memory)
     sitting = turn.memory.drill
     if sitting is None or sitting.over or turn.memory.asked:
@@ -161,6 +182,17 @@ def drilled(heard: Heard, memory: Memory) -> Turn | None:
     else:
         return None
     return Turn(said(heard.text, told, memory), replace(memory, asked=None, drill=sitting))
+
+
+def planned(heard: Heard, memory: Memory) -> Turn | None:
+    """Begin a menu, change the plan of the service, or tell it; None for an utterance that does nothing of it."""
+    done = menu.talked_of(heard, memory)
+    if done is None:
+        return None
+    asked = next(iter(done.reply.missing), None)
+    question = done.plan if done.is_question else done.reply.request
+    after_it = replace(after(question, memory), asked=asked, kitchen=learnt(heard.hearing.request, question, memory))
+    return Turn(done.reply, replace(after_it, menu=memory.menu if asked and memory.menu else done.plan))
 
 
 def moved(heard: Heard, memory: Memory) -> Turn | None:
