@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import Any
 
+from assistant.dialogue.workbench import RecipeTalk, Run
 from assistant.drill import Sitting
 from assistant.understanding.scene import Scene
 from rules.model import PLACE_SLOTS, Kitchen, Request
@@ -22,6 +23,8 @@ class Memory:
     asked: the piece that was asked for last, a word of rules.model.MISSING_WORDS; None where nothing is awaited
     kitchen: what is taken for granted, from the store or said in this conversation
     drill: the set of questions under way, or the last one
+    talk: the recipe that is told or worked on line by line
+    run: the batches of a recipe that are talked of
     scene: foods, acts, people and circumstances that bear on safety, and what was warned of last
     """
 
@@ -32,6 +35,8 @@ class Memory:
     asked: str | None = None
     kitchen: Kitchen = Kitchen()
     drill: Sitting | None = None
+    talk: RecipeTalk | None = None
+    run: Run | None = None
     scene: Scene = Scene()
 
 

@@ -7,6 +7,7 @@ from functools import cache
 from typing import Any
 
 from assistant.dialogue.memory import Memory
+from assistant.dialogue.workbench import RecipeTalk, Run
 from assistant.drill import Sitting
 from assistant.errors import AssistantError
 from assistant.understanding.scene import Scene
@@ -20,6 +21,8 @@ KINDS: dict[str, Any] = {
     "earlier": tuple[Request, ...],
     "kitchen": Kitchen,
     "drill": Sitting,
+    "talk": RecipeTalk,
+    "run": Run,
     "scene": Scene,
 }
 # what the memory is read from

@@ -7,6 +7,7 @@ from functools import partial
 
 from assistant import drill
 from assistant.dialogue import made, moves
+from assistant.dialogue.gathering import gathered
 from assistant.dialogue.heard import Heard, hear
 from assistant.dialogue.made import BRIEFEST, answer_again, ask, refused, said
 from assistant.dialogue.memory import Memory, learn_kitchen
@@ -99,6 +100,9 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
     turn = chosen(heard, memory)
     if turn:
         return turn
+    taken = gathered(heard, memory)
+    if taken:
+        return Turn(*taken)
     turn = aside(heard, memory) or moved(heard, memory) or answered_apart(heard, memory) or answered(heard, memory)
     sitting = turn.memory.drill
     if sitting is None or sitting.over or turn.memory.asked:
