@@ -11,6 +11,7 @@ from assistant.dialogue.moves import words as words_of
 from assistant.dialogue.thread import after
 from assistant.dialogue.workbench import RecipeTalk
 from assistant.errors import AssistantError
+from assistant.recipes.amended import amended, with_line
 from assistant.recipes.dictated import Dictated, added, as_title, dictated, ends_it, listed
 from assistant.recipes.sheet import Sheet, sheet_of
 from assistant.understanding.conversation import merge, settle_in
@@ -19,12 +20,14 @@ from assistant.understanding.request import Hearing
 from assistant.understanding.utterance import listen
 from assistant.worked_out import WorkedOut, work_out
 from rules.model import PLACE_SLOTS, Request
-from rules.said import sentences
+from rules.said import Words, sentences, yes
 
 say = sentences("dialogue/gathering")
 CONVERT, RECIPE = "convert_recipe", "recipe"
 # told at once, so many ingredients are a recipe and are not waited with
 A_RECIPE = 4
+# told behind a conversion, so many are a recipe of their own
+A_NEW_ONE = 3
 Taken = tuple[WorkedOut, Memory]
 
 
@@ -37,10 +40,10 @@ def gathered(heard: Heard, memory: Memory) -> Taken | None:
     if talk and talk.open:
         return _going_on(heard, memory, talk, said)
     told = dictated(heard.text)
-    begins = said_among(said.split(), listed("begins"))
+    begins = "\n" not in heard.text and said_among(said.split(), listed("begins"))
     if begins or memory.asked == RECIPE:
         return _begun(heard, memory, told, begins=begins)
-    if told.has_lines and not told.around and in_hand(memory) and not heard.hearing.request.recipe:
+    if told.has_lines and in_hand(memory) and is_addition(heard, memory, told, said):
         return _further(heard, memory, told)
     return _unasked(heard, memory, told)
 
@@ -66,6 +69,17 @@ def sheet_in_hand(memory: Memory) -> Sheet | None:
         return None
 
 
+def is_addition(heard: Heard, memory: Memory, told: Dictated, said: str) -> bool:
+    """Whether lines go on with the recipe that is talked of, and are no new one."""
+    if amended(sheet_in_hand(memory) or Sheet(), heard.text):
+        return False
+    left_out = bool(told.of("part")) or said_among(said.split(), listed("adds"))
+    few = len(told.of("ingredient")) < A_NEW_ONE and "\n" not in heard.text
+    steps_alone = not told.of("ingredient")
+    asks = bool(heard.hearing.request.forms) and "?" in heard.text
+    return not asks and (left_out or ((few or steps_alone) and not told.around))
+
+
 def _going_on(heard: Heard, memory: Memory, talk: RecipeTalk, said: str) -> Taken | None:
     """A turn while lines are awaited: the end, a title, further lines, how far it is; a question is left to others."""
     if said in listed("done"):
@@ -76,6 +90,11 @@ def _going_on(heard: Heard, memory: Memory, talk: RecipeTalk, said: str) -> Take
         return _so_far(heard.text, memory, talk, read=True), memory
     if heard.move:
         return None
+    amendment = amended(talk.sheet, heard.text)
+    if amendment:
+        told_so = say("put-right", line=amendment.line or amendment.was, out=yes(not amendment.line))
+        talk = replace(talk, sheet=with_line(talk.sheet, amendment))
+        return _told(heard.text, memory, talk, told_so), _keeping(memory, talk)
     told = dictated(heard.text)
     if told.has_lines or told.of("makes", "part", "heading"):
         return _with_lines(heard, memory, talk, told)
@@ -211,10 +230,15 @@ def _so_far(text: str, memory: Memory, talk: RecipeTalk, *, read: bool = False) 
     """How many lines there are; read out where that was asked."""
     count = talk.sheet.count
     if not read:
-        told = say("so-far", count=count, title=talk.sheet.title)
+        told = say("so-far", count=count) if count else say("titled", title=talk.sheet.title)
     else:
         lines = (talk.sheet.title, *(e.line for e in talk.sheet.ingredients), *(e.line for e in talk.sheet.steps))
         told = say("read-out", count=count, lines="; ".join(line.rstrip(".") for line in lines if line))
-    reply = made.said(text, told, memory, CONVERT)
+    return _told(text, memory, talk, told)
+
+
+def _told(text: str, memory: Memory, talk: RecipeTalk, headline: Words) -> WorkedOut:
+    """A sentence about the recipe so far, under the place it will be made at."""
+    reply = made.said(text, headline, memory, CONVERT)
     request = replace(settle_in(talk.question, memory.kitchen), text=text)
     return replace(reply, request=request, word=lambda: replace(reply.answer, request=request))

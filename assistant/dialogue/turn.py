@@ -7,10 +7,12 @@ from functools import partial
 
 from assistant import drill
 from assistant.dialogue import made, moves
+from assistant.dialogue.deeds import Deed
 from assistant.dialogue.gathering import gathered
 from assistant.dialogue.heard import Heard, hear
 from assistant.dialogue.made import BRIEFEST, answer_again, ask, refused, said
 from assistant.dialogue.memory import Memory, learn_kitchen
+from assistant.dialogue.recipe_talk import recipe_told
 from assistant.dialogue.several import OUTSIDE, several
 from assistant.dialogue.thread import after, question_of
 from assistant.reading.tokens import norms
@@ -38,12 +40,14 @@ KITCHEN_SIGNS = frozenset(
 class Turn:
     """reply: to the utterance; memory: what is remembered after it
 
+    deed: what is to be done beside, by whoever holds the conversation
     aside: whether the reply leaves the awaited piece awaited, so that it is asked for again after it
     """
 
     reply: WorkedOut
     memory: Memory
     aside: bool = False
+    deed: Deed | None = None
 
     @property
     def answer(self) -> Answer:
@@ -103,6 +107,9 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
     taken = gathered(heard, memory)
     if taken:
         return Turn(*taken)
+    told = recipe_told(heard, memory)
+    if told:
+        return Turn(told.reply, told.memory, deed=told.deed)
     turn = aside(heard, memory) or moved(heard, memory) or answered_apart(heard, memory) or answered(heard, memory)
     sitting = turn.memory.drill
     if sitting is None or sitting.over or turn.memory.asked:

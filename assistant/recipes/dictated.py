@@ -196,9 +196,12 @@ def is_step(low: str) -> bool:
     """
     if any(low.startswith(f"{word} ") for word in listed("asks")) or low.endswith("?"):
         return False
-    verb = re.match(rf"(?:then\s+|and\s+)*{any_of('steps', 'verbs')}", low) or _any(listed("step_words")).match(low)
+    verb = re.match(rf"(?:then\s+|and\s+)*{any_of('steps', 'verbs')}", low)
+    word = verb.group().split()[-1] if verb else ""
     figures = bool(_HEAT.search(low)) + bool(_TIME.search(low))
-    return bool(verb and (figures or len(low.split()) > 1)) or (figures > 0 and _is_bare_step(low))
+    plain = bool(verb) and word not in listed("no_step_alone") and len(low.split()) > 1
+    worked = figures > 0 and bool(verb or _any(listed("step_words")).match(low)) and word not in listed("no_step")
+    return plain or worked or (figures > 0 and _is_bare_step(low))
 
 
 def _is_bare_step(low: str) -> bool:
@@ -256,11 +259,18 @@ def added(sheet: Sheet, told: Dictated) -> Sheet:
             case "makes":
                 sheet = replace(sheet, makes=piece.text)
             case "ingredient":
-                sheet = replace(sheet, ingredients=(*sheet.ingredients, Entry(piece.text, sheet.part)))
+                line, part = _of_part(piece.text, sheet.part)
+                sheet = replace(sheet, ingredients=(*sheet.ingredients, Entry(line, part)))
             case "step":
                 part = sheet.part if sheet.part and sheet.part not in ("", *listed("top_parts")) else ""
                 sheet = replace(sheet, steps=(*sheet.steps, Entry(piece.text, part)))
     return sheet
+
+
+def _of_part(line: str, part: str) -> tuple[str, str]:
+    """An ingredient and the sub-recipe it is of, where its own line says so: 100 g sugar for the icing."""
+    found = re.search(rf",?\s+for (?:the )?(?P<part>{any_of('headings', 'parts')})$", line, re.I)
+    return (line[: found.start()], found["part"].lower()) if found else (line, part)
 
 
 def as_title(text: str) -> str:

@@ -31,8 +31,8 @@ class Sheet:
 
     @property
     def count(self) -> int:
-        """How many lines were told, the title and the yield among them."""
-        return len(self.ingredients) + len(self.steps) + bool(self.title) + bool(self.makes)
+        """How many lines were told, the yield among them; the title is none."""
+        return len(self.ingredients) + len(self.steps) + bool(self.makes)
 
     @property
     def text(self) -> str:
@@ -41,10 +41,12 @@ class Sheet:
         >>> Sheet(title="Rolls", ingredients=(Entry("500 g flour"),), steps=(Entry("Bake at 200 C."),)).text
         'Rolls\\n\\nIngredients\\n500 g flour\\n\\nMethod\\n1. Bake at 200 C.'
         """
-        head = [line for line in (self.title, self.makes) if line]
+        head = [self.title, *([self.makes] if self.makes else [])] if self.title else []
         steps = [replace(step, line=f"{i}. {step.line}") for i, step in enumerate(self.steps, 1)]
         blocks = ["\n".join(head)] if head else []
-        blocks += ["\n".join(("Ingredients", *_in_parts(self.ingredients)))] if self.ingredients else []
+        # without a title above it, what it makes would be taken for one
+        makes = (self.makes,) if self.makes and not self.title else ()
+        blocks += ["\n".join(("Ingredients", *makes, *_in_parts(self.ingredients)))] if self.ingredients else []
         blocks += ["\n".join(("Method", *_in_parts(steps)))] if steps else []
         blocks += ["\n".join(("Notes", *self.notes))] if self.notes else []
         return "\n\n".join(blocks)

@@ -1,5 +1,6 @@
 # A recipe that is told in pieces. $count is how many lines there are; $title the title where it alone was told.
 
+titled = { $title }: go on with its lines; say that's all when it is whole.
 ready = Go on, a line at a time; say that's all when it is whole.
 so-far =
     { $count ->
@@ -17,3 +18,8 @@ so-far =
 read-out = So far: { $lines }. Say that's all when it is whole.
 no-lines = There is no ingredient yet: tell me the first with its amount, or say never mind.
 dropped = All right, the recipe is dropped. What else?
+put-right =
+    { $out ->
+        [yes] Taken out: { $line }.
+       *[no] Put right: { $line }.
+    } Go on; say that's all when it is whole.
