@@ -12,6 +12,7 @@ from rasa_sdk.events import ActiveLoop, EventType, SlotSet
 from rasa_sdk.executor import CollectingDispatcher
 from rasa_sdk.interfaces import ActionExecutionRejection
 
+from assistant.dialogue.deeds import LogRun, WriteFile
 from assistant.dialogue.domain import FORM
 from assistant.dialogue.keeper import Keeper
 from assistant.dialogue.made import ask
@@ -19,11 +20,13 @@ from assistant.dialogue.memory import Memory
 from assistant.dialogue.slots import NAMES, PIECE, BadSlot, memory_of, shown, slots_of
 from assistant.dialogue.turn import Turn, take_turn, timers_asked
 from assistant.replies.contract import as_json
-from assistant.worked_out import told
+from assistant.replies.sentences import worded
+from assistant.worked_out import WorkedOut, told
 from rules.model import Answer
-from rules.said import sentences
+from rules.said import Words, listed, sentences
 
 say = sentences("dialogue/actions")
+of_batches = sentences("dialogue/batch_talk")
 Domain = Mapping[str, Any]
 
 
@@ -114,7 +117,7 @@ class ValidatePieceForm(FormValidationAction):
 
 def take(keeper: Keeper | None, tracker: Tracker, memory: Memory) -> Turn:
     """Take what the cook said last, and have kept what is to be kept of it."""
-    taken = take_turn(heard(tracker), memory)
+    taken = done(keeper, take_turn(heard(tracker), memory))
     if keeper:
         taken = kept(keeper, tracker.sender_id, taken)
         keeper.drilled(memory.drill, taken.memory.drill)
@@ -135,6 +138,34 @@ def ring(keeper: Keeper | None, dispatcher: CollectingDispatcher, tracker: Track
 def actions(keeper: Keeper | None = None) -> tuple[Action, ...]:
     """All of them, with what keeps timers and progress."""
     return ActionAnswer(keeper), ActionAskPiece(keeper), ValidatePieceForm(keeper)
+
+
+def done(keeper: Keeper | None, taken: Turn) -> Turn:
+    """The turn with what came of what it asks to be done beside: a file written, batches kept, or that they are not."""
+    match taken.deed:
+        case WriteFile():
+            text = keeper.wrote(taken.deed) if keeper else None
+            return replace(taken, reply=_instead(taken, text)) if text else taken
+        case LogRun():
+            run = keeper.logged(taken.deed) if keeper else None
+            if run is None:
+                return replace(taken, reply=_and_also(taken, of_batches("not-logged")))
+            memory = replace(taken.memory, run=replace(run, suggested=taken.deed.run.suggested))
+            numbers = listed([str(batch.id) for batch in run.batches])
+            also = of_batches("logged", batches=numbers)
+            return replace(taken, reply=_and_also(taken, also), memory=memory)
+    return taken
+
+
+def _instead(taken: Turn, text: str) -> WorkedOut:
+    answer = replace(taken.reply.answer, headline=text, text=text, spoken=text)
+    return replace(taken.reply, word=lambda: answer)
+
+
+def _and_also(taken: Turn, words: Words) -> WorkedOut:
+    answer = taken.reply.answer
+    answer = replace(answer, text=f"{answer.text}\n\n{worded(words, answer.request.units)}")
+    return replace(taken.reply, word=lambda: answer)
 
 
 def kept(keeper: Keeper, conversation: str, taken: Turn) -> Turn:

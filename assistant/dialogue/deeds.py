@@ -9,6 +9,8 @@ from pathlib import Path
 
 from assistant.dialogue.workbench import Run
 
+# the note of a batch that was taken back
+GONE = "\0gone"
 LONGEST_NAME, MOST_COPIES = 60, 1000
 
 

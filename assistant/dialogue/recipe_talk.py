@@ -31,8 +31,10 @@ say = sentences("dialogue/recipe_talk")
 FACTORS = {"whole": 1.0, "half": 0.5, "double": 2.0, "triple": 3.0}
 # topics that words about a recipe are taken for, where the recipe is in hand
 LOOSE = ("set_kitchen", "smalltalk", "out_of_scope", CONVERT, "order", "portions", "help", "bake_adjust", "time", "why")
-_COUNT = re.compile(r"\b(\d{1,4})\b(?!\s*(?:ft|feet|foot|m|metres?|meters?|min|mins|minutes|hours?|g|kg|ml|l|f|c|oz|lb|cups?)\b)(?![,.]\d)")
-_FOR = re.compile(r"\bfor (\d{1,4})\b(?!\s*(?:ft|feet|foot|m|metres?|meters?|min|mins|minutes|hours?|g|kg|f|c)\b)(?![,.]\d)")
+# a number that counts pieces or people, and is no measure
+_MEASURED = r"(?:ft|feet|foot|m|metres?|meters?|min|mins|minutes|hours?|g|kg|ml|l|f|c|oz|lb|cups?)"
+_COUNT = re.compile(rf"\b(\d{{1,4}})\b(?!\s*{_MEASURED}\b)(?![,.]\d)")
+_FOR = re.compile(rf"\bfor (\d{{1,4}})\b(?!\s*{_MEASURED}\b)(?![,.]\d)")
 LONGEST, SHORT = 24, 8
 
 
@@ -100,8 +102,8 @@ def _noted(reply: WorkedOut, note: Words) -> WorkedOut:
 
     def word() -> Answer:
         answer, told = reply.answer, worded(note, reply.request.units)
-        first = {name: f"{told} {getattr(answer, name)}" for name in ("headline", "text", "spoken")}
-        return replace(answer, **first)
+        headline, text, spoken = (f"{told} {words}" for words in (answer.headline, answer.text, answer.spoken))
+        return replace(answer, headline=headline, text=text, spoken=spoken)
 
     return replace(reply, word=word)
 
@@ -134,7 +136,7 @@ def rescaled(said: Said) -> Told | None:
     if move:
         return _by(said, move.factor) if move.id == "scale" else None
     loose = now.topic in LOOSE and (now.dish in (None, said.question.dish) or said.has("makes"))
-    if not loose or "kitchen" in said.words or said.words[:1] in (("why",), ("how",)) and not _counted(said):
+    if not loose or "kitchen" in said.words or (said.words[:1] in (("why",), ("how",)) and not _counted(said)):
         return None
     question, changed = said.question, False
     factor = next((FACTORS[name] for name in FACTORS if said.has(name)), None)
@@ -290,7 +292,9 @@ def why_a_line(said: Said) -> Told | None:
         return None
     place = f"ingredient {(at or 0) + 1}"
     of_oven = "oven" in said.words or "hotter" in said.words
-    change = next((c for c in found.changes if (c.what == "oven" if of_oven else at is not None and c.at == place)), None)
+    change = next(
+        (c for c in found.changes if (c.what == "oven" if of_oven else at is not None and c.at == place)), None
+    )
     return _one_line(said, str(change.because), topic="why") if change else None
 
 
@@ -316,7 +320,11 @@ def step_of(said: Said) -> Told | None:
         return None
     verbs = [verb for verb in listed("step_words") if verb.split()[0] in text]
     found = _conversion(said) if verbs else None
-    steps = [step.text.rstrip(".") for step in found.steps if verbs[0].split()[0] in step.step.text.lower()] if found else []
+    steps = (
+        [step.text.rstrip(".") for step in found.steps if verbs[0].split()[0] in step.step.text.lower()]
+        if found
+        else []
+    )
     if not found or not steps:
         return None
     return _one_line(said, say("step", steps=in_a_row(steps, "semicolons"), place=elevation(found.to_elevation_m)))

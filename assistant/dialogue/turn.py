@@ -7,6 +7,7 @@ from functools import partial
 
 from assistant import drill
 from assistant.dialogue import made, moves
+from assistant.dialogue.batch_talk import batches_told, begun
 from assistant.dialogue.deeds import Deed
 from assistant.dialogue.gathering import gathered
 from assistant.dialogue.heard import Heard, hear
@@ -107,7 +108,7 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
     taken = gathered(heard, memory)
     if taken:
         return Turn(*taken)
-    told = recipe_told(heard, memory)
+    told = batches_told(heard, memory) or recipe_told(heard, memory)
     if told:
         return Turn(told.reply, told.memory, deed=told.deed)
     turn = aside(heard, memory) or moved(heard, memory) or answered_apart(heard, memory) or answered(heard, memory)
@@ -211,7 +212,8 @@ def answered(heard: Heard, memory: Memory) -> Turn:
     kept = memory if hearing.passing else after(question, memory)
     asked = reply.missing[0] if reply.missing else None
     kitchen = learnt(hearing.request, question, memory)
-    return Turn(reply, replace(kept, asked=asked, kitchen=kitchen))
+    run = (None if asked else begun(question, memory)) or memory.run
+    return Turn(reply, replace(kept, asked=asked, kitchen=kitchen, run=run))
 
 
 def lost_thread(heard: Heard, memory: Memory) -> bool:

@@ -43,8 +43,12 @@ def place_of(sheet: Sheet, words: str, amount: str = "") -> int | None:
     for at, entry in enumerate(sheet.ingredients):
         read = read_line(entry.line)
         named = [*stems(read.item), *stems(fold(entry.line[read.end :]).split(",")[0])] if read else []
-        hits = len({word for word in named if len(word) > 2} & said) + (HAS_IT if amount and amount in entry.line.split()[0] else 0)
-        last = bool(named) and (named[-1] in said or bool(read and stems(read.item)[-1:] and stems(read.item)[-1] in said))
+        hits = len({word for word in named if len(word) > 2} & said) + (
+            HAS_IT if amount and amount in entry.line.split()[0] else 0
+        )
+        last = bool(named) and (
+            named[-1] in said or bool(read and stems(read.item)[-1:] and stems(read.item)[-1] in said)
+        )
         if last and hits > most:
             best, most = at, hits
     return best

@@ -23,7 +23,9 @@ NEAR_NAME = 74.0
 _BULLET = re.compile(r"^\s*(?:[•*·●▪–—-]\s*|\(?\d{1,2}[.)]\s+(?=[A-Za-z]))+")
 _CUT = re.compile(r"\s*(?:,(?!(?<=\d,)\d)|;|\.(?=\s|$))\s*")
 # a further amount begins without a sign before it
-_NEXT = re.compile(r"(?<=[a-z])\s+(?:and\s+|plus\s+|&\s*)?(?=\d)|(?<!\ba)\s+(?:and\s+)?(?=(?:a\s+)?(?:pinch|dash)\b)", re.I)
+_NEXT = re.compile(
+    r"(?<=[a-z])\s+(?:and\s+|plus\s+|&\s*)?(?=\d)|(?<!\ba)\s+(?:and\s+)?(?=(?:a\s+)?(?:pinch|dash)\b)", re.I
+)
 # what a line is led in by: and 200 g flour
 _LED = re.compile(r"^(?:and|plus|also|oh|then|ok|so)\s+(?:also\s+)?(?=\d|an?\s|pinch\b|[½¼¾⅓⅔])", re.I)
 _BARE = re.compile(r"(?P<figure>\d+(?:\.\d+)?)\s+(?P<name>[a-z][a-z ]*)", re.I)
@@ -176,9 +178,7 @@ def _spelled(text: str) -> str:
     head, _, last = text.rpartition(" ")
     if not head or len(last) < 4 or not last.isalpha():
         return ""
-    found = process.extractOne(
-        last.lower(), _names(), scorer=OSA.normalized_similarity, score_cutoff=NEAR_NAME / 100
-    )
+    found = process.extractOne(last.lower(), _names(), scorer=OSA.normalized_similarity, score_cutoff=NEAR_NAME / 100)
     return f"{head} {found[0]}" if found and found[0] != last.lower() else ""
 
 
