@@ -110,7 +110,7 @@ def batches_told(heard: Heard, memory: Memory) -> Reply | None:
 def next_batch(said: Said) -> Reply | None:
     """A further batch: put down with its changes, and the next change by the log."""
     heard, run = said.heard, said.run
-    found = told_of(heard.text, said.last.style)
+    found = _as_before(told_of(heard.text, said.last.style), said)
     if found is None or _other_dish(said):
         return None
     if found.number and found.number <= len(run.batches) and not found.is_next:
@@ -128,6 +128,13 @@ def next_batch(said: Said) -> Reply | None:
         # told what was changed, but not how it came out
         return _asked_how(said, replace(run, batches=(*run.batches, baked)))
     return _put_down(said, replace(run, batches=(*run.batches, baked)), assumed=bool(made_so) and not found.did)
+
+
+def _as_before(found: Told | None, said: Said) -> Told | None:
+    """What is told of a batch; where nothing is said but better or worse, it is of what went wrong before."""
+    if found is None or found.came_out or not found.compared or not said.last.symptoms:
+        return found
+    return replace(found, symptoms=said.last.symptoms)
 
 
 def _other_dish(said: Said) -> bool:

@@ -94,10 +94,10 @@ def _redone(said: Said, question: Request, sheet: Sheet | None = None, note: Wor
     talk = said.talk if sheet is None else replace(said.talk, sheet=sheet)
     recipe = question.recipe if sheet is None else sheet.text
     reply, left = answered(replace(question, recipe=recipe, text=said.heard.text), said.memory, talk)
-    return Told(_noted(reply, note) if note and not reply.missing else reply, left)
+    return Told(noted(reply, note) if note and not reply.missing else reply, left)
 
 
-def _noted(reply: WorkedOut, note: Words) -> WorkedOut:
+def noted(reply: WorkedOut, note: Words) -> WorkedOut:
     """A reply that says first what was done."""
 
     def word() -> Answer:

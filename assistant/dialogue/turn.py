@@ -7,13 +7,12 @@ from functools import partial
 
 from assistant import drill
 from assistant.dialogue import made, moves
-from assistant.dialogue.batch_talk import batches_told, begun
+from assistant.dialogue.batch_talk import begun
 from assistant.dialogue.deeds import Deed
-from assistant.dialogue.gathering import gathered
 from assistant.dialogue.heard import Heard, hear
 from assistant.dialogue.made import BRIEFEST, answer_again, ask, refused, said
 from assistant.dialogue.memory import Memory, learn_kitchen
-from assistant.dialogue.recipe_talk import recipe_told
+from assistant.dialogue.recipe_room import beside, of_recipes, with_note
 from assistant.dialogue.several import OUTSIDE, several
 from assistant.dialogue.thread import after, question_of
 from assistant.reading.tokens import norms
@@ -105,13 +104,12 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
     turn = chosen(heard, memory)
     if turn:
         return turn
-    taken = gathered(heard, memory)
-    if taken:
-        return Turn(*taken)
-    told = batches_told(heard, memory) or recipe_told(heard, memory)
+    told = of_recipes(heard, memory)
     if told:
         return Turn(told.reply, told.memory, deed=told.deed)
+    memory, note = beside(heard, memory)
     turn = aside(heard, memory) or moved(heard, memory) or answered_apart(heard, memory) or answered(heard, memory)
+    turn = replace(turn, reply=with_note(turn.reply, note)) if note else turn
     sitting = turn.memory.drill
     if sitting is None or sitting.over or turn.memory.asked:
         return turn

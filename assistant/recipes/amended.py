@@ -43,12 +43,10 @@ def place_of(sheet: Sheet, words: str, amount: str = "") -> int | None:
     for at, entry in enumerate(sheet.ingredients):
         read = read_line(entry.line)
         named = [*stems(read.item), *stems(fold(entry.line[read.end :]).split(",")[0])] if read else []
-        hits = len({word for word in named if len(word) > 2} & said) + (
-            HAS_IT if amount and amount in entry.line.split()[0] else 0
-        )
-        last = bool(named) and (
-            named[-1] in said or bool(read and stems(read.item)[-1:] and stems(read.item)[-1] in said)
-        )
+        hits: float = len({word for word in named if len(word) > 2} & said)
+        hits += HAS_IT if amount and entry.line.startswith(amount) else 0
+        item = stems(read.item) if read else ()
+        last = bool(named) and (named[-1] in said or (bool(item) and item[-1] in said))
         if last and hits > most:
             best, most = at, hits
     return best
@@ -103,8 +101,8 @@ def with_amount(line: str, figure: str, unit: str = "") -> str:
         return ""
     old = line[read.start : read.end]
     kept = re.sub(r"^[\d\s./½¼¾⅓⅔,–-]+", "", old) if not unit else f" {unit}"
-    gap = " " if kept and old[: len(old) - len(kept)].endswith(" ") else ""
-    return f"{line[: read.start]}{figure}{gap if not unit else ''}{kept}{'' if line[read.end :].startswith(' ') else ' '}{line[read.end :]}".rstrip()
+    gap = " " if kept and not unit and old[: len(old) - len(kept)].endswith(" ") else ""
+    return f"{line[: read.start]}{figure}{gap}{kept} {line[read.end :].lstrip()}".rstrip()
 
 
 def with_line(sheet: Sheet, amendment: Amendment) -> Sheet:

@@ -58,8 +58,8 @@ class Sheet:
 
     def of(self, part: str) -> Sheet:
         """The sub-recipe alone."""
-        own = {name: tuple(e for e in getattr(self, name) if e.part == part) for name in ("ingredients", "steps")}
-        return replace(self, **own, notes=())
+        ingredients, steps = (tuple(e for e in own if e.part == part) for own in (self.ingredients, self.steps))
+        return replace(self, ingredients=ingredients, steps=steps, notes=())
 
 
 def _in_parts(entries: Iterable[Entry]) -> list[str]:

@@ -86,7 +86,7 @@ class Log:
 
     @property
     def has_turned(self) -> bool:
-        """Whether the faults of the last batch are none of those of the batch before, and nobody said which is worse."""
+        """Whether the faults of the last batch are none of those of the one before, and nobody said which is worse."""
         if len(self.trials) < 2:
             return False
         before, last = self.trials[-2:]

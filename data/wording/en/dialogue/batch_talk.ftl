@@ -26,5 +26,5 @@ taken-back = Batch { $batch } is taken back.
 kept = { CAPITAL($recipe) } as converted to { $place } is batch 1. Tell me how it comes out.
 
 # $batches are their numbers in the log
-logged = In the log: { $batches }.
+logged = In the log as { $batches }.
 not-logged = I keep these batches only while we talk; there is no log here.
