@@ -233,7 +233,7 @@ def _so_far(text: str, memory: Memory, talk: RecipeTalk, *, read: bool = False) 
         told = say("so-far", count=count) if count else say("titled", title=talk.sheet.title)
     else:
         lines = (talk.sheet.title, *(e.line for e in talk.sheet.ingredients), *(e.line for e in talk.sheet.steps))
-        told = say("read-out", count=count, lines="; ".join(line.rstrip(".") for line in lines if line))
+        told = say("read-out", lines="; ".join(line.rstrip(".") for line in lines if line))
     return _told(text, memory, talk, told)
 
 

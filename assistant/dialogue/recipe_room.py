@@ -14,12 +14,12 @@ from rules.said import Words
 
 def of_recipes(heard: Heard, memory: Memory) -> Told | None:
     """What comes of an utterance about a recipe or a batch of one; None for any other."""
-    taken = gathered(heard, memory) or dough_talk.weighed_out(heard, memory)
+    righted = None if "?" in heard.text else dough_talk.put_right(heard, memory)
+    if righted:
+        return Told(*dough_talk.alone(heard, righted[1], righted[0]))
+    taken = dough_talk.weighed_out(heard, memory) or dough_talk.outright(heard, memory) or gathered(heard, memory)
     if taken:
         return Told(*taken)
-    righted = dough_talk.put_right(heard, memory)
-    if righted and "?" not in heard.text:
-        return Told(*dough_talk.alone(heard, righted[1], righted[0]))
     return batches_told(heard, memory) or recipe_told(heard, memory)
 
 

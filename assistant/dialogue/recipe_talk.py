@@ -24,7 +24,7 @@ from assistant.worked_out import WorkedOut
 from rules.heat.batch_size import BATCH
 from rules.model import PLACE_SLOTS, Answer, Quantity, Request
 from rules.recipes.convert import Converted
-from rules.said import Words, elevation, number, oven, sentences
+from rules.said import Words, elevation, number, oven, sentences, yes
 from rules.said import listed as in_a_row
 
 say = sentences("dialogue/recipe_talk")
@@ -258,7 +258,7 @@ def oven_alone(said: Said) -> Told | None:
         return _one_line(said, say("no-oven"))
     place = elevation(found.to_elevation_m)
     same = abs(found.oven.to_c - found.oven.from_c) < 1
-    told = say("oven-same" if same else "oven", setting=oven(found.oven.to_c), was=oven(found.oven.from_c), place=place)
+    told = say("oven", setting=oven(found.oven.to_c), was=oven(found.oven.from_c), place=place, same=yes(same))
     return _one_line(said, told, scale)
 
 
@@ -309,7 +309,7 @@ def how_much_of(said: Said) -> Told | None:
         return None
     to = found.ingredients[at]
     place = elevation(found.to_elevation_m)
-    return _one_line(said, say("line" if to.changed else "line-same", line=to.text, place=place))
+    return _one_line(said, say("line", line=to.text, place=place, same=yes(not to.changed)))
 
 
 def step_of(said: Said) -> Told | None:

@@ -7,13 +7,17 @@ from dataclasses import dataclass
 
 from assistant.reading.text import fold
 from assistant.recipes.lines import read_line
+from assistant.recipes.pantry import find
 from assistant.recipes.sheet import Entry, Sheet
+from assistant.recipes.told import WEIGHED
 
 FEWEST, FLOUR, LONGEST_TEXT = 3, 100.0, 1_000
 # flours together, and all the parts, in percent of the flour
 LEAST, MOST = 120.0, 400.0
 _PART = re.compile(
-    r"(?P<name>[a-z][a-z ]{0,24}?(?:\s?[a-z]?\d{2,4})?)\s+(?P<figure>\d{1,3}(?:\.\d+)?)\s*(?:%|percent)?", re.I
+    r"(?P<name>[a-z][a-z ]{0,24}?(?:\s?[a-z]?\d{2,4})?)\s+(?P<figure>\d{1,3}(?:\.\d+)?)\s*(?:%|percent)?"
+    r"(?:\s+(?:at|in|for)\b.*)?",
+    re.I,
 )
 _TURNED = re.compile(r"(?P<figure>\d{1,3}(?:\.\d+)?)\s*(?:%|percent)\s+(?:of\s+)?(?P<name>[a-z][a-z ]{0,24})", re.I)
 _CUT = re.compile(r"\s*(?:[,;:\n]|\.(?=\s|$)|\band\b)\s*")
@@ -47,15 +51,25 @@ def formula(text: str, title: str = "") -> Sheet | None:
     """
     if len(text) > LONGEST_TEXT:
         return None
-    parts = [found for cut in _CUT.split(text) if (found := _PART.fullmatch(cut) or _TURNED.fullmatch(cut))]
+    cuts = {cut: _PART.fullmatch(cut) or _TURNED.fullmatch(cut) for cut in _CUT.split(text) if cut}
+    if any(found is None and _names_one(cut) for cut, found in cuts.items()):
+        # a part that is not understood is not left out
+        return None
+    parts = [found for found in cuts.values() if found]
     figures = [float(part["figure"]) for part in parts]
     if len(parts) < FEWEST or FLOUR not in figures or not LEAST <= sum(figures) <= MOST:
         return None
-    entries = [
-        Entry(f"{part['figure']}% {_named(part['name'], figure)}") for part, figure in zip(parts, figures, strict=True)
-    ]
+    told = zip(parts, figures, strict=True)
+    entries = [Entry(f"{part['figure']}% {_named(part['name'], figure)}") for part, figure in told]
     known = [read for entry in entries if (read := read_line(entry.line)) and read.known]
     return Sheet(title=title, ingredients=tuple(entries)) if len(known) >= FEWEST else None
+
+
+def _names_one(text: str) -> bool:
+    """Whether an ingredient is named with a figure in words that are no part of a formula."""
+    names = [word for word in re.findall(r"[a-z]+", fold(text)) if len(word) > 2]
+    weighed = any((item := find(word)) and item.role in WEIGHED for word in names)
+    return weighed and any(char.isdigit() for char in text)
 
 
 def _named(name: str, figure: float) -> str:

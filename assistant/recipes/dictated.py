@@ -166,7 +166,8 @@ def _forms(text: str) -> Iterator[str]:
         yield text
         if right := _spelled(text):
             yield right
-    if turned := _TURNED.fullmatch(text):
+    turned = _TURNED.fullmatch(text)
+    if turned and turned["name"].split()[-1].lower() not in listed("no_name_ends"):
         yield f"{turned['figure']} {turned['unit'] or 'g'} {turned['name']}"
 
 

@@ -4,15 +4,21 @@ how-many =
     The recipe does not say how much it makes. How many does it make as it stands? Then I work it out for { $wanted }.
 part = { CAPITAL($part) } at { $place }: { $changes }.
 part-stays = { CAPITAL($part) }: nothing in it changes at { $place }.
-oven = Oven at { $place }: { $setting }, where the recipe says { $was }.
-oven-same = Oven at { $place }: { $setting }, as the recipe has it.
+oven =
+    Oven at { $place }: { $setting }, { $same ->
+        [yes] as the recipe has it
+       *[no] where the recipe says { $was }
+    }.
 no-oven = The recipe names no oven setting.
 the-recipe = The recipe
 grams = { $title } at { $place }, by weight: { $rows }.
 weighed = { $grams } g { $item }
 step = At { $place }: { $steps }.
-line = At { $place }: { $line }.
-line-same = At { $place }, as the recipe has it: { $line }.
+line =
+    At { $place }{ $same ->
+        [yes] , as the recipe has it
+       *[no] { "" }
+    }: { $line }.
 no-files = I write files only in the chat on your own machine: simmerline chat.
 
 # what was done to it, before the recipe
