@@ -11,7 +11,7 @@ from assistant.dialogue.memory import Memory, moved
 from assistant.dialogue.thread import after
 from assistant.dialogue.workbench import RecipeTalk
 from assistant.recipes.amended import Amendment, amended, with_line
-from assistant.recipes.bakers import formula, parts_of, wanted
+from assistant.recipes.bakers import formula, is_leavened, parts_of, wanted
 from assistant.recipes.sheet import Sheet
 from assistant.understanding.conversation import settle_in
 from assistant.worked_out import told
@@ -23,6 +23,7 @@ from rules.said import listed, number, sentences
 say = sentences("dialogue/dough_talk")
 # what may be awaited while a formula is weighed out or put right
 NO_MATTER = (None, "elevation")
+LEAVENED = "yeast_bread"
 _SENTENCE = re.compile(r"(?<=[.!?])\s+")
 
 
@@ -38,9 +39,8 @@ def _formula_talk(heard: Heard) -> RecipeTalk | None:
     if sheet is None:
         return None
     place = {slot: getattr(now, slot) for slot in (*PLACE_SLOTS, "from_elevation_m", "units")}
-    question = Request(
-        topic=CONVERT, recipe=sheet.text, dish=now.dish, dish_class=now.dish_class, text=heard.text, **place
-    )
+    dish_class = now.dish_class or (LEAVENED if is_leavened(sheet) else None)
+    question = Request(topic=CONVERT, recipe=sheet.text, dish=now.dish, dish_class=dish_class, text=heard.text, **place)
     return RecipeTalk(sheet=sheet, question=question)
 
 

@@ -6,6 +6,7 @@ import re
 from dataclasses import dataclass
 
 from assistant.reading.text import fold
+from assistant.recipes.dictated import listed
 from assistant.recipes.lines import read_line
 from assistant.recipes.pantry import find
 from assistant.recipes.sheet import Entry, Sheet
@@ -20,7 +21,7 @@ _PART = re.compile(
     re.I,
 )
 _TURNED = re.compile(r"(?P<figure>\d{1,3}(?:\.\d+)?)\s*(?:%|percent)\s+(?:of\s+)?(?P<name>[a-z][a-z ]{0,24})", re.I)
-_CUT = re.compile(r"\s*(?:[,;:\n]|\.(?=\s|$)|\band\b)\s*")
+_CUT = re.compile(r"\s*(?:,(?!\d{3}\b)|[;:\n]|\.(?=\s|$)|\band\b)\s*")
 _EACH = re.compile(
     r"\b(?P<count>\d{1,4})\s*(?:x|×|[a-z]+)?\s*(?:,|of|at|@|with)?\s*(?P<mass>\d+(?:\.\d+)?)\s*(?P<unit>kg|g|grams?)\b"
 )
@@ -55,7 +56,8 @@ def formula(text: str, title: str = "") -> Sheet | None:
     if any(found is None and _names_one(cut) for cut, found in cuts.items()):
         # a part that is not understood is not left out
         return None
-    parts = [found for found in cuts.values() if found]
+    ends = listed("no_name_ends")
+    parts = [found for found in cuts.values() if found and found["name"].split()[-1].lower() not in ends]
     figures = [float(part["figure"]) for part in parts]
     if len(parts) < FEWEST or FLOUR not in figures or not LEAST <= sum(figures) <= MOST:
         return None
@@ -96,6 +98,12 @@ def wanted(text: str) -> Wanted | None:
 
 def _grams(found: re.Match[str]) -> float:
     return float(found["mass"]) * (1000.0 if found["unit"] == "kg" else 1.0)
+
+
+def is_leavened(sheet: Sheet) -> bool:
+    """Whether yeast or a sourdough is among the parts."""
+    reads = filter(None, (read_line(entry.line) for entry in sheet.ingredients))
+    return any(read.role in ("yeast", "yeast_bread") for read in reads)
 
 
 def parts_of(sheet: Sheet) -> list[tuple[str, float]]:
