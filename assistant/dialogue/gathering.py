@@ -151,9 +151,11 @@ def _unasked(heard: Heard, memory: Memory, told: Dictated) -> Taken | None:
     last, now = memory.request, heard.hearing.request
     if last and last.topic not in (CONVERT, "smalltalk", "set_kitchen", "help"):
         return None
-    if now.recipe or told.around or not told.of("ingredient") or now.forms not in ((), ("bare",)):
+    unheard = now.topic in ("smalltalk", "out_of_scope") and len(told.of("ingredient")) >= A_NEW_ONE
+    bare = not told.around and now.forms in ((), ("bare",))
+    if now.recipe or not told.of("ingredient") or not (bare or unheard) or "?" in heard.text:
         return None
-    if not all(map(_of_a_formula, told.of("ingredient"))):
+    if not unheard and not all(map(_of_a_formula, told.of("ingredient"))):
         return None
     base = Request(topic=CONVERT, units=now.units, text=heard.text)
     if last:

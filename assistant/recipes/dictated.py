@@ -21,6 +21,9 @@ LONGEST_TEXT = 4_000
 LONGEST_TITLE, LONGEST_PREPARATION = 6, 3
 NEAR_NAME = 74.0
 _BULLET = re.compile(r"^\s*(?:[•*·●▪–—-]\s*|\(?\d{1,2}[.)]\s+(?=[A-Za-z]))+")
+_HEADED = re.compile(r"^(?P<around>[^\d:;]{2,60}):\s+(?P<lines>.*)$", re.S)
+_PLACED = re.compile(r"^(?P<lines>.*\S)\s+(?P<around>(?:for|at)\s+\d[\d,.]*\s*(?:ft|feet|foot|m|metres?|meters?))\.?$", re.I | re.S)
+_AN_AMOUNT = re.compile(r"\d")
 _CUT = re.compile(r"\s*(?:,(?!(?<=\d,)\d)|;|\.(?=\s|$))\s*")
 # a further amount begins without a sign before it
 _NEXT = re.compile(
@@ -78,6 +81,13 @@ def dictated(text: str) -> Dictated:
 def _pieces(line: str) -> Iterator[Piece]:
     """A line as one piece where it is one, else cut at its signs."""
     line = _BULLET.sub("", line).strip()
+    for pattern in (_HEADED, _PLACED):
+        # what leads up to the lines, and where they are for, is said around them
+        if (found := pattern.search(line)) and _AN_AMOUNT.search(found["lines"]):
+            around = found["around"].strip(" :,")
+            yield Piece(part_named(around), "part") if part_named(around) else Piece(around, "around")
+            yield from _pieces(found["lines"])
+            return
     whole = _piece(line)
     amounts = sum(_piece(part).kind == "ingredient" for part in (p for c in _CUT.split(line) for p in _NEXT.split(c)))
     if whole.kind not in ("around", "step") and amounts < 2:

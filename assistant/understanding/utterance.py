@@ -76,8 +76,9 @@ def with_recipe(hearing: Hearing, text: str, recipe: str, *, alone: bool) -> Hea
     """What is said around a recipe, with the recipe; little or nothing around it asks to convert it."""
     request = replace(hearing.request, text=text, recipe=recipe)
     fails = request.topic == TROUBLE and not alone
-    if alone or (hearing.elliptical and not fails) or request.topic in marked("of_a_formula"):
-        request = replace(request, topic="convert_recipe", method=None)
+    nothing_else = request.topic in marked("of_a_formula") | marked("of_nothing")
+    if alone or (hearing.elliptical and not fails) or nothing_else:
+        request = replace(request, topic="convert_recipe", method=None, small_talk=None)
     return replace(hearing, elliptical=False, request=request)
 
 
