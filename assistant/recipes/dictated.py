@@ -22,7 +22,9 @@ LONGEST_TITLE, LONGEST_PREPARATION = 6, 3
 NEAR_NAME = 74.0
 _BULLET = re.compile(r"^\s*(?:[•*·●▪–—-]\s*|\(?\d{1,2}[.)]\s+(?=[A-Za-z]))+")
 _HEADED = re.compile(r"^(?P<around>[^\d:;]{2,60}):\s+(?P<lines>.*)$", re.S)
-_PLACED = re.compile(r"^(?P<lines>.*\S)\s+(?P<around>(?:for|at)\s+\d[\d,.]*\s*(?:ft|feet|foot|m|metres?|meters?))\.?$", re.I | re.S)
+_PLACED = re.compile(
+    r"^(?P<lines>.*\S)\s+(?P<around>(?:for|at)\s+\d[\d,.]*\s*(?:ft|feet|foot|m|metres?|meters?))\.?$", re.I | re.S
+)
 _AN_AMOUNT = re.compile(r"\d")
 _CUT = re.compile(r"\s*(?:,(?!(?<=\d,)\d)|;|\.(?=\s|$))\s*")
 # a further amount begins without a sign before it

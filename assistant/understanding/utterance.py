@@ -97,7 +97,9 @@ def placed(hearing: Hearing, text: str, kitchen: Kitchen) -> Hearing:
     if hearing.request.elevation_m is not None:
         return hearing
     amidst = read_clean(clean(text))
-    told = [mention for mention in amidst._.elevations if mention.sure]
+    # a recipe of several lines may name heights of its own; one told in a breath has that of its kitchen
+    in_a_breath = "\n" not in text.strip()
+    told = [mention for mention in amidst._.elevations if mention.sure or (in_a_breath and mention.unit)]
     height = elevation_mentions.settle(told, norms(amidst), kitchen.units)
     if height.here_m is None:
         return hearing

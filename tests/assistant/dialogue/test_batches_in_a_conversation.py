@@ -116,7 +116,9 @@ def test_a_batch_that_is_taken_back_leaves_the_log() -> None:
 
 
 def test_the_recipe_as_converted_is_the_first_batch() -> None:
-    pasted = "convert for 7,000 ft: 250 g flour, 200 g sugar, 3 eggs, 2 tsp baking powder, 150 ml milk. Bake 30 min at 350 F"
+    pasted = (
+        "convert for 7,000 ft: 250 g flour, 200 g sugar, 3 eggs, 2 tsp baking powder, 150 ml milk. Bake 30 min at 350 F"
+    )
     talk(pasted, "keep it as batch 1")
     (batch,) = kept()
     assert batch.elevation_m == batch.from_elevation_m == pytest.approx(2133.6)
