@@ -7,16 +7,18 @@ from dataclasses import dataclass, replace
 from spacy.tokens import Doc
 
 from assistant import drill
-from assistant.dialogue import moves
+from assistant.dialogue import moves, whereabouts
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.moves import Move
 from assistant.dialogue.thread import in_context
 from assistant.drill import Wanted
+from assistant.reading.tokens import norms
 from assistant.understanding import danger, leaning
 from assistant.understanding.awaited import given
-from assistant.understanding.conversation import in_round_metres
+from assistant.understanding.conversation import told_in_metres
 from assistant.understanding.corrected import after_taking_back
 from assistant.understanding.danger import Listened
+from assistant.understanding.in_full import in_full
 from assistant.understanding.request import Hearing
 from assistant.understanding.utterance import Utterance, listen
 from rules.catalogue import marked
@@ -89,13 +91,15 @@ def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
 def spoken_in(memory: Memory) -> Kitchen:
     """The kitchen by which bare figures are read: metric where the elevation before was told in round metres."""
     last, kitchen = memory.request, memory.kitchen
-    metric = last and last.units == "metric" and last.elevation_from == "stated" and in_round_metres(last.elevation_m)
-    return replace(kitchen, units="metric") if metric else kitchen
+    return replace(kitchen, units="metric") if last and last.units == "metric" and told_in_metres(last) else kitchen
 
 
 def taken_up(utterance: Utterance, memory: Memory) -> Hearing:
     """What an utterance says as a reply, or as it goes on with the question before."""
-    return leaning.taken_up(utterance.doc, as_reply(utterance, memory), memory.request, memory.earlier)
+    known = memory.places or whereabouts.of_kitchen(memory.kitchen)
+    placed = whereabouts.recalled(as_reply(utterance, memory), norms(utterance.doc), known, memory.request)
+    taken = leaning.taken_up(utterance.doc, placed, memory.request, memory.earlier)
+    return taken if memory.asked else in_full(utterance, taken, memory.request, spoken_in(memory))
 
 
 def plainly(utterance: Utterance, memory: Memory) -> Utterance:
@@ -105,10 +109,12 @@ def plainly(utterance: Utterance, memory: Memory) -> Utterance:
     """
     if memory.request is None:
         return utterance
-    for cut in (leaning.without_why(utterance.text), leaning.without_thanks(utterance.text)):
+    thanked = leaning.without_thanks(utterance.text)
+    for cut in (leaning.without_why(utterance.text), thanked):
         if cut != utterance.text:
             plain = listen(cut, spoken_in(memory), memory.asked)
-            if taken_up(plain, memory).elliptical:
+            asks = cut == thanked and plain.hearing.request.topic not in marked("of_nothing")
+            if asks or taken_up(plain, memory).elliptical:
                 return plain
     return utterance
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import Any
 
+from assistant.dialogue.whereabouts import Whereabouts
 from assistant.dialogue.workbench import RecipeTalk, Run
 from assistant.drill import Sitting
 from assistant.understanding.scene import Scene
@@ -22,6 +23,7 @@ class Memory:
     earlier: the last question about each dish that was talked of, the latest last
     asked: the piece that was asked for last, a word of rules.model.MISSING_WORDS; None where nothing is awaited
     kitchen: what is taken for granted, from the store or said in this conversation
+    places: the places that were spoken of, the one that is talked of last
     drill: the set of questions under way, or the last one
     talk: the recipe that is told or worked on line by line
     run: the batches of a recipe that are talked of
@@ -34,6 +36,7 @@ class Memory:
     earlier: tuple[Request, ...] = ()
     asked: str | None = None
     kitchen: Kitchen = Kitchen()
+    places: tuple[Whereabouts, ...] = ()
     drill: Sitting | None = None
     talk: RecipeTalk | None = None
     run: Run | None = None
@@ -49,6 +52,7 @@ def without_place(memory: Memory) -> Memory:
         recipe=_placeless(memory.recipe),
         earlier=tuple(filter(None, map(_placeless, memory.earlier))),
         kitchen=Kitchen(units=memory.kitchen.units),
+        places=(),
     )
 
 

@@ -7,6 +7,7 @@ from functools import cache
 from typing import Any
 
 from assistant.dialogue.memory import Memory
+from assistant.dialogue.whereabouts import Whereabouts
 from assistant.dialogue.workbench import RecipeTalk, Run
 from assistant.drill import Sitting
 from assistant.errors import AssistantError
@@ -20,6 +21,7 @@ KINDS: dict[str, Any] = {
     "recipe": Request,
     "earlier": tuple[Request, ...],
     "kitchen": Kitchen,
+    "places": tuple[Whereabouts, ...],
     "drill": Sitting,
     "talk": RecipeTalk,
     "run": Run,

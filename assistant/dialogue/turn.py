@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from functools import partial
 
 from assistant import drill
-from assistant.dialogue import made, moves
+from assistant.dialogue import made, moves, whereabouts
 from assistant.dialogue.batch_talk import begun
 from assistant.dialogue.deeds import Deed
 from assistant.dialogue.heard import Heard, hear
@@ -69,8 +69,16 @@ def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
     hazard, now = heard.listened.hazard, replace(memory, scene=heard.listened.scene)
     if hazard is None or hazard.beside or heard.answers_drill:
         turn = untroubled(heard, now)
-        return replace(turn, memory=memory) if turn.aside else turn
-    return warned(heard, now, hazard)
+        return replace(turn, memory=memory) if turn.aside else placed(turn, heard)
+    return placed(warned(heard, now, hazard), heard)
+
+
+def placed(turn: Turn, heard: Heard) -> Turn:
+    """The turn with the place that was spoken of kept among those of the conversation."""
+    memory = turn.memory
+    known = memory.places or whereabouts.of_kitchen(memory.kitchen)
+    places = whereabouts.noted(known, memory.request, norms(heard.doc))
+    return turn if places == memory.places else replace(turn, memory=replace(memory, places=places))
 
 
 def warned(heard: Heard, memory: Memory, hazard: Hazard) -> Turn:
@@ -104,16 +112,24 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
     turn = chosen(heard, memory)
     if turn:
         return turn
-    told = of_recipes(heard, memory)
-    if told:
-        return Turn(told.reply, told.memory, deed=told.deed)
-    memory, note = beside(heard, memory)
-    turn = aside(heard, memory) or moved(heard, memory) or answered_apart(heard, memory) or answered(heard, memory)
-    turn = replace(turn, reply=with_note(turn.reply, note)) if note else turn
+    turn = of_a_recipe(heard, memory) or beside_a_recipe(heard, memory)
     sitting = turn.memory.drill
     if sitting is None or sitting.over or turn.memory.asked:
         return turn
     return replace(turn, reply=replace(turn.reply, word=partial(_then_put, turn.reply, sitting, heard.text, memory)))
+
+
+def of_a_recipe(heard: Heard, memory: Memory) -> Turn | None:
+    """Take what is said of a recipe or of its batches."""
+    told = of_recipes(heard, memory)
+    return Turn(told.reply, told.memory, deed=told.deed) if told else None
+
+
+def beside_a_recipe(heard: Heard, memory: Memory) -> Turn:
+    """Take what is said of anything else; a baker's formula that is told or put right beside it is kept."""
+    memory, note = beside(heard, memory)
+    turn = aside(heard, memory) or moved(heard, memory) or answered_apart(heard, memory) or answered(heard, memory)
+    return replace(turn, reply=with_note(turn.reply, note)) if note else turn
 
 
 def _then_put(reply: WorkedOut, sitting: drill.Sitting, text: str, memory: Memory) -> Answer:
@@ -228,6 +244,7 @@ def lost_thread(heard: Heard, memory: Memory) -> bool:
 def which_of_it(heard: Heard, memory: Memory) -> WorkedOut:
     """The question what is meant of the dish that is talked of."""
     last = settle_in(memory.request or Request(), memory.kitchen)
+    memory = replace(memory, kitchen=replace(memory.kitchen, units=last.units))
     dish = last.dish or ""
     if last.elevation_m is None:
         return said(heard.text, say("which-of-it", dish=dish), memory)

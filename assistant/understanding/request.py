@@ -114,6 +114,7 @@ class Hearing:
     times: its times by the part they play
     bare_elevation: the figure of the elevation, if it was said without a unit
     unit_meant: the unit of the elevation before, if that is all that is put right: I meant metres
+    of_dish: whether a question of its own leaves out the dish that is talked of: how long to rest?
     """
 
     request: Request
@@ -128,6 +129,7 @@ class Hearing:
     times: Times = Times()
     bare_elevation: float | None = None
     unit_meant: str | None = None
+    of_dish: bool = False
 
     @property
     def passing(self) -> bool:
