@@ -67,6 +67,7 @@ def chat(
     kitchen = kitchen_for(at, units, kitchen_name, warn)
     stated = any(option is not None for option in (at, units, kitchen_name))
     record = Record.resume(new=new, warn=warn)
+    record.folder = Path.cwd()
     memory = record.memory(kitchen, stated=stated)
     out = open_transcript(transcript)
     try:

@@ -12,6 +12,7 @@ from rasa_sdk.events import ActiveLoop, EventType, ReminderCancelled, ReminderSc
 from rasa_sdk.executor import CollectingDispatcher
 from rasa_sdk.interfaces import ActionExecutionRejection
 
+from assistant.dialogue.deeds import LogRun, WriteFile
 from assistant.dialogue.domain import FORM, TIMER_UP
 from assistant.dialogue.keeper import Keeper
 from assistant.dialogue.made import ask
@@ -21,11 +22,13 @@ from assistant.dialogue.timer import Timer
 from assistant.dialogue.timers import Outcome
 from assistant.dialogue.turn import Turn, take_turn, timers_asked
 from assistant.replies.contract import as_json
-from assistant.worked_out import told
+from assistant.replies.sentences import worded
+from assistant.worked_out import WorkedOut, told
 from rules.model import Answer
-from rules.said import sentences
+from rules.said import Words, listed, sentences
 
 say = sentences("dialogue/actions")
+of_batches = sentences("dialogue/batch_talk")
 Domain = Mapping[str, Any]
 
 
@@ -117,7 +120,7 @@ class ActionRing(KitchenAction):
 
 def take(keeper: Keeper | None, tracker: Tracker, memory: Memory, depth: int | None) -> tuple[Turn, list[EventType]]:
     """Take what the cook said last, have kept what is to be kept of it, and the reminders of its timers."""
-    taken = take_turn(heard(tracker), memory, depth)
+    taken = done(keeper, take_turn(heard(tracker), memory, depth))
     reminders: list[EventType] = []
     if keeper:
         taken, reminders = kept(keeper, tracker.sender_id, taken)
@@ -147,14 +150,42 @@ def actions(keeper: Keeper | None = None, depth: int | None = None) -> tuple[Act
     return tuple(kind(keeper, depth) for kind in kinds)
 
 
+def done(keeper: Keeper | None, taken: Turn) -> Turn:
+    """The turn with what came of what it asks to be done beside: a file written, batches kept, or that they are not."""
+    match taken.deed:
+        case WriteFile():
+            text = keeper.wrote(taken.deed) if keeper else None
+            return replace(taken, reply=_instead(taken, text)) if text else taken
+        case LogRun():
+            run = keeper.logged(taken.deed) if keeper else None
+            if run is None:
+                return replace(taken, reply=_and_also(taken, of_batches("not-logged")))
+            memory = replace(taken.memory, run=replace(run, suggested=taken.deed.run.suggested))
+            numbers = listed([str(batch.id) for batch in run.batches])
+            also = of_batches("logged", batches=numbers)
+            return replace(taken, reply=_and_also(taken, also), memory=memory)
+    return taken
+
+
+def _instead(taken: Turn, text: str) -> WorkedOut:
+    answer = replace(taken.reply.answer, headline=text, text=text, spoken=text)
+    return replace(taken.reply, word=lambda: answer)
+
+
+def _and_also(taken: Turn, words: Words) -> WorkedOut:
+    answer = taken.reply.answer
+    answer = replace(answer, text=f"{answer.text}\n\n{worded(words, answer.request.units)}")
+    return replace(taken.reply, word=lambda: answer)
+
+
 def kept(keeper: Keeper, conversation: str, taken: Turn) -> tuple[Turn, list[EventType]]:
     """The turn with what came of a request about timers, and their reminders; other turns as they are."""
     requests = timers_asked(taken)
     if not requests:
         return taken, []
-    done = [keeper.timed(request, conversation) for request in requests]
-    outcomes = [outcome for outcome in done if outcome]
-    told_so = say("no-timers") if len(outcomes) < len(done) else " ".join(outcome.text for outcome in outcomes)
+    answered = [keeper.timed(request, conversation) for request in requests]
+    outcomes = [outcome for outcome in answered if outcome]
+    told_so = say("no-timers") if len(outcomes) < len(answered) else " ".join(outcome.text for outcome in outcomes)
     reply = told(replace(taken.reply.answer, headline=told_so, figures=(), cautions=()))
     return replace(taken, reply=reply), [event for outcome in outcomes for event in reminders_of(outcome)]
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from assistant.dialogue.whereabouts import Whereabouts
+from assistant.dialogue.workbench import RecipeTalk, Run
 from assistant.drill import Sitting
 from assistant.understanding.scene import Scene
 from rules.model import PLACE_SLOTS, Kitchen, Request
@@ -39,6 +40,8 @@ class Memory:
     kitchen: what is taken for granted, from the store or said in this conversation
     places: the places that were spoken of, the one that is talked of last
     drill: the set of questions under way, or the last one
+    talk: the recipe that is told or worked on line by line
+    run: the batches of a recipe that are talked of
     scene: foods, acts, people and circumstances that bear on safety, and what was warned of last
     past: the questions of the conversation, the first and the latest few, oldest first
     missed: how many utterances in a row were not followed
@@ -53,6 +56,8 @@ class Memory:
     kitchen: Kitchen = Kitchen()
     places: tuple[Whereabouts, ...] = ()
     drill: Sitting | None = None
+    talk: RecipeTalk | None = None
+    run: Run | None = None
     scene: Scene = Scene()
     past: tuple[Step, ...] = ()
     missed: int = 0

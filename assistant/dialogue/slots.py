@@ -8,6 +8,7 @@ from typing import Any
 
 from assistant.dialogue.memory import Memory, Step
 from assistant.dialogue.whereabouts import Whereabouts
+from assistant.dialogue.workbench import RecipeTalk, Run
 from assistant.drill import Sitting
 from assistant.errors import AssistantError
 from assistant.understanding.scene import Scene
@@ -23,6 +24,8 @@ KINDS: dict[str, Any] = {
     "kitchen": Kitchen,
     "places": tuple[Whereabouts, ...],
     "drill": Sitting,
+    "talk": RecipeTalk,
+    "run": Run,
     "scene": Scene,
     "past": tuple[Step, ...],
     "missed": int,

@@ -7,10 +7,13 @@ from functools import partial, reduce
 
 from assistant import drill
 from assistant.dialogue import history, made, menu, misses, moves, talk, whereabouts
+from assistant.dialogue.batch_talk import begun
+from assistant.dialogue.deeds import Deed
 from assistant.dialogue.heard import Heard, hear
 from assistant.dialogue.made import BRIEFEST, answer_again, ask, refused, said
 from assistant.dialogue.memory import Memory, learn_kitchen
 from assistant.dialogue.recalled import recalled
+from assistant.dialogue.recipe_room import beside, of_recipes, with_note
 from assistant.dialogue.several import OUTSIDE, several
 from assistant.dialogue.thread import after, question_of
 from assistant.dialogue.timing import timed
@@ -39,6 +42,7 @@ KITCHEN_SIGNS = frozenset(
 class Turn:
     """reply: to the utterance; memory: what is remembered after it
 
+    deed: what is to be done beside, by whoever holds the conversation
     aside: whether the reply leaves the awaited piece awaited, so that it is asked for again after it
     timers: what the utterance asked to be done about timers, where that is more than the question that is remembered
     """
@@ -47,6 +51,7 @@ class Turn:
     memory: Memory
     aside: bool = False
     timers: tuple[Request, ...] = ()
+    deed: Deed | None = None
 
     @property
     def answer(self) -> Answer:
@@ -128,18 +133,25 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
     turn = talked(heard, memory) or chosen(heard, memory)
     if turn:
         return replace(turn, memory=replace(turn.memory, missed=0))
-    turn = (
-        planned(heard, memory)
-        or aside(heard, memory)
-        or moved(heard, memory)
-        or answered_apart(heard, memory)
-        or answered(heard, memory)
-    )
+    turn = of_a_recipe(heard, memory) or planned(heard, memory) or beside_a_recipe(heard, memory)
     turn = counted(heard, turn, memory)
     sitting = turn.memory.drill
     if sitting is None or sitting.over or turn.memory.asked:
         return turn
     return replace(turn, reply=replace(turn.reply, word=partial(_then_put, turn.reply, sitting, heard.text, memory)))
+
+
+def of_a_recipe(heard: Heard, memory: Memory) -> Turn | None:
+    """Take what is said of a recipe or of its batches."""
+    told = of_recipes(heard, memory)
+    return Turn(told.reply, told.memory, deed=told.deed) if told else None
+
+
+def beside_a_recipe(heard: Heard, memory: Memory) -> Turn:
+    """Take what is said of anything else; a baker's formula that is told or put right beside it is kept."""
+    memory, note = beside(heard, memory)
+    turn = aside(heard, memory) or moved(heard, memory) or answered_apart(heard, memory) or answered(heard, memory)
+    return replace(turn, reply=with_note(turn.reply, note)) if note else turn
 
 
 def _then_put(reply: WorkedOut, sitting: drill.Sitting, text: str, memory: Memory) -> Answer:
@@ -272,7 +284,8 @@ def answered(heard: Heard, memory: Memory) -> Turn:
     kept = memory if hearing.passing else after(question, memory)
     asked = reply.missing[0] if reply.missing else None
     kitchen = learnt(hearing.request, question, memory)
-    return Turn(reply, replace(kept, asked=asked, kitchen=kitchen))
+    run = (None if asked else begun(question, memory)) or memory.run
+    return Turn(reply, replace(kept, asked=asked, kitchen=kitchen, run=run))
 
 
 def lost_thread(heard: Heard, memory: Memory) -> bool:

@@ -14,6 +14,8 @@ from assistant.dialogue import domain
 from assistant.dialogue.memory import Memory, learn_kitchen, without_place
 from assistant.dialogue.record import Record
 from assistant.dialogue.slots import NAMES, BadSlot, memory_of, slots_of
+from assistant.dialogue.workbench import Baked, RecipeTalk, Run
+from assistant.recipes.sheet import Entry, Sheet
 from rules.catalogue import topics
 from rules.model import MISSING_WORDS, Kitchen, Quantity, Request, Unused
 from rules.said import elevation, listed, sentences
@@ -40,6 +42,33 @@ KITCHENS = st.builds(Kitchen, name=WORDS, elevation_m=FIGURES, units=st.sampled_
 MEMORIES = st.builds(
     Memory, request=st.none() | REQUESTS, asked=st.sampled_from([None, *MISSING_WORDS]), kitchen=KITCHENS
 )
+
+
+SHEETS = st.builds(
+    Sheet,
+    title=WORDS,
+    ingredients=st.lists(st.builds(Entry, WORDS, WORDS), max_size=3).map(tuple),
+    steps=st.lists(st.builds(Entry, WORDS), max_size=2).map(tuple),
+)
+TALKS = st.builds(
+    RecipeTalk, sheet=SHEETS, question=REQUESTS, open=st.booleans(), portions=st.none() | st.integers(1, 99)
+)
+BAKED = st.builds(
+    Baked,
+    symptoms=st.lists(WORDS, max_size=2).map(tuple),
+    changes=st.just(({"what": "sugar", "way": "less", "to": {"value": 1.5, "unit": "cup"}},)),
+    elevation_m=FIGURES,
+    formula=WORDS,
+    id=st.integers(0, 9),
+)
+RUNS = st.builds(Run, title=WORDS, batches=st.lists(BAKED, min_size=1, max_size=3).map(tuple), kept=st.booleans())
+
+
+@settings(deadline=None)
+@given(TALKS, RUNS)
+def test_a_recipe_and_batches_there_and_back(talk: RecipeTalk, run: Run) -> None:
+    memory = Memory(talk=talk, run=run)
+    assert memory_of(json.loads(json.dumps(slots_of(memory)))) == memory
 
 
 @settings(deadline=None)
