@@ -115,7 +115,8 @@ def covers(doc: Doc, before: int | None, *, in_focus: bool) -> Covers:
     """The covers as they are now: make it 92, for 60, 92 not 85, 6 of them veg."""
     words = norms(doc)
     numbers = [n for n in plain_numbers(doc) if n.value == int(n.value) and LEAST_COVERS <= n.value <= MOST_COVERS]
-    meatless = next((n for n in plain_numbers(doc) if _is_meatless(words, n)), None)
+    # the figure that stands nearest before the word
+    meatless = next((n for n in reversed(plain_numbers(doc)) if _is_meatless(words, n)), None)
     groups = [m for m in doc._.measures if m.kind == "portion" and not is_past(words, m.start)]
     every: int | None = int(groups[-1].said) if groups else None
     if every is None:
