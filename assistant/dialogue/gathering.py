@@ -19,6 +19,7 @@ from assistant.understanding.cue_words import said as said_among
 from assistant.understanding.request import Hearing
 from assistant.understanding.utterance import listen
 from assistant.worked_out import WorkedOut, work_out
+from rules.catalogue import marked
 from rules.model import PLACE_SLOTS, Request
 from rules.said import Words, sentences, yes
 
@@ -151,8 +152,8 @@ def _unasked(heard: Heard, memory: Memory, told: Dictated) -> Taken | None:
     last, now = memory.request, heard.hearing.request
     if last and last.topic not in (CONVERT, "smalltalk", "set_kitchen", "help"):
         return None
-    unheard = now.topic in ("smalltalk", "out_of_scope") and len(told.of("ingredient")) >= A_NEW_ONE
-    bare = not told.around and now.forms in ((), ("bare",))
+    unheard = now.topic in marked("of_nothing") and len(told.of("ingredient")) >= A_NEW_ONE
+    bare = not told.around and now.forms in ((), ("bare",)) and not (now.dish and now.elevation_m is not None)
     if now.recipe or not told.of("ingredient") or not (bare or unheard) or "?" in heard.text:
         return None
     if not unheard and not all(map(_of_a_formula, told.of("ingredient"))):

@@ -13,7 +13,9 @@ from rules.said import sentences
 say = sentences("dialogue/talk")
 
 MOST_MISSES = 2
-OUTSIDE, SMALL_TALK, EXAMPLE = "out_of_scope", "smalltalk", "time"
+OUTSIDE = "out_of_scope"
+SMALL_TALK = "smalltalk"
+EXAMPLE = "time"
 
 
 def is_missed(put: Request) -> bool:

@@ -130,10 +130,10 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
     turn = drilled(heard, memory)
     if turn:
         return turn
-    turn = talked(heard, memory) or chosen(heard, memory)
+    turn = of_a_recipe(heard, memory) or talked(heard, memory) or chosen(heard, memory)
     if turn:
         return replace(turn, memory=replace(turn.memory, missed=0))
-    turn = of_a_recipe(heard, memory) or planned(heard, memory) or beside_a_recipe(heard, memory)
+    turn = planned(heard, memory) or beside_a_recipe(heard, memory)
     turn = counted(heard, turn, memory)
     sitting = turn.memory.drill
     if sitting is None or sitting.over or turn.memory.asked:

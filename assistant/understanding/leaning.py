@@ -37,7 +37,6 @@ WHY_BEHIND = re.compile(cues("turning", "why_behind")[0], re.IGNORECASE)
 CANNING, TIME, PRESSURE, WHICH = "preserve", "time", "pressure_cook", "which"
 # subjects that are asked about beside how a dish is cooked
 BESIDE = ("resting",)
-OF_READINGS = ("calibrate", "boiling_point")
 OF_KITCHEN = cues("turning", "of_kitchen")
 WHISTLES, OF_THEM = cues("turning", "whistles"), cues("turning", "of_them")
 GAUGES = {"dial_gauge": cues("turning", "dial"), "weighted_gauge": cues("turning", "weighted")}
@@ -236,7 +235,7 @@ def is_turn(doc: Doc, words: Sequence[str], hearing: Hearing, last: Request) -> 
         case "why":
             unnamed = request.subject in (None, GENERAL) or said(words, AGAIN)
             return "why" not in request.forms and not request.terms and unnamed
-    if tells_only(doc, request) and request.topic not in OF_READINGS:
+    if tells_only(doc, request) and request.topic not in marked("of_readings_told"):
         return strong or request.topic != last.topic
     again = said(words, AGAIN) and ASKING_FORMS.isdisjoint(request.forms) and request.topic != last.topic
     return again and (not kitchen_told.asks(doc) or said(words, CHANGED))
@@ -252,7 +251,7 @@ def moves_on(words: Sequence[str], request: Request, last: Request) -> bool:
     """Whether the cook goes elsewhere with what is talked of: tomorrow camp is at 4,200; not who tells of a kitchen."""
     moved = request.elevation_m is not None or request.pressure_pa is not None
     of_kitchen = said(words, OF_KITCHEN) or request.equipment
-    return moved and not of_kitchen and last.topic not in ("set_kitchen", *OF_READINGS)
+    return moved and not of_kitchen and last.topic not in {"set_kitchen"} | marked("of_readings_told")
 
 
 def opens_on(words: Sequence[str]) -> bool:
