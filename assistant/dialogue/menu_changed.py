@@ -147,7 +147,8 @@ def place_changed(heard: Heard, memory: Memory, plan: Request) -> Change:
     before, now = starts(replace(plan, elevation_m=was)), starts(moved)
     lines = listed((start_moved(food, before[food] - now[food]) for food in now if food in before), "commas")
     note = say("other-place", here=elevation(moved.elevation_m), was=elevation(was), lines=lines)
-    service = () if heard.doc._.clock else (say("same-service", time=clock_of(moved)),)
+    unmoved = heard.doc._.clock or not moved.service_time
+    service = () if unmoved else (say("same-service", time=clock_of(moved)),)
     return moved, (note, *service)
 
 
