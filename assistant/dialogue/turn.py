@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from functools import partial
 
 from assistant import drill
-from assistant.dialogue import made, moves
+from assistant.dialogue import made, moves, refusing
 from assistant.dialogue.heard import Heard, hear
 from assistant.dialogue.made import BRIEFEST, answer_again, ask, refused, said
 from assistant.dialogue.memory import Memory, learn_kitchen
@@ -62,8 +62,10 @@ def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
     """
     heard = hear(text, memory, depth)
     hazard, now = heard.listened.hazard, replace(memory, scene=heard.listened.scene)
-    if hazard is None or hazard.beside or heard.answers_drill:
-        turn = untroubled(heard, now)
+    if heard.answers_drill or hazard is None or hazard.beside:
+        if refusing.asks_instead(heard) and not heard.answers_drill:
+            return told_instead(heard, now)
+        turn = untroubled(heard, refusing.let_go(heard, now))
         return replace(turn, memory=memory) if turn.aside else turn
     return warned(heard, now, hazard)
 
@@ -71,6 +73,7 @@ def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
 def warned(heard: Heard, memory: Memory, hazard: Hazard) -> Turn:
     """The answer to an utterance in which danger was heard; the question is remembered, so that it can be put right."""
     hearing, question = put(heard, memory)
+    question = refusing.question_pressed(heard, memory) or question
     request = replace(settle_in(question, memory.kitchen), depth=heard.depth or question.depth)
     if hazard.subject:
         request = replace(request, subject=hazard.subject)
@@ -78,9 +81,20 @@ def warned(heard: Heard, memory: Memory, hazard: Hazard) -> Turn:
         others = tuple(h.id for h in heard.listened.others if h.subject is None)
         # which reason is meant is not asked under a verdict
         unused = tuple(u for u in request.unused if u.kind != "explanation")
-        request = replace(request, danger=hazard.id, dangers_too=others, unused=unused)
-    kept = memory if hearing.passing else after(question, memory)
+        pressed = heard.listened.pressed
+        request = replace(request, danger=hazard.id, dangers_too=others, unused=unused, pressed=pressed)
+    kept = memory if hearing.passing and question.dish is None else after(refusing.without_figures(question), memory)
     return Turn(work_out(request), replace(kept, asked=None))
+
+
+def told_instead(heard: Heard, memory: Memory) -> Turn:
+    """What to do in the place of what was refused, where that is asked."""
+    question = refusing.question_pressed(heard, memory) or put(heard, memory)[1]
+    taken = heard.listened.pressing
+    request = replace(settle_in(question, memory.kitchen), depth=heard.depth or question.depth)
+    if taken:
+        request = replace(request, danger=taken.refusal.hazard, pressed=taken.how, unused=())
+    return Turn(work_out(request), replace(after(refusing.without_figures(question), memory), asked=None))
 
 
 def followed_by(answer: Answer, first: Answer, second: Answer) -> Answer:
@@ -188,6 +202,12 @@ def answered(heard: Heard, memory: Memory) -> Turn:
     if lost_thread(heard, memory):
         return Turn(which_of_it(heard, memory), replace(memory, asked=None))
     hearing, question = put(heard, memory)
+    refused_before = refusing.goes_on(hearing, question, memory)
+    if refused_before:
+        elsewhere = refusing.of_the_place(hearing, question)
+        if elsewhere is None:
+            return warned(heard, memory, refused_before)
+        hearing, question = replace(hearing, elliptical=False), elsewhere
     if question.topic == "set_kitchen" and memory.kitchen.elevation_m is not None:
         question = replace(question, **{slot: getattr(hearing.request, slot) for slot in PLACE_SLOTS})
     if memory.request and memory.request.depth == BRIEFEST and hearing.depth is None:

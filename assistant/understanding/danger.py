@@ -3,22 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from spacy.tokens import Doc
 
-from assistant.understanding import alarm, scene, spread, unclaimed
+from assistant.understanding import alarm, pressing, scene, spread
 from assistant.understanding.alarm import Alarm
 from assistant.understanding.hazards import Figures, Hazard, hazard_of, hazards, holding, nearly
+from assistant.understanding.pressing import PLEAS, Pressing
 from assistant.understanding.safety_subjects import VINEGAR
-from assistant.understanding.scene import Scene
+from assistant.understanding.scene import Refusal, Scene
 from rules.catalogue import marked
 
 MOST_OTHERS = 2
 # families that lead where several are likely: a guest's allergy before how full the fryer is
 FIRST = {"people": 0.3}
-SHORT = 18
 SOME = 0.05
 # what the net must say, 0 to 1: for a hazard that was heard in one breath, for one that was put together from afar, and
 # for a warning of its own in general words
@@ -37,7 +37,6 @@ ASKS_COOKING = frozenset(
 )
 ASKS_DANGER = frozenset(("safe",))
 CANNING, PEOPLE, CLEANING = "canning", "people", "sanitising"
-SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,11 +44,24 @@ class Listened:
     """What one utterance means for safety.
 
     hazard: None where there is none; others: further hazards to be named; scene: after the utterance
+    pressing: what it does about what was refused before, where something was
     """
 
     hazard: Hazard | None
     scene: Scene
     others: tuple[Hazard, ...] = ()
+    pressing: Pressing | None = None
+
+    @property
+    def pressed(self) -> str:
+        """What is said for what was refused before, where the same is refused again; empty where it is not."""
+        again = self.pressing and self.pressing.stance == "pressed" and self.hazard
+        return self.pressing.how if again and self.pressing and self.is_same else ""
+
+    @property
+    def is_same(self) -> bool:
+        """Whether what is refused now was refused before."""
+        return bool(self.pressing and self.hazard and self.hazard.id == self.pressing.refusal.hazard)
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,16 +87,21 @@ def listen(doc: Doc, before: Scene) -> Listened:
 
     A food stays until another is named, and what was refused stays refused for it however the cook asks on.
     """
-    heard = heard_in(doc, before)
+    refusal = pressing.meant(doc, before)
+    heard = heard_in(doc, pressing.revived(before, refusal) if refusal else before)
+    taken = pressing.taken(doc, heard.own, heard.figures, before, refusal) if refusal else None
+    if taken and taken.stance == "apart":
+        before = pressing.apart_from(before)
+        heard = heard_in(doc, before)
     alarmed = alarm.sound(heard.features)
     ranked = tuple(h for h in likeliest(heard.fired, alarmed) if granted(h, doc, heard, alarmed))
     hazard = ranked[0] if ranked else None
-    refused = _refused_before(heard.own, before)
-    if refused and (hazard is None or hazard.beside) and _goes_on(doc, heard, refused):
-        hazard = refused
+    if taken and taken.stance == "pressed" and (hazard is None or hazard.beside):
+        hazard = hazard_of(taken.refusal.hazard)
     if hazard is None and warns_alone(doc, heard, before, alarmed):
         hazard = hazard_of(f"general_{alarmed.family}")
-    return Listened(hazard, _after(doc, before, heard, refused, hazard), besides(hazard, ranked, alarmed))
+    after = _after(doc, before, heard, taken, hazard)
+    return Listened(hazard, after, besides(hazard, ranked, alarmed), taken)
 
 
 def granted(hazard: Hazard, doc: Doc, heard: HeardIn, alarmed: Alarm) -> bool:
@@ -167,7 +184,7 @@ def heard_in(doc: Doc, before: Scene) -> HeardIn:
     own = frozenset(h.concept for h in doc._.concepts)
     another_food = scene.names_food(doc, doc._.concepts)
     held = own | scene.carried(doc, own, before, another_food=another_food)
-    figures = Figures.of(doc, before.temperature)
+    figures = Figures.of(doc, before.temperature, before.elevation_m)
     fired = holding(own, held, doc._.concepts, figures)
     spreads = _spreads(doc, fired)
     known = (*(h.id for h in fired), *sorted({*spreads.values(), *(h.family for h in fired if not h.beside)}))
@@ -187,35 +204,36 @@ def _spreads(doc: Doc, fired: Sequence[Hazard]) -> dict[str, str]:
 
 def _may_alarm(doc: Doc, heard: HeardIn, before: Scene) -> bool:
     """Whether the net is asked: about the kitchen, and not because of what was said before alone."""
-    if not heard.own or doc._.topic.id in marked("harmless"):
+    if not heard.own - PLEAS.keys() or doc._.topic.id in marked("harmless"):
         return False
     if doc._.topic.id == "out_of_scope" and not (doc._.found or doc._.measures or doc._.numbers):
         return False
     return before == Scene() or alarm.sound(heard_in(doc, Scene()).features).danger >= SOME
 
 
-def _refused_before(own: frozenset[str], before: Scene) -> Hazard | None:
-    """What was refused last, unless the cook now says what takes the danger away."""
-    if before.danger is None or any(own & h.unless for h in hazards() if h.id == before.danger):
-        return None
-    return hazard_of(before.danger)
-
-
-def _goes_on(doc: Doc, heard: HeardIn, refused: Hazard) -> bool:
-    """Whether an utterance goes on about what was refused."""
-    if SAFE_WAY in heard.own:
-        return False
-    if refused.lasting and MOVES_ON not in heard.own and doc._.topic.id not in marked("leaves_refusal"):
-        return not scene.names_other(doc, doc._.concepts)
-    asks = doc._.topic.id in marked("asks_on") and len(doc) <= SHORT and not heard.another_food
-    return asks and (bool(doc._.numbers) or bool(heard.own) or unclaimed.is_elliptical(doc))
-
-
-def _after(doc: Doc, before: Scene, heard: HeardIn, refused: Hazard | None, hazard: Hazard | None) -> Scene:
-    """The scene after an utterance; a refusal stands until the cook turns to another food."""
-    lasting = refused is not None and refused.lasting
-    left = refused is None or (scene.names_other(doc, doc._.concepts) if lasting else heard.another_food)
-    danger = hazard.id if hazard and not hazard.beside else None if left else before.danger
+def _after(doc: Doc, before: Scene, heard: HeardIn, taken: Pressing | None, hazard: Hazard | None) -> Scene:
+    """The scene after an utterance; a refusal stands until the cook leaves it, and is remembered with its food."""
     last = before.temperature if not heard.another_food else None
     temperature = heard.figures.temps[-1] if heard.figures.temps else last
-    return Scene(scene.staying(heard.held), danger, scene.words_after(before, doc), temperature)
+    heights_m = heard.figures.elevations_m
+    dishes = scene.dishes_named(doc) or before.dishes
+    after = Scene(
+        concepts=scene.staying(heard.held),
+        danger=before.danger,
+        said=scene.words_after(before, doc),
+        temperature=temperature,
+        elevation_m=heights_m[-1] if heights_m else before.elevation_m,
+        dishes=dishes,
+        refused=before.refused,
+    )
+    if hazard and not hazard.beside:
+        same = taken is not None and taken.stance == "pressed"
+        foods = taken.refusal.dishes if same and taken else dishes
+        told = pressing.told_of(hazard, heard.held) or (taken.refusal.told if same and taken else ())
+        now = Refusal(hazard.id, after.concepts, told, foods)
+        return replace(after, danger=hazard.id, dishes=foods, refused=scene.refused(before.refused, now))
+    if taken and taken.stance == "left":
+        elsewhere = pressing.names_other(doc, taken.refusal)
+        kept = before.refused if elsewhere else tuple(r for r in before.refused if r != taken.refusal)
+        return replace(after, danger=None, refused=kept)
+    return after

@@ -48,6 +48,19 @@ class Hazard:
         if unheard:
             raise tables.BadTable(f"data/{FOLDER}: {self.id}: no such concept: {', '.join(unheard)}")
 
+    def fit_heat(self, figures: Figures) -> bool:
+        """Whether a temperature that was said is one of the wrong ones."""
+        return all(figures.has(role, low, high) for role, low, high in self.temps_f)
+
+    def fit_pressure(self, figures: Figures) -> bool:
+        """Whether a pressure that was said is one of the wrong ones."""
+        return self.psi is None or any(self.psi[0] <= psi < self.psi[1] for psi in figures.psi)
+
+    @property
+    def by_height(self) -> bool:
+        """Whether an elevation is the only figure that is part of it."""
+        return bool(self.elevation_m) and not (self.temps_f or self.psi or self.hours or self.minutes)
+
     @property
     def numeric(self) -> bool:
         """Whether a figure is part of it."""
@@ -88,7 +101,7 @@ class Figures:
     """The figures of an utterance that bear on hazards.
 
     temps: temperatures with their role; psi: of a gauge; hours: the longest time [h]; minutes: every time [min]
-    elevations_m: every elevation that is not taken back [m]
+    elevations_m: every elevation that is not taken back [m]; new_height: whether they were said now
     """
 
     temps: tuple[temperatures.Said, ...]
@@ -96,30 +109,33 @@ class Figures:
     hours: float
     minutes: tuple[float, ...]
     elevations_m: tuple[float, ...] = ()
+    new_height: bool = True
 
     @classmethod
-    def of(cls, doc: Doc, last: temperatures.Said | None = None) -> Figures:
-        """The figures of an utterance; last: the temperature that was said before it."""
+    def of(cls, doc: Doc, last: temperatures.Said | None = None, elevation_m: float | None = None) -> Figures:
+        """The figures of an utterance; last, elevation_m: the temperature and the elevation that were said before it."""
         minutes = tuple(m.high for m in doc._.measures if m.kind == "time")
         longest = max(stretches.hours(doc), *(m / 60 for m in minutes), 0.0)
         psi = tuple(m.low * PSI_PER_PA for m in doc._.measures if m.kind == "pressure" and m.unit == "psi")
         standing = (last,) if last and last.role in STANDING else ()
         heights_m = (height_m(e, "us") for e in doc._.elevations if e.role != "rejected")
         elevations_m = tuple(h for h in heights_m if h is not None)
-        return cls(temperatures.said(doc, last) or standing, psi, longest, minutes, elevations_m)
+        known = () if elevations_m or elevation_m is None else (elevation_m,)
+        temps = temperatures.said(doc, last) or standing
+        return cls(temps, psi, longest, minutes, elevations_m or known, new_height=not known)
 
     def fit(self, hazard: Hazard) -> bool:
         """Whether the figures that a hazard asks for were said."""
-        roles = all(self._has(role, low, high) for role, low, high in hazard.temps_f)
-        pressed = hazard.psi is None or any(hazard.psi[0] <= p < hazard.psi[1] for p in self.psi)
+        roles, pressed = hazard.fit_heat(self), hazard.fit_pressure(self)
         brief = hazard.minutes is None or any(hazard.minutes[0] <= m < hazard.minutes[1] for m in self.minutes)
-        right = any(self._has(role, low, high) for role, low, high in hazard.unless_f)
+        right = any(self.has(role, low, high) for role, low, high in hazard.unless_f)
         high = hazard.elevation_m is None or any(
             hazard.elevation_m[0] <= e < hazard.elevation_m[1] for e in self.elevations_m
         )
         return not right and high and roles and pressed and brief and self.hours >= (hazard.hours or 0.0)
 
-    def _has(self, role: str, low: float, high: float) -> bool:
+    def has(self, role: str, low: float, high: float) -> bool:
+        """Whether a temperature of a role was said in a range [degF]."""
         return any(role in (said.role, ANY_ROLE) and low <= said.temp_f < high for said in self.temps)
 
 
@@ -145,7 +161,8 @@ def _by_concept() -> dict[str, tuple[int, ...]]:
 
 def _holds(hazard: Hazard, own: frozenset[str], held: frozenset[str], figures: Figures) -> bool:
     """Whether all that makes a hazard was said, some of it now."""
-    now = hazard.numeric or not all(map(own.isdisjoint, hazard.when))
+    figure_now = hazard.numeric and (figures.new_height or not hazard.by_height)
+    now = figure_now or not all(map(own.isdisjoint, hazard.when))
     all_there = not any(map(held.isdisjoint, hazard.when))
     return now and all_there and held.isdisjoint(hazard.unless) and figures.fit(hazard)
 

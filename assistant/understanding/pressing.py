@@ -1,0 +1,165 @@
+"""Whether a later turn presses for what was refused, leaves it behind, or asks about something beside it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from typing import Literal
+
+from spacy.tokens import Doc
+
+from assistant.reading.tokens import norms
+from assistant.understanding import scene, temperatures, unclaimed
+from assistant.understanding.cue_words import cues, said
+from assistant.understanding.hazards import Figures, Hazard, hazards
+from assistant.understanding.scene import POINTING, Refusal, Scene
+from rules.catalogue import marked
+
+# apart: about something beside it; open: nothing tells, and what is heard by itself counts
+Stance = Literal["pressed", "left", "apart", "open"]
+
+# what a cook says for what was refused, by the concept that hears it; the first that is heard counts
+PLEAS = {
+    "plea_added": "added",
+    "plea_senses": "senses",
+    "plea_luck": "luck",
+    "plea_word": "word",
+    "plea_small": "small",
+    "plea_sure": "sure",
+}
+AGAIN, ANOTHER_TIME, INSTEAD = "again", "time", "instead"
+SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
+BACK = cues("pressing", "back")
+# words of an utterance that asks on about what was refused, unless the danger goes on in whatever is asked
+SHORT = 18
+# what is set in the place of what was said before
+REPLACED = ("vessel", "thing")
+
+
+@dataclass(frozen=True, slots=True)
+class Pressing:
+    """What a later turn does about a refusal.
+
+    how: what is said for it, where it is pressed; INSTEAD where it is left for a safe way
+    elsewhere: whether another vessel or thing takes the place of the one that made it dangerous
+    """
+
+    refusal: Refusal
+    stance: Stance
+    how: str = AGAIN
+    elsewhere: bool = False
+
+
+def meant(doc: Doc, before: Scene) -> Refusal | None:
+    """The refusal that an utterance may be about: of a food that is named again, else the last that stands."""
+    named = {found.id for found in doc._.found if found.kind == "dish"}
+    again = next((one for one in reversed(before.refused) if named & set(one.dishes)), None)
+    stands = next((one for one in reversed(before.refused) if one.hazard == before.danger), None)
+    if again and again != stands and before.danger is None and not comes_back(doc):
+        return None
+    return again or stands
+
+
+def comes_back(doc: Doc) -> bool:
+    """Whether an utterance goes back to a food, and asks nothing of its own about it: back to the peas, two hours."""
+    return said(norms(doc)[:4], BACK) or unclaimed.is_elliptical(doc) or bool(pleas(scene.ids(doc)))
+
+
+def revived(before: Scene, refusal: Refusal) -> Scene:
+    """The scene in which something was refused, with what else stands."""
+    kept = (c for c in before.concepts if refusal.hazard == before.danger or scene.kind(c) != "food")
+    return replace(before, concepts=tuple(sorted({*kept, *refusal.concepts})))
+
+
+def apart_from(before: Scene) -> Scene:
+    """The scene without what is done with the food, for a turn that asks about something beside it."""
+    return replace(before, concepts=tuple(c for c in before.concepts if scene.kind(c) in ("food", "person", "place")))
+
+
+def pleas(own: frozenset[str]) -> tuple[str, ...]:
+    """What is said for what was refused: that nobody fell ill, that somebody says it is fine."""
+    return tuple(how for concept, how in PLEAS.items() if concept in own)
+
+
+def taken(doc: Doc, own: frozenset[str], figures: Figures, before: Scene, refusal: Refusal) -> Pressing:
+    """What an utterance does about a refusal.
+
+    own: concepts that are said now; figures: of the utterance; before: the scene before it
+    """
+    said_for = pleas(own)
+    if "added" in said_for:
+        return Pressing(refusal, "pressed", "added")
+    rows = tuple(hazard for hazard in hazards() if hazard.id == refusal.hazard)
+    if _is_taken_away(own, rows, refusal):
+        return Pressing(refusal, "left", elsewhere=True)
+    if _figure_is_right(doc, rows, figures, before) or names_other(doc, refusal):
+        return Pressing(refusal, "left")
+    if said_for:
+        return Pressing(refusal, "pressed", said_for[0])
+    if SAFE_WAY in own:
+        return Pressing(refusal, "left", INSTEAD)
+    if any(own & hazard.unless for hazard in rows):
+        return Pressing(refusal, "left")
+    if is_apart(doc, own, rows):
+        return Pressing(refusal, "apart")
+    if not asks_on(doc, own, rows, figures):
+        return Pressing(refusal, "open")
+    return Pressing(refusal, "pressed", ANOTHER_TIME if figures.minutes and not _numeric(rows) else AGAIN)
+
+
+def names_other(doc: Doc, refusal: Refusal) -> bool:
+    """Whether a dish is named that is not the food that was refused, nor made of it, nor set beside it."""
+    named = {found.id for found in doc._.found if found.kind == "dish"}
+    return not named & set(refusal.dishes) and scene.names_other(doc, doc._.concepts)
+
+
+def is_apart(doc: Doc, own: frozenset[str], rows: Sequence[Hazard]) -> bool:
+    """Whether an utterance is about something beside what was refused: thanks, a timer, the kitchen, why water boils."""
+    return doc._.topic.id in marked("leaves_refusal") or MOVES_ON in own or _is_of_a_place(doc, own, rows)
+
+
+def asks_on(doc: Doc, own: frozenset[str], rows: Sequence[Hazard], figures: Figures) -> bool:
+    """Whether an utterance asks on about what was refused: it says a piece of it, points at it, or says little more."""
+    topic = doc._.topic.id
+    leans = unclaimed.is_elliptical(doc)
+    points = any(word in POINTING for word in norms(doc))
+    pieces = frozenset[str]().union(*(group for hazard in rows for group in hazard.when))
+    about_it = bool(own & pieces) or points or leans or bool(figures.minutes)
+    if any(hazard.lasting for hazard in rows):
+        return about_it or bool(doc._.numbers) or topic not in marked("of_nothing")
+    return topic in marked("asks_on") and len(doc) <= SHORT and (about_it or bool(doc._.numbers))
+
+
+def _is_of_a_place(doc: Doc, own: frozenset[str], rows: Sequence[Hazard]) -> bool:
+    """Whether another place is told of in words of its own: off to the coast on Friday, ordinary times again?"""
+    moves = any(elevation.role == "here" for elevation in doc._.elevations)
+    pieces = frozenset[str]().union(*(group for hazard in rows for group in hazard.when))
+    acts = {c for c in own & pieces if scene.kind(c) != "person"}
+    return moves and not acts and not unclaimed.is_elliptical(doc)
+
+
+def _numeric(rows: Sequence[Hazard]) -> bool:
+    return any(hazard.numeric for hazard in rows)
+
+
+def _figure_is_right(doc: Doc, rows: Sequence[Hazard], figures: Figures, before: Scene) -> bool:
+    """Whether another figure is said in the place of the one that was refused, and it is none of the wrong ones."""
+    heated = [hazard for hazard in rows if hazard.temps_f]
+    pressed = [hazard for hazard in rows if hazard.psi]
+    if heated and temperatures.said(doc, before.temperature) and not any(h.fit_heat(figures) for h in heated):
+        return True
+    return bool(pressed and figures.psi) and not any(h.fit_pressure(figures) for h in pressed)
+
+
+def _is_taken_away(own: frozenset[str], rows: Sequence[Hazard], refusal: Refusal) -> bool:
+    """Whether a vessel or a thing is named in the place of the one that made it dangerous: in the pressure cooker."""
+    anew = {scene.kind(concept) for concept in own} & set(REPLACED)
+    held = own | {concept for concept in refusal.told if scene.kind(concept) not in anew}
+    made = [hazard for hazard in rows if not any(map(frozenset(refusal.told).isdisjoint, hazard.when))]
+    return bool(anew and made) and all(any(map(held.isdisjoint, hazard.when)) for hazard in rows)
+
+
+def told_of(hazard: Hazard, held: frozenset[str]) -> tuple[str, ...]:
+    """The concepts that made a hazard, of those that hold."""
+    pieces = frozenset[str]().union(*(group for row in hazards() if row.id == hazard.id for group in row.when))
+    return tuple(sorted(pieces & held))
