@@ -74,8 +74,8 @@ def goes_on(hearing: Hearing, question: Request, memory: Memory) -> Hazard | Non
 
     hearing: the utterance; question: with what it goes on with
     """
-    danger = memory.scene.danger
-    if danger is None or not hearing.elliptical:
+    danger, now = memory.scene.danger, hearing.request
+    if danger is None or now.dish or now.method or now.subject:
         return None
     refusal = next((one for one in reversed(memory.scene.refused) if one.hazard == danger), None)
     base = refused_of(refusal, memory) if refusal else None

@@ -92,16 +92,22 @@ def listen(doc: Doc, before: Scene) -> Listened:
     taken = pressing.taken(doc, heard.own, heard.figures, before, refusal) if refusal else None
     if taken and taken.stance == "apart":
         before = pressing.apart_from(before)
+    if taken and taken.stance != "pressed":
         heard = heard_in(doc, before)
     alarmed = alarm.sound(heard.features)
     ranked = tuple(h for h in likeliest(heard.fired, alarmed) if granted(h, doc, heard, alarmed))
     hazard = ranked[0] if ranked else None
     if taken and taken.stance == "pressed" and (hazard is None or hazard.beside):
         hazard = hazard_of(taken.refusal.hazard)
-    if hazard is None and warns_alone(doc, heard, before, alarmed):
+    if hazard is None and not _was_put_right(taken, alarmed) and warns_alone(doc, heard, before, alarmed):
         hazard = hazard_of(f"general_{alarmed.family}")
     after = _after(doc, before, heard, taken, hazard)
     return Listened(hazard, after, besides(hazard, ranked, alarmed), taken)
+
+
+def _was_put_right(taken: Pressing | None, alarmed: Alarm) -> bool:
+    """Whether what was refused was just left for another way, of which the net hears but the old danger."""
+    return taken is not None and taken.stance == "left" and hazard_of(taken.refusal.hazard).family == alarmed.family
 
 
 def granted(hazard: Hazard, doc: Doc, heard: HeardIn, alarmed: Alarm) -> bool:

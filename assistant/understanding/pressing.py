@@ -29,7 +29,7 @@ PLEAS = {
 }
 AGAIN, ANOTHER_TIME, INSTEAD = "again", "time", "instead"
 SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
-BACK = cues("pressing", "back")
+BACK, MORE_OR_LESS = cues("pressing", "back"), cues("pressing", "more_or_less")
 # words of an utterance that asks on about what was refused, unless the danger goes on in whatever is asked
 SHORT = 18
 # what is set in the place of what was said before
@@ -96,12 +96,12 @@ def taken(doc: Doc, own: frozenset[str], figures: Figures, before: Scene, refusa
         return Pressing(refusal, "left")
     if said_for:
         return Pressing(refusal, "pressed", said_for[0])
+    if is_apart(doc, own, rows, figures):
+        return Pressing(refusal, "apart")
     if SAFE_WAY in own:
         return Pressing(refusal, "left", INSTEAD)
     if any(own & hazard.unless for hazard in rows):
         return Pressing(refusal, "left")
-    if is_apart(doc, own, rows):
-        return Pressing(refusal, "apart")
     if not asks_on(doc, own, rows, figures):
         return Pressing(refusal, "open")
     return Pressing(refusal, "pressed", ANOTHER_TIME if figures.minutes and not _numeric(rows) else AGAIN)
@@ -113,29 +113,35 @@ def names_other(doc: Doc, refusal: Refusal) -> bool:
     return not named & set(refusal.dishes) and scene.names_other(doc, doc._.concepts)
 
 
-def is_apart(doc: Doc, own: frozenset[str], rows: Sequence[Hazard]) -> bool:
+def is_apart(doc: Doc, own: frozenset[str], rows: Sequence[Hazard], figures: Figures) -> bool:
     """Whether an utterance is about something beside what was refused: thanks, a timer, the kitchen, why water boils."""
-    return doc._.topic.id in marked("leaves_refusal") or MOVES_ON in own or _is_of_a_place(doc, own, rows)
+    same_act = any(scene.kind(piece) in ("act", "vessel") for piece in own & pieces(rows)) or bool(figures.minutes)
+    moves_on = MOVES_ON in own and not same_act
+    return doc._.topic.id in marked("leaves_refusal") or moves_on or _is_of_a_place(doc, own, rows)
 
 
 def asks_on(doc: Doc, own: frozenset[str], rows: Sequence[Hazard], figures: Figures) -> bool:
     """Whether an utterance asks on about what was refused: it says a piece of it, points at it, or says little more."""
-    topic = doc._.topic.id
-    leans = unclaimed.is_elliptical(doc)
-    points = any(word in POINTING for word in norms(doc))
-    pieces = frozenset[str]().union(*(group for hazard in rows for group in hazard.when))
-    about_it = bool(own & pieces) or points or leans or bool(figures.minutes)
+    topic, words = doc._.topic.id, norms(doc)
+    about_it = bool(own & pieces(rows)) or any(word in POINTING for word in words) or bool(figures.minutes)
+    about_it = about_it or unclaimed.is_elliptical(doc) or said(words, MORE_OR_LESS)
     if any(hazard.lasting for hazard in rows):
-        return about_it or bool(doc._.numbers) or topic not in marked("of_nothing")
+        return about_it or bool(doc._.numbers or own) or topic not in marked("of_nothing")
+    if topic in marked("of_nothing"):
+        return about_it and len(doc) <= SHORT
     return topic in marked("asks_on") and len(doc) <= SHORT and (about_it or bool(doc._.numbers))
+
+
+def pieces(rows: Sequence[Hazard]) -> frozenset[str]:
+    """Every concept that is a part of a hazard."""
+    return frozenset[str]().union(*(group for hazard in rows for group in hazard.when))
 
 
 def _is_of_a_place(doc: Doc, own: frozenset[str], rows: Sequence[Hazard]) -> bool:
     """Whether another place is told of in words of its own: off to the coast on Friday, ordinary times again?"""
     moves = any(elevation.role == "here" for elevation in doc._.elevations)
-    pieces = frozenset[str]().union(*(group for hazard in rows for group in hazard.when))
-    acts = {c for c in own & pieces if scene.kind(c) != "person"}
-    return moves and not acts and not unclaimed.is_elliptical(doc)
+    said_of_it = any(scene.kind(piece) != "person" for piece in own & pieces(rows))
+    return moves and not said_of_it and not unclaimed.is_elliptical(doc)
 
 
 def _numeric(rows: Sequence[Hazard]) -> bool:
@@ -153,13 +159,13 @@ def _figure_is_right(doc: Doc, rows: Sequence[Hazard], figures: Figures, before:
 
 def _is_taken_away(own: frozenset[str], rows: Sequence[Hazard], refusal: Refusal) -> bool:
     """Whether a vessel or a thing is named in the place of the one that made it dangerous: in the pressure cooker."""
-    anew = {scene.kind(concept) for concept in own} & set(REPLACED)
-    held = own | {concept for concept in refusal.told if scene.kind(concept) not in anew}
+    anew = {scene.kind(c) for c in own} & {scene.kind(c) for c in refusal.told} & set(REPLACED)
+    # what a vessel was set to goes with it: on low
+    held = own | {concept for concept in refusal.told if scene.kind(concept) not in (*anew, "circumstance")}
     made = [hazard for hazard in rows if not any(map(frozenset(refusal.told).isdisjoint, hazard.when))]
     return bool(anew and made) and all(any(map(held.isdisjoint, hazard.when)) for hazard in rows)
 
 
 def told_of(hazard: Hazard, held: frozenset[str]) -> tuple[str, ...]:
     """The concepts that made a hazard, of those that hold."""
-    pieces = frozenset[str]().union(*(group for row in hazards() if row.id == hazard.id for group in row.when))
-    return tuple(sorted(pieces & held))
+    return tuple(sorted(pieces([row for row in hazards() if row.id == hazard.id]) & held))
