@@ -87,9 +87,14 @@ def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
 
 
 def spoken_in(memory: Memory) -> Kitchen:
-    """The kitchen by which bare figures are read: metric where the elevation before was told in round metres."""
+    """The kitchen by which bare figures are read: metric where the elevation before was told in round metres.
+
+    So it is where temperatures were told in Celsius, or the place is one whose people measure so.
+    """
     last, kitchen = memory.request, memory.kitchen
-    metric = last and last.units == "metric" and last.elevation_from == "stated" and in_round_metres(last.elevation_m)
+    in_metres = last and last.elevation_from == "stated" and in_round_metres(last.elevation_m)
+    there = last and last.elevation_from == "place"
+    metric = memory.scene.celsius or (last and last.units == "metric" and (in_metres or there))
     return replace(kitchen, units="metric") if metric else kitchen
 
 

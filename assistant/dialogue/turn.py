@@ -13,7 +13,7 @@ from assistant.dialogue.memory import Memory, learn_kitchen
 from assistant.dialogue.several import OUTSIDE, several
 from assistant.dialogue.thread import after, question_of
 from assistant.reading.tokens import norms
-from assistant.understanding import leaning
+from assistant.understanding import leaning, wanted
 from assistant.understanding.awaited import choice
 from assistant.understanding.conversation import merge, settle_in
 from assistant.understanding.hazards import Hazard
@@ -27,6 +27,7 @@ from rules.said import elevation, sentences
 say = sentences("dialogue/turn")
 
 SHORTEST_ASK = 6
+CHILDS_EGG = "toddler_egg"
 # what shows that an utterance is about the kitchen, though nobody can tell what it asks
 KITCHEN_SIGNS = frozenset(
     ("kitchen_word", "dish", "method", "ingredient", "equipment", "temperature", "baking", "candy", "canning", "cooker")
@@ -212,6 +213,7 @@ def answered(heard: Heard, memory: Memory) -> Turn:
         question = replace(question, **{slot: getattr(hearing.request, slot) for slot in PLACE_SLOTS})
     if memory.request and memory.request.depth == BRIEFEST and hearing.depth is None:
         question = replace(question, depth=BRIEFEST)
+    question = wanted.for_a_child(question) if CHILDS_EGG in heard.warned_beside else question
     request = replace(settle_in(question, memory.kitchen), dangers_too=heard.warned_beside)
     if memory.scene.danger and leaning.is_only_units(hearing):
         # what was refused stays refused in any units

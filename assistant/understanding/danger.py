@@ -8,7 +8,7 @@ from itertools import pairwise
 
 from spacy.tokens import Doc
 
-from assistant.understanding import alarm, pressing, scene, spread
+from assistant.understanding import alarm, pressing, scene, spread, temperatures
 from assistant.understanding.alarm import Alarm
 from assistant.understanding.hazards import Figures, Hazard, hazard_of, hazards, holding, nearly
 from assistant.understanding.pressing import PLEAS, Pressing
@@ -36,7 +36,8 @@ ASKS_COOKING = frozenset(
     ("how_long", "how_hot", "how_much", "why", "which", "wrong", "factor", "more", "changes", "differ", "remaining")
 )
 ASKS_DANGER = frozenset(("safe",))
-CANNING, PEOPLE, CLEANING = "canning", "people", "sanitising"
+CANNING, PEOPLE, CLEANING, TIMES = "canning", "people", "sanitising", "time_temperature"
+BATH, SAFE_BATH_F = "bath", 165.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,8 +90,8 @@ def listen(doc: Doc, before: Scene) -> Listened:
     """
     refusal = pressing.meant(doc, before)
     heard = heard_in(doc, pressing.revived(before, refusal) if refusal else before)
-    taken = pressing.taken(doc, heard.own, heard.figures, before, refusal) if refusal else None
-    if taken and taken.stance == "apart":
+    taken = pressing.taken(doc, heard.own, heard.figures, refusal) if refusal else None
+    if taken and taken.anew:
         before = pressing.apart_from(before)
     if taken and taken.stance != "pressed":
         heard = heard_in(doc, before)
@@ -149,6 +150,8 @@ def warns_alone(doc: Doc, heard: HeardIn, before: Scene, alarmed: Alarm) -> bool
         return False
     if alarmed.danger < least or not _may_alarm(doc, heard, before):
         return False
+    if alarmed.family == TIMES and _is_hot_bath(heard.figures):
+        return False
     told = alarm.telling(alarmed.family)
     if doc._.subject == CLEANING and alarmed.family == PEOPLE:
         # what is cleaned for people is told by its own room
@@ -160,6 +163,11 @@ def warns_alone(doc: Doc, heard: HeardIn, before: Scene, alarmed: Alarm) -> bool
     together = any(later - earlier <= MOST_BETWEEN for earlier, later in pairwise(places))
     asks = any(form.id in ASKS_SAFETY for form in doc._.forms)
     return bool(places) and (together or asks or not told.isdisjoint(heard.held - heard.own))
+
+
+def _is_hot_bath(figures: Figures) -> bool:
+    """Whether every temperature that was said is of a bath in which any food comes out safe."""
+    return figures.told_heat and all(said.role == BATH and said.temp_f >= SAFE_BATH_F for said in figures.temps)
 
 
 def _names_food(doc: Doc) -> bool:
@@ -190,7 +198,7 @@ def heard_in(doc: Doc, before: Scene) -> HeardIn:
     own = frozenset(h.concept for h in doc._.concepts)
     another_food = scene.names_food(doc, doc._.concepts)
     held = own | scene.carried(doc, own, before, another_food=another_food)
-    figures = Figures.of(doc, before.temperature, before.elevation_m)
+    figures = Figures.of(doc, before.temperature, before.elevation_m, celsius=before.celsius)
     fired = holding(own, held, doc._.concepts, figures)
     spreads = _spreads(doc, fired)
     known = (*(h.id for h in fired), *sorted({*spreads.values(), *(h.family for h in fired if not h.beside)}))
@@ -222,13 +230,14 @@ def _after(doc: Doc, before: Scene, heard: HeardIn, taken: Pressing | None, haza
     last = before.temperature if not heard.another_food else None
     temperature = heard.figures.temps[-1] if heard.figures.temps else last
     heights_m = heard.figures.elevations_m
-    dishes = scene.dishes_named(doc) or before.dishes
+    dishes, in_celsius = scene.dishes_named(doc) or before.dishes, temperatures.spoken_in_celsius(doc)
     after = Scene(
         concepts=scene.staying(heard.held),
         danger=before.danger,
         said=scene.words_after(before, doc),
         temperature=temperature,
         elevation_m=heights_m[-1] if heights_m else before.elevation_m,
+        celsius=before.celsius if in_celsius is None else in_celsius,
         dishes=dishes,
         refused=before.refused,
     )

@@ -101,7 +101,7 @@ class Figures:
     """The figures of an utterance that bear on hazards.
 
     temps: temperatures with their role; psi: of a gauge; hours: the longest time [h]; minutes: every time [min]
-    elevations_m: every elevation that is not taken back [m]; new_height: whether they were said now
+    elevations_m: every elevation that is not taken back [m]; new_height, told_heat: whether they, or temperatures, were said now
     """
 
     temps: tuple[temperatures.Said, ...]
@@ -110,10 +110,21 @@ class Figures:
     minutes: tuple[float, ...]
     elevations_m: tuple[float, ...] = ()
     new_height: bool = True
+    told_heat: bool = False
 
     @classmethod
-    def of(cls, doc: Doc, last: temperatures.Said | None = None, elevation_m: float | None = None) -> Figures:
-        """The figures of an utterance; last, elevation_m: the temperature and the elevation that were said before it."""
+    def of(
+        cls,
+        doc: Doc,
+        last: temperatures.Said | None = None,
+        elevation_m: float | None = None,
+        *,
+        celsius: bool = False,
+    ) -> Figures:
+        """The figures of an utterance.
+
+        last, elevation_m: the temperature and the elevation that were said before it; celsius: see temperatures.said
+        """
         minutes = tuple(m.high for m in doc._.measures if m.kind == "time")
         longest = max(stretches.hours(doc), *(m / 60 for m in minutes), 0.0)
         psi = tuple(m.low * PSI_PER_PA for m in doc._.measures if m.kind == "pressure" and m.unit == "psi")
@@ -121,8 +132,9 @@ class Figures:
         heights_m = (height_m(e, "us") for e in doc._.elevations if e.role != "rejected")
         elevations_m = tuple(h for h in heights_m if h is not None)
         known = () if elevations_m or elevation_m is None else (elevation_m,)
-        temps = temperatures.said(doc, last) or standing
-        return cls(temps, psi, longest, minutes, elevations_m or known, new_height=not known)
+        temps = temperatures.said(doc, last, celsius=celsius)
+        heights_m, new = elevations_m or known, not known
+        return cls(temps or standing, psi, longest, minutes, heights_m, new_height=new, told_heat=bool(temps))
 
     def fit(self, hazard: Hazard) -> bool:
         """Whether the figures that a hazard asks for were said."""

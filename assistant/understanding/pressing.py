@@ -9,7 +9,7 @@ from typing import Literal
 from spacy.tokens import Doc
 
 from assistant.reading.tokens import norms
-from assistant.understanding import scene, temperatures, unclaimed
+from assistant.understanding import scene, unclaimed
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.hazards import Figures, Hazard, hazards
 from assistant.understanding.scene import POINTING, Refusal, Scene
@@ -29,6 +29,8 @@ PLEAS = {
 }
 AGAIN, ANOTHER_TIME, INSTEAD = "again", "time", "instead"
 SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
+# the pressure of a canner is told anew, and never one that was refused
+PRESSURES = cues("canning_turns", "pressures")
 BACK, MORE_OR_LESS = cues("pressing", "back"), cues("pressing", "more_or_less")
 # words of an utterance that asks on about what was refused, unless the danger goes on in whatever is asked
 SHORT = 18
@@ -41,13 +43,14 @@ class Pressing:
     """What a later turn does about a refusal.
 
     how: what is said for it, where it is pressed; INSTEAD where it is left for a safe way
-    elsewhere: whether another vessel or thing takes the place of the one that made it dangerous
+    anew: whether what was done with the food is over; elsewhere: whether another vessel or thing takes the place of the one that made it dangerous
     """
 
     refusal: Refusal
     stance: Stance
     how: str = AGAIN
     elsewhere: bool = False
+    anew: bool = False
 
 
 def meant(doc: Doc, before: Scene) -> Refusal | None:
@@ -81,10 +84,10 @@ def pleas(own: frozenset[str]) -> tuple[str, ...]:
     return tuple(how for concept, how in PLEAS.items() if concept in own)
 
 
-def taken(doc: Doc, own: frozenset[str], figures: Figures, before: Scene, refusal: Refusal) -> Pressing:
+def taken(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal) -> Pressing:
     """What an utterance does about a refusal.
 
-    own: concepts that are said now; figures: of the utterance; before: the scene before it
+    own: concepts that are said now; figures: of the utterance
     """
     said_for = pleas(own)
     if "added" in said_for:
@@ -92,16 +95,15 @@ def taken(doc: Doc, own: frozenset[str], figures: Figures, before: Scene, refusa
     rows = tuple(hazard for hazard in hazards() if hazard.id == refusal.hazard)
     if _is_taken_away(own, rows, refusal):
         return Pressing(refusal, "left", elsewhere=True)
-    if _figure_is_right(doc, rows, figures, before) or names_other(doc, refusal):
+    if _figure_is_right(rows, figures) or names_other(doc, refusal):
         return Pressing(refusal, "left")
     if said_for:
         return Pressing(refusal, "pressed", said_for[0])
+    righted = any(own & hazard.unless for hazard in rows)
     if is_apart(doc, own, rows, figures):
-        return Pressing(refusal, "apart")
-    if SAFE_WAY in own:
-        return Pressing(refusal, "left", INSTEAD)
-    if any(own & hazard.unless for hazard in rows):
-        return Pressing(refusal, "left")
+        return Pressing(refusal, "left" if righted else "apart", anew=True)
+    if SAFE_WAY in own or righted:
+        return Pressing(refusal, "left", INSTEAD if SAFE_WAY in own else AGAIN)
     if not asks_on(doc, own, rows, figures):
         return Pressing(refusal, "open")
     return Pressing(refusal, "pressed", ANOTHER_TIME if figures.minutes and not _numeric(rows) else AGAIN)
@@ -116,7 +118,7 @@ def names_other(doc: Doc, refusal: Refusal) -> bool:
 def is_apart(doc: Doc, own: frozenset[str], rows: Sequence[Hazard], figures: Figures) -> bool:
     """Whether an utterance is about something beside what was refused: thanks, a timer, the kitchen, why water boils."""
     same_act = any(scene.kind(piece) in ("act", "vessel") for piece in own & pieces(rows)) or bool(figures.minutes)
-    moves_on = MOVES_ON in own and not same_act
+    moves_on = (MOVES_ON in own and not same_act) or said(norms(doc), PRESSURES)
     return doc._.topic.id in marked("leaves_refusal") or moves_on or _is_of_a_place(doc, own, rows)
 
 
@@ -148,11 +150,11 @@ def _numeric(rows: Sequence[Hazard]) -> bool:
     return any(hazard.numeric for hazard in rows)
 
 
-def _figure_is_right(doc: Doc, rows: Sequence[Hazard], figures: Figures, before: Scene) -> bool:
+def _figure_is_right(rows: Sequence[Hazard], figures: Figures) -> bool:
     """Whether another figure is said in the place of the one that was refused, and it is none of the wrong ones."""
     heated = [hazard for hazard in rows if hazard.temps_f]
     pressed = [hazard for hazard in rows if hazard.psi]
-    if heated and temperatures.said(doc, before.temperature) and not any(h.fit_heat(figures) for h in heated):
+    if heated and figures.told_heat and not any(h.fit_heat(figures) for h in heated):
         return True
     return bool(pressed and figures.psi) and not any(h.fit_pressure(figures) for h in pressed)
 

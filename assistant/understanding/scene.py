@@ -40,7 +40,8 @@ class Scene:
     """What a conversation holds of foods, acts, vessels, people and circumstances, and what it was warned of last.
 
     danger: the hazard that was refused last; said: words of the last utterances, as their stems
-    temperature: the last that was said; elevation_m: likewise [m]; dishes: those that were named last
+    temperature: the last that was said; elevation_m: likewise [m]
+    celsius: whether temperatures were told in Celsius last; dishes: those that were named last
     refused: what was refused of each food, the latest last
     """
 
@@ -49,6 +50,7 @@ class Scene:
     said: tuple[str, ...] = ()
     temperature: Said | None = None
     elevation_m: float | None = None
+    celsius: bool = False
     dishes: tuple[str, ...] = ()
     refused: tuple[Refusal, ...] = ()
 

@@ -33,6 +33,7 @@ COLD_F, BOIL_F, HOT_F, HOTTEST_F, EITHER_SCALE = 76.0, 176.0, 212.0, 500.0, (150
 BOILING_C, COOKED_C = 100.0, (60, 80)
 METRIC = frozenset(cues("temperature_role", "metric"))
 FAHRENHEIT = frozenset(cues("temperature_role", "fahrenheit"))
+OF_WATER = tuple(tuple(phrase.split()) for phrase in cues("temperature_role", "of_water"))
 BEFORE, BEHIND, SHORT = 6, 3, 12
 OTHER_BEFORE = 2
 
@@ -45,10 +46,11 @@ class Said:
     temp_f: float
 
 
-def said(doc: Doc, last: Said | None = None) -> tuple[Said, ...]:
+def said(doc: Doc, last: Said | None = None, *, celsius: bool = False) -> tuple[Said, ...]:
     """Every temperature that was said, with a degree sign, a unit or bare, and what it is of.
 
     last: the temperature said before in a conversation: a bare figure in a short utterance is another of its kind
+    celsius: whether the cook has spoken in degrees Celsius before, and never in Fahrenheit
     """
     words = norms(doc)
     default = last.role if last and len(words) <= SHORT else None
@@ -56,7 +58,11 @@ def said(doc: Doc, last: Said | None = None) -> tuple[Said, ...]:
     found = [Said(_role(doc, words, at, temp_f, default), temp_f) for at, temp_f, _ in figures]
     bares = [bare for *_, bare in figures]
     metric = _metric(words)
-    found = [_in_celsius(said, metric=metric) if bare else said for said, bare in zip(found, bares, strict=True)]
+    if celsius and FAHRENHEIT.isdisjoint(words):
+        told = tuple(_is_told(words, at) for at, *_ in figures)
+        found = [_as_before(s, told=t) if bare else s for s, bare, t in zip(found, bares, told, strict=True)]
+    else:
+        found = [_in_celsius(said, metric=metric) if bare else said for said, bare in zip(found, bares, strict=True)]
     return tuple(_beside(said, found) for said in found) or tuple(_another(doc, words, last))
 
 
@@ -70,6 +76,25 @@ def _in_celsius(said: Said, *, metric: bool) -> Said:
     hot_core = said.role == "core" and BARE_C[1] < said.temp_f <= BOILING_C
     hot_oven = metric and said.role in ("oven", "smoker") and BOILING_C < said.temp_f < HOT_F
     return Said(said.role, to_f(said.temp_f)) if hot_core or hot_oven else said
+
+
+def _as_before(said: Said, *, told: bool) -> Said:
+    """A bare figure of a cook who speaks in Celsius; meat at 150 inside can only be Fahrenheit."""
+    of_food = said.role in ("core", "hold", "fridge")
+    if said.temp_f > HOT_F or (of_food and said.temp_f > BOILING_C and told):
+        return said
+    return Said("oven" if of_food and said.temp_f > BOILING_C else said.role, to_f(said.temp_f))
+
+
+def _is_told(words: Sequence[str], at: int) -> bool:
+    """Whether the words beside a figure tell that it is of the food."""
+    return not {*words[max(0, at - 3) : at], *words[at + 1 : at + 4]}.isdisjoint(CUES["core"] | CUES["part"])
+
+
+def spoken_in_celsius(doc: Doc) -> bool | None:
+    """Whether the temperatures of an utterance are in Celsius; None where none has a unit."""
+    units = {m.unit for m in doc._.measures if m.kind == "temperature"}
+    return None if not units else units == {"degC"}
 
 
 def _beside(said: Said, found: Sequence[Said]) -> Said:
@@ -148,6 +173,9 @@ def _role(doc: Doc, words: Sequence[str], at: int, temp_f: float, default: str |
         return "core"
     if temp_f < BOIL_F and not CUES["pulling"].isdisjoint(before[-4:]):
         return "core"
+    if tuple(before[-2:]) in OF_WATER or tuple(before[-3:]) in OF_WATER:
+        # what the water has is no reading of the food in it
+        return OTHER
     role = _nearest(before, temp_f) or _nearest(behind, temp_f)
     either = EITHER_SCALE[0] <= temp_f < HOT_F and CUES["slow"].isdisjoint(words)
     if role is None and not CUES["dry"].isdisjoint(before[-3:]) and either:
