@@ -7,11 +7,13 @@ from typing import Any
 
 from assistant.dialogue.heard import Heard
 from assistant.dialogue.memory import Memory
+from assistant.understanding.danger import foods_of
 from assistant.understanding.hazards import Hazard, hazard_of
 from assistant.understanding.pressing import INSTEAD
 from assistant.understanding.request import Hearing
 from assistant.understanding.scene import Refusal
 from rules.catalogue import marked
+from rules.foods.dishes import dishes
 from rules.model import PLACE_SLOTS, Request
 
 # what is said anew of the question that was refused, in the place of what was said before
@@ -39,6 +41,14 @@ def question_pressed(heard: Heard, memory: Memory) -> Request | None:
     if now.elevation_m is not None or now.pressure_pa is not None:
         anew |= {slot: getattr(now, slot) for slot in PLACE_SLOTS}
     return replace(base, text=now.text, units=heard.hearing.units or base.units, **anew)
+
+
+def of_its_food(heard: Heard, question: Request, hazard: Hazard) -> Request:
+    """A question about the food that makes the danger, where the utterance names another dish beside it."""
+    foods = foods_of(heard.doc, hazard)
+    if not foods or question.dish in foods:
+        return question
+    return replace(question, dish=foods[0], dish_class=dishes()[foods[0]].dish_class)
 
 
 def refused_of(refusal: Refusal, memory: Memory) -> Request | None:

@@ -74,7 +74,7 @@ def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
 def warned(heard: Heard, memory: Memory, hazard: Hazard) -> Turn:
     """The answer to an utterance in which danger was heard; the question is remembered, so that it can be put right."""
     hearing, question = put(heard, memory)
-    question = refusing.question_pressed(heard, memory) or question
+    question = refusing.of_its_food(heard, refusing.question_pressed(heard, memory) or question, hazard)
     request = replace(settle_in(question, memory.kitchen), depth=heard.depth or question.depth)
     if hazard.subject:
         request = replace(request, subject=hazard.subject)

@@ -8,10 +8,10 @@ from itertools import pairwise
 
 from spacy.tokens import Doc
 
-from assistant.understanding import alarm, pressing, scene, spread, temperatures
+from assistant.understanding import alarm, concepts, pressing, scene, spread, temperatures
 from assistant.understanding.alarm import Alarm
 from assistant.understanding.hazards import Figures, Hazard, hazard_of, hazards, holding, nearly
-from assistant.understanding.pressing import PLEAS, Pressing
+from assistant.understanding.pressing import ADDED, INSTEAD, PLEAS, Pressing
 from assistant.understanding.safety_subjects import VINEGAR
 from assistant.understanding.scene import Refusal, Scene
 from rules.catalogue import marked
@@ -93,17 +93,25 @@ def listen(doc: Doc, before: Scene) -> Listened:
     taken = pressing.taken(doc, heard.own, heard.figures, refusal) if refusal else None
     if taken and taken.anew:
         before = pressing.apart_from(before)
-    if taken and taken.stance != "pressed":
+    if taken and taken.stance != "pressed" and not taken.elsewhere:
         heard = heard_in(doc, before)
     alarmed = alarm.sound(heard.features)
-    ranked = tuple(h for h in likeliest(heard.fired, alarmed) if granted(h, doc, heard, alarmed))
+    likely = (h for h in likeliest(heard.fired, alarmed) if granted(h, doc, heard, alarmed))
+    ranked = tuple(h for h in likely if not _is_over(h, heard, taken))
     hazard = ranked[0] if ranked else None
-    if taken and taken.stance == "pressed" and (hazard is None or hazard.beside):
+    added = taken is not None and taken.how == ADDED
+    if taken and taken.stance == "pressed" and (hazard is None or hazard.beside or added):
         hazard = hazard_of(taken.refusal.hazard)
     if hazard is None and not _was_put_right(taken, alarmed) and warns_alone(doc, heard, before, alarmed):
         hazard = hazard_of(f"general_{alarmed.family}")
     after = _after(doc, before, heard, taken, hazard)
     return Listened(hazard, after, besides(hazard, ranked, alarmed), taken)
+
+
+def _is_over(hazard: Hazard, heard: HeardIn, taken: Pressing | None) -> bool:
+    """Whether a hazard is made of what was said before, and a safe way was named since."""
+    safe = taken is not None and taken.stance == "left" and taken.how == INSTEAD
+    return safe and not hazard.beside and heard.spreads[hazard.id] == spread.BEFORE
 
 
 def _was_put_right(taken: Pressing | None, alarmed: Alarm) -> bool:
@@ -119,6 +127,8 @@ def granted(hazard: Hazard, doc: Doc, heard: HeardIn, alarmed: Alarm) -> bool:
     """
     if hazard.beside:
         return hazard.family != PEOPLE or spread.names_food_beside(doc, hazard)
+    if hazard.temps_f and spread.of_another_food(doc, hazard):
+        return False
     apart = heard.spreads[hazard.id] == spread.APART
     if apart and asks_another_matter(doc) and alarmed.danger < OTHER_MATTER_FROM:
         return False
@@ -225,6 +235,12 @@ def _may_alarm(doc: Doc, heard: HeardIn, before: Scene) -> bool:
     return before == Scene() or alarm.sound(heard_in(doc, Scene()).features).danger >= SOME
 
 
+def foods_of(doc: Doc, hazard: Hazard) -> tuple[str, ...]:
+    """The dishes of an utterance that are the food of a hazard: the kidney beans that go into the chilli."""
+    parts = pressing.pieces([row for row in hazards() if row.id == hazard.id])
+    return tuple(dish for dish in scene.dishes_named(doc) if not parts.isdisjoint(concepts.of_row("dish", dish)))
+
+
 def _after(doc: Doc, before: Scene, heard: HeardIn, taken: Pressing | None, hazard: Hazard | None) -> Scene:
     """The scene after an utterance; a refusal stands until the cook leaves it, and is remembered with its food."""
     last = before.temperature if not heard.another_food else None
@@ -241,9 +257,11 @@ def _after(doc: Doc, before: Scene, heard: HeardIn, taken: Pressing | None, haza
         dishes=dishes,
         refused=before.refused,
     )
+    if hazard and hazard.advises:
+        return after
     if hazard and not hazard.beside:
         same = taken is not None and taken.stance == "pressed"
-        foods = taken.refusal.dishes if same and taken else dishes
+        foods = taken.refusal.dishes if same and taken else foods_of(doc, hazard) or dishes
         told = pressing.told_of(hazard, heard.held) or (taken.refusal.told if same and taken else ())
         now = Refusal(hazard.id, after.concepts, told, foods)
         return replace(after, danger=hazard.id, dishes=foods, refused=scene.refused(before.refused, now))

@@ -42,6 +42,7 @@ class Hazard:
     within: int | None = None
     lasting: bool = False
     sure: bool = False
+    advises: bool = False
 
     def __post_init__(self) -> None:
         unheard = sorted(self.unless.union(*self.when) - concepts.concepts().keys())
@@ -86,7 +87,7 @@ def _hazard(row: dict[str, Any], family: str) -> Hazard:
         elevation_m=tuple(row["elevation_m"]) if "elevation_m" in row else None,
         psi=tuple(row["psi"]) if "psi" in row else None,
         minutes=tuple(row["minutes"]) if "minutes" in row else None,
-        **{key: row[key] for key in ("hours", "subject", "beside", "within", "lasting", "sure") if key in row},
+        **{key: row[key] for key in ("hours", "subject", "beside", "within", "lasting", "sure", "advises") if key in row},
     )
 
 

@@ -18,22 +18,28 @@ from rules.catalogue import marked
 # apart: about something beside it; open: nothing tells, and what is heard by itself counts
 Stance = Literal["pressed", "left", "apart", "open"]
 
+AGAIN, ANOTHER_TIME, INSTEAD, ADDED = "again", "time", "instead", "added"
 # what a cook says for what was refused, by the concept that hears it; the first that is heard counts
 PLEAS = {
-    "plea_added": "added",
+    "plea_added": ADDED,
     "plea_senses": "senses",
     "plea_luck": "luck",
     "plea_word": "word",
     "plea_small": "small",
     "plea_sure": "sure",
 }
-AGAIN, ANOTHER_TIME, INSTEAD = "again", "time", "instead"
 SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
 # the pressure of a canner is told anew, and never one that was refused
 PRESSURES = cues("canning_turns", "pressures")
 BACK, MORE_OR_LESS = cues("pressing", "back"), cues("pressing", "more_or_less")
 # words of an utterance that asks on about what was refused, unless the danger goes on in whatever is asked
 SHORT = 18
+# "it" in a longer one may mean anything
+SHORTEST, POINTING_AT_MANY = 8, ("them", "those", "these", "they", "theyre")
+CANNING = "canning"
+# dangers of water that a boil of so many minutes mends at any elevation
+BOIL_MENDS, BOILED_MIN = frozenset(cues("pressing", "boil_mends")), 3.0
+CANNER, LOW_ACID = frozenset(("pressure_canner", "ten_lb")), "low_acid"
 # what is set in the place of what was said before
 REPLACED = ("vessel", "thing")
 
@@ -58,6 +64,9 @@ def meant(doc: Doc, before: Scene) -> Refusal | None:
     named = {found.id for found in doc._.found if found.kind == "dish"}
     again = next((one for one in reversed(before.refused) if named & set(one.dishes)), None)
     stands = next((one for one in reversed(before.refused) if one.hazard == before.danger), None)
+    if not named and stands is None and before.refused and not CANNER.isdisjoint(scene.ids(doc)):
+        # a pressure canner is for what was refused, and not for the jam after it
+        return next((one for one in reversed(before.refused) if LOW_ACID in one.told), None)
     if again and again != stands and before.danger is None and not comes_back(doc):
         return None
     return again or stands
@@ -90,12 +99,15 @@ def taken(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal) -> 
     own: concepts that are said now; figures: of the utterance
     """
     said_for = pleas(own)
-    if "added" in said_for:
-        return Pressing(refusal, "pressed", "added")
+    if ADDED in said_for:
+        return Pressing(refusal, "pressed", ADDED)
     rows = tuple(hazard for hazard in hazards() if hazard.id == refusal.hazard)
     if _is_taken_away(own, rows, refusal):
         return Pressing(refusal, "left", elsewhere=True)
-    if _figure_is_right(rows, figures) or names_other(doc, refusal):
+    same_food = any(scene.kind(concept) == "food" for concept in own & frozenset(refusal.told))
+    if refusal.hazard in BOIL_MENDS and any(minutes >= BOILED_MIN for minutes in figures.minutes):
+        return Pressing(refusal, "left")
+    if _figure_is_right(rows, figures) or (names_other(doc, refusal) and not (said_for and same_food)):
         return Pressing(refusal, "left")
     if said_for:
         return Pressing(refusal, "pressed", said_for[0])
@@ -106,7 +118,8 @@ def taken(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal) -> 
         return Pressing(refusal, "left", INSTEAD if SAFE_WAY in own else AGAIN)
     if not asks_on(doc, own, rows, figures):
         return Pressing(refusal, "open")
-    return Pressing(refusal, "pressed", ANOTHER_TIME if figures.minutes and not _numeric(rows) else AGAIN)
+    of_jars = any(hazard.family == CANNING for hazard in rows) and not _numeric(rows)
+    return Pressing(refusal, "pressed", ANOTHER_TIME if figures.minutes and of_jars else AGAIN)
 
 
 def names_other(doc: Doc, refusal: Refusal) -> bool:
@@ -117,7 +130,7 @@ def names_other(doc: Doc, refusal: Refusal) -> bool:
 
 def is_apart(doc: Doc, own: frozenset[str], rows: Sequence[Hazard], figures: Figures) -> bool:
     """Whether an utterance is about something beside what was refused: thanks, a timer, the kitchen, why water boils."""
-    same_act = any(scene.kind(piece) in ("act", "vessel") for piece in own & pieces(rows)) or bool(figures.minutes)
+    same_act = _of_the_act(own, rows) or bool(figures.minutes)
     moves_on = (MOVES_ON in own and not same_act) or said(norms(doc), PRESSURES)
     return doc._.topic.id in marked("leaves_refusal") or moves_on or _is_of_a_place(doc, own, rows)
 
@@ -125,13 +138,22 @@ def is_apart(doc: Doc, own: frozenset[str], rows: Sequence[Hazard], figures: Fig
 def asks_on(doc: Doc, own: frozenset[str], rows: Sequence[Hazard], figures: Figures) -> bool:
     """Whether an utterance asks on about what was refused: it says a piece of it, points at it, or says little more."""
     topic, words = doc._.topic.id, norms(doc)
-    about_it = bool(own & pieces(rows)) or any(word in POINTING for word in words) or bool(figures.minutes)
+    pointing = POINTING if len(words) <= SHORTEST else POINTING_AT_MANY
+    about_it = any(scene.kind(piece) != "place" for piece in own & pieces(rows)) or any(word in pointing for word in words) or bool(figures.minutes)
     about_it = about_it or unclaimed.is_elliptical(doc) or said(words, MORE_OR_LESS)
     if any(hazard.lasting for hazard in rows):
         return about_it or bool(doc._.numbers or own) or topic not in marked("of_nothing")
+    if any(f.kind == "ingredient" for f in doc._.found) and not _of_the_act(own, rows):
+        # what goes into the pot is asked about: and if I use baking soda
+        return False
     if topic in marked("of_nothing"):
         return about_it and len(doc) <= SHORT
     return topic in marked("asks_on") and len(doc) <= SHORT and (about_it or bool(doc._.numbers))
+
+
+def _of_the_act(own: frozenset[str], rows: Sequence[Hazard]) -> bool:
+    """Whether what was done, or in what, is said now."""
+    return any(scene.kind(piece) in ("act", "vessel") for piece in own & pieces(rows))
 
 
 def pieces(rows: Sequence[Hazard]) -> frozenset[str]:

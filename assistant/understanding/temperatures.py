@@ -91,6 +91,11 @@ def _is_told(words: Sequence[str], at: int) -> bool:
     return not {*words[max(0, at - 3) : at], *words[at + 1 : at + 4]}.isdisjoint(CUES["core"] | CUES["part"])
 
 
+def places(doc: Doc) -> tuple[int, ...]:
+    """Where temperatures are said."""
+    return tuple(at for at, *_ in _temperatures(doc, norms(doc)))
+
+
 def spoken_in_celsius(doc: Doc) -> bool | None:
     """Whether the temperatures of an utterance are in Celsius; None where none has a unit."""
     units = {m.unit for m in doc._.measures if m.kind == "temperature"}
@@ -171,7 +176,7 @@ def _role(doc: Doc, words: Sequence[str], at: int, temp_f: float, default: str |
     vessel = not (CUES["oven"] | CUES["smoker"]).isdisjoint(before[-3:])
     if temp_f < HOT_F and before[-1:] and before[-1] in TO_CORE and not set_to and not vessel:
         return "core"
-    if temp_f < BOIL_F and not CUES["pulling"].isdisjoint(before[-4:]):
+    if temp_f < BOIL_F and not CUES["pulling"].isdisjoint((*before[-4:], *behind[:1])):
         return "core"
     if tuple(before[-2:]) in OF_WATER or tuple(before[-3:]) in OF_WATER:
         # what the water has is no reading of the food in it
