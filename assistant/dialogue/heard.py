@@ -18,6 +18,7 @@ from assistant.understanding.conversation import in_round_metres
 from assistant.understanding.corrected import after_taking_back
 from assistant.understanding.danger import Listened
 from assistant.understanding.request import Hearing
+from assistant.understanding.scene import Scene
 from assistant.understanding.utterance import Utterance, listen
 from rules.catalogue import marked
 from rules.engine import known
@@ -77,7 +78,7 @@ def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
         text=text,
         doc=plain.doc,
         hearing=taken_up(plain, memory),
-        listened=danger.listen(whole.doc, memory.scene),
+        listened=danger.listen(whole.doc, scene_in(memory)),
         move=moves.heard(said),
         drill=drill.wanted(text),
         answers_drill=answers_drill(text, memory),
@@ -96,6 +97,12 @@ def spoken_in(memory: Memory) -> Kitchen:
     there = last and last.elevation_from == "place"
     metric = memory.scene.celsius or (last and last.units == "metric" and (in_metres or there))
     return replace(kitchen, units="metric") if metric else kitchen
+
+
+def scene_in(memory: Memory) -> Scene:
+    """What bears on safety, with the elevation of the kitchen where none was said."""
+    scene, elevation_m = memory.scene, memory.kitchen.elevation_m
+    return scene if scene.elevation_m is not None else replace(scene, elevation_m=elevation_m)
 
 
 def taken_up(utterance: Utterance, memory: Memory) -> Hearing:

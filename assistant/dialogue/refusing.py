@@ -9,7 +9,7 @@ from assistant.dialogue.heard import Heard
 from assistant.dialogue.memory import Memory
 from assistant.understanding.danger import foods_of
 from assistant.understanding.hazards import Hazard, hazard_of
-from assistant.understanding.pressing import INSTEAD
+from assistant.understanding.pressing import FREEZE, INSTEAD
 from assistant.understanding.request import Hearing
 from assistant.understanding.scene import Refusal
 from rules.catalogue import marked
@@ -73,7 +73,9 @@ def let_go(heard: Heard, memory: Memory) -> Memory:
 def asks_instead(heard: Heard) -> bool:
     """Whether it is asked, or told, what to do in the place of what was refused, and nothing more is asked."""
     taken, now = heard.listened.pressing, heard.hearing.request
-    if taken is None or taken.how != INSTEAD or heard.listened.hazard:
+    if taken is None or taken.how not in (INSTEAD, FREEZE) or heard.listened.hazard:
+        return False
+    if now.dish is not None and now.dish not in taken.refusal.dishes:
         return False
     plain = now.topic == PRESERVE and now.subject is None and ASKS_A_FIGURE.isdisjoint(now.forms)
     return plain or (now.topic in marked("of_nothing") and not now.small_talk)

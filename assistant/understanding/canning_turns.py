@@ -42,4 +42,3 @@ def asked_gauge(words: Sequence[str], heard: Hearing) -> str | None:
     """The gauge that is asked about, and nothing else: weighted?; and on a dial?"""
     named = [id for id, cue in GAUGES.items() if any(word in cue for word in words)]
     return named[0] if len(named) == 1 and len(words) <= SHORTEST and not heard.request.forms else None
-

@@ -384,7 +384,20 @@ AGED = ("old", "olds", "baby", "son", "daughter", "girl", "boy", "infant", "kid"
 ALONG = ("along", "pregnant", "pregant", "preg", "gone", "expecting")
 BEFORE_AGE = ("is", "shes", "hes", "only", "turned", "aged", "at", "turns", "age")
 # who is told of by the age behind a comma: our little one, 14 months
-CHILDREN = ("one", "son", "daughter", "girl", "boy", "baby", "kid", "niece", "nephew", "grandson", "granddaughter", "child")
+CHILDREN = (
+    "one",
+    "son",
+    "daughter",
+    "girl",
+    "boy",
+    "baby",
+    "kid",
+    "niece",
+    "nephew",
+    "grandson",
+    "granddaughter",
+    "child",
+)
 PEOPLE = (
     "shes", "hes", "he", "she", "gran", "granny", "grans", "grandma", "grandmas", "grandmother", "grandpa", "grandpas",
     "grandad", "grandads", "nan", "nana", "oma", "opa", "abuela", "abuelo", "mum", "mom", "mother", "dad", "father",

@@ -8,10 +8,10 @@ from itertools import pairwise
 
 from spacy.tokens import Doc
 
-from assistant.understanding import alarm, concepts, pressing, scene, spread, temperatures
+from assistant.understanding import alarm, concepts, pressing, righted, scene, spread, temperatures
 from assistant.understanding.alarm import Alarm
-from assistant.understanding.hazards import Figures, Hazard, hazard_of, hazards, holding, nearly
-from assistant.understanding.pressing import ADDED, INSTEAD, PLEAS, Pressing
+from assistant.understanding.hazards import Figures, Hazard, hazard_of, holding, nearly, pieces, rows_of
+from assistant.understanding.pressing import ADDED, FREEZE, INSTEAD, PLEAS, Pressing
 from assistant.understanding.safety_subjects import VINEGAR
 from assistant.understanding.scene import Refusal, Scene
 from rules.catalogue import marked
@@ -99,8 +99,7 @@ def listen(doc: Doc, before: Scene) -> Listened:
     likely = (h for h in likeliest(heard.fired, alarmed) if granted(h, doc, heard, alarmed))
     ranked = tuple(h for h in likely if not _is_over(h, heard, taken))
     hazard = ranked[0] if ranked else None
-    added = taken is not None and taken.how == ADDED
-    if taken and taken.stance == "pressed" and (hazard is None or hazard.beside or added):
+    if taken and taken.stance == "pressed" and (hazard is None or hazard.beside or _is_plea(taken, heard.own, hazard)):
         hazard = hazard_of(taken.refusal.hazard)
     if hazard is None and not _was_put_right(taken, alarmed) and warns_alone(doc, heard, before, alarmed):
         hazard = hazard_of(f"general_{alarmed.family}")
@@ -108,9 +107,15 @@ def listen(doc: Doc, before: Scene) -> Listened:
     return Listened(hazard, after, besides(hazard, ranked, alarmed), taken)
 
 
+def _is_plea(taken: Pressing, own: frozenset[str], hazard: Hazard) -> bool:
+    """Whether what is said speaks for what was refused, and is no other danger: mother always did."""
+    pleads = taken.how in PLEAS.values() or taken.refusal.hazard in righted.NOT_MENDED
+    return taken.how == ADDED or (pleads and pressing.says_only_why(own, hazard))
+
+
 def _is_over(hazard: Hazard, heard: HeardIn, taken: Pressing | None) -> bool:
     """Whether a hazard is made of what was said before, and a safe way was named since."""
-    safe = taken is not None and taken.stance == "left" and taken.how == INSTEAD
+    safe = taken is not None and taken.stance == "left" and taken.how in (INSTEAD, FREEZE)
     return safe and not hazard.beside and heard.spreads[hazard.id] == spread.BEFORE
 
 
@@ -237,7 +242,7 @@ def _may_alarm(doc: Doc, heard: HeardIn, before: Scene) -> bool:
 
 def foods_of(doc: Doc, hazard: Hazard) -> tuple[str, ...]:
     """The dishes of an utterance that are the food of a hazard: the kidney beans that go into the chilli."""
-    parts = pressing.pieces([row for row in hazards() if row.id == hazard.id])
+    parts = pieces(rows_of(hazard.id))
     return tuple(dish for dish in scene.dishes_named(doc) if not parts.isdisjoint(concepts.of_row("dish", dish)))
 
 
@@ -247,8 +252,11 @@ def _after(doc: Doc, before: Scene, heard: HeardIn, taken: Pressing | None, haza
     temperature = heard.figures.temps[-1] if heard.figures.temps else last
     heights_m = heard.figures.elevations_m
     dishes, in_celsius = scene.dishes_named(doc) or before.dishes, temperatures.spoken_in_celsius(doc)
+    # what is told for something that was refused makes nothing new
+    pleaded = heard.own if taken and taken.stance == "pressed" and taken.how in PLEAS.values() else frozenset[str]()
+    passing = frozenset(concept for concept in pleaded if scene.kind(concept) == "circumstance")
     after = Scene(
-        concepts=scene.staying(heard.held),
+        concepts=scene.staying(heard.held - passing),
         danger=before.danger,
         said=scene.words_after(before, doc),
         temperature=temperature,
@@ -266,7 +274,7 @@ def _after(doc: Doc, before: Scene, heard: HeardIn, taken: Pressing | None, haza
         now = Refusal(hazard.id, after.concepts, told, foods)
         return replace(after, danger=hazard.id, dishes=foods, refused=scene.refused(before.refused, now))
     if taken and taken.stance == "left":
-        elsewhere = pressing.names_other(doc, taken.refusal)
+        elsewhere = righted.names_other(doc, taken.refusal)
         kept = before.refused if elsewhere else tuple(r for r in before.refused if r != taken.refusal)
         return replace(after, danger=None, refused=kept)
     return after

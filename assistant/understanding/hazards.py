@@ -19,6 +19,8 @@ from rules.physics.units import PSI_PER_PA
 FOLDER = "lexicon/danger"
 ANY = ""
 ANY_ROLE = "any"
+# keys of a row that are taken as they stand
+AS_THEY_ARE = ("hours", "subject", "beside", "within", "lasting", "sure", "advises")
 # what holds on while the food goes in and out
 STANDING = ("fridge", "drier")
 
@@ -87,7 +89,11 @@ def _hazard(row: dict[str, Any], family: str) -> Hazard:
         elevation_m=tuple(row["elevation_m"]) if "elevation_m" in row else None,
         psi=tuple(row["psi"]) if "psi" in row else None,
         minutes=tuple(row["minutes"]) if "minutes" in row else None,
-        **{key: row[key] for key in ("hours", "subject", "beside", "within", "lasting", "sure", "advises") if key in row},
+        **{
+            key: row[key]
+            for key in ("hours", "subject", "beside", "within", "lasting", "sure", "advises")
+            if key in row
+        },
     )
 
 
@@ -97,12 +103,24 @@ def hazard_of(id: str) -> Hazard:
     return found or Hazard(id=id, family=id.removeprefix("general_"))
 
 
+@cache
+def rows_of(id: str) -> tuple[Hazard, ...]:
+    """The rows of a hazard; none of one in general words."""
+    return tuple(hazard for hazard in hazards() if hazard.id == id)
+
+
+def pieces(rows: Sequence[Hazard]) -> frozenset[str]:
+    """Every concept that is a part of a hazard."""
+    return frozenset[str]().union(*(group for hazard in rows for group in hazard.when))
+
+
 @dataclass(frozen=True, slots=True)
 class Figures:
     """The figures of an utterance that bear on hazards.
 
     temps: temperatures with their role; psi: of a gauge; hours: the longest time [h]; minutes: every time [min]
-    elevations_m: every elevation that is not taken back [m]; new_height, told_heat: whether they, or temperatures, were said now
+    elevations_m: every elevation that is not taken back [m]
+    new_height, told_heat: whether they, or temperatures, were said now
     """
 
     temps: tuple[temperatures.Said, ...]
@@ -130,12 +148,11 @@ class Figures:
         longest = max(stretches.hours(doc), *(m / 60 for m in minutes), 0.0)
         psi = tuple(m.low * PSI_PER_PA for m in doc._.measures if m.kind == "pressure" and m.unit == "psi")
         standing = (last,) if last and last.role in STANDING else ()
-        heights_m = (height_m(e, "us") for e in doc._.elevations if e.role != "rejected")
-        elevations_m = tuple(h for h in heights_m if h is not None)
-        known = () if elevations_m or elevation_m is None else (elevation_m,)
-        temps = temperatures.said(doc, last, celsius=celsius)
-        heights_m, new = elevations_m or known, not known
-        return cls(temps or standing, psi, longest, minutes, heights_m, new_height=new, told_heat=bool(temps))
+        heights = (height_m(e, "us") for e in doc._.elevations if e.role != "rejected")
+        told_m = tuple(height for height in heights if height is not None)
+        known_m = () if told_m or elevation_m is None else (elevation_m,)
+        temps, new = temperatures.said(doc, last, celsius=celsius), not known_m
+        return cls(temps or standing, psi, longest, minutes, told_m or known_m, new_height=new, told_heat=bool(temps))
 
     def fit(self, hazard: Hazard) -> bool:
         """Whether the figures that a hazard asks for were said."""

@@ -9,16 +9,16 @@ from typing import Literal
 from spacy.tokens import Doc
 
 from assistant.reading.tokens import norms
-from assistant.understanding import scene, unclaimed
+from assistant.understanding import righted, scene, unclaimed
 from assistant.understanding.cue_words import cues, said
-from assistant.understanding.hazards import Figures, Hazard, hazards
+from assistant.understanding.hazards import Figures, Hazard, hazard_of, pieces, rows_of
 from assistant.understanding.scene import POINTING, Refusal, Scene
 from rules.catalogue import marked
 
 # apart: about something beside it; open: nothing tells, and what is heard by itself counts
 Stance = Literal["pressed", "left", "apart", "open"]
 
-AGAIN, ANOTHER_TIME, INSTEAD, ADDED = "again", "time", "instead", "added"
+AGAIN, ANOTHER_TIME, INSTEAD, FREEZE, ADDED = "again", "time", "instead", "freeze", "added"
 # what a cook says for what was refused, by the concept that hears it; the first that is heard counts
 PLEAS = {
     "plea_added": ADDED,
@@ -26,6 +26,7 @@ PLEAS = {
     "plea_luck": "luck",
     "plea_word": "word",
     "plea_small": "small",
+    "cold_hope": "cold",
     "plea_sure": "sure",
 }
 SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
@@ -34,14 +35,9 @@ PRESSURES = cues("canning_turns", "pressures")
 BACK, MORE_OR_LESS = cues("pressing", "back"), cues("pressing", "more_or_less")
 # words of an utterance that asks on about what was refused, unless the danger goes on in whatever is asked
 SHORT = 18
-# "it" in a longer one may mean anything
 SHORTEST, POINTING_AT_MANY = 8, ("them", "those", "these", "they", "theyre")
-CANNING = "canning"
-# dangers of water that a boil of so many minutes mends at any elevation
-BOIL_MENDS, BOILED_MIN = frozenset(cues("pressing", "boil_mends")), 3.0
+CANNING, FREEZING = "canning", "freezing_instead"
 CANNER, LOW_ACID = frozenset(("pressure_canner", "ten_lb")), "low_acid"
-# what is set in the place of what was said before
-REPLACED = ("vessel", "thing")
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,7 +45,8 @@ class Pressing:
     """What a later turn does about a refusal.
 
     how: what is said for it, where it is pressed; INSTEAD where it is left for a safe way
-    anew: whether what was done with the food is over; elsewhere: whether another vessel or thing takes the place of the one that made it dangerous
+    anew: whether what was done with the food is over
+    elsewhere: whether another vessel or thing takes the place of the one that made it dangerous
     """
 
     refusal: Refusal
@@ -98,39 +95,54 @@ def taken(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal) -> 
 
     own: concepts that are said now; figures: of the utterance
     """
-    said_for = pleas(own)
-    if ADDED in said_for:
+    said_for, rows = pleas(own), rows_of(refusal.hazard)
+    if ADDED in said_for and refusal.hazard not in righted.ACID_MENDS:
         return Pressing(refusal, "pressed", ADDED)
-    rows = tuple(hazard for hazard in hazards() if hazard.id == refusal.hazard)
-    if _is_taken_away(own, rows, refusal):
-        return Pressing(refusal, "left", elsewhere=True)
-    same_food = any(scene.kind(concept) == "food" for concept in own & frozenset(refusal.told))
-    if refusal.hazard in BOIL_MENDS and any(minutes >= BOILED_MIN for minutes in figures.minutes):
-        return Pressing(refusal, "left")
-    if _figure_is_right(rows, figures) or (names_other(doc, refusal) and not (said_for and same_food)):
-        return Pressing(refusal, "left")
-    if said_for:
+    if left := _left(doc, own, figures, refusal, pleads=bool(said_for)):
+        return left
+    if said_for and ADDED not in said_for:
         return Pressing(refusal, "pressed", said_for[0])
-    righted = any(own & hazard.unless for hazard in rows)
+    mended = righted.is_mended(own, rows) or ADDED in said_for
     if is_apart(doc, own, rows, figures):
-        return Pressing(refusal, "left" if righted else "apart", anew=True)
-    if SAFE_WAY in own or righted:
-        return Pressing(refusal, "left", INSTEAD if SAFE_WAY in own else AGAIN)
+        return Pressing(refusal, "left" if mended else "apart", anew=True)
+    if SAFE_WAY in own and refusal.hazard not in righted.NOT_MENDED:
+        return Pressing(refusal, "left", FREEZE if FREEZING in own and _of_jars(refusal) else INSTEAD)
+    if mended:
+        return Pressing(refusal, "left")
     if not asks_on(doc, own, rows, figures):
         return Pressing(refusal, "open")
-    of_jars = any(hazard.family == CANNING for hazard in rows) and not _numeric(rows)
-    return Pressing(refusal, "pressed", ANOTHER_TIME if figures.minutes and of_jars else AGAIN)
+    by_time = figures.minutes and _of_jars(refusal) and not any(hazard.numeric for hazard in rows)
+    return Pressing(refusal, "pressed", ANOTHER_TIME if by_time else AGAIN)
 
 
-def names_other(doc: Doc, refusal: Refusal) -> bool:
-    """Whether a dish is named that is not the food that was refused, nor made of it, nor set beside it."""
-    named = {found.id for found in doc._.found if found.kind == "dish"}
-    return not named & set(refusal.dishes) and scene.names_other(doc, doc._.concepts)
+def _left(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal, *, pleads: bool) -> Pressing | None:
+    """A refusal that is left for another vessel, another figure or another food; None where it is not.
+
+    pleads: whether something is said for what was refused, which then may name the food again by another word
+    """
+    if righted.is_taken_away(own, refusal):
+        return Pressing(refusal, "left", elsewhere=True)
+    same_food = any(scene.kind(concept) == "food" for concept in own & frozenset(refusal.told))
+    elsewhere = righted.names_other(doc, refusal) and not (pleads and same_food)
+    if not elsewhere and not righted.is_right(doc, figures, refusal):
+        return None
+    how = INSTEAD if SAFE_WAY in own else AGAIN
+    return Pressing(refusal, "left", how, anew=righted.is_anew(doc, refusal))
+
+
+def _of_jars(refusal: Refusal) -> bool:
+    return hazard_of(refusal.hazard).family == CANNING
+
+
+def says_only_why(own: frozenset[str], hazard: Hazard) -> bool:
+    """Whether nothing of a hazard is said now but circumstances, beside what is said for what was refused."""
+    said_now = own & pieces(rows_of(hazard.id))
+    return all(scene.kind(concept) == "circumstance" for concept in said_now)
 
 
 def is_apart(doc: Doc, own: frozenset[str], rows: Sequence[Hazard], figures: Figures) -> bool:
-    """Whether an utterance is about something beside what was refused: thanks, a timer, the kitchen, why water boils."""
-    same_act = _of_the_act(own, rows) or bool(figures.minutes)
+    """Whether an utterance is about something beside what was refused: thanks, a timer, the kitchen."""
+    same_act = righted.of_the_act(own, rows) or bool(figures.minutes)
     moves_on = (MOVES_ON in own and not same_act) or said(norms(doc), PRESSURES)
     return doc._.topic.id in marked("leaves_refusal") or moves_on or _is_of_a_place(doc, own, rows)
 
@@ -138,27 +150,22 @@ def is_apart(doc: Doc, own: frozenset[str], rows: Sequence[Hazard], figures: Fig
 def asks_on(doc: Doc, own: frozenset[str], rows: Sequence[Hazard], figures: Figures) -> bool:
     """Whether an utterance asks on about what was refused: it says a piece of it, points at it, or says little more."""
     topic, words = doc._.topic.id, norms(doc)
+    # in a longer one "it" may mean anything
     pointing = POINTING if len(words) <= SHORTEST else POINTING_AT_MANY
-    about_it = any(scene.kind(piece) != "place" for piece in own & pieces(rows)) or any(word in pointing for word in words) or bool(figures.minutes)
+    about_it = (
+        any(scene.kind(piece) != "place" for piece in own & pieces(rows))
+        or any(word in pointing for word in words)
+        or bool(figures.minutes)
+    )
     about_it = about_it or unclaimed.is_elliptical(doc) or said(words, MORE_OR_LESS)
     if any(hazard.lasting for hazard in rows):
         return about_it or bool(doc._.numbers or own) or topic not in marked("of_nothing")
-    if any(f.kind == "ingredient" for f in doc._.found) and not _of_the_act(own, rows):
+    if any(f.kind == "ingredient" for f in doc._.found) and not righted.of_the_act(own, rows):
         # what goes into the pot is asked about: and if I use baking soda
         return False
     if topic in marked("of_nothing"):
         return about_it and len(doc) <= SHORT
     return topic in marked("asks_on") and len(doc) <= SHORT and (about_it or bool(doc._.numbers))
-
-
-def _of_the_act(own: frozenset[str], rows: Sequence[Hazard]) -> bool:
-    """Whether what was done, or in what, is said now."""
-    return any(scene.kind(piece) in ("act", "vessel") for piece in own & pieces(rows))
-
-
-def pieces(rows: Sequence[Hazard]) -> frozenset[str]:
-    """Every concept that is a part of a hazard."""
-    return frozenset[str]().union(*(group for hazard in rows for group in hazard.when))
 
 
 def _is_of_a_place(doc: Doc, own: frozenset[str], rows: Sequence[Hazard]) -> bool:
@@ -168,28 +175,6 @@ def _is_of_a_place(doc: Doc, own: frozenset[str], rows: Sequence[Hazard]) -> boo
     return moves and not said_of_it and not unclaimed.is_elliptical(doc)
 
 
-def _numeric(rows: Sequence[Hazard]) -> bool:
-    return any(hazard.numeric for hazard in rows)
-
-
-def _figure_is_right(rows: Sequence[Hazard], figures: Figures) -> bool:
-    """Whether another figure is said in the place of the one that was refused, and it is none of the wrong ones."""
-    heated = [hazard for hazard in rows if hazard.temps_f]
-    pressed = [hazard for hazard in rows if hazard.psi]
-    if heated and figures.told_heat and not any(h.fit_heat(figures) for h in heated):
-        return True
-    return bool(pressed and figures.psi) and not any(h.fit_pressure(figures) for h in pressed)
-
-
-def _is_taken_away(own: frozenset[str], rows: Sequence[Hazard], refusal: Refusal) -> bool:
-    """Whether a vessel or a thing is named in the place of the one that made it dangerous: in the pressure cooker."""
-    anew = {scene.kind(c) for c in own} & {scene.kind(c) for c in refusal.told} & set(REPLACED)
-    # what a vessel was set to goes with it: on low
-    held = own | {concept for concept in refusal.told if scene.kind(concept) not in (*anew, "circumstance")}
-    made = [hazard for hazard in rows if not any(map(frozenset(refusal.told).isdisjoint, hazard.when))]
-    return bool(anew and made) and all(any(map(held.isdisjoint, hazard.when)) for hazard in rows)
-
-
 def told_of(hazard: Hazard, held: frozenset[str]) -> tuple[str, ...]:
     """The concepts that made a hazard, of those that hold."""
-    return tuple(sorted(pieces([row for row in hazards() if row.id == hazard.id]) & held))
+    return tuple(sorted(pieces(rows_of(hazard.id)) & held))

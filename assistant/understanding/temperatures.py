@@ -35,7 +35,7 @@ METRIC = frozenset(cues("temperature_role", "metric"))
 FAHRENHEIT = frozenset(cues("temperature_role", "fahrenheit"))
 OF_WATER = tuple(tuple(phrase.split()) for phrase in cues("temperature_role", "of_water"))
 BEFORE, BEHIND, SHORT = 6, 3, 12
-OTHER_BEFORE = 2
+OTHER_BEFORE, SHORTEST, ENDS = 2, 3, (".", "?", "!")
 
 
 @dataclass(frozen=True, slots=True)
@@ -181,6 +181,10 @@ def _role(doc: Doc, words: Sequence[str], at: int, temp_f: float, default: str |
     if tuple(before[-2:]) in OF_WATER or tuple(before[-3:]) in OF_WATER:
         # what the water has is no reading of the food in it
         return OTHER
+    bare = words[at] == f"{temp_f:.0f}"
+    if len(_sentence(words, at)) <= SHORTEST:
+        # a figure in a few words by itself: 160 then. How long on the grill?
+        return default or ("core" if temp_f < BOIL_F else "oven")
     role = _nearest(before, temp_f) or _nearest(behind, temp_f)
     either = EITHER_SCALE[0] <= temp_f < HOT_F and CUES["slow"].isdisjoint(words)
     if role is None and not CUES["dry"].isdisjoint(before[-3:]) and either:
@@ -188,8 +192,15 @@ def _role(doc: Doc, words: Sequence[str], at: int, temp_f: float, default: str |
     if role is None and temp_f < HOT_F and not CUES["part"].isdisjoint((*before[-3:], *behind)):
         role = _of_whole(doc, words, temp_f, "core") if temp_f < BOIL_F else "core"
     role = role or _of_whole(doc, words, temp_f, "set" if set_to else default or "core")
-    unclear = role == "oven" and EITHER_SCALE[0] <= temp_f <= EITHER_SCALE[1] and words[at] == f"{temp_f:.0f}"
+    unclear = role == "oven" and EITHER_SCALE[0] <= temp_f <= EITHER_SCALE[1] and bare
     return OTHER if unclear and default != "oven" and CUES["slow"].isdisjoint(words) else role
+
+
+def _sentence(words: Sequence[str], at: int) -> Sequence[str]:
+    """The words between full stops in which a figure stands; the whole where it ends in none."""
+    end = next((i for i in range(at, len(words)) if words[i] in ENDS), None)
+    start = next((i + 1 for i in range(at, -1, -1) if words[i] in ENDS), 0)
+    return words if end is None or end + 1 >= len(words) else words[start:end]
 
 
 def _up_to_pause(behind: Sequence[str]) -> Sequence[str]:

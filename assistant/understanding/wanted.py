@@ -39,7 +39,7 @@ def other_yolk(words: Sequence[str], last: str | None, dish_class: str | None) -
 
 
 def for_a_child(question: Request) -> Request:
-    """A question of eggs in the shell for a small child, who is given them hard: how long that takes, or whether it does."""
+    """A question of eggs in the shell for a small child, who is given them hard: how long that takes."""
     if question.dish_class != EGG and question.dish != eggs.PLAIN:
         return question
     topic = question.topic if question.topic in marked("by_method") else TIME

@@ -13,7 +13,7 @@ from rules.model import Caution, Request
 from rules.said import Said, Value, sentences, together
 
 REPLIES = "lexicon/danger/replies.toml"
-INSTEAD = "instead"
+INSTEAD, FREEZE, FROZEN_SOURCES = "instead", "freeze", ("nchfp", "from-memory")
 say = sentences("safety/danger")
 
 
@@ -121,11 +121,14 @@ def warning(case: Case) -> Part | None:
 
 
 def _pressed(case: Case, reply: Reply, verdict: Said) -> Part:
-    """The same refusal once more, short: what is wrong with what was said for it, the same reason, what to do instead."""
+    """The same refusal once more, short: what was said for it is no reason, why, and what to do instead."""
     how, instead = case.request.pressed, reply.said("instead")
+    if how == FREEZE:
+        return Part(headline=say("frozen"), steps=(say("frozen-how"),), sources=FROZEN_SOURCES)
     if how == INSTEAD:
         more = (*map(reply.said, reply.instead_pieces[1:]), *reply.whom())
-        return Part(headline=instead, steps=more, because=reply.said("why"), sources=reply.sources)
+        stop = (Caution("stop", verdict, reply.sources),)
+        return Part(headline=instead, steps=more, because=reply.said("why"), cautions=stop, sources=reply.sources)
     return Part(
         headline=together(say("pressed", how=how, family=reply.family), reply.said("why")),
         steps=(instead,),

@@ -7,8 +7,8 @@ spoiled_jar =
         can hold botulism.
     .instead =
         Put on gloves, bag it, tape it shut, and put it where no person or animal gets at it; if it is open or has
-        leaked, first boil it, jar, lid and all, under water for 30 min (CDC guidance), so that it may be thrown away. Wash all
-        it touched with diluted bleach and discard the cloths.
+        leaked, ask me how to get rid of it: it is boiled out of harm before it is thrown away. Wash all it touched with
+        diluted bleach and discard the cloths.
     .why =
         The poison cannot always be seen, smelled or tasted, and a spoonful kills. No boil in a kitchen, here or at sea
         level, is a reason to eat it.

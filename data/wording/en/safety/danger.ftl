@@ -9,6 +9,7 @@ pressed =
         [word] No, whoever says so.
         [small] No, not even a little, or once.
         [senses] No. Smell, taste, looks and a lid that went down tell nothing of it.
+        [cold] No. A cold room or a cold night is no refrigerator.
         [sure] No. I am sure of it.
         [time] No. Another time, shorter or longer, does not make it right.
         [added]
@@ -18,3 +19,8 @@ pressed =
             }
        *[again] No. That stands.
     }
+
+frozen = Yes. Freezing keeps it safely, at every elevation, if it was cooked and chilled within 2 h or is fresh.
+frozen-how =
+    Blanch vegetables first; cool food that is hot in shallow pans; leave an inch (2.5 cm) free in rigid boxes, date them, and keep
+    them at { TEMP(0) }. Thaw in the refrigerator.
