@@ -5,13 +5,14 @@ from __future__ import annotations
 import json
 from collections.abc import Iterator
 from dataclasses import asdict
+from enum import StrEnum
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated, Any
 
 import typer
 
 from assistant.cli import exits
-from assistant.cli.saying import show, text_of
+from assistant.cli.saying import show, tell, text_of
 from assistant.cli.taken_for_granted import Units, elevation_heard, kitchen_for, opened
 from rules.said import elevation, listed, sentences
 
@@ -29,6 +30,16 @@ app = typer.Typer(
     no_args_is_help=True,
 )
 RUNNERS_UP = 2
+
+
+class Compared(StrEnum):
+    """How a batch came out against the one before."""
+
+    better = "better"
+    worse = "worse"
+    same = "same"
+
+
 Title = Annotated[str, typer.Argument(metavar="RECIPE", help="The recipe's title, in any case.")]
 RecipeFile = Annotated[
     Path | None, typer.Option("--recipe", help="The recipe itself, so that the change is worked out on its lines.")
@@ -59,6 +70,9 @@ def note(
         ),
     ] = None,
     rating: Annotated[int | None, typer.Option("--rating", help="1 poor to 5 excellent.")] = None,
+    compared: Annotated[
+        Compared | None, typer.Option("--than-before", help="How it came out against the batch before.")
+    ] = None,
     text: Annotated[str, typer.Option("--note", help="Anything else worth keeping.")] = "",
     recipe: RecipeFile = None,
     dish: Annotated[str, typer.Option("--dish", help="What it is, where the title does not tell: muffins.")] = "",
@@ -100,6 +114,7 @@ def note(
                 elevation_m=kitchen.elevation_m, from_elevation_m=from_m, rating=rating, note=text,
                 symptoms=tuple(dict.fromkeys(symptom_heard(words, kind) for words in symptom or ())),
                 changes=tuple(change_heard(words, suggested, kitchen.units) for words in changed or ()),
+                compared=compared.value if compared else "", formula=earlier[0].formula if earlier else "",
             )  # fmt: skip
         except (UnknownSymptom, OutOfRange, ValueError) as fault:
             exits.leave(str(fault))
@@ -128,7 +143,7 @@ def show_all(
     elif not found:
         show(say("none-of-it", recipe=title) if title else say("none"))
     for batch in () if as_json else found:
-        typer.echo(line(batch, shown))
+        tell(line(batch, shown))
 
 
 @app.command("compare")
@@ -164,6 +179,40 @@ def compare(
     show(verdict(first, second, every, shown), shown)
     typer.echo("")
     show_next(mending(every, recipe=whole, units=shown), every[-1], shown)
+
+
+@app.command("show")
+def show_one(
+    number: Annotated[int, typer.Argument(help="The batch's number, as the list shows it.")],
+    units: UnitsShown = None,
+) -> None:
+    """Show one batch with the recipe it began from, and what to change next where it is the last of its recipe."""
+    from assistant.recipes.batches import mending
+    from assistant.store import batches
+
+    shown = kitchen_for(None, units).units
+    with opened() as store:
+        batch = batches.by_id(store, number) or unknown(number)
+        every = batches.of_recipe(store, batch.recipe)
+    typer.echo(line(batch, shown))
+    if batch.formula:
+        typer.echo(f"\n{batch.formula.rstrip()}\n")
+    if every[-1].id == batch.id:
+        show_next(mending(every, units=shown), batch, shown)
+
+
+@app.command("undo")
+def undo() -> None:
+    """Forget the batch that was noted last."""
+    from assistant.store import batches
+
+    with opened() as store:
+        noted = batches.every(store)
+        if not noted:
+            exits.leave(text_of(say("none")))
+        last = max(noted, key=lambda batch: batch.id)
+        batches.remove(store, last.id)
+    show(say("forgotten", batch=str(last.id)))
 
 
 @app.command("remove")
@@ -277,7 +326,7 @@ def side_by_side(first: Batch, second: Batch, units: UnitSystem) -> None:
 
     table = Table(box=None, pad_edge=False, title=second.recipe, title_justify="left", title_style="bold")
     for head in ("", *(text_of(say("column", batch=str(batch.id))) for batch in (first, second))):
-        table.add_column(head, overflow="fold")
+        table.add_column(head)
     for label, one, other in zip(_labels(), _column(first, units), _column(second, units), strict=True):
         if one or other:
             table.add_row(text_of(label), one, other)

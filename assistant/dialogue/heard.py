@@ -7,16 +7,18 @@ from dataclasses import dataclass, replace
 from spacy.tokens import Doc
 
 from assistant import drill
-from assistant.dialogue import moves
+from assistant.dialogue import moves, talk, whereabouts
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.moves import Move
 from assistant.dialogue.thread import in_context
 from assistant.drill import Wanted
+from assistant.reading.tokens import norms
 from assistant.understanding import danger, leaning
 from assistant.understanding.awaited import given
-from assistant.understanding.conversation import in_round_metres
+from assistant.understanding.conversation import told_in_metres
 from assistant.understanding.corrected import after_taking_back
 from assistant.understanding.danger import Listened
+from assistant.understanding.in_full import in_full
 from assistant.understanding.request import Hearing
 from assistant.understanding.scene import Scene
 from assistant.understanding.utterance import Utterance, listen
@@ -68,19 +70,21 @@ class Heard:
 def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
     """Hear an utterance, and nothing of it twice. A recipe that was pasted is not listened to for danger."""
     utterance = whole = listen(text, spoken_in(memory), memory.asked)
-    left = after_taking_back(text)
+    meant = talk.without_acknowledgement(text)
+    left = after_taking_back(meant)
     if left != text and not whole.hearing.request.recipe:
         # what is taken back is no question any more; danger is heard in all that was said
         utterance = listen(left, spoken_in(memory), memory.asked)
-    said = moves.words(text)
+    said = moves.words(meant)
     plain = plainly(utterance, memory)
+    taken = taken_up(plain, memory)
     return Heard(
         text=text,
         doc=plain.doc,
-        hearing=taken_up(plain, memory),
+        hearing=replace(taken, request=replace(taken.request, text=whole.hearing.request.text)),
         listened=danger.listen(whole.doc, scene_in(memory)),
         move=moves.heard(said),
-        drill=drill.wanted(text),
+        drill=drill.wanted(meant),
         answers_drill=answers_drill(text, memory),
         back_to_recipe=moves.back_to_recipe(said),
         depth=depth,
@@ -93,10 +97,8 @@ def spoken_in(memory: Memory) -> Kitchen:
     So it is where temperatures were told in Celsius, or the place is one whose people measure so.
     """
     last, kitchen = memory.request, memory.kitchen
-    in_metres = last and last.elevation_from == "stated" and in_round_metres(last.elevation_m)
-    there = last and last.elevation_from == "place"
-    metric = memory.scene.celsius or (last and last.units == "metric" and (in_metres or there))
-    return replace(kitchen, units="metric") if metric else kitchen
+    in_metres = last and last.units == "metric" and (told_in_metres(last) or last.elevation_from == "place")
+    return replace(kitchen, units="metric") if in_metres or memory.scene.celsius else kitchen
 
 
 def scene_in(memory: Memory) -> Scene:
@@ -107,7 +109,10 @@ def scene_in(memory: Memory) -> Scene:
 
 def taken_up(utterance: Utterance, memory: Memory) -> Hearing:
     """What an utterance says as a reply, or as it goes on with the question before."""
-    return leaning.taken_up(utterance.doc, as_reply(utterance, memory), memory.request, memory.earlier)
+    known = memory.places or whereabouts.of_kitchen(memory.kitchen)
+    placed = whereabouts.recalled(as_reply(utterance, memory), norms(utterance.doc), known, memory.request)
+    taken = leaning.taken_up(utterance.doc, placed, memory.request, memory.earlier)
+    return taken if memory.asked else in_full(utterance, taken, memory.request, spoken_in(memory))
 
 
 def plainly(utterance: Utterance, memory: Memory) -> Utterance:
@@ -117,10 +122,12 @@ def plainly(utterance: Utterance, memory: Memory) -> Utterance:
     """
     if memory.request is None:
         return utterance
-    for cut in (leaning.without_why(utterance.text), leaning.without_thanks(utterance.text)):
+    thanked = leaning.without_thanks(utterance.text)
+    for cut in (leaning.without_why(utterance.text), thanked):
         if cut != utterance.text:
             plain = listen(cut, spoken_in(memory), memory.asked)
-            if taken_up(plain, memory).elliptical:
+            asks = cut == thanked and plain.hearing.request.topic not in marked("of_nothing")
+            if asks or taken_up(plain, memory).elliptical:
                 return plain
     return utterance
 

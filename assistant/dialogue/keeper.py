@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from pathlib import Path
 from typing import TYPE_CHECKING, Self, TypeVar
 
 from assistant.planning.clock import now_here
@@ -11,6 +12,9 @@ from assistant.store import StoreError, open_store
 from rules.model import Request
 
 if TYPE_CHECKING:
+    from assistant.dialogue.deeds import Deed, LogRun
+    from assistant.dialogue.timers import Outcome
+    from assistant.dialogue.workbench import Run
     from assistant.drill import Sitting
     from assistant.store.database import Store
 
@@ -21,12 +25,14 @@ T = TypeVar("T")
 class Keeper:
     """Keeps for any number of conversations, by the name that each has in its tracker.
 
+    folder: where files are written that a cook asks for; None where none are
     warn: is told what is wrong with the store; the conversations go on without it, until a timer is asked for again
     store: None where there is none to be had
     """
 
     warn: Callable[[str], None]
     store: Store | None = None
+    folder: Path | None = None
 
     @classmethod
     def open(cls, warn: Callable[[str], None]) -> Self:
@@ -42,12 +48,12 @@ class Keeper:
         except StoreError as fault:
             self._do_without(fault)
 
-    def timed(self, request: Request, conversation: str) -> str | None:
-        """Do what is asked about timers, and say what came of it; None where there is no store to keep them."""
+    def timed(self, request: Request, conversation: str) -> Outcome | None:
+        """Do what is asked about timers; None where there is no store to keep them."""
         from assistant.dialogue.timers import obey
 
         self.reopen()
-        return self.kept(lambda store: obey(store, request, now_here(), conversation).text)
+        return self.kept(lambda store: obey(store, request, now_here(), conversation))
 
     def rings(self, conversation: str) -> tuple[str, ...]:
         """What the timers of a conversation have to announce by now, each once."""
@@ -57,7 +63,7 @@ class Keeper:
 
     def drilled(self, before: Sitting | None, after: Sitting | None) -> None:
         """Keep the answer that a trainee gave between two states of a drill, where one was given under a name."""
-        if not before or not after or not after.name or after.at != before.at + 1:
+        if not before or not after or not after.name or after.at != before.at + 1 or after.passed > before.passed:
             return
         self.answered(after.name, after.seed, before.question.id, after.right > before.right)
 
@@ -67,6 +73,28 @@ class Keeper:
 
         answer = DrillAnswer(name, seed, question, right, now_here())
         self.kept(lambda store: record(store, answer))
+
+    def wrote(self, deed: Deed) -> str | None:
+        """Write a file that was asked for, and say where it is; None where it is no file, or none are written."""
+        from assistant.dialogue.deeds import WriteFile, write_new
+        from assistant.replies.sentences import worded
+        from rules.said import sentences
+
+        say = sentences("dialogue/keeper")
+        if not isinstance(deed, WriteFile) or self.folder is None:
+            return None
+        try:
+            path = write_new(self.folder, deed)
+        except OSError as fault:
+            return worded(say("not-written", reason=fault.strerror or str(fault)), "us")
+        return worded(say("written", file=str(path)), "us")
+
+    def logged(self, deed: LogRun) -> Run | None:
+        """Keep the batches of a run in the log, each once; the run with their numbers, None where there is no store."""
+        from assistant.dialogue.logging_runs import log_run
+
+        self.reopen()
+        return self.kept(lambda store: log_run(store, deed, now_here().date()))
 
     def kept(self, work: Callable[[Store], T]) -> T | None:
         """What some work with the store gives; None where there is none, or no longer."""

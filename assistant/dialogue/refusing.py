@@ -65,7 +65,7 @@ def without_figures(question: Request) -> Request:
 def let_go(heard: Heard, memory: Memory) -> Memory:
     """The memory where another vessel took the place of the one that was refused: the method goes with the vessel."""
     taken, last = heard.listened.pressing, memory.request
-    if taken is None or not taken.elsewhere or last is None or heard.hearing.request.method:
+    if taken is None or not taken.elsewhere or last is None or _names(heard, "method"):
         return memory
     return replace(memory, request=replace(last, method=None))
 
@@ -81,13 +81,18 @@ def asks_instead(heard: Heard) -> bool:
     return plain or (now.topic in marked("of_nothing") and not now.small_talk)
 
 
-def goes_on(hearing: Hearing, question: Request, memory: Memory) -> Hazard | None:
+def _names(heard: Heard, *kinds: str) -> bool:
+    """Whether an utterance itself names a thing of some kinds."""
+    return any(found.kind in kinds for found in heard.doc._.found)
+
+
+def goes_on(heard: Heard, question: Request, memory: Memory) -> Hazard | None:
     """What was refused, where the question that an utterance puts is the refused one with little changed.
 
-    hearing: the utterance; question: with what it goes on with
+    question: the utterance, with what it goes on with
     """
-    danger, now = memory.scene.danger, hearing.request
-    if danger is None or now.dish or now.method or now.subject:
+    danger = memory.scene.danger
+    if danger is None or heard.hearing.request.subject or _names(heard, "dish", "method"):
         return None
     refusal = next((one for one in reversed(memory.scene.refused) if one.hazard == danger), None)
     base = refused_of(refusal, memory) if refusal else None

@@ -5,14 +5,17 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import Any
 
+from assistant.dialogue import plans
 from assistant.dialogue.memory import Memory, moved
 from assistant.dialogue.moves import words as words_of
+from assistant.dialogue.whereabouts import Whereabouts
 from assistant.understanding.conversation import merge
 from assistant.understanding.cue_words import cues
 from assistant.understanding.cue_words import said as said_among
+from assistant.understanding.leaning import BESIDE, main_question
 from assistant.understanding.request import Hearing
 from rules.catalogue import marked
-from rules.model import Request
+from rules.model import PLACE_SLOTS, Request
 
 # what a cook says after a word by the way to go back to the work
 TO_DO = (
@@ -22,13 +25,17 @@ TO_DO = (
     "quantity",
     "portions",
     "time_min",
+    "temperature_c",
     "service_time",
     "gauge_pa",
     "covered",
     "soaked",
 )
-MOST_DISHES = 4
-TIMER, TROUBLE, ACTIONS = "timer", "troubleshoot", ("set", "left", "extend", "stop")
+MOST_DISHES = 8
+# behind these a dish alone asks after its timer
+ASKING_AFTER = ("left", "extend")
+TIMER, TROUBLE, WHY = "timer", "troubleshoot", "why"
+ACTIONS = ("set", "change", "move", "left", "extend", "stop")
 AFTER, MADE, ANOTHER = (cues("timers", name) for name in ("after", "made", "another"))
 SHORT = 6
 ORDER, VOLUMES = "order", ("l", "qt", "gal")
@@ -60,11 +67,40 @@ def basis(heard: Hearing, memory: Memory, *, back_to_recipe: bool) -> Request | 
         return None
     if memory.recipe and not now.recipe and back_to_recipe:
         return moved(memory.recipe, last)
+    if heard.unit_meant is None:
+        last = kept_in_place(last, memory.places[-1] if memory.places else None)
     leaves = now.topic != last.topic
     if heard.elliptical and last.topic != "timer":
-        leaves = any(getattr(now, slot) for slot in TO_DO) or _is_read_off(last, now)
+        leaves = (
+            any(getattr(now, slot) for slot in TO_DO if "enough" not in now.forms)
+            or _is_read_off(last, now)
+            or is_why_of_answer(last)
+        )
     question = moved(memory.before, last) if memory.before and leaves else last
+    question = main_of(question, heard, memory)
     return replace(question, **OF_A_METHOD) if now.method not in (None, question.method) else question
+
+
+def is_why_of_answer(last: Request) -> bool:
+    """Whether the last question was no more than the why of an answer."""
+    return last.topic == WHY and last.subject is None and last.dish is not None
+
+
+def main_of(question: Request, heard: Hearing, memory: Memory) -> Request:
+    """The question itself; where another way to cook, or a detail of it, is said behind one beside it, the main one.
+
+    A dish that was talked of before is gone on with as it was asked about.
+    """
+    now = heard.request
+    named = next((q for q in reversed(memory.earlier) if q.dish == now.dish), None)
+    if named and now.dish != question.dish and (heard.elliptical or now.topic == named.topic):
+        return moved(named, question)
+    if not heard.elliptical:
+        return question
+    other_way = now.method not in (None, question.method) or any(u.kind == "detail" for u in now.unused)
+    elsewhere = now.elevation_m is not None and question.subject in BESIDE
+    main = main_question(question, memory.earlier) if other_way or elsewhere else question
+    return question if main is question else moved(main, question)
 
 
 def _is_read_off(last: Request, now: Request) -> bool:
@@ -91,7 +127,7 @@ def in_context(heard: Hearing, last: Request | None, before: Request | None = No
     hot = now.topic == "temperature" or (now.topic in marked("hot") and "how_hot" in now.forms)
     if hot and now.dish is None and now.method is None and ground.topic == SUGAR:
         return replace(heard.about(SUGAR, subject=heard.subject_for(SUGAR) or ground.subject), elliptical=False)
-    running = last.topic == "timer" and last.timer_action not in (None, "set")
+    running = last.topic == TIMER and last.timer_action in ASKING_AFTER
     if running and heard.elliptical and now.dish and not now.method:
         return heard.about("timer")
     no_timer = now.topic == "timer" and last.topic != "timer" and not heard.timers.spoken
@@ -138,12 +174,33 @@ def after(question: Request, memory: Memory) -> Memory:
     if question.topic in by_the_way:
         before = memory.before if memory.request and memory.request.topic in by_the_way else memory.request
     recipe = question if question.topic == "convert_recipe" and question.recipe else memory.recipe
-    return replace(memory, request=question, before=before, recipe=recipe, earlier=_with(memory.earlier, question))
+    placed = kept_in_place(question, memory.request)
+    earlier, menu = _with(memory.earlier, placed), plans.kept(placed, memory.menu)
+    return replace(memory, request=question, before=before, recipe=recipe, menu=menu, earlier=earlier)
+
+
+def kept_in_place(question: Request, last: Request | Whereabouts | None) -> Request:
+    """A question as it is gone on with: a place that nobody knows takes nobody away from where they cook."""
+    lost = question.elevation_m is None and any(u.kind == "elevation" for u in question.unused)
+    if not lost or last is None or last.elevation_m is None:
+        return question
+    place: dict[str, Any] = {slot: getattr(last, slot, ()) for slot in PLACE_SLOTS}
+    return replace(question, **place, unused=tuple(u for u in question.unused if u.kind != "elevation"))
+
+
+def talked_of(memory: Memory) -> Request | None:
+    """The last question that was no word by the way."""
+    last = memory.request
+    return memory.before if last and memory.before and last.topic in marked("by_the_way") else last
 
 
 def _with(earlier: tuple[Request, ...], question: Request) -> tuple[Request, ...]:
     """The last questions about each dish, with one more; only the latest few are kept."""
+    if question.menu:
+        return plans.with_dishes_of(earlier, question)
     if question.dish is None or question.topic in marked("by_the_way"):
         return earlier
     others = tuple(one for one in earlier if one.dish != question.dish)
-    return (*others, question)[-MOST_DISHES:]
+    main = main_question(question, earlier)
+    kept = question if main is question else moved(main, question)
+    return (*others, kept)[-MOST_DISHES:]

@@ -3,15 +3,20 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from functools import partial
+from functools import partial, reduce
 
 from assistant import drill
-from assistant.dialogue import made, moves, refusing
+from assistant.dialogue import history, made, menu, misses, moves, refusing, talk, whereabouts
+from assistant.dialogue.batch_talk import begun
+from assistant.dialogue.deeds import Deed
 from assistant.dialogue.heard import Heard, hear
 from assistant.dialogue.made import BRIEFEST, answer_again, ask, refused, said
 from assistant.dialogue.memory import Memory, learn_kitchen
+from assistant.dialogue.recalled import recalled
+from assistant.dialogue.recipe_room import beside, of_recipes, with_note
 from assistant.dialogue.several import OUTSIDE, several
 from assistant.dialogue.thread import after, question_of
+from assistant.dialogue.timing import timed
 from assistant.reading.tokens import norms
 from assistant.understanding import leaning, wanted
 from assistant.understanding.awaited import choice
@@ -38,12 +43,16 @@ KITCHEN_SIGNS = frozenset(
 class Turn:
     """reply: to the utterance; memory: what is remembered after it
 
+    deed: what is to be done beside, by whoever holds the conversation
     aside: whether the reply leaves the awaited piece awaited, so that it is asked for again after it
+    timers: what the utterance asked to be done about timers, where that is more than the question that is remembered
     """
 
     reply: WorkedOut
     memory: Memory
     aside: bool = False
+    timers: tuple[Request, ...] = ()
+    deed: Deed | None = None
 
     @property
     def answer(self) -> Answer:
@@ -63,12 +72,22 @@ def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
     """
     heard = hear(text, memory, depth)
     hazard, now = heard.listened.hazard, replace(memory, scene=heard.listened.scene)
-    if heard.answers_drill or hazard is None or hazard.beside:
-        if refusing.asks_instead(heard) and not heard.answers_drill:
-            return told_instead(heard, now)
+    if not heard.answers_drill and refusing.asks_instead(heard):
+        turn = told_instead(heard, now)
+    elif hazard is None or hazard.beside or heard.answers_drill:
         turn = untroubled(heard, refusing.let_go(heard, now))
-        return replace(turn, memory=memory) if turn.aside else turn
-    return warned(heard, now, hazard)
+        turn = replace(turn, memory=replace(memory, missed=turn.memory.missed)) if turn.aside else placed(turn, heard)
+    else:
+        turn = placed(warned(heard, replace(now, missed=0), hazard), heard)
+    return replace(turn, memory=history.kept(memory, turn.memory, turn.reply.request))
+
+
+def placed(turn: Turn, heard: Heard) -> Turn:
+    """The turn with the place that was spoken of kept among those of the conversation."""
+    memory = turn.memory
+    known = memory.places or whereabouts.of_kitchen(memory.kitchen)
+    places = whereabouts.noted(known, memory.request, norms(heard.doc))
+    return turn if places == memory.places else replace(turn, memory=replace(memory, places=places))
 
 
 def warned(heard: Heard, memory: Memory, hazard: Hazard) -> Turn:
@@ -85,7 +104,22 @@ def warned(heard: Heard, memory: Memory, hazard: Hazard) -> Turn:
         pressed = heard.listened.pressed
         request = replace(request, danger=hazard.id, dangers_too=others, unused=unused, pressed=pressed)
     kept = memory if hearing.passing and question.dish is None else after(refusing.without_figures(question), memory)
-    return Turn(work_out(request), replace(kept, asked=None))
+    return with_list(heard, Turn(work_out(request), replace(kept, asked=None)), memory)
+
+
+def with_list(heard: Heard, turn: Turn, before: Memory) -> Turn:
+    """A verdict on an utterance of a menu, with the list after it; each dish in that is cooked as is safe."""
+    done = menu.after_verdict(heard, before)
+    if done is None:
+        return turn
+    now = replace(turn.memory, menu=done.plan)
+    if done.reply.missing:
+        return replace(turn, memory=now)
+    return Turn(replace(turn.reply, word=partial(_one_after_the_other, turn.reply, done.reply)), now)
+
+
+def _one_after_the_other(first: WorkedOut, second: WorkedOut) -> Answer:
+    return followed_by(first.answer, first.answer, second.answer)
 
 
 def told_instead(heard: Heard, memory: Memory) -> Turn:
@@ -111,18 +145,56 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
     turn = drilled(heard, memory)
     if turn:
         return turn
-    turn = chosen(heard, memory)
+    turn = talked(heard, memory) or chosen(heard, memory)
     if turn:
-        return turn
-    turn = aside(heard, memory) or moved(heard, memory) or answered_apart(heard, memory) or answered(heard, memory)
+        return replace(turn, memory=replace(turn.memory, missed=0))
+    turn = of_a_recipe(heard, memory) or planned(heard, memory) or beside_a_recipe(heard, memory)
+    turn = counted(heard, turn, memory)
     sitting = turn.memory.drill
     if sitting is None or sitting.over or turn.memory.asked:
         return turn
     return replace(turn, reply=replace(turn.reply, word=partial(_then_put, turn.reply, sitting, heard.text, memory)))
 
 
+def of_a_recipe(heard: Heard, memory: Memory) -> Turn | None:
+    """Take what is said of a recipe or of its batches."""
+    told = of_recipes(heard, memory)
+    return Turn(told.reply, told.memory, deed=told.deed) if told else None
+
+
+def beside_a_recipe(heard: Heard, memory: Memory) -> Turn:
+    """Take what is said of anything else; a baker's formula that is told or put right beside it is kept."""
+    memory, note = beside(heard, memory)
+    turn = aside(heard, memory) or moved(heard, memory) or answered_apart(heard, memory) or answered(heard, memory)
+    return replace(turn, reply=with_note(turn.reply, note)) if note else turn
+
+
 def _then_put(reply: WorkedOut, sitting: drill.Sitting, text: str, memory: Memory) -> Answer:
     return followed_by(reply.answer, reply.answer, said(text, drill.put(sitting), memory).answer)
+
+
+def talked(heard: Heard, memory: Memory) -> Turn | None:
+    """Take an utterance about the talk itself, or about timers amidst it; None for any other."""
+    kind = talk.heckle(heard.text) or talk.acknowledged(heard.text, awaiting=memory.asked is not None)
+    if kind and not heard.answers_drill:
+        request = Request(text=heard.text, topic="smalltalk", small_talk=kind, units=memory.kitchen.units)
+        return Turn(work_out(request), memory)
+    done = timed(heard, memory)
+    if done:
+        return Turn(done.reply, done.memory, timers=done.timers)
+    found = recalled(heard, memory)
+    if found is None:
+        return None
+    reply, left = found
+    return Turn(reply, left, aside=memory.asked is not None and left == memory)
+
+
+def counted(heard: Heard, turn: Turn, memory: Memory) -> Turn:
+    """The turn with how many in a row were not followed; at the second what can be asked is offered instead."""
+    missed = memory.missed + 1 if misses.is_missed(turn.reply.request) and not heard.move else 0
+    if missed < misses.MOST_MISSES:
+        return replace(turn, memory=replace(turn.memory, missed=missed))
+    return replace(turn, reply=misses.offer(heard.text, memory), memory=replace(turn.memory, missed=0))
 
 
 def drilled(heard: Heard, memory: Memory) -> Turn | None:
@@ -137,6 +209,17 @@ def drilled(heard: Heard, memory: Memory) -> Turn | None:
     else:
         return None
     return Turn(said(heard.text, told, memory), replace(memory, asked=None, drill=sitting))
+
+
+def planned(heard: Heard, memory: Memory) -> Turn | None:
+    """Begin a menu, change the plan of the service, or tell it; None for an utterance that does nothing of it."""
+    done = menu.talked_of(heard, memory)
+    if done is None:
+        return None
+    asked = next(iter(done.reply.missing), None)
+    question = done.plan if done.is_question else done.reply.request
+    after_it = replace(after(question, memory), asked=asked, kitchen=learnt(heard.hearing.request, question, memory))
+    return Turn(done.reply, replace(after_it, menu=memory.menu if asked and memory.menu else done.plan))
 
 
 def moved(heard: Heard, memory: Memory) -> Turn | None:
@@ -193,7 +276,8 @@ def answered_apart(heard: Heard, memory: Memory) -> Turn | None:
     found = several(heard, memory)
     if found is None:
         return None
-    return Turn(found.reply, replace(after(found.question, memory), asked=found.missing))
+    earlier = reduce(lambda left, question: after(question, left), found.others, memory).earlier
+    return Turn(found.reply, replace(after(found.question, replace(memory, earlier=earlier)), asked=found.missing))
 
 
 def answered(heard: Heard, memory: Memory) -> Turn:
@@ -203,7 +287,7 @@ def answered(heard: Heard, memory: Memory) -> Turn:
     if lost_thread(heard, memory):
         return Turn(which_of_it(heard, memory), replace(memory, asked=None))
     hearing, question = put(heard, memory)
-    refused_before = refusing.goes_on(hearing, question, memory)
+    refused_before = refusing.goes_on(heard, question, memory)
     if refused_before:
         elsewhere = refusing.of_the_place(hearing, question)
         if elsewhere is None:
@@ -222,7 +306,8 @@ def answered(heard: Heard, memory: Memory) -> Turn:
     kept = memory if hearing.passing else after(question, memory)
     asked = reply.missing[0] if reply.missing else None
     kitchen = learnt(hearing.request, question, memory)
-    return Turn(reply, replace(kept, asked=asked, kitchen=kitchen))
+    run = (None if asked else begun(question, memory)) or memory.run
+    return Turn(reply, replace(kept, asked=asked, kitchen=kitchen, run=run))
 
 
 def lost_thread(heard: Heard, memory: Memory) -> bool:
@@ -239,6 +324,7 @@ def lost_thread(heard: Heard, memory: Memory) -> bool:
 def which_of_it(heard: Heard, memory: Memory) -> WorkedOut:
     """The question what is meant of the dish that is talked of."""
     last = settle_in(memory.request or Request(), memory.kitchen)
+    memory = replace(memory, kitchen=replace(memory.kitchen, units=last.units))
     dish = last.dish or ""
     if last.elevation_m is None:
         return said(heard.text, say("which-of-it", dish=dish), memory)
@@ -256,9 +342,11 @@ def learnt(now: Request, question: Request, memory: Memory) -> Kitchen:
     return memory.kitchen
 
 
-def timers_asked(turn: Turn) -> Request | None:
+def timers_asked(turn: Turn) -> tuple[Request, ...]:
     """What an utterance asked to be done about timers, once all that takes is known; said again, how long is left."""
     asked, request = turn.reply.request, turn.memory.request
+    if turn.timers:
+        return turn.timers
     if request is None or turn.reply.missing or not asked.topic == request.topic == "timer":
-        return None
-    return request if asked.text == request.text else replace(request, timer_action="left", timer_name="")
+        return ()
+    return (request if asked.text == request.text else replace(request, timer_action="left", timer_name=""),)

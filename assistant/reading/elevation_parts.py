@@ -30,7 +30,7 @@ OTHERS, OTHERS_DO, OTHERS_IN = (
     cues("elevation", "others_do"),
     cues("elevation", "others_in"),
 )
-FOR_THEM = cues("elevation", "for_them")
+FOR_THEM, OTHERS_ASK = cues("elevation", "for_them"), cues("elevation", "others_ask")
 COMPARING, BESIDE_COMPARED = cues("elevation", "comparing"), cues("elevation", "beside_compared")
 ASKS, COUNTED = cues("elevation", "asks"), cues("elevation", "counted")
 LANDMARKS = cues("elevation", "landmarks")
@@ -55,7 +55,13 @@ def told(words: Sequence[str], mentions: Sequence[Elevation], measures: Sequence
     """The mentions, each with its part."""
     timed = [m for m in measures if m.kind == "time"]
     parts = [with_role(words, mentions, i, timed) for i in range(len(mentions))]
-    return tuple(settle(words, parts, measures))
+    return tuple(settle(words, with_same_part(parts), measures))
+
+
+def with_same_part(parts: Sequence[Elevation]) -> list[Elevation]:
+    """The mentions; a place that was left, named once more, is where the baseline was: from Pune; in Pune it took."""
+    left = {one.place for one in parts if one.place and one.role == "from" and one.sure}
+    return [replace(one, role="from", sure=True) if one.place in left and not one.sure else one for one in parts]
 
 
 def with_role(words: Sequence[str], mentions: Sequence[Elevation], i: int, times: Sequence[Measure]) -> Elevation:
@@ -68,6 +74,8 @@ def with_role(words: Sequence[str], mentions: Sequence[Elevation], i: int, times
     first = mentions[i - 1].end if i else 0
     last = mentions[i + 1].start if i + 1 < len(mentions) else len(words)
     before, after = words[max(first, mention.start - REACH) : mention.start], words[mention.end : last]
+    if _is_of_others(before, after) and said(after[:4], OTHERS_ASK) and not said(words, FOR_THEM):
+        return replace(mention, role="apart", sure=True)
     if _is_of_others(before, after):
         theirs = len(mentions) == 1 and "like" not in before and said(words, FOR_THEM)
         return replace(mention, role="here" if theirs else "from", sure=True)
@@ -100,7 +108,7 @@ def _is_of_others(before: Sequence[str], after: Sequence[str]) -> bool:
     if at is None:
         return False
     as_they_do = any(word in ("like", "as", "than") for word in (*before[-6:-4], *near[:at]))
-    return as_they_do or any(word in OTHERS_DO for word in after[:3])
+    return as_they_do or any(word in OTHERS_DO for word in after[:3]) or said(after[:4], OTHERS_ASK)
 
 
 def _role_before(before: Sequence[str]) -> Role | None:

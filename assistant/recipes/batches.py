@@ -10,15 +10,17 @@ from rules.physics.units import to_c, to_f
 from rules.said import duration, measure, number, sentences
 
 if TYPE_CHECKING:
-    from assistant.store.batches import Batch
+    from assistant.recipes.batch import Logged
     from rules.baking.change import Change
     from rules.mending import Mending, Trial, Tried
+    from rules.mending.log import Outcome
     from rules.model import Units
     from rules.recipe import Recipe
     from rules.said import Measure, Said, Words
 
 say = sentences("recipes/batches")
 LONGEST_ITEM = 3
+OUTCOMES: dict[str, Outcome] = {"better": "helped", "worse": "hurt", "same": "same"}
 
 
 def as_kept(change: Change, line: Words, units: Units = "us") -> dict[str, Any]:
@@ -75,26 +77,50 @@ def tried(kept: dict[str, Any]) -> Tried:
     )  # fmt: skip
 
 
-def trials(batches: Sequence[Batch]) -> tuple[Trial, ...]:
+def trials(batches: Sequence[Logged]) -> tuple[Trial, ...]:
     """A log as mending reads it."""
     from rules.mending import Trial
 
     return tuple(
-        Trial(changes=tuple(map(tried, b.changes)), symptoms=tuple(b.symptoms), rating=b.rating) for b in batches
-    )
+        Trial(
+            changes=tuple(map(tried, b.changes)), symptoms=tuple(b.symptoms), rating=b.rating,
+            told=OUTCOMES.get(b.compared),
+        )
+        for b in batches
+    )  # fmt: skip
 
 
-def mending(batches: Sequence[Batch], *, recipe: Recipe | None = None, units: Units = "us") -> Mending | None:
+def is_apart(batch: Logged) -> bool:
+    """Whether a batch was made in a way that cannot be held against the others: with another kind of flour."""
+    return any(change.get("apart") for change in batch.changes)
+
+
+def formula_of(batches: Sequence[Logged]) -> Recipe | None:
+    """The recipe that the batches began from, where it is kept and can be read."""
+    from assistant.errors import AssistantError
+    from assistant.recipes.read import read
+
+    kept = next((b.formula for b in batches if b.formula), "")
+    try:
+        return read(kept, name="the recipe") if kept else None
+    except AssistantError:
+        return None
+
+
+def mending(batches: Sequence[Logged], *, recipe: Recipe | None = None, units: Units = "us") -> Mending | None:
     """What the log of a recipe says to do next: for the faults of its last batch, where that was baked.
 
-    batches: of one recipe, oldest first; returns: None where there is no batch yet
+    batches: of one recipe, oldest first; what cannot be compared is left out of account
+    recipe: None for the one that the log keeps; returns: None where there is no batch yet
     raises: OutOfRange for an elevation that no kitchen has
     """
     from rules.foods.dishes import classes
     from rules.mending import catalogue, suggest
 
+    batches = [b for b in batches if not is_apart(b)] or batches
     if not batches:
         return None
+    recipe = recipe or formula_of(batches)
     last = batches[-1]
     known = tuple(id for id in last.symptoms if id in catalogue())
     style = next((b.style for b in reversed(batches) if b.style in classes()), None)

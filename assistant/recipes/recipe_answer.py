@@ -9,12 +9,14 @@ from functools import partial
 
 from assistant.errors import AssistantError
 from assistant.recipes.converting import NoYield, convert_recipe
+from assistant.recipes.read import read
 from assistant.replies.recipe.forms.text import as_text
 from assistant.replies.recipe.worded import in_words
 from assistant.replies.recipe.words import opening
 from assistant.replies.wording import dress
 from rules.baking.change import Change
-from rules.baking.styles import is_a, style_of
+from rules.baking.style import recognise
+from rules.baking.styles import OTHER, is_a, style_of
 from rules.errors import OutOfRange
 from rules.heat.batch_size import BATCH
 from rules.model import Answer, Because, Caution, Figure, Request
@@ -22,6 +24,7 @@ from rules.recipes.convert import Converted
 from rules.said import Words, elevation, listed, sentences, together
 
 BRIEF = 1
+GENERAL = "general"
 say = sentences("recipes/recipe_answer")
 _FIRST_SENTENCE = re.compile(r"(?<=[.:])\s+(?=[A-Z])")
 
@@ -69,9 +72,21 @@ def _converted(request: Request) -> Converted:
 
 
 def _style(request: Request) -> str | None:
-    """The style of what the cook says is baked; None leaves it to the recipe."""
-    style = style_of(request.dish_class or "general")
+    """The style of what the cook says is baked; None leaves it to the recipe.
+
+    A batter of flour that is like none that is known is taken for a cake, whose tables say the most.
+    """
+    if request.dish_class is None or request.dish_class == GENERAL:
+        return style_of(GENERAL) if _is_unlike_any(request.recipe) else None
+    style = style_of(request.dish_class)
     return style if is_a(style, "baked") else None
+
+
+def _is_unlike_any(text: str) -> bool:
+    """Whether a recipe has flour and sugar in it, and fits no style."""
+    recipe = read(text, name="the recipe")
+    has = {line.role for line in recipe.ingredients}
+    return {"flour", "sugar"} <= has and recognise(recipe).id == OTHER
 
 
 def _told(request: Request, found: Converted) -> Answer:

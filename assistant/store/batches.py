@@ -2,46 +2,17 @@
 
 from __future__ import annotations
 
-from dataclasses import asdict, dataclass
-from datetime import date
+from dataclasses import asdict
 from typing import Any
 
-from sqlalchemy import Row, delete, insert, select
+from sqlalchemy import Row, delete, insert, select, update
 
+from assistant.recipes.batch import Batch
 from assistant.store.database import Store
 from assistant.store.kitchens import key_of
 from assistant.store.schema import batches as table
-from rules.errors import within
 
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Batch:
-    """One batch of a recipe.
-
-    kitchen: its name as it was then; elevation_m: where it was made, from_elevation_m: where its recipe is right [m],
-        None where nobody said so; symptoms: ids of data/lexicon/symptoms.toml
-    changes: what was changed against the recipe, in the shape of the changes of a converted recipe
-    rating: 1 poor to 5 excellent; id: 0 until it is kept
-    raises: ValueError for an empty title; OutOfRange for a rating outside 1 to 5
-    """
-
-    recipe: str
-    made_on: date
-    style: str = ""
-    kitchen: str = ""
-    elevation_m: float | None = None
-    from_elevation_m: float | None = None
-    symptoms: tuple[str, ...] = ()
-    changes: tuple[dict[str, Any], ...] = ()
-    rating: int | None = None
-    note: str = ""
-    id: int = 0
-
-    def __post_init__(self) -> None:
-        if not self.recipe.strip():
-            raise ValueError("a batch needs the title of its recipe")
-        if self.rating is not None:
-            within("rating", self.rating, 1, 5, "")
+__all__ = ["Batch", "add", "amend", "by_id", "every", "of_recipe", "remove"]
 
 
 def add(store: Store, batch: Batch) -> Batch:
@@ -54,6 +25,17 @@ def add(store: Store, batch: Batch) -> Batch:
         done = connection.execute(insert(table).values(recipe_key=key_of(batch.recipe), **values))
         (id,) = done.inserted_primary_key or (0,)
     return Batch(**{**values, "id": id})
+
+
+def amend(store: Store, batch: Batch) -> bool:
+    """Put right what is kept of a batch, found by its id; whether there was one.
+
+    raises: StoreError
+    """
+    values = {name: value for name, value in asdict(batch).items() if name != "id"}
+    values["recipe_key"] = key_of(batch.recipe)
+    with store.write() as connection:
+        return connection.execute(update(table).where(table.c.id == batch.id).values(**values)).rowcount > 0
 
 
 def of_recipe(store: Store, recipe: str) -> tuple[Batch, ...]:
@@ -97,4 +79,5 @@ def remove(store: Store, id: int) -> bool:
 def batch_of(row: Row[Any]) -> Batch:
     """A batch from its row."""
     values = {name: value for name, value in row._mapping.items() if name != "recipe_key"}
+    values |= {name: values[name] or "" for name in ("compared", "formula")}
     return Batch(**{**values, "symptoms": tuple(values["symptoms"]), "changes": tuple(values["changes"])})

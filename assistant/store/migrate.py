@@ -24,7 +24,13 @@ def batches_know_their_baseline(connection: Connection) -> None:
     connection.execute(text("ALTER TABLE batches ADD COLUMN from_elevation_m FLOAT"))
 
 
-STEPS: tuple[Step, ...] = (batches_know_their_baseline,)
+def batches_know_their_formula(connection: Connection) -> None:
+    """Version 3: a batch keeps the recipe it began from, and how it came out against the one before."""
+    connection.execute(text("ALTER TABLE batches ADD COLUMN compared VARCHAR(10)"))
+    connection.execute(text("ALTER TABLE batches ADD COLUMN formula TEXT"))
+
+
+STEPS: tuple[Step, ...] = (batches_know_their_baseline, batches_know_their_formula)
 
 
 def version_of(connection: Connection) -> int:

@@ -120,6 +120,8 @@ batches = Table(
     Column("changes", JSON, nullable=False),
     Column("rating", Integer),
     Column("note", Words, nullable=False),
+    Column("compared", String(10)),
+    Column("formula", Words),
 )
 
 timers = Table(

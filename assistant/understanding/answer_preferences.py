@@ -18,6 +18,10 @@ EVERYWHERE = {"psi"}
 US_UNITS = ("ft", "mi", "degF", "lb", "oz", "inHg", "qt", "gal", "pt", "in", "fl_oz", "psi")
 
 
+# the letter of a scale, said alone: C?
+SCALES: dict[str, Units] = {"c": "metric", "f": "us"}
+
+
 def depth(words: Sequence[str]) -> int | None:
     """How deep the asker wants it: 1, 3, or None where nothing is said."""
     return next((level for level, phrases in DEPTHS.items() if said(words, phrases)), None)
@@ -37,7 +41,9 @@ def soaked(words: Sequence[str]) -> bool | None:
 def system(words: Sequence[str]) -> Units | None:
     """The unit system that is asked for by name."""
     heard: list[Units] = [system for system, phrases in SYSTEMS.items() if said(words, phrases)]
-    return heard[0] if len(heard) == 1 else None
+    letters = [word for word in words if word.isalpha()]
+    alone = SCALES.get(letters[0]) if len(letters) == 1 else None
+    return heard[0] if len(heard) == 1 else alone
 
 
 def spoken_system(words: Sequence[str], measures: Iterable[Measure]) -> Units | None:

@@ -5,12 +5,13 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import Any
 
-from assistant.reading import elevation_mentions
+from assistant.reading import elevation_mentions, places
 from assistant.reading.elevation_mentions import METRIC_BARE
 from assistant.reading.reader import hear
 from assistant.reading.spans import Elevation
 from assistant.reading.units import to_si
-from assistant.understanding.request import TROUBLE, Hearing
+from assistant.understanding.cue_words import cues, said
+from assistant.understanding.request import TROUBLE, WHY, Hearing
 from rules.baking import styles
 from rules.catalogue import marked, topics
 from rules.foods.dishes import dishes
@@ -35,6 +36,7 @@ SLOTS_OF_A_DISH = (
     "course",
     "gauge_pa",
     "service_time",
+    "service_day",
     "start_time",
     "slack_min",
     "rest_min",
@@ -42,13 +44,26 @@ SLOTS_OF_A_DISH = (
     "covered",
     "soaked",
     "frozen",
+    "ahead",
     "jars",
     "packing",
     "symptoms_too",
     "wanted_doneness",
     "amounts",
     "equipment",
+    "menu",
+    "meatless",
+    "size",
+    "stuffed",
+    "precooked",
 )
+
+
+TIME, TIME_SAID = "time", cues("turning", "time_said")
+# figures that may be minutes
+SHORTEST_MIN, LONGEST_MIN = 1, 240
+# what is not so unless it was said
+NOT_UNLESS_SAID = ("frozen", "ahead", "stuffed", "precooked")
 
 
 def merge(previous: Request | None, heard: Hearing) -> Request:
@@ -76,6 +91,8 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
         stated["subject"] = heard.subject_for(stated["topic"]) or named or kept
         if previous.portions and heard.plain and now.portions is None and heard.plain >= 1:
             now = replace(now, portions=int(heard.plain))
+        told_min = _time_told(previous, heard, stated["topic"])
+        now = replace(now, time_min=told_min) if told_min else now
         setting = None if now.temperature_c or now.dish or previous.portions else _setting(previous, heard.plain)
         now = replace(now, temperature_c=setting) if setting else now
         stated["nearest"] = now.nearest or previous.nearest
@@ -87,21 +104,35 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
     again = now.topic == previous.topic and now.topic in marked("keeps_dish")
     nameless = now.dish is None and now.dish_class is None
     bake = now.topic == "bake_adjust" and is_baked(previous.dish_class)
-    about_it = goes_on or (nameless and (again or bake or now.topic in marked("same_dish")))
+    about_it = goes_on or heard.of_dish or (nameless and (again or bake or now.topic in marked("same_dish")))
     if about_it:
         stated |= _dish(previous, now)
         feeding = {now.topic, previous.topic} <= marked("feeding")
         if goes_on or feeding or now.topic == previous.topic or previous.topic in marked("by_method"):
             same = stated.get("dish") == previous.dish
-            keep: tuple[str, ...] = SLOTS_OF_A_DISH if same else ("portions", "service_time")
+            keep: tuple[str, ...] = SLOTS_OF_A_DISH if same else ("portions", "service_time", "service_day")
             if previous.topic == LIQUID and now.portions and not previous.portions:
                 # so many people take the place of the amount that was said
                 keep = tuple(slot for slot in keep if slot not in OF_AN_AMOUNT)
-            stated |= {slot: getattr(previous, slot) for slot in keep if getattr(now, slot) in (None, ())}
+            stated |= {slot: getattr(previous, slot) for slot in keep if is_unsaid(now, slot)}
     eaters = previous.portions if now.topic in marked("feeding") and now.portions is None else None
     if eaters and (previous.topic in marked("giving") or now.dish in (None, previous.dish)):
         stated.setdefault("portions", eaters)
     return replace(now, **(_place(previous, now, goes_on) | stated))
+
+
+def _time_told(previous: Request, heard: Hearing, topic: str) -> float | None:
+    """A bare figure beside another dish as the time that somebody gives it [min]: penne 11; lentils, book says 20."""
+    now, figure = heard.request, heard.plain
+    if topic != TIME or figure is None or now.dish is None or now.time_min is not None or now.portions or now.count:
+        return None
+    told = previous.time_min is not None or said(now.text.casefold().split(), TIME_SAID)
+    return figure if told and SHORTEST_MIN <= figure <= LONGEST_MIN and now.quantity is None else None
+
+
+def is_unsaid(now: Request, slot: str) -> bool:
+    """Whether nothing was said that fills a slot; that a lid is off is said."""
+    return getattr(now, slot) in (None, ()) or (slot in NOT_UNLESS_SAID and not getattr(now, slot))
 
 
 def _setting(previous: Request, figure: float | None) -> float | None:
@@ -149,13 +180,27 @@ def _figure_said(previous: Request, unit: str) -> float | None:
 
 def _in_metres(previous: Request, heard: Hearing) -> Request:
     """What is said now; a bare elevation is in metres where the one before was told in round metres."""
-    before, bare = previous.elevation_m, heard.bare_elevation
-    metric = heard.units != "us" and previous.elevation_from in ("stated", "kitchen", None)
-    if bare is None or before is None or not metric or not METRIC_BARE[0] <= bare <= METRIC_BARE[1]:
+    bare = heard.bare_elevation
+    if bare is None or heard.units == "us" or not METRIC_BARE[0] <= bare <= METRIC_BARE[1]:
         return heard.request
-    if not in_round_metres(before):
-        return heard.request
-    return replace(heard.request, elevation_m=bare)
+    return replace(heard.request, elevation_m=bare) if told_in_metres(previous) else heard.request
+
+
+def told_in_metres(request: Request) -> bool:
+    """Whether where the cook is was told in metres, or is a place of a land that is measured in them.
+
+    >>> told_in_metres(Request(elevation_m=2400.0, elevation_from="stated"))
+    True
+    >>> told_in_metres(Request(elevation_m=2133.6, elevation_from="stated", units="metric"))
+    False
+    """
+    height_m = request.elevation_m
+    if height_m is None or request.elevation_from not in ("stated", "kitchen", "place", None):
+        return False
+    if request.elevation_from == "place":
+        return request.units == "metric" and bool(request.place) and places.height_unit(request.place) == "m"
+    odd_in_feet = abs((height_m / M_PER_FT) % ROUND_FT) > 1 and abs((height_m / M_PER_FT) % ROUND_FT - ROUND_FT) > 1
+    return in_round_metres(height_m) or (request.units == "metric" and odd_in_feet)
 
 
 def in_round_metres(elevation_m: float | None) -> bool:
@@ -184,13 +229,18 @@ def _dish(previous: Request, now: Request) -> dict[str, Any]:
 
 def _place(previous: Request, now: Request, goes_on: bool) -> dict[str, Any]:
     """The elevation said before, unless a new one is; the baseline stays with the question it belongs to."""
-    said = now.elevation_m is not None or now.pressure_pa is not None
+    told = now.elevation_m is not None or now.pressure_pa is not None
     doubted = any(u.kind == "elevation" for u in now.unused) and now.elevation_m is None
-    place = {} if said or doubted else {slot: getattr(previous, slot) for slot in PLACE_SLOTS}
+    place = {} if told or doubted else {slot: getattr(previous, slot) for slot in PLACE_SLOTS}
     doubts = tuple(u for u in previous.unused if u.kind == "elevation")
-    if not said and not doubted and previous.elevation_m is None and doubts:
+    if place and not goes_on:
+        # what was asked of two places is asked of one again
+        place["elevations_m"] = ()
+    if not told and not doubted and previous.elevation_m is None and doubts:
         place["unused"] = (*doubts, *now.unused)
-    if now.from_elevation_m is None and (goes_on or now.topic == previous.topic):
+    own_time = previous.time_min is not None and now.dish not in (None, previous.dish)
+    same = goes_on or (now.topic == previous.topic and now.topic != WHY)
+    if now.from_elevation_m is None and not own_time and same:
         place["from_elevation_m"] = previous.from_elevation_m
     return place
 

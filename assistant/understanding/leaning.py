@@ -6,17 +6,17 @@ What is said anew replaces one piece of that question, and nothing else of it ch
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 
 from spacy.tokens import Doc
 
 from assistant.reading.tokens import norms
-from assistant.understanding import canning_turns, details, kitchen_told, lexicon, wanted
+from assistant.understanding import canning_turns, details, kinds, kitchen_told, topics, wanted
 from assistant.understanding.complaints import TROUBLE, complains
 from assistant.understanding.cue_words import cues, said
-from assistant.understanding.request import TIMER, Hearing
-from assistant.understanding.unclaimed import HINT_WORDS, LEANING
+from assistant.understanding.request import TIMER, Hearing, spoken_method
+from assistant.understanding.unclaimed import LEANING
 from rules.catalogue import marked
 from rules.foods.dishes import dishes
 from rules.model import Request
@@ -32,19 +32,23 @@ BAKE, LONGEST_PLACE, LONGEST_TURN = "bake_adjust", 9, 28
 UNITS_OF_HEIGHT = frozenset(("feet", "ft", "metres", "meters", "m"))
 WATERS = ("drinking_water",)
 CHANGED, BASELINE, LOWEST = (cues("turning", name) for name in ("changed", "baseline", "lowest"))
-KINDS = frozenset(cues("turning", "kinds"))
-THANKS_AHEAD = re.compile(cues("turning", "thanks_ahead")[0], re.IGNORECASE)
+THANKS_AHEAD = tuple(re.compile(pattern, re.IGNORECASE) for pattern in cues("turning", "thanks_ahead"))
 WHY_BEHIND = re.compile(cues("turning", "why_behind")[0], re.IGNORECASE)
 CANNING, TIME, PRESSURE, WHICH = "preserve", "time", "pressure_cook", "which"
+# subjects that are asked about beside how a dish is cooked
+BESIDE = ("resting",)
+OF_READINGS = ("calibrate", "boiling_point")
+OF_KITCHEN = cues("turning", "of_kitchen")
 WHISTLES, OF_THEM = cues("turning", "whistles"), cues("turning", "of_them")
 GAUGES = {"dial_gauge": cues("turning", "dial"), "weighted_gauge": cues("turning", "weighted")}
-LONGEST_KIND, LONGEST_ASIDE, SHORTEST = 3, 18, 4
+LONGEST_ASIDE, LONGEST_TOLD, SHORTEST = 18, 12, 4
 # slots by which an utterance changes one thing of the question before
 CHANGES = (
     "dish", "method", "quantity", "count", "time_min", "temperature_c", "portions", "service_time", "gauge_pa",
     "covered", "soaked", "jars", "packing", "wanted_doneness",
 )  # fmt: skip
 PLACES = ("elevation_m", "pressure_pa", "from_elevation_m")
+JUDGING_FORMS = frozenset(("is_ok", "enough", "safe", "harm", "done", "changes", "can_it", "how_to", "differ", "worth"))
 ASKING_FORMS = frozenset(("how_long", "how_hot", "how_much", "why", "which", "wrong", "is_true", "remaining", "start"))
 
 
@@ -68,7 +72,12 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     against = held_against(words, hearing.request, last, earlier)
     if against:
         return replace(hearing, elliptical=False, request=against)
-    if last.topic != TROUBLE and hearing.elliptical and begins_anew(doc, hearing.request):
+    if (
+        last.topic != TROUBLE
+        and hearing.elliptical
+        and hearing.unit_meant is None
+        and begins_anew(doc, hearing.request)
+    ):
         return replace(hearing, elliptical=False)
     placed = with_new_place(doc, hearing, last)
     bare = hearing.bare_elevation if placed.elevation_m == hearing.request.elevation_m else None
@@ -82,9 +91,11 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     if gauge:
         known = replace(heard.request, topic=last.topic, subject=gauge, temperature_c=None)
         return _leaning(replace(heard, request=known, subject_for=lambda topic: gauge))
-    kind = other_kind(doc, heard.request, last)
-    back = None if kind else gone_back(words, heard.request, last, earlier)
-    noted = details.heard(words, last if heard.request.dish in (None, last.dish) else heard.request)
+    kind = kinds.other_kind(doc, heard.request, last)
+    back = None if kind else gone_back(doc, heard.request, last, earlier)
+    about = heard.request if heard.request.dish not in (None, last.dish) else last
+    noted = details.heard(words, about) or details.heard(words, main_question(about, earlier))
+    noted = (*noted, *kinds.taken_as(doc, kind)) if kind else noted
     request = replace(heard.request, unused=(*heard.request.unused, *noted))
     if kind:
         request = replace(request, dish=kind, dish_class=dishes()[kind].dish_class, subject=None)
@@ -99,9 +110,9 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     # why, of a thing of which nothing but a detail is told, is what is told of the detail
     asked = asked and not (noted and request.topic == "why" and request.subject in (None, GENERAL))
     if (kind or back or noted) and len(words) <= LONGEST_ASIDE and not asked:
-        return _leaning(replace(heard, request=request))
+        return _leaning(replace(heard, request=request), doc)
     if of_the_bake(heard, words, last) or is_turn(doc, words, replace(heard, request=request), last):
-        return _leaning(replace(heard, request=request))
+        return _leaning(replace(heard, request=request), doc)
     return replace(heard, request=request) if noted and asked else heard
 
 
@@ -137,8 +148,17 @@ def begins_anew(doc: Doc, request: Request) -> bool:
     return fault or kitchen_told.asks_height(doc)
 
 
-def _leaning(hearing: Hearing) -> Hearing:
+def main_question(last: Request, earlier: Sequence[Request]) -> Request:
+    """The question of how a dish is cooked that one beside it goes back to: how hot inside? and under pressure?"""
+    if last.topic not in marked("beside_the_main") and last.subject not in BESIDE:
+        return last
+    return next((q for q in reversed(earlier) if q.dish == last.dish and q.dish), last)
+
+
+def _leaning(hearing: Hearing, doc: Doc | None = None) -> Hearing:
     request = hearing.request
+    if doc is not None and request.method is None:
+        request = replace(request, method=spoken_method(norms(doc), doc._.found))
     if request.topic in (TROUBLE, "why"):
         request = replace(request, subject=None, symptoms_too=())
     doubts = tuple(u for u in request.unused if u.kind != "explanation")
@@ -167,36 +187,9 @@ def with_new_place(doc: Doc, hearing: Hearing, last: Request) -> Request:
     return replace(request, elevation_m=request.from_elevation_m, elevation_from="stated", from_elevation_m=None)
 
 
-def other_kind(doc: Doc, now: Request, last: Request) -> str | None:
-    """The dish that words of kind make with the name of the dish before: brown, after jasmine rice; the red ones."""
-    if last.dish is None or now.dish not in (None, last.dish) or any(f.kind == "equipment" for f in doc._.found):
-        return None
-    taken = {i for f in doc._.found if f.kind in ("place",) for i in range(f.start, f.end)}
-    taken |= {i for spans in (doc._.measures, doc._.elevations) for s in spans for i in range(s.start, s.end)}
-    little = LEANING | HINT_WORDS | KINDS
-    by_method = {i for f in doc._.found if f.kind == "method" for i in range(f.start, f.end)}
-    if by_method.issuperset(t.i for t in doc if t.norm_.isalpha() and t.norm_ not in little):
-        return None
-    back = next((t.i for t in doc if t.i and t.norm_ == "not"), len(doc))
-    own = [t for t in doc[:back] if t.i not in taken and t.norm_.replace("-", "").isalpha()]
-    words = [t.norm_ for t in own if t.norm_ not in little]
-    if not 1 <= len(words) <= LONGEST_KIND:
-        return None
-    return next((dish for dish in _made_with(words, last.dish) if dish != last.dish), None)
-
-
-def _made_with(words: Sequence[str], dish: str) -> Iterator[str]:
-    head = dish.split()[-1]
-    for name in (head, dish):
-        own = " ".join(word for word in words if word not in head)
-        before, behind = f"{own} {name}", f"{name} {own}"
-        for phrase in (before, before.replace(" ", "-", 1), behind):
-            yield from (id for kind, id in lexicon.meanings(phrase) if kind == "dish")
-
-
-def gone_back(words: Sequence[str], now: Request, last: Request, earlier: Sequence[Request]) -> Request | None:
+def gone_back(doc: Doc, now: Request, last: Request, earlier: Sequence[Request]) -> Request | None:
     """The question about a dish that is gone back to: no, back to the shanks; the other one."""
-    others = [question for question in earlier if question.dish != last.dish]
+    words, others = norms(doc), [question for question in earlier if question.dish != last.dish]
     if not others or now.dish not in (None, last.dish):
         return None
     if said(words, FIRST_ONE):
@@ -206,7 +199,10 @@ def gone_back(words: Sequence[str], now: Request, last: Request, earlier: Sequen
     if now.dish or not said(words, BACK):
         return None
     named = set(words) - LEANING
-    return next((q for q in reversed(others) if q.dish and named & set(q.dish.split())), None)
+    by_name = (q for q in reversed(others) if q.dish and named & set(q.dish.split()))
+    method = now.method or spoken_method(words, doc._.found)
+    by_method = (q for q in reversed(others) if method and q.method == method)
+    return next(by_name, None) or next(by_method, None)
 
 
 def is_turn(doc: Doc, words: Sequence[str], hearing: Hearing, last: Request) -> bool:
@@ -221,27 +217,45 @@ def is_turn(doc: Doc, words: Sequence[str], hearing: Hearing, last: Request) -> 
         return False
     strong, weak = said(words, TURNS), said(words[:3], WEAK_TURNS) or said(words, WHAT_OF)
     elsewhere = moves and is_elsewhere(words, request)
-    if righted(doc, words, request):
+    if righted(doc, words, request, last):
         return True
+    if (
+        request.topic == TROUBLE
+        and hearing.unit_meant is None
+        and (complains(doc) or (request.subject and last.topic == TROUBLE))
+    ):
+        return False
     match request.topic:
         case "smalltalk":
             return strong or weak or changes or elsewhere
         case "out_of_scope" | "help":
-            return strong or elsewhere or (changes and (weak or len(words) <= SHORTEST))
+            told = tells_only(doc, request) and len(words) <= LONGEST_TOLD
+            return strong or elsewhere or (changes and (weak or told or len(words) <= SHORTEST))
         case "set_kitchen":
             only_units = units and not moves and not request.equipment and said(words, SAID_AGAIN)
-            return only_units or ((moves or changes) and strong and last.topic != "set_kitchen")
-        case "troubleshoot":
-            nothing_wrong = request.subject is None and not complains(doc) and "wrong" not in request.forms
-            short = strong or weak or elsewhere or len(words) <= SHORTEST
-            return nothing_wrong and last.topic != TROUBLE and short
+            return only_units or moves_on(words, request, last) or (changes and strong and last.topic != "set_kitchen")
         case "convert_recipe":
             return last.topic != "convert_recipe" and not said(words, CONVERTING)
         case "why":
             unnamed = request.subject in (None, GENERAL) or said(words, AGAIN)
             return "why" not in request.forms and not request.terms and unnamed
+    if tells_only(doc, request) and request.topic not in OF_READINGS:
+        return strong or request.topic != last.topic
     again = said(words, AGAIN) and ASKING_FORMS.isdisjoint(request.forms) and request.topic != last.topic
     return again and (not kitchen_told.asks(doc) or said(words, CHANGED))
+
+
+def tells_only(doc: Doc, request: Request) -> bool:
+    """Whether slots are told and nothing asked by any form: it is beans that I have to make, soaked."""
+    asked = not (ASKING_FORMS | JUDGING_FORMS).isdisjoint(request.forms) or topics.cue_scores(doc)
+    return not asked and not kitchen_told.asks(doc)
+
+
+def moves_on(words: Sequence[str], request: Request, last: Request) -> bool:
+    """Whether the cook goes elsewhere with what is talked of: tomorrow camp is at 4,200; not who tells of a kitchen."""
+    moved = request.elevation_m is not None or request.pressure_pa is not None
+    of_kitchen = said(words, OF_KITCHEN) or request.equipment
+    return moved and not of_kitchen and last.topic not in ("set_kitchen", *OF_READINGS)
 
 
 def opens_on(words: Sequence[str]) -> bool:
@@ -276,13 +290,15 @@ def of_the_bake(hearing: Hearing, words: Sequence[str], last: Request) -> bool:
     return last.topic == BAKE and short and unheard and hearing.subject_for(BAKE) is not None
 
 
-def righted(doc: Doc, words: Sequence[str], request: Request) -> bool:
+def righted(doc: Doc, words: Sequence[str], request: Request, last: Request) -> bool:
     """Whether something is put right, and nothing asked: no mate, that was the dough; sorry, I meant the Pyrenees."""
     opens = said(words[:2], RIGHTED)
     of_units = request.elevation_m is not None and not UNITS_OF_HEIGHT.isdisjoint(words)
     fault = request.topic == TROUBLE and (request.subject or complains(doc)) and not of_units
     asks = kitchen_told.asks(doc) or not ASKING_FORMS.isdisjoint(request.forms)
-    return opens and not fault and not asks
+    # many say is for it is: sorry not potato, is beans that I make
+    other_dish = request.dish not in (None, last.dish) and set(request.forms) <= {"is_ok"} and "?" not in words
+    return opens and not fault and (other_dish or not asks)
 
 
 def without_thanks(text: str) -> str:
@@ -291,7 +307,10 @@ def without_thanks(text: str) -> str:
     >>> without_thanks("thanks, and dried?"), without_thanks("thanks")
     ('and dried?', 'thanks')
     """
-    return THANKS_AHEAD.sub("", text).strip() or text
+    left = text
+    for pattern in THANKS_AHEAD:
+        left = pattern.sub("", left).strip() or left
+    return left
 
 
 def without_why(text: str) -> str:

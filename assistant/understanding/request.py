@@ -9,7 +9,7 @@ from typing import Any
 
 from spacy.tokens import Doc
 
-from assistant.reading import elevation_figures, elevation_mentions, figures, instruments, places
+from assistant.reading import days, elevation_figures, elevation_mentions, figures, instruments, places
 from assistant.reading.spans import Found, Measure
 from assistant.reading.tokens import norms
 from assistant.understanding import (
@@ -114,6 +114,7 @@ class Hearing:
     times: its times by the part they play
     bare_elevation: the figure of the elevation, if it was said without a unit
     unit_meant: the unit of the elevation before, if that is all that is put right: I meant metres
+    of_dish: whether a question of its own leaves out the dish that is talked of: how long to rest?
     """
 
     request: Request
@@ -128,6 +129,7 @@ class Hearing:
     times: Times = Times()
     bare_elevation: float | None = None
     unit_meant: str | None = None
+    of_dish: bool = False
 
     @property
     def passing(self) -> bool:
@@ -241,6 +243,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         dishes=amounts.menu(doc, topic),
         gauge_pa=gauge,
         service_time=service_time((when.service,) if when.service else ()),
+        service_day=days.named(doc.text),
         start_time=service_time((when.start,) if when.start else ()),
         slack_min=when.slack.low if when.slack else None,
         rest_min=when.rest.low if when.rest else None,

@@ -76,8 +76,9 @@ def with_recipe(hearing: Hearing, text: str, recipe: str, *, alone: bool) -> Hea
     """What is said around a recipe, with the recipe; little or nothing around it asks to convert it."""
     request = replace(hearing.request, text=text, recipe=recipe)
     fails = request.topic == TROUBLE and not alone
-    if alone or (hearing.elliptical and not fails) or request.topic in marked("of_a_formula"):
-        request = replace(request, topic="convert_recipe", method=None)
+    nothing_else = request.topic in marked("of_a_formula") | marked("of_nothing")
+    if alone or (hearing.elliptical and not fails) or nothing_else:
+        request = replace(request, topic="convert_recipe", method=None, small_talk=None)
     return replace(hearing, elliptical=False, request=request)
 
 
@@ -96,7 +97,9 @@ def placed(hearing: Hearing, text: str, kitchen: Kitchen) -> Hearing:
     if hearing.request.elevation_m is not None:
         return hearing
     amidst = read_clean(clean(text))
-    told = [mention for mention in amidst._.elevations if mention.sure]
+    # a recipe of several lines may name heights of its own; one told in a breath has that of its kitchen
+    in_a_breath = "\n" not in text.strip()
+    told = [mention for mention in amidst._.elevations if mention.sure or (in_a_breath and mention.unit)]
     height = elevation_mentions.settle(told, norms(amidst), kitchen.units)
     if height.here_m is None:
         return hearing

@@ -48,11 +48,15 @@ class Tried:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Trial:
-    """One earlier batch: what was changed against the batch before it, what went wrong with it, its rating 1 to 5."""
+    """One earlier batch: what was changed against the batch before it, what went wrong with it, its rating 1 to 5.
+
+    told: what became of it as the cook says; None where that is to be told from the rest
+    """
 
     changes: tuple[Tried, ...] = ()
     symptoms: tuple[str, ...] = ()
     rating: int | None = None
+    told: Outcome | None = None
 
 
 @dataclass(frozen=True)
@@ -62,8 +66,10 @@ class Log:
     trials: tuple[Trial, ...] = ()
 
     def outcome(self, index: int) -> Outcome:
-        """What became of a batch: by the ratings where both have one, else by how much is still wrong with it."""
+        """What became of a batch: as was told, by the ratings where both have one, else by how much is still wrong."""
         trial = self.trials[index]
+        if index and trial.told:
+            return trial.told
         if index == 0:
             return "same" if trial.symptoms else "helped"
         before = self.trials[index - 1]
@@ -77,6 +83,15 @@ class Log:
     def last_outcome(self) -> Outcome | None:
         """What became of the last batch; None where nothing was changed in it."""
         return self.outcome(len(self.trials) - 1) if self.last_changes else None
+
+    @property
+    def has_turned(self) -> bool:
+        """Whether the faults of the last batch are none of those of the one before, and nobody said which is worse."""
+        if len(self.trials) < 2:
+            return False
+        before, last = self.trials[-2:]
+        rated = last.told or (last.rating is not None and before.rating is not None and last.rating != before.rating)
+        return not rated and bool(before.symptoms and last.symptoms) and not set(before.symptoms) & set(last.symptoms)
 
     @property
     def last_changes(self) -> tuple[Tried, ...]:

@@ -4,7 +4,11 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from rules.baking import components
+from rules.baking.bands import TABLES
 from rules.baking.change import WAYS, WHATS, Change
+from rules.baking.rounding import kitchen
+from rules.mending.amounts import FINE
 from rules.mending.causes import Cause
 from rules.mending.failed_dish import Bench
 from rules.mending.log import OPPOSITE, WORDS, Tried
@@ -33,6 +37,9 @@ def carried_on(scored: list[tuple[float, Cause]], bench: Bench) -> tuple[Ranked 
         return None, say("several")
     tried = log.last_changes[0]
     cause = next((c for _, c in scored if tried.is_of(c)), None)
+    if log.has_turned:
+        back = part_of_the_way(tried, bench) if _overshot(tried, scored) else None
+        return (back, say("too-far")) if back else (None, say("keep"))
     if outcome == "hurt" and not log.is_way_back(tried):
         return way_back(tried, cause, bench), say("worse")
     if outcome == "helped" and cause and cause.by in SCALED and _may_go_further(cause, tried, bench):
@@ -41,6 +48,22 @@ def carried_on(scored: list[tuple[float, Cause]], bench: Bench) -> tuple[Ranked 
     if outcome == "helped":
         return None, say("keep")
     return None, say("no-difference")
+
+
+def _overshot(tried: Tried, scored: list[tuple[float, Cause]]) -> bool:
+    """Whether what is wrong now is mended by taking the last change back: it went too far."""
+    return any(c.what == tried.what != WORDS and c.way == OPPOSITE.get(tried.way) for _, c in scored)
+
+
+def part_of_the_way(tried: Tried, bench: Bench) -> Ranked | None:
+    """Back to where the tables would have gone, or half the way; None for a change without figures."""
+    ratio = tried.ratio
+    if ratio is None or tried.from_value is None or tried.from_unit in (*FIGURELESS, "degC", "degF"):
+        return None
+    asked = components.ratio(bench.style, tried.what, bench.from_m, bench.here_m).value if tried.what in TABLES else 1.0
+    meant = asked if min(ratio, 1.0) < asked < max(ratio, 1.0) else (1.0 + ratio) / 2
+    to = kitchen(tried.from_value * meant, tried.from_unit, fine=tried.what in FINE)
+    return way_back(replace(tried, from_value=to), None, bench)
 
 
 def _may_go_further(cause: Cause, tried: Tried, bench: Bench) -> bool:

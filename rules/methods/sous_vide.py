@@ -102,9 +102,13 @@ def time(case: Case) -> Part | None:
         for z in (soft.z_low_k, soft.z_k, soft.z_high_k)
     )
     figures = time_figures(case, (low, high), (low * ends[0], (low + high) / 2 * ends[1], high * ends[2]))
+    too_hot = case.request.temperature_c is not None and wanted.low_c > ceiling_c(case.here)
+    headline: Words = takes(case, "sous_vide", figures)
+    if too_hot:
+        headline = say("too-hot-headline", place=case.place, asked=wanted.span, ceiling=temp(ceiling_c(case.here)))
     return Part(
         figures=figures,
-        headline=takes(case, "sous_vide", figures) if case.request.topic == "time" else "",
+        headline=headline if case.request.topic == "time" else "",
         because=say("cooler-bath") if ends[1] > 1.01 else "",
     )
 

@@ -14,6 +14,8 @@ from assistant.dialogue import domain
 from assistant.dialogue.memory import Memory, learn_kitchen, without_place
 from assistant.dialogue.record import Record
 from assistant.dialogue.slots import NAMES, BadSlot, memory_of, slots_of
+from assistant.dialogue.workbench import Baked, RecipeTalk, Run
+from assistant.recipes.sheet import Entry, Sheet
 from assistant.understanding.scene import Refusal, Scene
 from rules.catalogue import topics
 from rules.model import MISSING_WORDS, Kitchen, Quantity, Request, Unused
@@ -50,6 +52,33 @@ SCENES = st.builds(
 MEMORIES = st.builds(
     Memory, request=st.none() | REQUESTS, asked=st.sampled_from([None, *MISSING_WORDS]), kitchen=KITCHENS, scene=SCENES
 )
+
+
+SHEETS = st.builds(
+    Sheet,
+    title=WORDS,
+    ingredients=st.lists(st.builds(Entry, WORDS, WORDS), max_size=3).map(tuple),
+    steps=st.lists(st.builds(Entry, WORDS), max_size=2).map(tuple),
+)
+TALKS = st.builds(
+    RecipeTalk, sheet=SHEETS, question=REQUESTS, open=st.booleans(), portions=st.none() | st.integers(1, 99)
+)
+BAKED = st.builds(
+    Baked,
+    symptoms=st.lists(WORDS, max_size=2).map(tuple),
+    changes=st.just(({"what": "sugar", "way": "less", "to": {"value": 1.5, "unit": "cup"}},)),
+    elevation_m=FIGURES,
+    formula=WORDS,
+    id=st.integers(0, 9),
+)
+RUNS = st.builds(Run, title=WORDS, batches=st.lists(BAKED, min_size=1, max_size=3).map(tuple), kept=st.booleans())
+
+
+@settings(deadline=None)
+@given(TALKS, RUNS)
+def test_a_recipe_and_batches_there_and_back(talk: RecipeTalk, run: Run) -> None:
+    memory = Memory(talk=talk, run=run)
+    assert memory_of(json.loads(json.dumps(slots_of(memory)))) == memory
 
 
 @settings(deadline=None)
@@ -92,7 +121,7 @@ def test_the_files_for_rasa_are_those_of_the_catalogue() -> None:
 def test_the_domain_has_an_intent_a_topic_and_our_slots() -> None:
     """Every topic can be routed, and every slot kept."""
     made = domain.domain()
-    assert set(made["intents"]) == {*topics(), "nlu_fallback"}
+    assert set(made["intents"]) == {*topics(), "nlu_fallback", "EXTERNAL_timer_up"}
     assert set(made["slots"]) == set(NAMES)
     assert not any(slot["influence_conversation"] for slot in made["slots"].values())
 

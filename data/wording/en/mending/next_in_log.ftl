@@ -4,6 +4,7 @@ several =
     from here.
 worse = The last change made it worse, so it goes back first.
 further = The last change helped, so go half a step further with it.
+too-far = The last change went too far: go back part of the way.
 keep = The last change helped: keep it, and add this one.
 no-difference = The last change made no difference: leave it as it is and try the next.
 worse-with-it = The batch came out worse with it.

@@ -1,6 +1,7 @@
 bath-label = Bath
 ceiling-label = Hottest bath worth setting here
 bath-headline = Set the bath for { $food } to { $bath } at { $place }, as at any elevation.
+too-hot-headline = No bath gets to { $asked } at { $place }: set it to { $ceiling } at most, just under the boil, or cook it under pressure.
 ceiling-headline = A bath at { $place } goes no higher than { $ceiling }: set it there.
 bath-step = Set the bath to { $bath } and check it with a second thermometer.
 under-the-boil =

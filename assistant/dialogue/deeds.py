@@ -1,0 +1,62 @@
+"""What a turn asks to be done beside the conversation, which whoever holds it does: write a file, keep batches."""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from dataclasses import dataclass
+from pathlib import Path
+
+from assistant.dialogue.workbench import Run
+
+# the note of a batch that was taken back
+GONE = "\0gone"
+LONGEST_NAME, MOST_COPIES = 60, 1000
+
+
+@dataclass(frozen=True, slots=True)
+class WriteFile:
+    """A text to be written into a new file. name: without a folder, as the cook or the recipe calls it"""
+
+    name: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class LogRun:
+    """The batches of a run to be kept in the log; those that are there already are put right."""
+
+    run: Run
+    kitchen: str = ""
+
+
+Deed = WriteFile | LogRun
+
+
+def safe_name(name: str, ending: str = ".txt") -> str:
+    """A name that stays in its folder: small letters, figures and hyphens.
+
+    >>> safe_name("../My Aunt's Rolls, 7,000 ft"), safe_name("...")
+    ('my-aunts-rolls-7000-ft.txt', 'recipe.txt')
+    """
+    plain = unicodedata.normalize("NFKD", name).encode("ascii", "ignore").decode().lower()
+    plain = re.sub(r"['’,]", "", plain)
+    stem = re.sub(r"[^a-z0-9]+", "-", plain).strip("-")[:LONGEST_NAME].strip("-")
+    return f"{stem or 'recipe'}{ending}"
+
+
+def write_new(folder: Path, deed: WriteFile) -> Path:
+    """Write the text into a new file of the folder; one that is there is never written over.
+
+    raises: OSError
+    """
+    stem, dot, ending = deed.name.rpartition(".")
+    for copy in range(1, MOST_COPIES):
+        path = folder / (deed.name if copy == 1 else f"{stem}-{copy}{dot}{ending}")
+        try:
+            with path.open("x", encoding="utf-8") as out:
+                out.write(deed.text)
+        except FileExistsError:
+            continue
+        return path
+    raise FileExistsError(str(folder / deed.name))

@@ -1,0 +1,101 @@
+"""A baker's formula in a conversation: held as it is told, put right, and weighed out for so much dough."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+from assistant.dialogue.gathering import CONVERT, Taken, answered, sheet_in_hand
+from assistant.dialogue.heard import Heard
+from assistant.dialogue.memory import Memory, moved
+from assistant.dialogue.thread import after
+from assistant.dialogue.workbench import RecipeTalk
+from assistant.recipes.amended import Amendment, amended, with_line
+from assistant.recipes.bakers import formula, is_leavened, parts_of, wanted
+from assistant.recipes.sheet import Sheet
+from assistant.understanding.conversation import settle_in
+from assistant.worked_out import told
+from rules.baking.dough import weighed
+from rules.catalogue import marked
+from rules.model import PLACE_SLOTS, Answer, Request
+from rules.said import listed, number, sentences
+
+say = sentences("dialogue/dough_talk")
+# what may be awaited while a formula is weighed out or put right
+NO_MATTER = (None, "elevation")
+LEAVENED = "yeast_bread"
+_SENTENCE = re.compile(r"(?<=[.!?])\s+")
+
+
+def with_formula(heard: Heard, memory: Memory) -> Memory:
+    """The memory with the formula that an utterance tells in bare figures, beside whatever it asks."""
+    talk = _formula_talk(heard)
+    return replace(memory, recipe=talk.question, talk=talk) if talk else memory
+
+
+def _formula_talk(heard: Heard) -> RecipeTalk | None:
+    now = heard.hearing.request
+    sheet = formula(heard.text, now.dish.title() if now.dish else "")
+    if sheet is None:
+        return None
+    place = {slot: getattr(now, slot) for slot in (*PLACE_SLOTS, "from_elevation_m", "units")}
+    dish_class = now.dish_class or (LEAVENED if is_leavened(sheet) else None)
+    question = Request(topic=CONVERT, recipe=sheet.text, dish=now.dish, dish_class=dish_class, text=heard.text, **place)
+    return RecipeTalk(sheet=sheet, question=question)
+
+
+def outright(heard: Heard, memory: Memory) -> Taken | None:
+    """The formula converted, where it is told and nothing else is asked."""
+    now = heard.hearing.request
+    formulas = now.topic in (*marked("of_a_formula"), "smalltalk", "out_of_scope")
+    talk = _formula_talk(heard) if formulas and "?" not in heard.text and memory.asked in (None, "recipe") else None
+    if talk is None:
+        return None
+    last = memory.request
+    if talk.question.elevation_m is None and last is not None:
+        place = {slot: getattr(last, slot) for slot in PLACE_SLOTS}
+        talk = replace(talk, question=replace(talk.question, **place))
+    return answered(talk.question, memory, talk)
+
+
+def is_formula(sheet: Sheet | None) -> bool:
+    """Whether the lines of a recipe are percentages."""
+    return sheet is not None and bool(sheet.ingredients) and "%" in sheet.ingredients[0].line
+
+
+def put_right(heard: Heard, memory: Memory) -> tuple[Amendment, Memory] | None:
+    """A part of the formula put right, and the memory after it: levain down to 12 then."""
+    sheet, recipe = sheet_in_hand(memory), memory.recipe
+    if sheet is None or recipe is None or not is_formula(sheet) or memory.asked not in NO_MATTER:
+        return None
+    said = next((one for sentence in _SENTENCE.split(heard.text) if (one := amended(sheet, sentence))), None)
+    if said is None or not said.line:
+        return None
+    now = with_line(sheet, said)
+    question = replace(recipe, recipe=now.text)
+    return said, replace(memory, recipe=question, talk=RecipeTalk(sheet=now, question=question, before=recipe))
+
+
+def weighed_out(heard: Heard, memory: Memory) -> Taken | None:
+    """The formula that is talked of for so much dough: 12 loaves, 900 g dough each."""
+    asked, sheet, recipe = wanted(heard.text), sheet_in_hand(memory), memory.recipe
+    parts = parts_of(sheet) if asked and sheet else []
+    if asked is None or recipe is None or not parts or memory.asked not in NO_MATTER or heard.is_refused:
+        return None
+    here = moved(recipe, memory.request) if memory.request else recipe
+    request = replace(settle_in(here, memory.kitchen), text=heard.text)
+    weights = weighed(tuple(part for _, part in parts), asked.dough_g)
+    lines = [say("part", item=name, grams=number(grams, 1)) for (name, _), grams in zip(parts, weights, strict=True)]
+    headline = say(
+        "weights", title=recipe.dish or say("dough"), count=asked.count, each=number(asked.each_g, 1),
+        parts=listed(lines, "commas"), all=number(asked.dough_g, 1),
+    )  # fmt: skip
+    kept = replace(after(here, memory), asked=None)
+    return told(Answer(request=request, headline=headline)), kept
+
+
+def alone(heard: Heard, memory: Memory, amendment: Amendment) -> Taken:
+    """The reply to a formula that was put right, where nothing else is said."""
+    here = moved(memory.recipe, memory.request) if memory.recipe and memory.request else memory.recipe or Request()
+    request = replace(settle_in(here, memory.kitchen), text=heard.text)
+    return told(Answer(request=request, headline=say("put-right", line=amendment.line))), memory

@@ -1,0 +1,4 @@
+# Files that a cook asked for.
+
+written = Written to { $file }.
+not-written = The file could not be written: { $reason }.
