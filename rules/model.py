@@ -189,6 +189,7 @@ class Request:
     thermometer_offset_c: float = _help("how much the cook's thermometer reads too high [K]", 0.0)
     unused: tuple[Unused, ...] = _help("heard, understood, not usable", ())
     danger: str | None = _help("the danger that was heard, an id of data/lexicon/danger; it is answered first")
+    pressed: str = _help("what is said for a thing that was refused before: luck, word, added, time, instead", "")
     dangers_too: tuple[str, ...] = _help("further dangers that were heard, named after it or after the answer", ())
 
 

@@ -20,6 +20,7 @@ from assistant.understanding.corrected import after_taking_back
 from assistant.understanding.danger import Listened
 from assistant.understanding.in_full import in_full
 from assistant.understanding.request import Hearing
+from assistant.understanding.scene import Scene
 from assistant.understanding.utterance import Utterance, listen
 from rules.catalogue import marked
 from rules.engine import known
@@ -81,7 +82,7 @@ def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
         text=text,
         doc=plain.doc,
         hearing=replace(taken, request=replace(taken.request, text=whole.hearing.request.text)),
-        listened=danger.listen(whole.doc, memory.scene),
+        listened=danger.listen(whole.doc, scene_in(memory)),
         move=moves.heard(said),
         drill=drill.wanted(meant),
         answers_drill=answers_drill(text, memory),
@@ -91,9 +92,19 @@ def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
 
 
 def spoken_in(memory: Memory) -> Kitchen:
-    """The kitchen by which bare figures are read: metric where the elevation before was told in round metres."""
+    """The kitchen by which bare figures are read: metric where the elevation before was told in round metres.
+
+    So it is where temperatures were told in Celsius, or the place is one whose people measure so.
+    """
     last, kitchen = memory.request, memory.kitchen
-    return replace(kitchen, units="metric") if last and last.units == "metric" and told_in_metres(last) else kitchen
+    in_metres = last and last.units == "metric" and (told_in_metres(last) or last.elevation_from == "place")
+    return replace(kitchen, units="metric") if in_metres or memory.scene.celsius else kitchen
+
+
+def scene_in(memory: Memory) -> Scene:
+    """What bears on safety, with the elevation of the kitchen where none was said."""
+    scene, elevation_m = memory.scene, memory.kitchen.elevation_m
+    return scene if scene.elevation_m is not None else replace(scene, elevation_m=elevation_m)
 
 
 def taken_up(utterance: Utterance, memory: Memory) -> Hearing:

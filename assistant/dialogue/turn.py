@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from functools import partial, reduce
 
 from assistant import drill
-from assistant.dialogue import history, made, menu, misses, moves, talk, whereabouts
+from assistant.dialogue import history, made, menu, misses, moves, refusing, talk, whereabouts
 from assistant.dialogue.batch_talk import begun
 from assistant.dialogue.deeds import Deed
 from assistant.dialogue.heard import Heard, hear
@@ -18,7 +18,7 @@ from assistant.dialogue.several import OUTSIDE, several
 from assistant.dialogue.thread import after, question_of
 from assistant.dialogue.timing import timed
 from assistant.reading.tokens import norms
-from assistant.understanding import leaning
+from assistant.understanding import leaning, wanted
 from assistant.understanding.awaited import choice
 from assistant.understanding.conversation import merge, settle_in
 from assistant.understanding.hazards import Hazard
@@ -32,6 +32,7 @@ from rules.said import elevation, sentences
 say = sentences("dialogue/turn")
 
 SHORTEST_ASK = 6
+CHILDS_EGG = "toddler_egg"
 # what shows that an utterance is about the kitchen, though nobody can tell what it asks
 KITCHEN_SIGNS = frozenset(
     ("kitchen_word", "dish", "method", "ingredient", "equipment", "temperature", "baking", "candy", "canning", "cooker")
@@ -71,8 +72,10 @@ def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
     """
     heard = hear(text, memory, depth)
     hazard, now = heard.listened.hazard, replace(memory, scene=heard.listened.scene)
-    if hazard is None or hazard.beside or heard.answers_drill:
-        turn = untroubled(heard, now)
+    if not heard.answers_drill and refusing.asks_instead(heard):
+        turn = told_instead(heard, now)
+    elif hazard is None or hazard.beside or heard.answers_drill:
+        turn = untroubled(heard, refusing.let_go(heard, now))
         turn = replace(turn, memory=replace(memory, missed=turn.memory.missed)) if turn.aside else placed(turn, heard)
     else:
         turn = placed(warned(heard, replace(now, missed=0), hazard), heard)
@@ -90,6 +93,7 @@ def placed(turn: Turn, heard: Heard) -> Turn:
 def warned(heard: Heard, memory: Memory, hazard: Hazard) -> Turn:
     """The answer to an utterance in which danger was heard; the question is remembered, so that it can be put right."""
     hearing, question = put(heard, memory)
+    question = refusing.of_its_food(heard, refusing.question_pressed(heard, memory) or question, hazard)
     request = replace(settle_in(question, memory.kitchen), depth=heard.depth or question.depth)
     if hazard.subject:
         request = replace(request, subject=hazard.subject)
@@ -97,8 +101,9 @@ def warned(heard: Heard, memory: Memory, hazard: Hazard) -> Turn:
         others = tuple(h.id for h in heard.listened.others if h.subject is None)
         # which reason is meant is not asked under a verdict
         unused = tuple(u for u in request.unused if u.kind != "explanation")
-        request = replace(request, danger=hazard.id, dangers_too=others, unused=unused)
-    kept = memory if hearing.passing else after(question, memory)
+        pressed = heard.listened.pressed
+        request = replace(request, danger=hazard.id, dangers_too=others, unused=unused, pressed=pressed)
+    kept = memory if hearing.passing and question.dish is None else after(refusing.without_figures(question), memory)
     return with_list(heard, Turn(work_out(request), replace(kept, asked=None)), memory)
 
 
@@ -115,6 +120,16 @@ def with_list(heard: Heard, turn: Turn, before: Memory) -> Turn:
 
 def _one_after_the_other(first: WorkedOut, second: WorkedOut) -> Answer:
     return followed_by(first.answer, first.answer, second.answer)
+
+
+def told_instead(heard: Heard, memory: Memory) -> Turn:
+    """What to do in the place of what was refused, where that is asked."""
+    question = refusing.question_pressed(heard, memory) or put(heard, memory)[1]
+    taken = heard.listened.pressing
+    request = replace(settle_in(question, memory.kitchen), depth=heard.depth or question.depth)
+    if taken:
+        request = replace(request, danger=taken.refusal.hazard, pressed=taken.how, unused=())
+    return Turn(work_out(request), replace(after(refusing.without_figures(question), memory), asked=None))
 
 
 def followed_by(answer: Answer, first: Answer, second: Answer) -> Answer:
@@ -272,10 +287,17 @@ def answered(heard: Heard, memory: Memory) -> Turn:
     if lost_thread(heard, memory):
         return Turn(which_of_it(heard, memory), replace(memory, asked=None))
     hearing, question = put(heard, memory)
+    refused_before = refusing.goes_on(heard, question, memory)
+    if refused_before:
+        elsewhere = refusing.of_the_place(hearing, question)
+        if elsewhere is None:
+            return warned(heard, memory, refused_before)
+        hearing, question = replace(hearing, elliptical=False), elsewhere
     if question.topic == "set_kitchen" and memory.kitchen.elevation_m is not None:
         question = replace(question, **{slot: getattr(hearing.request, slot) for slot in PLACE_SLOTS})
     if memory.request and memory.request.depth == BRIEFEST and hearing.depth is None:
         question = replace(question, depth=BRIEFEST)
+    question = wanted.for_a_child(question) if CHILDS_EGG in heard.warned_beside else question
     request = replace(settle_in(question, memory.kitchen), dangers_too=heard.warned_beside)
     if memory.scene.danger and leaning.is_only_units(hearing):
         # what was refused stays refused in any units

@@ -12,7 +12,7 @@ from dataclasses import replace
 from spacy.tokens import Doc
 
 from assistant.reading.tokens import norms
-from assistant.understanding import details, kinds, kitchen_told, topics, wanted
+from assistant.understanding import canning_turns, details, kinds, kitchen_told, topics, wanted
 from assistant.understanding.complaints import TROUBLE, complains
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.request import TIMER, Hearing, spoken_method
@@ -59,6 +59,9 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     if last is None or (last.topic in marked("ends_there") and last.topic != TIMER):
         return hearing
     words = norms(doc)
+    of_jars = canning_turns.taken_up(words, hearing, last)
+    if of_jars:
+        return of_jars
     yolk = wanted.other_yolk([word for word in words if word.isalpha()], last.dish, last.dish_class)
     if yolk and last.topic != TROUBLE and hearing.request.dish is None:
         other = replace(hearing.request, topic=last.topic, dish=yolk, dish_class=last.dish_class, subject=None)
