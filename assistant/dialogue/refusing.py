@@ -22,6 +22,7 @@ SAID_ANEW = ("jars", "packing", "place")
 FIGURES: dict[str, Any] = dict.fromkeys(
     ("time_min", "time_high_min", "planned_min", "temperature_c", "temperature_of", "gauge_pa")
 )
+KITCHEN = "kitchen"
 PLACE, PRESERVE = "boiling_point", "preserve"
 ASKS_A_FIGURE = frozenset(("how_long", "how_hot", "how_much"))
 
@@ -93,6 +94,9 @@ def goes_on(heard: Heard, question: Request, memory: Memory) -> Hazard | None:
     """
     danger = memory.scene.danger
     if danger is None or heard.hearing.request.subject or _names(heard, "dish", "method"):
+        return None
+    if hazard_of(danger).family == KITCHEN and not heard.hearing.elliptical:
+        # the fire is out, and the food is asked about
         return None
     refusal = next((one for one in reversed(memory.scene.refused) if one.hazard == danger), None)
     base = refused_of(refusal, memory) if refusal else None

@@ -9,7 +9,7 @@ from typing import Literal
 from spacy.tokens import Doc
 
 from assistant.reading.tokens import norms
-from assistant.understanding import righted, scene, unclaimed
+from assistant.understanding import kitchen_told, righted, scene, unclaimed
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.hazards import Figures, Hazard, hazard_of, pieces, rows_of
 from assistant.understanding.scene import POINTING, Refusal, Scene
@@ -18,20 +18,22 @@ from rules.catalogue import marked
 # apart: about something beside it; open: nothing tells, and what is heard by itself counts
 Stance = Literal["pressed", "left", "apart", "open"]
 
-AGAIN, ANOTHER_TIME, INSTEAD, FREEZE, ADDED = "again", "time", "instead", "freeze", "added"
+AGAIN, ANOTHER_TIME, INSTEAD, FREEZE, ADDED, WORD = "again", "time", "instead", "freeze", "added", "word"
 # what a cook says for what was refused, by the concept that hears it; the first that is heard counts
 PLEAS = {
     "plea_added": ADDED,
     "plea_senses": "senses",
     "plea_luck": "luck",
-    "plea_word": "word",
+    "plea_word": WORD,
     "plea_small": "small",
+    "plea_trim": "trim",
     "cold_hope": "cold",
     "plea_sure": "sure",
 }
 SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
 # the pressure of a canner is told anew, and never one that was refused
 PRESSURES = cues("canning_turns", "pressures")
+SOMEONE, OPENING = cues("pressing", "someone"), 4
 BACK, MORE_OR_LESS = cues("pressing", "back"), cues("pressing", "more_or_less")
 # words of an utterance that asks on about what was refused, unless the danger goes on in whatever is asked
 SHORT = 18
@@ -109,6 +111,8 @@ def taken(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal) -> 
         return Pressing(refusal, "left", FREEZE if FREEZING in own and _of_jars(refusal) else INSTEAD)
     if mended:
         return Pressing(refusal, "left")
+    if of_somebody(doc):
+        return Pressing(refusal, "pressed", WORD)
     if not asks_on(doc, own, rows, figures):
         return Pressing(refusal, "open")
     by_time = figures.minutes and _of_jars(refusal) and not any(hazard.numeric for hazard in rows)
@@ -124,7 +128,8 @@ def _left(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal, *, 
         return Pressing(refusal, "left", elsewhere=True)
     same_food = any(scene.kind(concept) == "food" for concept in own & frozenset(refusal.told))
     elsewhere = righted.names_other(doc, refusal) and not (pleads and same_food)
-    if not elsewhere and not righted.is_right(doc, figures, refusal):
+    by_figure = righted.is_right(doc, figures, refusal)
+    if not (elsewhere or by_figure or (righted.is_another_way(doc, refusal) and not pleads)):
         return None
     how = INSTEAD if SAFE_WAY in own else AGAIN
     return Pressing(refusal, "left", how, anew=righted.is_anew(doc, refusal))
@@ -145,6 +150,13 @@ def is_apart(doc: Doc, own: frozenset[str], rows: Sequence[Hazard], figures: Fig
     same_act = righted.of_the_act(own, rows) or bool(figures.minutes)
     moves_on = (MOVES_ON in own and not same_act) or said(norms(doc), PRESSURES)
     return doc._.topic.id in marked("leaves_refusal") or moves_on or _is_of_a_place(doc, own, rows)
+
+
+def of_somebody(doc: Doc) -> bool:
+    """Whether it is told that somebody does so or may be trusted, and nothing is asked: she is a nurse."""
+    words = norms(doc)
+    plain = doc._.topic.id in marked("of_nothing") and not doc._.measures and not doc._.clock
+    return plain and len(words) <= SHORT and said(words[:OPENING], SOMEONE) and not kitchen_told.asks(doc)
 
 
 def asks_on(doc: Doc, own: frozenset[str], rows: Sequence[Hazard], figures: Figures) -> bool:

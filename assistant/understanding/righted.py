@@ -9,13 +9,15 @@ from spacy.tokens import Doc
 from assistant.reading.tokens import norms
 from assistant.understanding import scene, unclaimed
 from assistant.understanding.cue_words import cues
-from assistant.understanding.hazards import Figures, Hazard, hazards, pieces, rows_of
+from assistant.understanding.hazards import Figures, Hazard, hazard_of, hazards, pieces, rows_of
 from assistant.understanding.scene import POINTING, Refusal
 
 # dangers of water that a boil of so many minutes mends at any elevation
 BOIL_MENDS, BOILED_MIN = frozenset(cues("pressing", "boil_mends")), 3.0
 # dangers of what has happened already, which no cold and no other way mends, and those that acid mends
 NOT_MENDED, ACID_MENDS = (frozenset(cues("pressing", name)) for name in ("not_mended", "acid_mends"))
+# dangers of one way to cook, which another way mends, and their family
+OTHER_WAY_MENDS, KITCHEN = frozenset(cues("pressing", "other_way_mends")), "kitchen"
 # a bare figure behind one of a canner's pressure that was too low [psi]
 RIGHT_POUNDS = (11.5, 20.0)
 PINK, UNDERCOOKED = "pink_", "undercooked_"
@@ -54,6 +56,13 @@ def is_right(doc: Doc, figures: Figures, refusal: Refusal) -> bool:
     if figures.psi:
         return not any(hazard.fit_pressure(figures) for hazard in pressed)
     return all(RIGHT_POUNDS[0] <= value <= RIGHT_POUNDS[1] for value in pounds)
+
+
+def is_another_way(doc: Doc, refusal: Refusal) -> bool:
+    """Whether the food is to be cooked in another way than the one that was refused: roast it then."""
+    names_method = any(found.kind == "method" for found in doc._.found)
+    of_a_way = refusal.hazard in OTHER_WAY_MENDS or hazard_of(refusal.hazard).family == KITCHEN
+    return names_method and of_a_way
 
 
 def _measured(rows: Sequence[Hazard]) -> list[Hazard]:

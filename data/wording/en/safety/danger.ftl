@@ -9,6 +9,7 @@ pressed =
         [word] No, whoever says so.
         [small] No, not even a little, or once.
         [senses] No. Smell, taste, looks and a lid that went down tell nothing of it.
+        [trim] No. Cutting, washing or scraping does not take it away.
         [cold] No. A cold room or a cold night is no refrigerator.
         [sure] No. I am sure of it.
         [time] No. Another time, shorter or longer, does not make it right.
