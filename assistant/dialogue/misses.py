@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from assistant.dialogue.made import said
 from assistant.dialogue.memory import Memory
+from assistant.dialogue.several import OUTSIDE
 from assistant.dialogue.thread import talked_of
 from assistant.worked_out import WorkedOut
 from rules.catalogue import topics
@@ -13,7 +14,8 @@ from rules.said import sentences
 say = sentences("dialogue/talk")
 
 MOST_MISSES = 2
-OUTSIDE, SMALL_TALK, EXAMPLE = "out_of_scope", "smalltalk", "time"
+SMALL_TALK = "smalltalk"
+EXAMPLE = "time"
 
 
 def is_missed(put: Request) -> bool:
