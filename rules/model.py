@@ -132,10 +132,20 @@ class Request:
     liquid_per: float | None = _help("how much liquid the cook gives it, ml to ml of it dry")
     counted_in: tuple[str, ...] = _help("what an amount is asked in, ids of data/lexicon/containers.toml", ())
     dishes: tuple[str, ...] = _help("every dish that was named, in order, where there are several", ())
+    menu: tuple[Request, ...] = _help(
+        "the question of each dish that is to land with the others; place, service and covers are those of this one", ()
+    )
+    meatless: int | None = _help("how many of the covers eat no meat")
+    size: float | None = _help("how big it is cut, to its usual size: 0.5 for half")
+    stuffed: bool = _help("whether it is filled with stuffing", False)
+    precooked: bool = _help("whether it comes cooked, and is only heated through", False)
+    core_c: float | None = _help("what its middle reads by now, where it is in the oven already [degC]")
+    left_min: float | None = _help("how long it is to service by now [min]")
     rise_min: float | None = _help("how long a dough takes to double [min], where another time is wanted", None)
     rise_wanted_min: float | None = _help("how long it should take [min]", None)
     gauge_pa: float | None = _help("pressure cooker or canner gauge setting the cook gave [Pa]")
     service_time: str | None = _help("when the food is to be served, ISO 8601")
+    service_day: str | None = _help("the day of that, as it was named: thursday, tomorrow, today")
     slack_min: float | None = _help("how long it is to be ready before service [min]")
     rest_min: float | None = _help("how long it is to rest before it is carved [min]")
     start_time: str | None = _help("when the cook starts, where that is said too, ISO 8601")
@@ -151,9 +161,13 @@ class Request:
     jarred_ago_min: float | None = _help("how long ago they came out of the canner [min], where that was told")
     packing: tuple[str, ...] = _help("how food is packed into them, ids of data/lexicon/packing.toml", ())
     ahead: bool = _help("whether it is cooked part of the way ahead, and finished at service", False)
-    timer_action: str | None = _help("what is to be done about timers: set, left, extend, stop, stop_all")
+    timer_action: str | None = _help(
+        "what is to be done about timers: set, each, change, move, left, extend, stop, stop_all"
+    )
     timer_name: str = _help("what the cook calls the timer", "")
-    small_talk: str | None = _help("which smalltalk it is: trust, thanks, goodbye, who, hello, sigh, nod")
+    small_talk: str | None = _help(
+        "which smalltalk it is: trust, thanks, goodbye, who, hello, sigh, nod, insult, injection"
+    )
     nearest: tuple[str, ...] = _help("explanations that sound most like a why that names none", ())
     forms: tuple[str, ...] = _help("forms of the question, ids of data/lexicon/forms.toml, the first counts most", ())
     elapsed_min: float | None = _help("how long it has been cooking already [min]")
@@ -175,6 +189,7 @@ class Request:
     thermometer_offset_c: float = _help("how much the cook's thermometer reads too high [K]", 0.0)
     unused: tuple[Unused, ...] = _help("heard, understood, not usable", ())
     danger: str | None = _help("the danger that was heard, an id of data/lexicon/danger; it is answered first")
+    pressed: str = _help("what is said for a thing that was refused before: luck, word, added, time, instead", "")
     dangers_too: tuple[str, ...] = _help("further dangers that were heard, named after it or after the answer", ())
 
 

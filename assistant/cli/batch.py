@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Annotated, Any
 import typer
 
 from assistant.cli import exits
-from assistant.cli.saying import show, text_of
+from assistant.cli.saying import show, tell, text_of
 from assistant.cli.taken_for_granted import Units, elevation_heard, kitchen_for, opened
 from rules.said import elevation, listed, sentences
 
@@ -143,7 +143,7 @@ def show_all(
     elif not found:
         show(say("none-of-it", recipe=title) if title else say("none"))
     for batch in () if as_json else found:
-        typer.echo(line(batch, shown))
+        tell(line(batch, shown))
 
 
 @app.command("compare")
@@ -326,7 +326,7 @@ def side_by_side(first: Batch, second: Batch, units: UnitSystem) -> None:
 
     table = Table(box=None, pad_edge=False, title=second.recipe, title_justify="left", title_style="bold")
     for head in ("", *(text_of(say("column", batch=str(batch.id))) for batch in (first, second))):
-        table.add_column(head, overflow="fold")
+        table.add_column(head)
     for label, one, other in zip(_labels(), _column(first, units), _column(second, units), strict=True):
         if one or other:
             table.add_row(text_of(label), one, other)

@@ -3,10 +3,8 @@
 from __future__ import annotations
 
 import asyncio
-import re
 import shutil
 import sys
-import textwrap
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
@@ -16,7 +14,10 @@ from typing import TYPE_CHECKING, Annotated, TextIO
 import typer
 
 from assistant.cli import exits
+from assistant.cli.paging import asks_for_more, page
+from assistant.cli.saying import WIDEST, text_of, wrapped
 from assistant.cli.taken_for_granted import Units, kitchen_for, warner
+from rules.said import sentences
 
 if TYPE_CHECKING:
     from prompt_toolkit import PromptSession
@@ -27,14 +28,11 @@ if TYPE_CHECKING:
     from assistant.dialogue.memory import Memory
     from assistant.dialogue.record import Record
 
+say = sentences("cli/chat")
 PROMPT = "you> "
 LEAVING = ("quit", "exit")
 RING_EVERY_S = 1.0
 LONGEST_PHRASE = 4
-WIDEST = 100
-# beside the reply there are the empty lines around it and the prompt
-ROOM_LINES = 5
-LISTED = re.compile(r"[-*] |\d+\. ")
 
 
 def register(app: typer.Typer) -> None:
@@ -49,6 +47,10 @@ def chat(
         str | None, typer.Option("--kitchen", metavar="NAME", help="A kitchen of yours instead of the one in use.")
     ] = None,
     units: Annotated[Units | None, typer.Option("--units", help="Unit system shown first.")] = None,
+    depth: Annotated[
+        int | None,
+        typer.Option("--depth", min=1, max=3, help="1 one line, 2 a paragraph, 3 the equations with numbers."),
+    ] = None,
     transcript: Annotated[
         Path | None, typer.Option("--transcript", metavar="FILE", help="Write the whole conversation to this file.")
     ] = None,
@@ -71,29 +73,32 @@ def chat(
     try:
         lines = typed(record) if sys.stdin.isatty() else piped()
         greet(record, memory)
-        hold(lines, record, memory, out)
+        hold(lines, record, memory, out, depth)
     finally:
         record.close()
         if out:
             out.close()
 
 
-def hold(lines: Iterator[str], record: Record, memory: Memory, out: TextIO | None) -> None:
+def hold(lines: Iterator[str], record: Record, memory: Memory, out: TextIO | None, depth: int | None = None) -> None:
     """Hold the conversation, line by line, until the lines end."""
     write(out, *((u.who, u.text) for u in record.earlier))
     loading = Thread(target=load)
     loading.start()
-    conversation = None
+    conversation, rest = None, ""
     with asyncio.Runner() as runner:
         for line in lines:
+            if rest and asks_for_more(line):
+                rest = show(rest)
+                continue
             try:
                 loading.join()
-                conversation = conversation or begin(record, memory)
+                conversation = conversation or begin(record, memory, depth)
                 said = runner.run(conversation.say(line))
             except KeyboardInterrupt:
                 typer.echo("Stopped; the line is in the history.", err=True)
                 continue
-            show(said.text)
+            rest = show(said.text)
             record.keep(line, said.text, conversation.memory)
             write(out, ("cook", line), ("assistant", said.text))
 
@@ -107,12 +112,12 @@ def load() -> None:
     listen("", Kitchen())
 
 
-def begin(record: Record, memory: Memory) -> Conversation:
-    """The conversation, where the record left it."""
+def begin(record: Record, memory: Memory, depth: int | None = None) -> Conversation:
+    """The conversation, where the record left it. depth: of its answers, where one was asked for"""
     from assistant.dialogue.embedded import Conversation
     from assistant.dialogue.executor import KitchenExecutor
 
-    return Conversation(record.id, memory, KitchenExecutor(record))
+    return Conversation(record.id, memory, KitchenExecutor(record, depth))
 
 
 def greet(record: Record, memory: Memory) -> None:
@@ -132,37 +137,25 @@ def greet(record: Record, memory: Memory) -> None:
     typer.echo(f"{known} Tab completes, Ctrl-D leaves.")
 
 
-def show(text: str) -> None:
-    """Print a reply and an empty line after it; in a terminal dressed for it."""
-    typer.echo(f"{dressed(text, *shutil.get_terminal_size()) if sys.stdout.isatty() else text}\n")
-    sys.stdout.flush()
+def show(text: str) -> str:
+    """Print a reply and an empty line after it; in a terminal dressed for it, and no more than fits.
 
-
-def dressed(text: str, columns: int, rows: int) -> str:
-    """A reply wrapped to the terminal with its first paragraph bold, which is said again under one that is too tall."""
-    first, gap, rest = wrapped(text, min(WIDEST, columns)).partition("\n\n")
-    bold = typer.style(first, bold=True)
-    tall = first.count("\n") + rest.count("\n") + ROOM_LINES > rows
-    return f"{bold}{gap}{rest}" + (f"\n\n{bold}" if tall else "")
-
-
-def wrapped(text: str, width: int) -> str:
-    """Lines no longer than the width, broken between words; what goes on under a list item is indented.
-
-    >>> print(wrapped("1. Hold the liquid at a bare simmer.", 24))
-    1. Hold the liquid at a
-       bare simmer.
+    returns: what is still to be shown
     """
-    return "\n".join(
-        textwrap.fill(
-            line,
-            width,
-            subsequent_indent=" " * len(found[0]) if (found := LISTED.match(line)) else "",
-            break_long_words=False,
-            break_on_hyphens=False,
-        )
-        for line in text.splitlines()
-    )
+    rest = ""
+    if sys.stdout.isatty():
+        text, rest = dressed(text, *shutil.get_terminal_size())
+    typer.echo(f"{text}\n")
+    sys.stdout.flush()
+    return rest
+
+
+def dressed(text: str, columns: int, rows: int) -> tuple[str, str]:
+    """A reply wrapped to the terminal, its first paragraph bold and the rest as far as it fits; and what does not."""
+    fits, rest = page(wrapped(text, min(WIDEST, columns)), rows)
+    first, gap, behind = fits.partition("\n\n")
+    left = text_of(say("more", count=rest.count("\n") + 1)) if rest else ""
+    return f"{typer.style(first, bold=True)}{gap}{behind}" + (f"\n\n{left}" if left else ""), rest
 
 
 def piped() -> Iterator[str]:

@@ -11,11 +11,12 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from assistant.cli import exits
-from assistant.cli.saying import show, text_of
+from assistant.cli.saying import show, tell, text_of
 from assistant.cli.taken_for_granted import Units, kitchen_for, opened, warner
 from rules.said import sentences
 
 if TYPE_CHECKING:
+    from assistant.drill.reading import Reply
     from assistant.store.progress import DrillAnswer
     from rules.drill import Question
     from rules.model import Units as UnitSystem
@@ -80,8 +81,8 @@ def drill(
 
     simmerline drill --set 7 --count 20 --print --key
 
-    A reply is a figure in either system of units, yes or no, or letters; next passes over, stop ends. Through a pipe a
-    line is a reply, and an empty line passes over.
+    A reply is a figure in either system of units, yes or no, or letters; next passes over, hint narrows it down, why
+    gives the reason of the answer before, stop ends. Through a pipe a line is a reply, and an empty line passes over.
     """
     if progress is not None:
         show_progress(named(progress))
@@ -100,9 +101,9 @@ def drill(
     trainee = named(name) if name is not None else None
     show(say("begin", set=str(number), count=len(questions)))
     with keeping(trainee, number) as keep:
-        right, answered = hold(questions, keep)
+        right, answered, passed = hold(questions, keep)
     typer.echo("")
-    show(say("end", score=score(right, answered), command=again(number, count, themes_wanted, level, first)))
+    show(say("end", score=score(right, answered, passed), command=again(number, count, themes_wanted, level, first)))
 
 
 def new_seed() -> int:
@@ -126,33 +127,59 @@ def print_set(questions: tuple[Question, ...], seed: int, *, with_key: bool, mar
     typer.echo(pages(questions, seed, markdown=markdown), nl=False)
 
 
-def hold(questions: tuple[Question, ...], keep: Keep) -> tuple[int, int]:
-    """Ask the questions one by one; how many were right, and how many were answered or passed over."""
+def hold(questions: tuple[Question, ...], keep: Keep) -> tuple[int, int, int]:
+    """Ask the questions one by one; how many were right, were answered, and were passed over."""
     from assistant.drill import wording
-    from assistant.drill.reading import read
     from rules.drill import grade
 
     patient = sys.stdin.isatty()
     replies = typed() if patient else piped()
-    right = 0
+    right = answered = passed = 0
     for number, question in enumerate(questions, start=1):
-        typer.echo(f"\n{wording.asked(question, number, len(questions))}")
-        while True:
-            text = next(replies, None)
-            said = read(question, text) if text is not None else None
-            if said is None or text is None or said.meaning == "stop":
-                return right, number - 1
-            if said.meaning == "again" or (patient and said.meaning == "unread"):
-                typer.echo(wording.hint(question) if said.meaning == "unread" else question.text)
-                continue
-            if said.meaning == "unread" and text:
-                typer.echo(wording.unread(question))
+        tell(f"\n{wording.asked(question, number, len(questions))}")
+        before = questions[number - 2] if number > 1 else None
+        said = taken(question, before, replies, patient=patient)
+        if said is None:
             break
         graded = grade(question, said.given)
-        keep(question, graded.right)
-        right += graded.right
-        typer.echo(wording.told(question, graded))
-    return right, len(questions)
+        if said.meaning == "pass":
+            passed += 1
+        else:
+            keep(question, graded.right)
+            right, answered = right + graded.right, answered + 1
+        tell(wording.told(question, graded))
+    return right, answered, passed
+
+
+def taken(question: Question, before: Question | None, replies: Iterator[str], *, patient: bool) -> Reply | None:
+    """The reply to a question, after hints and reasons; None where the drill ends. An empty line passes over.
+
+    patient: whether a reply that cannot be read is asked for again
+    """
+    from assistant.drill import hints, wording
+    from assistant.drill.reading import Reply, read
+
+    for text in replies:
+        said = read(question, text)
+        match said.meaning:
+            case "stop":
+                return None
+            case "hint":
+                tell(hints.hint(question))
+            case "why":
+                tell(wording.reason(before))
+            case "again":
+                tell(question.text)
+            case "unread" if patient:
+                tell(wording.hint(question))
+            case "unread" if not text:
+                return Reply("pass")
+            case "unread":
+                tell(wording.unread(question))
+                return said
+            case _:
+                return said
+    return None
 
 
 def piped() -> Iterator[str]:

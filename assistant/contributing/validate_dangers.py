@@ -31,6 +31,7 @@ HAZARD_KEYS = {
     "within",
     "minutes",
     "lasting",
+    "advises",
     "sure",
     "elevation_m",
 }

@@ -3,21 +3,23 @@
 from __future__ import annotations
 
 from abc import ABC, abstractmethod
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from typing import Any
 
-from rasa_sdk import Action, FormValidationAction, Tracker
-from rasa_sdk.events import ActiveLoop, EventType, SlotSet
+from rasa_sdk import Action, Tracker
+from rasa_sdk.events import ActiveLoop, EventType, ReminderCancelled, ReminderScheduled, SlotSet
 from rasa_sdk.executor import CollectingDispatcher
 from rasa_sdk.interfaces import ActionExecutionRejection
 
 from assistant.dialogue.deeds import LogRun, WriteFile
-from assistant.dialogue.domain import FORM
+from assistant.dialogue.domain import FORM, TIMER_UP
 from assistant.dialogue.keeper import Keeper
 from assistant.dialogue.made import ask
 from assistant.dialogue.memory import Memory
-from assistant.dialogue.slots import NAMES, PIECE, BadSlot, memory_of, shown, slots_of
+from assistant.dialogue.slots import MISSED, NAMES, PIECE, PUT, BadSlot, memory_of, shown, slots_of
+from assistant.dialogue.timer import Timer
+from assistant.dialogue.timers import Outcome
 from assistant.dialogue.turn import Turn, take_turn, timers_asked
 from assistant.replies.contract import as_json
 from assistant.replies.sentences import worded
@@ -34,10 +36,11 @@ class KitchenAction(Action, ABC):
     """An action that speaks from the memory of the conversation, and before that lets its timers ring.
 
     keeper: keeps timers and progress; None where nothing is kept
+    depth: of the answers, whatever the cook says about it; None leaves it to the cook
     """
 
-    def __init__(self, keeper: Keeper | None = None) -> None:
-        self.keeper = keeper
+    def __init__(self, keeper: Keeper | None = None, depth: int | None = None) -> None:
+        self.keeper, self.depth = keeper, depth
 
     async def run(self, dispatcher: CollectingDispatcher, tracker: Tracker, domain: Domain) -> list[EventType]:
         """Say what there is to say.
@@ -54,7 +57,7 @@ class KitchenAction(Action, ABC):
 
 
 class ActionAnswer(KitchenAction):
-    """Answer; where a piece is missing, open the form that asks for it."""
+    """Answer, all in one message; where a piece is missing, open the form that takes the reply."""
 
     def name(self) -> str:
         """The action's name in the domain."""
@@ -62,16 +65,15 @@ class ActionAnswer(KitchenAction):
 
     def speak(self, dispatcher: CollectingDispatcher, tracker: Tracker, memory: Memory) -> list[EventType]:
         """Take the turn, and have kept what is to be kept of it."""
-        taken = take(self.keeper, tracker, memory)
-        events = [SlotSet(name, value) for name, value in {**slots_after(taken), PIECE: None}.items()]
-        if taken.memory.asked:
-            return [*events, ActiveLoop(FORM)]
+        taken, reminders = take(self.keeper, tracker, memory, self.depth)
         utter(dispatcher, taken.answer)
-        return events
+        awaiting = taken.memory.asked is not None
+        events = set_slots({**slots_after(taken), PIECE: None, PUT: awaiting or None})
+        return [*events, *reminders, *([ActiveLoop(FORM)] if awaiting else ())]
 
 
 class ActionAskPiece(KitchenAction):
-    """Ask for the one piece that is missing most."""
+    """Ask for the one piece that is missing most, where that was not said with the reply."""
 
     def name(self) -> str:
         """The action's name in the domain; Rasa finds it by the slot of the form."""
@@ -79,49 +81,56 @@ class ActionAskPiece(KitchenAction):
 
     def speak(self, dispatcher: CollectingDispatcher, tracker: Tracker, memory: Memory) -> list[EventType]:
         """Ask."""
-        utter(dispatcher, ask(memory).answer)
-        return []
+        if not tracker.slots.get(PUT):
+            utter(dispatcher, ask(memory).answer)
+        return [SlotSet(PUT, None)]
 
 
-class ValidatePieceForm(FormValidationAction):
-    """Take the turn while a piece is awaited; the form stays open as long as one is.
-
-    keeper: keeps timers and progress; None where nothing is kept
-    """
-
-    def __init__(self, keeper: Keeper | None = None) -> None:
-        super().__init__()
-        self.keeper = keeper
+class ValidatePieceForm(KitchenAction):
+    """Take the turn while a piece is awaited; the form stays open as long as one is."""
 
     def name(self) -> str:
         """The action's name in the domain; Rasa finds it by the name of the form."""
         return f"validate_{FORM}"
 
-    def validate_piece(
-        self, value: Any, dispatcher: CollectingDispatcher, tracker: Tracker, domain: Domain
-    ) -> dict[str, Any]:
-        """Answer what the cook said, unless it leaves a piece to be asked for; an aside is answered before that.
-
-        raises: ActionExecutionRejection where the domain lacks a slot of ours, or a slot holds what is not ours
-        """
-        memory = remembered(self.name(), tracker, domain)
-        ring(self.keeper, dispatcher, tracker)
-        taken = take(self.keeper, tracker, memory)
+    def speak(self, dispatcher: CollectingDispatcher, tracker: Tracker, memory: Memory) -> list[EventType]:
+        """Answer what the cook said, and ask in the same message for what is still missing."""
+        if PIECE not in tracker.slots_to_validate():
+            return []
+        taken, reminders = take(self.keeper, tracker, memory, self.depth)
+        utter(dispatcher, taken.answer)
         if taken.aside:
-            utter(dispatcher, taken.reply.answer)
-            return {PIECE: None}
-        if not taken.memory.asked:
-            utter(dispatcher, taken.answer)
-        return {**slots_after(taken), PIECE: None if taken.memory.asked else heard(tracker)}
+            return [*set_slots({PIECE: None, PUT: True, MISSED: taken.memory.missed}), *reminders]
+        awaiting = taken.memory.asked is not None
+        piece = {PIECE: None if awaiting else heard(tracker), PUT: awaiting or None}
+        return [*set_slots({**slots_after(taken), **piece}), *reminders]
 
 
-def take(keeper: Keeper | None, tracker: Tracker, memory: Memory) -> Turn:
-    """Take what the cook said last, and have kept what is to be kept of it."""
-    taken = done(keeper, take_turn(heard(tracker), memory))
+class ActionRing(KitchenAction):
+    """Say which timers are up; Rasa runs it by the reminder that was left when the timer was set."""
+
+    def name(self) -> str:
+        """The action's name in the domain."""
+        return "action_ring"
+
+    def speak(self, dispatcher: CollectingDispatcher, tracker: Tracker, memory: Memory) -> list[EventType]:
+        """Nothing beside the timers; what is awaited stays awaited, and is not asked for again."""
+        return [SlotSet(PUT, True)] if memory.asked else []
+
+
+def take(keeper: Keeper | None, tracker: Tracker, memory: Memory, depth: int | None) -> tuple[Turn, list[EventType]]:
+    """Take what the cook said last, have kept what is to be kept of it, and the reminders of its timers."""
+    taken = done(keeper, take_turn(heard(tracker), memory, depth))
+    reminders: list[EventType] = []
     if keeper:
-        taken = kept(keeper, tracker.sender_id, taken)
+        taken, reminders = kept(keeper, tracker.sender_id, taken)
         keeper.drilled(memory.drill, taken.memory.drill)
-    return taken
+    return taken, reminders
+
+
+def set_slots(values: Mapping[str, Any]) -> list[EventType]:
+    """Slots to be set, as events."""
+    return [SlotSet(name, value) for name, value in values.items()]
 
 
 def slots_after(taken: Turn) -> dict[str, Any]:
@@ -135,9 +144,10 @@ def ring(keeper: Keeper | None, dispatcher: CollectingDispatcher, tracker: Track
         dispatcher.utter_message(text=text)
 
 
-def actions(keeper: Keeper | None = None) -> tuple[Action, ...]:
-    """All of them, with what keeps timers and progress."""
-    return ActionAnswer(keeper), ActionAskPiece(keeper), ValidatePieceForm(keeper)
+def actions(keeper: Keeper | None = None, depth: int | None = None) -> tuple[Action, ...]:
+    """All of them, with what keeps timers and progress, and the depth of their answers."""
+    kinds: tuple[type[KitchenAction], ...] = (ActionAnswer, ActionAskPiece, ValidatePieceForm, ActionRing)
+    return tuple(kind(keeper, depth) for kind in kinds)
 
 
 def done(keeper: Keeper | None, taken: Turn) -> Turn:
@@ -168,13 +178,30 @@ def _and_also(taken: Turn, words: Words) -> WorkedOut:
     return replace(taken.reply, word=lambda: answer)
 
 
-def kept(keeper: Keeper, conversation: str, taken: Turn) -> Turn:
-    """The turn with what came of a request about timers; other turns as they are."""
-    request = timers_asked(taken)
-    if request is None:
-        return taken
-    text = keeper.timed(request, conversation) or say("no-timers")
-    return replace(taken, reply=told(replace(taken.reply.answer, headline=text, figures=())))
+def kept(keeper: Keeper, conversation: str, taken: Turn) -> tuple[Turn, list[EventType]]:
+    """The turn with what came of a request about timers, and their reminders; other turns as they are."""
+    requests = timers_asked(taken)
+    if not requests:
+        return taken, []
+    answered = [keeper.timed(request, conversation) for request in requests]
+    outcomes = [outcome for outcome in answered if outcome]
+    told_so = say("no-timers") if len(outcomes) < len(answered) else " ".join(outcome.text for outcome in outcomes)
+    reply = told(replace(taken.reply.answer, headline=told_so, figures=(), cautions=()))
+    return replace(taken, reply=reply), [event for outcome in outcomes for event in reminders_of(outcome)]
+
+
+def reminders_of(outcome: Outcome) -> Iterator[EventType]:
+    """What Rasa is to be reminded of, so that a timer rings without anybody speaking, and what no longer."""
+    moved = [outcome.changed] if outcome.changed else []
+    for timer in (*outcome.gone, *moved):
+        yield ReminderCancelled(name=reminder(timer))
+    for timer in (*([outcome.new] if outcome.new else []), *moved):
+        yield ReminderScheduled(TIMER_UP, timer.ends_at, name=reminder(timer), kill_on_user_message=False)
+
+
+def reminder(timer: Timer) -> str:
+    """What the reminder of a timer is called; no two timers that run in a conversation have one name."""
+    return f"timer {timer.name}"
 
 
 def utter(dispatcher: CollectingDispatcher, answer: Answer) -> None:

@@ -15,7 +15,9 @@ FOLDER = "data/rasa"
 VERSION = "3.1"
 FORM = "piece_form"
 FALLBACK = "nlu_fallback"
-ACTIONS = ("action_answer", f"action_ask_{PIECE}", f"validate_{FORM}")
+ACTIONS = ("action_answer", f"action_ask_{PIECE}", f"validate_{FORM}", "action_ring")
+# what Rasa sends itself when a timer is up; nobody says it
+TIMER_UP = "EXTERNAL_timer_up"
 SESSION_MIN = 720
 
 
@@ -26,21 +28,22 @@ def domain() -> dict[str, Any]:
     return {
         "version": VERSION,
         "session_config": {"session_expiration_time": SESSION_MIN, "carry_over_slots_to_new_session": True},
-        "intents": [*topics(), FALLBACK],
+        "intents": [*topics(), FALLBACK, TIMER_UP],
         "slots": {name: dict(unread) for name in NAMES}
-        | {PIECE: {**unread, "mappings": [{"type": "from_text", "conditions": [in_form]}]}},
+        | {PIECE: {**unread, "mappings": [{"type": "from_text", "conditions": [in_form], "not_intent": TIMER_UP}]}},
         "forms": {FORM: {"required_slots": [PIECE]}},
         "actions": list(ACTIONS),
     }
 
 
 def rules() -> dict[str, Any]:
-    """The rules: every utterance is answered; while a piece is awaited, the form does it."""
+    """The rules: every utterance is answered; while a piece is awaited, the form does it; a timer rings by itself."""
     every = [{"intent": name} for name in (*topics(), FALLBACK)]
     return {
         "version": VERSION,
         "rules": [
             {"rule": "every utterance is answered", "steps": [{"or": every}, {"action": ACTIONS[0]}]},
+            {"rule": "a timer that is up rings", "steps": [{"intent": TIMER_UP}, {"action": ACTIONS[3]}]},
             {
                 "rule": "the piece that was asked for is given",
                 "condition": [{"active_loop": FORM}],

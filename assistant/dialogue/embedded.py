@@ -13,7 +13,7 @@ from assistant.dialogue.executor import KitchenExecutor
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.slots import NAMES, PIECE, memory_of, slots_of
 
-ANSWER, ASK, VALIDATE = ACTIONS
+ANSWER, ASK, VALIDATE, _ = ACTIONS
 REQUESTED = "requested_slot"
 EVENTS_KEPT = 50
 

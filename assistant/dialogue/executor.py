@@ -6,11 +6,13 @@ from asyncio import Queue
 from typing import Any
 
 from rasa_sdk.executor import ActionExecutor, ActionExecutorRunResult, CollectingDispatcher
-from rasa_sdk.interfaces import ActionExecutionRejection
+from rasa_sdk.interfaces import ActionExecutionRejection, ActionMissingDomainException
 
 from assistant.dialogue.actions import actions
+from assistant.dialogue.domain import domain
 from assistant.dialogue.keeper import Keeper
 
+MOST_DIGESTS = 100
 # part of a tracker, its type, and the type's name in JSON
 WANTED: tuple[tuple[str, type, str], ...] = (
     ("sender_id", str, "a string"),
@@ -24,11 +26,14 @@ class KitchenExecutor(ActionExecutor):
     """rasa-sdk's executor with our actions, which says what is wrong with a call before anything is run.
 
     keeper: keeps timers and progress; None where nothing is kept
+    depth: of the answers, whatever the cook says about it; None leaves it to the cook
     """
 
-    def __init__(self, keeper: Keeper | None = None) -> None:
+    def __init__(self, keeper: Keeper | None = None, depth: int | None = None) -> None:
         super().__init__()
-        for action in actions(keeper):
+        # digests of domains that were sent, the latest last
+        self.known: tuple[str, ...] = ()
+        for action in actions(keeper, depth):
             self.register_action(action)
 
     async def run(
@@ -39,11 +44,41 @@ class KitchenExecutor(ActionExecutor):
     ) -> ActionExecutorRunResult | None:
         """Run the action that is called for.
 
+        A call that brings no domain to remember in, empty or none at all, is answered without memory.
+
         raises: ActionExecutionRejection for a malformed call, ActionNotFoundException, ActionMissingDomainException
         """
         if problem := fault_of(action_call):
             raise ActionExecutionRejection(str(action_call.get("next_action") or ""), problem)
-        return await super().run(action_call, sink, dispatcher)
+        result = await super().run({**action_call, "tracker": whole(action_call["tracker"])}, sink, dispatcher)
+        if result is not None and is_bare(action_call):
+            result.events = []
+        return result
+
+    def update_and_return_domain(self, payload: dict[str, Any], action_name: str) -> dict[str, Any]:
+        """The domain of this call, which no other call ever sees: that which it brings, else ours.
+
+        Rasa sends the digest of its domain alone; one that nobody has sent with its domain yet is asked for it.
+        raises: ActionMissingDomainException where it is asked for
+        """
+        brought, digest = payload.get("domain"), payload.get("domain_digest")
+        if brought:
+            own: dict[str, Any] = brought
+            self.known = (*self.known, digest)[-MOST_DIGESTS:] if digest and digest not in self.known else self.known
+            return own
+        if brought is None and digest is not None and digest not in self.known:
+            raise ActionMissingDomainException(action_name)
+        return domain()
+
+
+def is_bare(call: dict[str, Any]) -> bool:
+    """Whether a call brings no domain, so that no slot that is set would be kept."""
+    return not call.get("domain") and call.get("domain_digest") is None
+
+
+def whole(tracker: dict[str, Any]) -> dict[str, Any]:
+    """A tracker with what rasa-sdk takes for granted, empty where it was left out."""
+    return {**tracker, **{name: tracker.get(name, kind()) for name, kind, _ in WANTED}}
 
 
 def fault_of(call: Any) -> str | None:

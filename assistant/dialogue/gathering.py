@@ -154,7 +154,7 @@ def _unasked(heard: Heard, memory: Memory, told: Dictated) -> Taken | None:
     if last and last.topic not in (CONVERT, OF_KITCHEN, *marked("of_nothing")):
         return None
     unheard = now.topic in marked("of_nothing") and len(told.of("ingredient")) >= A_NEW_ONE
-    bare = not told.around and now.forms in ((), ("bare",)) and now.dish is None and now.elevation_m is None
+    bare = not told.around and now.forms in ((), ("bare",)) and not (now.dish and now.elevation_m is not None)
     if now.recipe or not told.of("ingredient") or not (bare or unheard) or "?" in heard.text:
         return None
     if not unheard and not all(map(_of_a_formula, told.of("ingredient"))):

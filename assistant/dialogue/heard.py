@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from spacy.tokens import Doc
 
 from assistant import drill
-from assistant.dialogue import moves, whereabouts
+from assistant.dialogue import moves, talk, whereabouts
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.moves import Move
 from assistant.dialogue.thread import in_context
@@ -20,6 +20,7 @@ from assistant.understanding.corrected import after_taking_back
 from assistant.understanding.danger import Listened
 from assistant.understanding.in_full import in_full
 from assistant.understanding.request import Hearing
+from assistant.understanding.scene import Scene
 from assistant.understanding.utterance import Utterance, listen
 from rules.catalogue import marked
 from rules.engine import known
@@ -69,19 +70,21 @@ class Heard:
 def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
     """Hear an utterance, and nothing of it twice. A recipe that was pasted is not listened to for danger."""
     utterance = whole = listen(text, spoken_in(memory), memory.asked)
-    left = after_taking_back(text)
+    meant = talk.without_acknowledgement(text)
+    left = after_taking_back(meant)
     if left != text and not whole.hearing.request.recipe:
         # what is taken back is no question any more; danger is heard in all that was said
         utterance = listen(left, spoken_in(memory), memory.asked)
-    said = moves.words(text)
+    said = moves.words(meant)
     plain = plainly(utterance, memory)
+    taken = taken_up(plain, memory)
     return Heard(
         text=text,
         doc=plain.doc,
-        hearing=taken_up(plain, memory),
-        listened=danger.listen(whole.doc, memory.scene),
+        hearing=replace(taken, request=replace(taken.request, text=whole.hearing.request.text)),
+        listened=danger.listen(whole.doc, scene_in(memory)),
         move=moves.heard(said),
-        drill=drill.wanted(text),
+        drill=drill.wanted(meant),
         answers_drill=answers_drill(text, memory),
         back_to_recipe=moves.back_to_recipe(said),
         depth=depth,
@@ -89,9 +92,19 @@ def hear(text: str, memory: Memory, depth: int | None = None) -> Heard:
 
 
 def spoken_in(memory: Memory) -> Kitchen:
-    """The kitchen by which bare figures are read: metric where the elevation before was told in round metres."""
+    """The kitchen by which bare figures are read: metric where the elevation before was told in round metres.
+
+    So it is where temperatures were told in Celsius, or the place is one whose people measure so.
+    """
     last, kitchen = memory.request, memory.kitchen
-    return replace(kitchen, units="metric") if last and last.units == "metric" and told_in_metres(last) else kitchen
+    in_metres = last and last.units == "metric" and (told_in_metres(last) or last.elevation_from == "place")
+    return replace(kitchen, units="metric") if in_metres or memory.scene.celsius else kitchen
+
+
+def scene_in(memory: Memory) -> Scene:
+    """What bears on safety, with the elevation of the kitchen where none was said."""
+    scene, elevation_m = memory.scene, memory.kitchen.elevation_m
+    return scene if scene.elevation_m is not None else replace(scene, elevation_m=elevation_m)
 
 
 def taken_up(utterance: Utterance, memory: Memory) -> Hearing:

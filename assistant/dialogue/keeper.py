@@ -13,6 +13,7 @@ from rules.model import Request
 
 if TYPE_CHECKING:
     from assistant.dialogue.deeds import Deed, LogRun
+    from assistant.dialogue.timers import Outcome
     from assistant.dialogue.workbench import Run
     from assistant.drill import Sitting
     from assistant.store.database import Store
@@ -47,12 +48,12 @@ class Keeper:
         except StoreError as fault:
             self._do_without(fault)
 
-    def timed(self, request: Request, conversation: str) -> str | None:
-        """Do what is asked about timers, and say what came of it; None where there is no store to keep them."""
+    def timed(self, request: Request, conversation: str) -> Outcome | None:
+        """Do what is asked about timers; None where there is no store to keep them."""
         from assistant.dialogue.timers import obey
 
         self.reopen()
-        return self.kept(lambda store: obey(store, request, now_here(), conversation).text)
+        return self.kept(lambda store: obey(store, request, now_here(), conversation))
 
     def rings(self, conversation: str) -> tuple[str, ...]:
         """What the timers of a conversation have to announce by now, each once."""
@@ -62,7 +63,7 @@ class Keeper:
 
     def drilled(self, before: Sitting | None, after: Sitting | None) -> None:
         """Keep the answer that a trainee gave between two states of a drill, where one was given under a name."""
-        if not before or not after or not after.name or after.at != before.at + 1:
+        if not before or not after or not after.name or after.at != before.at + 1 or after.passed > before.passed:
             return
         self.answered(after.name, after.seed, before.question.id, after.right > before.right)
 

@@ -9,6 +9,7 @@ from typing import Any
 from assistant.dialogue.memory import Memory, moved, place_of, without_place
 from assistant.dialogue.moves import Move
 from assistant.dialogue.thread import after
+from assistant.reading.text import LONGEST
 from assistant.understanding.conversation import settle_in
 from assistant.understanding.hazards import hazard_of
 from assistant.worked_out import WorkedOut, told, work_out
@@ -36,7 +37,7 @@ def make(move: Move, text: str, memory: Memory) -> Made | None:
 
 def said(text: str, headline: Words, memory: Memory, topic: str = "smalltalk") -> WorkedOut:
     """An answer that is one sentence about the conversation, or about the kitchen it is held in."""
-    request = Request(text=text, topic=topic, units=memory.kitchen.units)
+    request = Request(text=text[:LONGEST], topic=topic, units=memory.kitchen.units)
     return told(Answer(request=request, headline=headline))
 
 

@@ -14,12 +14,27 @@ from rules.said import Measure, elevation
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Step:
+    """A question that was put, as it was remembered and answered.
+
+    request: as said, with the place where it was asked; kitchen: that was known after it
+    danger: the hazard that it was refused for; subject: what of safety its answer was about, where that decided it
+    """
+
+    request: Request
+    kitchen: Kitchen = Kitchen()
+    danger: str | None = None
+    subject: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Memory:
     """The state of one conversation.
 
     request: the question so far, as it was said; nothing in it is taken from the kitchen
     before: the question before a why, a timer or a word about the kitchen, to go back to; None after any other
     recipe: the last question that came with a recipe, to come back to after other questions
+    menu: the plan of the service that is talked of, of one dish or of several
     earlier: the last question about each dish that was talked of, the latest last
     asked: the piece that was asked for last, a word of rules.model.MISSING_WORDS; None where nothing is awaited
     kitchen: what is taken for granted, from the store or said in this conversation
@@ -28,11 +43,14 @@ class Memory:
     talk: the recipe that is told or worked on line by line
     run: the batches of a recipe that are talked of
     scene: foods, acts, people and circumstances that bear on safety, and what was warned of last
+    past: the questions of the conversation, the first and the latest few, oldest first
+    missed: how many utterances in a row were not followed
     """
 
     request: Request | None = None
     before: Request | None = None
     recipe: Request | None = None
+    menu: Request | None = None
     earlier: tuple[Request, ...] = ()
     asked: str | None = None
     kitchen: Kitchen = Kitchen()
@@ -41,6 +59,8 @@ class Memory:
     talk: RecipeTalk | None = None
     run: Run | None = None
     scene: Scene = Scene()
+    past: tuple[Step, ...] = ()
+    missed: int = 0
 
 
 def without_place(memory: Memory) -> Memory:
@@ -50,8 +70,10 @@ def without_place(memory: Memory) -> Memory:
         request=_placeless(memory.request),
         before=_placeless(memory.before),
         recipe=_placeless(memory.recipe),
+        menu=_placeless(memory.menu),
         earlier=tuple(filter(None, map(_placeless, memory.earlier))),
         kitchen=Kitchen(units=memory.kitchen.units),
+        past=(),
         places=(),
     )
 

@@ -25,11 +25,15 @@ OUTSIDE = "out_of_scope"
 
 @dataclass(frozen=True, slots=True)
 class Several:
-    """Answers to the pieces of an utterance. question: the one the conversation goes on with"""
+    """Answers to the pieces of an utterance.
+
+    question: the one the conversation goes on with; others: those that were answered beside it
+    """
 
     reply: WorkedOut
     question: Request
     missing: str | None
+    others: tuple[Request, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,7 +69,8 @@ def several(heard: Heard, memory: Memory) -> Several | None:
     missing = awaiting[0][1].missing[:1] if awaiting else ()
     reply = WorkedOut(heard.hearing.request, missing, partial(_worded, told, heard.text, left_out))
     goes_on = next((question for question, _ in (*awaiting, *answered)), base)
-    return Several(reply, goes_on, next(iter(missing), None))
+    others = tuple(question for question, _ in answered if question is not goes_on)
+    return Several(reply, goes_on, next(iter(missing), None), others)
 
 
 def _led(heard: Heard, memory: Memory) -> Iterator[Piece]:

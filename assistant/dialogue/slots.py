@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from functools import cache
 from typing import Any
 
-from assistant.dialogue.memory import Memory
+from assistant.dialogue.memory import Memory, Step
 from assistant.dialogue.whereabouts import Whereabouts
 from assistant.dialogue.workbench import RecipeTalk, Run
 from assistant.drill import Sitting
@@ -19,6 +19,7 @@ KINDS: dict[str, Any] = {
     "request": Request,
     "before": Request,
     "recipe": Request,
+    "menu": Request,
     "earlier": tuple[Request, ...],
     "kitchen": Kitchen,
     "places": tuple[Whereabouts, ...],
@@ -26,14 +27,20 @@ KINDS: dict[str, Any] = {
     "talk": RecipeTalk,
     "run": Run,
     "scene": Scene,
+    "past": tuple[Step, ...],
+    "missed": int,
 }
+# the long memory is kept short: what stands as it is by itself is left out
+PAST, MISSED = "past", "missed"
 # what the memory is read from
 CARRIED = (*KINDS, "asked")
 # the reply to what was asked for, until it has been used
 PIECE = "piece"
+# whether the question for the piece was said with the reply, so that the form has nothing to add
+PUT = "put"
 # what people who write rules and stories of their own may look at
 SHOWN = ("topic", "dish", "method", "elevation_m", "missing", "figures")
-NAMES = (*CARRIED, PIECE, *SHOWN)
+NAMES = (*CARRIED, PIECE, PUT, *SHOWN)
 
 
 class BadSlot(AssistantError, ValueError):
@@ -66,7 +73,7 @@ def slots_of(memory: Memory) -> dict[str, Any]:
     """The slots a memory is read from, as JSON-able values."""
     held = {name: (kind, getattr(memory, name)) for name, kind in KINDS.items()}
     return {"asked": memory.asked} | {
-        name: None if value is None else _adapter(kind).dump_python(value, mode="json")
+        name: None if value is None else _adapter(kind).dump_python(value, mode="json", exclude_defaults=name == PAST)
         for name, (kind, value) in held.items()
     }
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import Any
 
+from assistant.dialogue import plans
 from assistant.dialogue.memory import Memory, moved
 from assistant.dialogue.moves import words as words_of
 from assistant.dialogue.whereabouts import Whereabouts
@@ -31,7 +32,12 @@ TO_DO = (
     "soaked",
 )
 MOST_DISHES = 8
-TIMER, TROUBLE, WHY, ACTIONS = "timer", "troubleshoot", "why", ("set", "left", "extend", "stop")
+# behind these a dish alone asks after its timer
+ASKING_AFTER = ("left", "extend")
+TIMER = "timer"
+TROUBLE = "troubleshoot"
+WHY = "why"
+ACTIONS = ("set", "change", "move", "left", "extend", "stop")
 AFTER, MADE, ANOTHER = (cues("timers", name) for name in ("after", "made", "another"))
 SHORT = 6
 ORDER, VOLUMES = "order", ("l", "qt", "gal")
@@ -123,7 +129,7 @@ def in_context(heard: Hearing, last: Request | None, before: Request | None = No
     hot = now.topic == "temperature" or (now.topic in marked("hot") and "how_hot" in now.forms)
     if hot and now.dish is None and now.method is None and ground.topic == SUGAR:
         return replace(heard.about(SUGAR, subject=heard.subject_for(SUGAR) or ground.subject), elliptical=False)
-    running = last.topic == "timer" and last.timer_action not in (None, "set")
+    running = last.topic == TIMER and last.timer_action in ASKING_AFTER
     if running and heard.elliptical and now.dish and not now.method:
         return heard.about("timer")
     no_timer = now.topic == "timer" and last.topic != "timer" and not heard.timers.spoken
@@ -171,7 +177,8 @@ def after(question: Request, memory: Memory) -> Memory:
         before = memory.before if memory.request and memory.request.topic in by_the_way else memory.request
     recipe = question if question.topic == "convert_recipe" and question.recipe else memory.recipe
     placed = kept_in_place(question, memory.request)
-    return replace(memory, request=question, before=before, recipe=recipe, earlier=_with(memory.earlier, placed))
+    earlier, menu = _with(memory.earlier, placed), plans.kept(placed, memory.menu)
+    return replace(memory, request=question, before=before, recipe=recipe, menu=menu, earlier=earlier)
 
 
 def kept_in_place(question: Request, last: Request | Whereabouts | None) -> Request:
@@ -183,8 +190,16 @@ def kept_in_place(question: Request, last: Request | Whereabouts | None) -> Requ
     return replace(question, **place, unused=tuple(u for u in question.unused if u.kind != "elevation"))
 
 
+def talked_of(memory: Memory) -> Request | None:
+    """The last question that was no word by the way."""
+    last = memory.request
+    return memory.before if last and memory.before and last.topic in marked("by_the_way") else last
+
+
 def _with(earlier: tuple[Request, ...], question: Request) -> tuple[Request, ...]:
     """The last questions about each dish, with one more; only the latest few are kept."""
+    if question.menu:
+        return plans.with_dishes_of(earlier, question)
     if question.dish is None or question.topic in marked("by_the_way"):
         return earlier
     others = tuple(one for one in earlier if one.dish != question.dish)

@@ -15,7 +15,7 @@ from assistant.dialogue.timer import Timer
 from assistant.planning.clock import clock, stretch
 from assistant.replies.sentences import worded
 from rules.model import Request, Units
-from rules.said import Join, Words, listed, sentences
+from rules.said import Join, Words, duration_span, listed, sentences
 
 if TYPE_CHECKING:
     from assistant.store.database import Store
@@ -77,6 +77,14 @@ def decide(request: Request, timers: Sequence[Timer], now: datetime, conversatio
     running = tuple(timer for timer in timers if not timer.rang or timer.ends_at > now)
     if what == "set" or (what == "extend" and not timers):
         return setting(request, name, timers, now, conversation)
+    if what == "each":
+        own = matching(name, request.dish, running) if name or request.dish else ()
+        own = tuple(timer for timer in own if timer.dish == request.dish)
+        return (
+            Outcome(text=left(own[0], now, request.units)) if own else setting(request, name, timers, now, conversation)
+        )
+    if what in ("move", "change"):
+        return put_right(request, running, timers, now, conversation)
     if not timers or not (running or name or what == "extend"):
         return Outcome(text=_worded(say("none-running")), gone=tuple(timers))
     if what == "stop_all":
@@ -115,11 +123,31 @@ def setting(request: Request, spoken: str, timers: Sequence[Timer], now: datetim
         conversation=conversation,
     )
     end, ends = "early" if request.time_high_min else "only", clock(timer.ends_at, request.units)
+    # the range is written once: 11 to 15 min
+    span = worded(duration_span(request.time_min, request.time_high_min or request.time_min), request.units)
     if timer.name == unnamed():
-        told = say("set", length=stretch(length), end=end, ends=ends)
+        told = say("set", length=stretch(length), end=end, span=span, ends=ends)
     else:
-        told = say("set-for", name=timer.name, length=stretch(length), end=end, ends=ends)
+        told = say("set-for", name=timer.name, length=stretch(length), end=end, span=span, ends=ends)
     return Outcome(text=_worded(told), new=timer, gone=over)
+
+
+def put_right(
+    request: Request, running: Sequence[Timer], timers: Sequence[Timer], now: datetime, conversation: str
+) -> Outcome:
+    """The timer that was set last, for another dish or to another length from now."""
+    name = request.timer_name
+    if request.timer_action == "change":
+        meant = matching(name, request.dish, running)
+        old = meant[-1:] or tuple(running[-1:])
+    else:
+        old = tuple(running[-1:])
+    left = [timer for timer in timers if timer not in old]
+    outcome = setting(request, name, left, now, conversation)
+    if outcome.new is None or request.timer_action == "change" or not old:
+        return replace(outcome, gone=(*outcome.gone, *(old if outcome.new else ())))
+    stopped = _worded(say("stopped", names=old[0].name))
+    return replace(outcome, text=f"{stopped} {outcome.text}", gone=(*outcome.gone, *old))
 
 
 def extending(request: Request, timer: Timer, now: datetime) -> Outcome:

@@ -3,20 +3,22 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from functools import partial
+from functools import partial, reduce
 
 from assistant import drill
-from assistant.dialogue import made, moves, whereabouts
+from assistant.dialogue import history, made, menu, misses, moves, refusing, talk, whereabouts
 from assistant.dialogue.batch_talk import begun
 from assistant.dialogue.deeds import Deed
 from assistant.dialogue.heard import Heard, hear
 from assistant.dialogue.made import BRIEFEST, answer_again, ask, refused, said
 from assistant.dialogue.memory import Memory, learn_kitchen
+from assistant.dialogue.recalled import recalled
 from assistant.dialogue.recipe_room import beside, of_recipes, with_note
 from assistant.dialogue.several import OUTSIDE, several
 from assistant.dialogue.thread import after, question_of
+from assistant.dialogue.timing import timed
 from assistant.reading.tokens import norms
-from assistant.understanding import leaning
+from assistant.understanding import leaning, wanted
 from assistant.understanding.awaited import choice
 from assistant.understanding.conversation import merge, settle_in
 from assistant.understanding.hazards import Hazard
@@ -30,6 +32,7 @@ from rules.said import elevation, sentences
 say = sentences("dialogue/turn")
 
 SHORTEST_ASK = 6
+CHILDS_EGG = "toddler_egg"
 # what shows that an utterance is about the kitchen, though nobody can tell what it asks
 KITCHEN_SIGNS = frozenset(
     ("kitchen_word", "dish", "method", "ingredient", "equipment", "temperature", "baking", "candy", "canning", "cooker")
@@ -42,11 +45,13 @@ class Turn:
 
     deed: what is to be done beside, by whoever holds the conversation
     aside: whether the reply leaves the awaited piece awaited, so that it is asked for again after it
+    timers: what the utterance asked to be done about timers, where that is more than the question that is remembered
     """
 
     reply: WorkedOut
     memory: Memory
     aside: bool = False
+    timers: tuple[Request, ...] = ()
     deed: Deed | None = None
 
     @property
@@ -67,10 +72,14 @@ def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
     """
     heard = hear(text, memory, depth)
     hazard, now = heard.listened.hazard, replace(memory, scene=heard.listened.scene)
-    if hazard is None or hazard.beside or heard.answers_drill:
-        turn = untroubled(heard, now)
-        return replace(turn, memory=memory) if turn.aside else placed(turn, heard)
-    return placed(warned(heard, now, hazard), heard)
+    if not heard.answers_drill and refusing.asks_instead(heard):
+        turn = told_instead(heard, now)
+    elif hazard is None or hazard.beside or heard.answers_drill:
+        turn = untroubled(heard, refusing.let_go(heard, now))
+        turn = replace(turn, memory=replace(memory, missed=turn.memory.missed)) if turn.aside else placed(turn, heard)
+    else:
+        turn = placed(warned(heard, replace(now, missed=0), hazard), heard)
+    return replace(turn, memory=history.kept(memory, turn.memory, turn.reply.request))
 
 
 def placed(turn: Turn, heard: Heard) -> Turn:
@@ -84,6 +93,7 @@ def placed(turn: Turn, heard: Heard) -> Turn:
 def warned(heard: Heard, memory: Memory, hazard: Hazard) -> Turn:
     """The answer to an utterance in which danger was heard; the question is remembered, so that it can be put right."""
     hearing, question = put(heard, memory)
+    question = refusing.of_its_food(heard, refusing.question_pressed(heard, memory) or question, hazard)
     request = replace(settle_in(question, memory.kitchen), depth=heard.depth or question.depth)
     if hazard.subject:
         request = replace(request, subject=hazard.subject)
@@ -91,9 +101,35 @@ def warned(heard: Heard, memory: Memory, hazard: Hazard) -> Turn:
         others = tuple(h.id for h in heard.listened.others if h.subject is None)
         # which reason is meant is not asked under a verdict
         unused = tuple(u for u in request.unused if u.kind != "explanation")
-        request = replace(request, danger=hazard.id, dangers_too=others, unused=unused)
-    kept = memory if hearing.passing else after(question, memory)
-    return Turn(work_out(request), replace(kept, asked=None))
+        pressed = heard.listened.pressed
+        request = replace(request, danger=hazard.id, dangers_too=others, unused=unused, pressed=pressed)
+    kept = memory if hearing.passing and question.dish is None else after(refusing.without_figures(question), memory)
+    return with_list(heard, Turn(work_out(request), replace(kept, asked=None)), memory)
+
+
+def with_list(heard: Heard, turn: Turn, before: Memory) -> Turn:
+    """A verdict on an utterance of a menu, with the list after it; each dish in that is cooked as is safe."""
+    done = menu.after_verdict(heard, before)
+    if done is None:
+        return turn
+    now = replace(turn.memory, menu=done.plan)
+    if done.reply.missing:
+        return replace(turn, memory=now)
+    return Turn(replace(turn.reply, word=partial(_one_after_the_other, turn.reply, done.reply)), now)
+
+
+def _one_after_the_other(first: WorkedOut, second: WorkedOut) -> Answer:
+    return followed_by(first.answer, first.answer, second.answer)
+
+
+def told_instead(heard: Heard, memory: Memory) -> Turn:
+    """What to do in the place of what was refused, where that is asked."""
+    question = refusing.question_pressed(heard, memory) or put(heard, memory)[1]
+    taken = heard.listened.pressing
+    request = replace(settle_in(question, memory.kitchen), depth=heard.depth or question.depth)
+    if taken:
+        request = replace(request, danger=taken.refusal.hazard, pressed=taken.how, unused=())
+    return Turn(work_out(request), replace(after(refusing.without_figures(question), memory), asked=None))
 
 
 def followed_by(answer: Answer, first: Answer, second: Answer) -> Answer:
@@ -109,10 +145,11 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
     turn = drilled(heard, memory)
     if turn:
         return turn
-    turn = chosen(heard, memory)
+    turn = of_a_recipe(heard, memory) or talked(heard, memory) or chosen(heard, memory)
     if turn:
-        return turn
-    turn = of_a_recipe(heard, memory) or beside_a_recipe(heard, memory)
+        return replace(turn, memory=replace(turn.memory, missed=0))
+    turn = planned(heard, memory) or beside_a_recipe(heard, memory)
+    turn = counted(heard, turn, memory)
     sitting = turn.memory.drill
     if sitting is None or sitting.over or turn.memory.asked:
         return turn
@@ -136,6 +173,30 @@ def _then_put(reply: WorkedOut, sitting: drill.Sitting, text: str, memory: Memor
     return followed_by(reply.answer, reply.answer, said(text, drill.put(sitting), memory).answer)
 
 
+def talked(heard: Heard, memory: Memory) -> Turn | None:
+    """Take an utterance about the talk itself, or about timers amidst it; None for any other."""
+    kind = talk.heckle(heard.text) or talk.acknowledged(heard.text, awaiting=memory.asked is not None)
+    if kind and not heard.answers_drill:
+        request = Request(text=heard.text, topic="smalltalk", small_talk=kind, units=memory.kitchen.units)
+        return Turn(work_out(request), memory)
+    done = timed(heard, memory)
+    if done:
+        return Turn(done.reply, done.memory, timers=done.timers)
+    found = recalled(heard, memory)
+    if found is None:
+        return None
+    reply, left = found
+    return Turn(reply, left, aside=memory.asked is not None and left == memory)
+
+
+def counted(heard: Heard, turn: Turn, memory: Memory) -> Turn:
+    """The turn with how many in a row were not followed; at the second what can be asked is offered instead."""
+    missed = memory.missed + 1 if misses.is_missed(turn.reply.request) and not heard.move else 0
+    if missed < misses.MOST_MISSES:
+        return replace(turn, memory=replace(turn.memory, missed=missed))
+    return replace(turn, reply=misses.offer(heard.text, memory), memory=replace(turn.memory, missed=0))
+
+
 def drilled(heard: Heard, memory: Memory) -> Turn | None:
     """Begin a drill, or take a reply to its question; None for an utterance that is neither."""
     wanted, last = heard.drill, memory.drill
@@ -148,6 +209,17 @@ def drilled(heard: Heard, memory: Memory) -> Turn | None:
     else:
         return None
     return Turn(said(heard.text, told, memory), replace(memory, asked=None, drill=sitting))
+
+
+def planned(heard: Heard, memory: Memory) -> Turn | None:
+    """Begin a menu, change the plan of the service, or tell it; None for an utterance that does nothing of it."""
+    done = menu.talked_of(heard, memory)
+    if done is None:
+        return None
+    asked = next(iter(done.reply.missing), None)
+    question = done.plan if done.is_question else done.reply.request
+    after_it = replace(after(question, memory), asked=asked, kitchen=learnt(heard.hearing.request, question, memory))
+    return Turn(done.reply, replace(after_it, menu=memory.menu if asked and memory.menu else done.plan))
 
 
 def moved(heard: Heard, memory: Memory) -> Turn | None:
@@ -204,7 +276,8 @@ def answered_apart(heard: Heard, memory: Memory) -> Turn | None:
     found = several(heard, memory)
     if found is None:
         return None
-    return Turn(found.reply, replace(after(found.question, memory), asked=found.missing))
+    earlier = reduce(lambda left, question: after(question, left), found.others, memory).earlier
+    return Turn(found.reply, replace(after(found.question, replace(memory, earlier=earlier)), asked=found.missing))
 
 
 def answered(heard: Heard, memory: Memory) -> Turn:
@@ -214,10 +287,17 @@ def answered(heard: Heard, memory: Memory) -> Turn:
     if lost_thread(heard, memory):
         return Turn(which_of_it(heard, memory), replace(memory, asked=None))
     hearing, question = put(heard, memory)
+    refused_before = refusing.goes_on(heard, question, memory)
+    if refused_before:
+        elsewhere = refusing.of_the_place(hearing, question)
+        if elsewhere is None:
+            return warned(heard, memory, refused_before)
+        hearing, question = replace(hearing, elliptical=False), elsewhere
     if question.topic == "set_kitchen" and memory.kitchen.elevation_m is not None:
         question = replace(question, **{slot: getattr(hearing.request, slot) for slot in PLACE_SLOTS})
     if memory.request and memory.request.depth == BRIEFEST and hearing.depth is None:
         question = replace(question, depth=BRIEFEST)
+    question = wanted.for_a_child(question) if CHILDS_EGG in heard.warned_beside else question
     request = replace(settle_in(question, memory.kitchen), dangers_too=heard.warned_beside)
     if memory.scene.danger and leaning.is_only_units(hearing):
         # what was refused stays refused in any units
@@ -262,9 +342,11 @@ def learnt(now: Request, question: Request, memory: Memory) -> Kitchen:
     return memory.kitchen
 
 
-def timers_asked(turn: Turn) -> Request | None:
+def timers_asked(turn: Turn) -> tuple[Request, ...]:
     """What an utterance asked to be done about timers, once all that takes is known; said again, how long is left."""
     asked, request = turn.reply.request, turn.memory.request
+    if turn.timers:
+        return turn.timers
     if request is None or turn.reply.missing or not asked.topic == request.topic == "timer":
-        return None
-    return request if asked.text == request.text else replace(request, timer_action="left", timer_name="")
+        return ()
+    return (request if asked.text == request.text else replace(request, timer_action="left", timer_name=""),)

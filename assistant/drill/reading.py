@@ -1,4 +1,4 @@
-"""What a trainee's reply says: a figure in the unit of the question, yes or no, letters; or pass, stop, again."""
+"""What a trainee's reply says: a figure in the unit of the question, yes or no, letters; or a word about the drill."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from assistant.reading.reader import Heard
     from assistant.reading.spans import Measure
 
-Meaning = Literal["answer", "pass", "stop", "again", "unread"]
+Meaning = Literal["answer", "pass", "stop", "again", "hint", "why", "unread"]
 
 # unit of a question -> kind of measure that answers it
 MEASURES = {
@@ -54,7 +54,7 @@ def read(question: Question, text: str) -> Reply:
     100
     """
     said = bare(text)
-    for meaning in ("stop", "pass", "again"):
+    for meaning in ("stop", "pass", "again", "hint", "why"):
         if said in listed(meaning):
             return Reply(meaning)
     given = READERS[question.form](question, text, said) if said else None

@@ -54,9 +54,18 @@ def sources(question: Question) -> Words:
     return listed([source.short for source in sources_of(question.sources)], "semicolons")
 
 
-def score(right: int, answered: int) -> Said:
-    """How a set came out."""
-    return say("score", right=right, answered=answered) if answered else say("no-score")
+def score(right: int, answered: int, passed: int = 0) -> Said:
+    """How a set came out; what was passed over counts neither way."""
+    if answered:
+        return say("score", right=right, answered=answered, passed=passed)
+    return say("only-passed", passed=passed) if passed else say("no-score")
+
+
+def reason(before: Question | None) -> str:
+    """Why the answer before was what it was, and where that comes from."""
+    if before is None:
+        return worded(say("no-reason"), "us")
+    return worded(say("reason", why=before.why, sources=sources(before)), before.asked_in)
 
 
 def unread(question: Question) -> str:

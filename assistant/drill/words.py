@@ -94,7 +94,7 @@ def catalogue() -> dict[str, Any]:
     if tuple(rows["themes"]) != THEMES:
         raise tables.BadTable(f"data/{CATALOGUE}: themes must be {', '.join(THEMES)}, in this order")
     seen: dict[str, str] = {}
-    for name in ("yes", "no", "pass", "stop", "again"):
+    for name in ("yes", "no", "pass", "stop", "again", "hint", "why"):
         for phrase in rows[name]:
             if seen.setdefault(phrase, name) != name:
                 raise tables.BadTable(f'data/{CATALOGUE}: "{phrase}" is {seen[phrase]} and {name}')

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import datetime, timedelta
@@ -11,8 +10,10 @@ from dateutil import parser
 from dateutil.relativedelta import relativedelta
 
 from assistant.planning.clock import clock
-from rules.model import Answer, Figure
-from rules.said import Words, elevation, listed, number, refilled, sentences, together
+from assistant.reading.days import TOMORROW, WEEK, named
+from rules.model import Answer, Figure, Request
+from rules.said import Words, elevation, listed, number, refilled, sentences, together, yes
+from rules.topics.schedule.menu import is_menu
 from rules.topics.schedule.stages import STAGES
 
 say = sentences("planning/schedule")
@@ -23,7 +24,6 @@ BEGINS, FIRST_LOAD = "at_", "at_0"
 MINUTES_A_DAY = 24 * 60
 STEP_MIN = 5
 SOME_MONDAY = datetime(2001, 1, 1)
-DAYS = re.compile(r"\b(?:(?:mon|tues?|wed|thu(?:rs)?|fri)(?:day|nesday)?|saturday|sunday)s?\b", re.IGNORECASE)
 
 
 def with_clock(answer: Answer) -> Answer:
@@ -43,12 +43,20 @@ def with_clock(answer: Answer) -> Answer:
 
 def at(answer: Answer, minutes_before: float) -> Words:
     """The time of day so many minutes before service, with the day where it is another one."""
-    text = answer.request.text
+    text = day_told(answer.request)
     service = service_moment(answer.request.service_time or "", text)
     moment = down_to_step(service - timedelta(minutes=minutes_before))
     day = day_name(text, (service.date() - moment.date()).days)
     time = clock(moment, answer.request.units)
     return say("on-the-day", time=time, day=day) if day else time
+
+
+def on_its_day(answer: Answer, minutes_before: float) -> Words:
+    """The time of day so many minutes before service, in a list that names the day of service at its head."""
+    service = service_moment(answer.request.service_time or "", day_told(answer.request))
+    moment = down_to_step(service - timedelta(minutes=minutes_before))
+    same = service.date() == moment.date()
+    return clock(moment, answer.request.units) if same else at(answer, minutes_before)
 
 
 def timed(answer: Answer) -> tuple[Figure, ...]:
@@ -59,8 +67,9 @@ def timed(answer: Answer) -> tuple[Figure, ...]:
 def clocked(answer: Answer, begun: Sequence[float]) -> tuple[Words, ...]:
     """The steps with their times of day, the serving after those that are timed. begun: before service [min]"""
     staged, others = answer.steps[: len(begun)], answer.steps[len(begun) :]
-    steps = (refilled(step, when=at(answer, before)) for before, step in zip(begun, staged, strict=True))
-    return (*steps, say("serve", time=at(answer, 0)), *others)
+    when = on_its_day if is_menu(answer.request) else at
+    steps = (refilled(step, when=when(answer, before)) for before, step in zip(begun, staged, strict=True))
+    return (*steps, say("serve", time=when(answer, 0)), *others)
 
 
 def one_dish(answer: Answer) -> Answer:
@@ -94,8 +103,8 @@ def verdict(answer: Answer, least_min: float, plan_min: float) -> Words:
     request = answer.request
     if request.start_time is None:
         return ""
-    service = service_moment(request.service_time or "", request.text)
-    start = service_moment(request.start_time, request.text)
+    service = service_moment(request.service_time or "", day_told(request))
+    start = service_moment(request.start_time, day_told(request))
     has_min = (service - start).total_seconds() / 60 % MINUTES_A_DAY
     word = "yes" if has_min >= plan_min else "tight" if has_min >= least_min else "no"
     return say("verdict", verdict=word, start=clock(start, request.units), latest=at(answer, least_min))
@@ -105,9 +114,16 @@ def several(answer: Answer) -> Answer:
     """Several dishes, each by its time, the earliest first."""
     fired = timed(answer)
     last = {str(f.label): f for f in fired}
-    lines = (say("menu-line", food=f.label, time=at(answer, f.value)) for f in fired if last[str(f.label)] is f)
+    lines = (say("menu-line", food=f.label, time=on_its_day(answer, f.value)) for f in fired if last[str(f.label)] is f)
     place = elevation(answer.request.elevation_m or 0.0)
-    headline = say("menu", lines=listed(lines, "semicolons"), serve=at(answer, 0), place=place)
+    headline = say(
+        "menu",
+        lines=listed(lines, "semicolons"),
+        serve=at(answer, 0),
+        place=place,
+        counted=yes(answer.request.portions),
+        covers=number(answer.request.portions or 0, 0),
+    )
     return replace(
         answer,
         headline=headline,
@@ -143,6 +159,11 @@ def starts(stages: Sequence[Figure]) -> list[float]:
     return [sum(stage.value for stage in stages[i:]) for i in range(len(stages))]
 
 
+def day_told(request: Request) -> str:
+    """The words that name the day of service: those it was named by, or else those of the question."""
+    return request.service_day or request.text
+
+
 def service_moment(service_time: str, text: str = "") -> datetime:
     """The moment of service from ISO 8601 or a time of day; the date only tells the day of the week.
 
@@ -160,8 +181,8 @@ def weekday(text: str) -> int | None:
     >>> weekday("for Saturday at 7"), weekday("tonight at 7")
     (5, None)
     """
-    named = DAYS.search(text)
-    return parser.parserinfo().weekday(named[0].lower()[:3]) if named else None
+    day = named(text)
+    return WEEK.index(day) if day in WEEK else None
 
 
 def day_name(text: str, days_before: int) -> Words:
@@ -169,7 +190,7 @@ def day_name(text: str, days_before: int) -> Words:
     day = weekday(text)
     if day is not None:
         return say("weekday", day=(day - days_before) % 7)
-    if "tomorrow" in text.lower() and days_before < 2:
+    if TOMORROW in text.lower() and days_before < 2:
         return say("today") if days_before else say("tomorrow")
     return say("days-before", days=days_before) if days_before else ""
 

@@ -111,6 +111,12 @@ def _half(words: Sequence[str], at: int) -> tuple[int, int] | None:
     return None
 
 
+def half_told(words: Sequence[str], time: Measure) -> bool:
+    """Whether the words of a time tell the half of the day it is on: 7 pm, noon."""
+    inside = range(time.start, time.end)
+    return any(words[i] in NAMED for i in inside) or any(_half(words, i) for i in (*inside, time.end))
+
+
 def _is_now(words: Sequence[str], start: int, end: int) -> bool:
     """Whether it is said that it is so late: its 345 now."""
     return _stands_before(words, start, NOW_LEADS) and _word(words, end) in NOW
@@ -166,7 +172,14 @@ def _is_plain_time(words: Sequence[str], number: Number, end: int) -> bool:
     meal = lead == "by" or any(word in MEALS for word in words[max(0, start - 6) : start])
     timed = start > 3 and words[start - 3] in ("at", "by") and words[start - 2][0].isalnum()
     guests = lead == "for" and (12 < number.value < 100 or timed)
-    return lead in LEADS and meal and not guests and (end >= len(words) or words[end] in ENDS)
+    placed = lead in ("at", "by") and _word(words, end) == "at" and _is_height(_word(words, end + 1))
+    return lead in LEADS and meal and not guests and (end >= len(words) or words[end] in ENDS or placed)
+
+
+def _is_height(word: str) -> bool:
+    """Whether a figure behind a time can only be an elevation: dinner at 6 at 7,000 ft."""
+    digits = word.replace(",", "")
+    return digits.isdigit() and len(digits) >= 4
 
 
 def _word(words: Sequence[str], at: int) -> str:

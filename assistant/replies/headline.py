@@ -18,6 +18,8 @@ from rules.said import Words, sentences, together
 
 say = sentences("replies/headline")
 
+# who asks for help in few words asks for all of it
+FEW_WORDS = 6
 # which temperature answers how hot, the first that there is
 TEMPERATURES = (
     "oven",
@@ -58,8 +60,17 @@ def by_topic(answer: Answer) -> Words:
         case "out_of_scope":
             return say("out-of-scope")
         case "help":
-            return say("help")
+            return all_of_it(request) if len(request.text.split()) <= FEW_WORDS else say("help")
     return _not_covered(request)
+
+
+def all_of_it(request: Request) -> str:
+    """All that can be asked, a line each."""
+    lines = (
+        say("help"), say("help-time"), say("help-amount"), say("help-plan"), say("help-timer"), say("help-bake"),
+        say("help-safe"), say("help-why"), say("help-talk"), say("help-kitchen"), say("help-drill"),
+    )  # fmt: skip
+    return "\n".join(worded(line, request.units) for line in lines)
 
 
 def how_long(request: Request, figures: Mapping[str, Figure]) -> Words:

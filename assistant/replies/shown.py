@@ -38,6 +38,9 @@ def figures(answer: Answer, headline: str, say: Say) -> tuple[Figure, ...]:
 def steps(answer: Answer) -> tuple[str, ...]:
     """The steps that are shown."""
     told = tuple(str(step) for step in answer.steps)
+    if answer.request.menu or answer.request.dishes:
+        # of a menu no dish is left out
+        return told
     return told if answer.request.depth > USUAL else told[:MOST_STEPS] if answer.request.depth == USUAL else ()
 
 

@@ -109,7 +109,7 @@ def _spoken(parts: Sections) -> str:
     """The headline, and the gravest caution if there is one worth interrupting for."""
     grave = next((text for level, text in parts.cautions if level == "stop"), None)
     grave = grave or next((text for level, text in parts.cautions if level == "warn"), None)
-    first = speakable(parts.headline)
+    first = speakable(parts.headline.partition("\n")[0])
     if not grave or grave in parts.headline:
         return first
     return f"{first} {speakable(grave.split('. ')[0].rstrip('.'))}."

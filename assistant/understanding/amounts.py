@@ -181,8 +181,11 @@ def _is_a_piece(dish: str | None, grams: float, counted: int | None) -> bool:
 
 def menu(doc: Doc, topic: str) -> tuple[str, ...]:
     """Every dish of a menu, in order: those joined by `and`, a comma or nothing; potatoes for mash are one."""
-    if topic not in marked("feeding"):
-        return ()
+    return joined_dishes(doc) if topic in marked("feeding") else ()
+
+
+def joined_dishes(doc: Doc) -> tuple[str, ...]:
+    """Every dish that stands beside another as one more, in order; none where there is but one."""
     heard: list[Found] = []
     for found in doc._.found:
         one = dishes().get(found.id) if found.kind == "dish" else None

@@ -27,6 +27,7 @@ GAP, LONGEST_GAP, NUMBER = "..", 4, "#"
 STEMS, NUMBERED = "stems", "numbered"
 SENTENCE_ENDS = frozenset((".", "?", "!", ";"))
 CANNING = "canning"
+INFANT, TODDLER = "infant", "toddler"
 YOUNG_MONTHS, TODDLER_YEARS, OLD_YEARS = 12, 4, 70
 
 
@@ -196,10 +197,14 @@ def hear(doc: Doc) -> tuple[Heard, ...]:
     # the words of a measure tell no act: 20 quarts is no canning
     told = (h for h in _of_words(doc) if h.start not in measured or concepts()[h.concept].kind != "act")
     named, called = (*_names_of_places(doc), *_complaints(doc)), _called_like_food(doc)
+    ages = tuple(_of_ages(doc))
+    # a child past its first year is no infant, whatever it is called: our little one, 14 months
+    grown = any(h.concept == TODDLER for h in ages) and all(h.concept != INFANT for h in ages)
     heard = tuple(
         h
-        for h in (*told, *_of_lexicon(doc), *_of_ages(doc))
-        if not any(a <= h.start and h.end <= b for a, b in named)
+        for h in (*told, *_of_lexicon(doc), *ages)
+        if not (grown and h.concept == INFANT)
+        and not any(a <= h.start and h.end <= b for a, b in named)
         and not (h.end - 1 in called and (h.end - h.start > 1 or concepts()[h.concept].kind == "food"))
     )
     foods = frozenset(i for h in heard if concepts()[h.concept].kind == "food" for i in range(h.start, h.end))
@@ -333,6 +338,8 @@ def _of_ages(doc: Doc) -> Iterator[Heard]:
         unit, end = _unit_of_age(words, number.end)
         after = words[end] if end < len(words) else ""
         before = words[max(0, number.start - 2) : number.start]
+        if before[-1:] == [","] and before[0] in CHILDREN:
+            before = ["is"]
         for id in _of_age(number.value, unit, before, after):
             yield Heard(number.start, end, id)
 
@@ -376,6 +383,21 @@ MOST_MONTHS, WEEKS_A_MONTH, OLDEST_YEARS = 24, 4.3, 115
 AGED = ("old", "olds", "baby", "son", "daughter", "girl", "boy", "infant", "kid", "niece", "nephew", "twins")
 ALONG = ("along", "pregnant", "pregant", "preg", "gone", "expecting")
 BEFORE_AGE = ("is", "shes", "hes", "only", "turned", "aged", "at", "turns", "age")
+# who is told of by the age behind a comma: our little one, 14 months
+CHILDREN = (
+    "one",
+    "son",
+    "daughter",
+    "girl",
+    "boy",
+    "baby",
+    "kid",
+    "niece",
+    "nephew",
+    "grandson",
+    "granddaughter",
+    "child",
+)
 PEOPLE = (
     "shes", "hes", "he", "she", "gran", "granny", "grans", "grandma", "grandmas", "grandmother", "grandpa", "grandpas",
     "grandad", "grandads", "nan", "nana", "oma", "opa", "abuela", "abuelo", "mum", "mom", "mother", "dad", "father",

@@ -36,6 +36,7 @@ SLOTS_OF_A_DISH = (
     "course",
     "gauge_pa",
     "service_time",
+    "service_day",
     "start_time",
     "slack_min",
     "rest_min",
@@ -50,6 +51,11 @@ SLOTS_OF_A_DISH = (
     "wanted_doneness",
     "amounts",
     "equipment",
+    "menu",
+    "meatless",
+    "size",
+    "stuffed",
+    "precooked",
 )
 
 
@@ -57,7 +63,7 @@ TIME, TIME_SAID = "time", cues("turning", "time_said")
 # figures that may be minutes
 SHORTEST_MIN, LONGEST_MIN = 1, 240
 # what is not so unless it was said
-NOT_UNLESS_SAID = ("frozen", "ahead")
+NOT_UNLESS_SAID = ("frozen", "ahead", "stuffed", "precooked")
 
 
 def merge(previous: Request | None, heard: Hearing) -> Request:
@@ -104,7 +110,7 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
         feeding = {now.topic, previous.topic} <= marked("feeding")
         if goes_on or feeding or now.topic == previous.topic or previous.topic in marked("by_method"):
             same = stated.get("dish") == previous.dish
-            keep: tuple[str, ...] = SLOTS_OF_A_DISH if same else ("portions", "service_time")
+            keep: tuple[str, ...] = SLOTS_OF_A_DISH if same else ("portions", "service_time", "service_day")
             if previous.topic == LIQUID and now.portions and not previous.portions:
                 # so many people take the place of the amount that was said
                 keep = tuple(slot for slot in keep if slot not in OF_AN_AMOUNT)

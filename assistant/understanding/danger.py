@@ -3,22 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from spacy.tokens import Doc
 
-from assistant.understanding import alarm, scene, spread, unclaimed
+from assistant.understanding import alarm, concepts, pressing, righted, scene, spread, temperatures
 from assistant.understanding.alarm import Alarm
-from assistant.understanding.hazards import Figures, Hazard, hazard_of, hazards, holding, nearly
+from assistant.understanding.hazards import Figures, Hazard, hazard_of, holding, nearly, pieces, rows_of
+from assistant.understanding.pressing import ADDED, FREEZE, INSTEAD, PLEAS, Pressing
 from assistant.understanding.safety_subjects import VINEGAR
-from assistant.understanding.scene import Scene
+from assistant.understanding.scene import Refusal, Scene
 from rules.catalogue import marked
 
 MOST_OTHERS = 2
 # families that lead where several are likely: a guest's allergy before how full the fryer is
 FIRST = {"people": 0.3}
-SHORT = 18
 SOME = 0.05
 # what the net must say, 0 to 1: for a hazard that was heard in one breath, for one that was put together from afar, and
 # for a warning of its own in general words
@@ -36,8 +36,8 @@ ASKS_COOKING = frozenset(
     ("how_long", "how_hot", "how_much", "why", "which", "wrong", "factor", "more", "changes", "differ", "remaining")
 )
 ASKS_DANGER = frozenset(("safe",))
-CANNING, PEOPLE, CLEANING = "canning", "people", "sanitising"
-SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
+CANNING, PEOPLE, CLEANING, TIMES = "canning", "people", "sanitising", "time_temperature"
+BATH, SAFE_BATH_F = "bath", 165.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,11 +45,24 @@ class Listened:
     """What one utterance means for safety.
 
     hazard: None where there is none; others: further hazards to be named; scene: after the utterance
+    pressing: what it does about what was refused before, where something was
     """
 
     hazard: Hazard | None
     scene: Scene
     others: tuple[Hazard, ...] = ()
+    pressing: Pressing | None = None
+
+    @property
+    def pressed(self) -> str:
+        """What is said for what was refused before, where the same is refused again; empty where it is not."""
+        again = self.pressing and self.pressing.stance == "pressed" and self.hazard
+        return self.pressing.how if again and self.pressing and self.is_same else ""
+
+    @property
+    def is_same(self) -> bool:
+        """Whether what is refused now was refused before."""
+        return bool(self.pressing and self.hazard and self.hazard.id == self.pressing.refusal.hazard)
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,16 +88,40 @@ def listen(doc: Doc, before: Scene) -> Listened:
 
     A food stays until another is named, and what was refused stays refused for it however the cook asks on.
     """
-    heard = heard_in(doc, before)
+    refusal = pressing.meant(doc, before)
+    heard = heard_in(doc, pressing.revived(before, refusal) if refusal else before)
+    taken = pressing.taken(doc, heard.own, heard.figures, refusal) if refusal else None
+    if taken and taken.anew:
+        before = pressing.apart_from(before)
+    if taken and taken.stance != "pressed" and not taken.elsewhere:
+        heard = heard_in(doc, before)
     alarmed = alarm.sound(heard.features)
-    ranked = tuple(h for h in likeliest(heard.fired, alarmed) if granted(h, doc, heard, alarmed))
+    likely = (h for h in likeliest(heard.fired, alarmed) if granted(h, doc, heard, alarmed))
+    ranked = tuple(h for h in likely if not _is_over(h, heard, taken))
     hazard = ranked[0] if ranked else None
-    refused = _refused_before(heard.own, before)
-    if refused and (hazard is None or hazard.beside) and _goes_on(doc, heard, refused):
-        hazard = refused
-    if hazard is None and warns_alone(doc, heard, before, alarmed):
+    if taken and taken.stance == "pressed" and (hazard is None or hazard.beside or _is_plea(taken, heard.own, hazard)):
+        hazard = hazard_of(taken.refusal.hazard)
+    if hazard is None and not _was_put_right(taken, alarmed) and warns_alone(doc, heard, before, alarmed):
         hazard = hazard_of(f"general_{alarmed.family}")
-    return Listened(hazard, _after(doc, before, heard, refused, hazard), besides(hazard, ranked, alarmed))
+    after = _after(doc, before, heard, taken, hazard)
+    return Listened(hazard, after, besides(hazard, ranked, alarmed), taken)
+
+
+def _is_plea(taken: Pressing, own: frozenset[str], hazard: Hazard) -> bool:
+    """Whether what is said speaks for what was refused, and is no other danger: mother always did."""
+    pleads = taken.how in PLEAS.values() or taken.refusal.hazard in righted.NOT_MENDED
+    return taken.how == ADDED or (pleads and pressing.says_only_why(own, hazard))
+
+
+def _is_over(hazard: Hazard, heard: HeardIn, taken: Pressing | None) -> bool:
+    """Whether a hazard is made of what was said before, and a safe way was named since."""
+    safe = taken is not None and taken.stance == "left" and taken.how in (INSTEAD, FREEZE)
+    return safe and not hazard.beside and heard.spreads[hazard.id] == spread.BEFORE
+
+
+def _was_put_right(taken: Pressing | None, alarmed: Alarm) -> bool:
+    """Whether what was refused was just left for another way, of which the net hears but the old danger."""
+    return taken is not None and taken.stance == "left" and hazard_of(taken.refusal.hazard).family == alarmed.family
 
 
 def granted(hazard: Hazard, doc: Doc, heard: HeardIn, alarmed: Alarm) -> bool:
@@ -95,6 +132,8 @@ def granted(hazard: Hazard, doc: Doc, heard: HeardIn, alarmed: Alarm) -> bool:
     """
     if hazard.beside:
         return hazard.family != PEOPLE or spread.names_food_beside(doc, hazard)
+    if hazard.temps_f and spread.of_another_food(doc, hazard):
+        return False
     apart = heard.spreads[hazard.id] == spread.APART
     if apart and asks_another_matter(doc) and alarmed.danger < OTHER_MATTER_FROM:
         return False
@@ -126,6 +165,8 @@ def warns_alone(doc: Doc, heard: HeardIn, before: Scene, alarmed: Alarm) -> bool
         return False
     if alarmed.danger < least or not _may_alarm(doc, heard, before):
         return False
+    if alarmed.family == TIMES and _is_hot_bath(heard.figures):
+        return False
     told = alarm.telling(alarmed.family)
     if doc._.subject == CLEANING and alarmed.family == PEOPLE:
         # what is cleaned for people is told by its own room
@@ -137,6 +178,11 @@ def warns_alone(doc: Doc, heard: HeardIn, before: Scene, alarmed: Alarm) -> bool
     together = any(later - earlier <= MOST_BETWEEN for earlier, later in pairwise(places))
     asks = any(form.id in ASKS_SAFETY for form in doc._.forms)
     return bool(places) and (together or asks or not told.isdisjoint(heard.held - heard.own))
+
+
+def _is_hot_bath(figures: Figures) -> bool:
+    """Whether every temperature that was said is of a bath in which any food comes out safe."""
+    return figures.told_heat and all(said.role == BATH and said.temp_f >= SAFE_BATH_F for said in figures.temps)
 
 
 def _names_food(doc: Doc) -> bool:
@@ -167,7 +213,7 @@ def heard_in(doc: Doc, before: Scene) -> HeardIn:
     own = frozenset(h.concept for h in doc._.concepts)
     another_food = scene.names_food(doc, doc._.concepts)
     held = own | scene.carried(doc, own, before, another_food=another_food)
-    figures = Figures.of(doc, before.temperature)
+    figures = Figures.of(doc, before.temperature, before.elevation_m, celsius=before.celsius)
     fired = holding(own, held, doc._.concepts, figures)
     spreads = _spreads(doc, fired)
     known = (*(h.id for h in fired), *sorted({*spreads.values(), *(h.family for h in fired if not h.beside)}))
@@ -187,35 +233,48 @@ def _spreads(doc: Doc, fired: Sequence[Hazard]) -> dict[str, str]:
 
 def _may_alarm(doc: Doc, heard: HeardIn, before: Scene) -> bool:
     """Whether the net is asked: about the kitchen, and not because of what was said before alone."""
-    if not heard.own or doc._.topic.id in marked("harmless"):
+    if not heard.own - PLEAS.keys() or doc._.topic.id in marked("harmless"):
         return False
     if doc._.topic.id == "out_of_scope" and not (doc._.found or doc._.measures or doc._.numbers):
         return False
     return before == Scene() or alarm.sound(heard_in(doc, Scene()).features).danger >= SOME
 
 
-def _refused_before(own: frozenset[str], before: Scene) -> Hazard | None:
-    """What was refused last, unless the cook now says what takes the danger away."""
-    if before.danger is None or any(own & h.unless for h in hazards() if h.id == before.danger):
-        return None
-    return hazard_of(before.danger)
+def foods_of(doc: Doc, hazard: Hazard) -> tuple[str, ...]:
+    """The dishes of an utterance that are the food of a hazard: the kidney beans that go into the chilli."""
+    parts = pieces(rows_of(hazard.id))
+    return tuple(dish for dish in scene.dishes_named(doc) if not parts.isdisjoint(concepts.of_row("dish", dish)))
 
 
-def _goes_on(doc: Doc, heard: HeardIn, refused: Hazard) -> bool:
-    """Whether an utterance goes on about what was refused."""
-    if SAFE_WAY in heard.own:
-        return False
-    if refused.lasting and MOVES_ON not in heard.own and doc._.topic.id not in marked("leaves_refusal"):
-        return not scene.names_other(doc, doc._.concepts)
-    asks = doc._.topic.id in marked("asks_on") and len(doc) <= SHORT and not heard.another_food
-    return asks and (bool(doc._.numbers) or bool(heard.own) or unclaimed.is_elliptical(doc))
-
-
-def _after(doc: Doc, before: Scene, heard: HeardIn, refused: Hazard | None, hazard: Hazard | None) -> Scene:
-    """The scene after an utterance; a refusal stands until the cook turns to another food."""
-    lasting = refused is not None and refused.lasting
-    left = refused is None or (scene.names_other(doc, doc._.concepts) if lasting else heard.another_food)
-    danger = hazard.id if hazard and not hazard.beside else None if left else before.danger
+def _after(doc: Doc, before: Scene, heard: HeardIn, taken: Pressing | None, hazard: Hazard | None) -> Scene:
+    """The scene after an utterance; a refusal stands until the cook leaves it, and is remembered with its food."""
     last = before.temperature if not heard.another_food else None
     temperature = heard.figures.temps[-1] if heard.figures.temps else last
-    return Scene(scene.staying(heard.held), danger, scene.words_after(before, doc), temperature)
+    heights_m = heard.figures.elevations_m
+    dishes, in_celsius = scene.dishes_named(doc) or before.dishes, temperatures.spoken_in_celsius(doc)
+    # what is told for something that was refused makes nothing new
+    pleaded = heard.own if taken and taken.stance == "pressed" and taken.how in PLEAS.values() else frozenset[str]()
+    passing = frozenset(concept for concept in pleaded if scene.kind(concept) == "circumstance")
+    after = Scene(
+        concepts=scene.staying(heard.held - passing),
+        danger=before.danger,
+        said=scene.words_after(before, doc),
+        temperature=temperature,
+        elevation_m=heights_m[-1] if heights_m else before.elevation_m,
+        celsius=before.celsius if in_celsius is None else in_celsius,
+        dishes=dishes,
+        refused=before.refused,
+    )
+    if hazard and hazard.advises:
+        return after
+    if hazard and not hazard.beside:
+        same = taken is not None and taken.stance == "pressed"
+        foods = taken.refusal.dishes if same and taken else foods_of(doc, hazard) or dishes
+        told = pressing.told_of(hazard, heard.held) or (taken.refusal.told if same and taken else ())
+        now = Refusal(hazard.id, after.concepts, told, foods)
+        return replace(after, danger=hazard.id, dishes=foods, refused=scene.refused(before.refused, now))
+    if taken and taken.stance == "left":
+        elsewhere = righted.names_other(doc, taken.refusal)
+        kept = before.refused if elsewhere else tuple(r for r in before.refused if r != taken.refusal)
+        return replace(after, danger=None, refused=kept)
+    return after

@@ -19,6 +19,8 @@ from rules.physics.units import PSI_PER_PA
 FOLDER = "lexicon/danger"
 ANY = ""
 ANY_ROLE = "any"
+# keys of a row that are taken as they stand
+AS_THEY_ARE = ("hours", "subject", "beside", "within", "lasting", "sure", "advises")
 # what holds on while the food goes in and out
 STANDING = ("fridge", "drier")
 
@@ -42,11 +44,25 @@ class Hazard:
     within: int | None = None
     lasting: bool = False
     sure: bool = False
+    advises: bool = False
 
     def __post_init__(self) -> None:
         unheard = sorted(self.unless.union(*self.when) - concepts.concepts().keys())
         if unheard:
             raise tables.BadTable(f"data/{FOLDER}: {self.id}: no such concept: {', '.join(unheard)}")
+
+    def fit_heat(self, figures: Figures) -> bool:
+        """Whether a temperature that was said is one of the wrong ones."""
+        return all(figures.has(role, low, high) for role, low, high in self.temps_f)
+
+    def fit_pressure(self, figures: Figures) -> bool:
+        """Whether a pressure that was said is one of the wrong ones."""
+        return self.psi is None or any(self.psi[0] <= psi < self.psi[1] for psi in figures.psi)
+
+    @property
+    def by_height(self) -> bool:
+        """Whether an elevation is the only figure that is part of it."""
+        return bool(self.elevation_m) and not (self.temps_f or self.psi or self.hours or self.minutes)
 
     @property
     def numeric(self) -> bool:
@@ -73,7 +89,11 @@ def _hazard(row: dict[str, Any], family: str) -> Hazard:
         elevation_m=tuple(row["elevation_m"]) if "elevation_m" in row else None,
         psi=tuple(row["psi"]) if "psi" in row else None,
         minutes=tuple(row["minutes"]) if "minutes" in row else None,
-        **{key: row[key] for key in ("hours", "subject", "beside", "within", "lasting", "sure") if key in row},
+        **{
+            key: row[key]
+            for key in ("hours", "subject", "beside", "within", "lasting", "sure", "advises")
+            if key in row
+        },
     )
 
 
@@ -83,12 +103,24 @@ def hazard_of(id: str) -> Hazard:
     return found or Hazard(id=id, family=id.removeprefix("general_"))
 
 
+@cache
+def rows_of(id: str) -> tuple[Hazard, ...]:
+    """The rows of a hazard; none of one in general words."""
+    return tuple(hazard for hazard in hazards() if hazard.id == id)
+
+
+def pieces(rows: Sequence[Hazard]) -> frozenset[str]:
+    """Every concept that is a part of a hazard."""
+    return frozenset[str]().union(*(group for hazard in rows for group in hazard.when))
+
+
 @dataclass(frozen=True, slots=True)
 class Figures:
     """The figures of an utterance that bear on hazards.
 
     temps: temperatures with their role; psi: of a gauge; hours: the longest time [h]; minutes: every time [min]
     elevations_m: every elevation that is not taken back [m]
+    new_height, told_heat: whether they, or temperatures, were said now
     """
 
     temps: tuple[temperatures.Said, ...]
@@ -96,30 +128,44 @@ class Figures:
     hours: float
     minutes: tuple[float, ...]
     elevations_m: tuple[float, ...] = ()
+    new_height: bool = True
+    told_heat: bool = False
 
     @classmethod
-    def of(cls, doc: Doc, last: temperatures.Said | None = None) -> Figures:
-        """The figures of an utterance; last: the temperature that was said before it."""
+    def of(
+        cls,
+        doc: Doc,
+        last: temperatures.Said | None = None,
+        elevation_m: float | None = None,
+        *,
+        celsius: bool = False,
+    ) -> Figures:
+        """The figures of an utterance.
+
+        last, elevation_m: the temperature and the elevation that were said before it; celsius: see temperatures.said
+        """
         minutes = tuple(m.high for m in doc._.measures if m.kind == "time")
         longest = max(stretches.hours(doc), *(m / 60 for m in minutes), 0.0)
         psi = tuple(m.low * PSI_PER_PA for m in doc._.measures if m.kind == "pressure" and m.unit == "psi")
         standing = (last,) if last and last.role in STANDING else ()
-        heights_m = (height_m(e, "us") for e in doc._.elevations if e.role != "rejected")
-        elevations_m = tuple(h for h in heights_m if h is not None)
-        return cls(temperatures.said(doc, last) or standing, psi, longest, minutes, elevations_m)
+        heights = (height_m(e, "us") for e in doc._.elevations if e.role != "rejected")
+        told_m = tuple(height for height in heights if height is not None)
+        known_m = () if told_m or elevation_m is None else (elevation_m,)
+        temps, new = temperatures.said(doc, last, celsius=celsius), not known_m
+        return cls(temps or standing, psi, longest, minutes, told_m or known_m, new_height=new, told_heat=bool(temps))
 
     def fit(self, hazard: Hazard) -> bool:
         """Whether the figures that a hazard asks for were said."""
-        roles = all(self._has(role, low, high) for role, low, high in hazard.temps_f)
-        pressed = hazard.psi is None or any(hazard.psi[0] <= p < hazard.psi[1] for p in self.psi)
+        roles, pressed = hazard.fit_heat(self), hazard.fit_pressure(self)
         brief = hazard.minutes is None or any(hazard.minutes[0] <= m < hazard.minutes[1] for m in self.minutes)
-        right = any(self._has(role, low, high) for role, low, high in hazard.unless_f)
+        right = any(self.has(role, low, high) for role, low, high in hazard.unless_f)
         high = hazard.elevation_m is None or any(
             hazard.elevation_m[0] <= e < hazard.elevation_m[1] for e in self.elevations_m
         )
         return not right and high and roles and pressed and brief and self.hours >= (hazard.hours or 0.0)
 
-    def _has(self, role: str, low: float, high: float) -> bool:
+    def has(self, role: str, low: float, high: float) -> bool:
+        """Whether a temperature of a role was said in a range [degF]."""
         return any(role in (said.role, ANY_ROLE) and low <= said.temp_f < high for said in self.temps)
 
 
@@ -145,7 +191,8 @@ def _by_concept() -> dict[str, tuple[int, ...]]:
 
 def _holds(hazard: Hazard, own: frozenset[str], held: frozenset[str], figures: Figures) -> bool:
     """Whether all that makes a hazard was said, some of it now."""
-    now = hazard.numeric or not all(map(own.isdisjoint, hazard.when))
+    figure_now = hazard.numeric and (figures.new_height or not hazard.by_height)
+    now = figure_now or not all(map(own.isdisjoint, hazard.when))
     all_there = not any(map(held.isdisjoint, hazard.when))
     return now and all_there and held.isdisjoint(hazard.unless) and figures.fit(hazard)
 

@@ -133,4 +133,4 @@ def leaves_out(doc: Doc, hearing: Hearing, last: Request) -> bool:
             return now.subject is None or complains(doc)
         case "bake_adjust":
             return True
-    return now.topic in marked("of_a_dish") - {"preserve"} or now.topic in ("doneness", "pressure")
+    return now.topic in (marked("of_a_dish") | marked("beside_the_main")) - {"preserve"}

@@ -12,7 +12,7 @@ from dataclasses import replace
 from spacy.tokens import Doc
 
 from assistant.reading.tokens import norms
-from assistant.understanding import details, kinds, kitchen_told, topics, wanted
+from assistant.understanding import canning_turns, details, kinds, kitchen_told, topics, wanted
 from assistant.understanding.complaints import TROUBLE, complains
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.request import TIMER, Hearing, spoken_method
@@ -37,11 +37,10 @@ WHY_BEHIND = re.compile(cues("turning", "why_behind")[0], re.IGNORECASE)
 CANNING, TIME, PRESSURE, WHICH = "preserve", "time", "pressure_cook", "which"
 # subjects that are asked about beside how a dish is cooked
 BESIDE = ("resting",)
-OF_READINGS = ("calibrate", "boiling_point")
 OF_KITCHEN = cues("turning", "of_kitchen")
 WHISTLES, OF_THEM = cues("turning", "whistles"), cues("turning", "of_them")
 GAUGES = {"dial_gauge": cues("turning", "dial"), "weighted_gauge": cues("turning", "weighted")}
-LONGEST_ASIDE, SHORTEST = 18, 4
+LONGEST_ASIDE, LONGEST_TOLD, SHORTEST = 18, 12, 4
 # slots by which an utterance changes one thing of the question before
 CHANGES = (
     "dish", "method", "quantity", "count", "time_min", "temperature_c", "portions", "service_time", "gauge_pa",
@@ -60,6 +59,9 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     if last is None or (last.topic in marked("ends_there") and last.topic != TIMER):
         return hearing
     words = norms(doc)
+    of_jars = canning_turns.taken_up(words, hearing, last)
+    if of_jars:
+        return of_jars
     yolk = wanted.other_yolk([word for word in words if word.isalpha()], last.dish, last.dish_class)
     if yolk and last.topic != TROUBLE and hearing.request.dish is None:
         other = replace(hearing.request, topic=last.topic, dish=yolk, dish_class=last.dish_class, subject=None)
@@ -226,7 +228,8 @@ def is_turn(doc: Doc, words: Sequence[str], hearing: Hearing, last: Request) -> 
         case "smalltalk":
             return strong or weak or changes or elsewhere
         case "out_of_scope" | "help":
-            return strong or elsewhere or (changes and (weak or len(words) <= SHORTEST))
+            told = tells_only(doc, request) and len(words) <= LONGEST_TOLD
+            return strong or elsewhere or (changes and (weak or told or len(words) <= SHORTEST))
         case "set_kitchen":
             only_units = units and not moves and not request.equipment and said(words, SAID_AGAIN)
             return only_units or moves_on(words, request, last) or (changes and strong and last.topic != "set_kitchen")
@@ -235,7 +238,7 @@ def is_turn(doc: Doc, words: Sequence[str], hearing: Hearing, last: Request) -> 
         case "why":
             unnamed = request.subject in (None, GENERAL) or said(words, AGAIN)
             return "why" not in request.forms and not request.terms and unnamed
-    if tells_only(doc, request) and request.topic not in OF_READINGS:
+    if tells_only(doc, request) and request.topic not in marked("of_readings_told"):
         return strong or request.topic != last.topic
     again = said(words, AGAIN) and ASKING_FORMS.isdisjoint(request.forms) and request.topic != last.topic
     return again and (not kitchen_told.asks(doc) or said(words, CHANGED))
@@ -251,7 +254,7 @@ def moves_on(words: Sequence[str], request: Request, last: Request) -> bool:
     """Whether the cook goes elsewhere with what is talked of: tomorrow camp is at 4,200; not who tells of a kitchen."""
     moved = request.elevation_m is not None or request.pressure_pa is not None
     of_kitchen = said(words, OF_KITCHEN) or request.equipment
-    return moved and not of_kitchen and last.topic not in ("set_kitchen", *OF_READINGS)
+    return moved and not of_kitchen and last.topic not in {"set_kitchen"} | marked("of_readings_told")
 
 
 def opens_on(words: Sequence[str]) -> bool:

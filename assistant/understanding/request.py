@@ -9,7 +9,7 @@ from typing import Any
 
 from spacy.tokens import Doc
 
-from assistant.reading import elevation_figures, elevation_mentions, figures, instruments, places
+from assistant.reading import days, elevation_figures, elevation_mentions, figures, instruments, places
 from assistant.reading.spans import Found, Measure
 from assistant.reading.tokens import norms
 from assistant.understanding import (
@@ -243,6 +243,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         dishes=amounts.menu(doc, topic),
         gauge_pa=gauge,
         service_time=service_time((when.service,) if when.service else ()),
+        service_day=days.named(doc.text),
         start_time=service_time((when.start,) if when.start else ()),
         slack_min=when.slack.low if when.slack else None,
         rest_min=when.rest.low if when.rest else None,

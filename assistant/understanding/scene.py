@@ -17,9 +17,22 @@ COMPARING = ("like", "than")
 SAME_WAY = "same_way"
 # dishes that take any food, and words so wide that they may mean the food before
 MADE_DISH, ANY_FOOD = "made_dish", "any_food"
-MOST_WORDS = 40
+MOST_WORDS, MOST_REFUSED = 40, 4
 # words that point back at the food before: boil them, before the barley goes in
 POINTING = ("it", "them", "this", "those", "these", "they", "theyre")
+
+
+@dataclass(frozen=True, slots=True)
+class Refusal:
+    """Something that was refused, to come back to.
+
+    hazard: what was refused; concepts: what stood after it; told: what made the hazard; dishes: the foods it was of
+    """
+
+    hazard: str
+    concepts: tuple[str, ...] = ()
+    told: tuple[str, ...] = ()
+    dishes: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,13 +40,19 @@ class Scene:
     """What a conversation holds of foods, acts, vessels, people and circumstances, and what it was warned of last.
 
     danger: the hazard that was refused last; said: words of the last utterances, as their stems
-    temperature: the last that was said
+    temperature: the last that was said; elevation_m: likewise [m]
+    celsius: whether temperatures were told in Celsius last; dishes: those that were named last
+    refused: what was refused of each food, the latest last
     """
 
     concepts: tuple[str, ...] = ()
     danger: str | None = None
     said: tuple[str, ...] = ()
     temperature: Said | None = None
+    elevation_m: float | None = None
+    celsius: bool = False
+    dishes: tuple[str, ...] = ()
+    refused: tuple[Refusal, ...] = ()
 
 
 def kind(id: str) -> str:
@@ -54,6 +73,22 @@ def names_other(doc: Doc, heard: Sequence[Heard]) -> bool:
     taking = tokens(heard, MADE_DISH, ANY_FOOD)
     others = [f.start for f in doc._.found if f.kind == "dish" and not taking.issuperset(range(f.start, f.end))]
     return bool(others) and not any(word in POINTING for word in norms(doc)[: others[0]])
+
+
+def ids(doc: Doc) -> frozenset[str]:
+    """The concepts that an utterance tells."""
+    return frozenset(heard.concept for heard in doc._.concepts)
+
+
+def dishes_named(doc: Doc) -> tuple[str, ...]:
+    """The dishes that an utterance names, each once."""
+    return tuple(dict.fromkeys(found.id for found in doc._.found if found.kind == "dish"))
+
+
+def refused(before: Sequence[Refusal], now: Refusal) -> tuple[Refusal, ...]:
+    """What was refused, with one more, which takes the place of one of the same food; the latest few are kept."""
+    others = (one for one in before if one.hazard != now.hazard and not (set(one.dishes) & set(now.dishes)))
+    return (*others, now)[-MOST_REFUSED:]
 
 
 def tokens(heard: Sequence[Heard], *ids: str) -> frozenset[int]:

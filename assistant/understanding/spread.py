@@ -8,6 +8,7 @@ from itertools import pairwise
 from spacy.tokens import Doc
 
 from assistant.reading.tokens import norms
+from assistant.understanding import temperatures
 from assistant.understanding.concepts import SENTENCE_ENDS, Heard, concepts
 from assistant.understanding.hazards import Hazard
 from assistant.understanding.scene import POINTING
@@ -50,6 +51,25 @@ def _points_back(doc: Doc, at: int) -> bool:
     """Whether the sentence after a full stop speaks of what was named before it."""
     end = next((i for i, word in enumerate(norms(doc)) if i > at and word in SENTENCE_ENDS), len(doc))
     return any(word in POINTING for word in norms(doc)[at + 1 : end])
+
+
+def of_another_food(doc: Doc, hazard: Hazard) -> bool:
+    """Whether its temperature was said of another food: the ribs pulled at 52, and sausages in the next sentence.
+
+    A figure in a sentence that names no food, or the food of the hazard too, may be of it.
+    """
+    places = temperatures.places(doc)
+    parts = [h for h in doc._.concepts if concepts()[h.concept].kind == "food"]
+    own = [h.start for h in parts if any(h.concept in group for group in hazard.when)]
+    if not places or not own:
+        return False
+    dishes = [span.start for span in doc._.found if span.kind == "dish"]
+    told = [(start, end) for start, end in sentences(doc) if any(start <= place < end for place in places)]
+    return bool(told) and all(_holds(dishes, span) and not _holds(own, span) for span in told)
+
+
+def _holds(places: Sequence[int], span: tuple[int, int]) -> bool:
+    return any(span[0] <= place < span[1] for place in places)
 
 
 def names_food_beside(doc: Doc, hazard: Hazard) -> bool:

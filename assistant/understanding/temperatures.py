@@ -33,8 +33,9 @@ COLD_F, BOIL_F, HOT_F, HOTTEST_F, EITHER_SCALE = 76.0, 176.0, 212.0, 500.0, (150
 BOILING_C, COOKED_C = 100.0, (60, 80)
 METRIC = frozenset(cues("temperature_role", "metric"))
 FAHRENHEIT = frozenset(cues("temperature_role", "fahrenheit"))
+OF_WATER = tuple(tuple(phrase.split()) for phrase in cues("temperature_role", "of_water"))
 BEFORE, BEHIND, SHORT = 6, 3, 12
-OTHER_BEFORE = 2
+OTHER_BEFORE, SHORTEST, ENDS = 2, 3, (".", "?", "!")
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,10 +46,11 @@ class Said:
     temp_f: float
 
 
-def said(doc: Doc, last: Said | None = None) -> tuple[Said, ...]:
+def said(doc: Doc, last: Said | None = None, *, celsius: bool = False) -> tuple[Said, ...]:
     """Every temperature that was said, with a degree sign, a unit or bare, and what it is of.
 
     last: the temperature said before in a conversation: a bare figure in a short utterance is another of its kind
+    celsius: whether the cook has spoken in degrees Celsius before, and never in Fahrenheit
     """
     words = norms(doc)
     default = last.role if last and len(words) <= SHORT else None
@@ -56,7 +58,11 @@ def said(doc: Doc, last: Said | None = None) -> tuple[Said, ...]:
     found = [Said(_role(doc, words, at, temp_f, default), temp_f) for at, temp_f, _ in figures]
     bares = [bare for *_, bare in figures]
     metric = _metric(words)
-    found = [_in_celsius(said, metric=metric) if bare else said for said, bare in zip(found, bares, strict=True)]
+    if celsius and FAHRENHEIT.isdisjoint(words):
+        told = tuple(_is_told(words, at) for at, *_ in figures)
+        found = [_as_before(s, told=t) if bare else s for s, bare, t in zip(found, bares, told, strict=True)]
+    else:
+        found = [_in_celsius(said, metric=metric) if bare else said for said, bare in zip(found, bares, strict=True)]
     return tuple(_beside(said, found) for said in found) or tuple(_another(doc, words, last))
 
 
@@ -70,6 +76,30 @@ def _in_celsius(said: Said, *, metric: bool) -> Said:
     hot_core = said.role == "core" and BARE_C[1] < said.temp_f <= BOILING_C
     hot_oven = metric and said.role in ("oven", "smoker") and BOILING_C < said.temp_f < HOT_F
     return Said(said.role, to_f(said.temp_f)) if hot_core or hot_oven else said
+
+
+def _as_before(said: Said, *, told: bool) -> Said:
+    """A bare figure of a cook who speaks in Celsius; meat at 150 inside can only be Fahrenheit."""
+    of_food = said.role in ("core", "hold", "fridge")
+    if said.temp_f > HOT_F or (of_food and said.temp_f > BOILING_C and told):
+        return said
+    return Said("oven" if of_food and said.temp_f > BOILING_C else said.role, to_f(said.temp_f))
+
+
+def _is_told(words: Sequence[str], at: int) -> bool:
+    """Whether the words beside a figure tell that it is of the food."""
+    return not {*words[max(0, at - 3) : at], *words[at + 1 : at + 4]}.isdisjoint(CUES["core"] | CUES["part"])
+
+
+def places(doc: Doc) -> tuple[int, ...]:
+    """Where temperatures are said."""
+    return tuple(at for at, *_ in _temperatures(doc, norms(doc)))
+
+
+def spoken_in_celsius(doc: Doc) -> bool | None:
+    """Whether the temperatures of an utterance are in Celsius; None where none has a unit."""
+    units = {m.unit for m in doc._.measures if m.kind == "temperature"}
+    return None if not units else units == {"degC"}
 
 
 def _beside(said: Said, found: Sequence[Said]) -> Said:
@@ -146,8 +176,15 @@ def _role(doc: Doc, words: Sequence[str], at: int, temp_f: float, default: str |
     vessel = not (CUES["oven"] | CUES["smoker"]).isdisjoint(before[-3:])
     if temp_f < HOT_F and before[-1:] and before[-1] in TO_CORE and not set_to and not vessel:
         return "core"
-    if temp_f < BOIL_F and not CUES["pulling"].isdisjoint(before[-4:]):
+    if temp_f < BOIL_F and not CUES["pulling"].isdisjoint((*before[-4:], *behind[:1])):
         return "core"
+    if tuple(before[-2:]) in OF_WATER or tuple(before[-3:]) in OF_WATER:
+        # what the water has is no reading of the food in it
+        return OTHER
+    bare = words[at] == f"{temp_f:.0f}"
+    if len(_sentence(words, at)) <= SHORTEST:
+        # a figure in a few words by itself: 160 then. How long on the grill?
+        return default or ("core" if temp_f < BOIL_F else "oven")
     role = _nearest(before, temp_f) or _nearest(behind, temp_f)
     either = EITHER_SCALE[0] <= temp_f < HOT_F and CUES["slow"].isdisjoint(words)
     if role is None and not CUES["dry"].isdisjoint(before[-3:]) and either:
@@ -155,8 +192,15 @@ def _role(doc: Doc, words: Sequence[str], at: int, temp_f: float, default: str |
     if role is None and temp_f < HOT_F and not CUES["part"].isdisjoint((*before[-3:], *behind)):
         role = _of_whole(doc, words, temp_f, "core") if temp_f < BOIL_F else "core"
     role = role or _of_whole(doc, words, temp_f, "set" if set_to else default or "core")
-    unclear = role == "oven" and EITHER_SCALE[0] <= temp_f <= EITHER_SCALE[1] and words[at] == f"{temp_f:.0f}"
+    unclear = role == "oven" and EITHER_SCALE[0] <= temp_f <= EITHER_SCALE[1] and bare
     return OTHER if unclear and default != "oven" and CUES["slow"].isdisjoint(words) else role
+
+
+def _sentence(words: Sequence[str], at: int) -> Sequence[str]:
+    """The words between full stops in which a figure stands; the whole where it ends in none."""
+    end = next((i for i in range(at, len(words)) if words[i] in ENDS), None)
+    start = next((i + 1 for i in range(at, -1, -1) if words[i] in ENDS), 0)
+    return words if end is None or end + 1 >= len(words) else words[start:end]
 
 
 def _up_to_pause(behind: Sequence[str]) -> Sequence[str]:

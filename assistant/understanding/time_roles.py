@@ -247,6 +247,12 @@ def _rate(doc: Doc, times: Sequence[Measure]) -> Rate | None:
     return None
 
 
+def rated_by(doc: Doc) -> float | None:
+    """The weight for which a time is told [g], where it is told for one: 10 min a pound."""
+    times, masses = ([m for m in doc._.measures if m.kind == kind] for kind in ("time", "mass"))
+    return next((of[0] for of in (_weight_of(doc, time, masses) for time in times) if of), None)
+
+
 def _weight_of(doc: Doc, time: Measure, masses: Sequence[Measure]) -> tuple[float, int] | None:
     """The weight that a time is for [g], and where the words for it end."""
     at = time.end

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache
 from typing import Literal
@@ -55,19 +56,43 @@ def spoken_of(text: str) -> bool:
 
 
 def name(doc: Doc) -> str:
-    """What the cook calls the timer: the words that are neither a time nor about timers; empty where there are none.
+    """What the cook calls the timer: the words for its dish; empty where none is named.
+
+    Of a dish that nobody has heard of it is the last run of words that are neither a time, nor about timers, nor said
+    by the way.
 
     >>> from assistant.understanding.pipeline import read
     >>> name(read("start the clock, 35 min, banana bread")), name(read("stop the timer"))
     ('banana bread', '')
+    >>> name(read("soup is on for tonight, buzz me in 25 min")), name(read("brilliant, ping me, the zorgon, 9 min"))
+    ('soup', 'zorgon')
     """
-    taken = timed(doc)
-    words = [
-        token.lower_
-        for token in doc
-        if token.i not in taken and token.is_alpha and token.lower_ not in talk() and not is_slip_of_timer(token.lower_)
+    runs = list(_runs(doc))
+    of_dish = [
+        run
+        for run in runs
+        if any(found.kind == "dish" and found.start < run[1] and run[0] < found.end for found in doc._.found)
     ]
-    return " ".join(words[:LONGEST_NAME])
+    start, end = next(iter(of_dish or runs[-1:]), (0, 0))
+    return " ".join(token.lower_ for token in doc[start:end][-LONGEST_NAME:])
+
+
+def _runs(doc: Doc) -> Iterator[tuple[int, int]]:
+    """Runs of words that may name a timer, as tokens from and to."""
+    taken, start = timed(doc), None
+    for token in doc:
+        named = token.i not in taken and token.is_alpha and _may_name(token.lower_)
+        if named and start is None:
+            start = token.i
+        elif not named and start is not None:
+            yield start, token.i
+            start = None
+    if start is not None:
+        yield start, len(doc)
+
+
+def _may_name(word: str) -> bool:
+    return word not in talk() and not is_slip_of_timer(word)
 
 
 def is_slip_of_timer(word: str) -> bool:
@@ -92,4 +117,5 @@ def cues() -> tuple[tuple[Action, re.Pattern[str]], ...]:
 @cache
 def talk() -> frozenset[str]:
     """Words that name no dish."""
-    return frozenset(tables.read_toml(WORDS)["talk"].split())
+    words = tables.read_toml(WORDS)
+    return frozenset((*words["talk"].split(), *words["amidst"]["no_name"].split()))

@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from assistant.understanding.cue_words import cues, said
+from rules.catalogue import marked
 from rules.foods import eggs, meat
+from rules.model import Request
 
-HARD, EGG, SHORT = "hard", "egg", 5
+HARD, EGG, SHORT, TIME = "hard", "egg", 5, "time"
 YOLKS = {yolk: cues("yolk", yolk) for yolk in eggs.YOLK_C}
 
 
@@ -33,6 +36,18 @@ def other_yolk(words: Sequence[str], last: str | None, dish_class: str | None) -
     if dish_class != EGG or len(words) > SHORT or len(yolks) != 1:
         return None
     return eggs.of_yolk(yolks[0]) if eggs.of_yolk(yolks[0]) != last else None
+
+
+def for_a_child(question: Request) -> Request:
+    """A question of eggs in the shell for a small child, who is given them hard: how long that takes."""
+    if question.dish_class != EGG and question.dish != eggs.PLAIN:
+        return question
+    topic = question.topic if question.topic in marked("by_method") else TIME
+    own_min = question.planned_min or question.time_min
+    forms = ("enough", *question.forms) if own_min else question.forms
+    judged = replace(question, planned_min=own_min, time_min=None, time_high_min=None, forms=forms)
+    hard = replace(judged, topic=topic, subject=None, belief=None, terms=(), choices=(), small_talk=None)
+    return replace(hard, dish=eggs.of_yolk(HARD), method="boil")
 
 
 def egg(dish: str | None, words: Sequence[str]) -> str | None:

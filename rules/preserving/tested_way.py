@@ -11,6 +11,7 @@ from rules.preserving.pressure import low_acid_gauges
 from rules.preserving.printed import of_food, too_big
 from rules.preserving.times_here import times
 from rules.preserving.vessel import BOILING_WATER, PRESSURE, food_of
+from rules.safety.danger import FREEZE
 from rules.said import Said, sentences
 from rules.tables import read_toml
 
@@ -47,7 +48,7 @@ def tested_way(case: Case) -> Said | None:
 @rule("preserve.tested_way", "usda-aib-539")
 def after_danger(case: Case) -> Part | None:
     """After a way of canning was warned of: the tested way for that food, with its time here."""
-    if case.request.danger not in open_after("dangers"):
+    if case.request.danger not in open_after("dangers") or case.request.pressed == FREEZE:
         return None
     way = tested_way(case)
     return Part(steps=(way,)) if way else None

@@ -10,9 +10,10 @@ from typing import Any
 from rules import tables
 from rules.book import Case, Part, rule
 from rules.model import Caution, Request
-from rules.said import Said, Value, sentences
+from rules.said import Said, Value, sentences, together
 
 REPLIES = "lexicon/danger/replies.toml"
+INSTEAD, FREEZE, FROZEN_SOURCES = "instead", "freeze", ("nchfp", "from-memory")
 say = sentences("safety/danger")
 
 
@@ -50,6 +51,15 @@ class Reply:
     def instead_pieces(self) -> tuple[str, ...]:
         """Those of them that say what to do instead."""
         return ("instead", *(f"instead-{number}" for number in range(2, self.steps + 1)))
+
+    @property
+    def family(self) -> str:
+        """The family of the hazard.
+
+        >>> Reply(id="wax_seal", file="dangers/canning", sources=()).family
+        'canning'
+        """
+        return self.file.rsplit("/", 1)[-1]
 
     def said(self, piece: str, **values: Value) -> Said:
         """One of its sentences."""
@@ -99,10 +109,29 @@ def warning(case: Case) -> Part | None:
     if (reply := replies().get(case.request.danger or "")) is None:
         return None
     verdict = reply.said("verdict")
+    if case.request.pressed:
+        return _pressed(case, reply, verdict)
     return Part(
         headline=verdict,
         steps=(*map(reply.said, reply.instead_pieces), *reply.whom()),
         because=reply.said("why"),
+        cautions=(Caution("stop", verdict, reply.sources), *further(case)),
+        sources=reply.sources,
+    )
+
+
+def _pressed(case: Case, reply: Reply, verdict: Said) -> Part:
+    """The same refusal once more, short: what was said for it is no reason, why, and what to do instead."""
+    how, instead = case.request.pressed, reply.said("instead")
+    if how == FREEZE:
+        return Part(headline=say("frozen"), steps=(say("frozen-how"),), sources=FROZEN_SOURCES)
+    if how == INSTEAD:
+        more = (*map(reply.said, reply.instead_pieces[1:]), *reply.whom())
+        stop = (Caution("stop", verdict, reply.sources),)
+        return Part(headline=instead, steps=more, because=reply.said("why"), cautions=stop, sources=reply.sources)
+    return Part(
+        headline=together(say("pressed", how=how, family=reply.family), reply.said("why")),
+        steps=(instead,),
         cautions=(Caution("stop", verdict, reply.sources), *further(case)),
         sources=reply.sources,
     )

@@ -9,7 +9,7 @@ from rules.said import Measure, Said, exact_duration, sentences
 say = sentences("topics/timer")
 
 # what is asked of timers that needs a length of time; None is plain setting
-LENGTHS = (None, "set", "extend")
+LENGTHS = (None, "set", "extend", "each", "move", "change")
 
 
 @rule("timer.length", "computed")

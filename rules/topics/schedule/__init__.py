@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from rules.model import Request
 from rules.topics.schedule.loads import in_loads
-from rules.topics.schedule.menu import menu
+from rules.topics.schedule.menu import is_menu, menu, menu_cautions
+from rules.topics.schedule.on_course import on_course
 from rules.topics.schedule.one import backward, cooking_cautions, waiting
 from rules.topics.schedule.stages import cooking, method_of
 
@@ -14,6 +15,8 @@ def needs(request: Request) -> tuple[str, ...]:
 
     A time of the cook's own does without the dish.
     """
+    if is_menu(request):
+        return ("service_time", "elevation")
     known = request.dish or request.dish_class or any(u.kind == "dish" for u in request.unused)
     if not known and (request.time_min is None or request.method is None):
         return ("dish", "service_time", "elevation")
@@ -23,4 +26,4 @@ def needs(request: Request) -> tuple[str, ...]:
     return (*must, "time") if not method and placed and cooking(request) is None else must
 
 
-RULES = (menu, in_loads, backward, waiting, cooking_cautions)
+RULES = (on_course, menu, in_loads, backward, waiting, cooking_cautions, menu_cautions)

@@ -14,6 +14,7 @@ from rules.safety.holding_limits import limit_c
 from rules.said import Listed, duration, duration_span, listed, sentences, temp, together
 from rules.topics.schedule.loads import loads
 from rules.topics.schedule.menu import is_menu
+from rules.topics.schedule.on_course import is_read
 from rules.topics.schedule.stages import Stage, by_the_long_end, cooking_answer, method_of, stages, waits_hot
 
 say = sentences("topics/schedule")
@@ -22,7 +23,7 @@ say = sentences("topics/schedule")
 @rule("schedule.backward", "common-practice")
 def backward(case: Case) -> Part | None:
     """Count back from service through rest, cooking and heating up to the moment to start."""
-    if is_menu(case.request) or loads(case.request):
+    if is_menu(case.request) or loads(case.request) or is_read(case.request):
         return None
     work = stages(case.request)
     low, plan, high = (sum(ends) for ends in zip(*((s.low_min, s.plan_min, s.high_min) for s in work), strict=True))
@@ -54,14 +55,16 @@ def backwards(work: tuple[Stage, ...]) -> Listed:
 @rule("schedule.waiting", "fda-food-code-2022", "common-practice")
 def waiting(case: Case) -> Part | None:
     """How food that is ready early waits."""
-    if not waits_hot(case.request) or loads(case.request):
+    if not waits_hot(case.request) or loads(case.request) or is_read(case.request):
         return None
     return Part(cautions=(Caution("note", say("ready-early", hot=temp(limit_c("hot_hold"))), ("fda-food-code-2022",)),))
 
 
 @rule("schedule.cooking_cautions", "common-practice")
-def cooking_cautions(case: Case) -> Part:
+def cooking_cautions(case: Case) -> Part | None:
     """What the cooking itself warns of, and that its time is sea level's where no rule moves it."""
+    if is_menu(case.request) or case.request.precooked or is_read(case.request):
+        return None
     cooked = cooking_answer(case.request, method_of(case.request))
     note = () if cooked.figure("cook_time") else (Caution("note", say("sea-level-time"), ("common-practice",)),)
     return Part(cautions=(*(c for c in cooked.cautions if c.level != "note"), *note))

@@ -23,7 +23,9 @@ from typer.testing import CliRunner, Result
 
 from assistant.answering import reply_to
 from assistant.cli.app import create_app
-from assistant.cli.chat import completer, dressed, prompt_session, wrapped
+from assistant.cli.chat import completer, dressed, prompt_session
+from assistant.cli.paging import page
+from assistant.cli.saying import wrapped
 
 ROOT = Path(__file__).parents[3]
 BRAISE = "how long to braise short ribs"
@@ -195,13 +197,32 @@ def test_dishes_that_are_cooked_so_are_offered_first() -> None:
     assert "shabu shabu" in offered
 
 
-def test_a_reply_taller_than_the_screen_says_the_answer_again_at_its_end() -> None:
-    """What has scrolled away is what was asked for; a short reply says it once."""
-    text = reply_to("how long to braise short ribs at 7,000 feet").text
-    headline = text[:40]
-    assert dressed(text, 300, 24).count(headline) == 2
-    assert dressed(text, 300, 200).count(headline) == 1
-    assert dressed("You are welcome.", 80, 24).count("You are welcome.") == 1
+def test_a_reply_taller_than_the_screen_is_shown_a_screen_at_a_time() -> None:
+    """Nothing is lost, nor said twice, and a short reply says nothing of more."""
+    text = reply_to("how long to braise short ribs at 7,000 feet", depth=3).text
+    shown, rest = dressed(text, 300, 16)
+    assert shown.splitlines()[-1] == f"{len(rest.splitlines())} more lines: say more."
+    assert len(shown.splitlines()) <= 16
+    assert rest.split()[-1] == text.split()[-1]
+    assert dressed(text, 300, 200)[1] == ""
+    assert dressed("You are welcome.", 80, 24)[0].count("more") == 0
+
+
+def test_what_must_not_be_done_is_shown_whatever_the_height_of_the_screen() -> None:
+    """The line that forbids stands on the first screen."""
+    text = "\n".join(["Headline.", "", *("- A figure: 1" for _ in range(40)), "", "Take care", "- Stop: Not so."])
+    shown, rest = page(text, 20)
+    assert "- Stop: Not so." in shown
+    assert rest
+
+
+@pytest.mark.usefixtures("database")
+def test_a_depth_holds_for_the_whole_conversation() -> None:
+    """One line a reply, whatever is asked; a depth that there is none of is refused."""
+    done = chat("how long to braise short ribs at 7,000 ft", "and at 9,000?", options=("--depth", "1"))
+    assert "Why" not in done.stdout
+    assert "T_sat" in chat("how long to braise short ribs at 7,000 ft", options=("--new", "--depth", "3")).stdout
+    assert chat("thanks", options=("--depth", "4")).exit_code == 2
 
 
 def test_replies_are_wrapped_between_words() -> None:

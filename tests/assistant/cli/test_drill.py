@@ -41,7 +41,7 @@ def test_a_set_through_a_pipe_a_reply_a_line() -> None:
     assert result.stdout.count("Right. ") == 4
     assert all(question.text in result.stdout and question.why in result.stdout for question in questions)
     assert "I cannot read that as an answer." in result.stdout
-    assert "4 of 6 right." in result.stdout
+    assert "4 of 5 right, 1 passed over." in result.stdout
     assert "simmerline drill --set 7 --count 6 --level 3 --units us" in result.stdout
 
 
@@ -50,7 +50,7 @@ def test_the_same_set_is_asked_again() -> None:
 
 
 def test_stop_and_the_end_of_the_lines_end_it() -> None:
-    assert "0 of 1 right." in run("--set", "7", replies="\nstop\n").stdout
+    assert "1 passed over, none answered." in run("--set", "7", replies="\nstop\n").stdout
     assert "No question answered." in run("--set", "7").stdout
 
 
@@ -87,7 +87,7 @@ def test_the_sheet_and_its_key() -> None:
 
 def test_progress_is_kept_by_name_and_shown_by_theme() -> None:
     questions = made(7, count=4)
-    replies = "\n".join([right(questions[0]), "", right(questions[2]), right(questions[3])]) + "\n"
+    replies = "\n".join([right(questions[0]), "purple", right(questions[2]), right(questions[3])]) + "\n"
     assert run("--set", "7", "--count", "4", "--name", "Rosa", replies=replies).exit_code == 0
     shown = run("--progress", "rosa").stdout
     assert shown.startswith("Rosa: 3 of 4 right (75 %)")
@@ -117,11 +117,19 @@ def test_in_a_terminal_a_reply_that_cannot_be_read_is_asked_for_again(
     monkeypatch.setattr("sys.stdin", type("Terminal", (), {"isatty": lambda self: True})())
     monkeypatch.setattr("builtins.input", typed)
     kept: list[tuple[str, bool]] = []
-    assert hold(questions, lambda question, good: kept.append((question.id, good))) == (1, 2)
-    assert kept == [(questions[0].id, True), (questions[1].id, False)]
+    assert hold(questions, lambda question, good: kept.append((question.id, good))) == (1, 1, 1)
+    assert kept == [(questions[0].id, True)]
     said = capsys.readouterr().out
     assert hint(questions[0]) in said
     assert said.count(questions[0].text) == 2
+
+
+def test_a_hint_narrows_down_and_a_why_tells_the_reason_of_the_answer_before() -> None:
+    questions = made(7, count=2)
+    said = run("--set", "7", "--count", "2", replies=f"hint\nwhy\n{right(questions[0])}\nwhy\nnext\n").stdout
+    assert "The reason comes with the answer." in said
+    assert said.count(questions[0].why) == 2
+    assert "1 of 1 right, 1 passed over." in said
 
 
 def test_nothing_is_kept_without_a_name() -> None:
@@ -131,7 +139,7 @@ def test_nothing_is_kept_without_a_name() -> None:
 
 def test_a_store_that_fails_is_said_once_and_the_drill_goes_on(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setenv("SIMMERLINE_DB", "sqlite:////proc/nowhere/simmerline.db")
-    result = run("--set", "7", "--count", "2", "--units", "us", "--name", "Rosa", replies="\n\n")
+    result = run("--set", "7", "--count", "2", "--units", "us", "--name", "Rosa", replies="purple\npurple\n")
     assert result.exit_code == 0
     assert result.stderr.count("I go on without memory") == 1
     assert "0 of 2 right." in result.stdout
@@ -144,7 +152,7 @@ def test_a_store_that_fails_on_the_way_is_said_once(database: str) -> None:
     with store.write() as connection:
         connection.execute(text("DROP TABLE drill_answers"))
     store.close()
-    result = run("--set", "7", "--count", "3", "--name", "Rosa", replies="\n\n\n")
+    result = run("--set", "7", "--count", "3", "--name", "Rosa", replies="purple\n" * 3)
     assert result.exit_code == 0
     assert result.stderr.count("I go on without memory") == 1
     assert "0 of 3 right." in result.stdout

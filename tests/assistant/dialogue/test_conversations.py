@@ -17,6 +17,7 @@ from rules.model import Kitchen
 FOLDER = Path(__file__).with_name("conversations")
 FT_M = 0.3048
 NOBODY_SAID = "none"
+VERDICTS = ("No", "Discard", "Only if")
 
 Turn = dict[str, Any]
 Check = Callable[[Turn, Conversation, Said, Said | None], bool]
@@ -120,6 +121,13 @@ def kitchen_now(turn: Turn, conversation: Conversation, said: Said, before: Said
     )
 
 
+def is_refused(said: Said) -> bool:
+    """Whether a reply forbids what was asked: a verdict, and a caution that stops."""
+    told = answer(said)
+    stops = any(caution["level"] == "stop" for caution in told["cautions"])
+    return stops and said.text.startswith(VERDICTS)
+
+
 CHECKS: dict[str, Check] = {
     "slots": lambda turn, c, said, before: all(c.tracker.slots[k] == v for k, v in turn["slots"].items()),
     "request": lambda turn, c, said, before: all(
@@ -129,6 +137,7 @@ CHECKS: dict[str, Check] = {
     "first": lambda turn, c, said, before: said.text.splitlines()[0] == turn["first"],
     "says": lambda turn, c, said, before: turn["says"] in said.text,
     "same_text": lambda turn, c, said, before: before is not None and (said.text == before.text) == turn["same_text"],
+    "refused": lambda turn, c, said, before: turn["refused"] == is_refused(said),
     "no_figures": lambda turn, c, said, before: answer(said)["figures"] == [],
     "figures": lambda turn, c, said, before: all(
         abs(figure(said, id) - f["value"]) <= f["within"] for id, f in turn["figures"].items()

@@ -16,6 +16,7 @@ from assistant.dialogue.record import Record
 from assistant.dialogue.slots import NAMES, BadSlot, memory_of, slots_of
 from assistant.dialogue.workbench import Baked, RecipeTalk, Run
 from assistant.recipes.sheet import Entry, Sheet
+from assistant.understanding.scene import Refusal, Scene
 from rules.catalogue import topics
 from rules.model import MISSING_WORDS, Kitchen, Quantity, Request, Unused
 from rules.said import elevation, listed, sentences
@@ -39,8 +40,17 @@ REQUESTS = st.builds(
     unused=st.lists(st.builds(Unused, WORDS, WORDS, WORDS), max_size=3).map(tuple),
 )
 KITCHENS = st.builds(Kitchen, name=WORDS, elevation_m=FIGURES, units=st.sampled_from(["us", "metric"]))
+REFUSALS = st.builds(Refusal, WORDS, *(st.lists(WORDS, max_size=3).map(tuple) for _ in range(3)))
+SCENES = st.builds(
+    Scene,
+    danger=st.none() | WORDS,
+    elevation_m=FIGURES,
+    celsius=st.booleans(),
+    dishes=st.lists(WORDS, max_size=3).map(tuple),
+    refused=st.lists(REFUSALS, max_size=3).map(tuple),
+)
 MEMORIES = st.builds(
-    Memory, request=st.none() | REQUESTS, asked=st.sampled_from([None, *MISSING_WORDS]), kitchen=KITCHENS
+    Memory, request=st.none() | REQUESTS, asked=st.sampled_from([None, *MISSING_WORDS]), kitchen=KITCHENS, scene=SCENES
 )
 
 
@@ -111,7 +121,7 @@ def test_the_files_for_rasa_are_those_of_the_catalogue() -> None:
 def test_the_domain_has_an_intent_a_topic_and_our_slots() -> None:
     """Every topic can be routed, and every slot kept."""
     made = domain.domain()
-    assert set(made["intents"]) == {*topics(), "nlu_fallback"}
+    assert set(made["intents"]) == {*topics(), "nlu_fallback", "EXTERNAL_timer_up"}
     assert set(made["slots"]) == set(NAMES)
     assert not any(slot["influence_conversation"] for slot in made["slots"].values())
 

@@ -19,7 +19,7 @@ from typer.testing import CliRunner
 from assistant.answering import reply_to
 from assistant.cli.app import create_app as create_command
 from assistant.dialogue.domain import domain
-from assistant.dialogue.embedded import Conversation
+from assistant.dialogue.embedded import Conversation, Said
 from assistant.dialogue.executor import KitchenExecutor
 from assistant.dialogue.keeper import Keeper
 from assistant.dialogue.memory import Memory
@@ -246,6 +246,38 @@ def test_a_call_without_domain_is_asked_for_it(client: Send) -> None:
     assert client("/webhook", json=call).status_code == 200
 
 
+BARE = {
+    "an empty domain": {"domain": {}},
+    "no domain and no digest": {"domain": None},
+}
+
+
+@pytest.mark.parametrize("bare", BARE)
+def test_a_bare_tracker_is_answered_without_memory(bare: str, client: Send) -> None:
+    """As it comes from a caller who trained nothing: the answer, and no event that could not be kept."""
+    call = {"next_action": "action_answer", "version": __version__, **BARE[bare]}
+    heard = {"sender_id": "passer-by", "latest_message": {"text": "how long to boil rice at 7,000 ft"}}
+    response = client("/webhook", json={**call, "tracker": heard})
+    assert response.status_code == 200, response.text
+    assert [r["text"] for r in response.json()["responses"]] == [reply_to("how long to boil rice at 7,000 ft").text]
+    assert response.json()["events"] == []
+    for name in domain()["actions"]:
+        assert client("/webhook", json={**call, "next_action": name, "tracker": {"sender_id": "x"}}).status_code == 200
+    nothing = {"sender_id": "x", "latest_message": None, "slots": None}
+    assert client("/webhook", json={**call, "tracker": nothing}).status_code == 400
+
+
+def test_what_one_caller_sends_never_changes_the_answer_of_another(client: Send) -> None:
+    """Neither an empty domain nor one of another assistant, under whatever digest."""
+    ours = good_call(domain_digest="d1", tracker=tracker("how long to boil rice at 7,000 ft"))
+    first = client("/webhook", json=ours).json()
+    without = {name: value for name, value in ours.items() if name != "domain"}
+    for other in ({}, {"slots": {"colour": {}}}, {"slots": {name: {} for name in domain()["slots"]}, "forms": {}}):
+        client("/webhook", json={**ours, "domain": other})
+        assert client("/webhook", json=without).json() == first
+        assert client("/webhook", json=ours).json() == first
+
+
 def test_the_server_lists_the_actions_of_the_domain(client: Send) -> None:
     """What Rasa may call is what is served."""
     assert sorted(a["name"] for a in client("/actions", "GET").json()) == sorted(domain()["actions"])
@@ -289,13 +321,59 @@ def test_timers_over_http_are_the_senders_own_and_outlive_the_server(served: Cal
     assert re.match(r"Beans: 1 h (29|30) min left, until ", left[0])
 
 
+def test_a_timer_leaves_a_reminder_by_which_it_rings_without_the_next_message(served: Callable[[], Send]) -> None:
+    """Set, made longer, stopped: what is up is said by action_ring, once, and nothing beside it."""
+    send = served()
+    events = told(send, "line cook", "set a timer for the beans, 90 minutes")
+    assert [(e["event"], e["name"]) for e in events] == [("reminder", "timer beans")]
+    assert (events[0]["intent"], events[0]["kill_on_user_msg"]) == ("EXTERNAL_timer_up", False)
+    longer = told(send, "line cook", "add ten minutes to the beans timer")
+    assert [(e["event"], e["name"]) for e in longer] == [
+        ("cancel_reminder", "timer beans"),
+        ("reminder", "timer beans"),
+    ]
+    assert longer[1]["date_time"] > events[0]["date_time"]
+    stopped = told(send, "line cook", "cancel the beans timer")
+    assert [(e["event"], e["name"]) for e in stopped] == [("cancel_reminder", "timer beans")]
+    told(send, "line cook", "set a timer for 1 second for the eggs")
+    time.sleep(1.1)
+    call = good_call(
+        next_action="action_ring", tracker={**tracker("EXTERNAL: EXTERNAL_timer_up"), "sender_id": "line cook"}
+    )
+    assert [r["text"] for r in send("/webhook", json=call).json()["responses"]] == ["The timer for the eggs is up."]
+    assert send("/webhook", json=call).json()["responses"] == []
+
+
+def told(send: Send, sender: str, text: str) -> list[dict[str, Any]]:
+    """The events about reminders that an utterance leaves."""
+    body = send("/webhook", json=good_call(tracker={**tracker(text), "sender_id": sender})).json()
+    return [event for event in body["events"] if "reminder" in event["event"]]
+
+
+def test_one_message_for_one_reply() -> None:
+    """Also where an aside is answered and the piece asked for again, and where thanks leave it open."""
+
+    async def held() -> list[Said]:
+        conversation = Conversation()
+        lines = ("how long to braise short ribs", "who won the match", "thanks", "7,000")
+        return [await conversation.say(text) for text in lines]
+
+    asked, aside, thanked, answered = asyncio.run(held())
+    assert [len(said.answers) for said in (asked, aside, thanked, answered)] == [1, 1, 1, 1]
+    assert aside.text.endswith(asked.text)
+    assert thanked.text == "You are welcome."
+    assert "braising short ribs" in answered.text
+
+
 def test_what_a_trainee_answers_is_kept_under_the_name_given(served: Callable[[], Send]) -> None:
-    """One answer a question, also over HTTP, and none for a trainee without a name."""
+    """One answer a question, also over HTTP; none for a trainee without a name, nor for what is passed over."""
     send = served()
     _, slots = talk_to(send, "trainee", "quiz me on boiling, I am Ana")
+    wrong = "1 psi"
     talk_to(send, "trainee", "next", drill=slots["drill"])
+    talk_to(send, "trainee", wrong, drill=slots["drill"])
     _, nameless = talk_to(send, "trainee", "quiz me on boiling")
-    talk_to(send, "trainee", "next", drill=nameless["drill"])
+    talk_to(send, "trainee", wrong, drill=nameless["drill"])
     store = open_store()
     answers = progress.of_trainee(store, "ana")
     store.close()

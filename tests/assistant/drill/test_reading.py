@@ -219,6 +219,6 @@ def test_what_asks_for_no_drill(text):
 def test_the_words_of_the_lexicon_do_not_contradict_each_other():
     rows = catalogue()
     assert set(rows) == {"start", "alone", "yes", "no", "pass", "stop", "again", "filler", "asks", "themes", "named",
-                         "numbered", "lettered", "each_cup"}  # fmt: skip
+                         "numbered", "lettered", "each_cup", "hint", "why"}  # fmt: skip
     words = [word for listed in rows["themes"].values() for word in listed]
     assert len(words) == len(set(words))

@@ -1,4 +1,4 @@
-begin = Set { $set }, { $count } questions. Say next to pass one over, stop to end.
+begin = Set { $set }, { $count } questions. Say next to pass one over, hint for a hint, stop to end.
 end = { $score } The same set again: { $command }
 bad-name = a trainee needs a name of 1 to { $most } letters, such as Rosa
 

@@ -7,7 +7,7 @@ spoiled_jar =
         can hold botulism.
     .instead =
         Put on gloves, bag it, tape it shut, and put it where no person or animal gets at it; if it is open or has
-        leaked, ask your extension office how to boil it out of harm before it is thrown away. Wash all it touched with
+        leaked, ask me how to get rid of it: it is boiled out of harm before it is thrown away. Wash all it touched with
         diluted bleach and discard the cloths.
     .why =
         The poison cannot always be seen, smelled or tasted, and a spoonful kills. No boil in a kitchen, here or at sea
@@ -15,6 +15,19 @@ spoiled_jar =
     .ask =
         Emergency services at once for blurred sight, drooping lids, slurred words or weakness after eating; your
         extension office for disposal.
+
+jar_disposal =
+    .verdict =
+        Discard them closed and untasted: in a heavy bag, taped shut, in a bin that no person or animal gets at.
+    .instead =
+        Jars that leak, bulge or stand open, with gloves, by CDC guidance: lay them with their lids in a pot, cover them with
+        water, boil 30 min with the lid on, let them cool, then bag them too. Not to chickens, dogs or the compost, and not
+        down the drain.
+    .instead-2 =
+        Wash what they touched with 1 part of household bleach to 5 parts of water, leave it on for 30 min, rinse, and
+        discard the cloths and gloves.
+    .why = The poison can be there without a sign and kills animals too; boiling makes it fit for the bin, never for eating.
+    .ask = Your extension office or health department.
 
 wrong_pressure =
     .verdict =

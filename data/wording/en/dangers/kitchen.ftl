@@ -339,7 +339,8 @@ canner_cooled_fast =
     .ask = Your extension office, about jars that were cooled fast.
 
 makeshift_pressure =
-    .verdict = No. Never make a pressure vessel of a pot, a keg or a lid that is clamped, tied or weighed down.
+    .verdict =
+        No. Never make a pressure vessel of a pot or a keg, and never wire, clamp, tie or weigh a lid shut: it can burst.
     .instead =
         Use a pressure cooker that was made as one, with its own lock and valve, or cook longer in an open pot; beans
         soften with a long soak in salted water.

@@ -324,6 +324,16 @@ child_rare =
     .why = E. coli sits all through mince and in raw milk, and in small children it destroys the kidneys.
     .ask = A doctor at once for bloody diarrhoea.
 
+ate_soft_egg =
+    .verdict =
+        Only if fever, vomiting, diarrhoea or belly pain comes within three days does it need a doctor: most who ate a runny
+        egg stay well.
+    .instead = From now on cook white and yolk until both are set; give plenty to drink if the stomach is upset.
+    .why = Few eggs carry salmonella, but it makes small, old and pregnant people far sicker, and I cannot tell which egg.
+    .ask =
+        A doctor at once for blood in the stool, no drinking, a limp or drowsy child, a fever under three months of age, or
+        signs that last.
+
 toddler_egg =
     .verdict =
         Only if the white and the yolk are set, or the egg was pasteurised in its shell: under five a runny egg is a

@@ -13,15 +13,21 @@ how-much-longer = How much longer for the { $name }?
 out-of-range = A timer can run from a second to a week. For how long?
 more-out-of-range = A timer can run from a second to a week. How much longer?
 
-# $end is `early` where a range of times was given
+# $end is `early` where the timer runs to the early end of a range of times, which is $span
 set = Timer set: { $length }{ $end ->
-        [early] , the early end
+        [early] , the early end of { $span }
        *[only] { "" }
-    }, until { $ends }.
+    }, until { $ends }.{ $end ->
+        [early] {" "}Test it then.
+       *[only] { "" }
+    }
 set-for = Timer for the { $name } set: { $length }{ $end ->
-        [early] , the early end
+        [early] , the early end of { $span }
        *[only] { "" }
-    }, until { $ends }.
+    }, until { $ends }.{ $end ->
+        [early] {" "}Test it then.
+       *[only] { "" }
+    }
 left-now = { CAPITAL($name) }: { $left } left now, until { $ends }.
 left = { CAPITAL($name) }: { $left } left, until { $ends }.
 up = The timer is up.

@@ -6,8 +6,8 @@ begin =
     }{ $named ->
         [yes] , for { $name }
        *[no] { "" }
-    }. Say next to pass one over, stop to end.
-unread = { $unread } Say next to pass it over, stop to end.
+    }. Say next to pass one over, hint for a hint, stop to end.
+unread = { $unread } Say hint for a hint, next to pass it over, stop to end.
 afresh =
     Say "quiz me{ $themed ->
         [yes] { " " }on { $themes }

@@ -8,7 +8,14 @@ theme =
        *[safety] safety
     }
 told = { $feedback } Source: { $sources }.
-score = { $right } of { $answered } right.
+# $passed: how many were passed over, which count neither way
+score = { $right } of { $answered } right{ $passed ->
+    [0] { "" }
+   *[other] , { $passed } passed over
+}.
+only-passed = { $passed } passed over, none answered.
+reason = { $why } Source: { $sources }.
+no-reason = The reason comes with the answer. Say hint for a hint, next to pass it over.
 no-score = No question answered.
 
 unread = I cannot read that as an answer. { $hint }

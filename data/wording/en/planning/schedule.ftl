@@ -14,7 +14,12 @@ verdict =
         [tight] { CAPITAL($start) } can do, if it turns out a quick one.
        *[no] No, { $start } is too late: { $latest } is the very latest.
     }
-menu = To serve at { $serve } at { $place }: { $lines }.
+# $counted: whether it is known how many eat
+menu =
+    To serve { $counted ->
+        [yes] { $covers }{" "}
+       *[no] {""}
+    }at { $serve } at { $place }: { $lines }.
 menu-line = { $food } at { $time }
 loads =
     Heat the ovens at { $start } for { $food } in { $count } loads, the first in at { $first } and the last at { $last }, to

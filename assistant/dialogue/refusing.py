@@ -1,0 +1,111 @@
+"""A refusal in its conversation: the question that it was of, and what of a later turn goes on with it."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Any
+
+from assistant.dialogue.heard import Heard
+from assistant.dialogue.memory import Memory
+from assistant.understanding.danger import foods_of
+from assistant.understanding.hazards import Hazard, hazard_of
+from assistant.understanding.pressing import FREEZE, INSTEAD
+from assistant.understanding.request import Hearing
+from assistant.understanding.scene import Refusal
+from rules.catalogue import marked
+from rules.foods.dishes import dishes
+from rules.model import PLACE_SLOTS, Request
+
+# what is said anew of the question that was refused, in the place of what was said before
+SAID_ANEW = ("jars", "packing", "place")
+# figures of what was refused, which hold for nothing that comes after it
+FIGURES: dict[str, Any] = dict.fromkeys(
+    ("time_min", "time_high_min", "planned_min", "temperature_c", "temperature_of", "gauge_pa")
+)
+PLACE, PRESERVE = "boiling_point", "preserve"
+ASKS_A_FIGURE = frozenset(("how_long", "how_hot", "how_much"))
+
+
+def question_pressed(heard: Heard, memory: Memory) -> Request | None:
+    """The question that was refused, as an utterance goes on with it; None where it puts one of its own.
+
+    What was said of food, jars and place stands, but for what is said anew.
+    """
+    taken, now = heard.listened.pressing, heard.hearing.request
+    if taken is None or taken.stance == "apart":
+        return None
+    base = refused_of(taken.refusal, memory)
+    if base is None or now.dish not in (None, base.dish):
+        return None
+    anew = {slot: getattr(now, slot) for slot in SAID_ANEW if getattr(now, slot)}
+    if now.elevation_m is not None or now.pressure_pa is not None:
+        anew |= {slot: getattr(now, slot) for slot in PLACE_SLOTS}
+    return replace(base, text=now.text, units=heard.hearing.units or base.units, **anew)
+
+
+def of_its_food(heard: Heard, question: Request, hazard: Hazard) -> Request:
+    """A question about the food that makes the danger, where the utterance names another dish beside it."""
+    foods = foods_of(heard.doc, hazard)
+    if not foods or question.dish in foods:
+        return question
+    return replace(question, dish=foods[0], dish_class=dishes()[foods[0]].dish_class)
+
+
+def refused_of(refusal: Refusal, memory: Memory) -> Request | None:
+    """The question that was refused: the last one about its food, else the last of all."""
+    questions = (*memory.earlier, *((memory.request,) if memory.request else ()))
+    return next((q for q in reversed(questions) if q.dish in refusal.dishes), memory.request)
+
+
+def without_figures(question: Request) -> Request:
+    """A question that was refused, without the figures that were refused with it."""
+    return replace(question, **FIGURES)
+
+
+def let_go(heard: Heard, memory: Memory) -> Memory:
+    """The memory where another vessel took the place of the one that was refused: the method goes with the vessel."""
+    taken, last = heard.listened.pressing, memory.request
+    if taken is None or not taken.elsewhere or last is None or _names(heard, "method"):
+        return memory
+    return replace(memory, request=replace(last, method=None))
+
+
+def asks_instead(heard: Heard) -> bool:
+    """Whether it is asked, or told, what to do in the place of what was refused, and nothing more is asked."""
+    taken, now = heard.listened.pressing, heard.hearing.request
+    if taken is None or taken.how not in (INSTEAD, FREEZE) or heard.listened.hazard:
+        return False
+    if now.dish is not None and now.dish not in taken.refusal.dishes:
+        return False
+    plain = now.topic == PRESERVE and now.subject is None and ASKS_A_FIGURE.isdisjoint(now.forms)
+    return plain or (now.topic in marked("of_nothing") and not now.small_talk)
+
+
+def _names(heard: Heard, *kinds: str) -> bool:
+    """Whether an utterance itself names a thing of some kinds."""
+    return any(found.kind in kinds for found in heard.doc._.found)
+
+
+def goes_on(heard: Heard, question: Request, memory: Memory) -> Hazard | None:
+    """What was refused, where the question that an utterance puts is the refused one with little changed.
+
+    question: the utterance, with what it goes on with
+    """
+    danger = memory.scene.danger
+    if danger is None or heard.hearing.request.subject or _names(heard, "dish", "method"):
+        return None
+    refusal = next((one for one in reversed(memory.scene.refused) if one.hazard == danger), None)
+    base = refused_of(refusal, memory) if refusal else None
+    if base is None or memory.request is None or base.dish != memory.request.dish:
+        return None
+    same = (question.dish, question.method, question.topic) == (base.dish, base.method, base.topic)
+    return hazard_of(danger) if same else None
+
+
+def of_the_place(hearing: Hearing, question: Request) -> Request | None:
+    """The question of another place that is told of beside what was refused; None where none is."""
+    now = hearing.request
+    if now.elevation_m is None:
+        return None
+    place = {slot: getattr(now, slot) for slot in PLACE_SLOTS}
+    return replace(Request(topic=PLACE, text=now.text, units=question.units, depth=question.depth), **place)

@@ -1,0 +1,180 @@
+"""Whether a later turn presses for what was refused, leaves it behind, or asks about something beside it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from typing import Literal
+
+from spacy.tokens import Doc
+
+from assistant.reading.tokens import norms
+from assistant.understanding import righted, scene, unclaimed
+from assistant.understanding.cue_words import cues, said
+from assistant.understanding.hazards import Figures, Hazard, hazard_of, pieces, rows_of
+from assistant.understanding.scene import POINTING, Refusal, Scene
+from rules.catalogue import marked
+
+# apart: about something beside it; open: nothing tells, and what is heard by itself counts
+Stance = Literal["pressed", "left", "apart", "open"]
+
+AGAIN, ANOTHER_TIME, INSTEAD, FREEZE, ADDED = "again", "time", "instead", "freeze", "added"
+# what a cook says for what was refused, by the concept that hears it; the first that is heard counts
+PLEAS = {
+    "plea_added": ADDED,
+    "plea_senses": "senses",
+    "plea_luck": "luck",
+    "plea_word": "word",
+    "plea_small": "small",
+    "cold_hope": "cold",
+    "plea_sure": "sure",
+}
+SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
+# the pressure of a canner is told anew, and never one that was refused
+PRESSURES = cues("canning_turns", "pressures")
+BACK, MORE_OR_LESS = cues("pressing", "back"), cues("pressing", "more_or_less")
+# words of an utterance that asks on about what was refused, unless the danger goes on in whatever is asked
+SHORT = 18
+SHORTEST, POINTING_AT_MANY = 8, ("them", "those", "these", "they", "theyre")
+CANNING, FREEZING = "canning", "freezing_instead"
+CANNER, LOW_ACID = frozenset(("pressure_canner", "ten_lb")), "low_acid"
+
+
+@dataclass(frozen=True, slots=True)
+class Pressing:
+    """What a later turn does about a refusal.
+
+    how: what is said for it, where it is pressed; INSTEAD where it is left for a safe way
+    anew: whether what was done with the food is over
+    elsewhere: whether another vessel or thing takes the place of the one that made it dangerous
+    """
+
+    refusal: Refusal
+    stance: Stance
+    how: str = AGAIN
+    elsewhere: bool = False
+    anew: bool = False
+
+
+def meant(doc: Doc, before: Scene) -> Refusal | None:
+    """The refusal that an utterance may be about: of a food that is named again, else the last that stands."""
+    named = {found.id for found in doc._.found if found.kind == "dish"}
+    again = next((one for one in reversed(before.refused) if named & set(one.dishes)), None)
+    stands = next((one for one in reversed(before.refused) if one.hazard == before.danger), None)
+    if not named and stands is None and before.refused and not CANNER.isdisjoint(scene.ids(doc)):
+        # a pressure canner is for what was refused, and not for the jam after it
+        return next((one for one in reversed(before.refused) if LOW_ACID in one.told), None)
+    if again and again != stands and before.danger is None and not comes_back(doc):
+        return None
+    return again or stands
+
+
+def comes_back(doc: Doc) -> bool:
+    """Whether an utterance goes back to a food, and asks nothing of its own about it: back to the peas, two hours."""
+    return said(norms(doc)[:4], BACK) or unclaimed.is_elliptical(doc) or bool(pleas(scene.ids(doc)))
+
+
+def revived(before: Scene, refusal: Refusal) -> Scene:
+    """The scene in which something was refused, with what else stands."""
+    kept = (c for c in before.concepts if refusal.hazard == before.danger or scene.kind(c) != "food")
+    return replace(before, concepts=tuple(sorted({*kept, *refusal.concepts})))
+
+
+def apart_from(before: Scene) -> Scene:
+    """The scene without what is done with the food, for a turn that asks about something beside it."""
+    return replace(before, concepts=tuple(c for c in before.concepts if scene.kind(c) in ("food", "person", "place")))
+
+
+def pleas(own: frozenset[str]) -> tuple[str, ...]:
+    """What is said for what was refused: that nobody fell ill, that somebody says it is fine."""
+    return tuple(how for concept, how in PLEAS.items() if concept in own)
+
+
+def taken(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal) -> Pressing:
+    """What an utterance does about a refusal.
+
+    own: concepts that are said now; figures: of the utterance
+    """
+    said_for, rows = pleas(own), rows_of(refusal.hazard)
+    if ADDED in said_for and refusal.hazard not in righted.ACID_MENDS:
+        return Pressing(refusal, "pressed", ADDED)
+    if left := _left(doc, own, figures, refusal, pleads=bool(said_for)):
+        return left
+    if said_for and ADDED not in said_for:
+        return Pressing(refusal, "pressed", said_for[0])
+    mended = righted.is_mended(own, rows) or ADDED in said_for
+    if is_apart(doc, own, rows, figures):
+        return Pressing(refusal, "left" if mended else "apart", anew=True)
+    if SAFE_WAY in own and refusal.hazard not in righted.NOT_MENDED:
+        return Pressing(refusal, "left", FREEZE if FREEZING in own and _of_jars(refusal) else INSTEAD)
+    if mended:
+        return Pressing(refusal, "left")
+    if not asks_on(doc, own, rows, figures):
+        return Pressing(refusal, "open")
+    by_time = figures.minutes and _of_jars(refusal) and not any(hazard.numeric for hazard in rows)
+    return Pressing(refusal, "pressed", ANOTHER_TIME if by_time else AGAIN)
+
+
+def _left(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal, *, pleads: bool) -> Pressing | None:
+    """A refusal that is left for another vessel, another figure or another food; None where it is not.
+
+    pleads: whether something is said for what was refused, which then may name the food again by another word
+    """
+    if righted.is_taken_away(own, refusal):
+        return Pressing(refusal, "left", elsewhere=True)
+    same_food = any(scene.kind(concept) == "food" for concept in own & frozenset(refusal.told))
+    elsewhere = righted.names_other(doc, refusal) and not (pleads and same_food)
+    if not elsewhere and not righted.is_right(doc, figures, refusal):
+        return None
+    how = INSTEAD if SAFE_WAY in own else AGAIN
+    return Pressing(refusal, "left", how, anew=righted.is_anew(doc, refusal))
+
+
+def _of_jars(refusal: Refusal) -> bool:
+    return hazard_of(refusal.hazard).family == CANNING
+
+
+def says_only_why(own: frozenset[str], hazard: Hazard) -> bool:
+    """Whether nothing of a hazard is said now but circumstances, beside what is said for what was refused."""
+    said_now = own & pieces(rows_of(hazard.id))
+    return all(scene.kind(concept) == "circumstance" for concept in said_now)
+
+
+def is_apart(doc: Doc, own: frozenset[str], rows: Sequence[Hazard], figures: Figures) -> bool:
+    """Whether an utterance is about something beside what was refused: thanks, a timer, the kitchen."""
+    same_act = righted.of_the_act(own, rows) or bool(figures.minutes)
+    moves_on = (MOVES_ON in own and not same_act) or said(norms(doc), PRESSURES)
+    return doc._.topic.id in marked("leaves_refusal") or moves_on or _is_of_a_place(doc, own, rows)
+
+
+def asks_on(doc: Doc, own: frozenset[str], rows: Sequence[Hazard], figures: Figures) -> bool:
+    """Whether an utterance asks on about what was refused: it says a piece of it, points at it, or says little more."""
+    topic, words = doc._.topic.id, norms(doc)
+    # in a longer one "it" may mean anything
+    pointing = POINTING if len(words) <= SHORTEST else POINTING_AT_MANY
+    about_it = (
+        any(scene.kind(piece) != "place" for piece in own & pieces(rows))
+        or any(word in pointing for word in words)
+        or bool(figures.minutes)
+    )
+    about_it = about_it or unclaimed.is_elliptical(doc) or said(words, MORE_OR_LESS)
+    if any(hazard.lasting for hazard in rows):
+        return about_it or bool(doc._.numbers or own) or topic not in marked("of_nothing")
+    if any(f.kind == "ingredient" for f in doc._.found) and not righted.of_the_act(own, rows):
+        # what goes into the pot is asked about: and if I use baking soda
+        return False
+    if topic in marked("of_nothing"):
+        return about_it and len(doc) <= SHORT
+    return topic in marked("asks_on") and len(doc) <= SHORT and (about_it or bool(doc._.numbers))
+
+
+def _is_of_a_place(doc: Doc, own: frozenset[str], rows: Sequence[Hazard]) -> bool:
+    """Whether another place is told of in words of its own: off to the coast on Friday, ordinary times again?"""
+    moves = any(elevation.role == "here" for elevation in doc._.elevations)
+    said_of_it = any(scene.kind(piece) != "person" for piece in own & pieces(rows))
+    return moves and not said_of_it and not unclaimed.is_elliptical(doc)
+
+
+def told_of(hazard: Hazard, held: frozenset[str]) -> tuple[str, ...]:
+    """The concepts that made a hazard, of those that hold."""
+    return tuple(sorted(pieces(rows_of(hazard.id)) & held))

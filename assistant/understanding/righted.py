@@ -1,0 +1,82 @@
+"""Whether what was refused is put right: another vessel, figure or food, the acid, a boil that is long enough."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from spacy.tokens import Doc
+
+from assistant.reading.tokens import norms
+from assistant.understanding import scene, unclaimed
+from assistant.understanding.cue_words import cues
+from assistant.understanding.hazards import Figures, Hazard, hazards, pieces, rows_of
+from assistant.understanding.scene import POINTING, Refusal
+
+# dangers of water that a boil of so many minutes mends at any elevation
+BOIL_MENDS, BOILED_MIN = frozenset(cues("pressing", "boil_mends")), 3.0
+# dangers of what has happened already, which no cold and no other way mends, and those that acid mends
+NOT_MENDED, ACID_MENDS = (frozenset(cues("pressing", name)) for name in ("not_mended", "acid_mends"))
+# a bare figure behind one of a canner's pressure that was too low [psi]
+RIGHT_POUNDS = (11.5, 20.0)
+PINK, UNDERCOOKED = "pink_", "undercooked_"
+POINTING_AT = frozenset(POINTING)
+# what is set in the place of what was said before
+REPLACED = ("vessel", "thing")
+
+
+def names_other(doc: Doc, refusal: Refusal) -> bool:
+    """Whether a dish is named that is not the food that was refused, nor made of it, nor set beside it."""
+    named = {found.id for found in doc._.found if found.kind == "dish"}
+    if not named or named & set(refusal.dishes):
+        return False
+    return is_anew(doc, refusal) or scene.names_other(doc, doc._.concepts)
+
+
+def is_anew(doc: Doc, refusal: Refusal) -> bool:
+    """Whether a question of its own is asked about another dish: how long does a burger take at 5,280 ft."""
+    other = {found.id for found in doc._.found if found.kind == "dish"} - set(refusal.dishes)
+    placed = any(elevation.role == "here" for elevation in doc._.elevations)
+    return bool(other) and placed and POINTING_AT.isdisjoint(norms(doc)) and not unclaimed.is_elliptical(doc)
+
+
+def is_right(doc: Doc, figures: Figures, refusal: Refusal) -> bool:
+    """Whether another figure is said in the place of the one that was refused, and it is none of the wrong ones."""
+    rows = rows_of(refusal.hazard)
+    if refusal.hazard in BOIL_MENDS and any(minutes >= BOILED_MIN for minutes in figures.minutes):
+        return True
+    heated = [hazard for hazard in rows if hazard.temps_f] or _measured(rows)
+    if heated and figures.told_heat and not any(hazard.fit_heat(figures) for hazard in heated):
+        return True
+    pressed = [hazard for hazard in rows if hazard.psi]
+    pounds = figures.psi or tuple(number.value for number in doc._.numbers)
+    if not pressed or not pounds:
+        return False
+    if figures.psi:
+        return not any(hazard.fit_pressure(figures) for hazard in pressed)
+    return all(RIGHT_POUNDS[0] <= value <= RIGHT_POUNDS[1] for value in pounds)
+
+
+def _measured(rows: Sequence[Hazard]) -> list[Hazard]:
+    """The hazards by temperature of a food that was refused by its colour: pink mince, and mince at 145."""
+    names = {hazard.id.replace(PINK, UNDERCOOKED) for hazard in rows if hazard.id.startswith(PINK)}
+    return [hazard for hazard in hazards() if hazard.id in names and hazard.temps_f]
+
+
+def is_taken_away(own: frozenset[str], refusal: Refusal) -> bool:
+    """Whether a vessel or a thing is named in the place of the one that made it dangerous: in the pressure cooker."""
+    rows = rows_of(refusal.hazard)
+    anew = {scene.kind(c) for c in own} & {scene.kind(c) for c in refusal.told} & set(REPLACED)
+    # what a vessel was set to goes with it: on low
+    held = own | {concept for concept in refusal.told if scene.kind(concept) not in (*anew, "circumstance")}
+    made = [hazard for hazard in rows if not any(map(frozenset(refusal.told).isdisjoint, hazard.when))]
+    return bool(anew and made) and all(any(map(held.isdisjoint, hazard.when)) for hazard in rows)
+
+
+def is_mended(own: frozenset[str], rows: Sequence[Hazard]) -> bool:
+    """Whether something is said now that takes the danger away."""
+    return any(own & hazard.unless for hazard in rows)
+
+
+def of_the_act(own: frozenset[str], rows: Sequence[Hazard]) -> bool:
+    """Whether what was done, or in what, is said now."""
+    return any(scene.kind(piece) in ("act", "vessel") for piece in own & pieces(rows))
