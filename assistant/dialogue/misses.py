@@ -14,7 +14,6 @@ from rules.said import sentences
 say = sentences("dialogue/talk")
 
 MOST_MISSES = 2
-OUTSIDE = "out_of_scope"
 SMALL_TALK = "smalltalk"
 EXAMPLE = "time"
 

@@ -35,9 +35,6 @@ TO_DO = (
 MOST_DISHES = 8
 # behind these a dish alone asks after its timer
 ASKING_AFTER = ("left", "extend")
-TIMER = "timer"
-TROUBLE = "troubleshoot"
-WHY = "why"
 ACTIONS = ("set", "change", "move", "left", "extend", "stop")
 AFTER, MADE, ANOTHER = (cues("timers", name) for name in ("after", "made", "another"))
 SHORT = 6

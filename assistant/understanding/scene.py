@@ -116,8 +116,8 @@ def carried(doc: Doc, own: frozenset[str], scene: Scene, *, another_food: bool) 
 def staying(held: frozenset[str], own: frozenset[str]) -> tuple[str, ...]:
     """The concepts that stand after the utterance they were said in.
 
-    Foods, vessels, people and places stand until others take their place; what was done, with what and how, for the next
-    utterance alone, or chance would bring it together with whatever is said later. What is put up in jars stays in them.
+    Foods, vessels, people and places stand until others take their place; what was done, with what and how, for the
+    next utterance alone, or chance would bring it together with what is said later. What is put up in jars stays so.
 
     own: what was said in the utterance itself
     """
