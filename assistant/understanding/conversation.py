@@ -86,6 +86,8 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
     if goes_on:
         turned = (to for slot, to in topics()[previous.topic].turns_to.items() if getattr(now, slot))
         stated["topic"] = next(turned, previous.topic)
+        if stated["topic"] != TIME and is_timed_anew(previous, heard):
+            stated["topic"] = TIME
         named = None if stated["topic"] == TROUBLE else now.subject
         kept = None if _is_done_with(previous, now) else previous.subject
         stated["subject"] = heard.subject_for(stated["topic"]) or named or kept
@@ -121,12 +123,24 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
     return replace(now, **(_place(previous, now, goes_on) | stated))
 
 
+def is_timed_anew(previous: Request, heard: Hearing) -> bool:
+    """Whether another dish is told with its time, or how far it is cooked: rigatoni too, the box says 11."""
+    now = heard.request
+    other = now.dish not in (None, previous.dish) and previous.topic in marked("beside_the_main")
+    timed = now.ahead or now.time_min is not None or (heard.plain and said(_words(now), TIME_SAID))
+    return other and bool(timed)
+
+
+def _words(now: Request) -> list[str]:
+    return [word.strip(".,;:!?") for word in now.text.casefold().split()]
+
+
 def _time_told(previous: Request, heard: Hearing, topic: str) -> float | None:
     """A bare figure beside another dish as the time that somebody gives it [min]: penne 11; lentils, book says 20."""
     now, figure = heard.request, heard.plain
     if topic != TIME or figure is None or now.dish is None or now.time_min is not None or now.portions or now.count:
         return None
-    told = previous.time_min is not None or said(now.text.casefold().split(), TIME_SAID)
+    told = previous.time_min is not None or said(_words(now), TIME_SAID)
     return figure if told and SHORTEST_MIN <= figure <= LONGEST_MIN and now.quantity is None else None
 
 

@@ -83,7 +83,12 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     if placed.dish not in (None, last.dish) and details.names(words, last, placed.dish or ""):
         # what a bird is filled with is no dish of its own
         placed = replace(placed, dish=None, dish_class=None, method=None)
+    same = kinds.of_the_talk(doc, placed, last, earlier)
+    if same:
+        placed = replace(placed, dish=same, dish_class=dishes()[same].dish_class)
     heard = replace(hearing, request=placed, bare_elevation=bare)
+    if is_own_after_why(heard.request, last):
+        return replace(heard, elliptical=False)
     if last.topic == TIMER:
         return heard
     gauge = None if kitchen_told.asks(doc) else other_gauge(words, heard.request, last)
@@ -145,6 +150,12 @@ def begins_anew(doc: Doc, request: Request) -> bool:
     of_units = request.elevation_m is not None and not UNITS_OF_HEIGHT.isdisjoint(norms(doc))
     fault = request.topic == TROUBLE and request.subject is not None and complains(doc) and not of_units
     return fault or kitchen_told.asks_height(doc)
+
+
+def is_own_after_why(now: Request, last: Request) -> bool:
+    """Whether slots behind a why are a question of their own: and the oil for the fritters, 180?"""
+    own = now.dish not in (None, last.dish) and now.method is not None
+    return last.topic == "why" and own and now.topic in marked("by_method")
 
 
 def main_question(last: Request, earlier: Sequence[Request]) -> Request:
@@ -247,7 +258,7 @@ def is_turn(doc: Doc, words: Sequence[str], hearing: Hearing, last: Request) -> 
 def tells_only(doc: Doc, request: Request) -> bool:
     """Whether slots are told and nothing asked by any form: it is beans that I have to make, soaked."""
     asked = not (ASKING_FORMS | JUDGING_FORMS).isdisjoint(request.forms) or topics.cue_scores(doc)
-    return not asked and not kitchen_told.asks(doc)
+    return not asked and not kitchen_told.asks_outright(doc)
 
 
 def moves_on(words: Sequence[str], request: Request, last: Request) -> bool:
