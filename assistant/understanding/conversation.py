@@ -22,6 +22,7 @@ from rules.physics.units import M_PER_FT
 ROUND_M, ROUND_FT = 10, 50
 # settings of ovens, smokers and fryers in the scale of the units, and their step
 SETTINGS, SETTING_STEP = {"us": (200.0, 550.0), "metric": (95.0, 300.0)}, 5
+BAKED = "bake"
 LIQUID, OF_AN_AMOUNT = "liquid", ("quantity", "quantity_of", "count", "amounts")
 BEFORE_COOKING = ("soaking",)
 SLOTS_OF_A_DISH = (
@@ -79,7 +80,9 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
         stated["depth"] = heard.depth
     if previous is None:
         return replace(now, **stated)
-    goes_on = heard.elliptical and previous.topic not in marked("ends_there")
+    goes_on = heard.elliptical and previous.topic not in marked("ends_there") and not _is_of_no_dish(previous, now)
+    if heard.elliptical and not goes_on and now.dish and now.topic in marked("of_nothing") | marked("feeding"):
+        now = replace(now, topic=TIME, small_talk=None, choices=())
     if previous.topic == "bake_adjust" and (goes_on or heard.changes_a_bake):
         goes_on, dish = True, heard.dish_of_a_bake
         now = replace(now, dish=dish, dish_class=dishes()[dish].dish_class if dish else None)
@@ -121,6 +124,11 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
     if eaters and (previous.topic in marked("giving") or now.dish in (None, previous.dish)):
         stated.setdefault("portions", eaters)
     return replace(now, **(_place(previous, now, goes_on) | stated))
+
+
+def _is_of_no_dish(previous: Request, now: Request) -> bool:
+    """Whether a dish is named behind a question that has no place for one: where water boils, what a reading means."""
+    return now.dish is not None and previous.dish is None and previous.topic in marked("without_a_dish")
 
 
 def is_timed_anew(previous: Request, heard: Hearing) -> bool:
@@ -231,6 +239,8 @@ def _dish(previous: Request, now: Request) -> dict[str, Any]:
     if now.dish or now.dish_class:
         # what is put up in jars stays in jars, whatever else is put up
         usual = (*dishes()[now.dish].methods, "preserve") if now.dish else (previous.method,)
+        # rice that went into the oven puts no pasta there
+        usual = tuple(way for way in usual if way != BAKED or now.dish_class == previous.dish_class)
         return {"method": now.method or (previous.method if previous.method in usual else None)}
     unknown = tuple(u for u in previous.unused if u.kind == "dish")
     return {
