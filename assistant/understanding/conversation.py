@@ -114,7 +114,7 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
         stated |= _dish(previous, now)
         feeding = {now.topic, previous.topic} <= marked("feeding")
         if goes_on or feeding or now.topic == previous.topic or previous.topic in marked("by_method"):
-            same = stated.get("dish") == previous.dish
+            same = stated.get("dish", now.dish) == previous.dish
             keep: tuple[str, ...] = SLOTS_OF_A_DISH if same else ("portions", "service_time", "service_day")
             if previous.topic == LIQUID and now.portions and not previous.portions:
                 # so many people take the place of the amount that was said

@@ -208,7 +208,9 @@ def gone_back(doc: Doc, now: Request, last: Request, earlier: Sequence[Request])
         return others[-1]
     if now.dish or not said(words, BACK):
         return None
-    named = set(words) - LEANING
+    ways = (f for f in doc._.found if f.kind in ("method", "equipment"))
+    of_a_way = {word for f in ways for word in words[f.start : f.end]}
+    named = set(words) - LEANING - of_a_way
     by_name = (q for q in reversed(others) if q.dish and named & set(q.dish.split()))
     method = now.method or spoken_method(words, doc._.found)
     by_method = (q for q in reversed(others) if method and q.method == method)
