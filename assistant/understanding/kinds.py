@@ -25,7 +25,8 @@ def other_kind(doc: Doc, now: Request, last: Request) -> str | None:
     if last.dish is None or now.dish not in (None, last.dish) or any(f.kind == "equipment" for f in doc._.found):
         return None
     words = own_words(doc)
-    if not 1 <= len(words) <= LONGEST:
+    put_in = {doc[i].norm_ for f in doc._.found if f.kind == "ingredient" for i in range(f.start, f.end)}
+    if not 1 <= len(words) <= LONGEST or put_in.issuperset(words):
         return None
     # a cut may be named among other words of it: bone-in shanks
     cut = [word for word in words if word in CUTS or word in ANIMALS]
