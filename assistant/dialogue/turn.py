@@ -13,6 +13,7 @@ from assistant.dialogue.gone import taken_away
 from assistant.dialogue.heard import Heard, hear
 from assistant.dialogue.made import BRIEFEST, answer_again, ask, refused, said
 from assistant.dialogue.memory import Memory, learn_kitchen
+from assistant.dialogue.memory import moved as moved_to
 from assistant.dialogue.recalled import recalled
 from assistant.dialogue.recipe_room import beside, of_recipes, with_note
 from assistant.dialogue.several import OUTSIDE, several
@@ -88,7 +89,13 @@ def placed(turn: Turn, heard: Heard) -> Turn:
     memory = turn.memory
     known = memory.places or whereabouts.of_kitchen(memory.kitchen)
     places = whereabouts.noted(known, memory.request, norms(heard.doc))
-    return turn if places == memory.places else replace(turn, memory=replace(memory, places=places))
+    plan, last = memory.menu, memory.request
+    if plan and last and heard.hearing.request.elevation_m is not None and last.elevation_m is not None:
+        # whoever goes elsewhere takes the plan along
+        plan = moved_to(plan, last)
+    if places == memory.places and plan == memory.menu:
+        return turn
+    return replace(turn, memory=replace(memory, places=places, menu=plan))
 
 
 def warned(heard: Heard, memory: Memory, hazard: Hazard) -> Turn:
