@@ -37,6 +37,8 @@ ASKING = frozenset((
 ))  # fmt: skip
 # of a dish of the plan, and the same at any height
 SAME_ANYWHERE, RESTING = ("doneness",), ("resting",)
+# on whose half of the day a bare hour of a first service stands
+EVENING_MIN = 18 * 60
 SHORT, ALL = 9, ("all", "everything", "them all")
 Change = tuple[Request, tuple[Words, ...]]
 
@@ -52,7 +54,7 @@ def change(heard: Heard, memory: Memory, plan: Request) -> Change | None:
     new, what = (
         dishes_changed(heard, memory, new) if new.service_time == plan.service_time or named(heard, plan) else (new, ())
     )
-    new = covers_changed(heard, memory, new)
+    new = ovens_changed(heard, memory, covers_changed(heard, memory, new))
     notes = (*notes, *where, *what, *without_meat(new, plan))
     return (new, notes) if notes or new != plan else None
 
@@ -64,6 +66,8 @@ def may_change(heard: Heard, memory: Memory) -> bool:
         return False
     if memory.menu and named(heard, memory.menu) and serving.length(heard.doc, serving.SLACK) and not asks(heard):
         # have the ham ready half an hour early
+        return True
+    if tells_ovens(heard, memory):
         return True
     if not ASKING.isdisjoint(request.forms):
         return False
@@ -105,7 +109,8 @@ def service_changed(heard: Heard, memory: Memory, plan: Request) -> Change:
     if named(heard, plan):
         return new, ()
     if plan.service_time is None:
-        return new, ()
+        hour = menu_said.service_moved(heard.doc, EVENING_MIN, in_focus=is_focus(memory))
+        return (new if hour is None else replace(new, service_time=as_clock(hour))), ()
     before = minute_of(plan)
     now = menu_said.service_moved(heard.doc, before, in_focus=is_focus(memory))
     if now is None or now == before:
@@ -169,6 +174,18 @@ def clock_of(plan: Request) -> Words:
     return clock(service_moment(plan.service_time or "", ""), plan.units)
 
 
+def ovens_changed(heard: Heard, memory: Memory, plan: Request) -> Request:
+    """The plan for as many ovens as are told behind it: one oven only."""
+    count = serving.ovens(heard.doc)
+    return replace(plan, ovens=count) if count and tells_ovens(heard, memory) else plan
+
+
+def tells_ovens(heard: Heard, memory: Memory) -> bool:
+    """Whether nothing is said but how many ovens there are for the plan that is talked of."""
+    words = norms(heard.doc)
+    return serving.ovens(heard.doc) is not None and len(words) <= SHORT and is_focus(memory) and not asks(heard)
+
+
 def covers_changed(heard: Heard, memory: Memory, plan: Request) -> Request:
     """The plan for other covers; they are those of the plan where it was talked of last, or is named."""
     if not is_focus(memory) and not said(norms(heard.doc), (*SERVICE, *LISTS)):
@@ -198,7 +215,7 @@ def dishes_changed(heard: Heard, memory: Memory, plan: Request) -> Change:
         return with_dishes(in_focus(plan, more[-1]), (*left, *more)), ()
     adds = said(words, ADDS) and (is_focus(memory) or said(words[:1], ADDS) or said(words, WITH_THEM))
     if new:
-        return (with_dishes(in_focus(plan, more[-1]), (*every, *more)), ()) if adds and not at else (plan, ())
+        return (with_dishes(in_focus(plan, more[-1]), (*every, *more)), ()) if adds and (not at or said(words[:1], ADDS)) else (plan, ())
     state = {i: new_state(heard, every[i]) for i in at}
     drops = said(words, DROPS) or said(words[:1], NONE)
     if at and len(every) > len(at) and drops and not any(state.values()):

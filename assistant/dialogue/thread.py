@@ -123,6 +123,9 @@ def in_context(heard: Hearing, last: Request | None, before: Request | None = No
     if last.topic in now.choices and last.topic != READ_OFF:
         # of two that are as likely the one that is talked of
         return heard.about(last.topic, choices=())
+    if now.topic == WHY and now.subject and last.topic == PLAN:
+        # what is asked beside a plan is no part of it
+        return replace(heard, elliptical=False)
     ground = before if before and last.topic == READ_OFF else last
     hot = now.topic == "temperature" or (now.topic in marked("hot") and "how_hot" in now.forms)
     if hot and now.dish is None and now.method is None and ground.topic == SUGAR:
