@@ -92,7 +92,8 @@ def _pieces(line: str) -> Iterator[Piece]:
             return
     whole = _piece(line)
     amounts = sum(_piece(part).kind == "ingredient" for part in (p for c in _CUT.split(line) for p in _NEXT.split(c)))
-    if whole.kind not in ("around", "step") and amounts < 2:
+    ends = any(_is_heated(part) for part in _CUT.split(line)[1:])
+    if whole.kind not in ("around", "step") and amounts < 2 and not ends:
         yield whole
         return
     if whole.kind == "step" and not amounts:
@@ -103,6 +104,12 @@ def _pieces(line: str) -> Iterator[Piece]:
         apart = [_piece(part) for part in _NEXT.split(cut) if part.strip()]
         several = len(apart) > 1 and all(part.kind == "ingredient" for part in apart)
         yield from apart if several else [one]
+
+
+def _is_heated(part: str) -> bool:
+    """Whether a part of a line is a step at a heat: then 190 C 20 min."""
+    low = fold(_LED.sub("", part.strip(" .,;")))
+    return bool(_HEAT.search(low)) and is_step(low)
 
 
 def _piece(text: str) -> Piece:
