@@ -1,4 +1,4 @@
-"""What is asked of the batches of a bake beside the next change: the amount now, a bigger one, an oven without figures."""
+"""What is asked of the batches of a bake beside the next change: an amount, a bigger one, an oven without figures."""
 
 from __future__ import annotations
 
@@ -28,7 +28,7 @@ LEFT_IN_OVEN = 0.9
 _MASS = re.compile(
     r"(?P<mass>\d+(?:\.\d+)?)\s*(?P<unit>kg|kilos?|g|grams?)\b(?P<of>\s+of\s+(?:it|that|this|them|cake|the)\b)?"
 )
-_TINS = re.compile(r"\b(?P<count>\d{1,2}|two|three|four|five|six|a|one)\s+(?:[a-z]+\s+)?(?P<tin>[a-z]+)\b")
+_TINS = re.compile(r"\b(?P<count>\d{1,2}|two|three|four|five|six|a|one)\s+(?:[a-z]+\s+)??(?P<tin>[a-z]+)\b")
 COUNTS = {"a": 1, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6}
 FEWEST = 2
 # up to how hot an oven is read as cool, and as middling [degC]; and how long a hand stands it
@@ -132,4 +132,3 @@ def setting_in(low: str, usual_c: float) -> float:
     figures = [float(figure) for figure in re.findall(r"\b\d{3}\b", low)]
     settings = [figure if figure <= WARM_C[1] else (figure - 32) / 1.8 for figure in figures]
     return next((c for c in settings if WARM_C[0] <= c <= WARM_C[1]), usual_c)
-

@@ -125,7 +125,7 @@ def is_another(heard: Heard, told: Dictated, sheet: Sheet) -> bool:
     return bool(sheet.ingredients) and other and many and "\n" not in heard.text
 
 
-def _another(heard: Heard, memory: Memory, told: Dictated) -> Taken:
+def _another(heard: Heard, memory: Memory, told: Dictated) -> Taken | None:
     """A recipe of its own behind another one, at the place of the last question unless one is told with it."""
     now, last = heard.hearing.request, memory.request
     base = Request(topic=CONVERT, units=last.units if last else now.units, text=heard.text)

@@ -370,6 +370,7 @@ def to_file(said: Said) -> Told | None:
 Way = Callable[[Said], Told | None]
 # what is taken for the recipe while it is what is talked of, and what names it
 IN_HAND: tuple[Way, ...] = (
-    written_out, yield_told, undone, half_swapped, put_right, why_a_line, how_much_of, step_of, in_grams, oven_alone, rescaled,
+    written_out, yield_told, undone, half_swapped, put_right, why_a_line, how_much_of, step_of, in_grams,
+    oven_alone, rescaled,
 )  # fmt: skip
 NAMED: tuple[Way, ...] = (to_file, of_a_part)

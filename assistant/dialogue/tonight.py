@@ -49,7 +49,7 @@ def covers_said(doc: Doc, before: int | None = None) -> int | None:
         whole = number.value == int(number.value) and number.value >= LEAST
         led = any(ahead[-len(phrase.split()) :] == phrase.split() for phrase in BEFORE)
         free = not behind or not behind[0][0].isalnum() or behind[0] in BEHIND
-        if whole and (led and free) or (whole and ahead[-1:] != ["at"] and behind[:2] == ["not", str(before)]):
+        if (whole and (led and free)) or (whole and ahead[-1:] != ["at"] and behind[:2] == ["not", str(before)]):
             return int(number.value)
     return COUPLE if said(words, COUPLES) else None
 

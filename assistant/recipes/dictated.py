@@ -32,7 +32,11 @@ _NEXT = re.compile(
     r"(?<=[a-z])\s+(?:and\s+|plus\s+|&\s*)?(?=\d)|(?<!\ba)\s+(?:and\s+)?(?=(?:a\s+)?(?:pinch|dash)\b)", re.I
 )
 # what a line is led in by: and 200 g flour
-_LED = re.compile(r"^(?:and|plus|also|oh|then|ok|so)\s+(?:also\s+)?(?=\d|an?\s|pinch\b|[½¼¾⅓⅔])", re.I)
+_LED = re.compile(
+    r"^(?:(?:and|plus|also|oh|then|ok|so)\s+(?:also\s+)?(?=\d|an?\s|pinch\b|[½¼¾⅓⅔])"
+    r"|(?:first|next|second|here goes|starts?)[a-z ]{0,16}:\s+(?=\d))",
+    re.I,
+)
 _BARE = re.compile(r"(?P<figure>\d+(?:\.\d+)?)\s+(?P<name>[a-z][a-z ]*)", re.I)
 _TURNED = re.compile(r"(?P<name>[a-z][a-z ]*?)\s+(?P<figure>\d+(?:[.,/]\d+)?)\s*(?P<unit>[a-z]+)?", re.I)
 _HEAT = re.compile(r"\b\d{2,3}\s*(?:°\s*)?(?:[cf]\b|degrees|deg\b)|\bgas\s+(?:mark\s+)?\d", re.I)

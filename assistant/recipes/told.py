@@ -97,7 +97,7 @@ def _piece(text: str) -> Piece:
 
 
 def unknown(text: str) -> str:
-    """An amount of what nobody has heard of, a brand or a name of the country, as it is written; "" for any other piece.
+    """An amount of what nobody has heard of, a brand or a local name, as it is written; "" for any other piece.
 
     >>> unknown("180 g Nordmark"), unknown("900 g loaf tin"), unknown("sank 20 g deep")
     ('180 g Nordmark', '', '')

@@ -18,7 +18,7 @@ next = Next change: { $change }
 keep = Keep it so. From the first batch to this one: { $changes }.
 keep-plain = Nothing is wrong with it: keep it as it is.
 apart = With { $item } it cannot be held against the others, so the next change goes on from the batch before it.
-raises-itself = It brings its own raising agent, so no baking powder goes in with it.
+raises-itself = It brings its own raising agent, so no baking powder goes in with it; what follows is for plain flour.
 # $line is the ingredient with the amount it stands at
 amount-now = { $line } in { $recipe } at { $place }, as the batches stand now.
 # a batch made bigger: $mass of it baked, $factor times the recipe
