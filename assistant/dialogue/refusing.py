@@ -23,7 +23,8 @@ FIGURES: dict[str, Any] = dict.fromkeys(
     ("time_min", "time_high_min", "planned_min", "temperature_c", "temperature_of", "gauge_pa")
 )
 KITCHEN = "kitchen"
-PLACE, PRESERVE = "boiling_point", "preserve"
+PLACE = "boiling_point"
+PRESERVE = "preserve"
 ASKS_A_FIGURE = frozenset(("how_long", "how_hot", "how_much"))
 
 
