@@ -106,7 +106,8 @@ def kind_told(heard: Heard, memory: Memory) -> Taken | None:
 def for_flour(heard: Heard, memory: Memory) -> Taken | None:
     """The converted formula in grams, for the flour that is told or was told with it: in grams for 10 kg."""
     sheet, recipe, low = sheet_in_hand(memory), memory.recipe, fold(heard.text)
-    grams = bakers.flour_wanted(low) or (recipe and bakers.flour_g(recipe.text))
+    told_g = (bakers.flour_g(step.request.text) for step in reversed(memory.past))
+    grams = bakers.flour_wanted(low) or next(filter(None, told_g), None)
     asks = any(
         f" {phrase} " in f" {low.strip(' .?!')} " for phrase in (*listed_words("in_grams"), *listed_words("of_flour"))
     )
