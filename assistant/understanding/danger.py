@@ -130,7 +130,9 @@ def _was_put_right(taken: Pressing | None, alarmed: Alarm) -> bool:
 
 
 def _from_before(hazard: Hazard, heard: HeardIn) -> bool:
-    return heard.spreads.get(hazard.id) == spread.BEFORE
+    """Whether a piece of a hazard was said earlier, or the elevation that makes it one."""
+    placed_before = hazard.elevation_m is not None and not heard.figures.new_height
+    return placed_before or heard.spreads.get(hazard.id) == spread.BEFORE
 
 
 def granted(hazard: Hazard, doc: Doc, heard: HeardIn, alarmed: Alarm) -> bool:
