@@ -124,6 +124,8 @@ def _left(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal, *, 
 
     pleads: whether something is said for what was refused, which then may name the food again by another word
     """
+    if righted.is_dropped(doc, refusal):
+        return Pressing(refusal, "left", anew=True)
     if righted.is_taken_away(own, refusal):
         return Pressing(refusal, "left", elsewhere=True)
     same_food = any(scene.kind(concept) == "food" for concept in own & frozenset(refusal.told))

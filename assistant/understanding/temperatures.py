@@ -129,7 +129,7 @@ def _temperatures(doc: Doc, words: Sequence[str]) -> Iterator[tuple[int, float, 
     Of 70 instead of 74 the first is asked about.
     """
     for m in doc._.measures:
-        if _is_replaced(words, m.start):
+        if is_replaced(words, m.start):
             continue
         if m.kind == "temperature":
             yield m.start, to_f(m.low), False
@@ -138,7 +138,7 @@ def _temperatures(doc: Doc, words: Sequence[str]) -> Iterator[tuple[int, float, 
     cold = not CUES["fridge"].isdisjoint(words)
     asks = not {form.id for form in doc._.forms}.isdisjoint(ASKS)
     for number in plain_numbers(doc):
-        if _counts(words, number.start, number.end) or _is_replaced(words, number.start):
+        if _counts(words, number.start, number.end) or is_replaced(words, number.start):
             continue
         told = _told(words, number.start) or (asks and _replaces(words, number.start))
         of_fridge = cold and COLD_BARE_F[0] < number.value < COLD_BARE_F[1]
@@ -156,7 +156,7 @@ def _cooked_to(words: Sequence[str], at: int, value: float) -> bool:
     return said and BARE_C[0] <= value <= COOKED_C[1]
 
 
-def _is_replaced(words: Sequence[str], at: int) -> bool:
+def is_replaced(words: Sequence[str], at: int) -> bool:
     """Whether another figure takes the place of this one: 70 instead of 74."""
     lengths = {len(phrase) for phrase in IN_PLACE_OF}
     return any(
