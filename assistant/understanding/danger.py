@@ -40,6 +40,7 @@ CANNING, PEOPLE, CLEANING, TIMES = "canning", "people", "sanitising", "time_temp
 BATH, SAFE_BATH_F = "bath", 165.0
 # infant formula is mixed with water of 70 degC or hotter
 FORMULA, FORMULA_F, OF_BOTTLES = "formula", 157.5, (PEOPLE, "water")
+DRINKING, WATER = "drinking_water", "water"
 
 
 @dataclass(frozen=True, slots=True)
@@ -181,6 +182,9 @@ def warns_alone(doc: Doc, heard: HeardIn, before: Scene, alarmed: Alarm) -> bool
     least = OTHER_MATTER_FROM if alarmed.family != CANNING and asks_another_matter(doc) else ALONE_FROM
     if doc._.safety == FORMULA and alarmed.family in OF_BOTTLES and not _names_cool_water(heard.figures):
         # the rule of the bottle answers it
+        return False
+    if doc._.safety == DRINKING and alarmed.family == WATER and any(form.id in ASKS_COOKING for form in doc._.forms):
+        # how long it boils is what makes it safe
         return False
     if doc._.safety == VINEGAR:
         # full vinegar is acid, which no word of the net stands for

@@ -418,6 +418,14 @@ delayed_start =
         It stands at room temperature for hours first; 2 h is the limit, and some germs leave poisons that the cooking
         after does not destroy.
 
+cooled_outdoors =
+    .verdict = No. A full pot stays warm in its middle for many hours, however cold it is outside.
+    .instead =
+        Split it into shallow pans or stand it in ice or snow and stir, so that it falls from { TEMP(135) } to { TEMP(70) } in
+        2 h and to { TEMP(41) } in 4 h more, then put it under cover into the fridge. Heat it to { TEMP(165) } before it is
+        served again.
+    .why = Germs grow in what cools slowly, and weather and animals keep to no rule.
+
 carried_warm =
     .verdict = No, not warm: more than 2 hours on the road is too long for cooked food that is neither cold nor hot.
     .instead =
