@@ -183,7 +183,7 @@ def warns_alone(doc: Doc, heard: HeardIn, before: Scene, alarmed: Alarm) -> bool
     if doc._.safety == FORMULA and alarmed.family in OF_BOTTLES and not _names_cool_water(heard.figures):
         # the rule of the bottle answers it
         return False
-    if doc._.safety == DRINKING and alarmed.family == WATER and any(form.id in ASKS_COOKING for form in doc._.forms):
+    if alarmed.family == WATER and _is_of_drinking(doc) and any(form.id in ASKS_COOKING for form in doc._.forms):
         # how long it boils is what makes it safe
         return False
     if doc._.safety == VINEGAR:
@@ -209,6 +209,11 @@ def warns_alone(doc: Doc, heard: HeardIn, before: Scene, alarmed: Alarm) -> bool
 def _is_hot_bath(figures: Figures) -> bool:
     """Whether every temperature that was said is of a bath in which any food comes out safe."""
     return figures.told_heat and all(said.role == BATH and said.temp_f >= SAFE_BATH_F for said in figures.temps)
+
+
+def _is_of_drinking(doc: Doc) -> bool:
+    """Whether water to drink is asked about."""
+    return doc._.safety == DRINKING or DRINKING.replace("_", " ") in scene.dishes_named(doc)
 
 
 def _names_cool_water(figures: Figures) -> bool:

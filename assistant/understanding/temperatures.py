@@ -159,9 +159,7 @@ def _cooked_to(words: Sequence[str], at: int, value: float) -> bool:
 def is_replaced(words: Sequence[str], at: int) -> bool:
     """Whether another figure takes the place of this one: 70 instead of 74."""
     lengths = {len(phrase) for phrase in IN_PLACE_OF}
-    return any(
-        tuple(words[at - n : at]) in IN_PLACE_OF and words[at - n - 1].isdigit() for n in lengths if at - n >= 1
-    )
+    return any(tuple(words[at - n : at]) in IN_PLACE_OF and words[at - n - 1].isdigit() for n in lengths if at - n >= 1)
 
 
 def _replaces(words: Sequence[str], at: int) -> bool:

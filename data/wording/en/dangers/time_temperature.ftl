@@ -435,7 +435,7 @@ carried_warm =
 
 carried_far =
     .verdict =
-        Carry it cold: more than 2 hours on the road is too long for cooked food that is merely warm.
+        No, not warm: more than 2 hours on the road is too long for cooked food that is neither cold nor hot.
     .caution =
         For the road: chill it within 2 h in shallow pans, carry it at { TEMP(40) } or below in a cool box with ice, and heat
         it to { TEMP(165) } there.
