@@ -330,7 +330,7 @@ def answered(heard: Heard, memory: Memory) -> Turn:
         question = replace(question, **{slot: getattr(hearing.request, slot) for slot in PLACE_SLOTS})
     if memory.request and memory.request.depth == BRIEFEST and hearing.depth is None:
         question = replace(question, depth=BRIEFEST)
-    question = wanted.for_a_child(question) if CHILDS_EGG in heard.warned_beside else question
+    question = wanted.for_a_child(question, memory.request) if CHILDS_EGG in heard.warned_beside else question
     request = replace(settle_in(question, memory.kitchen), dangers_too=heard.warned_beside)
     if memory.scene.danger and leaning.is_only_units(hearing):
         # what was refused stays refused in any units
