@@ -9,6 +9,7 @@ from assistant import drill
 from assistant.dialogue import history, made, menu, misses, moves, refusing, talk, whereabouts
 from assistant.dialogue.batch_talk import begun
 from assistant.dialogue.deeds import Deed
+from assistant.dialogue.gone import taken_away
 from assistant.dialogue.heard import Heard, hear
 from assistant.dialogue.made import BRIEFEST, answer_again, ask, refused, said
 from assistant.dialogue.memory import Memory, learn_kitchen
@@ -145,7 +146,7 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
     turn = drilled(heard, memory)
     if turn:
         return turn
-    turn = of_a_recipe(heard, memory) or talked(heard, memory) or chosen(heard, memory)
+    turn = of_a_recipe(heard, memory) or talked(heard, memory) or without_it(heard, memory) or chosen(heard, memory)
     if turn:
         return replace(turn, memory=replace(turn.memory, missed=0))
     turn = planned(heard, memory) or beside_a_recipe(heard, memory)
@@ -171,6 +172,12 @@ def beside_a_recipe(heard: Heard, memory: Memory) -> Turn:
 
 def _then_put(reply: WorkedOut, sitting: drill.Sitting, text: str, memory: Memory) -> Answer:
     return followed_by(reply.answer, reply.answer, said(text, drill.put(sitting), memory).answer)
+
+
+def without_it(heard: Heard, memory: Memory) -> Turn | None:
+    """Take what is told of equipment that is gone."""
+    done = taken_away(heard, memory)
+    return Turn(*done) if done else None
 
 
 def talked(heard: Heard, memory: Memory) -> Turn | None:
