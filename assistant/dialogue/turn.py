@@ -12,6 +12,7 @@ from assistant.dialogue.deeds import Deed
 from assistant.dialogue.heard import Heard, hear
 from assistant.dialogue.made import BRIEFEST, answer_again, ask, refused, said
 from assistant.dialogue.memory import Memory, learn_kitchen
+from assistant.dialogue.readings import read_off
 from assistant.dialogue.recalled import recalled
 from assistant.dialogue.recipe_room import beside, of_recipes, with_note
 from assistant.dialogue.several import OUTSIDE, several
@@ -145,7 +146,7 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
     turn = drilled(heard, memory)
     if turn:
         return turn
-    turn = of_a_recipe(heard, memory) or talked(heard, memory) or chosen(heard, memory)
+    turn = of_a_recipe(heard, memory) or instrument_read(heard, memory) or talked(heard, memory) or chosen(heard, memory)
     if turn:
         return replace(turn, memory=replace(turn.memory, missed=0))
     turn = planned(heard, memory) or beside_a_recipe(heard, memory)
@@ -160,6 +161,12 @@ def of_a_recipe(heard: Heard, memory: Memory) -> Turn | None:
     """Take what is said of a recipe or of its batches."""
     told = of_recipes(heard, memory)
     return Turn(told.reply, told.memory, deed=told.deed) if told else None
+
+
+def instrument_read(heard: Heard, memory: Memory) -> Turn | None:
+    """Take what a thermometer or a barometer shows, where something follows of it for what was said before."""
+    done = read_off(heard, memory)
+    return Turn(*done) if done else None
 
 
 def beside_a_recipe(heard: Heard, memory: Memory) -> Turn:
