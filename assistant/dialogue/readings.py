@@ -35,6 +35,7 @@ REPORTS, MOVED, OTHERS = cues("instruments", "reports"), cues("whereabouts", "mo
 FITS_K, RIGHT_K, FAR_K = 1.0, 0.5, 5.0
 SAME_M = 60.0
 LOWEST_PA, HIGHEST_PA = 45_000.0, 110_000.0
+WATER = "water"
 OF_READINGS = ("calibrate", "boiling_point", "set_kitchen", "smalltalk", "out_of_scope", "help")
 
 
@@ -140,8 +141,7 @@ def _tested(heard: Heard, memory: Memory, read: Read, here: Here) -> Made | None
     off_k, last = read.value_c - here.boil_c, memory.reading
     kept = Reading(way="boil", value_c=read.value_c, **_before(memory))
     known_k = memory.kitchen.thermometer_offset_c if last and last.way == "ice" else 0.0
-    if read.foreign:
-        off_k, known_k = off_k, 0.0
+    known_k = 0.0 if read.foreign else known_k
     true_c = read.value_c - known_k
     found_m = _found_m(true_c)
     figures: dict[str, Any] = {"read": temp(read.value_c), "place": here.said}
@@ -150,7 +150,7 @@ def _tested(heard: Heard, memory: Memory, read: Read, here: Here) -> Made | None
         return _redone(heard, replace(memory, reading=kept), told)
     if abs(off_k) <= RIGHT_K or found_m is None:
         told = say("agrees", **figures)
-        return _redone(heard, replace(_with_offset(memory, 0.0, kept)), told) if abs(off_k) <= RIGHT_K else None
+        return _redone(heard, _with_offset(memory, 0.0, kept), told) if abs(off_k) <= RIGHT_K else None
     figures |= {"found": elevation(found_m), "expected": temp(here.boil_c)}
     if known_k:
         return _redone(heard, memory, say("by-the-ice", **figures, true=temp(true_c)))
@@ -281,7 +281,7 @@ def _redone(heard: Heard, memory: Memory, told: Words, where: dict[str, Any] | N
 
     where: the slots of the place, where it is another one
     """
-    question = _asked(heard, memory)
+    question = _asked_now(heard, memory) or _asked_before(heard, memory)
     if question is None:
         return _told(heard, _somewhere(heard, memory, where), told)
     question = replace(question, **(where or {}))
@@ -291,14 +291,20 @@ def _redone(heard: Heard, memory: Memory, told: Words, where: dict[str, Any] | N
     return _before_it(said(heard.text, told, _in_units(memory)), work), replace(after(question, memory), asked=None)
 
 
-def _asked(heard: Heard, memory: Memory) -> Request | None:
-    """The question to be answered by a reading: of the utterance where it asks one, else the last about anything else."""
+def _asked_now(heard: Heard, memory: Memory) -> Request | None:
+    """The question that is asked beside a reading; None where nothing but the reading is told."""
+    now, words = heard.hearing.request, norms(heard.doc)
+    if not (now.dish or now.dish_class) or thermometers.way_of(words) != "boil" or now.dish == WATER:
+        return None
+    question = question_of(heard.in_context(memory), memory, back_to_recipe=False)
+    topic = "time" if question.topic in OF_READINGS else question.topic
+    unused = tuple(u for u in question.unused if u.kind != "elevation")
+    return replace(question, topic=topic, temperature_c=None, unused=unused)
+
+
+def _asked_before(heard: Heard, memory: Memory) -> Request | None:
+    """The last question that was about anything but the place and its instruments."""
     now = heard.hearing.request
-    if now.dish or now.dish_class:
-        question = question_of(heard.in_context(memory), memory, back_to_recipe=False)
-        topic = "time" if question.topic in OF_READINGS else question.topic
-        unused = tuple(u for u in question.unused if u.kind != "elevation")
-        return replace(question, topic=topic, temperature_c=None, unused=unused)
     earlier: Iterator[Request | None] = iter((memory.request, memory.before, *reversed(memory.earlier)))
     asked = next((q for q in earlier if q and q.topic not in OF_READINGS and q.topic not in marked("by_the_way")), None)
     if asked is None or memory.request is None:

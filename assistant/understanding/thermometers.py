@@ -15,6 +15,7 @@ from assistant.understanding.cue_words import cues, said
 ICE, BOIL, SHOWS, THINGS = (cues("instruments", name) for name in ("ice", "boil", "shows", "things"))
 OF_OTHERS, ELSEWHERE, WITHDRAWN = (cues("instruments", name) for name in ("of_others", "elsewhere", "withdrawn"))
 MUST_SHOW, BY_IT, TAKEN = (cues("instruments", name) for name in ("must_show", "by_it", "taken"))
+BOILS_AT = cues("instruments", "boils_at")
 TO_A_TENTH = cues("instruments", "to_a_tenth")
 # what a reading may be in each place [degC]; a figure without a scale is in the one in which it may be
 IN_ICE, AT_BOIL, IN_FOOD = (-12.0, 12.0), (80.0, 102.0), (45.0, 103.0)
@@ -64,7 +65,7 @@ def way_of(words: Sequence[str]) -> Way | None:
         return "wanted"
     if said(words, ICE) and said(words, SHOWS):
         return "ice"
-    if said(words, BOIL) and said(words, SHOWS) and said(words, THINGS):
+    if said(words, BOIL) and said(words, (*SHOWS, *BOILS_AT)) and said(words, THINGS):
         return "boil"
     return "taken" if said(words, BY_IT) and said(words, TAKEN) else None
 

@@ -2,7 +2,7 @@
 # $read: what it showed; $true: what it was really; $size: how far it is off; $place: an elevation, by its name where it
 # has one.
 
-place-by-name = { $name } ({ $place })
+place-by-name = { $name }, { $place }
 right-in-ice = { $read } in melting ice: your thermometer is right.
 off-in-ice =
     Melting ice is { $zero }, so your thermometer reads { $size } { $way ->
@@ -30,9 +30,9 @@ gives = Water that boils at { $true } cooks as at { $found }.
 gives-corrected = { $read } on yours is { $true } really, which cooks as at { $found }.
 beside-before =
     { $way ->
-        [same] That is the height of before, { $before }: the times stay.
-        [higher] { $climb } higher than { $before }, so a little longer.
-       *[lower] { $climb } lower than { $before }, so a little less.
+        [same] That is as high as { $before }, near enough: the times stay.
+        [higher] That is { $climb } above { $before }, so all takes longer.
+       *[lower] That is { $climb } below { $before }, so all takes less.
     }
 taken-back =
     I leave that reading out; the thermometer counts as { $off ->
