@@ -13,7 +13,7 @@ from assistant.dialogue.moves import Move
 from assistant.dialogue.thread import in_context
 from assistant.drill import Wanted
 from assistant.reading.tokens import norms
-from assistant.understanding import danger, leaning, sugar_figures
+from assistant.understanding import danger, leaning, place_roles, sugar_figures
 from assistant.understanding.awaited import given
 from assistant.understanding.conversation import told_in_metres
 from assistant.understanding.corrected import after_taking_back
@@ -111,6 +111,7 @@ def taken_up(utterance: Utterance, memory: Memory) -> Hearing:
     """What an utterance says as a reply, or as it goes on with the question before."""
     known = memory.places or whereabouts.of_kitchen(memory.kitchen)
     reply = sugar_figures.taken(utterance.doc, as_reply(utterance, memory), memory.request)
+    reply = place_roles.played(utterance.doc, reply, memory.request, memory.earlier)
     placed = whereabouts.recalled(reply, norms(utterance.doc), known, memory.request)
     taken = leaning.taken_up(utterance.doc, placed, memory.request, memory.earlier)
     return taken if memory.asked else in_full(utterance, taken, memory.request, spoken_in(memory))

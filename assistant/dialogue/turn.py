@@ -12,6 +12,7 @@ from assistant.dialogue.deeds import Deed
 from assistant.dialogue.heard import Heard, hear
 from assistant.dialogue.made import BRIEFEST, answer_again, ask, refused, said
 from assistant.dialogue.memory import Memory, learn_kitchen
+from assistant.dialogue.place_talk import of_places
 from assistant.dialogue.readings import read_off
 from assistant.dialogue.recalled import recalled
 from assistant.dialogue.recipe_room import beside, of_recipes, with_note
@@ -164,8 +165,8 @@ def of_a_recipe(heard: Heard, memory: Memory) -> Turn | None:
 
 
 def instrument_read(heard: Heard, memory: Memory) -> Turn | None:
-    """Take what a thermometer or a barometer shows, where something follows of it for what was said before."""
-    done = read_off(heard, memory)
+    """Take what a thermometer or a barometer shows, or places that are held against each other."""
+    done = read_off(heard, memory) or of_places(heard, memory)
     return Turn(*done) if done else None
 
 

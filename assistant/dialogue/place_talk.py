@@ -1,0 +1,180 @@
+"""Places of a conversation held against each other, or listed by name; and an earlier answer gone back to."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from typing import Any
+
+from assistant.dialogue.heard import Heard
+from assistant.dialogue.made import Made, said
+from assistant.dialogue.memory import Memory
+from assistant.dialogue.thread import after, question_of, talked_of
+from assistant.reading.elevation_mentions import height_m
+from assistant.reading.spans import Elevation
+from assistant.reading.tokens import norms
+from assistant.understanding.conversation import settle_in
+from assistant.understanding.cue_words import cues
+from assistant.understanding.cue_words import said as said_among
+from assistant.worked_out import work_out
+from rules.book import ambient
+from rules.catalogue import marked
+from rules.model import Figure, Request
+from rules.said import Words, duration, elevation, listed, sentences, temp, together
+
+say = sentences("dialogue/place_talk")
+
+COMPARES, LISTING = cues("place_roles", "compares"), cues("place_roles", "listing")
+WAYS = dict(zip(cues("place_roles", "way_words"), cues("place_roles", "ways"), strict=True))
+WAY_NOUNS = frozenset(cues("place_roles", "way_nouns"))
+LONGEST, FEWEST_ROWS, NEAR_M = 40, 3, 60.0
+COOK_TIME, MINUTES = "cook_time", "min"
+
+
+@dataclass(frozen=True, slots=True)
+class Spot:
+    """A place that is held against others. said: how it is told"""
+
+    elevation_m: float
+    said: Words
+    pressure_pa: float | None = None
+
+    @property
+    def boil_c(self) -> float:
+        """Where water boils there [degC]."""
+        return ambient(self.elevation_m, self.pressure_pa).boiling_c
+
+
+def of_places(heard: Heard, memory: Memory) -> Made | None:
+    """What is told of two places or more, or of a way to cook that was talked of; None for any other utterance."""
+    now, words = heard.hearing.request, norms(heard.doc)
+    if now.recipe or heard.move or len(words) > LONGEST:
+        return None
+    return _compared(heard, memory, words) or _listed(heard, memory, words) or _way_again(heard, memory, words)
+
+
+def _compared(heard: Heard, memory: Memory, words: Sequence[str]) -> Made | None:
+    """The cook's place and another one: the lower is the faster."""
+    if not said_among(words, COMPARES):
+        return None
+    last, spots = talked_of(memory), _two(heard, memory)
+    if last is None or len(spots) < 2:
+        return None
+    low, high = sorted(spots, key=lambda spot: -spot.boil_c)
+    figures: dict[str, Any] = {"low": low.said, "high": high.said, "low_boil": temp(low.boil_c)}
+    if abs(low.elevation_m - high.elevation_m) < NEAR_M:
+        return _told(heard, memory, say("differ-same", **figures))
+    told = say("differ", **figures, high_boil=temp(high.boil_c))
+    question = replace(last, dish=now.dish, dish_class=now.dish_class) if (now := heard.hearing.request).dish else last
+    times = [_minutes(question, spot, memory) for spot in (low, high)]
+    dish = question.dish or ""
+    if not dish or None in times:
+        return _told(heard, memory, told)
+    low_time, high_time = (duration(time or 0.0) for time in times)
+    each = say("differ-times", dish=dish, low=low.said, high=high.said, low_time=low_time, high_time=high_time)
+    return _told(heard, memory, together(told, each))
+
+
+def _two(heard: Heard, memory: Memory) -> list[Spot]:
+    """The place that is named and the cook's own, or the last two that were spoken of."""
+    units = memory.request.units if memory.request else memory.kitchen.units
+    named = list(_spots(heard.doc._.elevations, units))
+    own = _own(memory)
+    if len(named) >= 2:
+        return named[:2]
+    if named and own:
+        return [named[0], own]
+    known = [Spot(p.elevation_m, _called(p.place, p.elevation_m), p.pressure_pa) for p in memory.places[-2:]]
+    return known if len(known) == 2 else []
+
+
+def _own(memory: Memory) -> Spot | None:
+    here = settle_in(memory.request or Request(), memory.kitchen)
+    if here.elevation_m is None:
+        return None
+    return Spot(here.elevation_m, _called(here.place, here.elevation_m), here.pressure_pa)
+
+
+def _spots(mentions: Sequence[Elevation], units: Any) -> Iterator[Spot]:
+    """The places that are named, each once; a figure right behind a name is how high it is."""
+    for at, mention in enumerate(mentions):
+        if mention.role == "rejected":
+            continue
+        before = mentions[at - 1] if at else None
+        if not mention.place and before and before.place and mention.start - before.end <= 2:
+            continue
+        after_it = mentions[at + 1] if at + 1 < len(mentions) else None
+        own = after_it and mention.place and not after_it.place and after_it.start - mention.end <= 2
+        metres = height_m(after_it, units) if own and after_it else height_m(mention, units)
+        if metres is not None:
+            yield Spot(metres, _called(mention.place or "", metres))
+
+
+def _called(name: str, metres: float) -> Words:
+    return say("named", name=name, place=elevation(metres)) if name else elevation(metres)
+
+
+def _listed(heard: Heard, memory: Memory, words: Sequence[str]) -> Made | None:
+    """Each of the places that are named, in the order said: where water boils, and how long the dish takes."""
+    units = memory.request.units if memory.request else heard.hearing.request.units
+    found = list(_spots(heard.doc._.elevations, units))
+    spots = [spot for i, spot in enumerate(found) if all(spot.said != other.said for other in found[:i])]
+    if len(spots) < 2 or not (said_among(words, LISTING) or len(spots) >= FEWEST_ROWS):
+        return None
+    if len(spots) < FEWEST_ROWS and not said_among(words, ("table", "row", "rows", "list")):
+        return None
+    question = question_of(heard.in_context(memory), memory, back_to_recipe=False)
+    question = question if question.dish or not memory.request else replace(question, dish=memory.request.dish)
+    base_m = _baseline_m(heard, units) if question.time_min else None
+    rows = [_row(question, spot, base_m, memory) for spot in spots]
+    return _told(heard, memory, listed(rows, "sentences"), "boiling_point")
+
+
+def _baseline_m(heard: Heard, units: Any) -> float | None:
+    """The place right before a time, whose time it is: Durban is 6 minutes [m]."""
+    times = [m for m in heard.doc._.measures if m.kind == "time"]
+    before = [m for m in heard.doc._.elevations if times and 0 <= times[0].start - m.end <= 2]
+    return height_m(before[-1], units) if before else None
+
+
+def _row(question: Request, spot: Spot, base_m: float | None, memory: Memory) -> Words:
+    boil = temp(spot.boil_c)
+    asked = replace(question, from_elevation_m=base_m if base_m is not None else question.from_elevation_m)
+    minutes = _minutes(asked, spot, memory) if question.dish else None
+    if minutes is None:
+        return say("row", place=spot.said, boil=boil)
+    return say("row-time", place=spot.said, boil=boil, dish=question.dish or "", time=duration(minutes))
+
+
+def _minutes(question: Request, spot: Spot, memory: Memory) -> float | None:
+    """How long the dish takes at a place [min]; None where no time is known."""
+    if not question.dish:
+        return None
+    where: dict[str, Any] = {"elevation_m": spot.elevation_m, "elevation_from": "stated", "pressure_pa": spot.pressure_pa}
+    asked = replace(question, topic="time", subject=None, forms=(), choices=(), unused=(), elevations_m=(), **where)
+    work = work_out(settle_in(asked, memory.kitchen))
+    figures: Sequence[Figure] = () if work.missing else work.answer.figures
+    timed = next((f for f in figures if f.id == COOK_TIME), None) or next((f for f in figures if f.unit == MINUTES), None)
+    return timed.value if timed else None
+
+
+def _way_again(heard: Heard, memory: Memory, words: Sequence[str]) -> Made | None:
+    """The last answer about a way to cook that is gone back to, where the cook is now: the pressure one."""
+    way = next((WAYS[a] for a, b in zip(words, words[1:], strict=False) if a in WAYS and b in WAY_NOUNS), None)
+    steps = [step.request for step in memory.past if step.request.method == way and step.request.dish and not step.danger]
+    now = heard.hearing.request
+    if way is None or not steps or now.dish or now.time_min:
+        return None
+    placed = now if now.elevation_m is not None else memory.request or now
+    slots = ("elevation_m", "elevation_from", "place", "pressure_pa", "units")
+    question = replace(steps[-1], **{slot: getattr(placed, slot) for slot in slots}, text=heard.text)
+    work = work_out(settle_in(question, memory.kitchen))
+    if work.missing or question.topic in marked("by_the_way"):
+        return None
+    return work, replace(after(question, memory), asked=None)
+
+
+def _told(heard: Heard, memory: Memory, told: Words, topic: str = "smalltalk") -> Made:
+    units = heard.hearing.units or (memory.request.units if memory.request else heard.hearing.request.units)
+    there = replace(memory, kitchen=replace(memory.kitchen, units=units))
+    return said(heard.text, told, there, topic), replace(memory, asked=None)
