@@ -114,7 +114,10 @@ def taken_up(utterance: Utterance, memory: Memory) -> Hearing:
     reply = place_roles.played(utterance.doc, reply, memory.request, memory.earlier)
     placed = whereabouts.recalled(reply, norms(utterance.doc), known, memory.request)
     taken = leaning.taken_up(utterance.doc, placed, memory.request, memory.earlier)
-    return taken if memory.asked else in_full(utterance, taken, memory.request, spoken_in(memory))
+    if memory.asked:
+        return taken
+    full = in_full(utterance, taken, memory.request, spoken_in(memory))
+    return full if full is taken else place_roles.played(utterance.doc, full, memory.request, memory.earlier)
 
 
 def plainly(utterance: Utterance, memory: Memory) -> Utterance:

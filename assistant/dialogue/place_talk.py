@@ -4,7 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from itertools import zip_longest
 from typing import Any
+
+from spacy.tokens import Doc
 
 from assistant.dialogue.heard import Heard
 from assistant.dialogue.made import Made, said
@@ -19,7 +22,7 @@ from assistant.understanding.cue_words import said as said_among
 from assistant.worked_out import work_out
 from rules.book import ambient
 from rules.catalogue import marked
-from rules.model import Figure, Request
+from rules.model import Figure, Request, Units
 from rules.said import Words, duration, elevation, listed, sentences, temp, together
 
 say = sentences("dialogue/place_talk")
@@ -27,7 +30,7 @@ say = sentences("dialogue/place_talk")
 COMPARES, LISTING = cues("place_roles", "compares"), cues("place_roles", "listing")
 WAYS = dict(zip(cues("place_roles", "way_words"), cues("place_roles", "ways"), strict=True))
 WAY_NOUNS = frozenset(cues("place_roles", "way_nouns"))
-LONGEST, FEWEST_ROWS, NEAR_M = 40, 3, 60.0
+LONGEST, FEWEST_ROWS, NEAR_M, NEXT = 40, 3, 60.0, 2
 COOK_TIME, MINUTES = "cook_time", "min"
 
 
@@ -78,7 +81,7 @@ def _compared(heard: Heard, memory: Memory, words: Sequence[str]) -> Made | None
 def _two(heard: Heard, memory: Memory) -> list[Spot]:
     """The place that is named and the cook's own, or the last two that were spoken of."""
     units = memory.request.units if memory.request else memory.kitchen.units
-    named = list(_spots(heard.doc._.elevations, units))
+    named = list(_spots(heard.doc, units))
     own = _own(memory)
     if len(named) >= 2:
         return named[:2]
@@ -95,19 +98,24 @@ def _own(memory: Memory) -> Spot | None:
     return Spot(here.elevation_m, _called(here.place, here.elevation_m), here.pressure_pa)
 
 
-def _spots(mentions: Sequence[Elevation], units: Any) -> Iterator[Spot]:
-    """The places that are named, each once; a figure right behind a name is how high it is."""
-    for at, mention in enumerate(mentions):
-        if mention.role == "rejected":
+def _spots(doc: Doc, units: Units) -> Iterator[Spot]:
+    """The places that are named; a figure beside a name is how high it is."""
+    mentions = [mention for mention in doc._.elevations if mention.role != "rejected"]
+    for mention, after_it in zip_longest(mentions, mentions[1:]):
+        owner = next((m for m in mentions if m.place and 0 <= mention.start - m.end <= NEXT), None)
+        if not mention.place and owner:
             continue
-        before = mentions[at - 1] if at else None
-        if not mention.place and before and before.place and mention.start - before.end <= 2:
-            continue
-        after_it = mentions[at + 1] if at + 1 < len(mentions) else None
-        own = after_it and mention.place and not after_it.place and after_it.start - mention.end <= 2
-        metres = height_m(after_it, units) if own and after_it else height_m(mention, units)
+        own = after_it if mention.place and after_it and not after_it.place else None
+        own = own if own and own.start - mention.end <= NEXT else mention
+        metres = height_m(own, units)
         if metres is not None:
-            yield Spot(metres, _called(mention.place or "", metres))
+            yield Spot(metres, _called(mention.place or _name_of(mention, doc), metres))
+
+
+def _name_of(mention: Elevation, doc: Doc) -> str:
+    """The place whose name is part of a mention that gives its figure; none where there is none."""
+    named = (f.id for f in doc._.found if f.kind == "place" and mention.start <= f.start < mention.end)
+    return next(named, "")
 
 
 def _called(name: str, metres: float) -> Words:
@@ -117,20 +125,23 @@ def _called(name: str, metres: float) -> Words:
 def _listed(heard: Heard, memory: Memory, words: Sequence[str]) -> Made | None:
     """Each of the places that are named, in the order said: where water boils, and how long the dish takes."""
     units = memory.request.units if memory.request else heard.hearing.request.units
-    found = list(_spots(heard.doc._.elevations, units))
+    found = list(_spots(heard.doc, units))
     spots = [spot for i, spot in enumerate(found) if all(spot.said != other.said for other in found[:i])]
     if len(spots) < 2 or not (said_among(words, LISTING) or len(spots) >= FEWEST_ROWS):
         return None
     if len(spots) < FEWEST_ROWS and not said_among(words, ("table", "row", "rows", "list")):
         return None
     question = question_of(heard.in_context(memory), memory, back_to_recipe=False)
-    question = question if question.dish or not memory.request else replace(question, dish=memory.request.dish)
+    last = talked_of(memory)
+    if last and last.dish and last.dish.endswith(question.dish or ""):
+        # that egg is the one that is talked of
+        question = replace(question, dish=last.dish, dish_class=last.dish_class, method=last.method)
     base_m = _baseline_m(heard, units) if question.time_min else None
     rows = [_row(question, spot, base_m, memory) for spot in spots]
     return _told(heard, memory, listed(rows, "sentences"), "boiling_point")
 
 
-def _baseline_m(heard: Heard, units: Any) -> float | None:
+def _baseline_m(heard: Heard, units: Units) -> float | None:
     """The place right before a time, whose time it is: Durban is 6 minutes [m]."""
     times = [m for m in heard.doc._.measures if m.kind == "time"]
     before = [m for m in heard.doc._.elevations if times and 0 <= times[0].start - m.end <= 2]
@@ -139,11 +150,17 @@ def _baseline_m(heard: Heard, units: Any) -> float | None:
 
 def _row(question: Request, spot: Spot, base_m: float | None, memory: Memory) -> Words:
     boil = temp(spot.boil_c)
-    asked = replace(question, from_elevation_m=base_m if base_m is not None else question.from_elevation_m)
-    minutes = _minutes(asked, spot, memory) if question.dish else None
+    minutes = _minutes(question, spot, memory) if base_m is None else _scaled(question, spot, base_m, memory)
     if minutes is None:
         return say("row", place=spot.said, boil=boil)
     return say("row-time", place=spot.said, boil=boil, dish=question.dish or "", time=duration(minutes))
+
+
+def _scaled(question: Request, spot: Spot, base_m: float, memory: Memory) -> float | None:
+    """How long the dish takes at a place, where so long is what it takes at another one [min]."""
+    plain = replace(question, time_min=None, from_elevation_m=None)
+    here, there = (_minutes(plain, at, memory) for at in (spot, Spot(base_m, "")))
+    return question.time_min * here / there if question.time_min and here and there else here
 
 
 def _minutes(question: Request, spot: Spot, memory: Memory) -> float | None:
