@@ -136,49 +136,63 @@ def _listed(heard: Heard, memory: Memory, words: Sequence[str]) -> Made | None:
     if last and last.dish and last.dish.endswith(question.dish or ""):
         # that egg is the one that is talked of
         question = replace(question, dish=last.dish, dish_class=last.dish_class, method=last.method)
-    base_m = _baseline_m(heard, units) if question.time_min else None
-    rows = [_row(question, spot, base_m, memory) for spot in spots]
+    base = _baseline(heard, units)
+    rows = [_row(question, spot, base, memory) for spot in spots]
     return _told(heard, memory, listed(rows, "sentences"), "boiling_point")
 
 
-def _baseline_m(heard: Heard, units: Units) -> float | None:
-    """The place right before a time, whose time it is: Durban is 6 minutes [m]."""
-    times = [m for m in heard.doc._.measures if m.kind == "time"]
-    before = [m for m in heard.doc._.elevations if times and 0 <= times[0].start - m.end <= 2]
-    return height_m(before[-1], units) if before else None
+def _baseline(heard: Heard, units: Units) -> tuple[float, float] | None:
+    """The place right before a time, and the time, which is its own: Durban is 6 minutes [m], [min]."""
+    time = next((m for m in heard.doc._.measures if m.kind == "time"), None)
+    before = [m for m in _places(heard.doc) if time and 0 <= time.start - m.end <= NEXT]
+    height = height_m(before[-1], units) if before else None
+    return (height, time.low) if time and height is not None else None
 
 
-def _row(question: Request, spot: Spot, base_m: float | None, memory: Memory) -> Words:
+def _places(doc: Doc) -> list[Elevation]:
+    """Every place that is named, whatever part it plays, as often as it is named."""
+    return [Elevation(f.start, f.end, 0.0, "", "here", f.id) for f in doc._.found if f.kind == "place"]
+
+
+def _row(question: Request, spot: Spot, base: tuple[float, float] | None, memory: Memory) -> Words:
     boil = temp(spot.boil_c)
-    minutes = _minutes(question, spot, memory) if base_m is None else _scaled(question, spot, base_m, memory)
+    minutes = _scaled(question, spot, base, memory) if base else _minutes(question, spot, memory)
     if minutes is None:
         return say("row", place=spot.said, boil=boil)
     return say("row-time", place=spot.said, boil=boil, dish=question.dish or "", time=duration(minutes))
 
 
-def _scaled(question: Request, spot: Spot, base_m: float, memory: Memory) -> float | None:
+def _scaled(question: Request, spot: Spot, base: tuple[float, float], memory: Memory) -> float | None:
     """How long the dish takes at a place, where so long is what it takes at another one [min]."""
     plain = replace(question, time_min=None, from_elevation_m=None)
-    here, there = (_minutes(plain, at, memory) for at in (spot, Spot(base_m, "")))
-    return question.time_min * here / there if question.time_min and here and there else here
+    here, there = (_minutes(plain, at, memory) for at in (spot, Spot(base[0], "")))
+    return base[1] * here / there if here and there else here
 
 
 def _minutes(question: Request, spot: Spot, memory: Memory) -> float | None:
     """How long the dish takes at a place [min]; None where no time is known."""
     if not question.dish:
         return None
-    where: dict[str, Any] = {"elevation_m": spot.elevation_m, "elevation_from": "stated", "pressure_pa": spot.pressure_pa}
+    where: dict[str, Any] = {
+        "elevation_m": spot.elevation_m,
+        "elevation_from": "stated",
+        "pressure_pa": spot.pressure_pa,
+    }
     asked = replace(question, topic="time", subject=None, forms=(), choices=(), unused=(), elevations_m=(), **where)
     work = work_out(settle_in(asked, memory.kitchen))
     figures: Sequence[Figure] = () if work.missing else work.answer.figures
-    timed = next((f for f in figures if f.id == COOK_TIME), None) or next((f for f in figures if f.unit == MINUTES), None)
+    timed = next((f for f in figures if f.id == COOK_TIME), None) or next(
+        (f for f in figures if f.unit == MINUTES), None
+    )
     return timed.value if timed else None
 
 
 def _way_again(heard: Heard, memory: Memory, words: Sequence[str]) -> Made | None:
     """The last answer about a way to cook that is gone back to, where the cook is now: the pressure one."""
     way = next((WAYS[a] for a, b in zip(words, words[1:], strict=False) if a in WAYS and b in WAY_NOUNS), None)
-    steps = [step.request for step in memory.past if step.request.method == way and step.request.dish and not step.danger]
+    steps = [
+        step.request for step in memory.past if step.request.method == way and step.request.dish and not step.danger
+    ]
     now = heard.hearing.request
     if way is None or not steps or now.dish or now.time_min:
         return None

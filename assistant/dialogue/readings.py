@@ -15,10 +15,11 @@ from assistant.dialogue.memory import Memory, Reading
 from assistant.dialogue.thread import after, question_of, talked_of
 from assistant.reading.instruments import BAROMETER_UNITS
 from assistant.reading.tokens import norms
-from assistant.understanding import thermometers
+from assistant.understanding import danger, thermometers
 from assistant.understanding.conversation import settle_in
 from assistant.understanding.cue_words import cues
 from assistant.understanding.cue_words import said as said_among
+from assistant.understanding.scene import Scene
 from assistant.understanding.thermometers import Read
 from assistant.worked_out import WorkedOut, work_out
 from rules.book import ambient
@@ -34,6 +35,8 @@ REPORTS, MOVED, OTHERS = cues("instruments", "reports"), cues("whereabouts", "mo
 # nearer than this two readings agree [K]; further off than this a thermometer is to be replaced
 FITS_K, RIGHT_K, FAR_K = 1.0, 0.5, 5.0
 SAME_M = 60.0
+# units in which nobody reads a cooker
+OF_WEATHER = ("hPa", "inHg", "mmHg")
 LOWEST_PA, HIGHEST_PA = 45_000.0, 110_000.0
 WATER = "water"
 OF_READINGS = ("calibrate", "boiling_point", "set_kitchen", "smalltalk", "out_of_scope", "help")
@@ -57,7 +60,8 @@ class Here:
 
 def read_off(heard: Heard, memory: Memory) -> Made | None:
     """What comes of a reading that is told, taken back or asked for; None for any other utterance."""
-    if heard.hearing.request.recipe or heard.move or heard.is_refused:
+    refused = heard.is_refused and not is_barometer_alone(heard)
+    if heard.hearing.request.recipe or heard.move or refused:
         return None
     words = norms(heard.doc)
     if memory.reading and thermometers.is_withdrawn(words):
@@ -71,6 +75,12 @@ def read_off(heard: Heard, memory: Memory) -> Made | None:
         case "wanted" | "taken":
             return read and _in_food(heard, memory, read)
     return _named_behind(heard, memory) or _by_barometer(heard, memory) or _to_a_tenth(heard, memory)
+
+
+def is_barometer_alone(heard: Heard) -> bool:
+    """Whether an utterance tells what a barometer reads, and no danger is in it by itself."""
+    read = any(m.kind == "pressure" and m.unit in OF_WEATHER for m in heard.doc._.measures)
+    return read and danger.listen(heard.doc, Scene()).hazard is None
 
 
 def of_question(question: Request | None, kitchen: Kitchen) -> Here | None:
@@ -174,7 +184,9 @@ def _named_behind(heard: Heard, memory: Memory) -> Made | None:
     here = of_question(now, memory.kitchen)
     if here is None:
         return None
-    return _tested(heard, memory, Read("boil", boil_c), here)
+    # the height that the boil told was of this place
+    places = tuple(place for place in memory.places if place.elevation_from != "boil_test")
+    return _tested(heard, replace(memory, places=places), Read("boil", boil_c), here)
 
 
 def _in_food(heard: Heard, memory: Memory, read: Read) -> Made | None:
@@ -207,9 +219,7 @@ def _in_food(heard: Heard, memory: Memory, read: Read) -> Made | None:
 def _taken_back(heard: Heard, memory: Memory, reading: Reading) -> Made:
     """A reading that counts no more: the thermometer and the place are as they were before it."""
     off_k = reading.offset_before_c
-    told: Words = say(
-        "taken-back", off=yes(abs(off_k) > RIGHT_K), size=temp_drop(abs(off_k)), way=_way(off_k)
-    )
+    told: Words = say("taken-back", off=yes(abs(off_k) > RIGHT_K), size=temp_drop(abs(off_k)), way=_way(off_k))
     back = replace(_with_offset(memory, off_k, None), reading=None)
     if reading.boil_c is not None and reading.way == "ice":
         back = replace(back, reading=Reading(way="boil", value_c=reading.boil_c))

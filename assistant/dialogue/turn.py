@@ -13,7 +13,7 @@ from assistant.dialogue.heard import Heard, hear
 from assistant.dialogue.made import BRIEFEST, answer_again, ask, refused, said
 from assistant.dialogue.memory import Memory, learn_kitchen
 from assistant.dialogue.place_talk import of_places
-from assistant.dialogue.readings import read_off
+from assistant.dialogue.readings import is_barometer_alone, read_off
 from assistant.dialogue.recalled import recalled
 from assistant.dialogue.recipe_room import beside, of_recipes, with_note
 from assistant.dialogue.several import OUTSIDE, several
@@ -74,6 +74,7 @@ def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
     """
     heard = hear(text, memory, depth)
     hazard, now = heard.listened.hazard, replace(memory, scene=heard.listened.scene)
+    hazard = None if is_barometer_alone(heard) else hazard
     if not heard.answers_drill and refusing.asks_instead(heard):
         turn = told_instead(heard, now)
     elif hazard is None or hazard.beside or heard.answers_drill:
@@ -147,7 +148,9 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
     turn = drilled(heard, memory)
     if turn:
         return turn
-    turn = of_a_recipe(heard, memory) or instrument_read(heard, memory) or talked(heard, memory) or chosen(heard, memory)
+    turn = (
+        of_a_recipe(heard, memory) or instrument_read(heard, memory) or talked(heard, memory) or chosen(heard, memory)
+    )
     if turn:
         return replace(turn, memory=replace(turn.memory, missed=0))
     turn = planned(heard, memory) or beside_a_recipe(heard, memory)

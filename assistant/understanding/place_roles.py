@@ -8,7 +8,7 @@ from dataclasses import replace
 from spacy.tokens import Doc
 
 from assistant.reading import places
-from assistant.reading.elevation_mentions import METRIC_BARE
+from assistant.reading.elevation_mentions import METRIC_BARE, TOO
 from assistant.reading.tokens import norms
 from assistant.understanding import answer_preferences
 from assistant.understanding.cue_words import cues, said
@@ -20,7 +20,8 @@ from rules.said import duration, sentences
 
 say = sentences("dialogue/place_talk")
 
-THEIRS, OURS = cues("place_roles", "theirs"), cues("place_roles", "ours")
+THEIRS, OURS, ASKED_FOR = (cues("place_roles", name) for name in ("theirs", "ours", "asked_for"))
+BOIL, BOILING = cues("instruments", "boil"), "boiling_point"
 SAME_M, BARE_FT = 30.0, (1000.0, 16_000.0)
 LONGEST = 30
 
@@ -35,10 +36,16 @@ def played(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence[R
         told = now.topic in marked("of_nothing") or now.dish is None
         leans = replace(request, topic=last.topic, subject=None, small_talk=None, choices=()) if told else request
         return replace(hearing, request=leans, elliptical=hearing.elliptical or told)
+    if any(m.role == "apart" for m in doc._.elevations) and said(words, BOIL) and answer_preferences.system(words):
+        # where water boils is asked in other units by somebody who does not cook here
+        return replace(hearing.about(BOILING, method=None, choices=()), elliptical=False) if not now.dish else hearing
     own_m = _theirs_m(doc, words)
     if own_m is not None and now.elevation_m is None:
         place = next((m.place for m in doc._.elevations if m.role == "apart" and m.place), "") or ""
         return replace(hearing, request=replace(now, elevation_m=own_m, elevation_from="stated", place=place))
+    told_m = _told_of_another(doc, words, last)
+    if told_m is not None:
+        return replace(hearing, request=replace(_nowhere(now), from_elevation_m=told_m))
     if now.time_min is None:
         return hearing
     unknown = next((u for u in now.unused if u.kind == "elevation" and u.text), None)
@@ -68,6 +75,18 @@ def is_baseline(words: Sequence[str], now: Request, asked: Sequence[Request]) ->
     return before or said(words, OURS)
 
 
+def _told_of_another(doc: Doc, words: Sequence[str], last: Request) -> float | None:
+    """Where times are told of, where those of the cook's own place are asked behind them [m]: 9 min in Lima, give me Quito."""
+    named = [(m, places.elevation_m(m.place)) for m in doc._.elevations if m.place]
+    timed = any(measure.kind == "time" for measure in doc._.measures)
+    if not timed or len(named) != 2 or last.elevation_m is None:
+        return None
+    (_, other_m), (own, own_m) = named
+    if other_m is None or own_m is None or abs(own_m - last.elevation_m) > SAME_M or abs(other_m - own_m) < SAME_M:
+        return None
+    return other_m if own.start and words[own.start - 1] in ASKED_FOR else None
+
+
 def _taken_for_the_sea(now: Request, unknown: Unused) -> Request:
     """A time that is usual in a town that nobody knows, as one of sea level; it is said so."""
     reason = say("taken-for-the-sea", name=unknown.text, time=duration(now.time_min or 0.0))
@@ -94,4 +113,5 @@ def _bare(doc: Doc) -> Iterator[float]:
 def _nowhere(now: Request) -> Request:
     """What is said without its place."""
     empty = {slot: getattr(Request(), slot) for slot in PLACE_SLOTS}
-    return replace(now, **empty, from_elevation_m=None)
+    unused = tuple(u for u in now.unused if u.kind != TOO)
+    return replace(now, **empty, from_elevation_m=None, unused=unused)

@@ -16,17 +16,30 @@ from rules.model import Request
 from rules.physics import water
 
 TALK, BRIX = cues("sugar_figures", "talk"), cues("sugar_figures", "brix")
-SUGAR = "sugar_stage"
+SUGAR, SUGARWORK, TIME = "sugar_stage", "sugarwork", "time"
 # how hot sugar is boiled [degC]; below this figure a bare one is in Celsius
 SPAN_C, LOWEST_F = (102.0, 186.0), 215.0
 BRIX_SPAN, LONGEST = (50.0, 88.0), 25
 # topics that a figure with no more than a word beside it may fall to
-LOOSE = ("temperature", "smalltalk", "out_of_scope", "boiling_point", "help", "time", SUGAR, "doneness", "why", "calibrate")
+LOOSE = (
+    "temperature",
+    "smalltalk",
+    "out_of_scope",
+    "boiling_point",
+    "help",
+    "time",
+    SUGAR,
+    "doneness",
+    "why",
+    "calibrate",
+)
 
 
 def taken(doc: Doc, hearing: Hearing, last: Request | None) -> Hearing:
     """What is said, with a figure of boiled sugar as the temperature of the recipe, and sea level as its baseline."""
     now, words = hearing.request, norms(doc)
+    if is_another(words, hearing, last):
+        return replace(hearing.about(TIME, choices=()), elliptical=False)
     if not is_of_sugar(words, now, last) or len(words) > LONGEST:
         return hearing
     told_c = _brix_c(doc, words) or now.temperature_c or _bare_c(doc)
@@ -40,6 +53,14 @@ def taken(doc: Doc, hearing: Hearing, last: Request | None) -> Hearing:
     goes_on = hearing.elliptical and last is not None and last.topic == SUGAR
     subject = request.subject if now.topic == SUGAR else hearing.subject_for(SUGAR)
     return replace(hearing, request=replace(request, subject=subject), elliptical=goes_on)
+
+
+def is_another(words: Sequence[str], hearing: Hearing, last: Request | None) -> bool:
+    """Whether a dish that is cooked in another way is asked about behind sugar, and no topic of its own is heard."""
+    now = hearing.request
+    cooked = now.dish is not None and now.method not in (None, SUGARWORK) and not said(words, TALK)
+    unclear = hearing.elliptical or now.topic == SUGAR or SUGAR in now.choices
+    return bool(last and last.topic == SUGAR and cooked and unclear)
 
 
 def is_of_sugar(words: Sequence[str], now: Request, last: Request | None) -> bool:
@@ -69,7 +90,11 @@ def _brix_c(doc: Doc, words: Sequence[str]) -> float | None:
     """Where a syrup of so much sugar boils at sea level [degC]: 72 Brix."""
     low, high = BRIX_SPAN
     percent = next(
-        (n.value for n in doc._.numbers if low <= n.value <= high and not set(words[n.end : n.end + 2]).isdisjoint(BRIX)),
+        (
+            n.value
+            for n in doc._.numbers
+            if low <= n.value <= high and not set(words[n.end : n.end + 2]).isdisjoint(BRIX)
+        ),
         None,
     )
     return None if percent is None else water.boiling_point_c(0.0) + water.sucrose_elevation_k(percent)

@@ -19,7 +19,7 @@ BOILS_AT = cues("instruments", "boils_at")
 TO_A_TENTH = cues("instruments", "to_a_tenth")
 # what a reading may be in each place [degC]; a figure without a scale is in the one in which it may be
 IN_ICE, AT_BOIL, IN_FOOD = (-12.0, 12.0), (80.0, 102.0), (45.0, 103.0)
-LONGEST = 30
+LONGEST = 45
 Way = Literal["ice", "boil", "wanted", "taken"]
 
 
