@@ -31,6 +31,7 @@ class Step:
 class Reading:
     """The last reading of a thermometer that was told [degC], and what was known before it.
 
+    confirmed: whether ice and the boil agree; one test alone never makes food safer than its reading
     boil_c: what it showed in boiling water before it was put into ice [degC]
     offset_before_c: how much it was taken to read too high [K]
     before_m, before_from, before_place: where the cook was
@@ -38,6 +39,7 @@ class Reading:
 
     way: Literal["ice", "boil"]
     value_c: float
+    confirmed: bool = False
     boil_c: float | None = None
     offset_before_c: float = 0.0
     before_m: float | None = None

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from itertools import zip_longest
+from itertools import pairwise, zip_longest
 from typing import Any
 
 from spacy.tokens import Doc
@@ -20,10 +20,10 @@ from assistant.understanding.conversation import settle_in
 from assistant.understanding.cue_words import cues
 from assistant.understanding.cue_words import said as said_among
 from assistant.worked_out import work_out
-from rules.book import ambient
 from rules.catalogue import marked
 from rules.model import Figure, Request, Units
-from rules.said import Words, duration, elevation, listed, sentences, temp, together
+from rules.physics.ambient import ambient
+from rules.said import Value, Words, duration, elevation, listed, sentences, temp, together
 
 say = sentences("dialogue/place_talk")
 
@@ -39,7 +39,7 @@ class Spot:
     """A place that is held against others. said: how it is told"""
 
     elevation_m: float
-    said: Words
+    said: Value
     pressure_pa: float | None = None
 
     @property
@@ -118,7 +118,7 @@ def _name_of(mention: Elevation, doc: Doc) -> str:
     return next(named, "")
 
 
-def _called(name: str, metres: float) -> Words:
+def _called(name: str, metres: float) -> Value:
     return say("named", name=name, place=elevation(metres)) if name else elevation(metres)
 
 
@@ -189,7 +189,7 @@ def _minutes(question: Request, spot: Spot, memory: Memory) -> float | None:
 
 def _way_again(heard: Heard, memory: Memory, words: Sequence[str]) -> Made | None:
     """The last answer about a way to cook that is gone back to, where the cook is now: the pressure one."""
-    way = next((WAYS[a] for a, b in zip(words, words[1:], strict=False) if a in WAYS and b in WAY_NOUNS), None)
+    way = next((WAYS[a] for a, b in pairwise(words) if a in WAYS and b in WAY_NOUNS), None)
     steps = [
         step.request for step in memory.past if step.request.method == way and step.request.dish and not step.danger
     ]

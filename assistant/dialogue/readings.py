@@ -22,12 +22,12 @@ from assistant.understanding.cue_words import said as said_among
 from assistant.understanding.scene import Scene
 from assistant.understanding.thermometers import Read
 from assistant.worked_out import WorkedOut, work_out
-from rules.book import ambient
 from rules.catalogue import marked
 from rules.errors import OutOfRange
 from rules.model import Answer, Kitchen, Request
 from rules.physics import air, water
-from rules.said import Words, elevation, fixed, pressure, sentences, temp, temp_drop, together, yes
+from rules.physics.ambient import ambient
+from rules.said import Value, Words, elevation, fixed, pressure, sentences, temp, temp_drop, together, yes
 
 say = sentences("dialogue/readings")
 
@@ -52,7 +52,7 @@ class Here:
     known: bool
 
     @property
-    def said(self) -> Words:
+    def said(self) -> Value:
         """The place as it is told."""
         height = elevation(self.elevation_m)
         return say("place-by-name", name=self.name, place=height) if self.name else height
@@ -67,13 +67,9 @@ def read_off(heard: Heard, memory: Memory) -> Made | None:
     if memory.reading and thermometers.is_withdrawn(words):
         return _taken_back(heard, memory, memory.reading)
     read = thermometers.heard(heard.doc)
-    match read.way if read else None:
-        case "ice":
-            return read and _in_ice(heard, memory, read)
-        case "boil":
-            return read and _at_boil(heard, memory, read)
-        case "wanted" | "taken":
-            return read and _in_food(heard, memory, read)
+    if read:
+        follow = {"ice": _in_ice, "boil": _at_boil}.get(read.way, _in_food)
+        return follow(heard, memory, read)
     return _named_behind(heard, memory) or _by_barometer(heard, memory) or _to_a_tenth(heard, memory)
 
 
@@ -108,6 +104,7 @@ def _in_ice(heard: Heard, memory: Memory, read: Read) -> Made | None:
     true_c = boiled.value_c - off_k
     figures: dict[str, Any] = {"read": temp(boiled.value_c), "true": temp(true_c)}
     if here.known and abs(true_c - here.boil_c) <= FITS_K:
+        now = _with_offset(memory, off_k, replace(kept, boil_c=boiled.value_c, confirmed=True))
         return _told(heard, now, together(told, say("boil-fits", **figures, place=here.said)))
     found_m = _found_m(true_c)
     if found_m is None:
@@ -157,7 +154,7 @@ def _tested(heard: Heard, memory: Memory, read: Read, here: Here) -> Made | None
     figures: dict[str, Any] = {"read": temp(read.value_c), "place": here.said}
     if known_k and abs(true_c - here.boil_c) <= FITS_K:
         told = say("agrees-corrected", **figures, true=temp(true_c))
-        return _redone(heard, replace(memory, reading=kept), told)
+        return _redone(heard, replace(memory, reading=replace(kept, confirmed=True)), told)
     if abs(off_k) <= RIGHT_K or found_m is None:
         told = say("agrees", **figures)
         return _redone(heard, _with_offset(memory, 0.0, kept), told) if abs(off_k) <= RIGHT_K else None
@@ -194,6 +191,12 @@ def _in_food(heard: Heard, memory: Memory, read: Read) -> Made | None:
     off_k = memory.kitchen.thermometer_offset_c
     if not off_k:
         return None
+    # a thermometer that reads low by one test may have been tested badly: food is judged by what it shows
+    doubted = off_k < 0 and memory.reading is not None and not memory.reading.confirmed
+    if doubted:
+        off_k = 0.0
+    if doubted and read.way == "wanted":
+        return _told(heard, memory, say("by-one-test", shown=temp(read.value_c)))
     if read.way == "wanted":
         shown = say(
             "must-show",
@@ -205,13 +208,20 @@ def _in_food(heard: Heard, memory: Memory, read: Read) -> Made | None:
         return _told(heard, memory, shown)
     true_c = read.value_c - off_k
     told = say("was-really", read=temp(read.value_c), true=temp(true_c))
+    told = say("by-one-test", shown=temp(read.value_c)) if doubted else told
     dish = heard.hearing.request if heard.hearing.request.dish else talked_of(memory)
     if dish is None or not dish.dish:
         return _told(heard, memory, told)
-    core = replace(
-        Request(), text=heard.text, topic="doneness", dish=dish.dish, dish_class=dish.dish_class, temperature_c=true_c,
-        temperature_of="core", forms=("enough", "safe", "is_ok"), units=memory.request.units if memory.request else "us",
-    )  # fmt: skip
+    core = Request(
+        text=heard.text,
+        topic="doneness",
+        dish=dish.dish,
+        dish_class=dish.dish_class,
+        temperature_c=true_c,
+        temperature_of="core",
+        forms=("enough", "safe", "is_ok"),
+        units=_in_units(memory).kitchen.units,
+    )
     verdict = work_out(settle_in(core, replace(memory.kitchen, thermometer_offset_c=0.0)))
     return _before_it(said(heard.text, told, _in_units(memory)), verdict), memory
 
@@ -232,7 +242,7 @@ def _taken_back(heard: Heard, memory: Memory, reading: Reading) -> Made:
 
 
 def _by_barometer(heard: Heard, memory: Memory) -> Made | None:
-    """A barometer that is read in a place that is known: the air itself, or a report's figure, which is not believed."""
+    """A barometer read in a place that is known: the air itself, or a report's figure, which is not believed."""
     measure = next((m for m in heard.doc._.measures if m.kind == "pressure" and m.unit in BAROMETER_UNITS), None)
     own = heard.hearing.request
     named = own.elevation_m if own.elevation_from == "place" else None

@@ -58,7 +58,7 @@ def played(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence[R
 
 
 def is_only_of_units(words: Sequence[str], now: Request) -> bool:
-    """Whether other units are asked for beside a place, and nothing is cooked there: in F please, a class from Tampa."""
+    """Whether units are asked for beside a place where nothing is cooked: in F please, a class from Tampa."""
     placed = now.elevation_from == "place" or (now.from_elevation_m is not None and now.elevation_m is None)
     cooks = now.dish or now.method or now.time_min or now.temperature_c
     return bool(placed and not cooks and answer_preferences.system(words))
@@ -76,7 +76,7 @@ def is_baseline(words: Sequence[str], now: Request, asked: Sequence[Request]) ->
 
 
 def _told_of_another(doc: Doc, words: Sequence[str], last: Request) -> float | None:
-    """Where times are told of, where those of the cook's own place are asked behind them [m]: 9 min in Lima, give me Quito."""
+    """Another place whose times are told before those of the cook's own are asked [m]: 9 min in Lima, give me Quito."""
     named = [(m, places.elevation_m(m.place)) for m in doc._.elevations if m.place]
     timed = any(measure.kind == "time" for measure in doc._.measures)
     if not timed or len(named) != 2 or last.elevation_m is None:

@@ -22,17 +22,8 @@ SPAN_C, LOWEST_F = (102.0, 186.0), 215.0
 BRIX_SPAN, LONGEST = (50.0, 88.0), 25
 # topics that a figure with no more than a word beside it may fall to
 LOOSE = (
-    "temperature",
-    "smalltalk",
-    "out_of_scope",
-    "boiling_point",
-    "help",
-    "time",
-    SUGAR,
-    "doneness",
-    "why",
-    "calibrate",
-)
+    "temperature", "smalltalk", "out_of_scope", "boiling_point", "help", "time", SUGAR, "doneness", "why", "calibrate",
+)  # fmt: skip
 
 
 def taken(doc: Doc, hearing: Hearing, last: Request | None) -> Hearing:

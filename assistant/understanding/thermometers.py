@@ -20,6 +20,7 @@ TO_A_TENTH = cues("instruments", "to_a_tenth")
 # what a reading may be in each place [degC]; a figure without a scale is in the one in which it may be
 IN_ICE, AT_BOIL, IN_FOOD = (-12.0, 12.0), (80.0, 102.0), (45.0, 103.0)
 LONGEST = 45
+CELSIUS = "c"
 Way = Literal["ice", "boil", "wanted", "taken"]
 
 
@@ -84,10 +85,14 @@ def _figures(doc: Doc) -> list[tuple[float, bool]]:
     """The temperatures of a text [degC] and whether each was told in Celsius; a bare figure by what it may be."""
     measures = {i: m for m in doc._.measures for i in range(m.start, m.end)}
     found: list[tuple[float, bool]] = []
+    words = norms(doc)
     for number in doc._.numbers:
         measure = measures.get(number.start) or measures.get(number.end - 1)
         if measure is None or measure.kind == "degree":
             found += [(number.value, True), (to_si(number.value, "degF"), False)]
+        elif measure.kind == "volume" and words[measure.end - 1] == CELSIUS:
+            # what a thermometer reads is no cup
+            found.append((number.value, True))
         elif measure.kind == "temperature":
             found.append((to_si(number.value, measure.unit), measure.unit == "degC"))
     return found

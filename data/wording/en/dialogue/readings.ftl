@@ -48,6 +48,8 @@ must-show = For a real { $wanted } it must show { $shown }: yours reads { $size 
        *[low] low
     }.
 was-really = { $read } on yours was { $true } really.
+by-one-test =
+    For food I go by the { $shown } that it shows: it read low in one test only. When ice and the boil agree, I add what it lacks.
 report = { $read } is reduced to sea level, as weather reports are; the air itself presses with about { $here } at { $place }.
 report-or-yours = { $read } is reduced to sea level, as weather reports are. I believe your barometer: { $here } at { $place }.
 still = Water boils at { $boil } there.
