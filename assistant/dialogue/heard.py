@@ -13,7 +13,7 @@ from assistant.dialogue.moves import Move
 from assistant.dialogue.thread import in_context
 from assistant.drill import Wanted
 from assistant.reading.tokens import norms
-from assistant.understanding import danger, leaning
+from assistant.understanding import danger, leaning, place_roles, sugar_figures
 from assistant.understanding.awaited import given
 from assistant.understanding.conversation import told_in_metres
 from assistant.understanding.corrected import after_taking_back
@@ -110,9 +110,20 @@ def scene_in(memory: Memory) -> Scene:
 def taken_up(utterance: Utterance, memory: Memory) -> Hearing:
     """What an utterance says as a reply, or as it goes on with the question before."""
     known = memory.places or whereabouts.of_kitchen(memory.kitchen)
-    placed = whereabouts.recalled(as_reply(utterance, memory), norms(utterance.doc), known, memory.request)
-    taken = leaning.taken_up(utterance.doc, placed, memory.request, memory.earlier)
-    return taken if memory.asked else in_full(utterance, taken, memory.request, spoken_in(memory))
+    reply = in_its_part(utterance, as_reply(utterance, memory), memory)
+    placed = whereabouts.recalled(reply, norms(utterance.doc), known, memory.request)
+    leant = leaning.taken_up(utterance.doc, placed, memory.request, memory.earlier)
+    taken = sugar_figures.taken(utterance.doc, leant, memory.request)
+    if memory.asked:
+        return taken
+    full = in_full(utterance, taken, memory.request, spoken_in(memory))
+    return full if full is taken else in_its_part(utterance, full, memory)
+
+
+def in_its_part(utterance: Utterance, heard: Hearing, memory: Memory) -> Hearing:
+    """What an utterance says, with its figures of sugar and its places in the part that they play."""
+    sweet = sugar_figures.taken(utterance.doc, heard, memory.request)
+    return place_roles.played(utterance.doc, sweet, memory.request, memory.earlier)
 
 
 def plainly(utterance: Utterance, memory: Memory) -> Utterance:

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from typing import Any
+from typing import Any, Literal
 
 from assistant.dialogue.tonight import Tonight
 from assistant.dialogue.whereabouts import Whereabouts
 from assistant.dialogue.workbench import RecipeTalk, Run
 from assistant.drill import Sitting
 from assistant.understanding.scene import Scene
-from rules.model import PLACE_SLOTS, Kitchen, Request
+from rules.model import PLACE_SLOTS, ElevationFrom, Kitchen, Request
 from rules.said import Measure, elevation
 
 
@@ -26,6 +26,26 @@ class Step:
     kitchen: Kitchen = Kitchen()
     danger: str | None = None
     subject: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Reading:
+    """The last reading of a thermometer that was told [degC], and what was known before it.
+
+    confirmed: whether ice and the boil agree; one test alone never makes food safer than its reading
+    boil_c: what it showed in boiling water before it was put into ice [degC]
+    offset_before_c: how much it was taken to read too high [K]
+    before_m, before_from, before_place: where the cook was
+    """
+
+    way: Literal["ice", "boil"]
+    value_c: float
+    confirmed: bool = False
+    boil_c: float | None = None
+    offset_before_c: float = 0.0
+    before_m: float | None = None
+    before_from: ElevationFrom | None = None
+    before_place: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -47,6 +67,7 @@ class Memory:
     scene: foods, acts, people and circumstances that bear on safety, and what was warned of last
     past: the questions of the conversation, the first and the latest few, oldest first
     missed: how many utterances in a row were not followed
+    reading: the last reading of a thermometer, until it is taken back
     """
 
     request: Request | None = None
@@ -64,6 +85,7 @@ class Memory:
     scene: Scene = Scene()
     past: tuple[Step, ...] = ()
     missed: int = 0
+    reading: Reading | None = None
 
 
 def without_place(memory: Memory) -> Memory:
@@ -78,6 +100,7 @@ def without_place(memory: Memory) -> Memory:
         kitchen=Kitchen(units=memory.kitchen.units),
         past=(),
         places=(),
+        reading=None,
     )
 
 

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from functools import cache
 from typing import Any
 
-from assistant.dialogue.memory import Memory, Step
+from assistant.dialogue.memory import Memory, Reading, Step
 from assistant.dialogue.tonight import Tonight
 from assistant.dialogue.whereabouts import Whereabouts
 from assistant.dialogue.workbench import RecipeTalk, Run
@@ -31,6 +31,7 @@ KINDS: dict[str, Any] = {
     "scene": Scene,
     "past": tuple[Step, ...],
     "missed": int,
+    "reading": Reading,
 }
 # the long memory is kept short: what stands as it is by itself is left out
 PAST, MISSED = "past", "missed"

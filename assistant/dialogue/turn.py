@@ -14,6 +14,8 @@ from assistant.dialogue.heard import Heard, hear
 from assistant.dialogue.made import BRIEFEST, answer_again, ask, refused, said
 from assistant.dialogue.memory import Memory, learn_kitchen
 from assistant.dialogue.memory import moved as moved_to
+from assistant.dialogue.place_talk import of_places
+from assistant.dialogue.readings import is_barometer_alone, read_off
 from assistant.dialogue.recalled import recalled
 from assistant.dialogue.recipe_room import beside, of_recipes, with_note
 from assistant.dialogue.several import OUTSIDE, several
@@ -77,6 +79,7 @@ def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
     heard = hear(text, memory, depth)
     service = tonight.noted(heard, memory.tonight)
     hazard, now = heard.listened.hazard, replace(memory, scene=heard.listened.scene, tonight=service)
+    hazard = None if is_barometer_alone(heard) else hazard
     if not heard.answers_drill and refusing.asks_instead(heard):
         turn = told_instead(heard, now)
     elif hazard is None or hazard.beside or heard.answers_drill:
@@ -166,7 +169,13 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
     turn = drilled(heard, memory)
     if turn:
         return turn
-    turn = of_a_recipe(heard, memory) or talked(heard, memory) or without_it(heard, memory) or chosen(heard, memory)
+    turn = (
+        of_a_recipe(heard, memory)
+        or instrument_read(heard, memory)
+        or talked(heard, memory)
+        or without_it(heard, memory)
+        or chosen(heard, memory)
+    )
     if turn:
         return replace(turn, memory=replace(turn.memory, missed=0))
     turn = planned(heard, memory) or beside_a_recipe(heard, memory)
@@ -181,6 +190,12 @@ def of_a_recipe(heard: Heard, memory: Memory) -> Turn | None:
     """Take what is said of a recipe or of its batches."""
     told = of_recipes(heard, memory)
     return Turn(told.reply, told.memory, deed=told.deed) if told else None
+
+
+def instrument_read(heard: Heard, memory: Memory) -> Turn | None:
+    """Take what a thermometer or a barometer shows, or places that are held against each other."""
+    done = read_off(heard, memory) or of_places(heard, memory)
+    return Turn(*done) if done else None
 
 
 def beside_a_recipe(heard: Heard, memory: Memory) -> Turn:

@@ -61,7 +61,7 @@ def recalled(hearing: Hearing, words: Sequence[str], places: Sequence[Whereabout
     """What an utterance says, with the place that it speaks of by a word alone: and at the bakery? back home."""
     request = hearing.request
     spoken = request.elevation_m is not None or request.pressure_pa is not None or request.place
-    if not places or spoken or any(u.kind == "elevation" for u in request.unused):
+    if not places or spoken or any(u.kind in ("elevation", "baseline") for u in request.unused):
         return hearing
     meant = _meant(words, places)
     if meant is None or (now and now.elevation_m is not None and abs(meant.elevation_m - now.elevation_m) < SAME_M):

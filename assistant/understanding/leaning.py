@@ -34,6 +34,7 @@ WATERS = ("drinking_water",)
 CHANGED, BASELINE, LOWEST = (cues("turning", name) for name in ("changed", "baseline", "lowest"))
 THANKS_AHEAD = tuple(re.compile(pattern, re.IGNORECASE) for pattern in cues("turning", "thanks_ahead"))
 WHY_BEHIND = re.compile(cues("turning", "why_behind")[0], re.IGNORECASE)
+BOILING = "boiling_point"
 CANNING, TIME, PRESSURE, WHICH = "preserve", "time", "pressure_cook", "which"
 # subjects that are asked about beside how a dish is cooked
 BESIDE = ("resting",)
@@ -200,7 +201,7 @@ def with_new_place(doc: Doc, hearing: Hearing, last: Request) -> Request:
 def gone_back(doc: Doc, now: Request, last: Request, earlier: Sequence[Request]) -> Request | None:
     """The question about a dish that is gone back to: no, back to the shanks; the other one."""
     words, others = norms(doc), [question for question in earlier if question.dish != last.dish]
-    if not others or now.dish not in (None, last.dish):
+    if not others or now.dish not in (None, last.dish) or now.topic == BOILING:
         return None
     if said(words, FIRST_ONE):
         return others[0]

@@ -267,7 +267,7 @@ def recipe_temperature(case: Case) -> Part | None:
     dry = at_sea_c >= stages()["caramel"].low_c
     here_c = asked_c if dry else asked_c - (case.there.boiling_c - case.here.boiling_c)
     stage = next((s for s in stages().values() if s.low_c - 1 <= at_sea_c <= s.high_c + 1), None)
-    whites = case.request.dish in EGG_FOAMS and case.moved
+    whites, offset_k = case.request.dish in EGG_FOAMS and case.moved, thermometer_offset_k(case)
     if _is_isomalt(case):
         return None
     return Part(
@@ -283,6 +283,7 @@ def recipe_temperature(case: Case) -> Part | None:
                 named="yes" if stage else "no",
                 stage=stage.label if stage else "",
             ),
+            say("your-thermometer-there", reads=temp(here_c + offset_k)) if abs(offset_k) >= READABLE_K else "",
             say("whites") if whites else "",
         ),
     )

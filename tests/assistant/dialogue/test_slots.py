@@ -11,7 +11,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from assistant.dialogue import domain
-from assistant.dialogue.memory import Memory, learn_kitchen, without_place
+from assistant.dialogue.memory import Memory, Reading, learn_kitchen, without_place
 from assistant.dialogue.record import Record
 from assistant.dialogue.slots import NAMES, BadSlot, memory_of, slots_of
 from assistant.dialogue.tonight import Tonight
@@ -211,3 +211,10 @@ def test_a_reason_in_words_travels_too() -> None:
     told = sentences("dialogue/made")("equipment", owned=listed(["a wok", elevation(2133.6), named], "commas"))
     memory = Memory(request=Request(unused=(Unused("elevation", "Zorgville", told),)))
     assert memory_of(json.loads(json.dumps(slots_of(memory)))) == memory
+
+
+def test_a_reading_of_a_thermometer_comes_back_as_it_was() -> None:
+    reading = Reading(way="ice", value_c=-1.5, boil_c=91.0, confirmed=True, before_m=2133.6, before_from="stated")
+    memory = Memory(reading=reading, kitchen=Kitchen(thermometer_offset_c=-1.5))
+    assert memory_of(json.loads(json.dumps(slots_of(memory)))) == memory
+    assert without_place(memory).reading is None

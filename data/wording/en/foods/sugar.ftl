@@ -19,6 +19,7 @@ one-stage =
        *[sea] , against { $sea } at sea level
     }.
 your-thermometer = Your thermometer then reads { $reads }.
+your-thermometer-there = Your thermometer shows { $reads } then.
 caramel =
     Caramel does not move: by then the water is gone, and sugar melts and browns at its own temperature anywhere.
 stages-stand = Water boils here at { $boil }, as at sea level, so the stages stand as printed.

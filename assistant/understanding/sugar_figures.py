@@ -1,0 +1,91 @@
+"""A figure of the cook's own for boiled sugar: the syrup, 116; 238 on the card; 72 Brix for fruit paste."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from spacy.tokens import Doc
+
+from assistant.reading.tokens import norms
+from assistant.reading.units import to_si
+from assistant.understanding.cue_words import cues, said
+from assistant.understanding.request import Hearing
+from rules.foods.sugar import cooked_to
+from rules.model import Request
+from rules.physics import water
+
+TALK, BRIX = cues("sugar_figures", "talk"), cues("sugar_figures", "brix")
+SUGAR, SUGARWORK, TIME = "sugar_stage", "sugarwork", "time"
+# how hot sugar is boiled [degC]; below this figure a bare one is in Celsius
+SPAN_C, LOWEST_F = (102.0, 186.0), 215.0
+BRIX_SPAN, LONGEST = (50.0, 88.0), 25
+# topics that a figure with no more than a word beside it may fall to
+LOOSE = (
+    "temperature", "smalltalk", "out_of_scope", "boiling_point", "help", "time", SUGAR, "doneness", "why", "calibrate",
+)  # fmt: skip
+
+
+def taken(doc: Doc, hearing: Hearing, last: Request | None) -> Hearing:
+    """What is said, with a figure of boiled sugar as the temperature of the recipe, and sea level as its baseline."""
+    now, words = hearing.request, norms(doc)
+    if is_another(words, hearing, last):
+        return replace(hearing.about(TIME, choices=()), elliptical=False)
+    if not is_of_sugar(words, now, last) or len(words) > LONGEST:
+        return hearing
+    told_c = _brix_c(doc, words) or now.temperature_c or _bare_c(doc)
+    if told_c is None or not SPAN_C[0] <= told_c <= SPAN_C[1]:
+        return hearing
+    request = replace(now, topic=SUGAR, temperature_c=told_c, choices=(), small_talk=None, forms=_asked(now))
+    by_the_sea = now.elevation_m == 0 and now.elevation_from == "stated" and not now.place
+    if by_the_sea and last and last.elevation_m is not None:
+        # what stands beside the figure is where it was written
+        request = replace(request, elevation_m=None, elevation_from=None, from_elevation_m=0.0, elevations_m=())
+    goes_on = hearing.elliptical and last is not None and last.topic == SUGAR
+    subject = request.subject if now.topic == SUGAR else hearing.subject_for(SUGAR)
+    return replace(hearing, request=replace(request, subject=subject), elliptical=goes_on)
+
+
+def is_another(words: Sequence[str], hearing: Hearing, last: Request | None) -> bool:
+    """Whether a dish that is cooked in another way is asked about behind sugar, and no topic of its own is heard."""
+    now = hearing.request
+    cooked = now.dish is not None and now.method not in (None, SUGARWORK) and not said(words, TALK)
+    unclear = hearing.elliptical or now.topic == SUGAR or SUGAR in now.choices
+    return bool(last and last.topic == SUGAR and cooked and unclear)
+
+
+def is_of_sugar(words: Sequence[str], now: Request, last: Request | None) -> bool:
+    """Whether boiled sugar is talked of, in the utterance or before it."""
+    if now.recipe or now.topic not in LOOSE or now.time_min or now.method in ("bake", "roast", "fry", "deep_fry"):
+        return False
+    own = now.topic == SUGAR or said(words, TALK) or cooked_to(now.dish) is not None
+    if now.dish and not own:
+        return False
+    return own or bool(last and last.topic == SUGAR)
+
+
+def _asked(now: Request) -> tuple[str, ...]:
+    """The forms of the question; that it is asked by how much leaves the figure to be told."""
+    return tuple(form for form in now.forms if form not in ("how_hot", "how_much"))
+
+
+def _bare_c(doc: Doc) -> float | None:
+    """A figure with no unit beside it as a temperature of sugar [degC]."""
+    spoken = {i for m in (*doc._.measures, *doc._.elevations) for i in range(m.start, m.end)}
+    bare = (number.value for number in doc._.numbers if number.start not in spoken)
+    found = (to_si(value, "degF") if value >= LOWEST_F else value for value in bare)
+    return next((value for value in found if SPAN_C[0] <= value <= SPAN_C[1]), None)
+
+
+def _brix_c(doc: Doc, words: Sequence[str]) -> float | None:
+    """Where a syrup of so much sugar boils at sea level [degC]: 72 Brix."""
+    low, high = BRIX_SPAN
+    percent = next(
+        (
+            n.value
+            for n in doc._.numbers
+            if low <= n.value <= high and not set(words[n.end : n.end + 2]).isdisjoint(BRIX)
+        ),
+        None,
+    )
+    return None if percent is None else water.boiling_point_c(0.0) + water.sucrose_elevation_k(percent)
