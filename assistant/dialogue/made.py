@@ -43,7 +43,9 @@ def said(text: str, headline: Words, memory: Memory, topic: str = "smalltalk") -
 
 def said_of(request: Request, headline: Words, memory: Memory, topic: str) -> WorkedOut:
     """A sentence that answers a question, with what was heard in it."""
-    asked = replace(request, topic=topic, units=memory.kitchen.units, unused=(), choices=(), text=request.text[:LONGEST])
+    asked = replace(
+        request, topic=topic, units=memory.kitchen.units, unused=(), choices=(), text=request.text[:LONGEST]
+    )
     return told(Answer(request=asked, headline=headline))
 
 

@@ -52,6 +52,8 @@ def talked_of(heard: Heard, memory: Memory) -> Done | None:
     plan = memory.request if waits else memory.menu
     if plan is None or (memory.asked and not waits) or len(heard.doc) > LONGEST or request.topic == TIMER:
         return None
+    if not waits and _is_left(plan, memory.request):
+        return None
     if waits and (at := timed(heard, memory, plan)):
         return at
     asked = menu_asked.answer(heard, memory, plan)
@@ -63,6 +65,12 @@ def talked_of(heard: Heard, memory: Memory) -> Done | None:
         return None
     new, notes = change
     return Done(shown(new, heard, memory, *notes), new)
+
+
+def _is_left(plan: Request, last: Request | None) -> bool:
+    """Whether another dish than the one that was planned is talked of since."""
+    other = last is not None and last.dish not in (None, plan.dish) and last.topic != PLAN
+    return other and not plan.menu
 
 
 def timed(heard: Heard, memory: Memory, plan: Request) -> Done | None:

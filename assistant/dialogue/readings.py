@@ -39,7 +39,6 @@ SAME_M = 60.0
 OF_WEATHER = ("hPa", "inHg", "mmHg")
 LOWEST_PA, HIGHEST_PA = 45_000.0, 110_000.0
 WATER = "water"
-OF_READINGS = ("calibrate", "boiling_point", "set_kitchen", "smalltalk", "out_of_scope", "help")
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,7 +60,7 @@ class Here:
 def read_off(heard: Heard, memory: Memory) -> Made | None:
     """What comes of a reading that is told, taken back or asked for; None for any other utterance."""
     refused = heard.is_refused and not is_barometer_alone(heard)
-    if heard.hearing.request.recipe or heard.move or refused:
+    if heard.hearing.request.recipe or heard.move or refused or heard.doc._.safety:
         return None
     words = norms(heard.doc)
     if memory.reading and thermometers.is_withdrawn(words):
@@ -317,7 +316,7 @@ def _asked_now(heard: Heard, memory: Memory) -> Request | None:
     if not (now.dish or now.dish_class) or thermometers.way_of(words) != "boil" or now.dish == WATER:
         return None
     question = question_of(heard.in_context(memory), memory, back_to_recipe=False)
-    topic = "time" if question.topic in OF_READINGS else question.topic
+    topic = "time" if question.topic in _without_food() else question.topic
     unused = tuple(u for u in question.unused if u.kind != "elevation")
     return replace(question, topic=topic, temperature_c=None, unused=unused)
 
@@ -326,7 +325,9 @@ def _asked_before(heard: Heard, memory: Memory) -> Request | None:
     """The last question that was about anything but the place and its instruments."""
     now = heard.hearing.request
     earlier: Iterator[Request | None] = iter((memory.request, memory.before, *reversed(memory.earlier)))
-    asked = next((q for q in earlier if q and q.topic not in OF_READINGS and q.topic not in marked("by_the_way")), None)
+    asked = next(
+        (q for q in earlier if q and q.topic not in _without_food() and q.topic not in marked("by_the_way")), None
+    )
     if asked is None or memory.request is None:
         return None
     where = {slot: getattr(memory.request, slot) for slot in ("elevation_m", "elevation_from", "place", "pressure_pa")}
@@ -346,6 +347,11 @@ def _somewhere(heard: Heard, memory: Memory, where: dict[str, Any] | None) -> Me
 
 def _of_place(heard: Heard) -> Request:
     return replace(heard.hearing.request, topic="set_kitchen", temperature_c=None)
+
+
+def _without_food() -> frozenset[str]:
+    """Topics that are about no food."""
+    return frozenset(marked("without_a_dish") | marked("of_nothing"))
 
 
 def _told(heard: Heard, memory: Memory, told: Words) -> Made:

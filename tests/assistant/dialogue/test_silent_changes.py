@@ -32,10 +32,11 @@ PLACES_FT = {
 SERVICES = {"we serve at 8 pm now": "20:00", "service moved to 7:15 pm": "19:15", "dinner is at 18:30": "18:30"}
 # names neither dish nor place nor a time of day
 BETWEEN = (
-    "why", "but why", "in Celsius", "in Fahrenheit", "lid?", "a bigger flame then", "salt?", "shorter", "the maths", "thanks", "ok",
-    "who won the match", "what internal temp", "how much liquid", "is that safe", "how do I know it is done", "how long to rest",
-    "does altitude matter", "what if I only have 3 hours", "for 12 people", "double it", "bone in", "k heard", "you are useless",
-    "what altitude did I say", "what was I making", "my oven runs hot", "zzqx vlorp", "?", "help",
+    "why", "but why", "in Celsius", "in Fahrenheit", "lid?", "a bigger flame then", "salt?", "shorter", "the maths",
+    "thanks", "ok", "who won the match", "what internal temp", "how much liquid", "is that safe", "bone in", "help",
+    "how do I know it is done", "how long to rest", "does altitude matter", "what if I only have 3 hours", "k heard",
+    "for 12 people", "double it", "you are useless", "what altitude did I say", "what was I making", "zzqx vlorp",
+    "my oven runs hot", "?",
 )  # fmt: skip
 
 
