@@ -39,7 +39,6 @@ SAME_M = 60.0
 OF_WEATHER = ("hPa", "inHg", "mmHg")
 LOWEST_PA, HIGHEST_PA = 45_000.0, 110_000.0
 WATER = "water"
-OF_READINGS = ("calibrate", "boiling_point", "set_kitchen", "smalltalk", "out_of_scope", "help")
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,6 +120,8 @@ def _in_ice(heard: Heard, memory: Memory, read: Read) -> Made | None:
 def _at_boil(heard: Heard, memory: Memory, read: Read) -> Made | None:
     """A boil test: where the place is known it tests the thermometer, where it is not it tells the elevation."""
     now = heard.hearing.request
+    if heard.doc._.safety:
+        return None
     own_place = now.elevation_m is not None and now.elevation_from in ("place", "stated")
     here = of_question(now if own_place else memory.request, memory.kitchen)
     elsewhere = memory.request is not None and read.elsewhere and not own_place
@@ -317,7 +318,7 @@ def _asked_now(heard: Heard, memory: Memory) -> Request | None:
     if not (now.dish or now.dish_class) or thermometers.way_of(words) != "boil" or now.dish == WATER:
         return None
     question = question_of(heard.in_context(memory), memory, back_to_recipe=False)
-    topic = "time" if question.topic in OF_READINGS else question.topic
+    topic = "time" if _is_of_no_dish(question.topic) else question.topic
     unused = tuple(u for u in question.unused if u.kind != "elevation")
     return replace(question, topic=topic, temperature_c=None, unused=unused)
 
@@ -326,7 +327,7 @@ def _asked_before(heard: Heard, memory: Memory) -> Request | None:
     """The last question that was about anything but the place and its instruments."""
     now = heard.hearing.request
     earlier: Iterator[Request | None] = iter((memory.request, memory.before, *reversed(memory.earlier)))
-    asked = next((q for q in earlier if q and q.topic not in OF_READINGS and q.topic not in marked("by_the_way")), None)
+    asked = next((q for q in earlier if q and not _is_of_no_dish(q.topic)), None)
     if asked is None or memory.request is None:
         return None
     where = {slot: getattr(memory.request, slot) for slot in ("elevation_m", "elevation_from", "place", "pressure_pa")}
@@ -334,6 +335,11 @@ def _asked_before(heard: Heard, memory: Memory) -> Request | None:
     if own:
         where = {slot: getattr(now, slot) for slot in ("elevation_m", "elevation_from", "place", "pressure_pa")}
     return replace(asked, **where)
+
+
+def _is_of_no_dish(topic: str) -> bool:
+    """Whether a question of a topic is not redone: it is about the place and its instruments, or by the way."""
+    return topic in marked("without_a_dish") | marked("of_nothing") | marked("by_the_way")
 
 
 def _somewhere(heard: Heard, memory: Memory, where: dict[str, Any] | None) -> Memory:

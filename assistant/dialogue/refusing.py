@@ -25,6 +25,8 @@ FIGURES: dict[str, Any] = dict.fromkeys(
 KITCHEN = "kitchen"
 PLACE = "boiling_point"
 PRESERVE = "preserve"
+TIME = "time"
+TROUBLE, DRIED, DRY = "troubleshoot", "dried_bean", "dry"
 ASKS_A_FIGURE = frozenset(("how_long", "how_hot", "how_much"))
 
 
@@ -60,7 +62,9 @@ def refused_of(refusal: Refusal, memory: Memory) -> Request | None:
 
 
 def without_figures(question: Request) -> Request:
-    """A question that was refused, without the figures that were refused with it."""
+    """A question that was refused, without the figures that were refused with it; dry beans have not dried out."""
+    if question.topic == TROUBLE and question.dish_class == DRIED and question.subject in (None, DRY):
+        question = replace(question, topic=TIME, subject=None)
     return replace(question, **FIGURES)
 
 

@@ -34,6 +34,7 @@ SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
 # the pressure of a canner is told anew, and never one that was refused
 PRESSURES = cues("canning_turns", "pressures")
 SOMEONE, OPENING = cues("pressing", "someone"), 4
+EVEN_SO = cues("pressing", "even_so")
 BACK, MORE_OR_LESS = cues("pressing", "back"), cues("pressing", "more_or_less")
 # words of an utterance that asks on about what was refused, unless the danger goes on in whatever is asked
 SHORT = 18
@@ -105,6 +106,8 @@ def taken(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal) -> 
     if said_for and ADDED not in said_for:
         return Pressing(refusal, "pressed", said_for[0])
     mended = righted.is_mended(own, rows) or ADDED in said_for
+    if not mended and SAFE_WAY not in own and is_even_so(doc):
+        return Pressing(refusal, "pressed", AGAIN)
     if is_apart(doc, own, rows, figures):
         return Pressing(refusal, "left" if mended else "apart", anew=True)
     if SAFE_WAY in own and refusal.hazard not in righted.NOT_MENDED:
@@ -124,6 +127,8 @@ def _left(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal, *, 
 
     pleads: whether something is said for what was refused, which then may name the food again by another word
     """
+    if righted.is_dropped(doc, refusal):
+        return Pressing(refusal, "left", anew=True)
     if righted.is_taken_away(own, refusal):
         return Pressing(refusal, "left", elsewhere=True)
     same_food = any(scene.kind(concept) == "food" for concept in own & frozenset(refusal.told))
@@ -150,6 +155,12 @@ def is_apart(doc: Doc, own: frozenset[str], rows: Sequence[Hazard], figures: Fig
     same_act = righted.of_the_act(own, rows) or bool(figures.minutes)
     moves_on = (MOVES_ON in own and not same_act) or said(norms(doc), PRESSURES)
     return doc._.topic.id in marked("leaves_refusal") or moves_on or _is_of_a_place(doc, own, rows)
+
+
+def is_even_so(doc: Doc) -> bool:
+    """Whether the same is asked with one thing more: even if I boil it hard?"""
+    words = norms(doc)
+    return len(words) <= SHORT and said(words[:OPENING], EVEN_SO)
 
 
 def of_somebody(doc: Doc) -> bool:
