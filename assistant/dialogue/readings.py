@@ -124,6 +124,8 @@ def _at_boil(heard: Heard, memory: Memory, read: Read) -> Made | None:
         return None
     own_place = now.elevation_m is not None and now.elevation_from in ("place", "stated")
     here = of_question(now if own_place else memory.request, memory.kitchen)
+    if memory.request is None and here and here.known and now.topic in marked("of_readings_told"):
+        return _tested_first(heard, memory, read, here)
     elsewhere = memory.request is not None and read.elsewhere and not own_place
     if here and here.known and not elsewhere:
         return _tested(heard, memory, read, here)
@@ -142,6 +144,14 @@ def _at_boil(heard: Heard, memory: Memory, read: Read) -> Made | None:
         found = say("gives-corrected", read=temp(read.value_c), true=temp(true_c), found=elevation(found_m))
     beside = _beside(found_m, here) if here else ""
     return _redone(heard, replace(memory, reading=kept), together(found, beside), _at(found_m))
+
+
+def _tested_first(heard: Heard, memory: Memory, read: Read, here: Here) -> Made:
+    """A test of the thermometer that is all that is asked: answered as a question, and its offset kept."""
+    now, off_k = heard.hearing.request, read.value_c - here.boil_c
+    kept = Reading(way="boil", value_c=read.value_c, **_before(memory))
+    tested = memory if read.foreign else _with_offset(memory, off_k if abs(off_k) > RIGHT_K else 0.0, kept)
+    return work_out(settle_in(now, memory.kitchen)), replace(after(now, tested), asked=None)
 
 
 def _tested(heard: Heard, memory: Memory, read: Read, here: Here) -> Made | None:
