@@ -25,8 +25,8 @@ LONGEST = 12
 
 def taken_away(heard: Heard, memory: Memory) -> tuple[WorkedOut, Memory] | None:
     """What comes of an utterance that tells of equipment that is gone, and nothing else; None for any other."""
-    away = gone(heard)
-    if not away or memory.request is None:
+    away, tool = gone(heard), _called(heard)
+    if not away or not tool or memory.request is None:
         return None
     last, kitchen = memory.request, memory.kitchen
     kept = tuple(tool for tool in kitchen.equipment if tool not in away)
@@ -34,7 +34,7 @@ def taken_away(heard: Heard, memory: Memory) -> tuple[WorkedOut, Memory] | None:
     lacking = tuple(dict.fromkeys((*last.lacking, *away)))
     owned = tuple(tool for tool in last.equipment if tool not in away)
     question = replace(last, lacking=lacking, equipment=owned, unused=())
-    note = say("noted", what=_called(heard))
+    note = say("noted", what=tool)
     if last.method not in away or last.dish is None:
         return said(heard.text, note, memory), replace(memory, request=question)
     question = replace(question, method=None, gauge_pa=None, time_min=None, time_high_min=None, text=heard.text)
@@ -62,4 +62,5 @@ def names_a_dish(heard: Heard) -> bool:
 def _called(heard: Heard) -> str:
     """The tool by the words that the cook has for it."""
     doc = heard.doc
-    return next(doc[f.start : f.end].text for f in doc._.found if f.kind in ("method", "equipment"))
+    named = (doc[f.start : f.end].text for f in doc._.found if f.kind in ("method", "equipment"))
+    return next(named, "")

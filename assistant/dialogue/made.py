@@ -41,6 +41,12 @@ def said(text: str, headline: Words, memory: Memory, topic: str = "smalltalk") -
     return told(Answer(request=request, headline=headline))
 
 
+def said_of(request: Request, headline: Words, memory: Memory, topic: str) -> WorkedOut:
+    """A sentence that answers a question, with what was heard in it."""
+    asked = replace(request, topic=topic, units=memory.kitchen.units, unused=(), choices=(), text=request.text[:LONGEST])
+    return told(Answer(request=asked, headline=headline))
+
+
 def ask(memory: Memory) -> WorkedOut:
     """The question so far, answered, or its missing piece asked for."""
     return work_out(settle_in(memory.request or Request(topic="help"), memory.kitchen))

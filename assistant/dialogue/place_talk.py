@@ -10,7 +10,7 @@ from typing import Any
 from spacy.tokens import Doc
 
 from assistant.dialogue.heard import Heard
-from assistant.dialogue.made import Made, said
+from assistant.dialogue.made import Made, said_of
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.thread import after, question_of, talked_of
 from assistant.reading.elevation_mentions import height_m
@@ -206,4 +206,6 @@ def _way_again(heard: Heard, memory: Memory, words: Sequence[str]) -> Made | Non
 def _told(heard: Heard, memory: Memory, told: Words, topic: str = "smalltalk") -> Made:
     units = heard.hearing.units or (memory.request.units if memory.request else heard.hearing.request.units)
     there = replace(memory, kitchen=replace(memory.kitchen, units=units))
-    return said(heard.text, told, there, topic), replace(memory, asked=None)
+    now = heard.hearing.request
+    of_nothing = now.topic in marked("of_nothing")
+    return said_of(now, told, there, topic if of_nothing else now.topic), replace(memory, asked=None)

@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from assistant.dialogue.heard import Heard
-from assistant.dialogue.made import Made, said
+from assistant.dialogue.made import Made, said, said_of
 from assistant.dialogue.memory import Memory, Reading
 from assistant.dialogue.thread import after, question_of, talked_of
 from assistant.reading.instruments import BAROMETER_UNITS
@@ -365,7 +365,7 @@ def _of_place(heard: Heard) -> Request:
 
 
 def _told(heard: Heard, memory: Memory, told: Words) -> Made:
-    return said(heard.text, told, _in_units(memory), "calibrate"), replace(memory, asked=None)
+    return said_of(heard.hearing.request, told, _in_units(memory), "calibrate"), replace(memory, asked=None)
 
 
 def _in_units(memory: Memory) -> Memory:

@@ -169,8 +169,13 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
     turn = drilled(heard, memory)
     if turn:
         return turn
-    turn = of_a_recipe(heard, memory) or instrument_read(heard, memory) or talked(heard, memory)
-    turn = turn or without_it(heard, memory) or chosen(heard, memory)
+    turn = (
+        of_a_recipe(heard, memory)
+        or instrument_read(heard, memory)
+        or talked(heard, memory)
+        or without_it(heard, memory)
+        or chosen(heard, memory)
+    )
     if turn:
         return replace(turn, memory=replace(turn.memory, missed=0))
     turn = planned(heard, memory) or beside_a_recipe(heard, memory)
