@@ -30,7 +30,7 @@ say = sentences("dialogue/place_talk")
 COMPARES, LISTING = cues("place_roles", "compares"), cues("place_roles", "listing")
 WAYS = dict(zip(cues("place_roles", "way_words"), cues("place_roles", "ways"), strict=True))
 WAY_NOUNS = frozenset(cues("place_roles", "way_nouns"))
-LONGEST, FEWEST_ROWS, NEAR_M, NEXT = 40, 3, 60.0, 2
+LONGEST, NEAR_M, NEXT = 40, 60.0, 2
 COOK_TIME, MINUTES = "cook_time", "min"
 
 
@@ -127,9 +127,7 @@ def _listed(heard: Heard, memory: Memory, words: Sequence[str]) -> Made | None:
     units = memory.request.units if memory.request else heard.hearing.request.units
     found = list(_spots(heard.doc, units))
     spots = [spot for i, spot in enumerate(found) if all(spot.said != other.said for other in found[:i])]
-    if len(spots) < 2 or not (said_among(words, LISTING) or len(spots) >= FEWEST_ROWS):
-        return None
-    if len(spots) < FEWEST_ROWS and not said_among(words, ("table", "row", "rows", "list")):
+    if len(spots) < 2 or not said_among(words, LISTING):
         return None
     question = question_of(heard.in_context(memory), memory, back_to_recipe=False)
     last = talked_of(memory)

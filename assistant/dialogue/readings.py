@@ -120,8 +120,12 @@ def _in_ice(heard: Heard, memory: Memory, read: Read) -> Made | None:
 def _at_boil(heard: Heard, memory: Memory, read: Read) -> Made | None:
     """A boil test: where the place is known it tests the thermometer, where it is not it tells the elevation."""
     now = heard.hearing.request
+    if heard.doc._.safety:
+        return None
     own_place = now.elevation_m is not None and now.elevation_from in ("place", "stated")
     here = of_question(now if own_place else memory.request, memory.kitchen)
+    if memory.request is None and here and here.known and now.topic in marked("of_readings_told"):
+        return _tested_first(heard, memory, read, here)
     elsewhere = memory.request is not None and read.elsewhere and not own_place
     if here and here.known and not elsewhere:
         return _tested(heard, memory, read, here)
@@ -140,6 +144,14 @@ def _at_boil(heard: Heard, memory: Memory, read: Read) -> Made | None:
         found = say("gives-corrected", read=temp(read.value_c), true=temp(true_c), found=elevation(found_m))
     beside = _beside(found_m, here) if here else ""
     return _redone(heard, replace(memory, reading=kept), together(found, beside), _at(found_m))
+
+
+def _tested_first(heard: Heard, memory: Memory, read: Read, here: Here) -> Made:
+    """A test of the thermometer that is all that is asked: answered as a question, and its offset kept."""
+    now, off_k = heard.hearing.request, read.value_c - here.boil_c
+    kept = Reading(way="boil", value_c=read.value_c, **_before(memory))
+    tested = memory if read.foreign else _with_offset(memory, off_k if abs(off_k) > RIGHT_K else 0.0, kept)
+    return work_out(settle_in(now, memory.kitchen)), replace(after(now, tested), asked=None)
 
 
 def _tested(heard: Heard, memory: Memory, read: Read, here: Here) -> Made | None:
@@ -316,7 +328,7 @@ def _asked_now(heard: Heard, memory: Memory) -> Request | None:
     if not (now.dish or now.dish_class) or thermometers.way_of(words) != "boil" or now.dish == WATER:
         return None
     question = question_of(heard.in_context(memory), memory, back_to_recipe=False)
-    topic = "time" if question.topic in _without_food() else question.topic
+    topic = "time" if _is_of_no_dish(question.topic) else question.topic
     unused = tuple(u for u in question.unused if u.kind != "elevation")
     return replace(question, topic=topic, temperature_c=None, unused=unused)
 
@@ -325,9 +337,7 @@ def _asked_before(heard: Heard, memory: Memory) -> Request | None:
     """The last question that was about anything but the place and its instruments."""
     now = heard.hearing.request
     earlier: Iterator[Request | None] = iter((memory.request, memory.before, *reversed(memory.earlier)))
-    asked = next(
-        (q for q in earlier if q and q.topic not in _without_food() and q.topic not in marked("by_the_way")), None
-    )
+    asked = next((q for q in earlier if q and not _is_of_no_dish(q.topic)), None)
     if asked is None or memory.request is None:
         return None
     where = {slot: getattr(memory.request, slot) for slot in ("elevation_m", "elevation_from", "place", "pressure_pa")}
@@ -335,6 +345,11 @@ def _asked_before(heard: Heard, memory: Memory) -> Request | None:
     if own:
         where = {slot: getattr(now, slot) for slot in ("elevation_m", "elevation_from", "place", "pressure_pa")}
     return replace(asked, **where)
+
+
+def _is_of_no_dish(topic: str) -> bool:
+    """Whether a question of a topic is not redone: it is about the place and its instruments, or by the way."""
+    return topic in marked("without_a_dish") | marked("of_nothing") | marked("by_the_way")
 
 
 def _somewhere(heard: Heard, memory: Memory, where: dict[str, Any] | None) -> Memory:
@@ -347,11 +362,6 @@ def _somewhere(heard: Heard, memory: Memory, where: dict[str, Any] | None) -> Me
 
 def _of_place(heard: Heard) -> Request:
     return replace(heard.hearing.request, topic="set_kitchen", temperature_c=None)
-
-
-def _without_food() -> frozenset[str]:
-    """Topics that are about no food."""
-    return frozenset(marked("without_a_dish") | marked("of_nothing"))
 
 
 def _told(heard: Heard, memory: Memory, told: Words) -> Made:

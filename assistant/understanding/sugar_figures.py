@@ -11,6 +11,7 @@ from assistant.reading.tokens import norms
 from assistant.reading.units import to_si
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.request import Hearing
+from rules.catalogue import marked
 from rules.foods.sugar import cooked_to
 from rules.model import Request
 from rules.physics import water
@@ -20,10 +21,7 @@ SUGAR, SUGARWORK, TIME = "sugar_stage", "sugarwork", "time"
 # how hot sugar is boiled [degC]; below this figure a bare one is in Celsius
 SPAN_C, LOWEST_F = (102.0, 186.0), 215.0
 BRIX_SPAN, LONGEST = (50.0, 88.0), 25
-# topics that a figure with no more than a word beside it may fall to
-LOOSE = (
-    "temperature", "smalltalk", "out_of_scope", "boiling_point", "help", "time", SUGAR, "doneness", "why", "calibrate",
-)  # fmt: skip
+BAKE = "bake_adjust"
 
 
 def taken(doc: Doc, hearing: Hearing, last: Request | None) -> Hearing:
@@ -31,9 +29,10 @@ def taken(doc: Doc, hearing: Hearing, last: Request | None) -> Hearing:
     now, words = hearing.request, norms(doc)
     if is_another(words, hearing, last):
         return replace(hearing.about(TIME, choices=()), elliptical=False)
-    if not is_of_sugar(words, now, last) or len(words) > LONGEST:
+    brix_c = _brix_c(doc, words)
+    if not (brix_c or is_of_sugar(words, now, last)) or now.recipe or len(words) > LONGEST:
         return hearing
-    told_c = _brix_c(doc, words) or now.temperature_c or _bare_c(doc)
+    told_c = brix_c or now.temperature_c or _bare_c(doc)
     if told_c is None or not SPAN_C[0] <= told_c <= SPAN_C[1]:
         return hearing
     request = replace(now, topic=SUGAR, temperature_c=told_c, choices=(), small_talk=None, forms=_asked(now))
@@ -56,12 +55,17 @@ def is_another(words: Sequence[str], hearing: Hearing, last: Request | None) -> 
 
 def is_of_sugar(words: Sequence[str], now: Request, last: Request | None) -> bool:
     """Whether boiled sugar is talked of, in the utterance or before it."""
-    if now.recipe or now.topic not in LOOSE or now.time_min or now.method in ("bake", "roast", "fry", "deep_fry"):
+    if now.recipe or not _may_be_sugar(now.topic) or now.time_min or now.method in ("bake", "roast", "fry", "deep_fry"):
         return False
     own = now.topic == SUGAR or said(words, TALK) or cooked_to(now.dish) is not None
     if now.dish and not own:
         return False
     return own or bool(last and last.topic == SUGAR)
+
+
+def _may_be_sugar(topic: str) -> bool:
+    """Whether a figure with no more than a word beside it may fall to a topic, and be one of sugar all the same."""
+    return topic == SUGAR or (topic != BAKE and topic in marked("may_be_syrup") | marked("of_nothing"))
 
 
 def _asked(now: Request) -> tuple[str, ...]:
