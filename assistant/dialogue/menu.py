@@ -58,7 +58,8 @@ def talked_of(heard: Heard, memory: Memory) -> Done | None:
         return at
     asked = menu_asked.answer(heard, memory, plan)
     if asked is not None:
-        reply = asked.reply or shown(asked.plan, heard, memory, *asked.notes)
+        shared = menu_changed.one_oven(asked.plan) if asked.plan.ovens == 1 and not asked.notes else ()
+        reply = asked.reply or shown(asked.plan, heard, memory, *asked.notes, *shared)
         return Done(reply, asked.plan, is_question=asked.reply is None)
     change = menu_changed.change(heard, memory, plan)
     if change is None:

@@ -3,11 +3,15 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from datetime import timedelta
 from typing import Any
 
+from assistant.dialogue import menu_guests
 from assistant.dialogue.heard import Heard
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.plans import DAY_MIN, PLAN, dishes_of, minute_of
+from assistant.planning.clock import clock
+from assistant.planning.schedule import service_moment
 from assistant.reading import instruments
 from assistant.reading import times_of_day as clock_words
 from assistant.reading.spans import Measure, Number
@@ -19,8 +23,8 @@ from assistant.understanding.cue_words import cues, said
 from assistant.understanding.serving import began
 from assistant.worked_out import WorkedOut, work_out
 from rules.model import PLACE_SLOTS, Request
-from rules.said import Words, duration, sentences, yes
-from rules.topics.schedule.menu import firing_order, is_of_meat, of_menu, starts_of
+from rules.said import Words, duration, duration_span, sentences, together, yes
+from rules.topics.schedule.menu import firing_order, is_of_meat, name_of, of_menu, starts_of
 from rules.topics.schedule.stages import method_of, stages
 
 say = sentences("dialogue/menu")
@@ -30,6 +34,9 @@ ORDER, BRIEF, LONGEST, HOW_MUCH = "order", 1, 16, "how_much"
 LISTS, FIRST, NEXT, GOES_ON = (cues("menu_turns", name) for name in ("lists", "first", "next", "goes_on"))
 IN_TIME, READING = cues("menu_turns", "in_time"), cues("menu_turns", "reading")
 ITS, HALF_DAY_MIN = clock_words.NOW_LEADS, 12 * 60
+# so soon after it went in no heat has reached the middle: what reads warm went in earlier than the list says
+JUST_IN_MIN = 15.0
+PARBOIL, PARBOILED = cues("menu_turns", "parboil"), "starchy_root"
 IN_AN_OVEN = ("roast", "bake", "smoke", "grill")
 # what a probe can read in a roast [degC]
 READS_C = (0.0, 98.0)
@@ -50,6 +57,11 @@ def answer(heard: Heard, memory: Memory, plan: Request) -> Asked | None:
     read = reading(heard, memory, plan) if plan.service_time else None
     if read or len(words) > LONGEST:
         return read
+    guests = menu_guests.notes(heard, memory, dishes_of(plan))
+    if guests:
+        return Asked(plan, told_only(heard, memory, plan, together(*guests)))
+    if plan.service_time and said(words, PARBOIL) and (boiled := parboil_told(heard, memory, plan)):
+        return Asked(plan, boiled)
     if request.topic == ORDER or HOW_MUCH in request.forms:
         return amount(heard, memory, plan)
     if plan.service_time is None:
@@ -60,6 +72,22 @@ def answer(heard: Heard, memory: Memory, plan: Request) -> Asked | None:
     if plan.menu and said(words, GOES_ON) and len(at) == 1 and request.service_time is None:
         return Asked(plan, one_line(heard, memory, of_menu(plan)[at[0]]))
     return Asked(plan) if is_list(heard, memory, plan) and not at else None
+
+
+def parboil_told(heard: Heard, memory: Memory, plan: Request) -> WorkedOut | None:
+    """How long the dish of the plan that is parboiled is in the water, and from when; None where it has none."""
+    settled = settle_in(plan, memory.kitchen)
+    every = of_menu(settled) if settled.menu else (settled,)
+    named = menu_parts.named_at(heard.doc, dishes_of(plan))
+    those = [every[i] for i in named] or [one for one in every if one.dish_class == PARBOILED]
+    for one in those:
+        work = stages(replace(one, ahead=True))
+        at = next((i for i, stage in enumerate(work) if stage.id == "parboil"), None)
+        if at is not None:
+            when = clock(service_moment(plan.service_time or "", "") - timedelta(minutes=starts_of(work)[at]), plan.units)
+            span = duration_span(work[at].low_min, work[at].high_min)
+            return told_only(heard, memory, plan, say("parboil-again", food=name_of(one), span=span, time=when))
+    return None
 
 
 def is_list(heard: Heard, memory: Memory, plan: Request) -> bool:
@@ -103,6 +131,9 @@ def in_turn(heard: Heard, memory: Memory, plan: Request) -> Asked | None:
 def now_of(heard: Heard, service_min: int) -> float | None:
     """The minute of the day that it is now, where that is said; a bare hour is the last one before service."""
     words = norms(heard.doc)
+    opens = menu_said.opening_time(heard.doc) if menu_said.is_probed(heard.doc) else None
+    if opens is not None:
+        return before_service(opens, service_min) if opens < HALF_DAY_MIN + 60 else opens
     told = next((m for m in heard.doc._.clock if is_now(words, m)), None)
     if told:
         return before_service(told.low, service_min) if menu_said.is_bare(words, told) else told.low
@@ -169,7 +200,7 @@ def reading(heard: Heard, memory: Memory, plan: Request) -> Asked | None:
     begun = went_in if went_in is not None else minute_of(plan) - (at or 0.0)
     had = (now - begun) % DAY_MIN
     left = (minute_of(plan) - now) % DAY_MIN
-    if at is None or had > DAY_MIN / 2 or had <= 0:
+    if at is None or had > DAY_MIN / 2 or had < JUST_IN_MIN:
         return Asked(plan, told_only(heard, memory, plan, say("not-in-yet")))
     question = replace(one, text=heard.text, elapsed_min=had, core_c=read_c, left_min=left, unused=())
     return Asked(plan, work_out(settle_in(question, memory.kitchen)))
@@ -188,7 +219,9 @@ def core_read_c(heard: Heard, plan: Request) -> float | None:
     given = next((m.low for m in heard.doc._.measures if m.kind == "temperature"), None)
     if given is not None:
         return given
-    figures = [n.value for n in plain_numbers(heard.doc) if n != hour_now(heard)]
+    # the time that opens it is none of them
+    first = 1 if menu_said.is_probed(heard.doc) else 0
+    figures = [n.value for n in plain_numbers(heard.doc) if n != hour_now(heard) and n.start >= first]
     bare = [m.said for m in heard.doc._.measures if m.kind == "degree"] + figures
     read = [instruments.unscaled_c(figure, words, plan.units) for figure in bare]
     return next((temp_c for temp_c in read if READS_C[0] < temp_c < READS_C[1]), None)

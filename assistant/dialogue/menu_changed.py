@@ -56,9 +56,9 @@ def change(heard: Heard, memory: Memory, plan: Request) -> Change | None:
     still = new.service_time == plan.service_time and not only_counts(heard, plan)
     new, what = dishes_changed(heard, memory, new) if still or named(heard, plan) else (new, ())
     new = ovens_changed(heard, memory, covers_changed(heard, memory, new))
-    oven_alone = one_oven(new) if new.ovens == 1 != plan.ovens else ()
-    notes = (*notes, *where, *what, *without_meat(new, plan), *oven_alone)
-    return (new, notes) if notes or new != plan else None
+    oven_alone = one_oven(new) if new.ovens == 1 and new.service_time else ()
+    notes = (*notes, *where, *what, *without_meat(new, plan))
+    return (new, (*notes, *oven_alone)) if notes or new != plan else None
 
 
 def may_change(heard: Heard, memory: Memory) -> bool:
@@ -69,7 +69,7 @@ def may_change(heard: Heard, memory: Memory) -> bool:
     if memory.menu and named(heard, memory.menu) and serving.length(heard.doc, serving.SLACK) and not asks(heard):
         # have the ham ready half an hour early
         return True
-    if tells_ovens(heard, memory) or moves_it(heard, memory):
+    if tells_ovens(heard, memory) or moves_it(heard, memory) or counts_alone(heard, memory):
         return True
     if not ASKING.isdisjoint(request.forms):
         return False
@@ -197,7 +197,12 @@ def clock_of(plan: Request) -> Words:
 def ovens_changed(heard: Heard, memory: Memory, plan: Request) -> Request:
     """The plan for as many ovens as are told behind it: one oven only."""
     count = serving.ovens(heard.doc)
-    return replace(plan, ovens=count) if count and tells_ovens(heard, memory) else plan
+    plan = replace(plan, ovens=count) if count and tells_ovens(heard, memory) else plan
+    wanted_c, at = menu_said.oven_wanted_c(heard.doc), named(heard, plan)
+    if wanted_c is None or len(at) != 1 or not plan.menu or method_of(plan.menu[at[0]]) not in IN_AN_OVEN:
+        return plan
+    every = tuple(replace(one, temperature_c=wanted_c) if i == at[0] else one for i, one in enumerate(plan.menu))
+    return with_dishes(plan, every)
 
 
 def one_oven(plan: Request) -> tuple[Words, ...]:
@@ -211,7 +216,8 @@ def one_oven(plan: Request) -> tuple[Words, ...]:
     heats = [setting(one.dish, one.dish_class or "general", method_of(one) or "") for one in others]
     out = clock_of(replace(plan, service_time=as_clock(minute_of(plan) - rest_min)))
     names = listed(name_of(one) for one in others)
-    hot = oven(max(heat.low_c for heat in heats))
+    # as hot as the cook wants it, where that was said
+    hot = oven(max(one.temperature_c or heat.low_c for one, heat in zip(others, heats, strict=True)))
     return (say("one-oven", food=name_of(roast), time=out, others=names, heat=hot),)
 
 
@@ -228,15 +234,26 @@ def tells_ovens(heard: Heard, memory: Memory) -> bool:
     return serving.ovens(heard.doc) is not None and len(words) <= SHORT and is_focus(memory) and not asks(heard)
 
 
+def counts_alone(heard: Heard, memory: Memory) -> bool:
+    """Whether nothing but a figure is told that can be the covers of the plan that is talked of."""
+    if not is_focus(memory) or len(norms(heard.doc)) > SHORT or asks(heard) or menu_parts.mentions(heard.doc):
+        return False
+    plan = memory.menu or memory.request
+    return plan is not None and menu_said.figure_alone(heard.doc, plan.portions) is not None
+
+
 def covers_changed(heard: Heard, memory: Memory, plan: Request) -> Request:
     """The plan for other covers; they are those of the plan where it was talked of last, or is named."""
     if not is_focus(memory) and not said(norms(heard.doc), (*SERVICE, *LISTS, *SAME_MENU)):
+        return plan
+    if menu_said.is_probed(heard.doc):
         return plan
     count = menu_said.covers(heard.doc, plan.portions, in_focus=is_focus(memory))
     if named(heard, plan) and not count.all:
         return plan
     asked = heard.hearing.request.portions if len(heard.doc) <= SHORT and not heard.doc._.clock else None
-    told = count.all or covers_said(heard.doc, plan.portions) or asked
+    alone = menu_said.figure_alone(heard.doc, plan.portions) if counts_alone(heard, memory) else None
+    told = count.all or covers_said(heard.doc, plan.portions) or alone or asked
     return replace(plan, portions=told or plan.portions, meatless=count.meatless or plan.meatless)
 
 

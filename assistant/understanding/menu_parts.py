@@ -21,6 +21,7 @@ from rules.amounts.portion import grams
 from rules.foods.dishes import dishes
 from rules.model import Kitchen, Request
 from rules.physics.units import to_c
+from rules.topics.schedule.menu import is_of_meat
 
 CUTS, ENDS = frozenset(cues("menu_turns", "cuts")), frozenset(cues("menu_turns", "ends"))
 PRECOOKED, STUFFED = cues("menu_turns", "precooked"), cues("menu_turns", "stuffed")
@@ -28,6 +29,7 @@ SIZES = ((0.5, cues("menu_turns", "half")), (2.0, cues("menu_turns", "double")))
 # what stands between the items of a list, how long the name of one is, and words that name none
 LIST_CUTS, LONGEST_NAME = frozenset((",", "and", "&", "+", "plus", ";")), 3
 EVERYDAY = LEANING | HINT_WORDS | frozenset(cues("menu_turns", "no_dish"))
+KIND_NAMES, JOINT_NAMES = (frozenset(cues("menu_turns", name)) for name in ("kind_names", "joint_names"))
 MEATLESS = frozenset(cues("menu_turns", "meatless"))
 # temperatures that something is set to, and not those of the food
 SET = ("oven", "smoker", "bath", "set")
@@ -50,11 +52,26 @@ class Mention:
 
 def mentions(doc: Doc) -> tuple[Mention, ...]:
     """The dishes that are named, each with the words of its own part of the utterance."""
-    found = [f for f in corrected.meant(norms(doc), doc._.found) if is_food(doc, f)]
+    found = _own_kinds(doc, [f for f in corrected.meant(norms(doc), doc._.found) if is_food(doc, f)])
     return tuple(
         Mention(f.id, doc[f.start : f.end].text, doc[start:end].text)
         for f, (start, end) in zip(found, _pieces(doc, found), strict=True)
     )
+
+
+def _own_kinds(doc: Doc, found: Sequence[Found]) -> list[Found]:
+    """What was found without the name of a kind that stands beside one of that kind: rice, where basmati is named."""
+    return [f for f in found if not any(_is_kind_of(doc, f, other) for other in found)]
+
+
+def _is_kind_of(doc: Doc, general: Found, other: Found) -> bool:
+    """Whether a name is that of the kind another dish is one of."""
+    spoken = " ".join(norms(doc)[general.start : general.end])
+    if other.id == general.id or " ".join(norms(doc)[other.start : other.end]) in (KIND_NAMES | JOINT_NAMES):
+        return False
+    if spoken in JOINT_NAMES:
+        return is_of_meat(Request(dish=other.id, dish_class=dishes()[other.id].dish_class))
+    return spoken in KIND_NAMES and dishes()[other.id].dish_class == dishes()[general.id].dish_class
 
 
 def is_food(doc: Doc, found: Found) -> bool:

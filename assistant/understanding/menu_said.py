@@ -12,12 +12,17 @@ from assistant.reading.spans import Measure, Number
 from assistant.reading.tokens import norms
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues, said
+from rules.physics.units import to_c
 
 MOVES, EARLIER, LATER = (cues("menu_turns", name) for name in ("moves", "earlier", "later"))
 SERVICE, RIGHTED, NOT_MEANT = (cues("menu_turns", name) for name in ("service", "righted", "not_meant"))
-MEATLESS, COVERS = cues("menu_turns", "meatless"), cues("menu_turns", "covers")
+MEATLESS, COVERS, READING = (cues("menu_turns", name) for name in ("meatless", "covers", "reading"))
 LONGEST, SHORT, NEAR, OPENING = 24, 6, 5, 3
 HALF_DAY, DAY = 12 * 60, 24 * 60
+# an oven that is named in Celsius, and the most in Fahrenheit
+OVEN_C, OVEN_MOST_F, WANTS = (140, 260), 550, cues("menu_turns", "wants")
+# covers that are put right are not more times, or fewer, than before
+NEARLY = 2.5
 HOURS, LEAST_COVERS, MOST_COVERS = range(1, 13), 2, 100_000
 
 
@@ -124,6 +129,41 @@ def covers(doc: Doc, before: int | None, *, in_focus: bool) -> Covers:
         others = [n for n in numbers if n is not meatless and not is_past(words, n.start)]
         every = next((int(n.value) for n in others if _is_covers(words, n, before, in_focus=in_focus)), None)
     return Covers(every, int(meatless.value) if meatless else None)
+
+
+def oven_wanted_c(doc: Doc) -> float | None:
+    """The heat that a dish wants of the oven [degC]: the puddings want 220. Up to 260 the figure is Celsius."""
+    words = norms(doc)
+    for number in plain_numbers(doc):
+        if words[number.start - 1 : number.start] and words[number.start - 1] in WANTS and OVEN_C[0] <= number.value <= OVEN_MOST_F:
+            return number.value if number.value <= OVEN_C[1] else to_c(number.value)
+    return None
+
+
+def figure_alone(doc: Doc, before: int | None) -> int | None:
+    """The covers as they are now, where a figure is a sentence by itself and could be them: they rang. 165."""
+    words = ["." if word in ("!", ";") else word for word in norms(doc)]
+    for number in plain_numbers(doc):
+        ahead, behind = words[number.start - 1 : number.start], words[number.end : number.end + 1]
+        alone = ahead in ([], ["."]) and behind in ([], ["."])
+        if before and alone and number.value == int(number.value) and before / NEARLY <= number.value <= before * NEARLY:
+            return int(number.value) if number.value not in HOURS else None
+    return None
+
+
+def is_probed(doc: Doc) -> bool:
+    """Whether a figure is what something reads, by the time that opens the utterance: 11.40 and the joint is at 48."""
+    words = norms(doc)
+    return opening_time(doc) is not None and said(words, READING) and not said(words, (*COVERS, *MOVES, *SERVICE))
+
+
+def opening_time(doc: Doc) -> int | None:
+    """The minute of the day that opens an utterance as the time it is now: 11.40 and ..; None where none does."""
+    words = norms(doc)
+    time = clock_words.WRITTEN.fullmatch(words[0]) if len(words) > 1 and words[1] in ("and", ",", "-") else None
+    if time is None or int(time[1]) >= DAY // 60 or int(time[3]) >= 60:
+        return None
+    return int(time[1]) * 60 + int(time[3])
 
 
 def _is_meatless(words: Sequence[str], number: Number) -> bool:

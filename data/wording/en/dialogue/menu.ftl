@@ -29,4 +29,12 @@ next = Next on: { $food }, { $soon ->
     }
 all-on = All of it should be on by now.
 what-time = What time is it now? By that and the reading I can tell whether it will be done.
-not-in-yet = By the list it is not in yet: say when it went in, as "in since 11:30", and what it reads.
+not-in-yet = By the list it is not in yet, or only just: say when it went in, as "in since 11:30", and what it reads.
+# guests who eat otherwise
+well-done = Well done: give their portion of { $food } its own time back in a hot oven till the thickest part reads { TEMP(160) }; the rest of the joint keeps to its own.
+wheat = Coeliac: not for them as commonly made, for the wheat flour in it: { $foods }. Make theirs with cornflour or gluten-free flour, or leave it off the plate.
+wheat-maybe = Read the labels and the recipe of { $foods }: flour may be in it.
+no-wheat-known = Coeliac: none of these has wheat flour as commonly made; gravy, stock cubes and ready sauces often have.
+wheat-apart = Cook theirs apart: clean pans, spoons and boards, fresh water and fat, on the shelf over anything floured, and plated first. Gravy, stock cubes and ready sauces need a gluten-free label.
+# $span: least and most; $time: when it goes on
+parboil-again = { CAPITAL($food) }: parboil { $span }, from { $time }, then drain and let it steam dry.
