@@ -13,7 +13,7 @@ from assistant.planning.clock import clock
 from assistant.reading.days import TOMORROW, WEEK, named
 from rules.model import Answer, Figure, Request
 from rules.said import Words, elevation, listed, number, refilled, sentences, together, yes
-from rules.topics.schedule.menu import is_menu
+from rules.topics.schedule.menu import is_menu, of_menu
 from rules.topics.schedule.stages import STAGES
 
 say = sentences("planning/schedule")
@@ -21,6 +21,8 @@ say = sentences("planning/schedule")
 TOTAL, RULE, COOKING = "start_before_service", "schedule.backward", "cook_time"
 # figures of when a step begins; the first one of a plan by loads
 BEGINS, FIRST_LOAD = "at_", "at_0"
+# what softens slowly, and sooner under pressure
+SOFTENED = ("collagen_cut", "mixed_stew", "dried_bean", "lentil", "whole_grain", "stock")
 MINUTES_A_DAY = 24 * 60
 STEP_MIN = 5
 SOME_MONDAY = datetime(2001, 1, 1)
@@ -90,12 +92,46 @@ def one_dish(answer: Answer) -> Answer:
         serve=at(answer, 0),
         place=elevation(request.elevation_m or 0.0),
     )
+    if is_late(answer, low):
+        return too_late(answer, low, total.value, begun)
     return replace(
         answer,
         headline=together(verdict(answer, low, total.value), headline),
         because=tuple(replace(b, text=together(b.text, window)) if b.rule == RULE else b for b in answer.because),
         steps=clocked(answer, begun),
     )
+
+
+def left_min(request: Request) -> float | None:
+    """How long it is to service from the time it is now, or the start that the cook named [min]; None without one."""
+    if request.start_time is None:
+        return None
+    service = service_moment(request.service_time or "", day_told(request))
+    start = service_moment(request.start_time, day_told(request))
+    return (service - start).total_seconds() / 60 % MINUTES_A_DAY
+
+
+def is_late(answer: Answer, least_min: float) -> bool:
+    """Whether the dish cannot be ready by service, even by the short end."""
+    has = left_min(answer.request)
+    return has is not None and has < least_min
+
+
+def too_late(answer: Answer, least_min: float, plan_min: float, begun: Sequence[float]) -> Answer:
+    """A dish that cannot be ready by service: when it is, begun at once, and the ways out; no start that is past."""
+    request = answer.request
+    has = left_min(request) or 0.0
+    ready = service_moment(request.service_time or "", day_told(request)) + timedelta(minutes=plan_min - has)
+    # counted from the service that can be kept
+    kept = replace(answer, request=replace(request, service_time=f"{ready:%H:%M}"))
+    headline = say("ways-out", food=request.dish or say("it"), ready=clock(ready, request.units), quicker=quicker(request))
+    steps = replace(answer, steps=clocked(kept, begun))
+    return replace(steps, headline=together(verdict(answer, least_min, plan_min), headline))
+
+
+def quicker(request: Request) -> str:
+    """Whether a pressure cooker would be quicker than the way it is cooked."""
+    return "no" if request.method == "pressure_cook" or request.dish_class not in SOFTENED else "yes"
 
 
 def verdict(answer: Answer, least_min: float, plan_min: float) -> Words:
@@ -114,7 +150,12 @@ def several(answer: Answer) -> Answer:
     """Several dishes, each by its time, the earliest first."""
     fired = timed(answer)
     last = {str(f.label): f for f in fired}
-    lines = (say("menu-line", food=f.label, time=on_its_day(answer, f.value)) for f in fired if last[str(f.label)] is f)
+    now = left_min(answer.request)
+    lines = (
+        say("menu-line", food=f.label, time=on_its_day(answer, f.value if now is None else min(f.value, now)))
+        for f in fired
+        if last[str(f.label)] is f
+    )
     place = elevation(answer.request.elevation_m or 0.0)
     headline = say(
         "menu",
@@ -124,12 +165,24 @@ def several(answer: Answer) -> Answer:
         counted=yes(answer.request.portions),
         covers=number(answer.request.portions or 0, 0),
     )
+    has = left_min(answer.request)
+    late = [f for f in last.values() if has is not None and f.value > has]
+    told = (late_line(answer, f, has or 0.0) for f in late)
+    at_once = [f.value if has is None else min(f.value, has) for f in fired]
     return replace(
         answer,
-        headline=headline,
+        headline=together(headline, *told),
         figures=tuple(f for f in answer.figures if f not in fired),
-        steps=clocked(answer, [f.value for f in fired]),
+        steps=clocked(answer, at_once),
     )
+
+
+def late_line(answer: Answer, fired: Figure, has_min: float) -> Words:
+    """A dish of a menu that should be on already: when it is ready if it goes on now, and the ways out."""
+    service = service_moment(answer.request.service_time or "", day_told(answer.request))
+    one = next((one for one in of_menu(answer.request) if one.dish == fired.label), answer.request)
+    ready = clock(service + timedelta(minutes=fired.value - has_min), answer.request.units)
+    return say("late", food=fired.label, ready=ready, quicker=quicker(one))
 
 
 def loads(answer: Answer) -> Answer:

@@ -90,6 +90,8 @@ def is_start(doc: Doc, time: Measure) -> bool:
         return True
     opens = max((m.end for m in doc._.clock if m.end <= time.start), default=0)
     before, behind = words[max(opens, time.start - BEFORE) : time.start], words[time.end : time.end + 2]
+    # a now behind a pause is of the next time: guests at 8, now 6:15
+    behind = list(takewhile(lambda word: word not in PAUSES, behind))
     if (before[-1:] and before[-1] in RIGHT_BEFORE) or any(word in STARTED for word in behind):
         return True
     told = [word in STARTING for word in before if word in STARTING or word in SERVING]

@@ -14,6 +14,17 @@ verdict =
         [tight] { CAPITAL($start) } can do, if it turns out a quick one.
        *[no] No, { $start } is too late: { $latest } is the very latest.
     }
+# $quicker: whether a pressure cooker would be
+ways-out =
+    Begun then, { $food } is ready at about { $ready }: serve it then, { $quicker ->
+        [yes] cook it in a pressure cooker, or
+       *[no] or
+    } serve something else and keep it for later. Never serve it half cooked to be in time.
+late =
+    { CAPITAL($food) } cannot be counted on by then: put on now it is ready at about { $ready }. Serve it late, { $quicker ->
+        [yes] cook it in a pressure cooker, or
+       *[no] or
+    } move the service.
 # $counted: whether it is known how many eat
 menu =
     To serve { $counted ->
