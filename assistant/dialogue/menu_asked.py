@@ -57,6 +57,10 @@ def answer(heard: Heard, memory: Memory, plan: Request) -> Asked | None:
     read = reading(heard, memory, plan) if plan.service_time else None
     if read or len(words) > LONGEST:
         return read
+    meatless = menu_guests.dish_of_meatless(heard, plan)
+    if meatless:
+        new, about = meatless
+        return Asked(new, work_out(settle_in(about, memory.kitchen)))
     guests = menu_guests.notes(heard, memory, dishes_of(plan))
     if guests:
         return Asked(plan, told_only(heard, memory, plan, together(*guests)))

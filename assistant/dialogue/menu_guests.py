@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from typing import Any
+
 from assistant.dialogue.heard import Heard
 from assistant.dialogue.memory import Memory
+from assistant.dialogue.plans import dishes_of, with_dishes
 from assistant.reading.tokens import norms
-from assistant.understanding import menu_parts
+from assistant.understanding import menu_parts, menu_said
 from assistant.understanding.cue_words import cues, said
-from rules.model import Request
+from rules.model import PLACE_SLOTS, Kitchen, Request
 from rules.said import Words, listed, sentences
 from rules.topics.schedule.menu import is_of_meat, name_of
 
@@ -32,6 +36,18 @@ def notes(heard: Heard, memory: Memory, every: tuple[Request, ...]) -> tuple[Wor
     meat = [one for one in every if is_of_meat(one)]
     through = (say("well-done", food=listed(name_of(one) for one in meat)),) if meat and said(words, WELL_DONE) else ()
     return (*through, *(without_wheat(every) if said(words, NO_WHEAT) else ()))
+
+
+def dish_of_meatless(heard: Heard, plan: Request) -> tuple[Request, Request] | None:
+    """The plan with a dish for those who eat no meat, and the question how much of it they want; None without one."""
+    new = [m for m in menu_parts.mentions(heard.doc) if menu_parts.known_at(m, dishes_of(plan)) is None]
+    count = menu_said.covers(heard.doc, plan.portions, in_focus=False)
+    if len(new) != 1 or count.meatless is None or count.all is not None or not plan.portions or heard.doc._.clock:
+        return None
+    one = menu_parts.told(new[0], Kitchen(units=plan.units), plan.units)
+    held: dict[str, Any] = {slot: getattr(plan, slot) for slot in (*PLACE_SLOTS, "units")}
+    about = replace(one, topic="order", text=heard.text, portions=count.meatless, **held)
+    return replace(with_dishes(plan, (*dishes_of(plan), one)), meatless=count.meatless), about
 
 
 def without_wheat(every: tuple[Request, ...]) -> tuple[Words, ...]:
