@@ -88,7 +88,9 @@ def parboil_told(heard: Heard, memory: Memory, plan: Request) -> WorkedOut | Non
         work = stages(replace(one, ahead=True))
         at = next((i for i, stage in enumerate(work) if stage.id == "parboil"), None)
         if at is not None:
-            when = clock(service_moment(plan.service_time or "", "") - timedelta(minutes=starts_of(work)[at]), plan.units)
+            when = clock(
+                service_moment(plan.service_time or "", "") - timedelta(minutes=starts_of(work)[at]), plan.units
+            )
             span = duration_span(work[at].low_min, work[at].high_min)
             return told_only(heard, memory, plan, say("parboil-again", food=name_of(one), span=span, time=when))
     return None

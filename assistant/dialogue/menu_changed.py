@@ -57,7 +57,9 @@ def change(heard: Heard, memory: Memory, plan: Request) -> Change | None:
     new, what = dishes_changed(heard, memory, new) if still or named(heard, plan) else (new, ())
     new = ovens_changed(heard, memory, covers_changed(heard, memory, new))
     oven_alone = one_oven(new) if new.ovens == 1 and new.service_time else ()
-    counted = () if new.menu or new.portions in (None, plan.portions) else (say("covers-now", count=number(new.portions, 0)),)
+    counted = (
+        () if new.menu or new.portions in (None, plan.portions) else (say("covers-now", count=number(new.portions, 0)),)
+    )
     notes = (*notes, *where, *what, *counted, *without_meat(new, plan))
     return (new, (*notes, *oven_alone)) if notes or new != plan else None
 

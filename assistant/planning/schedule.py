@@ -124,7 +124,9 @@ def too_late(answer: Answer, least_min: float, plan_min: float, begun: Sequence[
     ready = service_moment(request.service_time or "", day_told(request)) + timedelta(minutes=plan_min - has)
     # counted from the service that can be kept
     kept = replace(answer, request=replace(request, service_time=f"{ready:%H:%M}"))
-    headline = say("ways-out", food=request.dish or say("it"), ready=clock(ready, request.units), quicker=quicker(request))
+    headline = say(
+        "ways-out", food=request.dish or say("it"), ready=clock(ready, request.units), quicker=quicker(request)
+    )
     steps = replace(answer, steps=clocked(kept, begun))
     return replace(steps, headline=together(verdict(answer, least_min, plan_min), headline))
 

@@ -135,7 +135,11 @@ def oven_wanted_c(doc: Doc) -> float | None:
     """The heat that a dish wants of the oven [degC]: the puddings want 220. Up to 260 the figure is Celsius."""
     words = norms(doc)
     for number in plain_numbers(doc):
-        if words[number.start - 1 : number.start] and words[number.start - 1] in WANTS and OVEN_C[0] <= number.value <= OVEN_MOST_F:
+        if (
+            words[number.start - 1 : number.start]
+            and words[number.start - 1] in WANTS
+            and OVEN_C[0] <= number.value <= OVEN_MOST_F
+        ):
             return number.value if number.value <= OVEN_C[1] else to_c(number.value)
     return None
 
@@ -146,7 +150,12 @@ def figure_alone(doc: Doc, before: int | None) -> int | None:
     for number in plain_numbers(doc):
         ahead, behind = words[number.start - 1 : number.start], words[number.end : number.end + 1]
         alone = ahead in ([], ["."]) and behind in ([], ["."])
-        if before and alone and number.value == int(number.value) and before / NEARLY <= number.value <= before * NEARLY:
+        if (
+            before
+            and alone
+            and number.value == int(number.value)
+            and before / NEARLY <= number.value <= before * NEARLY
+        ):
             return int(number.value) if number.value not in HOURS else None
     return None
 
