@@ -23,7 +23,9 @@ FIGURES: dict[str, Any] = dict.fromkeys(
     ("time_min", "time_high_min", "planned_min", "temperature_c", "temperature_of", "gauge_pa")
 )
 KITCHEN = "kitchen"
-PLACE, PRESERVE = "boiling_point", "preserve"
+# what is asked of a place beside what was refused, and of jars
+PLACE = "boiling_point"
+PRESERVE = "preserve"
 ASKS_A_FIGURE = frozenset(("how_long", "how_hot", "how_much"))
 
 

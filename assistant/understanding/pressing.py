@@ -104,6 +104,8 @@ def taken(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal) -> 
         return left
     if said_for and ADDED not in said_for:
         return Pressing(refusal, "pressed", said_for[0])
+    if of_somebody(doc):
+        return Pressing(refusal, "pressed", WORD)
     mended = righted.is_mended(own, rows) or ADDED in said_for
     if is_apart(doc, own, rows, figures):
         return Pressing(refusal, "left" if mended else "apart", anew=True)
@@ -111,8 +113,6 @@ def taken(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal) -> 
         return Pressing(refusal, "left", FREEZE if FREEZING in own and _of_jars(refusal) else INSTEAD)
     if mended:
         return Pressing(refusal, "left")
-    if of_somebody(doc):
-        return Pressing(refusal, "pressed", WORD)
     if not asks_on(doc, own, rows, figures):
         return Pressing(refusal, "open")
     by_time = figures.minutes and _of_jars(refusal) and not any(hazard.numeric for hazard in rows)
@@ -155,7 +155,7 @@ def is_apart(doc: Doc, own: frozenset[str], rows: Sequence[Hazard], figures: Fig
 def of_somebody(doc: Doc) -> bool:
     """Whether it is told that somebody does so or may be trusted, and nothing is asked: she is a nurse."""
     words = norms(doc)
-    plain = doc._.topic.id in marked("of_nothing") and not doc._.measures and not doc._.clock
+    plain = doc._.topic.id in marked("of_nothing") and not (doc._.measures or doc._.clock or doc._.numbers)
     return plain and len(words) <= SHORT and said(words[:OPENING], SOMEONE) and not kitchen_told.asks(doc)
 
 
