@@ -26,6 +26,7 @@ from assistant.understanding.conversation import is_baked, settle_in
 from assistant.worked_out import told
 from rules.baking.rounding import measure
 from rules.baking.style import recognise
+from rules.catalogue import marked
 from rules.mending import Mending, catalogue
 from rules.mending.failed_dish import CLASSES
 from rules.mending.safety import cautions
@@ -55,6 +56,10 @@ class Said:
 def begun(request: Request, memory: Memory) -> Run | None:
     """The run that a complaint about a bake begins; None for one about something else, or at an unknown elevation."""
     settled = settle_in(request, memory.kitchen)
+    run = memory.run
+    if run and run.dish == request.dish and (run.kept or run.pending or len(run.batches) > 1):
+        # a further question about the same bake is no first batch of another run
+        return None
     of_a_bake = request.topic == TROUBLE and request.dish and is_baked(request.dish_class)
     if not of_a_bake or settled.elevation_m is None or request.danger:
         return None
@@ -110,13 +115,13 @@ def batches_told(heard: Heard, memory: Memory) -> Reply | None:
 def next_batch(said: Said) -> Reply | None:
     """A further batch: put down with its changes, and the next change by the log."""
     heard, run = said.heard, said.run
-    found = _as_before(told_of(heard.text, said.last.style), said)
+    found = _as_before(told_of(heard.text, said.last.style), said) or _pending(said)
     if found is None or _other_dish(said):
         return None
     if found.number and found.number <= len(run.batches) and not found.is_next:
         return corrected(said, found) if _corrects(said, found) else None
     sheet = current(run)
-    changes = () if found.unchanged else changes_in(heard.text, sheet)
+    changes = () if found.unchanged else changes_in(heard.text, sheet) or run.pending
     made_so = (run.suggested,) if run.suggested and not changes and not found.unchanged else ()
     if not found.came_out and not changes and not found.did:
         return None
@@ -126,8 +131,11 @@ def next_batch(said: Said) -> Reply | None:
     )  # fmt: skip
     if not found.came_out:
         # told what was changed, but not how it came out
-        return _asked_how(said, replace(run, batches=(*run.batches, baked)))
-    return _put_down(said, replace(run, batches=(*run.batches, baked)), assumed=bool(made_so) and not found.did)
+        number = len(run.batches) + 1
+        return _line(said, say("how-came-out", batch=number), replace(run, pending=baked.changes))
+    return _put_down(
+        said, replace(run, batches=(*run.batches, baked), pending=()), assumed=bool(made_so) and not found.did
+    )
 
 
 def _as_before(found: Told | None, said: Said) -> Told | None:
@@ -137,16 +145,19 @@ def _as_before(found: Told | None, said: Said) -> Told | None:
     return replace(found, symptoms=said.last.symptoms)
 
 
+def _pending(said: Said) -> Told | None:
+    """How the batch came out whose changes were told before: it was dry, perfect."""
+    if not said.run.pending or len(said.low.split()) > SHORT:
+        return None
+    symptoms = faults_in(said.heard.text, said.last.style)
+    return Told(symptoms=symptoms, good=not symptoms and has(said.low, "good") and not has(said.low, "not_good"))
+
+
 def _other_dish(said: Said) -> bool:
     """Whether another dish is talked of, that is not named only to liken the bake to it."""
     now = said.heard.hearing.request
     named = now.dish and now.dish != said.run.dish and not has(said.low, "flat_as")
     return bool(named) and not is_baked(now.dish_class)
-
-
-def _asked_how(said: Said, run: Run) -> Reply:
-    number = len(run.batches)
-    return _line(said, say("how-came-out", batch=number), run)
 
 
 def _put_down(said: Said, run: Run, *, assumed: bool = False) -> Reply:
@@ -308,7 +319,7 @@ def elsewhere(said: Said) -> Reply | None:
     last = said.memory.request
     here_m = said.last.elevation_m
     about = last is not None and last.topic == TROUBLE and now.dish in (None, run.dish)
-    loose = now.topic in ("set_kitchen", "smalltalk", "out_of_scope", CONVERT, TROUBLE, "bake_adjust", "order")
+    loose = now.topic == TROUBLE or now.topic in marked("of_a_recipe")
     if not about or not loose or now.elevation_m is None or here_m is None or abs(now.elevation_m - here_m) < 1:
         return None
     if not has(said.low, "elsewhere") or "kitchen" in said.low.split() or now.subject in catalogue():

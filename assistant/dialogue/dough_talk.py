@@ -47,7 +47,7 @@ def _formula_talk(heard: Heard) -> RecipeTalk | None:
 def outright(heard: Heard, memory: Memory) -> Taken | None:
     """The formula converted, where it is told and nothing else is asked."""
     now = heard.hearing.request
-    formulas = now.topic in (*marked("of_a_formula"), "smalltalk", "out_of_scope")
+    formulas = now.topic in marked("of_a_formula") | marked("of_nothing")
     talk = _formula_talk(heard) if formulas and "?" not in heard.text and memory.asked in (None, "recipe") else None
     if talk is None:
         return None

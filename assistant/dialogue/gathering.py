@@ -24,6 +24,7 @@ from rules.model import PLACE_SLOTS, Request
 from rules.said import Words, sentences, yes
 
 say = sentences("dialogue/gathering")
+OF_KITCHEN = "set_kitchen"
 CONVERT, RECIPE = "convert_recipe", "recipe"
 # told at once, so many ingredients are a recipe and are not waited with
 A_RECIPE = 4
@@ -104,7 +105,7 @@ def _going_on(heard: Heard, memory: Memory, talk: RecipeTalk, said: str) -> Take
         titled = replace(talk, sheet=replace(talk.sheet, title=title), question=_named(talk.question, heard))
         return _waits(heard.text, memory, titled)
     here = heard.hearing.request
-    if here.elevation_m is not None and here.dish is None and here.topic in ("set_kitchen", "smalltalk", CONVERT):
+    if here.elevation_m is not None and here.dish is None and here.topic in marked("of_a_recipe"):
         return _waits(heard.text, memory, replace(talk, question=_placed(talk.question, heard.hearing)))
     return None
 
@@ -150,7 +151,7 @@ def _begun(heard: Heard, memory: Memory, told: Dictated, *, begins: bool) -> Tak
 def _unasked(heard: Heard, memory: Memory, told: Dictated) -> Taken | None:
     """Lines of a baker's formula at the very beginning, without a word around them: a recipe begins."""
     last, now = memory.request, heard.hearing.request
-    if last and last.topic not in (CONVERT, "smalltalk", "set_kitchen", "help"):
+    if last and last.topic not in (CONVERT, OF_KITCHEN, *marked("of_nothing")):
         return None
     unheard = now.topic in marked("of_nothing") and len(told.of("ingredient")) >= A_NEW_ONE
     bare = not told.around and now.forms in ((), ("bare",)) and not (now.dish and now.elevation_m is not None)

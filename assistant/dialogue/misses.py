@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from assistant.dialogue.made import said
 from assistant.dialogue.memory import Memory
+from assistant.dialogue.several import OUTSIDE
 from assistant.dialogue.thread import talked_of
 from assistant.worked_out import WorkedOut
 from rules.catalogue import topics
@@ -13,7 +14,6 @@ from rules.said import sentences
 say = sentences("dialogue/talk")
 
 MOST_MISSES = 2
-OUTSIDE = "out_of_scope"
 SMALL_TALK = "smalltalk"
 EXAMPLE = "time"
 

@@ -14,13 +14,14 @@ from assistant.dialogue.memory import Memory, moved
 from assistant.dialogue.moves import words as words_of
 from assistant.dialogue.thread import after
 from assistant.dialogue.workbench import RecipeTalk
-from assistant.recipes.amended import amended, place_of, with_line
+from assistant.recipes.amended import amended, place_of, swapped, with_line
 from assistant.recipes.dictated import listed
 from assistant.recipes.sheet import Sheet
 from assistant.replies.sentences import worded
 from assistant.understanding.conversation import settle_in
 from assistant.understanding.cue_words import said as said_among
 from assistant.worked_out import WorkedOut
+from rules.catalogue import marked
 from rules.heat.batch_size import BATCH
 from rules.model import PLACE_SLOTS, Answer, Quantity, Request
 from rules.recipes.convert import Converted
@@ -29,13 +30,11 @@ from rules.said import listed as in_a_row
 
 say = sentences("dialogue/recipe_talk")
 FACTORS = {"whole": 1.0, "half": 0.5, "double": 2.0, "triple": 3.0}
-# topics that words about a recipe are taken for, where the recipe is in hand
-LOOSE = ("set_kitchen", "smalltalk", "out_of_scope", CONVERT, "order", "portions", "help", "bake_adjust", "time", "why")
 # a number that counts pieces or people, and is no measure
 _MEASURED = r"(?:ft|feet|foot|m|metres?|meters?|min|mins|minutes|hours?|g|kg|ml|l|f|c|oz|lb|cups?)"
 _COUNT = re.compile(rf"\b(\d{{1,4}})\b(?!\s*{_MEASURED}\b)(?![,.]\d)")
 _FOR = re.compile(rf"\bfor (\d{{1,4}})\b(?!\s*{_MEASURED}\b)(?![,.]\d)")
-LONGEST, SHORT = 24, 8
+LONGEST, SHORT, SHORTEST = 24, 8, 5
 
 
 @dataclass(frozen=True, slots=True)
@@ -135,7 +134,7 @@ def rescaled(said: Said) -> Told | None:
     now, move = said.heard.hearing.request, said.heard.move
     if move:
         return _by(said, move.factor) if move.id == "scale" else None
-    loose = now.topic in LOOSE and (now.dish in (None, said.question.dish) or said.has("makes"))
+    loose = now.topic in marked("of_a_recipe") and (now.dish in (None, said.question.dish) or said.has("makes"))
     if not loose or "kitchen" in said.words or (said.words[:1] in (("why",), ("how",)) and not _counted(said)):
         return None
     question, changed = said.question, False
@@ -215,16 +214,31 @@ def put_right(said: Said) -> Told | None:
     return _redone(said, said.question, with_line(sheet, amendment), note)
 
 
+def half_swapped(said: Said) -> Told | None:
+    """Half of an ingredient as another: and if half the flour was rye?"""
+    sheet = sheet_in_hand(said.memory)
+    found = swapped(sheet, said.heard.text) if sheet else None
+    return _redone(said, said.question, found[0], say("swapped", item=found[1])) if found else None
+
+
 def undone(said: Said) -> Told | None:
     """The recipe as it was before the last change."""
     talk = said.memory.talk
-    if not said.has("undo") or len(said.words) > 5 or not talk or talk.before is None:
+    if not talk or talk.before is None or talk.before == talk.question:
         return None
-    if talk.before == talk.question:
+    if not (said.has("undo") and len(said.words) <= SHORTEST) and not _forgets(said, talk.before):
         return None
-    before = replace(talk.before, text=said.heard.text)
+    now = said.heard.hearing.request
+    place = {slot: getattr(now, slot) for slot in PLACE_SLOTS} if now.elevation_m is not None else {}
+    before = replace(talk.before, text=said.heard.text, **place)
     here = replace(said, question=before, memory=replace(said.memory, talk=None, recipe=before))
     return _redone(here, before, note=say("undone"))
+
+
+def _forgets(said: Said, before: Request) -> bool:
+    """Whether what was put in last is to be forgotten, by its name: forget the rye."""
+    found = re.search(r"\b(?:forget|scrap|drop|skip) the (\w+)", " ".join(said.words))
+    return found is not None and found[1] in said.question.recipe.lower() and found[1] not in before.recipe.lower()
 
 
 def of_a_part(said: Said) -> Told | None:
@@ -351,6 +365,6 @@ def to_file(said: Said) -> Told | None:
 Way = Callable[[Said], Told | None]
 # what is taken for the recipe while it is what is talked of, and what names it
 IN_HAND: tuple[Way, ...] = (
-    yield_told, undone, put_right, why_a_line, how_much_of, step_of, in_grams, oven_alone, rescaled,
+    yield_told, undone, half_swapped, put_right, why_a_line, how_much_of, step_of, in_grams, oven_alone, rescaled,
 )  # fmt: skip
 NAMED: tuple[Way, ...] = (to_file, of_a_part)

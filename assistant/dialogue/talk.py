@@ -86,9 +86,8 @@ def without_acknowledgement(text: str) -> str:
     ('Now the rice?', 'Lovely.')
     """
     sentences = SENTENCE_END.split(text)
-    while len(sentences) > 1 and (acknowledged(sentences[0]) or not words_of(sentences[0])):
-        sentences = sentences[1:]
-    return " ".join(sentences) if len(sentences) < len(SENTENCE_END.split(text)) else text
+    behind = next((i for i, sentence in enumerate(sentences[:-1]) if not acknowledged(sentence)), len(sentences) - 1)
+    return " ".join(sentences[behind:]) if behind else text
 
 
 def _taken_apart(said: Sequence[str]) -> tuple[set[str], list[str]]:

@@ -13,10 +13,11 @@ from assistant.understanding.conversation import merge
 from assistant.understanding.cue_words import cues
 from assistant.understanding.cue_words import said as said_among
 from assistant.understanding.leaning import BESIDE, main_question
-from assistant.understanding.request import Hearing
+from assistant.understanding.request import TIMER, TROUBLE, Hearing
 from rules.catalogue import marked
 from rules.model import PLACE_SLOTS, Request
 
+WHY = "why"
 # what a cook says after a word by the way to go back to the work
 TO_DO = (
     "dish",
@@ -34,9 +35,6 @@ TO_DO = (
 MOST_DISHES = 8
 # behind these a dish alone asks after its timer
 ASKING_AFTER = ("left", "extend")
-TIMER = "timer"
-TROUBLE = "troubleshoot"
-WHY = "why"
 ACTIONS = ("set", "change", "move", "left", "extend", "stop")
 AFTER, MADE, ANOTHER = (cues("timers", name) for name in ("after", "made", "another"))
 SHORT = 6

@@ -60,7 +60,8 @@ class Length:
 def timed(heard: Heard, memory: Memory) -> Timed | None:
     """What is to be done about timers where the talk tells what for, or how long; None for any other utterance."""
     said = bare(words_of(heard.doc.text))
-    if heard.hearing.request.recipe or len(said) > LONGEST or not said:
+    now = heard.hearing.request
+    if now.recipe or now.service_time or now.start_time or len(said) > LONGEST or not said:
         return None
     last = memory.request
     behind = last is not None and last.topic == TIMER

@@ -194,7 +194,7 @@ def counted(heard: Heard, turn: Turn, memory: Memory) -> Turn:
     missed = memory.missed + 1 if misses.is_missed(turn.reply.request) and not heard.move else 0
     if missed < misses.MOST_MISSES:
         return replace(turn, memory=replace(turn.memory, missed=missed))
-    return replace(turn, reply=misses.offer(heard.text, memory), memory=replace(turn.memory, missed=0))
+    return replace(turn, reply=misses.offer(turn.reply.request.text, memory), memory=replace(turn.memory, missed=0))
 
 
 def drilled(heard: Heard, memory: Memory) -> Turn | None:

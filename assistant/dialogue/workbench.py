@@ -51,6 +51,7 @@ class Run:
     """The batches of one recipe that a conversation is about.
 
     title: of the recipe; dish: as the lexicon names it; suggested: the one change that was given last, as it is kept
+    pending: what was changed in a batch of which nobody has said yet how it came out
     kept: whether the run goes into the log
     """
 
@@ -58,4 +59,5 @@ class Run:
     dish: str | None = None
     batches: tuple[Baked, ...] = ()
     suggested: dict[str, Any] | None = None
+    pending: tuple[dict[str, Any], ...] = ()
     kept: bool = False

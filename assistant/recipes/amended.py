@@ -16,6 +16,10 @@ _AMOUNT = re.compile(
     r"(?:\s*(?P<unit>kg|g|grams?|ml|l|cups?|tsp|tbsp|teaspoons?|tablespoons?|oz|lbs?|sticks?)\b)?",
     re.I,
 )
+_HALF = re.compile(
+    r"\bhalf (?:of )?(?:the )?(?P<was>[a-z]+) (?:was|were|is|as|with|in|into|for|by) (?:a )?"
+    r"(?P<other>[a-z]+(?: [a-z]+)?)"
+)
 # how much it tells that a line has the amount that is denied
 HAS_IT = 0.5
 
@@ -71,6 +75,25 @@ def amended(sheet: Sheet, text: str) -> Amendment | None:
         return None
     line = with_amount(was, figure["figure"], figure["unit"] or "")
     return Amendment(at, line, was) if line and line != was else None
+
+
+def swapped(sheet: Sheet, text: str) -> tuple[Sheet, str] | None:
+    """The recipe with half of an ingredient as another, and what the other is: half the flour as rye.
+
+    >>> swapped(Sheet(ingredients=(Entry("600 g flour"),)), "and if half the flour was rye?")[0].ingredients
+    (Entry(line='300 g flour', part=''), Entry(line='300 g rye flour', part=''))
+    """
+    found = _HALF.search(fold(text))
+    at = place_of(sheet, found["was"]) if found else None
+    read = None if at is None else read_line(sheet.ingredients[at].line)
+    if found is None or at is None or read is None or not read.amount:
+        return None
+    entry, half = sheet.ingredients[at], f"{read.amount / 2:g}"
+    other = found["other"] if found["other"].endswith(found["was"]) else f"{found['other']} {found['was']}"
+    kept = with_amount(entry.line, half)
+    lines = (Entry(kept, entry.part), Entry(kept[: kept.find(entry.line[read.end :].strip())] + other, entry.part))
+    ingredients = (*sheet.ingredients[:at], *lines, *sheet.ingredients[at + 1 :])
+    return replace(sheet, ingredients=ingredients), other
 
 
 def _said(low: str, name: str) -> bool:

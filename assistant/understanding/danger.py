@@ -19,7 +19,7 @@ from rules.catalogue import marked
 MOST_OTHERS = 2
 # families that lead where several are likely: a guest's allergy before how full the fryer is
 FIRST = {"people": 0.3}
-SOME = 0.05
+SOME, BY_ITSELF_FROM = 0.05, 0.25
 # what the net must say, 0 to 1: for a hazard that was heard in one breath, for one that was put together from afar, and
 # for a warning of its own in general words
 NEAR_FROM, SPREAD_FROM, ALONE_FROM = 0.15, 0.3, 0.35
@@ -96,7 +96,12 @@ def listen(doc: Doc, before: Scene) -> Listened:
     if taken and taken.stance != "pressed" and not taken.elsewhere:
         heard = heard_in(doc, before)
     alarmed = alarm.sound(heard.features)
-    likely = (h for h in likeliest(heard.fired, alarmed) if granted(h, doc, heard, alarmed))
+    by_itself = alarmed if before == Scene() else alarm.sound(heard_in(doc, Scene()).features)
+    likely = (
+        h
+        for h in likeliest(heard.fired, alarmed)
+        if granted(h, doc, heard, alarmed if _from_before(h, heard) else by_itself)
+    )
     ranked = tuple(h for h in likely if not _is_over(h, heard, taken))
     hazard = ranked[0] if ranked else None
     if taken and taken.stance == "pressed" and (hazard is None or hazard.beside or _is_plea(taken, heard.own, hazard)):
@@ -122,6 +127,10 @@ def _is_over(hazard: Hazard, heard: HeardIn, taken: Pressing | None) -> bool:
 def _was_put_right(taken: Pressing | None, alarmed: Alarm) -> bool:
     """Whether what was refused was just left for another way, of which the net hears but the old danger."""
     return taken is not None and taken.stance == "left" and hazard_of(taken.refusal.hazard).family == alarmed.family
+
+
+def _from_before(hazard: Hazard, heard: HeardIn) -> bool:
+    return heard.spreads.get(hazard.id) == spread.BEFORE
 
 
 def granted(hazard: Hazard, doc: Doc, heard: HeardIn, alarmed: Alarm) -> bool:
@@ -237,7 +246,12 @@ def _may_alarm(doc: Doc, heard: HeardIn, before: Scene) -> bool:
         return False
     if doc._.topic.id == "out_of_scope" and not (doc._.found or doc._.measures or doc._.numbers):
         return False
-    return before == Scene() or alarm.sound(heard_in(doc, Scene()).features).danger >= SOME
+    return before == Scene() or alarm.sound(heard_in(doc, Scene()).features).danger >= least_alone(before)
+
+
+def least_alone(before: Scene) -> float:
+    """What the net must make of an utterance by itself to warn in general words; less behind what was refused."""
+    return SOME if before.danger else BY_ITSELF_FROM
 
 
 def foods_of(doc: Doc, hazard: Hazard) -> tuple[str, ...]:
@@ -256,7 +270,7 @@ def _after(doc: Doc, before: Scene, heard: HeardIn, taken: Pressing | None, haza
     pleaded = heard.own if taken and taken.stance == "pressed" and taken.how in PLEAS.values() else frozenset[str]()
     passing = frozenset(concept for concept in pleaded if scene.kind(concept) == "circumstance")
     after = Scene(
-        concepts=scene.staying(heard.held - passing),
+        concepts=scene.staying(heard.held - passing, heard.own),
         danger=before.danger,
         said=scene.words_after(before, doc),
         temperature=temperature,

@@ -162,6 +162,8 @@ def of_somebody(doc: Doc) -> bool:
 def asks_on(doc: Doc, own: frozenset[str], rows: Sequence[Hazard], figures: Figures) -> bool:
     """Whether an utterance asks on about what was refused: it says a piece of it, points at it, or says little more."""
     topic, words = doc._.topic.id, norms(doc)
+    if _cooks_otherwise(doc, own, rows):
+        return False
     # in a longer one "it" may mean anything
     pointing = POINTING if len(words) <= SHORTEST else POINTING_AT_MANY
     about_it = (
@@ -178,6 +180,13 @@ def asks_on(doc: Doc, own: frozenset[str], rows: Sequence[Hazard], figures: Figu
     if topic in marked("of_nothing"):
         return about_it and len(doc) <= SHORT
     return topic in marked("asks_on") and len(doc) <= SHORT and (about_it or bool(doc._.numbers))
+
+
+def _cooks_otherwise(doc: Doc, own: frozenset[str], rows: Sequence[Hazard]) -> bool:
+    """Whether it is asked how long or how hot something is cooked in a way of its own, and not in jars."""
+    asks = any(form.id in ("how_long", "how_hot") for form in doc._.forms)
+    by_method = any(found.kind == "method" for found in doc._.found) and not own & pieces(rows)
+    return asks and by_method and all(hazard.family != CANNING for hazard in rows)
 
 
 def _is_of_a_place(doc: Doc, own: frozenset[str], rows: Sequence[Hazard]) -> bool:

@@ -18,6 +18,8 @@ SAME_WAY = "same_way"
 # dishes that take any food, and words so wide that they may mean the food before
 MADE_DISH, ANY_FOOD = "made_dish", "any_food"
 MOST_WORDS, MOST_REFUSED = 40, 4
+# kinds of concepts that stand until another of the kind is named, and the act that jars are for
+LASTING, IN_JARS = ("food", "vessel", "person", "place"), ("canning",)
 # words that point back at the food before: boil them, before the barley goes in
 POINTING = ("it", "them", "this", "those", "these", "they", "theyre")
 
@@ -111,9 +113,21 @@ def carried(doc: Doc, own: frozenset[str], scene: Scene, *, another_food: bool) 
     return frozenset(c for c in scene.concepts if kind(c) not in dropped)
 
 
-def staying(held: frozenset[str]) -> tuple[str, ...]:
-    """The concepts that stand after the utterance they were said in."""
-    return tuple(sorted(c for c in held if kind(c) != "circumstance" or concepts.concepts()[c].stays))
+def staying(held: frozenset[str], own: frozenset[str]) -> tuple[str, ...]:
+    """The concepts that stand after the utterance they were said in.
+
+    Foods, vessels, people and places stand until others take their place; what was done, with what and how, for the
+    next utterance alone, or chance would bring it together with what is said later. What is put up in jars stays so.
+
+    own: what was said in the utterance itself
+    """
+    return tuple(sorted(c for c in held if _stands(c, said_now=c in own)))
+
+
+def _stands(concept: str, *, said_now: bool) -> bool:
+    if kind(concept) in LASTING or concept in IN_JARS:
+        return True
+    return said_now and (kind(concept) != "circumstance" or concepts.concepts()[concept].stays)
 
 
 def words_after(scene: Scene, doc: Doc) -> tuple[str, ...]:

@@ -32,5 +32,6 @@ amount =
 times = { $factor } times the recipe.
 so-many = For { $count }.
 put-right = Put right: { $line }.
+swapped = Half of it as { $item }.
 taken-out = Taken out: { $line }.
 undone = As it was before.
