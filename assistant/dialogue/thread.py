@@ -97,9 +97,10 @@ def main_of(question: Request, heard: Hearing, memory: Memory) -> Request:
         return moved(named, question)
     if not heard.elliptical:
         return question
+    leaves_fault = question.topic == TROUBLE and now.dish not in (None, question.dish)
     other_way = now.method not in (None, question.method) or any(u.kind == "detail" for u in now.unused)
     elsewhere = now.elevation_m is not None and question.subject in BESIDE
-    main = main_question(question, memory.earlier) if other_way or elsewhere else question
+    main = main_question(question, memory.earlier) if other_way or elsewhere or leaves_fault else question
     return question if main is question else moved(main, question)
 
 

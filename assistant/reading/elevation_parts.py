@@ -80,9 +80,10 @@ def with_role(words: Sequence[str], mentions: Sequence[Elevation], i: int, times
         theirs = len(mentions) == 1 and "like" not in before and said(words, FOR_THEM)
         return replace(mention, role="here" if theirs else "from", sure=True)
     told = _role_before(before)
-    alone = len(mentions) == 1 and told is None and OTHER_KITCHEN.isdisjoint(words)
+    at_sea = mention.said == 0.0 and mention.place is None
+    alone = len(mentions) == 1 and told is None and OTHER_KITCHEN.isdisjoint(words) and not at_sea
     until = mention.end if alone else last
-    if told in (None, "from") and _is_timed(words, first, until, mention, times):
+    if (told in (None, "from") or at_sea) and _is_timed(words, first, until, mention, times):
         told = "from"
     elif told is None or (told == "here" and before[-1:] != ["to"] and "into" not in before):
         told = _role_after(after) or told

@@ -30,7 +30,7 @@ def depth(words: Sequence[str]) -> int | None:
 def covered(words: Sequence[str]) -> bool | None:
     """Whether the lid is on; None where nothing is said, or both are compared."""
     heard = [lid for lid, phrases in LIDS.items() if said(words, phrases)]
-    return heard[0] if len(heard) == 1 else None
+    return heard[0] if len(heard) == 1 and "or" not in words else None
 
 
 def soaked(words: Sequence[str]) -> bool | None:

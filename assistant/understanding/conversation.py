@@ -22,6 +22,7 @@ from rules.physics.units import M_PER_FT
 ROUND_M, ROUND_FT = 10, 50
 # settings of ovens, smokers and fryers in the scale of the units, and their step
 SETTINGS, SETTING_STEP = {"us": (200.0, 550.0), "metric": (95.0, 300.0)}, 5
+BAKED = "bake"
 LIQUID, OF_AN_AMOUNT = "liquid", ("quantity", "quantity_of", "count", "amounts")
 BEFORE_COOKING = ("soaking",)
 SLOTS_OF_A_DISH = (
@@ -79,13 +80,17 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
         stated["depth"] = heard.depth
     if previous is None:
         return replace(now, **stated)
-    goes_on = heard.elliptical and previous.topic not in marked("ends_there")
+    goes_on = heard.elliptical and previous.topic not in marked("ends_there") and not _is_of_no_dish(previous, now)
+    if heard.elliptical and not goes_on and now.dish and now.topic in marked("of_nothing") | marked("feeding"):
+        now = replace(now, topic=TIME, small_talk=None, choices=())
     if previous.topic == "bake_adjust" and (goes_on or heard.changes_a_bake):
         goes_on, dish = True, heard.dish_of_a_bake
         now = replace(now, dish=dish, dish_class=dishes()[dish].dish_class if dish else None)
     if goes_on:
         turned = (to for slot, to in topics()[previous.topic].turns_to.items() if getattr(now, slot))
         stated["topic"] = next(turned, previous.topic)
+        if stated["topic"] != TIME and is_timed_anew(previous, heard):
+            stated["topic"] = TIME
         named = None if stated["topic"] == TROUBLE else now.subject
         kept = None if _is_done_with(previous, now) else previous.subject
         stated["subject"] = heard.subject_for(stated["topic"]) or named or kept
@@ -109,7 +114,7 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
         stated |= _dish(previous, now)
         feeding = {now.topic, previous.topic} <= marked("feeding")
         if goes_on or feeding or now.topic == previous.topic or previous.topic in marked("by_method"):
-            same = stated.get("dish") == previous.dish
+            same = stated.get("dish", now.dish) == previous.dish
             keep: tuple[str, ...] = SLOTS_OF_A_DISH if same else ("portions", "service_time", "service_day")
             if previous.topic == LIQUID and now.portions and not previous.portions:
                 # so many people take the place of the amount that was said
@@ -121,12 +126,29 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
     return replace(now, **(_place(previous, now, goes_on) | stated))
 
 
+def _is_of_no_dish(previous: Request, now: Request) -> bool:
+    """Whether a dish is named behind a question that has no place for one: where water boils, what a reading means."""
+    return now.dish is not None and previous.dish is None and previous.topic in marked("without_a_dish")
+
+
+def is_timed_anew(previous: Request, heard: Hearing) -> bool:
+    """Whether another dish is told with its time, or how far it is cooked: rigatoni too, the box says 11."""
+    now = heard.request
+    other = now.dish not in (None, previous.dish) and previous.topic in marked("beside_the_main")
+    timed = now.ahead or now.time_min is not None or (heard.plain and said(_words(now), TIME_SAID))
+    return other and bool(timed)
+
+
+def _words(now: Request) -> list[str]:
+    return [word.strip(".,;:!?") for word in now.text.casefold().split()]
+
+
 def _time_told(previous: Request, heard: Hearing, topic: str) -> float | None:
     """A bare figure beside another dish as the time that somebody gives it [min]: penne 11; lentils, book says 20."""
     now, figure = heard.request, heard.plain
     if topic != TIME or figure is None or now.dish is None or now.time_min is not None or now.portions or now.count:
         return None
-    told = previous.time_min is not None or said(now.text.casefold().split(), TIME_SAID)
+    told = previous.time_min is not None or said(_words(now), TIME_SAID)
     return figure if told and SHORTEST_MIN <= figure <= LONGEST_MIN and now.quantity is None else None
 
 
@@ -217,6 +239,8 @@ def _dish(previous: Request, now: Request) -> dict[str, Any]:
     if now.dish or now.dish_class:
         # what is put up in jars stays in jars, whatever else is put up
         usual = (*dishes()[now.dish].methods, "preserve") if now.dish else (previous.method,)
+        # rice that went into the oven puts no pasta there
+        usual = tuple(way for way in usual if way != BAKED or now.dish_class == previous.dish_class)
         return {"method": now.method or (previous.method if previous.method in usual else None)}
     unknown = tuple(u for u in previous.unused if u.kind == "dish")
     return {

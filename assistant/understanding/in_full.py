@@ -33,6 +33,7 @@ KITCHEN_SIGNS = frozenset(
      "enough", "how_long", "how_hot", "how_much", "remaining", "done", "degree")
 )  # fmt: skip
 PUT_IN = cues("turning", "put_in")
+JOINING = frozenset(cues("turning", "joining"))
 BAKE, FLOURED = "bake_adjust", "floured"
 
 
@@ -95,13 +96,23 @@ def helped(utterance: Utterance, hearing: Hearing, last: Request, kitchen: Kitch
     ingredient = any(f.kind == "ingredient" for f in utterance.doc._.found)
     carriers = (MATTERS, *HELPS) if ingredient else HELPS
     without = listen(MATTERS.format("it", behind), kitchen).hearing.subject_for(WHY)
+    supposed = listen(f"what if {END_MARKS.sub('', without_lead(utterance.doc))}", kitchen).hearing
     thing = hearing.request.dish if is_put_in(utterance.doc, hearing, last) and hearing.request.dish else None
     for carrier in (MATTERS, *HELPS) if thing else carriers:
         whole = listen(carrier.format(thing or _thing(utterance.doc), behind), kitchen).hearing
         told = whole.subject_for(WHY)
         if told not in (None, GENERAL, without):
             return replace(whole.about(WHY, subject=told, **slots), elliptical=False, of_dish=True)
-    return None
+    told = supposed.subject_for(WHY)
+    if told in (None, GENERAL, without):
+        return None
+    return replace(supposed.about(WHY, subject=told, **slots), elliptical=False, of_dish=True)
+
+
+def without_lead(doc: Doc) -> str:
+    """The words behind those by which an utterance joins on: but if I turn it up."""
+    at = next((token.i for token in doc if token.norm_ not in JOINING and token.text.isalpha()), 0)
+    return doc[at:].text
 
 
 def talked_of(now: Request, last: Request) -> str:

@@ -33,6 +33,18 @@ def other_kind(doc: Doc, now: Request, last: Request) -> str | None:
     return next((dish for way in ways for dish in _made_with(way, last, now.method) if dish != last.dish), None)
 
 
+def of_the_talk(doc: Doc, now: Request, last: Request, earlier: Sequence[Request]) -> str | None:
+    """The dish that was talked of and is meant by the plain name of its kind: the beans, after pinto beans."""
+    spans = [f for f in doc._.found if f.kind == "dish" and f.id == now.dish]
+    if not spans or any(f.end - f.start > 1 for f in spans) or now.dish == last.dish:
+        return None
+    plain = doc[spans[0].start].norm_
+    talked = [last, *reversed(earlier)]
+    if any(question.dish == now.dish for question in talked):
+        return None
+    return next((q.dish for q in talked if q.dish and q.dish.split()[-1] == plain and len(q.dish.split()) > 1), None)
+
+
 def taken_as(doc: Doc, dish: str) -> tuple[Unused, ...]:
     """A note of which cut an animal was taken for, where none was named."""
     animal = next((word for word in own_words(doc) if word in ANIMALS), None)

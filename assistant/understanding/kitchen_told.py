@@ -46,13 +46,21 @@ def is_only_where(doc: Doc) -> bool:
 
 def asks(doc: Doc) -> bool:
     """Whether something is asked or set as a task, be it without a mark of question."""
+    text = " ".join(norms(doc))
+    return asks_outright(doc) or (not _is_polite(text) and any(text.startswith(lead) for lead in GOING_ON))
+
+
+def asks_outright(doc: Doc) -> bool:
+    """Whether something is asked in so many words, and not only gone on with: and for buckwheat."""
     words = norms(doc)
-    text = " ".join(words)
-    if any(text.startswith(f"{polite} ") for polite in POLITE):
+    if _is_polite(" ".join(words)):
         return False
     asked = "?" in words or not ASKING.isdisjoint(words) or not TASKS.isdisjoint(words)
-    opened = any(words[at] in OPENING for at in forms.clause_starts(doc))
-    return asked or opened or any(text.startswith(lead) for lead in GOING_ON)
+    return asked or any(words[at] in OPENING for at in forms.clause_starts(doc))
+
+
+def _is_polite(text: str) -> bool:
+    return any(text.startswith(f"{polite} ") for polite in POLITE)
 
 
 def asks_back(doc: Doc) -> bool:

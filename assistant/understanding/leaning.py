@@ -83,7 +83,12 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     if placed.dish not in (None, last.dish) and details.names(words, last, placed.dish or ""):
         # what a bird is filled with is no dish of its own
         placed = replace(placed, dish=None, dish_class=None, method=None)
+    same = kinds.of_the_talk(doc, placed, last, earlier)
+    if same:
+        placed = replace(placed, dish=same, dish_class=dishes()[same].dish_class)
     heard = replace(hearing, request=placed, bare_elevation=bare)
+    if is_own_after_why(heard.request, last):
+        return replace(heard, elliptical=False)
     if last.topic == TIMER:
         return heard
     gauge = None if kitchen_told.asks(doc) else other_gauge(words, heard.request, last)
@@ -147,6 +152,12 @@ def begins_anew(doc: Doc, request: Request) -> bool:
     return fault or kitchen_told.asks_height(doc)
 
 
+def is_own_after_why(now: Request, last: Request) -> bool:
+    """Whether slots behind a why are a question of their own: and the oil for the fritters, 180?"""
+    own = now.dish not in (None, last.dish) and now.method is not None
+    return last.topic == "why" and own and now.topic in marked("by_method")
+
+
 def main_question(last: Request, earlier: Sequence[Request]) -> Request:
     """The question of how a dish is cooked that one beside it goes back to: how hot inside? and under pressure?"""
     if last.topic not in marked("beside_the_main") and last.subject not in BESIDE:
@@ -197,7 +208,9 @@ def gone_back(doc: Doc, now: Request, last: Request, earlier: Sequence[Request])
         return others[-1]
     if now.dish or not said(words, BACK):
         return None
-    named = set(words) - LEANING
+    ways = (f for f in doc._.found if f.kind in ("method", "equipment"))
+    of_a_way = {word for f in ways for word in words[f.start : f.end]}
+    named = set(words) - LEANING - of_a_way
     by_name = (q for q in reversed(others) if q.dish and named & set(q.dish.split()))
     method = now.method or spoken_method(words, doc._.found)
     by_method = (q for q in reversed(others) if method and q.method == method)
@@ -247,7 +260,7 @@ def is_turn(doc: Doc, words: Sequence[str], hearing: Hearing, last: Request) -> 
 def tells_only(doc: Doc, request: Request) -> bool:
     """Whether slots are told and nothing asked by any form: it is beans that I have to make, soaked."""
     asked = not (ASKING_FORMS | JUDGING_FORMS).isdisjoint(request.forms) or topics.cue_scores(doc)
-    return not asked and not kitchen_told.asks(doc)
+    return not asked and not kitchen_told.asks_outright(doc)
 
 
 def moves_on(words: Sequence[str], request: Request, last: Request) -> bool:

@@ -33,6 +33,7 @@ PLEAS = {
 SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
 # the pressure of a canner is told anew, and never one that was refused
 PRESSURES = cues("canning_turns", "pressures")
+OTHERWISE = cues("pressing", "otherwise")
 SOMEONE, OPENING = cues("pressing", "someone"), 4
 BACK, MORE_OR_LESS = cues("pressing", "back"), cues("pressing", "more_or_less")
 # words of an utterance that asks on about what was refused, unless the danger goes on in whatever is asked
@@ -106,13 +107,17 @@ def taken(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal) -> 
         return Pressing(refusal, "pressed", said_for[0])
     if of_somebody(doc):
         return Pressing(refusal, "pressed", WORD)
-    mended = righted.is_mended(own, rows) or ADDED in said_for
+    of_the_past = refusal.hazard in righted.NOT_MENDED and not said(norms(doc), OTHERWISE)
+    mended = (righted.is_mended(own, rows) and not of_the_past) or ADDED in said_for
     if is_apart(doc, own, rows, figures):
         return Pressing(refusal, "left" if mended else "apart", anew=True)
     if SAFE_WAY in own and refusal.hazard not in righted.NOT_MENDED:
         return Pressing(refusal, "left", FREEZE if FREEZING in own and _of_jars(refusal) else INSTEAD)
     if mended:
         return Pressing(refusal, "left")
+    if of_the_past and (SAFE_WAY in own or righted.is_mended(own, rows)):
+        # what has stood out is mended by no refrigerator
+        return Pressing(refusal, "pressed")
     if not asks_on(doc, own, rows, figures):
         return Pressing(refusal, "open")
     by_time = figures.minutes and _of_jars(refusal) and not any(hazard.numeric for hazard in rows)
