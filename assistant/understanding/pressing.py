@@ -18,7 +18,9 @@ from rules.catalogue import marked
 # apart: about something beside it; open: nothing tells, and what is heard by itself counts
 Stance = Literal["pressed", "left", "apart", "open"]
 
-AGAIN, ANOTHER_TIME, INSTEAD, FREEZE, ADDED, WORD = "again", "time", "instead", "freeze", "added", "word"
+AGAIN, ANOTHER_TIME, INSTEAD, FREEZE, BOILED, ADDED, WORD = (
+    "again", "time", "instead", "freeze", "boiled", "added", "word",
+)  # fmt: skip
 # what a cook says for what was refused, by the concept that hears it; the first that is heard counts
 PLEAS = {
     "plea_added": ADDED,
@@ -131,6 +133,8 @@ def _left(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal, *, 
     """
     if righted.is_taken_away(own, refusal):
         return Pressing(refusal, "left", elsewhere=True)
+    if righted.is_boiled(figures, refusal):
+        return Pressing(refusal, "left", BOILED)
     same_food = any(scene.kind(concept) == "food" for concept in own & frozenset(refusal.told))
     elsewhere = righted.names_other(doc, refusal) and not (pleads and same_food)
     by_figure = righted.is_right(doc, figures, refusal)

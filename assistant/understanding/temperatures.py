@@ -25,6 +25,7 @@ CUES = {
 TO_CORE, AT, AFTER = (frozenset(cues("temperature_role", name)) for name in ("to", "at", "after"))
 UNCOUNTED = ("is", "as", "degrees", "minus", "plus", "yes", "this", "was", "its", "thats")
 COUNTED = ("em", "them", "those", "these", "us", "you", "each")
+HEADS = ("cov", "covs", "pax", "ppl", "heads", "covers", "people", "guests")
 COUNTS = ("for", "feed", "feeding", "of", "x", "page", "route", "room", "table")
 # of two methods said together, the one whose heat is the more particular tells
 BY_METHOD = ("bath", "smoker", OTHER, "oven")
@@ -157,6 +158,7 @@ def _told(words: Sequence[str], at: int) -> bool:
 def _counts(words: Sequence[str], start: int, at: int) -> bool:
     """Whether the number counts people or things: for 120, 100 eggs, 120 of them."""
     behind = at < len(words) and words[at].endswith("s") and words[at] not in UNCOUNTED
+    behind = behind or (at < len(words) and words[at] in HEADS)
     behind = behind or (at + 1 < len(words) and words[at] == "of" and words[at + 1] in COUNTED)
     return behind or (start > 0 and words[start - 1] in COUNTS and not (start > 1 and words[start - 2] in CUES["oven"]))
 
