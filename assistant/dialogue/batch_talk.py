@@ -9,12 +9,13 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from typing import Any
 
+from assistant.dialogue import batch_ways
 from assistant.dialogue.deeds import GONE, Deed, LogRun
 from assistant.dialogue.gathering import CONVERT, answered, in_hand, sheet_in_hand
 from assistant.dialogue.heard import Heard
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.recipe_talk import Told as Reply
-from assistant.dialogue.recipe_talk import recipe_told
+from assistant.dialogue.recipe_talk import noted, recipe_told
 from assistant.dialogue.thread import after
 from assistant.dialogue.workbench import Baked, RecipeTalk, Run
 from assistant.errors import AssistantError
@@ -36,6 +37,8 @@ from rules.said import Words, elevation, listed, sentences, together, yes
 
 say = sentences("dialogue/batch_talk")
 LONGEST, SHORT = 60, 8
+# the oven of a cake where none was said [degC]
+MIDDLING_C = 180.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,6 +87,9 @@ def formula(request: Request) -> str:
     lines = [
         Entry(f"{measure(a.value, None if a.unit == 'piece' else a.unit)} {a.ingredient}") for a in request.amounts
     ]
+    as_told = batch_ways.lines_told(request.text)
+    # what nobody has heard of stands in the lines alone
+    lines = list(as_told) if len(as_told) >= len(lines) else lines
     if len(lines) < 2:
         return ""
     steps = []
@@ -164,16 +170,16 @@ def _put_down(said: Said, run: Run, *, assumed: bool = False) -> Reply:
     """The reply to a batch: what is noted of it, and what to change next."""
     found = log.mending(run.batches, units=_units(said))
     last, number = run.batches[-1], len(run.batches)
-    noted = noted_line(run, number, said, assumed=assumed)
+    line = noted_line(run, number, said, assumed=assumed)
     if log.is_apart(last):
-        noted = together(noted, say("apart", item=_apart_item(last)))
+        line = together(line, say("apart", item=_apart_item(last)), raised(last))
     if found is None or found.next is None:
         kept = summed([b.changes for b in run.batches])
         keep = say("keep", changes=_in_words(kept, said)) if kept else say("keep-plain")
-        return _answered(said, together(noted, keep), replace(run, suggested=None, kept=True), None)
+        return _answered(said, together(line, keep), replace(run, suggested=None, kept=True), None)
     suggested = log.as_kept(found.next.change, found.next.line, _units(said))
     run = replace(run, suggested=suggested, kept=True)
-    return _answered(said, together(noted, say("next", change=found.next.line)), run, found)
+    return _answered(said, together(line, say("next", change=found.next.line)), run, found)
 
 
 def noted_line(run: Run, number: int, said: Said, *, assumed: bool = False) -> Words:
@@ -190,6 +196,11 @@ def noted_line(run: Run, number: int, said: Said, *, assumed: bool = False) -> W
 
 def _in_words(changes: tuple[dict[str, Any], ...], said: Said) -> Words:
     return listed([log.in_words(change, _units(said)) for change in changes], "semicolons")
+
+
+def raised(batch: Baked) -> Words:
+    """What is said of a flour that brings its own raising agent."""
+    return say("raises-itself") if has(plain(_apart_item(batch)), "raised") else ""
 
 
 def _apart_item(batch: Baked) -> str:
@@ -374,6 +385,40 @@ def current(run: Run) -> Sheet:
     return applied(sheet, [change for batch in comparable for change in batch.changes])
 
 
+def amount_now(said: Said) -> Reply | None:
+    """How much of an ingredient the batches have come to."""
+    line = batch_ways.amount_now(said, current(said.run))
+    return _line(said, line, said.run) if line else None
+
+
+def bigger(said: Said) -> Reply | None:
+    """The bake for so much of it in so many tins; where the batch is told of with it, that is put down first."""
+    grams = batch_ways.wanted_g(said.low)
+    put = next_batch(said) if grams else None
+    run = put.memory.run if put and put.memory.run else said.run
+    sheet, right_m = best(run)
+    if grams is None or not sheet.ingredients:
+        return None
+    now = replace(said, run=run)
+    place = {"elevation_m": run.batches[-1].elevation_m, "elevation_from": "stated"}
+    found = batch_ways.bigger(now, _recipe_at(now, sheet, right_m, place), grams)
+    if found is None:
+        return None
+    question, note = found
+    reply, memory = answered(question, replace(said.memory, run=run), RecipeTalk(sheet=sheet, question=question))
+    note = together(note, say("bigger-oven"))
+    return Reply(noted(reply, note), memory, put.deed if put else None)
+
+
+def by_hand(said: Said) -> Reply | None:
+    """How an oven is read that shows no figures."""
+    if not batch_ways.asks_by_hand(said.low):
+        return None
+    question = _question(said, said.run)
+    answer = batch_ways.by_hand(said, question, batch_ways.setting_in(said.low, MIDDLING_C))
+    return Reply(told(answer), replace(after(question, said.memory), run=said.run, asked=None))
+
+
 def keeping(heard: Heard, memory: Memory, low: str) -> Reply | None:
     """The recipe as it was converted, or the run so far, put into the log."""
     recipe = in_hand(memory)
@@ -421,5 +466,5 @@ def first_fault(said: Said) -> Reply | None:
 
 
 WAYS: tuple[Callable[[Said], Reply | None], ...] = (
-    summary, shown, taken_back, next_batch, first_fault, what_next, elsewhere, back_home,
+    summary, shown, amount_now, bigger, by_hand, taken_back, next_batch, first_fault, what_next, elsewhere, back_home,
 )  # fmt: skip

@@ -43,8 +43,13 @@ def gathered(heard: Heard, memory: Memory) -> Taken | None:
         return _going_on(heard, memory, talk, said)
     told = dictated(heard.text)
     begins = "\n" not in heard.text and said_among(said.split(), listed("begins"))
+    if begins and not told.has_lines:
+        # the first line may stand behind all that is said of the place: here goes: 200 g sugar
+        told = dictated(heard.text.rpartition(":")[2])
     if begins or memory.asked == RECIPE:
         return _begun(heard, memory, told, begins=begins)
+    if in_hand(memory) and is_another(heard, told, sheet_in_hand(memory) or Sheet()):
+        return _another(heard, memory, told)
     if told.has_lines and in_hand(memory) and is_addition(heard, memory, told, said):
         return _further(heard, memory, told)
     return _unasked(heard, memory, told)
@@ -84,7 +89,7 @@ def is_addition(heard: Heard, memory: Memory, told: Dictated, said: str) -> bool
 
 def _going_on(heard: Heard, memory: Memory, talk: RecipeTalk, said: str) -> Taken | None:
     """A turn while lines are awaited: the end, a title, further lines, how far it is; a question is left to others."""
-    if said in listed("done"):
+    if said in listed("done") or said_among(said.split(), listed("write_out")):
         return _closed(heard.text, memory, talk)
     if said in listed("dropped") or (heard.move and heard.move.id == "drop"):
         return made.said(heard.text, say("dropped"), memory), replace(memory, talk=None)
@@ -98,6 +103,8 @@ def _going_on(heard: Heard, memory: Memory, talk: RecipeTalk, said: str) -> Take
         talk = replace(talk, sheet=with_line(talk.sheet, amendment))
         return _told(heard.text, memory, talk, told_so), _keeping(memory, talk)
     told = dictated(heard.text)
+    if is_another(heard, told, talk.sheet):
+        return _another(heard, memory, told)
     if told.has_lines or told.of("makes", "part", "heading"):
         return _with_lines(heard, memory, talk, told)
     title = as_title(heard.text)
@@ -108,6 +115,25 @@ def _going_on(heard: Heard, memory: Memory, talk: RecipeTalk, said: str) -> Take
     if here.elevation_m is not None and here.dish is None and here.topic in marked("of_a_recipe"):
         return _waits(heard.text, memory, replace(talk, question=_placed(talk.question, heard.hearing)))
     return None
+
+
+def is_another(heard: Heard, told: Dictated, sheet: Sheet) -> bool:
+    """Whether the lines are a recipe of their own behind another one: they are of another dish, and so many."""
+    dish = heard.hearing.request.dish
+    other = dish is not None and dish not in sheet.title.casefold() and dish in heard.text.casefold().split(":")[0]
+    many = len(told.of("ingredient")) >= A_RECIPE and bool(told.around)
+    return bool(sheet.ingredients) and other and many and "\n" not in heard.text
+
+
+def _another(heard: Heard, memory: Memory, told: Dictated) -> Taken | None:
+    """A recipe of its own behind another one, at the place of the last question unless one is told with it."""
+    now, last = heard.hearing.request, memory.request
+    base = Request(topic=CONVERT, units=last.units if last else now.units, text=heard.text)
+    if last:
+        base = replace(base, **{slot: getattr(last, slot) for slot in PLACE_SLOTS})
+    sheet = Sheet(title=(now.dish or "").title())
+    question = replace(base, dish=now.dish, dish_class=now.dish_class)
+    return _with_lines(heard, memory, RecipeTalk(sheet=sheet, question=_placed(question, heard.hearing)), told)
 
 
 def _named(question: Request, heard: Heard) -> Request:
@@ -135,7 +161,8 @@ def _begun(heard: Heard, memory: Memory, told: Dictated, *, begins: bool) -> Tak
     if not begins and "\n" in heard.text and heard.hearing.request.recipe:
         return None
     if told.has_lines:
-        return _with_lines(heard, memory, talk, told)
+        at = replace(talk, question=_placed(talk.question, heard.hearing)) if begins else talk
+        return _with_lines(heard, memory, at, told)
     if begins:
         now = heard.hearing.request
         dish = now.dish.title() if now.dish else ""

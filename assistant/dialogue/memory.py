@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import Any
 
+from assistant.dialogue.tonight import Tonight
 from assistant.dialogue.whereabouts import Whereabouts
 from assistant.dialogue.workbench import RecipeTalk, Run
 from assistant.drill import Sitting
@@ -35,6 +36,7 @@ class Memory:
     before: the question before a why, a timer or a word about the kitchen, to go back to; None after any other
     recipe: the last question that came with a recipe, to come back to after other questions
     menu: the plan of the service that is talked of, of one dish or of several
+    tonight: for how many and when it is served, as it was said last
     earlier: the last question about each dish that was talked of, the latest last
     asked: the piece that was asked for last, a word of rules.model.MISSING_WORDS; None where nothing is awaited
     kitchen: what is taken for granted, from the store or said in this conversation
@@ -51,6 +53,7 @@ class Memory:
     before: Request | None = None
     recipe: Request | None = None
     menu: Request | None = None
+    tonight: Tonight = Tonight()
     earlier: tuple[Request, ...] = ()
     asked: str | None = None
     kitchen: Kitchen = Kitchen()

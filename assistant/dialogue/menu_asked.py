@@ -20,12 +20,12 @@ from assistant.understanding.serving import began
 from assistant.worked_out import WorkedOut, work_out
 from rules.model import PLACE_SLOTS, Request
 from rules.said import Words, duration, sentences, yes
-from rules.topics.schedule.menu import firing_order, of_menu, starts_of
+from rules.topics.schedule.menu import firing_order, is_of_meat, of_menu, starts_of
 from rules.topics.schedule.stages import method_of, stages
 
 say = sentences("dialogue/menu")
 
-NOW_MIN = 3.0
+NOW_MIN, WHY = 3.0, "why"
 ORDER, BRIEF, LONGEST, HOW_MUCH = "order", 1, 16, "how_much"
 LISTS, FIRST, NEXT, GOES_ON = (cues("menu_turns", name) for name in ("lists", "first", "next", "goes_on"))
 IN_TIME, READING = cues("menu_turns", "in_time"), cues("menu_turns", "reading")
@@ -72,8 +72,11 @@ def is_list(heard: Heard, memory: Memory, plan: Request) -> bool:
 
 
 def is_focus(memory: Memory) -> bool:
-    """Whether the plan was talked of last."""
-    return memory.request is not None and memory.request.topic == PLAN
+    """Whether the plan was talked of last, or before a why that was asked beside it."""
+    last = memory.request
+    if last is not None and last.topic == WHY and memory.before is not None:
+        last = memory.before
+    return last is not None and last.topic == PLAN
 
 
 def one_line(heard: Heard, memory: Memory, one: Request) -> WorkedOut:
@@ -196,6 +199,7 @@ def roast_of(heard: Heard, memory: Memory, plan: Request) -> Request | None:
     settled = settle_in(plan, memory.kitchen)
     every = of_menu(settled) if settled.menu else (settled,)
     at = menu_parts.named_at(heard.doc, dishes_of(plan))
-    roasts = [one for one in (tuple(every[i] for i in at) or every) if method_of(one) in IN_AN_OVEN]
+    named = tuple(every[i] for i in at) or every
+    roasts = [one for one in named if method_of(one) in IN_AN_OVEN and (at or is_of_meat(one))]
     last = memory.request.dish if memory.request else None
     return next((one for one in roasts if one.dish == last), next(iter(roasts), None))

@@ -7,8 +7,9 @@ from typing import Any
 
 from assistant.dialogue.heard import Heard
 from assistant.dialogue.memory import Memory
-from assistant.dialogue.menu_asked import is_focus
+from assistant.dialogue.menu_asked import IN_AN_OVEN, is_focus
 from assistant.dialogue.plans import as_clock, dishes_of, minute_of, moved_to, of_place, with_dishes
+from assistant.dialogue.tonight import covers_said
 from assistant.planning.clock import clock
 from assistant.planning.schedule import STEP_MIN, service_moment
 from assistant.reading.tokens import norms
@@ -18,18 +19,19 @@ from assistant.understanding.cue_words import cues, said
 from assistant.understanding.menu_parts import Mention
 from rules.catalogue import marked
 from rules.foods.dishes import traits_of
+from rules.heat.heat_settings import setting
 from rules.model import PLACE_SLOTS, Request
 from rules.physics.units import round_time_min
-from rules.said import Words, duration, elevation, listed, number, sentences
-from rules.topics.schedule.menu import name_of, of_menu
-from rules.topics.schedule.stages import stages
+from rules.said import Words, duration, elevation, listed, number, oven, sentences
+from rules.topics.schedule.menu import is_of_meat, name_of, of_menu
+from rules.topics.schedule.stages import method_of, stages
 
 say = sentences("dialogue/menu")
 
 ADDS, DROPS, WITH_THEM = (cues("menu_turns", name) for name in ("adds", "drops", "with_them"))
 MOVES, SERVICE, SAME, LISTS = (cues("menu_turns", name) for name in ("moves", "service", "same", "lists"))
 INSTEAD, IT, NONE = cues("menu_turns", "instead"), cues("menu_turns", "it"), cues("menu_turns", "none")
-SAME_MENU = cues("menu_turns", "same_menu")
+SAME_MENU, SEATED_TWICE = cues("menu_turns", "same_menu"), cues("menu_turns", "seated_twice")
 # forms that ask for something else
 ASKING = frozenset((
     "how_long", "how_hot", "how_much", "why", "wrong", "is_true", "is_ok", "safe", "can_it", "remaining", "worth",
@@ -37,6 +39,8 @@ ASKING = frozenset((
 ))  # fmt: skip
 # of a dish of the plan, and the same at any height
 SAME_ANYWHERE, RESTING = ("doneness",), ("resting",)
+# on whose half of the day a bare hour of a first service stands
+EVENING_MIN = 18 * 60
 SHORT, ALL = 9, ("all", "everything", "them all")
 Change = tuple[Request, tuple[Words, ...]]
 
@@ -49,11 +53,11 @@ def change(heard: Heard, memory: Memory, plan: Request) -> Change | None:
         return replace(plan, service_time=None), ()
     new, notes = service_changed(heard, memory, plan)
     new, where = place_changed(heard, memory, new)
-    new, what = (
-        dishes_changed(heard, memory, new) if new.service_time == plan.service_time or named(heard, plan) else (new, ())
-    )
-    new = covers_changed(heard, memory, new)
-    notes = (*notes, *where, *what, *without_meat(new, plan))
+    still = new.service_time == plan.service_time and not only_counts(heard, plan)
+    new, what = dishes_changed(heard, memory, new) if still or named(heard, plan) else (new, ())
+    new = ovens_changed(heard, memory, covers_changed(heard, memory, new))
+    oven_alone = one_oven(new) if new.ovens == 1 != plan.ovens else ()
+    notes = (*notes, *where, *what, *without_meat(new, plan), *oven_alone)
     return (new, notes) if notes or new != plan else None
 
 
@@ -65,10 +69,19 @@ def may_change(heard: Heard, memory: Memory) -> bool:
     if memory.menu and named(heard, memory.menu) and serving.length(heard.doc, serving.SLACK) and not asks(heard):
         # have the ham ready half an hour early
         return True
+    if tells_ovens(heard, memory) or moves_it(heard, memory):
+        return True
     if not ASKING.isdisjoint(request.forms):
         return False
     adds = said(norms(heard.doc)[:1], ADDS) and is_focus(memory)
     return request.topic in marked("for_plan") or heard.hearing.elliptical or adds or said(norms(heard.doc), SAME_MENU)
+
+
+def only_counts(heard: Heard, plan: Request) -> bool:
+    """Whether the figures of an utterance are those who eat, or a second seating, and of no dish."""
+    if menu_parts.mentions(heard.doc):
+        return False
+    return said(norms(heard.doc), SEATED_TWICE) or covers_said(heard.doc, plan.portions) is not None
 
 
 def asks(heard: Heard) -> bool:
@@ -105,16 +118,28 @@ def service_changed(heard: Heard, memory: Memory, plan: Request) -> Change:
     if named(heard, plan):
         return new, ()
     if plan.service_time is None:
-        return new, ()
+        hour = menu_said.service_moved(heard.doc, EVENING_MIN, in_focus=is_focus(memory))
+        return (new if hour is None else replace(new, service_time=as_clock(hour))), ()
     before = minute_of(plan)
     now = menu_said.service_moved(heard.doc, before, in_focus=is_focus(memory))
     if now is None or now == before:
         return new, ()
+    if said(norms(heard.doc), SEATED_TWICE):
+        return new, (second_seating(new, now),)
     told = menu_said.moved_by(heard.doc)
     by = now - before if told is None else int(told)
     way = "later" if by > 0 else "earlier"
     moved = moved_to(new, now, by) if new.service_day == plan.service_day else replace(new, service_time=as_clock(now))
     return moved, (say("moved", way=way, time=duration(abs(by))),)
+
+
+def second_seating(plan: Request, minute: int) -> Words:
+    """When each dish is begun once more for a second seating at a minute of the day; the first stays."""
+    lines = (
+        say("again-at", food=food, time=clock_of(replace(plan, service_time=as_clock(minute - before_min))))
+        for food, before_min in starts(plan).items()
+    )
+    return say("second", time=clock_of(replace(plan, service_time=as_clock(minute))), lines=listed(lines, "semicolons"))
 
 
 def new_place(heard: Heard, memory: Memory, plan: Request) -> Request | None:
@@ -169,15 +194,50 @@ def clock_of(plan: Request) -> Words:
     return clock(service_moment(plan.service_time or "", ""), plan.units)
 
 
+def ovens_changed(heard: Heard, memory: Memory, plan: Request) -> Request:
+    """The plan for as many ovens as are told behind it: one oven only."""
+    count = serving.ovens(heard.doc)
+    return replace(plan, ovens=count) if count and tells_ovens(heard, memory) else plan
+
+
+def one_oven(plan: Request) -> tuple[Words, ...]:
+    """How a roast and what wants the oven hotter share it: that goes hot while the roast rests."""
+    every = [one for one in of_menu(plan) if (method_of(one) or "") in IN_AN_OVEN] if plan.menu else []
+    roast = next((one for one in every if is_of_meat(one) and any(s.id == "rest" for s in stages(one))), None)
+    others = [one for one in every if one is not roast]
+    if roast is None or not others:
+        return ()
+    rest_min = next(stage.plan_min for stage in stages(roast) if stage.id == "rest")
+    heats = [setting(one.dish, one.dish_class or "general", method_of(one) or "") for one in others]
+    out = clock_of(replace(plan, service_time=as_clock(minute_of(plan) - rest_min)))
+    names = listed(name_of(one) for one in others)
+    hot = oven(max(heat.low_c for heat in heats))
+    return (say("one-oven", food=name_of(roast), time=out, others=names, heat=hot),)
+
+
+def moves_it(heard: Heard, memory: Memory) -> bool:
+    """Whether the service of the plan that is talked of is moved to an hour, in a few words."""
+    words = norms(heard.doc)
+    told = heard.doc._.clock or heard.doc._.numbers
+    return bool(told) and said(words, MOVES) and len(words) <= SHORT and is_focus(memory) and not asks(heard)
+
+
+def tells_ovens(heard: Heard, memory: Memory) -> bool:
+    """Whether nothing is said but how many ovens there are for the plan that is talked of."""
+    words = norms(heard.doc)
+    return serving.ovens(heard.doc) is not None and len(words) <= SHORT and is_focus(memory) and not asks(heard)
+
+
 def covers_changed(heard: Heard, memory: Memory, plan: Request) -> Request:
     """The plan for other covers; they are those of the plan where it was talked of last, or is named."""
-    if not is_focus(memory) and not said(norms(heard.doc), (*SERVICE, *LISTS)):
+    if not is_focus(memory) and not said(norms(heard.doc), (*SERVICE, *LISTS, *SAME_MENU)):
         return plan
     count = menu_said.covers(heard.doc, plan.portions, in_focus=is_focus(memory))
     if named(heard, plan) and not count.all:
         return plan
     asked = heard.hearing.request.portions if len(heard.doc) <= SHORT and not heard.doc._.clock else None
-    return replace(plan, portions=count.all or asked or plan.portions, meatless=count.meatless or plan.meatless)
+    told = count.all or covers_said(heard.doc, plan.portions) or asked
+    return replace(plan, portions=told or plan.portions, meatless=count.meatless or plan.meatless)
 
 
 def without_meat(plan: Request, before: Request) -> tuple[Words, ...]:
@@ -197,8 +257,11 @@ def dishes_changed(heard: Heard, memory: Memory, plan: Request) -> Change:
         left = tuple(one for i, one in enumerate(every) if i not in at)
         return with_dishes(in_focus(plan, more[-1]), (*left, *more)), ()
     adds = said(words, ADDS) and (is_focus(memory) or said(words[:1], ADDS) or said(words, WITH_THEM))
+    # what is asked of another dish puts it on no menu
+    adds = adds and not (asks(heard) and heard.hearing.request.topic not in marked("for_plan"))
     if new:
-        return (with_dishes(in_focus(plan, more[-1]), (*every, *more)), ()) if adds and not at else (plan, ())
+        joins = adds and (not at or said(words[:1], ADDS))
+        return (with_dishes(in_focus(plan, more[-1]), (*every, *more)), ()) if joins else (plan, ())
     state = {i: new_state(heard, every[i]) for i in at}
     drops = said(words, DROPS) or said(words[:1], NONE)
     if at and len(every) > len(at) and drops and not any(state.values()):

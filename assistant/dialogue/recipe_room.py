@@ -17,7 +17,10 @@ def of_recipes(heard: Heard, memory: Memory) -> Told | None:
     righted = None if "?" in heard.text else dough_talk.put_right(heard, memory)
     if righted:
         return Told(*dough_talk.alone(heard, righted[1], righted[0]))
-    taken = dough_talk.weighed_out(heard, memory) or dough_talk.outright(heard, memory) or gathered(heard, memory)
+    taken = dough_talk.weighed_out(heard, memory) or dough_talk.outright(heard, memory)
+    taken = (
+        taken or dough_talk.for_flour(heard, memory) or dough_talk.kind_told(heard, memory) or gathered(heard, memory)
+    )
     if taken:
         return Told(*taken)
     return batches_told(heard, memory) or recipe_told(heard, memory)

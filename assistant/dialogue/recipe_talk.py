@@ -129,6 +129,11 @@ def _conversion(said: Said) -> Converted | None:
     return in_words(found, settled.units) if isinstance(found, Converted) else None
 
 
+def written_out(said: Said) -> Told | None:
+    """The converted recipe once more, whole."""
+    return _redone(said, said.question) if said.has("write_out") and not said.has("write") else None
+
+
 def rescaled(said: Said) -> Told | None:
     """How much of it, where it is made, or both: half of it, the whole thing at 2,660 m, for 40."""
     now, move = said.heard.hearing.request, said.heard.move
@@ -365,6 +370,7 @@ def to_file(said: Said) -> Told | None:
 Way = Callable[[Said], Told | None]
 # what is taken for the recipe while it is what is talked of, and what names it
 IN_HAND: tuple[Way, ...] = (
-    yield_told, undone, half_swapped, put_right, why_a_line, how_much_of, step_of, in_grams, oven_alone, rescaled,
+    written_out, yield_told, undone, half_swapped, put_right, why_a_line, how_much_of, step_of, in_grams,
+    oven_alone, rescaled,
 )  # fmt: skip
 NAMED: tuple[Way, ...] = (to_file, of_a_part)

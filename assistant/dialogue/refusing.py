@@ -28,6 +28,8 @@ KITCHEN, CANNING = "kitchen", "canning"
 # what is asked of a place beside what was refused, and of jars
 PLACE = "boiling_point"
 PRESERVE = "preserve"
+TIME = "time"
+TROUBLE, DRIED, DRY = "troubleshoot", "dried_bean", "dry"
 ASKS_A_FIGURE = frozenset(("how_long", "how_hot", "how_much"))
 
 
@@ -63,9 +65,11 @@ def refused_of(refusal: Refusal, memory: Memory) -> Request | None:
 
 
 def remembered(question: Request, hazard: Hazard) -> Request:
-    """A question that was refused, without the figures that were refused with it; one of jars stays one of jars."""
+    """A question that was refused, without its figures; one of jars stays one of jars; dry beans have not dried out."""
     if hazard.family == CANNING and question.dish is not None and question.topic != PRESERVE:
         question = replace(question, topic=PRESERVE, subject=None)
+    elif question.topic == TROUBLE and question.dish_class == DRIED and question.subject in (None, DRY):
+        question = replace(question, topic=TIME, subject=None)
     return replace(question, **FIGURES)
 
 

@@ -7,6 +7,7 @@ from functools import cache
 from typing import Any
 
 from assistant.dialogue.memory import Memory, Step
+from assistant.dialogue.tonight import Tonight
 from assistant.dialogue.whereabouts import Whereabouts
 from assistant.dialogue.workbench import RecipeTalk, Run
 from assistant.drill import Sitting
@@ -20,6 +21,7 @@ KINDS: dict[str, Any] = {
     "before": Request,
     "recipe": Request,
     "menu": Request,
+    "tonight": Tonight,
     "earlier": tuple[Request, ...],
     "kitchen": Kitchen,
     "places": tuple[Whereabouts, ...],

@@ -13,6 +13,7 @@ from assistant.understanding.conversation import merge
 from assistant.understanding.cue_words import cues
 from assistant.understanding.cue_words import said as said_among
 from assistant.understanding.leaning import BESIDE, main_question
+from assistant.understanding.never_read import as_never_read
 from assistant.understanding.request import TIMER, TROUBLE, Hearing
 from rules.catalogue import marked
 from rules.model import PLACE_SLOTS, Request
@@ -121,9 +122,14 @@ def in_context(heard: Hearing, last: Request | None, before: Request | None = No
     if last.topic == TIMER:
         heard = of_timer(heard, last)
         now = heard.request
+    heard = as_never_read(heard, words_of(now.text).split(), last)
+    now = heard.request
     if last.topic in now.choices and last.topic != READ_OFF:
         # of two that are as likely the one that is talked of
         return heard.about(last.topic, choices=())
+    if now.topic == WHY and now.subject and last.topic == PLAN:
+        # what is asked beside a plan is no part of it
+        return replace(heard, elliptical=False)
     ground = before if before and last.topic == READ_OFF else last
     hot = now.topic == "temperature" or (now.topic in marked("hot") and "how_hot" in now.forms)
     if hot and now.dish is None and now.method is None and ground.topic == SUGAR:

@@ -6,12 +6,14 @@ from dataclasses import dataclass, replace
 from functools import partial, reduce
 
 from assistant import drill
-from assistant.dialogue import history, made, menu, misses, moves, refusing, talk, whereabouts
+from assistant.dialogue import history, made, menu, misses, moves, refusing, talk, tonight, whereabouts
 from assistant.dialogue.batch_talk import begun
 from assistant.dialogue.deeds import Deed
+from assistant.dialogue.gone import taken_away
 from assistant.dialogue.heard import Heard, hear
 from assistant.dialogue.made import BRIEFEST, answer_again, ask, refused, said
 from assistant.dialogue.memory import Memory, learn_kitchen
+from assistant.dialogue.memory import moved as moved_to
 from assistant.dialogue.recalled import recalled
 from assistant.dialogue.recipe_room import beside, of_recipes, with_note
 from assistant.dialogue.several import OUTSIDE, several
@@ -32,6 +34,8 @@ from rules.said import elevation, sentences
 say = sentences("dialogue/turn")
 
 SHORTEST_ASK = 6
+# what is said of the piece that is awaited
+OF_THE_PIECE = ("why_asked", "why_so", "dont_know")
 CHILDS_EGG = "toddler_egg"
 # what shows that an utterance is about the kitchen, though nobody can tell what it asks
 KITCHEN_SIGNS = frozenset(
@@ -71,15 +75,26 @@ def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
     depth: of the answer, whatever the cook says about it; None leaves it to the cook
     """
     heard = hear(text, memory, depth)
-    hazard, now = heard.listened.hazard, replace(memory, scene=heard.listened.scene)
+    service = tonight.noted(heard, memory.tonight)
+    hazard, now = heard.listened.hazard, replace(memory, scene=heard.listened.scene, tonight=service)
     if not heard.answers_drill and refusing.asks_instead(heard):
         turn = told_instead(heard, now)
     elif hazard is None or hazard.beside or heard.answers_drill:
-        turn = untroubled(heard, refusing.let_go(heard, now))
+        turn = let_hang(untroubled(heard, refusing.let_go(heard, now)), heard)
         turn = replace(turn, memory=replace(memory, missed=turn.memory.missed)) if turn.aside else placed(turn, heard)
     else:
         turn = placed(warned(heard, replace(now, missed=0), hazard), heard)
-    return replace(turn, memory=history.kept(memory, turn.memory, turn.reply.request))
+    service = tonight.of_plan(turn.memory.tonight, turn.memory.menu, memory.menu)
+    left = turn.memory if turn.aside else replace(turn.memory, tonight=service)
+    return replace(turn, memory=history.kept(memory, left, turn.reply.request))
+
+
+def let_hang(turn: Turn, heard: Heard) -> Turn:
+    """The turn without the time of service asked for again behind something else; the next time of day is it."""
+    of_it = heard.move is not None and heard.move.id in OF_THE_PIECE
+    if not turn.aside or turn.memory.asked != "service_time" or of_it:
+        return turn
+    return replace(turn, aside=False, memory=replace(turn.memory, asked=None))
 
 
 def placed(turn: Turn, heard: Heard) -> Turn:
@@ -87,7 +102,13 @@ def placed(turn: Turn, heard: Heard) -> Turn:
     memory = turn.memory
     known = memory.places or whereabouts.of_kitchen(memory.kitchen)
     places = whereabouts.noted(known, memory.request, norms(heard.doc))
-    return turn if places == memory.places else replace(turn, memory=replace(memory, places=places))
+    plan, last = memory.menu, memory.request
+    if plan and last and heard.hearing.request.elevation_m is not None and last.elevation_m is not None:
+        # whoever goes elsewhere takes the plan along
+        plan = moved_to(plan, last)
+    if places == memory.places and plan == memory.menu:
+        return turn
+    return replace(turn, memory=replace(memory, places=places, menu=plan))
 
 
 def warned(heard: Heard, memory: Memory, hazard: Hazard) -> Turn:
@@ -147,7 +168,7 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
     turn = drilled(heard, memory)
     if turn:
         return turn
-    turn = of_a_recipe(heard, memory) or talked(heard, memory) or chosen(heard, memory)
+    turn = of_a_recipe(heard, memory) or talked(heard, memory) or without_it(heard, memory) or chosen(heard, memory)
     if turn:
         return replace(turn, memory=replace(turn.memory, missed=0))
     turn = planned(heard, memory) or beside_a_recipe(heard, memory)
@@ -173,6 +194,12 @@ def beside_a_recipe(heard: Heard, memory: Memory) -> Turn:
 
 def _then_put(reply: WorkedOut, sitting: drill.Sitting, text: str, memory: Memory) -> Answer:
     return followed_by(reply.answer, reply.answer, said(text, drill.put(sitting), memory).answer)
+
+
+def without_it(heard: Heard, memory: Memory) -> Turn | None:
+    """Take what is told of equipment that is gone."""
+    done = taken_away(heard, memory)
+    return Turn(*done) if done else None
 
 
 def talked(heard: Heard, memory: Memory) -> Turn | None:
@@ -239,14 +266,17 @@ def aside(heard: Heard, memory: Memory) -> Turn | None:
     if not is_awaiting(heard, memory) or memory.asked is None:
         return None
     piece, hearing = moves.pieces()[memory.asked], heard.hearing
-    if heard.move and heard.move.id in ("why_asked", "why_so", "dont_know"):
+    if heard.move and heard.move.id in OF_THE_PIECE:
         why_asked = heard.move.id != "dont_know"
         told = (piece.why, "why") if why_asked else (piece.find_out, "help")
         return Turn(said(heard.text, told[0], memory, told[1]), memory, aside=True)
     why = hearing.request.topic == "why" and memory.asked != "choice" and not known(hearing.request, memory.asked)
     if heard.move or not (hearing.passing or why):
         return None
-    return Turn(work_out(settle_in(hearing.request, memory.kitchen)), memory, aside=True)
+    question = hearing.request
+    if question.elevation_m is None and memory.request:
+        question = replace(question, **{slot: getattr(memory.request, slot) for slot in PLACE_SLOTS})
+    return Turn(work_out(settle_in(question, memory.kitchen)), memory, aside=True)
 
 
 def is_awaiting(heard: Heard, memory: Memory) -> bool:
@@ -289,6 +319,9 @@ def answered(heard: Heard, memory: Memory) -> Turn:
     if lost_thread(heard, memory):
         return Turn(which_of_it(heard, memory), replace(memory, asked=None))
     hearing, question = put(heard, memory)
+    recounted = tonight.recounted(heard, memory)
+    if recounted:
+        hearing, question = hearing.about(recounted.topic, choices=(), small_talk=None), recounted
     refused_before = refusing.goes_on(heard, question, memory)
     if refused_before:
         elsewhere = refusing.of_the_place(hearing, question)
@@ -299,12 +332,13 @@ def answered(heard: Heard, memory: Memory) -> Turn:
         question = replace(question, **{slot: getattr(hearing.request, slot) for slot in PLACE_SLOTS})
     if memory.request and memory.request.depth == BRIEFEST and hearing.depth is None:
         question = replace(question, depth=BRIEFEST)
-    question = wanted.for_a_child(question) if CHILDS_EGG in heard.warned_beside else question
+    question = wanted.for_a_child(question, memory.request) if CHILDS_EGG in heard.warned_beside else question
     request = replace(settle_in(question, memory.kitchen), dangers_too=heard.warned_beside)
     if memory.scene.danger and leaning.is_only_units(hearing):
         # what was refused stays refused in any units
         request = replace(request, **refused(memory.scene.danger))
     reply = work_out(replace(request, depth=heard.depth) if heard.depth else request)
+    reply, question = tonight.filled(reply, question, memory)
     kept = memory if hearing.passing else after(question, memory)
     asked = reply.missing[0] if reply.missing else None
     kitchen = learnt(hearing.request, question, memory)

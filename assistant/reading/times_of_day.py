@@ -20,6 +20,7 @@ MEALS, MORNING_MEALS = cues("clock", "meals"), cues("clock", "morning")
 WRITTEN = re.compile(r"(\d{1,2})([:.])(\d{2})")
 LEADS, ENDS, HALF_LEADS = cues("clock", "leads"), cues("clock", "ends"), cues("clock", "half_leads")
 ABOUT = ("about", "around", "like", "roughly", "say", "maybe")
+POINTED = cues("clock", "pointed")
 NOW, NOW_LEADS, SINCE = cues("clock", "now"), cues("clock", "now_leads"), cues("clock", "since")
 # what is served or held at 140 is so warm
 SERVED_F = range(135, 160)
@@ -80,12 +81,19 @@ def _minutes_said(before: Number, sign: str, hour: Number) -> int | None:
 
 
 def _written(words: Sequence[str], morning: bool) -> list[Measure]:
-    """6:30; with a point only where the half of the day is said: 6.30 pm."""
+    """6:30; with a point only where the words round it make it a time: 6.30 pm, dinner is 18.45, it's 6.45."""
     found = []
     for i, word in enumerate(words):
-        if (time := WRITTEN.fullmatch(word)) and (time[2] == ":" or _half(words, i + 1)):
+        if (time := WRITTEN.fullmatch(word)) and (time[2] == ":" or _half(words, i + 1) or _is_pointed(words, i)):
             found += _time(words, i, i + 1, int(time[1]), int(time[3]), morning)
     return found
+
+
+def _is_pointed(words: Sequence[str], at: int) -> bool:
+    """Whether a figure with a point is a time: behind a meal, or as the time it is now, with no unit behind it."""
+    ends = at + 1 >= len(words) or words[at + 1] in (*ENDS, *NOW)
+    meal = any(word in MEALS for word in words[max(0, at - MEAL_REACH) : at])
+    return ends and (meal or _stands_before(words, at, (*NOW_LEADS, *POINTED)))
 
 
 def _from_number(words: Sequence[str], number: Number, starts: Mapping[int, Number], morning: bool) -> list[Measure]:

@@ -25,6 +25,9 @@ _CUT = re.compile(r"\s*(?:,(?!\d{3}\b)|[;:\n]|\.(?=\s|$)|\band\b)\s*")
 _EACH = re.compile(
     r"\b(?P<count>\d{1,4})\s*(?:x|×|[a-z]+)?\s*(?:,|of|at|@|with)?\s*(?P<mass>\d+(?:\.\d+)?)\s*(?P<unit>kg|g|grams?)\b"
 )
+_FLOUR_WEIGHED = re.compile(r"\b(?P<name>[a-z]*\s?flour)\s+(?P<mass>\d+(?:\.\d+)?)\s*(?P<unit>kg|g|grams?)\b", re.I)
+_FOR_FLOUR = re.compile(r"\b(?:for|make it|with|of)\s+(?P<mass>\d+(?:\.\d+)?)\s*(?P<unit>kg|kilos?|g|grams?)\b")
+_UNITS = re.compile(r"\d\s*(?:kg|g|grams?|ml|l|oz|lb|cups?|tsp|tbsp)\b", re.I)
 _OF_DOUGH = re.compile(r"\b(?P<mass>\d+(?:\.\d+)?)\s*(?P<unit>kg|g|grams?)\s+(?:of\s+)?dough\b")
 _SPOKEN = re.compile(r"\b(?:dough|each|apiece)\b|\d\s*[x×]\s*\d")
 
@@ -52,6 +55,7 @@ def formula(text: str, title: str = "") -> Sheet | None:
     """
     if len(text) > LONGEST_TEXT:
         return None
+    text = against_flour(text)
     cuts = {cut: _PART.fullmatch(cut) or _TURNED.fullmatch(cut) for cut in _CUT.split(text) if cut}
     if any(found is None and _names_one(cut) for cut, found in cuts.items()):
         # a part that is not understood is not left out
@@ -65,6 +69,34 @@ def formula(text: str, title: str = "") -> Sheet | None:
     entries = [Entry(f"{part['figure']}% {_named(part['name'], figure)}") for part, figure in told]
     known = [read for entry in entries if (read := read_line(entry.line)) and read.known]
     return Sheet(title=title, ingredients=tuple(entries)) if len(known) >= FEWEST else None
+
+
+def against_flour(text: str) -> str:
+    """A formula whose flour is weighed and whose other parts are percent, with its flour as a hundred.
+
+    >>> against_flour("flour 10 kg, water 60, salt 2"), against_flour("10 kg flour, 6 kg water")
+    ('flour 100, water 60, salt 2', '10 kg flour, 6 kg water')
+    """
+    found = _FLOUR_WEIGHED.search(text)
+    rest = text[found.end() :] if found else ""
+    bare = found and not _UNITS.search(rest.split(". ")[0])
+    return f"{text[: found.start()]}{found['name']} 100{rest}" if found and bare else text
+
+
+def flour_g(text: str) -> float | None:
+    """How much flour a formula in percent is told for [g]; None where that is not said."""
+    found = _FLOUR_WEIGHED.search(text)
+    return _grams(found) if found and against_flour(text) != text else None
+
+
+def flour_wanted(low: str) -> float | None:
+    """For how much flour a formula is wanted [g]: in grams for 10 kg, make it 14 kilos; dough is told by that word.
+
+    >>> flour_wanted("in grams for 10 kg"), flour_wanted("make it 14 kilos"), flour_wanted("for 6 kg of dough")
+    (10000.0, 14000.0, None)
+    """
+    found = _FOR_FLOUR.search(low)
+    return _grams(found) if found and "dough" not in low else None
 
 
 def _names_one(text: str) -> bool:
@@ -97,7 +129,7 @@ def wanted(text: str) -> Wanted | None:
 
 
 def _grams(found: re.Match[str]) -> float:
-    return float(found["mass"]) * (1000.0 if found["unit"] == "kg" else 1.0)
+    return float(found["mass"]) * (1000.0 if found["unit"].startswith("k") else 1.0)
 
 
 def is_leavened(sheet: Sheet) -> bool:

@@ -131,9 +131,18 @@ def faults_in(text: str, dish_class: str | None) -> tuple[str, ...]:
     low = plain(text)
     told += [FLAT] if has(low, "flat_as") else []
     for clause in filter(None, (part.strip() for part in _CLAUSE.split(fold(text)))):
-        if len(clause.split()) <= LONGEST_CLAUSE and not told:
+        if len(clause.split()) <= LONGEST_CLAUSE and (not told or is_plain_fault(clause)):
             told += [id for id in faults.heard_in(f"came out {clause}") if f" {clause} " not in " level even flat top "]
     return tuple(dict.fromkeys(meant(id, dish_class).id for id in told if id in catalogue()))
+
+
+def is_plain_fault(clause: str) -> bool:
+    """Whether a few words tell a fault beside another: dry at the sides.
+
+    >>> is_plain_fault("dry at the sides"), is_plain_fault("it is brown")
+    (True, False)
+    """
+    return clause.split()[0] in listed("plain_faults")
 
 
 def changes_in(text: str, sheet: Sheet, oven_f: float | None = None) -> tuple[dict[str, Any], ...]:

@@ -32,7 +32,11 @@ _NEXT = re.compile(
     r"(?<=[a-z])\s+(?:and\s+|plus\s+|&\s*)?(?=\d)|(?<!\ba)\s+(?:and\s+)?(?=(?:a\s+)?(?:pinch|dash)\b)", re.I
 )
 # what a line is led in by: and 200 g flour
-_LED = re.compile(r"^(?:and|plus|also|oh|then|ok|so)\s+(?:also\s+)?(?=\d|an?\s|pinch\b|[½¼¾⅓⅔])", re.I)
+_LED = re.compile(
+    r"^(?:(?:and|plus|also|oh|then|ok|so)\s+(?:also\s+)?(?=\d|an?\s|pinch\b|[½¼¾⅓⅔])"
+    r"|(?:first|next|second|here goes|starts?)[a-z ]{0,16}:\s+(?=\d))",
+    re.I,
+)
 _BARE = re.compile(r"(?P<figure>\d+(?:\.\d+)?)\s+(?P<name>[a-z][a-z ]*)", re.I)
 _TURNED = re.compile(r"(?P<name>[a-z][a-z ]*?)\s+(?P<figure>\d+(?:[.,/]\d+)?)\s*(?P<unit>[a-z]+)?", re.I)
 _HEAT = re.compile(r"\b\d{2,3}\s*(?:°\s*)?(?:[cf]\b|degrees|deg\b)|\bgas\s+(?:mark\s+)?\d", re.I)
@@ -92,7 +96,8 @@ def _pieces(line: str) -> Iterator[Piece]:
             return
     whole = _piece(line)
     amounts = sum(_piece(part).kind == "ingredient" for part in (p for c in _CUT.split(line) for p in _NEXT.split(c)))
-    if whole.kind not in ("around", "step") and amounts < 2:
+    ends = any(_is_heated(part) for part in _CUT.split(line)[1:])
+    if whole.kind not in ("around", "step") and amounts < 2 and not ends:
         yield whole
         return
     if whole.kind == "step" and not amounts:
@@ -103,6 +108,12 @@ def _pieces(line: str) -> Iterator[Piece]:
         apart = [_piece(part) for part in _NEXT.split(cut) if part.strip()]
         several = len(apart) > 1 and all(part.kind == "ingredient" for part in apart)
         yield from apart if several else [one]
+
+
+def _is_heated(part: str) -> bool:
+    """Whether a part of a line is a step at a heat: then 190 C 20 min."""
+    low = fold(_LED.sub("", part.strip(" .,;")))
+    return bool(_HEAT.search(low)) and is_step(low)
 
 
 def _piece(text: str) -> Piece:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from itertools import groupby
 
@@ -20,6 +20,12 @@ WEIGHED = ("fat", "flour", "sugar", "yeast", "leavening", "salt", "starch")
 _CUT = re.compile(r"\s*(?:,(?!(?<=\d,)\d)|[;:\n+&]|/(?!\d)|\.(?=\s|$)|\band\b|\bplus\b)\s*", re.IGNORECASE)
 _NEXT_FIGURE = re.compile(r"(?<=[a-z])\s+(?=\d)", re.IGNORECASE)
 _BARE = re.compile(r"(?P<figure>\d+(?:\.\d+)?)\s+(?P<name>[a-z][a-z ]*)", re.IGNORECASE)
+_UNKNOWN = re.compile(
+    r"\d+(?:[./]\d+)?\s*(?:g|kg|ml|l|oz|cups?|tsp|tbsp|teaspoons?|tablespoons?|sticks?)\s+(?:of\s+)?"
+    r"(?P<name>[a-z][a-z' -]{1,30})",
+    re.IGNORECASE,
+)
+TALK, LONGEST_NAME = "lexicon/recipe_talk.toml", 3
 _TURNED = re.compile(r"(?P<name>[a-z][a-z ]*?)\s+(?P<figure>\d+(?:\.\d+)?)\s*(?P<unit>kg|g|ml|l|oz)?", re.IGNORECASE)
 # what belongs to the recipe besides: a step with a figure, and how much it makes; "scale it for 7,000 ft" does not
 _FOR_A_HEIGHT = r"(?!.*\bfor\s+\d[\d,]{2,}\s*(?:ft|feet|foot|m|metres|meters)\b)"
@@ -61,6 +67,9 @@ def told(text: str) -> Pasted | None:
         lines = [piece for piece in pieces if piece.line]
     if len(lines) < FEWEST_LINES:
         return None
+    if len(lines) >= FEWEST_BARE:
+        pieces = [replace(piece, line=unknown(piece.text)) if not piece.line else piece for piece in pieces]
+        lines = [piece for piece in pieces if piece.line]
     besides = [piece.text for piece in pieces if not piece.line and _BESIDES.match(piece.text)]
     rest = [piece.text for piece in pieces if not piece.line and piece.text not in besides]
     return Pasted(_joined(rest), "\n".join([*(piece.line for piece in lines), *besides]))
@@ -85,6 +94,18 @@ def _piece(text: str) -> Piece:
         if found and (line := _in_grams(found.groupdict())):
             return Piece(text, line, grams=not found.groupdict().get("unit"))
     return Piece(text)
+
+
+def unknown(text: str) -> str:
+    """An amount of what nobody has heard of, a brand or a local name, as it is written; "" for any other piece.
+
+    >>> unknown("180 g Nordmark"), unknown("900 g loaf tin"), unknown("sank 20 g deep")
+    ('180 g Nordmark', '', '')
+    """
+    found = _UNKNOWN.fullmatch(text)
+    words = found["name"].lower().split() if found else ["of"]
+    other = not set(words).isdisjoint(tables.read_toml(TALK)["no_ingredient"])
+    return "" if other or len(words) > LONGEST_NAME else text
 
 
 def _known(text: str) -> str:

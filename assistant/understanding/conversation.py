@@ -52,6 +52,7 @@ SLOTS_OF_A_DISH = (
     "wanted_doneness",
     "amounts",
     "equipment",
+    "lacking",
     "menu",
     "meatless",
     "size",
@@ -116,6 +117,7 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
         if goes_on or feeding or now.topic == previous.topic or previous.topic in marked("by_method"):
             same = stated.get("dish", now.dish) == previous.dish
             keep: tuple[str, ...] = SLOTS_OF_A_DISH if same else ("portions", "service_time", "service_day")
+            keep = keep if same else (*keep, *_amount_of_kind(previous, now))
             if previous.topic == LIQUID and now.portions and not previous.portions:
                 # so many people take the place of the amount that was said
                 keep = tuple(slot for slot in keep if slot not in OF_AN_AMOUNT)
@@ -129,6 +131,12 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
 def _is_of_no_dish(previous: Request, now: Request) -> bool:
     """Whether a dish is named behind a question that has no place for one: where water boils, what a reading means."""
     return now.dish is not None and previous.dish is None and previous.topic in marked("without_a_dish")
+
+
+def _amount_of_kind(previous: Request, now: Request) -> tuple[str, ...]:
+    """The slots of the amount, where another kind of the same thing takes its place: brown rice for white."""
+    kind = previous.dish and now.dish and previous.dish.split()[-1] == now.dish.split()[-1]
+    return ("quantity", "quantity_of", "count") if kind else ()
 
 
 def is_timed_anew(previous: Request, heard: Hearing) -> bool:
@@ -238,7 +246,8 @@ def _dish(previous: Request, now: Request) -> dict[str, Any]:
     """Dish and method of the question before, as far as they are not said anew and go together."""
     if now.dish or now.dish_class:
         # what is put up in jars stays in jars, whatever else is put up
-        usual = (*dishes()[now.dish].methods, "preserve") if now.dish else (previous.method,)
+        usual: tuple[str | None, ...] = (previous.method,)
+        usual = (*dishes()[now.dish].methods, "preserve") if now.dish else usual
         # rice that went into the oven puts no pasta there
         usual = tuple(way for way in usual if way != BAKED or now.dish_class == previous.dish_class)
         return {"method": now.method or (previous.method if previous.method in usual else None)}

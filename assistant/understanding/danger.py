@@ -38,6 +38,9 @@ ASKS_COOKING = frozenset(
 ASKS_DANGER = frozenset(("safe",))
 CANNING, PEOPLE, CLEANING, TIMES = "canning", "people", "sanitising", "time_temperature"
 BATH, SAFE_BATH_F = "bath", 165.0
+# infant formula is mixed with water of 70 degC or hotter
+FORMULA, FORMULA_F, OF_BOTTLES = "formula", 157.5, (PEOPLE, "water")
+DRINKING, WATER = "drinking_water", "water"
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,8 +132,16 @@ def _was_put_right(taken: Pressing | None, alarmed: Alarm) -> bool:
     return taken is not None and taken.stance == "left" and hazard_of(taken.refusal.hazard).family == alarmed.family
 
 
+def _is_of_food_before(hazard: Hazard, heard: HeardIn) -> bool:
+    """Whether the food of a hazard was named before, and who eats it now: it is for the baby."""
+    foods = (group for group in hazard.when if all(scene.kind(concept) == "food" for concept in group))
+    return not heard.another_food and any(map(heard.own.isdisjoint, foods))
+
+
 def _from_before(hazard: Hazard, heard: HeardIn) -> bool:
-    return heard.spreads.get(hazard.id) == spread.BEFORE
+    """Whether a piece of a hazard was said earlier, or the elevation that makes it one."""
+    placed_before = hazard.elevation_m is not None and not heard.figures.new_height
+    return placed_before or heard.spreads.get(hazard.id) == spread.BEFORE
 
 
 def granted(hazard: Hazard, doc: Doc, heard: HeardIn, alarmed: Alarm) -> bool:
@@ -140,7 +151,7 @@ def granted(hazard: Hazard, doc: Doc, heard: HeardIn, alarmed: Alarm) -> bool:
     does one that is sure or has a figure of its own, or in a question about safety, its pieces said in one breath.
     """
     if hazard.beside:
-        return hazard.family != PEOPLE or spread.names_food_beside(doc, hazard)
+        return hazard.family != PEOPLE or spread.names_food_beside(doc, hazard) or _is_of_food_before(hazard, heard)
     if hazard.temps_f and spread.of_another_food(doc, hazard):
         return False
     apart = heard.spreads[hazard.id] == spread.APART
@@ -169,6 +180,12 @@ def warns_alone(doc: Doc, heard: HeardIn, before: Scene, alarmed: Alarm) -> bool
     the cooking the net must be surer, but for jars; and people are warned of what they are given to eat.
     """
     least = OTHER_MATTER_FROM if alarmed.family != CANNING and asks_another_matter(doc) else ALONE_FROM
+    if doc._.safety == FORMULA and alarmed.family in OF_BOTTLES and not _names_cool_water(heard.figures):
+        # the rule of the bottle answers it
+        return False
+    if alarmed.family == WATER and _is_of_drinking(doc) and any(form.id in ASKS_COOKING for form in doc._.forms):
+        # how long it boils is what makes it safe
+        return False
     if doc._.safety == VINEGAR:
         # full vinegar is acid, which no word of the net stands for
         return False
@@ -192,6 +209,16 @@ def warns_alone(doc: Doc, heard: HeardIn, before: Scene, alarmed: Alarm) -> bool
 def _is_hot_bath(figures: Figures) -> bool:
     """Whether every temperature that was said is of a bath in which any food comes out safe."""
     return figures.told_heat and all(said.role == BATH and said.temp_f >= SAFE_BATH_F for said in figures.temps)
+
+
+def _is_of_drinking(doc: Doc) -> bool:
+    """Whether water to drink is asked about."""
+    return doc._.safety == DRINKING or DRINKING.replace("_", " ") in scene.dishes_named(doc)
+
+
+def _names_cool_water(figures: Figures) -> bool:
+    """Whether a temperature was said at which nobody mixes formula."""
+    return any(said.temp_f < FORMULA_F for said in figures.temps)
 
 
 def _names_food(doc: Doc) -> bool:

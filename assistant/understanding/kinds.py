@@ -24,8 +24,10 @@ def other_kind(doc: Doc, now: Request, last: Request) -> str | None:
     """The dish that words of kind make with the name of the dish before: brown, after jasmine rice; and for lamb?"""
     if last.dish is None or now.dish not in (None, last.dish) or any(f.kind == "equipment" for f in doc._.found):
         return None
-    words = own_words(doc)
-    if not 1 <= len(words) <= LONGEST:
+    named = {doc[i].norm_ for f in doc._.found if f.kind == "dish" for i in range(f.start, f.end)}
+    words = [word for word in own_words(doc) if word not in named]
+    put_in = {doc[i].norm_ for f in doc._.found if f.kind == "ingredient" for i in range(f.start, f.end)}
+    if not 1 <= len(words) <= LONGEST or put_in.issuperset(words):
         return None
     # a cut may be named among other words of it: bone-in shanks
     cut = [word for word in words if word in CUTS or word in ANIMALS]

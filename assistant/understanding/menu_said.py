@@ -43,7 +43,8 @@ def service_moved(doc: Doc, before_min: int, *, in_focus: bool) -> int | None:
     if hour is None:
         return None
     opens = in_focus and len(words) <= SHORT and (said(words[:OPENING], RIGHTED) or words[0].isdigit())
-    return nearest(hour * 60, before_min) if of_service or opens else None
+    moved = in_focus and said(words, MOVES) and len(words) <= SHORT
+    return nearest(hour * 60, before_min) if of_service or opens or moved else None
 
 
 def _plain_hour(doc: Doc, words: Sequence[str]) -> int | None:

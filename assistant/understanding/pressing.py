@@ -37,6 +37,7 @@ SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
 PRESSURES = cues("canning_turns", "pressures")
 OTHERWISE = cues("pressing", "otherwise")
 SOMEONE, OPENING = cues("pressing", "someone"), 4
+EVEN_SO = cues("pressing", "even_so")
 BACK, MORE_OR_LESS = cues("pressing", "back"), cues("pressing", "more_or_less")
 # words of an utterance that asks on about what was refused, unless the danger goes on in whatever is asked
 SHORT = 18
@@ -111,6 +112,8 @@ def taken(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal) -> 
         return Pressing(refusal, "pressed", WORD)
     of_the_past = refusal.hazard in righted.NOT_MENDED and not said(norms(doc), OTHERWISE)
     mended = (righted.is_mended(own, rows) and not of_the_past) or ADDED in said_for
+    if not mended and SAFE_WAY not in own and is_even_so(doc):
+        return Pressing(refusal, "pressed", AGAIN)
     if is_apart(doc, own, rows, figures):
         return Pressing(refusal, "left" if mended else "apart", anew=True)
     if SAFE_WAY in own and refusal.hazard not in righted.NOT_MENDED:
@@ -131,6 +134,8 @@ def _left(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal, *, 
 
     pleads: whether something is said for what was refused, which then may name the food again by another word
     """
+    if righted.is_dropped(doc, refusal):
+        return Pressing(refusal, "left", anew=True)
     if righted.is_taken_away(own, refusal):
         return Pressing(refusal, "left", elsewhere=True)
     if righted.is_boiled(figures, refusal):
@@ -159,6 +164,12 @@ def is_apart(doc: Doc, own: frozenset[str], rows: Sequence[Hazard], figures: Fig
     same_act = righted.of_the_act(own, rows) or bool(figures.minutes)
     moves_on = (MOVES_ON in own and not same_act) or said(norms(doc), PRESSURES)
     return doc._.topic.id in marked("leaves_refusal") or moves_on or _is_of_a_place(doc, own, rows)
+
+
+def is_even_so(doc: Doc) -> bool:
+    """Whether the same is asked with one thing more: even if I boil it hard?"""
+    words = norms(doc)
+    return len(words) <= SHORT and said(words[:OPENING], EVEN_SO)
 
 
 def of_somebody(doc: Doc) -> bool:

@@ -55,6 +55,7 @@ say = sentences("understanding/request")
 
 TIMER = "timer"
 WHY = "why"
+FORMULA = "formula"
 ISOMALT, SELF_RISING = "isomalt", "self-rising flour"
 TROUBLE = "troubleshoot"
 # two readings of one temperature, in the units of either scale [degF]
@@ -183,9 +184,11 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     hot = usual in methods.marked("hot") or topic in marked("hot") or any(word in HOT_WORDS for word in words)
     high = elevation_mentions.plausible(doc._.elevations, units or kitchen.units)
     scale = units or of_place(height.place, doc) or kitchen.units
-    temps = instruments.temperatures_c(doc._.measures, doc._.numbers, high, words, scale, hot)
+    asked_of = [number for number in doc._.numbers if not temperatures.is_replaced(words, number.start)]
+    temps = instruments.temperatures_c(doc._.measures, asked_of, high, words, scale, hot)
     in_water = "water" in words or "test" in words or not _is_other_liquid(dish)
-    boiled_c = instruments.boil_test_c(temps, words, in_water)
+    # what the water of a bottle reaches is told by the way
+    boiled_c = None if doc._.safety == FORMULA else instruments.boil_test_c(temps, words, in_water)
     in_celsius = boiled_c is not None and any(abs(number.value - boiled_c) < SAME_F / 100 for number in doc._.numbers)
     units = units or ("metric" if in_celsius else None)
     boiled_m = water.elevation_from_boiling_m(boiled_c) if boiled_c is not None and not height.unused else None

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from spacy.tokens import Doc
 
 from assistant.reading.tokens import norms
-from assistant.understanding import scene, unclaimed
+from assistant.understanding import concepts, scene, unclaimed
 from assistant.understanding.cue_words import cues
 from assistant.understanding.hazards import Figures, Hazard, hazard_of, hazards, pieces, rows_of
 from assistant.understanding.scene import POINTING, Refusal
@@ -20,6 +20,8 @@ NOT_MENDED, ACID_MENDS = (frozenset(cues("pressing", name)) for name in ("not_me
 OTHER_WAY_MENDS, KITCHEN = frozenset(cues("pressing", "other_way_mends")), "kitchen"
 # a bare figure behind one of a canner's pressure that was too low [psi]
 RIGHT_POUNDS = (11.5, 20.0)
+# what stands before a food that is left out
+DROPPED = tuple(tuple(phrase.split()) for phrase in cues("pressing", "dropped"))
 PINK, UNDERCOOKED = "pink_", "undercooked_"
 POINTING_AT = frozenset(POINTING)
 # what is set in the place of what was said before
@@ -32,6 +34,14 @@ def names_other(doc: Doc, refusal: Refusal) -> bool:
     if not named or named & set(refusal.dishes):
         return False
     return is_anew(doc, refusal) or scene.names_other(doc, doc._.concepts)
+
+
+def is_dropped(doc: Doc, refusal: Refusal) -> bool:
+    """Whether the food that was refused is left out: no beans then, just the barley."""
+    words, parts = norms(doc), pieces(rows_of(refusal.hazard))
+    dishes = (found for found in doc._.found if found.kind == "dish")
+    refused = (f for f in dishes if f.id in refusal.dishes or not parts.isdisjoint(concepts.of_row("dish", f.id)))
+    return any(tuple(words[f.start - len(phrase) : f.start]) == phrase for f in refused for phrase in DROPPED)
 
 
 def is_anew(doc: Doc, refusal: Refusal) -> bool:

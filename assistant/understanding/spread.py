@@ -17,6 +17,9 @@ from assistant.understanding.scene import POINTING
 # points back at the earlier; APART: in sentences that nothing joins
 BEFORE, CLOSE, LINKED, FAR, APART = SPREADS = ("before", "close", "linked", "far", "apart")
 NEAR = frozenset((BEFORE, CLOSE))
+# foods that are judged by the heat in their middle, and what parts one of several from the next
+MEATS = frozenset(("poultry", "ground_meat", "red_meat", "pork", "game", "fish"))
+PAUSES = frozenset((",", ";"))
 MOST_WORDS = 14
 
 
@@ -63,9 +66,27 @@ def of_another_food(doc: Doc, hazard: Hazard) -> bool:
     own = [h.start for h in parts if any(h.concept in group for group in hazard.when)]
     if not places or not own:
         return False
+    names = {h.concept for h in parts if any(h.concept in group for group in hazard.when)}
+    if names <= MEATS and all(_is_of_other_meat(doc, place, hazard) for place in places):
+        return True
     dishes = [span.start for span in doc._.found if span.kind == "dish"]
     told = [(start, end) for start, end in sentences(doc) if any(start <= place < end for place in places)]
     return bool(told) and all(_holds(dishes, span) and not _holds(own, span) for span in told)
+
+
+def _is_of_other_meat(doc: Doc, place: int, hazard: Hazard) -> bool:
+    """Whether the nearest meat before a figure, in its sentence, is another than that of the hazard.
+
+    What stands between two commas belongs together: turkey with sausage at 68 may be of either.
+    """
+    heard = [h for h in doc._.concepts if h.concept in MEATS]
+    start = next((start for start, end in sentences(doc) if start <= place < end), 0)
+    cuts = [i for i in range(start, place) if norms(doc)[i] in PAUSES]
+    for begin, end in reversed(tuple(pairwise((start, *cuts, place)))):
+        here = {h.concept for h in heard if begin <= h.start < end}
+        if here:
+            return not any(here & group for group in hazard.when)
+    return False
 
 
 def _holds(places: Sequence[int], span: tuple[int, int]) -> bool:

@@ -25,16 +25,19 @@ CUES = {
 TO_CORE, AT, AFTER = (frozenset(cues("temperature_role", name)) for name in ("to", "at", "after"))
 UNCOUNTED = ("is", "as", "degrees", "minus", "plus", "yes", "this", "was", "its", "thats")
 COUNTED = ("em", "them", "those", "these", "us", "you", "each")
-HEADS = ("cov", "covs", "pax", "ppl", "heads", "covers", "people", "guests")
 COUNTS = ("for", "feed", "feeding", "of", "x", "page", "route", "room", "table")
 # of two methods said together, the one whose heat is the more particular tells
 BY_METHOD = ("bath", "smoker", OTHER, "oven")
 BARE_F, BARE_C, COLD_BARE_F = (85, 212), (40, 85), (41, 76)
 COLD_F, BOIL_F, HOT_F, HOTTEST_F, EITHER_SCALE = 76.0, 176.0, 212.0, 500.0, (150, 212)
 BOILING_C, COOKED_C = 100.0, (60, 80)
+PEOPLE = frozenset(cues("temperature_role", "people"))
 METRIC = frozenset(cues("temperature_role", "metric"))
 FAHRENHEIT = frozenset(cues("temperature_role", "fahrenheit"))
 OF_WATER = tuple(tuple(phrase.split()) for phrase in cues("temperature_role", "of_water"))
+IN_PLACE_OF = tuple(tuple(phrase.split()) for phrase in cues("temperature_role", "in_place_of"))
+# forms of a question in which such a figure is judged
+ASKS = frozenset(("safe", "is_ok", "enough", "done", "can_it", "is_true", "changes"))
 BEFORE, BEHIND, SHORT = 6, 3, 12
 OTHER_BEFORE, SHORTEST, ENDS = 2, 3, (".", "?", "!")
 
@@ -121,17 +124,23 @@ def _another(doc: Doc, words: Sequence[str], last: Said | None) -> Iterator[Said
 
 
 def _temperatures(doc: Doc, words: Sequence[str]) -> Iterator[tuple[int, float, bool]]:
-    """Where each temperature stands, what it is [degF], and whether it was said without C or F."""
+    """Where each temperature stands, what it is [degF], and whether it was said without C or F.
+
+    Of 70 instead of 74 the first is asked about.
+    """
     for m in doc._.measures:
+        if is_replaced(words, m.start):
+            continue
         if m.kind == "temperature":
             yield m.start, to_f(m.low), False
         elif m.kind == "degree":
             yield m.start, m.said if m.said > BARE_C[1] else to_f(m.said), m.said > BARE_C[1]
     cold = not CUES["fridge"].isdisjoint(words)
+    asks = not {form.id for form in doc._.forms}.isdisjoint(ASKS)
     for number in plain_numbers(doc):
-        if _counts(words, number.start, number.end):
+        if _counts(words, number.start, number.end) or is_replaced(words, number.start):
             continue
-        told = _told(words, number.start)
+        told = _told(words, number.start) or (asks and _replaces(words, number.start))
         of_fridge = cold and COLD_BARE_F[0] < number.value < COLD_BARE_F[1]
         if _cooked_to(words, number.start, number.value):
             yield number.start, to_f(number.value), False
@@ -147,18 +156,30 @@ def _cooked_to(words: Sequence[str], at: int, value: float) -> bool:
     return said and BARE_C[0] <= value <= COOKED_C[1]
 
 
+def is_replaced(words: Sequence[str], at: int) -> bool:
+    """Whether another figure takes the place of this one: 70 instead of 74."""
+    lengths = {len(phrase) for phrase in IN_PLACE_OF}
+    return any(tuple(words[at - n : at]) in IN_PLACE_OF and words[at - n - 1].isdigit() for n in lengths if at - n >= 1)
+
+
+def _replaces(words: Sequence[str], at: int) -> bool:
+    """Whether a figure takes the place of a higher one: 70 instead of 74."""
+    ends = (at + 1 + len(phrase) for phrase in IN_PLACE_OF if tuple(words[at + 1 : at + 1 + len(phrase)]) == phrase)
+    higher = (words[end] for end in ends if end < len(words) and words[end].isdigit())
+    return words[at].isdigit() and PEOPLE.isdisjoint(words) and any(int(words[at]) < int(word) for word in higher)
+
+
 def _told(words: Sequence[str], at: int) -> bool:
     """Whether the words beside a small bare number tell that it is a temperature: pull at 52, core 50, 58 inside."""
     near = {*words[max(0, at - 3) : at], *words[at + 1 : at + 4]}
     told = any(not near.isdisjoint(CUES[role]) for role in ("core", "part", "set", "bath", "hold", "oven", "smoker"))
     ends = at + 1 == len(words) or words[at + 1] in AFTER or not words[at + 1].isalnum()
-    return told or (at > 0 and words[at - 1] in AT and ends)
+    return told or (at > 0 and words[at - 1] in AT and ends and PEOPLE.isdisjoint(words))
 
 
 def _counts(words: Sequence[str], start: int, at: int) -> bool:
     """Whether the number counts people or things: for 120, 100 eggs, 120 of them."""
-    behind = at < len(words) and words[at].endswith("s") and words[at] not in UNCOUNTED
-    behind = behind or (at < len(words) and words[at] in HEADS)
+    behind = at < len(words) and (words[at] in PEOPLE or (words[at].endswith("s") and words[at] not in UNCOUNTED))
     behind = behind or (at + 1 < len(words) and words[at] == "of" and words[at + 1] in COUNTED)
     return behind or (start > 0 and words[start - 1] in COUNTS and not (start > 1 and words[start - 2] in CUES["oven"]))
 

@@ -38,8 +38,13 @@ def other_yolk(words: Sequence[str], last: str | None, dish_class: str | None) -
     return eggs.of_yolk(yolks[0]) if eggs.of_yolk(yolks[0]) != last else None
 
 
-def for_a_child(question: Request) -> Request:
-    """A question of eggs in the shell for a small child, who is given them hard: how long that takes."""
+def for_a_child(question: Request, last: Request | None = None) -> Request:
+    """A question of eggs in the shell for a small child, who is given them hard: how long that takes.
+
+    last: the question before it, which is meant where the child alone is told of
+    """
+    if last and question.dish is None and question.topic in marked("of_nothing"):
+        question = replace(last, text=question.text)
     if question.dish_class != EGG and question.dish != eggs.PLAIN:
         return question
     topic = question.topic if question.topic in marked("by_method") else TIME

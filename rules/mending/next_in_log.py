@@ -17,7 +17,7 @@ from rules.mending.size import sized
 from rules.said import Said, Words, measure, oven, sentences, yes
 
 say = sentences("mending/next_in_log")
-FURTHER_TIMES = 2
+FURTHER_TIMES, SAME = 2, 1e-6
 SCALED = ("formula", "trial", "stage", "fat")
 FIGURELESS = (None, "percent", "K")
 
@@ -38,9 +38,11 @@ def carried_on(scored: list[tuple[float, Cause]], bench: Bench) -> tuple[Ranked 
     tried = log.last_changes[0]
     cause = next((c for _, c in scored if tried.is_of(c)), None)
     if log.has_turned:
-        back = part_of_the_way(tried, bench) if _overshot(tried, scored) else None
+        # who goes to and fro with one amount learns nothing more of it
+        swings = log.is_way_back(tried)
+        back = part_of_the_way(tried, bench) if _overshot(tried, scored) and not swings else None
         return (back, say("too-far")) if back else (None, say("keep"))
-    if outcome == "hurt" and not log.is_way_back(tried):
+    if outcome == "hurt" and not log.is_way_back(tried) and not is_unmoved(tried):
         return way_back(tried, cause, bench), say("worse")
     if outcome == "helped" and cause and cause.by in SCALED and _may_go_further(cause, tried, bench):
         points = next(p for p, c in scored if c is cause)
@@ -62,8 +64,15 @@ def part_of_the_way(tried: Tried, bench: Bench) -> Ranked | None:
         return None
     asked = components.ratio(bench.style, tried.what, bench.from_m, bench.here_m).value if tried.what in TABLES else 1.0
     meant = asked if min(ratio, 1.0) < asked < max(ratio, 1.0) else (1.0 + ratio) / 2
-    to = kitchen(tried.from_value * meant, tried.from_unit, fine=tried.what in FINE)
-    return way_back(replace(tried, from_value=to), None, bench)
+    ways = (meant, (1.0 + ratio) / 2)
+    found = (kitchen(tried.from_value * by, tried.from_unit, fine=tried.what in FINE) for by in ways)
+    to = next((to for to in found if to not in (tried.to_value, tried.from_value)), None)
+    return None if to is None else way_back(replace(tried, from_value=to), None, bench)
+
+
+def is_unmoved(tried: Tried) -> bool:
+    """Whether a change left the amount as it was."""
+    return tried.ratio is not None and abs(tried.ratio - 1.0) < SAME
 
 
 def _may_go_further(cause: Cause, tried: Tried, bench: Bench) -> bool:

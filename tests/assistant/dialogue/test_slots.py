@@ -14,6 +14,7 @@ from assistant.dialogue import domain
 from assistant.dialogue.memory import Memory, learn_kitchen, without_place
 from assistant.dialogue.record import Record
 from assistant.dialogue.slots import NAMES, BadSlot, memory_of, slots_of
+from assistant.dialogue.tonight import Tonight
 from assistant.dialogue.workbench import Baked, RecipeTalk, Run
 from assistant.recipes.sheet import Entry, Sheet
 from assistant.understanding.scene import Refusal, Scene
@@ -78,6 +79,13 @@ RUNS = st.builds(Run, title=WORDS, batches=st.lists(BAKED, min_size=1, max_size=
 @given(TALKS, RUNS)
 def test_a_recipe_and_batches_there_and_back(talk: RecipeTalk, run: Run) -> None:
     memory = Memory(talk=talk, run=run)
+    assert memory_of(json.loads(json.dumps(slots_of(memory)))) == memory
+
+
+@settings(deadline=None)
+@given(st.builds(Tonight, covers=st.none() | st.integers(1, 999), service_time=st.none() | st.just("18:45")))
+def test_the_service_that_is_talked_of_there_and_back(tonight: Tonight) -> None:
+    memory = Memory(tonight=tonight)
     assert memory_of(json.loads(json.dumps(slots_of(memory)))) == memory
 
 

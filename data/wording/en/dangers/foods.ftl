@@ -304,6 +304,17 @@ lectin_slow =
         four or five beans make a person ill. The boil is cooler here, so the margin is smaller.
     .ask = A doctor or the poison line for vomiting within hours of a meal.
 
+lectin_boil =
+    .verdict =
+        No. A boil this cool is not sure to destroy the poison of dry beans of the kidney kind, and they hardly soften in it.
+    .instead =
+        Soak at least 5 h, throw the water away, and cook them soft in a pressure cooker. Without one take tinned beans, or
+        lentils; where water boils hotter, lower down, a soak and a hard boil of 30 min do it before any gentler cooking.
+    .why =
+        They hold a lectin, phytohaemagglutinin, that only a hard boil destroys; warmed to less it grows stronger, and
+        four or five beans make a person ill.
+    .ask = A doctor or the poison line for vomiting within hours of a meal.
+
 lectin_raw =
     .verdict = No. Do not eat beans of the kidney kind raw, sprouted, milled raw, crunchy or without a hard boil.
     .instead =

@@ -418,6 +418,32 @@ delayed_start =
         It stands at room temperature for hours first; 2 h is the limit, and some germs leave poisons that the cooking
         after does not destroy.
 
+cooled_outdoors =
+    .verdict = No. A full pot stays warm in its middle for many hours, however cold it is outside.
+    .instead =
+        Split it into shallow pans or stand it in ice or snow and stir, so that it falls from { TEMP(135) } to { TEMP(70) } in
+        2 h and to { TEMP(41) } in 4 h more, then put it under cover into the fridge. Heat it to { TEMP(165) } before it is
+        served again.
+    .why = Germs grow in what cools slowly, and weather and animals keep to no rule.
+
+carried_warm =
+    .verdict = No, not warm: more than 2 hours on the road is too long for cooked food that is neither cold nor hot.
+    .instead =
+        Chill it within 2 h in shallow pans, carry it at { TEMP(40) } or below in a cool box with ice, and heat it to
+        { TEMP(165) } there. Or keep it at { TEMP(135) } or above all the way, in a box that is made for it.
+    .why = Warm food grows germs all the way, and some leave poisons that reheating does not destroy.
+
+carried_far =
+    .verdict =
+        No, not warm: more than 2 hours on the road is too long for cooked food that is neither cold nor hot.
+    .caution =
+        For the road: chill it within 2 h in shallow pans, carry it at { TEMP(40) } or below in a cool box with ice, and heat
+        it to { TEMP(165) } there.
+    .instead =
+        Chill it within 2 h in shallow pans, carry it at { TEMP(40) } or below in a cool box with ice, and heat it to
+        { TEMP(165) } there.
+    .why = Warm food grows germs all the way, and some leave poisons that reheating does not destroy.
+
 how_long_out =
     .verdict =
         Only if it is 2 hours or less in all, 1 hour above { TEMP(90) }: then it is chilled, heated to { TEMP(165) } and

@@ -8,3 +8,5 @@ weights =
        *[other] { $count } × { $each } g = { $all } g of dough
     }: { $parts }.
 put-right = Put right: { $line }.
+# the converted formula for so much flour: $parts in grams
+for-flour = { CAPITAL($title) } at { $place }, for { $flour } of flour: { $parts }.

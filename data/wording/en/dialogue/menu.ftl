@@ -13,6 +13,11 @@ start-moved =
        *[same] at the same time
     }
 same-service = Still served at { $time }; say so if that is another time there.
+# a second seating: $lines are the dishes with when each is begun once more
+second = Second seating at { $time }, begun again: { $lines }. The first stays as it is.
+again-at = { $food } at { $time }
+# $time: when the roast comes out; $others: what is hotter than it
+one-oven = One oven: { $food } comes out to rest at { $time }; turn the oven to { $heat } then, and { $others } finish hot while it rests.
 dropped = Without { $food }.
 soaked-already = The time of { $food } was that of a soaked pot already, so it stays.
 meatless = { $count } of them eat no meat, so meat and fish are counted for { $others }.

@@ -1,0 +1,2 @@
+# Equipment that is not there any more.
+noted = Without the { $what }, then.
