@@ -25,7 +25,7 @@ from assistant.reading.tokens import norms
 from assistant.understanding import leaning, wanted
 from assistant.understanding.awaited import choice
 from assistant.understanding.conversation import merge, settle_in
-from assistant.understanding.hazards import Hazard
+from assistant.understanding.hazards import Hazard, hazard_of
 from assistant.understanding.request import Hearing
 from assistant.understanding.utterance import listen
 from assistant.worked_out import WorkedOut, work_out
@@ -127,7 +127,7 @@ def warned(heard: Heard, memory: Memory, hazard: Hazard) -> Turn:
         unused = tuple(u for u in request.unused if u.kind != "explanation")
         pressed = heard.listened.pressed
         request = replace(request, danger=hazard.id, dangers_too=others, unused=unused, pressed=pressed)
-    kept = memory if hearing.passing and question.dish is None else after(refusing.without_figures(question), memory)
+    kept = memory if hearing.passing and question.dish is None else after(refusing.remembered(question, hazard), memory)
     return with_list(heard, Turn(work_out(request), replace(kept, asked=None)), memory)
 
 
@@ -151,9 +151,11 @@ def told_instead(heard: Heard, memory: Memory) -> Turn:
     question = refusing.question_pressed(heard, memory) or put(heard, memory)[1]
     taken = heard.listened.pressing
     request = replace(settle_in(question, memory.kitchen), depth=heard.depth or question.depth)
-    if taken:
-        request = replace(request, danger=taken.refusal.hazard, pressed=taken.how, unused=())
-    return Turn(work_out(request), replace(after(refusing.without_figures(question), memory), asked=None))
+    if taken is None:
+        return Turn(work_out(request), memory)
+    request = replace(request, danger=taken.refusal.hazard, pressed=taken.how, unused=())
+    left = refusing.remembered(question, hazard_of(taken.refusal.hazard))
+    return Turn(work_out(request), replace(after(left, memory), asked=None))
 
 
 def followed_by(answer: Answer, first: Answer, second: Answer) -> Answer:
