@@ -36,6 +36,8 @@ from rules.said import elevation, sentences
 say = sentences("dialogue/turn")
 
 SHORTEST_ASK = 6
+# pieces that are not asked for again behind something else: the next time of day, or symptom, is it
+MAY_WAIT = ("service_time", "symptom", "explanation", "choice", "portions")
 # what is said of the piece that is awaited
 OF_THE_PIECE = ("why_asked", "why_so", "dont_know")
 CHILDS_EGG = "toddler_egg"
@@ -93,9 +95,9 @@ def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
 
 
 def let_hang(turn: Turn, heard: Heard) -> Turn:
-    """The turn without the time of service asked for again behind something else; the next time of day is it."""
+    """The turn without a piece asked for again behind something else, where the talk may well go on without it."""
     of_it = heard.move is not None and heard.move.id in OF_THE_PIECE
-    if not turn.aside or turn.memory.asked != "service_time" or of_it:
+    if not turn.aside or turn.memory.asked not in MAY_WAIT or of_it:
         return turn
     return replace(turn, aside=False, memory=replace(turn.memory, asked=None))
 

@@ -243,7 +243,11 @@ def is_turn(doc: Doc, words: Sequence[str], hearing: Hearing, last: Request) -> 
             return strong or weak or changes or elsewhere
         case "out_of_scope" | "help":
             told = tells_only(doc, request) and len(words) <= LONGEST_TOLD
-            return strong or elsewhere or (changes and (weak or told or len(words) <= SHORTEST))
+            of_place = moves and len(words) <= LONGEST_TOLD and ASKING_FORMS.isdisjoint(request.forms)
+            only_units = units and not moves and not changes and len(words) <= LONGEST_PLACE
+            return (
+                strong or elsewhere or of_place or only_units or (changes and (weak or told or len(words) <= SHORTEST))
+            )
         case "set_kitchen":
             only_units = units and not moves and not request.equipment and said(words, SAID_AGAIN)
             return only_units or moves_on(words, request, last) or (changes and strong and last.topic != "set_kitchen")
