@@ -268,7 +268,8 @@ def dishes_changed(heard: Heard, memory: Memory, plan: Request) -> Change:
         joins = adds and (not at or said(words[:1], ADDS))
         return (with_dishes(in_focus(plan, more[-1]), (*every, *more)), ()) if joins else (plan, ())
     state = {i: new_state(heard, every[i]) for i in at}
-    drops = said(words, DROPS) or said(words[:1], NONE)
+    # no, chickpeas: they are meant; no chickpeas: they are left out
+    drops = said(words, DROPS) or (said(words[:1], NONE) and words[1:2] != [","])
     if at and len(every) > len(at) and drops and not any(state.values()):
         left = tuple(one for i, one in enumerate(every) if i not in at)
         return with_dishes(plan, left), (say("dropped", food=name_of(every[at[0]])),)
