@@ -31,7 +31,7 @@ from assistant.understanding.utterance import listen
 from assistant.worked_out import WorkedOut, work_out
 from rules.engine import known
 from rules.model import PLACE_SLOTS, Answer, Kitchen, Request
-from rules.said import elevation, sentences
+from rules.said import Words, elevation, sentences, together
 
 say = sentences("dialogue/turn")
 
@@ -354,13 +354,28 @@ def answered(heard: Heard, memory: Memory) -> Turn:
     if memory.scene.danger and leaning.is_only_units(hearing):
         # what was refused stays refused in any units
         request = replace(request, **refused(memory.scene.danger))
+    request, told = of_details(request, heard)
     reply = work_out(replace(request, depth=heard.depth) if heard.depth else request)
+    reply = with_note(reply, told) if told else reply
     reply, question = tonight.filled(reply, question, memory)
     kept = memory if hearing.passing else after(question, memory)
     asked = reply.missing[0] if reply.missing else None
     kitchen = learnt(hearing.request, question, memory)
     run = (None if asked else begun(question, memory)) or memory.run
     return Turn(reply, replace(kept, asked=asked, kitchen=kitchen, run=run))
+
+
+def of_details(request: Request, heard: Heard) -> tuple[Request, Words]:
+    """A question without the details that an utterance tells and nothing else, and what is said of them first."""
+    details = [unused for unused in request.unused if unused.kind == "detail"]
+    now = heard.hearing.request
+    else_said = any(
+        getattr(now, slot) not in (None, ()) for slot in (*leaning.PLACES, "dish", "method", "temperature_c")
+    )
+    if not details or not heard.hearing.elliptical or else_said:
+        return request, ""
+    others = tuple(unused for unused in request.unused if unused not in details)
+    return replace(request, unused=others), together(*(unused.reason for unused in details))
 
 
 def lost_thread(heard: Heard, memory: Memory) -> bool:
