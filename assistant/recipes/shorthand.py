@@ -9,7 +9,9 @@ from rules import tables
 # up to here a bare oven figure is in degrees Celsius; ovens in Fahrenheit begin above
 HOTTEST_C = 260
 WORDS = "lexicon/recipe_talk.toml"
-_STICK = re.compile(r"(?:(?<=^)|(?<=[,;.:+&\n])|(?<=\band))(?P<gap>\s*)(?P<half>half )?(?:a )?stick(?: of)? (?=[a-z])", re.I)
+_STICK = re.compile(
+    r"(?:(?<=^)|(?<=[,;.:+&\n])|(?<=\band))(?P<gap>\s*)(?P<half>half )?(?:a )?stick(?: of)? (?=[a-z])", re.I
+)
 _EACH = re.compile(
     r"(?P<amount>\d+(?:\.\d+)?\s*(?:g|kg|oz|ml|cups?|tsp|tbsp)?)\s+each(?:\s+of)?[: ]\s*"
     r"(?P<names>[a-z][a-z -]*(?:,\s*[a-z][a-z -]*)*(?:,?\s+and\s+[a-z][a-z -]*))",
