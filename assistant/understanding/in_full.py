@@ -32,6 +32,8 @@ KITCHEN_SIGNS = frozenset(
     ("kitchen_word", "method", "ingredient", "equipment", "temperature", "baking", "cooker", "time", "more", "changes",
      "enough", "how_long", "how_hot", "how_much", "remaining", "done", "degree")
 )  # fmt: skip
+# words for the dish that is talked of
+PRONOUNS = frozenset(("it", "them", "they", "those", "these"))
 PUT_IN = cues("turning", "put_in")
 JOINING = frozenset(cues("turning", "joining"))
 BAKE, FLOURED = "bake_adjust", "floured"
@@ -136,7 +138,8 @@ def leaves_out(doc: Doc, hearing: Hearing, last: Request) -> bool:
     if hearing.elliptical or now.dish or now.dish_class or now.recipe or now.small_talk or len(doc) > LONGEST:
         return False
     if now.topic in marked("of_nothing"):
-        return bool(now.forms) and not KITCHEN_SIGNS.isdisjoint(doc._.signs)
+        about_it = not KITCHEN_SIGNS.isdisjoint(doc._.signs) or not PRONOUNS.isdisjoint(norms(doc))
+        return bool(now.forms) and about_it
     match now.topic:
         case "why":
             return now.subject in (None, GENERAL) and not now.terms
