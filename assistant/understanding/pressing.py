@@ -38,6 +38,7 @@ PRESSURES = cues("canning_turns", "pressures")
 OTHERWISE = cues("pressing", "otherwise")
 SOMEONE, OPENING = cues("pressing", "someone"), 4
 EVEN_SO = cues("pressing", "even_so")
+BEFORE_EATING = cues("pressing", "before_eating")
 BACK, MORE_OR_LESS = cues("pressing", "back"), cues("pressing", "more_or_less")
 # words of an utterance that asks on about what was refused, unless the danger goes on in whatever is asked
 SHORT = 18
@@ -102,6 +103,9 @@ def taken(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal) -> 
     own: concepts that are said now; figures: of the utterance
     """
     said_for, rows = pleas(own), rows_of(refusal.hazard)
+    if _of_jars(refusal) and said(norms(doc), BEFORE_EATING):
+        # a boil at the table makes no jar safe that was put up wrong
+        return Pressing(refusal, "pressed")
     if ADDED in said_for and refusal.hazard not in righted.ACID_MENDS:
         return Pressing(refusal, "pressed", ADDED)
     if left := _left(doc, own, figures, refusal, pleads=bool(said_for)):
