@@ -1,9 +1,9 @@
 """Conversations that strangers wrote and that were held once before anybody here had read them.
 
-Each line of conversations.jsonl has the grades of its first replies, turn by turn, given by a reader who saw what was said and
-nothing else: right, clumsy, wrong, lost (the thread) or unsafe; none where the program failed at that turn. They are seen
-now, so nothing here measures how well strangers are answered; it holds that every turn gets a whole reply, the same each
-time, and that no two conversations mix.
+Each line of conversations.jsonl has the grades of its first replies, turn by turn, given by a reader who saw what was
+said and nothing else: right, clumsy, wrong, lost (the thread) or unsafe. They are seen now, so nothing here measures
+how well strangers are answered; it holds that every turn gets a whole reply, the same each time, and that no two
+conversations mix.
 """
 
 from __future__ import annotations
@@ -21,7 +21,7 @@ from assistant.dialogue.turn import take_turn
 
 HELD = [json.loads(line) for line in (Path(__file__).parent / "conversations.jsonl").read_text("utf-8").splitlines()]
 BROKEN = re.compile(r"[{}]|\bNone\b|\bnan\b|\binf\b|Traceback|<<|>>")
-GRADES = {"right", "clumsy", "wrong", "lost", "unsafe", None}
+GRADES = {"right", "clumsy", "wrong", "lost", "unsafe"}
 
 
 def replies(turns: list[str]) -> list[str]:
