@@ -55,7 +55,9 @@ def outright(heard: Heard, memory: Memory) -> Taken | None:
     """The formula converted, where it is told and nothing else is asked."""
     now = heard.hearing.request
     formulas = now.topic in marked("of_a_formula") | marked("of_nothing")
-    talk = _formula_talk(heard) if formulas and "?" not in heard.text and memory.asked in (None, "recipe") else None
+    # a question behind a formula that was taken for a recipe is about its figures
+    asks_else = "?" in heard.text and not now.recipe
+    talk = _formula_talk(heard) if formulas and not asks_else and memory.asked in (None, "recipe") else None
     if talk is None:
         return None
     last = memory.request

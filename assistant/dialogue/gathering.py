@@ -89,7 +89,7 @@ def is_addition(heard: Heard, memory: Memory, told: Dictated, said: str) -> bool
 
 def _going_on(heard: Heard, memory: Memory, talk: RecipeTalk, said: str) -> Taken | None:
     """A turn while lines are awaited: the end, a title, further lines, how far it is; a question is left to others."""
-    if said in listed("done") or said_among(said.split(), listed("write_out")):
+    if is_whole(said) or said_among(said.split(), listed("write_out")):
         return _closed(heard.text, memory, talk)
     if said in listed("dropped") or (heard.move and heard.move.id == "drop"):
         return made.said(heard.text, say("dropped"), memory), replace(memory, talk=None)
@@ -115,6 +115,21 @@ def _going_on(heard: Heard, memory: Memory, talk: RecipeTalk, said: str) -> Take
     if here.elevation_m is not None and here.dish is None and here.topic in marked("of_a_recipe"):
         return _waits(heard.text, memory, replace(talk, question=_placed(talk.question, heard.hearing)))
     return None
+
+
+def is_whole(said: str) -> bool:
+    """Whether plain words say that the recipe is told to its end: that's it, what do I change.
+
+    >>> is_whole("thats it what do i change"), is_whole("ok whole thing back with the changes"), is_whole("2 eggs")
+    (True, True, False)
+    """
+    if said in listed("done"):
+        return True
+    rest, found = f" {said} ", False
+    for phrase in sorted(listed("done_with"), key=len, reverse=True):
+        if f" {phrase} " in rest:
+            rest, found = rest.replace(f" {phrase} ", " "), True
+    return found and set(rest.split()) <= set(listed("done_fillers"))
 
 
 def is_another(heard: Heard, told: Dictated, sheet: Sheet) -> bool:

@@ -14,6 +14,7 @@ from assistant.understanding import kitchen_told
 from assistant.understanding.conversation import settle_in
 from assistant.understanding.cue_words import cues
 from assistant.understanding.cue_words import said as said_among
+from assistant.understanding.leaning import main_question
 from assistant.worked_out import WorkedOut, work_out
 from rules.foods.methods import methods
 from rules.said import sentences
@@ -35,9 +36,13 @@ def taken_away(heard: Heard, memory: Memory) -> tuple[WorkedOut, Memory] | None:
     owned = tuple(tool for tool in last.equipment if tool not in away)
     question = replace(last, lacking=lacking, equipment=owned, unused=())
     note = say("noted", what=tool)
-    if last.method not in away or last.dish is None:
+    other_way = next((f.id for f in heard.doc._.found if f.kind == "method" and f.id not in away), None)
+    used = last.method in away or other_way or not set(away).isdisjoint(last.equipment)
+    if not used or last.dish is None:
         return said(heard.text, note, memory), replace(memory, request=question)
-    question = replace(question, method=None, gauge_pa=None, time_min=None, time_high_min=None, text=heard.text)
+    if last.method in away:
+        question = replace(question, gauge_pa=None, time_min=None, time_high_min=None)
+    question = replace(main_question(question, memory.earlier), method=other_way, lacking=lacking, text=heard.text)
     reply = work_out(settle_in(question, memory.kitchen))
     return noted(reply, note), after(question, memory)
 

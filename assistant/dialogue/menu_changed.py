@@ -30,6 +30,7 @@ say = sentences("dialogue/menu")
 
 ADDS, DROPS, WITH_THEM = (cues("menu_turns", name) for name in ("adds", "drops", "with_them"))
 MOVES, SERVICE, SAME, LISTS = (cues("menu_turns", name) for name in ("moves", "service", "same", "lists"))
+RATHER = cues("turning", "righted")
 INSTEAD, IT, NONE = cues("menu_turns", "instead"), cues("menu_turns", "it"), cues("menu_turns", "none")
 SAME_MENU, SEATED_TWICE = cues("menu_turns", "same_menu"), cues("menu_turns", "seated_twice")
 # forms that ask for something else
@@ -276,6 +277,10 @@ def dishes_changed(heard: Heard, memory: Memory, plan: Request) -> Change:
     if at and new and said(words, INSTEAD):
         left = tuple(one for i, one in enumerate(every) if i not in at)
         return with_dishes(in_focus(plan, more[-1]), (*left, *more)), ()
+    rather = said(words, INSTEAD) or said(words[:1], RATHER)
+    if new and not at and rather and is_focus(memory) and not asks(heard):
+        kept = tuple(one for one in every if one.dish != plan.dish)
+        return with_dishes(in_focus(plan, more[-1]), (*kept, *more)), ()
     adds = said(words, ADDS) and (is_focus(memory) or said(words[:1], ADDS) or said(words, WITH_THEM))
     # what is asked of another dish puts it on no menu
     adds = adds and not (asks(heard) and heard.hearing.request.topic not in marked("for_plan"))
@@ -283,7 +288,8 @@ def dishes_changed(heard: Heard, memory: Memory, plan: Request) -> Change:
         joins = adds and (not at or said(words[:1], ADDS))
         return (with_dishes(in_focus(plan, more[-1]), (*every, *more)), ()) if joins else (plan, ())
     state = {i: new_state(heard, every[i]) for i in at}
-    drops = said(words, DROPS) or said(words[:1], NONE)
+    # no, chickpeas: they are meant; no chickpeas: they are left out
+    drops = said(words, DROPS) or (said(words[:1], NONE) and words[1:2] != [","])
     if at and len(every) > len(at) and drops and not any(state.values()):
         left = tuple(one for i, one in enumerate(every) if i not in at)
         return with_dishes(plan, left), (say("dropped", food=name_of(every[at[0]])),)

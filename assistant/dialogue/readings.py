@@ -29,6 +29,8 @@ from rules.physics import air, water
 from rules.physics.ambient import ambient
 from rules.said import Value, Words, elevation, fixed, pressure, sentences, temp, temp_drop, together, yes
 
+# water for a bottle is no reading
+FORMULA = "formula"
 say = sentences("dialogue/readings")
 
 REPORTS, MOVED, OTHERS = cues("instruments", "reports"), cues("whereabouts", "moved"), cues("whereabouts", "others")
@@ -60,7 +62,7 @@ class Here:
 def read_off(heard: Heard, memory: Memory) -> Made | None:
     """What comes of a reading that is told, taken back or asked for; None for any other utterance."""
     refused = heard.is_refused and not is_barometer_alone(heard)
-    if heard.hearing.request.recipe or heard.move or refused or heard.doc._.safety:
+    if heard.hearing.request.recipe or heard.move or refused or heard.doc._.safety == FORMULA:
         return None
     words = norms(heard.doc)
     if memory.reading and thermometers.is_withdrawn(words):

@@ -6,6 +6,7 @@ from assistant.dialogue import dough_talk
 from assistant.dialogue.batch_talk import batches_told
 from assistant.dialogue.gathering import gathered
 from assistant.dialogue.heard import Heard
+from assistant.dialogue.leavening_signs import signs_asked
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.recipe_talk import Told, noted, recipe_told
 from assistant.worked_out import WorkedOut
@@ -17,7 +18,7 @@ def of_recipes(heard: Heard, memory: Memory) -> Told | None:
     righted = None if "?" in heard.text else dough_talk.put_right(heard, memory)
     if righted:
         return Told(*dough_talk.alone(heard, righted[1], righted[0]))
-    taken = dough_talk.weighed_out(heard, memory) or dough_talk.outright(heard, memory)
+    taken = signs_asked(heard, memory) or dough_talk.weighed_out(heard, memory) or dough_talk.outright(heard, memory)
     taken = (
         taken or dough_talk.for_flour(heard, memory) or dough_talk.kind_told(heard, memory) or gathered(heard, memory)
     )

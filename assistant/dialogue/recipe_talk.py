@@ -12,6 +12,7 @@ from assistant.dialogue.gathering import CONVERT, answered, in_hand, sheet_in_ha
 from assistant.dialogue.heard import Heard
 from assistant.dialogue.memory import Memory, moved
 from assistant.dialogue.moves import words as words_of
+from assistant.dialogue.recipe_pans import note_on_pan
 from assistant.dialogue.thread import after
 from assistant.dialogue.workbench import RecipeTalk
 from assistant.recipes.amended import amended, place_of, swapped, with_line
@@ -25,7 +26,7 @@ from rules.catalogue import marked
 from rules.heat.batch_size import BATCH
 from rules.model import PLACE_SLOTS, Answer, Quantity, Request
 from rules.recipes.convert import Converted
-from rules.said import Words, elevation, number, oven, sentences, yes
+from rules.said import Words, elevation, number, oven, sentences, together, yes
 from rules.said import listed as in_a_row
 
 say = sentences("dialogue/recipe_talk")
@@ -93,6 +94,8 @@ def _redone(said: Said, question: Request, sheet: Sheet | None = None, note: Wor
     talk = said.talk if sheet is None else replace(said.talk, sheet=sheet)
     recipe = question.recipe if sheet is None else sheet.text
     reply, left = answered(replace(question, recipe=recipe, text=said.heard.text), said.memory, talk)
+    pan = note_on_pan(said.words)
+    note = together(note, pan) if note and pan else note
     return Told(noted(reply, note) if note and not reply.missing else reply, left)
 
 

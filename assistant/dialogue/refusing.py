@@ -7,11 +7,13 @@ from typing import Any
 
 from assistant.dialogue.heard import Heard
 from assistant.dialogue.memory import Memory
+from assistant.reading.tokens import norms
+from assistant.understanding.cue_words import said
 from assistant.understanding.danger import foods_of
 from assistant.understanding.hazards import Hazard, hazard_of
-from assistant.understanding.pressing import FREEZE, INSTEAD
+from assistant.understanding.pressing import BOILED, FREEZE, INSTEAD, PRESSURES
 from assistant.understanding.request import Hearing
-from assistant.understanding.scene import Refusal
+from assistant.understanding.scene import Refusal, dishes_named
 from rules.catalogue import marked
 from rules.foods.dishes import dishes
 from rules.model import PLACE_SLOTS, Request
@@ -22,7 +24,8 @@ SAID_ANEW = ("jars", "packing", "place")
 FIGURES: dict[str, Any] = dict.fromkeys(
     ("time_min", "time_high_min", "planned_min", "temperature_c", "temperature_of", "gauge_pa")
 )
-KITCHEN = "kitchen"
+KITCHEN, CANNING = "kitchen", "canning"
+# what is asked of a place beside what was refused, and of jars
 PLACE = "boiling_point"
 PRESERVE = "preserve"
 TIME = "time"
@@ -38,8 +41,8 @@ def question_pressed(heard: Heard, memory: Memory) -> Request | None:
     taken, now = heard.listened.pressing, heard.hearing.request
     if taken is None or taken.stance == "apart":
         return None
-    base = refused_of(taken.refusal, memory)
-    if base is None or now.dish not in (None, base.dish):
+    base, named = refused_of(taken.refusal, memory), dishes_named(heard.doc)
+    if base is None or (named and base.dish not in named):
         return None
     anew = {slot: getattr(now, slot) for slot in SAID_ANEW if getattr(now, slot)}
     if now.elevation_m is not None or now.pressure_pa is not None:
@@ -61,9 +64,11 @@ def refused_of(refusal: Refusal, memory: Memory) -> Request | None:
     return next((q for q in reversed(questions) if q.dish in refusal.dishes), memory.request)
 
 
-def without_figures(question: Request) -> Request:
-    """A question that was refused, without the figures that were refused with it; dry beans have not dried out."""
-    if question.topic == TROUBLE and question.dish_class == DRIED and question.subject in (None, DRY):
+def remembered(question: Request, hazard: Hazard) -> Request:
+    """A question that was refused, without its figures; one of jars stays one of jars; dry beans have not dried out."""
+    if hazard.family == CANNING and question.dish is not None and question.topic != PRESERVE:
+        question = replace(question, topic=PRESERVE, subject=None)
+    elif question.topic == TROUBLE and question.dish_class == DRIED and question.subject in (None, DRY):
         question = replace(question, topic=TIME, subject=None)
     return replace(question, **FIGURES)
 
@@ -79,10 +84,12 @@ def let_go(heard: Heard, memory: Memory) -> Memory:
 def asks_instead(heard: Heard) -> bool:
     """Whether it is asked, or told, what to do in the place of what was refused, and nothing more is asked."""
     taken, now = heard.listened.pressing, heard.hearing.request
-    if taken is None or taken.how not in (INSTEAD, FREEZE) or heard.listened.hazard:
+    if taken is None or taken.how not in (INSTEAD, FREEZE, BOILED) or heard.listened.hazard:
         return False
     if now.dish is not None and now.dish not in taken.refusal.dishes:
         return False
+    if taken.how == BOILED:
+        return not dishes_named(heard.doc)
     plain = now.topic == PRESERVE and now.subject is None and ASKS_A_FIGURE.isdisjoint(now.forms)
     return plain or (now.topic in marked("of_nothing") and not now.small_talk)
 
@@ -99,6 +106,9 @@ def goes_on(heard: Heard, question: Request, memory: Memory) -> Hazard | None:
     """
     danger = memory.scene.danger
     if danger is None or heard.hearing.request.subject or _names(heard, "dish", "method"):
+        return None
+    if said(norms(heard.doc), PRESSURES):
+        # the pressure of a canner is told anew
         return None
     if hazard_of(danger).family == KITCHEN and not heard.hearing.elliptical:
         # the fire is out, and the food is asked about

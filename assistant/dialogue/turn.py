@@ -25,17 +25,19 @@ from assistant.reading.tokens import norms
 from assistant.understanding import leaning, wanted
 from assistant.understanding.awaited import choice
 from assistant.understanding.conversation import merge, settle_in
-from assistant.understanding.hazards import Hazard
+from assistant.understanding.hazards import Hazard, hazard_of
 from assistant.understanding.request import Hearing
 from assistant.understanding.utterance import listen
 from assistant.worked_out import WorkedOut, work_out
 from rules.engine import known
 from rules.model import PLACE_SLOTS, Answer, Kitchen, Request
-from rules.said import elevation, sentences
+from rules.said import Words, elevation, sentences, together
 
 say = sentences("dialogue/turn")
 
 SHORTEST_ASK = 6
+# pieces that are not asked for again behind something else: the next time of day, or symptom, is it
+MAY_WAIT = ("service_time", "symptom", "explanation", "choice", "portions")
 # what is said of the piece that is awaited
 OF_THE_PIECE = ("why_asked", "why_so", "dont_know")
 CHILDS_EGG = "toddler_egg"
@@ -93,9 +95,9 @@ def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
 
 
 def let_hang(turn: Turn, heard: Heard) -> Turn:
-    """The turn without the time of service asked for again behind something else; the next time of day is it."""
+    """The turn without a piece asked for again behind something else, where the talk may well go on without it."""
     of_it = heard.move is not None and heard.move.id in OF_THE_PIECE
-    if not turn.aside or turn.memory.asked != "service_time" or of_it:
+    if not turn.aside or turn.memory.asked not in MAY_WAIT or of_it:
         return turn
     return replace(turn, aside=False, memory=replace(turn.memory, asked=None))
 
@@ -127,7 +129,7 @@ def warned(heard: Heard, memory: Memory, hazard: Hazard) -> Turn:
         unused = tuple(u for u in request.unused if u.kind != "explanation")
         pressed = heard.listened.pressed
         request = replace(request, danger=hazard.id, dangers_too=others, unused=unused, pressed=pressed)
-    kept = memory if hearing.passing and question.dish is None else after(refusing.without_figures(question), memory)
+    kept = memory if hearing.passing and question.dish is None else after(refusing.remembered(question, hazard), memory)
     return with_list(heard, Turn(work_out(request), replace(kept, asked=None)), memory)
 
 
@@ -151,9 +153,11 @@ def told_instead(heard: Heard, memory: Memory) -> Turn:
     question = refusing.question_pressed(heard, memory) or put(heard, memory)[1]
     taken = heard.listened.pressing
     request = replace(settle_in(question, memory.kitchen), depth=heard.depth or question.depth)
-    if taken:
-        request = replace(request, danger=taken.refusal.hazard, pressed=taken.how, unused=())
-    return Turn(work_out(request), replace(after(refusing.without_figures(question), memory), asked=None))
+    if taken is None:
+        return Turn(work_out(request), memory)
+    request = replace(request, danger=taken.refusal.hazard, pressed=taken.how, unused=())
+    left = refusing.remembered(question, hazard_of(taken.refusal.hazard))
+    return Turn(work_out(request), replace(after(left, memory), asked=None))
 
 
 def followed_by(answer: Answer, first: Answer, second: Answer) -> Answer:
@@ -350,13 +354,28 @@ def answered(heard: Heard, memory: Memory) -> Turn:
     if memory.scene.danger and leaning.is_only_units(hearing):
         # what was refused stays refused in any units
         request = replace(request, **refused(memory.scene.danger))
+    request, told = of_details(request, heard)
     reply = work_out(replace(request, depth=heard.depth) if heard.depth else request)
+    reply = with_note(reply, told) if told else reply
     reply, question = tonight.filled(reply, question, memory)
     kept = memory if hearing.passing else after(question, memory)
     asked = reply.missing[0] if reply.missing else None
     kitchen = learnt(hearing.request, question, memory)
     run = (None if asked else begun(question, memory)) or memory.run
     return Turn(reply, replace(kept, asked=asked, kitchen=kitchen, run=run))
+
+
+def of_details(request: Request, heard: Heard) -> tuple[Request, Words]:
+    """A question without the details that an utterance tells and nothing else, and what is said of them first."""
+    details = [unused for unused in request.unused if unused.kind == "detail"]
+    now = heard.hearing.request
+    else_said = any(
+        getattr(now, slot) not in (None, ()) for slot in (*leaning.PLACES, "dish", "method", "temperature_c")
+    )
+    if not details or not heard.hearing.elliptical or else_said:
+        return request, ""
+    others = tuple(unused for unused in request.unused if unused not in details)
+    return replace(request, unused=others), together(*(unused.reason for unused in details))
 
 
 def lost_thread(heard: Heard, memory: Memory) -> bool:

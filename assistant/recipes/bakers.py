@@ -27,6 +27,7 @@ _EACH = re.compile(
 )
 _FLOUR_WEIGHED = re.compile(r"\b(?P<name>[a-z]*\s?flour)\s+(?P<mass>\d+(?:\.\d+)?)\s*(?P<unit>kg|g|grams?)\b", re.I)
 _FOR_FLOUR = re.compile(r"\b(?:for|make it|with|of)\s+(?P<mass>\d+(?:\.\d+)?)\s*(?P<unit>kg|kilos?|g|grams?)\b")
+_OF_FLOUR = re.compile(r"\b(?P<mass>\d+(?:\.\d+)?)\s*(?P<unit>kg|kilos?|g|grams?)\s+(?:of\s+)?flour\b")
 _UNITS = re.compile(r"\d\s*(?:kg|g|grams?|ml|l|oz|lb|cups?|tsp|tbsp)\b", re.I)
 _OF_DOUGH = re.compile(r"\b(?P<mass>\d+(?:\.\d+)?)\s*(?P<unit>kg|g|grams?)\s+(?:of\s+)?dough\b")
 _SPOKEN = re.compile(r"\b(?:dough|each|apiece)\b|\d\s*[x×]\s*\d")
@@ -95,7 +96,7 @@ def flour_wanted(low: str) -> float | None:
     >>> flour_wanted("in grams for 10 kg"), flour_wanted("make it 14 kilos"), flour_wanted("for 6 kg of dough")
     (10000.0, 14000.0, None)
     """
-    found = _FOR_FLOUR.search(low)
+    found = _FOR_FLOUR.search(low) or _OF_FLOUR.search(low)
     return _grams(found) if found and "dough" not in low else None
 
 

@@ -11,6 +11,7 @@ from typing import Literal
 from assistant.reading.text import fold
 from assistant.recipes.lines import any_of, read_line, words
 from assistant.recipes.sheet import Entry, Sheet
+from assistant.recipes.shorthand import spelled_out
 from assistant.recipes.text import bare_yields, read_yields
 from assistant.recipes.told import SMALLEST_G, is_weighed, roles
 from rules import tables
@@ -80,7 +81,7 @@ def dictated(text: str) -> Dictated:
     """
     if not 0 < len(text) <= LONGEST_TEXT:
         return Dictated()
-    pieces = [piece for line in text.splitlines() if line.strip() for piece in _pieces(line)]
+    pieces = [piece for line in spelled_out(text).splitlines() if line.strip() for piece in _pieces(line)]
     return Dictated(tuple(_joined(_told_steps(pieces))))
 
 

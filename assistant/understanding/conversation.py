@@ -22,7 +22,7 @@ from rules.physics.units import M_PER_FT
 ROUND_M, ROUND_FT = 10, 50
 # settings of ovens, smokers and fryers in the scale of the units, and their step
 SETTINGS, SETTING_STEP = {"us": (200.0, 550.0), "metric": (95.0, 300.0)}, 5
-BAKED = "bake"
+BAKED, BATH = "bake", "sous_vide"
 LIQUID, OF_AN_AMOUNT = "liquid", ("quantity", "quantity_of", "count", "amounts")
 BEFORE_COOKING = ("soaking",)
 SLOTS_OF_A_DISH = (
@@ -250,7 +250,8 @@ def _dish(previous: Request, now: Request) -> dict[str, Any]:
         usual = (*dishes()[now.dish].methods, "preserve") if now.dish else usual
         # rice that went into the oven puts no pasta there
         usual = tuple(way for way in usual if way != BAKED or now.dish_class == previous.dish_class)
-        return {"method": now.method or (previous.method if previous.method in usual else None)}
+        in_bath = previous.method == BATH and now.temperature_c is not None
+        return {"method": now.method or (previous.method if in_bath or previous.method in usual else None)}
     unknown = tuple(u for u in previous.unused if u.kind == "dish")
     return {
         "dish": previous.dish,

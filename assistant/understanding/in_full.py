@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from functools import cache
 
 from spacy.tokens import Doc
 
@@ -14,6 +15,7 @@ from assistant.understanding.leaning import ASKING_FORMS, CHANGES, PLACES
 from assistant.understanding.request import TIMER, WHY, Hearing
 from assistant.understanding.unclaimed import LEANING
 from assistant.understanding.utterance import Utterance, listen
+from rules import tables
 from rules.baking.styles import is_a, style_of
 from rules.catalogue import marked
 from rules.foods.methods import methods
@@ -22,7 +24,7 @@ from rules.topics.why import GENERAL
 
 # what stands at the end of a question, behind which nothing more is put
 END_MARKS = re.compile(r"[\s?!.,;:]+$")
-LONGEST, LONGEST_THING, FEW = 30, 12, 3
+LONGEST, LONGEST_THING, LONGEST_ASPECT, FEW = 30, 12, 5, 3
 # forms in which a thing alone may be put
 SUPPOSING = frozenset(("what_is", "what_if", "can_it"))
 # in which a thing alone is heard
@@ -32,6 +34,8 @@ KITCHEN_SIGNS = frozenset(
     ("kitchen_word", "method", "ingredient", "equipment", "temperature", "baking", "cooker", "time", "more", "changes",
      "enough", "how_long", "how_hot", "how_much", "remaining", "done", "degree")
 )  # fmt: skip
+# words for the dish that is talked of
+PRONOUNS = frozenset(("it", "them", "they", "those", "these"))
 PUT_IN = cues("turning", "put_in")
 JOINING = frozenset(cues("turning", "joining"))
 BAKE, FLOURED = "bake_adjust", "floured"
@@ -41,6 +45,9 @@ def in_full(utterance: Utterance, hearing: Hearing, last: Request | None, kitche
     """What an utterance asks with the dish of the question before in its place; as it is where it leaves none out."""
     if last is None:
         return hearing
+    aspect = aspect_of(utterance.doc) if last.dish else None
+    if aspect:
+        return said_in_full(aspect, hearing, last, kitchen) or hearing
     if last.dish and is_put_in(utterance.doc, hearing, last):
         return helped(utterance, hearing, last, kitchen) or hearing
     of_the_bake = last.topic == BAKE and hearing.subject_for(BAKE)
@@ -48,12 +55,30 @@ def in_full(utterance: Utterance, hearing: Hearing, last: Request | None, kitche
         return helped(utterance, hearing, last, kitchen) or replace(hearing, elliptical=False)
     if last.dish is None or not leaves_out(utterance.doc, hearing, last):
         return hearing
-    heard = listen(f"{END_MARKS.sub('', utterance.text)} for {talked_of(hearing.request, last)}", kitchen).hearing
+    return said_in_full(END_MARKS.sub("", utterance.text), hearing, last, kitchen) or hearing
+
+
+def aspect_of(doc: Doc) -> str | None:
+    """The question in full that a word or two ask of the dish: rest?"""
+    words = [word for word in norms(doc) if any(sign.isalnum() for sign in word)]
+    own = " ".join(word for word in words if word not in LEANING or word in ("how", "done", "more"))
+    return _aspects().get(own) if len(words) <= LONGEST_ASPECT and own else None
+
+
+@cache
+def _aspects() -> dict[str, str]:
+    rows = tables.read_toml("lexicon/aspects.toml")["aspect"]
+    return {words: row["asks"] for row in rows for words in row["heard_as"]}
+
+
+def said_in_full(text: str, hearing: Hearing, last: Request, kitchen: Kitchen) -> Hearing | None:
+    """What a question asks of the dish that is talked of; None where it asks nothing of one."""
+    heard = listen(f"{text} for {talked_of(hearing.request, last)}", kitchen).hearing
     if heard.request.topic in marked("of_nothing") or heard.request.topic in ("set_kitchen", TIMER):
-        return hearing
+        return None
     method = hearing.request.method or heard.request.method
     request = replace(
-        heard.request, text=hearing.request.text, dish=last.dish, dish_class=last.dish_class, method=method
+        heard.request, text=hearing.request.text, dish=last.dish, dish_class=last.dish_class, method=method, choices=()
     )
     return replace(heard, request=request, elliptical=False, of_dish=True)
 
@@ -136,7 +161,8 @@ def leaves_out(doc: Doc, hearing: Hearing, last: Request) -> bool:
     if hearing.elliptical or now.dish or now.dish_class or now.recipe or now.small_talk or len(doc) > LONGEST:
         return False
     if now.topic in marked("of_nothing"):
-        return bool(now.forms) and not KITCHEN_SIGNS.isdisjoint(doc._.signs)
+        about_it = not KITCHEN_SIGNS.isdisjoint(doc._.signs) or not PRONOUNS.isdisjoint(norms(doc))
+        return bool(now.forms) and about_it
     match now.topic:
         case "why":
             return now.subject in (None, GENERAL) and not now.terms

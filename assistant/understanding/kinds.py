@@ -25,7 +25,7 @@ def other_kind(doc: Doc, now: Request, last: Request) -> str | None:
     if last.dish is None or now.dish not in (None, last.dish) or any(f.kind == "equipment" for f in doc._.found):
         return None
     named = {doc[i].norm_ for f in doc._.found if f.kind == "dish" for i in range(f.start, f.end)}
-    words = [word for word in own_words(doc) if word not in named]
+    words = [word for word in own_words(doc) if word not in named] or _way_alone(doc, last)
     put_in = {doc[i].norm_ for f in doc._.found if f.kind == "ingredient" for i in range(f.start, f.end)}
     if not 1 <= len(words) <= LONGEST or put_in.issuperset(words):
         return None
@@ -33,6 +33,13 @@ def other_kind(doc: Doc, now: Request, last: Request) -> str | None:
     cut = [word for word in words if word in CUTS or word in ANIMALS]
     ways = [words, *([cut] if cut and cut != words else [])]
     return next((dish for way in ways for dish in _made_with(way, last, now.method) if dish != last.dish), None)
+
+
+def _way_alone(doc: Doc, last: Request) -> list[str]:
+    """The word for a way in which the dish is not cooked as it is, which may make another: poached, of boiled eggs."""
+    usual = dishes()[str(last.dish)].methods
+    ways = (f for f in doc._.found if f.kind == "method" and f.id not in usual)
+    return [doc[i].norm_ for f in ways for i in range(f.start, f.end)][:1]
 
 
 def of_the_talk(doc: Doc, now: Request, last: Request, earlier: Sequence[Request]) -> str | None:

@@ -11,6 +11,7 @@ from dataclasses import replace
 
 from spacy.tokens import Doc
 
+from assistant.reading.elevation_mentions import is_near
 from assistant.reading.tokens import norms
 from assistant.understanding import canning_turns, details, kinds, kitchen_told, topics, wanted
 from assistant.understanding.complaints import TROUBLE, complains
@@ -38,6 +39,8 @@ BOILING = "boiling_point"
 CANNING, TIME, PRESSURE, WHICH = "preserve", "time", "pressure_cook", "which"
 # subjects that are asked about beside how a dish is cooked
 BESIDE = ("resting",)
+OPEN_POT = cues("turning", "open_pot")
+CLOSED, OPEN_WAYS = ("pressure_cook", "slow_cook", "sous_vide"), ("simmer", "boil", "stew", "braise", "poach")
 OF_KITCHEN = cues("turning", "of_kitchen")
 WHISTLES, OF_THEM = cues("turning", "whistles"), cues("turning", "of_them")
 GAUGES = {"dial_gauge": cues("turning", "dial"), "weighted_gauge": cues("turning", "weighted")}
@@ -76,7 +79,7 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
         last.topic != TROUBLE
         and hearing.elliptical
         and hearing.unit_meant is None
-        and begins_anew(doc, hearing.request)
+        and begins_anew(doc, hearing.request, last)
     ):
         return replace(hearing, elliptical=False)
     placed = with_new_place(doc, hearing, last)
@@ -87,6 +90,9 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     same = kinds.of_the_talk(doc, placed, last, earlier)
     if same:
         placed = replace(placed, dish=same, dish_class=dishes()[same].dish_class)
+    open_pot = in_open_pot(words, placed, last)
+    if open_pot:
+        return _leaning(replace(hearing, request=replace(placed, method=open_pot), bare_elevation=bare))
     heard = replace(hearing, request=placed, bare_elevation=bare)
     if is_own_after_why(heard.request, last):
         return replace(heard, elliptical=False)
@@ -146,11 +152,19 @@ def other_gauge(words: Sequence[str], now: Request, last: Request) -> str | None
     return named[0] if len(set(named)) == 1 and not now.forms else None
 
 
-def begins_anew(doc: Doc, request: Request) -> bool:
+def begins_anew(doc: Doc, request: Request, last: Request) -> bool:
     """Whether little words and slots are a question of their own: my cake sank; how high is Leadville."""
     of_units = request.elevation_m is not None and not UNITS_OF_HEIGHT.isdisjoint(norms(doc))
     fault = request.topic == TROUBLE and request.subject is not None and complains(doc) and not of_units
-    return fault or kitchen_told.asks_height(doc)
+    return (fault and kinds.other_kind(doc, request, last) is None) or kitchen_told.asks_height(doc)
+
+
+def in_open_pot(words: Sequence[str], now: Request, last: Request) -> str | None:
+    """The way a dish is cooked in an open pot, where that is set in the place of pressure, slow heat or a bath."""
+    turns = said(words, OPEN_POT) and now.method is None and last.method in CLOSED and len(words) <= LONGEST_TOLD
+    if not turns or last.dish is None or now.dish not in (None, last.dish):
+        return None
+    return next((way for way in dishes()[last.dish].methods if way in OPEN_WAYS), OPEN_WAYS[0])
 
 
 def is_own_after_why(now: Request, last: Request) -> bool:
@@ -183,6 +197,10 @@ def with_new_place(doc: Doc, hearing: Hearing, last: Request) -> Request:
     A time said beside it belongs to it: at home in the plains they take 10 minutes.
     """
     request = hearing.request
+    here_m, there_m = request.elevation_m, request.from_elevation_m
+    if here_m is not None and there_m is not None and is_near(here_m, there_m) and request.time_min is None:
+        # a town and its figure are one place: and down in the valley town, it is 2,100
+        return replace(request, from_elevation_m=None)
     twice = request.from_elevation_m is not None and last.elevation_m == request.elevation_m is not None
     if twice and last.from_elevation_m is None and not said(norms(doc), BASELINE):
         # of two elevations one of which was known, the other is what is put right
@@ -243,7 +261,11 @@ def is_turn(doc: Doc, words: Sequence[str], hearing: Hearing, last: Request) -> 
             return strong or weak or changes or elsewhere
         case "out_of_scope" | "help":
             told = tells_only(doc, request) and len(words) <= LONGEST_TOLD
-            return strong or elsewhere or (changes and (weak or told or len(words) <= SHORTEST))
+            of_place = moves and len(words) <= LONGEST_TOLD and ASKING_FORMS.isdisjoint(request.forms)
+            only_units = units and not moves and not changes and len(words) <= LONGEST_PLACE
+            return (
+                strong or elsewhere or of_place or only_units or (changes and (weak or told or len(words) <= SHORTEST))
+            )
         case "set_kitchen":
             only_units = units and not moves and not request.equipment and said(words, SAID_AGAIN)
             return only_units or moves_on(words, request, last) or (changes and strong and last.topic != "set_kitchen")

@@ -18,7 +18,9 @@ from rules.catalogue import marked
 # apart: about something beside it; open: nothing tells, and what is heard by itself counts
 Stance = Literal["pressed", "left", "apart", "open"]
 
-AGAIN, ANOTHER_TIME, INSTEAD, FREEZE, ADDED, WORD = "again", "time", "instead", "freeze", "added", "word"
+AGAIN, ANOTHER_TIME, INSTEAD, FREEZE, BOILED, ADDED, WORD = (
+    "again", "time", "instead", "freeze", "boiled", "added", "word",
+)  # fmt: skip
 # what a cook says for what was refused, by the concept that hears it; the first that is heard counts
 PLEAS = {
     "plea_added": ADDED,
@@ -33,8 +35,10 @@ PLEAS = {
 SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
 # the pressure of a canner is told anew, and never one that was refused
 PRESSURES = cues("canning_turns", "pressures")
+OTHERWISE = cues("pressing", "otherwise")
 SOMEONE, OPENING = cues("pressing", "someone"), 4
 EVEN_SO = cues("pressing", "even_so")
+BEFORE_EATING = cues("pressing", "before_eating")
 BACK, MORE_OR_LESS = cues("pressing", "back"), cues("pressing", "more_or_less")
 # words of an utterance that asks on about what was refused, unless the danger goes on in whatever is asked
 SHORT = 18
@@ -99,13 +103,19 @@ def taken(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal) -> 
     own: concepts that are said now; figures: of the utterance
     """
     said_for, rows = pleas(own), rows_of(refusal.hazard)
+    if _of_jars(refusal) and said(norms(doc), BEFORE_EATING):
+        # a boil at the table makes no jar safe that was put up wrong
+        return Pressing(refusal, "pressed")
     if ADDED in said_for and refusal.hazard not in righted.ACID_MENDS:
         return Pressing(refusal, "pressed", ADDED)
     if left := _left(doc, own, figures, refusal, pleads=bool(said_for)):
         return left
     if said_for and ADDED not in said_for:
         return Pressing(refusal, "pressed", said_for[0])
-    mended = righted.is_mended(own, rows) or ADDED in said_for
+    if of_somebody(doc):
+        return Pressing(refusal, "pressed", WORD)
+    of_the_past = refusal.hazard in righted.NOT_MENDED and not said(norms(doc), OTHERWISE)
+    mended = (righted.is_mended(own, rows) and not of_the_past) or ADDED in said_for
     if not mended and SAFE_WAY not in own and is_even_so(doc):
         return Pressing(refusal, "pressed", AGAIN)
     if is_apart(doc, own, rows, figures):
@@ -114,8 +124,9 @@ def taken(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal) -> 
         return Pressing(refusal, "left", FREEZE if FREEZING in own and _of_jars(refusal) else INSTEAD)
     if mended:
         return Pressing(refusal, "left")
-    if of_somebody(doc):
-        return Pressing(refusal, "pressed", WORD)
+    if of_the_past and (SAFE_WAY in own or righted.is_mended(own, rows)):
+        # what has stood out is mended by no refrigerator
+        return Pressing(refusal, "pressed")
     if not asks_on(doc, own, rows, figures):
         return Pressing(refusal, "open")
     by_time = figures.minutes and _of_jars(refusal) and not any(hazard.numeric for hazard in rows)
@@ -131,6 +142,8 @@ def _left(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal, *, 
         return Pressing(refusal, "left", anew=True)
     if righted.is_taken_away(own, refusal):
         return Pressing(refusal, "left", elsewhere=True)
+    if righted.is_boiled(figures, refusal):
+        return Pressing(refusal, "left", BOILED)
     same_food = any(scene.kind(concept) == "food" for concept in own & frozenset(refusal.told))
     elsewhere = righted.names_other(doc, refusal) and not (pleads and same_food)
     by_figure = righted.is_right(doc, figures, refusal)
@@ -166,7 +179,7 @@ def is_even_so(doc: Doc) -> bool:
 def of_somebody(doc: Doc) -> bool:
     """Whether it is told that somebody does so or may be trusted, and nothing is asked: she is a nurse."""
     words = norms(doc)
-    plain = doc._.topic.id in marked("of_nothing") and not doc._.measures and not doc._.clock
+    plain = doc._.topic.id in marked("of_nothing") and not (doc._.measures or doc._.clock or doc._.numbers)
     return plain and len(words) <= SHORT and said(words[:OPENING], SOMEONE) and not kitchen_told.asks(doc)
 
 

@@ -89,6 +89,8 @@ UNREAD = cues("no_thermometer", "words")
 CHANGES_OF_A_BAKE = cues("leaning", "baking")
 SAVING = cues("saving", "words")
 FAN_OVEN = "convection_oven"
+# cold that is no refrigerator's
+OUTDOORS, OUTSIDE = "outdoors", cues("temperature", "outside")
 HOT_OR_LONG = {"temperature", "time"}
 KEPT_OVER_A_BATH = frozenset(
     ("hold", "holding", "held", "keep", "keeping", "service", "stood", "standing", "stand", "sat")
@@ -588,7 +590,8 @@ def temperature_of(doc: Doc, temp_c: float | None) -> str | None:
     """What a temperature is of, where the words tell: core, oven, bath and so on."""
     if temp_c is None:
         return None
-    return next((said.role for said in temperatures.said(doc) if abs(said.temp_f - to_f(temp_c)) < SAME_F), None)
+    role = next((said.role for said in temperatures.said(doc) if abs(said.temp_f - to_f(temp_c)) < SAME_F), None)
+    return OUTDOORS if role == "fridge" and said(norms(doc), OUTSIDE) else role
 
 
 def nearest(doc: Doc) -> tuple[str, ...]:

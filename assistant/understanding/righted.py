@@ -51,11 +51,14 @@ def is_anew(doc: Doc, refusal: Refusal) -> bool:
     return bool(other) and placed and POINTING_AT.isdisjoint(norms(doc)) and not unclaimed.is_elliptical(doc)
 
 
+def is_boiled(figures: Figures, refusal: Refusal) -> bool:
+    """Whether water is to boil as long as makes it safe at any elevation: three minutes, is that not too few?"""
+    return refusal.hazard in BOIL_MENDS and any(minutes >= BOILED_MIN for minutes in figures.minutes)
+
+
 def is_right(doc: Doc, figures: Figures, refusal: Refusal) -> bool:
     """Whether another figure is said in the place of the one that was refused, and it is none of the wrong ones."""
     rows = rows_of(refusal.hazard)
-    if refusal.hazard in BOIL_MENDS and any(minutes >= BOILED_MIN for minutes in figures.minutes):
-        return True
     heated = [hazard for hazard in rows if hazard.temps_f] or _measured(rows)
     if heated and figures.told_heat and not any(hazard.fit_heat(figures) for hazard in heated):
         return True

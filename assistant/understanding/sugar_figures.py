@@ -10,7 +10,7 @@ from spacy.tokens import Doc
 from assistant.reading.tokens import norms
 from assistant.reading.units import to_si
 from assistant.understanding.cue_words import cues, said
-from assistant.understanding.request import Hearing
+from assistant.understanding.request import WHY, Hearing
 from rules.catalogue import marked
 from rules.foods.sugar import cooked_to
 from rules.model import Request
@@ -31,6 +31,9 @@ def taken(doc: Doc, hearing: Hearing, last: Request | None) -> Hearing:
         return replace(hearing.about(TIME, choices=()), elliptical=False)
     brix_c = _brix_c(doc, words)
     if not (brix_c or is_of_sugar(words, now, last)) or now.recipe or len(words) > LONGEST:
+        return hearing
+    if doc._.topic.id == WHY and doc._.subject and "or" in words:
+        # a reason is asked for, and known: brix or thermometer
         return hearing
     told_c = brix_c or now.temperature_c or _bare_c(doc)
     if told_c is None or not SPAN_C[0] <= told_c <= SPAN_C[1]:

@@ -152,6 +152,7 @@ def _under_pressure(asked: Asked) -> Words:
 
 
 RULES = (
+    readings.outdoors,
     beyond, readings.cold, readings.core, readings.bath, readings.hold, times.time, reach, settings.setting,
     readings.stage, dish,
 )  # fmt: skip

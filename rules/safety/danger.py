@@ -10,10 +10,11 @@ from typing import Any
 from rules import tables
 from rules.book import Case, Part, rule
 from rules.model import Caution, Request
-from rules.said import Said, Value, sentences, together
+from rules.said import Said, Value, exact_duration, sentences, together
 
 REPLIES = "lexicon/danger/replies.toml"
-INSTEAD, FREEZE, FROZEN_SOURCES = "instead", "freeze", ("nchfp", "from-memory")
+INSTEAD, FREEZE, BOILED, FROZEN_SOURCES = "instead", "freeze", "boiled", ("nchfp", "from-memory")
+BOILED_MIN, BOILED_SOURCES = 3.0, ("cdc-eid-2025-boil", "epa-boil")
 say = sentences("safety/danger")
 
 
@@ -125,6 +126,10 @@ def _pressed(case: Case, reply: Reply, verdict: Said) -> Part:
     how, instead = case.request.pressed, reply.said("instead")
     if how == FREEZE:
         return Part(headline=say("frozen"), steps=(say("frozen-how"),), sources=FROZEN_SOURCES)
+    if how == BOILED:
+        return Part(
+            headline=say("boiled", time=exact_duration(BOILED_MIN)), because=say("boiled-why"), sources=BOILED_SOURCES
+        )
     if how == INSTEAD:
         more = (*map(reply.said, reply.instead_pieces[1:]), *reply.whom())
         stop = (Caution("stop", verdict, reply.sources),)

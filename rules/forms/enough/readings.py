@@ -10,6 +10,7 @@ from rules.heat.compared import ends
 from rules.heat.headline import about, doing
 from rules.heat.verdict import opened
 from rules.methods.sous_vide import ceiling_c
+from rules.model import Caution
 from rules.safety.holding_limits import limit_c
 from rules.said import Words, exact_duration, sentences, temp, temp_span
 
@@ -35,6 +36,15 @@ def cold(asked: Asked) -> Part | None:
         return None
     verdict = "yes" if asked_c <= most_c + 0.05 else "no"
     return Part(headline=opened(verdict, say("cold", verdict=verdict, asked=temp(asked_c), most=temp(most_c))))
+
+
+@rule("enough.outdoors", "common-practice", "fda-food-code-2022")
+def outdoors(asked: Asked) -> Part | None:
+    """The cold outside, which no thermostat holds, and where a full pot cools too slowly."""
+    if asked.request.temperature_of != "outdoors" or asked.request.temperature_c is None:
+        return None
+    told = say("outdoors", asked=temp(asked.request.temperature_c), most=temp(limit_c("cold_hold")))
+    return Part(headline=opened("no", told), cautions=(Caution("warn", say("outdoors-pot")),))
 
 
 @rule("enough.core", "usda-fsis-safe-temperatures", "fda-food-code-2022")

@@ -3,6 +3,8 @@ cold = { $verdict ->
         [yes] { $asked } is cold enough: food keeps at { $most } or colder, at any elevation.
        *[no] { $asked } is too warm: food keeps at { $most } or colder, at any elevation.
     }
+outdoors = { $asked } outside is no refrigerator: it warms and thaws as it likes, animals come to it, and a full pot stays warm for hours. Chill it in shallow pans within 2 h, and keep it at { $most } or colder.
+outdoors-pot = Food that stood between 41 and 135 °F (5 and 57 °C) for more than 4 h, or for a time nobody knows, is discarded.
 bath = { $reach ->
         [under] { $asked } is in reach at { $place }, where water boils at { $boil }{ $held ->
             [yes] ; a piece 25 mm (1 in) thick needs { $after } in it to be safe

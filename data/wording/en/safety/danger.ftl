@@ -25,3 +25,7 @@ frozen = Yes. Freezing keeps it safely, at every elevation, if it was cooked and
 frozen-how =
     Blanch vegetables first; cool food that is hot in shallow pans; leave an inch (2.5 cm) free in rigid boxes, date them, and keep
     them at { TEMP(0) }. Thaw in the refrigerator.
+
+boiled = Yes. { $time } of full rolling boil makes it safe from germs at every elevation, cool as the boil is up here.
+boiled-why =
+    Germs die within moments far below that heat; the minutes are the margin. A boil takes away no metal, salt, fuel or chemical.
