@@ -216,7 +216,7 @@ def told_only(heard: Heard, memory: Memory, plan: Request, headline: Words) -> W
     """One sentence about the plan."""
     from assistant.dialogue.made import said as one_sentence
 
-    return one_sentence(heard.text, headline, replace(memory, kitchen=replace(memory.kitchen, units=plan.units)))
+    return one_sentence(heard.text, headline, replace(memory, kitchen=replace(memory.kitchen, units=plan.units)), PLAN)
 
 
 def core_read_c(heard: Heard, plan: Request) -> float | None:
