@@ -87,7 +87,8 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     if placed.dish not in (None, last.dish) and details.names(words, last, placed.dish or ""):
         # what a bird is filled with is no dish of its own
         placed = replace(placed, dish=None, dish_class=None, method=None)
-    same = kinds.of_the_talk(doc, placed, last, earlier)
+    # what goes into jars is called by its whole name: beans are not the pickled ones
+    same = None if last.topic == CANNING else kinds.of_the_talk(doc, placed, last, earlier)
     if same:
         placed = replace(placed, dish=same, dish_class=dishes()[same].dish_class)
     open_pot = in_open_pot(words, placed, last)
