@@ -152,12 +152,15 @@ def _files(folder: Path) -> list[str]:
 
 
 def one(source: str, asked: dict[str, Any], form: str | None, out: Path | None) -> int:
-    """Convert one recipe and show it, or write it to the folder."""
+    """Convert one recipe and show it, or write it to the folder; leaves with code 3 where the file holds none."""
     from assistant.errors import AssistantError
+    from assistant.recipes.errors import NoRecipe
     from rules.errors import RulesError
 
     try:
         converted = converted_from(source, asked)
+    except NoRecipe as fault:
+        exits.leave(str(fault), exits.ASKS_BACK)
     except (AssistantError, RulesError) as fault:
         exits.leave(str(fault), exits.FAILED)
     if out is not None:

@@ -1,0 +1,163 @@
+"""schema.org/Recipe as microdata of a page (itemscope, itemtype, itemprop) -> nodes as JSON-LD has them.
+
+Every property of a Recipe is kept, also those that mean nothing to us. A tree is walked once, without recursion.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING, Any
+
+from assistant.recipes.errors import RecipeError
+from assistant.recipes.schema_org import MOST_DEEP, types
+
+if TYPE_CHECKING:
+    from selectolax.lexbor import LexborHTMLParser, LexborNode
+
+Node = dict[str, Any]
+MOST_NODES = 200_000
+CONTEXT = "https://schema.org"
+_SCOPES = '[itemscope][itemtype*="recipe" i]'
+# the attribute in which an element says what it means
+_VALUES = {"img": "src", "a": "href", "link": "href", "area": "href", "data": "value", "meter": "value"}
+# properties that are what is read on the page, and those of them that are lists of lines where their element is a block
+_SHOWN = frozenset(
+    ("name", "text", "description", "recipeYield", "yield", "recipeIngredient", "ingredients", "recipeInstructions")
+)
+_LINES = frozenset(("text", "description", "recipeIngredient", "ingredients", "recipeInstructions"))
+_ONE_LINE = frozenset(("recipeIngredient", "ingredients"))
+_BLOCKS = frozenset(["ul", "ol", "table", "tbody", "div", "section", "dl", "article"])
+_BREAKS = _BLOCKS | frozenset(["li", "p", "br", "tr", "dt", "dd", "h1", "h2", "h3", "h4", "h5", "h6"])
+_NOT_SHOWN = frozenset(("script", "style", "template"))
+_BREAK = object()
+
+
+@dataclass(slots=True)
+class _Open:
+    """An element that is being read: the properties it gives to an item, the item it is itself, its text so far."""
+
+    element: LexborNode
+    owner: Node | None
+    names: tuple[str, ...]
+    item: Node | None
+    parts: list[str | object] = field(default_factory=list)
+
+
+def recipes(page: LexborHTMLParser, name: str = "") -> list[Node]:
+    """The Recipes of a page in order, as nodes of JSON-LD.
+
+    name: what to call the page in an error
+    raises: RecipeError for one that is larger than any recipe is
+
+    >>> from assistant.recipes.html_tree import tree
+    >>> recipes(tree('<p itemscope itemtype="https://schema.org/Recipe"><b itemprop="name">Rolls</b></p>'))
+    [{'@context': 'https://schema.org', '@type': 'Recipe', 'name': 'Rolls'}]
+    """
+    found: list[Node] = []
+    seen: set[int] = set()
+    for scope in page.css(_SCOPES):
+        if scope.mem_id not in seen:
+            found += _read(scope, seen, name)
+    return found
+
+
+def _read(scope: LexborNode, seen: set[int], name: str) -> Iterator[Node]:
+    """The Recipes from a scope on: its own, and those inside it."""
+    opened: list[_Open] = []
+    for element, closing in _walked(scope, name):
+        if closing:
+            if opened and opened[-1].element is element:
+                _close(opened.pop())
+        elif element.is_text_node:
+            _tell(opened, element.text_content or "")
+        else:
+            if (tag := element.tag) in _BREAKS:
+                _tell(opened, _BREAK)
+            attributes = element.attributes
+            if "itemscope" not in attributes and not attributes.get("itemprop"):
+                continue
+            owner = next((one.item for one in reversed(opened) if one.item is not None), None)
+            names = tuple((attributes.get("itemprop") or "").split()) if owner is not None else ()
+            item = _item(attributes) if "itemscope" in attributes and len(opened) < MOST_DEEP else None
+            if item is not None and "Recipe" in types(item):
+                seen.add(element.mem_id)
+                yield item
+            if owner is not None and names and item is None and (said := _said(tag or "", attributes, names)):
+                _give(owner, names, said)
+            elif len(opened) < MOST_DEEP and (names or item is not None):
+                opened.append(_Open(element, owner, names, item))
+
+
+def _walked(scope: LexborNode, name: str) -> Iterator[tuple[LexborNode, bool]]:
+    """Every node from a scope on, in order; elements again, with True, where they end."""
+    waiting = [(scope, False)]
+    for _ in range(2 * MOST_NODES):
+        if not waiting:
+            return
+        node, closing = waiting.pop()
+        yield node, closing
+        if closing or not node.is_element_node:
+            continue
+        waiting.append((node, True))
+        if node.tag not in _NOT_SHOWN:
+            waiting += [(child, False) for child in node.iter(include_text=True)][::-1]
+    raise RecipeError(name, "its recipe is longer than any page of a book", "Copy the recipe's text and give me that")
+
+
+def _tell(opened: list[_Open], part: str | object) -> None:
+    for one in opened:
+        if one.owner is not None:
+            one.parts.append(part)
+
+
+def _item(attributes: dict[str, str | None]) -> Node:
+    """A new item of the types that its element says it is of."""
+    kinds = [types({"@type": kind})[0] for kind in (attributes.get("itemtype") or "").split()]
+    context = {"@context": CONTEXT} if "Recipe" in kinds else {}
+    return {**context, "@type": kinds[0] if len(kinds) == 1 else kinds} if kinds else {}
+
+
+def _said(tag: str, attributes: dict[str, str | None], names: tuple[str, ...]) -> str | None:
+    """What an element says in its attributes rather than in its text; None where its text counts."""
+    if tag != "meta" and any(name in _SHOWN for name in names):
+        return None
+    keys = ("content", "datetime", _VALUES.get(tag, "content"))
+    return next((said.strip() for key in keys if (said := attributes.get(key))), None)
+
+
+def _give(owner: Node, names: tuple[str, ...], value: Any) -> None:
+    for name in names:
+        if name not in owner:
+            owner[name] = value
+        elif isinstance(owner[name], list):
+            owner[name].append(value)
+        else:
+            owner[name] = [owner[name], value]
+
+
+def _close(one: _Open) -> None:
+    """Give what an element says to the item whose property it is."""
+    if one.owner is None:
+        return
+    text = _text(one)
+    if one.item is None:
+        attributes = one.element.attributes
+        _give(one.owner, one.names, text or attributes.get("content") or "")
+    else:
+        if text and not any(key[0] != "@" for key in one.item):
+            one.item["text"] = text
+        _give(one.owner, one.names, one.item)
+
+
+def _text(one: _Open) -> str:
+    """The text of an element: in lines where it is a block of lines, else in one."""
+    in_lines = any(name in _LINES for name in one.names) or one.item is not None
+    if any(name in _ONE_LINE for name in one.names) and one.element.tag not in _BLOCKS:
+        in_lines = False
+    if in_lines and not any(part is _BREAK for part in one.parts):
+        text = "".join(str(part) for part in one.parts)
+        return "\n".join(" ".join(line.split()) for line in text.strip().splitlines())
+    text = "".join("\0" if part is _BREAK else str(part).replace("\0", " ") for part in one.parts)
+    lines = filter(None, (" ".join(line.split()) for line in text.split("\0")))
+    return ("\n\n" if in_lines else " ").join(lines)
