@@ -164,9 +164,10 @@ def one(source: str, asked: dict[str, Any], form: str | None, out: Path | None) 
     except (AssistantError, RulesError) as fault:
         exits.leave(str(fault), exits.FAILED)
     if out is not None:
-        from assistant.cli.convert_many import write
+        from assistant.cli.convert_many import put
 
-        written = write(converted, Path(source), asked["units"], forms.form(form or TEXT), out, set())
+        chosen = forms.form(form or TEXT)
+        written = put(chosen.write(converted, asked["units"]), Path(source), chosen, out, set())
         typer.echo(f"Written: {written}")
         return exits.ANSWERED
     chosen = forms.form(form or (TERMINAL if sys.stdout.isatty() else TEXT))

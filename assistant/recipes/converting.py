@@ -82,8 +82,8 @@ def convert_recipe(
     servings: how many it should make, in the recipe's own count; batches: how often the recipe, where that is not given
     units: which system stands first in explanations
     returns: the recipe as read beside the recipe to cook; where it is scaled, `plain.yields` says for how many
-    raises: RecipeError (NoRecipe where neither an ingredient nor a step is found in it), NoYield, BadServings, BadBatches; of the rules OutOfRange for an elevation, UnknownWord for a
-        style
+    raises: RecipeError (NoRecipe where neither an ingredient nor a step is found), NoYield, BadServings, BadBatches;
+        of the rules OutOfRange for an elevation, UnknownWord for a style
 
     >>> text = "Rolls\\nMakes 12 rolls\\n2 tsp baking powder\\n2 cups flour\\nBake 20 minutes at 400 F."
     >>> convert_recipe(text, to_elevation_m=0, servings=24).ingredients[0].text

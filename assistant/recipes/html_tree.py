@@ -17,11 +17,9 @@ MOST_NESTED = 1_000
 _TAG = re.compile(r"</?[a-z][^\s/>]*", re.IGNORECASE)
 _ANY_TAG = re.compile(r"<[^<>]*>")
 _SCRIPT, _SCRIPT_END = re.compile(r"<script\b", re.IGNORECASE), re.compile(r"</script\s*>", re.IGNORECASE)
-# tags that hold nothing, or are closed by the next of their kind
-_NOT_NESTING = frozenset(
-    ("area", "base", "br", "col", "embed", "hr", "img", "input", "link", "meta", "source", "track", "wbr")
-    + ("p", "li", "dt", "dd", "td", "th", "tr", "option", "script", "style")
-)
+_EMPTY = ("area", "base", "br", "col", "embed", "hr", "img", "input", "link", "meta", "source", "track", "wbr")
+_CLOSED_BY_THE_NEXT = ("p", "li", "dt", "dd", "td", "th", "tr", "option")
+_NOT_NESTING = frozenset((*_EMPTY, *_CLOSED_BY_THE_NEXT, "script", "style"))
 
 
 def nesting(text: str) -> int:

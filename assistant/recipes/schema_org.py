@@ -23,6 +23,7 @@ from rules.recipe import Amount, IngredientLine, Recipe
 MOST_DEEP = 40
 MOST_INGREDIENTS = 2_000
 MOST_STEPS = 2_000
+MOST_CHARACTERS = 200_000
 TIMES = {"prep": "prepTime", "cook": "cookTime", "total": "totalTime"}
 _STEP_KEYS = ("itemListElement", "steps", "step", "recipeInstructions", "text", "item", "description", "name")
 _BLOCK_END = re.compile(r"<\s*(?:br|/p|/li|/div)\b[^>]*>", re.IGNORECASE)
@@ -156,12 +157,15 @@ def _parts_of(lines: Sequence[str]) -> Iterator[tuple[str, str]]:
 
 def _bounded(leaves: Iterator[Leaf], most: int, name: str, what: str) -> list[Leaf]:
     kept: list[Leaf] = []
-    lines = 0
+    lines = characters = 0
     for leaf in leaves:
         kept.append(leaf)
         lines += 1 + leaf.text.count("\n")
+        characters += len(leaf.text)
         if lines > most:
             raise RecipeError(name, f"it lists more than {most:,} {what}", "Split it into recipes a kitchen could cook")
+    if characters > MOST_CHARACTERS:
+        raise RecipeError(name, f"its {what} are far longer than a recipe", "Give one recipe at a time")
     return kept
 
 
