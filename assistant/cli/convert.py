@@ -29,7 +29,10 @@ def register(app: typer.Typer) -> None:
 def convert(
     recipes: Annotated[
         list[str] | None,
-        typer.Argument(metavar="FILE|FOLDER|-", help="Recipes: text, JSON-LD or saved pages; - reads standard input."),
+        typer.Argument(
+            metavar="FILE|FOLDER|-",
+            help="Recipes: text, JSON-LD or saved pages (JSON-LD or microdata in them); - reads standard input.",
+        ),
     ] = None,
     written_for: Annotated[
         str | None,

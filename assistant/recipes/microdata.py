@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from selectolax.lexbor import LexborHTMLParser, LexborNode
 
 Node = dict[str, Any]
-MOST_NODES = 200_000
+MOST_NODES = 100_000
 CONTEXT = "https://schema.org"
 _SCOPES = '[itemscope][itemtype*="recipe" i]'
 # the attribute in which an element says what it means
@@ -28,6 +28,8 @@ _SHOWN = frozenset(
 _LINES = frozenset(("text", "description", "recipeIngredient", "ingredients", "recipeInstructions"))
 _ONE_LINE = frozenset(("recipeIngredient", "ingredients"))
 _BLOCKS = frozenset(["ul", "ol", "table", "tbody", "div", "section", "dl", "article"])
+# in these, with no other tag inside, the lines of a method are told by nothing but the ends of lines in the source
+_HOLDS_LINES = _BLOCKS | frozenset(("span", "pre", "td"))
 _BREAKS = _BLOCKS | frozenset(["li", "p", "br", "tr", "dt", "dd", "h1", "h2", "h3", "h4", "h5", "h6"])
 _NOT_SHOWN = frozenset(("script", "style", "template"))
 _BREAK = object()
@@ -56,16 +58,21 @@ def recipes(page: LexborHTMLParser, name: str = "") -> list[Node]:
     """
     found: list[Node] = []
     seen: set[int] = set()
+    moments = iter(range(2 * MOST_NODES))  # each node begins and ends
     for scope in page.css(_SCOPES):
         if scope.mem_id not in seen:
-            found += _read(scope, seen, name)
+            found += _read(scope, seen, moments)
+        if next(moments, None) is None:
+            raise RecipeError(
+                name, "its recipes are longer than any page of a book", "Copy the text of the recipe and give me that"
+            )
     return found
 
 
-def _read(scope: LexborNode, seen: set[int], name: str) -> Iterator[Node]:
+def _read(scope: LexborNode, seen: set[int], moments: Iterator[int]) -> Iterator[Node]:
     """The Recipes from a scope on: its own, and those inside it."""
     opened: list[_Open] = []
-    for element, closing in _walked(scope, name):
+    for element, closing in _walked(scope, moments):
         if closing:
             if opened and opened[-1].element is element:
                 _close(opened.pop())
@@ -80,8 +87,9 @@ def _read(scope: LexborNode, seen: set[int], name: str) -> Iterator[Node]:
             owner = next((one.item for one in reversed(opened) if one.item is not None), None)
             names = tuple((attributes.get("itemprop") or "").split()) if owner is not None else ()
             item = _item(attributes) if "itemscope" in attributes and len(opened) < MOST_DEEP else None
-            if item is not None and "Recipe" in types(item):
+            if "itemscope" in attributes:
                 seen.add(element.mem_id)
+            if item is not None and "Recipe" in types(item):
                 yield item
             if owner is not None and names and item is None and (said := _said(tag or "", attributes, names)):
                 _give(owner, names, said)
@@ -89,10 +97,10 @@ def _read(scope: LexborNode, seen: set[int], name: str) -> Iterator[Node]:
                 opened.append(_Open(element, owner, names, item))
 
 
-def _walked(scope: LexborNode, name: str) -> Iterator[tuple[LexborNode, bool]]:
+def _walked(scope: LexborNode, moments: Iterator[int]) -> Iterator[tuple[LexborNode, bool]]:
     """Every node from a scope on, in order; elements again, with True, where they end."""
     waiting = [(scope, False)]
-    for _ in range(2 * MOST_NODES):
+    for _ in moments:
         if not waiting:
             return
         node, closing = waiting.pop()
@@ -102,7 +110,6 @@ def _walked(scope: LexborNode, name: str) -> Iterator[tuple[LexborNode, bool]]:
         waiting.append((node, True))
         if node.tag not in _NOT_SHOWN:
             waiting += [(child, False) for child in node.iter(include_text=True)][::-1]
-    raise RecipeError(name, "its recipe is longer than any page of a book", "Copy the recipe's text and give me that")
 
 
 def _tell(opened: list[_Open], part: str | object) -> None:
@@ -157,7 +164,9 @@ def _text(one: _Open) -> str:
         in_lines = False
     if in_lines and not any(part is _BREAK for part in one.parts):
         text = "".join(str(part) for part in one.parts)
-        return "\n".join(" ".join(line.split()) for line in text.strip().splitlines())
+        written_in_lines = "recipeInstructions" in one.names and one.element.tag in _HOLDS_LINES
+        lines = text.strip().splitlines() if written_in_lines else [text]
+        return "\n".join(" ".join(line.split()) for line in lines)
     text = "".join("\0" if part is _BREAK else str(part).replace("\0", " ") for part in one.parts)
     lines = filter(None, (" ".join(line.split()) for line in text.split("\0")))
     return ("\n\n" if in_lines else " ").join(lines)

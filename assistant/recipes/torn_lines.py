@@ -25,7 +25,7 @@ def rejoined(text: str) -> list[str]:
     ['Heat the oven and line the tins with paper.', 'Whisk the eggs.']
     """
     lines = [line.strip() for line in text.splitlines()]
-    capitals = next((line[0] for line in lines if line[:1].isalpha()), "A").isupper()
+    capitals = next((sign for sign in text if sign.isalpha()), "A").isupper()
     width = _wrapped_at(lines) if capitals else 0
     joined: list[str] = []
     before = ""
