@@ -168,5 +168,5 @@ def _text(one: _Open) -> str:
         lines = text.strip().splitlines() if written_in_lines else [text]
         return "\n".join(" ".join(line.split()) for line in lines)
     text = "".join("\0" if part is _BREAK else str(part).replace("\0", " ") for part in one.parts)
-    lines = filter(None, (" ".join(line.split()) for line in text.split("\0")))
-    return ("\n\n" if in_lines else " ").join(lines)
+    said = (" ".join(line.split()) for line in text.split("\0"))
+    return ("\n\n" if in_lines else " ").join(filter(None, said))
