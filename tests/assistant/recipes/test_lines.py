@@ -62,7 +62,7 @@ LINES = [
     ("1 red or brown onion, sliced", 1, None, None, "red onion", None),
     ("2 cups almond or oat milk", 2, None, "cup", "almond milk", 480),
     ("4 small or 2 large carrots", 4, None, None, None, None),
-    ("2 duck-blue organic eggs", 2, None, None, "egg", 100),
+    ("2 speckled organic eggs", 2, None, None, "egg", 100),
     ("1 tbsp Hilltop Mill extra virgin olive oil", 1, None, "tbsp", "olive oil", 13.5),
     ("2 tbsp cashew cheese", 2, None, "tbsp", "cashew cheese", None),
     ("3 boneless, skinless chicken thighs, cubed", 3, None, None, "boneless skinless chicken thighs", None),
