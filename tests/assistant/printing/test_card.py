@@ -71,7 +71,7 @@ def test_no_figure_runs_into_its_label(elevation_m: float, units: str) -> None:
 
 
 def test_figures_are_large_enough_for_two_metres() -> None:
-    """Letters of 4 arc minutes, of which good eyes read the lines, are 2.3 mm high at 2 m; a capital is 0.73 of its type."""
+    """Letters of 4 arc minutes, that good eyes read, are 2.3 mm high at 2 m; a capital is 0.73 of its type."""
     assert VALUE_PT * 0.3528 * 0.73 >= 2.3
     assert LABEL_PT * 0.3528 * 0.73 >= 2.3
 
