@@ -12,7 +12,7 @@ from assistant.understanding import alarm, concepts, pressing, righted, scene, s
 from assistant.understanding.alarm import Alarm
 from assistant.understanding.hazards import Figures, Hazard, hazard_of, holding, nearly, pieces, rows_of
 from assistant.understanding.pressing import ADDED, FREEZE, INSTEAD, PLEAS, Pressing
-from assistant.understanding.safety_subjects import VINEGAR
+from assistant.understanding.safety_subjects import DRY_JAR, VINEGAR
 from assistant.understanding.scene import Refusal, Scene
 from rules.catalogue import marked
 
@@ -152,6 +152,9 @@ def granted(hazard: Hazard, doc: Doc, heard: HeardIn, alarmed: Alarm) -> bool:
     """
     if hazard.beside:
         return hazard.family != PEOPLE or spread.names_food_beside(doc, hazard) or _is_of_food_before(hazard, heard)
+    if doc._.safety == DRY_JAR and hazard.family == CANNING:
+        # a jar that is only filled with what is dry
+        return False
     if hazard.temps_f and spread.of_another_food(doc, hazard):
         return False
     apart = heard.spreads[hazard.id] == spread.APART
@@ -186,8 +189,8 @@ def warns_alone(doc: Doc, heard: HeardIn, before: Scene, alarmed: Alarm) -> bool
     if alarmed.family == WATER and _is_of_drinking(doc) and any(form.id in ASKS_COOKING for form in doc._.forms):
         # how long it boils is what makes it safe
         return False
-    if doc._.safety == VINEGAR:
-        # full vinegar is acid, which no word of the net stands for
+    if doc._.safety in (VINEGAR, DRY_JAR):
+        # full vinegar is acid, and what is dry keeps, which no word of the net stands for
         return False
     if alarmed.danger < least or not _may_alarm(doc, heard, before):
         return False

@@ -12,6 +12,7 @@ from assistant.reading.tokens import norms
 from assistant.understanding import kitchen_told, righted, scene, unclaimed
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.hazards import Figures, Hazard, hazard_of, pieces, rows_of
+from assistant.understanding.safety_subjects import DRY_JAR
 from assistant.understanding.scene import POINTING, Refusal, Scene
 from rules.catalogue import marked
 
@@ -103,6 +104,9 @@ def taken(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal) -> 
     own: concepts that are said now; figures: of the utterance
     """
     said_for, rows = pleas(own), rows_of(refusal.hazard)
+    if doc._.safety == DRY_JAR and _of_jars(refusal):
+        # what keeps without a canner is another matter
+        return Pressing(refusal, "left", anew=True)
     if _of_jars(refusal) and said(norms(doc), BEFORE_EATING):
         # a boil at the table makes no jar safe that was put up wrong
         return Pressing(refusal, "pressed")

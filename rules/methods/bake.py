@@ -13,6 +13,7 @@ from rules.heat.pots import BAKE
 from rules.heat.way_out import way_out
 from rules.heat.wet import (
     extra_liquid_rule,
+    bean_boil,
     kidney_beans,
     pace_words,
     rice,
@@ -226,6 +227,7 @@ def kept(case: Case) -> Part:
 WET_RULES: tuple[Rule, ...] = (
     boiling_point,
     threshold,
+    bean_boil,
     temperature_rule(BAKE, say("liquid-label"), lambda _, liquid: say("liquid-step", liquid=liquid)),
     time_rule(BAKE),
     oven,
