@@ -79,6 +79,8 @@ def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
     depth: of the answer, whatever the cook says about it; None leaves it to the cook
     """
     heard = hear(text, memory, depth)
+    if (left := refusing.forgotten(heard, memory)) is not memory:
+        memory, heard = left, hear(text, left, depth)
     service = tonight.noted(heard, memory.tonight)
     hazard, now = heard.listened.hazard, replace(memory, scene=heard.listened.scene, tonight=service)
     hazard = None if is_barometer_alone(heard) else hazard

@@ -38,6 +38,7 @@ SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
 PRESSURES = cues("canning_turns", "pressures")
 OTHERWISE = cues("pressing", "otherwise")
 SOMEONE, OPENING = cues("pressing", "someone"), 4
+TAKES, MAKES_SAFE = cues("pressing", "takes"), cues("pressing", "makes_safe")
 EVEN_SO = cues("pressing", "even_so")
 BEFORE_EATING = cues("pressing", "before_eating")
 BACK, MORE_OR_LESS = cues("pressing", "back"), cues("pressing", "more_or_less")
@@ -131,6 +132,8 @@ def taken(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal) -> 
     if of_the_past and (SAFE_WAY in own or righted.is_mended(own, rows)):
         # what has stood out is mended by no refrigerator
         return Pressing(refusal, "pressed")
+    if not _of_jars(refusal) and asks_of_dish(doc, own, rows):
+        return Pressing(refusal, "apart", anew=True)
     if not asks_on(doc, own, rows, figures):
         return Pressing(refusal, "open")
     by_time = figures.minutes and _of_jars(refusal) and not any(hazard.numeric for hazard in rows)
@@ -214,7 +217,18 @@ def _cooks_otherwise(doc: Doc, own: frozenset[str], rows: Sequence[Hazard]) -> b
     """Whether it is asked how long or how hot something is cooked in a way of its own, and not in jars."""
     asks = any(form.id in ("how_long", "how_hot") for form in doc._.forms)
     by_method = any(found.kind == "method" for found in doc._.found) and not own & pieces(rows)
-    return asks and by_method and all(hazard.family != CANNING for hazard in rows)
+    if any(hazard.family == CANNING for hazard in rows):
+        # a time that is told beside jars is soon taken for theirs
+        return False
+    return asks and by_method
+
+
+def asks_of_dish(doc: Doc, own: frozenset[str], rows: Sequence[Hazard]) -> bool:
+    """Whether it is asked how long a dish that is named takes, and nothing of what was refused: how long does rice take."""
+    forms, words = {form.id for form in doc._.forms}, norms(doc)
+    named = any(found.kind == "dish" for found in doc._.found) and not any(word in POINTING for word in words)
+    said_of_it = righted.of_the_act(own, rows) or said(words, MAKES_SAFE)
+    return "how_long" in forms and "safe" not in forms and named and said(words, TAKES) and not said_of_it
 
 
 def _is_of_a_place(doc: Doc, own: frozenset[str], rows: Sequence[Hazard]) -> bool:

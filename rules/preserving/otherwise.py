@@ -16,8 +16,8 @@ from rules.said import Said, duration_span, number, sentences, yes
 
 USDA, NCHFP, MEMORY = "usda-aib-539", "nchfp", "from-memory"
 PICKLE, PICKLED = "pickle", "pickled {}"
-# what a tested pickle recipe may be made of
-PLANTS = frozenset(("low_acid", "acidify", "high_acid", "pickle"))
+# what tested pickle recipes are made of
+PLANTS = frozenset(("root_vegetable", "tender_vegetable", "leafy_green", "mushroom", "fruit"))
 say = sentences("preserving/otherwise")
 
 
@@ -56,8 +56,7 @@ def _blanched(case: Case) -> Said | None:
 
 def _pickled(case: Case) -> Part:
     """The same food in the vinegar of a tested recipe; meat and eggs have none that stands on a shelf."""
-    of_plants = food_of(case.request).kind in PLANTS
-    if not of_plants:
+    if case.dish_class not in PLANTS:
         return Part(headline=say("pickle-none", food=called(case.request)), because=say("pickle-why"))
     height, own = case.request.elevation_m, _own_pickle(case.request.dish)
     base = own or USUAL_PICKLE_MIN
