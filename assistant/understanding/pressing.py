@@ -123,7 +123,7 @@ def taken(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal) -> 
     mended = (righted.is_mended(own, rows) and not of_the_past) or ADDED in said_for
     if not mended and SAFE_WAY not in own and is_even_so(doc):
         return Pressing(refusal, "pressed", AGAIN)
-    if is_apart(doc, own, rows, figures):
+    if is_apart(doc, own, rows, figures) or (not _of_jars(refusal) and asks_of_dish(doc, own, rows)):
         return Pressing(refusal, "left" if mended else "apart", anew=True)
     if SAFE_WAY in own and refusal.hazard not in righted.NOT_MENDED:
         return Pressing(refusal, "left", FREEZE if FREEZING in own and _of_jars(refusal) else INSTEAD)
@@ -132,8 +132,6 @@ def taken(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal) -> 
     if of_the_past and (SAFE_WAY in own or righted.is_mended(own, rows)):
         # what has stood out is mended by no refrigerator
         return Pressing(refusal, "pressed")
-    if not _of_jars(refusal) and asks_of_dish(doc, own, rows):
-        return Pressing(refusal, "apart", anew=True)
     if not asks_on(doc, own, rows, figures):
         return Pressing(refusal, "open")
     by_time = figures.minutes and _of_jars(refusal) and not any(hazard.numeric for hazard in rows)
