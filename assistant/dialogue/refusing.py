@@ -89,7 +89,8 @@ def forgotten(heard: Heard, memory: Memory) -> Memory:
     plain = Request(topic=TIME, units=last.units, depth=last.depth)
     question = moved(before, last) if before else replace(plain, **{slot: getattr(last, slot) for slot in PLACE_SLOTS})
     stands = tuple(c for c in memory.scene.concepts if kind(c) in STANDING)
-    scene = Scene(concepts=stands, elevation_m=memory.scene.elevation_m, celsius=memory.scene.celsius)
+    held = memory.scene
+    scene = Scene(stands, elevation_m=held.elevation_m, celsius=held.celsius, allergens=held.allergens)
     return replace(memory, request=question, before=None, asked=None, scene=scene)
 
 

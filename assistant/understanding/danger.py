@@ -308,6 +308,7 @@ def _after(doc: Doc, before: Scene, heard: HeardIn, taken: Pressing | None, haza
         celsius=before.celsius if in_celsius is None else in_celsius,
         dishes=dishes,
         refused=before.refused,
+        allergens=tuple(dict.fromkeys((*before.allergens, *(told.id for told in doc._.allergies)))),
     )
     if hazard and hazard.advises:
         return after
