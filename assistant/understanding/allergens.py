@@ -16,6 +16,8 @@ from rules.foods.allergens import allergens
 BEFORE = tuple(tuple(phrase.split()) for phrase in cues("allergy", "before"))
 AFTER, JOINS = frozenset(cues("allergy", "after")), frozenset(cues("allergy", "joins"))
 NOBODY = frozenset(cues("allergy", "nobody"))
+# what is also said of the cook, who cannot have the milk boil over
+HAVING, CLOSING = frozenset(("have", "any")), frozenset(cues("allergy", "closing"))
 # words between the guest who is told of and the allergy
 NEAR = 7
 
@@ -67,7 +69,9 @@ def _every(words: Sequence[str]) -> Iterator[Told]:
     for at in range(len(words)):
         for phrase in BEFORE:
             if tuple(words[at : at + len(phrase)]) == phrase:
-                yield from _listed(words, at, at + len(phrase))
+                every = list(_listed(words, at, at + len(phrase)))
+                if every and (phrase[-1] not in HAVING or _closes(words, every[-1].end)):
+                    yield from every
         found = _named(words, at)
         if found and words[found[0] : found[0] + 1] and words[found[0]] in AFTER and words[max(at - 1, 0)] != "no":
             yield Told(at, found[0] + 1, found[1])
@@ -82,6 +86,11 @@ def _listed(words: Sequence[str], start: int, at: int) -> Iterator[Told]:
         at = found[0]
         while at < len(words) and words[at] in JOINS:
             at += 1
+
+
+def _closes(words: Sequence[str], end: int) -> bool:
+    """Whether nothing more is said of a food: she can't have milk, and not: I can't have milk boiling over."""
+    return end == len(words) or words[end] in CLOSING or not words[end][0].isalnum()
 
 
 def _named(words: Sequence[str], at: int) -> tuple[int, str] | None:

@@ -40,7 +40,7 @@ CANNING, PEOPLE, CLEANING, TIMES = "canning", "people", "sanitising", "time_temp
 BATH, SAFE_BATH_F = "bath", 165.0
 # infant formula is mixed with water of 70 degC or hotter
 FORMULA, FORMULA_F, OF_BOTTLES = "formula", 157.5, (PEOPLE, "water")
-DRINKING, WATER = "drinking_water", "water"
+DRINKING, WATER, BOILED, ONLY_WARM = "drinking_water", "water", "boil_word", "only_warm"
 
 
 @dataclass(frozen=True, slots=True)
@@ -186,8 +186,10 @@ def warns_alone(doc: Doc, heard: HeardIn, before: Scene, alarmed: Alarm) -> bool
     if doc._.safety == FORMULA and alarmed.family in OF_BOTTLES and not _names_cool_water(heard.figures):
         # the rule of the bottle answers it
         return False
-    if alarmed.family == WATER and _is_of_drinking(doc) and any(form.id in ASKS_COOKING for form in doc._.forms):
-        # how long it boils is what makes it safe
+    asks_cooking = any(form.id in ASKS_COOKING for form in doc._.forms)
+    boiled = BOILED in heard.own and ONLY_WARM not in heard.own
+    if alarmed.family == WATER and _is_of_drinking(doc) and (asks_cooking or boiled):
+        # how long it boils is what makes it safe, and a boil is one however cool
         return False
     if doc._.safety in (VINEGAR, DRY_JAR):
         # full vinegar is acid, and what is dry keeps, which no word of the net stands for

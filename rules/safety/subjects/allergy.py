@@ -19,7 +19,7 @@ def allergy(case: Case) -> Part:
     named = tuple(dict.fromkeys((*((case.request.dish,) if case.request.dish else ()), *_of_plan(case))))
     return Part(
         headline=_headline(told, named),
-        steps=(say("apart"), *(say(f"{id}-hides") for id in told), say("labels"), say("unsure")),
+        steps=(say("apart"), *(say("hides", id=id) for id in told), say("labels"), say("unsure")),
         because=say("because"),
         cautions=(Caution("warn", say("reaction"), ("from-memory",)),),
     )
@@ -31,7 +31,7 @@ def _of_plan(case: Case) -> tuple[str, ...]:
 
 def _headline(told: Sequence[str], named: Sequence[str]) -> Words:
     """Which of the dishes hold it, which may, or what is done where no dish is known."""
-    what = listed(say(id) for id in told)
+    what = listed(say("what", id=id) for id in told)
     sure, maybe = _holding(told, named, "yes"), _holding(told, named, "may")
     if sure:
         return say("holds", foods=listed(sure), what=what, others=_others(maybe))
