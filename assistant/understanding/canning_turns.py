@@ -19,6 +19,8 @@ WAYS = {
     for id, other in (("keeps_dry", "not_dry"), ("freezing", "not_freezing"), ("pickled", "not_pickled"))
 }
 # a food of its own, which the way is not for
+IN_WATER = "boiling_water_canning"
+PICKLED, PLAIN = "pickled", cues("canning_turns", "plain")
 OF_ITS_OWN, LONGEST_WAY, WORD_FOR_IT = "keeps_dry", 10, "pickle"
 SHORT, SHORTEST, LONGEST_PLACE, OPENING = 8, 5, 10, 4
 
@@ -30,6 +32,9 @@ def taken_up(words: Sequence[str], heard: Hearing, last: Request) -> Hearing | N
     """
     if last.topic != CANNING:
         return None
+    if last.subject == PICKLED and said(words, PLAIN) and len(words) <= LONGEST_WAY:
+        # the same food without the vinegar is asked about as a food for jars
+        return of_the_way(IN_WATER, heard)
     way = way_without(words, heard, last)
     if way:
         return of_the_way(way, heard)
@@ -65,11 +70,18 @@ def way_without(words: Sequence[str], heard: Hearing, last: Request) -> str | No
     if told is None:
         return None
     if told == OF_ITS_OWN:
-        return told if said(words[:OPENING], BESIDE) else None
+        return told if asks_of_dry(words) else None
     kinds = (last.dish_class, heard.request.dish_class)
     pickles = WORD_FOR_IT in kinds[:1]
     same = heard.request.dish in (None, last.dish) or (told != "freezing" and kinds[1] == WORD_FOR_IT)
     return told if same and last.dish is not None and not pickles else None
+
+
+def asks_of_dry(words: Sequence[str]) -> bool:
+    """Whether food that keeps in a dry jar is asked about, and nothing more of it: and oatmeal?"""
+    cue, other = WAYS[OF_ITS_OWN]
+    opens = said(words[:OPENING], BESIDE)
+    return len(words) <= LONGEST_WAY and opens and said(words, cue) and not said(words, other)
 
 
 def of_the_way(way: str, heard: Hearing) -> Hearing:

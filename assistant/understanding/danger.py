@@ -10,6 +10,7 @@ from spacy.tokens import Doc
 
 from assistant.understanding import alarm, concepts, pressing, righted, scene, spread, temperatures
 from assistant.understanding.alarm import Alarm
+from assistant.understanding.concepts import INFANT
 from assistant.understanding.hazards import Figures, Hazard, hazard_of, holding, nearly, pieces, rows_of
 from assistant.understanding.pressing import ADDED, FREEZE, INSTEAD, PLEAS, Pressing
 from assistant.understanding.safety_subjects import DRY_JAR, VINEGAR
@@ -197,6 +198,9 @@ def warns_alone(doc: Doc, heard: HeardIn, before: Scene, alarmed: Alarm) -> bool
     if alarmed.danger < least or not _may_alarm(doc, heard, before):
         return False
     if alarmed.family == TIMES and _is_hot_bath(heard.figures):
+        return False
+    if doc._.allergies and alarmed.family == PEOPLE and INFANT not in heard.own:
+        # a guest's allergy has a room of its own
         return False
     told = alarm.telling(alarmed.family)
     if doc._.subject == CLEANING and alarmed.family == PEOPLE:

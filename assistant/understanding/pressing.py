@@ -9,7 +9,7 @@ from typing import Literal
 from spacy.tokens import Doc
 
 from assistant.reading.tokens import norms
-from assistant.understanding import kitchen_told, righted, scene, unclaimed
+from assistant.understanding import canning_turns, kitchen_told, righted, scene, unclaimed
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.hazards import Figures, Hazard, hazard_of, pieces, rows_of
 from assistant.understanding.safety_subjects import DRY_JAR
@@ -80,7 +80,7 @@ def meant(doc: Doc, before: Scene) -> Refusal | None:
 
 def comes_back(doc: Doc) -> bool:
     """Whether an utterance goes back to a food, and asks nothing of its own about it: back to the peas, two hours."""
-    return said(norms(doc)[:4], BACK) or unclaimed.is_elliptical(doc) or bool(pleas(scene.ids(doc)))
+    return said(norms(doc)[:4], BACK) or said(norms(doc), MAKES_SAFE) or unclaimed.is_elliptical(doc) or bool(pleas(scene.ids(doc)))
 
 
 def revived(before: Scene, refusal: Refusal) -> Scene:
@@ -105,7 +105,7 @@ def taken(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal) -> 
     own: concepts that are said now; figures: of the utterance
     """
     said_for, rows = pleas(own), rows_of(refusal.hazard)
-    if doc._.safety == DRY_JAR and _of_jars(refusal):
+    if _of_jars(refusal) and (doc._.safety == DRY_JAR or canning_turns.asks_of_dry(norms(doc))):
         # what keeps without a canner is another matter
         return Pressing(refusal, "left", anew=True)
     if _of_jars(refusal) and said(norms(doc), BEFORE_EATING):

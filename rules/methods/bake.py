@@ -239,7 +239,7 @@ WET_RULES: tuple[Rule, ...] = (
     way_out,
 )
 DRY_RULES: tuple[Rule, ...] = (
-    oven, time, water_bath, covered, centre, boiling_point, dry.core, dry.check, leftovers, jerky,
+    bean_boil, oven, time, water_bath, covered, centre, boiling_point, dry.core, dry.check, kidney_beans, leftovers, jerky,
 )  # fmt: skip
 NEEDS = ("elevation", "dish")
 

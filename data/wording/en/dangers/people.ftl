@@ -345,7 +345,7 @@ toddler_egg =
     .why = Salmonella in a runny egg makes a small child far sicker than an adult.
 
 honey_toddler =
-    .verdict = Yes: from the first birthday on a child may have honey, at any elevation. Before it none at all.
+    .verdict = Only if the first birthday is past, as it is here: then yes, honey is allowed, at any elevation.
     .instead =
         A little of it, stirred in or spread thin. Under twelve months not a lick, and not cooked or baked in: neither an
         oven nor boiling kills its spores.
