@@ -38,10 +38,10 @@ def told(heard: Heard, memory: Memory) -> tuple[WorkedOut, Memory] | None:
     return work_out(settle_in(request, memory.kitchen)), replace(kept, asked=None if now.dish else memory.asked)
 
 
-def _others(now: Request, last: Request | None, plan: Request | None) -> tuple[Request, ...]:
-    """The dishes beside the first: those that are named now, else those of the plan, else those of the last question."""
+def _others(now: Request, last: Request | None, plan: Request | None) -> tuple[str, ...]:
+    """The dishes beside the first: those that are named now, else of the plan, else of the last question."""
     if now.dish or last is None:
-        return tuple(Request(dish=dish) for dish in now.dishes_too)
+        return now.dishes_too
     if plan:
-        return tuple(Request(dish=one.dish, dish_class=one.dish_class) for one in dishes_of(plan))
-    return (*(Request(dish=dish) for dish in last.dishes_too), *last.dishes)
+        return tuple(one.dish for one in dishes_of(plan) if one.dish)
+    return (*last.dishes_too, *last.dishes)

@@ -1,4 +1,4 @@
-"""Component: what a guest is allergic to, where it is told; it is no dish that is cooked, and that guest no head count."""
+"""Component: what a guest is allergic to; it is no dish that is cooked, and that guest no head count."""
 
 from __future__ import annotations
 

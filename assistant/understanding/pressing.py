@@ -80,7 +80,12 @@ def meant(doc: Doc, before: Scene) -> Refusal | None:
 
 def comes_back(doc: Doc) -> bool:
     """Whether an utterance goes back to a food, and asks nothing of its own about it: back to the peas, two hours."""
-    return said(norms(doc)[:4], BACK) or said(norms(doc), MAKES_SAFE) or unclaimed.is_elliptical(doc) or bool(pleas(scene.ids(doc)))
+    return (
+        said(norms(doc)[:4], BACK)
+        or said(norms(doc), MAKES_SAFE)
+        or unclaimed.is_elliptical(doc)
+        or bool(pleas(scene.ids(doc)))
+    )
 
 
 def revived(before: Scene, refusal: Refusal) -> Scene:
@@ -222,7 +227,7 @@ def _cooks_otherwise(doc: Doc, own: frozenset[str], rows: Sequence[Hazard]) -> b
 
 
 def asks_of_dish(doc: Doc, own: frozenset[str], rows: Sequence[Hazard]) -> bool:
-    """Whether it is asked how long a dish that is named takes, and nothing of what was refused: how long does rice take."""
+    """Whether it is asked how long a dish takes, and nothing of what was refused: how long does rice take."""
     forms, words = {form.id for form in doc._.forms}, norms(doc)
     named = any(found.kind == "dish" for found in doc._.found) and not any(word in POINTING for word in words)
     said_of_it = righted.of_the_act(own, rows) or said(words, MAKES_SAFE)

@@ -53,7 +53,12 @@ def is_anew(doc: Doc, refusal: Refusal) -> bool:
     placed = any(elevation.role == "here" for elevation in doc._.elevations)
     cooked = {found.id for found in doc._.found if found.kind == "method"} - IN_A_CANNER
     asked_anew = any(form.id == HOW_LONG for form in doc._.forms) and (cooked or said(words, TO_EAT))
-    return bool(other) and bool(placed or asked_anew) and POINTING_AT.isdisjoint(words) and not unclaimed.is_elliptical(doc)
+    return (
+        bool(other)
+        and bool(placed or asked_anew)
+        and POINTING_AT.isdisjoint(words)
+        and not unclaimed.is_elliptical(doc)
+    )
 
 
 def is_boiled(figures: Figures, refusal: Refusal) -> bool:

@@ -337,7 +337,7 @@ def rice(case: Case) -> Part | None:
 
 @rule("wet.bean_boil", "usu-ask-extension", "fda-bad-bug-book")
 def bean_boil(case: Case) -> Part | None:
-    """What comes before all else in an open pot with beans that poison until they have boiled: soak, and a hard boil."""
+    """What comes first in an open pot with beans that poison until they have boiled: a soak and a hard boil."""
     if "lectin" not in case.traits or case.here.boiling_c < beans.LEAST_BOIL_C:
         return None
     least, full = (number(minutes, 0) for minutes in beans.BOIL_MIN)

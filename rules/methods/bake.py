@@ -12,8 +12,8 @@ from rules.heat.heat_settings import Setting
 from rules.heat.pots import BAKE
 from rules.heat.way_out import way_out
 from rules.heat.wet import (
-    extra_liquid_rule,
     bean_boil,
+    extra_liquid_rule,
     kidney_beans,
     pace_words,
     rice,
@@ -239,7 +239,8 @@ WET_RULES: tuple[Rule, ...] = (
     way_out,
 )
 DRY_RULES: tuple[Rule, ...] = (
-    bean_boil, oven, time, water_bath, covered, centre, boiling_point, dry.core, dry.check, kidney_beans, leftovers, jerky,
+    bean_boil, oven, time, water_bath, covered, centre, boiling_point, dry.core, dry.check, kidney_beans, leftovers,
+    jerky,
 )  # fmt: skip
 NEEDS = ("elevation", "dish")
 

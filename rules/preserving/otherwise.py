@@ -60,7 +60,9 @@ def _pickled(case: Case) -> Part:
         return Part(headline=say("pickle-none", food=called(case.request)), because=say("pickle-why"))
     height, own = case.request.elevation_m, _own_pickle(case.request.dish)
     base = own or USUAL_PICKLE_MIN
-    added = process_times.added(process_times.SHORT, height) if height is not None and base <= USUAL_PICKLE_MIN else None
+    added = (
+        process_times.added(process_times.SHORT, height) if height is not None and base <= USUAL_PICKLE_MIN else None
+    )
     shelf = say(
         "pickle-shelf",
         placed=yes(added is not None),

@@ -4,7 +4,17 @@ from __future__ import annotations
 
 from rules.book import Case, Part, Rule, rule
 from rules.model import Caution, Figure, Request
-from rules.preserving import advice, boiling_water, freeze_dry, gel, judged, otherwise, pressure, process_times, refusals
+from rules.preserving import (
+    advice,
+    boiling_water,
+    freeze_dry,
+    gel,
+    judged,
+    otherwise,
+    pressure,
+    process_times,
+    refusals,
+)
 from rules.preserving.bands import empty_jars_min, near_edge, whole_feet
 from rules.preserving.gate import WITHOUT_PROCESS, is_drying, refusal, tells_printed
 from rules.preserving.vessel import PRESSURE, called, food_of, vessel

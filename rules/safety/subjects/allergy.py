@@ -16,17 +16,13 @@ say = sentences("safety/subjects/allergy")
 def allergy(case: Case) -> Part:
     """What holds it of what is cooked, its own pan, board and oil, where it hides, and the labels."""
     told = case.request.allergens
-    named = tuple(dict.fromkeys((*((case.request.dish,) if case.request.dish else ()), *_of_plan(case))))
+    named = tuple(dict.fromkeys((*((case.request.dish,) if case.request.dish else ()), *case.request.dishes)))
     return Part(
         headline=_headline(told, named),
         steps=(say("apart"), *(say("hides", id=id) for id in told), say("labels"), say("unsure")),
         because=say("because"),
         cautions=(Caution("warn", say("reaction"), ("from-memory",)),),
     )
-
-
-def _of_plan(case: Case) -> tuple[str, ...]:
-    return tuple(one.dish for one in case.request.dishes if one.dish)
 
 
 def _headline(told: Sequence[str], named: Sequence[str]) -> Words:
