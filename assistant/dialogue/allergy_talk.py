@@ -33,6 +33,7 @@ def told(heard: Heard, memory: Memory) -> tuple[WorkedOut, Memory] | None:
         dish_class=now.dish_class if now.dish else last.dish_class if last and dish else None,
         dishes=_others(now, last, plan),
         allergens=ids,
+        dangers_too=heard.warned_beside,
     )
     kept = memory if now.dish is None else after(question, memory)
     return work_out(settle_in(request, memory.kitchen)), replace(kept, asked=None if now.dish else memory.asked)

@@ -9,6 +9,8 @@ from rules.foods.allergens import Holds, holds
 from rules.model import Caution
 from rules.said import Said, Words, listed, sentences
 
+# stands for what was not named
+ANY = "any"
 say = sentences("safety/subjects/allergy")
 
 
@@ -27,7 +29,7 @@ def allergy(case: Case) -> Part:
 
 def _headline(told: Sequence[str], named: Sequence[str]) -> Words:
     """Which of the dishes hold it, which may, or what is done where no dish is known."""
-    what = listed(say("what", id=id) for id in told)
+    what = listed(say("what", id=id) for id in told or (ANY,))
     sure, maybe = _holding(told, named, "yes"), _holding(told, named, "may")
     if sure:
         return say("holds", foods=listed(sure), what=what, others=_others(maybe))

@@ -9,7 +9,8 @@ what =
         [shellfish] shellfish
         [fish] fish
         [soy] soy
-       *[sesame] sesame
+        [sesame] sesame
+       *[any] what they are allergic to
     }
 
 holds =
