@@ -121,4 +121,5 @@ def counts_guest(doc: Doc, start: int, end: int) -> bool:
     """Whether a figure is of guests who are told of for their allergy alone: one guest is allergic to nuts."""
     words = norms(doc)
     ahead = [told.start for told in doc._.allergies if 0 <= told.start - end <= NEAR]
+    ahead += [i for i in range(end, min(end + NEAR, len(words))) if words[i] in AFTER]
     return any(not {",", ".", ";", ":", "for"}.intersection(words[end:at]) for at in ahead)

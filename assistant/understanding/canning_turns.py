@@ -39,7 +39,9 @@ def taken_up(words: Sequence[str], heard: Hearing, last: Request) -> Hearing | N
     if way:
         return of_the_way(way, heard)
     if heard.request.dish not in (None, last.dish):
-        return None
+        # what holds for honey or for pickles holds for no other food
+        other = heard.elliptical and last.subject in (PICKLED, OF_ITS_OWN)
+        return of_the_way(IN_WATER, heard, named=True) if other else None
     gauge = asked_gauge(words, heard)
     if gauge:
         about = heard.about(CANNING, subject=gauge, choices=(), small_talk=None)
@@ -73,7 +75,9 @@ def way_without(words: Sequence[str], heard: Hearing, last: Request) -> str | No
         return told if asks_of_dry(words) else None
     kinds = (last.dish_class, heard.request.dish_class)
     pickles = WORD_FOR_IT in kinds[:1]
-    same = heard.request.dish in (None, last.dish) or (told != "freezing" and kinds[1] == WORD_FOR_IT)
+    # a pickle that is named by its own words is another food
+    unnamed = kinds[1] == WORD_FOR_IT and set(words).isdisjoint((heard.request.dish or "").split())
+    same = heard.request.dish in (None, last.dish) or (told == PICKLED and unnamed)
     return told if same and last.dish is not None and not pickles else None
 
 
@@ -84,9 +88,14 @@ def asks_of_dry(words: Sequence[str]) -> bool:
     return len(words) <= LONGEST_WAY and opens and said(words, cue) and not said(words, other)
 
 
-def of_the_way(way: str, heard: Hearing) -> Hearing:
-    """An utterance as a question about what keeps without a canner; of the food before, but for one of its own."""
-    about = heard.about(CANNING, subject=way, choices=(), small_talk=None, method=None, dish=None, dish_class=None)
+def of_the_way(way: str, heard: Hearing, *, named: bool = False) -> Hearing:
+    """An utterance as a question about what keeps without a canner; of the food before, but for one of its own.
+
+    named: whether it is of the food that it names
+    """
+    about = heard.about(CANNING, subject=way, choices=(), small_talk=None, method=None)
+    if not named:
+        about = replace(about, request=replace(about.request, dish=None, dish_class=None))
     unused = tuple(u for u in about.request.unused if u.kind != "explanation")
     request = replace(about.request, unused=unused, nearest=(), forms=())
     return replace(about, elliptical=way != OF_ITS_OWN, request=request, subject_for=lambda topic: way)

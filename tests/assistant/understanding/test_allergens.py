@@ -39,6 +39,10 @@ def test_the_guest_is_no_head_count():
     assert portions(read("pot roast for 14 at 6,500 ft, one guest is allergic to soy"), "order") == 14
 
 
+def test_nor_is_one_with_an_allergy_to_something_else():
+    assert portions(read("chili for 11, one guest is allergic to kiwi"), "order") == 11
+
+
 @pytest.mark.parametrize(
     ("text", "holds"),
     [
