@@ -28,6 +28,8 @@ from rules.model import Kitchen, Request
 
 # the piece that is chosen among what was offered, in any words
 WHICH = "explanation"
+# what is said after an answer where a guest has an allergy
+ALLERGY = "allergy_named"
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,8 +61,16 @@ class Heard:
     @property
     def warned_beside(self) -> tuple[str, ...]:
         """The danger that is warned of after the answer."""
-        hazard = self.listened.hazard
-        return (hazard.id,) if hazard and hazard.beside else ()
+        hazard, guests = self.listened.hazard, self.listened.scene.allergens
+        if hazard and hazard.beside:
+            return (hazard.id,)
+        return (ALLERGY,) if guests and hazard is None and self.feeds_guests else ()
+
+    @property
+    def feeds_guests(self) -> bool:
+        """Whether dishes are talked of, or a plan, so that a guest's allergy bears on it."""
+        named = any(found.kind == "dish" for found in self.doc._.found)
+        return named or self.hearing.request.topic in marked("feeding")
 
     def in_context(self, memory: Memory) -> Hearing:
         """What it says, as the question before makes it plain."""

@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from functools import partial, reduce
 
 from assistant import drill
-from assistant.dialogue import history, made, menu, misses, moves, refusing, talk, tonight, whereabouts
+from assistant.dialogue import allergy_talk, history, made, menu, misses, moves, refusing, talk, tonight, whereabouts
 from assistant.dialogue.batch_talk import begun
 from assistant.dialogue.deeds import Deed
 from assistant.dialogue.gone import taken_away
@@ -79,6 +79,8 @@ def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
     depth: of the answer, whatever the cook says about it; None leaves it to the cook
     """
     heard = hear(text, memory, depth)
+    if (left := refusing.forgotten(heard, memory)) is not memory:
+        memory, heard = left, hear(text, left, depth)
     service = tonight.noted(heard, memory.tonight)
     hazard, now = heard.listened.hazard, replace(memory, scene=heard.listened.scene, tonight=service)
     hazard = None if is_barometer_alone(heard) else hazard
@@ -175,6 +177,7 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
         return turn
     turn = (
         of_a_recipe(heard, memory)
+        or of_an_allergy(heard, memory)
         or instrument_read(heard, memory)
         or talked(heard, memory)
         or without_it(heard, memory)
@@ -194,6 +197,12 @@ def of_a_recipe(heard: Heard, memory: Memory) -> Turn | None:
     """Take what is said of a recipe or of its batches."""
     told = of_recipes(heard, memory)
     return Turn(told.reply, told.memory, deed=told.deed) if told else None
+
+
+def of_an_allergy(heard: Heard, memory: Memory) -> Turn | None:
+    """Take what is told of a guest's allergy."""
+    done = allergy_talk.told(heard, memory)
+    return Turn(*done) if done else None
 
 
 def instrument_read(heard: Heard, memory: Memory) -> Turn | None:
