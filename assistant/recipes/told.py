@@ -10,6 +10,7 @@ from itertools import groupby
 
 from assistant.recipes.lines import any_of, read_line
 from assistant.recipes.pasted import Pasted
+from assistant.recipes.shorthand import spelled_out
 from rules import tables
 
 FEWEST_LINES, FEWEST_BARE, LONGEST_TEXT = 2, 3, 1_000
@@ -58,7 +59,7 @@ def told(text: str) -> Pasted | None:
     """
     if len(text) > LONGEST_TEXT:
         return None
-    pieces = [piece for part in _CUT.split(text) if part for piece in _pieces(part)]
+    pieces = [piece for part in _CUT.split(spelled_out(text)) if part for piece in _pieces(part)]
     if sum(piece.grams for piece in pieces) > 1:
         pieces = [Piece(piece.text, piece.small, grams=True) if piece.small else piece for piece in pieces]
     lines = [piece for piece in pieces if piece.line]
