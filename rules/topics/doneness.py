@@ -117,15 +117,21 @@ def _not_so_rare(case: Case, charted: safety.SafeTemperature) -> Said:
 @rule("doneness.by_eye", "usda-fsis-safe-temperatures", "common-practice")
 def by_eye(case: Case) -> Part | None:
     """What to look for where no thermometer is there: signs that come late enough, and more time to be sure."""
-    row = safety.safe_temperature(case.request.dish, case.dish_class)
-    kind = _seen_as(case)
-    if row is None or kind is None or UNREAD not in case.request.lacking:
+    row, signs = safety.safe_temperature(case.request.dish, case.dish_class), seen(case)
+    if row is None or signs is None or UNREAD not in case.request.lacking:
         return None
     return Part(
-        headline=say("by-eye", kind=kind),
+        headline=signs,
         steps=(say("by-eye-after"),),
         because=say("by-eye-because", core=temp(row.temp_c)),
     )
+
+
+def seen(case: Case) -> Said | None:
+    """The signs by which a food that must be hot through is judged by eye; None for any other."""
+    kind = _seen_as(case)
+    charted = safety.safe_temperature(case.request.dish, case.dish_class)
+    return say("by-eye", kind=kind) if kind and charted else None
 
 
 def _seen_as(case: Case) -> str | None:

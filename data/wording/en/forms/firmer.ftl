@@ -1,0 +1,12 @@
+# $way: firmer or softer; $end: that end of its time; $usual: the likely time
+end =
+    { $way ->
+        [firmer] Firmer: take { $food } at the early end, about { $end } at { $place } rather than { $usual }, and try a piece each minute from then on.
+       *[softer] Softer: give { $food } the late end, about { $end } at { $place } rather than { $usual }. More flame does not hurry it.
+    }
+set-end =
+    { $way ->
+        [firmer] Firmer: give { $food } the late end, about { $end } at { $place } rather than { $usual }, until only the middle still trembles.
+       *[softer] Softer: take { $food } out at the early end, about { $end } at { $place } rather than { $usual }, when the edge is set and the middle trembles as one piece.
+    }
+not-less = Not less done than this: { $food } underdone can make people ill.
