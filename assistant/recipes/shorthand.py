@@ -17,9 +17,7 @@ _EACH = re.compile(
     r"(?P<names>[a-z][a-z -]*(?:,\s*[a-z][a-z -]*)*(?:,?\s+and\s+[a-z][a-z -]*))",
     re.I,
 )
-_OVEN = (
-    r"(?P<oven>1[2-9]0|2[0-9][05]|1[2-9]5|3[0-9][05]|4[0-9][05])\s*(?:°\s*)?(?:degrees?|deg)?\s*(?P<scale>[cf]\b)?"
-)
+_OVEN = r"(?P<oven>1[2-9]0|2[0-9][05]|1[2-9]5|3[0-9][05]|4[0-9][05])\s*(?:°\s*)?(?:degrees?|deg)?\s*(?P<scale>[cf]\b)?"
 _BEGINS = r"(?:(?<=^)|(?<=[,;.:\n]))(?P<gap>\s*)(?:then\s+|and\s+)*"
 _AT = r"(?:the\s+)?(?P<named>oven)(?:\s+at|\s+to|\s+is|\s*:|\s*=)?\s*"
 _MINUTES = r"min|mins|minutes|minute|m\b|'"

@@ -84,9 +84,7 @@ def _with_unknown(pieces: list[Piece]) -> list[Piece]:
     return [
         piece
         if piece.line
-        else replace(
-            piece, line=unknown(piece.text) or (piece.text if i > at[0] and as_written(piece.text) else "")
-        )
+        else replace(piece, line=unknown(piece.text) or (piece.text if i > at[0] and as_written(piece.text) else ""))
         for i, piece in enumerate(pieces)
     ]
 

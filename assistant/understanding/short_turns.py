@@ -24,24 +24,29 @@ from rules.catalogue import marked
 from rules.model import Request
 
 TIME, PLAN, EGG = "time", "schedule", "egg"
+BAKE, DONENESS, BLANCHED, DONE = "bake_adjust", "doneness", "blanched", "done"
 UNREAD = "thermometer"
 HARDER, SOFTER = "firmer", "softer"
 PACKETS, OF_PACKET = frozenset(cues("short_turns", "packets")), frozenset(cues("short_turns", "of_packet"))
 OF_SERVICE, OF_NEITHER = cues("short_turns", "of_service"), frozenset(cues("short_turns", "of_neither"))
 WANTS, CAME_OUT = cues("short_turns", "wants"), cues("short_turns", "came_out")
 MORE_DONE, LESS_DONE = cues("short_turns", "more_done"), cues("short_turns", "less_done")
+WIDE, PANS, REDUCED = (cues("short_turns", name) for name in ("wide", "pans", "reduced"))
+WHY, REDUCE, WIDE_PAN = "why", "reduce", "wide_pan_reduces"
 LONGEST, LONGEST_FIGURE = 12, 8
 # figures that may be minutes on a packet, and that may count those who eat
 SHORTEST_MIN, LONGEST_MIN, FEWEST = 1, 90, 2
 # what an utterance of a few words may not fill beside the one thing
-OTHERWISE = ("method", "elevation_m", "pressure_pa", "quantity", "temperature_c", "recipe", "jars", "terms")
+OTHERWISE = ("method", "elevation_m", "pressure_pa", "temperature_c", "recipe", "jars", "terms")
 # a figure near the covers that were said counts them, and no hour
 NEAR_COVERS = 3
+# hours are told to the quarter: 630, not 610
+HOUR, QUARTER = 100, 15
 
 
 def taken(doc: Doc, hearing: Hearing, last: Request | None) -> Hearing | None:
     """An utterance of a few words that goes on with the question before; None for any other."""
-    if last is None or len(norms(doc)) > LONGEST or last.topic in (TIMER, *marked("ends_there")):
+    if last is None or last.menu or len(norms(doc)) > LONGEST or last.topic in (TIMER, *marked("ends_there")):
         return None
     now = hearing.request
     if now.dish not in (None, last.dish) and last.dish_class != EGG:
@@ -50,20 +55,28 @@ def taken(doc: Doc, hearing: Hearing, last: Request | None) -> Hearing | None:
     otherwise = (slot for slot in OTHERWISE if slot != "method" or last.dish_class != EGG)
     if any(getattr(now, slot) not in (None, (), "") for slot in otherwise):
         return None
+    if now.quantity is not None:
+        return amount_told(hearing, last)
     return (
         without_thermometer(doc, hearing, last)
         or figure_alone(doc, hearing, last)
         or other_yolk(doc, hearing, last)
         or other_firmness(doc, hearing, last)
+        or how_far(hearing, last)
+        or wide_pan(doc, hearing, last)
     )
 
 
 def without_thermometer(doc: Doc, hearing: Hearing, last: Request) -> Hearing | None:
     """The question before, for a cook who has nothing to read it with."""
-    told = any(UNREAD in id for id in hearing.request.lacking) and last.topic in marked("by_hand")
-    if not told or (last.dish is None and last.method is None):
+    lacking = any(UNREAD in id for id in hearing.request.lacking)
+    if not lacking or (last.dish is None and last.method is None):
         return None
-    return _going_on(hearing, last, lacking=(UNREAD,), forms=(), equipment=())
+    # of a bake it is asked how to tell that it is done
+    about = DONENESS if last.topic == BAKE and last.dish else None
+    if (about or last.topic) not in marked("by_hand"):
+        return None
+    return _going_on(hearing, last, about, lacking=(UNREAD,), forms=(DONE,) if about else (), equipment=())
 
 
 def figure_alone(doc: Doc, hearing: Hearing, last: Request) -> Hearing | None:
@@ -86,11 +99,14 @@ def of_service(doc: Doc, hearing: Hearing, last: Request, figure: Number) -> Hea
     words = norms(doc)
     hour = service_time(times_of_day.of_figure(words, figure))
     eaters = last.portions
+    if hour and figure.value % HOUR % QUARTER:
+        hour = None
     near = eaters is not None and eaters / NEAR_COVERS <= figure.value <= eaters * NEAR_COVERS
     if hour and (said(words, OF_SERVICE) or (last.topic == PLAN and last.service_time and not near)):
-        return _going_on(hearing, replace(last, topic=PLAN), service_time=hour, portions=None)
+        about = None if last.topic == PLAN else PLAN
+        return _going_on(hearing, last, about, service_time=hour, portions=last.portions if about else None)
     whole = figure.value == int(figure.value) and FEWEST <= figure.value <= MOST_PORTIONS
-    if eaters is None or not whole:
+    if not near or not whole:
         return None
     return _going_on(hearing, last, portions=int(figure.value))
 
@@ -106,7 +122,8 @@ def other_yolk(doc: Doc, hearing: Hearing, last: Request) -> Hearing | None:
     if dish is None:
         return None
     eggs = replace(hearing, request=replace(hearing.request, dish=dish, dish_class=EGG))
-    return _going_on(eggs, replace(last, topic=TIME), forms=(), symptoms_too=())
+    about = None if last.topic == TIME else TIME
+    return _going_on(eggs, last, about, forms=(), symptoms_too=(), dish=dish, dish_class=EGG)
 
 
 def _step(words: Sequence[str]) -> int:
@@ -122,17 +139,50 @@ def other_firmness(doc: Doc, hearing: Hearing, last: Request) -> Hearing | None:
     return _going_on(hearing, last, forms=(form,))
 
 
+def how_far(hearing: Hearing, last: Request) -> Hearing | None:
+    """How far to take what is cooked part of the way, or blanched; None for any other question."""
+    partly = last.ahead or last.subject == BLANCHED
+    if not partly or last.topic != TIME or DONE not in hearing.request.forms or hearing.request.time_min:
+        return None
+    told = _going_on(hearing, last, forms=(DONE,), subject=last.subject)
+    return replace(told, subject_for=lambda topic: last.subject)
+
+
+def wide_pan(doc: Doc, hearing: Hearing, last: Request) -> Hearing | None:
+    """Why, or whether, a wide pan, asked of what is boiled down."""
+    words = norms(doc)
+    boiled_down = last.method == REDUCE or last.dish_class in REDUCED
+    if not boiled_down or not (said(words, WIDE) and said(words, PANS)) or hearing.request.time_min:
+        return None
+    told = _going_on(hearing, last, WHY, forms=(WHY,))
+    return replace(told, request=replace(told.request, subject=WIDE_PAN), subject_for=lambda topic: WIDE_PAN)
+
+
 def tells_of_a_fault(doc: Doc, last: Request) -> bool:
     """Whether it is told how a dish came out, and no other way of it is wanted."""
     words = norms(doc)
     return said(words, CAME_OUT) or (complains(doc) and not said(words, WANTS) and not said(words, LESS_DONE))
 
 
-def _going_on(hearing: Hearing, last: Request, **slots: Any) -> Hearing:
-    """What is said as going on with a question, with some slots filled."""
+def amount_told(hearing: Hearing, last: Request) -> Hearing | None:
+    """How much of the dish there is, told and nothing asked: I have 2 kg of it."""
+    now = hearing.request
+    told = now.quantity is not None and not now.forms and now.dish in (None, last.dish) and not now.equipment
+    if not told or last.dish is None or now.topic not in marked("slots_alone"):
+        return None
+    return _going_on(hearing, last, dish=None, dish_class=None)
+
+
+def _going_on(hearing: Hearing, last: Request, about: str | None = None, **slots: Any) -> Hearing:
+    """What is said as going on with a question, with some slots filled.
+
+    about: the topic, where it is another than that of the question
+    """
     plain: dict[str, Any] = {
-        "topic": last.topic, "subject": None, "choices": (), "small_talk": None, "asked_way": None, "belief": None,
-        "nearest": (), "sets_kitchen": False,
+        "topic": about or last.topic, "subject": None, "choices": (), "small_talk": None, "asked_way": None,
+        "belief": None, "nearest": (), "sets_kitchen": False,
     }  # fmt: skip
+    if about:
+        plain |= {"dish": last.dish, "dish_class": last.dish_class, "method": last.method}
     request = replace(hearing.request, unused=(), **{**plain, **slots})
-    return replace(hearing, request=request, elliptical=True, plain=None, subject_for=lambda topic: None)
+    return replace(hearing, request=request, elliptical=not about, plain=None, subject_for=lambda topic: None)

@@ -30,9 +30,7 @@ def doneness(words: Sequence[str]) -> str | None:
     return max(told)[1] if told else None
 
 
-def other_yolk(
-    words: Sequence[str], last: str | None, dish_class: str | None, longest: int = SHORT
-) -> str | None:
+def other_yolk(words: Sequence[str], last: str | None, dish_class: str | None, longest: int = SHORT) -> str | None:
     """The eggs that are wanted behind a question of eggs: and hard?; soft instead.
 
     longest: of how many words it may be at most

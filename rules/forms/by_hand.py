@@ -7,9 +7,9 @@ from functools import cache
 from rules.book import Part, rule
 from rules.foods.dishes import check_of, kin, usual_method
 from rules.forms import Asked
+from rules.heat.by_eye import seen
 from rules.said import Words, sentences, together
 from rules.tables import read_csv
-from rules.topics.doneness import seen
 
 say = sentences("forms/by_hand")
 
@@ -19,9 +19,12 @@ UNREAD = "thermometer"
 JUDGED, SUGAR, JARS, UNSAID = "doneness", "sugar_stage", "preserve", "general"
 
 
+IN_ITS_PLACE = ("bath",)
+
+
 @cache
 def _tests() -> dict[str, str]:
-    return {row["of"]: row["test"] for row in read_csv(TESTS).rows}
+    return {row["judged"]: row["test"] for row in read_csv(TESTS).rows}
 
 
 @rule("by_hand.test", "common-practice")
@@ -33,13 +36,14 @@ def test(asked: Asked) -> Part | None:
     method = request.method or (usual_method(request.dish, dish_class) if request.dish else None)
     names = (*kin(request.dish), f"method:{method}", f"class:{dish_class}")
     id = next((_tests()[name] for name in names if name in _tests()), None)
-    told: Words = say(id) if id else ""
+    told: Words = say("test", of=id) if id else ""
     safe = seen(asked.case) if dish_class != "custard" and request.topic != JUDGED else None
     if not told and not safe:
         if request.topic in (JUDGED, JARS) or dish_class == UNSAID:
             return None
         told = say("signs", signs=check_of(request.dish, dish_class, request.method))
-    return Part(headline=together(told, safe, asked.answer.headline))
+    # what cannot be kept by hand is not told how long either
+    return Part(headline=together(told, safe, "" if id in IN_ITS_PLACE else asked.answer.headline))
 
 
 RULES = (test,)

@@ -6,9 +6,9 @@ from typing import Literal
 
 from rules.book import Part, rule
 from rules.forms import Asked
+from rules.heat.by_eye import seen
 from rules.heat.dry import heated_through
-from rules.said import duration, sentences, together
-from rules.topics.doneness import seen
+from rules.said import duration, sentences, together, yes
 
 say = sentences("forms/firmer")
 
@@ -25,7 +25,8 @@ NEAR = 0.05
 @rule("firmer.early", "common-practice")
 def firmer(asked: Asked) -> Part | None:
     """The early end of the time; of what is no food until it is done, that it stays as long."""
-    return not_less(asked) if must_be_done(asked) else at_end(asked, "firmer")
+    less_done = asked.case.dish_class not in SETTING
+    return not_less(asked) if less_done and must_be_done(asked) else at_end(asked, "firmer")
 
 
 def must_be_done(asked: Asked) -> bool:
@@ -49,8 +50,9 @@ def at_end(asked: Asked, way: Way) -> Part | None:
     if end is None or abs(end - here.value) < NEAR * here.value:
         return None
     text = say(
-        "set-end" if sets else "end",
+        "end",
         way=way,
+        sets=yes(sets),
         food=asked.case.food,
         end=duration(end),
         usual=duration(here.value),

@@ -6,6 +6,7 @@ from rules import safety
 from rules.book import Case, Part, celsius, rule
 from rules.foods import dishes, meat
 from rules.heat import done_readings
+from rules.heat.by_eye import seen
 from rules.heat.dry import heated_through, safe_figures
 from rules.model import Caution, Figure
 from rules.physics.units import round_to, to_c, to_f
@@ -125,24 +126,6 @@ def by_eye(case: Case) -> Part | None:
         steps=(say("by-eye-after"),),
         because=say("by-eye-because", core=temp(row.temp_c)),
     )
-
-
-def seen(case: Case) -> Said | None:
-    """The signs by which a food that must be hot through is judged by eye; None for any other."""
-    kind = _seen_as(case)
-    charted = safety.safe_temperature(case.request.dish, case.dish_class)
-    return say("by-eye", kind=kind) if kind and charted else None
-
-
-def _seen_as(case: Case) -> str | None:
-    """By which signs a food is judged without a thermometer; None where none of them tells."""
-    if "poultry" in case.traits:
-        return "poultry" if "ground" not in case.traits else "ground"
-    if "ground" in case.traits:
-        return "ground"
-    if case.dish_class == "fish":
-        return "fish"
-    return "meat" if "meat" in case.traits else "egg" if "egg" in case.traits else None
 
 
 @rule("doneness.safe", "usda-fsis-safe-temperatures")
