@@ -134,6 +134,8 @@ def _step(words: Sequence[str]) -> int:
 def other_firmness(doc: Doc, hearing: Hearing, last: Request) -> Hearing | None:
     """The dish before, firmer or softer than it was told."""
     form = next((form for form in hearing.request.forms if form in (HARDER, SOFTER)), None)
+    if last.dish_class == EGG and form is None:
+        form = {1: HARDER, -1: SOFTER}.get(_step([word for word in norms(doc) if word.isalpha()]))
     if form is None or last.topic != TIME or last.dish is None or tells_of_a_fault(doc, last):
         return None
     return _going_on(hearing, last, forms=(form,))

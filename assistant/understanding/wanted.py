@@ -49,7 +49,7 @@ def next_yolk(dish: str | None, step: int) -> str | None:
     """
     order = list(eggs.YOLK_C)
     yolks = eggs.wanted(dish)
-    if not step or not yolks:
+    if not step or not yolks or not eggs.in_shell(dish):
         return None
     at = (order.index(yolks[-1]) if step < 0 else order.index(yolks[0])) + step
     return eggs.of_yolk(order[at]) if 0 <= at < len(order) else None

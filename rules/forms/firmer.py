@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from typing import Literal
 
+from rules import safety
 from rules.book import Part, rule
 from rules.forms import Asked
 from rules.heat.by_eye import seen
 from rules.heat.dry import heated_through
-from rules.said import duration, sentences, together, yes
+from rules.said import duration, sentences, temp, together
 
 say = sentences("forms/firmer")
 
@@ -16,24 +17,31 @@ say = sentences("forms/firmer")
 MUST_SOFTEN = frozenset(("lectin", "any_bean", "cyanogenic"))
 UNSAID = "general"
 # classes of what sets in the heat, where others soften
-SETTING = ("custard",)
+EGG, SETTING = "egg", ("custard", "egg")
 Way = Literal["firmer", "softer"]
+Kind = Literal["softens", "custard", "egg", "meat"]
 # ends of a time that are this much of it apart are two times
 NEAR = 0.05
 
 
-@rule("firmer.early", "common-practice")
+@rule("firmer.early", "common-practice", "usda-fsis-safe-temperatures")
 def firmer(asked: Asked) -> Part | None:
     """The early end of the time; of what is no food until it is done, that it stays as long."""
-    less_done = asked.case.dish_class not in SETTING
-    return not_less(asked) if less_done and must_be_done(asked) else at_end(asked, "firmer")
+    kind = kind_of(asked)
+    if kind == "softens" and not MUST_SOFTEN.isdisjoint(asked.case.traits):
+        return not_less(asked)
+    charted = safety.safe_temperature(asked.request.dish, asked.case.dish_class)
+    if kind == "meat" and charted and charted.kind != "whole_cut":
+        return not_less(asked)
+    return at_end(asked, "firmer")
 
 
-def must_be_done(asked: Asked) -> bool:
-    """Whether a dish less done may hurt: meat that is done once it is hot, beans, what poisons until it has boiled."""
+def kind_of(asked: Asked) -> Kind:
+    """What time does to a dish: it sets, as custard and eggs do, meat gets more done, and all else softens."""
     case = asked.case
-    hot_is_done = heated_through(case.dish_class) and seen(case) is not None
-    return hot_is_done or not MUST_SOFTEN.isdisjoint(case.traits)
+    if case.dish_class in SETTING:
+        return "egg" if case.dish_class == EGG else "custard"
+    return "meat" if heated_through(case.dish_class) and seen(case) else "softens"
 
 
 def not_less(asked: Asked) -> Part:
@@ -45,18 +53,21 @@ def at_end(asked: Asked, way: Way) -> Part | None:
     """One end of the time of a dish, as it is wanted; what sets is firmer with time, what softens is softer."""
     if asked.time is None or asked.case.dish_class == UNSAID:
         return None
-    here, sets = asked.time[0], asked.case.dish_class in SETTING
-    end = here.low if (way == "firmer") is not sets else here.high
+    here, kind = asked.time[0], kind_of(asked)
+    early = (way == "firmer") is (kind in ("softens", "meat"))
+    end = here.low if early else here.high
     if end is None or abs(end - here.value) < NEAR * here.value:
         return None
+    charted = safety.safe_temperature(asked.request.dish, asked.case.dish_class)
     text = say(
         "end",
         way=way,
-        sets=yes(sets),
+        kind=kind,
         food=asked.case.food,
         end=duration(end),
         usual=duration(here.value),
         place=asked.case.place,
+        core=temp(charted.temp_c) if charted else "",
     )
     return Part(headline=text)
 
