@@ -52,7 +52,10 @@ def taken(doc: Doc, hearing: Hearing, last: Request | None) -> Hearing | None:
     if now.dish not in (None, last.dish) and last.dish_class != EGG:
         return None
     # soft-boiled is a kind of egg, and no other way to cook
-    otherwise = (slot for slot in OTHERWISE if slot != "method" or last.dish_class != EGG)
+    ignored = {"method"} if last.dish_class == EGG else set()
+    # a figure without a degree may count anything
+    ignored |= set() if doc._.measures else {"temperature_c"}
+    otherwise = (slot for slot in OTHERWISE if slot not in ignored)
     if any(getattr(now, slot) not in (None, (), "") for slot in otherwise):
         return None
     if now.quantity is not None:
@@ -89,7 +92,8 @@ def figure_alone(doc: Doc, hearing: Hearing, last: Request) -> Hearing | None:
     if last.topic == TIME and last.dish_class in PACKETS and not last.portions and set(words) <= OF_PACKET:
         fits = SHORTEST_MIN <= figure.value <= LONGEST_MIN
         return _going_on(hearing, last, time_min=figure.value, portions=None) if fits else None
-    if now.forms or not OF_NEITHER.isdisjoint(words) or now.topic not in marked("of_nothing"):
+    loose = marked("of_nothing") | marked("of_readings_told")
+    if "?" in now.text or doc._.measures or not OF_NEITHER.isdisjoint(words) or now.topic not in loose:
         return None
     return of_service(doc, hearing, last, figure)
 
@@ -104,11 +108,13 @@ def of_service(doc: Doc, hearing: Hearing, last: Request, figure: Number) -> Hea
     near = eaters is not None and eaters / NEAR_COVERS <= figure.value <= eaters * NEAR_COVERS
     if hour and (said(words, OF_SERVICE) or (last.topic == PLAN and last.service_time and not near)):
         about = None if last.topic == PLAN else PLAN
-        return _going_on(hearing, last, about, service_time=hour, portions=last.portions if about else None)
+        return _going_on(
+            hearing, last, about, service_time=hour, portions=last.portions if about else None, temperature_c=None
+        )
     whole = figure.value == int(figure.value) and FEWEST <= figure.value <= MOST_PORTIONS
     if not near or not whole:
         return None
-    return _going_on(hearing, last, portions=int(figure.value))
+    return _going_on(hearing, last, portions=int(figure.value), forms=(), temperature_c=None, temperature_of=None)
 
 
 def other_yolk(doc: Doc, hearing: Hearing, last: Request) -> Hearing | None:
