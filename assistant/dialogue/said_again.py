@@ -1,4 +1,4 @@
-"""A turn whose answer would be the one before, word for word: what it adds is asked for, or said to change nothing."""
+"""A turn whose answer would be the one before: what it adds is asked for, or the answer is said to stay as it was."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""A turn that would be answered word for word as the one before is asked about, or said to change nothing."""
+"""A turn that would be answered as the one before is asked about, or the answer is said to stay as it was."""
 
 from __future__ import annotations
 
@@ -26,9 +26,9 @@ def test_letting_go_is_not_answered_with_the_dish(text: str) -> None:
     assert told("lemon cake at 7,300 ft", text) == "All right. What else?"
 
 
-def test_what_changes_nothing_is_said_to() -> None:
+def test_what_leaves_the_answer_as_it_was_is_said_to() -> None:
     first = "braise ox cheek at 7,500 ft"
-    assert told(first, "with the lid on").startswith("That changes nothing.")
+    assert told(first, "with the lid on").startswith("That leaves my answer as it was.")
 
 
 @pytest.mark.parametrize("text", ["same again", "in celsius", "how long again?"])

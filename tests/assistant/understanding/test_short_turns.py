@@ -129,7 +129,7 @@ def test_the_plain_name_in_the_singular_is_the_one_talked_of() -> None:
     assert understand("and the rib at 8,800 ft?", ["smoke beef ribs at 5,900 ft"]).dish == "beef ribs"
 
 
-@pytest.mark.parametrize("fault", ["it went gluey", "too stiff, it stands in a heap", "it is pasty"])
+@pytest.mark.parametrize("fault", ["it went gluey", "too stiff, it stands in a heap", "it came out claggy"])
 def test_a_stiff_risotto_is_loosened(fault: str) -> None:
     told = reply_to(fault, ["risotto at 7,600 ft"]).text
     assert "hot stock" in told

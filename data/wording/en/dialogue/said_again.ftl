@@ -5,4 +5,4 @@ what-of-it =
         [yes] { " " }at { $place }
        *[no] { "" }
     } as before, as I heard it: what is to be different?
-as-before = That changes nothing.
+as-before = That leaves my answer as it was.
