@@ -10,6 +10,7 @@ from rules.catalogue import marked
 from rules.foods import eggs, meat
 from rules.model import Request
 
+TOO_MUCH = "too"
 HARD, EGG, SHORT, TIME = "hard", "egg", 5, "time"
 YOLKS = {yolk: cues("yolk", yolk) for yolk in eggs.YOLK_C}
 
@@ -36,7 +37,9 @@ def other_yolk(words: Sequence[str], last: str | None, dish_class: str | None, l
     longest: of how many words it may be at most
     """
     yolks = [yolk for yolk, phrases in YOLKS.items() if said(words, phrases) or yolk in words]
-    if dish_class != EGG or len(words) > longest or len(yolks) != 1:
+    # what came out too hard is a fault, and no wish; hard ones too is one
+    at_fault = any(word == TOO_MUCH for word in words[:-1])
+    if dish_class != EGG or len(words) > longest or len(yolks) != 1 or at_fault:
         return None
     return eggs.of_yolk(yolks[0]) if eggs.of_yolk(yolks[0]) != last else None
 

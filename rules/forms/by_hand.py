@@ -20,6 +20,8 @@ JUDGED, SUGAR, JARS, UNSAID = "doneness", "sugar_stage", "preserve", "general"
 
 
 IN_ITS_PLACE = ("bath",)
+# what is asked behind it and has been told by hand already
+ASKS_APART = frozenset(("how_long", "how_much", "why", "remaining"))
 
 
 @cache
@@ -31,7 +33,11 @@ def _tests() -> dict[str, str]:
 def test(asked: Asked) -> Part | None:
     """How to tell by hand what the answer gives as a reading, before the answer itself."""
     request, dish_class = asked.request, asked.case.dish_class
-    if not any(UNREAD in id for id in request.lacking) or request.topic == SUGAR:
+    if (
+        not any(UNREAD in id for id in request.lacking)
+        or request.topic == SUGAR
+        or not ASKS_APART.isdisjoint(request.forms)
+    ):
         return None
     method = request.method or (usual_method(request.dish, dish_class) if request.dish else None)
     names = (*kin(request.dish), f"method:{method}", f"class:{dish_class}")

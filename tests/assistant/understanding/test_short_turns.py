@@ -28,9 +28,9 @@ def test_another_yolk_is_another_egg(turns: tuple[str, ...], dish: str) -> None:
     assert (request.topic, request.dish) == ("time", dish)
 
 
-def test_how_eggs_came_out_stays_a_fault() -> None:
-    request = understand("the yolks came out far too soft", ["hard boiled eggs at 6,600 ft"])
-    assert request.topic == "troubleshoot"
+@pytest.mark.parametrize("text", ["the yolks came out far too soft", "too soft!"])
+def test_how_eggs_came_out_stays_a_fault(text: str) -> None:
+    assert understand(text, ["hard boiled eggs at 6,600 ft"]).dish == "hard-boiled eggs"
 
 
 @pytest.mark.parametrize(
@@ -149,3 +149,8 @@ def test_plain_rice_that_went_gluey_is_not_loosened() -> None:
 def test_towns_in_the_hills_are_known(text: str, metres: float) -> None:
     """From memory, each within 60 m."""
     assert understand(text).elevation_m == pytest.approx(metres, abs=60)
+
+
+def test_how_long_behind_the_signs_is_told_plainly() -> None:
+    context = ["yogurt at 2,300 m", "I have no thermometer"]
+    assert not said(*context, "and how long does it take?").startswith("By hand")
