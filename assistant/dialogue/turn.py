@@ -6,7 +6,19 @@ from dataclasses import dataclass, replace
 from functools import partial, reduce
 
 from assistant import drill
-from assistant.dialogue import allergy_talk, history, made, menu, misses, moves, refusing, talk, tonight, whereabouts
+from assistant.dialogue import (
+    allergy_talk,
+    history,
+    made,
+    menu,
+    misses,
+    moves,
+    refusing,
+    said_again,
+    talk,
+    tonight,
+    whereabouts,
+)
 from assistant.dialogue.batch_talk import begun
 from assistant.dialogue.deeds import Deed
 from assistant.dialogue.gone import taken_away
@@ -349,6 +361,8 @@ def answered(heard: Heard, memory: Memory) -> Turn:
     if recounted:
         hearing, question = hearing.about(recounted.topic, choices=(), small_talk=None), recounted
     refused_before = refusing.goes_on(heard, question, memory)
+    if not refused_before and said_again.adds_nothing(heard, question, memory):
+        return Turn(said_again.asked_back(heard, memory), memory)
     if refused_before:
         elsewhere = refusing.of_the_place(hearing, question)
         if elsewhere is None:
@@ -367,6 +381,7 @@ def answered(heard: Heard, memory: Memory) -> Turn:
     reply = work_out(replace(request, depth=heard.depth) if heard.depth else request)
     reply = with_note(reply, told) if told else reply
     reply, question = tonight.filled(reply, question, memory)
+    reply = said_again.noting_the_same(reply, question, memory)
     kept = memory if hearing.passing else after(question, memory)
     asked = reply.missing[0] if reply.missing else None
     kitchen = learnt(hearing.request, question, memory)
