@@ -52,7 +52,7 @@ SHORTEST_ASK = 6
 MAY_WAIT = ("service_time", "symptom", "explanation", "choice", "portions")
 # what is said of the piece that is awaited
 OF_THE_PIECE = ("why_asked", "why_so", "dont_know")
-CHILDS_EGG = "toddler_egg"
+CHILDS_EGG, FRAIL_EGG = "toddler_egg", "frail_egg"
 # what shows that an utterance is about the kitchen, though nobody can tell what it asks
 KITCHEN_SIGNS = frozenset(
     ("kitchen_word", "dish", "method", "ingredient", "equipment", "temperature", "baking", "candy", "canning", "cooker")
@@ -373,6 +373,7 @@ def answered(heard: Heard, memory: Memory) -> Turn:
     if memory.request and memory.request.depth == BRIEFEST and hearing.depth is None:
         question = replace(question, depth=BRIEFEST)
     question = wanted.for_a_child(question, memory.request) if CHILDS_EGG in heard.warned_beside else question
+    question = wanted.for_the_frail(question) if FRAIL_EGG in heard.warned_beside else question
     request = replace(settle_in(question, memory.kitchen), dangers_too=heard.warned_beside)
     if memory.scene.danger and leaning.is_only_units(hearing):
         # what was refused stays refused in any units

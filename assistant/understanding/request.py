@@ -186,7 +186,11 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     hot = usual in methods.marked("hot") or topic in marked("hot") or any(word in HOT_WORDS for word in words)
     high = elevation_mentions.plausible(doc._.elevations, units or kitchen.units)
     scale = units or of_place(height.place, doc) or kitchen.units
-    asked_of = [number for number in doc._.numbers if not temperatures.is_replaced(words, number.start)]
+    asked_of = [
+        number
+        for number in doc._.numbers
+        if not (temperatures.is_replaced(words, number.start) or temperatures.is_an_age(words, number.start))
+    ]
     temps = instruments.temperatures_c(doc._.measures, asked_of, high, words, scale, hot)
     in_water = "water" in words or "test" in words or not _is_other_liquid(dish)
     # what the water of a bottle reaches is told by the way

@@ -58,6 +58,12 @@ def next_yolk(dish: str | None, step: int) -> str | None:
     return eggs.of_yolk(order[at]) if 0 <= at < len(order) else None
 
 
+def for_the_frail(question: Request) -> Request:
+    """A question of eggs boiled in the shell for somebody old, ill or pregnant, who is given them hard as well."""
+    boiled = eggs.in_shell(question.dish) and question.method in (None, "boil")
+    return for_a_child(question) if boiled else question
+
+
 def for_a_child(question: Request, last: Request | None = None) -> Request:
     """A question of eggs in the shell for a small child, who is given them hard: how long that takes.
 

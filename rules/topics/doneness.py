@@ -14,6 +14,8 @@ from rules.safety import holding_limits, lethality
 from rules.safety.holding_limits import placed
 from rules.said import Said, exact_duration, number, sentences, temp, temp_drop, temp_span, together
 
+# traits of what may have a bone in it
+BONED = frozenset(("poultry", "whole_cut", "game", "fish"))
 say = sentences("topics/doneness")
 
 TENDER_C = to_c(203)
@@ -145,7 +147,7 @@ def safe(case: Case) -> Part | None:
             where=_where(case),
             place=case.place,
         ),
-        steps=() if UNREAD in case.request.lacking else (say("two-places"),),
+        steps=() if UNREAD in case.request.lacking else (say("two-places", of=_read_in(case)),),
         cautions=(safety.caution(case, row),),
     )
 
@@ -153,6 +155,13 @@ def safe(case: Case) -> Part | None:
 def _named(case: Case) -> str:
     """What the dish is called, or its class."""
     return case.request.dish or dishes.classes()[case.dish_class].label
+
+
+def _read_in(case: Case) -> str:
+    """What the thermometer goes into: meat that may have a bone, a sauce, or another middle."""
+    if "poured" in case.traits:
+        return "poured"
+    return "boned" if not BONED.isdisjoint(case.traits) and "ground" not in case.traits else "other"
 
 
 def _where(case: Case) -> str:
@@ -166,7 +175,7 @@ def _chart(case: Case) -> Part:
             for row in safety.chart()
         ),
         headline=say("chart", where=_where(case), place=case.place),
-        steps=(say("two-places"),),
+        steps=(say("two-places", of="boned"),),
     )
 
 

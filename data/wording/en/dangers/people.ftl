@@ -344,6 +344,16 @@ ate_soft_egg =
         A doctor at once for blood in the stool, no drinking, a limp or drowsy child, a fever under three months of age, or
         signs that last.
 
+frail_egg =
+    .verdict =
+        Only if white and yolk are firm right through, or the egg was pasteurised in its shell: for somebody old, ill or
+        pregnant a runny egg is a risk.
+    .caution =
+        For somebody old, ill or pregnant: never a runny or soft yolk, but firm right through, or eggs pasteurised in the
+        shell. Give it the whole time, and count from when the water boils again.
+    .instead = Give the egg its whole time, until the yolk is firm to the middle.
+    .why = Salmonella in a runny egg makes somebody with weak defences far sicker than others.
+
 toddler_egg =
     .verdict =
         Only if the white and the yolk are set, or the egg was pasteurised in its shell: under five a runny egg is a
