@@ -47,7 +47,7 @@ from rules.foods import methods
 from rules.foods.dishes import classes, dishes, usual_method
 from rules.model import Kitchen, Quantity, Request, Units, Unused
 from rules.physics import water
-from rules.physics.units import to_f
+from rules.physics.units import to_c, to_f
 from rules.said import sentences
 from rules.topics.why import GENERAL, rows
 
@@ -60,6 +60,11 @@ ISOMALT, SELF_RISING = "isomalt", "self-rising flour"
 TROUBLE = "troubleshoot"
 # two readings of one temperature, in the units of either scale [degF]
 SAME_F = 1.0
+# what is hotter than any water in a kitchen [degC], and the figures that tell of fat where nothing stands beside them [degF]
+IN_WATER, FRY, HOTTEST_WATER_C, FAT_F = ("boil", "simmer", "poach"), "fry", 108.0, (245, 400)
+FAT_STEP_F = 5
+# a pressure cooker with its vent open is a steamer
+OPEN_COOKER, STEAM = cues("open_cooker", "said"), "steam"
 METHODS_WITHOUT_ROLES = ("sous_vide", "hold", "chill", "proof", "preserve")
 # how food gets into a bath without anybody saying sous vide, how hot that is [degF], and what comes behind it
 VACUUM, BAGGED = (
@@ -168,6 +173,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     # whatever is made with it is cooked as it is
     dish = ISOMALT if topic == "sugar_stage" and any(f.id == ISOMALT for f in found) else dish
     method = spoken_method(words, found) or implied_method(words, topic) or method_of(tools)
+    method = in_what_is_so_hot(method, dish, doc)
     method = "bake" if method == "steam" and steams_the_oven(words, dish) else method
     method = (
         "sous_vide"
@@ -192,6 +198,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         if not (temperatures.is_replaced(words, number.start) or temperatures.is_an_age(words, number.start))
     ]
     temps = instruments.temperatures_c(doc._.measures, asked_of, high, words, scale, hot)
+    temps = max(temps, fats_told(doc, method, topic), key=len)
     in_water = "water" in words or "test" in words or not _is_other_liquid(dish)
     # what the water of a bottle reaches is told by the way
     boiled_c = None if doc._.safety == FORMULA else instruments.boil_test_c(temps, words, in_water)
@@ -461,10 +468,38 @@ def _is_other_liquid(dish: str | None) -> bool:
 def spoken_method(words: Sequence[str], found: Sequence[Found]) -> str | None:
     """The method that is said, on its own or at the head of a dish: fried chicken. A roast is more often a cut."""
     spoken = [f.id for f in found if f.kind == "method" and words[f.start] != "roast"]
+    if said(words, OPEN_COOKER):
+        spoken = [STEAM if m == "pressure_cook" else m for m in spoken]
     roasts = [f.id for f in found if f.kind == "method" and words[f.start] == "roast"]
     heads = [m for f in found if f.kind == "dish" and (m := lexicon.method_inside(words, f))]
     leading = [m for m in spoken if m in methods.marked("leading")]
-    return next(iter([*leading, *spoken, *roasts, *heads]), None) or ("hold" if _is_kept_hot(words) else None)
+    return next(iter([*leading, *_ended_by(spoken), *roasts, *heads]), None) or ("hold" if _is_kept_hot(words) else None)
+
+
+def _ended_by(spoken: Sequence[str]) -> list[str]:
+    """The methods that are said, without the first where it only begins the next: fried, then water and the lid on.
+
+    >>> _ended_by(["fry", "steam"]), _ended_by(["steam", "fry"])
+    (['steam'], ['steam', 'fry'])
+    """
+    begins = len(spoken) > 1 and spoken[0] in methods.methods()[spoken[1]].begun_by
+    return list(spoken[1:] if begins else spoken)
+
+
+def in_what_is_so_hot(method: str | None, dish: str | None, doc: Doc) -> str | None:
+    """The method; what is blanched far hotter than any water is fried, where the dish is: chips at 130 C, then 180."""
+    if method not in IN_WATER or dish is None or FRY not in dishes()[dish].methods:
+        return method
+    told = [m.low for m in doc._.measures if m.kind == "temperature"]
+    told += [to_c(n.value) for n in plain_numbers(doc) if FAT_F[0] <= n.value <= FAT_F[1]]
+    return FRY if told and min(told) > HOTTEST_WATER_C else method
+
+
+def fats_told(doc: Doc, method: str | None, topic: str) -> list[float]:
+    """How hot the fat is to be, by bare figures in a question of frying that can be nothing else [degC]: 300, then 365."""
+    if method != FRY or topic not in marked("hot"):
+        return []
+    return [to_c(n.value) for n in plain_numbers(doc) if FAT_F[0] <= n.value <= FAT_F[1] and n.value % FAT_STEP_F == 0]
 
 
 def _is_kept_hot(words: Sequence[str]) -> bool:

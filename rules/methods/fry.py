@@ -9,9 +9,10 @@ from rules.heat import dry
 from rules.heat.dry import Pace, PaceOf, heated_through, set_to, setting_figure, wet_surface_pace
 from rules.heat.heat_settings import Setting
 from rules.heat.where_water_boils import boiling_point, boils_alike
-from rules.model import Caution
+from rules.model import Caution, Figure
 from rules.physics.ambient import Ambient
-from rules.said import Said, Words, number, sentences, temp, temp_drop
+from rules.physics.units import round_to, to_c, to_f
+from rules.said import Said, Words, number, oven_span, sentences, temp, temp_drop
 
 say = sentences("methods/fry")
 
@@ -19,6 +20,8 @@ HIGHEST_ADVICE_M = 3048.0
 NOTICED_K = 0.5
 HARDLY = 1.015
 THIN_SHARE = (1 / 3, 2 / 3)
+# fat that cooks or browns [degC], and how many of them there are where a thing is fried twice
+FAT_C, TWICE, FAT_STEP_F = (115.0, 205.0), 2, 5.0
 
 
 def drop_k(elevation_m: float) -> tuple[float, float, float]:
@@ -44,6 +47,27 @@ def fat(case: Case) -> tuple[Setting, Setting]:
     _, down, most = drop_k(case.here.elevation_m)
     low = sea.low_c - (most if not stated else down)
     return Setting(low, sea.high_c - down, sea.way), sea
+
+
+@rule("fry.two_fats", "uwyo-altitude-adjusters", "common-practice")
+def two_fats(case: Case) -> Part | None:
+    """What is fried twice, cooked first and browned after: both temperatures of the fat, each turned down alike."""
+    told = sorted(c for c in case.request.temperatures_c if FAT_C[0] <= c <= FAT_C[1])
+    if len(told) != TWICE or set_to(case, "fry")[0].way != "deep":
+        return None
+    back_k = drop_k(case.there.elevation_m)[1] - drop_k(case.here.elevation_m)[1]
+    first, last = (to_c(round_to(to_f(c + back_k), FAT_STEP_F)) for c in told)
+    return Part(
+        figures=(
+            Figure("first_fat", say("first-fat"), round(first, 2), "degC", sea_level=round(told[0], 2)),
+            Figure("second_fat", say("second-fat"), round(last, 2), "degC", sea_level=round(told[1], 2)),
+        ),
+        headline=say(
+            "two-fats", food=case.food, first=oven_span(first, first), last=oven_span(last, last), place=case.place,
+            was=oven_span(told[0], told[0]), was_last=oven_span(told[1], told[1]), baseline=case.baseline,
+        ),
+        steps=(say("two-fats-step"),),
+    )  # fmt: skip
 
 
 @rule("fry.fat", "uwyo-altitude-adjusters", "csu-high-altitude-food-prep", "common-practice")
@@ -155,7 +179,7 @@ def hot_fat(case: Case) -> Part | None:
 
 
 RULES = (
-    popcorn.pops, fat_temperature, time, boiling_point, dry.core, dry.check, smoke_point, popcorn.larger, eggs.safety,
+    popcorn.pops, two_fats, fat_temperature, time, boiling_point, dry.core, dry.check, smoke_point, popcorn.larger, eggs.safety,
     hot_fat,
     popcorn.hot_fat,
 )  # fmt: skip

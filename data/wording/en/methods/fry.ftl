@@ -1,3 +1,10 @@
+first-fat = First fat
+second-fat = Second fat
+two-fats =
+    Cook { $food } first at { $first } instead of { $was } and finish at { $last } instead of { $was_last }, at { $place }.
+two-fats-step =
+    Let the first go on until a piece is soft right through and still pale, somewhat longer than lower down; let them cool and
+    dry, then finish by colour.
 pan-and-oil = Pan and oil
 pan = Pan, by surface thermometer
 pan-headline = Heat the pan to { $setting } for { $food } at { $place }, as at sea level.
