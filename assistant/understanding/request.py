@@ -63,6 +63,8 @@ SAME_F = 1.0
 # what is hotter than any water in a kitchen [degC], and the figures that tell of fat where nothing stands beside them [degF]
 IN_WATER, FRY, HOTTEST_WATER_C, FAT_F = ("boil", "simmer", "poach"), "fry", 108.0, (245, 400)
 FAT_STEP_F = 5
+# sweets, and how hot their syrup is boiled [degC]
+SWEET, SUGAR_C = "candy", (105.0, 156.0)
 # a pressure cooker with its vent open is a steamer
 OPEN_COOKER, STEAM = cues("open_cooker", "said"), "steam"
 METHODS_WITHOUT_ROLES = ("sous_vide", "hold", "chill", "proof", "preserve")
@@ -199,6 +201,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     ]
     temps = instruments.temperatures_c(doc._.measures, asked_of, high, words, scale, hot)
     temps = max(temps, fats_told(doc, method, topic), key=len)
+    boiled_to = sugar_told(doc, dish)
     in_water = "water" in words or "test" in words or not _is_other_liquid(dish)
     # what the water of a bottle reaches is told by the way
     boiled_c = None if doc._.safety == FORMULA else instruments.boil_test_c(temps, words, in_water)
@@ -206,6 +209,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     units = units or ("metric" if in_celsius else None)
     boiled_m = water.elevation_from_boiling_m(boiled_c) if boiled_c is not None and not height.unused else None
     temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(temps), None)
+    temp_c = boiled_to if boiled_to is not None else temp_c
     when = serving.heard(doc) if topic == "schedule" else serving.Serving(service=serving.service(doc))
     method = None if method == "hold" and when.slack else method
     method = method or under_pressure(words, doc)
@@ -472,8 +476,15 @@ def spoken_method(words: Sequence[str], found: Sequence[Found]) -> str | None:
         spoken = [STEAM if m == "pressure_cook" else m for m in spoken]
     roasts = [f.id for f in found if f.kind == "method" and words[f.start] == "roast"]
     heads = [m for f in found if f.kind == "dish" and (m := lexicon.method_inside(words, f))]
-    leading = [m for m in spoken if m in methods.marked("leading")]
+    leading = [m for m in spoken if m in methods.marked("leading") and not _is_the_other(m, words, found)]
     return next(iter([*leading, *_ended_by(spoken), *roasts, *heads]), None) or ("hold" if _is_kept_hot(words) else None)
+
+
+def _is_the_other(method: str, words: Sequence[str], found: Sequence[Found]) -> bool:
+    """Whether a method is but asked about beside the one that was told: steam it 8 hours; or the pressure cooker?"""
+    told = [f for f in found if f.kind == "method"]
+    behind = next(f for f in told if f.id == method or (f.id == "pressure_cook" and method == STEAM))
+    return behind is not told[0] and "or" in words[max(behind.start - 3, 0) : behind.start]
 
 
 def _ended_by(spoken: Sequence[str]) -> list[str]:
@@ -500,6 +511,15 @@ def fats_told(doc: Doc, method: str | None, topic: str) -> list[float]:
     if method != FRY or topic not in marked("hot"):
         return []
     return [to_c(n.value) for n in plain_numbers(doc) if FAT_F[0] <= n.value <= FAT_F[1] and n.value % FAT_STEP_F == 0]
+
+
+def sugar_told(doc: Doc, dish: str | None) -> float | None:
+    """How far a sweet that went wrong was boiled, the last figure that can be one [degC]: pulled at 250, water at 200."""
+    if doc._.topic.id != TROUBLE or dish is None or dishes()[dish].dish_class != SWEET:
+        return None
+    told = [(m.start, m.low) for m in doc._.measures if m.kind in ("temperature", "degree")]
+    told += [(n.start, to_c(n.value) if n.value > SUGAR_C[1] else n.value) for n in plain_numbers(doc)]
+    return next((c for _, c in sorted(told, reverse=True) if SUGAR_C[0] <= c <= SUGAR_C[1]), None)
 
 
 def _is_kept_hot(words: Sequence[str]) -> bool:

@@ -20,7 +20,7 @@ TALK, BRIX = cues("sugar_figures", "talk"), cues("sugar_figures", "brix")
 SUGAR, SUGARWORK, TIME = "sugar_stage", "sugarwork", "time"
 # how hot sugar is boiled [degC]; below this figure a bare one is in Celsius
 SPAN_C, LOWEST_F = (102.0, 186.0), 215.0
-BRIX_SPAN, LONGEST = (50.0, 88.0), 25
+BRIX_SPAN, LONGEST = (50.0, 88.0), 40
 BAKE = "bake_adjust"
 
 
@@ -35,7 +35,8 @@ def taken(doc: Doc, hearing: Hearing, last: Request | None) -> Hearing:
     if doc._.topic.id == WHY and doc._.subject and "or" in words:
         # a reason is asked for, and known: brix or thermometer
         return hearing
-    told_c = brix_c or now.temperature_c or _bare_c(doc)
+    own_c = now.temperature_c if now.temperature_c and SPAN_C[0] <= now.temperature_c <= SPAN_C[1] else None
+    told_c = own_c or brix_c or now.temperature_c or _bare_c(doc)
     if told_c is None or not SPAN_C[0] <= told_c <= SPAN_C[1]:
         return hearing
     request = replace(now, topic=SUGAR, temperature_c=told_c, choices=(), small_talk=None, forms=_asked(now))

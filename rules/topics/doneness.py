@@ -65,7 +65,7 @@ def _judged(case: Case, kind: str, found: lethality.Judgement) -> Said:
     return say(
         "judged",
         verdict=_verdict(case, charted, found),
-        harm="yes" if "harm" in case.request.forms else "no",
+        harm=_asked_how(case.request.forms),
         asked=temp(case.request.temperature_c or 0.0),
         food=case.request.dish or of.name,
         held=exact_duration(found.needs_min or 0.0),
@@ -73,6 +73,13 @@ def _judged(case: Case, kind: str, found: lethality.Judgement) -> Said:
         rests="yes" if charted.rest_min else "no",
         rest=number(charted.rest_min, 0),
     )
+
+
+def _asked_how(forms: tuple[str, ...]) -> str:
+    """Whether it is asked if a reading does harm, or if it changes up here; else whether it is safe."""
+    if "harm" in forms:
+        return "yes"
+    return "stays" if "changes" in forms and SAFETY_FORMS.isdisjoint(forms) else "no"
 
 
 def _verdict(case: Case, charted: safety.SafeTemperature, found: lethality.Judgement) -> str:

@@ -15,6 +15,7 @@ judged =
         [safe]
             { $harm ->
                 [yes] No:
+                [stays] No, that stays as it is:
                *[no] Yes.
             } { $asked } in the centre is safe for { $food }, at any elevation.
         [too_short]
