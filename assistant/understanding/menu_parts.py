@@ -39,7 +39,10 @@ OF_A_DISH = (
     "covered", "gauge_pa", "wanted_doneness", "ahead", "rest_min",
 )  # fmt: skip
 # classes of what is cooked in one pot, and of what is put raw into it
-POTS, GO_INTO_POTS = ("soup", "mixed_stew"), ("poultry_pieces", "whole_bird", "starchy_root", "root_vegetable", "collagen_cut")
+POTS, GO_INTO_POTS = (
+    ("soup", "mixed_stew"),
+    ("poultry_pieces", "whole_bird", "starchy_root", "root_vegetable", "collagen_cut"),
+)
 GO_IN = cues("menu_turns", "go_in")
 STATES = ("temperature_c", "slack_min", "precooked", "stuffed", "size")
 

@@ -60,13 +60,15 @@ ISOMALT, SELF_RISING = "isomalt", "self-rising flour"
 TROUBLE = "troubleshoot"
 # two readings of one temperature, in the units of either scale [degF]
 SAME_F = 1.0
-# what is hotter than any water in a kitchen [degC], and the figures that tell of fat where nothing stands beside them [degF]
+# what is hotter than any water in a kitchen [degC], and figures that tell of fat where nothing stands beside them [degF]
 IN_WATER, FRY, HOTTEST_WATER_C, FAT_F = ("boil", "simmer", "poach"), "fry", 108.0, (245, 400)
 FAT_STEP_F = 5
+# an oven that is too low for any fat to fry [degC]
+LOW_OVEN_C = (80.0, 125.0)
 # sweets, and how hot their syrup is boiled [degC]
 SWEET, SUGAR_C = "candy", (105.0, 156.0)
 # a pressure cooker with its vent open is a steamer
-OPEN_COOKER, STEAM = cues("open_cooker", "said"), "steam"
+OPEN_COOKER, STEAM, DIPS = cues("open_cooker", "said"), "steam", cues("open_cooker", "dips")
 METHODS_WITHOUT_ROLES = ("sous_vide", "hold", "chill", "proof", "preserve")
 # how food gets into a bath without anybody saying sous vide, how hot that is [degF], and what comes behind it
 VACUUM, BAGGED = (
@@ -175,7 +177,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     # whatever is made with it is cooked as it is
     dish = ISOMALT if topic == "sugar_stage" and any(f.id == ISOMALT for f in found) else dish
     method = spoken_method(words, found) or implied_method(words, topic) or method_of(tools)
-    method = in_what_is_so_hot(method, dish, doc)
+    method = dips_it(in_what_is_so_hot(method, dish, doc), dish, words)
     method = "bake" if method == "steam" and steams_the_oven(words, dish) else method
     method = (
         "sous_vide"
@@ -477,7 +479,9 @@ def spoken_method(words: Sequence[str], found: Sequence[Found]) -> str | None:
     roasts = [f.id for f in found if f.kind == "method" and words[f.start] == "roast"]
     heads = [m for f in found if f.kind == "dish" and (m := lexicon.method_inside(words, f))]
     leading = [m for m in spoken if m in methods.marked("leading") and not _is_the_other(m, words, found)]
-    return next(iter([*leading, *_ended_by(spoken), *roasts, *heads]), None) or ("hold" if _is_kept_hot(words) else None)
+    return next(iter([*leading, *_ended_by(spoken), *roasts, *heads]), None) or (
+        "hold" if _is_kept_hot(words) else None
+    )
 
 
 def _is_the_other(method: str, words: Sequence[str], found: Sequence[Found]) -> bool:
@@ -497,24 +501,42 @@ def _ended_by(spoken: Sequence[str]) -> list[str]:
     return list(spoken[1:] if begins else spoken)
 
 
+def dips_it(method: str | None, dish: str | None, words: Sequence[str]) -> str | None:
+    """The method; a dough that is dipped before it is baked is boiled, where its water or kettle is told of.
+
+    >>> dips_it(None, "bagels", "bagels 60 s in the water".split()), dips_it(None, "bagels", "bagels 20 min".split())
+    ('boil', None)
+    """
+    if method is not None or dish is None or "dipped" not in dishes()[dish].traits or not said(words, DIPS):
+        return method
+    return "boil"
+
+
 def in_what_is_so_hot(method: str | None, dish: str | None, doc: Doc) -> str | None:
-    """The method; what is blanched far hotter than any water is fried, where the dish is: chips at 130 C, then 180."""
+    """The method; what is blanched far hotter than any water is fried, where the dish is: chips at 130 C, then 180.
+
+    A joint that is only seared at the end of a low oven is roasted.
+    """
+    set_c = [m.low for m in doc._.measures if m.kind in ("temperature", "degree")]
+    low = any(LOW_OVEN_C[0] <= c < LOW_OVEN_C[1] for c in set_c) and all(c < LOW_OVEN_C[1] for c in set_c)
+    if method == FRY and dish and low and dishes()[dish].methods[0] == "roast":
+        return "roast"
     if method not in IN_WATER or dish is None or FRY not in dishes()[dish].methods:
         return method
-    told = [m.low for m in doc._.measures if m.kind == "temperature"]
+    told = [m.low for m in doc._.measures if m.kind in ("temperature", "degree")]
     told += [to_c(n.value) for n in plain_numbers(doc) if FAT_F[0] <= n.value <= FAT_F[1]]
     return FRY if told and min(told) > HOTTEST_WATER_C else method
 
 
 def fats_told(doc: Doc, method: str | None, topic: str) -> list[float]:
-    """How hot the fat is to be, by bare figures in a question of frying that can be nothing else [degC]: 300, then 365."""
+    """How hot the fat is to be, by bare figures in a question of frying [degC]: 300, then 365."""
     if method != FRY or topic not in marked("hot"):
         return []
     return [to_c(n.value) for n in plain_numbers(doc) if FAT_F[0] <= n.value <= FAT_F[1] and n.value % FAT_STEP_F == 0]
 
 
 def sugar_told(doc: Doc, dish: str | None) -> float | None:
-    """How far a sweet that went wrong was boiled, the last figure that can be one [degC]: pulled at 250, water at 200."""
+    """How far a sweet that went wrong was boiled, the last figure that can be one [degC]: pulled at 250."""
     if doc._.topic.id != TROUBLE or dish is None or dishes()[dish].dish_class != SWEET:
         return None
     told = [(m.start, m.low) for m in doc._.measures if m.kind in ("temperature", "degree")]

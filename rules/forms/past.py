@@ -1,4 +1,4 @@
-"""How far a sweet was boiled past its stage: the sea-level reading that it was taken to, less what the boil has fallen."""
+"""How far a sweet was boiled past its stage: the reading that it was taken to, less what the boil has fallen."""
 
 from __future__ import annotations
 

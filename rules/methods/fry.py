@@ -64,7 +64,7 @@ def two_fats(case: Case) -> Part | None:
         ),
         headline=say(
             "two-fats", food=case.food, first=oven_span(first, first), last=oven_span(last, last), place=case.place,
-            was=oven_span(told[0], told[0]), was_last=oven_span(told[1], told[1]), baseline=case.baseline,
+            was=oven_span(told[0], told[0]), was_last=oven_span(told[1], told[1]),
         ),
         steps=(say("two-fats-step"),),
     )  # fmt: skip
@@ -179,7 +179,7 @@ def hot_fat(case: Case) -> Part | None:
 
 
 RULES = (
-    popcorn.pops, two_fats, fat_temperature, time, boiling_point, dry.core, dry.check, smoke_point, popcorn.larger, eggs.safety,
-    hot_fat,
+    popcorn.pops, two_fats, fat_temperature, time, boiling_point, dry.core, dry.check, smoke_point, popcorn.larger,
+    eggs.safety, hot_fat,
     popcorn.hot_fat,
 )  # fmt: skip

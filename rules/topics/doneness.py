@@ -182,7 +182,7 @@ def _chart(case: Case) -> Part:
             for row in safety.chart()
         ),
         headline=say("chart", where=_where(case), place=case.place),
-        steps=(say("two-places", of="boned"),),
+        steps=(say("two-places", of="other" if case.request.dish else "boned"),),
     )
 
 
