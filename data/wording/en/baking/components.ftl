@@ -32,6 +32,11 @@ stays = { $row ->
     [cheesecake-oven] A hotter oven cracks it
     [meringue-sugar] The sugar holds the foam together
     [meringue-oven] A meringue is dried, not baked, and dry thin air dries it no slower
+    [cracker-oven] A thin, crisp dough has no crumb to set, so the setting stays; lower it a little if the edges brown too soon
+    [cracker-time] They are done when they are dry and crisp
+    [steamed_pudding-egg] The eggs stay; the basin is covered and loses no water
+    [savoury_bake-oven] An oven's heat does not hang on air pressure, and nothing here has to rise
+    [savoury_bake-time] An oven's heat does not hang on air pressure, and nothing here has to rise
     [meringue-time] It is done when it lifts off the paper
    *[other] { "" }
 }

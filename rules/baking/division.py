@@ -1,0 +1,274 @@
+"""Which part of a recipe each line and step belongs to: the batter, or its filling, frosting or glaze.
+
+Headings tell it. A list without any is cut where the method, the lines' own words, what is listed twice, and the order
+of the list agree best: a part is a run of lines, since people list what they need in the order in which they need it.
+"""
+
+from __future__ import annotations
+
+import re
+from collections import Counter, defaultdict
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from functools import cache, lru_cache
+
+from rules.baking.part_names import any_of, announced, first_left, is_apart, is_left, listed, tied
+from rules.baking.parts import Placed, placed
+from rules.recipe import IngredientLine, Recipe, Step
+from rules.recipes.phrases import stems, tokens
+
+MAIN = ""
+CORE = ("flour", "powder", "soda", "yeast", "starter", "nut_meal")
+# A spoon of flour thickens a filling; from here on it is a batter's [g].
+FLOUR_G = 60.0
+# Points of evidence: what the line itself says, an amount named with it, a mention that other lines share, what an
+# ingredient is usually for, what it costs to begin another part, to come back to one, and to list a thing twice in one.
+SAYS_SO, WITH_AMOUNT, MENTIONED, USUAL, NEW_PART, COME_BACK, TWICE = 6.0, 2.0, 1.0, 1.5, 0.8, 1.6, 1.2
+_SENTENCE = re.compile(r"(?<=[.!?;])\s+|\n+")
+_NUMBER = re.compile(r"\d+(?:[./]\d+)?(?:\s+\d/\d)?|[¼½¾⅓⅔⅛⅜⅝⅞]")
+# What sets a batter: behind it nothing more is made for it.
+_SET_BY = ("bake", "steam", "fry")
+_NEAR = 26
+_ASIDE = re.compile(r"[,(;]| - ")
+
+
+@dataclass(frozen=True, slots=True)
+class _Said:
+    """A sentence of the method: in which step (from zero), and the part that it is about."""
+
+    step: int
+    text: str
+    part: str
+
+
+@lru_cache(maxsize=64)
+def divided(recipe: Recipe) -> Recipe:
+    """The recipe with every line and step in its part, where the recipe itself does not say; texts as they are.
+
+    A recipe without flour, leavening or yeast stays in one piece, and so does one whose parts cannot be told.
+    """
+    lines = placed(recipe)
+    if not any(_is_core(p) for p in lines):
+        return recipe
+    said = tuple(_sentences(recipe, lines))
+    steps = tuple(_in_part(step, index, said) for index, step in enumerate(recipe.steps))
+    if any(p.line.component for p in lines):
+        return replace(recipe, steps=steps)
+    parts = _cut(lines, said)
+    if not _whole(lines, parts):
+        return recipe
+    ingredients = tuple(replace(line, component=part) for line, part in zip(recipe.ingredients, parts, strict=True))
+    return replace(recipe, ingredients=ingredients, steps=steps)
+
+
+def batter(recipe: Recipe) -> tuple[Placed, ...]:
+    """The lines of the dough, batter or foam itself: not frosting or filling, not what the pan is greased with.
+
+    A part counts when it holds flour, leavening or eggs and its name is not that of a finish. Where none does
+    (a meringue, a pan of caramel), the whole recipe counts.
+    """
+    lines = [p for p in placed(divided(recipe)) if not is_apart(p.line.line)]
+    core = {"flour", "powder", "soda", "yeast", "starter"}
+    named = {p.line.component for p in lines if p.part.name in core and not is_left(p.line.component)}
+    chosen = tuple(p for p in lines if p.line.component in named)
+    return chosen or tuple(p for p in lines if not is_left(p.line.component)) or tuple(lines)
+
+
+def left_steps(recipe: Recipe) -> frozenset[int]:
+    """The steps (from zero) that make a part which is left as it is."""
+    return frozenset(i for i, step in enumerate(divided(recipe).steps) if is_left(step.component))
+
+
+def _is_core(p: Placed) -> bool:
+    return p.part.name in CORE and (p.part.name not in ("flour", "nut_meal") or p.mass_g >= FLOUR_G or not p.mass_g)
+
+
+# What the method says
+
+
+def _sentences(recipe: Recipe, lines: Sequence[Placed]) -> Iterator[_Said]:
+    """The sentences of the method, each with the part that it is about: the one announced last, as far as that reaches.
+
+    Before the batter is in the oven a part reaches to the end of its step, unless the batter is announced as well.
+    Afterwards what is made of ingredients is no batter any more.
+    """
+    texts = [[s for s in _SENTENCE.split(step.text) if s.strip()] for step in recipe.steps]
+    every = [announced(sentence) for step in texts for sentence in step]
+    main_told = any(a and a.plainly and a.kind.baked for a in every)
+    part, baked, cored = MAIN, False, False
+    for index, (step, sentences) in enumerate(zip(recipe.steps, texts, strict=True)):
+        if is_left(step.component):
+            part = step.component
+        elif not (baked or (main_told and part)):
+            part = MAIN
+        for at, sentence in enumerate(sentences):
+            if told := announced(sentence):
+                part = MAIN if told.kind.baked else told.kind.id
+                baked = baked and not told.kind.baked
+            elif part == MAIN and baked and _makes().search(sentence) and _names_any(sentence, lines):
+                after = [*sentences[at:], *(s for later in texts[index + 1 :] for s in later)]
+                found = next((kind for s in after[:6] if (kind := first_left(s))), None)
+                part = found.id if found else "topping"
+            yield _Said(index, sentence, part)
+        later = "\n".join(one.text for one in recipe.steps[index + 1 :])
+        cored = cored or _told_of_core(step.text, lines) or not _told_of_core(later, lines)
+        if cored and not is_left(step.component) and any(t.what in _SET_BY for t in step.times):
+            part, baked = MAIN, True
+
+
+@cache
+def _makes() -> re.Pattern[str]:
+    return re.compile(rf"(?<![\w-]){any_of(listed('method', 'makes'))}(?![\w-])", re.I)
+
+
+def _names_any(sentence: str, lines: Sequence[Placed]) -> bool:
+    return any(_mentions_line(sentence, p) for p in lines if not is_apart(p.line.line))
+
+
+def _told_of_core(text: str, lines: Sequence[Placed]) -> bool:
+    """Whether a text names what the batter is made of: nuts are toasted before it is begun."""
+    return any(_is_core(p) and _mentions_line(text, p) for p in lines)
+
+
+def _mentions_line(sentence: str, p: Placed) -> bool:
+    return not _heads(p.line).isdisjoint(stems(sentence))
+
+
+def _in_part(step: Step, index: int, said: Sequence[_Said]) -> Step:
+    """The step in the part that all of it is about."""
+    if step.component:
+        return step
+    parts = {s.part for s in said if s.step == index}
+    return replace(step, component=parts.pop()) if len(parts) == 1 else step
+
+
+# Which line each mention is of
+
+
+@cache
+def _heads(line: IngredientLine) -> frozenset[str]:
+    """The words by which a method calls an ingredient: the last one of its name and of the name as it is written."""
+    weak = set(listed("lines", "weak"))
+    names = (stems(line.item), stems(_ASIDE.split(line.line[line.end :])[0]))
+    return frozenset(next((w for w in reversed(words) if w not in weak), words[-1]) for words in names if words)
+
+
+def _first_number(text: str) -> str:
+    found = _NUMBER.search(text)
+    return found.group() if found else ""
+
+
+def _evidence(lines: Sequence[Placed], said: Sequence[_Said]) -> list[dict[str, float]]:
+    """For each line, how much speaks for each part."""
+    heads: dict[str, list[int]] = defaultdict(list)
+    for index, p in enumerate(lines):
+        for head in _heads(p.line):
+            heads[head].append(index)
+    words = [set(stems(p.line.line)) for p in lines]
+    found: list[dict[str, float]] = [defaultdict(float) for _ in lines]
+    for s in said:
+        spoken = tokens(s.text)
+        for at, (word, start, end) in enumerate(spoken):
+            among = heads.get(word, [])
+            if not among or (at + 1 < len(spoken) and spoken[at + 1][0] in listed("lines", "made_before")):
+                continue
+            before = {spoken[i][0] for i in range(max(0, at - 2), at)}
+            window = s.text[max(0, start - _NEAR) : start]
+            for index, points in _meant(among, before, window, words, lines).items():
+                found[index][s.part] = max(found[index][s.part], points)
+    return found
+
+
+def _meant(
+    among: Sequence[int], before: set[str], window: str, words: Sequence[set[str]], lines: Sequence[Placed]
+) -> dict[int, float]:
+    """The lines that a mention can be of, with points: those that fit the words and the amount before it best."""
+    special = set().union(*(words[i] for i in among)) - set.intersection(*(words[i] for i in among))
+    fits = {}
+    for i in among:
+        number = _first_number(lines[i].line.line)
+        amount = bool(number) and re.search(rf"(?<![\d/.]){re.escape(number)}(?![\d/.])", window) is not None
+        qualified = len(before & words[i] & special) - len((before & special) - words[i])
+        fits[i] = qualified + WITH_AMOUNT * amount
+    best = max(fits.values())
+    chosen = [i for i, fit in fits.items() if fit == best and best >= 0]
+    return {i: (MENTIONED + max(0.0, best)) / len(chosen) for i in chosen}
+
+
+# The cut
+
+
+def _cut(lines: Sequence[Placed], said: Sequence[_Said]) -> list[str]:
+    """The part of each line."""
+    evidence = _evidence(lines, said)
+    for points, p in zip(evidence, lines, strict=True):
+        if (kind := tied(p.line.line)) is not None:
+            points[MAIN if kind.baked else kind.id] += SAYS_SO
+    parts = list(dict.fromkeys([MAIN, *(s.part for s in said), *(part for points in evidence for part in points)]))
+    if len(parts) == 1:
+        return [MAIN] * len(lines)
+    _add_usual(lines, evidence, parts)
+    return _best_runs(lines, evidence, parts)
+
+
+def _add_usual(lines: Sequence[Placed], evidence: list[dict[str, float]], parts: Sequence[str]) -> None:
+    """What an ingredient is usually for, beside what is said of it."""
+    sugars = [p for p in lines if p.part.name in ("sugar", "syrup") and p.mass_g >= FLOUR_G]
+    finishing, finishing_words = listed("kinds", "finishing"), listed("kinds", "finishing_words")
+    for p, points in zip(lines, evidence, strict=True):
+        name = p.line.item.lower()
+        if (p.part.name in finishing and sugars) or any(word in name for word in finishing_words):
+            for part in parts:
+                points[part] += 0.0 if part == MAIN else USUAL
+        elif _is_core(p) and p.part.name != "nut_meal":
+            points[MAIN] += USUAL if p.part.name == "flour" else 2 * USUAL
+
+
+def _best_runs(lines: Sequence[Placed], evidence: Sequence[Mapping[str, float]], parts: Sequence[str]) -> list[str]:
+    """The runs of lines with the most evidence, found from the first line on.
+
+    A state is where the current run began, its part, and the parts used before.
+    """
+    best: dict[tuple[int, str, frozenset[str]], tuple[float, list[str]]] = {}
+    for part in parts:
+        best[(0, part, frozenset((part,)))] = (evidence[0].get(part, 0.0), [part])
+    for at in range(1, len(lines)):
+        after: dict[tuple[int, str, frozenset[str]], tuple[float, list[str]]] = {}
+        for (begun, part, used), (points, path) in best.items():
+            again = TWICE * _listed_before(lines, begun, at)
+            _keep(after, (begun, part, used), points + evidence[at].get(part, 0.0) - again, [*path, part])
+            for other in parts:
+                if other != part:
+                    cost = COME_BACK if other in used else NEW_PART
+                    key = (at, other, used | {other})
+                    _keep(after, key, points + evidence[at].get(other, 0.0) - cost, [*path, other])
+        # what is far behind the best never catches up
+        most = max(points for points, _ in after.values())
+        best = {key: state for key, state in after.items() if state[0] > most - 2 * SAYS_SO}
+    return max(best.values(), key=lambda state: state[0])[1]
+
+
+def _keep(
+    states: dict[tuple[int, str, frozenset[str]], tuple[float, list[str]]],
+    key: tuple[int, str, frozenset[str]],
+    points: float,
+    path: list[str],
+) -> None:
+    if key not in states or points > states[key][0]:
+        states[key] = (points, path)
+
+
+def _listed_before(lines: Sequence[Placed], begun: int, at: int) -> bool:
+    """Whether the run lists the ingredient of a line already."""
+    names = [(p.line.item, p.part.name) for p in lines[begun : at + 1] if not is_apart(p.line.line)]
+    return bool(names) and not is_apart(lines[at].line.line) and Counter(names)[names[-1]] > 1
+
+
+def _whole(lines: Sequence[Placed], parts: Sequence[str]) -> bool:
+    """Whether a cut leaves the batter its leavening and most of its flour."""
+    if not any(parts):
+        return False
+    in_main = [p for p, part in zip(lines, parts, strict=True) if part == MAIN]
+    flours = sorted((p for p in lines if p.part.name == "flour"), key=lambda p: -p.mass_g)
+    core = [p for p in lines if p.part.name in ("powder", "soda", "yeast", "starter")]
+    return all(p in in_main for p in core) and (not flours or flours[0] in in_main)
