@@ -12,7 +12,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 
-from rules.baking.part_names import any_of, announced, first_left, is_apart, is_left, listed, tied
+from rules.baking.part_names import announced, any_of, first_left, is_apart, is_left, listed, tied
 from rules.baking.parts import Placed, placed
 from rules.recipe import IngredientLine, Recipe, Step
 from rules.recipes.phrases import stems, tokens
@@ -168,7 +168,7 @@ def _evidence(lines: Sequence[Placed], said: Sequence[_Said]) -> list[dict[str, 
     found: list[dict[str, float]] = [defaultdict(float) for _ in lines]
     for s in said:
         spoken = tokens(s.text)
-        for at, (word, start, end) in enumerate(spoken):
+        for at, (word, start, _) in enumerate(spoken):
             among = heads.get(word, [])
             if not among or (at + 1 < len(spoken) and spoken[at + 1][0] in listed("lines", "made_before")):
                 continue
@@ -183,7 +183,8 @@ def _meant(
     among: Sequence[int], before: set[str], window: str, words: Sequence[set[str]], lines: Sequence[Placed]
 ) -> dict[int, float]:
     """The lines that a mention can be of, with points: those that fit the words and the amount before it best."""
-    special = set().union(*(words[i] for i in among)) - set.intersection(*(words[i] for i in among))
+    own = [words[i] for i in among]
+    special = set[str]().union(*own) - own[0].intersection(*own)
     fits = {}
     for i in among:
         number = _first_number(lines[i].line.line)

@@ -11,8 +11,6 @@ from rules.tables import read_toml
 
 WORDS = "lexicon/recipe_parts.toml"
 _PLURAL = r"(?:e?s)?"
-# What may follow a name that is announced: no noun that makes another thing of it ("cream cheese", "cake pan").
-_FOLLOWS = r"(?=\s*(?:[,.:;()!–—-]|$)|\s+(?:ingredients?|by|with|in|until|and|while|first|over|using|on|is|together|to|as|combine|mix|whisk|beat|sift|place|put|heat|stir|melt|cream|pulse|toss|start|for|from|layer|mixture|according)\b)"
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,11 +87,13 @@ def first_left(text: str) -> PartKind | None:
 
 @cache
 def _announcing() -> tuple[re.Pattern[str], ...]:
-    name = rf"(?P<name>{any_of(tuple(kinds()))}){_PLURAL}(?![\w-]){_FOLLOWS}"
+    part = rf"(?P<name>{any_of(tuple(kinds()))}){_PLURAL}"
+    # no noun follows that makes another thing of it: "cream cheese", "cake pan"
+    name = rf"{part}(?![\w-])(?=\s*(?:[,.:;()!–—-]|$)|\s+{any_of(listed('method', 'follows'))}(?![\w-]))"
     articles = rf"(?:{any_of(listed('method', 'articles'))}\s+)?"
     between = r"(?:(?!and\b|into\b|to\b)[\w'’&-]+\s+){0,3}?"
     strong = rf"(?<![\w-]){any_of(listed('method', 'openers'))}\s+{articles}{between}{name}"
-    head = rf"^[\W\d]*(?:the\s+)?(?:[\w'’-]+\s+){{0,3}}?(?P<name>{any_of(tuple(kinds()))}){_PLURAL}\s*(?:[:–—]|\s-\s|is\b|are\b)"
+    head = rf"^[\W\d]*(?:the\s+)?(?:[\w'’-]+\s+){{0,3}}?{part}\s*(?:[:–—]|\s-\s|is\b|are\b)"
     verbs = rf"(?<![\w-]){any_of(listed('method', 'verbs'))}\s+{articles}{between}{name}"
     return tuple(re.compile(p, re.I) for p in (strong, head, verbs))
 

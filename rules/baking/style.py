@@ -9,8 +9,8 @@ from functools import cache, lru_cache
 from typing import Any
 
 from rules import tables
-from rules.baking.formula import Ratios, ratios
 from rules.baking.division import batter, divided, left_steps
+from rules.baking.formula import Ratios, ratios
 from rules.baking.part_names import is_left, listed
 from rules.baking.parts import LIQUIDS, Placed, placed
 from rules.baking.styles import OTHER, UNKNOWN_BAKE, YEASTED, is_a, rows
@@ -33,7 +33,7 @@ MOST_MEAT = 0.25
 LEAST_EGG, LEAST_SUGAR = 0.05, 0.12
 # What a title that names a style in its last words does to the style's fit: so much of what it wants of 1 is given.
 NAMED_LIFT = 0.6
-# How far the ratios a style must have can rule it out: alone, where the title names it, and where masses are missing too.
+# How far the ratios a style must have rule it out: alone, where the title names it, and where masses are missing too.
 MUST, MUST_NAMED, MUST_UNWEIGHED = 0.75, 0.4, 0.15
 # How sharply the best fit is set against the others when saying how sure it is.
 CONTRAST = 8

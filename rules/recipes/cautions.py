@@ -186,7 +186,7 @@ def general_bake(done: Outcome) -> Part | None:
 def nothing_changes(done: Outcome) -> Part | None:
     """Why nothing of a recipe has to change."""
     steps, style = done.batch.recipe.steps, done.batch.style
-    heats = {mark.what for one in steps for mark in (*one.times, *one.temperatures)}
+    heats = {t.what for one in steps for t in one.times} | {t.what for one in steps for t in one.temperatures}
     # what cooks in water or rises and still stays, stays by its figures, not by its kind
     if done.touched or not steps or heats & IN_WATER or any(is_a(style, what) for what in MOVED):
         return None

@@ -9,6 +9,7 @@ stays = { $row ->
     [quick_bread-flour] Quick breads have flour enough; the published advice changes the leavening
     [quick_bread-egg] An extra-large egg for a large one does no harm where the crumb is dry
     [biscuit-sugar] There is too little sugar in a biscuit to weaken it
+    [cookie-fat] Only cookies that spread too far want less fat; try the other changes first
     [cookie-egg] Cookies are often fine as written; an extra-large egg helps where the dough is crumbly
     [brownie-egg] The eggs stay; an extra-large one helps where the brownies crumble
     [yeast_bread-flour] Hold back a little flour and add it by feel: flour stored in dry air takes up more water
