@@ -12,10 +12,10 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 
-from rules.baking.part_names import announced, any_of, first_left, is_apart, is_left, listed, tied
+from rules.baking.part_names import announced, any_of, first_left, is_apart, is_left, laid, listed, tied
 from rules.baking.parts import Placed, placed
 from rules.recipe import IngredientLine, Recipe, Step
-from rules.recipes.phrases import stems, tokens
+from rules.recipes.phrases import stem, stems, tokens
 
 MAIN = ""
 CORE = ("flour", "powder", "soda", "yeast", "starter", "nut_meal")
@@ -29,6 +29,7 @@ _NUMBER = re.compile(r"\d+(?:[./]\d+)?(?:\s+\d/\d)?|[¼½¾⅓⅔⅛⅜⅝⅞]")
 # What sets a batter: behind it nothing more is made for it.
 _SET_BY = ("bake", "steam", "fry")
 _NEAR = 26
+_MIXTURE = re.compile(r"\b(?P<of>[\w-]+)\s+(?:mixture|mix|paste)\b", re.I)
 _ASIDE = re.compile(r"[,(;]| - ")
 
 
@@ -50,7 +51,7 @@ def divided(recipe: Recipe) -> Recipe:
     lines = placed(recipe)
     if not any(_is_core(p) for p in lines):
         return recipe
-    said = tuple(_sentences(recipe, lines))
+    said = tuple(_laid_on(list(_sentences(recipe, lines)), lines))
     steps = tuple(_in_part(step, index, said) for index, step in enumerate(recipe.steps))
     if any(p.line.component for p in lines):
         return replace(recipe, steps=steps)
@@ -114,6 +115,32 @@ def _sentences(recipe: Recipe, lines: Sequence[Placed]) -> Iterator[_Said]:
         cored = cored or _told_of_core(step.text, lines) or not _told_of_core(later, lines)
         if cored and not is_left(step.component) and any(t.what in _SET_BY for t in step.times):
             part, baked = MAIN, True
+
+
+def _laid_on(said: list[_Said], lines: Sequence[Placed]) -> list[_Said]:
+    """The sentences, with those put to another part whose making is told by where it goes before the batter is baked.
+
+    "Spread the fig mixture over the dough" tells of the step that made it; "sprinkle it over the batter" of the
+    sentence before; "roll the balls in the sugar" of itself.
+    """
+    cores = [p for p in lines if _is_core(p)]
+    for at, s in enumerate(list(said)):
+        told = laid(s.text)
+        if told is None or s.part != MAIN or any(_mentions_line(s.text, p) for p in cores):
+            continue
+        part, place = told
+        made = _MIXTURE.search(s.text[:place])
+        first = made and next((o for o in said[:at] if stem(made["of"].lower()) in stems(o.text)), None)
+        if first:
+            of = [i for i, o in enumerate(said[:at]) if o.step == first.step]
+        elif _names_any(s.text, lines):
+            of = [at]
+        else:
+            of = [at - 1] if at and said[at - 1].step == s.step else []
+        if not any(_mentions_line(said[i].text, p) for i in of for p in cores):
+            for i in of:
+                said[i] = replace(said[i], part=part)
+    return said
 
 
 @cache

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from functools import cache
 from typing import Any
 
+from rules.recipes.phrases import pattern
 from rules.tables import read_toml
 
 WORDS = "lexicon/recipe_parts.toml"
@@ -79,8 +80,8 @@ def first_left(text: str) -> PartKind | None:
     """The first part that a text names, or is busy with ("frost the cake"), of those that are left; None for none."""
     found = [(m.start(), _kind(m["name"])) for m in _names().finditer(text)]
     for part_id, verbs in _file()["method"]["uses"].items():
-        pattern = rf"(?<![\w-]){any_of(tuple(verbs))}(?=\s+(?:the|it|them|over|on|with|each|one|top|cooled|cold)\b)"
-        found += [(m.start(), PartKind(part_id, baked=False)) for m in re.finditer(pattern, text, re.I)]
+        busy = rf"(?<![\w-]){any_of(tuple(verbs))}(?=\s+(?:the|it|them|over|on|with|each|one|top|cooled|cold)\b)"
+        found += [(m.start(), PartKind(part_id, baked=False)) for m in re.finditer(busy, text, re.I)]
     left = sorted((at, kind.id) for at, kind in found if not kind.baked)
     return PartKind(left[0][1], baked=False) if left else None
 
@@ -120,13 +121,25 @@ def announced(sentence: str) -> Announced | None:
     (True, True)
     """
     strong, head, verbs = _announcing()
-    for pattern in (head, strong, verbs):
-        found = pattern.search(sentence)
+    for way in (head, strong, verbs):
+        found = way.search(sentence)
         if found is None or _kept_back().search(sentence[: found.start()]):
             continue
         kind = _kind(found["name"])
-        if pattern is not verbs or not kind.baked:
-            return Announced(kind, pattern is not verbs)
+        if way is not verbs or not kind.baked:
+            return Announced(kind, way is not verbs)
+    return None
+
+
+def laid(sentence: str) -> tuple[str, int] | None:
+    """The part of what a sentence lays on or into the batter that is not baked yet, and where it says so; or None.
+
+    >>> laid("Sprinkle over the batter."), laid("Spread the figs over the dough."), laid("Fold into the batter.")
+    (('topping', 9), ('filling', 16), None)
+    """
+    for part, phrases in _file()["method"]["laid"].items():
+        if found := pattern(tuple(phrases)).search(sentence):
+            return part, found.start()
     return None
 
 
