@@ -11,6 +11,7 @@ from collections import Counter, defaultdict
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cache, lru_cache
+from itertools import pairwise
 
 from rules.baking.part_names import announced, any_of, first_left, is_apart, is_left, laid, listed, tied
 from rules.baking.parts import Placed, placed
@@ -29,6 +30,9 @@ _NUMBER = re.compile(r"\d+(?:[./]\d+)?(?:\s+\d/\d)?|[¼½¾⅓⅔⅛⅜⅝⅞]")
 # What sets a batter: behind it nothing more is made for it.
 _SET_BY = ("bake", "steam", "fry")
 _NEAR = 26
+_LEAST_WORD = 4
+# So many sentences ahead a part that is made without a name can still get one: "Frost the cake."
+_AHEAD = 6
 _MIXTURE = re.compile(r"\b(?P<of>[\w-]+)\s+(?:mixture|mix|paste)\b", re.I)
 _ASIDE = re.compile(r"[,(;]| - ")
 
@@ -93,28 +97,44 @@ def _sentences(recipe: Recipe, lines: Sequence[Placed]) -> Iterator[_Said]:
     Before the batter is in the oven a part reaches to the end of its step, unless the batter is announced as well.
     Afterwards what is made of ingredients is no batter any more.
     """
-    texts = [[s for s in _SENTENCE.split(step.text) if s.strip()] for step in recipe.steps]
-    every = [announced(sentence) for step in texts for sentence in step]
-    main_told = any(a and a.plainly and a.kind.baked for a in every)
-    part, baked, cored = MAIN, False, False
-    for index, (step, sentences) in enumerate(zip(recipe.steps, texts, strict=True)):
-        if is_left(step.component):
-            part = step.component
-        elif not (baked or (main_told and part)):
+    spoken = [one for index, step in enumerate(recipe.steps) for one in _spoken(index, step)]
+    told = [announced(one.text) for one in spoken]
+    main_told = any(a and a.plainly and a.kind.baked for a in told)
+    part, baked, cored, step = MAIN, False, False, -1
+    for at, (one, name) in enumerate(zip(spoken, told, strict=True)):
+        component = recipe.steps[one.step].component
+        if is_left(component):
+            part = component
+        elif one.step != step and not (baked or (main_told and part)):
             part = MAIN
-        for at, sentence in enumerate(sentences):
-            if told := announced(sentence):
-                part = MAIN if told.kind.baked else told.kind.id
-                baked = baked and not told.kind.baked
-            elif part == MAIN and baked and _makes().search(sentence) and _names_any(sentence, lines):
-                after = [*sentences[at:], *(s for later in texts[index + 1 :] for s in later)]
-                found = next((kind for s in after[:6] if (kind := first_left(s))), None)
-                part = found.id if found else "topping"
-            yield _Said(index, sentence, part)
-        later = "\n".join(one.text for one in recipe.steps[index + 1 :])
-        cored = cored or _told_of_core(step.text, lines) or not _told_of_core(later, lines)
-        if cored and not is_left(step.component) and any(t.what in _SET_BY for t in step.times):
-            part, baked = MAIN, True
+        step = one.step
+        if name:
+            part = MAIN if name.kind.baked else name.kind.id
+            baked = baked and not name.kind.baked
+        elif part == MAIN and baked and _makes().search(one.text) and _names_any(one.text, lines):
+            found = next((kind for later in spoken[at : at + _AHEAD] if (kind := first_left(later.text))), None)
+            part = found.id if found else "topping"
+        yield _Said(one.step, one.text, part)
+        cored = cored or (part == MAIN and _told_of_core(one.text, lines))
+        if one.sets and (cored or not any(_told_of_core(later.text, lines) for later in spoken[at + 1 :])):
+            part, baked, cored = component if is_left(component) else MAIN, True, True
+
+
+@dataclass(frozen=True, slots=True)
+class _Spoken:
+    """A sentence: in which step (from zero), and whether what it speaks of is baked, steamed or fried there."""
+
+    step: int
+    text: str
+    sets: bool
+
+
+def _spoken(index: int, step: Step) -> Iterator[_Spoken]:
+    """The sentences of a step."""
+    starts = [0, *(m.end() for m in _SENTENCE.finditer(step.text)), len(step.text) + 1]
+    for start, end in pairwise(starts):
+        if text := step.text[start:end].strip():
+            yield _Spoken(index, text, any(start <= t.start < end and t.what in _SET_BY for t in step.times))
 
 
 def _laid_on(said: list[_Said], lines: Sequence[Placed]) -> list[_Said]:
@@ -196,7 +216,7 @@ def _evidence(lines: Sequence[Placed], said: Sequence[_Said]) -> list[dict[str, 
     for s in said:
         spoken = tokens(s.text)
         for at, (word, start, _) in enumerate(spoken):
-            among = heads.get(word, [])
+            among = heads.get(word) or _ending_in(word, heads)
             if not among or (at + 1 < len(spoken) and spoken[at + 1][0] in listed("lines", "made_before")):
                 continue
             before = {spoken[i][0] for i in range(max(0, at - 2), at)}
@@ -204,6 +224,12 @@ def _evidence(lines: Sequence[Placed], said: Sequence[_Said]) -> list[dict[str, 
             for index, points in _meant(among, before, window, words, lines).items():
                 found[index][s.part] = max(found[index][s.part], points)
     return found
+
+
+def _ending_in(word: str, heads: Mapping[str, list[int]]) -> list[int]:
+    """The lines of what a short word can mean: "the berries" are the blackberries."""
+    found = {tuple(lines) for head, lines in heads.items() if len(word) >= _LEAST_WORD and head.endswith(word)}
+    return list(found.pop()) if len(found) == 1 else []
 
 
 def _meant(
@@ -231,7 +257,10 @@ def _cut(lines: Sequence[Placed], said: Sequence[_Said]) -> list[str]:
     evidence = _evidence(lines, said)
     for points, p in zip(evidence, lines, strict=True):
         if (kind := tied(p.line.line)) is not None:
-            points[MAIN if kind.baked else kind.id] += SAYS_SO
+            known = {s.part for s in said if s.part != MAIN}
+            # "sugar, for the meringue" is the frosting's where the method calls it that
+            for part in [MAIN] if kind.baked else [kind.id, *([] if kind.id in known else known)]:
+                points[part] += SAYS_SO
     parts = list(dict.fromkeys([MAIN, *(s.part for s in said), *(part for points in evidence for part in points)]))
     if len(parts) == 1:
         return [MAIN] * len(lines)

@@ -242,6 +242,8 @@ def named_by(title: str) -> frozenset[str]:
     >>> sorted(named_by("Caramel pork"))
     []
     """
+    if anywhere := [id for id, row in rows().items() if says(title, row.get("anywhere", ()))]:
+        return frozenset(anywhere)
     for at, piece in enumerate(p for p in _WITH.split(title) if not _MAKES.match(p)):
         # "Rib roast, gravy and peas" is the roast; "Corn, feta and bacon muffins" are muffins
         if named := _named_in(piece.split(",")[0], first=at == 0) or _named_in(piece, first=at == 0):
