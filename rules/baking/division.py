@@ -22,6 +22,8 @@ MAIN = ""
 CORE = ("flour", "powder", "soda", "yeast", "starter", "nut_meal")
 # A spoon of flour thickens a filling; from here on it is a batter's [g].
 FLOUR_G = 60.0
+# From here on it is a sponge's, which its eggs hold up [g].
+SPONGE_G = 25.0
 # Points of evidence: what the line itself says, an amount named with it, a mention that other lines share, what an
 # ingredient is usually for, what it costs to begin another part, to come back to one, and to list a thing twice in one.
 SAYS_SO, WITH_AMOUNT, MENTIONED, USUAL, NEW_PART, COME_BACK, TWICE = 6.0, 2.0, 1.0, 1.5, 0.8, 1.6, 1.2
@@ -53,7 +55,7 @@ def divided(recipe: Recipe) -> Recipe:
     A recipe without flour, leavening or yeast stays in one piece, and so does one whose parts cannot be told.
     """
     lines = placed(recipe)
-    if not any(_is_core(p) for p in lines):
+    if not any(_is_core(p) for p in lines) and not _is_sponge(lines):
         return recipe
     said = tuple(_laid_on(list(_sentences(recipe, lines)), lines))
     steps = tuple(_in_part(step, index, said) for index, step in enumerate(recipe.steps))
@@ -86,6 +88,12 @@ def left_steps(recipe: Recipe) -> frozenset[int]:
 
 def _is_core(p: Placed) -> bool:
     return p.part.name in CORE and (p.part.name not in ("flour", "nut_meal") or p.mass_g >= FLOUR_G or not p.mass_g)
+
+
+def _is_sponge(lines: Sequence[Placed]) -> bool:
+    """Whether eggs carry what little flour there is."""
+    eggs = any(p.part.name in ("egg", "white", "yolk") for p in lines)
+    return eggs and any(p.part.name == "flour" and p.mass_g >= SPONGE_G for p in lines)
 
 
 # What the method says

@@ -15,7 +15,7 @@ from rules.baking.part_names import is_left, listed
 from rules.baking.parts import LIQUIDS, Placed, placed
 from rules.baking.styles import OTHER, UNKNOWN_BAKE, YEASTED, is_a, rows
 from rules.recipe import Recipe
-from rules.recipes.phrases import says
+from rules.recipes.phrases import says, stems
 
 TABLE = "tables/style_ratios_common-practice.csv"
 # Points that the words may bring, beside those of the ratios in the table.
@@ -44,7 +44,7 @@ _WET_TIMES = ("braise", "simmer", "boil", "pressure", "cook", "bake", "roast")
 _PACE = {"pressure": 3}
 _HOT_TIMES = (*_WET_TIMES, "fry", "steam", "poach", "grill", "reduce", "air_fry", "slow_cook", "smoke", "toast")
 # What is worked out against the flour.
-_PER_FLOUR = ("sugar", "fat", "egg", "liquid", "leavening", "cocoa")
+_PER_FLOUR = ("flour_share", "sugar", "fat", "egg", "liquid", "leavening", "cocoa")
 # Features that no title can explain away.
 _NEVER = ("yeast", "cooked", "steamed_hours", "leavened", "heated", "frying")
 _GRIDDLE = re.compile(r"\b(?:griddle|waffle iron|skillet|frying pan|tawa|comal)\b", re.I)
@@ -162,7 +162,7 @@ def _features(recipe: Recipe) -> dict[str, float]:
     rises = bool(names & {"powder", "soda", "yeast", "starter"}) or any(p.self_rising for p in batter(recipe))
     found["leavened"] = float(rises and found["meat_share"] < MOST_MEAT)
     found["yeasted"] = float(bool(names & {"yeast", "starter"}) and not names & {"powder", "soda"})
-    bought = any(says(p.line.line, listed("kinds", "bought")) for p in batter(recipe))
+    bought = any(says(" ".join(stems(p.line.line)), listed("kinds", "bought")) for p in batter(recipe))
     found["floured"] = float(bought or _is_floured(names, found))
     if formula.leavening_tsp_per_cup and "yeast" not in names and not any(t.what == "rise" for t in times):
         # a starter beside powder or soda is there for its flavour
