@@ -13,7 +13,7 @@ from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 from itertools import pairwise
 
-from rules.baking.part_names import announced, any_of, first_left, is_apart, is_left, laid, listed, tied
+from rules.baking.part_names import announced, any_of, first_left, heads, is_apart, is_left, laid, listed, tied
 from rules.baking.parts import Placed, placed
 from rules.recipe import IngredientLine, Recipe, Step
 from rules.recipes.phrases import stem, stems, tokens
@@ -263,7 +263,11 @@ def _meant(
 def _cut(lines: Sequence[Placed], said: Sequence[_Said]) -> list[str]:
     """The part of each line."""
     evidence = _evidence(lines, said)
+    headed = None
     for points, p in zip(evidence, lines, strict=True):
+        headed = (p.line.amount is None and heads(p.line.line)) or headed
+        if headed:
+            points[MAIN if headed.baked else headed.id] += SAYS_SO
         if (kind := tied(p.line.line)) is not None:
             known = {s.part for s in said if s.part != MAIN}
             # "sugar, for the meringue" is the frosting's where the method calls it that

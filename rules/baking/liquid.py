@@ -31,6 +31,9 @@ def scaled(batch: Batch) -> Part | None:
 
 def _changes(batch: Batch) -> Iterator[Change]:
     lines = liquid_lines(batch.lines)
+    if batch.style == "rice":
+        # what is stirred in or served beside (yoghurt, sour cream) boils off nothing
+        lines = tuple(p for p in lines if p.part.name == "liquid")
     if is_a(batch.style, "crust") and not batch.parts("flour", least_g=CRUST_G):
         return
     if lines:

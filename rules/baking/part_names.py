@@ -131,6 +131,22 @@ def announced(sentence: str) -> Announced | None:
     return None
 
 
+@cache
+def _heading() -> re.Pattern[str]:
+    names = any_of(listed("lines", "headings"))
+    return re.compile(rf"\W*(?:for\s+(?:the\s+)?(?:[\w'’-]+\s+){{0,3}}?|the\s+)?(?P<name>{names}){_PLURAL}\W*", re.I)
+
+
+def heads(line: str) -> PartKind | None:
+    """The part that a line of the list opens where it is no more than the part's name.
+
+    >>> heads("Glaze").id, heads("For the lemon filling:").id, heads("1 cup icing") is None
+    ('glaze', 'filling', True)
+    """
+    found = _heading().fullmatch(line)
+    return _kind(found["name"]) if found else None
+
+
 def laid(sentence: str) -> tuple[str, int] | None:
     """The part of what a sentence lays on or into the batter that is not baked yet, and where it says so; or None.
 
