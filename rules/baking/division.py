@@ -162,13 +162,22 @@ def _laid_on(said: list[_Said], lines: Sequence[Placed]) -> list[_Said]:
         if first:
             of = [i for i, o in enumerate(said[:at]) if o.step == first.step]
         elif _names_any(s.text, lines):
-            of = [at]
+            of = [
+                at,
+                *([at - 1] if at and said[at - 1].step == s.step and _is_dry_mix(said[at - 1].text, lines) else []),
+            ]
         else:
             of = [at - 1] if at and said[at - 1].step == s.step else []
         if not any(_mentions_line(said[i].text, p) for i in of for p in cores):
             for i in of:
                 said[i] = replace(said[i], part=part)
     return said
+
+
+def _is_dry_mix(sentence: str, lines: Sequence[Placed]) -> bool:
+    """Whether a sentence mixes sugar with spice or nuts and nothing of a batter."""
+    of = {p.part.name for p in lines if _mentions_line(sentence, p)}
+    return bool(of) and of <= {"sugar", "icing_sugar", "other"} and _makes().search(sentence) is not None
 
 
 @cache
