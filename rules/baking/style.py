@@ -27,6 +27,9 @@ STEP_WORDS_ENOUGH = 3
 PIECE_G = 150.0
 # A recipe that fits nothing better than this is of no style that we know.
 LEAST_FIT = 0.55
+# A name is found this near the beginning of what introduces a recipe.
+LONGEST_INTRODUCTION = 90
+_SENTENCE = re.compile(r"[.:](?:\s|$)")
 # From this share of meat or fish on, flour and leavening are only its coat.
 MOST_MEAT = 0.25
 # Shares of eggs and sugar from which a thing without flour can still be a cake.
@@ -311,13 +314,18 @@ def _variety(row: dict[str, Any], features: dict[str, float], title: str, method
     return ""
 
 
+def _introduced(recipe: Recipe) -> str:
+    """What a recipe without a title is introduced as: "here is the orange cake from the café"."""
+    return next((_SENTENCE.split(note, maxsplit=1)[0][:LONGEST_INTRODUCTION] for note in recipe.notes), "")
+
+
 def ranked(recipe: Recipe) -> tuple[Style, ...]:
     """Every style with how sure it is, surest first: its share of all fits, times how well it fits by itself.
 
     Ratios by mass weigh most, then the words of the method, then the title. A recipe without masses goes by its words.
     source: common-practice
     """
-    title, method = recipe.title, _method(recipe)
+    title, method = recipe.title or _introduced(recipe), _method(recipe)
     features = _features(recipe)
     measured = any(p.mass_g for p in placed(recipe))
     fits = {row["id"]: _fit(row, features, title, method, measured) for row in rows().values()}

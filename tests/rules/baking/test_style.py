@@ -96,3 +96,12 @@ def test_yolks_beside_the_eggs_do_not_make_the_eggs_heavier() -> None:
         text + "3 eggs plus 2 yolks\n200 ml milk\nMethod\nCream and bake in cake pans at 180 C for 25 minutes."
     )
     assert converted.ingredients[4].text == "3 extra-large eggs plus 2 yolks"
+
+
+def test_a_recipe_without_a_title_is_what_it_is_introduced_as() -> None:
+    text = (
+        "Hello, this is the seed cake I promised you, it keeps for days.\n\n250 g ground almonds\n5 eggs\n220 g sugar\n"
+    )
+    recipe = read(text + "1 tsp baking powder\n\nWhisk it all and bake at 170 C for 45 minutes.")
+    assert recipe.title == ""
+    assert recognise(recipe).id == "layer_cake"
