@@ -1,38 +1,45 @@
-"""What stands in the pot of a recipe: which of its times cook in liquid, and which food sets their pace."""
+"""What stands in the pot of a recipe: which of its times cook in liquid, and which food sets the pace of each."""
 
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from functools import cache
 
 from rules.baking.batch import Batch
 from rules.baking.mark import TimeAt
 from rules.baking.styles import is_a, least_cook_min, usual_class
 from rules.physics import kinetics
-from rules.recipe import Step
+from rules.recipe import Recipe, Step, TimeMark
 from rules.recipes import foods, keeping
-from rules.recipes.foods import raw_foods
+from rules.recipes.foods import Food, raw_foods
+from rules.recipes.phrases import pattern
+from rules.tables import read_toml
 
+WORDS = "lexicon/recipe_pots.toml"
 # What a soup is when its title calls it so.
 POURED = ("stock", "sauce")
 # What cooks in a pot for a short while, and is softened all the same rather than fried.
-SOFT_SOON = ("pasta", "noodle", "rice", "whole_grain", "dumpling", "starchy_root", "lentil")
+SOFT_SOON = (
+    "pasta", "noodle", "rice", "whole_grain", "porridge", "dumpling", "starchy_root", "root_vegetable", "lentil",
+)  # fmt: skip
+# What takes up its liquid with stirring, whatever the sentence calls that.
+STIRRED = ("rice", "whole_grain", "porridge", "pasta")
 BATH = re.compile(r"\b(?:water[- ]bath|bain[- ]marie|hot water|boiling water)\b", re.I)
-# A pot that keeps its steam, in the oven or on the stove.
-COVERED = re.compile(r"\b(?:covered|cover|lid|dutch oven|foil|tightly|casserole)\b", re.I)
-UNCOVERED = re.compile(r"\buncover(?:ed)?\b", re.I)
-# Words by which "cook 20 minutes" is seen to be cooking in liquid.
-IN_LIQUID = re.compile(
-    r"\b(?:boil(?:s|ing|ed)?|simmer(?:s|ing|ed)?|water|stock|broth|liquid|cover(?:ed)?|(?:low|gentle) heat|absorbed)\b",
-    re.I,
-)
 WET_TIMES = ("boil", "simmer", "braise", "poach", "steam")
-SHORTEST_MIN = 3.0
+VAGUE_TIMES = ("other", "mix")
+SHORTEST_MIN = 2.0
 # Dried beans boiled no longer are soaked quickly, or rid of their poison, which is never shortened.
 BEANS_BOILED_MIN = 15.0
 # Boiled for so long they are near done, and what follows in the oven is for the rest of the dish.
 BEANS_SOFT_MIN = 30.0
 # Rice stirred for so long is cooking, whatever the sentence calls it.
 LEAST_RICE_MIN = 10.0
+# From so long on, what went into the pot before counts beside what the sentence names.
+LONG_MIN = 40.0
+# A time no longer than this with nothing in it that softens is for the liquid.
+BRIEF_MIN = 15.0
 # "Simmer the peel 2 hours until soft": softening, in whatever is boiled down afterwards.
 TENDER = re.compile(r"[^.;]*?\b(?:until|till)\b[^.;]*?\b(?:soft|tender)\b(?![- ]ball)", re.I)
 # "Boil the water and salt 5 minutes": nothing in it softens.
@@ -40,10 +47,92 @@ _WATER_ALONE = re.compile(
     r"\b(?:boil|simmer)\s+(?:the\s+)?(?:water|brine|syrup|vinegar|sugar|wine)(?:(?:,|\s+and)\s+(?:the\s+)?\w+)*\s*$",
     re.I,
 )
+_SENTENCE = re.compile(r"(?<=[.;!?])\s+|\n+")
+# One deed or one food of a list: what is said of a pot is told one after the other.
+_DEED = re.compile(r"[.;!?,\n]+\s*|\s+(?:and|then)\s+")
+
+
+@cache
+def _says(name: str) -> re.Pattern[str]:
+    return pattern(tuple(read_toml(WORDS)["pot"][name]))
+
+
+@cache
+def _aromatics() -> frozenset[str]:
+    return frozenset(read_toml(WORDS)["pot"]["aromatics"])
+
+
+def least_min(dish_class: str) -> float:
+    """The shortest time in which a class is what softens [min].
+
+    >>> least_min("collagen_cut"), least_min("rice")
+    (40.0, 0.0)
+    """
+    return float(read_toml(WORDS)["least_min"].get(dish_class, 0.0))
+
+
+# What went in
+
+
+@dataclass(frozen=True, slots=True)
+class Contents:
+    """What stands in the pot at a time.
+
+    foods: raw when they went in, and not cooked since; liquid: one was named; wet: the same, or it boils or simmers
+    """
+
+    foods: tuple[Food, ...] = ()
+    liquid: bool = False
+    wet: bool = False
+
+
+def contents(recipe: Recipe, one: Step, mark: TimeMark) -> Contents:
+    """What the steps up to a time have put into its pot: drained or put into another it is gone."""
+    held = Contents()
+    for step in recipe.steps[: _place(recipe, one) + 1]:
+        if step.component != one.component:
+            continue
+        text = step.text[: mark.start] if step is one else step.text
+        for deed in _DEED.split(text):
+            held = _after(recipe, held, deed)
+    return held
+
+
+def _place(recipe: Recipe, one: Step) -> int:
+    return next((i for i, step in enumerate(recipe.steps) if step is one), len(recipe.steps) - 1)
+
+
+def _after(recipe: Recipe, held: Contents, deed: str) -> Contents:
+    """The pot after one deed."""
+    if _says("emptied").search(deed):
+        return Contents()
+    if _says("another").search(deed):
+        held = Contents()
+    named = tuple(f for f in foods.spoken(recipe, deed) if not f.cooked and _softens(f))
+    liquid = held.liquid or bool(_says("liquid").search(deed))
+    return Contents((*held.foods, *named), liquid, held.wet or liquid or bool(_says("wet").search(deed)))
+
+
+def _softens(food: Food) -> bool:
+    return foods.softens(food) and food.dish_class not in ("soup", "stock", "sauce", "general")
+
+
+def covered(recipe: Recipe, one: Step, mark: TimeMark) -> bool | None:
+    """Whether the lid is on at a time, by the last word about it; None where nothing is said."""
+    place = _place(recipe, one)
+    end = next(
+        (m.start() for m in _SENTENCE.finditer(one.text, mark.end)), len(one.text)
+    )
+    said = f"{recipe.steps[place - 1].text if place else ''}\n{one.text[:end]}"
+    on, off = ([m.end() for m in _says(name).finditer(said)] for name in ("covered", "uncovered"))
+    return max(on, default=-1) > max(off, default=-1) if on or off else None
+
+
+# Which class sets the pace
 
 
 def dish_class(batch: Batch) -> str | None:
-    """The dish class whose softening sets the pace of the pot; None where all of it comes cooked.
+    """The dish class whose softening sets the pace of the whole pot; None where all of it comes cooked.
 
     Of what is cooked from raw the slowest decides: dried beans, then meat full of collagen.
     """
@@ -56,54 +145,171 @@ def dish_class(batch: Batch) -> str | None:
     if found := next((name for name in slow if name in raw), None):
         return found
     if meats := raw & set(foods.lists("foods")["classes"]):
-        return min(meats, key=lambda name: (kinetics.softening(name).z_k, name))
+        return slowest(meats)
     if batch.recipe.ingredients and batch.style == "beans":
         return None
     return usual_class(batch.style) if not batch.recipe.ingredients else "general"
 
 
+def slowest(classes: Iterable[str]) -> str | None:
+    """Of some classes the one that cooler water slows most; None of none.
+
+    >>> slowest(["poultry_pieces", "starchy_root"])
+    'starchy_root'
+    """
+    return min(classes, key=lambda name: (kinetics.softening(name).z_k, name), default=None)
+
+
 def paced_by(at: TimeAt) -> str | None:
-    """The dish class that sets the pace of one time: the slowest food its own clause names, else that of the pot."""
+    """The dish class that sets the pace of one time: of what its words name, else of what went into the pot before.
+
+    A class counts that softens in the time given: no cut full of collagen in ten minutes.
+    """
     batch, one, mark = at.batch, at.step, at.mark
-    whole = dish_class(batch)
-    own = [f for f in foods.spoken(batch.recipe, keeping.spoken_of(one, mark)) if not f.cooked]
-    own_classes = {f.dish_class for f in own if foods.softens(f) and f.dish_class not in ("soup", "stock", "sauce")}
-    if not own_classes and whole == "dried_bean" and mark.what in ("bake", "braise") and _softened(batch, one):
+    if is_a(batch.style, "bath") and mark.what == "bake":
+        return usual_class(batch.style)
+    own = own_foods(at)
+    if own and (mark.high_min < LONG_MIN or _alone(at, own)):
+        return _of(own, mark) or slowest({f.dish_class for f in own})
+    held = contents(batch.recipe, one, mark).foods
+    if mark.what in ("bake", "braise") and _softened(batch, one):
+        held = tuple(f for f in held if f.dish_class != "dried_bean")
+    if found := _of((*own, *held), mark):
+        return found
+    if mark.high_min <= BRIEF_MIN and (batch.recipe.ingredients or own or held):
+        return _brief(batch, mark)
+    whole = dish_class(batch) if is_a(batch.style, "pot") else _of(raw_foods(batch.recipe), mark)
+    if whole == "dried_bean" and mark.what in ("bake", "braise") and _softened(batch, one):
         return "general"
-    if whole in own_classes or not own_classes:
-        return whole
-    return min(own_classes, key=lambda name: (kinetics.softening(name).z_k, name))
+    if whole and mark.high_min < least_min(whole):
+        return _of(raw_foods(batch.recipe), mark)
+    return whole
+
+
+def _brief(batch: Batch, mark: TimeMark) -> str | None:
+    """What a short time is for where neither its words nor the pot tell: the dish of a style that boils one thing."""
+    named = usual_class(batch.style)
+    return named if is_a(batch.style, "pot") and named in SOFT_SOON and mark.what in WET_TIMES else None
+
+
+def own_foods(at: TimeAt) -> tuple[Food, ...]:
+    """The raw foods that the words of a time name, and that soften."""
+    said = keeping.spoken_of(at.step, at.mark)
+    return tuple(f for f in foods.spoken(at.batch.recipe, said) if not f.cooked and _softens(f))
+
+
+def _alone(at: TimeAt, own: tuple[Food, ...]) -> bool:
+    """Whether what a sentence cooks stands right behind its verb: "boil the potatoes"."""
+    said = keeping.spoken_of(at.step, at.mark)
+    return any(keeping.ALONE.search(said[: food.start]) for food in own)
+
+
+def _of(held: Iterable[Food], mark: TimeMark) -> str | None:
+    """The class that sets the pace among foods, of those that soften in the time given."""
+    return slowest({f.dish_class for f in held if _softens(f) and mark.high_min >= least_min(f.dish_class)})
 
 
 def _softened(batch: Batch, one: Step) -> bool:
     """Whether dried beans have had their boil in the steps before."""
-    before = batch.recipe.steps[: batch.recipe.steps.index(one)]
+    before = batch.recipe.steps[: _place(batch.recipe, one)]
     return any(t.what in WET_TIMES and t.high_min >= BEANS_SOFT_MIN for step in before for t in step.times)
+
+
+# Which times follow the boiling point
 
 
 def governs(at: TimeAt) -> bool:
     """Whether a time is one of cooking in liquid or steam, or in a bath, and so follows the boiling point.
 
-    A loaf baked with steam is baked; a sauce boiled down goes by the burner, since a pot loses water as fast here.
+    It goes by the words of the step and the foods in its pot, whatever the style: a loaf baked with steam is baked, and
+    a sauce boiled down goes by the burner, since a pot loses water as fast here.
     """
     batch, one, mark = at.batch, at.step, at.mark
-    softens = not is_a(batch.style, "boiled_down") or TENDER.match(one.text, mark.end)
-    if mark.low_min < SHORTEST_MIN or not softens:
+    if mark.high_min < SHORTEST_MIN:
+        return False
+    own = own_foods(at)
+    if is_a(batch.style, "boiled_down") and not TENDER.match(one.text, mark.end):
+        if not any(f.dish_class in SOFT_SOON for f in own):
+            return False
+    if mark.what == "bake":
+        return _bakes_wet(at)
+    if mark.what in WET_TIMES:
+        return _boils(at, own)
+    return _cooks_wet(at, own)
+
+
+def _boils(at: TimeAt, own: tuple[Food, ...]) -> bool:
+    """Whether a time that says boil, simmer, braise, poach or steam is one in which something softens."""
+    batch, one, mark = at.batch, at.step, at.mark
+    if mark.what == "boil" and mark.high_min <= BEANS_BOILED_MIN and _beans(at, own):
+        return False
+    if _WATER_ALONE.search(one.text[: mark.start]) or (mark.what == "steam" and in_the_oven(one)):
         return False
     said = keeping.spoken_of(one, mark)
-    if mark.what in WET_TIMES:
-        brief = mark.what == "boil" and mark.high_min <= BEANS_BOILED_MIN and dish_class(batch) == "dried_bean"
-        alone = _WATER_ALONE.search(one.text[: mark.start])
-        return not (brief or alone or (mark.what == "steam" and in_the_oven(one)))
-    if mark.what == "bake":
-        if is_a(batch.style, "bath"):
-            return bool(BATH.search(one.text)) and "crust" not in said
-        return is_a(batch.style, "oven_pot") and bool(COVERED.search(said)) and not UNCOVERED.search(said)
-    told = mark.what == "cook" or (mark.what == "other" and batch.style == "rice" and mark.low_min >= LEAST_RICE_MIN)
-    if not told or not is_a(batch.style, "pot") or not IN_LIQUID.search(one.text[: mark.end]):
+    firm = [f for f in own if f.name not in _aromatics()]
+    if firm or TENDER.match(one.text, mark.end):
+        return True
+    if _says("dissolved").search(said) or _drawn_in_fat(at, said):
         return False
-    least_min = least_cook_min(batch.style) or SHORTEST_MIN
-    return mark.low_min >= least_min or _first_of(SOFT_SOON, one.text[: mark.start]) is not None
+    return not (mark.high_min <= BRIEF_MIN and _says("thickened").search(one.text))
+
+
+def _beans(at: TimeAt, own: tuple[Food, ...]) -> bool:
+    """Whether dried beans are what a short boil is for."""
+    classes = {f.dish_class for f in own} or {f.dish_class for f in raw_foods(at.batch.recipe)}
+    return "dried_bean" in classes
+
+
+def _drawn_in_fat(at: TimeAt, said: str) -> bool:
+    """Whether what simmers is fat with something in it."""
+    wet = _says("liquid").search(said) or contents(at.batch.recipe, at.step, at.mark).liquid
+    return bool(_says("fat").search(said)) and not wet
+
+
+def _cooks_wet(at: TimeAt, own: tuple[Food, ...]) -> bool:
+    """Whether a time that only says "cook", or nothing, is one of cooking in liquid."""
+    batch, one, mark = at.batch, at.step, at.mark
+    if mark.what not in ("cook", *VAGUE_TIMES):
+        return False
+    said, held = keeping.spoken_of(one, mark), contents(batch.recipe, one, mark)
+    firm = [f for f in own if f.name not in _aromatics()]
+    if mark.what in VAGUE_TIMES:
+        rice = any(f.dish_class in STIRRED for f in (*own, *held.foods)) or usual_class(batch.style) in STIRRED
+        return held.wet and rice and mark.low_min >= LEAST_RICE_MIN
+    if _says("fat").search(said) and not _says("liquid").search(said):
+        return False
+    if not (held.wet or _says("wet").search(said)):
+        return False
+    if any(f.dish_class in SOFT_SOON for f in own) and held.liquid:
+        return True
+    steams = bool(_says("wet").search(said) or covered(batch.recipe, one, mark))
+    if firm:
+        return steams or mark.low_min >= BRIEF_MIN
+    if own:
+        return False
+    if not is_a(batch.style, "pot"):
+        return steams and bool(held.foods) and mark.low_min >= BRIEF_MIN
+    return mark.low_min >= (least_cook_min(batch.style) or LEAST_RICE_MIN) or (steams and bool(held.foods) and mark.low_min >= LEAST_RICE_MIN / 2)
+
+
+def _bakes_wet(at: TimeAt) -> bool:
+    """Whether a time in the oven is a braise under a lid, or a bath: what is raw in it softens in its liquid."""
+    batch, one, mark = at.batch, at.step, at.mark
+    said = keeping.spoken_of(one, mark)
+    if is_a(batch.style, "bath"):
+        return bool(BATH.search(one.text)) and "crust" not in said
+    if is_a(batch.style, "floured") or not covered(batch.recipe, one, mark):
+        return False
+    held = contents(batch.recipe, one, mark)
+    raw = held.foods or (raw_foods(batch.recipe) if is_a(batch.style, "oven_pot") else ())
+    wet = held.wet or is_a(batch.style, "oven_pot")
+    return wet and any(_slow(f) and mark.high_min >= least_min(f.dish_class) for f in raw)
+
+
+def _slow(food: Food) -> bool:
+    """Whether a food in an oven takes its time from the liquid around it: tough meat, dried beans, rice, grains."""
+    slow = ("dried_bean", "lentil", "rice", "whole_grain", *foods.lists("foods")["slow_classes"])
+    return food.dish_class in slow and not food.cooked
 
 
 def _first_of(classes: tuple[str, ...], text: str) -> str | None:
@@ -116,7 +322,7 @@ def in_the_oven(one: Step) -> bool:
     return any(t.what == "oven" for t in one.temperatures) or bool(re.search(r"\bbak(?:e|ed|ing)\b", one.text, re.I))
 
 
-def minutes(batch: Batch) -> float:
-    """Minutes the pot stands at a simmer by the recipe, all its steps together [min]."""
-    marks = [t for one in batch.recipe.steps for t in one.times if governs(TimeAt(batch, one, t))]
-    return sum((t.low_min + t.high_min) / 2 for t in marks)
+def simmered(batch: Batch) -> Iterator[TimeAt]:
+    """The times by which a pot stands at a simmer, in order."""
+    every = (TimeAt(batch, one, mark) for one in batch.recipe.steps for mark in one.times)
+    return (at for at in every if governs(at))

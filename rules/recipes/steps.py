@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
@@ -20,10 +21,13 @@ from rules.recipes.roles import moving
 from rules.said import sentences
 
 SHORTEST_MIN = 2.0
+# Up to this many minutes, and in steps of so many.
+SHORT_STEPS_MIN = ((5.0, 0.25), (10.0, 0.5))
 # From this many minutes on a cook keeps the time to so many.
 LONG_STEPS_MIN = ((480.0, 30.0), (180.0, 15.0))
-# Times that stay or move by the style: what is boiled down says why it stays, and rice that takes up its broth cooks.
-TOLD_BY_STYLE = ("reduce", "other")
+# Times that stay or move by more than their role: what is boiled down says why it stays, rice stirred into its broth
+# cooks, and a figure that points into a time goes along with it.
+TOLD_BY_STYLE = ("reduce", "other", "mix", "relative")
 say = sentences("recipes/steps")
 
 
@@ -158,15 +162,24 @@ def stamped(item: Rule, change: Change) -> Change:
 def scaled_min(time_min: float, ratio: float) -> float:
     """A time times a ratio, rounded to what a cook can keep; the rounding never turns longer into shorter.
 
+    A short time is not lengthened beyond what was computed.
+
     >>> scaled_min(35, 0.8), scaled_min(62, 1.02), scaled_min(60, 1), scaled_min(480, 1.64)
     (28.0, 65.0, 60, 780.0)
+    >>> scaled_min(6, 1.31), scaled_min(3, 1.25), scaled_min(15, 1.25)
+    (7.5, 3.75, 19.0)
     """
     if ratio == 1:
         return time_min
     new = time_min * ratio
     long = next((step for least, step in LONG_STEPS_MIN if new >= least), None)
-    rounded = round_to(new, long) if long else round_time_min(new)
+    short = next((step for most, step in SHORT_STEPS_MIN if ratio > 1 and new < most), None)
+    rounded = round_to(new, long) if long else _down_to(new, short) if short else round_time_min(new)
     return max(rounded, time_min) if ratio > 1 else min(rounded, time_min)
+
+
+def _down_to(time_min: float, step: float) -> float:
+    return round(math.floor(time_min / step + 1e-9) * step, 6)
 
 
 def _time_change(index: int, mark: TimeMark, part: Part, shift: Shift, low: float, high: float) -> Change:

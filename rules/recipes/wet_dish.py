@@ -11,11 +11,12 @@ from rules.baking.mark import TimeAt
 from rules.baking.styles import is_a
 from rules.book import Part, rule
 from rules.foods import dishes
-from rules.heat.pressure import LOW_SETTING_GAUGE_PA, STOVE_TOP_GAUGE_PA, inside_c
+from rules.heat.crock import crock_min
+from rules.heat.pressure import LOW_SETTING_GAUGE_PA, STOVE_TOP_GAUGE_PA, inside_c, published_factor
 from rules.heat.wet import pace_words
 from rules.physics import evaporation, kinetics
 from rules.physics.ambient import ambient
-from rules.physics.units import M_PER_FT, PSI_PER_PA
+from rules.physics.units import PSI_PER_PA
 from rules.recipe import Step
 from rules.recipes import pot
 from rules.said import gauge, number, sentences, temp, volume
@@ -30,9 +31,7 @@ say = sentences("recipes/wet_dish")
 @rule("wet.time", "iapws-r7-97", "common-practice")
 def wet_time(at: TimeAt) -> Part | None:
     """How long food takes at the boil, at a simmer, in steam or in a bath here, by how fast it softens."""
-    if not pot.governs(at):
-        return None
-    paced = pot.paced_by(at)
+    paced = pot.paced_by(at) if pot.governs(at) else None
     return simmering(at.batch, paced) if paced else None
 
 
@@ -88,22 +87,20 @@ def pressure_time(at: TimeAt) -> Part | None:
     """How long food takes under pressure here: the gauge adds to the air outside."""
     if at.mark.what != "pressure":
         return None
-    paced = pot.paced_by(at)
-    return under_pressure(at.batch, at.step, paced) if paced else None
+    return under_pressure(at.batch, at.step, pot.paced_by(at))
 
 
 def under_pressure(batch: Batch, one: Step, paced: str | None = None) -> Part | None:
-    """A time under pressure. None where nothing in the cooker softens.
+    """A time under pressure, by the published rule for pressure cookers; its range takes in the rate of softening.
 
-    paced: the dish class that sets the pace, that of the cooker where not given
+    paced: the dish class that sets the pace, that of foods in general where not given
     """
-    gauged, name = gauge_pa(one), paced or pot.dish_class(batch)
-    if name is None:
+    gauged, name = gauge_pa(one), paced or kinetics.GENERAL
+    factor = published_factor(batch.to_m, batch.from_m)
+    if abs(factor - 1) < 1e-9:
         return None
     here_c, there_c = inside_c(batch.here, gauged), inside_c(batch.there, gauged)
     ratio = softening_ratio(name, here_c, there_c)
-    if abs(ratio.value - 1) < 1e-9:
-        return None
     because = say(
         "under-pressure",
         gauge=gauge(gauged),
@@ -112,15 +109,21 @@ def under_pressure(batch: Batch, one: Step, paced: str | None = None) -> Part | 
         baseline_inside=temp(there_c),
         baseline=batch.baseline,
     )
-    rule_of_thumb = _rule_of_thumb(batch.to_m) / _rule_of_thumb(batch.from_m)
-    span = Span(ratio.value, min(ratio.low, rule_of_thumb), max(ratio.high, rule_of_thumb))
-    sources = ("iapws-r7-97", kinetics.softening(name).source, "usda-fsis-high-altitude")
+    span = Span(factor, min(ratio.low, factor), max(ratio.high, factor))
+    sources = ("usda-fsis-high-altitude", "iapws-r7-97", kinetics.softening(name).source)
     return Part(shift=Shift(span, "time"), because=because, sources=sources)
 
 
-def _rule_of_thumb(elevation_m: float) -> float:
-    """The published 5 % more for each 1,000 ft above 2,000 ft, smoothly."""
-    return 1 + 0.05 * max(0.0, elevation_m / (1000 * M_PER_FT) - 2)
+@rule("wet.slow_cook", "common-practice", "usu-ask-extension")
+def crock_time(at: TimeAt) -> Part | None:
+    """How long a slow cooker takes here: its heat-up stays, and the rest goes by how fast the food softens."""
+    paced = pot.paced_by(at) if at.mark.what == "slow_cook" else None
+    boiled = simmering(at.batch, paced) if paced else None
+    if boiled is None or boiled.shift is None:
+        return None
+    time_min = (at.mark.low_min + at.mark.high_min) / 2
+    span = boiled.shift.span.map(lambda factor: crock_min(time_min, factor) / time_min)
+    return Part(shift=Shift(span, "time"), because=say("slow-cook"), sources=boiled.sources)
 
 
 def pressure_option(batch: Batch) -> tuple[float, float] | None:
@@ -130,8 +133,8 @@ def pressure_option(batch: Batch) -> tuple[float, float] | None:
     if span is None or name is None:
         return None
     here_c, sea_c = (inside_c(air, STOVE_TOP_GAUGE_PA) for air in (batch.here, ambient(0.0)))
-    ratio = softening_ratio(name, here_c, sea_c)
-    return span.low_min * ratio.low, span.high_min * ratio.high
+    ratio, factor = softening_ratio(name, here_c, sea_c), published_factor(batch.to_m)
+    return span.low_min * min(ratio.low, factor), span.high_min * max(ratio.high, factor)
 
 
 @rule("wet.liquid", "ashrae-applications")
@@ -141,24 +144,38 @@ def liquid(batch: Batch) -> Part | None:
 
 
 def _liquid(batch: Batch) -> Iterator[Change]:
-    """The change, reckoned for a covered pot of 28 cm (11 in)."""
+    """The change, reckoned for a pot of 28 cm (11 in)."""
     pours = [p for p in batch.parts("liquid", least_g=100.0) if p.mass_g and p.line.role != "dairy"]
-    minutes, name = pot.minutes(batch), pot.dish_class(batch)
-    if not pours or not minutes or name is None or batch.here.boiling_c == batch.there.boiling_c:
+    if not pours or batch.here.boiling_c == batch.there.boiling_c:
         return
-    ratio = softening_ratio(name, batch.here.boiling_c, batch.there.boiling_c)
+    extra = _boiled_off(batch)
+    if extra is None:
+        return
     main = max(pours, key=lambda p: p.mass_g)
-    extra = ratio.map(
-        lambda r: evaporation.extra_liquid_ml(
-            minutes * r, minutes, POT_AREA_M2, covered=True, elevation_m=batch.to_m, from_elevation_m=batch.from_m
-        )
-    )
     span = extra.map(lambda ml: min(MOST_LIQUID, max(1 / MOST_LIQUID, 1 + ml / main.mass_g)))
     more = "more" if extra.value > 0 else "less"
     because = say("liquid", way=batch.way, amount=volume(abs(extra.value)), more=more)
     change = rescaled(main, span, "liquid", because=because, coarse=True)
     if change and change.way != "same":
         yield change
+
+
+def _boiled_off(batch: Batch) -> Span | None:
+    """How much more its simmering times boil off here [ml], each under its lid or without; None where nothing simmers."""
+    extra = None
+    for at in pot.simmered(batch):
+        name, mark = pot.paced_by(at), at.mark
+        if name is None:
+            continue
+        minutes, lid = (mark.low_min + mark.high_min) / 2, pot.covered(batch.recipe, at.step, mark) is not False
+        ratio = softening_ratio(name, batch.here.boiling_c, batch.there.boiling_c)
+        more = ratio.map(
+            lambda r, minutes=minutes, lid=lid: evaporation.extra_liquid_ml(
+                minutes * r, minutes, POT_AREA_M2, covered=lid, elevation_m=batch.to_m, from_elevation_m=batch.from_m
+            )
+        )
+        extra = more if extra is None else Span(extra.value + more.value, extra.low + more.low, extra.high + more.high)
+    return extra
 
 
 @rule("wet.gauge", "uwyo-altitude-adjusters", "iapws-r7-97")
