@@ -36,6 +36,8 @@ _OR_MORE = re.compile(r"\s+or\s+(?:more|longer)\b", _FLAGS)
 LEAD = 32
 _OVERNIGHT = re.compile(r"\bovernight\b", _FLAGS)
 _OF = re.compile(r"\s*-?\s*(?:of\s+)?(?:(?!before\b|after\b|until\b|less\b|more\b|per\b)\w+\s+)?", _FLAGS)
+# Between a figure and a verb behind it: the verb is of another deed.
+_ANOTHER_DEED = re.compile(r"[,;]|\b(?:and|then)\b", _FLAGS)
 _AGAIN_WORD = re.compile(r"\b(?:more|another|longer|further|additional)\b", _FLAGS)
 _PRESSED = re.compile(r"\bpressure\b|\bpsi\b", _FLAGS)
 # "350 - 10 to 12 min", "375 for 25 minutes", as cards have it.
@@ -64,13 +66,13 @@ def times(text: str, apparatus: str = "") -> Iterator[TimeMark]:
     apparatus: what the recipe cooked in before this step, an id of the lexicon or ""
     """
     masked = _MASKED.sub(lambda m: " " * len(m[0]), text)
-    pressed = bool(_PRESSED.search(text))
     carried: list[Word] = []
     for sentence in sentences(text):
         here = list(words_in("time", masked, sentence.start, sentence.end))
         if terse := TERSE.match(text, sentence.start):
             here.append(Word("bake", terse.start("low"), terse.end("low")))
         verbs = here or (carried if _carries(text[sentence.start : sentence.end]) else [])
+        pressed = bool(_PRESSED.search(text, 0, sentence.end))
         for found in (*_figures(text, sentence), *_nights(text, sentence)):
             verb = _verb(verbs, found.start, found.end, masked, pressed)
             used = in_use(text, sentence, found.start, apparatus)
@@ -106,7 +108,8 @@ def _verb(verbs: list[Word], start: int, end: int, text: str, pressed: bool) -> 
     ranked = ([direct] if direct else []) + before[::-1] + after
     chosen: str = ranked[0] if ranked else UNTOLD
     if chosen in VAGUE:
-        telling = [w for w in ranked if w not in VAGUE]
+        near = [w.what for w in verbs if w.start >= end and not _ANOTHER_DEED.search(text, end, w.start)]
+        telling = [w for w in (*before[::-1], *near) if w not in VAGUE]
         chosen = "pressure" if pressed else telling[0] if telling and telling[0] in WET else chosen
     return cast(TimeOf, chosen) if chosen in get_args(TimeOf) else UNTOLD
 

@@ -36,6 +36,10 @@ BEANS_BOILED_MIN = 15.0
 BEANS_SOFT_MIN = 30.0
 # Rice stirred for so long is cooking, whatever the sentence calls it.
 LEAST_RICE_MIN = 10.0
+# What is boiled for so long is cooked from there on; and a pot under its lid cooks in so short a time.
+LEAST_BOILED_MIN = 5.0
+LEAST_STEAMED_MIN = 5.0
+SALT = "salt"
 # From so long on, what went into the pot before counts beside what the sentence names.
 LONG_MIN = 40.0
 # A time no longer than this with nothing in it that softens is for the liquid.
@@ -45,6 +49,12 @@ TENDER = re.compile(r"[^.;]*?\b(?:until|till)\b[^.;]*?\b(?:soft|tender)\b(?![- ]
 # "Boil the water and salt 5 minutes": nothing in it softens.
 _WATER_ALONE = re.compile(
     r"\b(?:boil|simmer)\s+(?:the\s+)?(?:water|brine|syrup|vinegar|sugar|wine)(?:(?:,|\s+and)\s+(?:the\s+)?\w+)*\s*$",
+    re.I,
+)
+# "Bring slowly to a simmer, about 40 minutes": the burner sets how long that takes.
+_BROUGHT = re.compile(
+    r"\b(?:bring|brought|come|comes|return)\b[^.;]*?\bto\s+(?:a|the)\s+(?:\w+\s+){0,2}(?:boil|simmer)\b"
+    r"(?:(?!\b(?:and|then|boil|simmer|cook|poach|for|let)\b)[^.;])*$",
     re.I,
 )
 _SENTENCE = re.compile(r"(?<=[.;!?])\s+|\n+")
@@ -58,8 +68,13 @@ def _says(name: str) -> re.Pattern[str]:
 
 
 @cache
-def _aromatics() -> frozenset[str]:
-    return frozenset(read_toml(WORDS)["pot"]["aromatics"])
+def _classes(name: str) -> frozenset[str]:
+    return frozenset(read_toml(WORDS)["pot"][name])
+
+
+def _firm(own: tuple[Food, ...]) -> bool:
+    """Whether among foods one is more than what is fried first."""
+    return any(f.name not in _classes("aromatics") for f in own)
 
 
 def least_min(dish_class: str) -> float:
@@ -87,14 +102,14 @@ class Contents:
 
 
 def contents(recipe: Recipe, one: Step, mark: TimeMark) -> Contents:
-    """What the steps up to a time have put into its pot: drained or put into another it is gone."""
+    """What the steps up to a time have put into its pot: drained or taken out it is gone."""
     held = Contents()
     for step in recipe.steps[: _place(recipe, one) + 1]:
         if step.component != one.component:
             continue
         text = step.text[: mark.start] if step is one else step.text
-        for deed in _DEED.split(text):
-            held = _after(recipe, held, deed)
+        for sentence in _SENTENCE.split(text):
+            held = _after(recipe, held, sentence)
     return held
 
 
@@ -102,19 +117,33 @@ def _place(recipe: Recipe, one: Step) -> int:
     return next((i for i, step in enumerate(recipe.steps) if step is one), len(recipe.steps) - 1)
 
 
-def _after(recipe: Recipe, held: Contents, deed: str) -> Contents:
-    """The pot after one deed."""
-    if _says("emptied").search(deed):
-        return Contents()
-    if _says("another").search(deed):
+def _after(recipe: Recipe, held: Contents, sentence: str) -> Contents:
+    """The pot after one sentence."""
+    if _says("aside").search(sentence):
+        return held
+    if _says("another").search(sentence):
         held = Contents()
-    named = tuple(f for f in foods.spoken(recipe, deed) if not f.cooked and _softens(f))
-    liquid = held.liquid or bool(_says("liquid").search(deed))
-    return Contents((*held.foods, *named), liquid, held.wet or liquid or bool(_says("wet").search(deed)))
+    for deed in _DEED.split(sentence):
+        named = tuple(f for f in foods.spoken(recipe, deed) if not f.cooked and _softens(f))
+        if _says("emptied").search(deed):
+            held = _taken_out(held, named, deed)
+            continue
+        liquid = held.liquid or bool(_says("liquid").search(deed))
+        held = Contents((*held.foods, *named), liquid, held.wet or liquid or bool(_says("wet").search(deed)))
+    return held
+
+
+def _taken_out(held: Contents, named: tuple[Food, ...], deed: str) -> Contents:
+    """The pot without what a deed takes out of it; without anything where it names no food."""
+    if not named:
+        return held if _says("poured_off").search(deed) else Contents()
+    gone = {f.name for f in named}
+    left = tuple(f for f in held.foods if f.name not in gone)
+    return Contents(left, held.liquid, held.wet) if left else Contents()
 
 
 def _softens(food: Food) -> bool:
-    return foods.softens(food) and food.dish_class not in ("soup", "stock", "sauce", "general")
+    return foods.softens(food) and food.dish_class not in _classes("never")
 
 
 def covered(recipe: Recipe, one: Step, mark: TimeMark) -> bool | None:
@@ -168,34 +197,60 @@ def paced_by(at: TimeAt) -> str | None:
     batch, one, mark = at.batch, at.step, at.mark
     if is_a(batch.style, "bath") and mark.what == "bake":
         return usual_class(batch.style)
-    own = own_foods(at)
-    if own and (mark.high_min < LONG_MIN or _alone(at, own)):
-        return _of(own, mark) or slowest({f.dish_class for f in own})
-    held = contents(batch.recipe, one, mark).foods
-    if mark.what in ("bake", "braise") and _softened(batch, one):
-        held = tuple(f for f in held if f.dish_class != "dried_bean")
-    if found := _of((*own, *held), mark):
+    own, poured = own_foods(at), _poured(batch)
+    if poured and mark.high_min >= max(LONG_MIN, least_min(poured)):
+        return poured
+    if own and (mark.high_min < LONG_MIN or _alone(at, own)) and (found := _of(own, mark)):
         return found
-    if mark.high_min <= BRIEF_MIN and (batch.recipe.ingredients or own or held):
-        return _brief(batch, mark)
-    whole = dish_class(batch) if is_a(batch.style, "pot") else _of(raw_foods(batch.recipe), mark)
-    if whole == "dried_bean" and mark.what in ("bake", "braise") and _softened(batch, one):
-        return "general"
-    if whole and mark.high_min < least_min(whole):
-        return _of(raw_foods(batch.recipe), mark)
-    return whole
+    softened = mark.what in ("bake", "braise") and _softened(batch, one)
+    whole = tuple(f for f in raw_foods(batch.recipe) if not (softened and f.dish_class == "dried_bean"))
+    held = whole if mark.what == "slow_cook" else contents(batch.recipe, one, mark).foods
+    held = tuple(f for f in held if not (softened and f.dish_class == "dried_bean"))
+    if found := _of((*own, *(f for f in held if f.dish_class not in _classes("beside"))), mark):
+        return found
+    if mark.high_min <= BRIEF_MIN:
+        return _brief(at)
+    if not batch.recipe.ingredients:
+        return dish_class(batch) if is_a(batch.style, "pot") else _of(whole, mark)
+    found = _of((f for f in whole if f.dish_class not in _classes("beside")), mark)
+    return found or (kinetics.GENERAL if softened or (is_a(batch.style, "pot") and dish_class(batch)) else None)
 
 
-def _brief(batch: Batch, mark: TimeMark) -> str | None:
-    """What a short time is for where neither its words nor the pot tell: the dish of a style that boils one thing."""
+def _poured(batch: Batch) -> str | None:
+    """What a soup is when its title calls it a stock or a sauce; None for another."""
+    return _first_of(POURED, batch.recipe.title) if batch.style == "soup" else None
+
+
+def _brief(at: TimeAt) -> str | None:
+    """What a short boil is for where neither its words nor the pot tell: what the recipe has that boils so soon."""
+    batch, mark, said = at.batch, at.mark, keeping.spoken_of(at.step, at.mark)
+    known = [f for f in foods.foods_in(said) if not _says("liquid").search(f.name) and f.name != SALT]
+    if mark.what not in WET_TIMES or known:
+        return None
+    soon = _of((f for f in raw_foods(batch.recipe) if f.dish_class in SOFT_SOON), mark)
     named = usual_class(batch.style)
-    return named if is_a(batch.style, "pot") and named in SOFT_SOON and mark.what in WET_TIMES else None
+    return soon or (named if is_a(batch.style, "pot") and named in SOFT_SOON else None)
 
 
 def own_foods(at: TimeAt) -> tuple[Food, ...]:
-    """The raw foods that the words of a time name, and that soften."""
+    """The raw foods that the words of a time name, and that soften; what has boiled before is cooked by then."""
     said = keeping.spoken_of(at.step, at.mark)
-    return tuple(f for f in foods.spoken(at.batch.recipe, said) if not f.cooked and _softens(f))
+    named = (f for f in foods.spoken(at.batch.recipe, said) if not f.cooked and _softens(f))
+    return tuple(f for f in named if not _boiled_before(at, f))
+
+
+def _boiled_before(at: TimeAt, food: Food) -> bool:
+    """Whether a grain, noodle or potato was boiled in a step before."""
+    if food.dish_class not in _classes("once"):
+        return False
+    recipe = at.batch.recipe
+    return any(
+        t.what in (*WET_TIMES, "cook", "pressure")
+        and t.high_min >= LEAST_BOILED_MIN
+        and any(food.name == f.name for f in foods.spoken(recipe, keeping.spoken_of(one, t)))
+        for one in recipe.steps[: _place(recipe, at.step)]
+        for t in one.times
+    )
 
 
 def _alone(at: TimeAt, own: tuple[Food, ...]) -> bool:
@@ -243,11 +298,16 @@ def _boils(at: TimeAt, own: tuple[Food, ...]) -> bool:
     batch, one, mark = at.batch, at.step, at.mark
     if mark.what == "boil" and mark.high_min <= BEANS_BOILED_MIN and _beans(at, own):
         return False
-    if _WATER_ALONE.search(one.text[: mark.start]) or (mark.what == "steam" and in_the_oven(one)):
+    if _WATER_ALONE.search(one.text[: mark.start]) or _BROUGHT.search(one.text[: mark.start]):
         return False
+    if mark.what == "steam" and in_the_oven(one):
+        return False
+    if TENDER.match(one.text, mark.end):
+        return True
     said = keeping.spoken_of(one, mark)
-    firm = [f for f in own if f.name not in _aromatics()]
-    if firm or TENDER.match(one.text, mark.end):
+    if _says("boiled_down").search(said):
+        return mark.high_min >= LONG_MIN
+    if _firm(own):
         return True
     if _says("dissolved").search(said) or _drawn_in_fat(at, said):
         return False
@@ -272,24 +332,25 @@ def _cooks_wet(at: TimeAt, own: tuple[Food, ...]) -> bool:
     if mark.what not in ("cook", *VAGUE_TIMES):
         return False
     said, held = keeping.spoken_of(one, mark), contents(batch.recipe, one, mark)
-    firm = [f for f in own if f.name not in _aromatics()]
     if mark.what in VAGUE_TIMES:
         rice = any(f.dish_class in STIRRED for f in (*own, *held.foods)) or usual_class(batch.style) in STIRRED
         return held.wet and rice and mark.low_min >= LEAST_RICE_MIN
-    if _says("fat").search(said) and not _says("liquid").search(said):
+    wet = bool(_says("wet").search(said))
+    if _says("boiled_down").search(said) or (_says("fat").search(said) and not _says("liquid").search(said)):
         return False
-    if not (held.wet or _says("wet").search(said)):
+    if not (held.wet or wet):
         return False
     if any(f.dish_class in SOFT_SOON for f in own) and held.liquid:
         return True
-    steams = bool(_says("wet").search(said) or covered(batch.recipe, one, mark))
-    if firm:
+    steams = wet or bool(covered(Recipe(steps=(one,)), one, mark))
+    if _firm(own):
         return steams or mark.low_min >= BRIEF_MIN
     if own:
         return False
+    stands = steams and bool(held.foods) and mark.low_min >= LEAST_STEAMED_MIN
     if not is_a(batch.style, "pot"):
-        return steams and bool(held.foods) and mark.low_min >= BRIEF_MIN
-    return mark.low_min >= (least_cook_min(batch.style) or LEAST_RICE_MIN) or (steams and bool(held.foods) and mark.low_min >= LEAST_RICE_MIN / 2)
+        return stands
+    return stands or mark.low_min >= (least_cook_min(batch.style) or LEAST_RICE_MIN)
 
 
 def _bakes_wet(at: TimeAt) -> bool:
@@ -300,10 +361,12 @@ def _bakes_wet(at: TimeAt) -> bool:
         return bool(BATH.search(one.text)) and "crust" not in said
     if is_a(batch.style, "floured") or not covered(batch.recipe, one, mark):
         return False
+    if _says("crisped").search(said):
+        return False
+    if is_a(batch.style, "oven_pot"):
+        return paced_by(at) is not None
     held = contents(batch.recipe, one, mark)
-    raw = held.foods or (raw_foods(batch.recipe) if is_a(batch.style, "oven_pot") else ())
-    wet = held.wet or is_a(batch.style, "oven_pot")
-    return wet and any(_slow(f) and mark.high_min >= least_min(f.dish_class) for f in raw)
+    return held.wet and any(_slow(f) and mark.high_min >= least_min(f.dish_class) for f in held.foods)
 
 
 def _slow(food: Food) -> bool:
