@@ -22,6 +22,7 @@ UNTOLD: TimeOf = "other"
 # How many signs before a figure stand next to it.
 BESIDE = 60
 # Verbs that say little: a more telling word of the same sentence wins over them.
+POT = "pot"
 VAGUE = ("cook", "preheat")
 WET = ("simmer", "boil", "braise", "poach", "steam", "reduce", "fry", "pressure", "microwave", "bake")
 # Verbs whose figures belong to the apparatus that is in use; what boils stands on a stove beside it.
@@ -54,7 +55,7 @@ _MASKED = re.compile(
     r"|\bdutch\s+oven|\bboiling\s+water|\bover\s+(?:\w+\s+){0,2}simmering\s+water|\bdouble\s+boiler|\b(?:heavy|sour|ice|whipped|whipping|double|pastry|the)\s+cream\b|\bcream\s+cheese"
     r"|\bcream\s+of\s+tartar|\b(?:brown|icing|granulated)\s+sugar|\bbrown\s+(?:butter|rice|stock)\b|\bbaking\s+(?:sheet|pan|dish|powder|soda|stone|steel|paper|tin)s?\b|\bbaked?\s+goods|\bfrying\s+pan"
     r"|\broasting\s+pan|\bthe\s+roast\b|\bcake\s+mix|\bpressure\s+cooker|\brice\s+cooker|\bcold\s+milk|\bcooking\s+(?:liquid|water|spray)"
-    r"|\bcooled?\s+(?:to|butter|syrup)|\bfried\b|\bmixing\s+bowl|\bcooling\s+rack|\b(?:into|onto)\s+the\s+(?:mix|batter)"
+    r"|\b(?:if|when|for|using|from|are)\s+(?:using\s+)?frozen\b|\bcooled?\s+(?:to|butter|syrup)|\bfried\b|\bmixing\s+bowl|\bcooling\s+rack|\b(?:into|onto)\s+the\s+(?:mix|batter)"
     r"|\bsmoked\b|\bgrilled\s+cheese|\bhold(?:ing)?\s+(?:\w+\s+){0,3}together",
     _FLAGS,
 )
@@ -213,9 +214,12 @@ def _kept(text: str, sentence: Span, before: str) -> str:
 
 
 def last_named(text: str, sentence: Span, before: str) -> str:
-    """The apparatus in use when a sentence ends."""
+    """The apparatus in use when a sentence ends; a pot beside what lasts, or beside a crock, does not end that."""
     named = apparatus_in(text, sentence.start, sentence.end)
-    return named[-1].what if named else _kept(text, sentence, before)
+    if not named:
+        return _kept(text, sentence, before)
+    row = _apparatus().get(before, {})
+    return before if named[-1].what == POT and (row.get("lasts") or row.get("wet")) else named[-1].what
 
 
 def named_last(text: str, before: str) -> str:

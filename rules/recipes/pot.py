@@ -42,6 +42,8 @@ LEAST_STEAMED_MIN = 5.0
 SALT = "salt"
 # From so long on, what went into the pot before counts beside what the sentence names.
 LONG_MIN = 40.0
+# From so long on, what is tough in a recipe is in the pot, wherever it went in.
+HOUR_MIN = 60.0
 # A time no longer than this with nothing in it that softens is for the liquid.
 BRIEF_MIN = 15.0
 # "Simmer the peel 2 hours until soft": softening, in whatever is boiled down afterwards.
@@ -57,6 +59,7 @@ _BROUGHT = re.compile(
     r"(?:(?!\b(?:and|then|boil|simmer|cook|poach|for|let)\b)[^.;])*$",
     re.I,
 )
+_UNTIL = re.compile(r"\b(?:until|till)\b", re.I)
 _SENTENCE = re.compile(r"(?<=[.;!?])\s+|\n+")
 # One deed or one food of a list: what is said of a pot is told one after the other.
 _DEED = re.compile(r"[.;!?,\n]+\s*|\s+(?:and|then)\s+")
@@ -124,13 +127,19 @@ def _after(recipe: Recipe, held: Contents, sentence: str) -> Contents:
     if _says("another").search(sentence):
         held = Contents()
     for deed in _DEED.split(sentence):
-        named = tuple(f for f in foods.spoken(recipe, deed) if not f.cooked and _softens(f))
+        named = _raw_in(recipe, deed)
         if _says("emptied").search(deed):
             held = _taken_out(held, named, deed)
             continue
         liquid = held.liquid or bool(_says("liquid").search(deed))
         held = Contents((*held.foods, *named), liquid, held.wet or liquid or bool(_says("wet").search(deed)))
     return held
+
+
+def _raw_in(recipe: Recipe, text: str) -> tuple[Food, ...]:
+    """The raw foods that a text of a recipe names, and that soften."""
+    named = (f for f in foods.spoken(recipe, text) if text[f.start : f.end].lower() not in _classes("no_food"))
+    return tuple(f for f in named if not f.cooked and _softens(f))
 
 
 def _taken_out(held: Contents, named: tuple[Food, ...], deed: str) -> Contents:
@@ -206,6 +215,8 @@ def paced_by(at: TimeAt) -> str | None:
     whole = tuple(f for f in raw_foods(batch.recipe) if not (softened and f.dish_class == "dried_bean"))
     held = whole if mark.what == "slow_cook" else contents(batch.recipe, one, mark).foods
     held = tuple(f for f in held if not (softened and f.dish_class == "dried_bean"))
+    if mark.high_min >= HOUR_MIN:
+        held += tuple(f for f in whole if f.dish_class in foods.lists("foods")["slow_classes"])
     if found := _of((*own, *(f for f in held if f.dish_class not in _classes("beside"))), mark):
         return found
     if mark.high_min <= BRIEF_MIN:
@@ -223,8 +234,8 @@ def _poured(batch: Batch) -> str | None:
 
 def _brief(at: TimeAt) -> str | None:
     """What a short boil is for where neither its words nor the pot tell: what the recipe has that boils so soon."""
-    batch, mark, said = at.batch, at.mark, keeping.spoken_of(at.step, at.mark)
-    known = [f for f in foods.foods_in(said) if not _says("liquid").search(f.name) and f.name != SALT]
+    batch, mark, told = at.batch, at.mark, at.step.text[: at.mark.end]
+    known = [f for f in foods.foods_in(told) if not _says("liquid").search(f.name) and f.name != SALT]
     if mark.what not in WET_TIMES or known:
         return None
     soon = _of((f for f in raw_foods(batch.recipe) if f.dish_class in SOFT_SOON), mark)
@@ -235,8 +246,7 @@ def _brief(at: TimeAt) -> str | None:
 def own_foods(at: TimeAt) -> tuple[Food, ...]:
     """The raw foods that the words of a time name, and that soften; what has boiled before is cooked by then."""
     said = keeping.spoken_of(at.step, at.mark)
-    named = (f for f in foods.spoken(at.batch.recipe, said) if not f.cooked and _softens(f))
-    return tuple(f for f in named if not _boiled_before(at, f))
+    return tuple(f for f in _raw_in(at.batch.recipe, said) if not _boiled_before(at, f))
 
 
 def _boiled_before(at: TimeAt, food: Food) -> bool:
@@ -302,9 +312,11 @@ def _boils(at: TimeAt, own: tuple[Food, ...]) -> bool:
         return False
     if mark.what == "steam" and in_the_oven(one):
         return False
-    if TENDER.match(one.text, mark.end):
+    if _till_soft(at):
         return True
     said = keeping.spoken_of(one, mark)
+    if _crisps(at):
+        return False
     if _says("boiled_down").search(said):
         return mark.high_min >= LONG_MIN
     if _firm(own):
@@ -312,6 +324,17 @@ def _boils(at: TimeAt, own: tuple[Food, ...]) -> bool:
     if _says("dissolved").search(said) or _drawn_in_fat(at, said):
         return False
     return not (mark.high_min <= BRIEF_MIN and _says("thickened").search(one.text))
+
+
+def _till_soft(at: TimeAt) -> bool:
+    """Whether a time runs until something is soft or tender."""
+    return bool(TENDER.search(keeping.spoken_of(at.step, at.mark)))
+
+
+def _crisps(at: TimeAt) -> bool:
+    """Whether a time runs until something is brown, crisp or only warm."""
+    waited = _UNTIL.split(keeping.spoken_of(at.step, at.mark), maxsplit=1)[1:]
+    return any(_says("crisped").search(text) for text in waited)
 
 
 def _beans(at: TimeAt, own: tuple[Food, ...]) -> bool:
@@ -323,24 +346,29 @@ def _beans(at: TimeAt, own: tuple[Food, ...]) -> bool:
 def _drawn_in_fat(at: TimeAt, said: str) -> bool:
     """Whether what simmers is fat with something in it."""
     wet = _says("liquid").search(said) or contents(at.batch.recipe, at.step, at.mark).liquid
-    return bool(_says("fat").search(said)) and not wet
+    return not wet and bool(_says("fat").search(at.step.text, 0, at.mark.end))
 
 
 def _cooks_wet(at: TimeAt, own: tuple[Food, ...]) -> bool:
     """Whether a time that only says "cook", or nothing, is one of cooking in liquid."""
     batch, one, mark = at.batch, at.step, at.mark
+    if mark.what == "reduce":
+        return _till_soft(at) and _firm(own)
     if mark.what not in ("cook", *VAGUE_TIMES):
         return False
     said, held = keeping.spoken_of(one, mark), contents(batch.recipe, one, mark)
     if mark.what in VAGUE_TIMES:
         rice = any(f.dish_class in STIRRED for f in (*own, *held.foods)) or usual_class(batch.style) in STIRRED
         return held.wet and rice and mark.low_min >= LEAST_RICE_MIN
-    wet = bool(_says("wet").search(said))
+    wet = bool(_says("wet").search(" ".join(_SENTENCE.split(one.text[: mark.start])[-2:]) + said))
     if _says("boiled_down").search(said) or (_says("fat").search(said) and not _says("liquid").search(said)):
         return False
     if not (held.wet or wet):
         return False
-    if any(f.dish_class in SOFT_SOON for f in own) and held.liquid:
+    if _crisps(at):
+        return False
+    soft = _till_soft(at) and (_firm(own) or bool(held.foods and not own))
+    if held.liquid and (soft or any(f.dish_class in SOFT_SOON for f in own)):
         return True
     steams = wet or bool(covered(Recipe(steps=(one,)), one, mark))
     if _firm(own):
@@ -361,7 +389,7 @@ def _bakes_wet(at: TimeAt) -> bool:
         return bool(BATH.search(one.text)) and "crust" not in said
     if is_a(batch.style, "floured") or not covered(batch.recipe, one, mark):
         return False
-    if _says("crisped").search(said):
+    if _crisps(at):
         return False
     if is_a(batch.style, "oven_pot"):
         return paced_by(at) is not None
