@@ -55,7 +55,7 @@ _WATER_ALONE = re.compile(
 )
 # "Bring slowly to a simmer, about 40 minutes": the burner sets how long that takes.
 _BROUGHT = re.compile(
-    r"\b(?:bring|brought|come|comes|return)\b[^.;]*?\bto\s+(?:a|the)\s+(?:\w+\s+){0,2}(?:boil|simmer)\b"
+    r"\b(?:bring|brought|come|comes|return)\b[^.;]*?\bto\s+(?:a|the)\s+(?:(?!and\b|then\b|boil|simmer)\w+\s+){0,2}(?:boil|simmer)\b"
     r"(?:(?!\b(?:and|then|boil|simmer|cook|poach|for|let)\b)[^.;])*$",
     re.I,
 )
@@ -219,12 +219,14 @@ def paced_by(at: TimeAt) -> str | None:
         held += tuple(f for f in whole if f.dish_class in foods.lists("foods")["slow_classes"])
     if found := _of((*own, *(f for f in held if f.dish_class not in _classes("beside"))), mark):
         return found
+    unknown = kinetics.GENERAL if _till_soft(at) else None
     if mark.high_min <= BRIEF_MIN:
-        return _brief(at)
+        return _brief(at) or unknown
     if not batch.recipe.ingredients:
-        return dish_class(batch) if is_a(batch.style, "pot") else _of(whole, mark)
-    found = _of((f for f in whole if f.dish_class not in _classes("beside")), mark)
-    return found or (kinetics.GENERAL if softened or (is_a(batch.style, "pot") and dish_class(batch)) else None)
+        return (dish_class(batch) if is_a(batch.style, "pot") else _of(whole, mark)) or unknown
+    if softened or (is_a(batch.style, "pot") and dish_class(batch)):
+        unknown = kinetics.GENERAL
+    return _of((f for f in whole if f.dish_class not in _classes("beside")), mark) or unknown
 
 
 def _poured(batch: Batch) -> str | None:
