@@ -11,7 +11,7 @@ from rules.baking.batch import Batch
 from rules.baking.mark import TimeAt
 from rules.baking.styles import is_a, least_cook_min, usual_class
 from rules.physics import kinetics
-from rules.recipe import Recipe, Step, TimeMark
+from rules.recipe import IngredientLine, Recipe, Step, TimeMark
 from rules.recipes import foods, keeping
 from rules.recipes.foods import Food, raw_foods
 from rules.recipes.phrases import pattern
@@ -26,6 +26,8 @@ SOFT_SOON = (
 )  # fmt: skip
 # What takes up its liquid with stirring, whatever the sentence calls that.
 STIRRED = ("rice", "whole_grain", "porridge", "pasta")
+# What takes up the liquid it is given, and the style that says how much more it is given higher up.
+GRAINS, RICE = ("rice", "whole_grain", "porridge"), "rice"
 BATH = re.compile(r"\b(?:water[- ]bath|bain[- ]marie|hot water|boiling water)\b", re.I)
 WET_TIMES = ("boil", "simmer", "braise", "poach", "steam")
 VAGUE_TIMES = ("other", "mix")
@@ -217,7 +219,8 @@ def paced_by(at: TimeAt) -> str | None:
     held = tuple(f for f in held if not (softened and f.dish_class == "dried_bean"))
     if mark.high_min >= HOUR_MIN:
         held += tuple(f for f in whole if f.dish_class in foods.lists("foods")["slow_classes"])
-    if found := _of((*own, *(f for f in held if f.dish_class not in _classes("beside"))), mark):
+    held = tuple(f for f in held if f.dish_class not in _classes("beside")) or held
+    if found := _of((*own, *held), mark):
         return found
     unknown = kinetics.GENERAL if _till_soft(at) else None
     if mark.high_min <= BRIEF_MIN:
@@ -236,8 +239,8 @@ def _poured(batch: Batch) -> str | None:
 
 def _brief(at: TimeAt) -> str | None:
     """What a short boil is for where neither its words nor the pot tell: what the recipe has that boils so soon."""
-    batch, mark, told = at.batch, at.mark, at.step.text[: at.mark.end]
-    known = [f for f in foods.foods_in(told) if not _says("liquid").search(f.name) and f.name != SALT]
+    batch, mark, said = at.batch, at.mark, keeping.spoken_of(at.step, at.mark)
+    known = [f for f in foods.foods_in(said) if not _says("liquid").search(f.name) and f.name != SALT]
     if mark.what not in WET_TIMES or known:
         return None
     soon = _of((f for f in raw_foods(batch.recipe) if f.dish_class in SOFT_SOON), mark)
@@ -359,6 +362,8 @@ def _cooks_wet(at: TimeAt, own: tuple[Food, ...]) -> bool:
     if mark.what not in ("cook", *VAGUE_TIMES):
         return False
     said, held = keeping.spoken_of(one, mark), contents(batch.recipe, one, mark)
+    if mark.what in VAGUE_TIMES and _says("immersed").search(said):
+        return bool(own or held.foods)
     if mark.what in VAGUE_TIMES:
         rice = any(f.dish_class in STIRRED for f in (*own, *held.foods)) or usual_class(batch.style) in STIRRED
         return held.wet and rice and mark.low_min >= LEAST_RICE_MIN
@@ -419,3 +424,20 @@ def simmered(batch: Batch) -> Iterator[TimeAt]:
     """The times by which a pot stands at a simmer, in order."""
     every = (TimeAt(batch, one, mark) for one in batch.recipe.steps for mark in one.times)
     return (at for at in every if governs(at))
+
+
+def is_grain(line: IngredientLine) -> bool:
+    """Whether an ingredient is a grain that cooks from raw."""
+    return not foods.ready(line) and any(f.dish_class in GRAINS and not f.cooked for f in foods.foods_in(line.line))
+
+
+def poured_in(line: IngredientLine) -> bool:
+    """Whether a liquid is what the pot simmers in: no cream that finishes it, no water to soak or boil something in."""
+    return line.role != "dairy" and not _says("not_poured").search(line.line)
+
+
+def drained(recipe: Recipe, one: Step, mark: TimeMark) -> bool:
+    """Whether what cooks for a time is drained after it: boiled in plenty of water, of which any amount will do."""
+    place = _place(recipe, one)
+    then = "\n".join((one.text[mark.end :], *(step.text for step in recipe.steps[place + 1 : place + 2])))
+    return bool(_says("drained").search(then))

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from rules.baking import components
 from rules.baking.bands import AS_IS, Span
 from rules.baking.batch import Batch, changed, rescaled
 from rules.baking.change import Change, Shift, step
 from rules.baking.mark import TimeAt
+from rules.baking.parts import placed
 from rules.baking.styles import is_a
 from rules.book import Part, rule
 from rules.foods import dishes
@@ -25,6 +27,10 @@ POT_AREA_M2 = 0.06
 BOILED_DOWN_TIMES = (*pot.WET_TIMES, "reduce", "cook")
 # How many times as much liquid a pot is ever given for a longer simmer: beyond that, look and top up.
 MOST_LIQUID = 1.5
+# A lid keeps the most of it in.
+MOST_LIQUID_COVERED = 1.2
+# How much liquid stands over a grain that takes it all up, by weight; what is more is a soup.
+LEAST_LIQUID, MOST_TAKEN_UP = 0.8, 8.0
 say = sentences("recipes/wet_dish")
 
 
@@ -139,20 +145,41 @@ def pressure_option(batch: Batch) -> tuple[float, float] | None:
 
 @rule("wet.liquid", "ashrae-applications")
 def liquid(batch: Batch) -> Part | None:
-    """The largest liquid of a pot takes what the longer simmer boils off."""
+    """A grain that takes up its liquid is given more; else the largest liquid of a pot takes what boils off."""
+    if absorbing := tuple(_absorbed(batch)):
+        return changed(absorbing)
     return changed(_liquid(batch)) if is_a(batch.style, "topped_up") else None
+
+
+def _absorbed(batch: Batch) -> Iterator[Change]:
+    """The liquid of a grain that takes it up, by the share that rice is given; none where it is drained."""
+    found = [at for at in pot.simmered(batch) if pot.paced_by(at) in pot.GRAINS]
+    if not found or any(pot.drained(batch.recipe, at.step, at.mark) for at in found):
+        return
+    grain_g = sum(line.mass_mid_g or 0.0 for line in batch.recipe.ingredients if pot.is_grain(line))
+    every = (p for p in placed(batch.recipe) if p.part.name == "liquid" and pot.poured_in(p.line))
+    pours = [p for p in every if grain_g and LEAST_LIQUID <= p.mass_g / grain_g <= MOST_TAKEN_UP]
+    if not pours:
+        return
+    main = max(pours, key=lambda p: p.mass_g)
+    ratio = components.ratio(pot.RICE, "liquid", batch.from_m, batch.to_m)
+    change = rescaled(main, ratio, "liquid", because=say("absorbed", way=batch.way), coarse=True)
+    if change and change.way != "same":
+        yield change
 
 
 def _liquid(batch: Batch) -> Iterator[Change]:
     """The change, reckoned for a pot of 28 cm (11 in)."""
-    pours = [p for p in batch.parts("liquid", least_g=100.0) if p.mass_g and p.line.role != "dairy"]
+    pours = [p for p in batch.parts("liquid", least_g=100.0) if p.mass_g and pot.poured_in(p.line)]
     if not pours or batch.here.boiling_c == batch.there.boiling_c:
         return
     extra = _boiled_off(batch)
     if extra is None:
         return
     main = max(pours, key=lambda p: p.mass_g)
-    span = extra.map(lambda ml: min(MOST_LIQUID, max(1 / MOST_LIQUID, 1 + ml / main.mass_g)))
+    open_pot = any(pot.covered(batch.recipe, at.step, at.mark) is False for at in pot.simmered(batch))
+    most = MOST_LIQUID if open_pot else MOST_LIQUID_COVERED
+    span = extra.map(lambda ml: min(most, max(1 / most, 1 + ml / main.mass_g)))
     more = "more" if extra.value > 0 else "less"
     because = say("liquid", way=batch.way, amount=volume(abs(extra.value)), more=more)
     change = rescaled(main, span, "liquid", because=because, coarse=True)
@@ -165,7 +192,7 @@ def _boiled_off(batch: Batch) -> Span | None:
     extra = None
     for at in pot.simmered(batch):
         name, mark = pot.paced_by(at), at.mark
-        if name is None:
+        if name is None or pot.drained(batch.recipe, at.step, mark):
             continue
         minutes, lid = (mark.low_min + mark.high_min) / 2, pot.covered(batch.recipe, at.step, mark) is not False
         ratio = softening_ratio(name, batch.here.boiling_c, batch.there.boiling_c)

@@ -18,6 +18,13 @@ liquid = The { $way ->
         [more] more
        *[less] less
     }, reckoned for a pot of 28 cm (11 in).
+absorbed = The grain takes up its liquid, and the { $way ->
+        [up] longer simmer takes
+       *[down] shorter simmer leaves
+    } some of it: look at the end of the time and { $way ->
+        [up] add a splash of boiling water where it is firm and dry.
+       *[down] let it stand covered where it is wet.
+    }
 same-gauge =
     The weight or setting stays and the time changes. A gauge at { $same } psi here would be as hot inside as { $gauge } psi
     at { $baseline }; use it only where your cooker is marked for it.
