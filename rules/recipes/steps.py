@@ -25,6 +25,9 @@ SHORTEST_MIN = 2.0
 SHORT_STEPS_MIN = ((5.0, 0.25), (10.0, 0.5))
 # From this many minutes on a cook keeps the time to so many.
 LONG_STEPS_MIN = ((480.0, 30.0), (180.0, 15.0))
+# A gas mark, and the steps of its dial.
+GAS = re.compile(r"\bgas\b", re.I)
+GAS_ONE_F, GAS_STEP_F = 275.0, 25.0
 # Times that stay or move by more than their role: what is boiled down says why it stays, rice stirred into its broth
 # cooks, and a figure that points into a time goes along with it.
 TOLD_BY_STYLE = ("reduce", "other", "mix", "relative")
@@ -299,12 +302,27 @@ def _in(temp_c: float, unit: str) -> float:
 
 
 def _temp_edit(text: str, t: TempTo) -> Edit:
-    was = text[t.mark.start : t.mark.end]
+    was = text[t.mark.start : t.mark.end].rstrip()
+    end = t.mark.start + len(was)
+    if GAS.search(was):
+        return Edit(t.mark.start, end, gas_marked(was, t.to_c), "temperature")
     first, second = ("degF", "degC") if t.mark.unit == "degF" else ("degC", "degF")
     new = _degrees(t, first, bare=not re.search(r"[°º˚]|deg|[fc]\b", was, re.I))
     letters = set(re.findall(r"(?<![a-z])([fc])(?![a-z])|(?:fahrenheit|celsius)", was, re.I))
     both = len({letter.lower() for letter in letters if letter}) == 2
-    return Edit(t.mark.start, t.mark.end, f"{new} ({_degrees(t, second)})" if both else new, "temperature")
+    return Edit(t.mark.start, end, f"{new} ({_degrees(t, second)})" if both else new, "temperature")
+
+
+def gas_marked(was: str, temp_c: float) -> str:
+    """A gas mark written anew: the mark that is nearest to a temperature [degC].
+
+    source: from memory: a mark is 25 degF, and mark 1 is 275 degF
+
+    >>> gas_marked("gas 4", 192), gas_marked("gas mark 5", 202)
+    ('gas 5', 'gas mark 6')
+    """
+    mark = min(9, max(1, round_to((to_f(temp_c) - GAS_ONE_F) / GAS_STEP_F, 1) + 1))
+    return re.sub(r"\d+(?:\s*[/½¼]\s*\d*)?", f"{mark:g}", was, count=1)
 
 
 def _degrees(t: TempTo, unit: str, *, bare: bool = False) -> str:
