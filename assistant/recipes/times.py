@@ -39,6 +39,7 @@ _OVERNIGHT = re.compile(r"\bovernight\b", _FLAGS)
 _OF = re.compile(r"\s*-?\s*(?:of\s+)?(?:(?!before\b|after\b|until\b|less\b|more\b|per\b)\w+\s+)?", _FLAGS)
 # Between a figure and a verb behind it: the verb is of another deed.
 _ANOTHER_DEED = re.compile(r"[,;]|\b(?:and|then)\b", _FLAGS)
+_THEN = re.compile(r";|\bthen\b", _FLAGS)
 _AGAIN_WORD = re.compile(r"\b(?:more|another|longer|further|additional)\b", _FLAGS)
 _PRESSED = re.compile(r"\bpressure\b|\bpsi\b", _FLAGS)
 # "350 - 10 to 12 min", "375 for 25 minutes", as cards have it.
@@ -105,7 +106,7 @@ def _verb(verbs: list[Word], start: int, end: int, text: str, pressed: bool) -> 
     """What is done for a time: "20 minutes of baking", else the nearest word before, else the nearest after."""
     direct = next((w.what for w in verbs if w.start >= end and _OF.fullmatch(text, end, w.start)), None)
     before = [w.what for w in verbs if w.end <= start]
-    after = [w.what for w in verbs if w.start >= end]
+    after = [w.what for w in verbs if w.start >= end and not _THEN.search(text, end, w.start)]
     ranked = ([direct] if direct else []) + before[::-1] + after
     chosen: str = ranked[0] if ranked else UNTOLD
     if chosen in VAGUE:

@@ -155,15 +155,15 @@ def figures_of(case: Case, time: WetTime) -> tuple[Figure, Figure]:
 
 def _maths(case: Case, heats: Heats, factor: float) -> Said:
     soft = kinetics.softening(case.dish_class)
-    return say(
-        "maths" if heats.published is None else "maths-published",
-        there=number(heats.there_c, 1),
-        here=number(heats.here_c, 1),
-        z=number(soft.z_k),
-        z_low=number(soft.z_low_k),
-        z_high=number(soft.z_high_k),
-        factor=number(factor),
-    )
+    figures = {
+        "there": number(heats.there_c, 1),
+        "here": number(heats.here_c, 1),
+        "z": number(soft.z_k),
+        "z_low": number(soft.z_low_k),
+        "z_high": number(soft.z_high_k),
+        "factor": number(factor),
+    }
+    return say("maths", **figures) if heats.published is None else say("maths-published", **figures)
 
 
 def _no_time(case: Case, heats: Heats) -> Part:

@@ -7,8 +7,8 @@ from dataclasses import replace
 from rules.book import Case, Part, Rule, celsius, rule
 from rules.foods.beans import BOIL_MIN, bare, first_boil, poisonous_dry
 from rules.heat import chamber
-from rules.heat.crock import crock_min
 from rules.heat.cook_times import factor_figure, time_figures
+from rules.heat.crock import crock_min
 from rules.heat.dry import check, core, heated_through
 from rules.heat.equipment import start_on_high
 from rules.heat.headline import takes

@@ -109,7 +109,11 @@ def never_soft(done: Outcome) -> Part | None:
 def quick_way(done: Outcome) -> Part | None:
     """The pressure cooker, for a pot that takes much longer here."""
     batch = done.batch
-    slow = is_a(batch.style, "slow_pot") and pot.dish_class(batch) is not None and next(pot.simmered(batch), None) is not None
+    slow = (
+        is_a(batch.style, "slow_pot")
+        and pot.dish_class(batch) is not None
+        and next(pot.simmered(batch), None) is not None
+    )
     if not slow or batch.boil_shift_k >= QUICK_WAY_BELOW_K or _under_pressure(done) or _never_soft(done):
         return None
     span = wet_dish.pressure_option(batch)

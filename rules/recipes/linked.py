@@ -1,4 +1,4 @@
-"""Figures that point into a time of the pot: "after 4 hours", "in the last 20 minutes". They go along with that time."""
+"""Figures that point into a time of the pot, "after 4 hours", "in the last 20 minutes": they go along with that time."""
 
 from __future__ import annotations
 
@@ -16,7 +16,20 @@ from rules.said import sentences
 from rules.tables import read_toml
 
 # The roles that a pointing figure may be read as, and those of the times it can point into.
-POINTING = ("other", "relative", "cook", "boil", "simmer", "braise", "poach", "steam", "slow_cook", "pressure", "mix", "reduce")
+POINTING = (
+    "other",
+    "relative",
+    "cook",
+    "boil",
+    "simmer",
+    "braise",
+    "poach",
+    "steam",
+    "slow_cook",
+    "pressure",
+    "mix",
+    "reduce",
+)
 POINTED_AT = ("cook", "bake", "boil", "simmer", "braise", "poach", "steam", "slow_cook", "pressure")
 # How many steps back a figure may point.
 STEPS_BACK = 2

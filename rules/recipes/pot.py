@@ -160,9 +160,7 @@ def _softens(food: Food) -> bool:
 def covered(recipe: Recipe, one: Step, mark: TimeMark) -> bool | None:
     """Whether the lid is on at a time, by the last word about it; None where nothing is said."""
     place = _place(recipe, one)
-    end = next(
-        (m.start() for m in _SENTENCE.finditer(one.text, mark.end)), len(one.text)
-    )
+    end = next((m.start() for m in _SENTENCE.finditer(one.text, mark.end)), len(one.text))
     said = f"{recipe.steps[place - 1].text if place else ''}\n{one.text[:end]}"
     on, off = ([m.end() for m in _says(name).finditer(said)] for name in ("covered", "uncovered"))
     return max(on, default=-1) > max(off, default=-1) if on or off else None
@@ -298,9 +296,9 @@ def governs(at: TimeAt) -> bool:
     if mark.high_min < SHORTEST_MIN:
         return False
     own = own_foods(at)
-    if is_a(batch.style, "boiled_down") and not TENDER.match(one.text, mark.end):
-        if not any(f.dish_class in SOFT_SOON for f in own):
-            return False
+    soft = TENDER.match(one.text, mark.end) or any(f.dish_class in SOFT_SOON for f in own)
+    if is_a(batch.style, "boiled_down") and not soft:
+        return False
     if mark.what == "bake":
         return _bakes_wet(at)
     if mark.what in WET_TIMES:
@@ -310,7 +308,7 @@ def governs(at: TimeAt) -> bool:
 
 def _boils(at: TimeAt, own: tuple[Food, ...]) -> bool:
     """Whether a time that says boil, simmer, braise, poach or steam is one in which something softens."""
-    batch, one, mark = at.batch, at.step, at.mark
+    one, mark = at.step, at.mark
     if mark.what == "boil" and mark.high_min <= BEANS_BOILED_MIN and _beans(at, own):
         return False
     if _WATER_ALONE.search(one.text[: mark.start]) or _BROUGHT.search(one.text[: mark.start]):
@@ -401,7 +399,9 @@ def _bakes_wet(at: TimeAt) -> bool:
     if is_a(batch.style, "oven_pot"):
         return paced_by(at) is not None
     held = contents(batch.recipe, one, mark)
-    return held.wet and any(_slow(f) and mark.high_min >= least_min(f.dish_class) for f in held.foods)
+    long = raw_foods(batch.recipe) if mark.high_min >= HOUR_MIN else ()
+    tough = (f for f in long if f.dish_class in foods.lists("foods")["slow_classes"])
+    return held.wet and any(_slow(f) and mark.high_min >= least_min(f.dish_class) for f in (*held.foods, *tough))
 
 
 def _slow(food: Food) -> bool:

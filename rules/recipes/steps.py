@@ -22,7 +22,7 @@ from rules.said import sentences
 
 SHORTEST_MIN = 2.0
 # Up to this many minutes, and in steps of so many.
-SHORT_STEPS_MIN = ((5.0, 0.25), (10.0, 0.5))
+SHORT_STEPS_MIN = ((5.0, 0.25), (12.0, 0.5))
 # From this many minutes on a cook keeps the time to so many.
 LONG_STEPS_MIN = ((480.0, 30.0), (180.0, 15.0))
 # A gas mark, and the steps of its dial.

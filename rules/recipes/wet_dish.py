@@ -188,21 +188,28 @@ def _liquid(batch: Batch) -> Iterator[Change]:
 
 
 def _boiled_off(batch: Batch) -> Span | None:
-    """How much more its simmering times boil off here [ml], each under its lid or without; None where nothing simmers."""
-    extra = None
-    for at in pot.simmered(batch):
-        name, mark = pot.paced_by(at), at.mark
-        if name is None or pot.drained(batch.recipe, at.step, mark):
-            continue
-        minutes, lid = (mark.low_min + mark.high_min) / 2, pot.covered(batch.recipe, at.step, mark) is not False
-        ratio = softening_ratio(name, batch.here.boiling_c, batch.there.boiling_c)
-        more = ratio.map(
-            lambda r, minutes=minutes, lid=lid: evaporation.extra_liquid_ml(
-                minutes * r, minutes, POT_AREA_M2, covered=lid, elevation_m=batch.to_m, from_elevation_m=batch.from_m
-            )
+    """How much more its simmering times boil off here [ml], each with its lid or without; None for none."""
+    told = [
+        _more_boiled_off(at, name)
+        for at in pot.simmered(batch)
+        if (name := pot.paced_by(at)) and not pot.drained(batch.recipe, at.step, at.mark)
+    ]
+    if not told:
+        return None
+    return Span(sum(t.value for t in told), sum(t.low for t in told), sum(t.high for t in told))
+
+
+def _more_boiled_off(at: TimeAt, name: str) -> Span:
+    """How much more one time boils off here [ml]. name: the dish class that sets its pace"""
+    batch, minutes = at.batch, (at.mark.low_min + at.mark.high_min) / 2
+    lid = pot.covered(batch.recipe, at.step, at.mark) is not False
+
+    def more_ml(ratio: float) -> float:
+        return evaporation.extra_liquid_ml(
+            minutes * ratio, minutes, POT_AREA_M2, covered=lid, elevation_m=batch.to_m, from_elevation_m=batch.from_m
         )
-        extra = more if extra is None else Span(extra.value + more.value, extra.low + more.low, extra.high + more.high)
-    return extra
+
+    return softening_ratio(name, batch.here.boiling_c, batch.there.boiling_c).map(more_ml)
 
 
 @rule("wet.gauge", "uwyo-altitude-adjusters", "iapws-r7-97")

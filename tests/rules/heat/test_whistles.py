@@ -37,7 +37,7 @@ def inside_c(elevation_m: float) -> float:
     ],
 )
 def test_as_many_more_as_the_published_rule_for_pressure_cookers_has_it(dish, dish_class, at_home, home_m, expected):
-    """5 % for each 1,000 ft above 2,000 ft: 11,480 ft, the height of Leh, is 9.48 of them; Delhi lies under 2,000 ft."""
+    """5 % for each 1,000 ft above 2,000 ft: Leh at 11,480 ft is 9.48 of them above, Delhi lies under it."""
     figure = ask(dish, dish_class, at_home, from_elevation_m=home_m or None).figure("whistles")
     assert figure is not None
     assert figure.value == pytest.approx(expected, abs=0.75)
