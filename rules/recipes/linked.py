@@ -1,4 +1,4 @@
-"""Figures that point into a time of the pot, "after 4 hours", "in the last 20 minutes": they go along with that time."""
+"""Figures that point into a time of the pot, "after 4 hours", "in the last 20 minutes", go along with that time."""
 
 from __future__ import annotations
 

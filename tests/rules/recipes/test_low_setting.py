@@ -1,4 +1,4 @@
-"""A pressure cooker goes by the published rule at every setting; CoolProp tells how far a low one, 7 psi, may need more."""
+"""A pressure cooker goes by the published rule at every setting; CoolProp tells how far a low one may need more."""
 
 import pytest
 from CoolProp.CoolProp import PropsSI
