@@ -13,6 +13,7 @@ from rules.baking import foam, pan
 from rules.baking.batch import Batch, towards
 from rules.baking.change import Change, Shift, Way, step
 from rules.baking.mark import TempAt, TimeAt
+from rules.baking.parts import part_of
 from rules.baking.rounding import fraction, measure, number
 from rules.book import Part, Rule
 from rules.physics.units import round_time_min, round_to, to_c, to_f
@@ -91,7 +92,8 @@ def rewrite(batch: Batch, index: int, one: Step, ratios: Mapping[int, float]) ->
         edits += [Edit(start, end, text) for start, end, text in pan.rewrite(batch, one.text)]
     if foam.softens(batch):
         edits += [Edit(*place) for cue in foam.whipped(one, "stiff_peaks") for place in foam.softened(one.text, cue)]
-    edits += [edit for mark in one.amounts if (edit := amount_edit(one.text, mark, ratios.get(mark.line, 1.0)))]
+    poured = ((mark, ratios.get(mark.line, 1.0)) for mark in _boiling_off(batch, one))
+    edits += [edit for mark, ratio in poured if (edit := amount_edit(one.text, mark, ratio))]
     edits = _apart(edits)
     new = StepTo(
         step=one,
@@ -101,6 +103,14 @@ def rewrite(batch: Batch, index: int, one: Step, ratios: Mapping[int, float]) ->
         plain=_plain(one, edits, times, temps),
     )
     return new, tuple(changes)
+
+
+def _boiling_off(batch: Batch, one: Step) -> list[AmountMark]:
+    """The amounts of a step that go along with their line: no liquid that is sealed in under pressure."""
+    sealed, lines = any(t.what == "pressure" for t in one.times), batch.recipe.ingredients
+    if not sealed:
+        return list(one.amounts)
+    return [m for m in one.amounts if part_of(lines[m.line].item, lines[m.line].role).name != "liquid"]
 
 
 def _moved_time(t: TimeTo) -> bool:

@@ -20,13 +20,15 @@ from rules.physics import evaporation, kinetics
 from rules.physics.ambient import ambient
 from rules.physics.units import PSI_PER_PA
 from rules.recipe import Step
-from rules.recipes import pot
+from rules.recipes import contents, pace, pot
 from rules.said import gauge, number, sentences, temp, volume
 
+# The style that says how much more liquid a grain is given.
+RICE = "rice"
 POT_AREA_M2 = 0.06
-BOILED_DOWN_TIMES = (*pot.WET_TIMES, "reduce", "cook")
+BOILED_DOWN_TIMES = (*pace.WET_TIMES, "reduce", "cook")
 # How many times as much liquid a pot is ever given for a longer simmer: beyond that, look and top up.
-MOST_LIQUID = 1.5
+MOST_LIQUID = 1.3
 # A lid keeps the most of it in.
 MOST_LIQUID_COVERED = 1.2
 # How much liquid stands over a grain that takes it all up, by weight; what is more is a soup.
@@ -37,7 +39,7 @@ say = sentences("recipes/wet_dish")
 @rule("wet.time", "iapws-r7-97", "common-practice")
 def wet_time(at: TimeAt) -> Part | None:
     """How long food takes at the boil, at a simmer, in steam or in a bath here, by how fast it softens."""
-    paced = pot.paced_by(at) if pot.governs(at) else None
+    paced = pace.paced_by(at) if pot.governs(at) else None
     return simmering(at.batch, paced) if paced else None
 
 
@@ -63,7 +65,7 @@ def simmering(batch: Batch, paced: str | None = None) -> Part | None:
 
     paced: the dish class that sets the pace, that of the pot where not given
     """
-    name = paced or pot.dish_class(batch)
+    name = paced or pace.dish_class(batch)
     if name is None:
         return None
     ratio = softening_ratio(name, batch.here.boiling_c, batch.there.boiling_c)
@@ -93,7 +95,7 @@ def pressure_time(at: TimeAt) -> Part | None:
     """How long food takes under pressure here: the gauge adds to the air outside."""
     if at.mark.what != "pressure":
         return None
-    return under_pressure(at.batch, at.step, pot.paced_by(at))
+    return under_pressure(at.batch, at.step, pace.paced_by(at))
 
 
 def under_pressure(batch: Batch, one: Step, paced: str | None = None) -> Part | None:
@@ -123,7 +125,7 @@ def under_pressure(batch: Batch, one: Step, paced: str | None = None) -> Part | 
 @rule("wet.slow_cook", "common-practice", "usu-ask-extension")
 def crock_time(at: TimeAt) -> Part | None:
     """How long a slow cooker takes here: its heat-up stays, and the rest goes by how fast the food softens."""
-    paced = pot.paced_by(at) if at.mark.what == "slow_cook" else None
+    paced = pace.paced_by(at) if at.mark.what == "slow_cook" else None
     boiled = simmering(at.batch, paced) if paced else None
     if boiled is None or boiled.shift is None:
         return None
@@ -134,7 +136,7 @@ def crock_time(at: TimeAt) -> Part | None:
 
 def pressure_option(batch: Batch) -> tuple[float, float] | None:
     """How long a stove-top cooker at 15 psi takes here [min]; None where no table has the class."""
-    name = pot.dish_class(batch)
+    name = pace.dish_class(batch)
     span = dishes.sea_level_time(None, name, "pressure_cook") if name else None
     if span is None or name is None:
         return None
@@ -153,16 +155,16 @@ def liquid(batch: Batch) -> Part | None:
 
 def _absorbed(batch: Batch) -> Iterator[Change]:
     """The liquid of a grain that takes it up, by the share that rice is given; none where it is drained."""
-    found = [at for at in pot.simmered(batch) if pot.paced_by(at) in pot.GRAINS]
-    if not found or any(pot.drained(batch.recipe, at.step, at.mark) for at in found):
+    found = [at for at in pot.simmered(batch) if pace.paced_by(at) in contents.GRAINS]
+    if not found or any(contents.drained(batch.recipe, at.step, at.mark) for at in found):
         return
-    grain_g = sum(line.mass_mid_g or 0.0 for line in batch.recipe.ingredients if pot.is_grain(line))
-    every = (p for p in placed(batch.recipe) if p.part.name == "liquid" and pot.poured_in(p.line))
+    grain_g = sum(line.mass_mid_g or 0.0 for line in batch.recipe.ingredients if contents.is_grain(line))
+    every = (p for p in placed(batch.recipe) if p.part.name == "liquid" and contents.poured_in(p.line))
     pours = [p for p in every if grain_g and LEAST_LIQUID <= p.mass_g / grain_g <= MOST_TAKEN_UP]
     if not pours:
         return
     main = max(pours, key=lambda p: p.mass_g)
-    ratio = components.ratio(pot.RICE, "liquid", batch.from_m, batch.to_m)
+    ratio = components.ratio(RICE, "liquid", batch.from_m, batch.to_m)
     change = rescaled(main, ratio, "liquid", because=say("absorbed", way=batch.way), coarse=True)
     if change and change.way != "same":
         yield change
@@ -170,14 +172,14 @@ def _absorbed(batch: Batch) -> Iterator[Change]:
 
 def _liquid(batch: Batch) -> Iterator[Change]:
     """The change, reckoned for a pot of 28 cm (11 in)."""
-    pours = [p for p in batch.parts("liquid", least_g=100.0) if p.mass_g and pot.poured_in(p.line)]
+    pours = [p for p in batch.parts("liquid", least_g=100.0) if p.mass_g and contents.poured_in(p.line)]
     if not pours or batch.here.boiling_c == batch.there.boiling_c:
         return
     extra = _boiled_off(batch)
     if extra is None:
         return
     main = max(pours, key=lambda p: p.mass_g)
-    open_pot = any(pot.covered(batch.recipe, at.step, at.mark) is False for at in pot.simmered(batch))
+    open_pot = any(contents.covered(batch.recipe, at.step, at.mark) is False for at in pot.simmered(batch))
     most = MOST_LIQUID if open_pot else MOST_LIQUID_COVERED
     span = extra.map(lambda ml: min(most, max(1 / most, 1 + ml / main.mass_g)))
     more = "more" if extra.value > 0 else "less"
@@ -192,7 +194,7 @@ def _boiled_off(batch: Batch) -> Span | None:
     told = [
         _more_boiled_off(at, name)
         for at in pot.simmered(batch)
-        if (name := pot.paced_by(at)) and not pot.drained(batch.recipe, at.step, at.mark)
+        if (name := pace.paced_by(at)) and not contents.drained(batch.recipe, at.step, at.mark)
     ]
     if not told:
         return None
@@ -202,7 +204,7 @@ def _boiled_off(batch: Batch) -> Span | None:
 def _more_boiled_off(at: TimeAt, name: str) -> Span:
     """How much more one time boils off here [ml]. name: the dish class that sets its pace"""
     batch, minutes = at.batch, (at.mark.low_min + at.mark.high_min) / 2
-    lid = pot.covered(batch.recipe, at.step, at.mark) is not False
+    lid = contents.covered(batch.recipe, at.step, at.mark) is not False
 
     def more_ml(ratio: float) -> float:
         return evaporation.extra_liquid_ml(
