@@ -70,6 +70,7 @@ def test_potato_rate(source, temp_c, rate_per_min):
 PLAIN = ["rice", "whole_grain", "porridge", "starchy_root", "root_vegetable", "tender_vegetable", "leafy_green", "soup"]
 
 
+@pytest.mark.source("uwyo-altitude-adjusters")
 @pytest.mark.parametrize("dish_class", PLAIN)
 @pytest.mark.parametrize("elevation_ft", [3000, 5000, 7000])
 def test_plain_boiled_food_takes_the_least_that_extension_tests_found(dish_class, elevation_ft):
