@@ -11,6 +11,7 @@ from rules import book
 from rules.baking.mark import TimeAt
 from rules.book import Part, rule
 from rules.recipe import Step, TimeMark
+from rules.recipes import pace, wet_dish
 from rules.recipes.phrases import any_phrase, pattern
 from rules.said import sentences
 from rules.tables import read_toml
@@ -62,14 +63,21 @@ def points(one: Step, mark: TimeMark) -> bool:
 
 @rule("wet.linked", "common-practice")
 def linked(at: TimeAt) -> Part | None:
-    """A figure that points into a time of the pot goes along with it, in proportion."""
+    """A figure that points into a time of the pot goes along in proportion; what goes in last, by its own pace."""
     if not points(at.step, at.mark):
         return None
+    if at.mark.what == "relative" and (own := pace.slowest({f.dish_class for f in pace.own_foods(at)})):
+        part = wet_dish.simmering(at.batch, own) if next(_moved(at), None) else None
+        return part and replace(part, because=say("own-pace"))
+    return next((replace(part, because=say("goes-along")) for part in _moved(at)), None)
+
+
+def _moved(at: TimeAt) -> Iterator[Part]:
+    """What the times that a figure may point into come to, of those that move."""
     for other in _candidates(at):
         found = next((part for _, part in book.on_recipe("times", other) if part.shift is not None), None)
         if found and found.shift and found.shift.what == "time" and not found.shift.stays:
-            return replace(found, because=say("goes-along"))
-    return None
+            yield found
 
 
 def _candidates(at: TimeAt) -> Iterator[TimeAt]:
