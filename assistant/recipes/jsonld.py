@@ -16,10 +16,11 @@ from dataclasses import dataclass, replace
 from itertools import zip_longest
 from typing import Any
 
+from assistant.recipes.assembled import assembled
 from assistant.recipes.errors import RecipeError
 from assistant.recipes.lines import read_line
 from assistant.recipes.steps import read_step
-from assistant.recipes.text import assembled, bare_yields, read_yields
+from assistant.recipes.yields import bare_yields, read_yields
 from rules.recipe import Amount, IngredientLine, Recipe
 
 MOST_DEEP = 40
