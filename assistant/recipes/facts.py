@@ -15,6 +15,15 @@ _FLAGS = re.IGNORECASE
 
 
 @cache
+def _loose_facts() -> tuple[tuple[str, re.Pattern[str]], ...]:
+    """Facts without a sign behind their name: "Prep 20 min"."""
+    return tuple(
+        (key, re.compile(rf"(?:^|[|;•·]\s*){any_of('facts', key)}\s+(?P<what>\d[^|;•·]{{1,40}})", _FLAGS))
+        for key in ("prep", "cook", "total")
+    )
+
+
+@cache
 def _facts() -> tuple[tuple[str, re.Pattern[str]], ...]:
     keys = ("prep", "cook", "total", "flour")
     return tuple(
@@ -22,10 +31,10 @@ def _facts() -> tuple[tuple[str, re.Pattern[str]], ...]:
     )
 
 
-def fact(line: str) -> dict[str, float]:
-    """Times of the whole recipe [min] and the flour weight [g] that a line states."""
+def fact(line: str, *, loose: bool = False) -> dict[str, float]:
+    """Times of the whole recipe [min] and the flour weight [g] that a line states. loose: also without a sign: "Prep 20 min"."""
     found: dict[str, float] = {}
-    for key, pattern in _facts():
+    for key, pattern in (*_facts(), *(_loose_facts() if loose else ())):
         if match := pattern.search(line):
             if key == "flour":
                 measure = measure_at(match["what"], 0)
@@ -53,9 +62,11 @@ def states_flour(line: str) -> bool:
     return "flour" in fact(line)
 
 
-def bare_fact(line: str) -> bool:
+def bare_fact(line: str, *, loose: bool = False) -> bool:
     """Whether a line begins with a fact and says little more: "Bake time: 30 minutes", which is no step."""
-    return len(line.split()) <= LONGEST_FACT and any(pattern.match(line) for _, pattern in _facts())
+    return len(line.split()) <= LONGEST_FACT and any(
+        pattern.match(line) for _, pattern in (*_facts(), *(_loose_facts() if loose else ()))
+    )
 
 
 def is_time(text: str) -> bool:

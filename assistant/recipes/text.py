@@ -6,40 +6,49 @@ Each line of the text ends up somewhere: in the title, the yields, an ingredient
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
-from dataclasses import dataclass, field
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, field, replace
 from itertools import zip_longest
 
 from assistant.recipes.assembled import assembled
+from assistant.recipes.each import each_of
 from assistant.recipes.facts import bare_fact, fact, is_time
 from assistant.recipes.lines import read_line
+from assistant.recipes.listing import begins_measured, run_together
 from assistant.recipes.looks import (
     SENTENCE_END,
     Section,
     as_ingredient,
     heading,
     inline_part,
+    is_afterword,
+    is_subheading,
+    is_title,
     like_step,
     measured,
+    part_of_heading,
     part_opened,
-    run_together,
 )
+from assistant.recipes.named import named
+from assistant.recipes.pasting.chats import speakers_dropped
+from assistant.recipes.pasting.marks import Line, bared, lines_of, numbered, unmarked
+from assistant.recipes.pasting.running import apart
+from assistant.recipes.pasting.scanned import mended
+from assistant.recipes.pasting.tables import rows_written
+from assistant.recipes.pasting.wrapped import joined
 from assistant.recipes.steps import vessels
 from assistant.recipes.yields import bare_yields, read_yields, told_yields
 from rules.recipe import Amount, IngredientLine, Recipe
 
+LONGEST_INTRODUCTION, LONGEST_LISTED = 12, 4
 _FLAGS = re.IGNORECASE
-_BULLET = re.compile(r"^\s*(?:[•*·●▪◦▢☐□✓–—]\s*|-\s+|\[\s?[x ]?\]\s*)+", _FLAGS)
-_ENUMERATED = re.compile(r"^\s*(?:step\s+\d{1,3}\s*[.:)\-–]?|\(?\d{1,3}[.):](?!\d)|\(\d{1,3}\))\s*", _FLAGS)
-_MARKUP = re.compile(r"^\s*#{1,6}\s+")
-_RULE = re.compile(r"^[\s|:=_*~-]{3,}$")
-_EMPHASIS = re.compile(r"\*\*|__")
-_ARTICLE = re.compile(r"^(?:the|our|my|an?)\b(?!.*[.!?]\s+\S)", _FLAGS)
+_ASIDE = re.compile(r"\((.+?)\)\s*:?\s*$")
+_BESIDE = re.compile(r"\s*[|•·]\s*|\s{3,}")
 
 
 @dataclass
 class _Reading:
-    """What has been read so far, line by line."""
+    """What has been read so far, line by line. filled: the sub-recipes that hold anything"""
 
     title: str = ""
     yields: Amount | None = None
@@ -51,77 +60,158 @@ class _Reading:
     section: Section = "head"
     headed: bool = False
     component: str = ""
+    filled: set[str] = field(default_factory=set)
     introducing: bool = False
 
     def open_part(self, name: str) -> None:
         """Begin a sub-recipe; one that was opened and held nothing is kept as unread."""
-        used = {i.component for i in self.ingredients} | {component for _, component in self.steps}
-        if self.component and self.component not in used:
+        if self.component and self.component not in self.filled:
             self.unread.append(self.component)
         self.component = name
 
+    def list_line(self, line: IngredientLine) -> None:
+        """Take an ingredient."""
+        self.section = "ingredients"
+        self.ingredients.append(line)
+        self.filled.add(line.component)
 
-def _bare(line: str) -> str:
-    """A line without the marks of a list or of markup."""
-    line = _EMPHASIS.sub("", _MARKUP.sub("", line))
-    return _BULLET.sub("", line).strip().strip("|").strip()
+    def add_step(self, text: str) -> None:
+        """Take a step."""
+        self.section = "steps"
+        self.steps.append((text, self.component))
+        self.filled.add(self.component)
 
 
-def _introduction(lines: Sequence[str]) -> int:
+def _introduction(lines: Sequence[Line]) -> int:
     """How many lines stand before a heading for the ingredients and only lead up to it.
 
     None do where a recipe begins among them: one that lists two ingredients and gives its headings later.
     """
-    at = next((i for i, line in enumerate(lines) if (h := heading(line)) and h[0] == "ingredients" and not h[1]), 0)
-    listed = sum(measured(line, known=True) and len(line.split()) < 12 for line in lines[:at])
+    headings = ((i, heading(line.text)) for i, line in enumerate(lines))
+    at = next((i for i, opened in headings if opened and opened[0] == "ingredients" and not opened[1]), 0)
+    listed = sum(
+        measured(line.text, known=True) and len(line.text.split()) < LONGEST_INTRODUCTION for line in lines[:at]
+    )
     return at if listed < 2 else 0
 
 
-def _take(line: str, following: str | None, so_far: _Reading) -> None:
+def _take(line: Line, following: Line | None, so_far: _Reading) -> None:
     """Put one line where it belongs."""
-    if (opened := heading(line)) and not is_time(opened[1]):
-        so_far.section, rest = opened
-        so_far.headed = True
-        so_far.open_part("")
-        if (said := re.search(r"\((.+?)\)\s*:?\s*$", line)) and not rest:
-            _take_aside(said[1], so_far)
-        if so_far.section == "notes" and not rest:
-            so_far.notes.append(line)
-        if rest:
-            _take_rest(rest, line, so_far)
-        return
-    called = not measured(line) and (not like_step(line) or (_ARTICLE.match(line) and len(line.split()) < 12))
-    if not so_far.title and so_far.section == "head" and called:
-        so_far.title = line.strip(" #*")
-        so_far.yields = next(filter(None, map(read_yields, re.split(r"[,(;|–—]\s*", line)[1:])), None)
-        return
-    if so_far.section != "notes" and so_far.yields is None and (amount := read_yields(line)):
-        so_far.yields = amount
-        return
-    if so_far.section in ("head", "ingredients") and (facts := fact(line)) and (bare_fact(line) or not like_step(line)):
-        so_far.facts |= facts
+    text = line.text
+    if line.mark in ("note", "step", "title"):
+        _take_marked(line, so_far)
+    elif (opened := heading(text)) and not is_time(opened[1]) and not _lists_on(opened, following):
+        _take_heading(text, opened, so_far)
+    elif not so_far.title and so_far.section == "head" and is_title(line, following):
+        so_far.title = text.strip(" #*")
+        pieces = re.split(r"[,()\[;|–—]\s*|\s-\s|\s{3,}", text)[1:]
+        so_far.yields = next(filter(None, (read_yields(piece) or bare_yields(piece) for piece in pieces)), None)
+    elif not _take_frame(text, so_far):
+        _take_matter(line, following, so_far)
+
+
+def _take_marked(line: Line, so_far: _Reading) -> None:
+    """A line that is known for what it is."""
+    if line.mark == "step":
+        so_far.add_step(line.text)
+    elif line.mark == "title" and not so_far.title:
+        so_far.title = line.text
+    else:
+        so_far.notes.append(line.text)
+
+
+def _lists_on(opened: tuple[Section, str], following: Line | None) -> bool:
+    """Whether a heading of steps stands over ingredients, and so names a part: "To assemble"."""
+    return (
+        opened[0] == "steps" and not opened[1] and following is not None and not following.apart
+        and following.mark != "number" and begins_measured(following.text) and not like_step(following.text)
+    )  # fmt: skip
+
+
+def _take_heading(line: str, opened: tuple[Section, str], so_far: _Reading) -> None:
+    so_far.section, rest = opened
+    so_far.headed = True
+    so_far.open_part(part_of_heading(line))
+    if (said := _ASIDE.search(line)) and not rest:
+        _take_aside(said[1], so_far)
+    if so_far.section == "notes" and not rest:
         so_far.notes.append(line)
-        return
-    if so_far.introducing and so_far.yields is None and (amount := bare_yields(line)):
+    if rest:
+        _take_rest(rest, line, so_far)
+
+
+def _take_frame(text: str, so_far: _Reading) -> bool:
+    """Take what is said of the recipe as a whole, its yield and its times; False for any other line."""
+    if so_far.section != "notes" and so_far.yields is None and (amount := read_yields(text)):
+        said, *beside = _BESIDE.split(text)
+        told = beside and all(read_yields(piece) or fact(piece, loose=True) or not measured(piece) for piece in beside)
+        so_far.yields = read_yields(said) if told else amount
+        for piece in beside if told else ():
+            so_far.facts |= fact(piece, loose=True)
+            so_far.notes.append(piece)
+        return True
+    loose = not so_far.ingredients and so_far.section == "head"
+    facts = fact(text, loose=loose) if so_far.section in ("head", "ingredients") else {}
+    if facts and (bare_fact(text, loose=loose) or not like_step(text)):
+        so_far.facts |= facts
+        so_far.notes.append(text)
+    return bool(facts) and so_far.notes[-1:] == [text]
+
+
+def _take_matter(line: Line, following: Line | None, so_far: _Reading) -> None:
+    """An ingredient, a step, the heading of a part, or a note."""
+    text = line.text
+    if so_far.introducing and so_far.yields is None and (amount := bare_yields(text)):
         so_far.yields = amount
     elif so_far.section == "notes" or so_far.introducing:
-        so_far.notes.append(line)
-    elif (named := inline_part(line)) and so_far.section != "steps":
+        so_far.notes.append(text)
+    elif (named := inline_part(text)) and (so_far.section != "steps" or line.apart):
         so_far.open_part(named[0])
-        so_far.section = "ingredients"
-        so_far.ingredients += filter(None, (read_line(part, named[0]) for part in named[1]))
+        _list_all(named[1], so_far)
     elif part := part_opened(line, following, so_far.section):
-        so_far.open_part(part)
-        so_far.section = "ingredients" if so_far.section == "head" else so_far.section
+        _open(part, text, following, so_far)
     elif so_far.section == "steps":
-        _take_step(line, so_far)
-    elif so_far.yields is None and not so_far.ingredients and (amount := bare_yields(line)):
+        _take_late(line, following, so_far)
+    elif so_far.yields is None and not so_far.ingredients and (amount := bare_yields(text)):
         so_far.yields = amount
-    elif not so_far.ingredients and vessels(line) and not measured(line, known=True) and not like_step(line):
-        so_far.notes.append(line)
+    elif not so_far.ingredients and vessels(text) and not measured(text, known=True) and not like_step(text):
+        so_far.notes.append(text)
     else:
-        for part_line in run_together(line):
-            _take_early(part_line, so_far)
+        listed = run_together(text)
+        for part_line in listed:
+            _take_early(replace(line, text=part_line, mark="" if len(listed) > 1 else line.mark), so_far)
+
+
+def _open(part: str, text: str, following: Line | None, so_far: _Reading) -> None:
+    so_far.open_part(part)
+    if so_far.section == "head" or (following and begins_measured(following.text) and not like_step(following.text)):
+        so_far.section = "ingredients"
+    if said := _ASIDE.search(text):
+        so_far.notes.append(said[1])
+
+
+def _list_all(lines: Iterable[str], so_far: _Reading) -> None:
+    """Take the lines of a list, headings of parts among them."""
+    for text in lines:
+        if text.endswith(":") and (part := part_opened(Line(text), Line(text), "ingredients")):
+            so_far.open_part(part)
+        elif read := read_line(text, so_far.component):
+            so_far.list_line(read)
+        else:
+            so_far.unread.append(text)
+
+
+def _take_late(line: Line, following: Line | None, so_far: _Reading) -> None:
+    """A line behind the first step: a step, a heading among the steps, or what is said when all is done."""
+    text = line.text
+    if is_afterword(text):
+        so_far.notes.append(text)
+    elif is_subheading(line, following):
+        part = part_of_heading(text)
+        so_far.open_part(part if part in so_far.filled else "")
+        so_far.notes += [] if part in so_far.filled else [text]
+    else:
+        so_far.add_step(text)
 
 
 def _take_aside(text: str, so_far: _Reading) -> None:
@@ -136,39 +226,39 @@ def _take_rest(rest: str, line: str, so_far: _Reading) -> None:
     if so_far.section == "notes":
         so_far.notes.append(line)
     elif so_far.section == "steps":
-        _take_step(rest, so_far)
+        so_far.add_step(unmarked(rest).text or rest)
     else:
         for part in run_together(rest):
-            _take_early(part, so_far)
+            _take_early(Line(part), so_far)
 
 
-def _take_early(line: str, so_far: _Reading) -> None:
+def _take_early(line: Line, so_far: _Reading) -> None:
     """A line before the method has begun: an ingredient, the first step, or introduction."""
-    numbered = _ENUMERATED.match(line)
-    if so_far.ingredients and (numbered or like_step(line)) and not (so_far.headed and not like_step(line)):
-        so_far.section = "steps"
+    text, done = line.text, like_step(line.text)
+    counted = line.mark == "number"
+    begun = (so_far.ingredients and (counted or done) and not (so_far.headed and not done)) or (counted and done)
+    if begun and not (counted and not done and begins_measured(text) and not so_far.steps):
         so_far.open_part("")
-        _take_step(line, so_far)
+        so_far.add_step(text)
         return
-    ingredient = as_ingredient(line, so_far.component, so_far.section == "ingredients")
-    if ingredient:
-        so_far.section = "ingredients"
-        so_far.ingredients.append(ingredient)
-    elif (so_far.section == "head" and len(line.split()) >= 4) or (so_far.ingredients and SENTENCE_END.search(line)):
-        so_far.notes.append(line)
+    lines = each_of(text)
+    reads = [as_ingredient(one, so_far.component, so_far.section == "ingredients") for one in lines]
+    if all(reads):
+        for read in filter(None, reads):
+            so_far.list_line(replace(read, written=text) if len(lines) > 1 else read)
+    elif (so_far.section == "head" and len(text.split()) >= LONGEST_LISTED) or (
+        so_far.ingredients and SENTENCE_END.search(text)
+    ):
+        so_far.notes.append(text)
     else:
-        so_far.unread.append(line)
+        so_far.unread.append(text)
 
 
-def _take_step(line: str, so_far: _Reading) -> None:
-    text = _ENUMERATED.sub("", line).strip()
-    if text:
-        so_far.steps.append((text, so_far.component))
-
-
-def _lines(text: str) -> list[str]:
-    plain = (_bare(line) for line in text.replace("\u00a0", " ").splitlines() if not _RULE.match(line))
-    return [line for line in plain if line]
+def _laid_out(text: str) -> list[Line]:
+    """The lines of a text as they were meant."""
+    lines = list(lines_of(mended(text.replace("\u00a0", " "))))
+    rows = rows_written(speakers_dropped(lines))
+    return apart(joined(numbered(bared(rows))))
 
 
 def read_text(text: str) -> Recipe:
@@ -177,11 +267,11 @@ def read_text(text: str) -> Recipe:
     text: any text whatsoever, headings or none
     returns: the Recipe; every line is in its title, yields, ingredients, steps, notes or unread
 
-    >>> recipe = read_text("Plain rolls\\nMakes 12 rolls\\n500 g bread flour\\n340 g water\\nMix and knead 10 minutes.")
+    >>> recipe = read_text("Plain rolls\nMakes 12 rolls\n500 g bread flour\n340 g water\nMix and knead 10 minutes.")
     >>> recipe.title, recipe.yields.value, len(recipe.ingredients), recipe.steps[0].times[0].what
     ('Plain rolls', 12.0, 2, 'knead')
     """
-    lines = _lines(text)
+    lines = _laid_out(text)
     so_far, introduction = _Reading(), _introduction(lines)
     for index, (line, following) in enumerate(zip_longest(lines, lines[1:])):
         so_far.introducing = index < introduction
@@ -194,7 +284,7 @@ def read_text(text: str) -> Recipe:
     return assembled(
         title=so_far.title,
         yields=so_far.yields,
-        ingredients=so_far.ingredients,
+        ingredients=so_far.ingredients or named(so_far.steps),
         steps=so_far.steps,
         notes=so_far.notes,
         unread=so_far.unread,

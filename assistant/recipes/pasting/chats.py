@@ -1,0 +1,47 @@
+"""A chat in which somebody tells a recipe -> what was said, without the names and times in front of it."""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from collections.abc import Sequence
+from dataclasses import replace
+
+from assistant.recipes.lines import words
+from assistant.recipes.pasting.marks import Line
+
+FEWEST_SAID, MOST_NAMES, LONGEST_NAME = 3, 6, 24
+_STAMP = r"(?:\[[^\]\n]{4,32}\]\s*|\d{1,4}[/.:-]\d{1,2}[^A-Za-z\n]{0,16}(?:[ap]\.?m\.?)?\s*[-–,]?\s*)"
+_SAID = re.compile(
+    rf"^\s*(?P<stamp>{_STAMP})?[<@]?(?P<name>[^\W\d_][\w.' -]{{0,{LONGEST_NAME}}}?)>?\s*:\s+(?P<said>\S.*)$"
+)
+
+
+def _is_heading(name: str) -> bool:
+    low = name.strip().lower()
+    last = low.split()[-1]
+    headings = {word for kind in ("ingredients", "steps", "notes") for word in words("headings", kind)}
+    other = (*words("facts", "prep"), *words("facts", "cook"), *words("facts", "total"), *words("yields", "lead"))
+    return low in headings or low in other or last in words("headings", "parts") or low in words("steps", "verbs")
+
+
+def speakers_dropped(lines: Sequence[Line]) -> list[Line]:
+    """What was said in a chat, line by line, each by itself; any other text as it is.
+
+    >>> chat = [Line("Mo: 2 eggs, 1 cup milk"), Line("Mo: whisk"), Line("Al: how long?"), Line("Mo: 20 min at 180C")]
+    >>> [(line.text, line.mark) for line in speakers_dropped(chat)]
+    [('2 eggs, 1 cup milk', ''), ('whisk', ''), ('how long?', 'note'), ('20 min at 180C', '')]
+    """
+    found = [_SAID.match(line.text) for line in lines]
+    names = Counter(m["name"] for m in found if m and not _is_heading(m["name"]))
+    said = sum(names.values())
+    stamped = sum(bool(m and m["stamp"]) for m in found)
+    again = said > len(names) or stamped >= FEWEST_SAID
+    if said < FEWEST_SAID or len(names) > MOST_NAMES or not again or said * 2 < len(lines):
+        return list(lines)
+    return [
+        replace(line, text=m["said"], mark="note" if m["said"].rstrip().endswith("?") else "")
+        if m and m["name"] in names
+        else line
+        for line, m in zip(lines, found, strict=True)
+    ]
