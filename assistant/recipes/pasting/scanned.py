@@ -12,7 +12,7 @@ from rules import tables
 _FRACTION = re.compile(r"(?<![A-Za-z\d])[lI|](?=\s?/\s?\d)")
 _LONE = re.compile(r"(?:^|(?<![\w/])(?<!\d[ -]))[lI](?=\s+(?P<next>[A-Za-z]+\b))", re.MULTILINE)
 _FIGURES = re.compile(r"(?<![A-Za-z\d])(?:[lI](?=[\dOo])[\dOo]*|\d[\dOo]*[Oo][\dOo]*)(?=\s|[°.,;:)-]|$)")
-_WORD = re.compile(r"(?<![\w/.#@-])[A-Za-z]+(?:[01]+[A-Za-z]*)+(?![\w/])")
+_WORD = re.compile(r"(?<![\w/.#@-])[A-Za-z]+[01][A-Za-z01]*(?![\w/])")
 _RN = re.compile(r"\b[A-Za-z]*rn[A-Za-z]*\b|\b[A-Za-z]*vv[A-Za-z]*\b")
 FEWEST_LETTERS = 3
 

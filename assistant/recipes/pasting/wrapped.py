@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from assistant.reading.units import spellings
 from assistant.recipes.lines import any_of, read_line
@@ -48,29 +49,23 @@ def _blocks(lines: Sequence[Line]) -> Iterator[list[Line]]:
 def _unbroken(block: list[Line]) -> Iterator[Line]:
     width = max(len(line.text) for line in block)
     prose = _is_broken(block)
-    last: Line | None = None
-    for raw, line in ((line.text, line) for line in block):
-        if (
-            last is not None
-            and not line.mark
-            and last.mark != "note"
-            and _continues(last.text, before, raw, width, prose)
-        ):
-            last = replace(last, text=_put_together(last.text, raw))
+    whole, before = block[0], block[0].text
+    for line in block[1:]:
+        free = not line.mark and whole.mark != "note"
+        if free and _continues(whole.text, before, line.text, width, prose):
+            whole = replace(whole, text=_put_together(whole.text, line.text))
         else:
-            if last is not None:
-                yield last
-            last = line
-        before = raw
-    if last is not None:
-        yield last
+            yield whole
+            whole = line
+        before = line.text
+    yield whole
 
 
 def _is_broken(block: Sequence[Line]) -> bool:
-    """Whether the sentences of a block run on over its lines: they begin with capitals, and lines go on in small letters."""
+    """Whether the sentences of a block run on over its lines: those begin with capitals, and lines do not."""
     texts = [line.text for line in block if line.mark != "note"]
     starts = [text for text in texts if text[:1].islower()]
-    behind_an_end = sum(bool(_ENDED.search(a)) and b[:1].islower() for a, b in zip(texts, texts[1:], strict=False))
+    behind_an_end = sum(bool(_ENDED.search(a)) and b[:1].islower() for a, b in pairwise(texts))
     writes_capitals = any(_NEW_SENTENCE.search(text) for text in texts) or (texts[:1] and texts[0][:1].isupper())
     return bool(starts) and bool(writes_capitals) and not behind_an_end and bool(texts) and not texts[0][:1].islower()
 
@@ -99,7 +94,7 @@ def _completes(whole: str, line: str) -> bool:
     bare_unit = line.split()[0].lower().strip(".,") in spellings()
     if re.search(r"\d$", whole) and bare_unit:
         return True
-    if measured(line) or (not line[:1].islower() and not line[:1] == "("):
+    if measured(line) or (not line[:1].islower() and line[:1] != "("):
         return False
     read, more = read_line(whole), read_line(f"{whole} {line}")
     return bool(read and more and ((not read.known and more.known) or re.search(r"(?:,|\b(?:or|and|with|of))$", whole)))
