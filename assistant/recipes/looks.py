@@ -7,7 +7,7 @@ from functools import cache, lru_cache
 from typing import Literal
 
 from assistant.recipes.lines import any_of, read_line, words
-from assistant.recipes.listing import begins_measured, run_together
+from assistant.recipes.listing import run_together
 from assistant.recipes.pantry import find
 from assistant.recipes.pasting.marks import Line
 from assistant.recipes.times import TERSE
@@ -117,7 +117,7 @@ def part_opened(line: Line, following: Line | None, section: Section) -> str | N
     found = _FOR_PART.match(text)
     if not found or read_yields(text) or "," in found["name"]:
         return None
-    listed = begins_measured(following.text) and not like_step(following.text)
+    listed = measured(following.text) and not like_step(following.text) and following.mark != "number"
     explicit = text.endswith(":") or text.lower().startswith("for the ")
     called = names_part(text) and (listed if section != "steps" else listed or not line.mark)
     shouted = text.isupper() and len(text) > LONGEST_UNIT and section != "head"
@@ -142,7 +142,11 @@ def is_subheading(line: Line, following: Line | None) -> bool:
 def is_title(line: Line, following: Line | None) -> bool:
     """Whether a line can be what a recipe is called: words without a measure, or words before one that name no food."""
     text = line.text
-    if line.mark in ("note", "step") or (line.mark == "number" and like_step(text)) or read_yields(text):
+    if (
+        line.mark in ("note", "step", "bullet", "said")
+        or (line.mark == "number" and like_step(text))
+        or read_yields(text)
+    ):
         return False
     if measured(text):
         name = re.split(r"\d", text, maxsplit=1)[0].strip(" -–—:,.(#")
@@ -157,6 +161,7 @@ def is_title(line: Line, following: Line | None) -> bool:
 def inline_part(line: str) -> tuple[str, list[str]] | None:
     """A sub-recipe told on one line, with its ingredients: "Crust: 2 cups crumbs, 6 tbsp butter, 1/4 cup sugar"."""
     name, colon, rest = line.partition(":")
+    name = re.sub(r"^(?:for\s+)?(?:the\s+)?", "", _ASIDE.sub("", name).strip(), flags=_FLAGS)
     if not colon or not names_part(name.strip()) or not all(map(measured, listed := run_together(rest.strip()))):
         return None
     return name.strip().lower(), listed
@@ -187,7 +192,7 @@ def is_afterword(line: str) -> bool:
 def _of_part() -> re.Pattern[str]:
     heads = "|".join(re.escape(word).replace(r"\ ", r"\s+") for word in sorted(_headings(), key=len, reverse=True))
     return re.compile(
-        rf"^(?:(?P<head>{heads})\s+(?:for|in|into|of)\s+)?(?:the|your)?\s*(?P<part>[^\W\d_][^:.!?\d(]{{1,40}}?)\s*(?:\(.*\))?:?$",
+        rf"^(?:(?P<head>{heads})\s+(?:(?:for|in|into|of)\s+(?:(?:the|your)\s+)?|(?:the|your)\s+))?(?:(?:the|your)\s+)?(?P<part>[^\W\d_][^:.!?\d(]{{1,40}}?)\s*(?:\(.*\))?:?$",
         _FLAGS,
     )
 

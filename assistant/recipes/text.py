@@ -13,7 +13,7 @@ from itertools import zip_longest
 from assistant.recipes.assembled import assembled
 from assistant.recipes.each import each_of
 from assistant.recipes.facts import bare_fact, fact, is_time
-from assistant.recipes.lines import read_line
+from assistant.recipes.lines import read_line, words
 from assistant.recipes.listing import begins_measured, run_together
 from assistant.recipes.looks import (
     SENTENCE_END,
@@ -104,6 +104,7 @@ def _take(line: Line, following: Line | None, so_far: _Reading) -> None:
         _take_heading(text, opened, so_far)
     elif not so_far.title and so_far.section == "head" and is_title(line, following):
         so_far.title = text.strip(" #*")
+        so_far.facts |= fact(text)
         pieces = re.split(r"[,()\[;|–—]\s*|\s-\s|\s{3,}", text)[1:]
         so_far.yields = next(filter(None, (read_yields(piece) or bare_yields(piece) for piece in pieces)), None)
     elif not _take_frame(text, so_far):
@@ -112,7 +113,10 @@ def _take(line: Line, following: Line | None, so_far: _Reading) -> None:
 
 def _take_marked(line: Line, so_far: _Reading) -> None:
     """A line that is known for what it is."""
-    if line.mark == "step":
+    if line.mark == "step" and so_far.yields is None and (amount := read_yields(line.text)):
+        so_far.yields = amount
+    elif line.mark == "step":
+        so_far.open_part("" if so_far.section != "steps" else so_far.component)
         so_far.add_step(line.text)
     elif line.mark == "title" and not so_far.title:
         so_far.title = line.text
@@ -155,6 +159,7 @@ def _take_frame(text: str, so_far: _Reading) -> bool:
     if facts and (bare_fact(text, loose=loose) or not like_step(text)):
         so_far.facts |= facts
         so_far.notes.append(text)
+        so_far.yields = so_far.yields or next(filter(None, map(read_yields, _BESIDE.split(text)[1:])), None)
     return bool(facts) and so_far.notes[-1:] == [text]
 
 
@@ -169,9 +174,13 @@ def _take_matter(line: Line, following: Line | None, so_far: _Reading) -> None:
         so_far.open_part(named[0])
         _list_all(named[1], so_far)
     elif part := part_opened(line, following, so_far.section):
-        _open(part, text, following, so_far)
+        _open(so_far.component if part in words("headings", "no_parts") else part, text, following, so_far)
     elif so_far.section == "steps":
         _take_late(line, following, so_far)
+    elif so_far.ingredients and is_subheading(line, following) and following and like_step(following.text):
+        so_far.open_part("")
+        so_far.section = "steps"
+        so_far.notes.append(text)
     elif so_far.yields is None and not so_far.ingredients and (amount := bare_yields(text)):
         so_far.yields = amount
     elif not so_far.ingredients and vessels(text) and not measured(text, known=True) and not like_step(text):
@@ -195,6 +204,8 @@ def _list_all(lines: Iterable[str], so_far: _Reading) -> None:
     for text in lines:
         if text.endswith(":") and (part := part_opened(Line(text), Line(text), "ingredients")):
             so_far.open_part(part)
+        elif like_step(text):
+            so_far.steps.append((text, so_far.component))
         elif read := read_line(text, so_far.component):
             so_far.list_line(read)
         else:

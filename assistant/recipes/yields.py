@@ -35,7 +35,7 @@ def read_yields(line: str) -> Amount | None:
         return None
     low, high, end = figure
     lead, rest = found["lead"].lower(), line[end:].strip()
-    if len(rest) > LONGEST_YIELD or (lead == "for" and not re.match(r"people|persons|covers|servings", rest)):
+    if len(rest) > LONGEST_YIELD or (lead == "for" and not _is_for(rest)):
         return None
     said = [_singular(word) for word in re.findall(r"[a-zé-]+", rest.lower())[:4]]
     unit = next((word for word in said if word in _yield_units()), None)
@@ -44,6 +44,12 @@ def read_yields(line: str) -> Amount | None:
     if unit is None and line[found.end() : end].lower() in ("a", "an"):
         return None
     return Amount(low, unit, high, line)
+
+
+def _is_for(rest: str) -> bool:
+    """Whether "for" with a figure and these words says for how many: for 6, for four bowls."""
+    said = [_singular(word) for word in re.findall(r"[a-zé-]+", rest.lower())]
+    return not rest.strip(" .") or said[0:1] == ["person"] or (len(said) == 1 and said[0] in _yield_units())
 
 
 @cache

@@ -7,10 +7,13 @@ from collections import Counter
 from collections.abc import Sequence
 from dataclasses import replace
 
-from assistant.recipes.lines import words
+from assistant.recipes.lines import any_of, words
+from assistant.recipes.listing import items
 from assistant.recipes.pasting.marks import Line
 
-FEWEST_SAID, MOST_NAMES, LONGEST_NAME = 3, 6, 24
+FEWEST_SAID, MOST_NAMES, LONGEST_NAME, LONGEST_LEAD = 3, 6, 24, 40
+_FIGURE = re.compile(r"\d|[½¼¾⅐-⅞]")
+_LEAD = re.compile(r"(?:^|(?<=\s))(?=[\d½¼¾⅐-⅞])")
 _STAMP = r"(?:\[[^\]\n]{4,32}\]\s*|\d{1,4}[/.:-]\d{1,2}[^A-Za-z\n]{0,16}(?:[ap]\.?m\.?)?\s*[-–,]?\s*)"
 _SAID = re.compile(
     rf"^\s*(?P<stamp>{_STAMP})?[<@]?(?P<name>[^\W\d_][\w.' -]{{0,{LONGEST_NAME}}}?)>?\s*:\s+(?P<said>\S.*)$"
@@ -30,7 +33,7 @@ def speakers_dropped(lines: Sequence[Line]) -> list[Line]:
 
     >>> chat = [Line("Mo: 2 eggs, 1 cup milk"), Line("Mo: whisk"), Line("Al: how long?"), Line("Mo: 20 min at 180C")]
     >>> [(line.text, line.mark) for line in speakers_dropped(chat)]
-    [('2 eggs, 1 cup milk', ''), ('whisk', ''), ('how long?', 'note'), ('20 min at 180C', '')]
+    [('2 eggs', 'said'), ('1 cup milk', 'said'), ('whisk', 'said'), ('how long?', 'note'), ('20 min at 180C', 'said')]
     """
     found = [_SAID.match(line.text) for line in lines]
     names = Counter(m["name"] for m in found if m and not _is_heading(m["name"]))
@@ -39,9 +42,25 @@ def speakers_dropped(lines: Sequence[Line]) -> list[Line]:
     again = said > len(names) or stamped >= FEWEST_SAID
     if said < FEWEST_SAID or len(names) > MOST_NAMES or not again or said * 2 < len(lines):
         return list(lines)
-    return [
-        replace(line, text=m["said"], mark="note" if m["said"].rstrip().endswith("?") else "")
-        if m and m["name"] in names
-        else line
-        for line, m in zip(lines, found, strict=True)
-    ]
+    told = Counter(m["name"] for m in found if m and m["name"] in names and _FIGURE.search(m["said"]))
+    teller = max(told, key=lambda name: told[name], default="")
+    heard: list[Line] = []
+    for line, m in zip(lines, found, strict=True):
+        if not m or m["name"] not in names:
+            heard.append(line)
+        elif m["said"].rstrip().endswith("?") or not (m["name"] == teller or _FIGURE.search(m["said"])):
+            heard.append(replace(line, text=m["said"], mark="note"))
+        else:
+            heard += [replace(line, text=text, mark="said") for text in _pieces(m["said"])]
+    return heard
+
+
+def _pieces(said: str) -> list[str]:
+    """A message as the list in it, with what leads up to it, or as the one line that it is."""
+    if listed := items(said):
+        return list(listed)
+    for lead in (m.end() for m in _LEAD.finditer(said) if m.end() < LONGEST_LEAD):
+        if listed := items(said[lead:]):
+            part = re.search(rf"\b{any_of('headings', 'parts')}", said[:lead], re.IGNORECASE)
+            return [f"For the {part[0].lower()}:" if part else said[:lead].strip(" ,"), *listed]
+    return [said]

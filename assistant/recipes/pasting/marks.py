@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from typing import Literal
 
-Mark = Literal["", "bullet", "number", "note", "title", "step"]
+Mark = Literal["", "bullet", "number", "note", "title", "step", "said"]
 FEWEST_NUMBERED = 2
 _FLAGS = re.IGNORECASE
 # pictures, arrows and ticks; not the stars of a rating
@@ -22,6 +22,7 @@ _ENUMERATED = re.compile(
     r"^\s*(?:step\s+\d{1,3}\s*[.:)\-–]?(?!\w)|\(?\d{1,3}[.):](?!\d)|\(\d{1,3}\)|\d{1,2}\.?\s*[-–]\s+(?=[A-Z][a-z]))\s*",
     _FLAGS,
 )
+_ALONE = re.compile(r"^\s*step\s+\d{1,3}\s*[.:)]?\s*$", _FLAGS)
 _BARE_NUMBER = re.compile(r"^(?P<number>\d{1,2})\s+(?P<rest>[A-Z][a-zé]*\b.*)$")
 _MARKUP = re.compile(r"^\s*#{1,6}\s+")
 _EMPHASIS = re.compile(r"\*\*|__|(?<!\S)\*(?=\S[^*]*\S\*(?!\w))|(?<=\S)\*(?=\s*$)")
@@ -34,7 +35,10 @@ RULE = re.compile(r"^[\s|:=_*~+-]{3,}$")
 
 @dataclass(frozen=True, slots=True)
 class Line:
-    """A line without its marks. mark: what it bore, or what it is known to be: a title, a step, a note; apart: whether a blank line or a rule stood before it"""
+    """A line without its marks. mark: what it bore, or what it is known to be: a title, a step, a note, said in a chat
+
+    apart: whether a blank line or a rule stood before it
+    """
 
     text: str
     mark: Mark = ""
@@ -77,7 +81,16 @@ def lines_of(text: str) -> Iterator[Line]:
 def bared(lines: Iterable[Line]) -> list[Line]:
     """Lines without their marks; what another has marked stays as it is."""
     found = (line if line.mark else replace(unmarked(line.text), apart=line.apart) for line in lines)
-    return [replace(line, text=line.text.strip()) for line in found if line.text.strip()]
+    kept: list[Line] = []
+    alone = False
+    for line in found:
+        # "Step 2" on a line of its own numbers the line below it
+        if not line.mark and _ALONE.match(line.text):
+            alone = True
+        elif line.text.strip():
+            kept.append(replace(line, text=line.text.strip(), mark="number" if alone else line.mark))
+            alone = False
+    return kept
 
 
 def numbered(lines: list[Line]) -> list[Line]:

@@ -9,20 +9,21 @@ from functools import cache
 
 from assistant.recipes.lines import any_of, words
 from assistant.recipes.listing import begins_measured, items, run_together
-from assistant.recipes.looks import like_step, measured
+from assistant.recipes.looks import is_afterword, like_step, measured
 from assistant.recipes.pasting.marks import Line
 from assistant.recipes.steps import read_step
 
 # how long a line is at least that holds a whole recipe, and how few lines there are then
 LONG, FEW_LINES, LONGEST_TITLE = 160, 2, 9
 # spoken text has a sign in so many words at most
-SPOKEN_WORDS_A_SIGN = 30
+SPOKEN_WORDS_A_SIGN, FEWEST_SPOKEN = 30, 3
 _FLAGS = re.IGNORECASE
 _SENTENCE = re.compile(
     r"""(?<=[a-z)\]\d°½¼¾"'℃℉CFT!?])[.!?]+\s+(?=["'(]?[A-Z\d])      # behind a sentence the next one begins
     (?<!\b[Tt]sp\.\ )(?<!\b[Tt]bsp\.\ )(?<!\blb\.\ )(?<!\boz\.\ )(?<!\blbs\.\ )(?<!\bmin\.\ )(?<!\bhr\.\ )(?<!\bpkg\.\ )""",
     re.VERBOSE,
 )
+_HEIGHT = re.compile(r"\d[\d,]*\s*(?:ft|feet|metres|meters|masl|m)\b", _FLAGS)
 _NUMBERED = re.compile(r"(?<=[.;!)\s])\s*\(?(\d{1,2})[.)]\s+(?=[A-Z])")
 
 
@@ -111,7 +112,7 @@ def _placed(piece: str, *, first: bool, spoken: bool) -> Line:
     begun = not items(piece) and not begins_measured(piece)
     if begun and (like_step(bare) or (done and (done.times or done.temperatures)) or (spoken and not first)):
         return Line(piece, "step")
-    return Line(piece)
+    return Line(piece, "note" if begun and (_HEIGHT.search(piece) or is_afterword(piece)) else "")
 
 
 def title_in(text: str) -> str:
@@ -143,5 +144,8 @@ def _spoken(text: str) -> list[str]:
     signs = len(re.findall(r"[.,;:!?](?=\s|$)", text))
     if signs * SPOKEN_WORDS_A_SIGN > len(text.split()):
         return []
-    cut = re.compile(rf"\s+(?={any_of('lines', 'spoken_cuts')})", _FLAGS)
-    return [piece for piece in cut.split(text) if piece]
+    pieces = [""]
+    for piece in re.split(rf"\s+(?={any_of('lines', 'spoken_cuts')})", text, flags=_FLAGS):
+        short = len(pieces[-1].split()) < FEWEST_SPOKEN
+        pieces = [*pieces[:-1], f"{pieces[-1]} {piece}".strip()] if short else [*pieces, piece]
+    return pieces

@@ -37,7 +37,7 @@ def _tables(lines: Sequence[Line]) -> Iterator[list[tuple[Line, list[str]]]]:
     kind = ""
     for line in lines:
         sign, cells = _cells(line.text)
-        if run and (sign != kind or not sign or (line.apart and sign == "gap")):
+        if run and (sign != kind or not sign or line.apart):
             yield run
             run = []
         run.append((line, cells))

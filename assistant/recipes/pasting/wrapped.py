@@ -14,7 +14,7 @@ from assistant.recipes.pasting.marks import Line
 from assistant.recipes.pasting.scanned import kitchen_words
 from assistant.recipes.yields import read_yields
 
-SHORTEST_BROKEN, LONGEST_NAME = 14, 5
+SHORTEST_BROKEN, LONGEST_NAME, LONG_TITLE = 14, 5, 28
 # how far a line that grows is looked at, and how long it may become
 SEEN, LONGEST = 300, 8_000
 # of how wide a column its full lines are at least
@@ -31,7 +31,9 @@ def joined(lines: Sequence[Line]) -> list[Line]:
     >>> [line.text for line in joined([Line("Beat the butter and the sugar until"), Line("pale and fluffy. Add eggs.")])]
     ['Beat the butter and the sugar until pale and fluffy. Add eggs.']
     """
-    return [line for block in _blocks(lines) for line in _unbroken(block)]
+    blocks = list(_blocks(lines))
+    narrow = any(_is_broken(block) and like_step(block[0].text) for block in blocks)
+    return [line for block in blocks for line in _unbroken(block, narrow)]
 
 
 def _blocks(lines: Sequence[Line]) -> Iterator[list[Line]]:
@@ -46,19 +48,28 @@ def _blocks(lines: Sequence[Line]) -> Iterator[list[Line]]:
         yield block
 
 
-def _unbroken(block: list[Line]) -> Iterator[Line]:
+def _unbroken(block: list[Line], narrow: bool) -> Iterator[Line]:
     width = max(len(line.text) for line in block)
     prose = _is_broken(block)
     whole, before = block[0], block[0].text
     for line in block[1:]:
         free = not line.mark and whole.mark != "note"
-        if free and _continues(whole.text, before, line.text, width, prose):
+        if free and narrow and _is_rest(whole.text, line.text, len(block)):
+            whole = replace(whole, text=f"{whole.text} {line.text}")
+        elif free and _continues(whole.text, before, line.text, width, prose):
             whole = replace(whole, text=_put_together(whole.text, line.text))
         else:
             yield whole
             whole = line
         before = line.text
     yield whole
+
+
+def _is_rest(whole: str, line: str, count: int) -> bool:
+    """Whether a word or two are the end of a title or yield that did not fit on its line, in a narrow column."""
+    little = len(line.split()) < 3 and not measured(line) and not _ENDED.search(whole)
+    title = count == 2 and len(whole) >= LONG_TITLE and not measured(whole) and not heading(line)
+    return little and (title or (read_yields(whole) is not None and line[:1].islower()))
 
 
 def _is_broken(block: Sequence[Line]) -> bool:
