@@ -24,6 +24,7 @@ _LEAD = re.compile(
     rf"^(?:[a-z']+[ ,]+){{0,4}}?(?P<part>{any_of('headings', 'parts')})?\s*(?:is|are|takes|needs|has|with|:|-|=)\s+(?={_AMOUNT})",
     _FLAGS,
 )
+_HEAT = re.compile(r"\d+\s*(?:[°º℉℃]|degrees\b)", _FLAGS)
 _TAIL = re.compile(r"(?<=[a-z)])[.!]+\s+(?=\S)", _FLAGS)
 
 
@@ -39,19 +40,21 @@ def items(text: str) -> tuple[str, ...]:
     if len(text) > LONGEST:
         return ()
     found: list[str] = []
-    counted, semicolons = 0, ";" in text
-    for piece in _pieces(text.strip()):
+    counted, semicolons, text, begun = 0, ";" in text, text.strip(), 0
+    for start, end in _pieces(text):
+        piece = text[start:end].strip()
         if part := _PART.match(piece):
             found.append(f"For the {part['part'].strip()}:")
-            piece = piece[part.end() :]
+            start, piece = start + part.end(), piece[part.end() :]
         if begins_measured(piece):
-            counted += 1
+            counted, begun = counted + 1, start
             found.append(piece)
         elif found and not _is_item(piece):
             if len(found[-1]) + len(piece) > LONGEST_PART or found[-1].endswith(":"):
                 return ()
-            found[-1] = f"{found[-1]}, {piece}"
+            found[-1] = text[begun:end].strip()
         elif piece and (found or _is_item(piece)):
+            begun = start
             found.append(piece)
         else:
             return ()
@@ -67,20 +70,20 @@ def run_together(line: str) -> list[str]:
     return list(items(line)) or [line]
 
 
-def _pieces(text: str) -> Iterator[str]:
-    """A text cut at commas, semicolons and "and", but not inside brackets."""
+def _pieces(text: str) -> Iterator[tuple[int, int]]:
+    """Where the pieces of a text stand, cut at commas, semicolons and "and", but not inside brackets."""
     depth, at, cuts = 0, 0, {m.start(): m.end() for m in _CUT.finditer(text)}
     for i, char in enumerate(text):
         depth = max(0, depth + (char in "([") - (char in ")]"))
         if depth == 0 and i in cuts and i >= at:
-            yield text[at:i].strip()
+            yield at, i
             at = cuts[i]
-    yield text[at:].strip()
+    yield at, len(text)
 
 
 def begins_measured(piece: str) -> bool:
     """Whether a text begins with an amount of something."""
-    read = read_line(piece)
+    read = None if _HEAT.match(piece) else read_line(piece)
     return read is not None and read.amount is not None and bool(read.item) and not piece[: read.start].strip("~ .")
 
 

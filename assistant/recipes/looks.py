@@ -17,6 +17,8 @@ from rules.recipe import IngredientLine
 
 Section = Literal["head", "ingredients", "steps", "notes"]
 LONGEST_HEADING, LONGEST_PART, LONGEST_NAME, LONGEST_TITLE, LONGEST_UNIT = 80, 60, 5, 12, 3
+# how many words of a title have capitals, where it could be a step: Brown Butter Cake with Nuts
+CAPITALS = 0.7
 _FLAGS = re.IGNORECASE
 _ASIDE = re.compile(r"\s*\([^()]*\)\s*(?=:?\s*$)")
 _ARTICLE = re.compile(r"^(?:the|our|my|an?)\b(?!.*[.!?]\s+\S)", _FLAGS)
@@ -139,7 +141,7 @@ def is_subheading(line: Line, following: Line | None) -> bool:
     return short and line.text[:1].isupper() and len(following.text) > len(line.text) and not like_step(line.text)
 
 
-def is_title(line: Line, following: Line | None) -> bool:
+def is_title(line: Line, following: Line | None, first: bool) -> bool:
     """Whether a line can be what a recipe is called: words without a measure, or words before one that name no food."""
     text = line.text
     if (
@@ -155,7 +157,11 @@ def is_title(line: Line, following: Line | None) -> bool:
     if not like_step(text) or (_ARTICLE.match(text) and len(text.split()) < LONGEST_TITLE):
         return True
     names = [word for word in text.split() if len(word) > LONGEST_UNIT]
-    return not SENTENCE_END.search(text) and len(names) > 1 and all(word[:1].isupper() for word in names)
+    return (
+        not SENTENCE_END.search(text)
+        and len(names) > 1
+        and sum(word[:1].isupper() for word in names) >= CAPITALS * len(names)
+    )
 
 
 def inline_part(line: str) -> tuple[str, list[str]] | None:

@@ -32,7 +32,7 @@ from assistant.recipes.looks import (
 from assistant.recipes.named import named
 from assistant.recipes.pasting.chats import speakers_dropped
 from assistant.recipes.pasting.marks import Line, bared, lines_of, numbered, unmarked
-from assistant.recipes.pasting.running import apart
+from assistant.recipes.pasting.running import apart, title_in
 from assistant.recipes.pasting.scanned import mended
 from assistant.recipes.pasting.tables import rows_written
 from assistant.recipes.pasting.wrapped import joined
@@ -62,6 +62,7 @@ class _Reading:
     component: str = ""
     filled: set[str] = field(default_factory=set)
     introducing: bool = False
+    first: bool = True
 
     def open_part(self, name: str) -> None:
         """Begin a sub-recipe; one that was opened and held nothing is kept as unread."""
@@ -102,7 +103,7 @@ def _take(line: Line, following: Line | None, so_far: _Reading) -> None:
         _take_marked(line, so_far)
     elif (opened := heading(text)) and not is_time(opened[1]) and not _lists_on(opened, following):
         _take_heading(text, opened, so_far)
-    elif not so_far.title and so_far.section == "head" and is_title(line, following):
+    elif not so_far.title and so_far.section == "head" and is_title(line, following, first=so_far.first):
         so_far.title = text.strip(" #*")
         so_far.facts |= fact(text)
         pieces = re.split(r"[,()\[;|–—]\s*|\s-\s|\s{3,}", text)[1:]
@@ -121,6 +122,7 @@ def _take_marked(line: Line, so_far: _Reading) -> None:
     elif line.mark == "title" and not so_far.title:
         so_far.title = line.text
     else:
+        so_far.title = so_far.title or title_in(line.text)
         so_far.notes.append(line.text)
 
 
@@ -287,6 +289,7 @@ def read_text(text: str) -> Recipe:
     for index, (line, following) in enumerate(zip_longest(lines, lines[1:])):
         so_far.introducing = index < introduction
         _take(line, following, so_far)
+        so_far.first = False
     so_far.open_part("")
     so_far.yields = so_far.yields or told_yields(so_far.steps)
     if not so_far.ingredients and not so_far.steps:
