@@ -24,7 +24,10 @@ _LEAD = re.compile(
     rf"^(?:[a-z']+[ ,]+){{0,4}}?(?P<part>{any_of('headings', 'parts')})?\s*(?:is|are|takes|needs|has|with|:|-|=)\s+(?={_AMOUNT})",
     _FLAGS,
 )
-_HEAT = re.compile(r"\d+\s*(?:[°º℉℃]|degrees\b)", _FLAGS)
+_HEAT = re.compile(
+    r"\d+(?:\s*(?:-|–|to)\s*\d+)?\s*(?:[°º℉℃]|degrees\b|min(?:ute)?s?\b|h(?:ou)?rs?\b|secs?\b|seconds?\b|days?\b)",
+    _FLAGS,
+)
 _TAIL = re.compile(r"(?<=[a-z)])[.!]+\s+(?=\S)", _FLAGS)
 
 
@@ -46,6 +49,9 @@ def items(text: str) -> tuple[str, ...]:
         if part := _PART.match(piece):
             found.append(f"For the {part['part'].strip()}:")
             start, piece = start + part.end(), piece[part.end() :]
+        if counted and _HEAT.match(piece):
+            found.append(text[start:].strip(" ,;"))
+            break
         if begins_measured(piece):
             counted, begun = counted + 1, start
             found.append(piece)

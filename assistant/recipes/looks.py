@@ -24,8 +24,11 @@ _ASIDE = re.compile(r"\s*\([^()]*\)\s*(?=:?\s*$)")
 _ARTICLE = re.compile(r"^(?:the|our|my|an?)\b(?!.*[.!?]\s+\S)", _FLAGS)
 # an oven and nothing before it: 180C 25 min
 _HEAT_FIRST = re.compile(
-    r"^(?:9\d|[1-5]\d\d)\s*[°º]?\s*(?:[cf]\b|degrees\b)(?!\s+(?:of\s+)?[a-z]*flour)|^gas\s+(?:mark\s+)?\d", _FLAGS
+    r"^(?:9\d|[1-5]\d\d)\s*[°º]?\s*(?:[cf]\b|degrees\b)|^gas\s+(?:mark\s+)?\d"
+    r"|^\d+(?:\s*(?:-|–|to)\s*\d+)?\s*(?:min(?:ute)?s?|hours?|hrs?)\b",
+    _FLAGS,
 )
+_TIME = re.compile(r"\d\s*(?:min(?:ute)?s?|hours?|hrs?)\b", _FLAGS)
 _FIGURE = re.compile(r"(?=[\d½¼¾⅐-⅞])")
 _FOR_PART = re.compile(r"^(?:for\s+(?:the\s+)?|the\s+)?(?P<name>[^:.!?\d]{2,50}?)\s*:?$", _FLAGS)
 SENTENCE_END = re.compile(r"[.!?]\s*$")
@@ -72,6 +75,7 @@ def like_step(line: str) -> bool:
         return _is_deed(line, verb.end())
     return (
         bool(TERSE.match(line))
+        or (len(_TIME.findall(line)) > 1 and bool(_verb_inside().search(line)))
         or bool(verb and (len(line.split()) > 3 or sentences))
         or sentences > 1
         or (sentences > 0 and len(line.split()) > 9)
@@ -84,6 +88,11 @@ def _is_deed(line: str, end: int) -> bool:
     words_before = told.split()
     names_one = find(told) is not None or find(line[:end]) is not None or line[end:].lstrip().lower().startswith("of ")
     return bool(words_before) and told != line and not names_one and words_before[0].lower() not in _no_deeds()
+
+
+@cache
+def _verb_inside() -> re.Pattern[str]:
+    return re.compile(rf"[,.;]\s+{any_of('steps', 'verbs')}", _FLAGS)
 
 
 @cache

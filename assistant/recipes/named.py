@@ -20,7 +20,10 @@ _START = re.compile(
     _FLAGS,
 )
 # what was measured before, or what a figure is no amount of
-_AGAIN = re.compile(r"\b(?:the|those|that|these|your|remaining|reserved|other|first|last|gas|mark|step)\s+$", _FLAGS)
+_AGAIN = re.compile(
+    r"\b(?:the|those|that|these|your|remaining|reserved|other|first|last|gas|mark|step|into|makes?|yields?|serves|for|of)\s+$",
+    _FLAGS,
+)
 _OF = re.compile(r"\.?\s*(?:\([^()]{0,60}\)\s*)?(?:of\s+)?", _FLAGS)
 _OF_THE = re.compile(r"(?:the|it|them|this|these|each|more|that|your)\b", _FLAGS)
 _WORDS = re.compile(r"[^\W\d_][\w'-]*(?:,?\s+[^\W\d_][\w'-]*){0,5}")
@@ -38,7 +41,8 @@ def named(steps: Sequence[tuple[str, str]]) -> list[IngredientLine]:
 def _in_step(text: str, component: str) -> Iterator[IngredientLine]:
     at = 0
     for start in _START.finditer(text):
-        if start.start() < at or _AGAIN.search(text[max(0, start.start() - 12) : start.start()]):
+        again = not start[0] and _AGAIN.search(text[max(0, start.start() - 12) : start.start()])
+        if start.start() < at or again:
             continue
         measure = measure_at(text, start.end(), spelled=True)
         end = _named_until(text, measure) if measure else None
@@ -61,14 +65,15 @@ def _named_until(text: str, measure: Measure) -> int | None:
     for end in reversed(ends):
         phrase = found[0][:end]
         item = None if "," in phrase else find(phrase)
-        if item is not None and (item.name or measure.unit) and not _stops().search(phrase):
+        if item is not None and not _stops().search(phrase):
             return begin + end
     if measure.unit is None or measure.unit.kind not in ("mass", "volume", "count"):
         return None
     stop = _stops().search(found[0])
     phrase = found[0][: stop.start() if stop else len(found[0])].split(",")[0].rstrip()
     told = phrase.lower().split()
-    if not told or len(told) > MOST_UNKNOWN_WORDS or vessels(phrase) or not _nouns().isdisjoint(told):
+    spelled = not text[measure.start].isdigit() and "of" not in text[measure.end : begin]
+    if spelled or not told or len(told) > MOST_UNKNOWN_WORDS or vessels(phrase) or not _nouns().isdisjoint(told):
         return None
     return begin + len(phrase)
 
@@ -76,7 +81,9 @@ def _named_until(text: str, measure: Measure) -> int | None:
 @cache
 def _stops() -> re.Pattern[str]:
     """Where the name of an ingredient ends in a sentence."""
-    return re.compile(rf"(?:^|\s+)(?:{any_of('lines', 'goes_on')}|{any_of('steps', 'verbs')})", _FLAGS)
+    verbs = sorted((verb for verb in words("steps", "verbs") if find(verb) is None), key=len, reverse=True)
+    told = "|".join(map(re.escape, verbs))
+    return re.compile(rf"(?:^|\s+)(?:{any_of('lines', 'goes_on')}|(?:{told})(?!\w))", _FLAGS)
 
 
 @cache

@@ -206,7 +206,7 @@ def _list_all(lines: Iterable[str], so_far: _Reading) -> None:
     for text in lines:
         if text.endswith(":") and (part := part_opened(Line(text), Line(text), "ingredients")):
             so_far.open_part(part)
-        elif like_step(text):
+        elif like_step(text) or not begins_measured(text):
             so_far.steps.append((text, so_far.component))
         elif read := read_line(text, so_far.component):
             so_far.list_line(read)
@@ -267,6 +267,23 @@ def _take_early(line: Line, so_far: _Reading) -> None:
         so_far.unread.append(text)
 
 
+def _once(so_far: _Reading) -> list[IngredientLine]:
+    """The ingredients, those of a list that was pasted twice or that stands in percent and in weights once.
+
+    What is left out is kept as a note.
+    """
+    lines = so_far.ingredients
+    half = len(lines) // 2
+    if half > 1 and [line.line for line in lines[:half]] == [line.line for line in lines[half:]]:
+        return lines[:half]
+    weighed = {line.item for line in lines if line.unit and line.unit != "percent"}
+    twice = [line for line in lines if line.unit == "percent" and line.mass_g is None and line.item in weighed]
+    if len(twice) < half or len(twice) < 2:  # noqa: PLR2004
+        return lines
+    so_far.notes += [line.line for line in twice]
+    return [line for line in lines if line not in twice]
+
+
 def _laid_out(text: str) -> list[Line]:
     """The lines of a text as they were meant."""
     lines = list(lines_of(mended(text.replace("\u00a0", " "))))
@@ -295,10 +312,13 @@ def read_text(text: str) -> Recipe:
     if not so_far.ingredients and not so_far.steps:
         so_far.steps = [(note, "") for note in so_far.notes if like_step(note)]
         so_far.notes = [note for note in so_far.notes if not like_step(note)]
+    listed = {line.item for line in so_far.ingredients}
+    spoken = not listed or any(line.mark == "said" for line in lines)
+    also = [line for line in named(so_far.steps) if line.item not in listed] if spoken else []
     return assembled(
         title=so_far.title,
         yields=so_far.yields,
-        ingredients=so_far.ingredients or named(so_far.steps),
+        ingredients=[*_once(so_far), *also],
         steps=so_far.steps,
         notes=so_far.notes,
         unread=so_far.unread,

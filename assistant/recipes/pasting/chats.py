@@ -7,7 +7,7 @@ from collections import Counter
 from collections.abc import Sequence
 from dataclasses import replace
 
-from assistant.recipes.lines import any_of, words
+from assistant.recipes.lines import any_of, read_line, words
 from assistant.recipes.listing import items
 from assistant.recipes.pasting.marks import Line
 
@@ -60,7 +60,8 @@ def _pieces(said: str) -> list[str]:
     if listed := items(said):
         return list(listed)
     for lead in (m.end() for m in _LEAD.finditer(said) if m.end() < LONGEST_LEAD):
-        if listed := items(said[lead:]):
+        first = read_line(said[lead:].split(",")[0])
+        if first and (first.unit or first.known) and (listed := items(said[lead:])):
             part = re.search(rf"\b{any_of('headings', 'parts')}", said[:lead], re.IGNORECASE)
             return [f"For the {part[0].lower()}:" if part else said[:lead].strip(" ,"), *listed]
     return [said]

@@ -7,6 +7,8 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from typing import Literal
 
+from assistant.recipes.lines import read_line
+
 Mark = Literal["", "bullet", "number", "note", "title", "step", "said"]
 FEWEST_NUMBERED = 2
 _FLAGS = re.IGNORECASE
@@ -93,9 +95,16 @@ def bared(lines: Iterable[Line]) -> list[Line]:
     return kept
 
 
+def _counts_food(found: re.Match[str]) -> bool:
+    """Whether the number is an amount: "2 Large eggs", "1 Tbsp oil"."""
+    read = read_line(found[0])
+    return read is not None and (read.unit is not None or read.known)
+
+
 def numbered(lines: list[Line]) -> list[Line]:
     """Lines with a number in front and no sign behind it, where such numbers count up from one: "2 Sift the flour"."""
-    found = {i: (int(m["number"]), m["rest"]) for i, line in enumerate(lines) if (m := _BARE_NUMBER.match(line.text))}
+    matches = ((i, _BARE_NUMBER.match(line.text)) for i, line in enumerate(lines))
+    found = {i: (int(m["number"]), m["rest"]) for i, m in matches if m and not _counts_food(m)}
     run: list[int] = []
     for i, (number, _) in found.items():
         if number == len(run) + 1:

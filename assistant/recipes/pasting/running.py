@@ -109,10 +109,15 @@ def _placed(piece: str, *, first: bool, spoken: bool) -> Line:
     if first and short and bare and not measured(bare) and (spoken or not like_step(piece)):
         return Line(bare, "title")
     done = read_step(piece) if len(piece.split()) > FEW_LINES else None
+    about = bool(_HEIGHT.search(piece)) and not (done and (done.times or done.temperatures))
     begun = not items(piece) and not begins_measured(piece)
-    if begun and (like_step(bare) or (done and (done.times or done.temperatures)) or (spoken and not first)):
+    if (
+        begun
+        and not about
+        and (like_step(bare) or (done and (done.times or done.temperatures)) or (spoken and not first))
+    ):
         return Line(piece, "step")
-    return Line(piece, "note" if begun and (_HEIGHT.search(piece) or is_afterword(piece)) else "")
+    return Line(piece, "note" if begun and (about or is_afterword(piece)) else "")
 
 
 def title_in(text: str) -> str:

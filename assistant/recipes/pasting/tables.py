@@ -59,7 +59,11 @@ def _cells(text: str) -> tuple[str, list[str]]:
 def _dotted(line: Line) -> Line:
     """A line whose amount stands behind dots, with a gap in their place: flour ..... 2 cups."""
     cells = _DOTTED.split(line.text.strip(), maxsplit=1)
-    return replace(line, text=f"{cells[1]} {cells[0]}") if len(cells) == 2 and _is_amount(cells[1]) else line
+    if len(cells) != 2 or not _is_amount(cells[1]):  # noqa: PLR2004
+        return line
+    measure = measure_at(cells[1], 0, spelled=True)
+    end = measure.end if measure else 0
+    return replace(line, text=f"{cells[1][:end]} {cells[0]}{cells[1][end:]}")
 
 
 def _written(table: list[tuple[Line, list[str]]]) -> list[Line]:

@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
-from assistant.reading.units import spellings
+from assistant.reading.units import spellings, unit_of
 from assistant.recipes.lines import any_of, read_line
 from assistant.recipes.looks import heading, like_step, measured
 from assistant.recipes.pasting.marks import Line
@@ -104,6 +104,9 @@ def _completes(whole: str, line: str) -> bool:
         return True
     bare_unit = line.split()[0].lower().strip(".,") in spellings()
     if re.search(r"\d$", whole) and bare_unit:
+        return True
+    cut = re.search(r"\d\s+([A-Za-z]+)$", whole)
+    if cut and unit_of(cut[1]) is not None and line[:1].islower():
         return True
     if measured(line) or (not line[:1].islower() and line[:1] != "("):
         return False
