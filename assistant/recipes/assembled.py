@@ -12,6 +12,8 @@ from assistant.recipes.temperatures import Habits, units_named
 from assistant.recipes.times import named_last
 from rules.recipe import Amount, IngredientLine, Recipe, Step
 
+HUNDRED = 100.0
+
 
 def assembled(
     *,
@@ -26,10 +28,10 @@ def assembled(
 ) -> Recipe:
     """A Recipe from its lines. Steps are (text, component); what the recipe as a whole says settles a bare "to 240".
 
-    facts: prep, cook, total [min] and flour [g], each where known
+    facts: prep, cook, total [min], flour and dough [g], each where known
     """
     marked = tuple(_marked(list(steps), ingredients, title))
-    flour_g = facts.get("flour") or _flour_weighed(ingredients)
+    flour_g = facts.get("flour") or _flour_weighed(ingredients) or _flour_in(facts.get("dough"), ingredients)
     return Recipe(
         title=title,
         yields=yields,
@@ -72,6 +74,13 @@ def _flour_weighed(ingredients: Sequence[IngredientLine]) -> float | None:
     if not any(i.unit == "percent" for i in ingredients):
         return None
     return sum(i.mass_g for i in ingredients if i.role == "flour" and i.mass_g) or None
+
+
+def _flour_in(dough_g: float | None, ingredients: Sequence[IngredientLine]) -> float | None:
+    """The flour [g] in a dough whose parts are all in percent of it."""
+    parts = [i.amount for i in ingredients if i.unit == "percent" and i.amount is not None]
+    whole = bool(parts) and len(parts) == len(ingredients)
+    return dough_g * 100 / sum(parts) if dough_g and whole and sum(parts) >= HUNDRED else None
 
 
 def _percentages(ingredients: Sequence[IngredientLine], flour_g: float | None) -> tuple[IngredientLine, ...]:

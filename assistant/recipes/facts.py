@@ -25,18 +25,26 @@ def _loose_facts() -> tuple[tuple[str, re.Pattern[str]], ...]:
 
 @cache
 def _facts() -> tuple[tuple[str, re.Pattern[str]], ...]:
-    keys = ("prep", "cook", "total", "flour")
+    keys = ("prep", "cook", "total", "flour", "dough")
     return tuple(
-        (key, re.compile(rf"(?<!\w){any_of('facts', key)}\s*[:=–-]\s*(?P<what>[^|;•]{{1,40}})", _FLAGS)) for key in keys
+        (key, re.compile(rf"(?<!\w){any_of('facts', key)}{_sign(key)}(?P<what>[^|;•]{{1,40}})", _FLAGS)) for key in keys
     )
 
 
+def _sign(key: str) -> str:
+    """What stands between a fact and its figure: a sign; behind "dough weight" none is needed."""
+    return r"\s*[:=–-]\s*" if key != "dough" else r"\s*(?:[:=–-]|\bis\b)?\s*(?=\d)"
+
+
 def fact(line: str, *, loose: bool = False) -> dict[str, float]:
-    """Times of the whole recipe [min] and the flour weight [g] that a line states. loose: also without a sign: "Prep 20 min"."""
+    """Times of the whole recipe [min], and the weights of flour and dough [g], that a line states.
+
+    loose: also without a sign between: "Prep 20 min"
+    """
     found: dict[str, float] = {}
     for key, pattern in (*_facts(), *(_loose_facts() if loose else ())):
         if match := pattern.search(line):
-            if key == "flour":
+            if key in ("flour", "dough"):
                 measure = measure_at(match["what"], 0)
                 if measure and measure.unit and measure.unit.kind == "mass":
                     found[key] = measure.low * measure.unit.size

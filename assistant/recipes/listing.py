@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from functools import lru_cache
 
 from assistant.recipes.each import each_of
-from assistant.recipes.lines import any_of, read_line
+from assistant.recipes.lines import read_line
 from assistant.recipes.pantry import find
 
 FEWEST, FEWEST_WITH_SIGNS, LONGEST, LONGEST_PART = 3, 2, 20_000, 300
@@ -16,14 +16,10 @@ _FLAGS = re.IGNORECASE
 _AMOUNT = r"(?:[\d.]*\d|[½¼¾⅐-⅞]|(?:an?|one|two|three|four|five|six|half(?:\s+an?)?|pinch|dash)\b)"
 _CUT = re.compile(
     rf"\s*(?:;|,(?!(?<=\d,)\d)|\s/(?=\s\d)|\n)\s*(?:(?:and|plus|also)\s+(?={_AMOUNT}))?"
-    rf"|\s+(?:and|\+|&)\s+(?=\d|(?:an?|half|one|two|three)\s+\w+\s+(?:of\s+)?\w)",
+    rf"|\s+(?:and|\+|&)\s+(?!\d+\s*[°º℉℃])(?=\d|(?:an?|half|one|two|three)\s+\w+\s+(?:of\s+)?\w)",
     _FLAGS,
 )
 _PART = re.compile(rf"^(?:and\s+)?for\s+(?:the\s+|my\s+)?(?P<part>[a-z][a-z -]{{1,30}}?)[:,]?\s+(?={_AMOUNT})", _FLAGS)
-_LEAD = re.compile(
-    rf"^(?:[a-z']+[ ,]+){{0,4}}?(?P<part>{any_of('headings', 'parts')})?\s*(?:is|are|takes|needs|has|with|:|-|=)\s+(?={_AMOUNT})",
-    _FLAGS,
-)
 _HEAT = re.compile(
     r"\d+(?:\s*(?:-|–|to)\s*\d+)?\s*(?:[°º℉℃]|degrees\b|min(?:ute)?s?\b|h(?:ou)?rs?\b|secs?\b|seconds?\b|days?\b)",
     _FLAGS,
@@ -103,9 +99,3 @@ def _differ(lines: list[str]) -> bool:
     """Whether the lines are of different ingredients, all known."""
     reads = [read_line(line) for line in lines]
     return all(read and read.known for read in reads) and len({read.item for read in reads if read}) == len(reads)
-
-
-def led_in(text: str) -> tuple[str, str]:
-    """What is said before a list, if it names a part, and the list: "dressing is 1 cup oil, 2 tbsp vinegar"."""
-    found = _LEAD.match(text)
-    return ((found["part"] or "").lower(), text[found.end() :]) if found else ("", text)

@@ -150,11 +150,12 @@ def is_subheading(line: Line, following: Line | None) -> bool:
     return short and line.text[:1].isupper() and len(following.text) > len(line.text) and not like_step(line.text)
 
 
-def is_title(line: Line, following: Line | None, first: bool) -> bool:
+def is_title(line: Line, following: Line | None, *, first: bool) -> bool:
     """Whether a line can be what a recipe is called: words without a measure, or words before one that name no food."""
     text = line.text
     if (
-        line.mark in ("note", "step", "bullet", "said")
+        line.mark in ("note", "step", "said")
+        or (line.mark == "bullet" and not first)
         or (line.mark == "number" and like_step(text))
         or read_yields(text)
     ):

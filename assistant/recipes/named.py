@@ -24,7 +24,7 @@ _AGAIN = re.compile(
     r"\b(?:the|those|that|these|your|remaining|reserved|other|first|last|gas|mark|step|into|makes?|yields?|serves|for|of)\s+$",
     _FLAGS,
 )
-_OF = re.compile(r"\.?\s*(?:\([^()]{0,60}\)\s*)?(?:of\s+)?", _FLAGS)
+_OF = re.compile(r"(?:(?<=[a-z])\.)?\s*(?:\([^()]{0,60}\)\s*)?(?:of\s+)?", _FLAGS)
 _OF_THE = re.compile(r"(?:the|it|them|this|these|each|more|that|your)\b", _FLAGS)
 _WORDS = re.compile(r"[^\W\d_][\w'-]*(?:,?\s+[^\W\d_][\w'-]*){0,5}")
 
@@ -32,7 +32,7 @@ _WORDS = re.compile(r"[^\W\d_][\w'-]*(?:,?\s+[^\W\d_][\w'-]*){0,5}")
 def named(steps: Sequence[tuple[str, str]]) -> list[IngredientLine]:
     """The ingredients of steps, in order. steps: (text, component)
 
-    >>> [line.line for line in named([("Beat 175 g soft butter with 3 eggs for 4 minutes; add 50 g of the sugar.", "")])]
+    >>> [line.line for line in named([("Beat 175 g soft butter with 3 eggs, then 50 g of the sugar.", "")])]
     ['175 g soft butter', '3 eggs']
     """
     return [line for text, component in steps for line in _in_step(text[:LONGEST], component)]
@@ -45,14 +45,14 @@ def _in_step(text: str, component: str) -> Iterator[IngredientLine]:
         if start.start() < at or again:
             continue
         measure = measure_at(text, start.end(), spelled=True)
-        end = _named_until(text, measure) if measure else None
+        end = _named_until(text, measure, of_fruit=bool(start[0])) if measure else None
         line = read_line(text[start.start() : end].strip(" ,"), component) if end else None
         if end and line and line.amount is not None:
             at = end
             yield line
 
 
-def _named_until(text: str, measure: Measure) -> int | None:
+def _named_until(text: str, measure: Measure, *, of_fruit: bool) -> int | None:
     """Where the name behind a measure ends; None where it measures no ingredient."""
     opened = _OF.match(text, measure.end)
     begin = opened.end() if opened else measure.end
@@ -67,6 +67,8 @@ def _named_until(text: str, measure: Measure) -> int | None:
         item = None if "," in phrase else find(phrase)
         if item is not None and not _stops().search(phrase):
             return begin + end
+    if of_fruit and ends:
+        return begin + ends[0]
     if measure.unit is None or measure.unit.kind not in ("mass", "volume", "count"):
         return None
     stop = _stops().search(found[0])
@@ -83,7 +85,7 @@ def _stops() -> re.Pattern[str]:
     """Where the name of an ingredient ends in a sentence."""
     verbs = sorted((verb for verb in words("steps", "verbs") if find(verb) is None), key=len, reverse=True)
     told = "|".join(map(re.escape, verbs))
-    return re.compile(rf"(?:^|\s+)(?:{any_of('lines', 'goes_on')}|(?:{told})(?!\w))", _FLAGS)
+    return re.compile(rf"\s+(?:{any_of('lines', 'goes_on')}|(?:{told})(?!\w))", _FLAGS)
 
 
 @cache

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from assistant.recipes.errors import RecipeError
+from assistant.recipes.errors import NoRecipe, RecipeError
 from assistant.recipes.jsonld import read_jsonld, read_page
 from assistant.recipes.text import read_text
 from rules.recipe import Recipe
@@ -18,7 +18,7 @@ def read(content: str | bytes, *, name: str = "") -> Recipe:
     name: what to call it in an error, usually the file name
     returns: the Recipe; nothing of a plain text is dropped
     raises: RecipeError for an empty, binary or oversized file (5 MB; 200,000 characters of plain text), for JSON that
-        is broken, and for JSON or a page without a recipe
+        is broken, and for JSON or a page without a recipe; NoRecipe for one without an ingredient and a step
 
     >>> read("Rolls\\n500 g bread flour\\nBake 20 minutes at 425 F.").ingredients[0].mass_g
     500.0
@@ -30,12 +30,18 @@ def read(content: str | bytes, *, name: str = "") -> Recipe:
     if not start:
         raise RecipeError(name, "it is empty", "Paste the ingredients and the method")
     if start[0] in "{[" and _looks_like_json(start):
-        return read_jsonld(text, name=name)
+        return _with_lines(read_jsonld(text, name=name), name)
     if _looks_like_html(start):
-        return read_page(text, name=name)
+        return _with_lines(read_page(text, name=name), name)
     if len(text) > MOST_TEXT:
         raise RecipeError(name, "it is far longer than a recipe", "Give one recipe at a time")
-    return read_text(text)
+    return _with_lines(read_text(text), name)
+
+
+def _with_lines(recipe: Recipe, name: str) -> Recipe:
+    if not recipe.ingredients and not recipe.steps:
+        raise NoRecipe(name)
+    return recipe
 
 
 def _decoded(content: str | bytes, name: str) -> str:

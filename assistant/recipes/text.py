@@ -40,7 +40,7 @@ from assistant.recipes.steps import vessels
 from assistant.recipes.yields import bare_yields, read_yields, told_yields
 from rules.recipe import Amount, IngredientLine, Recipe
 
-LONGEST_INTRODUCTION, LONGEST_LISTED = 12, 4
+LONGEST_INTRODUCTION, LONGEST_LISTED, FEWEST_TWICE = 12, 4, 3
 _FLAGS = re.IGNORECASE
 _ASIDE = re.compile(r"\((.+?)\)\s*:?\s*$")
 _BESIDE = re.compile(r"\s*[|•·]\s*|\s{3,}")
@@ -107,7 +107,8 @@ def _take(line: Line, following: Line | None, so_far: _Reading) -> None:
         so_far.title = text.strip(" #*")
         so_far.facts |= fact(text)
         pieces = re.split(r"[,()\[;|–—]\s*|\s-\s|\s{3,}", text)[1:]
-        so_far.yields = next(filter(None, (read_yields(piece) or bare_yields(piece) for piece in pieces)), None)
+        told = filter(None, (read_yields(piece) or bare_yields(piece) for piece in pieces))
+        so_far.yields = so_far.yields or next(told, None)
     elif not _take_frame(text, so_far):
         _take_matter(line, following, so_far)
 
@@ -278,7 +279,7 @@ def _once(so_far: _Reading) -> list[IngredientLine]:
         return lines[:half]
     weighed = {line.item for line in lines if line.unit and line.unit != "percent"}
     twice = [line for line in lines if line.unit == "percent" and line.mass_g is None and line.item in weighed]
-    if len(twice) < half or len(twice) < 2:  # noqa: PLR2004
+    if len(twice) < half or len(twice) < 2:
         return lines
     so_far.notes += [line.line for line in twice]
     return [line for line in lines if line not in twice]

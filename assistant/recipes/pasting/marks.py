@@ -10,7 +10,7 @@ from typing import Literal
 from assistant.recipes.lines import read_line
 
 Mark = Literal["", "bullet", "number", "note", "title", "step", "said"]
-FEWEST_NUMBERED = 2
+FEWEST_NUMBERED, MOST_WORDS_OF_FOOD = 2, 5
 _FLAGS = re.IGNORECASE
 # pictures, arrows and ticks; not the stars of a rating
 _PICTURE = r"[\u2190-\u21ff\u2600-\u2604\u2607-\u2775\u2780-\u27bf\u2b00-\u2bff\U0001f000-\U0001faff\ufe0f\u200d]"
@@ -98,7 +98,8 @@ def bared(lines: Iterable[Line]) -> list[Line]:
 def _counts_food(found: re.Match[str]) -> bool:
     """Whether the number is an amount: "2 Large eggs", "1 Tbsp oil"."""
     read = read_line(found[0])
-    return read is not None and (read.unit is not None or read.known)
+    short = len(found[0].split()) <= MOST_WORDS_OF_FOOD
+    return read is not None and (read.unit is not None or (read.known and short))
 
 
 def numbered(lines: list[Line]) -> list[Line]:

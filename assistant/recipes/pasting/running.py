@@ -1,4 +1,4 @@
-"""A recipe that runs on without line breaks -> its lines: headings inside a line, sentences, lists within a sentence."""
+"""A recipe that runs on without line breaks -> its lines: inner headings, sentences, lists in a sentence."""
 
 from __future__ import annotations
 
@@ -6,6 +6,7 @@ import re
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from functools import cache
+from itertools import pairwise
 
 from assistant.recipes.lines import any_of, words
 from assistant.recipes.listing import begins_measured, items, run_together
@@ -20,7 +21,8 @@ SPOKEN_WORDS_A_SIGN, FEWEST_SPOKEN = 30, 3
 _FLAGS = re.IGNORECASE
 _SENTENCE = re.compile(
     r"""(?<=[a-z)\]\d°½¼¾"'℃℉CFT!?])[.!?]+\s+(?=["'(]?[A-Z\d])      # behind a sentence the next one begins
-    (?<!\b[Tt]sp\.\ )(?<!\b[Tt]bsp\.\ )(?<!\blb\.\ )(?<!\boz\.\ )(?<!\blbs\.\ )(?<!\bmin\.\ )(?<!\bhr\.\ )(?<!\bpkg\.\ )""",
+    (?<!\b[Tt]sp\.\ )(?<!\b[Tt]bsp\.\ )(?<!\blb\.\ )(?<!\boz\.\ )(?<!\blbs\.\ )
+    (?<!\bmin\.\ )(?<!\bhr\.\ )(?<!\bpkg\.\ )""",
     re.VERBOSE,
 )
 _HEIGHT = re.compile(r"\d[\d,]*\s*(?:ft|feet|metres|meters|masl|m)\b", _FLAGS)
@@ -82,7 +84,7 @@ def _sentences(text: str) -> list[str]:
             if piece.strip()
         ]
     cuts = [0, *(m.end() for m in _SENTENCE.finditer(text)), len(text)]
-    return [text[a:b].strip() for a, b in zip(cuts, cuts[1:], strict=False) if text[a:b].strip()]
+    return [text[a:b].strip() for a, b in pairwise(cuts) if text[a:b].strip()]
 
 
 def _told(line: Line) -> Iterator[Line]:
@@ -133,7 +135,8 @@ def title_in(text: str) -> str:
 @cache
 def _asked() -> re.Pattern[str]:
     return re.compile(
-        rf"\b{any_of('lines', 'asked_by')}\s+(?:me\s+)?(?:my|our|this|the|your|these|a|an)?\s*(?P<title>[a-z][\w' -]{{2,50}}?)"
+        rf"\b{any_of('lines', 'asked_by')}\s+(?:me\s+)?(?:my|our|this|the|your|these|a|an)?\s*"
+        r"(?P<title>[a-z][\w' -]{2,50}?)"
         r"(?:\s+recipe)?(?=\s+(?:please|for|to|from|at|up)\b|\s*[:?!,.]|$)",
         _FLAGS,
     )

@@ -1,4 +1,4 @@
-"""Rows of a table that was pasted, by bars, tabs or wide gaps -> lines as cooks write them: the amount, then the item."""
+"""Rows of a table that was pasted, by bars, tabs or wide gaps -> lines as cooks write them: amount, then item."""
 
 from __future__ import annotations
 
@@ -59,7 +59,7 @@ def _cells(text: str) -> tuple[str, list[str]]:
 def _dotted(line: Line) -> Line:
     """A line whose amount stands behind dots, with a gap in their place: flour ..... 2 cups."""
     cells = _DOTTED.split(line.text.strip(), maxsplit=1)
-    if len(cells) != 2 or not _is_amount(cells[1]):  # noqa: PLR2004
+    if len(cells) != 2 or not _is_amount(cells[1]):
         return line
     measure = measure_at(cells[1], 0, spelled=True)
     end = measure.end if measure else 0

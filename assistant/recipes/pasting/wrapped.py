@@ -28,8 +28,8 @@ _FIRST = re.compile(r"\S+")
 def joined(lines: Sequence[Line]) -> list[Line]:
     """Whole lines.
 
-    >>> [line.text for line in joined([Line("Beat the butter and the sugar until"), Line("pale and fluffy. Add eggs.")])]
-    ['Beat the butter and the sugar until pale and fluffy. Add eggs.']
+    >>> [line.text for line in joined([Line("Beat butter and sugar until"), Line("pale. Add eggs.")])]
+    ['Beat butter and sugar until pale. Add eggs.']
     """
     blocks = list(_blocks(lines))
     narrow = any(_is_broken(block) and like_step(block[0].text) for block in blocks)
@@ -67,7 +67,7 @@ def _unbroken(block: list[Line], narrow: bool) -> Iterator[Line]:
 
 def _is_rest(whole: str, line: str, count: int) -> bool:
     """Whether a word or two are the end of a title or yield that did not fit on its line, in a narrow column."""
-    little = len(line.split()) < 3 and not measured(line) and not _ENDED.search(whole)
+    little = len(line.split()) < 3 and not (measured(line) or read_yields(line) or _ENDED.search(whole))
     title = count == 2 and len(whole) >= LONG_TITLE and not measured(whole) and not heading(line)
     return little and (title or (read_yields(whole) is not None and line[:1].islower()))
 
