@@ -10,6 +10,7 @@ from assistant.recipes.lines import any_of, read_line, words
 from assistant.recipes.listing import run_together
 from assistant.recipes.pantry import find
 from assistant.recipes.pasting.marks import Line
+from assistant.recipes.steps import read_step
 from assistant.recipes.times import TERSE
 from assistant.recipes.yields import read_yields
 from rules import tables
@@ -88,6 +89,14 @@ def _is_deed(line: str, end: int) -> bool:
     words_before = told.split()
     names_one = find(told) is not None or find(line[:end]) is not None or line[end:].lstrip().lower().startswith("of ")
     return bool(words_before) and told != line and not names_one and words_before[0].lower() not in _no_deeds()
+
+
+def is_done(text: str) -> bool:
+    """Whether a sentence says what is done in a kitchen: it begins with a deed, or tells a time or a heat."""
+    verb = _step_start().match(text)
+    deed = verb is not None and verb[0].lower() not in _no_deeds()
+    step = read_step(text)
+    return deed or bool(step.times or step.temperatures)
 
 
 @cache

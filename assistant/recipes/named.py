@@ -21,9 +21,10 @@ _START = re.compile(
 )
 # what was measured before, or what a figure is no amount of
 _AGAIN = re.compile(
-    r"\b(?:the|those|that|these|your|remaining|reserved|other|first|last|gas|mark|step|into|makes?|yields?|serves|for|of)\s+$",
+    r"\b(?:the|those|that|these|your|remaining|reserved|other|first|last|gas|mark|step)\s+$",
     _FLAGS,
 )
+_MADE = re.compile(r"\b(?:into|makes?|yields?|serves|for|of)\s+$", _FLAGS)
 _OF = re.compile(r"(?:(?<=[a-z])\.)?\s*(?:\([^()]{0,60}\)\s*)?(?:of\s+)?", _FLAGS)
 _OF_THE = re.compile(r"(?:the|it|them|this|these|each|more|that|your)\b", _FLAGS)
 _WORDS = re.compile(r"[^\W\d_][\w'-]*(?:,?\s+[^\W\d_][\w'-]*){0,5}")
@@ -45,7 +46,8 @@ def _in_step(text: str, component: str) -> Iterator[IngredientLine]:
         if start.start() < at or again:
             continue
         measure = measure_at(text, start.end(), spelled=True)
-        end = _named_until(text, measure, of_fruit=bool(start[0])) if measure else None
+        made = measure and not measure.unit and _MADE.search(text[max(0, start.start() - 12) : start.start()])
+        end = _named_until(text, measure, of_fruit=bool(start[0])) if measure and not made else None
         line = read_line(text[start.start() : end].strip(" ,"), component) if end else None
         if end and line and line.amount is not None:
             at = end

@@ -22,6 +22,7 @@ from assistant.recipes.looks import (
     heading,
     inline_part,
     is_afterword,
+    is_done,
     is_subheading,
     is_title,
     like_step,
@@ -222,8 +223,9 @@ def _take_late(line: Line, following: Line | None, so_far: _Reading) -> None:
         so_far.notes.append(text)
     elif is_subheading(line, following):
         part = part_of_heading(text)
-        so_far.open_part(part if part in so_far.filled else "")
-        so_far.notes += [] if part in so_far.filled else [text]
+        known = bool(part) and part in so_far.filled
+        so_far.open_part(part if known else "")
+        so_far.notes += [] if known else [text]
     else:
         so_far.add_step(text)
 
@@ -277,9 +279,10 @@ def _once(so_far: _Reading) -> list[IngredientLine]:
     half = len(lines) // 2
     if half > 1 and [line.line for line in lines[:half]] == [line.line for line in lines[half:]]:
         return lines[:half]
-    weighed = {line.item for line in lines if line.unit and line.unit != "percent"}
-    twice = [line for line in lines if line.unit == "percent" and line.mass_g is None and line.item in weighed]
-    if len(twice) < half or len(twice) < 2:
+    weighed = {line.item.lower() for line in lines if line.unit and line.unit != "percent"}
+    parts = [line for line in lines if line.unit == "percent" and line.mass_g is None]
+    twice = [line for line in parts if line.item.lower() in weighed]
+    if len(twice) < FEWEST_TWICE or len(twice) * 2 <= len(parts):
         return lines
     so_far.notes += [line.line for line in twice]
     return [line for line in lines if line not in twice]
@@ -313,6 +316,9 @@ def read_text(text: str) -> Recipe:
     if not so_far.ingredients and not so_far.steps:
         so_far.steps = [(note, "") for note in so_far.notes if like_step(note)]
         so_far.notes = [note for note in so_far.notes if not like_step(note)]
+    if not so_far.ingredients and not any(is_done(text) for text, _ in so_far.steps):
+        so_far.notes += [text for text, _ in so_far.steps]
+        so_far.steps = []
     listed = {line.item for line in so_far.ingredients}
     spoken = not listed or any(line.mark == "said" for line in lines)
     also = [line for line in named(so_far.steps) if line.item not in listed] if spoken else []

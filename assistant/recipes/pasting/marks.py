@@ -13,7 +13,9 @@ Mark = Literal["", "bullet", "number", "note", "title", "step", "said"]
 FEWEST_NUMBERED, MOST_WORDS_OF_FOOD = 2, 5
 _FLAGS = re.IGNORECASE
 # pictures, arrows and ticks; not the stars of a rating
-_PICTURE = r"[\u2190-\u21ff\u2600-\u2604\u2607-\u2775\u2780-\u27bf\u2b00-\u2bff\U0001f000-\U0001faff\ufe0f\u200d]"
+_PICTURE = (
+    r"[\u2190-\u21ff\u2300-\u23ff\u2600-\u2604\u2607-\u2775\u2780-\u27bf\u2b00-\u2bff\U0001f000-\U0001faff\ufe0f\u200d]"
+)
 _PICTURES = re.compile(rf"^(?:{_PICTURE}\s*)+|\s*{_PICTURE}+\s*$")
 _BULLET = re.compile(r"^\s*(?:[•*·●▪◦▢☐□✓–—>»‣]\s*|-\s+|-(?=[A-Z])|\[\s?[x ]?\]\s*)+", _FLAGS)
 _KEYCAP = re.compile(r"^\s*(\d{1,2})\ufe0f?\u20e3\s*")

@@ -10,7 +10,7 @@ from assistant.reading.units import spellings, unit_of
 from rules import tables
 
 _FRACTION = re.compile(r"(?<![A-Za-z\d])[lI|](?=\s?/\s?\d)")
-_LONE = re.compile(r"(?:^|(?<![\w/])(?<!\d[ -]))[lI](?=\s+(?P<next>[A-Za-z]+\b))", re.MULTILINE)
+_LONE = re.compile(r"(?:^|(?<![\w/])(?<!\d[ -]))[lI](?=\s+(?P<next>[A-Za-z]+\b|\d))", re.MULTILINE)
 _FIGURES = re.compile(r"(?<![A-Za-z\d])(?:[lI](?=[\dOo])[\dOo]*|\d[\dOo]*[Oo][\dOo]*)(?=\s|[°.,;:)-]|$)")
 _WORD = re.compile(r"(?<![\w/.#@-])[A-Za-z]+[01][A-Za-z01]*(?![\w/])")
 _RN = re.compile(r"\b[A-Za-z]*rn[A-Za-z]*\b|\b[A-Za-z]*vv[A-Za-z]*\b")
@@ -33,7 +33,8 @@ def mended(text: str) -> str:
 def _counts(found: re.Match[str]) -> bool:
     """Whether a lone l stands before a unit: l cup."""
     word = found["next"].lower()
-    return word in spellings() if found[0] == "l" else unit_of(word) is not None
+    begins = found.start() == 0 or found.string[found.start() - 1] == "\n"
+    return (begins and found[0] == "l") or word in spellings() if found[0] == "l" else unit_of(word) is not None
 
 
 def _spelled(word: str) -> str:
@@ -57,6 +58,17 @@ def _narrowed(word: str) -> str:
     narrow = word.replace("rn", "m").replace("vv", "w")
     right = narrow.lower() in kitchen_words() or narrow.lower() in spellings()
     return narrow if word.lower() not in kitchen_words() and right else word
+
+
+@cache
+def hyphened_words() -> frozenset[str]:
+    """Words that are written with a hyphen: all-purpose."""
+    rows = tables.read_toml("lexicon/ingredients.toml")["ingredient"]
+    listed = tables.read_toml("lexicon/recipe_words.toml")["lines"].values()
+    phrases = [name for row in rows for name in (row["name"], *row["heard_as"])] + [
+        w for names in listed for w in names
+    ]
+    return frozenset(word for phrase in phrases for word in re.findall(r"[a-z]+-[a-z]+", phrase.lower()))
 
 
 @cache

@@ -9,10 +9,11 @@ from itertools import zip_longest
 
 from assistant.reading.units import unit_of
 from assistant.recipes.lines import figure_at, measure_at, read_line
+from assistant.recipes.pantry import find
 from assistant.recipes.pasting.marks import Line
 
 FEWEST_ROWS, MOST_WORDS_BESIDE = 2, 2
-_BAR = re.compile(r"\s*[|\t]\s*")
+_BAR = re.compile(r"[^\S\t\n]*[|\t][^\S\t\n]*")
 _GAP = re.compile(r"(?<=\S)\s{3,}(?=\S)")
 _NOTHING = re.compile(r"^[\s–—-]*$")
 _DOTTED = re.compile(r"\s*\.(?:\s?\.)+\s+|\s*…+\s*|\s*_{3,}\s*")
@@ -70,7 +71,7 @@ def _written(table: list[tuple[Line, list[str]]]) -> list[Line]:
     rows = [cells for _, cells in table]
     first = table[0][0]
     head = _head(rows)
-    body = rows[1:] if head else rows
+    body = rows[1:] if head else [[cell for cell in row if cell] or row for row in rows]
     above = [replace(first, text=" | ".join(filter(None, rows[0])), mark="note")] if head else []
     marks = [line for line, _ in table][len(above) :]
     columns = [list(column) for column in zip_longest(*body, fillvalue="")]
@@ -103,7 +104,7 @@ def _is_amount(cell: str) -> bool:
     bare = re.sub(r"\([^()]*\)", "", cell).strip()
     measure = measure_at(bare, 0, spelled=True)
     beside = bare[measure.end :].split() if measure else []
-    return measure is not None and len(beside) < MOST_WORDS_BESIDE
+    return measure is not None and len(beside) < MOST_WORDS_BESIDE and find(" ".join(beside)) is None
 
 
 def _counted(column: Sequence[str]) -> bool:

@@ -11,7 +11,7 @@ from assistant.reading.units import spellings, unit_of
 from assistant.recipes.lines import any_of, read_line
 from assistant.recipes.looks import heading, like_step, measured
 from assistant.recipes.pasting.marks import Line
-from assistant.recipes.pasting.scanned import kitchen_words
+from assistant.recipes.pasting.scanned import hyphened_words
 from assistant.recipes.yields import read_yields
 
 SHORTEST_BROKEN, LONGEST_NAME, LONG_TITLE = 14, 5, 28
@@ -111,7 +111,9 @@ def _completes(whole: str, line: str) -> bool:
     if measured(line) or (not line[:1].islower() and line[:1] != "("):
         return False
     read, more = read_line(whole), read_line(f"{whole} {line}")
-    return bool(read and more and ((not read.known and more.known) or re.search(r"(?:,|\b(?:or|and|with|of))$", whole)))
+    return bool(
+        read and more and ((more.known and more.item != read.item) or re.search(r"(?:,|\b(?:or|and|with|of))$", whole))
+    )
 
 
 def _put_together(whole: str, line: str) -> str:
@@ -119,5 +121,4 @@ def _put_together(whole: str, line: str) -> str:
     parted, rest = re.search(r"(?<![\w-])([a-z]+)-$", whole[-40:]), re.match(r"[a-z]+", line)
     if not parted or not rest:
         return f"{whole} {line}"
-    whole_word = f"{parted[1]}{rest[0]}" in kitchen_words() or parted[1] not in kitchen_words()
-    return f"{whole[:-1]}{line}" if whole_word else f"{whole}{line}"
+    return f"{whole}{line}" if f"{parted[1]}-{rest[0]}" in hyphened_words() else f"{whole[:-1]}{line}"

@@ -121,7 +121,9 @@ def test_every_figure_is_kept(text):
     assert [figure for figure in re.findall(r"\d+", plain) if figure not in kept] == []
 
 
-@pytest.mark.parametrize("piece", ["2 cups flour, 3 eggs and ", "Beat until pale and ", "Mo: 2 eggs\n", "1 l/2 f1our rn "])
+@pytest.mark.parametrize(
+    "piece", ["2 cups flour, 3 eggs and ", "Beat until pale and ", "Mo: 2 eggs\n", "1 l/2 f1our rn "]
+)
 def test_time_grows_with_the_length_of_the_text(piece):
     def seconds(count):
         begun = time.perf_counter()
