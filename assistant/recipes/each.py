@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
+from itertools import groupby
 
 from assistant.recipes.lines import measure_at, read_line
 from assistant.recipes.pantry import find
+from rules.recipe import IngredientLine
 
 LONGEST, MOST_NAMES = 300, 8
 _EACH = re.compile(
@@ -37,6 +40,17 @@ def each_of(line: str) -> tuple[str, ...]:
     # where the amount goes without saying, it is of each alike: EACH garlic powder AND paprika
     lines = tuple(" ".join(filter(None, (amount, name))) for name in names)
     return (*lines[:-1], f"{lines[-1]} ({tail}") if tail else lines
+
+
+def as_written(before: Sequence[IngredientLine], after: Sequence[IngredientLine]) -> list[tuple[str, str]]:
+    """Every line as the recipe has it, and what it becomes; one that told of several is one again."""
+    found: list[tuple[str, str]] = []
+    told = groupby(zip(before, after, strict=False), key=lambda pair: pair[0].written or id(pair[0]))
+    for pairs in (list(group) for _, group in told):
+        was, becomes = [one.line for one, _ in pairs], [one.line for _, one in pairs]
+        written = pairs[0][0].written
+        found.append((written, written if was == becomes else ", ".join(becomes)) if written else (was[0], becomes[0]))
+    return found
 
 
 def _is_whole(amount: str) -> bool:

@@ -17,6 +17,7 @@ from itertools import zip_longest
 from typing import Any
 
 from assistant.recipes.assembled import assembled
+from assistant.recipes.each import as_written, each_of
 from assistant.recipes.errors import RecipeError
 from assistant.recipes.lines import read_line
 from assistant.recipes.steps import read_step
@@ -228,11 +229,10 @@ def _read_node(node: dict[str, Any], text: str, name: str) -> Recipe:
     read: list[IngredientLine] = []
     unread: list[str] = []
     for line, component in _parts_of(heard):
-        ingredient = read_line(line, component)
-        if ingredient is None:
-            unread.append(line)
-        else:
-            read.append(ingredient)
+        several = each_of(line)
+        reads = [read_line(told, component) for told in several]
+        unread += [told for told, one in zip(several, reads, strict=True) if one is None]
+        read += [replace(one, written=line) if len(several) > 1 else one for one in reads if one]
     steps = _bounded(_step_leaves(node.get("recipeInstructions"), ("recipeInstructions",)), MOST_STEPS, name, "steps")
     times = {key: _minutes(node[field]) for key, field in _FACTS.items() if node.get(field)}
     unread += [f"{_FACTS[key]}: {node[_FACTS[key]]}" for key, value in times.items() if value is None]
@@ -323,10 +323,11 @@ def _write_times(node: dict[str, Any], recipe: Recipe, before: Recipe) -> None:
 
 
 def _write_ingredients(node: dict[str, Any], recipe: Recipe, before: Recipe) -> None:
-    old, new = [i.line for i in before.ingredients], [i.line for i in recipe.ingredients]
-    if old == new:
+    pairs = as_written(before.ingredients, recipe.ingredients)
+    old, new = [was for was, _ in pairs], [becomes for _, becomes in pairs]
+    if old == new and len(recipe.ingredients) == len(before.ingredients):
         return
-    if len(old) == len(new) and _replaced(node, list(_ingredient_leaves(node)), old, new):
+    if len(recipe.ingredients) == len(before.ingredients) and _replaced(node, list(_ingredient_leaves(node)), old, new):
         return
     node.pop("ingredients", None)
     node["recipeIngredient"] = new

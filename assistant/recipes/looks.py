@@ -70,7 +70,7 @@ def like_step(line: str) -> bool:
     """Whether a line reads as a sentence of a method rather than as an ingredient."""
     verb = _step_start().match(line)
     sentences = len(re.findall(r"[a-z)][.!?](?:\s|$)", _SHORTENED.sub("", line), _FLAGS))
-    if _HEAT_FIRST.match(line):
+    if _HEAT_FIRST.match(line) or (verb and _on_what().match(line, verb.end())):
         return True
     if verb and not sentences and (measured(line, known=True) or _unmeasured().search(line)) and len(line.split()) < 9:
         return _is_deed(line, verb.end())
@@ -97,6 +97,11 @@ def is_done(text: str) -> bool:
     deed = verb is not None and verb[0].lower() not in _no_deeds()
     step = read_step(text)
     return deed or bool(step.times or step.temperatures)
+
+
+@cache
+def _on_what() -> re.Pattern[str]:
+    return re.compile(rf"\s+{any_of('steps', 'objects')}", _FLAGS)
 
 
 @cache

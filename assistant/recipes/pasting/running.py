@@ -15,7 +15,7 @@ from assistant.recipes.pasting.marks import Line
 from assistant.recipes.steps import read_step
 
 # how long a line is at least that holds a whole recipe, and how few lines there are then
-LONG, FEW_LINES, LONGEST_TITLE = 160, 2, 9
+LONG, FEW_LINES, LONGEST_TITLE = 80, 2, 9
 # spoken text has a sign in so many words at most
 SPOKEN_WORDS_A_SIGN, FEWEST_SPOKEN = 30, 3
 _FLAGS = re.IGNORECASE
