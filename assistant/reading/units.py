@@ -39,8 +39,8 @@ SHORTEST_HEIGHT_UNIT_M = 0.3
 SIGNS = {"%": "percent", "#": "lb"}
 # spellings of two units: the other one is meant where the first can not be
 OTHERWISE = {"c": "cup", "heads": "head", "m": "minute"}
-# measures of a list of ingredients that talk has other uses for: pinch the edge, dash out, stick together
-ONLY_IN_A_LIST = ("pinch", "dash", "stick")
+# measures of a list of ingredients that talk has other uses for: pinch the edge, dash out, drop in, stick together
+ONLY_IN_A_LIST = ("pinch", "dash", "drop", "stick")
 # abbreviations that are written with a point inside a unit: fl. oz.
 POINTED = ("deg", "fl", "lb", "lbs", "in", "ins", "mm", "per")
 

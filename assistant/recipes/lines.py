@@ -11,12 +11,21 @@ from assistant.reading.figures import is_plain, number_from
 from assistant.reading.spans import Number
 from assistant.reading.units import AMOUNTS, Unit, unit_at, unit_by, unit_of
 from assistant.reading.words import Cut, cut
-from assistant.recipes.pantry import Ingredient, find
+from assistant.recipes.pantry import Ingredient, find, neutral, of_some_make
 from rules import tables
 from rules.recipe import Amount, IngredientLine, MassFrom
+from rules.recipes.phrases import stems
 
 LONGEST = 500
 RANGE_SIGNS = ("-", "~", "to", "or")
+# Signs of a page that are no words: boxes to tick, footnote marks, joiners that nobody sees; each becomes one space.
+_SIGNS = str.maketrans(dict.fromkeys("▢☐□▪◦•†‡\u2060\u2061\u2062\u2063\u2064\u200b\u200c\u200d\ufeff", " "))
+# A scanner's "1 l/2" and "I/2": the letter is a one.
+# "warm water 105-110 degrees": what follows the name is about it.
+_FIGURE_BEHIND = re.compile(r"(?<=[a-z])\s+(?=[\d¼½¾])", re.IGNORECASE)
+# "2 clove(s)", "3 bunch(es)": one or more.
+_PLURAL = re.compile(r"(?<=[a-z])\((?:e?s|ies)\)", re.IGNORECASE)
+_SCANNED = re.compile(r"(?<![a-z\d])[lI](?=/\d)")
 # "1 ¼-ounce packet" is one packet of a quarter ounce, not one and a quarter ounces.
 _SMALL_PACK = re.compile(
     r"(\d{1,3})(?=\s(?:[¼½¾]|\d/\d)-(?:ounce|oz)\.?\s+(?:packet|envelope|package|sachet|can)s?\b)", re.IGNORECASE
@@ -62,7 +71,7 @@ def any_of(section: str, name: str) -> str:
 def _patterns() -> dict[str, re.Pattern[str]]:
     flags = re.IGNORECASE
     return {
-        "lead": re.compile(rf"\s*(?:{any_of('lines', 'lead')}\s*)*", flags),
+        "lead": re.compile(rf"\s*(?:(?:{any_of('lines', 'lead')}|[~≈+])\s*)*", flags),
         "before_unit": re.compile(rf"\s*(?:{any_of('lines', 'before_unit')}\s+)*", flags),
         "one": re.compile(r"\s*(pinch|dash|handful|knob|sprig|drop(?=\s+of))\s+(?:of\s+)?", flags),
         "times": re.compile(r"\s*[x×]\s*(?=\d)", flags),
@@ -72,12 +81,15 @@ def _patterns() -> dict[str, re.Pattern[str]]:
         "or": re.compile(r"\s*(?:/|;|=|\bor\b|,|\bequals\b|\||\bscant\b|\babout\b|≈)\s*", flags),
         "each": re.compile(r"\s*(?:each|apiece|a piece)\b", flags),
         "to_taste": re.compile(rf"\(?\b{any_of('lines', 'to_taste')}\)?", flags),
-        "optional": re.compile(rf"\(?\b{any_of('lines', 'optional')}\)?", flags),
+        "optional": re.compile(rf"\(?\b{any_of('lines', 'optional')}\)?:?", flags),
         "divided": re.compile(rf"\(?\b{any_of('lines', 'divided')}\)?", flags),
         "length": re.compile(r"^\s*-?\s*(?:inch|in\.|cm)\s+(?:piece|knob|length|stick)s?\s+(?:of\s+)?", flags),
-        "joined": re.compile(r"^(?:plus|and|\+)\s+(?=[\da-z¼½¾])", flags),
+        "joined": re.compile(r"^(?:plus|and|&|\+)\s+(?=[\da-z¼½¾])", flags),
+        "further": re.compile(r"\s(?:\+\s*|(?:&|and|plus)\s+)(?=[\d¼½¾⅓⅔])", flags),
+        "either": re.compile(r"(?:^|(?<=\s))(?:[\w%-]+\s+){1,2}or\s+(?=\S)", flags),
         "juice_of": re.compile(
-            r"\s*(?:the\s+)?(?:finely\s+)?(?:grated\s+)?(juice|zest|rind)(?:\s+and\s+(?:juice|zest))?\s+of\s+", flags
+            r"\s*(?:the\s+)?(?:finely\s+)?(?:grated\s+)?(juice|zest|rind)(?:\s+and\s+(?:juice|zest))?\s+(?:of|from)\s+",
+            flags,
         ),
     }  # fmt: skip
 
@@ -159,7 +171,7 @@ def _packed(text: str, count: Measure) -> Measure | None:
     piece = _plain(text, _skip("lead", text, at))
     if piece is None or piece.unit is None or piece.unit.kind not in ("mass", "volume"):
         return _pack_by_name(text, count) if bracket else None
-    end = piece.end
+    end = _said_again(text, piece.end)
     if bracket and times == count.end:
         close = text.find(")", end)
         if close < 0:
@@ -168,7 +180,21 @@ def _packed(text: str, count: Measure) -> Measure | None:
     pack = _unit_at(text, end)
     if pack and (pack[0].kind == "count" or pack[0].name == "stick"):
         return Measure(count.start, pack[1], count.low, count.high, pack[0], piece)
-    return Measure(count.start, end, count.low, count.high, None, piece) if times > count.end else None
+    of_each = times > count.end or (bracket and _of_each(text[bracket.end() : piece.end], piece))
+    return Measure(count.start, end, count.low, count.high, None, piece) if of_each else None
+
+
+def _of_each(bracket: str, piece: Measure) -> bool:
+    """Whether a bracket behind a count weighs one of them: 4 (8-ounce) steaks; "6 (about 2 pounds) thighs" are all."""
+    said = re.sub(r"[^a-z]+$", "", bracket.lower())
+    return piece.unit is not None and bracket[:1].isdigit() and (said.endswith(("ounce", "oz", "pound", "lb")))
+
+
+def _said_again(text: str, end: int) -> int:
+    """Where a measure stops that is said again in another unit right behind a stroke: 400g/14oz."""
+    stroke = re.compile(r"\s*/\s*").match(text, end)
+    other = _plain(text, stroke.end()) if stroke else None
+    return other.end if other and other.unit else end
 
 
 def _pack_by_name(text: str, count: Measure) -> Measure | None:
@@ -303,11 +329,12 @@ def _place(line: str) -> tuple[_Measured, str] | None:
         if last is None:
             continue
         before = line[: gap.start()].rstrip(" \t:,|.-–—(=")
-        bare = not line[last.end :].strip(" .)") and find(before) is not None
+        bare = not _patterns()["each"].sub("", line[last.end :]).strip(" .)") and find(before) is not None
         if (last.unit or bare) and before.strip():
             found = _measured(line, last)
             opened = "(" in line[len(before) : gap.start()]
-            rest = line[found.end :].lstrip(") ") if opened else line[found.end :]
+            rest = _patterns()["each"].sub("", line[found.end :])
+            rest = rest.lstrip(") ") if opened else rest
             if re.match(r"\s*[-\w]", rest) and rest.strip()[:1].isalpha() and last.unit is None:
                 continue
             return found, f"{before}, {rest.strip(' ,|')}" if rest.strip(" ,|.)") else before
@@ -333,26 +360,66 @@ def _unpacked(rest: str) -> str:
     rest = _patterns()["length"].sub("", rest)
     first, _, more = rest.strip().partition(" ")
     unit = unit_of(first) if first.isalpha() and more.strip() else None
-    return more if unit and unit.kind == "count" and find(rest) is None else rest
+    packed = (unit and unit.kind == "count") or (more.strip() and first.lower() in words("lines", "packs"))
+    return re.sub(r"^\s*of\s+", "", more) if packed and find(rest) is None else rest
 
 
 def _split(rest: str) -> tuple[str, str]:
     """The name of the ingredient and what is done to it."""
     rest = _unpacked(rest)
     rest = re.sub(r"^\s*(?:of\b|x\b|[-–—:|,.]+)?\s*", "", rest)
-    inside = re.findall(r"[(\[]([^()\[\]]*)[)\]]", rest)
-    bare = re.sub(r"\s*[(\[][^()\[\]]*[)\]]?", " ", rest)
-    name, _, tail = bare.partition(",")
-    if not find(name) and tail and find(bare.replace(",", " ")):
-        name, tail = bare.replace(",", " "), ""
-    cut = min((i for sign in words("lines", "cut_at") if (i := f"{name.lower()} ".find(sign)) > 0), default=len(name))
+    bare, inside = _unbracketed(rest)
+    name, tail = _named(bare)
+    if not find(name) and (chosen := _one_of_two(name)):
+        name = chosen
+    if not find(name) and (further := _patterns()["further"].search(name) or _FIGURE_BEHIND.search(name)):
+        name, tail = name[: further.start()], f"{name[further.start() :]}, {tail}"
     if not find(name):
+        signs = (f"{name.lower()} ".find(sign) for sign in words("lines", "cut_at"))
+        cut = min((at for at in signs if at > 0), default=len(name))
         name, tail = name[:cut], f"{name[cut:]}, {tail}"
-    return " ".join(name.split()).strip(" .;:*"), "; ".join(filter(None, (_tidy(tail), *map(_tidy, inside))))
+    return " ".join(name.split()).strip(" .;:*)]"), "; ".join(filter(None, (_tidy(tail), *map(_tidy, inside))))
+
+
+def _unbracketed(rest: str) -> tuple[str, list[str]]:
+    """The words outside all brackets, and those of every bracket, the innermost first."""
+    inside = list[str]()
+    while brackets := re.findall(r"[(\[]([^()\[\]]*)[)\]]", rest):
+        inside += brackets
+        rest = re.sub(r"\s*[(\[][^()\[\]]*[)\]]", " ", rest)
+    return re.sub(r"\s*[(\[][^()\[\]]*$", " ", rest), inside
+
+
+def _named(bare: str) -> tuple[str, str]:
+    """The name before the first comma that ends one, and what follows: "boneless, skinless chicken thighs, cubed"."""
+    pieces = bare.split(",")
+    for end in range(1, len(pieces) + 1):
+        name = " ".join(pieces[:end])
+        if find(name):
+            return name, ",".join(pieces[end:])
+        if not all(word in neutral() for word in stems(name)):
+            break
+    whole = bare.replace(",", " ")
+    return (whole, "") if find(whole) else (name, ",".join(pieces[end:]))
+
+
+def _one_of_two(name: str) -> str | None:
+    """The ingredient of which a line leaves the choice: "light or dark brown sugar", "butter or margarine"."""
+    first, said, second = name.replace("/", " or ").partition(" or ")
+    if not said:
+        return None
+    counted = re.match(r"(?:about\s+)?[\d¼½¾]+\s+", second)
+    if counted and all(word in neutral() for word in stems(first)):
+        return second[counted.end() :]
+    ends = second.split()
+    shared = (f"{first} {' '.join(ends[at:])}" for at in range(1, len(ends)))
+    either = (_patterns()["either"].sub("", name), second)
+    return next((told for told in (*shared, first, *either) if find(told)), None)
 
 
 def _tidy(text: str) -> str:
-    return " ".join(text.split()).strip(" ,;.")
+    tidy = " ".join(text.split()).strip(" ,;.")
+    return tidy if tidy.count("(") == tidy.count(")") else tidy.strip("() ")
 
 
 def _mass(found: _Measured, item: Ingredient) -> tuple[float | None, MassFrom | None]:
@@ -391,13 +458,15 @@ def read_line(text: str, component: str = "") -> IngredientLine | None:
         return None
     patterns = _patterns()
     flags = {name: bool(patterns[name].search(line)) for name in ("divided", "optional")}
-    bare = line
+    bare = _PLURAL.sub(lambda found: " " * len(found[0]), _SCANNED.sub("1", line.translate(_SIGNS)))
+    if bare.startswith("(") and bare.find(")") == len(bare) - 1:
+        bare = f" {bare[1:-1]} "
     for name in ("divided", "optional", "to_taste"):
         bare = patterns[name].sub(lambda found: " " * len(found[0]), bare)
     placed = _juice(bare) or _place(bare)
     name, preparation = _split(placed[1] if placed else bare)
-    known = find(name)
-    item = known or Ingredient(name)
+    known = (placed and _ground(placed[0].sum[0], name)) or find(name)
+    item = known or of_some_make(name) or Ingredient(name)
     fields: dict[str, Any] = {
         "line": line,
         "component": component,
@@ -412,18 +481,35 @@ def read_line(text: str, component: str = "") -> IngredientLine | None:
         fields |= {"amount": first.low, "amount_high": first.high, "unit": first.unit.name if first.unit else None}
         fields |= {"further": tuple(m.amount(line) for m in found.sum[1:]), "mass_g": mass and round(mass, 3)}
         fields |= {"mass_from": mass_from, "start": first.start, "end": found.end}
-        fields |= _joined(fields)
+        fields |= _joined(fields, item)
     return IngredientLine(**fields)
 
 
-def _joined(fields: dict[str, Any]) -> dict[str, Any]:
-    """What a second item of the same role adds: "3 eggs plus 2 egg yolks"."""
-    joint = _patterns()["joined"].match(fields["preparation"])
-    more = read_line(fields["preparation"][joint.end() :]) if joint else None
-    if more is None or more.role != fields["role"] or not more.mass_g or not fields["mass_g"] or more.amount is None:
+def _ground(first: Measure, name: str) -> Ingredient | None:
+    """What is dried and ground where it comes by the spoon: a teaspoon of ginger or pepper is neither root nor pod."""
+    spooned = first.unit is not None and first.unit.name in ("tsp", "tbsp", "pinch", "dash")
+    spice = find(f"ground {name}") if spooned and not set(stems(name)) & set(words("lines", "cut_up")) else None
+    return spice if spice and spice.role == "flavouring" else None
+
+
+def _joined(fields: dict[str, Any], item: Ingredient) -> dict[str, Any]:
+    """What stands behind the name and adds to it: "plus 2 tablespoons", "3 eggs plus 2 egg yolks"."""
+    said = fields["preparation"]
+    joint = _patterns()["joined"].match(said)
+    if not joint or not fields["mass_g"]:
         return {}
-    added = Amount(more.amount, more.unit, more.amount_high, more.line)
-    return {"mass_g": round(fields["mass_g"] + more.mass_g, 3), "further": (*fields["further"], added)}
+    again = measure_at(said, joint.end())
+    if again and again.unit and not said[again.end :].strip(" ."):
+        more_g, added = again.mass_g(item), again.amount(said)
+        return _with(fields, more_g or 0.0, added)
+    more = read_line(said[joint.end() :])
+    if more is None or more.role != fields["role"] or not more.mass_g or more.amount is None:
+        return {}
+    return _with(fields, more.mass_g, Amount(more.amount, more.unit, more.amount_high, more.line))
+
+
+def _with(fields: dict[str, Any], more_g: float, added: Amount) -> dict[str, Any]:
+    return {"mass_g": round(fields["mass_g"] + more_g, 3), "further": (*fields["further"], added)}
 
 
 def _juice(line: str) -> tuple[_Measured, str] | None:

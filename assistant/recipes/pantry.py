@@ -13,6 +13,10 @@ from rules.recipes.phrases import stems
 
 INGREDIENTS = "lexicon/ingredients.toml"
 WORDS = "lexicon/recipe_words.toml"
+# Units of a list that are less than the piece an ingredient is weighed by: a slice of bread is no loaf.
+PARTS_OF_A_PIECE = ("knob", "handful", "slice", "strip", "sheet", "leaf", "sprig", "bunch")
+# So many words of a make or a breed may stand before the name: "Alpine Meadow organic extra virgin olive oil".
+MOST_WORDS_OF_MAKE = 4
 # Dishes that pour like water, and weigh about what it weighs.
 WATERY, WATERY_G_PER_CUP = ("stock", "coffee", "tea", "wort"), 240.0
 
@@ -40,6 +44,8 @@ class Ingredient:
         >>> Ingredient("honey", "sugar", grams_per_cup=339).mass_g(2, unit_of("cups"))
         678.0
         """
+        if unit is not None and unit.name in PARTS_OF_A_PIECE:
+            return None
         if unit is None or unit.kind == "count":
             return None if self.each_g is None else amount * self.each_g
         if unit.kind == "mass":
@@ -78,11 +84,20 @@ def _known() -> dict[tuple[str, ...], Ingredient]:
         found |= dict.fromkeys(aliases, item)
     for name, short in tables.read_toml(WORDS)["shorthand"].items():
         found |= dict.fromkeys(map(stems, short), found[stems(name)])
+    for name, like in tables.read_toml(WORDS)["like"].items():
+        found |= dict.fromkeys(map(stems, like), replace(found[stems(name)], name=""))
     return found
 
 
 @cache
-def _neutral() -> frozenset[str]:
+def _food_words() -> frozenset[str]:
+    """The stems of foods of one word, which make another thing of the one they stand before: PEANUT butter."""
+    return frozenset(alias[0] for alias in _known() if len(alias) == 1) - neutral()
+
+
+@cache
+def neutral() -> frozenset[str]:
+    """The stems of words that leave an ingredient what it is."""
     words = tables.read_toml(WORDS)["lines"]["neutral"]
     return frozenset(stem for word in words for stem in stems(word))
 
@@ -105,13 +120,32 @@ def find(words: str) -> Ingredient | None:
     """The ingredient that the words name, or None.
 
     The name must end the phrase, and what stands around it may only be words that leave the ingredient what it is:
-    "cold unsalted butter, softened" is butter, "apple butter" is not.
+    "cold unsalted butter, softened" is butter, "apple butter" is not. A name of the pantry goes before that of a dish:
+    "warm milk" in a list is milk.
     """
-    tokens, known, neutral = stems(words), _known(), _neutral()
+    tokens, known = stems(words), _known()
     for end in range(len(tokens), 0, -1):
-        for begin in range(end):
-            if (item := known.get(tokens[begin:end])) and set(tokens[:begin]) <= neutral:
-                return item if item.name else _dry(item, tokens[begin:end])
-        if tokens[end - 1] not in neutral:
+        named = [b for b in range(end) if tokens[b:end] in known and set(tokens[:b]) <= neutral()]
+        if named:
+            begin = next((b for b in named if known[tokens[b:end]].name), named[0])
+            item = known[tokens[begin:end]]
+            return item if item.name else _dry(item, tokens[begin:end])
+        if tokens[end - 1] not in neutral():
             return None
+    return None
+
+
+@lru_cache(maxsize=20_000)
+def of_some_make(words: str) -> Ingredient | None:
+    """The ingredient at the end of words of which none before it is a food: a make, a breed, a region.
+
+    >>> of_some_make("Alpine Meadow extra virgin olive oil").name, of_some_make("cashew cheese dip")
+    ('olive oil', None)
+    """
+    tokens = stems(words)
+    for begin in range(1, min(len(tokens), MOST_WORDS_OF_MAKE + 1)):
+        if tokens[begin - 1] in _food_words():
+            return None
+        if item := _known().get(tokens[begin:]):
+            return item if item.name else _dry(item, tokens[begin:])
     return None

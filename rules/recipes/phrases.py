@@ -3,11 +3,15 @@
 from __future__ import annotations
 
 import re
+import unicodedata
 from collections.abc import Iterable
 from functools import cache
 
 _BETWEEN = r"(?:[,\s]+[\w'’-]+){0,4}[,\s]+"
 _TOKEN = re.compile(r"[a-zà-öø-ÿ0-9%]+(?:['’][a-z]+)?")
+
+# Letters without their accents, one for one: "purée" is "puree".
+_BARE = {ord(c): base for c in "àáâãäåçèéêëìíîïñòóôõöùúûüýÿ" if (base := unicodedata.normalize("NFD", c)[0])}
 
 
 def any_phrase(phrases: Iterable[str]) -> str:
@@ -38,7 +42,7 @@ def tokens(text: str) -> list[tuple[str, int, int]]:
     >>> [word for word, *_ in tokens("Large Eggs, room-temperature")]
     ['large', 'egg', 'room', 'temperature']
     """
-    return [(stem(m.group()), m.start(), m.end()) for m in _TOKEN.finditer(text.lower())]
+    return [(stem(m.group()), m.start(), m.end()) for m in _TOKEN.finditer(text.lower().translate(_BARE))]
 
 
 def stem(word: str) -> str:
