@@ -112,8 +112,19 @@ def _completes(whole: str, line: str) -> bool:
         return False
     read, more = read_line(whole), read_line(f"{whole} {line}")
     return bool(
-        read and more and ((more.known and more.item != read.item) or re.search(r"(?:,|\b(?:or|and|with|of))$", whole))
+        read
+        and more
+        and (
+            (more.known and (not read.known or _names_both(more.item, read.item, line)))
+            or re.search(r"(?:,|\b(?:or|and|with|of))$", whole)
+        )
     )
+
+
+def _names_both(item: str, begun: str, line: str) -> bool:
+    """Whether an ingredient is called by words of both lines: "whole wheat" and "flour"."""
+    named, rest = set(item.lower().split()), line.lower().strip(" .").split(",")[0].split()
+    return item != begun and bool(named & set(begun.lower().split())) and bool(rest) and set(rest) <= named
 
 
 def _put_together(whole: str, line: str) -> str:
