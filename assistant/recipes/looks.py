@@ -120,6 +120,11 @@ def _unmeasured() -> re.Pattern[str]:
     return re.compile(rf"(?<!\w){any_of('lines', 'unmeasured')}", _FLAGS)
 
 
+def is_unmeasured(line: str) -> bool:
+    """Whether a line is of something that is taken without an amount: "salt, to taste"."""
+    return bool(_unmeasured().search(line))
+
+
 def as_ingredient(line: str, component: str, sure: bool) -> IngredientLine | None:
     """The line as an ingredient; sure: it stands under a heading that says so."""
     read = read_line(line, component)

@@ -9,7 +9,7 @@ from itertools import pairwise
 
 from assistant.reading.units import spellings, unit_of
 from assistant.recipes.lines import any_of, read_line
-from assistant.recipes.looks import heading, like_step, measured
+from assistant.recipes.looks import heading, is_unmeasured, like_step, measured
 from assistant.recipes.pasting.marks import Line
 from assistant.recipes.pasting.scanned import hyphened_words
 from assistant.recipes.yields import read_yields
@@ -108,7 +108,7 @@ def _completes(whole: str, line: str) -> bool:
     cut = re.search(r"\d\s+([A-Za-z]+)$", whole)
     if cut and unit_of(cut[1]) is not None and line[:1].islower():
         return True
-    if measured(line) or (not line[:1].islower() and line[:1] != "("):
+    if measured(line) or is_unmeasured(line) or (not line[:1].islower() and line[:1] != "("):
         return False
     read, more = read_line(whole), read_line(f"{whole} {line}")
     return bool(
