@@ -137,8 +137,12 @@ def _lists_on(opened: tuple[Section, str], following: Line | None) -> bool:
 
 
 def _take_heading(line: str, opened: tuple[Section, str], so_far: _Reading) -> None:
-    so_far.section, rest = opened
-    so_far.headed = True
+    section, rest = opened
+    if section == "notes" and so_far.section == "head" and not rest:
+        # notes that stand before the ingredients do not end the head
+        so_far.notes.append(line)
+        return
+    so_far.section, so_far.headed = section, True
     so_far.open_part(part_of_heading(line))
     if (said := _ASIDE.search(line)) and not rest:
         _take_aside(said[1], so_far)

@@ -10,7 +10,7 @@ from itertools import pairwise
 
 from assistant.recipes.lines import any_of, words
 from assistant.recipes.listing import begins_measured, items, run_together
-from assistant.recipes.looks import is_afterword, like_step, measured
+from assistant.recipes.looks import heading, is_afterword, like_step, measured
 from assistant.recipes.pasting.marks import Line
 from assistant.recipes.steps import read_step
 
@@ -90,9 +90,20 @@ def _sentences(text: str) -> list[str]:
 def _told(line: Line) -> Iterator[Line]:
     """A whole recipe in one line, as lines: what it is called, what goes in, what is done."""
     spoken = _spoken(line.text)
-    pieces = [piece for text in spoken or _sentences(line.text) for piece in _listed(text)]
+    name, _, told = line.text.partition(": ")
+    if told and not spoken and _names_it(name) and not run_together(told)[1:]:
+        texts = [f"{name}.", *_sentences(told)]
+    else:
+        texts = spoken or _sentences(line.text)
+    pieces = [piece for text in texts for piece in _listed(text)]
     for i, piece in enumerate(pieces):
         yield replace(_placed(piece, first=not i, spoken=bool(spoken)), apart=line.apart and not i)
+
+
+def _names_it(name: str) -> bool:
+    """Whether what stands before the first colon is what the recipe is called, and no heading or request."""
+    short = len(name.split()) <= LONGEST_TITLE and not any(char in ".!?,;" or char.isdigit() for char in name)
+    return short and not title_in(name) and heading(f"{name}:") is None and not like_step(name)
 
 
 def _listed(text: str) -> list[str]:
@@ -137,7 +148,7 @@ def _asked() -> re.Pattern[str]:
     return re.compile(
         rf"\b{any_of('lines', 'asked_by')}\s+(?:me\s+)?(?:my|our|this|the|your|these|a|an)?\s*"
         r"(?P<title>[a-z][\w' -]{2,50}?)"
-        r"(?:\s+recipe)?(?=\s+(?:please|for|to|from|at|up)\b|\s*[:?!,.]|$)",
+        r"(?:\s+(?:recipe|one))?(?=\s+(?:please|for|to|from|at|up)\b|\s*[:?!,.]|$)",
         _FLAGS,
     )
 
