@@ -62,13 +62,14 @@ def heading(line: str) -> tuple[Section, str] | None:
 
 @cache
 def _step_start() -> re.Pattern[str]:
-    return re.compile(rf"^{any_of('steps', 'verbs')}", _FLAGS)
+    return re.compile(any_of("steps", "verbs"), _FLAGS)
 
 
 @lru_cache(maxsize=4096)
 def like_step(line: str) -> bool:
     """Whether a line reads as a sentence of a method rather than as an ingredient."""
-    verb = _step_start().match(line)
+    led = _led_in().match(line)
+    verb = _step_start().match(line, led.end() if led else 0) or _step_start().match(line)
     sentences = len(re.findall(r"[a-z)][.!?](?:\s|$)", _SHORTENED.sub("", line), _FLAGS))
     if _HEAT_FIRST.match(line) or (verb and _on_what().match(line, verb.end())):
         return True
@@ -81,6 +82,12 @@ def like_step(line: str) -> bool:
         or sentences > 1
         or (sentences > 0 and len(line.split()) > 9)
     )
+
+
+@cache
+def _led_in() -> re.Pattern[str]:
+    """Little words before the verb of somebody who speaks: so first turn the oven on."""
+    return re.compile(rf"(?:{any_of('lines', 'spoken_fillers')}[\s,]+|first\s+)+", _FLAGS)
 
 
 def _is_deed(line: str, end: int) -> bool:

@@ -1,15 +1,19 @@
 """Texts as people paste them: every line, part and step that a cook reads in them; and any text whatsoever."""
 
+import json
 import re
 import time
 import tomllib
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from assistant.recipes.each import each_of
 from assistant.recipes.errors import NoRecipe, RecipeError
+from assistant.recipes.jsonld import to_jsonld
 from assistant.recipes.read import read
 from assistant.recipes.text import read_text
 
@@ -59,6 +63,26 @@ def test_weights(case):
 def test_the_line_that_told_of_several_is_kept():
     recipe = read_text("Rub\n1 tsp each salt and ground cumin\n2 tbsp oil\nRoast for 20 minutes at 400 F.")
     assert [line.written for line in recipe.ingredients] == ["1 tsp each salt and ground cumin"] * 2 + [""]
+
+
+def test_json_tells_of_each_too_and_is_written_back_whole():
+    page = {
+        "@type": "Recipe",
+        "name": "Rub",
+        "recipeIngredient": ["2 tbsp oil", "1 tsp each salt and ground cumin"],
+        "recipeInstructions": "Roast for 20 minutes.",
+    }
+    recipe = read(json.dumps(page))
+    assert [line.line for line in recipe.ingredients] == ["2 tbsp oil", "1 tsp salt", "1 tsp ground cumin"]
+    assert to_jsonld(recipe)["recipeIngredient"] == page["recipeIngredient"]
+    less = replace(recipe.ingredients[1], line="3/4 tsp salt")
+    changed = replace(recipe, ingredients=(recipe.ingredients[0], less, recipe.ingredients[2]))
+    assert to_jsonld(changed)["recipeIngredient"] == ["2 tbsp oil", "3/4 tsp salt, 1 tsp ground cumin"]
+
+
+@pytest.mark.parametrize("line", ["salt and pepper", "2 chicken breasts (200 g each)", "2 cans, 400 g each", "4 eggs"])
+def test_what_is_one_line_stays_one(line):
+    assert each_of(line) == (line,)
 
 
 @pytest.mark.parametrize("text", ["Dear all,\nthe kitchen is closed on Monday.\nMira", "Ingredients", "???"])
