@@ -335,14 +335,28 @@ def rice(case: Case) -> Part | None:
     return Part(steps=(say("rice-step"),), because=say("rice"))
 
 
+@rule("wet.bean_boil", "usu-ask-extension", "fda-bad-bug-book")
+def bean_boil(case: Case) -> Part | None:
+    """What comes first in an open pot with beans that poison until they have boiled: a soak and a hard boil."""
+    if "lectin" not in case.traits or case.here.boiling_c < beans.LEAST_BOIL_C:
+        return None
+    least, full = (number(minutes, 0) for minutes in beans.BOIL_MIN)
+    soaked, soak = "yes" if case.request.soaked else "no", number(beans.SOAK_H[0])
+    if beans.poisonous_dry(case):
+        return Part(steps=(say("boil-beans-first", soaked=soaked, soak=soak, least=least, full=full),))
+    return Part(steps=(say("boil-beans-apart", soaked=soaked, soak=soak, least=least, full=full),))
+
+
 @rule("wet.kidney_beans", "usu-ask-extension", "fda-bad-bug-book")
 def kidney_beans(case: Case) -> Part | None:
-    """The natural poison of kidney beans and their kin, which a slow simmer does not destroy."""
-    if not beans.poisonous_dry(case):
+    """The natural poison of kidney beans and their kin, by themselves or in a dish, which a slow simmer spares."""
+    if "lectin" not in case.traits:
         return None
-    if beans.boil_spares_poison(case):
+    if case.here.boiling_c < beans.LEAST_BOIL_C:
         poison = say("kidney-beans-cool-boil", boil=temp(case.here.boiling_c), place=case.place)
         return Part(cautions=(Caution("stop", poison, ("fda-bad-bug-book", "from-memory")),))
+    if not beans.poisonous_dry(case):
+        return Part(cautions=(Caution("warn", say("beans-in-it"), ("usu-ask-extension", "fda-bad-bug-book")),))
     least, full = (number(minutes, 0) for minutes in beans.BOIL_MIN)
     text = say("kidney-beans", least=least, full=full, boil="cool" if beans.boils_cool(case) else "usual")
     return Part(cautions=(Caution("warn", text, ("usu-ask-extension", "fda-bad-bug-book")),))

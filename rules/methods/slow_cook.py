@@ -197,7 +197,7 @@ def liquid(case: Case) -> Part | None:
 
 NEEDS = ("elevation", "dish")
 RULES = (
-    boiling_point, threshold, crock, with_beans, time, published, beans, liquid, core, check, safety, way_out,
+    boiling_point, threshold, with_beans, crock, time, published, beans, liquid, core, check, safety, way_out,
 )  # fmt: skip
 
 
