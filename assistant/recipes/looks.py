@@ -7,7 +7,7 @@ from functools import cache, lru_cache
 from typing import Literal
 
 from assistant.recipes.lines import any_of, read_line, words
-from assistant.recipes.listing import run_together
+from assistant.recipes.listing import begins_measured, run_together
 from assistant.recipes.pantry import find
 from assistant.recipes.pasting.marks import Line
 from assistant.recipes.steps import read_step
@@ -31,6 +31,8 @@ _HEAT_FIRST = re.compile(
 )
 _TIME = re.compile(r"\d\s*(?:min(?:ute)?s?|hours?|hrs?)\b", _FLAGS)
 _FIGURE = re.compile(r"(?=[\d½¼¾⅐-⅞])")
+# the amount behind its item, and no sign between: Lime 1, Onion 1 small
+_TURNED = re.compile(r"(?P<name>[A-Za-z][A-Za-z -]{1,30}?)\s+(?P<amount>\d{1,2}(?:[./]\d)?(?:\s+[a-z]{1,6})?)")
 _FOR_PART = re.compile(r"^(?:for\s+(?:the\s+)?|the\s+)?(?P<name>[^:.!?\d]{2,50}?)\s*:?$", _FLAGS)
 SENTENCE_END = re.compile(r"[.!?]\s*$")
 _SHORTENED = re.compile(
@@ -69,7 +71,9 @@ def _step_start() -> re.Pattern[str]:
 def like_step(line: str) -> bool:
     """Whether a line reads as a sentence of a method rather than as an ingredient."""
     led = _led_in().match(line)
-    verb = _step_start().match(line, led.end() if led else 0) or _step_start().match(line)
+    verb = _step_start().match(line)
+    if led and (spoken := _step_start().match(line, led.end())) and spoken[0].lower() not in _no_deeds():
+        verb = spoken
     sentences = len(re.findall(r"[a-z)][.!?](?:\s|$)", _SHORTENED.sub("", line), _FLAGS))
     if _HEAT_FIRST.match(line) or (verb and _on_what().match(line, verb.end())):
         return True
@@ -135,6 +139,9 @@ def is_unmeasured(line: str) -> bool:
 def as_ingredient(line: str, component: str, sure: bool) -> IngredientLine | None:
     """The line as an ingredient; sure: it stands under a heading that says so."""
     read = read_line(line, component)
+    if read and read.amount is None and (turned := _TURNED.fullmatch(line)):
+        form = f"{turned['amount']} {turned['name']}"
+        read = read_line(form, component) if begins_measured(form) else read
     if read is None or ("|" in line and read.amount is None):
         return None
     if read.amount is not None:
@@ -164,7 +171,8 @@ def part_opened(line: Line, following: Line | None, section: Section) -> str | N
 
 def _stands_over(line: Line, text: str, following: Line) -> bool:
     """Whether a short line stands at the head of a list, rather than being the first thing in it."""
-    alone = line.apart and not following.apart and not line.mark
+    named = len(text.split()) < LONGEST_UNIT and re.search(rf"\b{re.escape(text)}\b", following.text, _FLAGS)
+    alone = (line.apart or bool(named)) and not following.apart and not line.mark
     return alone and text[:1].isupper() and len(text.split()) <= LONGEST_NAME and not _unmeasured().search(text)
 
 
@@ -181,6 +189,7 @@ def is_title(line: Line, following: Line | None, *, first: bool) -> bool:
     text = line.text
     if (
         line.mark in ("note", "step", "said")
+        or text.endswith("?")
         or (line.mark == "bullet" and not first)
         or (line.mark == "number" and like_step(text))
         or read_yields(text)
