@@ -28,6 +28,8 @@ _ENUMERATED = re.compile(
 )
 _ALONE = re.compile(r"^\s*step\s+\d{1,3}\s*[.:)]?\s*$", _FLAGS)
 _BARE_NUMBER = re.compile(r"^(?P<number>\d{1,2})\s+(?P<rest>[A-Z][a-zé]*\b.*)$")
+# a gap parts columns; how wide it is says nothing, and patterns would run over it at every place
+_WIDE = re.compile(r"[^\S\t\n]{4,}")
 _MARKUP = re.compile(r"^\s*#{1,6}\s+")
 _EMPHASIS = re.compile(r"\*\*|__|(?<!\S)\*(?=\S[^*]*\S\*(?!\w))|(?<=\S)\*(?=\s*$)")
 _FRAMED = re.compile(
@@ -78,7 +80,7 @@ def lines_of(text: str) -> Iterator[Line]:
         if not line.strip() or RULE.match(line):
             apart = apart or "|" not in line
         else:
-            yield Line(line.rstrip(), "note" if _FOOT.match(line) else "", apart)
+            yield Line(_WIDE.sub("   ", line.rstrip()), "note" if _FOOT.match(line) else "", apart)
             apart = False
 
 
