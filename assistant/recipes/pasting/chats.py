@@ -24,7 +24,8 @@ def _is_heading(name: str) -> bool:
     low = name.strip().lower()
     last = low.split()[-1]
     headings = {word for kind in ("ingredients", "steps", "notes") for word in words("headings", kind)}
-    other = (*words("facts", "prep"), *words("facts", "cook"), *words("facts", "total"), *words("yields", "lead"))
+    facts = (word for kind in ("prep", "cook", "total", "flour", "dough") for word in words("facts", kind))
+    other = (*facts, *words("yields", "lead"))
     return low in headings or low in other or last in words("headings", "parts") or low in words("steps", "verbs")
 
 
