@@ -23,16 +23,4 @@ class RecipeError(AssistantError, ValueError):
 
 
 class NoRecipe(RecipeError):
-    """A text that can be read and holds no recipe: no ingredient and no step.
-
-    >>> NoRecipe("letter.txt").remedy
-    'Give the ingredients and the method, each on a line of its own'
-    """
-
-    def __init__(self, name: str) -> None:
-        super().__init__(
-            name,
-            "there is no recipe in it: no line with an amount of an ingredient (2 cups flour) was found, and no step "
-            "(Bake for 20 minutes at 350 F)",
-            "Give the ingredients and the method, each on a line of its own",
-        )
+    """A file or text that can be read but holds no recipe."""

@@ -321,7 +321,7 @@ def read_text(text: str) -> Recipe:
         so_far.steps = [(note, "") for note in so_far.notes if like_step(note)]
         so_far.notes = [note for note in so_far.notes if not like_step(note)]
     if not so_far.ingredients and not any(is_done(text) for text, _ in so_far.steps):
-        so_far.notes += [text for text, _ in so_far.steps]
+        so_far.notes += [f"{part}: {text}" if part else text for text, part in so_far.steps]
         so_far.steps = []
     listed = {line.item for line in so_far.ingredients}
     spoken = not listed or any(line.mark == "said" for line in lines)

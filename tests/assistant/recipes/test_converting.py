@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+import contextlib
 import json
-from contextlib import suppress
 from pathlib import Path
 
 import pytest
@@ -163,8 +163,7 @@ def test_what_cannot_be_converted_is_said(content, asked, error) -> None:
 )
 def test_a_bomb_is_read_in_the_time_of_a_breath(content) -> None:
     """Each took minutes where a pattern ran over a whole line at every place of it."""
-    # some hold nothing that is a recipe, which is said as soon
-    with suppress(NoRecipe):
+    with contextlib.suppress(NoRecipe):
         assert convert_recipe(content, to_elevation_m=LODGE_M) is not None
 
 
