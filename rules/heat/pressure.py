@@ -69,7 +69,7 @@ def heats(case: Case, gauge: float) -> Heats:
 def published_percent(elevation_m: float) -> int:
     """What the published rule adds to the time under pressure [%]: 5 for each whole 1,000 ft above 2,000 ft.
 
-    source: usda-fsis-high-altitude
+    source: anderson-1980-altitude
 
     >>> published_percent(1524), published_percent(600)
     (15, 0)

@@ -82,7 +82,7 @@ def soak(case: Case) -> Part | None:
     return Part(because=say("for-soaked", time=duration_span(dry.low_min, dry.high_min)))
 
 
-@rule("pressure_cook.rule_of_thumb", "usda-fsis-high-altitude")
+@rule("pressure_cook.rule_of_thumb", "anderson-1980-altitude")
 def rule_of_thumb(case: Case) -> Part | None:
     """The published rule: 5 % more time for every 1,000 ft above 2,000 ft, set beside the softening rate."""
     percent = published_percent(case.here.elevation_m)

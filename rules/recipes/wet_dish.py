@@ -83,7 +83,7 @@ def gauge_pa(one: Step) -> float:
     return LOW_SETTING_GAUGE_PA if "low pressure" in one.text.lower() else STOVE_TOP_GAUGE_PA
 
 
-@rule("wet.pressure", "iapws-r7-97", "usda-fsis-high-altitude", "common-practice")
+@rule("wet.pressure", "iapws-r7-97", "anderson-1980-altitude", "common-practice")
 def pressure_time(at: TimeAt) -> Part | None:
     """How long food takes under pressure here: the gauge adds to the air outside."""
     if at.mark.what != "pressure":
@@ -114,7 +114,7 @@ def under_pressure(batch: Batch, one: Step, paced: str | None = None) -> Part | 
     )
     rule_of_thumb = _rule_of_thumb(batch.to_m) / _rule_of_thumb(batch.from_m)
     span = Span(ratio.value, min(ratio.low, rule_of_thumb), max(ratio.high, rule_of_thumb))
-    sources = ("iapws-r7-97", kinetics.softening(name).source, "usda-fsis-high-altitude")
+    sources = ("iapws-r7-97", kinetics.softening(name).source, "anderson-1980-altitude")
     return Part(shift=Shift(span, "time"), because=because, sources=sources)
 
 

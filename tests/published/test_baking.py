@@ -341,9 +341,9 @@ def test_one_psi_for_two_thousand_feet(feet, psi) -> None:
     assert inside_c(ambient(feet * FT), psi / PSI_PER_PA) == pytest.approx(same, abs=0.4)
 
 
-@pytest.mark.source("usda-fsis-high-altitude")
+@pytest.mark.source("anderson-1980-altitude")
 def test_fifteen_minutes_in_a_hundred_at_five_thousand_feet_lies_in_the_range() -> None:
-    """USDA FSIS, High Altitude Cooking: pressure cooking 5 % longer for each 1,000 ft above 2,000 ft."""
+    """Anderson, New High Altitude Cookbook, quoted: pressure cooking 5 % longer for each 1,000 ft above 2,000 ft."""
     step = Step(text="Pressure-cook 100 minutes.", times=(TimeMark(14, 25, 100, 100, "pressure"),))
     moved = wet_dish.under_pressure(Batch.of(Recipe(steps=(step,)), "beans", 0, 5000 * FT), step)
     assert moved is not None

@@ -120,7 +120,7 @@ def test_beans_do_not_soften_where_water_boils_below_195_f(feet, says):
 
 # 5 % more for each 1,000 ft above 2,000 ft
 @pytest.mark.parametrize(("feet", "percent"), [(3000, 5), (4000, 10), (5000, 15), (6000, 20), (7000, 25), (8000, 30)])
-@pytest.mark.source("usda-fsis-high-altitude")
+@pytest.mark.source("anderson-1980-altitude")
 def test_pressure_cooking_adds_five_percent_each_1000_ft(feet, percent):
     cooker = ask("pressure_cook", dish="short ribs", dish_class="collagen_cut", elevation_m=feet * FT_M)
     assert cooker.figure("rule_of_thumb").value == percent
