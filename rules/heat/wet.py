@@ -217,15 +217,14 @@ def published_rule(pot: Pot) -> Rule:
         thousands_ft = case.here.elevation_m * FT_PER_M / 1000
         if times is None or case.there.elevation_m or thousands_ft < PUBLISHED_FROM_FT / 1000:
             return None
-        low, high = (percent * thousands_ft for percent in PUBLISHED_PERCENT_PER_1000_FT)
-        ours = (times.factor - 1) * 100
-        ends = round((low + high) / 2), "percent", round(low), round(high)
+        # printed for each 1,000 ft, and set beside our own pace for each: the text does not say how they add up
+        low, high = PUBLISHED_PERCENT_PER_1000_FT
+        ours = (times.factor ** (1 / thousands_ft) - 1) * 100
+        ends = (low + high) / 2, "percent", float(low), float(high)
         return Part(
             figures=(Figure("published_percent", say("published-label"), *ends),),
             because=say(
                 "published",
-                low=number(low, 0),
-                high=number(high, 0),
                 pace=pace_words(times.factor),
                 relation="inside" if low <= ours <= high else "under" if ours < low else "above",
             ),
@@ -330,7 +329,7 @@ def threshold(case: Case) -> Part | None:
 @rule("wet.rice", "common-practice", "rice-cooking-kinetics")
 def rice(case: Case) -> Part | None:
     """Rice where water boils cooler: soaked before, left to stand after, in a pot or a rice cooker."""
-    if case.dish_class != "rice" or case.sea.boiling_c - case.here.boiling_c < RICE_FROM_K:
+    if case.dish_class != "rice" or "stirred_rice" in case.traits or case.sea.boiling_c - case.here.boiling_c < RICE_FROM_K:
         return None
     return Part(steps=(say("rice-step"),), because=say("rice"))
 
