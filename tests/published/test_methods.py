@@ -60,10 +60,10 @@ def test_the_extension_advice_is_carried_as_it_is_printed():
     assert braise.figure("extension_time").value == pytest.approx(200, abs=2.5)
 
 
-# common practice: 30 to 60 min more for every 3,000 ft, for a braise of 2 1/2 to 3 h
+# no independent check: the rate was fitted to this report, 30 to 60 min more for every 3,000 ft at 2 1/2 to 3 h
 @pytest.mark.parametrize("feet", [3000, 6000, 9000])
 @pytest.mark.source("common-practice")
-def test_a_braise_takes_half_an_hour_to_an_hour_more_every_3000_ft(feet):
+def test_a_braise_gives_back_the_report_its_rate_was_fitted_to(feet):
     braise = ask("braise", dish="short ribs", dish_class="collagen_cut", elevation_m=feet * FT_M)
     more = braise.figure("cook_time").value - braise.figure("baseline_time").value
     assert 30 * feet / 3000 <= more <= 60 * feet / 3000

@@ -5,7 +5,7 @@ takes =
         [same] , as at { $baseline }
        *[nothing] { "" }
     }.{ $wide ->
-        [yes] { " " }The range covers { $varies }.
+        [yes] { " " }The range covers { $varies }; the time of your own recipe narrows it.
        *[no] { "" }
     }
 
