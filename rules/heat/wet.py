@@ -266,7 +266,7 @@ def extra_liquid_rule(pot: Pot) -> Rule:
     def extra_liquid(case: Case) -> Part | None:
         """How much more liquid to start with, for the longer time."""
         times = wet_time(case, pot.heats(case))
-        if times is None or "boiled_down" in case.traits:
+        if times is None or "boiled_down" in case.traits or hardly_softens(case):
             return None
         covered = "uncovered" not in case.traits if case.request.covered is None else case.request.covered
         extra_ml = evaporation.extra_liquid_ml(
@@ -307,11 +307,17 @@ def check(case: Case) -> Part | None:
     )
 
 
+def hardly_softens(case: Case) -> bool:
+    """Whether water boils so cool here that such food is better off in a pressure cooker."""
+    threshold_c = kinetics.softening(case.dish_class).threshold_c
+    return threshold_c is not None and case.here.boiling_c < threshold_c
+
+
 @rule("wet.threshold", "common-practice")
 def threshold(case: Case) -> Part | None:
     """A food that practically does not soften where water boils this cool: say so, and offer the pressure cooker."""
     soft = kinetics.softening(case.dish_class)
-    if soft.threshold_c is None or case.here.boiling_c >= soft.threshold_c:
+    if soft.threshold_c is None or not hardly_softens(case):
         return None
     least = temp(soft.threshold_c)
     return Part(
@@ -320,6 +326,7 @@ def threshold(case: Case) -> Part | None:
             food=case.food,
             place=case.place,
             poison="yes" if beans.boil_spares_poison(case) else "no",
+            oven="yes" if case.request.method == "bake" else "no",
         ),
         cautions=(Caution("warn", say("threshold-caution", least=least, food=case.food), ("common-practice",)),),
         because=say("threshold", least=least),
@@ -329,7 +336,11 @@ def threshold(case: Case) -> Part | None:
 @rule("wet.rice", "common-practice", "rice-cooking-kinetics")
 def rice(case: Case) -> Part | None:
     """Rice where water boils cooler: soaked before, left to stand after, in a pot or a rice cooker."""
-    if case.dish_class != "rice" or "stirred_rice" in case.traits or case.sea.boiling_c - case.here.boiling_c < RICE_FROM_K:
+    if (
+        case.dish_class != "rice"
+        or "stirred_rice" in case.traits
+        or case.sea.boiling_c - case.here.boiling_c < RICE_FROM_K
+    ):
         return None
     return Part(steps=(say("rice-step"),), because=say("rice"))
 

@@ -173,7 +173,13 @@ def _beyond(case: Case, component: str) -> tuple[Caution, ...]:
     top_m = bands.highest_m(component)
     if batch(case).to_m <= top_m * 1.001:
         return ()
-    return (Caution("note", say("beyond", top=elevation(top_m), by="gas" if component == bands.BY_GAS_LAW else "held"), bands.sources(component)[:1]),)
+    return (
+        Caution(
+            "note",
+            say("beyond", top=elevation(top_m), by="gas" if component == bands.BY_GAS_LAW else "held"),
+            bands.sources(component)[:1],
+        ),
+    )
 
 
 def _self_rising(case: Case) -> tuple[float, str] | None:

@@ -113,7 +113,9 @@ def test_units_stand_in_the_asker_s_order() -> None:
     assert "8 to 14 °C (15 to 25 °F)" in metric
 
 
-@pytest.mark.parametrize(("dish", "dish_class"), [("angel food cake", "foam_cake"), ("basque cheesecake", "cheesecake")])
+@pytest.mark.parametrize(
+    ("dish", "dish_class"), [("angel food cake", "foam_cake"), ("basque cheesecake", "cheesecake")]
+)
 def test_a_bake_without_powder_is_told_of_none(dish, dish_class) -> None:
     whole = ask(8500, dish=dish, dish_class=dish_class)
     assert "leavening" not in whole.headline

@@ -67,7 +67,10 @@ threshold-headline =
     { CAPITAL($food) } will soften only very slowly in an open pot at { $place }{ $poison ->
         [yes] , and a boil this cool is not sure to destroy their natural poison
        *[no] { "" }
-    }: use a pressure cooker.
+    }: { $oven ->
+        [yes] pressure-cook them tender first, then bake.
+       *[no] use a pressure cooker.
+    }
 threshold-caution =
     Where water boils below { $least }, { $food } soften very slowly in an open pot. The time
     given is what the softening rate leads to; old beans may never get there. Use a pressure cooker.
