@@ -405,7 +405,7 @@ def main_dish(found: Sequence[Found], topic: str) -> str | None:
     # risotto stock: how much of it the rice takes
     made_of = topic == "liquid" and dishes()[best.id].dish_class not in poured
     apart = [f for f in heard if not (made_of and dishes()[f.id].dish_class in poured)]
-    named = headed(best, apart).id
+    named = headed(best, apart, found).id
     return whole_dish(named, heard) if topic == TROUBLE else narrower(named, heard)
 
 
@@ -415,9 +415,15 @@ def weighs_a_batter(found: Sequence[Found]) -> bool:
     return "flour" in names and "sugar" in names
 
 
-def headed(best: Found, heard: Sequence[Found]) -> Found:
-    """A dish made of another is the one named last: oxtail stew; a food that can poison stays what is asked about."""
-    return next((f for f in heard if f.start == best.end and _is_made_of(f.id, best.id)), best)
+def headed(best: Found, heard: Sequence[Found], found: Sequence[Found]) -> Found:
+    """A dish made of another is the one named last: oxtail stew, goat cheese ravioli, whatever else stands between.
+
+    A food that can poison stays what is asked about.
+    """
+    ends = {best.end}
+    for between in sorted((f for f in found if f.kind == "ingredient"), key=lambda f: f.start):
+        ends |= {between.end} if between.start in ends else set()
+    return next((f for f in heard if f.start in ends and _is_made_of(f.id, best.id)), best)
 
 
 def _is_made_of(dish: str, food: str) -> bool:
@@ -476,7 +482,7 @@ def asks_which_first(doc: Doc, topic: str) -> bool:
 def is_rise(words: Sequence[str], dish: str | None) -> bool:
     """Whether what is timed of a yeast dough is its rise: how long do the buns rise.
 
-    >>> is_rise("how long do the buns rise".split(), "dinner rolls"), is_rise("how long does it rise".split(), "popovers")
+    >>> is_rise("how long do the buns rise".split(), "dinner rolls"), is_rise(["it", "rises"], "popovers")
     (True, False)
     """
     dough = dish is not None and dishes()[dish].dish_class in RISING_CLASSES

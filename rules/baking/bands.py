@@ -2,8 +2,8 @@
 
 The tables are straight lines from band to band. They say that nothing is needed below 3,000 ft, and want their first
 change there at once; the first change is therefore brought in over the 1,000 ft below the first band. Above the last
-band it is held, since no table read goes higher, but for leavening, which goes on by the gas law: `beyond` says so, and a
-caution passes it on.
+band it is held, since no table read goes higher, but for leavening, which goes on by the gas law: `beyond` says so,
+and a caution passes it on.
 """
 
 from __future__ import annotations

@@ -22,7 +22,7 @@ def density(ambient: Ambient) -> float:
 
 
 def oven_air(ambient: Ambient) -> float:
-    """What the air of an oven weighs, as a share of sea level at the same setting [-]: in proportion to its pressure."""
+    """What the air of an oven weighs, as a share of sea level at the same setting [-]: as its pressure."""
     return air.pressure_pa(ambient.elevation_m) / air.pressure_pa(0.0)
 
 

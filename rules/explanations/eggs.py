@@ -14,7 +14,7 @@ ADVISED_M = 1524.0
 
 
 def yolk_min(yolk: str) -> Quantity:
-    """How long an egg from the refrigerator takes until its yolk is soft or hard, in minutes: as the egg's own answer."""
+    """How long an egg from the refrigerator takes until its yolk is soft or hard [min], as the egg's own answer."""
     return lambda air: usual_min(yolk) * slowdown(air.boiling_c, ambient(0.0).boiling_c, YOLK_C[yolk])
 
 
