@@ -96,8 +96,8 @@ def test_beans(source, z_k):
     ("source", "elevation_ft", "low_min", "high_min"),
     [(PRACTICE, ft, 150, 180) for ft in (3000, 6000, 7000, 9000)],
 )
-def test_the_braise_is_fitted_to_the_half_hour_to_an_hour_that_cooks_report(source, elevation_ft, low_min, high_min):
-    """No check from outside: z of a braise is fitted to this. The quarter more at 5,000 ft of CSU bounds it."""
+def test_the_braise_is_fitted_to_what_cooks_report_for_3000_ft(source, elevation_ft, low_min, high_min):
+    """No check from outside: z of a braise is fitted to this half hour to an hour, common practice."""
     z_k = kinetics.softening("collagen_cut").z_k
     for sea_level_min in (low_min, high_min):
         extra_min = sea_level_min * (factor(elevation_ft, z_k) - 1)
