@@ -8,10 +8,11 @@ from dataclasses import replace
 
 from assistant.errors import AssistantError
 from assistant.recipes.errors import NoRecipe
+from assistant.recipes.facts import retimed
 from assistant.recipes.lenient_json import fault_in
 from assistant.recipes.read import read
 from assistant.recipes.scale import scaled
-from assistant.recipes.text import bare_yields, read_yields, retimed
+from assistant.recipes.yields import bare_yields, read_yields
 from rules.model import Caution, Units
 from rules.recipe import Amount, Recipe
 from rules.recipes.convert import Converted, convert

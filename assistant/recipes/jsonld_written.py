@@ -11,6 +11,7 @@ from collections.abc import Iterator, Sequence
 from typing import Any
 
 from assistant.recipes import lenient_json
+from assistant.recipes.each import as_written
 from assistant.recipes.jsonld import at, fullest
 from assistant.recipes.schema_org import TIMES, Leaf, ingredient_leaves, read_node, step_leaves, yield_of
 from rules.recipe import Amount, Recipe
@@ -57,13 +58,15 @@ def _write_times(node: dict[str, Any], recipe: Recipe, before: Recipe) -> None:
 
 
 def _write_ingredients(node: dict[str, Any], recipe: Recipe, before: Recipe) -> None:
-    old, new = [i.line for i in before.ingredients], [i.line for i in recipe.ingredients]
-    if old == new:
+    pairs = as_written(before.ingredients, recipe.ingredients)
+    old, new = [was for was, _ in pairs], [becomes for _, becomes in pairs]
+    alike = len(before.ingredients) == len(recipe.ingredients)
+    if alike and old == new:
         return
-    if len(old) == len(new) and _replaced(node, list(ingredient_leaves(node)), old, new):
+    if alike and _replaced(node, list(ingredient_leaves(node)), old, new):
         return
     node.pop("ingredients", None)
-    node["recipeIngredient"] = new
+    node["recipeIngredient"] = new if alike else [i.line for i in recipe.ingredients]
 
 
 def _write_steps(node: dict[str, Any], recipe: Recipe, before: Recipe) -> None:

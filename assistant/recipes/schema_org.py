@@ -12,12 +12,14 @@ from dataclasses import dataclass, replace
 from itertools import zip_longest
 from typing import Any
 
+from assistant.recipes.assembled import assembled
+from assistant.recipes.each import each_of
 from assistant.recipes.errors import RecipeError
 from assistant.recipes.html_tree import plain
 from assistant.recipes.lines import read_line
 from assistant.recipes.steps import read_step
-from assistant.recipes.text import assembled, bare_yields, read_yields
 from assistant.recipes.torn_lines import rejoined
+from assistant.recipes.yields import bare_yields, read_yields
 from rules.recipe import Amount, IngredientLine, Recipe
 
 MOST_DEEP = 40
@@ -177,11 +179,10 @@ def read_node(node: dict[str, Any], text: str, name: str) -> Recipe:
     read: list[IngredientLine] = []
     unread: list[str] = []
     for line, component in _parts_of(heard):
-        ingredient = read_line(line, component)
-        if ingredient is None:
-            unread.append(line)
-        else:
-            read.append(ingredient)
+        several = each_of(line)
+        reads = [read_line(told, component) for told in several]
+        unread += [told for told, one in zip(several, reads, strict=True) if one is None]
+        read += [replace(one, written=line) if len(several) > 1 else one for one in reads if one]
     steps = _bounded(step_leaves(node), MOST_STEPS, name, "steps")
     times = {key: _minutes(node[field]) for key, field in TIMES.items() if node.get(field)}
     unread += [f"{TIMES[key]}: {node[TIMES[key]]}" for key, value in times.items() if value is None]
