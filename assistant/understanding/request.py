@@ -60,7 +60,7 @@ ISOMALT, SELF_RISING = "isomalt", "self-rising flour"
 TROUBLE = "troubleshoot"
 # two readings of one temperature, in the units of either scale [degF]
 SAME_F = 1.0
-# what is hotter than any water in a kitchen [degC], and figures that tell of fat where nothing stands beside them [degF]
+# what is hotter than any water in a kitchen [degC], and bare figures that tell of fat [degF]
 IN_WATER, FRY, HOTTEST_WATER_C, FAT_F = ("boil", "simmer", "poach"), "fry", 108.0, (245, 400)
 FAT_STEP_F = 5
 # an oven that is too low for any fat to fry [degC]

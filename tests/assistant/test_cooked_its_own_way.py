@@ -14,13 +14,21 @@ from assistant.dialogue.turn import take_turn
 
 SAID = [
     # fat, and not water; both temperatures of it: 3 degF a thousand feet
-    ("steak fries, first oil 290F, second oil 370F in Savannah. at 10,000 ft?", r"260 °F.*340 °F", r"boil(ing)? french"),
+    (
+        "steak fries, first oil 290F, second oil 370F in Savannah. at 10,000 ft?",
+        r"260 °F.*340 °F",
+        r"boil(ing)? french",
+    ),
     ("cassava chips: 140 C in the oil, then 190 C. We are at 3,000 m", r"first at .*finish at", r"rolling"),
     # steamed puddings are steamed, and longer
     ("marmalade pudding steamed 90 min at my aunt's, anything to change at 1,900 m?", r"steaming", r"[Bb]ake|oven"),
     # fried, then water and the lid; a cooker with its vent open
     ("wontons frozen, fry till brown, then water and lid 5 min, 2,500 m, how long", r"for steaming", r"hot fat"),
-    ("idli 11 min in the pressure cooker, whistle removed, in Kochi. how long at 2,100 m", r"for steaming idli", r"psi\b.*idli"),
+    (
+        "idli 11 min in the pressure cooker, whistle removed, in Kochi. how long at 2,100 m",
+        r"for steaming idli",
+        r"psi\b.*idli",
+    ),
     # a dip, not a boil
     ("do bagels need longer in the kettle at 9,000 ft, 40 seconds a side", r"^No: about 40 s", r"loaf|variable kettle"),
     # a low oven roasts longer than a hot one
@@ -35,7 +43,11 @@ SAID = [
     # the last figure of a sweet judges it
     ("toffee like a windowpane, boiled to 305F, 6,500 ft, how far was I over", r"^305 °F .*12 °F", r"crystal"),
     ("water test says 201, penuche at 238 set like gravel, did i go too far", r"^Yes: 238 °F .* 11 °F", r"crystal"),
-    ("quince fruit jellies boiled to 107 C in Quito, leather. by how much was I over", r"^107 °C .*9\.5 °C|^107 °C .*9 °C", r"gasket"),
+    (
+        "quince fruit jellies boiled to 107 C in Quito, leather. by how much was I over",
+        r"^107 °C .*9\.5 °C|^107 °C .*9 °C",
+        r"gasket",
+    ),
     # what was raw the last time is told beside the time
     ("pork dumplings still raw in the middle yesterday, 8 min at home, how long at 9,500 ft", r"^About 1\d", r"^No"),
     ("what do I do, momos raw in the middle, can we eat them", r"165 °F|160 °F", r"^About"),
@@ -46,13 +58,21 @@ SAID = [
     ("the freezer is full of mackerel, how do I cook one at 7,000 ft", r"145 °F", r"pressure canner|Process"),
     # demonstrations; probes set as if at the sea
     ("experiment: pump the air from a bell jar until tepid water boils. what do my pupils learn", r"vacuum", r"^No"),
-    ("the new guy adjusted every probe to 212 in boiling water, 7,300 ft, is the turkey fine", r"too high", r"oven under"),
+    (
+        "the new guy adjusted every probe to 212 in boiling water, 7,300 ft, is the turkey fine",
+        r"too high",
+        r"oven under",
+    ),
     ("set the thermometer to 212 in boiling water in Tampa, good?", r"right", r"^No"),
     # words that sound like sickness, and those that are
     ("apple pints at 5,000 ft, the table made my eyes crossed", r"min", r"botulism"),
     ("uncle sees double and his eyelids droop since the home canned peppers", r"emergency", r"What went wrong"),
     # what a pot holds is not how it is kept warm
-    ("one pan holds 2 dozen eggs, I need 8 dozen boiled and cold at noon, minutes a batch at 6,000 ft", r"hard yolk", r"held at"),
+    (
+        "one pan holds 2 dozen eggs, I need 8 dozen boiled and cold at noon, minutes a batch at 6,000 ft",
+        r"hard yolk",
+        r"held at",
+    ),
     # for the frail the yolk is firm, and an age is no temperature
     ("ouma is 86 and on chemo, is 5 min right for her egg at 1,800 m", r"^No|firm", r"as you like|86 °C"),
     ("amma is 81, boiled egg, how many minutes at 2,200 m", r"hard yolk", r"Soft yolk|81 °C"),
@@ -60,7 +80,11 @@ SAID = [
     # a bird is done at its own temperature
     ("why does roast turkey take the same time at 6,000 ft", r"165 °F", r"$^"),
     # in the soup, not in the oven
-    ("cazuela for 50 with chicken thighs in it, potatoes too, 13:30, 2,500 m, what goes in when", r"chicken thighs", r"oven"),
+    (
+        "cazuela for 50 with chicken thighs in it, potatoes too, 13:30, 2,500 m, what goes in when",
+        r"chicken thighs",
+        r"oven",
+    ),
 ]  # fmt: skip
 
 

@@ -1,4 +1,4 @@
-"""No answer speaks of a bone, a crust or a yolk to a dish that has none: three dishes of every class, each way asked."""
+"""No answer speaks of a bone, a crust or a yolk to a dish that has none: three dishes of every class."""
 
 from __future__ import annotations
 
