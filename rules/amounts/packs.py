@@ -55,7 +55,7 @@ def piece(dish: str | None, dish_class: str) -> Piece | None:
 def pack(dish: str | None, dish_class: str) -> tuple[str, float] | None:
     """The pack it is usually sold in, and what that holds [g]."""
     row = row_of(PACKS, dish, dish_class)
-    return (row["pack"], float(row["grams"])) if row else None
+    return (row["pack"], float(row["grams"])) if row and row["grams"] else None
 
 
 @cache
