@@ -20,6 +20,8 @@ from rules.physics.units import (
 )
 
 SMALL_K = 0.6
+# a carton or bottle as near to a quart is one
+NEARLY_QUART = 0.02
 # from here on ounces are rounded to a pound
 LEAST_LB = 0.97
 
@@ -179,6 +181,24 @@ class Say:
         ('2 cups (470 ml)', '2 qt (2 L)', '10.5 L (2¾ gal)', '2 tbsp (30 ml)')
         """
         return self._both(_gallons(ml), _litres(ml))
+
+    def scaled(self, grams: float) -> str:
+        """A weight of a list, in the asker's system alone.
+
+        >>> Say("us").scaled(22_680), Say("metric").scaled(22_680)
+        ('50 lb', '22.5 kg')
+        """
+        return _pounds(grams / G_PER_LB) if self.units == "us" else _kilograms(grams)
+
+    def ladled(self, ml: float) -> str:
+        """A volume of a list, in the asker's system alone.
+
+        >>> Say("us").ladled(7_570), Say("metric").ladled(7_570), Say("us").ladled(946)
+        ('2 gal', '7.6 L', '1 qt')
+        """
+        if self.units == "us" and abs(ml / ML_PER_CUP / 4 - 1) < NEARLY_QUART:
+            return "1 qt"
+        return _gallons(ml) if self.units == "us" else _litres(ml)
 
     def pressure(self, pressure_pa: float) -> str:
         """An absolute air pressure.
