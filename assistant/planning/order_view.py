@@ -44,6 +44,7 @@ class View:
 
     title: str
     summary: tuple[str, ...]
+    heads: dict[str, str]
     stores: tuple[tuple[str, tuple[Row, ...]], ...]
     blocks: tuple[tuple[str, tuple[str, ...]], ...]
     left_out: tuple[str, ...]
@@ -96,7 +97,7 @@ class _Writer:
         stores = ((self.words(say("store", id=name)), tuple(map(self.row, lines))) for name, lines in self.sheet.stores)
         return View(
             title=self.words(say("title", named="yes" if self.sheet.title else "no", title=self.sheet.title)),
-            summary=tuple(self.summary()), stores=tuple(stores), blocks=tuple(self.blocks()),
+            summary=tuple(self.summary()), heads=self.heads(), stores=tuple(stores), blocks=tuple(self.blocks()),
             left_out=tuple(map(self.words, self.sheet.faults)), foot=self.foot(),
         )  # fmt: skip
 
@@ -107,6 +108,18 @@ class _Writer:
             yield self.words(say("served-at", service=self.sheet.service))
         if self.sheet.margin:
             yield self.words(say("margin-told", margin=f"{self.sheet.margin * 100:g}"))
+
+    def heads(self) -> dict[str, str]:
+        """What stands over the columns of a row."""
+        heads = {
+            "item": say("columns-item"),
+            "need": say("columns-need"),
+            "on_hand": say("columns-on-hand"),
+            "order": say("columns-order"),
+            "parts": say("columns-parts", place=self.place),
+            "left_out": say("left-out-heading"),
+        }
+        return {name: self.words(head) for name, head in heads.items()}
 
     # a row
 
@@ -142,12 +155,12 @@ class _Writer:
 
     def part(self, part: Part) -> str:
         if not part.there_g:
-            return self.words(say("part-new", dish=part.dish, place=self.place))
+            return self.words(say("part-new", dish=part.dish))
         if not part.change:
             return self.words(say("part", dish=part.dish))
         percent = f"{max(1, round(abs(part.change) * 100))}"
         way = "more" if part.change > 0 else "less"
-        return self.words(say("part-changed", dish=part.dish, percent=percent, way=way, place=self.place))
+        return self.words(say("part-changed", dish=part.dish, percent=percent, way=way))
 
     # what stands below
 

@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 from rules.amounts import liquid, makings
 from rules.amounts.portion import head, over, portion
 from rules.book import Case
-from rules.foods.dishes import dishes
+from rules.foods.dishes import dishes, usual_method
 from rules.heat import fuel
 from rules.model import Request
 
@@ -19,6 +19,8 @@ LIQUID_CLASSES = ("stock", "water")
 G_PER_ML = 1.0
 # what is poured in is bought under these names
 POURED_IN = ("stock", "wine", "milk")
+# methods that keep their lid on; other pots stand open on the range
+LIDDED = ("braise", "stew", "steam")
 # liquid that is boiled down in an open pan is not bought again, water comes out of the tap
 FREE = ("water",)
 # what elevation changes by less than this is not told [share]
@@ -107,7 +109,7 @@ def energy_kj(request: Request, here_min: float, there_min: float) -> float:
     source: computed
     """
     case, litres = Case(request), pot_litres(request)
-    covered = "uncovered" not in case.traits
+    covered = usual_method(request.dish, case.dish_class) in LIDDED
     held = sum(
         sign * fuel.held_kw(litres, air, covered=covered) * minutes * 60
         for sign, air, minutes in ((1, case.here, here_min), (-1, case.sea, there_min))

@@ -8,8 +8,7 @@ from typing import TYPE_CHECKING
 
 from assistant.planning.order_forms import Form
 from assistant.planning.order_sheet import Sheet
-from assistant.planning.order_view import say, view
-from assistant.replies.sentences import worded
+from assistant.planning.order_view import view
 from rules.model import Units
 
 if TYPE_CHECKING:
@@ -18,16 +17,7 @@ if TYPE_CHECKING:
 
 def as_page(sheet: Sheet, units: Units = "us") -> str:
     """The page: a table a store with a box to tick, for black and white paper."""
-    heads = {
-        "item": say("columns-item"),
-        "need": say("columns-need"),
-        "on_hand": say("columns-on-hand"),
-        "order": say("columns-order"),
-        "parts": say("columns-parts"),
-        "left_out": say("left-out-heading"),
-    }
-    told = {name: worded(head, units) for name, head in heads.items()}
-    return _environment().get_template("order.html.j2").render(order=view(sheet, units), heads=told)
+    return _environment().get_template("order.html.j2").render(order=view(sheet, units))
 
 
 @cache

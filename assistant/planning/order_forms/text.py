@@ -7,8 +7,7 @@ from collections.abc import Iterable, Iterator
 
 from assistant.planning.order_forms import Form
 from assistant.planning.order_sheet import Sheet
-from assistant.planning.order_view import Row, say, view
-from assistant.replies.sentences import worded
+from assistant.planning.order_view import Row, view
 from rules.model import Units
 
 WIDTH = 80
@@ -23,12 +22,11 @@ def _lines(sheet: Sheet, units: Units) -> Iterator[str]:
     shown = view(sheet, units)
     yield shown.title
     yield "; ".join(shown.summary)
-    left_out = worded(say("left-out-heading"), units)
     for title, rows in shown.stores:
         yield from ("", title)
         for row in rows:
-            yield from _row(row, worded(say("columns-on-hand"), units).lower())
-    for title, lines in (*shown.blocks, (left_out, shown.left_out)):
+            yield from _row(row, shown.heads["on_hand"].lower())
+    for title, lines in (*shown.blocks, (shown.heads["left_out"], shown.left_out)):
         if lines:
             yield from ("", title, *wrapped(lines))
     yield from ("", *textwrap.wrap(shown.foot, WIDTH))

@@ -8,8 +8,7 @@ import re
 from assistant.planning.order_forms import Form, cell
 from assistant.planning.order_sheet import Sheet
 from assistant.planning.order_table import columns, rows
-from assistant.planning.order_view import say, view
-from assistant.replies.sentences import worded
+from assistant.planning.order_view import view
 from rules.model import Units
 
 WIDEST, NARROWEST = 60, 8
@@ -51,7 +50,7 @@ def as_xlsx(sheet: Sheet, units: Units = "us") -> bytes:
 
 def _notes(sheet: Sheet, units: Units) -> list[str]:
     shown = view(sheet, units)
-    left_out = (worded(say("left-out-heading"), units), shown.left_out)
+    left_out = (shown.heads["left_out"], shown.left_out)
     lines = [shown.title, *shown.summary]
     for title, told in (*shown.blocks, left_out):
         lines += ["", title, *told] if told else []

@@ -44,17 +44,17 @@ served-at = service { $service }
 margin-told = { $margin } % on top of what the guests take
 store =
     { $id ->
-        [meat] Meat and poultry (cold)
-        [fish] Fish and shellfish (on ice)
-        [cold] Dairy, eggs and other cold goods
+        [meat] Meat and poultry
+        [fish] Fish, on ice
+        [cold] Dairy, eggs, cold
         [frozen] Frozen
         [produce] Produce
         [dry] Dry store
        *[other] Other
     }
 # $way: more or less; $percent: by how much
-part-changed = { $dish } ({ $percent } % { $way } at { $place })
-part-new = { $dish } (only at { $place })
+part-changed = { $dish } ({ $percent } % { $way })
+part-new = { $dish } (only here)
 part = { $dish }
 full-packs =
     { $amount } { $count ->
@@ -82,7 +82,7 @@ full-packs =
         }
     } of { $size }
 splits = { $amount } × { $size }
-nothing = none: there is enough
+nothing = none: enough there
 loose-heading = Without a weight
 loose-line = { $amount } { $item }, for { $dishes }
 
@@ -91,8 +91,8 @@ effects-heading = What { $place } changes
 longer = { $dish }: { $here } instead of { $there }.
 shorter = { $dish }: { $here } instead of { $there }, by the oven that is set hotter.
 water-more = { $dish }: { $water } of water, { $extra } of it for the elevation.
-fuel-more = Fuel for the longer cooking on burners: about { $gas } of propane or butane, or { $electricity } kWh on electric hobs, more than at sea level, by the heat that pots lose.
-fuel-same = Fuel on burners: no more than at sea level; what the longer cooking takes the cooler boil saves.
+fuel-more = Fuel on the burners: about { $gas } of propane or butane, or { $electricity } kWh on electric hobs, more than at sea level. Reckoned from the heat that pots lose, lids on what is braised; an oven that is on longer comes on top.
+fuel-same = Fuel on the burners: no more than at sea level. What the longer cooking takes, the cooler boil saves.
 unchanged = Portions and what is bought for them stay as they are: elevation takes nothing off the plate.
 same-place = At sea level nothing is changed.
 
@@ -127,5 +127,4 @@ columns-item = Item
 columns-need = Need
 columns-on-hand = On hand
 columns-order = Order
-columns-parts = For
-columns-store = Store
+columns-parts = For (what { $place } changes)
