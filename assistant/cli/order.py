@@ -39,9 +39,7 @@ def order(
         str | None,
         typer.Argument(metavar="MENU|FOLDER|-", help="A menu as text or CSV, or a folder of recipes; - reads text."),
     ] = None,
-    at: Annotated[
-        str | None, typer.Option("--at", help="The elevation of the kitchen: 7000ft, 2130m, a town.")
-    ] = None,
+    at: Annotated[str | None, typer.Option("--at", help="The elevation of the kitchen: 7000ft, 2130m, a town.")] = None,
     covers: Annotated[
         int | None, typer.Option("--covers", metavar="N", help="How many guests; by default as the menu says.")
     ] = None,
@@ -82,7 +80,9 @@ def order(
         exits.leave(f"--covers {covers} is nobody to cook for; give a number from 1 to {MOST_COVERS:,}")
     read = _menu(menu)
     told = None if at is not None or kitchen_name is not None or not read.at else read.at
-    kitchen = kitchen_for(at or told, units, kitchen_name or (read.kitchen or None if at is None and told is None else None))
+    kitchen = kitchen_for(
+        at or told, units, kitchen_name or (read.kitchen or None if at is None and told is None else None)
+    )
     if kitchen.elevation_m is None:
         exits.leave(ASK_ELEVATION, exits.ASKS_BACK)
     if covers is None and read.covers is None and read.lines and not any(line.covers for line in read.lines):
@@ -145,7 +145,10 @@ def _content(path: Path, most: int) -> bytes:
         with path.open("rb") as file:
             return file.read(most)
     except (OSError, ValueError) as error:
-        exits.leave(f"cannot read {path}: {(getattr(error, 'strerror', None) or 'that is no name of a file').lower()}", exits.FAILED)
+        exits.leave(
+            f"cannot read {path}: {(getattr(error, 'strerror', None) or 'that is no name of a file').lower()}",
+            exits.FAILED,
+        )
 
 
 def _reckoned(

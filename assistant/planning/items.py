@@ -13,7 +13,8 @@ from rules.recipe import IngredientLine
 
 # states that leave a food the one that is bought
 STATES = (
-    "dry ", "dried ", "raw ", "fresh ", "chopped ", "minced ", "sliced ", "grated ", "shredded ", "bone-in ", "boneless ",
+    "dry ", "dried ", "raw ", "fresh ",
+    "chopped ", "minced ", "sliced ", "grated ", "shredded ", "bone-in ", "boneless ",
     "unpeeled ", "untrimmed ",
 )  # fmt: skip
 

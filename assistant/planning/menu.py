@@ -13,10 +13,11 @@ import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from functools import cache
+from itertools import pairwise
 from pathlib import Path
 
 from assistant.reading.reader import Heard, hear
-from assistant.reading.spans import Measure
+from assistant.reading.spans import Found, Measure
 from assistant.reading.words import cut
 from assistant.recipes.pantry import neutral
 from assistant.understanding import lexicon
@@ -39,7 +40,9 @@ RAW = ("raw", "dry", "uncooked")
 KINDS = ("mass", "volume", "portion", "percent", "time", "length")
 _BULLET = re.compile(r"^\s*(?:[-*•·▪]\s+|\d{1,3}[.)]\s+)?")
 _PERCENT = re.compile(r"(?P<sign>[-−]\s*)?(?P<figure>\d+(?:[.,]\d+)?)\s*(?:%|percent\b|pct\b)", re.IGNORECASE)
-_COUNT = re.compile(r"(?:^|[\s,;:(]|\bx\s*|×\s*)(?P<sign>[-−]\s*)?(?P<figure>\d{1,6})(?=\s*(?:$|[,;)]|x\b|×))", re.IGNORECASE)
+_COUNT = re.compile(
+    r"(?:^|[\s,;:(]|\bx\s*|×\s*)(?P<sign>[-−]\s*)?(?P<figure>\d{1,6})(?=\s*(?:$|[,;)]|x\b|×))", re.IGNORECASE
+)
 _LEADING = re.compile(r"^\s*(?P<sign>[-−]\s*)?(?P<figure>\d{1,6})\s*(?:x\s+|×\s*|\s)(?=[^\W\d])", re.IGNORECASE)
 _SERVICE = re.compile(r"^\s*(?:service|serve[ds]?|serving)?\s*(?:at|is|:)?\s*", re.IGNORECASE)
 say = sentences("planning/order")
@@ -114,10 +117,15 @@ def read_menu(content: bytes, folder: Path | None = None) -> Menu:
             _read_row(reading, at, row, folder)
     head = reading.head
     return Menu(
-        title=head.get("title", ""), covers=int(head["covers"]) if "covers" in head else None,
-        service=head.get("service", ""), kitchen=head.get("kitchen", ""), at=head.get("at", ""),
-        lines=tuple(reading.lines), faults=tuple(reading.faults), notes=tuple(reading.notes),
-    )  # fmt: skip
+        title=head.get("title", ""),
+        covers=int(head["covers"]) if "covers" in head else None,
+        service=head.get("service", ""),
+        kitchen=head.get("kitchen", ""),
+        at=head.get("at", ""),
+        lines=tuple(reading.lines),
+        faults=tuple(reading.faults),
+        notes=tuple(reading.notes),
+    )
 
 
 def of_folder(files: Iterable[Path], title: str = "") -> Menu:
@@ -193,7 +201,7 @@ def _read_head(reading: _Reading, at: int, text: str) -> bool:
         _note(reading, at, name, rest.strip())
         return True
     heard = hear(text, KINDS)
-    if any(found.kind == "dish" for found in _found(text)) or _as_recipe(text) or "," in text and not heard.clock:
+    if any(found.kind == "dish" for found in _found(text)) or _as_recipe(text) or ("," in text and not heard.clock):
         return False
     if heard.clock:
         _note(reading, at, "service", text)
@@ -248,7 +256,7 @@ def _dishes(reading: _Reading, at: int, text: str, folder: Path | None) -> Itera
         return
     words = cut(text).norms
     named = [_meant(reading, at, text, found[0])]
-    for one, other in zip(found, found[1:], strict=False):
+    for one, other in pairwise(found):
         if words[one.end : other.start] and set(words[one.end : other.start]) <= set(JOINS):
             named.append(other.id)
         else:
@@ -259,10 +267,14 @@ def _dishes(reading: _Reading, at: int, text: str, folder: Path | None) -> Itera
         yield replace(takers, dish=name, portion_g=_plated(name, text) if len(named) == 1 else None)
 
 
-def _meant(reading: _Reading, at: int, text: str, found: lexicon.Found) -> str:
+def _meant(reading: _Reading, at: int, text: str, found: Found) -> str:
     """The dish that was heard in a line; a name misspelled whole goes before what was heard of it, which is told."""
     words = cut(text.split(",")[0]).norms
-    left = [w for w in words[: found.start] if len(w) > 1 and w.isalpha() and not set(stems(w)) <= neutral() and w not in _small_words()]
+    left = [
+        w
+        for w in words[: found.start]
+        if len(w) > 1 and w.isalpha() and not set(stems(w)) <= neutral() and w not in _small_words()
+    ]
     left = [w for w in left if not any(w in words[f.start : f.end] for f in _found(text))]
     if not left:
         return found.id
@@ -286,7 +298,7 @@ def _recipe(takers: MenuLine, file: str, folder: Path | None) -> MenuLine:
     return replace(takers, recipe=path)
 
 
-def _found(text: str) -> tuple[lexicon.Found, ...]:
+def _found(text: str) -> tuple[Found, ...]:
     return lexicon.hear(list(cut(text).norms))
 
 
@@ -339,7 +351,9 @@ def _takers(at: int, line: MenuLine, text: str) -> MenuLine:
         return replace(line, covers=_enough(at, -1 if counted["sign"] else float(counted["figure"]), text))
     told = " ".join(words)
     shares = {"all": 1.0, "half": 0.5, "third": 1 / 3, "quarter": 0.25}
-    named = next((shares[n] for word, n in _words("shares").items() if re.search(rf"\b{re.escape(word)}\b", told)), None)
+    named = next(
+        (shares[n] for word, n in _words("shares").items() if re.search(rf"\b{re.escape(word)}\b", told)), None
+    )
     return replace(line, share=named)
 
 

@@ -13,7 +13,9 @@ from rules.foods.dishes import dishes
 from rules.said import Said, sentences
 
 MOST_BYTES, MOST_LINES = 1024 * 1024, 5000
-_PACKED = re.compile(r"^\s*(?P<count>\d+(?:\.\d+)?)\s+(?:#\s?10\s+)?(?P<pack>[a-z]+)\s+(?:of\s+)?(?P<item>.+)$", re.IGNORECASE)
+_PACKED = re.compile(
+    r"^\s*(?P<count>\d+(?:\.\d+)?)\s+(?:#\s?10\s+)?(?P<pack>[a-z]+)\s+(?:of\s+)?(?P<item>.+)$", re.IGNORECASE
+)
 # packs that are named by a word of their own
 CANS = {"no10": "can"}
 # a figure in front of a sign of something missing

@@ -84,8 +84,8 @@ class Loose:
     """What has no known weight: so much of a measure ("ml" or a unit of a count; "" for none)."""
 
     item: str
-    amount: float
     unit: str
+    amount: float
     dishes: tuple[str, ...]
 
 
@@ -189,11 +189,17 @@ def order_sheet(
     there = on_hand or {}
     lines = (_line(reckoning, item, margin, there) for item in reckoning.parts)
     return Sheet(
-        title=menu.title, elevation_m=elevation_m, covers=guests, service=menu.service, margin=margin,
+        title=menu.title,
+        elevation_m=elevation_m,
+        covers=guests,
+        service=menu.service,
+        margin=margin,
         lines=tuple(sorted(lines, key=lambda line: (STORES.index(line.store), -line.need_g, line.item))),
-        loose=tuple(Loose(item, amount, unit, names) for (item, unit), (amount, names) in sorted(reckoning.loose.items())),
-        served=tuple(reckoning.served), faults=tuple(reckoning.faults), notes=menu.notes,
-    )  # fmt: skip
+        loose=tuple(Loose(*key, *told) for key, told in sorted(reckoning.loose.items())),
+        served=tuple(reckoning.served),
+        faults=tuple(reckoning.faults),
+        notes=menu.notes,
+    )
 
 
 def takers(line: MenuLine, guests: int | None) -> int | None:
@@ -221,9 +227,17 @@ def _line(reckoning: _Reckoning, item: str, margin: float, on_hand: dict[str, fl
     of = kept(item, dishes()[item].dish_class if item in dishes() else reckoning.classes.get(item, ""))
     left = wanted - there
     return Line(
-        item=item, bought=reckoning.bought.get(item, ""), store=of.store, need_g=need, wanted_g=wanted, on_hand_g=there, order_g=left,
-        kept=of, packs=packed(left, of), parts=tuple(_joined(parts)),
-    )  # fmt: skip
+        item=item,
+        bought=reckoning.bought.get(item, ""),
+        store=of.store,
+        need_g=need,
+        wanted_g=wanted,
+        on_hand_g=there,
+        order_g=left,
+        kept=of,
+        packs=packed(left, of),
+        parts=tuple(_joined(parts)),
+    )
 
 
 def _joined(parts: list[Part]) -> Iterator[Part]:
@@ -264,17 +278,24 @@ def _served(request: Request, covers: int) -> Served:
     method, times = usual_method(name, dish_class), time_of(name, request.elevation_m or 0.0)
     longer = times if times and abs(times[0] - times[1]) >= NOTICED_MIN else None
     return Served(
-        name=name, way=way_of(request), covers=covers, cooked_g=needs.raw_g(request) * one.yields,
-        poured=is_poured(request) or dish_class in DRAWN, here_min=times[0] if times else None, there_min=times[1] if times else None,
-        water_ml=water.ml if water else 0.0, extra_ml=water.extra_ml if water else 0.0,
+        name=name,
+        way=way_of(request),
+        covers=covers,
+        cooked_g=needs.raw_g(request) * one.yields,
+        poured=is_poured(request) or dish_class in DRAWN,
+        here_min=times[0] if times else None,
+        there_min=times[1] if times else None,
+        water_ml=water.ml if water else 0.0,
+        extra_ml=water.extra_ml if water else 0.0,
         energy_kj=needs.energy_kj(request, *longer) if longer and method in IN_POTS else 0.0,
-        made=needs.is_made(request), source=one.source,
-    )  # fmt: skip
+        made=needs.is_made(request),
+        source=one.source,
+    )
 
 
 @lru_cache(maxsize=1024)
 def time_of(dish: str, elevation_m: float) -> tuple[float, float] | None:
-    """How long a dish cooks here and at sea level [min], as a question about it is answered; None where it has no time."""
+    """How long a dish cooks here and at sea level [min], as a question is answered; None where it has no time."""
     asked = Request(topic="time", dish=dish, dish_class=dishes()[dish].dish_class, elevation_m=elevation_m)
     figure = engine.answer(asked).figure("cook_time")
     if figure is None or figure.unit != "min" or figure.sea_level is None:

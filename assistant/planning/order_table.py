@@ -16,9 +16,21 @@ def columns(units: Units) -> tuple[str, ...]:
     """The heads of the columns."""
     unit = UNIT_G[units][0]
     return (
-        "store", "item", f"need_{unit}", f"with_margin_{unit}", f"on_hand_{unit}", f"order_{unit}", "pack", f"pack_{unit}",
-        "packs", f"split_{unit}", "splits", f"packed_{unit}", "order", "for",
-    )  # fmt: skip
+        "store",
+        "item",
+        f"need_{unit}",
+        f"with_margin_{unit}",
+        f"on_hand_{unit}",
+        f"order_{unit}",
+        "pack",
+        f"pack_{unit}",
+        "packs",
+        f"split_{unit}",
+        "splits",
+        f"packed_{unit}",
+        "order",
+        "for",
+    )
 
 
 def rows(sheet: Sheet, units: Units) -> list[tuple[Value, ...]]:

@@ -97,13 +97,19 @@ class _Writer:
         stores = ((self.words(say("store", id=name)), tuple(map(self.row, lines))) for name, lines in self.sheet.stores)
         return View(
             title=self.words(say("title", named="yes" if self.sheet.title else "no", title=self.sheet.title)),
-            summary=tuple(self.summary()), heads=self.heads(), stores=tuple(stores), blocks=tuple(self.blocks()),
-            left_out=tuple(map(self.words, self.sheet.faults)), foot=self.foot(),
-        )  # fmt: skip
+            summary=tuple(self.summary()),
+            heads=self.heads(),
+            stores=tuple(stores),
+            blocks=tuple(self.blocks()),
+            left_out=tuple(map(self.words, self.sheet.faults)),
+            foot=self.foot(),
+        )
 
     def summary(self) -> Iterator[str]:
         covers = self.sheet.covers
-        yield self.words(say("for-covers", counted="yes" if covers else "no", covers=f"{covers or 0:,}", place=self.place))
+        yield self.words(
+            say("for-covers", counted="yes" if covers else "no", covers=f"{covers or 0:,}", place=self.place)
+        )
         if self.sheet.service:
             yield self.words(say("served-at", service=self.sheet.service))
         if self.sheet.margin:
@@ -190,10 +196,14 @@ class _Writer:
         weighed = one.cooked_g is not None
         return self.words(
             say(
-                "plates-line", dish=one.name, covers=one.covers, way=one.way, weighed="yes" if weighed else "no",
+                "plates-line",
+                dish=one.name,
+                covers=one.covers,
+                way=one.way,
+                weighed="yes" if weighed else "no",
                 amount=self.cooked(one) if weighed else "",
             )
-        )  # fmt: skip
+        )
 
     def effects(self) -> Iterator[str]:
         if abs(self.sheet.elevation_m) < AT_SEA_M:

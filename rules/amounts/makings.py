@@ -9,8 +9,10 @@ from rules.baking.change import Change, adds
 from rules.baking.parts import pantry
 from rules.baking.styles import is_a, style_of
 from rules.foods.dishes import kin
+from rules.physics.units import ML_PER_CUP
 from rules.recipe import IngredientLine, Recipe
 from rules.recipes.convert import convert
+from rules.recipes.phrases import stems
 from rules.recipes.sheet import line_added
 from rules.tables import read_csv
 
@@ -19,6 +21,8 @@ MAKINGS = "tables/makings_common-practice.csv"
 BATCH_G = 10_000.0
 # what the converter changes by weighing; times and temperatures are no matter of an order
 BOUGHT = ("leavening", "yeast", "sugar", "liquid", "flour", "egg", "fat", "salt")
+# ingredients of which one kind stands for another
+ANY_KIND = ("flour", "yeast", "egg", "sugar")
 # water comes out of the tap
 WATER = "water"
 
@@ -56,18 +60,42 @@ def makings(dish: str | None, dish_class: str) -> tuple[tuple[str, float], ...]:
 
 
 def share_of(item: str, dish: str | None, dish_class: str) -> float | None:
-    """What share of a dish an ingredient is; another flour stands for the flour it has. None where it is not in it.
+    """What share of a dish an ingredient is. None where it is not in it.
 
     >>> share_of("cornmeal", "cornbread", "quick_bread"), share_of("all-purpose flour", "bread", "yeast_bread")
     (0.2, 0.595)
     """
-    inside = makings(dish, dish_class)
-    exact = next((share for name, share in inside if name == item or item in kin(name)), None)
-    if exact is not None:
-        return exact
-    role = role_of(item)
-    alike = [share for name, share in inside if role and role_of(name) == role]
-    return sum(alike) or None
+    inside = dict(makings(dish, dish_class))
+    return sum(inside[name] for name in meant(item, dish, dish_class)) or None
+
+
+def meant(item: str, dish: str | None, dish_class: str) -> tuple[str, ...]:
+    """The ingredients of a dish that one is: itself where the formula has it, else those that it stands for."""
+    names = tuple(name for name, _ in makings(dish, dish_class))
+    return (item,) if item in names else tuple(name for name in names if is_the(item, name))
+
+
+def is_the(item: str, name: str) -> bool:
+    """Whether an ingredient of a formula is the one that is meant: any flour or sugar, egg for eggs, tomatoes canned.
+
+    >>> is_the("all-purpose flour", "bread flour"), is_the("eggs", "egg"), is_the("butter", "peanut butter")
+    (True, True, False)
+    """
+    if name == item or item in kin(name):
+        return True
+    if role_of(item) and role_of(name):
+        return role_of(item) == role_of(name) and role_of(item) in ANY_KIND
+    return stems(name)[-1:] == stems(item)[-1:] and not (role_of(item) and role_of(name))
+
+
+def bought_for(item: str, dish: str | None, dish_class: str) -> str:
+    """As what an ingredient is bought for a dish: tomatoes in cans for soup."""
+    return next(iter(meant(item, dish, dish_class)), item)
+
+
+def g_per_ml(item: str) -> float:
+    """How much an ingredient weighs by volume; as water where the lexicon has no weight of a cup."""
+    return float(pantry().get(item, {}).get("grams_per_cup", ML_PER_CUP)) / ML_PER_CUP
 
 
 def role_of(item: str) -> str:
@@ -95,9 +123,7 @@ def at(dish: str | None, dish_class: str, from_m: float, to_m: float) -> tuple[M
         if line and line.mass_g and place is not None:
             name, share = here[place]
             here[place] = (name, share + line.mass_g / BATCH_G)
-    return tuple(
-        Making(name, now, share) for (name, now), (_, share) in zip(here, inside, strict=True)
-    )
+    return tuple(Making(name, now, share) for (name, now), (_, share) in zip(here, inside, strict=True))
 
 
 def _is_bought(change: Change) -> bool:

@@ -29,7 +29,7 @@ NOTICED = 0.005
 
 @dataclass(frozen=True, slots=True)
 class Need:
-    """Something bought for a dish. grams: here; there_g: at sea level; bought: whether it is bought as the dish itself"""
+    """Something bought for a dish. grams: here; there_g: at sea level; bought: whether it is the dish itself"""
 
     item: str
     grams: float
@@ -58,7 +58,7 @@ def raw_g(request: Request) -> float:
 
 
 def is_made(request: Request) -> bool:
-    """Whether it is a finished thing of which no usual formula is known, so that only its recipe tells what it takes."""
+    """Whether it is a finished thing without a usual formula, so that only its recipe tells what it takes."""
     dish_class = request.dish_class or "general"
     one = portion(request.dish, dish_class)
     unknown = not makings.makings(request.dish, dish_class) and not one.bought_as

@@ -86,3 +86,12 @@ def whole(amount: float) -> int:
     (3, 4, 1)
     """
     return max(1, math.ceil(amount - NEARLY))
+
+
+def needed(amount: float) -> int:
+    """How many whole packs hold an amount: none of it is left over.
+
+    >>> needed(2.05), needed(2.0)
+    (3, 2)
+    """
+    return max(1, math.ceil(amount - 1e-6))

@@ -11,15 +11,17 @@ from rules.amounts.packs import PACKS
 from rules.foods.dishes import dishes, kin
 from rules.tables import read_csv
 
+INGREDIENTS = "tables/ingredient_packs_common-practice.csv"
 # in the order in which a delivery is put away
 STORES = ("meat", "fish", "cold", "frozen", "produce", "dry", "other")
+FIGURES = ("grams", "split_g", "g_per_ml", "each_g")
 # as near to a whole pack as a scale shows
 HAIR = 1e-6
 
 
 @dataclass(frozen=True, slots=True)
 class Kept:
-    """How an item is sold. grams: of a full pack, split_g: the least that is sold of it; None where nothing is known."""
+    """How an item is sold. grams: of a full pack; split_g: the least that is sold of it; None where unknown."""
 
     store: str
     pack: str
@@ -43,10 +45,11 @@ def _rows() -> dict[str, Kept]:
     def figure(row: dict[str, str], name: str) -> float | None:
         return float(row[name]) if row[name] else None
 
-    return {
-        row["dish"]: Kept(row["store"], row["pack"], *(figure(row, n) for n in ("grams", "split_g", "g_per_ml", "each_g")))
-        for row in read_csv(PACKS).rows
-    }
+    rows = (
+        *((row["dish"], row) for row in read_csv(PACKS).rows),
+        *((row["item"], row) for row in read_csv(INGREDIENTS).rows),
+    )
+    return {name: Kept(row["store"], row["pack"], *(figure(row, column) for column in FIGURES)) for name, row in rows}
 
 
 @cache

@@ -26,7 +26,8 @@ def as_json(sheet: Sheet, units: Units = "us") -> dict[str, Any]:
         "margin": sheet.margin,
         "lines": [_line(line) for line in sheet.lines],
         "loose": [
-            {"item": one.item, "amount": one.amount, "unit": one.unit, "dishes": list(one.dishes)} for one in sheet.loose
+            {"item": one.item, "amount": one.amount, "unit": one.unit, "dishes": list(one.dishes)}
+            for one in sheet.loose
         ],
         "dishes": [_served(one) for one in sheet.served],
         "fuel": {

@@ -25,7 +25,10 @@ def _environment() -> Environment:
     from jinja2 import Environment, FileSystemLoader
 
     return Environment(
-        loader=FileSystemLoader(Path(__file__).parents[1] / "templates"), autoescape=True, trim_blocks=True, lstrip_blocks=True
+        loader=FileSystemLoader(Path(__file__).parents[1] / "templates"),
+        autoescape=True,
+        trim_blocks=True,
+        lstrip_blocks=True,
     )
 
 

@@ -13,6 +13,7 @@ from assistant.planning.order_view import View, view
 from assistant.replies.terminal import block
 from rules.model import Units
 
+
 def show_order(sheet: Sheet, units: Units, console: Console | None = None) -> None:
     """Print the order: what is bought by store, then what the elevation changes and what was left out."""
     out = console or Console(highlight=False)

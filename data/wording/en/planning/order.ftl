@@ -82,7 +82,7 @@ full-packs =
         }
     } of { $size }
 splits = { $amount } × { $size }
-nothing = none: enough there
+nothing = none, enough
 loose-heading = Without a weight
 loose-line = { $amount } { $item }, for { $dishes }
 
@@ -127,4 +127,4 @@ columns-item = Item
 columns-need = Need
 columns-on-hand = On hand
 columns-order = Order
-columns-parts = For (what { $place } changes)
+columns-parts = For (at { $place })
