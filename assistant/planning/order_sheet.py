@@ -18,7 +18,6 @@ from assistant.planning.items import as_bought_g, item_of
 from assistant.planning.menu import Menu, MenuLine
 from assistant.reading.units import unit_of
 from rules import engine
-from rules.amounts import needs
 from rules.amounts.portion import PORTION, portion, serving
 from rules.amounts.stores import STORES, Kept, Packed, kept, packed
 from rules.errors import RulesError
@@ -29,6 +28,7 @@ from rules.recipe import IngredientLine
 from rules.recipes.convert import Converted
 from rules.recipes.sheet import line_added
 from rules.said import Said, sentences
+from rules.topics.order import taken
 
 # what is put on top of what the guests are reckoned to take, for what is dropped, burnt and eaten twice
 MARGIN = 0.05
@@ -254,10 +254,10 @@ def _joined(parts: list[Part]) -> Iterator[Part]:
 
 def _dish(reckoning: _Reckoning, line: MenuLine, covers: int, elevation_m: float, mains: bool) -> None:
     way = line.course or ("side" if mains and "side" in _ways(line.dish) else None)
-    request = needs.of_dish(line.dish, portions=covers, course=way, elevation_m=elevation_m)
+    request = taken.of_dish(line.dish, portions=covers, course=way, elevation_m=elevation_m)
     if line.portion_g:
         request = replace(request, quantity=Quantity(line.portion_g, "g"), quantity_of=PORTION)
-    for need in needs.needs(request):
+    for need in taken.needs(request):
         item = need.item
         if need.bought and (named := portion(line.dish, request.dish_class or "").bought_as):
             item = line.dish if line.dish in named else item_of(named)
@@ -274,21 +274,21 @@ def _served(request: Request, covers: int) -> Served:
 
     name, dish_class = request.dish or "", request.dish_class or "general"
     one = portion(name, dish_class)
-    water = needs.water(request)
+    water = taken.water(request)
     method, times = usual_method(name, dish_class), time_of(name, request.elevation_m or 0.0)
     longer = times if times and abs(times[0] - times[1]) >= NOTICED_MIN else None
     return Served(
         name=name,
         way=way_of(request),
         covers=covers,
-        cooked_g=needs.raw_g(request) * one.yields,
+        cooked_g=taken.raw_g(request) * one.yields,
         poured=is_poured(request) or dish_class in DRAWN,
         here_min=times[0] if times else None,
         there_min=times[1] if times else None,
         water_ml=water.ml if water else 0.0,
         extra_ml=water.extra_ml if water else 0.0,
-        energy_kj=needs.energy_kj(request, *longer) if longer and method in IN_POTS else 0.0,
-        made=needs.is_made(request),
+        energy_kj=taken.energy_kj(request, *longer) if longer and method in IN_POTS else 0.0,
+        made=taken.is_made(request),
         source=one.source,
     )
 
@@ -342,7 +342,7 @@ def _of_recipe(
     reckoning: _Reckoning, dish: str, line: IngredientLine, here_g: float | None, there_g: float | None
 ) -> None:
     item = item_of(line.item)
-    if item in needs.FREE:
+    if item in taken.FREE:
         return
     if here_g:
         reckoning.parts[item].append(Part(dish, here_g, there_g or 0.0))

@@ -1,44 +1,17 @@
-"""What a dish is made of, by usual formulas; and what elevation makes of such a formula."""
+"""What a dish is made of, by usual formulas."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from functools import cache, lru_cache
+from functools import cache
 
-from rules.baking.change import Change, adds
 from rules.baking.parts import pantry
-from rules.baking.styles import is_a, style_of
 from rules.foods.dishes import kin
 from rules.physics.units import ML_PER_CUP
-from rules.recipe import IngredientLine, Recipe
-from rules.recipes.convert import convert
-from rules.recipes.phrases import stems
-from rules.recipes.sheet import line_added
 from rules.tables import read_csv
 
 MAKINGS = "tables/makings_common-practice.csv"
-# a formula is converted as a batch of so much, in which every spoon can be weighed [g]
-BATCH_G = 10_000.0
-# what the converter changes by weighing; times and temperatures are no matter of an order
-BOUGHT = ("leavening", "yeast", "sugar", "liquid", "flour", "egg", "fat", "salt")
 # ingredients of which one kind stands for another
 ANY_KIND = ("flour", "yeast", "egg", "sugar")
-# water comes out of the tap
-WATER = "water"
-
-
-@dataclass(frozen=True, slots=True)
-class Making:
-    """An ingredient of a dish: grams to a gram of it here, and at the elevation that the formula is for."""
-
-    item: str
-    here: float
-    there: float
-
-    @property
-    def change(self) -> float:
-        """How much more of it here, as a share; less below zero."""
-        return self.here / self.there - 1 if self.there else 0.0
 
 
 @cache
@@ -85,7 +58,8 @@ def is_the(item: str, name: str) -> bool:
         return True
     if role_of(item) and role_of(name):
         return role_of(item) == role_of(name) and role_of(item) in ANY_KIND
-    return stems(name)[-1:] == stems(item)[-1:] and not (role_of(item) and role_of(name))
+    last, meant_last = (words.split()[-1].removesuffix("s") for words in (name, item))
+    return last == meant_last
 
 
 def bought_for(item: str, dish: str | None, dish_class: str) -> str:
@@ -101,39 +75,3 @@ def g_per_ml(item: str) -> float:
 def role_of(item: str) -> str:
     """What an ingredient does in a formula; "" for a food that is only known as a dish."""
     return str(pantry().get(item, {}).get("role", ""))
-
-
-@lru_cache(maxsize=512)
-def at(dish: str | None, dish_class: str, from_m: float, to_m: float) -> tuple[Making, ...]:
-    """The makings of a dish as the recipe converter changes them between two elevations [m].
-
-    What it adds that the formula has not (flour to a batter) is joined to the ingredient of that kind.
-    """
-    inside = makings(dish, dish_class)
-    style = style_of(dish_class)
-    if not inside or from_m == to_m or not is_a(style, "baked"):
-        return tuple(Making(name, share, share) for name, share in inside)
-    recipe = Recipe(ingredients=tuple(_line(name, share) for name, share in inside))
-    converted = convert(recipe, from_elevation_m=from_m, to_elevation_m=to_m, style=style)
-    here = [(name, share * to.ratio) for (name, share), to in zip(inside, converted.ingredients, strict=True)]
-    for added in filter(_is_bought, converted.changes):
-        line = line_added(added)
-        role = line.role if line else ""
-        place = next((i for i, (name, _) in enumerate(here) if role_of(name) == role), None)
-        if line and line.mass_g and place is not None:
-            name, share = here[place]
-            here[place] = (name, share + line.mass_g / BATCH_G)
-    return tuple(Making(name, now, share) for (name, now), (_, share) in zip(here, inside, strict=True))
-
-
-def _is_bought(change: Change) -> bool:
-    return change.what in BOUGHT and adds(change)
-
-
-def _line(name: str, share: float) -> IngredientLine:
-    grams = share * BATCH_G
-    measure = f"{grams:g} g "
-    return IngredientLine(
-        line=measure + name, item=name, known=True, role=role_of(name) or None, amount=grams, unit="g", mass_g=grams,
-        mass_from="stated", start=0, end=len(measure),
-    )  # fmt: skip

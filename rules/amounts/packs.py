@@ -15,6 +15,8 @@ CONTAINERS = "lexicon/containers.toml"
 FILL = 0.9
 # as near to a whole one as makes no difference
 NEARLY = 0.08
+# a pack more is not opened for less than this
+HARDLY = 0.02
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,9 +91,9 @@ def whole(amount: float) -> int:
 
 
 def needed(amount: float) -> int:
-    """How many whole packs hold an amount: none of it is left over.
+    """How many whole packs hold an amount, as far as a portion can be known.
 
-    >>> needed(2.05), needed(2.0)
+    >>> needed(2.05), needed(2.01)
     (3, 2)
     """
-    return max(1, math.ceil(amount - 1e-6))
+    return max(1, math.ceil(amount - HARDLY))

@@ -5,13 +5,12 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, replace
 
-from rules.amounts.liquid import DEPTH_TO_WIDTH, surface_m2
 from rules.book import Case
 from rules.heat import pressure, wet
 from rules.model import Request
 from rules.physics import kinetics
 from rules.physics.ambient import Ambient
-from rules.physics.evaporation import BELOW_BOIL_K, evaporation_rate_ml_min
+from rules.physics.evaporation import BELOW_BOIL_K, DEPTH_TO_WIDTH, evaporation_rate_ml_min, surface_m2
 from rules.physics.water import latent_heat_kj_per_kg
 
 # water as it is drawn in the hills, and snow as it lies [degC]
@@ -83,7 +82,7 @@ def held_kw(litres: float, air: Ambient, *, covered: bool) -> float:
 
     >>> from rules.physics.ambient import ambient
     >>> round(held_kw(20, ambient(0), covered=True), 2), round(held_kw(20, ambient(0), covered=False), 2)
-    (0.32, 1.03)
+    (0.32, 1.01)
     """
     pots = max(1, math.ceil(litres / LARGEST_POT_L))
     top_m2 = surface_m2(max(litres, 1.0) / pots * 1000)

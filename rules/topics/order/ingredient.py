@@ -5,11 +5,12 @@ from __future__ import annotations
 from dataclasses import replace
 
 from rules.amounts import makings, packs
-from rules.amounts.makings import Making
 from rules.amounts.portion import grams, head, millilitres, over, portion
 from rules.amounts.stores import Kept, kept
 from rules.book import Case, Part, rule
 from rules.model import Figure, Request
+from rules.recipes import formulas
+from rules.recipes.formulas import Making
 from rules.said import Said, Value, Words, bulk, number, sentences, together, yes
 from rules.said import liquid as poured
 from rules.topics.order.words import class_of
@@ -27,7 +28,7 @@ def of_it(request: Request) -> Making | None:
     there = makings.share_of(item, request.dish, dish_class)
     if there is None:
         return None
-    inside = makings.at(request.dish, dish_class, request.from_elevation_m or 0.0, request.elevation_m or 0.0)
+    inside = formulas.at(request.dish, dish_class, request.from_elevation_m or 0.0, request.elevation_m or 0.0)
     names = makings.meant(item, request.dish, dish_class)
     alike = [one for one in inside if one.item in names]
     return Making(item, sum(one.here for one in alike) or there, there)

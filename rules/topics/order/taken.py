@@ -13,6 +13,7 @@ from rules.book import Case
 from rules.foods.dishes import dishes, usual_method
 from rules.heat import fuel
 from rules.model import Request
+from rules.recipes import formulas
 
 # classes that are liquid in the pot and in the ladle
 LIQUID_CLASSES = ("stock", "water")
@@ -71,7 +72,7 @@ def needs(request: Request) -> tuple[Need, ...]:
     if is_made(request):
         return ()
     there_m, here_m = request.from_elevation_m or 0.0, request.elevation_m or 0.0
-    inside = makings.at(request.dish, dish_class, there_m, here_m)
+    inside = formulas.at(request.dish, dish_class, there_m, here_m)
     if inside:
         made = [Need(one.item, one.here * grams, one.there * grams) for one in inside if one.item not in FREE]
     else:
