@@ -33,7 +33,7 @@ MOST_BYTES, MOST_LINES, LONGEST_LINE = 1024 * 1024, 2000, 300
 MOST_COVERS = 100_000
 RECIPES = (".txt", ".md", ".json", ".jsonld", ".html", ".htm")
 # nearer than this a name is taken for the dish it nearly spells, or is offered [0 to 100]
-TAKEN, OFFERED = 90, 72
+TAKEN, OFFERED = 85, 72
 # what joins two dishes of one line
 JOINS = ("and", "&", "with", "+", "w")
 RAW = ("raw", "dry", "uncooked")
@@ -201,7 +201,13 @@ def _read_head(reading: _Reading, at: int, text: str) -> bool:
         _note(reading, at, name, rest.strip())
         return True
     heard = hear(text, KINDS)
-    if any(found.kind == "dish" for found in _found(text)) or _as_recipe(text) or ("," in text and not heard.clock):
+    if any(found.kind == "dish" for found in _found(text)) or _as_recipe(text):
+        return False
+    opens = not reading.lines and not reading.head and not reading.faults
+    if opens and not heard.numbers and not _nearly(text):
+        reading.head["title"] = text
+        return True
+    if "," in text and not heard.clock:
         return False
     if heard.clock:
         _note(reading, at, "service", text)
@@ -210,9 +216,6 @@ def _read_head(reading: _Reading, at: int, text: str) -> bool:
     groups = [m for m in heard.measures if m.kind == "portion"]
     if groups or (_words("head").get(first) == "covers" and heard.numbers):
         _note(reading, at, "covers", text)
-        return True
-    if not reading.lines and "title" not in reading.head and not heard.numbers and not _nearly(text):
-        reading.head["title"] = text
         return True
     return False
 

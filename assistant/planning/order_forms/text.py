@@ -21,7 +21,7 @@ def as_text(sheet: Sheet, units: Units = "us") -> str:
 def _lines(sheet: Sheet, units: Units) -> Iterator[str]:
     shown = view(sheet, units)
     yield shown.title
-    yield "; ".join(shown.summary)
+    yield from textwrap.wrap("; ".join(shown.summary), WIDTH)
     for title, rows in shown.stores:
         yield from ("", title)
         for row in rows:
