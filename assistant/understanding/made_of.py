@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import Any
 
 from spacy.tokens import Doc
@@ -30,18 +29,18 @@ OF_A_CHANGE = frozenset(("more", "changes", "wrong", "why", "how_to"))
 
 def slots(doc: Doc, request: Request) -> dict[str, Any]:
     """The slots of a question about an ingredient of a dish; empty where it is none."""
-    if CAN in request.counted_in and canned(request.dish) in dishes():
-        request = replace(request, dish=canned(request.dish), dish_class=dishes()[canned(request.dish)].dish_class)
+    tinned = canned(request.dish) if CAN in request.counted_in else ""
+    alone = {"dish": tinned, "dish_class": dishes()[tinned].dish_class} if tinned in dishes() else {}
     found = pair(doc) or pair_before(doc)
     if found is None or not OF_A_CHANGE.isdisjoint(request.forms):
-        return {"dish": request.dish, "dish_class": request.dish_class}
+        return alone
     item, dish, start = found
     count, in_pans = counted(doc, start, item.end)
     dish_class = dishes()[dish].dish_class
     mass = next((m for m in doc._.measures if m.kind in ("mass", "volume")), None)
     own = mass is not None and item.start - NEAR < mass.end <= item.start
-    if count is None and not own:
-        return {}
+    if count is None and not own and not request.portions:
+        return alone
     by_piece = in_pans or packs.piece(dish, dish_class) is not None
     vessels = (PAN,) if in_pans or (own and any(word in PANS for word in norms(doc))) else ()
     return {
@@ -50,8 +49,8 @@ def slots(doc: Doc, request: Request) -> dict[str, Any]:
         "dish": dish,
         "dish_class": dish_class,
         "ingredient": item.id,
-        "count": count if by_piece else None,
-        "portions": None if by_piece or own else count,
+        "count": count if count and by_piece else None,
+        "portions": (None if by_piece or own else count) if count else request.portions,
         "quantity_of": None if own or mass is None else EACH,
         "counted_in": tuple(dict.fromkeys((*request.counted_in, *vessels))),
         "dishes": (),

@@ -93,7 +93,7 @@ def published(dish: str | None, row: dict[str, str], usual: float) -> Yield | No
     if found:
         return found
     left = yields.trimmed(dish)
-    return left if left and row["state"] in TRIMMED and left.share < usual else None
+    return left if left and row["state"] in TRIMMED and left.share <= usual + 1e-9 else None
 
 
 def serving(dish: str | None, dish_class: str) -> Serving:

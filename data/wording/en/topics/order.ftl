@@ -349,6 +349,10 @@ piece =
             [one] pancake
            *[other] pancakes
         }
+        [waffle] { $n ->
+            [one] waffle
+           *[other] waffles
+        }
         [cookie] { $n ->
             [one] cookie
            *[other] cookies
