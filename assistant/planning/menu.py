@@ -44,7 +44,6 @@ _COUNT = re.compile(
     r"(?:^|[\s,;:(]|\bx\s*|×\s*)(?P<sign>[-−]\s*)?(?P<figure>\d{1,6})(?=\s*(?:$|[,;)]|x\b|×))", re.IGNORECASE
 )
 _LEADING = re.compile(r"^\s*(?P<sign>[-−]\s*)?(?P<figure>\d{1,6})\s*(?:x\s+|×\s*|\s)(?=[^\W\d])", re.IGNORECASE)
-_SERVICE = re.compile(r"^\s*(?:service|serve[ds]?|serving)?\s*(?:at|is|:)?\s*", re.IGNORECASE)
 say = sentences("planning/order")
 
 
@@ -150,6 +149,12 @@ def _words(section: str) -> dict[str, str]:
     return {word: name for name, words in listed.items() for word in words}
 
 
+@cache
+def plain_dishes() -> frozenset[str]:
+    """Dishes that are no more than the usual formula of their kind."""
+    return frozenset(tables.read_toml(WORDS)["plain"]["dishes"])
+
+
 # A table
 
 
@@ -225,10 +230,17 @@ def _note(reading: _Reading, at: int, name: str, told: str) -> None:
     if name == "covers":
         told = str(_covers_told(at, told))
     elif name == "service":
-        told = _SERVICE.sub("", told).strip() or told
+        told = _time_told(told)
     if name in reading.head and reading.head[name] != told:
         raise _Unreadable(say("told-twice", line=at, what=name, kept=reading.head[name], left=told))
     reading.head[name] = told
+
+
+def _time_told(text: str) -> str:
+    """A time of service without the words that lead up to it."""
+    leads = sorted((word for word, name in _words("head").items() if name == "service"), key=len, reverse=True)
+    lead = next((word for word in leads if text.lower().startswith(f"{word} ")), "")
+    return text[len(lead) :].strip(" :") or text
 
 
 def _covers_told(at: int, text: str) -> int:
@@ -258,6 +270,9 @@ def _dishes(reading: _Reading, at: int, text: str, folder: Path | None) -> Itera
         yield replace(takers, dish=_guessed(reading, at, text))
         return
     words = cut(text).norms
+    # of dishes that stand side by side the last one is what it is: garlic mashed potatoes
+    first = next(i for i, one in enumerate(found) if i + 1 == len(found) or found[i + 1].start > one.end)
+    found = found[first:]
     named = [_meant(reading, at, text, found[0])]
     for one, other in pairwise(found):
         if words[one.end : other.start] and set(words[one.end : other.start]) <= set(JOINS):
@@ -278,8 +293,8 @@ def _meant(reading: _Reading, at: int, text: str, found: Found) -> str:
         for w in words[: found.start]
         if len(w) > 1 and w.isalpha() and not set(stems(w)) <= neutral() and w not in _small_words()
     ]
-    left = [w for w in left if not any(w in words[f.start : f.end] for f in _found(text))]
-    if not left:
+    left = [w for w in left if not any(w in words[f.start : f.end] for f in _found(text) if f.kind != "dish")]
+    if not left or found.id in text.split(",")[0].lower().partition(" ")[0]:
         return found.id
     near = _nearly(text.split(",")[0])
     dish = near[0] if near and near[1] >= TAKEN else found.id

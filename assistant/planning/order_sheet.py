@@ -15,9 +15,10 @@ from pathlib import Path
 
 from assistant.errors import AssistantError
 from assistant.planning.items import as_bought_g, item_of
-from assistant.planning.menu import Menu, MenuLine
+from assistant.planning.menu import Menu, MenuLine, plain_dishes
 from assistant.reading.units import unit_of
 from rules import engine
+from rules.amounts.makings import of_its_kind
 from rules.amounts.portion import PORTION, portion, serving
 from rules.amounts.stores import STORES, Kept, Packed, kept, packed
 from rules.errors import RulesError
@@ -37,6 +38,21 @@ IN_POTS = ("boil", "simmer", "poach", "braise", "stew", "steam")
 # share of a hob's electricity that reaches the pot
 ELECTRIC_SHARE = 0.7
 KJ_PER_KWH = 3600.0
+# what is bought so goes to the table as it is
+UNCOOKED = "salad"
+    "bread",
+    "white bread",
+    "cake",
+    "layer cake",
+    "yellow cake",
+    "pound cake",
+    "cookies",
+    "sugar cookies",
+    "biscuits",
+    "brownies",
+    "pizza",
+    "croissants",
+)
 # a difference of time smaller than this is none that a cook keeps [min]
 NOTICED_MIN = 1.0
 # a change of a recipe below this is its rounding [share]
@@ -94,7 +110,8 @@ class Served:
     """A dish of the menu as it was reckoned. covers: how many take it; cooked_g: on their plates, None for a recipe
 
     here_min, there_min: how long it cooks here and at sea level; water_ml, extra_ml: of the tap, and how much of it is
-    for the elevation; energy_kj: more heat than at sea level; made: only its recipe tells what it takes
+    for the elevation; energy_kj: more heat than at sea level; made: only its recipe tells what it takes; of_its_kind: reckoned by a formula of
+    its kind, to which its own recipe adds what makes it what it is
     """
 
     name: str
@@ -108,6 +125,7 @@ class Served:
     extra_ml: float = 0.0
     energy_kj: float = 0.0
     made: bool = False
+    of_its_kind: bool = False
     source: str = ""
 
 
@@ -219,6 +237,13 @@ def _ways(dish: str) -> dict[str, float]:
     return serving(dish, dishes()[dish].dish_class).shares
 
 
+def _is_a_side(line: MenuLine) -> bool:
+    """Whether a dish without a word of how it is served is one beside the mains; what some of them choose is a main."""
+    chosen = line.covers is not None or (line.share or 1.0) < 1.0
+    served = serving(line.dish, dishes()[line.dish].dish_class)
+    return "side" in served.shares and not (chosen and served.usual == "main")
+
+
 def _line(reckoning: _Reckoning, item: str, margin: float, on_hand: dict[str, float]) -> Line:
     parts = reckoning.parts[item]
     need = sum(part.grams for part in parts)
@@ -253,13 +278,13 @@ def _joined(parts: list[Part]) -> Iterator[Part]:
 
 
 def _dish(reckoning: _Reckoning, line: MenuLine, covers: int, elevation_m: float, mains: bool) -> None:
-    way = line.course or ("side" if mains and "side" in _ways(line.dish) else None)
+    way = line.course or ("side" if mains and _is_a_side(line) else None)
     request = taken.of_dish(line.dish, portions=covers, course=way, elevation_m=elevation_m)
     if line.portion_g:
         request = replace(request, quantity=Quantity(line.portion_g, "g"), quantity_of=PORTION)
     for need in taken.needs(request):
         item = need.item
-        if need.bought and (named := portion(line.dish, request.dish_class or "").bought_as):
+        if (need.bought or item == line.dish) and (named := portion(line.dish, request.dish_class or "").bought_as):
             item = line.dish if line.dish in named else item_of(named)
             reckoning.bought[item] = named
             reckoning.classes[item] = request.dish_class or ""
@@ -289,6 +314,7 @@ def _served(request: Request, covers: int) -> Served:
         extra_ml=water.extra_ml if water else 0.0,
         energy_kj=taken.energy_kj(request, *longer) if longer and method in IN_POTS else 0.0,
         made=taken.is_made(request),
+        of_its_kind=of_its_kind(name, dish_class) and name not in plain_dishes(),
         source=one.source,
     )
 
@@ -296,6 +322,8 @@ def _served(request: Request, covers: int) -> Served:
 @lru_cache(maxsize=1024)
 def time_of(dish: str, elevation_m: float) -> tuple[float, float] | None:
     """How long a dish cooks here and at sea level [min], as a question is answered; None where it has no time."""
+    if portion(dish, dishes()[dish].dish_class).state == UNCOOKED:
+        return None
     asked = Request(topic="time", dish=dish, dish_class=dishes()[dish].dish_class, elevation_m=elevation_m)
     figure = engine.answer(asked).figure("cook_time")
     if figure is None or figure.unit != "min" or figure.sea_level is None:

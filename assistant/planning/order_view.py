@@ -12,7 +12,7 @@ from assistant.replies.sentences import worded
 from rules.amounts.stores import Kept
 from rules.foods.dishes import dishes
 from rules.model import Request, Units
-from rules.physics.units import FT_PER_M
+from rules.physics.units import FT_PER_M, ML_PER_CUP
 from rules.said import Said, sentences
 from rules.tables import sources
 from rules.topics.order.words import bought
@@ -23,6 +23,12 @@ AT_SEA_M = 30.0
 COMMON = "common-practice"
 # a time that changes by less is not told [share]
 NOTICED = 0.08
+NOTICED_MIN = 2.0
+# gas for which nobody orders another bottle [kg]
+NOTICED_GAS_KG = 0.1
+ML_PER_QT = 4 * ML_PER_CUP
+# as near to a whole quart as packs are filled [share]
+NEARLY = 0.03
 # what is told as many, though it is weighed
 COUNTED = ("egg yolk", "egg white")
 
@@ -145,6 +151,15 @@ class _Writer:
             return f"{-int(-(grams / of.each_g - 1e-9) // 1):,}"
         return self.say.scaled(grams)
 
+    def size(self, grams: float, of: Kept) -> str:
+        """The size of a pack as it is printed on it: whole quarts, gallons, or else millilitres."""
+        if not of.g_per_ml or self.units == "metric":
+            return self.amount(grams, of)
+        quarts = grams / of.g_per_ml / ML_PER_QT
+        if round(quarts) < 1 or abs(quarts / round(quarts) - 1) > NEARLY:
+            return f"{grams / of.g_per_ml:.0f} ml"
+        return f"{round(quarts) // 4} gal" if round(quarts) % 4 == 0 else f"{round(quarts)} qt"
+
     def order(self, line: Line) -> str:
         packs, of = line.packs, line.kept
         if line.order_g <= 0:
@@ -153,10 +168,10 @@ class _Writer:
             return self.amount(line.order_g, of)
         parts = []
         if packs.full:
-            size = self.amount(of.grams or 0.0, of)
+            size = self.size(of.grams or 0.0, of)
             parts.append(say("full-packs", count=packs.full, amount=f"{packs.full:,}", pack=of.pack, size=size))
         if packs.splits:
-            parts.append(say("splits", amount=f"{packs.splits:,}", size=self.amount(of.split_g or 0.0, of)))
+            parts.append(say("splits", amount=f"{packs.splits:,}", size=self.size(of.split_g or 0.0, of)))
         return " + ".join(map(self.words, parts))
 
     def part(self, part: Part) -> str:
@@ -173,7 +188,7 @@ class _Writer:
     def blocks(self) -> Iterator[tuple[str, tuple[str, ...]]]:
         if self.sheet.loose:
             yield self.words(say("loose-heading")), tuple(map(self.loose, self.sheet.loose))
-        if made := tuple(one for one in self.sheet.served if one.made):
+        if made := tuple(one for one in self.sheet.served if one.made or one.of_its_kind):
             yield self.words(say("made-heading")), tuple(map(self.made, made))
         if self.sheet.served:
             yield self.words(say("effects-heading", place=self.place)), tuple(self.effects())
@@ -186,6 +201,8 @@ class _Writer:
         return self.words(say("loose-line", amount=amount, item=one.item, dishes=", ".join(one.dishes)))
 
     def made(self, one: Served) -> str:
+        if one.of_its_kind:
+            return self.words(say("kind-line", dish=one.name))
         return self.words(say("made-line", dish=one.name, amount=self.cooked(one), covers=one.covers))
 
     def cooked(self, one: Served) -> str:
@@ -210,7 +227,9 @@ class _Writer:
             yield self.words(say("same-place"))
             return
         for one in self.sheet.served:
-            if one.here_min is None or one.there_min is None or abs(one.here_min / one.there_min - 1) < NOTICED:
+            if one.here_min is None or one.there_min is None:
+                continue
+            if abs(one.here_min - one.there_min) < max(NOTICED_MIN, NOTICED * one.there_min):
                 continue
             told = {"dish": one.name, "here": duration(one.here_min), "there": duration(one.there_min)}
             yield self.words(say("longer", **told) if one.here_min > one.there_min else say("shorter", **told))
@@ -222,7 +241,7 @@ class _Writer:
         yield self.words(say("unchanged"))
 
     def fuel(self) -> str:
-        if self.sheet.energy_kj <= 0:
+        if self.sheet.gas_kg < NOTICED_GAS_KG:
             return self.words(say("fuel-same"))
         gas = self.say.scaled(self.sheet.gas_kg * 1000)
         return self.words(say("fuel-more", gas=gas, electricity=f"{self.sheet.electricity_kwh:.2g}"))

@@ -20,8 +20,6 @@ from rules.physics.units import (
 )
 
 SMALL_K = 0.6
-# a carton or bottle as near to a quart is one
-NEARLY_QUART = 0.02
 # from here on ounces are rounded to a pound
 LEAST_LB = 0.97
 
@@ -193,11 +191,9 @@ class Say:
     def ladled(self, ml: float) -> str:
         """A volume of a list, in the asker's system alone.
 
-        >>> Say("us").ladled(7_570), Say("metric").ladled(7_570), Say("us").ladled(946)
-        ('2 gal', '7.6 L', '1 qt')
+        >>> Say("us").ladled(7_570), Say("metric").ladled(7_570)
+        ('2 gal', '7.6 L')
         """
-        if self.units == "us" and abs(ml / ML_PER_CUP / 4 - 1) < NEARLY_QUART:
-            return "1 qt"
         return _gallons(ml) if self.units == "us" else _litres(ml)
 
     def pressure(self, pressure_pa: float) -> str:

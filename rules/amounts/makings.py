@@ -32,6 +32,15 @@ def makings(dish: str | None, dish_class: str) -> tuple[tuple[str, float], ...]:
     return next((_rows()[name] for name in names if name in _rows()), ())
 
 
+def of_its_kind(dish: str | None, dish_class: str) -> bool:
+    """Whether a dish is reckoned by the formula of its class, so that what makes it what it is has to be added.
+
+    >>> of_its_kind("zucchini bread", "quick_bread"), of_its_kind("cornbread", "quick_bread")
+    (True, False)
+    """
+    return not any(name in _rows() for name in kin(dish)) and f"class:{dish_class}" in _rows()
+
+
 def share_of(item: str, dish: str | None, dish_class: str) -> float | None:
     """What share of a dish an ingredient is. None where it is not in it.
 

@@ -115,6 +115,18 @@ def test_two_dishes_of_one_line_are_both_ordered() -> None:
     assert [(line.dish, line.covers) for line in menu.lines] == [("pork chops", 30), ("mashed potatoes", 30)]
 
 
+@pytest.mark.parametrize(
+    ("row", "dish"),
+    [
+        ("garlic mashed potatoes, 30", "mashed potatoes"),
+        ("Braised lamb shanks, 30", "lamb shanks"),
+        ("pan-seared salmon 30", "salmon"),
+    ],
+)
+def test_of_words_side_by_side_the_last_is_the_dish(row: str, dish: str) -> None:
+    assert [line.dish for line in read(row).lines] == [dish]
+
+
 def test_ten_megabytes_are_refused_in_a_line() -> None:
     menu = read_menu(b"meatloaf, 20\n" * (10 * 1024 * 1024 // 13))
     assert len(faults(menu)) == 1

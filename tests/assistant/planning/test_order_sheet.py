@@ -110,6 +110,18 @@ def test_a_finished_dish_without_a_formula_is_told_to_be_made() -> None:
     assert "Only a recipe tells" in as_text(sheet)
 
 
+def test_what_makes_a_loaf_what_it_is_comes_on_top() -> None:
+    """Zucchini bread has the formula of a quick bread, and no zucchini in it."""
+    assert "zucchini bread: reckoned by the usual formula" in as_text(ordered("zucchini bread, 30"))
+    assert "usual formula of its kind" not in as_text(ordered("cornbread, 30"))
+
+
+def test_what_some_of_the_guests_choose_is_a_main() -> None:
+    """A risotto that a quarter take stands beside the steak and not under it."""
+    chosen, beside = (ordered(f"Covers: 100\nsteak 75%\nrisotto{who}").served[1] for who in (" 25%", ""))
+    assert (chosen.way, beside.way) == ("main", "side")
+
+
 def test_longer_cooking_takes_fuel_and_water() -> None:
     high, low = (ordered("oxtail, 60\ngrits, 60", elevation_m=m) for m in (HIGH_M, 0.0))
     assert high.energy_kj > 0 == low.energy_kj
@@ -359,4 +371,5 @@ def test_five_hundred_dishes_are_reckoned_dish_by_dish(monkeypatch: pytest.Monke
     text = "\n".join(f"{names[at % len(names)]}, {at % 90 + 1}" for at in range(500))
     sheet = ordered(text)
     assert len(sheet.served) == 500
-    assert len(asked) == len(set(asked)) == len(names)
+    # salad is not cooked
+    assert len(asked) == len(set(asked)) == len(names) - 1

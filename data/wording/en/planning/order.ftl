@@ -92,12 +92,13 @@ longer = { $dish }: { $here } instead of { $there }.
 shorter = { $dish }: { $here } instead of { $there }, by the oven that is set hotter.
 water-more = { $dish }: { $water } of water, { $extra } of it for the elevation.
 fuel-more = Fuel on the burners: about { $gas } of propane or butane, or { $electricity } kWh on electric hobs, more than at sea level. Reckoned from the heat that pots lose, lids on what is braised; an oven that is on longer comes on top.
-fuel-same = Fuel on the burners: no more than at sea level. What the longer cooking takes, the cooler boil saves.
+fuel-same = Fuel on the burners: hardly more than at sea level. What the longer cooking takes, the cooler boil saves. An oven that is on longer comes on top.
 unchanged = Portions and what is bought for them stay as they are: elevation takes nothing off the plate.
 same-place = At sea level nothing is changed.
 
 made-heading = Only a recipe tells what goes in
 made-line = { $dish }: make { $amount } for { $covers }
+kind-line = { $dish }: reckoned by the usual formula of its kind; what makes it that comes on top
 plates-heading = What is served, as cooked
 plates-line =
     { $dish }, { $covers ->
