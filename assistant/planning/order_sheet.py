@@ -40,19 +40,6 @@ ELECTRIC_SHARE = 0.7
 KJ_PER_KWH = 3600.0
 # what is bought so goes to the table as it is
 UNCOOKED = "salad"
-    "bread",
-    "white bread",
-    "cake",
-    "layer cake",
-    "yellow cake",
-    "pound cake",
-    "cookies",
-    "sugar cookies",
-    "biscuits",
-    "brownies",
-    "pizza",
-    "croissants",
-)
 # a difference of time smaller than this is none that a cook keeps [min]
 NOTICED_MIN = 1.0
 # a change of a recipe below this is its rounding [share]
@@ -110,8 +97,8 @@ class Served:
     """A dish of the menu as it was reckoned. covers: how many take it; cooked_g: on their plates, None for a recipe
 
     here_min, there_min: how long it cooks here and at sea level; water_ml, extra_ml: of the tap, and how much of it is
-    for the elevation; energy_kj: more heat than at sea level; made: only its recipe tells what it takes; of_its_kind: reckoned by a formula of
-    its kind, to which its own recipe adds what makes it what it is
+    for the elevation; energy_kj: more heat than at sea level; made: only its recipe tells what it takes
+    of_its_kind: reckoned by a formula of its kind, to which its own recipe adds what makes it what it is
     """
 
     name: str
