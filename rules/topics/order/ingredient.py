@@ -20,6 +20,8 @@ say = sentences("topics/order")
 # how finely a change for the elevation is told [share]
 NOTICED = 0.01
 DOZEN = 12
+# what is told by the name under which the formula has it: instant yeast, canned tomatoes
+AS_BOUGHT = ("yeast", "")
 
 
 def of_it(request: Request) -> Making | None:
@@ -63,21 +65,23 @@ def wanted(case: Case) -> Part | None:
     one, whole_g = of_it(request), made_g(request)
     if one is None or whole_g is None:
         return None
-    item_g, of = whole_g * one.here, kept(makings.bought_for(one.item, request.dish, class_of(request)))
+    bought = makings.bought_for(one.item, request.dish, class_of(request))
+    item_g, of = whole_g * one.here, kept(bought)
+    name = bought if makings.role_of(one.item) in AS_BOUGHT and not of.each_g else one.item
     headline = say(
         "ingredient-for",
         amount=measured(item_g, of),
         counted=yes(of.each_g is not None and of.g_per_ml is None),
-        item=one.item,
+        item=name,
         what=asked_for(request),
         percent=number(one.here * 100, 0 if one.here >= 0.02 else 1),
         made=bulk(whole_g),
         state=portion(request.dish, class_of(request)).state,
         food=request.dish or say("it"),
     )
-    figure = Figure("buy", say("ingredient-label", item=one.item), item_g / 1000, "kg")
+    figure = Figure("buy", say("ingredient-label", item=name), item_g / 1000, "kg")
     return Part(
-        headline=together(headline, in_packs(request, one.item, item_g), changed(case, one)),
+        headline=together(headline, in_packs(request, one.item, item_g), changed(case, replace(one, item=name))),
         figures=(figure, Figure("made", say("made-label"), whole_g / 1000, "kg")),
         because=say("by-formula"),
     )
@@ -159,7 +163,7 @@ def asked_for(request: Request) -> Said:
 def in_packs(request: Request, item: str, item_g: float) -> Words:
     """How many cans, cases or bags, where it was asked so."""
     of = kept(makings.bought_for(item, request.dish, class_of(request)))
-    if of.grams is None or not {"pack", "can"} & set(request.counted_in):
+    if of.grams is None or not packs.asked_in(of.pack, request.counted_in):
         return ""
     count = packs.needed(item_g / of.grams)
     return say("in-packs", count=count, amount=number(count, 0), pack=of.pack, size=bulk(of.grams))

@@ -97,3 +97,25 @@ def test_a_weight_that_may_be_all_of_it_is_all_of_it() -> None:
 def test_cases_cover_what_is_wanted() -> None:
     """19 kg of spaghetti are a little more than two cases of 20 lb."""
     assert "3 cases of 20 lb" in reply_to("how many cases of spaghetti for 300 at 5 oz cooked").headline
+
+
+@pytest.mark.parametrize(
+    ("context", "text", "slots"),
+    [
+        (["flour for 24 loaves"], "and for 36?", {"ingredient": "all-purpose flour", "count": 36, "dish": "bread"}),
+        (["flour for 24 loaves"], "and the salt?", {"ingredient": "salt", "count": 24, "dish": "bread"}),
+        (["butter for 60 scones"], "at 8000 ft?", {"ingredient": "butter", "count": 60, "elevation_m": 2438.4}),
+        (["flour for 24 loaves"], "butter for 60 scones", {"ingredient": "butter", "dish": "scones", "count": 60}),
+        (["how much sugar for banana bread at 7000 ft"], "butter for 60 scones", {"topic": "order", "dish": "scones"}),
+        (["flour for 24 loaves"], "how long does bread bake at 7000 ft", {"topic": "time", "dish": "bread"}),
+        (["flour for 24 loaves"], "short ribs for 80, how much", {"ingredient": None, "dish": "short ribs"}),
+    ],
+)
+def test_it_is_gone_on_with(context: list[str], text: str, slots: dict[str, Any]) -> None:
+    request = understand(text, context)
+    assert {name: getattr(request, name) for name in slots} == slots
+
+
+def test_cans_are_told_only_of_what_comes_in_them() -> None:
+    assert "bag" not in reply_to("how many cans of flour for 40 loaves").headline
+    assert "bags of 50 lb" in reply_to("how many bags of flour for 400 loaves").headline
