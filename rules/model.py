@@ -191,6 +191,7 @@ class Request:
     unused: tuple[Unused, ...] = _help("heard, understood, not usable", ())
     danger: str | None = _help("the danger that was heard, an id of data/lexicon/danger; it is answered first")
     pressed: str = _help("what is said for a thing that was refused before: luck, word, added, time, instead", "")
+    allergens: tuple[str, ...] = _help("what guests are allergic to, ids of data/lexicon/allergens.toml", ())
     dangers_too: tuple[str, ...] = _help("further dangers that were heard, named after it or after the answer", ())
 
 

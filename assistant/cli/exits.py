@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
 from typing import NoReturn
 
 import typer
@@ -17,7 +20,8 @@ NOT_COVERED = 4
 
 EPILOG = (
     "Exit codes: 0 answered; 1 something failed, or a line or file of several did; 2 the command was misused; "
-    "3 a piece is missing and the reply asks for it; 4 the question is outside what simmerline covers."
+    "3 a piece is missing and the reply asks for it, or what was given holds no recipe; "
+    "4 the question is outside what simmerline covers."
 )
 
 
@@ -32,3 +36,27 @@ def leave(message: str, code: int = MISUSED) -> NoReturn:
     """Say what is wrong on standard error and leave."""
     typer.echo(f"simmerline: {message}", err=True)
     raise typer.Exit(code)
+
+
+@contextmanager
+def kindly() -> Iterator[None]:
+    """What goes wrong in a block is said in one line, and the code is 1."""
+    from assistant.errors import AssistantError
+    from rules.errors import RulesError
+
+    try:
+        yield
+    except (AssistantError, RulesError) as fault:
+        leave(str(fault), FAILED)
+    except OSError as fault:
+        leave(f"{fault.filename or 'the file'}: {(fault.strerror or str(fault)).lower()}", FAILED)
+
+
+@contextmanager
+def unwritten(path: Path, force: bool) -> Iterator[None]:
+    """Leaves with code 1 where a file is there already and may not be written over; never writes through a link."""
+    if path.is_symlink():
+        leave(f"{path} is a link to another file; name a file of its own", FAILED)
+    if path.exists() and not force:
+        leave(f"{path} is there already; --force writes over it, --out names another", FAILED)
+    yield

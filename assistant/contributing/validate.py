@@ -351,6 +351,7 @@ def check_wording() -> Iterator[Fault]:
         validate_dangers,
         validate_details,
         validate_explanations,
+        validate_printing,
         validate_wording,
     )
 
@@ -359,9 +360,11 @@ def check_wording() -> Iterator[Fault]:
         *validate_causes.calls(),
         *validate_dangers.calls(),
         *validate_details.calls(),
+        *validate_printing.calls(),
     )
     yield from (Fault(*problem) for problem in validate_wording.problems(by_rows))
     yield from (Fault(*problem) for problem in validate_explanations.problems())
+    yield from (Fault(*problem) for problem in validate_printing.problems())
 
 
 def check_lexicon_rows() -> Iterator[Fault]:

@@ -13,7 +13,7 @@ from assistant.dialogue.moves import Move
 from assistant.dialogue.thread import in_context
 from assistant.drill import Wanted
 from assistant.reading.tokens import norms
-from assistant.understanding import danger, leaning, place_roles, sugar_figures
+from assistant.understanding import danger, leaning, place_roles, short_turns, sugar_figures
 from assistant.understanding.awaited import given
 from assistant.understanding.conversation import told_in_metres
 from assistant.understanding.corrected import after_taking_back
@@ -28,6 +28,8 @@ from rules.model import Kitchen, Request
 
 # the piece that is chosen among what was offered, in any words
 WHICH = "explanation"
+# what is said after an answer where a guest has an allergy
+ALLERGY = "allergy_named"
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,8 +61,16 @@ class Heard:
     @property
     def warned_beside(self) -> tuple[str, ...]:
         """The danger that is warned of after the answer."""
-        hazard = self.listened.hazard
-        return (hazard.id,) if hazard and hazard.beside else ()
+        hazard, guests = self.listened.hazard, self.listened.scene.allergens
+        if hazard and hazard.beside:
+            return (hazard.id,)
+        return (ALLERGY,) if guests and hazard is None and self.feeds_guests else ()
+
+    @property
+    def feeds_guests(self) -> bool:
+        """Whether dishes are talked of, or a plan, so that a guest's allergy bears on it."""
+        named = any(found.kind == "dish" for found in self.doc._.found)
+        return named or self.hearing.request.topic in marked("feeding")
 
     def in_context(self, memory: Memory) -> Hearing:
         """What it says, as the question before makes it plain."""
@@ -112,7 +122,8 @@ def taken_up(utterance: Utterance, memory: Memory) -> Hearing:
     known = memory.places or whereabouts.of_kitchen(memory.kitchen)
     reply = in_its_part(utterance, as_reply(utterance, memory), memory)
     placed = whereabouts.recalled(reply, norms(utterance.doc), known, memory.request)
-    leant = leaning.taken_up(utterance.doc, placed, memory.request, memory.earlier)
+    short = short_turns.taken(utterance.doc, placed, memory.request) if memory.asked is None else None
+    leant = short or leaning.taken_up(utterance.doc, placed, memory.request, memory.earlier)
     taken = sugar_figures.taken(utterance.doc, leant, memory.request)
     if memory.asked:
         return taken

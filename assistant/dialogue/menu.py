@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from assistant.dialogue import menu_asked, menu_changed
-from assistant.dialogue.heard import Heard
+from assistant.dialogue.heard import ALLERGY, Heard
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.menu_changed import ASKING
 from assistant.dialogue.plans import PLAN, TIME, as_clock, as_dish, dishes_of, minute_of, of_place, with_dishes
@@ -99,7 +99,8 @@ def shown(plan: Request, heard: Heard, memory: Memory, *notes: Words, brief: boo
     depth = BRIEF if brief and plan.menu else plan.depth
     unused = (*plan.unused, *(Unused("menu", "", note) for note in notes))
     request = replace(plan, text=heard.text, unused=unused, depth=heard.depth or heard.hearing.depth or depth)
-    return work_out(settle_in(replace(request, dangers_too=heard.warned_beside), memory.kitchen))
+    beside = heard.warned_beside or ((ALLERGY,) if memory.scene.allergens else ())
+    return work_out(settle_in(replace(request, dangers_too=beside), memory.kitchen))
 
 
 def opened(heard: Heard, memory: Memory) -> Request | None:

@@ -6,14 +6,15 @@ from dataclasses import replace
 from typing import Any
 
 from assistant.dialogue.heard import Heard
-from assistant.dialogue.memory import Memory
+from assistant.dialogue.memory import Memory, moved
 from assistant.reading.tokens import norms
+from assistant.understanding.corrected import takes_back
 from assistant.understanding.cue_words import said
 from assistant.understanding.danger import foods_of
 from assistant.understanding.hazards import Hazard, hazard_of
 from assistant.understanding.pressing import BOILED, FREEZE, INSTEAD, PRESSURES
 from assistant.understanding.request import Hearing
-from assistant.understanding.scene import Refusal, dishes_named
+from assistant.understanding.scene import Refusal, Scene, dishes_named, kind
 from rules.catalogue import marked
 from rules.foods.dishes import dishes
 from rules.model import PLACE_SLOTS, Request
@@ -30,6 +31,8 @@ PLACE = "boiling_point"
 PRESERVE = "preserve"
 TIME = "time"
 TROUBLE, DRIED, DRY = "troubleshoot", "dried_bean", "dry"
+# kinds of concepts that stand when a question is taken back
+STANDING = ("person", "place")
 ASKS_A_FIGURE = frozenset(("how_long", "how_hot", "how_much"))
 
 
@@ -71,6 +74,24 @@ def remembered(question: Request, hazard: Hazard) -> Request:
     elif question.topic == TROUBLE and question.dish_class == DRIED and question.subject in (None, DRY):
         question = replace(question, topic=TIME, subject=None)
     return replace(question, **FIGURES)
+
+
+def forgotten(heard: Heard, memory: Memory) -> Memory:
+    """The memory without what was refused, where the cook takes it back and turns to another food.
+
+    Who eats and where stands; the talk goes on with the last question that was not refused, else with how long.
+    """
+    last, named = memory.request, set(dishes_named(heard.doc))
+    refused = {dish for one in memory.scene.refused for dish in one.dishes}
+    if last is None or not memory.scene.refused or not named - refused or named & refused or not takes_back(heard.text):
+        return memory
+    before = next((q for q in reversed(memory.earlier) if q.dish not in refused and q.topic != PRESERVE), None)
+    plain = Request(topic=TIME, units=last.units, depth=last.depth)
+    question = moved(before, last) if before else replace(plain, **{slot: getattr(last, slot) for slot in PLACE_SLOTS})
+    stands = tuple(c for c in memory.scene.concepts if kind(c) in STANDING)
+    held = memory.scene
+    scene = Scene(stands, elevation_m=held.elevation_m, celsius=held.celsius, allergens=held.allergens)
+    return replace(memory, request=question, before=None, asked=None, scene=scene)
 
 
 def let_go(heard: Heard, memory: Memory) -> Memory:

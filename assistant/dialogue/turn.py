@@ -6,7 +6,19 @@ from dataclasses import dataclass, replace
 from functools import partial, reduce
 
 from assistant import drill
-from assistant.dialogue import history, made, menu, misses, moves, refusing, talk, tonight, whereabouts
+from assistant.dialogue import (
+    allergy_talk,
+    history,
+    made,
+    menu,
+    misses,
+    moves,
+    refusing,
+    said_again,
+    talk,
+    tonight,
+    whereabouts,
+)
 from assistant.dialogue.batch_talk import begun
 from assistant.dialogue.deeds import Deed
 from assistant.dialogue.gone import taken_away
@@ -79,6 +91,8 @@ def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
     depth: of the answer, whatever the cook says about it; None leaves it to the cook
     """
     heard = hear(text, memory, depth)
+    if (left := refusing.forgotten(heard, memory)) is not memory:
+        memory, heard = left, hear(text, left, depth)
     service = tonight.noted(heard, memory.tonight)
     hazard, now = heard.listened.hazard, replace(memory, scene=heard.listened.scene, tonight=service)
     hazard = None if is_barometer_alone(heard) else hazard
@@ -175,6 +189,7 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
         return turn
     turn = (
         of_a_recipe(heard, memory)
+        or of_an_allergy(heard, memory)
         or instrument_read(heard, memory)
         or talked(heard, memory)
         or without_it(heard, memory)
@@ -194,6 +209,12 @@ def of_a_recipe(heard: Heard, memory: Memory) -> Turn | None:
     """Take what is said of a recipe or of its batches."""
     told = of_recipes(heard, memory)
     return Turn(told.reply, told.memory, deed=told.deed) if told else None
+
+
+def of_an_allergy(heard: Heard, memory: Memory) -> Turn | None:
+    """Take what is told of a guest's allergy."""
+    done = allergy_talk.told(heard, memory)
+    return Turn(*done) if done else None
 
 
 def instrument_read(heard: Heard, memory: Memory) -> Turn | None:
@@ -340,6 +361,8 @@ def answered(heard: Heard, memory: Memory) -> Turn:
     if recounted:
         hearing, question = hearing.about(recounted.topic, choices=(), small_talk=None), recounted
     refused_before = refusing.goes_on(heard, question, memory)
+    if not refused_before and said_again.adds_nothing(heard, question, memory):
+        return Turn(said_again.asked_back(heard, memory), memory)
     if refused_before:
         elsewhere = refusing.of_the_place(hearing, question)
         if elsewhere is None:
@@ -358,6 +381,7 @@ def answered(heard: Heard, memory: Memory) -> Turn:
     reply = work_out(replace(request, depth=heard.depth) if heard.depth else request)
     reply = with_note(reply, told) if told else reply
     reply, question = tonight.filled(reply, question, memory)
+    reply = said_again.noting_the_same(reply, question, memory)
     kept = memory if hearing.passing else after(question, memory)
     asked = reply.missing[0] if reply.missing else None
     kitchen = learnt(hearing.request, question, memory)

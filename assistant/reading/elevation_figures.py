@@ -29,6 +29,8 @@ COLUMNS, CONVERTED = cues("elevation", "columns"), cues("elevation", "converted"
 UNIT_CORRECTIONS, UNIT_FILLERS = cues("elevation", "unit_corrections"), cues("elevation", "unit_fillers")
 SHORT_LEADS = ("at", "elevation", "altitude", "from", "to", "im", "were", "minus")
 HEIGHT_WORDS = ("feet", "ft", "metres", "meters", "metre", "meter", "m")
+# we sleep on 4,200
+SLEEPS = cues("elevation", "sleeps")
 # words before a figure among which it is put right
 CORRECTION_REACH = 5
 # shorter than this a length is a height only where a word says so [m]
@@ -252,6 +254,8 @@ def _is_bare_elevation(words: Sequence[str], number: Number, mentions: Sequence[
     ):
         return True
     if plain and before[-1:] == ["("] and (after[:1] == [")"] or after == ["ish", ")"]):
+        return True
+    if plain and number.value % 10 == 0 and " ".join(before).endswith(SLEEPS):
         return True
     while before and before[-1] in LINKS and before[-1] not in ("at", "of"):
         before.pop()

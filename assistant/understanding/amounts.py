@@ -10,6 +10,7 @@ from spacy.tokens import Doc
 
 from assistant.reading.spans import Found, Measure, Number
 from assistant.reading.tokens import norms
+from assistant.understanding.allergens import counts_guest
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues, said
 from rules import tables
@@ -50,10 +51,10 @@ def portions(doc: Doc, topic: str, hour: int | None = None) -> int | None:
 
     Groups are added up: 30 adults and 12 kids. hour: where a figure stands that is the hour of service
     """
-    groups = [m for m in doc._.measures if m.kind == "portion"]
+    groups = [m for m in doc._.measures if m.kind == "portion" and not counts_guest(doc, m.start, m.end)]
     counted = sum(m.said for m in groups[: 1 + _added(doc, groups)])
     if not counted:
-        numbers = (n for n in plain_numbers(doc) if n.start != hour)
+        numbers = (n for n in plain_numbers(doc) if n.start != hour and not counts_guest(doc, n.start, n.end))
         counted = next((n.value for n in numbers if counts_people(doc, n, topic)), 0)
     if not counted and topic in marked("feeding") and said(norms(doc), A_HEAD):
         counted = 1

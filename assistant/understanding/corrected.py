@@ -15,7 +15,7 @@ LITTLE = frozenset(cues("corrected", "little"))
 
 # forget that, and then another question of so many words
 TAKEN_BACK = re.compile(rf"\b(?:{'|'.join(cues('corrected', 'taken_back'))})\b[\s.,;:!-]+", re.IGNORECASE)
-FEWEST_LEFT = 4
+FEWEST_LEFT = 3
 
 
 def after_taking_back(text: str) -> str:
@@ -28,6 +28,11 @@ def after_taking_back(text: str) -> str:
     """
     *_, last = TAKEN_BACK.split(text)
     return last.strip() if last != text and len(last.split()) >= FEWEST_LEFT else text
+
+
+def takes_back(text: str) -> bool:
+    """Whether what was talked of is taken back, and another question put: no, forget that, what about rice."""
+    return after_taking_back(text) != text
 
 
 def meant(words: Sequence[str], found: Sequence[Found]) -> tuple[Found, ...]:

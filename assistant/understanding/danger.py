@@ -10,9 +10,10 @@ from spacy.tokens import Doc
 
 from assistant.understanding import alarm, concepts, pressing, righted, scene, spread, temperatures
 from assistant.understanding.alarm import Alarm
+from assistant.understanding.concepts import INFANT
 from assistant.understanding.hazards import Figures, Hazard, hazard_of, holding, nearly, pieces, rows_of
 from assistant.understanding.pressing import ADDED, FREEZE, INSTEAD, PLEAS, Pressing
-from assistant.understanding.safety_subjects import VINEGAR
+from assistant.understanding.safety_subjects import DRY_JAR, VINEGAR
 from assistant.understanding.scene import Refusal, Scene
 from rules.catalogue import marked
 
@@ -40,7 +41,7 @@ CANNING, PEOPLE, CLEANING, TIMES = "canning", "people", "sanitising", "time_temp
 BATH, SAFE_BATH_F = "bath", 165.0
 # infant formula is mixed with water of 70 degC or hotter
 FORMULA, FORMULA_F, OF_BOTTLES = "formula", 157.5, (PEOPLE, "water")
-DRINKING, WATER = "drinking_water", "water"
+DRINKING, WATER, BOILED, ONLY_WARM = "drinking_water", "water", "boil_word", "only_warm"
 
 
 @dataclass(frozen=True, slots=True)
@@ -152,6 +153,9 @@ def granted(hazard: Hazard, doc: Doc, heard: HeardIn, alarmed: Alarm) -> bool:
     """
     if hazard.beside:
         return hazard.family != PEOPLE or spread.names_food_beside(doc, hazard) or _is_of_food_before(hazard, heard)
+    if doc._.safety == DRY_JAR and hazard.family == CANNING:
+        # a jar that is only filled with what is dry
+        return False
     if hazard.temps_f and spread.of_another_food(doc, hazard):
         return False
     apart = heard.spreads[hazard.id] == spread.APART
@@ -183,15 +187,20 @@ def warns_alone(doc: Doc, heard: HeardIn, before: Scene, alarmed: Alarm) -> bool
     if doc._.safety == FORMULA and alarmed.family in OF_BOTTLES and not _names_cool_water(heard.figures):
         # the rule of the bottle answers it
         return False
-    if alarmed.family == WATER and _is_of_drinking(doc) and any(form.id in ASKS_COOKING for form in doc._.forms):
-        # how long it boils is what makes it safe
+    asks_cooking = any(form.id in ASKS_COOKING for form in doc._.forms)
+    boiled = BOILED in heard.own and ONLY_WARM not in heard.own
+    if alarmed.family == WATER and _is_of_drinking(doc) and (asks_cooking or boiled):
+        # how long it boils is what makes it safe, and a boil is one however cool
         return False
-    if doc._.safety == VINEGAR:
-        # full vinegar is acid, which no word of the net stands for
+    if doc._.safety in (VINEGAR, DRY_JAR):
+        # full vinegar is acid, and what is dry keeps, which no word of the net stands for
         return False
     if alarmed.danger < least or not _may_alarm(doc, heard, before):
         return False
     if alarmed.family == TIMES and _is_hot_bath(heard.figures):
+        return False
+    if doc._.allergies and alarmed.family == PEOPLE and INFANT not in heard.own:
+        # a guest's allergy has a room of its own
         return False
     told = alarm.telling(alarmed.family)
     if doc._.subject == CLEANING and alarmed.family == PEOPLE:
@@ -305,6 +314,7 @@ def _after(doc: Doc, before: Scene, heard: HeardIn, taken: Pressing | None, haza
         celsius=before.celsius if in_celsius is None else in_celsius,
         dishes=dishes,
         refused=before.refused,
+        allergens=tuple(dict.fromkeys((*before.allergens, *(told.id for told in doc._.allergies)))),
     )
     if hazard and hazard.advises:
         return after

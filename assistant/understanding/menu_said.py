@@ -10,6 +10,7 @@ from spacy.tokens import Doc
 from assistant.reading import times_of_day as clock_words
 from assistant.reading.spans import Measure, Number
 from assistant.reading.tokens import norms
+from assistant.understanding.allergens import counts_guest
 from assistant.understanding.claims import plain_numbers
 from assistant.understanding.cue_words import cues, said
 from rules.physics.units import to_c
@@ -123,7 +124,9 @@ def covers(doc: Doc, before: int | None, *, in_focus: bool) -> Covers:
     numbers = [n for n in plain_numbers(doc) if n.value == int(n.value) and LEAST_COVERS <= n.value <= MOST_COVERS]
     # the figure that stands nearest before the word
     meatless = next((n for n in reversed(plain_numbers(doc)) if _is_meatless(words, n)), None)
-    groups = [m for m in doc._.measures if m.kind == "portion" and not is_past(words, m.start)]
+    apart = {m.start for m in (*doc._.measures, *numbers) if counts_guest(doc, m.start, m.end)}
+    numbers = [n for n in numbers if n.start not in apart]
+    groups = [m for m in doc._.measures if m.kind == "portion" and m.start not in apart and not is_past(words, m.start)]
     every: int | None = int(groups[-1].said) if groups else None
     if every is None:
         others = [n for n in numbers if n is not meatless and not is_past(words, n.start)]

@@ -12,6 +12,7 @@ from spacy.tokens import Doc
 from assistant.reading.text import Cleaned, clean
 from assistant.reading.tokens import KitchenTokenizer
 from assistant.understanding import (
+    allergens,  # noqa: F401
     asked_ways,  # noqa: F401
     complaints,  # noqa: F401
     concepts,  # noqa: F401
@@ -30,6 +31,7 @@ COMPONENTS = (
     "kitchen_clock",
     "kitchen_spelling",
     "kitchen_lexicon",
+    "kitchen_allergens",
     "kitchen_places",
     "kitchen_packed",
     "kitchen_elevation",

@@ -9,9 +9,10 @@ from typing import Literal
 from spacy.tokens import Doc
 
 from assistant.reading.tokens import norms
-from assistant.understanding import kitchen_told, righted, scene, unclaimed
+from assistant.understanding import canning_turns, kitchen_told, righted, scene, unclaimed
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.hazards import Figures, Hazard, hazard_of, pieces, rows_of
+from assistant.understanding.safety_subjects import DRY_JAR
 from assistant.understanding.scene import POINTING, Refusal, Scene
 from rules.catalogue import marked
 
@@ -37,6 +38,7 @@ SAFE_WAY, MOVES_ON = "safe_way", "moves_on"
 PRESSURES = cues("canning_turns", "pressures")
 OTHERWISE = cues("pressing", "otherwise")
 SOMEONE, OPENING = cues("pressing", "someone"), 4
+TAKES, MAKES_SAFE = cues("pressing", "takes"), cues("pressing", "makes_safe")
 EVEN_SO = cues("pressing", "even_so")
 BEFORE_EATING = cues("pressing", "before_eating")
 BACK, MORE_OR_LESS = cues("pressing", "back"), cues("pressing", "more_or_less")
@@ -78,7 +80,12 @@ def meant(doc: Doc, before: Scene) -> Refusal | None:
 
 def comes_back(doc: Doc) -> bool:
     """Whether an utterance goes back to a food, and asks nothing of its own about it: back to the peas, two hours."""
-    return said(norms(doc)[:4], BACK) or unclaimed.is_elliptical(doc) or bool(pleas(scene.ids(doc)))
+    return (
+        said(norms(doc)[:4], BACK)
+        or said(norms(doc), MAKES_SAFE)
+        or unclaimed.is_elliptical(doc)
+        or bool(pleas(scene.ids(doc)))
+    )
 
 
 def revived(before: Scene, refusal: Refusal) -> Scene:
@@ -103,6 +110,9 @@ def taken(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal) -> 
     own: concepts that are said now; figures: of the utterance
     """
     said_for, rows = pleas(own), rows_of(refusal.hazard)
+    if _of_jars(refusal) and (doc._.safety == DRY_JAR or canning_turns.asks_of_dry(norms(doc))):
+        # what keeps without a canner is another matter
+        return Pressing(refusal, "left", anew=True)
     if _of_jars(refusal) and said(norms(doc), BEFORE_EATING):
         # a boil at the table makes no jar safe that was put up wrong
         return Pressing(refusal, "pressed")
@@ -118,7 +128,7 @@ def taken(doc: Doc, own: frozenset[str], figures: Figures, refusal: Refusal) -> 
     mended = (righted.is_mended(own, rows) and not of_the_past) or ADDED in said_for
     if not mended and SAFE_WAY not in own and is_even_so(doc):
         return Pressing(refusal, "pressed", AGAIN)
-    if is_apart(doc, own, rows, figures):
+    if is_apart(doc, own, rows, figures) or (not _of_jars(refusal) and asks_of_dish(doc, own, rows)):
         return Pressing(refusal, "left" if mended else "apart", anew=True)
     if SAFE_WAY in own and refusal.hazard not in righted.NOT_MENDED:
         return Pressing(refusal, "left", FREEZE if FREEZING in own and _of_jars(refusal) else INSTEAD)
@@ -210,7 +220,18 @@ def _cooks_otherwise(doc: Doc, own: frozenset[str], rows: Sequence[Hazard]) -> b
     """Whether it is asked how long or how hot something is cooked in a way of its own, and not in jars."""
     asks = any(form.id in ("how_long", "how_hot") for form in doc._.forms)
     by_method = any(found.kind == "method" for found in doc._.found) and not own & pieces(rows)
-    return asks and by_method and all(hazard.family != CANNING for hazard in rows)
+    if any(hazard.family == CANNING for hazard in rows):
+        # a time that is told beside jars is soon taken for theirs
+        return False
+    return asks and by_method
+
+
+def asks_of_dish(doc: Doc, own: frozenset[str], rows: Sequence[Hazard]) -> bool:
+    """Whether it is asked how long a dish takes, and nothing of what was refused: how long does rice take."""
+    forms, words = {form.id for form in doc._.forms}, norms(doc)
+    named = any(found.kind == "dish" for found in doc._.found) and not any(word in POINTING for word in words)
+    said_of_it = righted.of_the_act(own, rows) or said(words, MAKES_SAFE)
+    return "how_long" in forms and "safe" not in forms and named and said(words, TAKES) and not said_of_it
 
 
 def _is_of_a_place(doc: Doc, own: frozenset[str], rows: Sequence[Hazard]) -> bool:

@@ -404,7 +404,7 @@ def main_dish(found: Sequence[Found], topic: str) -> str | None:
     # risotto stock: how much of it the rice takes
     made_of = topic == "liquid" and dishes()[best.id].dish_class not in poured
     apart = [f for f in heard if not (made_of and dishes()[f.id].dish_class in poured)]
-    named = headed(best, apart).id
+    named = headed(best, apart, found).id
     return whole_dish(named, heard) if topic == TROUBLE else narrower(named, heard)
 
 
@@ -414,9 +414,15 @@ def weighs_a_batter(found: Sequence[Found]) -> bool:
     return "flour" in names and "sugar" in names
 
 
-def headed(best: Found, heard: Sequence[Found]) -> Found:
-    """A dish made of another is the one named last: oxtail stew; a food that can poison stays what is asked about."""
-    return next((f for f in heard if f.start == best.end and _is_made_of(f.id, best.id)), best)
+def headed(best: Found, heard: Sequence[Found], found: Sequence[Found]) -> Found:
+    """A dish made of another is the one named last: oxtail stew, goat cheese ravioli, whatever else stands between.
+
+    A food that can poison stays what is asked about.
+    """
+    ends = {best.end}
+    for between in sorted((f for f in found if f.kind == "ingredient"), key=lambda f: f.start):
+        ends |= {between.end} if between.start in ends else set()
+    return next((f for f in heard if f.start in ends and _is_made_of(f.id, best.id)), best)
 
 
 def _is_made_of(dish: str, food: str) -> bool:

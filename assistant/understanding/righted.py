@@ -8,7 +8,7 @@ from spacy.tokens import Doc
 
 from assistant.reading.tokens import norms
 from assistant.understanding import concepts, scene, unclaimed
-from assistant.understanding.cue_words import cues
+from assistant.understanding.cue_words import cues, said
 from assistant.understanding.hazards import Figures, Hazard, hazard_of, hazards, pieces, rows_of
 from assistant.understanding.scene import POINTING, Refusal
 
@@ -20,6 +20,9 @@ NOT_MENDED, ACID_MENDS = (frozenset(cues("pressing", name)) for name in ("not_me
 OTHER_WAY_MENDS, KITCHEN = frozenset(cues("pressing", "other_way_mends")), "kitchen"
 # a bare figure behind one of a canner's pressure that was too low [psi]
 RIGHT_POUNDS = (11.5, 20.0)
+# ways to cook that are also said of what is done with jars, and what tells of food for the table
+IN_A_CANNER, HOW_LONG = frozenset(("boil", "steam", "pressure_cook", "preserve")), "how_long"
+TO_EAT = cues("pressing", "to_eat")
 # what stands before a food that is left out
 DROPPED = tuple(tuple(phrase.split()) for phrase in cues("pressing", "dropped"))
 PINK, UNDERCOOKED = "pink_", "undercooked_"
@@ -46,9 +49,16 @@ def is_dropped(doc: Doc, refusal: Refusal) -> bool:
 
 def is_anew(doc: Doc, refusal: Refusal) -> bool:
     """Whether a question of its own is asked about another dish: how long does a burger take at 5,280 ft."""
-    other = {found.id for found in doc._.found if found.kind == "dish"} - set(refusal.dishes)
+    other, words = {found.id for found in doc._.found if found.kind == "dish"} - set(refusal.dishes), norms(doc)
     placed = any(elevation.role == "here" for elevation in doc._.elevations)
-    return bool(other) and placed and POINTING_AT.isdisjoint(norms(doc)) and not unclaimed.is_elliptical(doc)
+    cooked = {found.id for found in doc._.found if found.kind == "method"} - IN_A_CANNER
+    asked_anew = any(form.id == HOW_LONG for form in doc._.forms) and (cooked or said(words, TO_EAT))
+    return (
+        bool(other)
+        and bool(placed or asked_anew)
+        and POINTING_AT.isdisjoint(words)
+        and not unclaimed.is_elliptical(doc)
+    )
 
 
 def is_boiled(figures: Figures, refusal: Refusal) -> bool:

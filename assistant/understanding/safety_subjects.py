@@ -28,6 +28,8 @@ OF_PRESERVING = ("to can", "canner", "canning", "jar", "jars", "keep", "dry", "d
 
 # pickles in vinegar, and words that ask whether they must be boiled at all
 VINEGAR, WITHIN = "vinegar_pickles", 9
+# what keeps in a jar that is filled dry and not canned
+DRY_JAR = "keeps_dry"
 VINEGARS, NO_VINEGAR, MUST, BOILED = (cues("vinegar_pickles", name) for name in ("vinegars", "other", "must", "boiled"))
 
 # the weights that there are for a canner

@@ -44,7 +44,7 @@ class Scene:
     danger: the hazard that was refused last; said: words of the last utterances, as their stems
     temperature: the last that was said; elevation_m: likewise [m]
     celsius: whether temperatures were told in Celsius last; dishes: those that were named last
-    refused: what was refused of each food, the latest last
+    refused: what was refused of each food, the latest last; allergens: what guests are allergic to
     """
 
     concepts: tuple[str, ...] = ()
@@ -55,6 +55,7 @@ class Scene:
     celsius: bool = False
     dishes: tuple[str, ...] = ()
     refused: tuple[Refusal, ...] = ()
+    allergens: tuple[str, ...] = ()
 
 
 def kind(id: str) -> str:

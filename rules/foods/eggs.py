@@ -70,6 +70,15 @@ def wanted(dish: str | None) -> tuple[str, ...]:
     return next((_wanted()[name] for name in (*dishes.kin(dish), PLAIN) if name in _wanted()), ())
 
 
+def in_shell(dish: str | None) -> bool:
+    """Whether a dish is eggs in the shell, told by their yolk.
+
+    >>> in_shell("soft-boiled eggs"), in_shell("poached eggs")
+    (True, False)
+    """
+    return dish in _wanted()
+
+
 def of_yolk(yolk: str) -> str:
     """The dish whose yolk is so: soft, medium or hard.
 

@@ -12,6 +12,7 @@ from rules.heat.heat_settings import Setting
 from rules.heat.pots import BAKE
 from rules.heat.way_out import way_out
 from rules.heat.wet import (
+    bean_boil,
     extra_liquid_rule,
     kidney_beans,
     pace_words,
@@ -226,6 +227,7 @@ def kept(case: Case) -> Part:
 WET_RULES: tuple[Rule, ...] = (
     boiling_point,
     threshold,
+    bean_boil,
     temperature_rule(BAKE, say("liquid-label"), lambda _, liquid: say("liquid-step", liquid=liquid)),
     time_rule(BAKE),
     oven,
@@ -237,7 +239,8 @@ WET_RULES: tuple[Rule, ...] = (
     way_out,
 )
 DRY_RULES: tuple[Rule, ...] = (
-    oven, time, water_bath, covered, centre, boiling_point, dry.core, dry.check, leftovers, jerky,
+    bean_boil, oven, time, water_bath, covered, centre, boiling_point, dry.core, dry.check, kidney_beans, leftovers,
+    jerky,
 )  # fmt: skip
 NEEDS = ("elevation", "dish")
 

@@ -7,7 +7,7 @@ from rules.foods import eggs, wort
 from rules.heat import instant, par_cook
 from rules.heat.pots import BOIL
 from rules.heat.way_out import way_out
-from rules.heat.wet import check, kidney_beans, published_rule, threshold, time_part
+from rules.heat.wet import bean_boil, check, kidney_beans, published_rule, threshold, time_part
 from rules.heat.where_water_boils import boiling_point
 from rules.model import Figure
 from rules.physics import conduction, water
@@ -76,6 +76,7 @@ def safe_to_drink(case: Case) -> Part | None:
 RULES = (
     boiling_point,
     threshold,
+    bean_boil,
     water_temperature,
     instant.stand,
     par_cook.par_cook,

@@ -5,7 +5,16 @@ from __future__ import annotations
 from rules.book import Case, Part, rule
 from rules.heat.pots import BRAISE, BRAISE_OVEN_C
 from rules.heat.way_out import way_out
-from rules.heat.wet import check, extra_liquid_rule, kidney_beans, temperature_rule, threshold, time_rule, wet_time
+from rules.heat.wet import (
+    bean_boil,
+    check,
+    extra_liquid_rule,
+    kidney_beans,
+    temperature_rule,
+    threshold,
+    time_rule,
+    wet_time,
+)
 from rules.heat.where_water_boils import boiling_point
 from rules.model import Figure
 from rules.physics.units import FT_PER_M, round_time_min
@@ -81,6 +90,7 @@ def _advice(figure_id: str, label: Said, span: list[float]) -> Figure:
 RULES = (
     boiling_point,
     threshold,
+    bean_boil,
     temperature_rule(BRAISE, say("liquid-label"), lambda _, liquid: say("liquid-step", liquid=liquid)),
     time_rule(BRAISE),
     published,

@@ -6,6 +6,7 @@ from rules.book import Case, Part, rule
 from rules.heat.pots import SIMMER
 from rules.heat.way_out import way_out
 from rules.heat.wet import (
+    bean_boil,
     check,
     extra_liquid_rule,
     kidney_beans,
@@ -38,6 +39,7 @@ def thicken(case: Case) -> Part | None:
 RULES = (
     boiling_point,
     threshold,
+    bean_boil,
     temperature_rule(SIMMER, say("liquid-label"), lambda _, liquid: say("liquid-step", liquid=liquid)),
     time_rule(SIMMER),
     published_rule(SIMMER),

@@ -32,7 +32,7 @@ WITHOUT_PROCESS = (
     "jar_sterilising", "blanching", "drying", "jerky", "gel_point", "over_boiled_jam",
     "acid_needed", "headspace_asked", "clock_start", "small_jars", "less_sugar", "salt_amount", "vinegar_strength",
     "fermenting", "ferment_gas", "gauge_sum", "pressure_fell", "time_or_pressure", "fridge_pickles", "siphoning",
-    "sealed_batch", "keeping", "curing", "vinegar_pickles",
+    "sealed_batch", "keeping", "curing", "vinegar_pickles", "keeps_dry", "freezing", "pickled",
 )  # fmt: skip
 
 

@@ -4,7 +4,17 @@ from __future__ import annotations
 
 from rules.book import Case, Part, Rule, rule
 from rules.model import Caution, Figure, Request
-from rules.preserving import advice, boiling_water, freeze_dry, gel, judged, pressure, process_times, refusals
+from rules.preserving import (
+    advice,
+    boiling_water,
+    freeze_dry,
+    gel,
+    judged,
+    otherwise,
+    pressure,
+    process_times,
+    refusals,
+)
 from rules.preserving.bands import empty_jars_min, near_edge, whole_feet
 from rules.preserving.gate import WITHOUT_PROCESS, is_drying, refusal, tells_printed
 from rules.preserving.vessel import PRESSURE, called, food_of, vessel
@@ -107,6 +117,7 @@ ALONE: dict[str | None, tuple[Rule, ...]] = {
     "gel_point": (gel.gel_point,),
     "over_boiled_jam": (advice.over_boiled,),
     **dict.fromkeys(advice.ADVICE, (advice.advice,)),
+    **dict.fromkeys(otherwise.WAYS, (otherwise.otherwise,)),
 }
 REFUSED: tuple[Rule, ...] = (refusals.refused,)
 JUDGED: tuple[Rule, ...] = (judged.judged, demands, boiling_water.acid, boiling_water.acid_by_recipe, which_band)
@@ -128,5 +139,5 @@ def rules_for(request: Request | None) -> tuple[Rule, ...]:
 
 def needs(request: Request) -> tuple[str, ...]:
     """The elevation, except for what is refused or advised at every elevation, and for where jam sets."""
-    anywhere = refusal(request) or request.subject in (*advice.ADVICE, "drying", "jerky")
+    anywhere = refusal(request) or request.subject in (*advice.ADVICE, *otherwise.WAYS, "drying", "jerky")
     return () if anywhere or rules_for(request) == SETTING else ("elevation",)

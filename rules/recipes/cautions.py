@@ -12,7 +12,7 @@ from rules.heat.pressure import STOVE_TOP_GAUGE_PA
 from rules.model import Caution, Level
 from rules.physics import kinetics
 from rules.physics.units import M_PER_FT
-from rules.recipes import dangers, pot, wet_dish
+from rules.recipes import dangers, pace, pot, wet_dish
 from rules.recipes.outcome import Outcome
 from rules.said import Words, duration_span, elevation, gauge, listed, number, sentences, temp, yes
 
@@ -86,7 +86,7 @@ def glass(done: Outcome) -> Part | None:
 
 def _never_soft(done: Outcome) -> kinetics.Softening | None:
     """How the beans of a pot soften, where the boil of the place is too cool for it."""
-    name = pot.dish_class(done.batch)
+    name = pace.dish_class(done.batch)
     soft = kinetics.softening(name or kinetics.GENERAL)
     cool = soft.threshold_c is not None and done.batch.here.boiling_c < soft.threshold_c
     return soft if name and cool and done.batch.style == "beans" else None
@@ -109,7 +109,11 @@ def never_soft(done: Outcome) -> Part | None:
 def quick_way(done: Outcome) -> Part | None:
     """The pressure cooker, for a pot that takes much longer here."""
     batch = done.batch
-    slow = is_a(batch.style, "slow_pot") and pot.dish_class(batch) is not None and pot.minutes(batch) > 0
+    slow = (
+        is_a(batch.style, "slow_pot")
+        and pace.dish_class(batch) is not None
+        and next(pot.simmered(batch), None) is not None
+    )
     if not slow or batch.boil_shift_k >= QUICK_WAY_BELOW_K or _under_pressure(done) or _never_soft(done):
         return None
     span = wet_dish.pressure_option(batch)

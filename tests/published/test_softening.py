@@ -61,8 +61,22 @@ def test_studies_lie_in_the_range_of_their_class(source, dish_class, ea_kj_per_m
 @pytest.mark.parametrize(("source", "temp_c", "rate_per_min"), [(POTATO, 95, 0.61), (POTATO, 90, 0.46)])
 def test_potato_rate(source, temp_c, rate_per_min):
     """A potato in hot water: 0.80 a minute at 100 degC."""
-    z_k = kinetics.softening("starchy_root").z_k
-    assert kinetics.rate_factor(temp_c, 100, z_k) == pytest.approx(0.80 / rate_per_min, rel=0.02)
+    soft = kinetics.softening("starchy_root")
+    quick, slow = (kinetics.rate_factor(temp_c, 100, z_k) for z_k in (soft.z_high_k, soft.z_low_k))
+    assert quick <= 0.80 / rate_per_min <= slow
+    assert kinetics.rate_factor(temp_c, 100, 41) == pytest.approx(0.80 / rate_per_min, rel=0.02)
+
+
+PLAIN = ["rice", "whole_grain", "porridge", "starchy_root", "root_vegetable", "tender_vegetable", "leafy_green", "soup"]
+
+
+@pytest.mark.source("uwyo-altitude-adjusters")
+@pytest.mark.parametrize("dish_class", PLAIN)
+@pytest.mark.parametrize("elevation_ft", [3000, 5000, 7000])
+def test_plain_boiled_food_takes_the_least_that_extension_tests_found(dish_class, elevation_ft):
+    """4 % more for each 1,000 ft, read in the altitude adjusters of the University of Wyoming Extension."""
+    z_k = kinetics.softening(dish_class).z_k
+    assert factor(elevation_ft, z_k) == pytest.approx(1.04 ** (elevation_ft / 1000), rel=0.01)
 
 
 @pytest.mark.parametrize(

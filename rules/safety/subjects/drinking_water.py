@@ -47,7 +47,7 @@ def drinking_water(case: Case) -> Part:
         headline=say("headline", place=case.place, time=duration(most)),
         steps=(say("count", time=duration(most)), say("cool")),
         because=say("because", each=told, boil=temp(case.here.boiling_c)),
-        cautions=(Caution("warn", say("only-germs"), ("cdc-eid-2025-boil",)),),
+        cautions=(Caution("warn", say("only-germs", boil=temp(case.here.boiling_c)), ("cdc-eid-2025-boil",)),),
     )
 
 

@@ -293,15 +293,15 @@ raw_fluke =
 
 lectin_slow =
     .verdict =
-        No. Dry beans of the kidney kind never go straight into a slow cooker, a haybox, a bath or any pot that stays
-        under the boil.
+        No, not before 10 min at a full boil, at the very least: dry beans of the kidney kind hold a lectin, and a slow
+        cooker, a haybox, a blanket or any pot that only comes to the boil leaves it in them.
     .instead =
         Soak at least 5 h, throw the water away, boil hard in fresh water, 30 min by the careful advice and longer up
-        here, until no bean is firm; then they may go into the slow cooker. Tinned beans are safe as they are, and a
-        pressure cooker does it in one go.
+        here, until no bean is firm; then they may go into the slow cooker or the haybox. Tinned beans are safe as they
+        are, and a pressure cooker does it in one go.
     .why =
-        They hold a lectin, phytohaemagglutinin, that only a hard boil destroys; warmed to less it grows stronger, and
-        four or five beans make a person ill. The boil is cooler here, so the margin is smaller.
+        The lectin, phytohaemagglutinin, is destroyed only by a hard boil; warmed to less it grows stronger, and four or
+        five beans make a person ill. The boil is cooler here, so the margin is smaller.
     .ask = A doctor or the poison line for vomiting within hours of a meal.
 
 lectin_boil =

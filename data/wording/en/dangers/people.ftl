@@ -344,6 +344,13 @@ toddler_egg =
     .instead = Give the egg another minute or two, until the yolk no longer runs.
     .why = Salmonella in a runny egg makes a small child far sicker than an adult.
 
+honey_toddler =
+    .verdict = Only if the first birthday is past, as it is here: then yes, honey is allowed, at any elevation.
+    .instead =
+        A little of it, stirred in or spread thin. Under twelve months not a lick, and not cooked or baked in: neither an
+        oven nor boiling kills its spores.
+    .why = From about twelve months on the gut holds down the spores of botulism that honey can carry.
+
 at_risk_named =
     .verdict = Only if it is fresh, cooked right through and allowed in their diet.
     .caution =

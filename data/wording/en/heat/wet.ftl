@@ -31,6 +31,8 @@ pace =
         } as long
     }
 maths = Factor = 10^(({ $there } − { $here })/z) with z = { $z } K ({ $z_low }–{ $z_high } K): ×{ $factor }.
+# Where a published rule gives the factor and the rate of softening only widens the range.
+maths-published = Factor by the published rule: ×{ $factor }. The range takes in 10^(({ $there } − { $here })/z) with z = { $z } K ({ $z_low }–{ $z_high } K).
 work-from-yours = Work from the time you know at { $baseline }.
 
 # $varies is what a class of data/lexicon/classes.toml says its times range over.
@@ -86,6 +88,20 @@ rice =
     stops as soon as it is dry, comes out less firm. Cooks at elevation often add only a tenth to the time: after a soak
     and a rest that may do, so taste a grain from then on.
 
+boil-beans-first =
+    { $soaked ->
+        [yes] Pour the soaking water away,
+       *[no] Soak them at least { $soak } h, pour the water away,
+    } and begin with { $least } min at a full boil in fresh water at the very least, { $full } min by FDA.
+boil-beans-apart =
+    { $soaked ->
+        [yes] Dry beans in it: pour the soaking water away
+       *[no] Dry beans in it: soak them at least { $soak } h, pour the water away
+    } and boil them hard in fresh water before they go in, { $least } min at the very least, { $full } min by FDA. Canned
+    ones go in as they are.
+beans-in-it =
+    Dry kidney, white, black or pinto beans hold a lectin, a natural poison that only a hard boil destroys: never put them in
+    unboiled, nor into a slow cooker.
 kidney-beans =
     Beans of this kind, kidney beans above all, carry a natural poison until they have boiled: soak them, pour the water
     away, and boil hard in fresh water, { $full } min by FDA, { $least } min at the very least by extension

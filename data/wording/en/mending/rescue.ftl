@@ -57,12 +57,15 @@ beans-hard =
     hard water.
 grain-hard = Sprinkle on ¼ cup (60 ml) of boiling water to the cup, cover it, and give it 5 to 10 minutes more on low.
 rice-cooker-stops-early = Sprinkle on ¼ cup (60 ml) of hot water to the cup of rice and run the cycle once more.
+risotto-stiff =
+    Off the heat stir in hot stock, a ladle at a time, until it runs slowly when the plate is tilted, and serve it at once: it
+    stiffens as it stands.
 grain-gluey = Spread it on a tray to steam off; it does for fried rice or a pudding.
 mash-gluey = Glue it stays; spread it in a dish with cheese and brown it.
 roots-hard-inside = Cut them up and put them back, at a bare simmer.
 strands-hard = Put it back into boiling water, and taste every minute.
 dumpling-fell-apart = Fish them out and brown them in butter; steam the rest of the mixture instead.
-meat-tough = It is only not done; cover it, keep it at a simmer and try it every half hour.
+meat-tough = Cover it, keep it at a simmer and try it every half hour.
 meat-stringy = Shred it and let it stand in its sauce.
 meat-dry = Slice it thin across the grain and warm it in gravy or stock.
 boiled-dry = If it does not taste burnt, move it to a fresh pot without scraping, and add hot water.

@@ -48,7 +48,7 @@ beans =
 any-dry-beans = Any dry beans in it boil hard { $full } min first.
 canned-beans =
     Canned beans go in as they are. Dry beans are soaked, drained and boiled hard in fresh water first, { $full } min
-    ({ $least } at the very least).
+    ({ $least } min at the very least).
 never-dry-in-it =
     Never put dry kidney, white, black or pinto beans into a slow cooker unboiled: they keep a natural poison.
 

@@ -33,12 +33,14 @@ blamed =
 saved =
     { $verdict ->
         [yes] Yes: { SMALL($how) }
+        [yet] Yes, it is only not done: { SMALL($how) }
         [partly] In part: { SMALL($how) }
        *[no] No: { SMALL($how) }
     } Next time: { SMALL($then) }
 this-batch =
     { $verdict ->
         [yes] This batch can be saved: { SMALL($how) }
+        [yet] Nothing is lost, it is only not done: { SMALL($how) }
         [partly] This batch can be saved in part: { SMALL($how) }
        *[no] This batch cannot be saved: { SMALL($how) }
     }

@@ -6,4 +6,5 @@ cool = Let it cool by itself, covered, in the clean vessel you will keep it in.
 because =
     The agencies differ: { $each }; WHO asks only for a rolling boil. Where they differ the longest is given, since a boil
     at { $boil } is cooler.
-only-germs = Boiling kills germs. It does not take out fuel, metals or salts; follow the local notice.
+only-germs =
+    Boiling kills germs at any elevation: even { $boil } is far more than they live through. It does not take out fuel, metals or salts; follow the local notice.

@@ -1,0 +1,1 @@
+"""What is printed for a kitchen: the card on its wall, plots."""

@@ -1,0 +1,162 @@
+"""The card as a page: large figures in two columns, the curve of the boil with the kitchen on it; black on white."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from assistant.printing.card import Card, Row, Section
+from assistant.printing.drawing import MM_PER_INCH, new_figure
+from assistant.replies.quantities import Say
+from assistant.replies.sentences import worded
+from rules.physics.units import FT_PER_M, to_f
+from rules.physics.water import boiling_point_c
+from rules.said import sentences
+
+if TYPE_CHECKING:
+    from matplotlib.axes import Axes
+    from matplotlib.figure import Figure
+
+PAPERS_MM = {"letter": (215.9, 279.4), "a4": (210.0, 297.0), "tabloid": (279.4, 431.8), "a3": (297.0, 420.0)}
+# The layout is drawn for this page; on another everything grows with it.
+DRAWN_FOR_MM = (210.0, 285.0)
+MARGIN_MM, GUTTER_MM, HEAD_MM, FOOT_MM = 12.0, 7.0, 34.0, 12.0
+ROW_MM, TITLE_MM, GAP_MM = 7.0, 9.0, 3.8
+# Sizes of type [pt]; a capital of 15 pt is 3.8 mm high, which good eyes read at two metres and more.
+NAME_PT, PLACE_PT, BOIL_PT, TITLE_PT, LABEL_PT, VALUE_PT, ASIDE_PT, FOOT_PT = 24, 15, 24, 13, 11, 15, 8.5, 6.5
+LEFT = ("water", "times", "pressure")
+CURVE_TO_M = 4500.0
+POINTS_PER_INCH, SUBPIXELS = 72, 64
+say = sentences("printing/card")
+
+
+def page(card: Card, paper: str = "letter") -> Figure:
+    """The card on a page of this paper, one of PAPERS_MM."""
+    width, height = PAPERS_MM[paper]
+    scale = min(width / DRAWN_FOR_MM[0], height / DRAWN_FOR_MM[1])
+    figure = new_figure(width, height)
+    pen = _Pen(figure, width, height, scale)
+    _head(pen, card)
+    body = height / scale - MARGIN_MM - HEAD_MM
+    left = tuple(section for section in card.sections if section.id in LEFT)
+    right = tuple(section for section in card.sections if section.id not in LEFT)
+    column = (width / scale - 2 * MARGIN_MM - GUTTER_MM) / 2
+    under = _column(pen, left, MARGIN_MM, body, column)
+    _curve(pen, card, MARGIN_MM, under, column)
+    _column(pen, right, MARGIN_MM + column + GUTTER_MM, body, column)
+    pen.write(MARGIN_MM, MARGIN_MM - 4, card.foot, FOOT_PT, wrap_mm=width / scale - 2 * MARGIN_MM)
+    return figure
+
+
+class _Pen:
+    """Writes and rules on a figure in millimetres from its lower left corner, all of it to one scale."""
+
+    def __init__(self, figure: Figure, width_mm: float, height_mm: float, scale: float) -> None:
+        self.figure, self.width, self.height, self.scale = figure, width_mm / scale, height_mm / scale, scale
+
+    def write(
+        self, x: float, y: float, text: str, size: float, bold: bool = False, ha: str = "left", wrap_mm: float = 0
+    ) -> None:
+        """Text whose baseline starts, or with ha "right" ends, at a place; broken into lines where it is wrapped."""
+        weight = "bold" if bold else "normal"
+        lines = _wrapped(text, size, wrap_mm) if wrap_mm else [text]
+        for n, line in enumerate(lines):
+            at = (y - n * size * 0.45) / self.height
+            self.figure.text(x / self.width, at, line, size=size * self.scale, weight=weight, ha=ha, va="baseline")
+
+    def rule(self, x: float, y: float, to_x: float, width_pt: float) -> None:
+        """A level line."""
+        from matplotlib.lines import Line2D
+
+        ends = (x / self.width, to_x / self.width), (y / self.height, y / self.height)
+        self.figure.add_artist(Line2D(*ends, color="black", linewidth=width_pt * self.scale))
+
+    def axes(self, x: float, y: float, width: float, height: float) -> Axes:
+        """Axes in a box."""
+        return self.figure.add_axes((x / self.width, y / self.height, width / self.width, height / self.height))
+
+
+def width_mm(text: str, size_pt: float, bold: bool = False) -> float:
+    """How wide a text is set [mm]."""
+    from matplotlib.font_manager import FontProperties, findfont, get_font
+
+    font = get_font(findfont(FontProperties(family="DejaVu Sans", weight="bold" if bold else "normal")))
+    font.set_size(size_pt, SUBPIXELS * POINTS_PER_INCH)
+    font.set_text(text)
+    pixels = font.get_width_height()[0] / SUBPIXELS / SUBPIXELS
+    return float(pixels * MM_PER_INCH / POINTS_PER_INCH)
+
+
+def _wrapped(text: str, size_pt: float, most_mm: float) -> list[str]:
+    lines = [""]
+    for word in text.split():
+        longer = f"{lines[-1]} {word}".strip()
+        if lines[-1] and width_mm(longer, size_pt) > most_mm:
+            lines.append(word)
+        else:
+            lines[-1] = longer
+    return lines
+
+
+def _head(pen: _Pen, card: Card) -> None:
+    top, right = pen.height - MARGIN_MM, pen.width - MARGIN_MM
+    pen.write(MARGIN_MM, top - 9, card.name, NAME_PT, bold=True)
+    if card.place != card.name:
+        pen.write(right, top - 9, card.place, PLACE_PT, ha="right")
+    pen.rule(MARGIN_MM, top - 13, right, 3)
+    pen.write(MARGIN_MM, top - 24, card.boils, BOIL_PT, bold=True)
+
+
+def _column(pen: _Pen, sections: tuple[Section, ...], x: float, y: float, width: float) -> float:
+    """Sections below each other; the height at which the column ends."""
+    for section in sections:
+        y -= TITLE_MM * 0.6
+        pen.write(x, y, section.title, TITLE_PT, bold=True)
+        pen.rule(x, y - 1.8, x + width, 1.4)
+        y -= TITLE_MM * 0.4
+        for row in section.rows:
+            y -= ROW_MM
+            _row(pen, row, x, y, width)
+        y -= GAP_MM
+    return y
+
+
+def _row(pen: _Pen, row: Row, x: float, y: float, width: float) -> None:
+    base = y + ROW_MM * 0.3
+    pen.write(x, base, row.label, LABEL_PT)
+    right = x + width
+    if row.aside:
+        pen.write(right, base, row.aside, ASIDE_PT, ha="right")
+        right -= width_mm(row.aside, ASIDE_PT) + 2
+    pen.write(right, base, row.value, VALUE_PT, bold=True, ha="right")
+    pen.rule(x, y, x + width, 0.3)
+
+
+def room_mm(row: Row, width: float) -> float:
+    """What is left between a row's label and its figure [mm]; below nothing they would run into each other."""
+    aside = width_mm(row.aside, ASIDE_PT) + 2 if row.aside else 0.0
+    return width - aside - width_mm(row.value, VALUE_PT, bold=True) - width_mm(row.label, LABEL_PT)
+
+
+def _curve(pen: _Pen, card: Card, x: float, under: float, width: float) -> None:
+    """The curve of the boil against elevation in what is left of the column, the kitchen marked on it."""
+    from matplotlib.ticker import MultipleLocator
+
+    bottom = MARGIN_MM + FOOT_MM
+    pen.write(x, under - TITLE_MM * 0.6, worded(say("curve"), card.units), TITLE_PT, bold=True)
+    axes = pen.axes(x + 9, bottom, width - 10, max(under - TITLE_MM - bottom, 20.0))
+    heights = [CURVE_TO_M * n / 60 for n in range(61)]
+    us = card.units == "us"
+    up = [h * FT_PER_M if us else h for h in heights]
+    boils = [boiling_point_c(h) for h in heights]
+    axes.plot(up, [to_f(t) if us else t for t in boils], color="black", linewidth=2 * pen.scale)
+    here = (card.elevation_m * FT_PER_M if us else card.elevation_m, to_f(card.boils_c) if us else card.boils_c)
+    axes.plot(*here, marker="o", color="black", markersize=9 * pen.scale)
+    axes.annotate(Say(card.units).temp(card.boils_c).partition(" (")[0], here, textcoords="offset points",
+                  xytext=(8 * pen.scale, 6 * pen.scale), size=LABEL_PT * pen.scale, weight="bold")  # fmt: skip
+    axes.tick_params(labelsize=8 * pen.scale)
+    axes.xaxis.set_major_locator(MultipleLocator(4000 if us else 1000))
+    axes.xaxis.set_major_formatter(lambda value, _: f"{value:,.0f}")
+    axes.set_xlabel("ft" if us else "m", size=8 * pen.scale)
+    axes.set_ylabel("°F" if us else "°C", size=8 * pen.scale, rotation=0, labelpad=8)
+    axes.grid(linewidth=0.3, color="0.6")
+    axes.spines[["top", "right"]].set_visible(False)

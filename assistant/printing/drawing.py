@@ -1,0 +1,93 @@
+"""Figures and their files: matplotlib, loaded when something is drawn."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from assistant.errors import AssistantError
+
+if TYPE_CHECKING:
+    from matplotlib.figure import Figure
+
+FORMATS = ("pdf", "svg", "png")
+DOTS_PER_INCH = 200
+MM_PER_INCH = 25.4
+# text stays text in a PDF and an SVG, so that it can be searched and read aloud; the same card is the same file
+SETTINGS: dict[str, Any] = {
+    "pdf.fonttype": 42,
+    "svg.fonttype": "none",
+    "svg.hashsalt": "simmerline",
+    "font.family": "DejaVu Sans",
+}
+NO_DATE = {"pdf": {"CreationDate": None}, "svg": {"Date": None}, "png": {}}
+
+
+class NothingDraws(AssistantError, RuntimeError):
+    """The library that draws is not installed."""
+
+    def __str__(self) -> str:
+        return 'drawing needs matplotlib, which is not installed here: pip install "simmerline[print]"'
+
+
+class BadPicture(AssistantError, ValueError):
+    """A file name whose ending is no format. path: the name"""
+
+    def __init__(self, path: Path) -> None:
+        super().__init__(path)
+        self.path = path
+
+    def __str__(self) -> str:
+        return f"{self.path} has no ending I can draw; name it .pdf, .svg or .png"
+
+
+def format_of(path: Path) -> str:
+    """The format of a file by its ending.
+
+    raises: BadPicture for any other ending
+
+    >>> format_of(Path("wall.PDF"))
+    'pdf'
+    """
+    ending = path.suffix.lower().lstrip(".")
+    if ending not in FORMATS:
+        raise BadPicture(path)
+    return ending
+
+
+def new_figure(width_mm: float, height_mm: float) -> Figure:
+    """A blank figure of this size [mm].
+
+    raises: NothingDraws where matplotlib is not installed
+    """
+    try:
+        import matplotlib
+        from matplotlib.figure import Figure
+    except ImportError:
+        raise NothingDraws from None
+    matplotlib.rcParams.update(SETTINGS)  # type: ignore[arg-type]
+    return Figure(figsize=(width_mm / MM_PER_INCH, height_mm / MM_PER_INCH))
+
+
+def save(pages: list[Figure], path: Path) -> list[Path]:
+    """Write figures to a file, pages of one PDF or one numbered picture each; the files that were written.
+
+    raises: BadPicture for an ending that is no format; OSError where it cannot be written
+    """
+    form = format_of(path)
+    if form == "pdf":
+        return [_pdf(pages, path)]
+    names = [path] if len(pages) == 1 else [path.with_stem(f"{path.stem}-{n}") for n in range(1, len(pages) + 1)]
+    for page, name in zip(pages, names, strict=True):
+        options: dict[str, Any] = {"dpi": DOTS_PER_INCH} if form == "png" else {}
+        page.savefig(name, format=form, metadata=NO_DATE[form], **options)
+    return names
+
+
+def _pdf(pages: list[Figure], path: Path) -> Path:
+    from matplotlib.backends.backend_pdf import PdfPages
+
+    with PdfPages(path, metadata=NO_DATE["pdf"]) as book:
+        for page in pages:
+            book.savefig(page)
+    return path

@@ -1,0 +1,114 @@
+"""Plots: what their lines and labels hold, read off the figure itself."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import numpy
+import pytest
+from CoolProp.CoolProp import PropsSI
+from matplotlib.figure import Figure
+from typer.testing import CliRunner
+
+from assistant.cli import create_app
+from assistant.printing.plots import Asked, drawer, kinds
+from assistant.printing.plots.range import NoRange
+from rules.errors import UnknownWord
+from rules.physics.units import to_c
+
+LODGE_M = 2133.6
+CAKE = """Timberfold yellow cake
+2 cups flour
+1 1/2 cups sugar
+2 tsp baking powder
+1/2 cup butter
+2 eggs
+1 cup milk
+Bake at 350 F for 30 minutes in two 9-inch cake pans.
+"""
+SALAD = "Tomato salad\n4 tomatoes\n1 tbsp vinegar\nSlice and serve."
+
+
+def drawn(kind: str, words: str = "", units: str = "us") -> Figure:
+    figure = drawer(kind)(Asked(LODGE_M, units, words))
+    figure.canvas.draw()
+    return figure
+
+
+def said(figure: Figure) -> str:
+    axes = figure.axes[0]
+    return " ".join([t.get_text() for t in axes.texts] + [axes.get_title(loc="left")])
+
+
+def test_every_kind_has_a_drawer_and_no_other_word() -> None:
+    assert {"boil", "time", "pressure", "range", "recipe"} == set(kinds())
+    with pytest.raises(UnknownWord):
+        drawer("smell")
+
+
+def test_the_curve_of_the_boil_at_1000_hpa() -> None:
+    """111 m is where the standard atmosphere has 100,000 Pa; water boils there at 99.61 °C (CoolProp)."""
+    line = drawn("boil", units="metric").axes[0].lines[0]
+    at = numpy.interp(111, line.get_xdata(), line.get_ydata())
+    assert at == pytest.approx(PropsSI("T", "P", 100_000, "Q", 0, "Water") - 273.15, abs=0.02)
+
+
+def test_the_kitchen_is_marked() -> None:
+    assert "7,000 ft (2,130 m): 199 °F (93 °C)" in said(drawn("boil"))
+    assert "7,000 ft" in said(drawn("time"))
+
+
+def test_fifteen_pounds_at_sea_level_is_250_degrees() -> None:
+    """Common knowledge of canners: 15 psi is 250 °F (121 °C) at sea level; below it on the plot at any elevation."""
+    lines = drawn("pressure").axes[0].lines
+    assert to_c(lines[0].get_ydata()[0]) == pytest.approx(121, abs=0.3)
+    starts = [line.get_ydata()[0] for line in lines[:6]]
+    assert starts == sorted(starts, reverse=True)
+    assert all(line.get_ydata()[0] > line.get_ydata()[-1] for line in lines[:6])
+
+
+def test_lines_are_told_apart_without_colour() -> None:
+    for kind in ("time", "pressure"):
+        lines = [line for line in drawn(kind).axes[0].lines if len(line.get_xdata()) > 2]
+        looks = {(str(line.get_linestyle()), str(line._dash_pattern), line.get_marker()) for line in lines}
+        assert len(looks) == len(lines)
+
+
+def test_beans_slow_down_most() -> None:
+    """Quast and da Silva 1977: black beans z 19 °C, steeper than any vegetable."""
+    ends = {line.get_label(): line.get_ydata()[-1] for line in drawn("time").axes[0].lines if len(line.get_xdata()) > 2}
+    assert max(ends, key=ends.get) == "soaked dried beans"
+    assert min(ends.values()) > 1
+
+
+def test_a_range_is_two_bars_with_the_sea_below() -> None:
+    figure = drawn("range", "braise short ribs")
+    here, sea = figure.axes[0].patches[:2]
+    assert here.get_width() > sea.get_width() > 0
+    assert "at sea level" in said(figure)
+    with pytest.raises(NoRange, match="braise short ribs"):
+        drawn("range", "hello there")
+
+
+def test_a_recipe_shows_what_changes(tmp_path: Path) -> None:
+    path = tmp_path / "cake.txt"
+    path.write_text(CAKE, encoding="utf-8")
+    axes = drawn("recipe", str(path)).axes[0]
+    bars = dict(zip([t.get_text() for t in axes.get_yticklabels()], [p.get_width() for p in axes.patches], strict=True))
+    assert bars["baking powder"] < 0 > bars["granulated sugar"]
+    path.write_text(SALAD, encoding="utf-8")
+    assert "Nothing of this recipe changes" in said(drawn("recipe", str(path)))
+
+
+def test_the_command(tmp_path: Path) -> None:
+    run, app = CliRunner().invoke, create_app(["plot"])
+    out = tmp_path / "boil.svg"
+    assert run(app, ["plot", "boil", "--at", "7000ft", "--out", str(out)]).exit_code == 0
+    assert "Where water boils" in out.read_text(encoding="utf-8")
+    assert run(app, ["plot", "boil", "--at", "7000ft", "--out", str(out)]).exit_code == 1
+    assert run(app, ["plot", "nothing", "--at", "7000ft"]).exit_code == 2
+    missing = run(
+        app, ["plot", "recipe", str(tmp_path / "none.txt"), "--at", "7000ft", "--out", str(tmp_path / "r.png")]
+    )
+    assert missing.exit_code == 1
+    assert not (tmp_path / "r.png").exists()
