@@ -20,7 +20,10 @@ from rules.model import Request
 from rules.recipes.phrases import stems
 
 LINKS, PANS = cues("made_of", "links"), cues("made_of", "pans")
+MAKING = frozenset(cues("made_of", "making"))
 ORDER, PAN, CAN, CANNED, HOW_MANY = "order", "pan", "can", "canned", "many"
+# fewer of them at an elevation are a recipe that is adjusted, and no order
+FEWEST = 3
 # words between a number and the dish that it counts: 10 full trays of
 NEAR = 4
 # forms in which a change of the recipe is asked, and nothing is bought
@@ -38,7 +41,9 @@ def slots(doc: Doc, request: Request) -> dict[str, Any]:
     count, in_pans = counted(doc, start, item.end)
     dish_class = dishes()[dish].dish_class
     mass = next((m for m in doc._.measures if m.kind in ("mass", "volume")), None)
-    own = mass is not None and item.start - NEAR < mass.end <= item.start
+    asks_what_it_makes = HOW_MANY in norms(doc)[max(0, start - NEAR) : start] or not MAKING.isdisjoint(norms(doc))
+    own = asks_what_it_makes and mass is not None and item.start - NEAR < mass.end <= item.start
+    count = None if count and count < FEWEST and doc._.elevations else count
     if count is None and not own and not request.portions:
         return alone
     by_piece = in_pans or packs.piece(dish, dish_class) is not None

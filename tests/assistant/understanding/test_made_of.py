@@ -42,6 +42,8 @@ def test_ingredient_and_dish_are_told_apart(text: str, slots: dict[str, Any]) ->
     [
         "how much flour for bread at 7000 ft",
         "how much more flour for 40 cookies at 8000 ft",
+        "2 cups sugar in my pound cake, we are at 6,800 ft, how much here",
+        "how much baking soda for two cakes at 6,200 ft",
         "rice for 60",
         "how long do I boil potatoes for 40",
         "short ribs for 85",
