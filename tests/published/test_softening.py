@@ -83,6 +83,7 @@ def test_plain_boiled_food_lies_between_the_ends_that_extension_tests_found(dish
     assert factor(elevation_ft, soft.z_low_k) <= most * 1.1
 
 
+
 @pytest.mark.parametrize(
     ("source", "z_k"), [(QUAST, 19), (QUAST, 18), (QUAST, 16)], ids=["black beans", "brown beans", "soybeans and peas"]
 )
@@ -96,10 +97,8 @@ def test_beans(source, z_k):
     ("source", "elevation_ft", "low_min", "high_min"),
     [(PRACTICE, ft, 150, 180) for ft in (3000, 6000, 7000, 9000)],
 )
-def test_the_braise_is_fitted_to_the_half_hour_to_an_hour_that_cooks_report_for_3000_ft(
-    source, elevation_ft, low_min, high_min
-):
-    """No check from outside: z of a braise is fitted to this. The quarter more at 5,000 ft of CSU Extension bounds it."""
+def test_the_braise_is_fitted_to_what_cooks_report_for_3000_ft(source, elevation_ft, low_min, high_min):
+    """No check from outside: z of a braise is fitted to this half hour to an hour, common practice."""
     z_k = kinetics.softening("collagen_cut").z_k
     for sea_level_min in (low_min, high_min):
         extra_min = sea_level_min * (factor(elevation_ft, z_k) - 1)
