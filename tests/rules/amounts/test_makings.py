@@ -6,7 +6,7 @@ from itertools import groupby
 
 import pytest
 
-from rules.amounts.makings import MAKINGS, is_the, makings, share_of
+from rules.amounts.makings import MAKINGS, is_the, share_of
 from rules.amounts.portion import portion
 from rules.amounts.stores import kept
 from rules.amounts.yields import TABLES, trimmed
