@@ -7,15 +7,21 @@ from functools import lru_cache
 from assistant.recipes.pantry import find
 from assistant.understanding import lexicon
 from rules.amounts import yields
+from rules.amounts.packs import piece
 from rules.baking.parts import pantry
 from rules.foods.dishes import dishes
 from rules.recipe import IngredientLine
+from rules.topics.order.buy import DRAWN
+from rules.topics.order.words import POURED
 
+STOCK = "stock"
+# classes of what is made, and of which another word makes another thing: fish sauce, hot coffee
+MADE = (*POURED, *DRAWN, "dairy", "candy", "syrup", "jam")
 # states that leave a food the one that is bought
 STATES = (
     "dry ", "dried ", "raw ", "fresh ",
     "chopped ", "minced ", "sliced ", "grated ", "shredded ", "bone-in ", "boneless ",
-    "unpeeled ", "untrimmed ",
+    "unpeeled ", "untrimmed ", "large ", "medium ", "small ",
 )  # fmt: skip
 
 
@@ -41,13 +47,31 @@ def _as_food(name: str) -> str:
     if bare in dishes():
         return bare
     found = lexicon.hear(bare.split())
-    whole = [one for one in found if one.kind == "dish" and (one.start, one.end) == (0, len(bare.split()))]
-    return whole[0].id if whole else ""
+    ends = [one for one in found if one.kind == "dish" and one.end == len(bare.split())]
+    if not ends or _is_bones(bare, ends[-1].id):
+        return ""
+    # tart apples are apples; hot coffee is not bought as it is poured
+    whole = ends[-1].start == 0 or dishes()[ends[-1].id].dish_class not in MADE
+    return ends[-1].id if whole else ""
+
+
+def _is_bones(words: str, dish: str) -> bool:
+    """Whether words that are heard as a stock are what it is made from: veal bones."""
+    return dishes()[dish].dish_class == STOCK and dish.split()[-1] not in words.split() and words != dish
 
 
 def as_bought_g(line: IngredientLine) -> float | None:
     """What a line takes as it is bought [g]: what is measured cut up, or said to be peeled, was trimmed before."""
     if line.mass_g is None:
-        return None
+        return _counted_g(line)
     left = yields.trimmed(item_of(line.item))
     return line.mass_g / left.share if left and line.mass_from == "density" else line.mass_g
+
+
+def _counted_g(line: IngredientLine) -> float | None:
+    """The weight of so many pieces of a food that is usually of one size: two onions."""
+    item = item_of(line.item)
+    if line.unit not in (None, "piece") or not line.amount or item not in dishes():
+        return None
+    one = piece(item, dishes()[item].dish_class)
+    return line.amount * one.grams if one and one.grams else None

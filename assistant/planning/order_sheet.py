@@ -42,6 +42,8 @@ KJ_PER_KWH = 3600.0
 UNCOOKED = "salad"
 # a difference of time smaller than this is none that a cook keeps [min]
 NOTICED_MIN = 1.0
+# recipes are taken to be written for the sea, as `simmerline convert` takes them [m]
+WRITTEN_FOR_M = 0.0
 # a change of a recipe below this is its rounding [share]
 NOTICED = 0.005
 say = sentences("planning/order")
@@ -328,8 +330,9 @@ def _recipe(reckoning: _Reckoning, path: Path, covers: int, elevation_m: float, 
     try:
         with path.open("rb") as file:
             content = file.read(MOST_BYTES + 1)
-        converted = convert_recipe(
-            content, to_elevation_m=elevation_m, servings=float(covers), units=units, name=path.name
+        here, there = (
+            convert_recipe(content, to_elevation_m=m, servings=float(covers), units=units, name=path.name)
+            for m in (elevation_m, WRITTEN_FOR_M)
         )
     except (AssistantError, RulesError) as fault:
         reckoning.faults.append(say("bad-recipe", fault=str(fault)))
@@ -337,18 +340,17 @@ def _recipe(reckoning: _Reckoning, path: Path, covers: int, elevation_m: float, 
     except OSError:
         reckoning.faults.append(say("unread-recipe", file=path.name))
         return
-    name = converted.recipe.title or path.stem
-    for line, here_g, there_g in _bought(converted):
+    name = here.recipe.title or path.stem
+    for line, here_g, there_g in _bought(here, there):
         _of_recipe(reckoning, name, line, here_g, there_g)
     reckoning.served.append(Served(name=name, way="recipe", covers=covers))
 
 
-def _bought(converted: Converted) -> Iterator[tuple[IngredientLine, float | None, float | None]]:
+def _bought(here: Converted, there: Converted) -> Iterator[tuple[IngredientLine, float | None, float | None]]:
     """The lines of a recipe with their masses here and where it was written for [g], and what the elevation adds."""
-    for to, plain in zip(converted.ingredients, converted.plain.ingredients, strict=False):
-        grams = as_bought_g(plain)
-        yield plain, grams, grams and grams / (to.ratio or 1.0)
-    for change in converted.changes:
+    for line, before in zip(here.plain.ingredients, there.plain.ingredients, strict=True):
+        yield line, as_bought_g(line), as_bought_g(before)
+    for change in here.changes:
         if added := line_added(change):
             yield added, added.mass_g, 0.0
 

@@ -197,7 +197,10 @@ class _Writer:
             yield self.words(say("notes-heading")), tuple(map(self.words, self.sheet.notes))
 
     def loose(self, one: Loose) -> str:
-        amount = self.say.ladled(one.amount) if one.unit == "ml" else f"{one.amount:g} {one.unit}".strip()
+        if not one.amount:
+            return self.words(say("loose-some", item=one.item, dishes=", ".join(one.dishes)))
+        unit = numbered(one.unit, many=one.amount > 1) if one.unit else ""
+        amount = self.say.ladled(one.amount) if one.unit == "ml" else f"{one.amount:g} {unit}".strip()
         return self.words(say("loose-line", amount=amount, item=one.item, dishes=", ".join(one.dishes)))
 
     def made(self, one: Served) -> str:

@@ -159,6 +159,25 @@ def test_a_folder_of_recipes_is_scaled_and_converted(tmp_path: Path) -> None:
     assert len(sheet.faults) == 1
 
 
+def test_a_scaled_recipe_is_held_against_itself_at_the_sea(tmp_path: Path) -> None:
+    """What is told as the change is the elevation's, however many the recipe is made for."""
+    (tmp_path / "rolls.txt").write_text(ROLLS)
+    few, many = (order_sheet(of_folder([tmp_path / "rolls.txt"]), elevation_m=HIGH_M, covers=n) for n in (120, 1200))
+    for item in ("bread flour", "instant yeast", "whole milk"):
+        changes = [line_of(sheet, item).parts[0].change for sheet in (few, many)]
+        assert changes[0] == pytest.approx(changes[1], abs=0.02)
+        assert abs(changes[0]) < 0.4
+    assert line_of(few, "instant yeast").parts[0].change < -0.1
+
+
+def test_counted_food_is_weighed_by_its_usual_piece(tmp_path: Path) -> None:
+    """Three onions of 200 g."""
+    (tmp_path / "soup.txt").write_text("Soup\nServes 4\n\n3 onions\n1 kg potatoes\n\nSimmer 30 minutes.\n")
+    sheet = order_sheet(of_folder([tmp_path / "soup.txt"]), elevation_m=0.0, covers=4, margin=0.0)
+    assert line_of(sheet, "onions").need_g == pytest.approx(600)
+    assert sheet.loose == ()
+
+
 @pytest.mark.source("usda-ah-102")
 def test_what_is_measured_chopped_is_bought_with_its_peel(tmp_path: Path) -> None:
     """A cup of chopped onion is 0.90 of the onion that was peeled for it."""
@@ -277,7 +296,11 @@ def test_what_is_no_amount_is_told_and_not_deducted(line: str) -> None:
     ("words", "item"),
     [
         ("unpeeled potatoes", "potatoes"), ("dry white rice", "white rice"), ("all purpose flour", "all-purpose flour"),
-        ("minced garlic", "garlic"), ("bone-in pork shoulder", "pork shoulder"), ("chicken broth", "chicken broth"),
+        ("minced garlic", "garlic"),
+        ("tart apples", "apples"),
+        ("2 large carrots".removeprefix("2 "), "carrots"),
+        ("veal bones", "veal bones"),
+        ("hot coffee", "hot coffee"), ("bone-in pork shoulder", "pork shoulder"), ("chicken broth", "chicken broth"),
     ],
 )  # fmt: skip
 def test_one_thing_has_one_name(words: str, item: str) -> None:

@@ -84,6 +84,7 @@ full-packs =
 splits = { $amount } × { $size }
 nothing = none, enough
 loose-heading = Without a weight
+loose-some = { $item }, as needed, for { $dishes }
 loose-line = { $amount } { $item }, for { $dishes }
 
 # what the elevation changes
