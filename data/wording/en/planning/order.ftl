@@ -94,7 +94,7 @@ shorter = { $dish }: { $here } instead of { $there }, by the oven that is set ho
 water-more = { $dish }: { $water } of water, { $extra } of it for the elevation.
 fuel-more = Fuel on the burners: about { $gas } of propane or butane, or { $electricity } kWh on electric hobs, more than at sea level. Reckoned from the heat that pots lose, lids on what is braised; an oven that is on longer comes on top.
 fuel-same = Fuel on the burners: hardly more than at sea level. What the longer cooking takes, the cooler boil saves. An oven that is on longer comes on top.
-unchanged = Portions and what is bought for them stay as they are: elevation takes nothing off the plate.
+unchanged = Portions stay as they are: elevation takes nothing off the plate.
 same-place = At sea level nothing is changed.
 
 made-heading = Only a recipe tells what goes in
