@@ -194,7 +194,9 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     in_celsius = boiled_c is not None and any(abs(number.value - boiled_c) < SAME_F / 100 for number in doc._.numbers)
     units = units or ("metric" if in_celsius else None)
     boiled_m = water.elevation_from_boiling_m(boiled_c) if boiled_c is not None and not height.unused else None
-    temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(temps), None)
+    # beside a reading of the boil the other figure is the syrup's
+    of_syrup = [one for one in temps if one != boiled_c] or temps
+    temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(of_syrup), None)
     when = serving.heard(doc) if topic == "schedule" else serving.Serving(service=serving.service(doc))
     method = None if method == "hold" and when.slack else method
     method = method or under_pressure(words, doc)

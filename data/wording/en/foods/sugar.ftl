@@ -51,6 +51,14 @@ recipe-headline =
         [yes] ; that is { $stage }
        *[no] { "" }
     }.
+taken =
+    { $way ->
+        [right] No, { $taken } was right at { $place }: that is where to stop for the { $asked } of { $baseline }.
+        [over] Yes, { $off } over at { $place }: you took it to { $taken }, and the { $asked } of { $baseline } is { $here }
+            there. Stop at { $here } next time.
+       *[under] No, { $off } under at { $place }: you took it to { $taken }, and the { $asked } of { $baseline } is { $here }
+            there.
+    }
 chocolate =
     Tempering stays the same at every elevation: dark chocolate melted to 115 °F (46 °C), cooled to 82 °F (28 °C) and
     worked at 88 to 90 °F (31 to 32 °C), milk and white two degrees lower.
