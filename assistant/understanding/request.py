@@ -20,6 +20,7 @@ from assistant.understanding import (
     done_jars,
     fault_questions,
     faults,
+    fried_twice,
     kitchen_told,
     lexicon,
     paced,
@@ -92,6 +93,8 @@ FAN_OVEN = "convection_oven"
 # cold that is no refrigerator's
 OUTDOORS, OUTSIDE = "outdoors", cues("temperature", "outside")
 HOT_OR_LONG = {"temperature", "time"}
+# what two temperatures of fat may be taken for, and forms in which their time is asked
+HEAT, HEAT_OF_FAT, LENGTHS = "temperature", ("temperature", "time", "sugar_stage", "convert_recipe"), ("how_long", "remaining")
 KEPT_OVER_A_BATH = frozenset(
     ("hold", "holding", "held", "keep", "keeping", "service", "stood", "standing", "stand", "sat")
 )
@@ -188,6 +191,10 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     scale = units or of_place(height.place, doc) or kitchen.units
     asked_of = [number for number in doc._.numbers if not temperatures.is_replaced(words, number.start)]
     temps = instruments.temperatures_c(doc._.measures, asked_of, high, words, scale, hot)
+    in_fat = fried_twice.temperatures_c(doc)
+    if in_fat:
+        temps, method = list(in_fat), "fry"
+        topic = HEAT if topic in HEAT_OF_FAT and not any(form.id in LENGTHS for form in doc._.forms) else topic
     in_water = "water" in words or "test" in words or not _is_other_liquid(dish)
     # what the water of a bottle reaches is told by the way
     boiled_c = None if doc._.safety == FORMULA else instruments.boil_test_c(temps, words, in_water)
@@ -326,6 +333,9 @@ def steams_the_oven(words: Sequence[str], dish: str | None) -> bool:
 def is_asked_for(doc: Doc, form: Form) -> bool:
     """Whether what sounds like a verdict stands behind a question word: what do I pull it at, how far must I go."""
     words = [token.norm_ for token in doc[max(form.start - 2, 0) : form.start]]
+    if form.id == "enough":
+        # 300. What do I stop at: a figure, and then a question word with its verb
+        return doc[max(form.end - 2, form.start)].norm_ in QUESTION_WORDS
     return form.id == "is_ok" and any(word in QUESTION_WORDS for word in words)
 
 
