@@ -7,7 +7,9 @@ from dataclasses import replace
 
 from assistant.reading import places
 from assistant.reading.spans import Elevation, Measure, Role
+from assistant.reading.units import to_si
 from assistant.understanding.cue_words import cues, said
+from rules.physics.units import M_PER_FT
 
 REACH = 8
 # The part an elevation plays is told by the cue nearest before it.
@@ -36,6 +38,7 @@ ASKS, COUNTED = cues("elevation", "asks"), cues("elevation", "counted")
 LANDMARKS = cues("elevation", "landmarks")
 # lands stand between a word that tells and the height: in the Drakensberg at 3,000
 SMALL = frozenset((*BETWEEN, *cues("elevation", "lands_in_metres"), *cues("elevation", "lands_in_feet"), "on"))
+DIFFERENCES = cues("elevation", "beside_it")
 TIMES = (["time"], ["times"], ["timing"])
 # words of a kitchen beside the one whose elevation is said: it takes 25 min at 5,000 ft, how long here
 OTHER_KITCHEN = frozenset(cues("elevation", "other_kitchen"))
@@ -132,6 +135,9 @@ def _role_after(after: Sequence[str]) -> Role | None:
 def _is_timed(words: Sequence[str], first: int, last: int, mention: Elevation, times: Sequence[Measure]) -> bool:
     """Whether a time is given for this elevation: it takes 3 hours at 500 ft; at sea level it takes 40 minutes."""
     for time in times:
+        if words[time.start - 1] in DIFFERENCES and time.start:
+            # an extra hour is no time of a recipe
+            continue
         if first <= time.start < mention.start:
             lead, between = words[max(first, time.start - 4) : time.start], words[time.end : mention.start]
             if _takes(words[first : time.start], lead) and all(word in BESIDE for word in between):
@@ -256,7 +262,23 @@ def _paired(
     elif first.sure and not second.sure:
         told = _is_asked(words, second) and any(m.kind == "time" and m.end <= second.start for m in measures)
         return [replace(m, role="from" if told else "rejected") if m is first else m for m in mentions]
+    elif (low := _lower_of(first, second)) is not None:
+        baseline = mentions.index(low)
     return [replace(m, role="from") if i == baseline else m for i, m in enumerate(mentions)]
+
+
+def _lower_of(first: Elevation, second: Elevation) -> Elevation | None:
+    """The lowland of two places of which no word tells where the kitchen is: who asks cooks in the hills."""
+    heights = [(places.elevation_m(m.place) if m.place else _height_m(m), m) for m in (first, second)]
+    known = sorted(((height, i) for i, (height, _) in enumerate(heights) if height is not None))
+    if len(known) < 2 or known[0][0] >= places.HILLS_M or known[1][0] < places.HILLS_M:
+        return None
+    return heights[known[0][1]][1]
+
+
+def _height_m(mention: Elevation) -> float:
+    """A figure as a height [m]; a bare one as it would be in feet."""
+    return mention.said * M_PER_FT if mention.unit in ("", "ft") else to_si(mention.said, mention.unit)
 
 
 def _is_told_a_time(words: Sequence[str], measures: Sequence[Measure]) -> bool:
