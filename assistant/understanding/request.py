@@ -93,8 +93,8 @@ FAN_OVEN = "convection_oven"
 # cold that is no refrigerator's
 OUTDOORS, OUTSIDE = "outdoors", cues("temperature", "outside")
 HOT_OR_LONG = {"temperature", "time"}
-# what two temperatures of fat may be taken for, and forms in which their time is asked
-HEAT, HEAT_OF_FAT, LENGTHS = "temperature", ("temperature", "time", "sugar_stage", "convert_recipe"), ("how_long", "remaining")
+# what two temperatures of fat are asked of, and forms in which their time is asked
+HEAT, LENGTHS = "temperature", ("how_long", "remaining")
 KEPT_OVER_A_BATH = frozenset(
     ("hold", "holding", "held", "keep", "keeping", "service", "stood", "standing", "stand", "sat")
 )
@@ -194,7 +194,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     in_fat = fried_twice.temperatures_c(doc)
     if in_fat:
         temps, method = list(in_fat), "fry"
-        topic = HEAT if topic in HEAT_OF_FAT and not any(form.id in LENGTHS for form in doc._.forms) else topic
+        may_be = topic in marked("by_method") | marked("hot")
+        topic = HEAT if may_be and not any(form.id in LENGTHS for form in doc._.forms) else topic
     in_water = "water" in words or "test" in words or not _is_other_liquid(dish)
     # what the water of a bottle reaches is told by the way
     boiled_c = None if doc._.safety == FORMULA else instruments.boil_test_c(temps, words, in_water)
