@@ -38,7 +38,7 @@ ASKS, COUNTED = cues("elevation", "asks"), cues("elevation", "counted")
 LANDMARKS = cues("elevation", "landmarks")
 # lands stand between a word that tells and the height: in the Drakensberg at 3,000
 SMALL = frozenset((*BETWEEN, *cues("elevation", "lands_in_metres"), *cues("elevation", "lands_in_feet"), "on"))
-DIFFERENCES = cues("elevation", "beside_it")
+DIFFERENCES = frozenset(cues("elevation", "beside_it"))
 TIMES = (["time"], ["times"], ["timing"])
 # words of a kitchen beside the one whose elevation is said: it takes 25 min at 5,000 ft, how long here
 OTHER_KITCHEN = frozenset(cues("elevation", "other_kitchen"))
@@ -135,8 +135,7 @@ def _role_after(after: Sequence[str]) -> Role | None:
 def _is_timed(words: Sequence[str], first: int, last: int, mention: Elevation, times: Sequence[Measure]) -> bool:
     """Whether a time is given for this elevation: it takes 3 hours at 500 ft; at sea level it takes 40 minutes."""
     for time in times:
-        if words[time.start - 1] in DIFFERENCES and time.start:
-            # an extra hour is no time of a recipe
+        if is_difference(words, time):
             continue
         if first <= time.start < mention.start:
             lead, between = words[max(first, time.start - 4) : time.start], words[time.end : mention.start]
@@ -148,6 +147,11 @@ def _is_timed(words: Sequence[str], first: int, last: int, mention: Elevation, t
             if _takes(lead, lead) and not _is_own(lead) and not any(word in lead for word in ELSEWHERE):
                 return True
     return False
+
+
+def is_difference(words: Sequence[str], time: Measure) -> bool:
+    """Whether a time is only how much more it takes, and no time of a recipe: an extra hour, another 20 min."""
+    return not DIFFERENCES.isdisjoint(words[max(time.start - 1, 0) : time.end])
 
 
 def _is_own(lead: Sequence[str]) -> bool:

@@ -114,6 +114,7 @@ def heard(doc: Doc) -> Times:
     rate = _rate(doc, times)
     if rate and rate.total:
         return Times(rate.total, rate.total, rated=rate.weight_ends)
+    times = [m for m in times if not _is_more_of_it(doc, m)]
     said = list(forms.patterns_heard(doc, FILE, "role")) if times else []
     parts = [(time, part_of(doc, time, times, said)) for time in times]
     stood_min = stretches.hours(doc) * MINUTES_PER_HOUR if SINCE in set(norms(doc)) else 0.0
@@ -126,6 +127,11 @@ def heard(doc: Doc) -> Times:
         planned_min=next((_middle(m) for m, part in parts if part == PLANNED), _bare_min(doc, times, said, PLANNED)),
         rated=rate.weight_ends if rate else None,
     )
+
+
+def _is_more_of_it(doc: Doc, time: Measure) -> bool:
+    """Whether somebody says that it takes so much more up here, which is no time of a recipe and none to be judged."""
+    return elevation_parts.is_difference(norms(doc), time) and not any(form.id == "enough" for form in doc._.forms)
 
 
 def _printed(doc: Doc, times: Sequence[Measure]) -> tuple[float, float] | None:

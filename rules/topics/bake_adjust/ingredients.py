@@ -16,7 +16,17 @@ from rules.book import Case, Part, rule
 from rules.heat.verdict import opened
 from rules.model import Caution, Figure
 from rules.said import Said, Value, Words, elevation, measure, number, sentences
-from rules.topics.bake_adjust.asked import COMPONENT_OF, SUBJECTS, asked, baked, batch, percents, style, wanted
+from rules.topics.bake_adjust.asked import (
+    COMPONENT_OF,
+    SUBJECTS,
+    asked,
+    baked,
+    batch,
+    counted_from,
+    percents,
+    style,
+    wanted,
+)
 from rules.topics.bake_adjust.unchanged import no_need, stays
 
 say = sentences("topics/bake_adjust/ingredients")
@@ -117,17 +127,18 @@ def _line(case: Case, component: str, amount: Amount, name: str) -> Said:
     return say("for-every", item=name, now=now, was=was, span=span)
 
 
-def _headline(case: Case, component: str, amount: Amount, name: str, ratio: Span) -> Said:
+def _headline(case: Case, component: str, amount: Amount, name: str, ratio: Span) -> Words:
     """The change as the answer to what was asked."""
     verdict = _verdict(case, amount)
     if amount.same or amount.own:
-        line = _line(case, component, amount, name)
+        line = counted_from(case, _line(case, component, amount, name))
         return opened(verdict, line) if verdict else line
     said = say(
         "headline", percent=percent_apart(ratio.value), way="less" if ratio.value < 1 else "more", item=name,
         baked=baked(case), place=case.place, now=_weighed(amount, name, component), was=amount.said,
         span=_anywhere(amount),
     )  # fmt: skip
+    said = counted_from(case, said)
     return opened(verdict, said) if verdict else said
 
 
