@@ -247,7 +247,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         temperature_c=temp_c,
         temperature_of=temperature_of(doc, temp_c),
         quantity=(paced.amount(doc) if topic == "bake_adjust" and paced.times(doc) else None)
-        or of_the_subject(doc, quantity([yielded[0]] if yielded else weighed, words, gauge)),
+        or of_the_subject(doc, quantity([yielded[0]] if yielded else without_pots(doc, weighed), words, gauge)),
         quantity_of=None if yielded else amounts.quantity_of(doc, dish, count),
         own_yield=yielded[1].low / yielded[0].low if yielded else None,
         count=count,
@@ -555,6 +555,15 @@ def method_of(tools: Sequence[str]) -> str | None:
 def dry_measures(doc: Doc, topic: str) -> list[Measure]:
     """The measures without those of the liquid that is asked about."""
     return [m for m in doc._.measures if topic != "liquid" or not amounts.is_liquid(doc, m)]
+
+
+def without_pots(doc: Doc, measures: Sequence[Measure]) -> list[Measure]:
+    """The measures without the size of a pot, where it is asked how much goes in for so many who eat."""
+    words, forms = norms(doc), [form.id for form in doc._.forms]
+    fed = any(m.kind == "portion" for m in doc._.measures) or "for" in words
+    if not fed or "how_much" not in forms or "enough" in forms:
+        return list(measures)
+    return [m for m in measures if m.kind != "volume" or amounts.VESSELS.isdisjoint(words[m.end : m.end + 2])]
 
 
 def quantity(measures: Sequence[Measure], words: Sequence[str], gauge: float | None) -> Quantity | None:
