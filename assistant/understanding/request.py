@@ -76,6 +76,7 @@ COMPARING, FIRST = ("which", "differ", "first"), "first"
 METRIC_LANDS = (*cues("elevation", "metric_lands"), *cues("elevation", "lands_in_metres"))
 KEEPING, KEPT, BATHS = cues("kept_hot", "verbs"), cues("kept_hot", "ends"), cues("kept_hot", "baths")
 KEPT_WITHIN = 5
+IN_A_BATH, PUT_UP = cues("kept_hot", "oven_baths"), cues("kept_hot", "put_up")
 HELD, LEAST_HELD_MIN = cues("kept_hot", "held"), 20.0
 HOT_WORDS = cues("temperature", "hot")
 # what a food that another dish is made of must not lose: kidney bean curry
@@ -206,6 +207,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     of_syrup = [one for one in temps if one != boiled_c] or temps
     temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(of_syrup), None)
     when = serving.heard(doc) if topic == "schedule" else serving.Serving(service=serving.service(doc))
+    method = "bake" if method == "preserve" and is_baked_in_a_bath(dish, words) else method
     method = None if method == "hold" and when.slack else method
     method = method or under_pressure(words, doc)
     times: Times = time_roles.without(doc, (when.slack, when.rest))
@@ -511,6 +513,18 @@ def in_a_bath(method: str | None, dish: str | None, words: Sequence[str]) -> str
         return "bake"
     # hollandaise is made over it
     return None if "raw_egg" in dishes()[dish].traits and KEPT_OVER_A_BATH.isdisjoint(words) else method
+
+
+def is_baked_in_a_bath(dish: str | None, words: Sequence[str]) -> bool:
+    """Whether the water bath is the one in the oven, and nothing is put up in jars.
+
+    >>> is_baked_in_a_bath("cheesecake", "cheesecake in a water bath".split())
+    True
+    >>> is_baked_in_a_bath("cheesecake", "cheesecake in jars in a water bath".split())
+    False
+    """
+    custard = dish is not None and "water_bath" in dishes()[dish].traits
+    return custard and said(words, IN_A_BATH) and not said(words, PUT_UP)
 
 
 def implied_method(words: Sequence[str], topic: str) -> str | None:
