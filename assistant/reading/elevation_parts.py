@@ -193,6 +193,10 @@ def _several(
     words: Sequence[str], mentions: list[Elevation], here: list[int], measures: Sequence[Measure]
 ) -> list[Elevation]:
     """More than two elevations: of those whose part no word tells, what is no kitchen beside one that is."""
+    high = [i for i in here if not _is_sea_level(mentions[i])]
+    if len(high) == 1 and not any(mentions[i].compared for i in here):
+        # two figures at sea level, and one kitchen
+        return [replace(m, role="from") if i in here and i not in high else m for i, m in enumerate(mentions)]
     sure = [i for i in here if mentions[i].sure]
     unsure = [i for i in here if not mentions[i].sure]
     if not sure or not unsure:

@@ -55,6 +55,7 @@ from rules.topics.why import GENERAL, rows
 say = sentences("understanding/request")
 
 TIMER = "timer"
+BAKE, LIQUID, DOUGH = "bake_adjust", "liquid", "yeast_bread"
 WHY = "why"
 FORMULA = "formula"
 ISOMALT, SELF_RISING = "isomalt", "self-rising flour"
@@ -162,6 +163,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     # how hot is told: of the two that are as likely the time is asked
     told_heat = not doc._.forms and set(doc._.topic.choices) == HOT_OR_LONG and temperatures.said(doc)
     topic = "time" if told_heat else topic
+    of_a_dough = is_of_a_dough(doc, topic)
+    topic = BAKE if of_a_dough else topic
     found = [f for f in corrected.meant(words, doc._.found) if f not in lacking]
     units = answer_preferences.spoken_system(words, doc._.measures) or of_land(words, doc)
     tools = equipment(words, found)
@@ -224,7 +227,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     request = Request(
         text=doc.text,
         topic=topic,
-        subject=doc._.subject,
+        subject=what_is_asked.subject(doc, BAKE) if topic == BAKE != doc._.topic.id else doc._.subject,
         amounts=what_is_in_it.amounts(doc) if topic == TROUBLE or _is_raised_by_flour(doc, topic) else (),
         **risen(doc, topic),
         stages=what_is_asked.stages_named(doc) if topic == "sugar_stage" else (),
@@ -235,7 +238,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         saving=topic == TROUBLE and said(words, SAVING),
         symptoms_too=faults.told(doc)[1:] if topic == TROUBLE else (),
         **({"dish": dish} | rivals(doc, dish, method)),
-        dish_class=dishes()[dish].dish_class if dish else "general" if no_such else None,
+        dish_class=dishes()[dish].dish_class if dish else "general" if no_such else DOUGH if of_a_dough else None,
         method=None if topic in marked("no_method") and not (elliptical and topic in marked("slots_alone")) else method,
         elevation_m=_first(height.here_m, hearsay_m, barometer.elevation_m, boiled_m),
         elevation_from=height.known_from or ("barometer" if barometer.elevation_m is not None else None)
@@ -513,6 +516,14 @@ def in_a_bath(method: str | None, dish: str | None, words: Sequence[str]) -> str
         return "bake"
     # hollandaise is made over it
     return None if "raw_egg" in dishes()[dish].traits and KEPT_OVER_A_BATH.isdisjoint(words) else method
+
+
+def is_of_a_dough(doc: Doc, topic: str) -> bool:
+    """Whether the liquid that is asked about is that of a dough no name is given to: 650 g of water to 1 kg of flour."""
+    if topic != LIQUID or any(f.kind == "dish" and dishes()[f.id].dish_class not in LIQUIDS for f in doc._.found):
+        return False
+    words = {word for f in doc._.found if f.kind == "ingredient" for word in f.id.split()}
+    return "flour" in words and any(m.kind in ("mass", "volume") for m in doc._.measures)
 
 
 def is_baked_in_a_bath(dish: str | None, words: Sequence[str]) -> bool:

@@ -47,6 +47,8 @@ def taken(doc: Doc, hearing: Hearing, last: Request | None) -> Hearing:
     if by_the_sea and last and last.elevation_m is not None:
         # what stands beside the figure is where it was written
         request = replace(request, elevation_m=None, elevation_from=None, from_elevation_m=0.0, elevations_m=())
+    if len(each := sugar_taken.each_c(doc)) > 1:
+        request = replace(request, temperatures_c=each)
     goes_on = hearing.elliptical and last is not None and last.topic == SUGAR
     subject = request.subject if now.topic == SUGAR else hearing.subject_for(SUGAR)
     return replace(hearing, request=replace(request, subject=subject), elliptical=goes_on)

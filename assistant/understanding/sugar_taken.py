@@ -15,6 +15,7 @@ from rules.foods.sugar import cooked_to
 
 TOOK, WRITTEN, OVER = (cues("sugar_taken", name) for name in ("took", "written", "over"))
 TALK = cues("sugar_figures", "talk")
+BEFORE_A_FIGURE = frozenset((*cues("temperature", "leads"), *cues("sugar_taken", "stages"), *TOOK, *WRITTEN))
 SUGAR = "sugar_stage"
 BOILED_CLASSES = ("candy", "syrup", "jam")
 # how hot sugar is boiled [degC]; a bare figure from so many degrees on is in Fahrenheit
@@ -64,6 +65,15 @@ def _part(words: Sequence[str], at: int) -> str | None:
 def _is_boiled(words: Sequence[str], hearing: Hearing) -> bool:
     now = hearing.request
     return now.dish_class in BOILED_CLASSES or cooked_to(now.dish) is not None or said(words, TALK)
+
+
+def each_c(doc: Doc) -> tuple[float, ...]:
+    """Every temperature that a syrup is boiled to [degC]; a bare figure only behind a word that makes it one."""
+    words, degrees = norms(doc), {m.start for m in doc._.measures if m.kind in ("temperature", "degree")}
+    sweets = {f.end for f in doc._.found if f.kind == "dish"}
+    bare = {at for at in range(1, len(words)) if at in sweets or words[at - 1] in BEFORE_A_FIGURE}
+    told = (c for at, c in _figures(doc) if at in degrees or at in bare)
+    return tuple(dict.fromkeys(told))
 
 
 def _figures(doc: Doc) -> Iterator[tuple[int, float]]:

@@ -201,8 +201,19 @@ def part_of(doc: Doc, time: Measure, times: Sequence[Measure], said: Sequence[tu
     planned = judged or (any(form.id == "enough" for form in doc._.forms) and not of_elsewhere(doc, time))
     unsaid = PLANNED if planned else BASELINE
     part = min(around)[-1] if around else unsaid
+    part = BASELINE if part == ELAPSED and _is_of_another_kitchen(doc, time, times) else part
     told = not ELSEWHERE.isdisjoint(norms(doc))
     return PLANNED if judged and (part == KNOWN or (part == BASELINE and not told)) else part
+
+
+def _is_of_another_kitchen(doc: Doc, time: Measure, times: Sequence[Measure]) -> bool:
+    """Whether the one time of a sentence stands behind the place of another kitchen: smoked in Memphis 14 hours. Now."""
+    words = norms(doc)
+    start = next((i + 1 for i in range(time.start - 1, -1, -1) if words[i] in SENTENCE_ENDS), 0)
+    end = next((i for i in range(time.end, len(words)) if words[i] in SENTENCE_ENDS), len(words))
+    alone = sum(start <= m.start < end for m in times) == 1
+    inside = [e.role for e in doc._.elevations if start <= e.start < end]
+    return alone and "from" in inside and "here" not in inside and "been" not in words[start:end]
 
 
 def of_elsewhere(doc: Doc, time: Measure) -> bool:

@@ -288,6 +288,8 @@ def recipe_temperature(case: Case) -> Part | None:
     whites, offset_k = case.request.dish in EGG_FOAMS and case.moved, thermometer_offset_k(case)
     if _is_isomalt(case):
         return None
+    if several := _each_temperature(case):
+        return several
     return Part(
         because="" if told_stages(case) else _why(case, None, case.sea.boiling_c - case.here.boiling_c),
         figures=(Figure("recipe_temperature", say("recipe-label"), round(here_c, 2), "degC"),),
@@ -304,6 +306,20 @@ def recipe_temperature(case: Case) -> Part | None:
             say("your-thermometer-there", reads=temp(here_c + offset_k)) if abs(offset_k) >= READABLE_K else "",
             say("whites") if whites else "",
         ),
+    )
+
+
+def _each_temperature(case: Case) -> Part | None:
+    """Each of the recipe's temperatures carried here, where it has two or more; None where it has one."""
+    asked = tuple(temp_c for temp_c in case.request.temperatures_c if SYRUP_FROM_C < temp_c <= HIGHEST_ASKED_C)
+    if len(asked) < 2 or case.request.taken_c is not None:
+        return None
+    drop_k, over_k = case.there.boiling_c - case.here.boiling_c, case.sea.boiling_c - case.there.boiling_c
+    dry_c = stages()["caramel"].low_c
+    each = [say("carried", asked=temp(c), here=temp(c if c + over_k >= dry_c else c - drop_k)) for c in asked]
+    return Part(
+        because=_why(case, None, case.sea.boiling_c - case.here.boiling_c),
+        headline=say("each-carried", place=case.place, baseline=case.baseline, each=listed(each, "semicolons")),
     )
 
 

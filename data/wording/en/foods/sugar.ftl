@@ -51,6 +51,8 @@ recipe-headline =
         [yes] ; that is { $stage }
        *[no] { "" }
     }.
+carried = { $here } for { $asked }
+each-carried = At { $place }, for what the recipe says at { $baseline }: { $each }.
 taken =
     { $way ->
         [right] No, { $taken } was right at { $place }: that is where to stop for the { $asked } of { $baseline }.

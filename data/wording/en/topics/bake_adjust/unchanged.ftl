@@ -12,3 +12,4 @@ no-advice = No published advice changes it for { $baked }.
 nothing = Nothing to change at { $place }: the published tables begin at { $begin }.
 as-written = Bake as written at { $place }: the published tables begin at { $begin }.
 dense-enough = Below that the air is dense enough that a recipe needs no adjustment.
+leave-at = Leave the oven at { $setting } for { $baked } at { $place }.
