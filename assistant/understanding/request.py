@@ -49,11 +49,12 @@ from rules.foods.dishes import classes, dishes, usual_method
 from rules.model import Kitchen, Quantity, Request, Units, Unused
 from rules.physics import water
 from rules.physics.units import to_f
-from rules.said import sentences
+from rules.said import number, sentences
 from rules.topics.why import GENERAL, rows
 
 say = sentences("understanding/request")
 
+WET, SEA_M, OF_A_RECIPE = ("steam", "boil", "simmer"), 0.0, cues("elevation", "of_a_recipe")
 TIMER = "timer"
 BAKE, LIQUID, DOUGH = "bake_adjust", "liquid", "yeast_bread"
 WHY = "why"
@@ -163,6 +164,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     # how hot is told: of the two that are as likely the time is asked
     told_heat = not doc._.forms and set(doc._.topic.choices) == HOT_OR_LONG and temperatures.said(doc)
     topic = "time" if told_heat else topic
+    wet = of_a_pot(doc, topic)
+    topic = topic if wet is None else "time"
     of_a_dough = is_of_a_dough(doc, topic)
     topic = BAKE if of_a_dough else topic
     found = [f for f in corrected.meant(words, doc._.found) if f not in lacking]
@@ -175,6 +178,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     # whatever is made with it is cooked as it is
     dish = ISOMALT if topic == "sugar_stage" and any(f.id == ISOMALT for f in found) else dish
     method = spoken_method(words, found) or implied_method(words, topic) or method_of(tools)
+    method = wet or method
     method = "bake" if method == "steam" and steams_the_oven(words, dish) else method
     method = (
         "sous_vide"
@@ -215,6 +219,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     method = method or under_pressure(words, doc)
     times: Times = time_roles.without(doc, (when.slack, when.rest))
     count = amounts.count(doc, dish, topic)
+    eaters, meals = amounts.portions(doc, topic, when.service.start if when.service else None), amounts.meals(doc, topic)
     yielded = amounts.own_yield(doc) if dish else None
     no_such = unclaimed.dish(doc) if dish is None else None
     unknown = [u for u in unclaimed.places(doc) if u.text or kitchen.elevation_m is None]
@@ -243,7 +248,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         elevation_m=_first(height.here_m, hearsay_m, barometer.elevation_m, boiled_m),
         elevation_from=height.known_from or ("barometer" if barometer.elevation_m is not None else None)
         or ("boil_test" if boiled_m is not None else None),
-        from_elevation_m=None if hearsay_m is not None else height.from_m,
+        from_elevation_m=None if hearsay_m is not None else height.from_m if height.from_m is not None
+        else SEA_M if is_of_a_recipe(doc, topic, height.here_m) else None,
         elevations_m=height.all_m,
         place=height.place,
         sets_kitchen=kitchen_told.tells(doc),
@@ -256,7 +262,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         quantity_of=None if yielded else amounts.quantity_of(doc, dish, count),
         own_yield=yielded[1].low / yielded[0].low if yielded else None,
         count=count,
-        portions=amounts.portions(doc, topic, when.service.start if when.service else None),
+        portions=eaters * meals if eaters else None,
         course=amounts.course(words),
         liquid_per=amounts.liquid_per(doc) if topic == "liquid" else None,
         counted_in=amounts.counted_in(doc),
@@ -294,7 +300,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         lacking=tuple(dict.fromkeys([*(f.id for f in lacking), *(["thermometer"] if said(words, UNREAD) else [])])),
         unused=(
             *(*height.unused, *barometer.unused),
-            *(*((no_such,) if no_such else ()), *unknown, *choice(doc)),
+            *(*((no_such,) if no_such else ()), *unknown, *choice(doc), *counted_meals(eaters, meals)),
         ),
     )  # fmt: skip
     sized = {m.start for m in doc._.measures if vessels(m, words) > 1}
@@ -313,6 +319,14 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         unit_meant=elevation_figures.unit_meant(words),
         dish_of_a_bake=main_dish(without_ingredients(found), "bake_adjust"),
     )
+
+
+def counted_meals(eaters: int | None, meals: int) -> tuple[Unused, ...]:
+    """What is said of so many who eat so many times."""
+    if not eaters or meals == 1:
+        return ()
+    told = say("meals", eaters=number(eaters, 0), meals=number(meals, 0), all=number(eaters * meals, 0))
+    return (Unused("assumed", "", told),)
 
 
 def goes_in_frozen(words: Sequence[str], found: Sequence[Found], dish: str | None) -> bool:
@@ -516,6 +530,26 @@ def in_a_bath(method: str | None, dish: str | None, words: Sequence[str]) -> str
         return "bake"
     # hollandaise is made over it
     return None if "raw_egg" in dishes()[dish].traits and KEPT_OVER_A_BATH.isdisjoint(words) else method
+
+
+def of_a_pot(doc: Doc, topic: str) -> str | None:
+    """The wet method of a bake that is steamed or boiled, whose time is told; None for one from the oven.
+
+    A cooker that is only asked about as another way is not the one of the time: or a pressure cooker instead.
+    """
+    timed = any(m.kind == "time" for m in doc._.measures)
+    named = any(f.kind == "ingredient" for f in doc._.found)
+    oven = any(m.kind in ("temperature", "degree") for m in doc._.measures)
+    if topic != BAKE or not timed or named or oven or doc._.subject not in (None, "time"):
+        return None
+    said_so = [f.id for f in doc._.found if f.kind == "method" and norms(doc)[max(f.start - 1, 0)] != "or"]
+    return next((method for method in said_so if method in WET), None)
+
+
+def is_of_a_recipe(doc: Doc, topic: str, here_m: float | None) -> bool:
+    """Whether the rising time is that of a recipe whose place nobody knows, which is taken for the sea's."""
+    timed = any(m.kind == "time" for m in doc._.measures)
+    return topic == BAKE and here_m is not None and timed and said(norms(doc), OF_A_RECIPE)
 
 
 def is_of_a_dough(doc: Doc, topic: str) -> bool:
