@@ -142,7 +142,8 @@ def _printed(doc: Doc, times: Sequence[Measure]) -> tuple[float, float] | None:
     words = norms(doc)
     for number in doc._.numbers:
         before = words[max(number.start - 3, 0) : number.start]
-        printed = not PACKETS.isdisjoint(before) and before[-1:] and before[-1] in SAYS
+        said_of = {*before, *words[number.end : number.end + 3]}
+        printed = not PACKETS.isdisjoint(said_of) and before[-1:] and before[-1] in SAYS
         bare = number.start not in taken and (number.end == len(words) or words[number.end] not in NO_MINUTES)
         if printed and bare and PRINTED_MIN[0] <= number.value <= PRINTED_MIN[1]:
             ends = (n.value for n in doc._.numbers if n.start == number.end + 1 and words[number.end] in TO)

@@ -17,6 +17,8 @@ KINDS, NEAR = ("mass", "volume"), 2
 LARGEST_SHARE = 20.0
 # units beside which a bare amount is in grams, and what it may be
 GRAMS, LEAST_G, MOST_G = ("g", "kg"), 5.0, 50_000.0
+# fewer than this before a thing may count it: 12 eggs
+LEAST_BARE_G = 50.0
 EACH = frozenset(cues("amounts", "each"))
 # words that mean an ingredient only behind an amount of it: 1 tsp soda
 # what ends an amount whose thing stands before it: flour 200 g, sugar 100 g
@@ -42,7 +44,8 @@ def amounts(doc: Doc) -> tuple[Amount, ...]:
         return tuple(Amount(name, roles()[name], round(n, 6), unit) for name, n, unit in said if name in roles())
     ends = [*(m.start for m in measures[1:]), len(doc)]
     named = (pair for m, end in zip(measures, ends, strict=False) for pair in _named(doc, m, end))
-    return tuple(Amount(name, roles()[name], round(m.said, 6), m.unit) for m, name in named if name in roles())
+    told = tuple(Amount(name, roles()[name], round(m.said, 6), m.unit) for m, name in named if name in roles())
+    return (*told, *_bare_before(doc, measures, told))
 
 
 def asked_of(doc: Doc, subject: str) -> tuple[bool, Amount | None]:
@@ -104,6 +107,18 @@ def _in_grams(doc: Doc, measures: list[Measure]) -> tuple[Amount, ...]:
     own = [(found.id, m.said, m.unit) for m in measures if (found := _right_before(doc, m.start))]
     each = [*own, *((name, value, "g") for name, value in told)]
     return tuple(Amount(name, roles()[name], round(value, 6), unit) for name, value, unit in each if name in roles())
+
+
+def _bare_before(doc: Doc, measures: list[Measure], told: tuple[Amount, ...]) -> Iterator[Amount]:
+    """Bare amounts before their things, beside some in grams or kilos: 800 g flour 520 water."""
+    if not told or any(m.unit not in GRAMS for m in measures):
+        return
+    taken = {i for m in (*doc._.measures, *doc._.elevations) for i in range(m.start, m.end)}
+    for number in doc._.numbers:
+        found = next((f for f in doc._.found if f.kind == "ingredient" and f.start == number.end), None)
+        plain = found is not None and number.start not in taken and LEAST_BARE_G <= number.value <= MOST_G
+        if found and plain and found.id in roles() and all(found.id != amount.ingredient for amount in told):
+            yield Amount(found.id, roles()[found.id], number.value, "g")
 
 
 def _ends(doc: Doc, at: int) -> bool:
