@@ -12,8 +12,8 @@ from assistant.reading.text import fold
 from assistant.recipes.lines import any_of, read_line, words
 from assistant.recipes.sheet import Entry, Sheet
 from assistant.recipes.shorthand import spelled_out
-from assistant.recipes.text import bare_yields, read_yields
 from assistant.recipes.told import SMALLEST_G, as_written, is_weighed, roles
+from assistant.recipes.yields import bare_yields, read_yields
 from rules import tables
 
 Kind = Literal["ingredient", "step", "part", "makes", "heading", "around"]

@@ -61,6 +61,7 @@ class Heats:
     """What surrounds the food, and its temperature [degC] here, at the baseline, and where the table's time holds.
 
     heat: as that of a Pot, or steam_inside for a pressure cooker
+    published: time here over time at the baseline by a published rule that goes before the rate of softening
     """
 
     method: str
@@ -68,6 +69,18 @@ class Heats:
     here_c: float
     there_c: float
     table_c: float
+    published: float | None = None
+
+    def pace(self, dish_class: str) -> tuple[float, float, float]:
+        """Time here over time at the baseline: likely, and the ends of its range.
+
+        Where a published rule gives the likely one, the range still takes in how fast the class softens.
+        """
+        soft = kinetics.softening(dish_class)
+        rates = [kinetics.rate_factor(self.here_c, self.there_c, z) for z in (soft.z_low_k, soft.z_k, soft.z_high_k)]
+        if self.published is None:
+            return rates[1], min(rates), max(rates)
+        return self.published, min(*rates, self.published), max(*rates, self.published)
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,10 +122,9 @@ def wet_time(case: Case, heats: Heats) -> WetTime | None:
         moved = kinetics.rate_factor(heats.there_c, heats.table_c, soft.z_k)
         moved *= frozen_factor(case, heats.method)
         low, high, source = span.low_min * moved, span.high_min * moved, span.source
-    ends = [kinetics.rate_factor(heats.here_c, heats.there_c, z) for z in (soft.z_low_k, soft.z_high_k)]
-    factor = kinetics.rate_factor(heats.here_c, heats.there_c, soft.z_k)
+    factor, least, most = heats.pace(case.dish_class)
     likely = (low + high) / 2 * factor
-    return WetTime(low, high, low * min(ends), likely, high * max(ends), factor, source, stated is not None)
+    return WetTime(low, high, low * least, likely, high * most, factor, source, stated is not None)
 
 
 def time_part(case: Case, heats: Heats, called: Words = "") -> Part:
@@ -143,23 +155,21 @@ def figures_of(case: Case, time: WetTime) -> tuple[Figure, Figure]:
 
 def _maths(case: Case, heats: Heats, factor: float) -> Said:
     soft = kinetics.softening(case.dish_class)
-    return say(
-        "maths",
-        there=number(heats.there_c, 1),
-        here=number(heats.here_c, 1),
-        z=number(soft.z_k),
-        z_low=number(soft.z_low_k),
-        z_high=number(soft.z_high_k),
-        factor=number(factor),
-    )
+    figures = {
+        "there": number(heats.there_c, 1),
+        "here": number(heats.here_c, 1),
+        "z": number(soft.z_k),
+        "z_low": number(soft.z_low_k),
+        "z_high": number(soft.z_high_k),
+        "factor": number(factor),
+    }
+    return say("maths", **figures) if heats.published is None else say("maths-published", **figures)
 
 
 def _no_time(case: Case, heats: Heats) -> Part:
-    soft = kinetics.softening(case.dish_class)
-    ends = [kinetics.rate_factor(heats.here_c, heats.there_c, z) for z in (soft.z_low_k, soft.z_high_k)]
-    likely = kinetics.rate_factor(heats.here_c, heats.there_c, soft.z_k)
+    likely, least, most = heats.pace(case.dish_class)
     why = together(pace_here(case, heats, likely), say("work-from-yours", baseline=case.baseline))
-    part = no_time(case, (min(ends), likely, max(ends)), why, soft.source)
+    part = no_time(case, (least, likely, most), why, kinetics.softening(case.dish_class).source)
     return replace(part, maths=_maths(case, heats, likely))
 
 

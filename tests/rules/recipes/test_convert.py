@@ -6,7 +6,7 @@ from dataclasses import replace
 from typing import Any
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from assistant.replies.recipe.worded import in_words
@@ -24,6 +24,7 @@ FT = 0.3048
 STYLES = ids()
 KITCHENS_M = st.floats(-400, 5400, allow_nan=False)
 CLIMB_M = [0, 600, 914.4, 1200, 1524, 1900, 2133.6, 2600, 3048, 4000, 5400]
+BEANS_APART_M = 3000
 ALL = ["layer_cake", "yeast_bread", "braise", "sugarwork", "beans"]
 
 
@@ -48,6 +49,8 @@ def test_from_a_place_to_itself_changes_nothing(recipes, style, elevation_m) -> 
 @given(low_m=KITCHENS_M, high_m=KITCHENS_M)
 def test_up_then_down_returns_the_start_within_rounding(recipes, style, low_m, high_m) -> None:
     recipe = recipes[style]
+    # what is soft in a quarter of an hour is taken for no dried bean on the way back
+    assume(style != "beans" or abs(high_m - low_m) < BEANS_APART_M)
     there = convert(recipe, from_elevation_m=low_m, to_elevation_m=high_m, style=style).plain
     back = convert(there, from_elevation_m=high_m, to_elevation_m=low_m, style=style).plain
     for was, now in zip(recipe.ingredients, back.ingredients, strict=True):

@@ -31,6 +31,8 @@ pace =
         } as long
     }
 maths = Factor = 10^(({ $there } − { $here })/z) with z = { $z } K ({ $z_low }–{ $z_high } K): ×{ $factor }.
+# Where a published rule gives the factor and the rate of softening only widens the range.
+maths-published = Factor by the published rule: ×{ $factor }. The range takes in 10^(({ $there } − { $here })/z) with z = { $z } K ({ $z_low }–{ $z_high } K).
 work-from-yours = Work from the time you know at { $baseline }.
 
 # $varies is what a class of data/lexicon/classes.toml says its times range over.

@@ -24,3 +24,13 @@ divided = Divide the new amount of { $items } in the shares the recipe has.
 no-style =
     This fits no style known here, so the formula stays; only simmering, sugar and hot fat are converted. Name the style to
     convert the rest.
+general-bake =
+    This is like no kind of bake known here, so its changes are general ones for all that rises: less leavening, a slightly
+    hotter oven and a shorter bake. Watch the first one, and name the style to convert the rest.
+# $kind is dry or cold: what kind of heat the recipe uses
+nothing-changes = { $kind ->
+    [dry]
+        Nothing changes, because ovens, pans and grills give off the same heat in thin air, and nothing here has to rise or
+        to soften in boiling water.
+   *[cold] Nothing changes, because nothing here boils, rises or bakes.
+}
