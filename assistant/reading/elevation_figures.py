@@ -99,7 +99,12 @@ def _is_no_height(words: Sequence[str], m: Measure) -> bool:
     if m.unit == "mi":
         return m.said > HIGHEST_MILES or behind in LENGTHS
     placed = lead in SHORT_LEADS and m.low >= LEAST_PLACED_M
-    if lead in PER or (behind in LENGTHS and not placed) or (behind == "from" and m.low < LEAST_HEIGHT_M) or _is_difference(words, m):
+    if (
+        lead in PER
+        or (behind in LENGTHS and not placed)
+        or (behind == "from" and m.low < LEAST_HEIGHT_M)
+        or _is_difference(words, m)
+    ):
         return True
     told = lead in SHORT_LEADS or behind in SIGNS or _is_explicit(words, m.start, m.end)
     if m.said != 0 and m.low < LEAST_HEIGHT_M and not told:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from spacy.tokens import Doc
 
@@ -25,7 +26,7 @@ def temperatures_c(doc: Doc) -> tuple[float, ...]:
     degrees = {m.start for m in doc._.measures if m.kind in ("temperature", "degree")}
     taken = {i for m in (*doc._.measures, *doc._.elevations) for i in range(m.start, m.end)} - degrees
     told = [(n.start, n.value) for n in doc._.numbers if n.start not in taken and not _counts(words, n.end)]
-    for (first, one), (second, two) in zip(told, told[1:], strict=False):
+    for (first, one), (second, two) in pairwise(told):
         between = words[first + 1 : second]
         if len(between) > FURTHEST or STAGES.isdisjoint((*between, *words[max(0, first - 2) : first])):
             continue

@@ -56,7 +56,8 @@ say = sentences("understanding/request")
 
 WET, SEA_M, OF_A_RECIPE = ("steam", "boil", "simmer"), 0.0, cues("elevation", "of_a_recipe")
 TIMER = "timer"
-BAKE, LIQUID, DOUGH = "bake_adjust", "liquid", "yeast_bread"
+BAKE = "bake_adjust"
+LIQUID, DOUGH = "liquid", "yeast_bread"
 WHY = "why"
 FORMULA = "formula"
 ISOMALT, SELF_RISING = "isomalt", "self-rising flour"
@@ -219,7 +220,10 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     method = method or under_pressure(words, doc)
     times: Times = time_roles.without(doc, (when.slack, when.rest))
     count = amounts.count(doc, dish, topic)
-    eaters, meals = amounts.portions(doc, topic, when.service.start if when.service else None), amounts.meals(doc, topic)
+    eaters, meals = (
+        amounts.portions(doc, topic, when.service.start if when.service else None),
+        amounts.meals(doc, topic),
+    )
     yielded = amounts.own_yield(doc) if dish else None
     no_such = unclaimed.dish(doc) if dish is None else None
     unknown = [u for u in unclaimed.places(doc) if u.text or kitchen.elevation_m is None]
@@ -553,7 +557,7 @@ def is_of_a_recipe(doc: Doc, topic: str, here_m: float | None) -> bool:
 
 
 def is_of_a_dough(doc: Doc, topic: str) -> bool:
-    """Whether the liquid that is asked about is that of a dough no name is given to: 650 g of water to 1 kg of flour."""
+    """Whether the liquid that is asked about is that of a dough without a name: 650 g of water to 1 kg of flour."""
     if topic != LIQUID or any(f.kind == "dish" and dishes()[f.id].dish_class not in LIQUIDS for f in doc._.found):
         return False
     words = {word for f in doc._.found if f.kind == "ingredient" for word in f.id.split()}

@@ -1,4 +1,4 @@
-"""A syrup that was boiled to a figure of the cook's own, and whether that was too far: I took it to 240, the card says 240."""
+"""A syrup that was boiled to a figure of the cook's own, and whether that was too far: I took it to 240."""
 
 from __future__ import annotations
 
@@ -24,7 +24,7 @@ BEFORE, BEHIND = 6, 3
 
 
 def judged(doc: Doc, hearing: Hearing) -> Hearing:
-    """What is said, with the recipe's figure and the one that the syrup was taken to, where it is asked if it was too far."""
+    """What is said, with the recipe's figure and the one the syrup was taken to, where it is asked if that was too far."""
     now, words = hearing.request, norms(doc)
     if now.recipe or not said(words, OVER) or not _is_boiled(words, hearing):
         return hearing

@@ -208,7 +208,7 @@ def part_of(doc: Doc, time: Measure, times: Sequence[Measure], said: Sequence[tu
 
 
 def _is_of_another_kitchen(doc: Doc, time: Measure, times: Sequence[Measure]) -> bool:
-    """Whether the one time of a sentence stands behind the place of another kitchen: smoked in Memphis 14 hours. Now."""
+    """Whether the one time of a sentence stands behind the place of another kitchen: smoked in Dallas 14 hours."""
     words = norms(doc)
     start = next((i + 1 for i in range(time.start - 1, -1, -1) if words[i] in SENTENCE_ENDS), 0)
     end = next((i for i in range(time.end, len(words)) if words[i] in SENTENCE_ENDS), len(words))

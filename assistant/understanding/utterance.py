@@ -24,7 +24,8 @@ if TYPE_CHECKING:
 say = sentences("understanding/utterance")
 
 # a recipe comes in lines, behind a colon, or machine-made
-CONVERT, BAKE = "convert_recipe", "bake_adjust"
+CONVERT = "convert_recipe"
+BAKE = "bake_adjust"
 AMOUNT_FORMS = frozenset(("how_much", "more"))
 RECIPE_SIGNS = ("\n", ":", "{", "[", "<")
 

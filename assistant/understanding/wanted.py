@@ -59,7 +59,7 @@ def next_yolk(dish: str | None, step: int) -> str | None:
 
 
 def given_hard(question: Request, last: Request | None = None) -> Request:
-    """A question of eggs in the shell for somebody who is given them hard, a child or one who is ill: how long that takes.
+    """A question of eggs in the shell for a child or somebody ill, who are given them hard: how long that takes.
 
     last: the question before it, which is meant where that person alone is told of
     """

@@ -294,7 +294,8 @@ def recipe_temperature(case: Case) -> Part | None:
         because="" if told_stages(case) else _why(case, None, case.sea.boiling_c - case.here.boiling_c),
         figures=(Figure("recipe_temperature", say("recipe-label"), round(here_c, 2), "degC"),),
         headline=together(
-            _verdict(case, asked_c, here_c) or say(
+            _verdict(case, asked_c, here_c)
+            or say(
                 "recipe-headline",
                 asked=temp(asked_c),
                 baseline=case.baseline,

@@ -143,8 +143,8 @@ def _headline(case: Case, component: str, amount: Amount, name: str, ratio: Span
         baked=baked(case), place=case.place, now=_weighed(amount, name, component), was=amount.said,
         span=_anywhere(amount),
     )  # fmt: skip
-    said = counted_from(case, said)
-    return opened(verdict, said) if verdict else said
+    change = counted_from(case, said)
+    return opened(verdict, change) if verdict else change
 
 
 def _verdict(case: Case, amount: Amount) -> str:
