@@ -13,7 +13,7 @@ from assistant.understanding.cue_words import cues, said
 from assistant.understanding.request import Hearing
 from rules.foods.sugar import cooked_to
 
-TOOK, WRITTEN, OVER = (cues("sugar_taken", name) for name in ("took", "written", "over"))
+TOOK, WRITTEN, OVER, TOO_HIGH = (cues("sugar_taken", name) for name in ("took", "written", "over", "too_high"))
 TALK = cues("sugar_figures", "talk")
 BEFORE_A_FIGURE = frozenset((*cues("temperature", "leads"), *cues("sugar_taken", "stages"), *TOOK, *WRITTEN))
 SUGAR = "sugar_stage"
@@ -24,9 +24,9 @@ BEFORE, BEHIND = 6, 3
 
 
 def judged(doc: Doc, hearing: Hearing) -> Hearing:
-    """What is said, with the recipe's figure and the one the syrup was taken to, where it is asked if that was too far."""
+    """What is said, with the recipe's figure and the one the syrup was taken to, where that is judged."""
     now, words = hearing.request, norms(doc)
-    if now.recipe or not said(words, OVER) or not _is_boiled(words, hearing):
+    if now.recipe or not _asks_how_far(words) or not _is_boiled(words, hearing):
         return hearing
     figures = list(_figures(doc))
     if not figures:
@@ -35,6 +35,11 @@ def judged(doc: Doc, hearing: Hearing) -> Hearing:
     slots = {"temperature_c": written_c, "taken_c": taken_c, "temperatures_c": (), "time_min": None}
     slots |= {"choices": (), "symptoms_too": (), "subject": None, "forms": (), "method": None}
     return replace(hearing.about(SUGAR, **slots), elliptical=False)
+
+
+def _asks_how_far(words: Sequence[str]) -> bool:
+    """Whether it is asked if it went too far; too high alone may ask of a figure that nobody has boiled to yet."""
+    return said(words, OVER) or (said(words, TOO_HIGH) and not set(TOOK).isdisjoint(words))
 
 
 def told_apart(words: Sequence[str], figures: Sequence[tuple[int, float]]) -> tuple[float, float]:
