@@ -35,6 +35,7 @@ OTHERS, OTHERS_DO, OTHERS_IN = (
 FOR_THEM, OTHERS_ASK = cues("elevation", "for_them"), cues("elevation", "others_ask")
 COMPARING, BESIDE_COMPARED = cues("elevation", "comparing"), cues("elevation", "beside_compared")
 ASKS, COUNTED = cues("elevation", "asks"), cues("elevation", "counted")
+MADE_IN = cues("elevation", "made_in")
 LANDMARKS = cues("elevation", "landmarks")
 # lands stand between a word that tells and the height: in the Drakensberg at 3,000
 SMALL = frozenset((*BETWEEN, *cues("elevation", "lands_in_metres"), *cues("elevation", "lands_in_feet"), "on"))
@@ -179,7 +180,9 @@ def settle(words: Sequence[str], mentions: list[Elevation], measures: Sequence[M
     kept = [i for i, m in enumerate(mentions) if m.role not in ("rejected", "apart")]
     here = [i for i in kept if mentions[i].role == "here"]
     if len(kept) < 2:
-        return [_here_of_time(words, m) if i in kept else m for i, m in enumerate(mentions)]
+        return [
+            _here_of_all(words, _here_of_time(words, m), measures) if i in kept else m for i, m in enumerate(mentions)
+        ]
     if not here:
         mentions[kept[-1]] = _here_of_last(mentions[kept[-1]])
     elif len(here) == 2:
@@ -212,6 +215,16 @@ def _here_of_time(words: Sequence[str], mention: Elevation) -> Elevation:
     """The only height is the kitchen's, though the time stands behind it: roast potatoes at 2,300 m time."""
     told_by_time = mention.role == "from" and not mention.place and words[mention.end : mention.end + 1] in TIMES
     lone = told_by_time and _role_before(words[max(0, mention.start - REACH) : mention.start]) is None
+    return replace(mention, role="here") if lone else mention
+
+
+def _here_of_all(words: Sequence[str], mention: Elevation, measures: Sequence[Measure]) -> Elevation:
+    """The only place, in the hills, is the kitchen's where no time is told and no other kitchen: rolls baked in Taos."""
+    made = mention.start > 1 and words[mention.start - 2] in MADE_IN
+    height = places.elevation_m(mention.place) if mention.place else _height_m(mention)
+    high = height is not None and height >= places.HILLS_M
+    timed = any(m.kind == "time" for m in measures)
+    lone = mention.role == "from" and made and high and not timed and OTHER_KITCHEN.isdisjoint(words)
     return replace(mention, role="here") if lone else mention
 
 

@@ -15,7 +15,7 @@ FAT, STAGES = frozenset(cues("fried_twice", "fat")), frozenset(cues("fried_twice
 OTHER = frozenset(cues("fried_twice", "other"))
 # how hot fat is that food is fried in
 IN_C, IN_F = (115.0, 205.0), (240.0, 400.0)
-FURTHEST = 9
+FURTHEST, SECOND = 9, "second"
 
 
 def temperatures_c(doc: Doc) -> tuple[float, ...]:
@@ -23,7 +23,8 @@ def temperatures_c(doc: Doc) -> tuple[float, ...]:
     words = norms(doc)
     if FAT.isdisjoint(words) or STAGES.isdisjoint(words):
         return ()
-    degrees = {m.start for m in doc._.measures if m.kind in ("temperature", "degree")}
+    # 185 second is the second fat, and no length of time
+    degrees = {m.start for m in doc._.measures if m.kind in ("temperature", "degree") or words[m.end - 1] == SECOND}
     taken = {i for m in (*doc._.measures, *doc._.elevations) for i in range(m.start, m.end)} - degrees
     told = [(n.start, n.value) for n in doc._.numbers if n.start not in taken and not _counts(words, n.end)]
     for (first, one), (second, two) in pairwise(told):

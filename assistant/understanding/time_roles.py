@@ -202,7 +202,8 @@ def part_of(doc: Doc, time: Measure, times: Sequence[Measure], said: Sequence[tu
     planned = judged or (any(form.id == "enough" for form in doc._.forms) and not of_elsewhere(doc, time))
     unsaid = PLANNED if planned else BASELINE
     part = min(around)[-1] if around else unsaid
-    part = BASELINE if part == ELAPSED and _is_of_another_kitchen(doc, time, times) else part
+    elsewhere = _is_of_another_kitchen(doc, time, times) or _is_of_a_town(doc, time)
+    part = BASELINE if part == ELAPSED and elsewhere else part
     told = not ELSEWHERE.isdisjoint(norms(doc))
     return PLANNED if judged and (part == KNOWN or (part == BASELINE and not told)) else part
 
@@ -215,6 +216,12 @@ def _is_of_another_kitchen(doc: Doc, time: Measure, times: Sequence[Measure]) ->
     alone = sum(start <= m.start < end for m in times) == 1
     inside = [e.role for e in doc._.elevations if start <= e.start < end]
     return alone and "from" in inside and "here" not in inside and "been" not in words[start:end]
+
+
+def _is_of_a_town(doc: Doc, time: Measure) -> bool:
+    """Whether a time is told of a town that nobody has heard of: 2 h in Zorgville, and now."""
+    behind = doc[time.end : time.end + 2]
+    return len(behind) > 1 and behind[0].norm_ == "in" and behind[1].text[0].isupper() and behind[1].text.isalpha()
 
 
 def of_elsewhere(doc: Doc, time: Measure) -> bool:
