@@ -219,7 +219,7 @@ def _here_of_time(words: Sequence[str], mention: Elevation) -> Elevation:
 
 
 def _here_of_all(words: Sequence[str], mention: Elevation, measures: Sequence[Measure]) -> Elevation:
-    """The only place, in the hills, is the kitchen's where no time is told and no other kitchen: rolls baked in Taos."""
+    """The only place, in the hills, is the kitchen where no time and no other kitchen is told: rolls baked in Taos."""
     made = mention.start > 1 and words[mention.start - 2] in MADE_IN
     height = places.elevation_m(mention.place) if mention.place else _height_m(mention)
     high = height is not None and height >= places.HILLS_M

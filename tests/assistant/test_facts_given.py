@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.turn import take_turn
 from assistant.understanding.pipeline import read
+from rules.engine import settle
 from rules.model import Request
 
 SAME_M = 30.0
@@ -33,6 +36,7 @@ def told(text: str) -> str:
         ("my uncle swears a gammon needs an extra hour at 7,600 ft. 8 lb gammon, how long", 2316, None),
         ("we run a cafe in the highest city in the US. bag says 12 minutes for orzo", 3094, None),
         ("barley 40 min on the altiplano?", 3800, None),
+        ("cinnamon rolls baked in Taos, 375 oven, change anything?", 2162, None),
         ("chana 4 whistles in Mumbai, Darjeeling how many", 2042, 10),
     ],
 )
@@ -90,6 +94,7 @@ def test_both_temperatures_of_sugar_are_carried() -> None:
 @pytest.mark.parametrize(
     "text",
     [
+        "double fried wings: 155 first, 180 second in Nagoya. 2500 m, both?",
         "tempura twice: oil 160 then 190 in Nagoya. what at 2500 m?",
         "wedges in the fryer: blanched at 140, finished at 185 at sea level. both at 2500 m",
     ],
@@ -194,6 +199,30 @@ def test_what_was_said_is_not_asked_again(text: str) -> None:
 def test_a_time_of_another_kitchen_is_not_one_that_has_passed() -> None:
     request = asked("brisket smoked at 225 in Houston 13 hours. now at 7,000 ft how long")
     assert (request.method, request.time_min, request.elapsed_min) == ("smoke", 780, None)
+
+
+def test_a_time_of_a_town_nobody_knows_is_a_baseline() -> None:
+    request = asked("moussaka 50 min in Zorgville, now the chalet at 1,900 m")
+    assert (request.time_min, request.elapsed_min) == (50, None)
+
+
+def test_how_long_the_onions_are_cooked_is_no_time_of_the_dish() -> None:
+    assert asked("goat curry, onions browned 25 minutes first. how long at 2,400 m").time_min is None
+
+
+def test_what_was_assumed_is_said() -> None:
+    alike = Request(
+        topic="temperature", dish="carrots", dish_class="root_vegetable", elevation_m=2000.0, elevation_from="stated",
+        choices=("time", "temperature"),
+    )  # fmt: skip
+    settled = settle(alike)
+    assert (settled.topic, settled.choices) == ("time", ())
+    assert [unused.kind for unused in settled.unused] == ["assumed"]
+    assert settle(replace(alike, elevation_m=None)).choices == ("time", "temperature")
+
+
+def test_kilos_are_told_first_where_kilos_are_asked() -> None:
+    assert " kg (" in told("how many kilos of pasta for 30 at 9,000 ft")
 
 
 def test_a_bag_says_minutes() -> None:
