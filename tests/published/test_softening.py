@@ -83,7 +83,6 @@ def test_plain_boiled_food_lies_between_the_ends_that_extension_tests_found(dish
     assert factor(elevation_ft, soft.z_low_k) <= most * 1.1
 
 
-
 @pytest.mark.parametrize(
     ("source", "z_k"), [(QUAST, 19), (QUAST, 18), (QUAST, 16)], ids=["black beans", "brown beans", "soybeans and peas"]
 )

@@ -27,7 +27,7 @@ from rules.topics.bake_adjust.asked import (
     style,
     wanted,
 )
-from rules.topics.bake_adjust.unchanged import no_need, stays
+from rules.topics.bake_adjust.unchanged import has_none, lacks, no_need, stays
 
 say = sentences("topics/bake_adjust/ingredients")
 FINE = ("leavening", "yeast")
@@ -66,6 +66,8 @@ def amount_part(case: Case, component: str, because: Callable[[Batch], Words]) -
     if not wanted(case, component):
         return None
     share, work, name = components.share(style(case), component), batch(case), _name(case, component)
+    if lacks(case, component) and case.request.quantity is None:
+        return has_none(case, component, name)
     if share is None or not share.value:
         return stays(case, component, "item", name)
     if not work.expects(component):
@@ -192,7 +194,13 @@ def _beyond(case: Case, component: str) -> tuple[Caution, ...]:
     top_m = bands.highest_m(component)
     if batch(case).to_m <= top_m * 1.001:
         return ()
-    return (Caution("note", say("beyond", top=elevation(top_m)), bands.sources(component)[:1]),)
+    return (
+        Caution(
+            "note",
+            say("beyond", top=elevation(top_m), by="gas" if component == bands.BY_GAS_LAW else "held"),
+            bands.sources(component)[:1],
+        ),
+    )
 
 
 def _self_rising(case: Case) -> tuple[float, str] | None:
