@@ -131,7 +131,8 @@ def heard(doc: Doc) -> Times:
 
 def _is_more_of_it(doc: Doc, time: Measure) -> bool:
     """Whether somebody says that it takes so much more up here, which is no time of a recipe and none to be judged."""
-    return elevation_parts.is_difference(norms(doc), time) and not any(form.id == "enough" for form in doc._.forms)
+    judged = any(form.id == "enough" for form in doc._.forms)
+    return bool(doc._.elevations) and elevation_parts.is_difference(norms(doc), time) and not judged
 
 
 def _printed(doc: Doc, times: Sequence[Measure]) -> tuple[float, float] | None:
