@@ -381,5 +381,5 @@ def test_both_published_rules_for_a_cake_are_told(layer_cake) -> None:
     # NMSU Circular 293: 1/4 to 1/2 tsp less for 2 cups of flour and 2,500 ft; for 2 1/4 cups at 5,000 ft 0.56 to 1.13
     changes = convert(layer_cake, to_elevation_m=5000 * FT, style="layer_cake").changes
     change = next(c for c in changes if c.what == "leavening")
-    assert "takes 1/2 to 1 1/8 tsp off" in change.because
+    assert "takes 1/2 to 1 tsp plus 1/8 tsp off" in change.because
     assert {"uwyo-altitude-adjusters", "nmsu-circular-293"} <= set(change.sources)
