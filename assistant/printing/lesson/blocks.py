@@ -24,29 +24,27 @@ class Lead:
 
 @dataclass(frozen=True, slots=True)
 class Text:
-    """A paragraph; label: what stands before it, or "" """
+    """A paragraph; label: what stands before it, or ""; small: for the few who look it up; strong: what
+    it all comes to
+    """
+
+    text: str
+    label: str = ""
+    small: bool = False
+    strong: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Sum:
+    """A line of reckoning, with its figures; label: what stands before it, or "" """
 
     text: str
     label: str = ""
 
 
 @dataclass(frozen=True, slots=True)
-class Sum:
-    """A line of reckoning, with its figures."""
-
-    text: str
-
-
-@dataclass(frozen=True, slots=True)
 class Steps:
     """What is done, numbered."""
-
-    items: tuple[str, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class Points:
-    """Several things, in no order."""
 
     items: tuple[str, ...]
 
@@ -87,8 +85,9 @@ class Asked:
 
 @dataclass(frozen=True, slots=True)
 class Questions:
-    """The questions of a set, numbered."""
+    """The questions of a set, numbered. intro: what stands over them"""
 
+    intro: str
     items: tuple[Asked, ...]
 
 
@@ -108,7 +107,7 @@ class Answers:
     items: tuple[Answered, ...]
 
 
-Block = Heading | Lead | Text | Sum | Steps | Points | Care | Grid | Picture | Questions | Answers
+Block = Heading | Lead | Text | Sum | Steps | Care | Grid | Picture | Questions | Answers
 
 
 @dataclass(frozen=True, slots=True)

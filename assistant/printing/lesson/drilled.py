@@ -28,9 +28,10 @@ def drawn(kinds: tuple[str, ...], seed: int, count: int, units: Units) -> tuple[
     return tuple(map(wording.in_words, make_set_of(seed, kinds, count=count, units=units)))
 
 
-def questions(made: tuple[Question, ...]) -> Questions:
+def questions(made: tuple[Question, ...], seed: int, units: Units) -> Questions:
     """The questions without a word of their answers."""
     return Questions(
+        worded(say("drill-line", seed=str(seed)), units),
         tuple(
             Asked(
                 str(question.text),
@@ -38,7 +39,7 @@ def questions(made: tuple[Question, ...]) -> Questions:
                 worded(say("blank", form=question.form), question.asked_in),
             )
             for question in made
-        )
+        ),
     )
 
 

@@ -89,10 +89,9 @@ def _blocks(lesson: Lesson, of: Theme) -> Iterator[Block]:
     yield Heading(worded(say("worked-head"), units))
     yield from worked(of.examples, here_m, units)
     yield from experiment(of.experiment, here_m, lesson.class_size, units)
-    yield Text(worded(say("sources", sources="; ".join(_sources(lesson, of))), units))
     yield Heading(worded(say("drill-head"), units))
-    yield Text(worded(say("drill-line", seed=str(lesson.seed)), units))
-    yield questions(drawn(of.drill, lesson.seed, lesson.count, units))
+    yield questions(drawn(of.drill, lesson.seed, lesson.count, units), lesson.seed, units)
+    yield Text(worded(say("sources", sources="; ".join(_sources(lesson, of))), units), small=True)
 
 
 def _picture(lesson: Lesson) -> Picture:

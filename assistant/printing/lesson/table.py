@@ -11,6 +11,7 @@ from assistant.printing.lesson.themes import TableRow, Theme, always
 from assistant.replies.quantities import Say, duration
 from assistant.replies.sentences import worded
 from rules.model import Figure, Units
+from rules.physics.units import PSI_PER_PA
 from rules.said import Said, elevation, fixed, sentences
 
 WORDING = "printing/lesson"
@@ -62,6 +63,10 @@ def _air(figure: Figure, units: Units) -> str:
     return Say(units).pressure(figure.value * PA_PER_KPA)
 
 
+def _gauge(figure: Figure, units: Units) -> str:
+    return Say(units).gauge(figure.value / PSI_PER_PA)
+
+
 def _time(figure: Figure, units: Units) -> str:
     return duration(figure.value)
 
@@ -70,4 +75,9 @@ def _factor(figure: Figure, units: Units) -> str:
     return worded(say("times", factor=fixed(figure.value, 2)), units)
 
 
-SHOWN: dict[str, Callable[[Figure, Units], str]] = ON_THE_CARD | {"air": _air, "time": _time, "factor": _factor}
+SHOWN: dict[str, Callable[[Figure, Units], str]] = ON_THE_CARD | {
+    "air": _air,
+    "gauge": _gauge,
+    "time": _time,
+    "factor": _factor,
+}

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator
 
 from assistant.printing.lesson.asking import answer_at, equation
@@ -11,6 +12,8 @@ from rules.model import Units
 from rules.said import sentences
 
 LINE, FULL, FIGURES = 1, 2, 3
+# where one equation ends and the next begins
+BETWEEN = re.compile(r"(?<=\.) (?=[A-Z])")
 say = sentences("printing/lesson")
 
 
@@ -20,9 +23,9 @@ def why(subjects: Iterable[str], elevation_m: float, units: Units) -> Iterator[B
     for subject in subjects:
         ask = {"topic": "why", "subject": subject}
         line, full, figures = (answer_at(ask, elevation_m, units, depth) for depth in (LINE, FULL, FIGURES))
-        yield Lead(str(line.headline))
+        yield Lead(str(line.headline), worded(say("line"), units))
         yield Text(str(full.because[0].text), worded(say("paragraph"), units))
-        sums = equation(full.because[0], figures.because[0])
-        if sums and sums not in given:
-            given.add(sums)
-            yield Sum(sums)
+        sums = BETWEEN.split(equation(full.because[0], figures.because[0]))
+        if new := " ".join(sentence for sentence in sums if sentence not in given):
+            yield Sum(new, worded(say("equation"), units))
+        given.update(sums)

@@ -19,13 +19,15 @@ from rules.said import Said, Words, sentences
 
 WORDING = "printing/lesson"
 OVEN_C = 176.667
+# Below this a sum is told to a tenth [min].
+FINE_MIN = 60.0
 CAKE_OVEN = "oven"
 GRAVE = ("stop", "warn")
 say = sentences("printing/lesson")
 
 
 def worked(examples: Iterable[Example], elevation_m: float, units: Units) -> Iterator[Block]:
-    """Examples at an elevation [m]; a reason that one before has given is not given again."""
+    """Examples at an elevation [m]; a reason or a caution that one before has given is not given again."""
     given: set[str] = set()
     for at, example in enumerate(examples, start=1):
         full, short = (answer_at(example.ask, elevation_m, units, depth) for depth in (3, 2))
@@ -41,8 +43,9 @@ def worked(examples: Iterable[Example], elevation_m: float, units: Units) -> Ite
         for row in example.reckoned:
             if (line := RECKONED[row["form"]](row, full, units)) is not None:
                 yield Sum(worded(line, units))
-        yield Lead(str(full.headline) or "", worded(say("answer"), units))
-        cautions = tuple(str(c.text) for c in full.cautions if c.level in GRAVE)
+        yield Text(str(full.headline), worded(say("answer"), units), strong=True)
+        cautions = tuple(str(c.text) for c in full.cautions if c.level in GRAVE and str(c.text) not in given)
+        given.update(cautions)
         if cautions:
             yield Care(worded(say("care"), units), cautions)
 
@@ -67,7 +70,7 @@ def _times(row: dict[str, Any], answer: Answer, units: Units) -> Words | None:
     z_k = softening(answer.request.dish_class or "").z_k
     factor = round(rate_factor(heat.value, heat.sea_level, z_k), 2)
     return say(
-        "sum-times", sea=number(middle_min, 1), factor=number(factor), here=number(middle_min * factor, 0),
+        "sum-times", sea=number(middle_min, 1), factor=number(factor), here=number(middle_min * factor, 1 if middle_min < FINE_MIN else 0),
         about=duration(here.value),
     )  # fmt: skip
 
@@ -75,11 +78,11 @@ def _times(row: dict[str, Any], answer: Answer, units: Units) -> Words | None:
 def _share(row: dict[str, Any], answer: Answer, units: Units) -> Words | None:
     """An amount of the recipe by a change in per cent."""
     change = answer.figure(row["figure"])
-    percent = 0 if change is None else round(change.value)
+    percent = 0.0 if change is None else round(change.value, 1)
     used = row["amount"] * (1 + percent / 100)
     return say(
         "sum-share", what=Said(WORDING, f"share-{row['id']}"),
-        sign="more" if percent > 0 else "less" if percent < 0 else "same", percent=str(abs(percent)),
+        sign="more" if percent > 0 else "less" if percent < 0 else "same", percent=number(abs(percent), 1),
         amount=_amount(row["amount"], row["unit"]), used=_amount(used, row["unit"]),
     )  # fmt: skip
 
@@ -107,10 +110,10 @@ def _fall(row: dict[str, Any], answer: Answer, units: Units) -> Words | None:
     sea, here = round(figure.sea_level, 1), round(figure.value, 1)
     fall = round(sea - here, 1)
     if fall > 0:
-        return say("sum-fall", sea=f"{sea:.1f}", fall=f"{fall:.1f}", here=f"{here:.1f}")
+        return say("sum-fall", what=str(figure.label), sea=f"{sea:.1f}", fall=f"{fall:.1f}", here=f"{here:.1f}")
     if fall < 0:
-        return say("sum-rise", sea=f"{sea:.1f}", fall=f"{-fall:.1f}", here=f"{here:.1f}")
-    return say("sum-level", here=f"{here:.1f}")
+        return say("sum-rise", what=str(figure.label), sea=f"{sea:.1f}", fall=f"{-fall:.1f}", here=f"{here:.1f}")
+    return say("sum-level", what=str(figure.label), here=f"{here:.1f}")
 
 
 def _times_faster(row: dict[str, Any], answer: Answer, units: Units) -> Words | None:

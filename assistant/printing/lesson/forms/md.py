@@ -14,7 +14,6 @@ from assistant.printing.lesson.blocks import (
     Heading,
     Lead,
     Picture,
-    Points,
     Questions,
     Sheet,
     Steps,
@@ -62,14 +61,12 @@ def _block(block: Block, picture: str) -> Iterator[str]:
             yield f"## {plain(text)}"
         case Lead(text, label):
             yield f"{_label(label)}**{plain(text)}**"
-        case Text(text, label):
-            yield f"{_label(label)}{plain(text)}"
-        case Sum(text):
-            yield f"> {plain(text)}"
+        case Text(text, label, strong=strong):
+            yield f"{_label(label)}**{plain(text)}**" if strong else f"{_label(label)}{plain(text)}"
+        case Sum(text, label):
+            yield f"> {_label(label)}{plain(text)}"
         case Steps(items):
             yield "\n".join(f"{n}. {plain(item)}" for n, item in enumerate(items, start=1))
-        case Points(items):
-            yield "\n".join(f"- {plain(item)}" for item in items)
         case Care(title, items):
             yield f"**{plain(title)}**"
             yield "\n".join(f"- {plain(item)}" for item in items)
@@ -78,7 +75,8 @@ def _block(block: Block, picture: str) -> Iterator[str]:
         case Picture(_, caption, shows):
             yield f"![{plain(shows)}]({picture})"
             yield plain(caption)
-        case Questions(items):
+        case Questions(intro, items):
+            yield plain(intro)
             for n, asked in enumerate(items, start=1):
                 yield f"{n}. {plain(asked.text)}"
                 if asked.options:

@@ -97,7 +97,7 @@ example-boil = How hot is boiling water { $at }, and what can the weather do to 
 example-potatoes = How long do potatoes take { $at } that are done in 15 to 25 min at sea level?
 example-ribs = Short ribs braise for 2 h 30 min to 3 h at sea level. How long { $at }?
 example-ribs-pressure = Short ribs take 45 min to 1 h at 15 psi (103 kPa) at sea level. How long { $at }?
-example-cake = A layer cake from sea level has 4 tsp baking powder, 2 cups sugar and 1 cup milk, and bakes at { $oven }. What is changed { $at }?
+example-cake = A layer cake from sea level has 2 tsp baking powder, 2 cups sugar and 1 cup milk, and bakes at { $oven }. What is changed { $at }?
 example-bread = A bread from sea level has 20 g yeast and 600 g water, and proves for 90 min. What is changed { $at }?
 example-fudge = How hot is fudge cooked { $at }, to soft ball?
 example-jam = How hot does jam without added pectin get { $at } when it sets?
@@ -112,7 +112,7 @@ example-loaf = A cut loaf is dry after an hour on the board at sea level. How lo
 example-cold = How cold is the air outdoors { $at }, when it is 59 °F (15 °C) at sea level?
 
 # sums of the lesson's own
-sum-times = The middle of the time at sea level: { $sea } min × { $factor } = { $here } min, in the kitchen { $about }.
+sum-times = The middle of the time at sea level: { $sea } min × { $factor } = { $here } min; in the kitchen { $about }.
 sum-share =
     { $what }: { $sign ->
         [more] { $amount } × (1 + { $percent }/100) = { $used }
@@ -120,9 +120,9 @@ sum-share =
        *[same] { $amount }, as it is
     }
 sum-added = { $what }: { $from } and { $shift } more make { $to }
-sum-fall = From sea level to here: { $sea } − { $fall } = { $here } °C
-sum-rise = From sea level to here: { $sea } + { $fall } = { $here } °C
-sum-level = The same as at sea level: { $here } °C
+sum-fall = { $what }, from sea level to here: { $sea } − { $fall } = { $here } °C
+sum-rise = { $what }, from sea level to here: { $sea } + { $fall } = { $here } °C
+sum-level = { $what }, the same as at sea level: { $here } °C
 sum-times-faster = { $time } min ÷ { $factor } = { $here } min
 share-powder = Baking powder
 share-sugar = Sugar
@@ -291,7 +291,7 @@ experiment-syringe = boil warm water in the hand
     .step-2 = Draw 10 ml of it into the syringe. Hold the tip up and push out all the air.
     .step-3 = Close the tip tightly with a finger, or with its cap.
     .step-4 = Pull the plunger back as far as its last mark, and watch the water.
-    .step-5 = Let it go back slowly. What happens to the bubbles, and what has the water got hotter by?
+    .step-5 = Let it go back slowly. What becomes of the bubbles, and did the water get any hotter?
     .record = Water ________ degrees   When the plunger was pulled ________________   When it went back ________________
     .caution-1 = Warm water only, never hot: it must not scald if a syringe slips.
     .caution-2 = New syringes of plastic without needles, never of glass. Point them at nobody.
