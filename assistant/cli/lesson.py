@@ -40,9 +40,7 @@ def lesson(
     kitchen_name: Annotated[
         str | None, typer.Option("--kitchen", metavar="NAME", help="A kitchen of yours instead of the one in use.")
     ] = None,
-    class_size: Annotated[
-        int, typer.Option("--class", min=1, max=LARGEST_CLASS, help="How many are taught.")
-    ] = CLASS,
+    class_size: Annotated[int, typer.Option("--class", min=1, max=LARGEST_CLASS, help="How many are taught.")] = CLASS,
     count: Annotated[
         int | None,
         typer.Option("--questions", min=1, max=20, help="How many questions; by default one for two of the class."),
@@ -72,13 +70,13 @@ def lesson(
         exits.leave(f"there is no lesson {theme!r}; say one of {', '.join(catalogue())}")
     if paper not in PAPERS_MM:
         exits.leave(f"--paper {paper} is none of {', '.join(PAPERS_MM)}")
-    first, *others = at or [None]
+    first, others = (at[0], at[1:]) if at else (None, [])
     if len(others) >= MOST_ELEVATIONS:
         exits.leave(f"--at was said {len(others) + 1} times; a table holds {MOST_ELEVATIONS} at most")
     kitchen = kitchen_for(first, units, kitchen_name)
     if kitchen.elevation_m is None:
         exits.leave(ASK_ELEVATION, exits.ASKS_BACK)
-    heard = (elevation_heard(other).elevation_m for other in others if other)
+    heard = (elevation_heard(other).elevation_m for other in others)
     asked = Lesson(
         theme=theme,
         elevations_m=(kitchen.elevation_m, *(height for height in heard if height is not None)),

@@ -1,4 +1,4 @@
-"""The column of air over a pot at sea level and in the kitchen: what it weighs, where the water boils, and its drawing."""
+"""The air over a pot at sea level and in the kitchen: what it weighs, where the water boils, and the drawing of it."""
 
 from __future__ import annotations
 

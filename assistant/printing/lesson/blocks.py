@@ -107,7 +107,14 @@ class Answers:
     items: tuple[Answered, ...]
 
 
-Block = Heading | Lead | Text | Sum | Steps | Care | Grid | Picture | Questions | Answers
+@dataclass(frozen=True, slots=True)
+class Together:
+    """Blocks that stand on one page, such as what is done and what can hurt."""
+
+    blocks: tuple[Block, ...]
+
+
+Block = Heading | Lead | Text | Sum | Steps | Care | Grid | Picture | Questions | Answers | Together
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from assistant.drill import wording
+from assistant.drill import sheet, wording
 from assistant.printing.lesson.blocks import Answered, Answers, Asked, Questions
 from assistant.replies.sentences import worded
 from rules.drill import Question, make_set_of
@@ -36,7 +36,7 @@ def questions(made: tuple[Question, ...], seed: int, units: Units) -> Questions:
             Asked(
                 str(question.text),
                 tuple(line.strip() for line in wording.options(question)),
-                worded(say("blank", form=question.form), question.asked_in),
+                sheet.blank(question),
             )
             for question in made
         ),
@@ -49,8 +49,8 @@ def answers(made: tuple[Question, ...]) -> Answers:
         tuple(
             Answered(
                 str(question.shown),
-                worded(say("counts", tolerance=question.tolerance), question.asked_in) if question.tolerance else "",
-                worded(say("reason", why=question.why, sources=wording.sources(question)), question.asked_in),
+                sheet.room(question),
+                sheet.reason(question),
             )
             for question in made
         )

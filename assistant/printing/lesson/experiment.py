@@ -25,8 +25,8 @@ def experiment(trial: Trial, elevation_m: float, class_size: int, units: Units) 
     yield Lead(said("aim"), worded(say("aim"), units))
     needs = (worded(Said(WORDING, f"need-{thing}", (("count", each * groups),)), units) for thing, each in trial.needs)
     yield Text("; ".join(needs) + ".", worded(say("needs", **{"class": class_size, "groups": groups}), units))
-    yield Steps(tuple(said(f"step-{at}") for at in range(1, trial.steps + 1)))
     yield Care(worded(say("care"), units), tuple(said(f"caution-{at}") for at in range(1, trial.cautions + 1)))
+    yield Steps(tuple(said(f"step-{at}") for at in range(1, trial.steps + 1)))
     yield Text(said("record"), worded(say("findings"), units))
 
 
@@ -53,5 +53,3 @@ class _Said:
 
     def __call__(self, part: str) -> str:
         return worded(Said(WORDING, message(self.trial, part), self.values), self.units)
-
-

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from assistant.printing.lesson.air_column import air_column, weight
 from assistant.printing.lesson.asking import answer_at
-from assistant.printing.lesson.blocks import Block, Heading, Picture, Sheet, Text
+from assistant.printing.lesson.blocks import Block, Heading, Picture, Sheet, Text, Together
 from assistant.printing.lesson.drilled import answers, drawn, questions
 from assistant.printing.lesson.experiment import experiment, finding
 from assistant.printing.lesson.table import table
@@ -88,7 +88,7 @@ def _blocks(lesson: Lesson, of: Theme) -> Iterator[Block]:
     yield table(of, lesson.elevations_m, units)
     yield Heading(worded(say("worked-head"), units))
     yield from worked(of.examples, here_m, units)
-    yield from experiment(of.experiment, here_m, lesson.class_size, units)
+    yield Together(tuple(experiment(of.experiment, here_m, lesson.class_size, units)))
     yield Heading(worded(say("drill-head"), units))
     yield questions(drawn(of.drill, lesson.seed, lesson.count, units), lesson.seed, units)
     yield Text(worded(say("sources", sources="; ".join(_sources(lesson, of))), units), small=True)

@@ -10,6 +10,7 @@ from assistant.printing.lesson.blocks import Grid
 from assistant.printing.lesson.themes import TableRow, Theme, always
 from assistant.replies.quantities import Say, duration
 from assistant.replies.sentences import worded
+from rules import example
 from rules.model import Figure, Units
 from rules.physics.units import PSI_PER_PA
 from rules.said import Said, elevation, fixed, sentences
@@ -30,7 +31,7 @@ def table(theme: Theme, elevations_m: Sequence[float], units: Units) -> Grid:
 
 
 def kitchens(elevations_m: Sequence[float]) -> tuple[float, ...]:
-    """Sea level and the elevations, each once, from the lowest up [m].
+    """Sea level and the elevations, each once, from the lowest up [m]; sea level alone is set beside an example.
 
     >>> kitchens((2133.6, 0.0, 1615.4, 2133.6))
     (0.0, 1615.4, 2133.6)
@@ -39,7 +40,7 @@ def kitchens(elevations_m: Sequence[float]) -> tuple[float, ...]:
     for at_m in sorted(elevations_m):
         if all(abs(at_m - other) >= SAME_M for other in columns):
             columns.append(at_m)
-    return tuple(sorted(columns))
+    return tuple(sorted(columns)) if columns[1:] else (0.0, example.EXAMPLE_M)
 
 
 def _placed(elevation_m: float) -> Said:
@@ -67,6 +68,10 @@ def _gauge(figure: Figure, units: Units) -> str:
     return Say(units).gauge(figure.value / PSI_PER_PA)
 
 
+def _oven(figure: Figure, units: Units) -> str:
+    return Say(units).oven_span(figure.low or figure.value, figure.high or figure.value)
+
+
 def _time(figure: Figure, units: Units) -> str:
     return duration(figure.value)
 
@@ -75,9 +80,11 @@ def _factor(figure: Figure, units: Units) -> str:
     return worded(say("times", factor=fixed(figure.value, 2)), units)
 
 
-SHOWN: dict[str, Callable[[Figure, Units], str]] = ON_THE_CARD | {
+SHOWN: dict[str, Callable[[Figure, Units], str]] = {
+    **ON_THE_CARD,
     "air": _air,
     "gauge": _gauge,
+    "oven": _oven,
     "time": _time,
     "factor": _factor,
 }

@@ -13,7 +13,7 @@ from rules.said import sentences
 
 LINE, FULL, FIGURES = 1, 2, 3
 # where one equation ends and the next begins
-BETWEEN = re.compile(r"(?<=\.) (?=[A-Z])")
+BETWEEN = re.compile(r"(?<=\.) ")
 say = sentences("printing/lesson")
 
 

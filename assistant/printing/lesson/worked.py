@@ -69,10 +69,9 @@ def _times(row: dict[str, Any], answer: Answer, units: Units) -> Words | None:
     middle_min = ((sea.low or sea.value) + (sea.high or sea.value)) / 2
     z_k = softening(answer.request.dish_class or "").z_k
     factor = round(rate_factor(heat.value, heat.sea_level, z_k), 2)
-    return say(
-        "sum-times", sea=number(middle_min, 1), factor=number(factor), here=number(middle_min * factor, 1 if middle_min < FINE_MIN else 0),
-        about=duration(here.value),
-    )  # fmt: skip
+    here_min = number(middle_min * factor, 1 if middle_min < FINE_MIN else 0)
+    about = duration(here.value)
+    return say("sum-times", sea=number(middle_min, 1), factor=number(factor), here=here_min, about=about)
 
 
 def _share(row: dict[str, Any], answer: Answer, units: Units) -> Words | None:

@@ -19,6 +19,7 @@ from assistant.printing.lesson.blocks import (
     Steps,
     Sum,
     Text,
+    Together,
 )
 from assistant.printing.lesson.forms import Form
 
@@ -86,6 +87,9 @@ def _block(block: Block, picture: str) -> Iterator[str]:
             for n, answered in enumerate(items, start=1):
                 yield f"{n}. **{plain(answered.shown)}**"
                 yield "   " + " ".join(plain(text) for text in (answered.counts, answered.why) if text)
+        case Together(blocks):
+            for inner in blocks:
+                yield from _block(inner, picture)
 
 
 def _label(label: str) -> str:

@@ -6,7 +6,7 @@ same file.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from io import BytesIO
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -29,6 +29,7 @@ from assistant.printing.lesson.blocks import (
     Steps,
     Sum,
     Text,
+    Together,
 )
 from assistant.printing.lesson.forms import PAPERS_MM, Form
 
@@ -125,7 +126,7 @@ class _Press:
             canvas.drawRightString(self.width - self.margin, foot, f"{canvas.getPageNumber()} / {count}")
 
         document.addPageTemplates([PageTemplate(frames=[frame], onPage=page)])
-        document.build([*self._head(), *self._body()])
+        document.build([*self._head(), *self._body(self.sheet.blocks)])
         return out.getvalue(), document.page
 
     def _style(self, name: str, *, size: float = 1.0, **options: Any) -> ParagraphStyle:
@@ -156,12 +157,12 @@ class _Press:
             widths = [first, self.measure * 0.05, self.measure * 0.33]
             yield Table([[blanks[0], "", blanks[1]]], colWidths=widths, style=lines)
 
-    def _body(self) -> Iterator[Flowable]:
+    def _body(self, blocks: Iterable[Block]) -> Iterator[Flowable]:
         """The blocks; what opens something stays on the page of what it opens."""
         from reportlab.platypus import KeepTogether
 
         opening: list[Flowable] = []
-        for block in self.sheet.blocks:
+        for block in blocks:
             set_ = list(SETS[type(block)](self, block))
             if isinstance(block, Heading | Lead):
                 opening += set_
@@ -173,6 +174,11 @@ class _Press:
             opening = []
         yield from opening
 
+    def together(self, block: Together) -> Iterator[Flowable]:
+        from reportlab.platypus import KeepTogether
+
+        yield KeepTogether(list(self._body(block.blocks)))
+
     def heading(self, block: Heading) -> Iterator[Flowable]:
         from reportlab.platypus import HRFlowable
 
@@ -182,9 +188,7 @@ class _Press:
         yield HRFlowable(width="100%", thickness=0.8, color="black", spaceBefore=1, spaceAfter=self.size * 0.3)
 
     def lead(self, block: Lead) -> Iterator[Flowable]:
-        yield self._paragraph(
-            f"{self._label(block.label)}<b>{escape(block.text)}</b>", spaceBefore=self.size * 0.7
-        )
+        yield self._paragraph(f"{self._label(block.label)}<b>{escape(block.text)}</b>", spaceBefore=self.size * 0.7)
 
     def text(self, block: Text) -> Iterator[Flowable]:
         size = SMALL if block.small else 1.0
@@ -200,9 +204,13 @@ class _Press:
         style = [("LINEBEFORE", (0, 0), (0, 0), 1.6, GREY), *BARE, ("LEFTPADDING", (0, 0), (0, 0), self.size * 0.8)]
         indent = self.size * 1.2
         yield Table(
-            [[self._paragraph(f"{self._label(block.label)}{escape(block.text)}")]], colWidths=[self.measure - indent], style=style,
-            spaceBefore=self.size * 0.3, spaceAfter=self.size * 0.3, hAlign="RIGHT",
-        )  # fmt: skip
+            [[self._paragraph(f"{self._label(block.label)}{escape(block.text)}")]],
+            colWidths=[self.measure - indent],
+            style=style,
+            spaceBefore=self.size * 0.3,
+            spaceAfter=self.size * 0.3,
+            hAlign="RIGHT",
+        )
 
     def steps(self, block: Steps) -> Iterator[Flowable]:
         for n, item in enumerate(block.items, start=1):
@@ -233,8 +241,8 @@ class _Press:
         from reportlab.platypus import Table
 
         columns = len(block.head) - 1
-        first = max(FIRST_COLUMN, 0.42 - 0.04 * columns) * self.measure
-        rest = min((self.measure - first) / columns, self.measure * 0.26)
+        first = max(FIRST_COLUMN, 0.48 - 0.06 * columns) * self.measure
+        rest = (self.measure - first) / columns
         below = columns > BESIDE
         head = [self._cell(f"<b>{marked_up(text, below=below)}</b>", n) for n, text in enumerate(block.head)]
         rows = [
@@ -290,10 +298,10 @@ class _Press:
 def spaced(text: str) -> str:
     """Marked-up text in which blanks to write on keep their distance.
 
-    >>> spaced("Yes __   No __").count(" ")
-    3
+    >>> spaced("Yes __   No __")
+    'Yes\\xa0__ \\xa0\\xa0No\\xa0__'
     """
-    return escape(text).replace("   ", " \xa0\xa0").replace("  ", " \xa0")
+    return escape(text).replace("   ", " \xa0\xa0").replace("  ", " \xa0").replace(" _", "\xa0_")
 
 
 def marked_up(text: str, *, below: bool = False) -> str:
@@ -331,5 +339,6 @@ SETS: dict[type, Callable[[_Press, Any], Iterator[Flowable]]] = {
     Picture: _Press.picture,
     Questions: _Press.questions,
     Answers: _Press.answers,
+    Together: _Press.together,
 }
 FORM = Form(write)

@@ -17,7 +17,6 @@ date-line = Date
 sheet-foot = { $title } · { $elevation } · set { $seed }
 key-title = Key: { $title }
 key-line = For the teacher, not for the class. The same sheet again: { $command }
-page = { $number } / { $count }
 
 # the why
 why-head = Why
@@ -144,7 +143,6 @@ needs = For { $class ->
     [one] one group
    *[other] { $groups } groups
 }
-steps = What to do
 findings = What we found
 need-pot = { $count ->
     [one] 1 pot
@@ -377,14 +375,4 @@ drill-head = Questions
 drill-line = Set { $seed }. Figures count in either system of units.
 answers-head = Answers
 finding-head = What the experiment shows
-option = { $letter }) { $option }
-blank =
-    { $form ->
-        [figure] Answer ____________________
-        [choice] Answer ____
-        [yes_no] Yes ____  No ____
-       *[order] Order ____________________
-    }
-counts = What counts: { $tolerance }.
-reason = { $why } Source: { $sources }.
 sources = Sources: { $sources }.
