@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from assistant.contributing.validate_wording import Call, all_messages, languages, names_of
-from assistant.printing import card
+from assistant.printing import batch_report, card
 from assistant.printing.lesson import table, themes, worked
 from assistant.printing.lesson.experiment import message
 from assistant.printing.plots import time
@@ -30,6 +30,8 @@ def calls() -> Iterator[Call]:
         yield from (Call("printing/card", f"row-{row['id']}", frozenset(), card.ROWS) for row in section["rows"])
     for name in time.classes():
         yield Call(PLOTS, f"class-{name.replace('_', '-')}", frozenset(), f"{PLOTS}.toml")
+    for name in batch_report.COLUMNS:
+        yield Call(batch_report.WORDING, f"column-{name}", frozenset(), "batch_report.py")
     for theme in themes.catalogue().values():
         yield from (Call(LESSON, id, names, themes.ROWS) for id, names in lesson_sentences(theme))
     yield from (Call(LESSON, f"row-{row.id}", frozenset(), themes.ROWS) for row in themes.always())
