@@ -132,8 +132,8 @@ class _Press:
     def _style(self, name: str, *, size: float = 1.0, **options: Any) -> ParagraphStyle:
         from reportlab.lib.styles import ParagraphStyle
 
-        points = self.size * size
-        return ParagraphStyle(name, fontName=FAMILY, fontSize=points, leading=points * LEADING, **options)
+        set_in = {"fontName": FAMILY, "fontSize": self.size * size, "leading": self.size * size * LEADING}
+        return ParagraphStyle(name, **set_in, spaceShrinkage=0, **options)
 
     def _paragraph(self, text: str, name: str = "text", *, size: float = 1.0, **options: Any) -> Flowable:
         """A paragraph of marked-up text."""
@@ -177,7 +177,8 @@ class _Press:
     def together(self, block: Together) -> Iterator[Flowable]:
         from reportlab.platypus import KeepTogether
 
-        yield KeepTogether(list(self._body(block.blocks)))
+        # one within the other would each begin a page
+        yield KeepTogether([part for inner in block.blocks for part in SETS[type(inner)](self, inner)])
 
     def heading(self, block: Heading) -> Iterator[Flowable]:
         from reportlab.platypus import HRFlowable
