@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import cache, lru_cache
 from typing import TYPE_CHECKING
 
 from assistant.printing.drawing import MM_PER_INCH
@@ -9,8 +10,11 @@ from assistant.printing.drawing import MM_PER_INCH
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
     from matplotlib.figure import Figure
+    from matplotlib.ft2font import FT2Font
 
 POINTS_PER_INCH, SUBPIXELS = 72, 64
+# Widths of words come again and again, and are kept.
+MOST_WIDTHS = 10_000
 
 
 class Pen:
@@ -42,35 +46,50 @@ class Pen:
         return self.figure.add_axes((x / self.width, y / self.height, width / self.width, height / self.height))
 
 
+@lru_cache(MOST_WIDTHS)
 def width_mm(text: str, size_pt: float, bold: bool = False) -> float:
     """How wide a text is set [mm]."""
-    from matplotlib.font_manager import FontProperties, findfont, get_font
-
-    font = get_font(findfont(FontProperties(family="DejaVu Sans", weight="bold" if bold else "normal")))
+    font = _font(bold)
     font.set_size(size_pt, SUBPIXELS * POINTS_PER_INCH)
     font.set_text(text)
     pixels = font.get_width_height()[0] / SUBPIXELS / SUBPIXELS
     return float(pixels * MM_PER_INCH / POINTS_PER_INCH)
 
 
+@cache
+def _font(bold: bool) -> FT2Font:
+    """The typeface, found once."""
+    from matplotlib.font_manager import FontProperties, findfont, get_font
+
+    return get_font(findfont(FontProperties(family="DejaVu Sans", weight="bold" if bold else "normal")))
+
+
 def wrapped(text: str, size_pt: float, most_mm: float, bold: bool = False) -> list[str]:
     """A text in lines that are no wider than this [mm], broken between words, and within one that is wider alone."""
-    lines = [""]
     pieces = (piece for long in text.split() for piece in _pieces(long, size_pt, most_mm, bold))
+    space = width_mm("n n", size_pt, bold) - width_mm("nn", size_pt, bold)
+    lines, wide = [""], 0.0
     for word in pieces:
-        longer = f"{lines[-1]} {word}".strip()
-        if lines[-1] and width_mm(longer, size_pt, bold) > most_mm:
+        adds = width_mm(word, size_pt, bold)
+        if lines[-1] and wide + space + adds > most_mm:
             lines.append(word)
+            wide = adds
         else:
-            lines[-1] = longer
+            wide += adds + (space if lines[-1] else 0.0)
+            lines[-1] = f"{lines[-1]} {word}".strip()
     return lines
 
 
 def _pieces(word: str, size_pt: float, most_mm: float, bold: bool) -> list[str]:
     """A word in pieces none of which is wider than this [mm]."""
-    pieces = [""]
+    if width_mm(word, size_pt, bold) <= most_mm:
+        return [word]
+    pieces, wide = [""], 0.0
     for letter in word:
-        if pieces[-1] and width_mm(pieces[-1] + letter, size_pt, bold) > most_mm:
+        adds = width_mm(letter, size_pt, bold)
+        if pieces[-1] and wide + adds > most_mm:
             pieces.append("")
+            wide = 0.0
         pieces[-1] += letter
+        wide += adds
     return pieces
