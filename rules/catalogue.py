@@ -20,7 +20,7 @@ Mark = Literal[
     "gives_verdict", "of_buying", "of_places", "one_time", "of_degrees", "by_example", "told_whole", "of_amounts",
     "unlike_a_pot",
     "of_readings", "of_service", "of_nothing", "of_a_sign", "of_a_centre", "no_why", "knows_equipment",
-    "beside_the_main", "of_readings_told", "without_a_dish", "for_plan", "of_a_recipe",
+    "beside_the_main", "of_readings_told", "without_a_dish", "for_plan", "of_a_recipe", "by_hand",
 ]  # fmt: skip
 
 

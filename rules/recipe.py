@@ -49,6 +49,7 @@ class IngredientLine:
     mass_from: whether the mass was stated, is the unit itself, or comes from density, a piece's weight or a percentage
     preparation: what is done to it ("sifted", "cut in cubes")
     divided, optional: as the line says
+    written: the whole line as the recipe has it, where it told of several: "1 tsp each salt and pepper"; else ""
     """
 
     line: str
@@ -67,6 +68,7 @@ class IngredientLine:
     optional: bool = False
     start: int = 0
     end: int = 0
+    written: str = ""
 
     @property
     def mass_high_g(self) -> float | None:

@@ -29,7 +29,10 @@ def register(app: typer.Typer) -> None:
 def convert(
     recipes: Annotated[
         list[str] | None,
-        typer.Argument(metavar="FILE|FOLDER|-", help="Recipes: text, JSON-LD or saved pages; - reads standard input."),
+        typer.Argument(
+            metavar="FILE|FOLDER|-",
+            help="Recipes: text, JSON-LD or saved pages (JSON-LD or microdata in them); - reads standard input.",
+        ),
     ] = None,
     written_for: Annotated[
         str | None,
@@ -152,18 +155,22 @@ def _files(folder: Path) -> list[str]:
 
 
 def one(source: str, asked: dict[str, Any], form: str | None, out: Path | None) -> int:
-    """Convert one recipe and show it, or write it to the folder."""
+    """Convert one recipe and show it, or write it to the folder; leaves with code 3 where the file holds none."""
     from assistant.errors import AssistantError
+    from assistant.recipes.errors import NoRecipe
     from rules.errors import RulesError
 
     try:
         converted = converted_from(source, asked)
+    except NoRecipe as fault:
+        exits.leave(str(fault), exits.ASKS_BACK)
     except (AssistantError, RulesError) as fault:
         exits.leave(str(fault), exits.FAILED)
     if out is not None:
-        from assistant.cli.convert_many import write
+        from assistant.cli.convert_many import put
 
-        written = write(converted, Path(source), asked["units"], forms.form(form or TEXT), out, set())
+        chosen = forms.form(form or TEXT)
+        written = put(chosen.write(converted, asked["units"]), Path(source), chosen, out, set())
         typer.echo(f"Written: {written}")
         return exits.ANSWERED
     chosen = forms.form(form or (TERMINAL if sys.stdout.isatty() else TEXT))

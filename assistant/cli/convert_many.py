@@ -4,36 +4,18 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable, Sequence
-from dataclasses import asdict, dataclass
+from dataclasses import asdict, replace
 from pathlib import Path
 from typing import Any
 
 import typer
 
 from assistant.cli import exits
-from assistant.cli.convert_one import converted_from
-from assistant.errors import AssistantError
+from assistant.cli.convert_each import Done, Worked, in_order
 from assistant.replies.recipe import forms
 from assistant.replies.recipe.forms import Form
-from rules.errors import RulesError
-from rules.model import Units
-from rules.recipes.convert import Converted
 
 REPORT = "report"
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Done:
-    """What came of one file. written: where the result is; error: why there is none; each None or empty otherwise."""
-
-    file: str
-    title: str = ""
-    style: str | None = None
-    sure: float | None = None
-    changed: int = 0
-    unread: int = 0
-    written: str | None = None
-    error: str | None = None
 
 
 def many(sources: Sequence[str], asked: dict[str, Any], name: str, out: Path) -> int:
@@ -42,11 +24,11 @@ def many(sources: Sequence[str], asked: dict[str, Any], name: str, out: Path) ->
     name: of the form
     returns: exit code 0, or 1 where one of them failed
     """
-    form = forms.form(name)
     taken = {Path(source).resolve() for source in sources if source != "-"}
     taken |= {(out / f"{REPORT}{ending}").resolve() for ending in (".txt", ".json")}
     _make(out)
-    done = [_one(source, asked, form, out, taken) for source in _watched(sources)]
+    work = zip(sources, in_order(sources, asked, name), strict=True)
+    done = [_written(found, source, forms.form(name), out, taken) for source, found in _watched(work, len(sources))]
     summary = as_report(done, asked)
     text = report_text(done, asked)
     _put(out / f"{REPORT}.json", json.dumps(summary, ensure_ascii=False, indent=2) + "\n")
@@ -55,33 +37,26 @@ def many(sources: Sequence[str], asked: dict[str, Any], name: str, out: Path) ->
     return exits.FAILED if any(d.error for d in done) else exits.ANSWERED
 
 
-def _watched(sources: Sequence[str]) -> Iterable[str]:
-    """The sources with a bar on standard error, where somebody can see it."""
+def _watched(work: Iterable[tuple[str, Worked]], count: int) -> Iterable[tuple[str, Worked]]:
+    """The work with a bar on standard error, where somebody can see it."""
     from rich.console import Console
     from rich.progress import track
 
     screen = Console(stderr=True)
-    return track(sources, "Converting", console=screen, transient=True, disable=not screen.is_terminal)
+    return track(work, "Converting", count, console=screen, transient=True, disable=not screen.is_terminal)
 
 
-def _one(source: str, asked: dict[str, Any], form: Form, out: Path, taken: set[Path]) -> Done:
+def _written(found: Worked, source: str, form: Form, out: Path, taken: set[Path]) -> Done:
+    """What came of one file once its result is written."""
+    if found.done.error:
+        return found.done
     try:
-        converted = converted_from(source, asked)
-        written = write(converted, Path(source), asked["units"], form, out, taken)
-    except (AssistantError, RulesError, OSError) as fault:
+        return replace(found.done, written=str(put(found.text, Path(source), form, out, taken)))
+    except OSError as fault:
         return Done(file=source, error=str(fault).removeprefix(f"{source}: "))
-    return Done(
-        file=source,
-        title=converted.recipe.title,
-        style=converted.style,
-        sure=converted.sure,
-        changed=sum(c.way != "same" for c in converted.changes),
-        unread=len(converted.unread),
-        written=str(written),
-    )
 
 
-def write(converted: Converted, source: Path, units: Units, form: Form, out: Path, taken: set[Path]) -> Path:
+def put(text: str, source: Path, form: Form, out: Path, taken: set[Path]) -> Path:
     """Write a result under the name of its recipe, numbered where two have the same; never over a recipe.
 
     taken: resolved paths that are not to be written, the new one is added
@@ -92,7 +67,7 @@ def write(converted: Converted, source: Path, units: Units, form: Form, out: Pat
     names = (out / f"{stem}{f'-{n}' if n > 1 else ''}{form.ending}" for n in range(1, 1_000_000))
     path = next(name for name in names if name.resolve() not in taken)
     taken.add(path.resolve())
-    _put(path, form.write(converted, units))
+    _put(path, text)
     return path
 
 

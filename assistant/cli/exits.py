@@ -20,7 +20,8 @@ NOT_COVERED = 4
 
 EPILOG = (
     "Exit codes: 0 answered; 1 something failed, or a line or file of several did; 2 the command was misused; "
-    "3 a piece is missing and the reply asks for it; 4 the question is outside what simmerline covers."
+    "3 a piece is missing and the reply asks for it, or what was given holds no recipe; "
+    "4 the question is outside what simmerline covers."
 )
 
 

@@ -78,8 +78,8 @@ def lesson_problems(theme: themes.Theme) -> Iterator[str]:
         for sums in example.reckoned:
             if sums["form"] not in worked.RECKONED:
                 yield f'{example.id}: there is no sum of the form "{sums["form"]}"'
-            if answer.figure(sums.get("figure") or sums["heat"]) is None:
-                yield f"{example.id}: its question has not the figure of {sums}"
+            if sums.get("rule", next(iter(rules))) not in rules or not answer.figure(sums.get("figure", "cook_time")):
+                yield f"{example.id}: its question has not what {sums} needs"
     yield from experiment_problems(theme.experiment)
 
 

@@ -435,7 +435,7 @@ def keeping(heard: Heard, memory: Memory, low: str) -> Reply | None:
 def _kept_recipe(heard: Heard, memory: Memory, low: str, recipe: Request, sheet: Sheet) -> Reply | None:
     """The first batch of the recipe as it was converted: it is right where it was converted to."""
     from assistant.recipes.recipe_answer import convert
-    from assistant.recipes.text import to_text
+    from assistant.recipes.written import to_text
     from rules.recipes.convert import Converted
 
     found = convert(settle_in(recipe, memory.kitchen))

@@ -12,7 +12,7 @@ from assistant.dialogue.thread import after
 from assistant.dialogue.workbench import RecipeTalk
 from assistant.errors import AssistantError
 from assistant.recipes.amended import amended, with_line
-from assistant.recipes.dictated import Dictated, added, as_title, dictated, ends_it, listed
+from assistant.recipes.dictated import Dictated, added, among_lines, as_title, dictated, ends_it, listed
 from assistant.recipes.sheet import Sheet, sheet_of
 from assistant.understanding.conversation import merge, settle_in
 from assistant.understanding.cue_words import said as said_among
@@ -102,7 +102,7 @@ def _going_on(heard: Heard, memory: Memory, talk: RecipeTalk, said: str) -> Take
         told_so = say("put-right", line=amendment.line or amendment.was, out=yes(not amendment.line))
         talk = replace(talk, sheet=with_line(talk.sheet, amendment))
         return _told(heard.text, memory, talk, told_so), _keeping(memory, talk)
-    told = dictated(heard.text)
+    told = among_lines(dictated(heard.text)) if talk.sheet.ingredients else dictated(heard.text)
     if is_another(heard, told, talk.sheet):
         return _another(heard, memory, told)
     if told.has_lines or told.of("makes", "part", "heading"):

@@ -13,7 +13,7 @@ from assistant.dialogue.moves import Move
 from assistant.dialogue.thread import in_context
 from assistant.drill import Wanted
 from assistant.reading.tokens import norms
-from assistant.understanding import danger, leaning, place_roles, sugar_figures
+from assistant.understanding import danger, leaning, place_roles, short_turns, sugar_figures
 from assistant.understanding.awaited import given
 from assistant.understanding.conversation import told_in_metres
 from assistant.understanding.corrected import after_taking_back
@@ -122,7 +122,8 @@ def taken_up(utterance: Utterance, memory: Memory) -> Hearing:
     known = memory.places or whereabouts.of_kitchen(memory.kitchen)
     reply = in_its_part(utterance, as_reply(utterance, memory), memory)
     placed = whereabouts.recalled(reply, norms(utterance.doc), known, memory.request)
-    leant = leaning.taken_up(utterance.doc, placed, memory.request, memory.earlier)
+    short = short_turns.taken(utterance.doc, placed, memory.request) if memory.asked is None else None
+    leant = short or leaning.taken_up(utterance.doc, placed, memory.request, memory.earlier)
     taken = sugar_figures.taken(utterance.doc, leant, memory.request)
     if memory.asked:
         return taken

@@ -6,7 +6,19 @@ from dataclasses import dataclass, replace
 from functools import partial, reduce
 
 from assistant import drill
-from assistant.dialogue import allergy_talk, history, made, menu, misses, moves, refusing, talk, tonight, whereabouts
+from assistant.dialogue import (
+    allergy_talk,
+    history,
+    made,
+    menu,
+    misses,
+    moves,
+    refusing,
+    said_again,
+    talk,
+    tonight,
+    whereabouts,
+)
 from assistant.dialogue.batch_talk import begun
 from assistant.dialogue.deeds import Deed
 from assistant.dialogue.gone import taken_away
@@ -185,12 +197,18 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
     )
     if turn:
         return replace(turn, memory=replace(turn.memory, missed=0))
-    turn = planned(heard, memory) or beside_a_recipe(heard, memory)
+    turn = planned(heard, memory) or with_the_last(heard, memory, beside_a_recipe(heard, memory))
     turn = counted(heard, turn, memory)
     sitting = turn.memory.drill
     if sitting is None or sitting.over or turn.memory.asked:
         return turn
     return replace(turn, reply=replace(turn.reply, word=partial(_then_put, turn.reply, sitting, heard.text, memory)))
+
+
+def with_the_last(heard: Heard, memory: Memory, turn: Turn) -> Turn:
+    """The turn with a plan kept of two dishes, where one was asked about that is to go with the last."""
+    plan = menu.beside(heard, memory, turn.reply.request)
+    return turn if plan is None else replace(turn, memory=replace(turn.memory, menu=plan))
 
 
 def of_a_recipe(heard: Heard, memory: Memory) -> Turn | None:
@@ -349,6 +367,8 @@ def answered(heard: Heard, memory: Memory) -> Turn:
     if recounted:
         hearing, question = hearing.about(recounted.topic, choices=(), small_talk=None), recounted
     refused_before = refusing.goes_on(heard, question, memory)
+    if not refused_before and said_again.adds_nothing(heard, question, memory):
+        return Turn(said_again.asked_back(heard, memory), memory)
     if refused_before:
         elsewhere = refusing.of_the_place(hearing, question)
         if elsewhere is None:
@@ -367,6 +387,7 @@ def answered(heard: Heard, memory: Memory) -> Turn:
     reply = work_out(replace(request, depth=heard.depth) if heard.depth else request)
     reply = with_note(reply, told) if told else reply
     reply, question = tonight.filled(reply, question, memory)
+    reply = said_again.noting_the_same(reply, question, memory)
     kept = memory if hearing.passing else after(question, memory)
     asked = reply.missing[0] if reply.missing else None
     kitchen = learnt(hearing.request, question, memory)

@@ -41,6 +41,7 @@ GROUPED = r"[1-9]\d{0,2}(?:,\d{3})+(?:\.\d+)?"
 DIGITS = re.compile(rf"(?P<grouped>{GROUPED})(?P<k>k?)|(?P<plain>\d+(?:[.,]\d+)?|\.\d+)(?P<kk>k?)", re.IGNORECASE)
 POINTED, METRES = re.compile(r"[1-9]\.\d{3}"), ("m", "metres", "meters", "metre", "meter", "metros", "msnm", "meteren")
 RATIO = re.compile(r"(\d+)/(\d+)")
+FIRST_WORDS = frozenset(("a", "an", "dozen", "dozens", "couple")).union(ONES, TEENS, TENS, SCALES, ABROAD, PARTS)
 # digit by digit, as numbers are read out: five two eight oh
 FEWEST_READ_OUT, MOST_READ_OUT = 3, 5
 NOUGHTS = ("oh", "o")
@@ -67,8 +68,15 @@ def number_from(words: Sequence[str], at: int) -> Number | None:
     >>> number_from("1 1/4 + 1/8 tsp".split(), 0), number_from("five two eight oh".split(), 0)
     (Number(start=0, end=4, value=1.375), Number(start=0, end=4, value=5280.0))
     """
+    if not _begins_one(words[at]):
+        return None
     number = _pointed_thousands(words, at) or _read_out(words, at) or _fraction(words, at) or _whole(words, at)
     return number and _summed(words, _dozens(words, _and_a_part(words, _pointed(words, _roughly(words, number)))))
+
+
+def _begins_one(word: str) -> bool:
+    """Whether a number can begin with a word: most words are passed over by this alone."""
+    return word in FIRST_WORDS or word[0] == "." or word[0].isdigit()
 
 
 def _pointed_thousands(words: Sequence[str], at: int) -> Number | None:

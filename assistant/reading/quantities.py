@@ -33,6 +33,7 @@ FEET_MISHEARD, LEAST_FEET = cues("elevation", "feet_misheard"), 1000
 # ten, two hundred feet: thousands and hundreds said one after the other
 THOUSANDS_SAID, HUNDREDS_SAID, IN_FEET = (5, 14), (100, 999), ("ft", "m")
 BAROMETERS = cues("barometer", "names")
+BAROMETERS_BEGIN = frozenset(name.split()[0] for name in BAROMETERS)
 BAROMETER_REACH = 6
 # what a barometer reads without a unit, or in inches [its unit]
 BAROMETER_SCALES = {"inHg": (15.0, 32.0), "hPa": (480.0, 1090.0)}
@@ -91,6 +92,8 @@ def _with_thousands(words: Sequence[str], m: Measure, ends: Mapping[int, Number]
 
 def _barometric(words: Sequence[str], found: list[Measure], numbers: Sequence[Number]) -> list[Measure]:
     """Inches and bare figures behind a barometer are pressures: the barometer says 24.6 inches."""
+    if BAROMETERS_BEGIN.isdisjoint(words):
+        return found
     near = {end + i for name in BAROMETERS for end in _ends(words, name.split()) for i in range(BAROMETER_REACH)}
     if not near:
         return found

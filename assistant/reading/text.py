@@ -34,30 +34,33 @@ _PACKS = (
     r"cans?|tins?|packs?|packages?|packets?|jars?|bags?|boxe?s?|blocks?|bottles?|cartons?|tubs?|bars?|fillets?|"
     r"steaks?|pieces?|portions?|balls?"
 )
+# what has to stand in a text before a pattern is tried on it (one of these signs), the pattern, and what is written
+_DIGITS = "0123456789"
 _REWRITES = tuple(
-    (re.compile(pattern, re.IGNORECASE), to)
-    for pattern, to in (
-        (r"°\s*([CF])\b", r" deg\1 "),
-        (r"°", " degrees "),
+    (frozenset(signs), re.compile(pattern, re.IGNORECASE), to)
+    for signs, pattern, to in (
+        ("°", r"°\s*([CF])\b", r" deg\1 "),
+        ("°", r"°", " degrees "),
         (
+            _DIGITS,
             rf"(?<![\d.,/])(\d{{1,3}})[ '](\d{{3}})(?= ?(?:g|grams?|ml)\b(?!\.?\s+(?:{_PACKS})\b))",
             r"\1\2",
         ),
-        (r"(?<=\d)\s?'(?![\w'])", " ft "),
-        (r"(?<=\d)\s?\"(?!\w)", " in "),
-        (r"(?<![\d.,/])(\d{1,2}) ?/ ?(\d{1,2})(?![\d/])", r"\1/\2"),
-        (r"(?<![\d.,/])(\d+)(?: ?- ?| )(?=\d+/\d)", r"\1 "),
-        (r"(?<![\d.,])(\d{1,2}) (\d{3})(?= ?(?:ft|feet|foot|m|metres|meters)\b)", r"\1\2"),
-        (r"(?<=[a-z])-(?=[a-z])", " "),
-        (r"(?<=\d) ?-(?=[a-z])", " "),
-        (r"\b([ap])\.\s?m\b\.?", r"\1m"),
+        ("'", r"(?<=\d)\s?'(?![\w'])", " ft "),
+        ('"', r"(?<=\d)\s?\"(?!\w)", " in "),
+        ("/", r"(?<![\d.,/])(\d{1,2}) ?/ ?(\d{1,2})(?![\d/])", r"\1/\2"),
+        ("/", r"(?<![\d.,/])(\d+)(?: ?- ?| )(?=\d+/\d)", r"\1 "),
+        (_DIGITS, r"(?<![\d.,])(\d{1,2}) (\d{3})(?= ?(?:ft|feet|foot|m|metres|meters)\b)", r"\1\2"),
+        ("-", r"(?<=[a-z])-(?=[a-z])", " "),
+        ("-", r"(?<=\d) ?-(?=[a-z])", " "),
+        (".", r"\b([ap])\.\s?m\b\.?", r"\1m"),
         # St. Moritz, Mt. Abu: the dot ends no sentence
-        (r"(?<![\w.])(st|mt)\. ?(?=[a-z]{3})", r"\1 "),
-        (r"(?<![a-z])p\.\s?s\.\s?i\b", "psi"),
-        (r"(?<![a-z])(?:lbs?|pounds?)\.? ?/ ?(?:sq(?:uare)?\.? ?in(?:ch(?:es)?)?|in(?:ch)?\^?2)\b", " psi "),
-        (r"(?<![a-z])kgf? ?/ ?cm\^?2\b", " ksc "),
-        (r"(?:^|(?<=[a-z,(:;] )(?<!deg[cf] )(?<!degrees ))-(?=\.?\d)", "minus "),
-        (r"\s\s+|[^\S ]", " "),
+        (".", r"(?<![\w.])(st|mt)\. ?(?=[a-z]{3})", r"\1 "),
+        (".", r"(?<![a-z])p\.\s?s\.\s?i\b", "psi"),
+        ("/", r"(?<![a-z])(?:lbs?|pounds?)\.? ?/ ?(?:sq(?:uare)?\.? ?in(?:ch(?:es)?)?|in(?:ch)?\^?2)\b", " psi "),
+        ("/", r"(?<![a-z])kgf? ?/ ?cm\^?2\b", " ksc "),
+        ("-", r"(?:^|(?<=[a-z,(:;] )(?<!deg[cf] )(?<!degrees ))-(?=\.?\d)", "minus "),
+        ("", r"\s\s+|[^\S ]", " "),
     )
 )
 
@@ -118,8 +121,10 @@ def traced(text: str) -> Traced:
     seen = Traced(text, range(len(text)), range(1, len(text) + 1))
     seen = _rewritten(seen, _VULGAR, lambda match: f" {_FRACTIONS[match.group()]} ")
     seen = _in_plain_letters(replace(seen, text=seen.text.translate(_SIGNS)))
-    for pattern, to in _REWRITES:
-        seen = _rewritten(seen, pattern, partial(_expanded, to))
+    there = set(seen.text)
+    for signs, pattern, to in _REWRITES:
+        if not signs or not signs.isdisjoint(there):
+            seen = _rewritten(seen, pattern, partial(_expanded, to))
     return seen
 
 

@@ -69,6 +69,12 @@ def spellings() -> frozenset[str]:
 
 
 @cache
+def _first_words() -> frozenset[str]:
+    """The words that a spelling of a unit begins with: most words are passed over by these alone."""
+    return frozenset(spelling.split("_")[0] for spelling in spellings())
+
+
+@cache
 def unit_named(spelling: str) -> tuple[str, str, str]:
     """Name, symbol and kind of a unit by one of its spellings.
 
@@ -116,6 +122,8 @@ def unit_at(
         return sign, at + 1
     if at < len(words) and (other := OTHERWISE.get(words[at])) and unit_named(words[at])[2] not in kinds:
         return (other, at + 1) if unit_named(other)[2] in kinds else None
+    if at >= len(words) or (words[at] not in _first_words() and spelled[at] not in _first_words()):
+        return None
     for end in range(min(at + LONGEST_UNIT, len(words)), at, -1):
         for text in (_joined(spelled[at:end]), _joined(words[at:end])):
             if text in spellings() and _can_be_meant(text, kinds):

@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 from dataclasses import replace
 
 from assistant.errors import AssistantError
+from assistant.recipes.errors import NoRecipe
+from assistant.recipes.facts import retimed
+from assistant.recipes.lenient_json import fault_in
 from assistant.recipes.read import read
 from assistant.recipes.scale import scaled
-from assistant.recipes.text import bare_yields, read_yields, retimed
+from assistant.recipes.yields import bare_yields, read_yields
 from rules.model import Caution, Units
 from rules.recipe import Amount, Recipe
 from rules.recipes.convert import Converted, convert
@@ -79,22 +83,39 @@ def convert_recipe(
     servings: how many it should make, in the recipe's own count; batches: how often the recipe, where that is not given
     units: which system stands first in explanations
     returns: the recipe as read beside the recipe to cook; where it is scaled, `plain.yields` says for how many
-    raises: RecipeError, NoYield, BadServings, BadBatches; of the rules OutOfRange for an elevation, UnknownWord for a
-        style
+    raises: RecipeError (NoRecipe where neither an ingredient nor a step is found), NoYield, BadServings, BadBatches;
+        of the rules OutOfRange for an elevation, UnknownWord for a style
 
     >>> text = "Rolls\\nMakes 12 rolls\\n2 tsp baking powder\\n2 cups flour\\nBake 20 minutes at 400 F."
     >>> convert_recipe(text, to_elevation_m=0, servings=24).ingredients[0].text
     '1 tbsp plus 1 tsp baking powder'
     """
     recipe = read(content, name=name)
+    if not recipe.ingredients and not recipe.steps:
+        raise NoRecipe(
+            name,
+            "neither an ingredient nor a step of a method was found in it",
+            "Give the ingredients, one a line with their amounts, and the method",
+        )
     factor = _of_batch(batches) if servings is None else _factor(recipe, servings, name)
     batch = scaled(recipe, factor)
     converted = convert(
         batch, from_elevation_m=from_elevation_m, to_elevation_m=to_elevation_m, style=style, units=units
     )
     notes = tuple(retimed(note, batch, converted.plain) for note in converted.plain.notes)
-    converted = replace(converted, plain=replace(converted.plain, notes=notes))
+    said = (*converted.notes, *_of_document(recipe))
+    converted = replace(converted, plain=replace(converted.plain, notes=notes), notes=said)
     return converted if factor == 1 else _beside(recipe, converted, factor)
+
+
+def _of_document(recipe: Recipe) -> Iterator[Caution]:
+    """What the cook has to know about the page or document that a recipe was read from."""
+    if not recipe.jsonld:
+        return
+    if fault := fault_in(recipe.jsonld):
+        yield Caution("note", say("mended", line=str(fault[0]), column=str(fault[1])))
+    if not recipe.ingredients or not recipe.steps:
+        yield Caution("note", say("half-a-recipe", lacks="steps" if recipe.ingredients else "ingredients"))
 
 
 def _of_batch(batches: float) -> float:

@@ -12,8 +12,8 @@ from assistant.reading.text import fold
 from assistant.recipes.lines import any_of, read_line, words
 from assistant.recipes.sheet import Entry, Sheet
 from assistant.recipes.shorthand import spelled_out
-from assistant.recipes.text import bare_yields, read_yields
-from assistant.recipes.told import SMALLEST_G, is_weighed, roles
+from assistant.recipes.told import SMALLEST_G, as_written, is_weighed, roles
+from assistant.recipes.yields import bare_yields, read_yields
 from rules import tables
 
 Kind = Literal["ingredient", "step", "part", "makes", "heading", "around"]
@@ -296,6 +296,24 @@ def _of_part(line: str, part: str) -> tuple[str, str]:
     """An ingredient and the sub-recipe it is of, where its own line says so: 100 g sugar for the icing."""
     found = re.search(rf",?\s+for (?:the )?(?P<part>{any_of('headings', 'parts')})$", line, re.I)
     return (line[: found.start()], found["part"].lower()) if found else (line, part)
+
+
+def among_lines(told: Dictated) -> Dictated:
+    """What is told amidst a recipe: what nobody has heard of is a line too, and is left as it is written."""
+    return Dictated(tuple(_unless_around(piece) for piece in told.pieces))
+
+
+def _unless_around(piece: Piece) -> Piece:
+    return replace(piece, kind="ingredient") if piece.kind == "around" and _is_unmeasured(piece.text) else piece
+
+
+def _is_unmeasured(text: str) -> bool:
+    """Whether a text counts out what is unknown, or names an ingredient and how much is left to the cook."""
+    if as_written(text):
+        return True
+    asks = any(fold(text).startswith(f"{word} ") for word in listed("asks")) or "?" in text
+    read = None if asks or any(char.isdigit() for char in text) else read_line(text)
+    return read is not None and bool(read.known) and len(text.split()) <= LONGEST_TITLE
 
 
 def as_title(text: str) -> str:

@@ -20,3 +20,7 @@ class RecipeError(AssistantError, ValueError):
 
     def __str__(self) -> str:
         return f"{self.name or 'this recipe'}: {self.problem}. {self.remedy}."
+
+
+class NoRecipe(RecipeError):
+    """A file or text that can be read but holds no recipe."""

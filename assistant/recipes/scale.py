@@ -9,8 +9,8 @@ from functools import partial
 
 from assistant.reading.figures import ONES, TEENS, is_plain
 from assistant.reading.reader import hear, value
+from assistant.recipes.facts import states_flour
 from assistant.recipes.lines import figure_at, measure_at
-from assistant.recipes.text import states_flour
 from rules.baking.batch import amount_of
 from rules.baking.rounding import ML, G, fraction, in_unit, kitchen, measure
 from rules.physics.units import round_to

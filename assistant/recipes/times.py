@@ -22,6 +22,7 @@ UNTOLD: TimeOf = "other"
 # How many signs before a figure stand next to it.
 BESIDE = 60
 # Verbs that say little: a more telling word of the same sentence wins over them.
+POT = "pot"
 VAGUE = ("cook", "preheat")
 WET = ("simmer", "boil", "braise", "poach", "steam", "reduce", "fry", "pressure", "microwave", "bake")
 # Verbs whose figures belong to the apparatus that is in use; what boils stands on a stove beside it.
@@ -36,6 +37,9 @@ _OR_MORE = re.compile(r"\s+or\s+(?:more|longer)\b", _FLAGS)
 LEAD = 32
 _OVERNIGHT = re.compile(r"\bovernight\b", _FLAGS)
 _OF = re.compile(r"\s*-?\s*(?:of\s+)?(?:(?!before\b|after\b|until\b|less\b|more\b|per\b)\w+\s+)?", _FLAGS)
+# Between a figure and a verb behind it: the verb is of another deed.
+_ANOTHER_DEED = re.compile(r"[,;]|\b(?:and|then)\b", _FLAGS)
+_THEN = re.compile(r";|\bthen\b", _FLAGS)
 _AGAIN_WORD = re.compile(r"\b(?:more|another|longer|further|additional)\b", _FLAGS)
 _PRESSED = re.compile(r"\bpressure\b|\bpsi\b", _FLAGS)
 # "350 - 10 to 12 min", "375 for 25 minutes", as cards have it.
@@ -52,7 +56,7 @@ _MASKED = re.compile(
     r"|\bdutch\s+oven|\bboiling\s+water|\bover\s+(?:\w+\s+){0,2}simmering\s+water|\bdouble\s+boiler|\b(?:heavy|sour|ice|whipped|whipping|double|pastry|the)\s+cream\b|\bcream\s+cheese"
     r"|\bcream\s+of\s+tartar|\b(?:brown|icing|granulated)\s+sugar|\bbrown\s+(?:butter|rice|stock)\b|\bbaking\s+(?:sheet|pan|dish|powder|soda|stone|steel|paper|tin)s?\b|\bbaked?\s+goods|\bfrying\s+pan"
     r"|\broasting\s+pan|\bthe\s+roast\b|\bcake\s+mix|\bpressure\s+cooker|\brice\s+cooker|\bcold\s+milk|\bcooking\s+(?:liquid|water|spray)"
-    r"|\bcooled?\s+(?:to|butter|syrup)|\bfried\b|\bmixing\s+bowl|\bcooling\s+rack|\b(?:into|onto)\s+the\s+(?:mix|batter)"
+    r"|\b(?:if|when|for|using|from|are)\s+(?:using\s+)?frozen\b|\bcooled?\s+(?:to|butter|syrup)|\bfried\b|\bmixing\s+bowl|\bcooling\s+rack|\b(?:into|onto)\s+the\s+(?:mix|batter)"
     r"|\bsmoked\b|\bgrilled\s+cheese|\bhold(?:ing)?\s+(?:\w+\s+){0,3}together",
     _FLAGS,
 )
@@ -64,13 +68,13 @@ def times(text: str, apparatus: str = "") -> Iterator[TimeMark]:
     apparatus: what the recipe cooked in before this step, an id of the lexicon or ""
     """
     masked = _MASKED.sub(lambda m: " " * len(m[0]), text)
-    pressed = bool(_PRESSED.search(text))
     carried: list[Word] = []
     for sentence in sentences(text):
         here = list(words_in("time", masked, sentence.start, sentence.end))
         if terse := TERSE.match(text, sentence.start):
             here.append(Word("bake", terse.start("low"), terse.end("low")))
         verbs = here or (carried if _carries(text[sentence.start : sentence.end]) else [])
+        pressed = bool(_PRESSED.search(text, 0, sentence.end))
         for found in (*_figures(text, sentence), *_nights(text, sentence)):
             verb = _verb(verbs, found.start, found.end, masked, pressed)
             used = in_use(text, sentence, found.start, apparatus)
@@ -102,11 +106,12 @@ def _verb(verbs: list[Word], start: int, end: int, text: str, pressed: bool) -> 
     """What is done for a time: "20 minutes of baking", else the nearest word before, else the nearest after."""
     direct = next((w.what for w in verbs if w.start >= end and _OF.fullmatch(text, end, w.start)), None)
     before = [w.what for w in verbs if w.end <= start]
-    after = [w.what for w in verbs if w.start >= end]
+    after = [w.what for w in verbs if w.start >= end and not _THEN.search(text, end, w.start)]
     ranked = ([direct] if direct else []) + before[::-1] + after
     chosen: str = ranked[0] if ranked else UNTOLD
     if chosen in VAGUE:
-        telling = [w for w in ranked if w not in VAGUE]
+        near = [w.what for w in verbs if w.start >= end and not _ANOTHER_DEED.search(text, end, w.start)]
+        telling = [w for w in (*before[::-1], *near) if w not in VAGUE]
         chosen = "pressure" if pressed else telling[0] if telling and telling[0] in WET else chosen
     return cast(TimeOf, chosen) if chosen in get_args(TimeOf) else UNTOLD
 
@@ -210,9 +215,12 @@ def _kept(text: str, sentence: Span, before: str) -> str:
 
 
 def last_named(text: str, sentence: Span, before: str) -> str:
-    """The apparatus in use when a sentence ends."""
+    """The apparatus in use when a sentence ends; a pot beside what lasts, or beside a crock, does not end that."""
     named = apparatus_in(text, sentence.start, sentence.end)
-    return named[-1].what if named else _kept(text, sentence, before)
+    if not named:
+        return _kept(text, sentence, before)
+    row = _apparatus().get(before, {})
+    return before if named[-1].what == POT and (row.get("lasts") or row.get("wet")) else named[-1].what
 
 
 def named_last(text: str, before: str) -> str:

@@ -8,8 +8,10 @@ from dataclasses import dataclass, replace
 from functools import cache
 from itertools import groupby
 
+from assistant.reading.text import fold
 from assistant.recipes.lines import any_of, read_line
 from assistant.recipes.pasted import Pasted
+from assistant.recipes.shorthand import spelled_out
 from rules import tables
 
 FEWEST_LINES, FEWEST_BARE, LONGEST_TEXT = 2, 3, 1_000
@@ -25,7 +27,8 @@ _UNKNOWN = re.compile(
     r"(?P<name>[a-z][a-z' -]{1,30})",
     re.IGNORECASE,
 )
-TALK, LONGEST_NAME = "lexicon/recipe_talk.toml", 3
+TALK, LONGEST_NAME, LONGEST_COUNTED = "lexicon/recipe_talk.toml", 3, 4
+_COUNT = re.compile(r"\d{1,2}(?:[./]\d)?\s+(?=[a-z])")
 _TURNED = re.compile(r"(?P<name>[a-z][a-z ]*?)\s+(?P<figure>\d+(?:\.\d+)?)\s*(?P<unit>kg|g|ml|l|oz)?", re.IGNORECASE)
 # what belongs to the recipe besides: a step with a figure, and how much it makes; "scale it for 7,000 ft" does not
 _FOR_A_HEIGHT = r"(?!.*\bfor\s+\d[\d,]{2,}\s*(?:ft|feet|foot|m|metres|meters)\b)"
@@ -58,7 +61,7 @@ def told(text: str) -> Pasted | None:
     """
     if len(text) > LONGEST_TEXT:
         return None
-    pieces = [piece for part in _CUT.split(text) if part for piece in _pieces(part)]
+    pieces = [piece for part in _CUT.split(spelled_out(text)) if part for piece in _pieces(part)]
     if sum(piece.grams for piece in pieces) > 1:
         pieces = [Piece(piece.text, piece.small, grams=True) if piece.small else piece for piece in pieces]
     lines = [piece for piece in pieces if piece.line]
@@ -68,11 +71,22 @@ def told(text: str) -> Pasted | None:
     if len(lines) < FEWEST_LINES:
         return None
     if len(lines) >= FEWEST_BARE:
-        pieces = [replace(piece, line=unknown(piece.text)) if not piece.line else piece for piece in pieces]
+        pieces = _with_unknown(pieces)
         lines = [piece for piece in pieces if piece.line]
     besides = [piece.text for piece in pieces if not piece.line and _BESIDES.match(piece.text)]
     rest = [piece.text for piece in pieces if not piece.line and piece.text not in besides]
     return Pasted(_joined(rest), "\n".join([*(piece.line for piece in lines), *besides]))
+
+
+def _with_unknown(pieces: list[Piece]) -> list[Piece]:
+    """The pieces with what nobody has heard of as lines: by weight anywhere, by count among the others."""
+    at = [i for i, piece in enumerate(pieces) if piece.line]
+    return [
+        piece
+        if piece.line
+        else replace(piece, line=unknown(piece.text) or (piece.text if i > at[0] and as_written(piece.text) else ""))
+        for i, piece in enumerate(pieces)
+    ]
 
 
 def _pieces(text: str) -> list[Piece]:
@@ -106,6 +120,21 @@ def unknown(text: str) -> str:
     words = found["name"].lower().split() if found else ["of"]
     other = not set(words).isdisjoint(tables.read_toml(TALK)["no_ingredient"])
     return "" if other or len(words) > LONGEST_NAME else text
+
+
+def as_written(text: str) -> bool:
+    """Whether a piece counts out something that nobody has heard of, and so is a line that is left as it is written.
+
+    >>> as_written("2 ripe mangoes"), as_written("a handful of walnuts"), as_written("8 people"), as_written("45 min")
+    (True, True, False, False)
+    """
+    talk, low = tables.read_toml(TALK), fold(text).strip(" .")
+    led = next((phrase for phrase in sorted(talk["counts"], key=len, reverse=True) if low.startswith(f"{phrase} ")), "")
+    figure = _COUNT.match(low)
+    words = low[figure.end() if figure else len(led) :].split()
+    other = {*talk["not_counted"], *(word for word in talk["no_ingredient"] if word not in ("of", "and"))}
+    named = all(word.replace("-", "").isalpha() for word in words) and 0 < len(words) <= LONGEST_COUNTED
+    return bool(figure or led) and named and other.isdisjoint(words)
 
 
 def _known(text: str) -> str:

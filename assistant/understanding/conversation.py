@@ -23,6 +23,7 @@ ROUND_M, ROUND_FT = 10, 50
 # settings of ovens, smokers and fryers in the scale of the units, and their step
 SETTINGS, SETTING_STEP = {"us": (200.0, 550.0), "metric": (95.0, 300.0)}, 5
 BAKED, BATH = "bake", "sous_vide"
+BAKING, OVEN = "bake_adjust", "oven"
 LIQUID, OF_AN_AMOUNT = "liquid", ("quantity", "quantity_of", "count", "amounts")
 BEFORE_COOKING = ("soaking",)
 SLOTS_OF_A_DISH = (
@@ -167,11 +168,12 @@ def is_unsaid(now: Request, slot: str) -> bool:
 
 def _setting(previous: Request, figure: float | None) -> float | None:
     """A bare figure behind a question of an oven as another setting of it [degC]: make it 375."""
-    if previous.temperature_c is None or figure is None or figure % SETTING_STEP:
+    of_ovens = previous.temperature_c is not None or (previous.topic == BAKING and previous.subject == OVEN)
+    if not of_ovens or figure is None or figure % SETTING_STEP:
         return None
     low, high = SETTINGS[previous.units]
     of_oven = to_si(low, "degF") if previous.units == "us" else low
-    fits = low <= figure <= high and previous.temperature_c >= of_oven
+    fits = low <= figure <= high and (previous.temperature_c is None or previous.temperature_c >= of_oven)
     return (to_si(figure, "degF") if previous.units == "us" else figure) if fits else None
 
 

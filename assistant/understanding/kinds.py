@@ -43,7 +43,7 @@ def _way_alone(doc: Doc, last: Request) -> list[str]:
 
 
 def of_the_talk(doc: Doc, now: Request, last: Request, earlier: Sequence[Request]) -> str | None:
-    """The dish that was talked of and is meant by the plain name of its kind: the beans, after pinto beans."""
+    """The dish that was talked of and is meant by the plain name of its kind: the beans, after pinto beans; the rib."""
     spans = [f for f in doc._.found if f.kind == "dish" and f.id == now.dish]
     if not spans or any(f.end - f.start > 1 for f in spans) or now.dish == last.dish:
         return None
@@ -51,7 +51,12 @@ def of_the_talk(doc: Doc, now: Request, last: Request, earlier: Sequence[Request
     talked = [last, *reversed(earlier)]
     if any(question.dish == now.dish for question in talked):
         return None
-    return next((q.dish for q in talked if q.dish and q.dish.split()[-1] == plain and len(q.dish.split()) > 1), None)
+    named = (q.dish for q in talked if q.dish and len(q.dish.split()) > 1)
+    return next((dish for dish in named if _singular(dish.split()[-1]) == _singular(plain)), None)
+
+
+def _singular(word: str) -> str:
+    return word.removesuffix("s")
 
 
 def taken_as(doc: Doc, dish: str) -> tuple[Unused, ...]:

@@ -88,6 +88,8 @@ FROZEN = cues("frozen", "words")
 UNREAD = cues("no_thermometer", "words")
 CHANGES_OF_A_BAKE = cues("leaning", "baking")
 SAVING = cues("saving", "words")
+RISING, RISING_IN_OVEN = frozenset(cues("rising", "words")), frozenset(cues("rising", "baking"))
+RISING_CLASSES = cues("rising", "classes")
 FAN_OVEN = "convection_oven"
 # cold that is no refrigerator's
 OUTDOORS, OUTSIDE = "outdoors", cues("temperature", "outside")
@@ -178,6 +180,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     method = method or (None if whistled is None else "pressure_cook") or ("hold" if is_held(words, doc) else None)
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
     gauge = instruments.gauge_pa(doc._.measures, words, in_cooker)
+    method = method or ("proof" if topic == "time" and is_rise(words, dish) else None)
     method = "pressure_cook" if gauge is not None and method is None and topic in marked("by_method") else method
     height = elevation_mentions.settle(doc._.elevations, words, units or kitchen.units)
     beside = kitchen.elevation_m if height.here_m is None and not height.unused else height.here_m
@@ -402,7 +405,7 @@ def main_dish(found: Sequence[Found], topic: str) -> str | None:
     # risotto stock: how much of it the rice takes
     made_of = topic == "liquid" and dishes()[best.id].dish_class not in poured
     apart = [f for f in heard if not (made_of and dishes()[f.id].dish_class in poured)]
-    named = headed(best, apart).id
+    named = headed(best, apart, found).id
     return whole_dish(named, heard) if topic == TROUBLE else narrower(named, heard)
 
 
@@ -412,9 +415,15 @@ def weighs_a_batter(found: Sequence[Found]) -> bool:
     return "flour" in names and "sugar" in names
 
 
-def headed(best: Found, heard: Sequence[Found]) -> Found:
-    """A dish made of another is the one named last: oxtail stew; a food that can poison stays what is asked about."""
-    return next((f for f in heard if f.start == best.end and _is_made_of(f.id, best.id)), best)
+def headed(best: Found, heard: Sequence[Found], found: Sequence[Found]) -> Found:
+    """A dish made of another is the one named last: oxtail stew, goat cheese ravioli, whatever else stands between.
+
+    A food that can poison stays what is asked about.
+    """
+    ends = {best.end}
+    for between in sorted((f for f in found if f.kind == "ingredient"), key=lambda f: f.start):
+        ends |= {between.end} if between.start in ends else set()
+    return next((f for f in heard if f.start in ends and _is_made_of(f.id, best.id)), best)
 
 
 def _is_made_of(dish: str, food: str) -> bool:
@@ -468,6 +477,16 @@ def asks_which_first(doc: Doc, topic: str) -> bool:
     dishes_named = {f.id for f in doc._.found if f.kind == "dish"}
     asked = any(form.id == FIRST for form in doc._.forms)
     return asked and topic in (marked("feeding") | marked("in_form")) and len(dishes_named) > 1 and not doc._.clock
+
+
+def is_rise(words: Sequence[str], dish: str | None) -> bool:
+    """Whether what is timed of a yeast dough is its rise: how long do the buns rise.
+
+    >>> is_rise("how long do the buns rise".split(), "dinner rolls"), is_rise(["it", "rises"], "popovers")
+    (True, False)
+    """
+    dough = dish is not None and dishes()[dish].dish_class in RISING_CLASSES
+    return dough and not RISING.isdisjoint(words) and RISING_IN_OVEN.isdisjoint(words)
 
 
 def is_held(words: Sequence[str], doc: Doc) -> bool:

@@ -10,6 +10,7 @@ from rules.catalogue import marked
 from rules.foods import eggs, meat
 from rules.model import Request
 
+TOO_MUCH = "too"
 HARD, EGG, SHORT, TIME = "hard", "egg", 5, "time"
 YOLKS = {yolk: cues("yolk", yolk) for yolk in eggs.YOLK_C}
 
@@ -30,12 +31,31 @@ def doneness(words: Sequence[str]) -> str | None:
     return max(told)[1] if told else None
 
 
-def other_yolk(words: Sequence[str], last: str | None, dish_class: str | None) -> str | None:
-    """The eggs that are wanted behind a question of eggs: and hard?; soft instead."""
+def other_yolk(words: Sequence[str], last: str | None, dish_class: str | None, longest: int = SHORT) -> str | None:
+    """The eggs that are wanted behind a question of eggs: and hard?; soft instead.
+
+    longest: of how many words it may be at most
+    """
     yolks = [yolk for yolk, phrases in YOLKS.items() if said(words, phrases) or yolk in words]
-    if dish_class != EGG or len(words) > SHORT or len(yolks) != 1:
+    # what came out too hard is a fault, and no wish; hard ones too is one
+    at_fault = any(word == TOO_MUCH for word in words[:-1])
+    if dish_class != EGG or len(words) > longest or len(yolks) != 1 or at_fault:
         return None
     return eggs.of_yolk(yolks[0]) if eggs.of_yolk(yolks[0]) != last else None
+
+
+def next_yolk(dish: str | None, step: int) -> str | None:
+    """The eggs whose yolk is one step firmer (1) or softer (-1) than that of a dish; None where there is none.
+
+    >>> next_yolk("soft-boiled eggs", 1), next_yolk("hard-boiled eggs", 1)
+    ('medium-boiled eggs', None)
+    """
+    order = list(eggs.YOLK_C)
+    yolks = eggs.wanted(dish)
+    if not step or not yolks or not eggs.in_shell(dish):
+        return None
+    at = (order.index(yolks[-1]) if step < 0 else order.index(yolks[0])) + step
+    return eggs.of_yolk(order[at]) if 0 <= at < len(order) else None
 
 
 def for_a_child(question: Request, last: Request | None = None) -> Request:

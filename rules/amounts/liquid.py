@@ -123,7 +123,10 @@ def absorbed_more(case: Case, of_g: float, sea_ml: float) -> float:
 
 
 def boiled_off_more(case: Case, of_g: float, sea_ml: float) -> float:
-    """What the longer simmer here boils off [ml], from a pot wide enough for the amount; 0 where no time is known."""
+    """What the longer simmer here boils off [ml]; 0 where no time is known.
+
+    The pot is the usual one of the method, or one wide enough for the amount.
+    """
     request = case.request
     method = request.method or usual_method(request.dish, case.dish_class) or "simmer"
     pot = POTS.get(method, Pot(method, "liquid", below_boil_k=3.0) if method in methods() else pots.SIMMER)
@@ -133,7 +136,7 @@ def boiled_off_more(case: Case, of_g: float, sea_ml: float) -> float:
         return 0.0
     covered = "uncovered" not in case.traits if request.covered is None else request.covered
     more = evaporation.extra_liquid_ml(
-        time.likely_min, time.base_mid_min, surface_m2(of_g + sea_ml), covered=covered,
+        time.likely_min, time.base_mid_min, max(pot.area_m2, surface_m2(of_g + sea_ml)), covered=covered,
         elevation_m=case.here.elevation_m, from_elevation_m=case.there.elevation_m,
     )  # fmt: skip
     return max(0.0, more)

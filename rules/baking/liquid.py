@@ -18,28 +18,33 @@ from rules.said import Words, number, sentences, together
 LEAST_ML = ML_PER_TBSP / 2
 # Whites are thinned by nothing: a foam that gets water falls.
 FOAM = "foam_cake"
+# The flour from which a pie's liquid is its crust's: a spoon of it thickens a filling, and a bought crust has none [g].
+CRUST_G = 60.0
 say = sentences("baking/liquid")
 
 
 @rule("baking.liquid", "uwyo-altitude-adjusters", "usu-faq-204", "csu-high-altitude-food-prep", "common-practice")
 def scaled(batch: Batch) -> Part | None:
-    """Every liquid of the batter times the style's ratio; where none is poured, a spoon of water for the eggs."""
+    """Every liquid of the batter times the style's ratio; where none is poured, a spoon of water for the eggs.
+
+    What stands in a pot is not a batter: `wet.liquid` sees to it.
+    """
     return changed(_changes(batch))
 
 
 def _changes(batch: Batch) -> Iterator[Change]:
     lines = liquid_lines(batch.lines)
+    if is_a(batch.style, "pot") or (is_a(batch.style, "crust") and not batch.parts("flour", least_g=CRUST_G)):
+        return
     if lines:
         yield from scale_lines(batch, lines, "liquid", "liquid", why(batch))
-    elif batch.style != "rice":
+    else:
         yield from added(batch)
 
 
 def why(batch: Batch) -> Words:
     """The reason, with the table's figure and how fast thin air dries."""
     percent = percent_apart(batch.ratio("liquid").value)
-    if batch.style == "rice":
-        return say("rice", place=batch.place)
     if not batch.up:
         return say("less", place=batch.place, percent=percent)
     drying = number(evaporation.drying_ratio(batch.to_m) / evaporation.drying_ratio(batch.from_m))

@@ -70,6 +70,15 @@ def wanted(dish: str | None) -> tuple[str, ...]:
     return next((_wanted()[name] for name in (*dishes.kin(dish), PLAIN) if name in _wanted()), ())
 
 
+def in_shell(dish: str | None) -> bool:
+    """Whether a dish is eggs in the shell, told by their yolk.
+
+    >>> in_shell("soft-boiled eggs"), in_shell("poached eggs")
+    (True, False)
+    """
+    return dish in _wanted()
+
+
 def of_yolk(yolk: str) -> str:
     """The dish whose yolk is so: soft, medium or hard.
 
@@ -77,6 +86,18 @@ def of_yolk(yolk: str) -> str:
     'hard-boiled eggs'
     """
     return next(dish for dish, yolks in _wanted().items() if yolks == (yolk,))
+
+
+def usual_min(yolk: str) -> float:
+    """The middle of the usual time in water at a full boil at sea level [min], for a soft, medium or hard yolk.
+
+    source: common-practice
+
+    >>> usual_min("hard")
+    10.5
+    """
+    row = dishes.sea_level_time(of_yolk(yolk), "egg", "boil")
+    return (row.low_min + row.high_min) / 2 if row else 0.0
 
 
 @rule("boil.egg", "williams-egg", "common-practice")

@@ -197,10 +197,15 @@ def _of_one(case: Case, stage: Stage) -> Words:
         against="same" if _read(low, high) == _read(stage.low_c, stage.high_c) else "sea",
         sea=temp_span(stage.low_c, stage.high_c),
     )
-    if any("thermometer" in id for id in case.request.lacking):
+    if is_unread(case):
         return say("by-cold-water", stage=stage.label, test=stage.cold_water, cook=cook)
     reads = say("your-thermometer", reads=temp_span(low + offset_k, high + offset_k))
     return together(cook, reads if abs(offset_k) >= READABLE_K else "")
+
+
+def is_unread(case: Case) -> bool:
+    """Whether the cook has no thermometer to read a syrup with."""
+    return any("thermometer" in id for id in case.request.lacking)
 
 
 def _read(*temps_c: float) -> list[tuple[float, float]]:
@@ -229,8 +234,9 @@ def cold_water(case: Case) -> Part | None:
     if case.request.stages:
         return Part(steps=(say("thermometer-first"),), because=say("cold-water"))
     tests = tuple(say("cold-water-test", stage=s.label, test=s.cold_water) for s in told)
+    first = () if is_unread(case) else (say("thermometer-first"),)
     return Part(
-        steps=(say("thermometer-first"), *tests),
+        steps=(*first, *tests),
         because=say("cold-water") if any(s.shifts for s in told) else "",
     )
 

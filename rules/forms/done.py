@@ -28,6 +28,7 @@ def sign(asked: Asked) -> Part | None:
         or request.topic not in marked("of_a_sign")
         or dish_class == UNSAID
         or request.wanted_doneness
+        or request.ahead
     ):
         return None
     if safe and heated_through(dish_class):

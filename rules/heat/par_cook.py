@@ -19,8 +19,18 @@ SHARES = {
 }  # fmt: skip
 # at service the rest goes by the heat that is left to go through [min]
 PICKUP_MIN = {"pasta": (0.75, 1.0), "noodle": (0.75, 1.0), "tender_vegetable": (0.5, 1.0), "leafy_green": (0.5, 0.75)}
+ROOTS, GREENS = ("starchy_root", "root_vegetable"), ("tender_vegetable", "leafy_green")
 # a time as short as this is that of the pickup, and not of the cooking [min]
 SHORT_MIN = 3.0
+
+
+def _how_far(case: Case) -> str:
+    """What shows that it is cooked so far, where that is asked: by the class."""
+    if "done" not in case.request.forms:
+        return "unasked"
+    if case.dish_class in ROOTS:
+        return "root"
+    return "green" if case.dish_class in GREENS else "grain"
 
 
 @rule("wet.par_cook", "common-practice", "fda-food-code-2022")
@@ -38,6 +48,7 @@ def par_cook(case: Case) -> Part | None:
     return Part(
         headline=say(
             "headline",
+            far=_how_far(case),
             food=case.food,
             pull=duration(pull),
             percent=number(share * 100, 0),

@@ -15,6 +15,7 @@ from rules.tables import read_toml
 STOVE_TOP_GAUGE_PA = 15 / PSI_PER_PA
 # the low setting: 8 psi on a stove-top cooker, 5 to 7 psi on an electric one
 LOW_SETTING_GAUGE_PA = 7 / PSI_PER_PA
+PUBLISHED_FROM_KFT = 2
 HIGHEST_GAUGE_PA = 30 / PSI_PER_PA
 COOKERS = ("stovetop_pressure_cooker", "electric_pressure_cooker", "commercial_pressure_steamer")
 say = sentences("heat/pressure")
@@ -63,13 +64,28 @@ def cooker(case: Case) -> tuple[Said, float]:
 def heats(case: Case, gauge: float) -> Heats:
     """Temperatures inside at this gauge pressure [Pa]; the table's times hold for 15 psi at sea level."""
     here_c, there_c = inside_c(case.here, gauge), inside_c(case.there, gauge)
-    return Heats("pressure_cook", "steam_inside", here_c, there_c, inside_c(case.sea, STOVE_TOP_GAUGE_PA))
+    published = published_factor(case.here.elevation_m, case.there.elevation_m)
+    return Heats("pressure_cook", "steam_inside", here_c, there_c, inside_c(case.sea, STOVE_TOP_GAUGE_PA), published)
+
+
+def published_factor(elevation_m: float, from_elevation_m: float = 0.0) -> float:
+    """Time under pressure at one elevation over that at another: 5 % more for each 1,000 ft above 2,000 ft, smoothly.
+
+    source: anderson-1980-altitude
+
+    >>> round(published_factor(2133.6), 3), published_factor(609.6), round(published_factor(0, 2133.6), 3)
+    (1.25, 1.0, 0.8)
+    """
+    here, there = (
+        1 + 0.05 * max(0.0, m * FT_PER_M / 1000 - PUBLISHED_FROM_KFT) for m in (elevation_m, from_elevation_m)
+    )
+    return here / there
 
 
 def published_percent(elevation_m: float) -> int:
     """What the published rule adds to the time under pressure [%]: 5 for each whole 1,000 ft above 2,000 ft.
 
-    source: usda-fsis-high-altitude
+    source: anderson-1980-altitude
 
     >>> published_percent(1524), published_percent(600)
     (15, 0)

@@ -61,6 +61,7 @@ class Heats:
     """What surrounds the food, and its temperature [degC] here, at the baseline, and where the table's time holds.
 
     heat: as that of a Pot, or steam_inside for a pressure cooker
+    published: time here over time at the baseline by a published rule that goes before the rate of softening
     """
 
     method: str
@@ -68,6 +69,18 @@ class Heats:
     here_c: float
     there_c: float
     table_c: float
+    published: float | None = None
+
+    def pace(self, dish_class: str) -> tuple[float, float, float]:
+        """Time here over time at the baseline: likely, and the ends of its range.
+
+        Where a published rule gives the likely one, the range still takes in how fast the class softens.
+        """
+        soft = kinetics.softening(dish_class)
+        rates = [kinetics.rate_factor(self.here_c, self.there_c, z) for z in (soft.z_low_k, soft.z_k, soft.z_high_k)]
+        if self.published is None:
+            return rates[1], min(rates), max(rates)
+        return self.published, min(*rates, self.published), max(*rates, self.published)
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,10 +122,9 @@ def wet_time(case: Case, heats: Heats) -> WetTime | None:
         moved = kinetics.rate_factor(heats.there_c, heats.table_c, soft.z_k)
         moved *= frozen_factor(case, heats.method)
         low, high, source = span.low_min * moved, span.high_min * moved, span.source
-    ends = [kinetics.rate_factor(heats.here_c, heats.there_c, z) for z in (soft.z_low_k, soft.z_high_k)]
-    factor = kinetics.rate_factor(heats.here_c, heats.there_c, soft.z_k)
+    factor, least, most = heats.pace(case.dish_class)
     likely = (low + high) / 2 * factor
-    return WetTime(low, high, low * min(ends), likely, high * max(ends), factor, source, stated is not None)
+    return WetTime(low, high, low * least, likely, high * most, factor, source, stated is not None)
 
 
 def time_part(case: Case, heats: Heats, called: Words = "") -> Part:
@@ -143,23 +155,21 @@ def figures_of(case: Case, time: WetTime) -> tuple[Figure, Figure]:
 
 def _maths(case: Case, heats: Heats, factor: float) -> Said:
     soft = kinetics.softening(case.dish_class)
-    return say(
-        "maths",
-        there=number(heats.there_c, 1),
-        here=number(heats.here_c, 1),
-        z=number(soft.z_k),
-        z_low=number(soft.z_low_k),
-        z_high=number(soft.z_high_k),
-        factor=number(factor),
-    )
+    figures = {
+        "there": number(heats.there_c, 1),
+        "here": number(heats.here_c, 1),
+        "z": number(soft.z_k),
+        "z_low": number(soft.z_low_k),
+        "z_high": number(soft.z_high_k),
+        "factor": number(factor),
+    }
+    return say("maths", **figures) if heats.published is None else say("maths-published", **figures)
 
 
 def _no_time(case: Case, heats: Heats) -> Part:
-    soft = kinetics.softening(case.dish_class)
-    ends = [kinetics.rate_factor(heats.here_c, heats.there_c, z) for z in (soft.z_low_k, soft.z_high_k)]
-    likely = kinetics.rate_factor(heats.here_c, heats.there_c, soft.z_k)
+    likely, least, most = heats.pace(case.dish_class)
     why = together(pace_here(case, heats, likely), say("work-from-yours", baseline=case.baseline))
-    part = no_time(case, (min(ends), likely, max(ends)), why, soft.source)
+    part = no_time(case, (least, likely, most), why, kinetics.softening(case.dish_class).source)
     return replace(part, maths=_maths(case, heats, likely))
 
 
@@ -217,15 +227,14 @@ def published_rule(pot: Pot) -> Rule:
         thousands_ft = case.here.elevation_m * FT_PER_M / 1000
         if times is None or case.there.elevation_m or thousands_ft < PUBLISHED_FROM_FT / 1000:
             return None
-        low, high = (percent * thousands_ft for percent in PUBLISHED_PERCENT_PER_1000_FT)
-        ours = (times.factor - 1) * 100
-        ends = round((low + high) / 2), "percent", round(low), round(high)
+        # printed for each 1,000 ft, and set beside our own pace for each: the text does not say how they add up
+        low, high = PUBLISHED_PERCENT_PER_1000_FT
+        ours = (times.factor ** (1 / thousands_ft) - 1) * 100
+        ends = (low + high) / 2, "percent", float(low), float(high)
         return Part(
             figures=(Figure("published_percent", say("published-label"), *ends),),
             because=say(
                 "published",
-                low=number(low, 0),
-                high=number(high, 0),
                 pace=pace_words(times.factor),
                 relation="inside" if low <= ours <= high else "under" if ours < low else "above",
             ),
@@ -267,7 +276,7 @@ def extra_liquid_rule(pot: Pot) -> Rule:
     def extra_liquid(case: Case) -> Part | None:
         """How much more liquid to start with, for the longer time."""
         times = wet_time(case, pot.heats(case))
-        if times is None or "boiled_down" in case.traits:
+        if times is None or "boiled_down" in case.traits or hardly_softens(case):
             return None
         covered = "uncovered" not in case.traits if case.request.covered is None else case.request.covered
         extra_ml = evaporation.extra_liquid_ml(
@@ -308,11 +317,17 @@ def check(case: Case) -> Part | None:
     )
 
 
+def hardly_softens(case: Case) -> bool:
+    """Whether water boils so cool here that such food is better off in a pressure cooker."""
+    threshold_c = kinetics.softening(case.dish_class).threshold_c
+    return threshold_c is not None and case.here.boiling_c < threshold_c
+
+
 @rule("wet.threshold", "common-practice")
 def threshold(case: Case) -> Part | None:
     """A food that practically does not soften where water boils this cool: say so, and offer the pressure cooker."""
     soft = kinetics.softening(case.dish_class)
-    if soft.threshold_c is None or case.here.boiling_c >= soft.threshold_c:
+    if soft.threshold_c is None or not hardly_softens(case):
         return None
     least = temp(soft.threshold_c)
     return Part(
@@ -321,6 +336,7 @@ def threshold(case: Case) -> Part | None:
             food=case.food,
             place=case.place,
             poison="yes" if beans.boil_spares_poison(case) else "no",
+            oven="yes" if case.request.method == "bake" else "no",
         ),
         cautions=(Caution("warn", say("threshold-caution", least=least, food=case.food), ("common-practice",)),),
         because=say("threshold", least=least),
@@ -330,7 +346,11 @@ def threshold(case: Case) -> Part | None:
 @rule("wet.rice", "common-practice", "rice-cooking-kinetics")
 def rice(case: Case) -> Part | None:
     """Rice where water boils cooler: soaked before, left to stand after, in a pot or a rice cooker."""
-    if case.dish_class != "rice" or case.sea.boiling_c - case.here.boiling_c < RICE_FROM_K:
+    if (
+        case.dish_class != "rice"
+        or "stirred_rice" in case.traits
+        or case.sea.boiling_c - case.here.boiling_c < RICE_FROM_K
+    ):
         return None
     return Part(steps=(say("rice-step"),), because=say("rice"))
 

@@ -55,9 +55,9 @@ def inside(case: Case) -> Part:
     )
 
 
-@rule("pressure_cook.time", "common-practice")
+@rule("pressure_cook.time", "anderson-1980-altitude", "common-practice")
 def time(case: Case) -> Part:
-    """How long at pressure here, from the time at the baseline."""
+    """How long at pressure here, from the time at the baseline, by the published rule for pressure cookers."""
     called = say("unsoaked", food=case.food) if unsoaked(case) else ""
     return time_part(in_minutes(case), heats(case, gauge_pa(case)), called)
 
@@ -82,23 +82,16 @@ def soak(case: Case) -> Part | None:
     return Part(because=say("for-soaked", time=duration_span(dry.low_min, dry.high_min)))
 
 
-@rule("pressure_cook.rule_of_thumb", "usda-fsis-high-altitude")
+@rule("pressure_cook.rule_of_thumb", "anderson-1980-altitude")
 def rule_of_thumb(case: Case) -> Part | None:
-    """The published rule: 5 % more time for every 1,000 ft above 2,000 ft, set beside the softening rate."""
+    """The published rule that the time goes by: 5 % more for every 1,000 ft above 2,000 ft."""
     percent = published_percent(case.here.elevation_m)
     time = wet_time(in_minutes(case), heats(case, gauge_pa(case)))
     if time is None or case.there.elevation_m or not percent:
         return None
-    low, high = (t * (1 + percent / 100) for t in (time.base_low_min, time.base_high_min))
-    overlap = low <= time.high_min and time.low_min <= high
     return Part(
         figures=(Figure("rule_of_thumb", say("rule-of-thumb-label"), float(percent), "percent"),),
-        because=say(
-            "rule-of-thumb",
-            percent=number(percent, 0),
-            time=duration_span(low, high),
-            relation="overlaps" if overlap else "under" if high < time.low_min else "over",
-        ),
+        because=say("rule-of-thumb", percent=number(percent, 0)),
     )
 
 

@@ -8,6 +8,7 @@ from rules.book import Case, Part, Rule, celsius, rule
 from rules.foods.beans import BOIL_MIN, bare, first_boil, poisonous_dry
 from rules.heat import chamber
 from rules.heat.cook_times import factor_figure, time_figures
+from rules.heat.crock import crock_min
 from rules.heat.dry import check, core, heated_through
 from rules.heat.equipment import start_on_high
 from rules.heat.headline import takes
@@ -23,7 +24,6 @@ from rules.said import duration_span, number, sentences, temp, together
 
 ADVISED_C = to_c(200)
 WARM_AT_MOST_C = to_c(166)
-HEAT_UP_SHARE, HEAT_UP_MOST_MIN = 0.5, 180.0
 LOW_MIN_PER_FT = 60 / 4000
 LONG_MIN = 240.0
 HIGH_FT = 2000
@@ -31,10 +31,7 @@ say = sentences("methods/slow_cook")
 
 
 def crock_time(case: Case) -> WetTime | None:
-    """Time in the crock: the heat-up as at the baseline, the rest slowed as in any pot under the boil.
-
-    Half of the baseline time, three hours at most, is taken to be heat-up (common practice).
-    """
+    """Time in the crock: the heat-up as at the baseline, the rest slowed as in any pot under the boil."""
     heats: Heats = SLOW_COOK.heats(case)
     full = wet_time(case, heats)
     if full is None:
@@ -42,14 +39,10 @@ def crock_time(case: Case) -> WetTime | None:
     soft = kinetics.softening(case.dish_class)
     ends = [kinetics.rate_factor(heats.here_c, heats.there_c, z) for z in (soft.z_low_k, soft.z_high_k)]
 
-    def slowed(minutes: float, factor: float) -> float:
-        warm = min(minutes * HEAT_UP_SHARE, HEAT_UP_MOST_MIN)
-        return warm + (minutes - warm) * factor
-
     low, high, mid = full.base_low_min, full.base_high_min, full.base_mid_min
-    likely = slowed(mid, full.factor)
+    likely = crock_min(mid, full.factor)
     return WetTime(
-        low, high, slowed(low, min(ends)), likely, slowed(high, max(ends)), likely / mid, full.source, full.stated
+        low, high, crock_min(low, min(ends)), likely, crock_min(high, max(ends)), likely / mid, full.source, full.stated
     )
 
 

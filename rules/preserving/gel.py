@@ -18,7 +18,7 @@ RISE_K = 8 / 1.8
 # a syrup of 65 Brix, which is where a pectin gel forms, boils so far above water (Cruess and McNair)
 LABORATORY_RISE_K = 3.9
 TABLE_STEP_FT = 1000
-OF_TIME = ("longer", "shorter")
+OF_TIME, UNREAD = ("longer", "shorter"), "thermometer"
 say = sentences("preserving/gel")
 
 
@@ -74,7 +74,7 @@ def gel_point(case: Case) -> Part | None:
             if request.asked_way in OF_TIME
             else say("headline", food=food, temperature=temp(here_c), place=case.place)
         ),
-        steps=(say("thermometer"), say("tests")),
+        steps=(say("tests"),) if UNREAD in request.lacking else (say("thermometer"), say("tests")),
         because=together(
             say("because", rise=temp_drop(RISE_K), boil=boil),
             _printed(case),

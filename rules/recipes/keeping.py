@@ -26,7 +26,7 @@ EGG_TIMES = ("boil", "simmer", "poach", "steam", "pressure")
 # A reading of the centre that is named for safety lies between these [degC].
 LEAST_C, MOST_C = to_c(120), to_c(212)
 # The end of what a sentence says before a figure and after it.
-_ALONE = re.compile(r"\b(?:boil|simmer|steam|cook|poach)\s+(?:the\s+|your\s+)?(?:\w+\s+)?$", re.I)
+ALONE = re.compile(r"\b(?:boil|simmer|steam|cook|poach)\s+(?:the\s+|your\s+)?(?:\w+\s+)?$", re.I)
 _SENTENCE_END = re.compile(r"[.;!?](?:\s|$)")
 say = sentences("recipes/keeping")
 
@@ -67,7 +67,7 @@ def cooked_through(at: TimeAt) -> Food | None:
     foods = [food for food in own if hazard(food, batch.style)]
     if mark.what in EGG_TIMES:
         foods += [food for food in own if food.dish_class == EGG]
-    if not foods and any(softens(food) and _ALONE.search(said[: food.start]) for food in own):
+    if not foods and any(softens(food) and ALONE.search(said[: food.start]) for food in own):
         return None
     return next((food for food in foods or named_foods(batch.recipe) if foods or hazard(food, batch.style)), None)
 

@@ -11,7 +11,10 @@ from rules.baking.change import Change, ingredient
 from rules.baking.rounding import QUARTS, in_unit, kitchen, measure, number
 from rules.recipe import IngredientLine
 
-GRAMS = re.compile(r"\d\s*(?:g|grams?)\b", re.I)
+BESIDE = re.compile(
+    r"(?:(?P<low>\d[\d.,]*)\s*(?:g|grams?|ml)?\s*(?:-|–|to)\s*)?(?P<high>\d[\d.,]*)\s*(?P<unit>g|grams?|ml|millilit(?:er|re)s?)\b",
+    re.I,
+)
 # "1 lb eggs (9 large)", "1 1/2 cups (12 large) egg whites"
 PIECES = re.compile(r"(?<=\()\d{1,4}(?=\s+(?:small|medium|large|extra|jumbo|whole|egg)\b)", re.I)
 STATED = re.compile(r"\(\s*[\d.,]+\s*(?:g|grams?)\s*\)", re.I)
@@ -80,12 +83,26 @@ def _measured(line: IngredientLine, change: Change) -> LineTo:
     mass = None if line.mass_g is None else round_mass(line.mass_g * ratio)
     old = line.line[line.start : line.end]
     text = measure(to, unit, high=high, quarts=line.unit in QUARTS)
-    if mass is not None and unit not in ("g", "kg") and GRAMS.search(old):
-        text += f" ({mass:g} g)"
+    if unit not in ("g", "kg", "ml", "l"):
+        text += _beside(old, ratio)
     new = _replaced(line, text, mass)
     if PIECES.search(line.line):
         new = PIECES.sub(lambda m: number(int(m[0]) * ratio, 0), new, count=1)
     return LineTo(line=line, amount=to, amount_high=high, unit=unit, mass_g=mass, text=new)
+
+
+def _beside(old: str, ratio: float) -> str:
+    """The weight or volume that a measure has beside it in metric units, changed along; "" where it has none.
+
+    >>> _beside("3/4 to 1 cup (170g to 227g)", 1.06), _beside("3 cups (710 ml) ", 1.1), _beside("2 cups", 1.1)
+    (' (180 to 241 g)', ' (781 ml)', '')
+    """
+    told = list(BESIDE.finditer(old))
+    if not told:
+        return ""
+    low, high, unit = told[-1]["low"], told[-1]["high"], "ml" if told[-1]["unit"].lower().startswith("m") else "g"
+    figures = [f"{round_mass(float(figure.replace(',', '')) * ratio):g}" for figure in (low, high) if figure]
+    return f" ({' to '.join(figures)} {unit})"
 
 
 def _replaced(line: IngredientLine, text: str, mass_g: float | None) -> str:

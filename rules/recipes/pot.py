@@ -1,114 +1,176 @@
-"""What stands in the pot of a recipe: which of its times cook in liquid, and which food sets their pace."""
+"""Which times of a recipe cook in liquid or steam, and so follow the boiling point."""
 
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 
 from rules.baking.batch import Batch
 from rules.baking.mark import TimeAt
 from rules.baking.styles import is_a, least_cook_min, usual_class
-from rules.physics import kinetics
-from rules.recipe import Step
+from rules.recipe import Recipe, Step
 from rules.recipes import foods, keeping
-from rules.recipes.foods import raw_foods
-
-# What a soup is when its title calls it so.
-POURED = ("stock", "sauce")
-# What cooks in a pot for a short while, and is softened all the same rather than fried.
-SOFT_SOON = ("pasta", "noodle", "rice", "whole_grain", "dumpling", "starchy_root", "lentil")
-BATH = re.compile(r"\b(?:water[- ]bath|bain[- ]marie|hot water|boiling water)\b", re.I)
-# A pot that keeps its steam, in the oven or on the stove.
-COVERED = re.compile(r"\b(?:covered|cover|lid|dutch oven|foil|tightly|casserole)\b", re.I)
-UNCOVERED = re.compile(r"\buncover(?:ed)?\b", re.I)
-# Words by which "cook 20 minutes" is seen to be cooking in liquid.
-IN_LIQUID = re.compile(
-    r"\b(?:boil(?:s|ing|ed)?|simmer(?:s|ing|ed)?|water|stock|broth|liquid|cover(?:ed)?|(?:low|gentle) heat|absorbed)\b",
-    re.I,
+from rules.recipes.contents import SENTENCE, classes, contents, covered, least_min, says
+from rules.recipes.foods import Food, raw_foods
+from rules.recipes.pace import (
+    BRIEF_MIN,
+    HOUR_MIN,
+    LONG_MIN,
+    SOFT_SOON,
+    TENDER,
+    WET_TIMES,
+    own_foods,
+    paced_by,
+    till_soft,
 )
-WET_TIMES = ("boil", "simmer", "braise", "poach", "steam")
-SHORTEST_MIN = 3.0
+
+# What takes up its liquid with stirring, whatever the sentence calls that.
+STIRRED = ("rice", "whole_grain", "porridge", "pasta")
+BATH = re.compile(r"\b(?:water[- ]bath|bain[- ]marie|hot water|boiling water)\b", re.I)
+VAGUE_TIMES = ("other", "mix")
+SHORTEST_MIN = 2.0
 # Dried beans boiled no longer are soaked quickly, or rid of their poison, which is never shortened.
 BEANS_BOILED_MIN = 15.0
-# Boiled for so long they are near done, and what follows in the oven is for the rest of the dish.
-BEANS_SOFT_MIN = 30.0
 # Rice stirred for so long is cooking, whatever the sentence calls it.
 LEAST_RICE_MIN = 10.0
-# "Simmer the peel 2 hours until soft": softening, in whatever is boiled down afterwards.
-TENDER = re.compile(r"[^.;]*?\b(?:until|till)\b[^.;]*?\b(?:soft|tender)\b(?![- ]ball)", re.I)
+# A pot under its lid cooks in so short a time.
+LEAST_STEAMED_MIN = 5.0
 # "Boil the water and salt 5 minutes": nothing in it softens.
 _WATER_ALONE = re.compile(
     r"\b(?:boil|simmer)\s+(?:the\s+)?(?:water|brine|syrup|vinegar|sugar|wine)(?:(?:,|\s+and)\s+(?:the\s+)?\w+)*\s*$",
     re.I,
 )
-
-
-def dish_class(batch: Batch) -> str | None:
-    """The dish class whose softening sets the pace of the pot; None where all of it comes cooked.
-
-    Of what is cooked from raw the slowest decides: dried beans, then meat full of collagen.
-    """
-    if batch.style == "soup" and (named := _first_of(POURED, batch.recipe.title)):
-        return named
-    if not is_a(batch.style, "slow_pot"):
-        return usual_class(batch.style)
-    raw = {food.dish_class for food in raw_foods(batch.recipe)}
-    slow = ("dried_bean", "lentil", *foods.lists("foods")["slow_classes"])
-    if found := next((name for name in slow if name in raw), None):
-        return found
-    if meats := raw & set(foods.lists("foods")["classes"]):
-        return min(meats, key=lambda name: (kinetics.softening(name).z_k, name))
-    if batch.recipe.ingredients and batch.style == "beans":
-        return None
-    return usual_class(batch.style) if not batch.recipe.ingredients else "general"
-
-
-def paced_by(at: TimeAt) -> str | None:
-    """The dish class that sets the pace of one time: the slowest food its own clause names, else that of the pot."""
-    batch, one, mark = at.batch, at.step, at.mark
-    whole = dish_class(batch)
-    own = [f for f in foods.spoken(batch.recipe, keeping.spoken_of(one, mark)) if not f.cooked]
-    own_classes = {f.dish_class for f in own if foods.softens(f) and f.dish_class not in ("soup", "stock", "sauce")}
-    if not own_classes and whole == "dried_bean" and mark.what in ("bake", "braise") and _softened(batch, one):
-        return "general"
-    if whole in own_classes or not own_classes:
-        return whole
-    return min(own_classes, key=lambda name: (kinetics.softening(name).z_k, name))
-
-
-def _softened(batch: Batch, one: Step) -> bool:
-    """Whether dried beans have had their boil in the steps before."""
-    before = batch.recipe.steps[: batch.recipe.steps.index(one)]
-    return any(t.what in WET_TIMES and t.high_min >= BEANS_SOFT_MIN for step in before for t in step.times)
+# "Bring slowly to a simmer, about 40 minutes": the burner sets how long that takes.
+_BROUGHT = re.compile(
+    r"\b(?:bring|brought|come|comes|return)\b[^.;]*?\bto\s+(?:a|the)\s+(?:(?!and\b|then\b|boil|simmer)\w+\s+){0,2}(?:boil|simmer)\b"
+    r"(?:(?!\b(?:and|then|boil|simmer|cook|poach|for|let)\b)[^.;])*$",
+    re.I,
+)
+_UNTIL = re.compile(r"\b(?:until|till)\b", re.I)
 
 
 def governs(at: TimeAt) -> bool:
     """Whether a time is one of cooking in liquid or steam, or in a bath, and so follows the boiling point.
 
-    A loaf baked with steam is baked; a sauce boiled down goes by the burner, since a pot loses water as fast here.
+    It goes by the words of the step and the foods in its pot, whatever the style: a loaf baked with steam is baked, and
+    a sauce boiled down goes by the burner, since a pot loses water as fast here.
     """
     batch, one, mark = at.batch, at.step, at.mark
-    softens = not is_a(batch.style, "boiled_down") or TENDER.match(one.text, mark.end)
-    if mark.low_min < SHORTEST_MIN or not softens:
+    if mark.high_min < SHORTEST_MIN:
         return False
-    said = keeping.spoken_of(one, mark)
-    if mark.what in WET_TIMES:
-        brief = mark.what == "boil" and mark.high_min <= BEANS_BOILED_MIN and dish_class(batch) == "dried_bean"
-        alone = _WATER_ALONE.search(one.text[: mark.start])
-        return not (brief or alone or (mark.what == "steam" and in_the_oven(one)))
+    own = own_foods(at)
+    soft = TENDER.match(one.text, mark.end) or any(f.dish_class in SOFT_SOON for f in own)
+    if is_a(batch.style, "boiled_down") and not soft:
+        return False
     if mark.what == "bake":
-        if is_a(batch.style, "bath"):
-            return bool(BATH.search(one.text)) and "crust" not in said
-        return is_a(batch.style, "oven_pot") and bool(COVERED.search(said)) and not UNCOVERED.search(said)
-    told = mark.what == "cook" or (mark.what == "other" and batch.style == "rice" and mark.low_min >= LEAST_RICE_MIN)
-    if not told or not is_a(batch.style, "pot") or not IN_LIQUID.search(one.text[: mark.end]):
+        return _bakes_wet(at)
+    if mark.what in WET_TIMES:
+        return _boils(at, own)
+    return _cooks_wet(at, own)
+
+
+def _firm(own: tuple[Food, ...]) -> bool:
+    """Whether among foods one is more than what is fried first."""
+    return any(f.name not in classes("aromatics") for f in own)
+
+
+def _boils(at: TimeAt, own: tuple[Food, ...]) -> bool:
+    """Whether a time that says boil, simmer, braise, poach or steam is one in which something softens."""
+    one, mark = at.step, at.mark
+    if mark.what == "boil" and mark.high_min <= BEANS_BOILED_MIN and _beans(at, own):
         return False
-    least_min = least_cook_min(batch.style) or SHORTEST_MIN
-    return mark.low_min >= least_min or _first_of(SOFT_SOON, one.text[: mark.start]) is not None
+    if _WATER_ALONE.search(one.text[: mark.start]) or _BROUGHT.search(one.text[: mark.start]):
+        return False
+    if mark.what == "steam" and in_the_oven(one):
+        return False
+    if till_soft(at):
+        return True
+    said = keeping.spoken_of(one, mark)
+    if _crisps(at):
+        return False
+    if says("boiled_down").search(said):
+        return mark.high_min >= LONG_MIN
+    if _firm(own):
+        return True
+    if says("dissolved").search(said) or _drawn_in_fat(at, said):
+        return False
+    return not (mark.high_min <= BRIEF_MIN and says("thickened").search(one.text))
 
 
-def _first_of(classes: tuple[str, ...], text: str) -> str | None:
-    """The first of these classes of which a text names a food."""
-    return next((food.dish_class for food in foods.foods_in(text) if food.dish_class in classes), None)
+def _crisps(at: TimeAt) -> bool:
+    """Whether a time runs until something is brown, crisp or only warm."""
+    waited = _UNTIL.split(keeping.spoken_of(at.step, at.mark), maxsplit=1)[1:]
+    return any(says("crisped").search(text) for text in waited)
+
+
+def _beans(at: TimeAt, own: tuple[Food, ...]) -> bool:
+    """Whether dried beans are what a short boil is for."""
+    classes = {f.dish_class for f in own} or {f.dish_class for f in raw_foods(at.batch.recipe)}
+    return "dried_bean" in classes
+
+
+def _drawn_in_fat(at: TimeAt, said: str) -> bool:
+    """Whether what simmers is fat with something in it."""
+    wet = says("liquid").search(said) or contents(at.batch.recipe, at.step, at.mark).liquid
+    return not wet and bool(says("fat").search(at.step.text, 0, at.mark.end))
+
+
+def _cooks_wet(at: TimeAt, own: tuple[Food, ...]) -> bool:
+    """Whether a time that only says "cook", or nothing, is one of cooking in liquid."""
+    batch, one, mark = at.batch, at.step, at.mark
+    if mark.what == "reduce":
+        return till_soft(at) and _firm(own)
+    if mark.what not in ("cook", *VAGUE_TIMES):
+        return False
+    said, held = keeping.spoken_of(one, mark), contents(batch.recipe, one, mark)
+    if mark.what in VAGUE_TIMES and says("immersed").search(said):
+        return bool(own or held.foods)
+    if mark.what in VAGUE_TIMES:
+        rice = any(f.dish_class in STIRRED for f in (*own, *held.foods)) or usual_class(batch.style) in STIRRED
+        return held.wet and rice and mark.low_min >= LEAST_RICE_MIN
+    wet = bool(says("wet").search(" ".join(SENTENCE.split(one.text[: mark.start])[-2:]) + said))
+    if says("boiled_down").search(said) or (says("fat").search(said) and not says("liquid").search(said)):
+        return False
+    if not (held.wet or wet):
+        return False
+    if _crisps(at):
+        return False
+    soft = till_soft(at) and (_firm(own) or bool(held.foods and not own))
+    if held.liquid and (soft or any(f.dish_class in SOFT_SOON for f in own)):
+        return True
+    steams = wet or bool(covered(Recipe(steps=(one,)), one, mark))
+    if _firm(own):
+        return steams or mark.low_min >= BRIEF_MIN
+    if own:
+        return False
+    stands = steams and bool(held.foods) and mark.low_min >= LEAST_STEAMED_MIN
+    if not is_a(batch.style, "pot"):
+        return stands
+    return stands or mark.low_min >= (least_cook_min(batch.style) or LEAST_RICE_MIN)
+
+
+def _bakes_wet(at: TimeAt) -> bool:
+    """Whether a time in the oven is a braise under a lid, or a bath: what is raw in it softens in its liquid."""
+    batch, one, mark = at.batch, at.step, at.mark
+    said = keeping.spoken_of(one, mark)
+    if is_a(batch.style, "bath"):
+        return bool(BATH.search(one.text)) and "crust" not in said
+    if is_a(batch.style, "floured") or not covered(batch.recipe, one, mark):
+        return False
+    if _crisps(at):
+        return False
+    if is_a(batch.style, "oven_pot"):
+        return paced_by(at) is not None
+    held = contents(batch.recipe, one, mark)
+    long = raw_foods(batch.recipe) if mark.high_min >= HOUR_MIN else ()
+    tough = (f for f in long if f.dish_class in foods.lists("foods")["slow_classes"])
+    return held.wet and any(_slow(f) and mark.high_min >= least_min(f.dish_class) for f in (*held.foods, *tough))
+
+
+def _slow(food: Food) -> bool:
+    """Whether a food in an oven takes its time from the liquid around it: tough meat, dried beans, rice, grains."""
+    slow = ("dried_bean", "lentil", "rice", "whole_grain", *foods.lists("foods")["slow_classes"])
+    return food.dish_class in slow and not food.cooked
 
 
 def in_the_oven(one: Step) -> bool:
@@ -116,7 +178,7 @@ def in_the_oven(one: Step) -> bool:
     return any(t.what == "oven" for t in one.temperatures) or bool(re.search(r"\bbak(?:e|ed|ing)\b", one.text, re.I))
 
 
-def minutes(batch: Batch) -> float:
-    """Minutes the pot stands at a simmer by the recipe, all its steps together [min]."""
-    marks = [t for one in batch.recipe.steps for t in one.times if governs(TimeAt(batch, one, t))]
-    return sum((t.low_min + t.high_min) / 2 for t in marks)
+def simmered(batch: Batch) -> Iterator[TimeAt]:
+    """The times by which a pot stands at a simmer, in order."""
+    every = (TimeAt(batch, one, mark) for one in batch.recipe.steps for mark in one.times)
+    return (at for at in every if governs(at))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
@@ -12,6 +13,7 @@ from rules.baking import foam, pan
 from rules.baking.batch import Batch, towards
 from rules.baking.change import Change, Shift, Way, step
 from rules.baking.mark import TempAt, TimeAt
+from rules.baking.parts import part_of
 from rules.baking.rounding import fraction, measure, number
 from rules.book import Part, Rule
 from rules.physics.units import round_time_min, round_to, to_c, to_f
@@ -20,10 +22,16 @@ from rules.recipes.roles import moving
 from rules.said import sentences
 
 SHORTEST_MIN = 2.0
+# Up to this many minutes, and in steps of so many.
+SHORT_STEPS_MIN = ((5.0, 0.25), (12.0, 0.5))
 # From this many minutes on a cook keeps the time to so many.
 LONG_STEPS_MIN = ((480.0, 30.0), (180.0, 15.0))
-# Times that stay or move by the style: what is boiled down says why it stays, and rice that takes up its broth cooks.
-TOLD_BY_STYLE = ("reduce", "other")
+# A gas mark, and the steps of its dial.
+GAS = re.compile(r"\bgas\b", re.I)
+GAS_ONE_F, GAS_STEP_F = 275.0, 25.0
+# Times that stay or move by more than their role: what is boiled down says why it stays, rice stirred into its broth
+# cooks, and a figure that points into a time goes along with it.
+TOLD_BY_STYLE = ("reduce", "other", "mix", "relative")
 say = sentences("recipes/steps")
 
 
@@ -84,7 +92,8 @@ def rewrite(batch: Batch, index: int, one: Step, ratios: Mapping[int, float]) ->
         edits += [Edit(start, end, text) for start, end, text in pan.rewrite(batch, one.text)]
     if foam.softens(batch):
         edits += [Edit(*place) for cue in foam.whipped(one, "stiff_peaks") for place in foam.softened(one.text, cue)]
-    edits += [edit for mark in one.amounts if (edit := amount_edit(one.text, mark, ratios.get(mark.line, 1.0)))]
+    poured = ((mark, ratios.get(mark.line, 1.0)) for mark in _boiling_off(batch, one))
+    edits += [edit for mark, ratio in poured if (edit := amount_edit(one.text, mark, ratio))]
     edits = _apart(edits)
     new = StepTo(
         step=one,
@@ -94,6 +103,14 @@ def rewrite(batch: Batch, index: int, one: Step, ratios: Mapping[int, float]) ->
         plain=_plain(one, edits, times, temps),
     )
     return new, tuple(changes)
+
+
+def _boiling_off(batch: Batch, one: Step) -> list[AmountMark]:
+    """The amounts of a step that go along with their line: no liquid that is sealed in under pressure."""
+    sealed, lines = any(t.what == "pressure" for t in one.times), batch.recipe.ingredients
+    if not sealed:
+        return list(one.amounts)
+    return [m for m in one.amounts if part_of(lines[m.line].item, lines[m.line].role).name != "liquid"]
 
 
 def _moved_time(t: TimeTo) -> bool:
@@ -158,15 +175,24 @@ def stamped(item: Rule, change: Change) -> Change:
 def scaled_min(time_min: float, ratio: float) -> float:
     """A time times a ratio, rounded to what a cook can keep; the rounding never turns longer into shorter.
 
+    A short time is not lengthened beyond what was computed.
+
     >>> scaled_min(35, 0.8), scaled_min(62, 1.02), scaled_min(60, 1), scaled_min(480, 1.64)
     (28.0, 65.0, 60, 780.0)
+    >>> scaled_min(6, 1.31), scaled_min(3, 1.25), scaled_min(15, 1.25)
+    (7.5, 3.75, 19.0)
     """
     if ratio == 1:
         return time_min
     new = time_min * ratio
     long = next((step for least, step in LONG_STEPS_MIN if new >= least), None)
-    rounded = round_to(new, long) if long else round_time_min(new)
+    short = next((step for most, step in SHORT_STEPS_MIN if ratio > 1 and new < most), None)
+    rounded = round_to(new, long) if long else _down_to(new, short) if short else round_time_min(new)
     return max(rounded, time_min) if ratio > 1 else min(rounded, time_min)
+
+
+def _down_to(time_min: float, step: float) -> float:
+    return round(math.floor(time_min / step + 1e-9) * step, 6)
 
 
 def _time_change(index: int, mark: TimeMark, part: Part, shift: Shift, low: float, high: float) -> Change:
@@ -286,12 +312,27 @@ def _in(temp_c: float, unit: str) -> float:
 
 
 def _temp_edit(text: str, t: TempTo) -> Edit:
-    was = text[t.mark.start : t.mark.end]
+    was = text[t.mark.start : t.mark.end].rstrip()
+    end = t.mark.start + len(was)
+    if GAS.search(was):
+        return Edit(t.mark.start, end, gas_marked(was, t.to_c), "temperature")
     first, second = ("degF", "degC") if t.mark.unit == "degF" else ("degC", "degF")
     new = _degrees(t, first, bare=not re.search(r"[°º˚]|deg|[fc]\b", was, re.I))
     letters = set(re.findall(r"(?<![a-z])([fc])(?![a-z])|(?:fahrenheit|celsius)", was, re.I))
     both = len({letter.lower() for letter in letters if letter}) == 2
-    return Edit(t.mark.start, t.mark.end, f"{new} ({_degrees(t, second)})" if both else new, "temperature")
+    return Edit(t.mark.start, end, f"{new} ({_degrees(t, second)})" if both else new, "temperature")
+
+
+def gas_marked(was: str, temp_c: float) -> str:
+    """A gas mark written anew: the mark that is nearest to a temperature [degC].
+
+    source: from memory: a mark is 25 degF, and mark 1 is 275 degF
+
+    >>> gas_marked("gas 4", 192), gas_marked("gas mark 5", 202)
+    ('gas 5', 'gas mark 6')
+    """
+    mark = min(9, max(1, round_to((to_f(temp_c) - GAS_ONE_F) / GAS_STEP_F, 1) + 1))
+    return re.sub(r"\d+(?:\s*[/½¼]\s*\d*)?", f"{mark:g}", was, count=1)
 
 
 def _degrees(t: TempTo, unit: str, *, bare: bool = False) -> str:

@@ -4,35 +4,42 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from rules.baking import components
 from rules.baking.bands import AS_IS, Span
 from rules.baking.batch import Batch, changed, rescaled
 from rules.baking.change import Change, Shift, step
 from rules.baking.mark import TimeAt
+from rules.baking.parts import placed
 from rules.baking.styles import is_a
 from rules.book import Part, rule
 from rules.foods import dishes
-from rules.heat.pressure import LOW_SETTING_GAUGE_PA, STOVE_TOP_GAUGE_PA, inside_c
+from rules.heat.crock import crock_min
+from rules.heat.pressure import LOW_SETTING_GAUGE_PA, STOVE_TOP_GAUGE_PA, inside_c, published_factor
 from rules.heat.wet import pace_words
 from rules.physics import evaporation, kinetics
 from rules.physics.ambient import ambient
-from rules.physics.units import M_PER_FT, PSI_PER_PA
+from rules.physics.units import PSI_PER_PA
 from rules.recipe import Step
-from rules.recipes import pot
+from rules.recipes import contents, pace, pot
 from rules.said import gauge, number, sentences, temp, volume
 
+# The style that says how much more liquid a grain is given.
+RICE = "rice"
 POT_AREA_M2 = 0.06
-BOILED_DOWN_TIMES = (*pot.WET_TIMES, "reduce", "cook")
+BOILED_DOWN_TIMES = (*pace.WET_TIMES, "reduce", "cook")
 # How many times as much liquid a pot is ever given for a longer simmer: beyond that, look and top up.
-MOST_LIQUID = 1.5
+MOST_LIQUID = 1.3
+# A lid keeps the most of it in.
+MOST_LIQUID_COVERED = 1.2
+# How much liquid stands over a grain that takes it all up, by weight; what is more is a soup.
+LEAST_LIQUID, MOST_TAKEN_UP = 0.8, 8.0
 say = sentences("recipes/wet_dish")
 
 
 @rule("wet.time", "iapws-r7-97", "common-practice")
 def wet_time(at: TimeAt) -> Part | None:
     """How long food takes at the boil, at a simmer, in steam or in a bath here, by how fast it softens."""
-    if not pot.governs(at):
-        return None
-    paced = pot.paced_by(at)
+    paced = pace.paced_by(at) if pot.governs(at) else None
     return simmering(at.batch, paced) if paced else None
 
 
@@ -58,7 +65,7 @@ def simmering(batch: Batch, paced: str | None = None) -> Part | None:
 
     paced: the dish class that sets the pace, that of the pot where not given
     """
-    name = paced or pot.dish_class(batch)
+    name = paced or pace.dish_class(batch)
     if name is None:
         return None
     ratio = softening_ratio(name, batch.here.boiling_c, batch.there.boiling_c)
@@ -83,27 +90,25 @@ def gauge_pa(one: Step) -> float:
     return LOW_SETTING_GAUGE_PA if "low pressure" in one.text.lower() else STOVE_TOP_GAUGE_PA
 
 
-@rule("wet.pressure", "iapws-r7-97", "usda-fsis-high-altitude", "common-practice")
+@rule("wet.pressure", "iapws-r7-97", "anderson-1980-altitude", "common-practice")
 def pressure_time(at: TimeAt) -> Part | None:
     """How long food takes under pressure here: the gauge adds to the air outside."""
     if at.mark.what != "pressure":
         return None
-    paced = pot.paced_by(at)
-    return under_pressure(at.batch, at.step, paced) if paced else None
+    return under_pressure(at.batch, at.step, pace.paced_by(at))
 
 
 def under_pressure(batch: Batch, one: Step, paced: str | None = None) -> Part | None:
-    """A time under pressure. None where nothing in the cooker softens.
+    """A time under pressure, by the published rule for pressure cookers; its range takes in the rate of softening.
 
-    paced: the dish class that sets the pace, that of the cooker where not given
+    paced: the dish class that sets the pace, that of foods in general where not given
     """
-    gauged, name = gauge_pa(one), paced or pot.dish_class(batch)
-    if name is None:
+    gauged, name = gauge_pa(one), paced or kinetics.GENERAL
+    factor = published_factor(batch.to_m, batch.from_m)
+    if abs(factor - 1) < 1e-9:
         return None
     here_c, there_c = inside_c(batch.here, gauged), inside_c(batch.there, gauged)
     ratio = softening_ratio(name, here_c, there_c)
-    if abs(ratio.value - 1) < 1e-9:
-        return None
     because = say(
         "under-pressure",
         gauge=gauge(gauged),
@@ -112,53 +117,101 @@ def under_pressure(batch: Batch, one: Step, paced: str | None = None) -> Part | 
         baseline_inside=temp(there_c),
         baseline=batch.baseline,
     )
-    rule_of_thumb = _rule_of_thumb(batch.to_m) / _rule_of_thumb(batch.from_m)
-    span = Span(ratio.value, min(ratio.low, rule_of_thumb), max(ratio.high, rule_of_thumb))
-    sources = ("iapws-r7-97", kinetics.softening(name).source, "usda-fsis-high-altitude")
+    span = Span(factor, min(ratio.low, factor), max(ratio.high, factor))
+    sources = ("anderson-1980-altitude", "iapws-r7-97", kinetics.softening(name).source)
     return Part(shift=Shift(span, "time"), because=because, sources=sources)
 
 
-def _rule_of_thumb(elevation_m: float) -> float:
-    """The published 5 % more for each 1,000 ft above 2,000 ft, smoothly."""
-    return 1 + 0.05 * max(0.0, elevation_m / (1000 * M_PER_FT) - 2)
+@rule("wet.slow_cook", "common-practice", "usu-ask-extension")
+def crock_time(at: TimeAt) -> Part | None:
+    """How long a slow cooker takes here: its heat-up stays, and the rest goes by how fast the food softens."""
+    paced = pace.paced_by(at) if at.mark.what == "slow_cook" else None
+    boiled = simmering(at.batch, paced) if paced else None
+    if boiled is None or boiled.shift is None:
+        return None
+    time_min = (at.mark.low_min + at.mark.high_min) / 2
+    span = boiled.shift.span.map(lambda factor: crock_min(time_min, factor) / time_min)
+    return Part(shift=Shift(span, "time"), because=say("slow-cook"), sources=boiled.sources)
 
 
 def pressure_option(batch: Batch) -> tuple[float, float] | None:
     """How long a stove-top cooker at 15 psi takes here [min]; None where no table has the class."""
-    name = pot.dish_class(batch)
+    name = pace.dish_class(batch)
     span = dishes.sea_level_time(None, name, "pressure_cook") if name else None
     if span is None or name is None:
         return None
     here_c, sea_c = (inside_c(air, STOVE_TOP_GAUGE_PA) for air in (batch.here, ambient(0.0)))
-    ratio = softening_ratio(name, here_c, sea_c)
-    return span.low_min * ratio.low, span.high_min * ratio.high
+    ratio, factor = softening_ratio(name, here_c, sea_c), published_factor(batch.to_m)
+    return span.low_min * min(ratio.low, factor), span.high_min * max(ratio.high, factor)
 
 
 @rule("wet.liquid", "ashrae-applications")
 def liquid(batch: Batch) -> Part | None:
-    """The largest liquid of a pot takes what the longer simmer boils off."""
+    """A grain that takes up its liquid is given more; else the largest liquid of a pot takes what boils off."""
+    if absorbing := tuple(_absorbed(batch)):
+        return changed(absorbing)
     return changed(_liquid(batch)) if is_a(batch.style, "topped_up") else None
 
 
-def _liquid(batch: Batch) -> Iterator[Change]:
-    """The change, reckoned for a covered pot of 28 cm (11 in)."""
-    pours = [p for p in batch.parts("liquid", least_g=100.0) if p.mass_g and p.line.role != "dairy"]
-    minutes, name = pot.minutes(batch), pot.dish_class(batch)
-    if not pours or not minutes or name is None or batch.here.boiling_c == batch.there.boiling_c:
+def _absorbed(batch: Batch) -> Iterator[Change]:
+    """The liquid of a grain that takes it up, by the share that rice is given; none where it is drained."""
+    found = [at for at in pot.simmered(batch) if pace.paced_by(at) in contents.GRAINS]
+    if not found or any(contents.drained(batch.recipe, at.step, at.mark) for at in found):
         return
-    ratio = softening_ratio(name, batch.here.boiling_c, batch.there.boiling_c)
+    grain_g = sum(line.mass_mid_g or 0.0 for line in batch.recipe.ingredients if contents.is_grain(line))
+    every = (p for p in placed(batch.recipe) if p.part.name == "liquid" and contents.poured_in(p.line))
+    pours = [p for p in every if grain_g and LEAST_LIQUID <= p.mass_g / grain_g <= MOST_TAKEN_UP]
+    if not pours:
+        return
     main = max(pours, key=lambda p: p.mass_g)
-    extra = ratio.map(
-        lambda r: evaporation.extra_liquid_ml(
-            minutes * r, minutes, POT_AREA_M2, covered=True, elevation_m=batch.to_m, from_elevation_m=batch.from_m
-        )
-    )
-    span = extra.map(lambda ml: min(MOST_LIQUID, max(1 / MOST_LIQUID, 1 + ml / main.mass_g)))
+    ratio = components.ratio(RICE, "liquid", batch.from_m, batch.to_m)
+    change = rescaled(main, ratio, "liquid", because=say("absorbed", way=batch.way), coarse=True)
+    if change and change.way != "same":
+        yield change
+
+
+def _liquid(batch: Batch) -> Iterator[Change]:
+    """The change, reckoned for a pot of 28 cm (11 in)."""
+    pours = [p for p in batch.parts("liquid", least_g=100.0) if p.mass_g and contents.poured_in(p.line)]
+    if not pours or batch.here.boiling_c == batch.there.boiling_c:
+        return
+    extra = _boiled_off(batch)
+    if extra is None:
+        return
+    main = max(pours, key=lambda p: p.mass_g)
+    open_pot = any(contents.covered(batch.recipe, at.step, at.mark) is False for at in pot.simmered(batch))
+    most = MOST_LIQUID if open_pot else MOST_LIQUID_COVERED
+    span = extra.map(lambda ml: min(most, max(1 / most, 1 + ml / main.mass_g)))
     more = "more" if extra.value > 0 else "less"
     because = say("liquid", way=batch.way, amount=volume(abs(extra.value)), more=more)
     change = rescaled(main, span, "liquid", because=because, coarse=True)
     if change and change.way != "same":
         yield change
+
+
+def _boiled_off(batch: Batch) -> Span | None:
+    """How much more its simmering times boil off here [ml], each with its lid or without; None for none."""
+    told = [
+        _more_boiled_off(at, name)
+        for at in pot.simmered(batch)
+        if (name := pace.paced_by(at)) and not contents.drained(batch.recipe, at.step, at.mark)
+    ]
+    if not told:
+        return None
+    return Span(sum(t.value for t in told), sum(t.low for t in told), sum(t.high for t in told))
+
+
+def _more_boiled_off(at: TimeAt, name: str) -> Span:
+    """How much more one time boils off here [ml]. name: the dish class that sets its pace"""
+    batch, minutes = at.batch, (at.mark.low_min + at.mark.high_min) / 2
+    lid = contents.covered(batch.recipe, at.step, at.mark) is not False
+
+    def more_ml(ratio: float) -> float:
+        return evaporation.extra_liquid_ml(
+            minutes * ratio, minutes, POT_AREA_M2, covered=lid, elevation_m=batch.to_m, from_elevation_m=batch.from_m
+        )
+
+    return softening_ratio(name, batch.here.boiling_c, batch.there.boiling_c).map(more_ml)
 
 
 @rule("wet.gauge", "uwyo-altitude-adjusters", "iapws-r7-97")

@@ -6,6 +6,7 @@ from rules import safety
 from rules.book import Case, Part, celsius, rule
 from rules.foods import dishes, meat
 from rules.heat import done_readings
+from rules.heat.by_eye import seen
 from rules.heat.dry import heated_through, safe_figures
 from rules.model import Caution, Figure
 from rules.physics.units import round_to, to_c, to_f
@@ -117,26 +118,14 @@ def _not_so_rare(case: Case, charted: safety.SafeTemperature) -> Said:
 @rule("doneness.by_eye", "usda-fsis-safe-temperatures", "common-practice")
 def by_eye(case: Case) -> Part | None:
     """What to look for where no thermometer is there: signs that come late enough, and more time to be sure."""
-    row = safety.safe_temperature(case.request.dish, case.dish_class)
-    kind = _seen_as(case)
-    if row is None or kind is None or UNREAD not in case.request.lacking:
+    row, signs = safety.safe_temperature(case.request.dish, case.dish_class), seen(case)
+    if row is None or signs is None or UNREAD not in case.request.lacking:
         return None
     return Part(
-        headline=say("by-eye", kind=kind),
+        headline=signs,
         steps=(say("by-eye-after"),),
         because=say("by-eye-because", core=temp(row.temp_c)),
     )
-
-
-def _seen_as(case: Case) -> str | None:
-    """By which signs a food is judged without a thermometer; None where none of them tells."""
-    if "poultry" in case.traits:
-        return "poultry" if "ground" not in case.traits else "ground"
-    if "ground" in case.traits:
-        return "ground"
-    if case.dish_class == "fish":
-        return "fish"
-    return "meat" if "meat" in case.traits else "egg" if "egg" in case.traits else None
 
 
 @rule("doneness.safe", "usda-fsis-safe-temperatures")

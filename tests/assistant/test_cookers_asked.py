@@ -24,7 +24,7 @@ ASKED = [
     # whistles: the cook's own count is what they are held against
     ("how many whistles for chole at 2,100 m? In Kolkata we give 4", "against 4 at", ""),
     ("kitne whistle for mutton in Leh? Nagpur mein 6 is enough", "against 6 at", ""),
-    ("how many seeti for 3 potatoes at 2,000 m", "whistles for potatoes", "against 1 "),
+    ("how many seeti for 3 potatoes at 2,000 m", "whistles .*for potatoes", "against 1 "),
 ]
 # where the words are of the canner, and where they are not
 CANNED = [

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Iterable, Iterator
 from typing import Any
 
@@ -14,7 +15,6 @@ from rules import explanations
 from rules.baking.rounding import measure, number
 from rules.book import Case
 from rules.model import Answer, Request, Units
-from rules.physics.kinetics import rate_factor, softening
 from rules.said import Said, Words, sentences
 
 WORDING = "printing/lesson"
@@ -23,6 +23,7 @@ OVEN_C = 176.667
 FINE_MIN = 60.0
 CAKE_OVEN = "oven"
 GRAVE = ("stop", "warn")
+FACTOR = re.compile(r"×(\d+(?:\.\d+)?)")
 say = sentences("printing/lesson")
 
 
@@ -62,13 +63,12 @@ def _question(example: Example, elevation_m: float) -> Said:
 
 
 def _times(row: dict[str, Any], answer: Answer, units: Units) -> Words | None:
-    """The middle of the time at sea level by the factor of the cooler heat."""
-    sea, here, heat = answer.figure("baseline_time"), answer.figure("cook_time"), answer.figure(row["heat"])
-    if sea is None or here is None or heat is None or heat.sea_level is None:
+    """The middle of the time at sea level by the factor that the equation of the time ends with."""
+    sea, here = answer.figure("baseline_time"), answer.figure("cook_time")
+    printed = [text for b in answer.because if b.rule == row["rule"] for text in FACTOR.findall(str(b.text))]
+    if sea is None or here is None or not printed:
         return None
-    middle_min = ((sea.low or sea.value) + (sea.high or sea.value)) / 2
-    z_k = softening(answer.request.dish_class or "").z_k
-    factor = round(rate_factor(heat.value, heat.sea_level, z_k), 2)
+    middle_min, factor = ((sea.low or sea.value) + (sea.high or sea.value)) / 2, float(printed[-1])
     here_min = number(middle_min * factor, 1 if middle_min < FINE_MIN else 0)
     about = duration(here.value)
     return say("sum-times", sea=number(middle_min, 1), factor=number(factor), here=here_min, about=about)

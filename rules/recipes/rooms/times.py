@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from rules.baking import yeast
 from rules.book import Rule
-from rules.recipes import bake_times, wet_dish
+from rules.recipes import bake_times, linked, wet_dish
 
 RULES: tuple[Rule, ...] = (
     yeast.proof,
+    linked.linked,
     wet_dish.pressure_time,
+    wet_dish.crock_time,
     wet_dish.wet_time,
     wet_dish.boiled_down,
     bake_times.oven_time,

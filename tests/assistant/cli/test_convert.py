@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 import json
+import os
+from concurrent.futures import ProcessPoolExecutor as Pool
 from pathlib import Path
 
 import pytest
 from typer.testing import CliRunner
 
+from assistant.cli import convert_each
 from assistant.cli.app import create_app
 from assistant.replies.recipe.forms import names
 
@@ -135,16 +138,25 @@ def test_misuse_is_told_kindly(run, args, code, said) -> None:
 
 
 @pytest.mark.parametrize(
-    "given",
+    ("given", "code"),
     [
-        b"", b"\x00" * 100, b'{"@type": "Recipe", "name": ', b'{"@type": "Thing"}', b"[" * 100_000,
-        b"<html><body>no recipe here</body></html>", b"x" * (5 * 1024 * 1024 + 10), "\x1b[2J" * 60_000,
+        (b"", 3),
+        (b"\x00" * 100, 1),
+        (b'{"@type": "Recipe", "name": ', 1),
+        (b'{"@type": "Thing"}', 3),
+        (b"[" * 100_000, 1),
+        (b"<html><body>no recipe here</body></html>", 3),
+        (b"'<!-- kept --><html><body>no recipe here either</body></html>", 3),
+        (b'<html><script type=\'application/ld+json\'>{"@type": "Recipe", "name": "Rolls"}</script></html>', 3),
+        (b"The kitchen is closed on Mondays.", 3),
+        (b"x" * (5 * 1024 * 1024 + 10), 1),
+        ("\x1b[2J" * 60_000, 1),
     ],
-    ids=["empty", "binary", "broken", "thing", "nested", "page", "large", "long"],
-)  # fmt: skip
-def test_what_is_no_recipe_is_said_in_one_line(run, given) -> None:
+    ids=["empty", "binary", "broken", "thing", "nested", "page", "quoted", "title", "notice", "large", "long"],
+)
+def test_what_is_no_recipe_is_said_in_one_line(run, given, code) -> None:
     done = run("-", "--to", "7000ft", given=given)
-    assert done.exit_code == 1
+    assert done.exit_code == code
     assert done.stderr.startswith("simmerline: the text given: ")
     assert len(done.stderr) < 300
 
@@ -176,6 +188,39 @@ def test_a_folder_in_every_form(run, folder, tmp_path, form) -> None:
     written = [path.read_text(encoding="utf-8") for path in out.iterdir() if path.stem != "report"]
     assert sum("Brioche à tête" in text for text in written) == 1
     assert len(written) == 3
+
+
+def _everything(run, folder, out) -> dict[str, bytes]:
+    """What the command writes for a folder, by name of file; the folder of the results is named in none."""
+    assert run(str(folder), "--to", "7000ft", "--out", str(out), "--format", "json").exit_code == 1
+    return {p.name: p.read_bytes().replace(str(out).encode(), b"OUT") for p in out.iterdir()}
+
+
+def test_many_processes_write_what_one_writes(run, folder, tmp_path, monkeypatch) -> None:
+    for number in range(12):
+        name = ("brioche.txt", "fudge.txt", "banana_loaf.json")[number % 3]
+        (folder / f"{number:02d}-{name}").write_bytes((SAMPLES / name).read_bytes())
+    alone = _everything(run, folder, tmp_path / "alone")
+    monkeypatch.setattr(convert_each, "FEWEST_SHARED", 2)
+    monkeypatch.setattr(convert_each, "AT_A_TIME", 2)
+    processes = set()
+    monkeypatch.setattr(convert_each, "ProcessPoolExecutor", lambda *a, **k: processes.add(1) or Pool(*a, **k))
+    assert _everything(run, folder, tmp_path / "shared") == alone
+    assert processes or len(os.sched_getaffinity(0)) < 2
+
+
+def test_a_fault_of_ours_in_one_recipe_stops_no_other(run, folder, tmp_path, monkeypatch) -> None:
+    def stumbling(source, asked):
+        if source.endswith("brioche.txt"):
+            raise KeyError("yeast")
+        return converted_from(source, asked)
+
+    converted_from = convert_each.converted_from
+    monkeypatch.setattr(convert_each, "converted_from", stumbling)
+    done = run(str(folder), "--to", "7000ft", "--out", str(tmp_path / "out"))
+    assert done.exit_code == 1
+    assert done.stdout.startswith("2 of 4 recipes converted")
+    assert "stumbled over it (KeyError" in done.stdout
 
 
 def test_a_folder_with_json_prints_the_report_as_json(run, folder, tmp_path) -> None:

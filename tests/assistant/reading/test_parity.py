@@ -19,7 +19,7 @@ from assistant.recipes.amounts import amounts
 from assistant.recipes.changes_heard import change_heard
 from assistant.recipes.lines import read_line
 from assistant.recipes.steps import read_step
-from assistant.recipes.text import read_yields
+from assistant.recipes.yields import read_yields
 from assistant.understanding.pipeline import read
 from rules.drill.question import Question
 

@@ -11,7 +11,9 @@ from hypothesis import strategies as st
 
 from assistant.errors import AssistantError
 from assistant.recipes.errors import RecipeError
-from assistant.recipes.jsonld import read_jsonld, read_page, to_jsonld
+from assistant.recipes.jsonld import read_jsonld
+from assistant.recipes.jsonld_written import to_jsonld
+from assistant.recipes.pages import read_page
 from assistant.recipes.read import read
 from assistant.recipes.text import read_text
 

@@ -6,7 +6,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from assistant.recipes.text import read_text, read_yields, to_text
+from assistant.recipes.text import read_text
+from assistant.recipes.written import to_text
+from assistant.recipes.yields import read_yields
 from rules import tables
 
 # Words of headings are what the sections are known by; "for the" opens a sub-recipe.

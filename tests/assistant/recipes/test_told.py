@@ -45,3 +45,28 @@ def test_a_formula_with_a_bake_is_converted() -> None:
 
 def test_amounts_without_a_bake_are_no_formula() -> None:
     assert not understand("how long to boil 2 lb potatoes and 1 lb carrots at 8,000 ft").recipe
+
+
+@pytest.mark.parametrize(
+    ("text", "lines"),
+    [
+        ("parsnip muffins at 6,200 ft, 2 cups flour, 1 tbsp baking powder, 2 eggs, oven 390, 18 min",
+         ["2 cups flour", "1 tbsp baking powder", "2 eggs", "bake at 390 F for 18 minutes"]),
+        ("pear cake at 1,900 m, 250 g flour, 150 g sugar, 3 eggs, 170C/50min",
+         ["250 g flour", "150 g sugar", "3 eggs", "bake at 170 C for 50 minutes"]),
+        ("scones at 6,200 ft, 2 cups flour, 1 tbsp baking powder, 1 egg, 14 min at 425",
+         ["2 cups flour", "1 tbsp baking powder", "1 egg", "bake at 425 F for 14 minutes"]),
+        ("quince bread at 6,200 ft, 2 cups flour, 2 grated quinces, 2 tsp baking powder, a handful of pecans, 1 egg",
+         ["2 cups flour", "2 grated quinces", "2 tsp baking powder", "a handful of pecans", "1 egg"]),
+    ],
+)  # fmt: skip
+def test_no_line_of_a_told_recipe_is_dropped(text: str, lines: list[str]) -> None:
+    found = told(text)
+    assert found is not None
+    assert sorted(found.recipe.split("\n")) == sorted(lines)
+
+
+def test_what_counts_no_ingredient_is_no_line() -> None:
+    found = told("my cake at 6,200 ft, 2 cups flour, 1 cup sugar, 2 tsp baking powder, sank in 2 places, for 8 people")
+    assert found is not None
+    assert found.recipe.split("\n") == ["2 cups flour", "1 cup sugar", "2 tsp baking powder"]

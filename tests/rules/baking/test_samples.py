@@ -75,8 +75,8 @@ def test_the_plain_recipe_reads_as_it_says(path) -> None:
         ("angel_food", "until cold, about 2 hours"),
         ("citrus_chiffon", "3/4 cup plus 2 tbsp (was 1 cup) of the sugar"),
         ("citrus_chiffon", "45 minutes (was 55 minutes); raise the oven to 370 °F (was 350 degrees F)"),
-        ("braised_short_ribs", "braise at 325°F for 4 1/4 to 5 hours (was 2 1/2 to 3 hours)"),
-        ("pinto_beans", "pressure-cook 40 minutes (was 25 minutes) at 15 psi"),
+        ("braised_short_ribs", "braise at 325°F for 3 3/4 to 4 1/2 hours (was 2 1/2 to 3 hours)"),
+        ("pinto_beans", "pressure-cook 31 minutes (was 25 minutes) at 15 psi"),
         ("pinto_beans", "simmer 3 3/4 to 5 hours (was 1 1/2 to 2 hours)"),
         ("soft_caramels", "cook to 232 °F (was 245 F)"),
         ("strawberry_jam", "207 °F (was 220°F)"),
@@ -137,7 +137,8 @@ def test_a_figure_that_keeps_is_kept_to_the_byte(path, way_m) -> None:
     for was, now in zip(recipe.steps, new.plain.steps, strict=True):
         for (before, mark), (after, _) in zip(figures(was), figures(now), strict=True):
             kind = "time" if isinstance(mark, TimeMark) else "temperature"
-            if mark.what not in moving(kind):
+            # "the last 2 hours" goes along with the time that it points into
+            if mark.what not in (*moving(kind), "relative"):
                 assert before == after
 
 

@@ -6,7 +6,7 @@ from dataclasses import replace
 from typing import Any
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from assistant.replies.recipe.worded import in_words
@@ -24,6 +24,7 @@ FT = 0.3048
 STYLES = ids()
 KITCHENS_M = st.floats(-400, 5400, allow_nan=False)
 CLIMB_M = [0, 600, 914.4, 1200, 1524, 1900, 2133.6, 2600, 3048, 4000, 5400]
+BEANS_APART_M = 3000
 ALL = ["layer_cake", "yeast_bread", "braise", "sugarwork", "beans"]
 
 
@@ -48,6 +49,8 @@ def test_from_a_place_to_itself_changes_nothing(recipes, style, elevation_m) -> 
 @given(low_m=KITCHENS_M, high_m=KITCHENS_M)
 def test_up_then_down_returns_the_start_within_rounding(recipes, style, low_m, high_m) -> None:
     recipe = recipes[style]
+    # what is soft in a quarter of an hour is taken for no dried bean on the way back
+    assume(style != "beans" or abs(high_m - low_m) < BEANS_APART_M)
     there = convert(recipe, from_elevation_m=low_m, to_elevation_m=high_m, style=style).plain
     back = convert(there, from_elevation_m=high_m, to_elevation_m=low_m, style=style).plain
     for was, now in zip(recipe.ingredients, back.ingredients, strict=True):
@@ -266,7 +269,7 @@ def test_glass_keeps_the_recipe_s_oven(hand) -> None:
 
 def test_beans_below_their_threshold_hear_of_the_pressure_cooker(beans) -> None:
     high = convert(beans, to_elevation_m=10_000 * FT, style="beans").cautions
-    assert any(c.level == "warn" and "will not soften" in c.text for c in high)
+    assert any(c.level == "warn" and "only very slowly" in c.text for c in high)
 
 
 def test_a_recipe_of_no_known_style_says_so(beans) -> None:
@@ -378,5 +381,5 @@ def test_both_published_rules_for_a_cake_are_told(layer_cake) -> None:
     # NMSU Circular 293: 1/4 to 1/2 tsp less for 2 cups of flour and 2,500 ft; for 2 1/4 cups at 5,000 ft 0.56 to 1.13
     changes = convert(layer_cake, to_elevation_m=5000 * FT, style="layer_cake").changes
     change = next(c for c in changes if c.what == "leavening")
-    assert "takes 1/2 to 1 1/8 tsp off" in change.because
+    assert "takes 1/2 to 1 tsp plus 1/8 tsp off" in change.because
     assert {"uwyo-altitude-adjusters", "nmsu-circular-293"} <= set(change.sources)

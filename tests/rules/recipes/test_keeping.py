@@ -54,7 +54,6 @@ KEPT = [
     "Sear 3 minutes per side.",
     "Let rest 10 minutes.",
     "Chill at least 2 hours.",
-    "Cook in the slow cooker on low for 8 hours.",
     "Microwave 3 minutes.",
     "Boil the pasta 3 minutes less than the packet says.",
     "Cool from 135 °F to 70 °F within 2 hours.",

@@ -45,8 +45,8 @@ MOST_PAGES = 3
 LEADING, HEADING, TITLE, SMALL = 1.34, 1.35, 1.9, 0.82
 FAMILY = "DejaVuSans"
 FACES = {FAMILY: "DejaVuSans", f"{FAMILY}-B": "DejaVuSans-Bold", f"{FAMILY}-I": "DejaVuSans-Oblique"}
-# The first column of a table, as a share of its width; up to so many columns a cell has both its figures in one line.
-FIRST_COLUMN, BESIDE = 0.3, 3
+# The least that the first column of a table takes, as a share of its width.
+FIRST_COLUMN = 0.3
 GREY = "#555555"
 # The drawing leaves room for the text; more than so much of a page's width it does not need.
 PICTURE_SHARE = 0.92
@@ -244,16 +244,22 @@ class _Press:
         columns = len(block.head) - 1
         first = max(FIRST_COLUMN, 0.48 - 0.06 * columns) * self.measure
         rest = (self.measure - first) / columns
-        below = columns > BESIDE
+        pad = self.size * 0.22
+        below = any(self._wide(text) > rest - 2 * pad for row in block.rows for text in row[1:])
         head = [self._cell(f"<b>{marked_up(text, below=below)}</b>", n) for n, text in enumerate(block.head)]
         rows = [
             [self._cell(marked_up(text, below=below and n > 0), n) for n, text in enumerate(row)] for row in block.rows
         ]
-        pad = self.size * 0.22
         style = [*BARE, ("LINEBELOW", (0, 0), (-1, 0), 1.2, "black"), ("LINEBELOW", (0, 1), (-1, -1), 0.3, GREY),
                  ("VALIGN", (0, 0), (-1, -1), "MIDDLE"), ("TOPPADDING", (0, 0), (-1, -1), pad),
                  ("BOTTOMPADDING", (0, 0), (-1, -1), pad), ("LEFTPADDING", (1, 0), (-1, -1), pad * 2)]  # fmt: skip
         yield Table([head, *rows], colWidths=[first, *[rest] * columns], style=style, hAlign="LEFT", repeatRows=1)
+
+    def _wide(self, text: str) -> float:
+        """How wide a cell is set in one line [pt]."""
+        from reportlab.pdfbase.pdfmetrics import stringWidth
+
+        return float(stringWidth(text, FAMILY, self.size))
 
     def _cell(self, text: str, column: int) -> Flowable:
         return self._paragraph(text, spaceBefore=0, spaceAfter=0, alignment=2 if column else 0)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from typing import Any
 
-from assistant.recipes.jsonld import recipe_node, to_jsonld
+from assistant.recipes.jsonld_written import recipe_node, to_jsonld
 from assistant.replies.quantities import Say
 from assistant.replies.recipe.forms import Form
 from assistant.replies.recipe.worded import in_words

@@ -1,4 +1,3 @@
-rice = The rice cooks longer at { $place }, and more of its water leaves as steam.
 less = Less water leaves the batter in the denser air at { $place }, so it needs { $percent } % less liquid.
 dough =
     Flour stored in dry air takes up more water, and the dough dries { $drying } times as fast. Hold a little of the liquid

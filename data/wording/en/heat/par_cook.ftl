@@ -1,4 +1,11 @@
-headline = Pull { $food } at about { $pull } at { $place }, { $percent } % of the { $whole } that it takes here.
+# $far: by which sign, where that is asked
+headline =
+    { $far ->
+        [root] Until a skewer goes in and meets a firm middle.{ " " }
+        [green] Until they are bright and still snap.{ " " }
+        [grain] Until a fine white core still shows in one that is bitten in two.{ " " }
+       *[unasked] { "" }
+    }Pull { $food } at about { $pull } at { $place }, { $percent } % of the { $whole } that it takes here.
 pull-label = Pull at
 chill =
     Into ice water at once, drain, oil it lightly, and spread it out cold: under { TEMP(70) } within { $first }, { TEMP(41) }

@@ -57,6 +57,9 @@ beans-hard =
     hard water.
 grain-hard = Sprinkle on ¼ cup (60 ml) of boiling water to the cup, cover it, and give it 5 to 10 minutes more on low.
 rice-cooker-stops-early = Sprinkle on ¼ cup (60 ml) of hot water to the cup of rice and run the cycle once more.
+risotto-stiff =
+    Off the heat stir in hot stock, a ladle at a time, until it runs slowly when the plate is tilted, and serve it at once: it
+    stiffens as it stands.
 grain-gluey = Spread it on a tray to steam off; it does for fried rice or a pudding.
 mash-gluey = Glue it stays; spread it in a dish with cheese and brown it.
 roots-hard-inside = Cut them up and put them back, at a bare simmer.

@@ -16,12 +16,7 @@ for-soaked = The time is for beans that were soaked overnight; unsoaked they tak
 
 rule-of-thumb-label = Published rule of thumb adds
 rule-of-thumb =
-    The published rule of thumb, 5 % more for each 1,000 ft above 2,000 ft, adds { $percent } % here: { $time }, which
-    { $relation ->
-        [overlaps] overlaps with
-        [under] lies under
-       *[over] lies over
-    } the range by softening rate.
+    The time goes by the published rule, 5 % more for each 1,000 ft above 2,000 ft: { $percent } % here. The range takes in how fast this food softens.
 
 count-from-pressure =
     Bring it to { $gauge } and count the time from there, at the lowest flame that holds it.

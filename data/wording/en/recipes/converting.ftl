@@ -3,3 +3,11 @@ batch-size =
         [larger] larger
        *[smaller] smaller
     } pan or pot the time changes too, so go by the test of doneness.
+mended =
+    The data that this recipe was read from was broken at line { $line }, column { $column }, and was mended by guess:
+    compare its ingredients and steps with the original.
+half-a-recipe =
+    { $lacks ->
+        [steps] The data that this recipe was read from holds ingredients and no steps, so only the ingredients are converted.
+       *[ingredients] The data that this recipe was read from holds steps and no ingredients, so only the steps are converted.
+    }

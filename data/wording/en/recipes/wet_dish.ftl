@@ -7,14 +7,24 @@ simmering =
     { $pace }. Go by tenderness, not the clock.
 under-pressure =
     A gauge reads what the cooker adds to the air outside: at { $gauge } it is { $inside } inside at { $place }, against
-    { $baseline_inside } at { $baseline }.
+    { $baseline_inside } at { $baseline }. The published rule is 5 % more time for each 1,000 ft above 2,000 ft.
+slow-cook =
+    A crock warms as slowly everywhere, which takes half of its time and three hours at the most; the rest goes by the boil of
+    the place. Go by tenderness, not the clock.
 liquid = The { $way ->
         [up] longer
        *[down] shorter
     } simmer boils off about { $amount } { $more ->
         [more] more
        *[less] less
-    }, reckoned for a covered pot of 28 cm (11 in).
+    }, reckoned for a pot of 28 cm (11 in).
+absorbed = The grain takes up its liquid, and the { $way ->
+        [up] longer simmer takes
+       *[down] shorter simmer leaves
+    } some of it: look at the end of the time and { $way ->
+        [up] add a splash of boiling water where it is firm and dry.
+       *[down] let it stand covered where it is wet.
+    }
 same-gauge =
     The weight or setting stays and the time changes. A gauge at { $same } psi here would be as hot inside as { $gauge } psi
     at { $baseline }; use it only where your cooker is marked for it.
