@@ -22,6 +22,7 @@ from assistant.understanding import (
     faults,
     kitchen_told,
     lexicon,
+    made_of,
     paced,
     packed,
     serving,
@@ -285,6 +286,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
             *(*((no_such,) if no_such else ()), *unknown, *choice(doc)),
         ),
     )  # fmt: skip
+    request = replace(request, **made_of.slots(doc, request))
     sized = {m.start for m in doc._.measures if vessels(m, words) > 1}
     plain = next((number.value for number in plain_numbers(doc) if number.end not in sized), None)
     return Hearing(

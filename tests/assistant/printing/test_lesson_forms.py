@@ -202,6 +202,8 @@ def test_markdown_has_its_drawing_beside_it() -> None:
     assert len(page.css("table")) == 1
     assert len(page.css("thead th")) == len(MANY_M) + 2
     assert "____" in text.decode()
+    (questions,) = (ol for ol in page.css("body > ol") if "Answer" in ol.text())
+    assert len([li for li in questions.iter() if li.tag == "li"]) == len(asked(sheet).items) == 10
 
 
 def test_another_ending_is_refused() -> None:

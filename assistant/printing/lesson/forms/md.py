@@ -79,17 +79,23 @@ def _block(block: Block, picture: str) -> Iterator[str]:
         case Questions(intro, items):
             yield plain(intro)
             for n, asked in enumerate(items, start=1):
+                inside = _indent(n)
                 yield f"{n}. {plain(asked.text)}"
                 if asked.options:
-                    yield "\n".join(f"   - {plain(option)}" for option in asked.options)
-                yield f"   {plain(asked.blank)}"
+                    yield "\n".join(f"{inside}- {plain(option)}" for option in asked.options)
+                yield f"{inside}{plain(asked.blank)}"
         case Answers(items):
             for n, answered in enumerate(items, start=1):
                 yield f"{n}. **{plain(answered.shown)}**"
-                yield "   " + " ".join(plain(text) for text in (answered.counts, answered.why) if text)
+                yield _indent(n) + " ".join(plain(text) for text in (answered.counts, answered.why) if text)
         case Together(blocks):
             for inner in blocks:
                 yield from _block(inner, picture)
+
+
+def _indent(number: int) -> str:
+    """What stands before a line that goes on under a number."""
+    return " " * len(f"{number}. ")
 
 
 def _label(label: str) -> str:
