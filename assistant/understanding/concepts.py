@@ -403,5 +403,5 @@ PEOPLE = (
     "shes", "hes", "he", "she", "gran", "granny", "grans", "grandma", "grandmas", "grandmother", "grandpa", "grandpas",
     "grandad", "grandads", "nan", "nana", "oma", "opa", "abuela", "abuelo", "mum", "mom", "mother", "dad", "father",
     "kid", "son", "daughter", "boy", "girl", "niece", "nephew", "grandson", "granddaughter", "aunt", "uncle",
-    *cues("ages", "kin"),
+    *cues("kin", "names"),
 )  # fmt: skip

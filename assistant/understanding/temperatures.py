@@ -9,7 +9,6 @@ from spacy.tokens import Doc
 
 from assistant.reading.tokens import norms
 from assistant.understanding.claims import plain_numbers
-from assistant.understanding.concepts import PEOPLE as KIN
 from assistant.understanding.cue_words import cues
 from assistant.understanding.lexicon import meanings
 from rules.foods.methods import methods
@@ -35,8 +34,6 @@ BOILING_C, COOKED_C = 100.0, (60, 80)
 PEOPLE = frozenset(cues("temperature_role", "people"))
 METRIC = frozenset(cues("temperature_role", "metric"))
 FAHRENHEIT = frozenset(cues("temperature_role", "fahrenheit"))
-PERSONS = frozenset((*KIN, *cues("ages", "kin")))
-AGE_LEADS, AGE_FOLLOWED = frozenset(cues("ages", "leads")), tuple(f"{words} " for words in cues("ages", "followed"))
 OF_WATER = tuple(tuple(phrase.split()) for phrase in cues("temperature_role", "of_water"))
 IN_PLACE_OF = tuple(tuple(phrase.split()) for phrase in cues("temperature_role", "in_place_of"))
 # forms of a question in which such a figure is judged
@@ -163,19 +160,6 @@ def is_replaced(words: Sequence[str], at: int) -> bool:
     """Whether another figure takes the place of this one: 70 instead of 74."""
     lengths = {len(phrase) for phrase in IN_PLACE_OF}
     return any(tuple(words[at - n : at]) in IN_PLACE_OF and words[at - n - 1].isdigit() for n in lengths if at - n >= 1)
-
-
-def is_an_age(words: Sequence[str], at: int) -> bool:
-    """Whether a bare figure is how old somebody is: gran is 84, dad is 79 on dialysis.
-
-    >>> is_an_age("gran is 84".split(), 2), is_an_age("it is 84".split(), 2)
-    (True, False)
-    >>> is_an_age("he is 80 on dialysis".split(), 2)
-    True
-    """
-    before, behind = words[max(at - 2, 0) : at], " ".join(words[at + 1 : at + 4])
-    of_somebody = len(before) == 2 and before[0] in PERSONS and before[1] in AGE_LEADS
-    return of_somebody or (words[at].isdigit() and f"{behind} ".startswith(AGE_FOLLOWED))
 
 
 def _replaces(words: Sequence[str], at: int) -> bool:

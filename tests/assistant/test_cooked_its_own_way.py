@@ -19,7 +19,7 @@ SAID = [
         r"260 °F.*340 °F",
         r"boil(ing)? french",
     ),
-    ("cassava chips: 140 C in the oil, then 190 C. We are at 3,000 m", r"first at .*finish at", r"rolling"),
+    ("cassava chips: 140 C in the oil, then 190 C. We are at 3,000 m", r"124 °C.*174 °C", r"rolling"),
     # steamed puddings are steamed, and longer
     ("marmalade pudding steamed 90 min at my aunt's, anything to change at 1,900 m?", r"steaming", r"[Bb]ake|oven"),
     # fried, then water and the lid; a cooker with its vent open
@@ -41,11 +41,11 @@ SAID = [
     # layered dough is not punched
     ("danish pastries proof too fast at 2,200 m, what now", r"wobble", r"[Pp]unch it down"),
     # the last figure of a sweet judges it
-    ("toffee like a windowpane, boiled to 305F, 6,500 ft, how far was I over", r"^305 °F .*12 °F", r"crystal"),
+    ("toffee like a windowpane, boiled to 305F, 6,500 ft, how far was I over", r"12 °F", r"crystal"),
     ("water test says 201, penuche at 238 set like gravel, did i go too far", r"^Yes: 238 °F .* 11 °F", r"crystal"),
     (
         "quince fruit jellies boiled to 107 C in Quito, leather. by how much was I over",
-        r"^107 °C .*9\.5 °C|^107 °C .*9 °C",
+        r"9\.5 °C",
         r"gasket",
     ),
     # what was raw the last time is told beside the time

@@ -1,10 +1,3 @@
-first-fat = First fat
-second-fat = Second fat
-two-fats =
-    Cook { $food } first at { $first } instead of { $was } and finish at { $last } instead of { $was_last }, at { $place }.
-two-fats-step =
-    Let the first go on until a piece is soft right through and still pale, somewhat longer than lower down; let them cool and
-    dry, then finish by colour.
 pan-and-oil = Pan and oil
 pan = Pan, by surface thermometer
 pan-headline = Heat the pan to { $setting } for { $food } at { $place }, as at sea level.
@@ -20,6 +13,15 @@ deep-fat-headline =
        *[same] as at sea level
     }.
 deep-fat-step = Hold the fat at { $setting } by thermometer.
+twice-headline =
+    First fat { $first }, second { $second } for { $food } at { $place }, against { $was_first } and { $was_second } at
+    { $baseline }.
+twice-step =
+    { $hotter ->
+        [second] Blanch in fat of { $first }, by thermometer, until soft and pale; drain and cool. Finish at { $second } until
+            brown.
+       *[first] Begin in fat of { $first }, by thermometer, until it colours; finish at { $second } until done in the middle.
+    }
 batches = Let it come back between batches, and keep them small: wet food brings the fat down and boils up.
 first-piece = Fry one dry piece first and cut it open: brown outside and raw inside, the fat is still too hot.
 turned-down =
