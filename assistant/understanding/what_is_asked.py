@@ -23,6 +23,7 @@ from assistant.understanding.wondering import (
     is_meant,
     is_of_kitchen,
     is_of_methods,
+    is_passed_on,
     wonder,
 )
 from rules.catalogue import marked
@@ -73,7 +74,7 @@ def kitchen_subject(doc: Doc) -> Doc:
     told = is_patterned(doc._.safety) or doc._.safety == VINEGAR or done_jars.told(doc)
     forms = {form.id for form in doc._.forms}
     of_reasons = doc._.topic.id in marked("of_readings") | {WHY} or not OF_REASONS.isdisjoint(forms)
-    of_reasons = of_reasons or OR in norms(doc)
+    of_reasons = of_reasons or OR in norms(doc) or is_passed_on(doc)
     if not told and (of_reasons or not OF_FIGURES.isdisjoint(forms)):
         heard = wonder(doc)
         doc._.wonder = found = heard if of_reasons or gives_figure(heard) else Wonder()

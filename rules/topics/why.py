@@ -47,6 +47,7 @@ class Belief:
     verdict: open where the sentence itself says it, by the elevation
     polarity: whether it is stated with a no, without one, or either way
     claims: whether it says that something changes or stays the same, where a question may ask for the one or the other
+    tested: whether it is judged whatever the topic, once all that it is about was said and it was put to the test
     """
 
     verdict: Literal["yes", "partly", "no", "open"]
@@ -54,6 +55,7 @@ class Belief:
     heard_as: tuple[str, ...]
     polarity: Polarity = "positive"
     claims: Claim | None = None
+    tested: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,7 +123,8 @@ def _row(held: dict[str, Any]) -> Row:
 
 def _belief(held: dict[str, Any]) -> Belief:
     about, heard_as = tuple(held["about"]), tuple(held["heard_as"])
-    return Belief(held["verdict"], about, heard_as, held.get("polarity", "positive"), held.get("claims"))
+    polarity, claims = held.get("polarity", "positive"), held.get("claims")
+    return Belief(held["verdict"], about, heard_as, polarity, claims, held.get("tested", False))
 
 
 @cache
@@ -205,7 +208,8 @@ def explained(row: Row, case: Case) -> Part:
     headline: Words = together(_doubted(row, case), line)
     stated = case.request.belief
     if stated and stated in row.beliefs:
-        verdict = None if is_choice(case.request) else verdict_on(row.beliefs[stated], denied=case.request.denied)
+        denied, who = case.request.denied, case.request.claimant
+        verdict = None if is_choice(case.request) else verdict_on(row.beliefs[stated], denied=denied, who=who)
         verdict = verdict or (on_change(row, case.request) if case.request.denied and row.in_forms else None)
         headline = together(verdict, text(belief_message(stated)))
     elif (opening := on_change(row, case.request)) is not None:
@@ -244,15 +248,16 @@ def line_of(row: Row, case: Case) -> Said:
     return Said(f"{FOLDER}/{row.id}", "line", tuple((name, explanations.value(name)(case)) for name in row.values))
 
 
-def verdict_on(belief: Belief, *, denied: bool = False) -> Said | None:
+def verdict_on(belief: Belief, *, denied: bool = False, who: str | None = None) -> Said | None:
     """Whether a belief is so: yes, partly or no; of one that is open the sentence speaks for itself.
 
+    who: whose belief it is, where it was said who is right
     denied: the contrary was asked, which has a verdict only where the belief claims that something changes or does not
     """
     if belief.verdict == "open" or (denied and belief.claims is None):
         return None
     verdict = CONTRARY.get(belief.verdict, belief.verdict) if denied else belief.verdict
-    return say_of_all("verdict", verdict=verdict)
+    return say_of_all("verdict-on", who=who, verdict=verdict) if who else say_of_all("verdict", verdict=verdict)
 
 
 def on_change(row: Row, request: Request) -> Said | None:

@@ -76,3 +76,31 @@ verdict = { $verdict ->
     [partly] Partly
    *[no] No
 }.
+# the same where it was asked who is right; $who: who holds it
+verdict-on = { $verdict ->
+    [yes] Yes, { claimant } is right.
+    [partly] Partly: { claimant } is half right.
+   *[no] No, { claimant } is mistaken there.
+}
+claimant = { $who ->
+    [book] the book
+    [internet] what you read
+    [chef] your chef
+    [teacher] your teacher
+    [trainee] your trainee
+    [colleague] your colleague
+    [mother] your mother
+    [father] your father
+    [grandmother] your grandmother
+    [grandfather] your grandfather
+    [aunt] your aunt
+    [uncle] your uncle
+    [sister] your sister
+    [brother] your brother
+    [husband] your husband
+    [wife] your wife
+    [friend] your friend
+    [roommate] your roommate
+    [neighbour] your neighbour
+   *[supplier] your supplier
+}
