@@ -94,6 +94,8 @@ def wonder(doc: Doc) -> Wonder:
     matches = ranked(said, senses.heard_in(doc), beliefs=stated)
     if stated and (tested := put_to_the_test(doc, said, matches)):
         return tested
+    if taught := next((m for m in matches if m.framed and rows()[m.of.row].for_a_class), None):
+        return Wonder(taught.of.row, share=taught.share)
     found = chosen(said, matches, denied=stated and is_negated(doc, said), claim=claim(doc, said) if stated else None)
     apart = found.row is not None and rows()[found.row].tells_apart
     found = found if apart else choice_of_sentence(doc) or found
@@ -253,7 +255,7 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
     A reason, a truth or a word is asked for outright; or a belief was stated, and the topic is in doubt.
     """
     topic, forms = doc._.topic, tuple(form.id for form in doc._.forms)
-    if found.tested:
+    if found.tested or is_for_a_class(found):
         return not doc._.safety
     if topic.id == "sugar_stage" and "how_hot" in forms and not (found.row and is_between(found.row, doc, forms)):
         return False
@@ -305,6 +307,21 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
     if topic.id == PRESSURE and found.share >= SURELY and forms[:1] == (DIFFER,) and len(doc._.elevations) > 1:
         return True
     return found.share >= NEARLY and is_in_doubt(doc, found, forms)
+
+
+def is_for_a_class(found: Wonder) -> bool:
+    """Whether a thing is wanted that a class, a child or a board is told by."""
+    return bool(found.row) and rows()[str(found.row)].for_a_class
+
+
+def is_taught(doc: Doc) -> bool:
+    """Whether words of teaching were said: a demonstration, a sum for the board, a child."""
+    return not senses.words("teaching").isdisjoint(norms(doc))
+
+
+def is_read_off(doc: Doc) -> bool:
+    """Whether a figure was read off an instrument, and not said of water."""
+    return not senses.words("of_a_reading").isdisjoint(norms(doc))
 
 
 def is_between(row: str, doc: Doc, forms: Sequence[str]) -> bool:

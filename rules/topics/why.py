@@ -66,6 +66,7 @@ class Row:
     tells_apart: whether it sets one word against another; beliefs: by their ids
     outright: whether it is told whatever the topic
     in_full: whether it is meant only where all that it is about was said
+    for_a_class: whether it is what a class, a child or a board is told by, and meant wherever all that was said
     in_forms: forms of question that it answers with a yes, whatever the topic: is it hot enough, can it be done
     no_fault: whether it explains what looks like a fault and is none, such as a loaf that never reads 208 °F
     claims: whether its line says that a thing changes up high, or that it stays the same
@@ -83,6 +84,7 @@ class Row:
     no_fault: bool
     outright: bool
     in_full: bool
+    for_a_class: bool
     in_forms: frozenset[str]
     claims: Claim | None
     beliefs: Mapping[str, Belief]
@@ -113,6 +115,7 @@ def _row(held: dict[str, Any]) -> Row:
         tells_apart=held.get("tells_apart", False),
         outright=held.get("outright", False),
         in_full=held.get("in_full", False),
+        for_a_class=held.get("for_a_class", False),
         in_forms=frozenset(held.get("in_forms", ())),
         no_fault=held.get("no_fault", False),
         claims=held.get("claims"),
@@ -252,10 +255,13 @@ def verdict_on(belief: Belief, *, denied: bool = False, who: str | None = None) 
     """Whether a belief is so: yes, partly or no; of one that is open the sentence speaks for itself.
 
     who: whose belief it is, where it was said who is right
-    denied: the contrary was asked, which has a verdict only where the belief claims that something changes or does not
+    denied: the contrary was asked, which has a verdict only where the belief claims that something changes or does not,
+        or where it is put to the test and is not so: then the contrary is right
     """
-    if belief.verdict == "open" or (denied and belief.claims is None):
+    if belief.verdict == "open":
         return None
+    if denied and belief.claims is None:
+        return say_of_all("contrary") if belief.tested and belief.verdict == "no" else None
     verdict = CONTRARY.get(belief.verdict, belief.verdict) if denied else belief.verdict
     return say_of_all("verdict-on", who=who, verdict=verdict) if who else say_of_all("verdict", verdict=verdict)
 

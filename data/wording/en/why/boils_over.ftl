@@ -17,5 +17,7 @@ paragraph =
     breaks the skin for a while.
 equations = { $gas_equation }
 belief-more =
-    The steam in every bubble takes up { $gas_ratio } times the room { $at }, so foam climbs higher; fill the pan half and turn it
-    down as soon as it rises.
+    { $side ->
+        [above] The steam in every bubble takes up { $gas_ratio } times the room { $at }, so foam climbs higher:
+       *[other] In thinner air the steam in every bubble takes up more room, so foam climbs higher:
+    } fill the pan half and turn it down as soon as it rises.

@@ -76,6 +76,8 @@ verdict = { $verdict ->
     [partly] Partly
    *[no] No
 }.
+# what is said where the contrary of a belief was stated that is not so
+contrary = That is right.
 # the same where it was asked who is right; $who: who holds it
 verdict-on = { $verdict ->
     [yes] Yes, { claimant } is right.
@@ -86,6 +88,7 @@ claimant = { $who ->
     [book] the book
     [internet] what you read
     [chef] your chef
+    [sous_chef] your sous-chef
     [teacher] your teacher
     [trainee] your trainee
     [colleague] your colleague

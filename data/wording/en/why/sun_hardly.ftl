@@ -11,7 +11,7 @@ paragraph =
 equations = { $drying_equation }
 belief-dries-dough =
     { $side ->
-        [above] It is the thin, dry air: a surface dries about { $drying_percent } % faster { $at } by the pressure alone. Sun on
-            the bowl only warms the dough; cover it.
-       *[other] It is dry air that takes the water; sun on the bowl only warms the dough. Cover it.
+        [above] It is the thin, dry air: a surface dries about { $drying_percent } % faster { $at } by the pressure alone; sun on
+            the bowl only warms the dough, so cover it.
+       *[other] It is dry air that takes the water; sun on the bowl only warms the dough, so cover it.
     }

@@ -5,5 +5,5 @@ paragraph =
     cool, do more than a bigger flame.
 equations = { $boiling_equation }
 belief-lowers-boil =
-    Wind can keep a small stove from ever bringing the pot to the boil, but it does not move the boil itself: { $boil } { $at }. Put
+    Wind can keep a small stove from ever bringing the pot to the boil, but it does not move the boil itself: { $boil } { $at }; put
     the lid on and shield the flame.
