@@ -16,7 +16,7 @@ from assistant.understanding.conversation import merge, settle_in
 from assistant.understanding.request import FIRST, TIMER, WHY
 from assistant.understanding.utterance import listen
 from assistant.worked_out import WorkedOut, told, work_out
-from rules import engine
+from rules import engine, example
 from rules.catalogue import marked
 from rules.heat.ranked import ranked
 from rules.model import PLACE_SLOTS, Answer, Request
@@ -80,10 +80,16 @@ def several(heard: Heard, memory: Memory) -> Several | None:
 
 def _ranking(heard: Heard, base: Request, memory: Memory) -> Several | None:
     """The dishes of an utterance ranked by how much they change."""
-    pieces = [settle_in(piece.question, memory.kitchen) for piece in _distinct(_dishes(heard, base, memory))]
-    found = ranked([engine.answer(replace(piece, forms=())) for piece in pieces]) if len(pieces) > 1 else None
+    listed = (listen(text, memory.kitchen).hearing.request for text in parts.of_listed(heard.doc))
+    asked = (_placed(replace(own, topic=TIME, subject=None, nearest=(), choices=()), base) for own in listed)
+    pieces = [settle_in(question, memory.kitchen) for question in asked if question.dish]
+    nowhere = base.elevation_m is None and all(piece.elevation_m is None for piece in pieces)
+    here = {"elevation_m": example.EXAMPLE_M} if nowhere else {}
+    found = ranked([engine.answer(replace(piece, forms=(), **here)) for piece in pieces]) if len(pieces) > 1 else None
     if found is None:
         return None
+    if nowhere:
+        found = replace(found, headline=example.told(found.headline, base), cautions=(*found.cautions, example.ASK))
     depth = heard.depth or heard.hearing.depth or found.request.depth
     told_of = replace(found, request=replace(found.request, depth=depth))
     return Several(told(told_of, told_of.request), found.request, None, tuple(pieces[1:]))

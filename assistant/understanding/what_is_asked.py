@@ -96,6 +96,8 @@ def kitchen_subject(doc: Doc) -> Doc:
             sure = turned is None and found.row is not None and found.share >= SURELY
             doc._.topic = replace(doc._.topic, id=turned or WHY, fitting=frozenset() if sure else doc._.topic.fitting)
             settle_jam(doc)
+    if is_stated_time(doc):
+        doc._.topic, doc._.wonder = replace(doc._.topic, id=TIME, fitting=frozenset()), Wonder()
     if is_stated_boil(doc):
         doc._.topic = replace(doc._.topic, id=BOIL, fitting=frozenset())
     if doc._.topic.id in PACED and not doc._.safety and paced.times(doc):
@@ -114,6 +116,15 @@ def is_stated_boil(doc: Doc) -> bool:
     of_the_boil = topic in marked("of_readings_told") or (topic == WHY and found.row == WATER and not found.belief)
     tested = is_passed_on(doc) or any(form.id == TRUE for form in doc._.forms)
     return of_the_boil and tested and bool(doc._.elevations) and is_timed(doc) and not is_read_off(doc)
+
+
+def is_stated_time(doc: Doc) -> bool:
+    """Whether it is put to the test how long a dish takes somewhere, and no reason is asked for."""
+    forms, found = {form.id for form in doc._.forms}, doc._.wonder
+    tested = is_passed_on(doc) or TRUE in forms
+    timed = any(measure.kind == "time" for measure in doc._.measures)
+    plain = doc._.topic.id == WHY and WHY not in forms and not found.tested and not found.terms
+    return plain and tested and timed and not doc._.safety and any(found.kind == "dish" for found in doc._.found)
 
 
 def holds_methods_apart(doc: Doc, found: Wonder) -> bool:

@@ -320,8 +320,9 @@ def is_taught(doc: Doc) -> bool:
 
 
 def is_read_off(doc: Doc) -> bool:
-    """Whether a figure was read off an instrument, and not said of water."""
-    return not senses.words("of_a_reading").isdisjoint(norms(doc))
+    """Whether a figure was read off an instrument, or is a step, and not a boil that is said of a place."""
+    words = norms(doc)
+    return not senses.words("of_a_reading").isdisjoint(words) or not senses.words("of_a_step").isdisjoint(words)
 
 
 def is_between(row: str, doc: Doc, forms: Sequence[str]) -> bool:

@@ -7,6 +7,7 @@ from rules.foods.dishes import usual_method
 from rules.forms import Asked
 from rules.model import Request
 from rules.said import duration, sentences, together
+from rules.topics.why import rows
 
 say = sentences("forms/why")
 
@@ -25,7 +26,8 @@ def become(asked: Asked) -> Part | None:
     """The minutes of the recipe, and what they are here."""
     request = asked.request
     method = request.method or usual_method(request.dish, request.dish_class or "general")
-    if request.elevation_m is None or method is None:
+    told = rows().get(request.subject or "")
+    if request.elevation_m is None or method is None or (told is not None and told.for_a_class):
         return None
     # a minute at the boil is a hold and no cooking time: the reason itself says how long
     if "starch_thickened" in asked.case.traits or (request.dish_class in HELD and (own_min(request) or 0) <= HOLD_MIN):

@@ -9,7 +9,7 @@ from rules.book import Case
 from rules.heat.headline import doing
 from rules.model import Answer, Figure
 from rules.physics.units import round_to
-from rules.said import Words, listed, number, sentences
+from rules.said import Words, listed, number, sentences, together
 
 say = sentences("heat/ranked")
 
@@ -28,16 +28,19 @@ class Change:
 def ranked(answers: Sequence[Answer]) -> Answer | None:
     """One answer that ranks those that have a time here and by the recipe, the most changed first; None for one.
 
-    Its reasons are those of the first, its cautions those of all.
+    Its reasons are those of the first, its cautions those of all; what has no time is named and not ranked.
     """
     changes = [Change(answer, share) for answer in answers if (share := changed_by(answer)) is not None]
     if len(changes) < 2:
         return None
     order = sorted(changes, key=lambda change: abs(change.share), reverse=True)
     first = order[0].answer
+    timed = [change.answer for change in order]
+    others = [Case(answer.request).food for answer in answers if answer not in timed]
+    told = say("ranked", place=Case(first.request).place, each=listed(map(_told, order), "semicolons"))
     return replace(
         first,
-        headline=say("ranked", place=Case(first.request).place, each=listed(map(_told, order), "semicolons")),
+        headline=together(told, say("unranked", foods=listed(others, "and")) if others else ""),
         figures=(),
         steps=(),
         cautions=tuple(dict.fromkeys(caution for change in order for caution in change.answer.cautions)),

@@ -279,7 +279,8 @@ def on_change(row: Row, request: Request) -> Said | None:
 
 def is_choice(request: Request) -> bool:
     """Whether it was asked which of two ways a thing goes, which neither yes nor no answers: faster or slower."""
-    return request.asked_way == "either" and "which" in request.forms
+    held_apart = request.asked_way == "either" or "is_ok" not in request.forms
+    return held_apart and "which" in request.forms and "is_true" not in request.forms
 
 
 def asked_claim(way: str | None) -> Claim | None:

@@ -1,4 +1,4 @@
-"""What cooks believe is put to the test: the first sentence says whether it is so, names the claim and gives the figure."""
+"""What cooks believe is put to the test: the first sentence says whether it is so, and gives the figure."""
 
 from __future__ import annotations
 
@@ -49,6 +49,30 @@ def test_the_climb_for_a_degree_is_as_good_as_even(height: str) -> None:
     said = reply_to(f"is it true that water boils 1 C lower for every 300 m, at {height}").text
     assert said.startswith("Yes")
     assert "grow" not in said
+
+
+TIMES = [
+    ("the recipe says 20 min for potatoes, is that right at 8,500 ft", "No: 20 min is the time at sea level"),
+    ("my aunt says 15 minutes for brown lentils, who is right at 2,900 m", "No: 15 min is the time at sea level"),
+]
+
+
+@pytest.mark.parametrize(("asked", "told"), TIMES)
+def test_a_time_that_is_stated_is_judged_for_the_place(asked: str, told: str) -> None:
+    assert first_sentence(asked).startswith(told)
+
+
+RANKED = [
+    ("rank these by how much they change at 8,200 ft: poached salmon, boiled potatoes, roast duck", "boiling potatoes"),
+    ("put lentils, rice and a pot roast in order, from most to least affected at 2,600 m", "simmering lentils"),
+]
+
+
+@pytest.mark.parametrize(("asked", "most"), RANKED)
+def test_dishes_are_ranked_the_most_changed_first(asked: str, most: str) -> None:
+    said = first_sentence(asked)
+    assert said.startswith("From most to least changed")
+    assert said.split(": ", 1)[1].startswith(most)
 
 
 FOR_A_CLASS = [

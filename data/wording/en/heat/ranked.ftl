@@ -5,3 +5,5 @@ by-share = { $doing }, { $way ->
         [shorter] about { $share } % less time
        *[longer] about { $share } % longer
     }
+# $foods: what has no time to be ranked by
+unranked = Not ranked, because no one time tells it: { $foods }.

@@ -23,3 +23,11 @@ belief-flat =
        *[other] It depends on the food and grows with the elevation: { $at } pasta takes { $pace_of_pasta }, potatoes {
             $pace_of_potatoes }, and tough cuts in a covered braise { $pace_of_tough_cuts }, whatever the oven says.
     }
+belief-share-per-step =
+    { $side ->
+        [above] A fixed share for each step is right for one food at a time: printed rules of 5 % for each 1,000 ft above 2,000 ft are
+            meant for pressure cookers, and in an open pot { $at } pasta takes { $pace_of_pasta }, potatoes { $pace_of_potatoes },
+            beans { $pace_of_beans }.
+       *[other] A fixed share for each step is right for one food at a time: printed rules of 5 % for each 1,000 ft above 2,000 ft are
+            meant for pressure cookers, and in an open pot beans need more than pasta.
+    }
