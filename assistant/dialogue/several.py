@@ -84,8 +84,8 @@ def _ranking(heard: Heard, base: Request, memory: Memory) -> Several | None:
     asked = (_placed(replace(own, topic=TIME, subject=None, nearest=(), choices=()), base) for own in listed)
     pieces = [settle_in(question, memory.kitchen) for question in asked if question.dish]
     nowhere = base.elevation_m is None and all(piece.elevation_m is None for piece in pieces)
-    here = {"elevation_m": example.EXAMPLE_M} if nowhere else {}
-    found = ranked([engine.answer(replace(piece, forms=(), **here)) for piece in pieces]) if len(pieces) > 1 else None
+    placed = [replace(piece, elevation_m=example.EXAMPLE_M) if nowhere else piece for piece in pieces]
+    found = ranked([engine.answer(replace(piece, forms=())) for piece in placed]) if len(pieces) > 1 else None
     if found is None:
         return None
     if nowhere:

@@ -25,9 +25,8 @@ belief-flat =
     }
 belief-share-per-step =
     { $side ->
-        [above] A fixed share for each step is right for one food at a time: printed rules of 5 % for each 1,000 ft above 2,000 ft are
-            meant for pressure cookers, and in an open pot { $at } pasta takes { $pace_of_pasta }, potatoes { $pace_of_potatoes },
-            beans { $pace_of_beans }.
-       *[other] A fixed share for each step is right for one food at a time: printed rules of 5 % for each 1,000 ft above 2,000 ft are
-            meant for pressure cookers, and in an open pot beans need more than pasta.
+        [above] Such a share is right for one food at a time: 5 % for each 1,000 ft is the printed rule of pressure cookers; in an open
+            pot { $at } pasta takes { $pace_of_pasta }, potatoes { $pace_of_potatoes }, beans { $pace_of_beans }.
+       *[other] Such a share is right for one food at a time: 5 % for each 1,000 ft above 2,000 ft is the printed rule of pressure
+            cookers, and in an open pot beans need more than pasta.
     }
