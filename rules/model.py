@@ -128,6 +128,7 @@ class Request:
     own_yield: float | None = _help("what came of a weight in the cook's own kitchen, finished weight to raw weight")
     count: int | None = _help("how many pieces of the dish the cook has: 12 birds")
     portions: int | None = _help("number of people or covers")
+    ingredient: str | None = _help("the ingredient of the dish whose amount is asked: flour for so many loaves")
     course: str | None = _help("how it is served: main, side, starter, buffet")
     liquid_per: float | None = _help("how much liquid the cook gives it, ml to ml of it dry")
     counted_in: tuple[str, ...] = _help("what an amount is asked in, ids of data/lexicon/containers.toml", ())

@@ -197,12 +197,18 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
     )
     if turn:
         return replace(turn, memory=replace(turn.memory, missed=0))
-    turn = planned(heard, memory) or beside_a_recipe(heard, memory)
+    turn = planned(heard, memory) or with_the_last(heard, memory, beside_a_recipe(heard, memory))
     turn = counted(heard, turn, memory)
     sitting = turn.memory.drill
     if sitting is None or sitting.over or turn.memory.asked:
         return turn
     return replace(turn, reply=replace(turn.reply, word=partial(_then_put, turn.reply, sitting, heard.text, memory)))
+
+
+def with_the_last(heard: Heard, memory: Memory, turn: Turn) -> Turn:
+    """The turn with a plan kept of two dishes, where one was asked about that is to go with the last."""
+    plan = menu.beside(heard, memory, turn.reply.request)
+    return turn if plan is None else replace(turn, memory=replace(turn.memory, menu=plan))
 
 
 def of_a_recipe(heard: Heard, memory: Memory) -> Turn | None:

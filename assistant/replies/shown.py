@@ -26,13 +26,20 @@ def workings() -> frozenset[str]:
     return frozenset(tables.read_toml(WORKINGS)["figures"])
 
 
+@cache
+def unshown() -> frozenset[str]:
+    """Workings that no cook reads, or that steps and reasons say already: of them nothing is shown but on request."""
+    return frozenset(tables.read_toml(WORKINGS)["unshown"])
+
+
 def figures(answer: Answer, headline: str, say: Say) -> tuple[Figure, ...]:
     """The figures that are shown: not those that the headline has said, nor workings where others are left."""
     if answer.request.depth != USUAL:
         return answer.figures if answer.request.depth > USUAL else ()
     new = [f for f in answer.figures if value_text(f, say) not in headline]
     own = [f for f in new if f.id not in workings()]
-    return tuple((own or new)[:MOST_FIGURES])
+    rest = own or [f for f in new if f.id not in unshown() or not (answer.steps or answer.because)]
+    return tuple(rest[:MOST_FIGURES])
 
 
 def steps(answer: Answer) -> tuple[str, ...]:

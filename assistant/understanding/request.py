@@ -22,6 +22,7 @@ from assistant.understanding import (
     faults,
     kitchen_told,
     lexicon,
+    made_of,
     paced,
     packed,
     serving,
@@ -88,6 +89,8 @@ FROZEN = cues("frozen", "words")
 UNREAD = cues("no_thermometer", "words")
 CHANGES_OF_A_BAKE = cues("leaning", "baking")
 SAVING = cues("saving", "words")
+RISING, RISING_IN_OVEN = frozenset(cues("rising", "words")), frozenset(cues("rising", "baking"))
+RISING_CLASSES = cues("rising", "classes")
 FAN_OVEN = "convection_oven"
 # cold that is no refrigerator's
 OUTDOORS, OUTSIDE = "outdoors", cues("temperature", "outside")
@@ -178,6 +181,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     method = method or (None if whistled is None else "pressure_cook") or ("hold" if is_held(words, doc) else None)
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
     gauge = instruments.gauge_pa(doc._.measures, words, in_cooker)
+    method = method or ("proof" if topic == "time" and is_rise(words, dish) else None)
     method = "pressure_cook" if gauge is not None and method is None and topic in marked("by_method") else method
     height = elevation_mentions.settle(doc._.elevations, words, units or kitchen.units)
     beside = kitchen.elevation_m if height.here_m is None and not height.unused else height.here_m
@@ -283,6 +287,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
             *(*((no_such,) if no_such else ()), *unknown, *choice(doc)),
         ),
     )  # fmt: skip
+    request = replace(request, **made_of.slots(doc, request))
     sized = {m.start for m in doc._.measures if vessels(m, words) > 1}
     plain = next((number.value for number in plain_numbers(doc) if number.end not in sized), None)
     return Hearing(
@@ -475,6 +480,16 @@ def asks_which_first(doc: Doc, topic: str) -> bool:
     dishes_named = {f.id for f in doc._.found if f.kind == "dish"}
     asked = any(form.id == FIRST for form in doc._.forms)
     return asked and topic in (marked("feeding") | marked("in_form")) and len(dishes_named) > 1 and not doc._.clock
+
+
+def is_rise(words: Sequence[str], dish: str | None) -> bool:
+    """Whether what is timed of a yeast dough is its rise: how long do the buns rise.
+
+    >>> is_rise("how long do the buns rise".split(), "dinner rolls"), is_rise(["it", "rises"], "popovers")
+    (True, False)
+    """
+    dough = dish is not None and dishes()[dish].dish_class in RISING_CLASSES
+    return dough and not RISING.isdisjoint(words) and RISING_IN_OVEN.isdisjoint(words)
 
 
 def is_held(words: Sequence[str], doc: Doc) -> bool:

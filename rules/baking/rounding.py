@@ -12,6 +12,8 @@ ML = {
     "ml": 1.0, "cl": 10.0, "dl": 100.0, "l": 1000.0,
 }  # fmt: skip
 G = {"g": 1.0, "kg": 1000.0, "mg": 0.001, "oz": G_PER_LB / 16, "lb": G_PER_LB}
+# The smallest spoon of a set [tsp]: what has no spoon of its own is measured with one more.
+SMALLEST_SPOON = 0.125
 PACKETS = ("packet", "envelope")
 PACKET_YEAST_TSP = 2.25
 
@@ -137,7 +139,9 @@ def measure(amount: float, unit: str | None, *, high: float | None = None, quart
     >>> measure(6, "tbsp", high=8), measure(0.875, "lb", high=1), measure(2, "tsp", high=3)
     ('6 to 8 tbsp', '14 oz to 1 lb', '2 tsp to 1 tbsp')
     >>> measure(3.375, "tsp"), measure(0.46875, "cup"), measure(16.75, "cup", quarts=True)
-    ('1 tbsp plus 3/8 tsp', '7 1/2 tbsp', '4 qt plus 3/4 cup')
+    ('1 tbsp plus 1/4 tsp plus 1/8 tsp', '7 1/2 tbsp', '4 qt plus 3/4 cup')
+    >>> measure(0.875, "tsp"), measure(0.75, "tsp"), measure(0.125, "tsp")
+    ('3/4 tsp plus 1/8 tsp', '3/4 tsp', '1/8 tsp')
     """
     if high is not None and high > amount:
         first, last = measure(amount, unit), measure(high, unit)
@@ -162,6 +166,13 @@ def measure(amount: float, unit: str | None, *, high: float | None = None, quart
 def _in_one_unit(amount: float, unit: str | None) -> str:
     if unit == "cup":
         return _cups(amount)
+    if (
+        unit == "tsp"
+        and abs(round(amount * 8) - amount * 8) < 0.01
+        and round(amount * 8) % 2
+        and amount > SMALLEST_SPOON
+    ):
+        return f"{fraction(amount - SMALLEST_SPOON)} tsp plus {fraction(SMALLEST_SPOON)} tsp"
     text = number(amount, 3) if unit in METRIC else fraction(amount)
     if unit == "percent":
         return f"{text}%"

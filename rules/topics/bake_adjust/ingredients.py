@@ -17,7 +17,7 @@ from rules.heat.verdict import opened
 from rules.model import Caution, Figure
 from rules.said import Said, Value, Words, elevation, measure, number, sentences
 from rules.topics.bake_adjust.asked import COMPONENT_OF, SUBJECTS, asked, baked, batch, percents, style, wanted
-from rules.topics.bake_adjust.unchanged import no_need, stays
+from rules.topics.bake_adjust.unchanged import has_none, lacks, no_need, stays
 
 say = sentences("topics/bake_adjust/ingredients")
 FINE = ("leavening", "yeast")
@@ -56,6 +56,8 @@ def amount_part(case: Case, component: str, because: Callable[[Batch], Words]) -
     if not wanted(case, component):
         return None
     share, work, name = components.share(style(case), component), batch(case), _name(case, component)
+    if lacks(case, component) and case.request.quantity is None:
+        return has_none(case, component, name)
     if share is None or not share.value:
         return stays(case, component, "item", name)
     if not work.expects(component):
@@ -171,7 +173,13 @@ def _beyond(case: Case, component: str) -> tuple[Caution, ...]:
     top_m = bands.highest_m(component)
     if batch(case).to_m <= top_m * 1.001:
         return ()
-    return (Caution("note", say("beyond", top=elevation(top_m)), bands.sources(component)[:1]),)
+    return (
+        Caution(
+            "note",
+            say("beyond", top=elevation(top_m), by="gas" if component == bands.BY_GAS_LAW else "held"),
+            bands.sources(component)[:1],
+        ),
+    )
 
 
 def _self_rising(case: Case) -> tuple[float, str] | None:

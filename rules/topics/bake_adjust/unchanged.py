@@ -10,6 +10,8 @@ from rules.said import elevation, sentences
 from rules.topics.bake_adjust.asked import FIRST_BAND_M, asked, baked, style
 
 say = sentences("topics/bake_adjust/unchanged")
+# the trait of a bake that holds none of a component
+NOT_IN_IT = {"leavening": "no_leavener", "liquid": "no_added_liquid"}
 Noun = Literal["eggs", "oven", "time", "pan", "item"]
 
 
@@ -25,6 +27,22 @@ def stays(case: Case, component: str, noun: Noun, item: str = "") -> Part | None
         headline=say("leave", noun=noun, item=item, baked=baked(case), place=case.place),
         because=say("note", note=part.note) if part and part.note else say("no-advice", baked=baked(case)),
         sources=(part.source,) if part else ("common-practice",),
+    )
+
+
+def lacks(case: Case, component: str) -> bool:
+    """Whether such a bake usually holds none of a component."""
+    return NOT_IN_IT.get(component) in case.traits
+
+
+def has_none(case: Case, component: str, item: str) -> Part | None:
+    """A component that such a bake does not hold, said only where it was asked about."""
+    if asked(case) != component:
+        return None
+    return Part(
+        headline=say("has-none", item=item, baked=baked(case), place=case.place),
+        because=say("has-none-because"),
+        sources=("common-practice",),
     )
 
 

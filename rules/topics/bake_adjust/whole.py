@@ -9,7 +9,7 @@ from rules.model import Caution
 from rules.physics.units import round_to
 from rules.said import Said, listed, number, sentences
 from rules.topics.bake_adjust.asked import asked, baked, batch
-from rules.topics.bake_adjust.unchanged import no_need_at_all
+from rules.topics.bake_adjust.unchanged import lacks, no_need_at_all
 
 say = sentences("topics/bake_adjust/whole")
 IN_SHORT = ("leavening", "yeast", "sugar", "liquid", "flour", "oven")
@@ -33,7 +33,7 @@ def in_short(case: Case, work: Batch) -> Said | str:
     """Every change in a sentence; "" where the place asks for none."""
     if not work.expects("leavening"):
         return ""
-    changes = [short for component in IN_SHORT if (short := _short(work, component))]
+    changes = [short for component in IN_SHORT if not lacks(case, component) and (short := _short(work, component))]
     told = listed(changes, "and") if changes else say("hardly-anything")
     return say("headline", baked=baked(case), place=case.place, changes=told)
 

@@ -11,7 +11,7 @@ from assistant.replies.recipe.view import clean
 from assistant.replies.recipe.worded import in_words
 from assistant.replies.recipe.words import added
 from rules.baking.change import Change, adds
-from rules.baking.parts import batter
+from rules.baking.division import batter
 from rules.model import Units
 from rules.recipes.convert import Converted
 from rules.recipes.lines import LineTo, round_mass
