@@ -104,7 +104,7 @@ def wonder(doc: Doc) -> Wonder:
 
 
 def put_to_the_test(doc: Doc, said: Sequence[Slot], matches: Sequence[Match]) -> Wonder | None:
-    """The belief that is judged whatever the topic: all that it is about was said, and no figure is wanted beside it."""
+    """The belief judged whatever the topic: all that it is about was said, and no figure is wanted beside it."""
     forms = {form.id for form in doc._.forms}
     if any(PUT_UP in slot.features for slot in said):
         return None
