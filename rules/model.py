@@ -114,6 +114,7 @@ class Request:
     time_min: float | None = _help("a time the cook gave [min], the lower end of a range")
     time_high_min: float | None = _help("upper end of that range [min]")
     temperature_c: float | None = _help("a temperature the cook gave [degC]")
+    taken_c: float | None = _help("how hot the cook boiled a syrup, to be held against what the recipe wants [degC]")
     temperature_of: str | None = _help("what it is of, where the words tell: core, oven, hold, fridge, bath, smoker")
     quantity: Quantity | None = _help("an amount the cook gave")
     amounts: tuple[Amount, ...] = _help("what the cook says is in a dish that failed", ())
