@@ -95,5 +95,6 @@ def test_eggs_for_a_child_are_still_timed() -> None:
 def test_a_bird_is_not_told_the_reading_of_a_roast() -> None:
     bird = first_sentence("how long must a roast duck rest before carving at 6,500 ft")
     assert bird.startswith("Rest a chicken or a duck 15 to 25 min")
-    assert "145" not in bird and "165 °F" in bird
+    assert "145" not in bird
+    assert "165 °F" in bird
     assert "145 °F" in first_sentence("how many minutes should I let a leg of lamb rest at 2,300 m")
