@@ -22,5 +22,5 @@ caution =
     Have gas burners fitted for the elevation by a licensed gas fitter. A yellow, sooty flame means carbon monoxide:
     turn it off, air the room and have it seen to.
 belief-of-oxygen =
-    A fire is the one thing here that goes by oxygen, and pressure is what thins it: the air still is 21 % oxygen, but each
-    breath of it { $at } holds { $density_percent } % of the oxygen of sea level.
+    For a fire it is the oxygen, which thins with the pressure: the air still is 21 % oxygen, but each breath of it { $at }
+    holds { $density_percent } % of the oxygen of sea level.
