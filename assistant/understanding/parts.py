@@ -25,7 +25,7 @@ ASKED_ANYWHERE = frozenset(("how_long", "how_hot", "how_much", "more", "remainin
 # how a piece begins that asks of the two before it, and by what it asks for their reason
 ONE_OF_THEM = frozenset((("which", "one"), ("which", "of"), ("which", "ones")))
 WORDS_OF_REASONS = frozenset(("why", "science", "physics", "chemistry", "reason", "logic", "theory", "explain"))
-FILLS = frozenset(("filling", "fillings", "inside"))
+FILLS, FILLED = frozenset(("filling", "fillings", "inside")), frozenset(("filled", "stuffed"))
 PAUSES = ENDS | {","}
 MOST, FEWEST_WORDS, LEAD = 4, 3, 3
 
@@ -139,8 +139,13 @@ def of_listed(doc: Doc) -> tuple[str, ...]:
 
 
 def _fills(doc: Doc, dish: Found) -> bool:
-    """Whether it is what another dish is filled with: chicken filling."""
-    return dish.end < len(doc) and norms(doc)[dish.end] in FILLS and dish.start > 0
+    """Whether it is what another dish is filled with: chicken filling, chicken mince inside, filled with pork."""
+    words, end = norms(doc), dish.end
+    if dish.start > 1 and words[dish.start - 1] == "with" and words[dish.start - 2] in FILLED:
+        return True
+    while any(f.kind == "dish" and f.start == end for f in doc._.found):
+        end = next(f.end for f in doc._.found if f.kind == "dish" and f.start == end)
+    return end < len(doc) and words[end] in FILLS and dish.start > 0
 
 
 def _apart(found: Sequence[Found]) -> list[Found]:
