@@ -124,6 +124,20 @@ def of_dishes(doc: Doc) -> tuple[str, ...]:
     return tuple(doc[start:end].text for start, end in zip(starts, ends, strict=True))
 
 
+def of_listed(doc: Doc) -> tuple[str, ...]:
+    """The pieces of a list of dishes, each with what stands before its dish; what is told last goes with the last.
+
+    >>> from assistant.understanding.pipeline import read
+    >>> of_listed(read("rank these: boiled eggs, roast pork or penne"))
+    ('rank these: boiled eggs', ', roast pork', 'or penne')
+    """
+    named = _apart([f for f in corrected.meant(norms(doc), doc._.found) if f.kind == "dish" and not _fills(doc, f)])
+    if len(named) < 2:
+        return ()
+    ends = [*(dish.end for dish in named[:-1]), len(doc)]
+    return tuple(doc[start:end].text for start, end in zip([0, *ends[:-1]], ends, strict=True))
+
+
 def _fills(doc: Doc, dish: Found) -> bool:
     """Whether it is what another dish is filled with: chicken filling, chicken mince inside, filled with pork."""
     words, end = norms(doc), dish.end

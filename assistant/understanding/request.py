@@ -43,7 +43,7 @@ from assistant.understanding.cue_words import cues, said
 from assistant.understanding.forms import Form
 from assistant.understanding.time_roles import Times
 from assistant.understanding.timer_words import OfTimers
-from assistant.understanding.wondering import is_of_a_dish, is_of_kitchen
+from assistant.understanding.wondering import claimant, is_of_a_dish, is_of_kitchen
 from rules.catalogue import marked
 from rules.foods import methods
 from rules.foods.dishes import classes, dishes, usual_method
@@ -309,6 +309,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         forms=tuple(dict.fromkeys(form.id for form in doc._.forms if not is_asked_for(doc, form))),
         belief=doc._.wonder.belief if topic == WHY else None,
         denied=doc._.wonder.denied and topic == WHY,
+        claimant=claimant(doc),
         terms=doc._.wonder.terms if topic == WHY else (),
         asked_way=doc._.asked_way,
         wanted_doneness=wanted.doneness(words),
