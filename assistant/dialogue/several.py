@@ -50,6 +50,8 @@ def several(heard: Heard, memory: Memory) -> Several | None:
     if memory.asked or heard.hearing.request.recipe or heard.hearing.elliptical:
         return None
     base = question_of(heard.hearing, memory, back_to_recipe=False)
+    if (whole := _with_reason(heard, memory)) is not None:
+        return whole
     asked = (
         _distinct(_led(heard, memory))
         or _distinct(_questions(heard, base, memory))
@@ -71,6 +73,21 @@ def several(heard: Heard, memory: Memory) -> Several | None:
     goes_on = next((question for question, _ in (*awaiting, *answered)), base)
     others = tuple(question for question, _ in answered if question is not goes_on)
     return Several(reply, goes_on, next(iter(missing), None), others)
+
+
+def _with_reason(heard: Heard, memory: Memory) -> Several | None:
+    """The question before its "and why", whose answer holds the reasons anyway."""
+    text = parts.without_reason(heard.doc)
+    if text is None:
+        return None
+    hearing = listen(text, memory.kitchen).hearing
+    question = question_of(hearing, memory, back_to_recipe=False)
+    request = hearing.request
+    if hearing.elliptical or WHY in request.forms or request.topic in (WHY, OUTSIDE, TIMER) or request.topic in marked("none_beside"):
+        return None
+    settled = replace(settle_in(question, memory.kitchen), text=heard.text)
+    reply = work_out(replace(settled, depth=heard.depth or heard.hearing.depth or settled.depth))
+    return None if reply.missing else Several(reply, question, None)
 
 
 def _led(heard: Heard, memory: Memory) -> Iterator[Piece]:

@@ -25,6 +25,8 @@ ASKED_ANYWHERE = frozenset(("how_long", "how_hot", "how_much", "more", "remainin
 # how a piece begins that asks of the two before it, and by what it asks for their reason
 ONE_OF_THEM = frozenset((("which", "one"), ("which", "of"), ("which", "ones")))
 WORDS_OF_REASONS = frozenset(("why", "science", "physics", "chemistry", "reason", "logic", "theory", "explain"))
+# what may stand between the question and the word for its reason: ..., and what is the reason
+BEFORE_REASONS = JOINS | FILLERS | OPENERS | ENDS | {",", "the", "s"}
 FILLS = frozenset(("filling", "fillings", "inside"))
 PAUSES = ENDS | {","}
 MOST, FEWEST_WORDS, LEAD = 4, 3, 3
@@ -63,6 +65,24 @@ def refers_back(doc: Doc, segment: Segment) -> bool:
         return True
     idle = senses.senses().idle
     return not WORDS_OF_REASONS.isdisjoint(words) and all(senses.stems_of(word) in idle for word in words)
+
+
+def without_reason(doc: Doc) -> str | None:
+    """A question without the short piece at its end that asks for its reason too; None where none stands there.
+
+    >>> from assistant.understanding.pipeline import read
+    >>> without_reason(read("does the oven change for a pie at 7,000 ft, and why?"))
+    'does the oven change for a pie at 7,000 ft'
+    """
+    words = norms(doc)
+    at = max((i for i, word in enumerate(words) if word in WORDS_OF_REASONS), default=None)
+    if at is None or any(word.isalnum() and word not in senses.senses().idle for word in words[at + 1 :]):
+        return None
+    start = at
+    while start and words[start - 1] in BEFORE_REASONS:
+        start -= 1
+    joined = next((i for i in range(start, at) if words[i] in JOINS), None)
+    return None if joined is None or joined < FEWEST_WORDS else doc[:joined].text.rstrip(" ,;")
 
 
 def led(doc: Doc) -> tuple[str, str] | None:
