@@ -13,13 +13,18 @@ from assistant.dialogue.thread import question_of
 from assistant.replies.together import together
 from assistant.understanding import leaning, parts
 from assistant.understanding.conversation import merge, settle_in
+from assistant.understanding.cue_words import cues
 from assistant.understanding.request import FIRST, TIMER, WHY
 from assistant.understanding.utterance import listen
 from assistant.worked_out import WorkedOut, work_out
 from rules.catalogue import marked
+from rules.foods.dishes import usual_method
 from rules.model import PLACE_SLOTS, Answer, Request
 
 BRIEF = 1
+TIME, HEAT, CENTRE = "time", "temperature", "doneness"
+TIME_OR_HEAT = (TIME, HEAT, CENTRE)
+OF_CENTRE = frozenset(cues("parts", "of_centre"))
 OUTSIDE = "out_of_scope"
 
 
@@ -55,6 +60,7 @@ def several(heard: Heard, memory: Memory) -> Several | None:
     asked = (
         _distinct(_led(heard, memory))
         or _distinct(_questions(heard, base, memory))
+        or _distinct(_time_and_heat(heard, base))
         or (() if FIRST in base.forms else _distinct(_dishes(heard, base, memory)))
     )
     clear = [piece for piece in asked if piece.is_clear]
@@ -82,8 +88,8 @@ def _with_reason(heard: Heard, memory: Memory) -> Several | None:
         return None
     hearing = listen(text, memory.kitchen).hearing
     question = question_of(hearing, memory, back_to_recipe=False)
-    request = hearing.request
-    if hearing.elliptical or WHY in request.forms or request.topic in (WHY, OUTSIDE, TIMER) or request.topic in marked("none_beside"):
+    topic, none = hearing.request.topic, {WHY, OUTSIDE, TIMER, *marked("none_beside")}
+    if hearing.elliptical or WHY in hearing.request.forms or topic in none:
         return None
     settled = replace(settle_in(question, memory.kitchen), text=heard.text)
     reply = work_out(replace(settled, depth=heard.depth or heard.hearing.depth or settled.depth))
@@ -122,6 +128,20 @@ def _questions(heard: Heard, base: Request, memory: Memory) -> Iterator[Piece]:
         yield Piece(text, question, is_clear=not unclear)
 
 
+def _time_and_heat(heard: Heard, base: Request) -> Iterator[Piece]:
+    """How long and how hot, where both are asked in one breath: each by the topic that answers it."""
+    asked = parts.time_and_heat(heard.doc)
+    if asked is None or base.temperature_c is not None or base.dish is None or base.topic not in TIME_OR_HEAT:
+        return
+    of_centre = base.topic == CENTRE or any(word in OF_CENTRE for word in asked.heat.casefold().split())
+    wanted = {TIME: asked.time, (CENTRE if of_centre else HEAT): asked.heat}
+    order = list(wanted) if asked.time_first else list(wanted)[::-1]
+    method = base.method or usual_method(base.dish, base.dish_class or "general")
+    for topic in order:
+        by = None if topic == CENTRE else method
+        yield Piece(wanted[topic], replace(base, topic=topic, subject=None, forms=(), choices=(), method=by))
+
+
 def _dishes(heard: Heard, base: Request, memory: Memory) -> Iterator[Piece]:
     """The question of the whole utterance about each of its dishes."""
     if base.topic in marked("laid_together") or base.topic not in marked("of_a_dish"):
@@ -138,7 +158,8 @@ def _placed(question: Request, base: Request) -> Request:
     """A question where the whole utterance was asked, unless it names a place of its own."""
     place = {slot: getattr(base, slot) for slot in (*PLACE_SLOTS, "from_elevation_m")}
     here = {} if question.elevation_m is not None and question.elevation_m != base.elevation_m else place
-    return replace(question, units=base.units, unused=base.unused, **here)
+    eaters = {"portions": base.portions} if question.portions is None else {}
+    return replace(question, units=base.units, unused=base.unused, **here, **eaters)
 
 
 def _distinct(asked: Iterator[Piece]) -> list[Piece]:

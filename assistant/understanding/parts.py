@@ -30,6 +30,8 @@ BEFORE_REASONS = JOINS | FILLERS | OPENERS | ENDS | {",", "the", "s"}
 FILLS = frozenset(("filling", "fillings", "inside"))
 PAUSES = ENDS | {","}
 MOST, FEWEST_WORDS, LEAD = 4, 3, 3
+# how far from each other how long and how hot stand in one breath
+BETWEEN_TWO = 6
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,6 +67,35 @@ def refers_back(doc: Doc, segment: Segment) -> bool:
         return True
     idle = senses.senses().idle
     return not WORDS_OF_REASONS.isdisjoint(words) and all(senses.stems_of(word) in idle for word in words)
+
+
+@dataclass(frozen=True, slots=True)
+class TimeAndHeat:
+    """The words that ask how long and how hot, and which stands first."""
+
+    time: str
+    heat: str
+    time_first: bool
+
+
+def time_and_heat(doc: Doc) -> TimeAndHeat | None:
+    """Where one breath asks how long and how hot, joined by an and; None where it asks one of them.
+
+    >>> from assistant.understanding.pipeline import read
+    >>> time_and_heat(read("how long and at what oven temp for a ham at 6,000 ft"))
+    TimeAndHeat(time='how long', heat='what oven temp', time_first=True)
+    """
+    longs = [form for form in doc._.forms if form.id == "how_long"]
+    hots = [form for form in doc._.forms if form.id == "how_hot"]
+    words = norms(doc)
+    for time in longs:
+        for heat in hots:
+            first, second = sorted((time, heat), key=lambda form: form.start)
+            between = words[first.end : second.start]
+            near = not ENDS.intersection(between) and len(between) <= BETWEEN_TWO
+            if near and (JOINS | {"/"}).intersection(between):
+                return TimeAndHeat(doc[time.start : time.end].text, doc[heat.start : heat.end].text, time is first)
+    return None
 
 
 def without_reason(doc: Doc) -> str | None:

@@ -22,6 +22,9 @@ WRONG = "troubleshoot"
 VERDICTS = ("changes", "enough", "is_ok")
 # forms that the room's own headline answers
 PLAIN = ("how_long", "how_hot", "how_much", "start", "convert", "why")
+# forms that neither yes nor no answers
+OF_TWO = frozenset(("which", "each"))
+NO_VERDICT = frozenset(("which", "what_if"))
 JUDGED, OF_PLACES = "doneness.judged", ("which.place", "by_then.part")
 Work = Callable[[Request], Answer]
 # what a question of the same kind, asked beside the first, does not take over from it
@@ -91,12 +94,23 @@ def forms_of(request: Request) -> Iterator[str]:
         yield "worth"
     if "by_then" in request.forms and topic in marked("in_form"):
         yield "by_then"
+    if judges_own_figure(request) and topic in marked("in_form"):
+        yield "enough"
+    if request.methods_too and OF_TWO.intersection(request.forms) and topic in marked("in_form"):
+        yield "which"
     if len(request.elevations_m) > 1 and topic in marked("of_places") and "why" not in request.forms:
         yield "which"
     if topic in marked("in_form"):
         yield from answered(request)
         yield from (("enough",) if request.planned_min is not None else ())
         yield from (("remaining",) if had else ())
+
+
+def judges_own_figure(request: Request) -> bool:
+    """Whether one of two is the cook's own figure, and the other to leave it: is 40 min enough, or do I go longer."""
+    of_two = "which" in request.forms and not (request.methods_too or request.dishes_too or request.temperatures_c)
+    own = any(slot is not None for slot in (request.time_min, request.planned_min, request.temperature_c))
+    return of_two and own and ("enough" in request.forms or request.asked_way == "same")
 
 
 def answered(request: Request) -> Iterator[str]:
@@ -126,7 +140,8 @@ def told_alike(request: Request) -> bool:
 
 def opens(asked: Asked, verdict: str) -> str:
     """The verdict, but neither yes nor no where either may be meant, or what comes of it was asked: is it too long."""
-    return "none" if asked.request.asked_way == "either" or "what_if" in asked.request.forms else verdict
+    request = asked.request
+    return "none" if request.asked_way == "either" or not NO_VERDICT.isdisjoint(request.forms) else verdict
 
 
 def refuses(answer: Answer) -> bool:
