@@ -22,7 +22,9 @@ from rules.foods.dishes import usual_method
 from rules.model import PLACE_SLOTS, Answer, Request
 
 BRIEF = 1
-TIME, HEAT, CENTRE = "time", "temperature", "doneness"
+TIME = "time"
+HEAT = "temperature"
+CENTRE = "doneness"
 TIME_OR_HEAT = (TIME, HEAT, CENTRE)
 OF_CENTRE = frozenset(cues("parts", "of_centre"))
 OUTSIDE = "out_of_scope"

@@ -12,7 +12,7 @@ EITHER, ANY = "either", "any"
 # how a verdict is asked for: no way is meant by its no
 VERDICT_WANTED = "yes_or_no"
 # the forms that are asked of a way
-WITH_A_WAY = frozenset(("changes", "more", "which", "differ", "enough", "is_ok", "can_it"))
+WITH_A_WAY = frozenset(("changes", "more", "which", "differ", "enough", "is_ok", "can_it", "folly"))
 
 
 Doc.set_extension("asked_way", default=None, force=True)

@@ -19,10 +19,11 @@ from rules.said import Listed, Said, Words, together
 
 WRONG = "troubleshoot"
 # forms that want yes or no
-VERDICTS = ("changes", "enough", "is_ok")
+VERDICTS = ("changes", "enough", "is_ok", "folly")
 # forms that the room's own headline answers
 PLAIN = ("how_long", "how_hot", "how_much", "start", "convert", "why")
 # forms that neither yes nor no answers
+UNDER_PRESSURE = "pressure_cook"
 OF_TWO = frozenset(("which", "each"))
 NO_VERDICT = frozenset(("which", "what_if"))
 JUDGED, OF_PLACES = "doneness.judged", ("which.place", "by_then.part")
@@ -96,7 +97,8 @@ def forms_of(request: Request) -> Iterator[str]:
         yield "by_then"
     if judges_own_figure(request) and topic in marked("in_form"):
         yield "enough"
-    if request.methods_too and OF_TWO.intersection(request.forms) and topic in marked("in_form"):
+    against_pot = request.method == UNDER_PRESSURE and "which" in request.forms and request.whistles is None
+    if (against_pot or (request.methods_too and OF_TWO.intersection(request.forms))) and topic in marked("in_form"):
         yield "which"
     if len(request.elevations_m) > 1 and topic in marked("of_places") and "why" not in request.forms:
         yield "which"

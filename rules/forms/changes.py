@@ -16,6 +16,7 @@ from rules.said import Words, duration, number, sentences, temp_drop
 say = sentences("forms/changes")
 
 OF_TIME, OF_HEAT = ("longer", "shorter"), ("hotter", "cooler")
+FOLLY = "folly"
 LITTLE = 0.1
 # less than this share, and nobody would call it a change
 NOTICED = 0.02
@@ -34,6 +35,9 @@ def opening(asked: Asked, way: str, *, little: bool = False, counted: bool = Fal
     if wanted == "either":
         return way
     fits = way == wanted if wanted in (*OF_TIME, *OF_HEAT, "same") else way != "same"
+    if FOLLY in forms:
+        # whoever asks whether it was a mistake is told no where it was right
+        return "no" if fits else "yes"
     if not fits:
         return "no"
     return "little" if little and way != "same" else "yes"

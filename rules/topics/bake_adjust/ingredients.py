@@ -24,6 +24,9 @@ FINE = ("leavening", "yeast")
 NOT_MEASURED = ("", "piece")
 SPOONFULS_TSP, LIGHT_G = 6, 10
 AMOUNT_ASKED = frozenset(("how_much", "more", "which"))
+# which way of an amount is asked about, and the forms in which a verdict is wanted on it
+WAYS, FOLLY = ("more_of", "less_of"), "folly"
+WANT_A_VERDICT = frozenset(("is_ok", "changes", "can_it", FOLLY))
 # flour with powder in it, how much of it holds a teaspoon, and what a cup weighs [g]
 SELF_RISING, FLOUR_G_PER_TSP, CUP_G = "self-rising flour", 75.0, 125.0
 # sweets that soda foams, and how exactly it is told
@@ -134,7 +137,12 @@ def _headline(case: Case, component: str, amount: Amount, name: str, ratio: Span
 def _verdict(case: Case, amount: Amount) -> str:
     """Yes or no where it is asked whether it stays, or is too much; "" where an amount is asked."""
     request = case.request
-    if not AMOUNT_ASKED.isdisjoint(request.forms[:1]) or request.asked_way not in ("same", "either"):
+    if not AMOUNT_ASKED.isdisjoint(request.forms[:1]):
+        return ""
+    if request.asked_way in WAYS and not WANT_A_VERDICT.isdisjoint(request.forms):
+        right = not amount.same and (amount.to > amount.base) == (request.asked_way == WAYS[0])
+        return "yes" if right != (FOLLY in request.forms) else "no"
+    if request.asked_way not in ("same", "either"):
         return ""
     if request.asked_way == "same":
         return "yes" if amount.same else "no"
