@@ -14,6 +14,7 @@ from functools import cached_property
 from rules import book
 from rules.book import Case, Part
 from rules.catalogue import marked
+from rules.heat.verdict import unopened
 from rules.model import Answer, Because, Figure, Request
 from rules.said import Listed, Said, Words, together
 
@@ -70,9 +71,15 @@ class Asked:
 
 
 def in_form(answer: Answer, work: Work) -> Answer:
-    """The answer as the form of its question wants it."""
+    """The answer as the form of its question wants it; neither yes nor no opens one of two ways."""
     if refuses(answer):
         return answer
+    said = _in_form(answer, work)
+    of_two = "which" in answer.request.forms
+    return replace(said, headline=unopened(said.headline)) if of_two and said.headline else said
+
+
+def _in_form(answer: Answer, work: Work) -> Answer:
     asked = Asked(answer, work)
     for form in forms_of(answer.request):
         module = book.room("forms", form)
