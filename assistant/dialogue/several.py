@@ -10,7 +10,7 @@ from typing import Any
 from assistant.dialogue.heard import Heard
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.thread import question_of
-from assistant.replies.together import together
+from assistant.replies.together import lines_left_out, together
 from assistant.understanding import leaning, parts
 from assistant.understanding.conversation import merge, settle_in
 from assistant.understanding.cue_words import cues
@@ -61,11 +61,13 @@ def several(heard: Heard, memory: Memory) -> Several | None:
         return whole
     asked = (
         _distinct(_led(heard, memory))
-        or _distinct(_questions(heard, base, memory))
-        or _distinct(_time_and_heat(heard, base))
+        or _told_apart(_questions(heard, base, memory))
+        or _told_apart(_time_and_heat(heard, base))
         or (() if FIRST in base.forms else _distinct(_dishes(heard, base, memory)))
     )
     clear = [piece for piece in asked if piece.is_clear]
+    if len(clear) == 1 and asked[0] is clear[0]:
+        return _but_for(asked, base, heard, memory)
     if len(clear) < 2:
         return None
     as_said: dict[str, Any] = {"depth": heard.depth or heard.hearing.depth or BRIEF, "dangers_too": heard.warned_beside}
@@ -81,6 +83,32 @@ def several(heard: Heard, memory: Memory) -> Several | None:
     goes_on = next((question for question, _ in (*awaiting, *answered)), base)
     others = tuple(question for question, _ in answered if question is not goes_on)
     return Several(reply, goes_on, next(iter(missing), None), others)
+
+
+def _but_for(asked: Sequence[Piece], base: Request, heard: Heard, memory: Memory) -> Several | None:
+    """The one question that is clear, answered as by itself, with what is left out named behind it.
+
+    Where the whole was heard as another question, such as one of safety, that is the one to answer.
+    """
+    unknown = [piece.text for piece in asked if not piece.is_clear and piece.question.topic in marked("none_beside")]
+    question = asked[0].question
+    other = (question.topic, question.subject) != (base.topic, base.subject)
+    if not unknown or other or question.topic in (TIMER, OUTSIDE):
+        return None
+    settled = replace(settle_in(question, memory.kitchen), dangers_too=heard.warned_beside)
+    work = work_out(replace(settled, depth=heard.depth or heard.hearing.depth or settled.depth))
+    return None if work.missing else Several(replace(work, word=partial(_with_rest, work, unknown)), question, None)
+
+
+def _with_rest(work: WorkedOut, left_out: Sequence[str]) -> Answer:
+    answer = work.answer
+    return replace(answer, text="\n\n".join((answer.text, *lines_left_out(left_out, answer.request.units))))
+
+
+def _told_apart(asked: Iterator[Piece]) -> list[Piece]:
+    """The pieces where they put several questions; none where it is one, of whose dishes it may still be asked."""
+    pieces = _distinct(asked)
+    return pieces if len(pieces) > 1 else []
 
 
 def _with_reason(heard: Heard, memory: Memory) -> Several | None:
@@ -123,6 +151,8 @@ def _questions(heard: Heard, base: Request, memory: Memory) -> Iterator[Piece]:
         if topic == OUTSIDE and WHY in hearing.request.forms and before.dish_class:
             hearing, topic = hearing.about(WHY, subject=None), WHY
         if topic in marked("none_beside") and topic != TIMER:
+            if parts.asks_of_the_unknown(utterance.doc):
+                yield Piece(text, replace(hearing.request, text=text), is_clear=False)
             continue
         question = _placed(merge(before, hearing), base)
         unclear = topic in (TIMER, OUTSIDE) or bool(question.choices)
@@ -160,8 +190,8 @@ def _placed(question: Request, base: Request) -> Request:
     """A question where the whole utterance was asked, unless it names a place of its own."""
     place = {slot: getattr(base, slot) for slot in (*PLACE_SLOTS, "from_elevation_m")}
     here = {} if question.elevation_m is not None and question.elevation_m != base.elevation_m else place
-    eaters = {"portions": base.portions} if question.portions is None else {}
-    return replace(question, units=base.units, unused=base.unused, **here, **eaters)
+    portions = base.portions if question.portions is None else question.portions
+    return replace(question, units=base.units, unused=base.unused, portions=portions, **here)
 
 
 def _distinct(asked: Iterator[Piece]) -> list[Piece]:

@@ -10,7 +10,8 @@ from spacy.tokens import Doc, Token
 
 from assistant.reading.spans import Found
 from assistant.reading.tokens import norms
-from assistant.understanding import corrected, senses
+from assistant.understanding import asked_ways, corrected, forms, senses
+from assistant.understanding.claims import claimed
 from assistant.understanding.cue_words import cues
 from rules.foods.dishes import dishes
 
@@ -27,6 +28,9 @@ ONE_OF_THEM = frozenset((("which", "one"), ("which", "of"), ("which", "ones")))
 WORDS_OF_REASONS = frozenset(("why", "science", "physics", "chemistry", "reason", "logic", "theory", "explain"))
 # what may stand between the question and the word for its reason: ..., and what is the reason
 BEFORE_REASONS = JOINS | FILLERS | OPENERS | ENDS | {",", "the", "s"}
+# forms that are heard from an opening alone, whatever stands behind it; words of talk that ask of nothing
+OPEN_FORMS = frozenset(("is_ok", "what_is", "how_to", "can_it", "changes"))
+TALK = frozenset(cues("parts", "talk"))
 FILLS = frozenset(("filling", "fillings", "inside"))
 PAUSES = ENDS | {","}
 MOST, FEWEST_WORDS, LEAD = 4, 3, 3
@@ -58,6 +62,23 @@ def questions(doc: Doc) -> tuple[str, ...]:
     ends = [segments[i].end for i in asking[:-1]] + [len(doc)]
     starts = [0, *ends[:-1]]
     return tuple(doc[start:end].text for start, end in zip(starts, ends, strict=True))
+
+
+def asks_of_the_unknown(doc: Doc) -> bool:
+    """Whether a piece asks about a thing that no component knows, so that it has to be said that it is left out.
+
+    >>> from assistant.understanding.pipeline import read
+    >>> asks_of_the_unknown(read("and should I baste sooner?")), asks_of_the_unknown(read("and is that right?"))
+    (True, False)
+    """
+    if not _opens(doc, 0):
+        return False
+    heard = [(form.start, form.end) for form in doc._.forms if form.id not in OPEN_FORMS]
+    heard += [(start, end) for _, start, end in forms.patterns_heard(doc, asked_ways.FILE, "way")]
+    known = claimed(doc).union(*(range(*span) for span in heard))
+    idle, little = senses.senses().idle, OPENERS | JOINS | FILLERS | BARE
+    loose = (word for i, word in enumerate(norms(doc)) if i not in known and word.isalpha() and word not in little)
+    return any(senses.stems_of(word) not in idle and word not in TALK for word in loose)
 
 
 def refers_back(doc: Doc, segment: Segment) -> bool:

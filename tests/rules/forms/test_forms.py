@@ -49,10 +49,15 @@ def test_a_plain_form_before_it_is_answered_plainly():
     assert said(**BRAISE, forms=("how_long", "changes"), asked_way=None) == said(**BRAISE)
 
 
-def test_behind_a_plain_form_only_yes_and_no_are_heard():
+def test_two_ways_held_against_each_other_come_before_the_time_of_one():
     asked = {**BRAISE, "methods_too": ("pressure_cook",)}
-    assert said(**asked, forms=("how_long", "which", "can_it")) == said(**BRAISE)
-    assert said(**asked, forms=("which",)).startswith("Quicker at ")
+    for forms in (("which",), ("how_long", "which"), ("how_long", "each")):
+        assert said(**asked, forms=forms).startswith("Quicker at ")
+    assert said(**asked, forms=("how_long",)) == said(**BRAISE)
+
+
+def test_behind_a_plain_form_only_yes_and_no_are_heard():
+    assert said(**BRAISE, forms=("how_long", "which", "can_it")) == said(**BRAISE)
     assert said(**BRAISE, forms=("how_long", "changes"), asked_way="longer").startswith("Yes: ")
 
 
