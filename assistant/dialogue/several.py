@@ -59,7 +59,7 @@ def several(heard: Heard, memory: Memory) -> Several | None:
     base = question_of(heard.hearing, memory, back_to_recipe=False)
     if (whole := _with_reason(heard, memory)) is not None:
         return whole
-    asked = (
+    asked: Sequence[Piece] = (
         _distinct(_led(heard, memory))
         or _told_apart(_questions(heard, base, memory))
         or _told_apart(_time_and_heat(heard, base))

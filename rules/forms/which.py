@@ -122,17 +122,18 @@ def heat_under_it(asked: Asked) -> Part | None:
     request = asked.request
     named = {request.method, *request.methods_too}
     usual = usual_method(request.dish, request.dish_class) if request.dish and request.dish_class else None
-    if request.dishes_too or usual not in marked_methods("oven_or_hob") or not named >= {OVEN, OPEN_POT}:
+    pot = next((way for way in (request.method, usual) if way in marked_methods("oven_or_hob")), None)
+    if request.dishes_too or pot is None or not {OVEN, OPEN_POT} <= named <= {OVEN, OPEN_POT, pot}:
         return None
-    one = asked.otherwise(topic="time", method=usual, subject=None, temperature_c=None, temperature_of=None)
-    if one.time is None or not named <= {OVEN, OPEN_POT, usual}:
+    one = asked.otherwise(topic="time", method=pot, subject=None, temperature_c=None, temperature_of=None)
+    if one.time is None:
         return None
     least = one.answer.figure("liquid_temperature")
     return Part(
         headline=say(
             "either-heat",
             time=middle(one.time[0]),
-            doing=doing(one.case, usual or ""),
+            doing=doing(one.case, pot),
             place=one.case.place,
             liquid=temp(least.value if least else one.case.here.boiling_c),
         )

@@ -80,3 +80,26 @@ def test_a_bath_under_the_boil_changes_nothing(text: str, bath: str, place: str)
 @pytest.mark.parametrize(("text", "place"), list(product(EITHER, PLACES[:2])))
 def test_neither_yes_nor_no_opens_an_either_or(text: str, place: str) -> None:
     assert not headline(reply_to(text.format(place=place))).startswith((*YES, *NO)), text
+
+
+@pytest.mark.parametrize(
+    ("text", "opens"),
+    [
+        ("was I daft to add flour to my brownies at 6,300 ft", "No: use about"),
+        ("was I daft to add flour to my cornbread at 7,100 ft", "Yes: leave"),
+        ("was it a mistake to double the baking powder in muffins at 2,500 m", "Yes: use about"),
+        ("am I silly to boil spaghetti longer in Leadville", "No: about"),
+        ("am I mad to boil spaghetti less time in Leadville", "Yes: about"),
+        ("is water boiled in Cusco still safe to drink", "Yes, once it has been kept"),
+        (
+            "custard sauce at 83 C, 8,800 ft: is that still the number or do I scale it like sugar?",
+            "181 °F (83 °C) is done",
+        ),
+        ("is 25 min enough for carrots at 2,900 m or must I go longer", "25 min "),
+        ("brisket braised at 2,500 m, in the oven or on the hob at a simmer, hours for each", "As long either way"),
+        ("pot or pressure cooker for kidney beans at 5,600 ft, minutes for both please", "Quicker at"),
+        ("lid on or lid off for a soup at 3,000 m", "Lid on"),
+    ],
+)
+def test_the_headline_has_the_form_of_the_question(text: str, opens: str) -> None:
+    assert headline(reply_to(text)).startswith(opens), headline(reply_to(text))

@@ -16,7 +16,17 @@ from rules.book import Case, Part, rule
 from rules.heat.verdict import opened
 from rules.model import Caution, Figure
 from rules.said import Said, Value, Words, elevation, measure, number, sentences
-from rules.topics.bake_adjust.asked import COMPONENT_OF, SUBJECTS, asked, baked, batch, percents, style, wanted
+from rules.topics.bake_adjust.asked import (
+    COMPONENT_OF,
+    SUBJECTS,
+    asked,
+    baked,
+    batch,
+    percents,
+    style,
+    verdict_on_way,
+    wanted,
+)
 from rules.topics.bake_adjust.unchanged import no_need, stays
 
 say = sentences("topics/bake_adjust/ingredients")
@@ -24,9 +34,6 @@ FINE = ("leavening", "yeast")
 NOT_MEASURED = ("", "piece")
 SPOONFULS_TSP, LIGHT_G = 6, 10
 AMOUNT_ASKED = frozenset(("how_much", "more", "which"))
-# which way of an amount is asked about, and the forms in which a verdict is wanted on it
-WAYS, FOLLY = ("more_of", "less_of"), "folly"
-WANT_A_VERDICT = frozenset(("is_ok", "changes", "can_it", FOLLY))
 # flour with powder in it, how much of it holds a teaspoon, and what a cup weighs [g]
 SELF_RISING, FLOUR_G_PER_TSP, CUP_G = "self-rising flour", 75.0, 125.0
 # sweets that soda foams, and how exactly it is told
@@ -139,9 +146,9 @@ def _verdict(case: Case, amount: Amount) -> str:
     request = case.request
     if not AMOUNT_ASKED.isdisjoint(request.forms[:1]):
         return ""
-    if request.asked_way in WAYS and not WANT_A_VERDICT.isdisjoint(request.forms):
-        right = not amount.same and (amount.to > amount.base) == (request.asked_way == WAYS[0])
-        return "yes" if right != (FOLLY in request.forms) else "no"
+    way = "" if amount.same else "more_of" if amount.to > amount.base else "less_of"
+    if verdict := verdict_on_way(request, way):
+        return verdict
     if request.asked_way not in ("same", "either"):
         return ""
     if request.asked_way == "same":
