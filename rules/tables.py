@@ -14,7 +14,7 @@ import tomli
 
 from rules.errors import RulesError, UnknownWord
 
-BASES = ("published", "published, read in a reprint", "common practice", "from memory")
+BASES = ("published", "published, read in a reprint", "worked out", "common practice", "from memory")
 
 
 class BadTable(RulesError, ValueError):

@@ -17,7 +17,7 @@ FLOORS = (
     ("rules.errors", "rules.physics.units"),
     ("rules.said", "rules.model", "rules.tables", "rules.recipe"),
     ("rules.physics", "rules.catalogue"),
-    ("rules.foods.dishes",),
+    ("rules.foods.dishes", "rules.recipes.phrases"),
     ("rules.book", "rules.example"),
     ("rules.heat", "rules.foods", "rules.safety"),
     ("rules.baking", "rules.preserving", "rules.amounts"),

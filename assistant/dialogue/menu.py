@@ -25,7 +25,7 @@ from rules.model import PLACE_SLOTS, Request, Unused
 from rules.said import Words
 
 BRIEF, LONGEST, EVENING_MIN = 1, 28, 18 * 60
-GATHERS = cues("menu_turns", "gathers")
+GATHERS, WITH_THEM = cues("menu_turns", "gathers"), cues("menu_turns", "with_them")
 # what is asked of several dishes that are to be served at a time, and is not when each goes on
 OTHER_FORMS = frozenset((*ASKING, *COMPARING))
 HOW_MANY = {"both": 2, "two": 2, "three": 3, "four": 4}
@@ -166,6 +166,24 @@ def gathered(heard: Heard, memory: Memory) -> Request | None:
         ),
         every,
     )
+
+
+def beside(heard: Heard, memory: Memory, request: Request) -> Request | None:
+    """The plan of a dish that is to go with the one before it: and mashed potatoes with that; None for any other.
+
+    request: what was answered; its time of service is yet to be told
+    """
+    last = memory.request
+    if last is None or memory.menu is not None or request.topic == PLAN:
+        return None
+    if last.dish is None or request.dish in (None, last.dish):
+        return None
+    if not said(norms(heard.doc), WITH_THEM):
+        return None
+    held: dict[str, Any] = {slot: getattr(request, slot) for slot in PLACE_SLOTS}
+    plan = Request(topic=PLAN, text=heard.text, units=request.units, depth=request.depth, portions=last.portions)
+    plan = replace(plan, equipment=last.equipment, unused=of_place(request), **held)
+    return with_dishes(plan, (as_dish(last), as_dish(request)))
 
 
 def before(memory: Memory, words: Sequence[str]) -> tuple[Request, ...]:

@@ -69,7 +69,7 @@ def answer(heard: Heard, memory: Memory, plan: Request) -> Asked | None:
     if request.topic == ORDER or HOW_MUCH in request.forms:
         return amount(heard, memory, plan)
     if plan.service_time is None:
-        return None
+        return Asked(plan) if plan.menu and said(words, FIRST) else None
     if plan.menu and (said(words, FIRST) or said(words, NEXT)):
         return in_turn(heard, memory, plan)
     at = menu_parts.named_at(heard.doc, dishes_of(plan))

@@ -189,7 +189,8 @@ def _dishes(heard: Heard, base: Request, memory: Memory) -> Iterator[Piece]:
 def _placed(question: Request, base: Request) -> Request:
     """A question where the whole utterance was asked, unless it names a place of its own."""
     place = {slot: getattr(base, slot) for slot in (*PLACE_SLOTS, "from_elevation_m")}
-    here = {} if question.elevation_m is not None and question.elevation_m != base.elevation_m else place
+    own = question.elevation_m is not None and question.elevation_m not in (base.elevation_m, base.from_elevation_m)
+    here = {} if own else place
     portions = base.portions if question.portions is None else question.portions
     return replace(question, units=base.units, unused=base.unused, portions=portions, **here)
 

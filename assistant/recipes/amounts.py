@@ -9,9 +9,13 @@ from assistant.reading.reader import hear
 from assistant.reading.units import AMOUNTS, unit_by
 from assistant.recipes.pantry import find
 from assistant.recipes.steps import LONGEST
+from rules.baking.batch import amount_of
+from rules.baking.rounding import in_unit
 from rules.recipe import AmountMark, IngredientLine
 
 MOST_WORDS = 4
+# Roles by whose name a step calls an ingredient of another: "the flour" is the bread flour, "the water" no sherry.
+CALLED_BY_ROLE = ("flour", "sugar", "fat", "egg", "leavening", "yeast")
 _OF_THE = re.compile(r"\.?\s+(?:of\s+)?(?:the\s+)?(?:remaining\s+|reserved\s+|other\s+)?")
 _WORDS = re.compile(r"[a-z][a-z-]*(?:\s+[a-z][a-z-]*){0,3}", re.IGNORECASE)
 
@@ -29,22 +33,34 @@ def amounts(text: str, component: str, ingredients: Sequence[IngredientLine]) ->
         start, end = heard.place(measure)
         opened = _OF_THE.match(text, end)
         named = _WORDS.match(text, opened.end()) if opened else None
-        line = _line(named.group(), component, ingredients) if named else None
+        told = (measure.said, measure.unit)
+        line = _line(named.group(), component, ingredients, told) if named else None
         if line is not None:
             high = measure.high / unit_by(measure.unit).size if measure.high > measure.low else None
             yield AmountMark(start, end, measure.said, high, measure.unit, line)
 
 
-def _line(words: str, component: str, ingredients: Sequence[IngredientLine]) -> int | None:
-    """The line that the longest run of these words names: by the ingredient, else by the only one of its role."""
+def _line(words: str, component: str, ingredients: Sequence[IngredientLine], told: tuple[float, str]) -> int | None:
+    """The line that the longest run of these words names: by the ingredient, else by the only one of its role.
+
+    told: the amount with its unit; of lines of one ingredient the one that has it is meant, and none that has less
+    """
     said = words.split()
     for count in range(min(MOST_WORDS, len(said)), 0, -1):
         item = find(" ".join(said[:count]))
         if item is None or not item.name:
             continue
         same = [i for i, line in enumerate(ingredients) if line.item == item.name]
-        alike = same or [i for i, line in enumerate(ingredients) if line.role == item.role]
-        near = [i for i in alike if ingredients[i].component == component] or alike
-        if same or len(near) == 1:
+        alike = same or [i for i, line in enumerate(ingredients) if line.role == item.role in CALLED_BY_ROLE]
+        exact = [i for i in alike if _amount_in(ingredients[i], told[1]) == told[0]]
+        enough = [i for i in alike if (_amount_in(ingredients[i], told[1]) or told[0]) >= told[0]]
+        near = [i for i in exact or enough if ingredients[i].component == component] or exact or enough
+        if near and (same or len(near) == 1):
             return near[0]
     return None
+
+
+def _amount_in(line: IngredientLine, unit: str) -> float | None:
+    """The amount of a line in the unit of a step; None where the two cannot be compared."""
+    amount = amount_of(line) if line.amount_high is None else line.amount_high
+    return None if amount is None else in_unit(amount, line.unit, unit)

@@ -16,7 +16,7 @@ from assistant.replies.recipe.words import opening
 from assistant.replies.wording import dress
 from rules.baking.change import Change
 from rules.baking.style import recognise
-from rules.baking.styles import OTHER, is_a, style_of
+from rules.baking.styles import OTHER, UNKNOWN_BAKE, is_a, style_of
 from rules.errors import OutOfRange
 from rules.heat.batch_size import BATCH
 from rules.model import Answer, Because, Caution, Figure, Request
@@ -83,10 +83,10 @@ def _style(request: Request) -> str | None:
 
 
 def _is_unlike_any(text: str) -> bool:
-    """Whether a recipe has flour and sugar in it, and fits no style."""
+    """Whether a recipe has flour and sugar in it but no yeast, and fits no style."""
     recipe = read(text, name="the recipe")
     has = {line.role for line in recipe.ingredients}
-    return {"flour", "sugar"} <= has and recognise(recipe).id == OTHER
+    return {"flour", "sugar"} <= has and "yeast" not in has and recognise(recipe).id in (OTHER, UNKNOWN_BAKE)
 
 
 def _told(request: Request, found: Converted) -> Answer:

@@ -20,6 +20,8 @@ from rules.physics.units import (
 )
 
 SMALL_K = 0.6
+# What a set of cups has below a whole one, and how near an amount must lie to be told by it [share].
+MARKS_OF_A_CUP, NEAR_A_MARK = (0.25, 0.333, 0.5, 0.667, 0.75), 0.1
 # from here on ounces are rounded to a pound
 LEAST_LB = 0.97
 
@@ -180,6 +182,22 @@ class Say:
         """
         return self._both(_gallons(ml), _litres(ml))
 
+    def scaled(self, grams: float) -> str:
+        """A weight of a list, in the asker's system alone.
+
+        >>> Say("us").scaled(22_680), Say("metric").scaled(22_680)
+        ('50 lb', '22.5 kg')
+        """
+        return _pounds(grams / G_PER_LB) if self.units == "us" else _kilograms(grams)
+
+    def ladled(self, ml: float) -> str:
+        """A volume of a list, in the asker's system alone.
+
+        >>> Say("us").ladled(7_570), Say("metric").ladled(7_570)
+        ('2 gal', '7.6 L')
+        """
+        return _gallons(ml) if self.units == "us" else _litres(ml)
+
     def pressure(self, pressure_pa: float) -> str:
         """An absolute air pressure.
 
@@ -222,10 +240,18 @@ def _fraction(value: float) -> str:
 
 
 def _cups(ml: float) -> str:
-    if ml >= ML_PER_CUP * 0.24:
-        cups = round_to(ml / ML_PER_CUP, 0.25)
-        return f"{_fraction(cups)} cup{'s' if cups > 1 else ''}"
-    tbsp = max(0.5, round_to(ml / ML_PER_TBSP, 0.5))
+    """Cups to a quarter; below one to a third as well, and in spoons where no mark of a cup is near.
+
+    >>> _cups(90), _cups(80), _cups(120), _cups(140), _cups(500), _cups(30)
+    ('6 tbsp', '⅓ cup', '½ cup', '9 tbsp', '2 cups', '2 tbsp')
+    """
+    cups = ml / ML_PER_CUP
+    mark = min(MARKS_OF_A_CUP, key=lambda share: abs(share - cups))
+    if cups < 0.97 and abs(mark - cups) <= NEAR_A_MARK * cups:
+        return f"{_fraction(mark)} cup"
+    if cups >= 0.7:
+        return f"{_fraction(round_to(cups, 0.25))} cup{'s' if round_to(cups, 0.25) > 1 else ''}"
+    tbsp = max(0.5, round_to(ml / ML_PER_TBSP, 0.5 if ml < 4 * ML_PER_TBSP else 1))
     return f"{_fraction(tbsp)} tbsp"
 
 

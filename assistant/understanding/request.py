@@ -20,8 +20,10 @@ from assistant.understanding import (
     done_jars,
     fault_questions,
     faults,
+    fried_twice,
     kitchen_told,
     lexicon,
+    made_of,
     paced,
     packed,
     serving,
@@ -49,12 +51,15 @@ from rules.heat import done_readings
 from rules.model import Kitchen, Quantity, Request, Units, Unused
 from rules.physics import water
 from rules.physics.units import to_f
-from rules.said import sentences
+from rules.said import number, sentences
 from rules.topics.why import GENERAL, rows
 
 say = sentences("understanding/request")
 
+WET, SEA_M, OF_A_RECIPE = ("steam", "boil", "simmer"), 0.0, cues("elevation", "of_a_recipe")
 TIMER = "timer"
+BAKE = "bake_adjust"
+LIQUID, DOUGH = "liquid", "yeast_bread"
 WHY = "why"
 FORMULA = "formula"
 ISOMALT, SELF_RISING = "isomalt", "self-rising flour"
@@ -76,6 +81,7 @@ COMPARING, FIRST, EACH = ("which", "differ", "first"), "first", "each"
 METRIC_LANDS = (*cues("elevation", "metric_lands"), *cues("elevation", "lands_in_metres"))
 KEEPING, KEPT, BATHS = cues("kept_hot", "verbs"), cues("kept_hot", "ends"), cues("kept_hot", "baths")
 KEPT_WITHIN = 5
+IN_A_BATH, PUT_UP = cues("kept_hot", "oven_baths"), cues("kept_hot", "put_up")
 HELD, LEAST_HELD_MIN = cues("kept_hot", "held"), 20.0
 HOT_WORDS = cues("temperature", "hot")
 # what a food that another dish is made of must not lose: kidney bean curry
@@ -89,10 +95,14 @@ FROZEN = cues("frozen", "words")
 UNREAD = cues("no_thermometer", "words")
 CHANGES_OF_A_BAKE = cues("leaning", "baking")
 SAVING = cues("saving", "words")
+RISING, RISING_IN_OVEN = frozenset(cues("rising", "words")), frozenset(cues("rising", "baking"))
+RISING_CLASSES = cues("rising", "classes")
 FAN_OVEN = "convection_oven"
 # cold that is no refrigerator's
 OUTDOORS, OUTSIDE = "outdoors", cues("temperature", "outside")
 HOT_OR_LONG = {"temperature", "time"}
+# what two temperatures of fat are asked of, and forms in which their time is asked
+HEAT, LENGTHS = "temperature", ("how_long", "remaining")
 KEPT_OVER_A_BATH = frozenset(
     ("hold", "holding", "held", "keep", "keeping", "service", "stood", "standing", "stand", "sat")
 )
@@ -159,6 +169,10 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     # how hot is told: of the two that are as likely the time is asked
     told_heat = not doc._.forms and set(doc._.topic.choices) == HOT_OR_LONG and temperatures.said(doc)
     topic = "time" if told_heat else topic
+    wet = of_a_pot(doc, topic)
+    topic = topic if wet is None else "time"
+    of_a_dough = is_of_a_dough(doc, topic)
+    topic = BAKE if of_a_dough else topic
     found = [f for f in corrected.meant(words, doc._.found) if f not in lacking]
     units = answer_preferences.spoken_system(words, doc._.measures) or of_land(words, doc)
     tools = equipment(words, found)
@@ -170,6 +184,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     topic = "doneness" if topic == "sugar_stage" and is_set_by_heat(dish) else topic
     dish = ISOMALT if topic == "sugar_stage" and any(f.id == ISOMALT for f in found) else dish
     method = spoken_method(words, found) or implied_method(words, topic) or method_of(tools)
+    method = wet or method
     method = "bake" if method == "steam" and steams_the_oven(words, dish) else method
     method = (
         "sous_vide"
@@ -180,6 +195,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     method = method or (None if whistled is None else "pressure_cook") or ("hold" if is_held(words, doc) else None)
     in_cooker = method == "pressure_cook" or topic in marked("in_cooker")
     gauge = instruments.gauge_pa(doc._.measures, words, in_cooker)
+    method = method or ("proof" if topic == "time" and is_rise(words, dish) else None)
     method = "pressure_cook" if gauge is not None and method is None and topic in marked("by_method") else method
     height = elevation_mentions.settle(doc._.elevations, words, units or kitchen.units)
     beside = kitchen.elevation_m if height.here_m is None and not height.unused else height.here_m
@@ -190,18 +206,30 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     scale = units or of_place(height.place, doc) or kitchen.units
     asked_of = [number for number in doc._.numbers if not temperatures.is_replaced(words, number.start)]
     temps = instruments.temperatures_c(doc._.measures, asked_of, high, words, scale, hot)
+    in_fat = fried_twice.temperatures_c(doc)
+    if in_fat:
+        temps, method = list(in_fat), "fry"
+        may_be = topic in marked("by_method") | marked("hot")
+        topic = HEAT if may_be and not any(form.id in LENGTHS for form in doc._.forms) else topic
     in_water = "water" in words or "test" in words or not _is_other_liquid(dish)
     # what the water of a bottle reaches is told by the way
     boiled_c = None if doc._.safety == FORMULA else instruments.boil_test_c(temps, words, in_water)
     in_celsius = boiled_c is not None and any(abs(number.value - boiled_c) < SAME_F / 100 for number in doc._.numbers)
     units = units or ("metric" if in_celsius else None)
     boiled_m = water.elevation_from_boiling_m(boiled_c) if boiled_c is not None and not height.unused else None
-    temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(temps), None)
+    # beside a reading of the boil the other figure is the syrup's
+    of_syrup = [one for one in temps if one != boiled_c] or temps
+    temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(of_syrup), None)
     when = serving.heard(doc) if topic == "schedule" else serving.Serving(service=serving.service(doc))
+    method = "bake" if method == "preserve" and is_baked_in_a_bath(dish, words) else method
     method = None if method == "hold" and when.slack else method
     method = method or under_pressure(words, doc)
     times: Times = time_roles.without(doc, (when.slack, when.rest))
     count = amounts.count(doc, dish, topic)
+    eaters, meals = (
+        amounts.portions(doc, topic, when.service.start if when.service else None),
+        amounts.meals(doc, topic),
+    )
     yielded = amounts.own_yield(doc) if dish else None
     no_such = unclaimed.dish(doc) if dish is None else None
     unknown = [u for u in unclaimed.places(doc) if u.text or kitchen.elevation_m is None]
@@ -214,7 +242,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     request = Request(
         text=doc.text,
         topic=topic,
-        subject=doc._.subject,
+        subject=what_is_asked.subject(doc, BAKE) if topic == BAKE != doc._.topic.id else doc._.subject,
         amounts=what_is_in_it.amounts(doc) if topic == TROUBLE or _is_raised_by_flour(doc, topic) else (),
         **risen(doc, topic),
         stages=what_is_asked.stages_named(doc) if topic == "sugar_stage" else (),
@@ -225,12 +253,13 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         saving=topic == TROUBLE and said(words, SAVING),
         symptoms_too=faults.told(doc)[1:] if topic == TROUBLE else (),
         **({"dish": dish} | rivals(doc, dish, method)),
-        dish_class=dishes()[dish].dish_class if dish else "general" if no_such else None,
+        dish_class=dishes()[dish].dish_class if dish else "general" if no_such else DOUGH if of_a_dough else None,
         method=None if topic in marked("no_method") and not (elliptical and topic in marked("slots_alone")) else method,
         elevation_m=_first(height.here_m, hearsay_m, barometer.elevation_m, boiled_m),
         elevation_from=height.known_from or ("barometer" if barometer.elevation_m is not None else None)
         or ("boil_test" if boiled_m is not None else None),
-        from_elevation_m=None if hearsay_m is not None else height.from_m,
+        from_elevation_m=None if hearsay_m is not None else height.from_m if height.from_m is not None
+        else SEA_M if is_of_a_recipe(doc, topic, height.here_m) else None,
         elevations_m=height.all_m,
         place=height.place,
         sets_kitchen=kitchen_told.tells(doc),
@@ -239,11 +268,11 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         temperature_c=temp_c,
         temperature_of=temperature_of(doc, temp_c),
         quantity=(paced.amount(doc) if topic == "bake_adjust" and paced.times(doc) else None)
-        or of_the_subject(doc, quantity([yielded[0]] if yielded else weighed, words, gauge)),
+        or of_the_subject(doc, quantity([yielded[0]] if yielded else without_pots(doc, weighed), words, gauge)),
         quantity_of=None if yielded else amounts.quantity_of(doc, dish, count),
         own_yield=yielded[1].low / yielded[0].low if yielded else None,
         count=count,
-        portions=amounts.portions(doc, topic, when.service.start if when.service else None),
+        portions=eaters * meals if eaters else None,
         course=amounts.course(words),
         liquid_per=amounts.liquid_per(doc) if topic == "liquid" else None,
         counted_in=amounts.counted_in(doc),
@@ -281,9 +310,10 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         lacking=tuple(dict.fromkeys([*(f.id for f in lacking), *(["thermometer"] if said(words, UNREAD) else [])])),
         unused=(
             *(*height.unused, *barometer.unused),
-            *(*((no_such,) if no_such else ()), *unknown, *choice(doc)),
+            *(*((no_such,) if no_such else ()), *unknown, *choice(doc), *counted_meals(eaters, meals)),
         ),
     )  # fmt: skip
+    request = replace(request, **made_of.slots(doc, request))
     sized = {m.start for m in doc._.measures if vessels(m, words) > 1}
     plain = next((number.value for number in plain_numbers(doc) if number.end not in sized), None)
     return Hearing(
@@ -306,6 +336,14 @@ def is_set_by_heat(dish: str | None) -> bool:
     """Whether the reading of a dish is that of its own setting: a custard, whatever it is likened to."""
     of = done_readings.reading(dish, dishes()[dish].dish_class) if dish else None
     return of is not None and of.bound == "set"
+
+
+def counted_meals(eaters: int | None, meals: int) -> tuple[Unused, ...]:
+    """What is said of so many who eat so many times."""
+    if not eaters or meals == 1:
+        return ()
+    told = say("meals", eaters=number(eaters, 0), meals=number(meals, 0), all=number(eaters * meals, 0))
+    return (Unused("assumed", "", told),)
 
 
 def goes_in_frozen(words: Sequence[str], found: Sequence[Found], dish: str | None) -> bool:
@@ -332,6 +370,9 @@ def steams_the_oven(words: Sequence[str], dish: str | None) -> bool:
 def is_asked_for(doc: Doc, form: Form) -> bool:
     """Whether what sounds like a verdict stands behind a question word: what do I pull it at, how far must I go."""
     words = [token.norm_ for token in doc[max(form.start - 2, 0) : form.start]]
+    if form.id == "enough":
+        # 300. What do I stop at: a figure, and then a question word with its verb
+        return doc[max(form.end - 2, form.start)].norm_ in QUESTION_WORDS
     return form.id == "is_ok" and any(word in QUESTION_WORDS for word in words)
 
 
@@ -485,6 +526,16 @@ def asks_which_first(doc: Doc, topic: str) -> bool:
     return asked and topic in (marked("feeding") | marked("in_form")) and len(dishes_named) > 1 and not doc._.clock
 
 
+def is_rise(words: Sequence[str], dish: str | None) -> bool:
+    """Whether what is timed of a yeast dough is its rise: how long do the buns rise.
+
+    >>> is_rise("how long do the buns rise".split(), "dinner rolls"), is_rise(["it", "rises"], "popovers")
+    (True, False)
+    """
+    dough = dish is not None and dishes()[dish].dish_class in RISING_CLASSES
+    return dough and not RISING.isdisjoint(words) and RISING_IN_OVEN.isdisjoint(words)
+
+
 def is_held(words: Sequence[str], doc: Doc) -> bool:
     """Whether a dish is held until it is served, and no heat of its cooking: can I hold rice for 2 hours."""
     if any(m.kind in ("temperature", "degree") for m in doc._.measures):
@@ -507,6 +558,46 @@ def in_a_bath(method: str | None, dish: str | None, words: Sequence[str]) -> str
         return "bake"
     # hollandaise is made over it
     return None if "raw_egg" in dishes()[dish].traits and KEPT_OVER_A_BATH.isdisjoint(words) else method
+
+
+def of_a_pot(doc: Doc, topic: str) -> str | None:
+    """The wet method of a bake that is steamed or boiled, whose time is told; None for one from the oven.
+
+    A cooker that is only asked about as another way is not the one of the time: or a pressure cooker instead.
+    """
+    timed = any(m.kind == "time" for m in doc._.measures)
+    named = any(f.kind == "ingredient" for f in doc._.found)
+    oven = any(m.kind in ("temperature", "degree") for m in doc._.measures)
+    if topic != BAKE or not timed or named or oven or doc._.subject not in (None, "time"):
+        return None
+    said_so = [f.id for f in doc._.found if f.kind == "method" and norms(doc)[max(f.start - 1, 0)] != "or"]
+    return next((method for method in said_so if method in WET), None)
+
+
+def is_of_a_recipe(doc: Doc, topic: str, here_m: float | None) -> bool:
+    """Whether the rising time is that of a recipe whose place nobody knows, which is taken for the sea's."""
+    timed = any(m.kind == "time" for m in doc._.measures)
+    return topic == BAKE and here_m is not None and timed and said(norms(doc), OF_A_RECIPE)
+
+
+def is_of_a_dough(doc: Doc, topic: str) -> bool:
+    """Whether the liquid that is asked about is that of a dough without a name: 650 g of water to 1 kg of flour."""
+    if topic != LIQUID or any(f.kind == "dish" and dishes()[f.id].dish_class not in LIQUIDS for f in doc._.found):
+        return False
+    words = {word for f in doc._.found if f.kind == "ingredient" for word in f.id.split()}
+    return "flour" in words and any(m.kind in ("mass", "volume") for m in doc._.measures)
+
+
+def is_baked_in_a_bath(dish: str | None, words: Sequence[str]) -> bool:
+    """Whether the water bath is the one in the oven, and nothing is put up in jars.
+
+    >>> is_baked_in_a_bath("cheesecake", "cheesecake in a water bath".split())
+    True
+    >>> is_baked_in_a_bath("cheesecake", "cheesecake in jars in a water bath".split())
+    False
+    """
+    custard = dish is not None and "water_bath" in dishes()[dish].traits
+    return custard and said(words, IN_A_BATH) and not said(words, PUT_UP)
 
 
 def implied_method(words: Sequence[str], topic: str) -> str | None:
@@ -551,6 +642,15 @@ def method_of(tools: Sequence[str]) -> str | None:
 def dry_measures(doc: Doc, topic: str) -> list[Measure]:
     """The measures without those of the liquid that is asked about."""
     return [m for m in doc._.measures if topic != "liquid" or not amounts.is_liquid(doc, m)]
+
+
+def without_pots(doc: Doc, measures: Sequence[Measure]) -> list[Measure]:
+    """The measures without the size of a pot, where it is asked how much goes in for so many who eat."""
+    words, forms = norms(doc), [form.id for form in doc._.forms]
+    fed = any(m.kind == "portion" for m in doc._.measures) or "for" in words
+    if not fed or "how_much" not in forms or "enough" in forms:
+        return list(measures)
+    return [m for m in measures if m.kind != "volume" or amounts.VESSELS.isdisjoint(words[m.end : m.end + 2])]
 
 
 def quantity(measures: Sequence[Measure], words: Sequence[str], gauge: float | None) -> Quantity | None:

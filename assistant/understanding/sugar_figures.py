@@ -9,6 +9,7 @@ from spacy.tokens import Doc
 
 from assistant.reading.tokens import norms
 from assistant.reading.units import to_si
+from assistant.understanding import sugar_taken
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.request import WHY, Hearing
 from rules.catalogue import marked
@@ -26,7 +27,10 @@ BAKE = "bake_adjust"
 
 def taken(doc: Doc, hearing: Hearing, last: Request | None) -> Hearing:
     """What is said, with a figure of boiled sugar as the temperature of the recipe, and sea level as its baseline."""
+    hearing = sugar_taken.judged(doc, hearing)
     now, words = hearing.request, norms(doc)
+    if now.taken_c is not None:
+        return hearing
     if is_another(words, hearing, last):
         return replace(hearing.about(TIME, choices=()), elliptical=False)
     brix_c = _brix_c(doc, words)
@@ -43,6 +47,8 @@ def taken(doc: Doc, hearing: Hearing, last: Request | None) -> Hearing:
     if by_the_sea and last and last.elevation_m is not None:
         # what stands beside the figure is where it was written
         request = replace(request, elevation_m=None, elevation_from=None, from_elevation_m=0.0, elevations_m=())
+    if len(each := sugar_taken.each_c(doc)) > 1:
+        request = replace(request, temperatures_c=each)
     goes_on = hearing.elliptical and last is not None and last.topic == SUGAR
     subject = request.subject if now.topic == SUGAR else hearing.subject_for(SUGAR)
     return replace(hearing, request=replace(request, subject=subject), elliptical=goes_on)

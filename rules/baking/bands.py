@@ -2,7 +2,8 @@
 
 The tables are straight lines from band to band. They say that nothing is needed below 3,000 ft, and want their first
 change there at once; the first change is therefore brought in over the 1,000 ft below the first band. Above the last
-band it is held, since no table read goes higher: `beyond` says so, and a caution passes it on.
+band it is held, since no table read goes higher, but for leavening, which goes on by the gas law: `beyond` says so,
+and a caution passes it on.
 """
 
 from __future__ import annotations
@@ -13,10 +14,13 @@ from functools import cache
 from itertools import pairwise
 
 from rules.errors import UnknownWord
+from rules.physics import air, water
 from rules.physics.units import M_PER_FT
 from rules.tables import BadTable, read_csv
 
 RAMP_FT = 1000.0
+# what goes on by the gas law where its tables end, in a batter that sets about so warm [degC]
+BY_GAS_LAW, SETTING_C = "leavening", 60.0
 
 UW_CAKE = "tables/baking_cake_uwyo-altitude-adjusters.csv"
 USU_CAKE = "tables/baking_cake_usu-faq-204.csv"
@@ -127,7 +131,31 @@ def change(component: str, elevation_m: float) -> Span:
     if component not in TABLES:
         raise UnknownWord.among("baking component", component, TABLES)
     spans = [_read(table, component, elevation_m) for table in TABLES[component]]
-    return Span(spans[0].value, min(s.low for s in spans), max(s.high for s in spans))
+    read = Span(spans[0].value, min(s.low for s in spans), max(s.high for s in spans))
+    if component != BY_GAS_LAW or elevation_m <= highest_m(component):
+        return read
+    return by_gas_law(read, highest_m(component), elevation_m)
+
+
+def by_gas_law(last: Span, top_m: float, elevation_m: float) -> Span:
+    """The cut of leavening above the tables: their last step, and what the gas swells more from there on.
+
+    last: the last step of the tables, at top_m [m], which is never undercut; the range reaches to what gas in a
+    setting batter asks for
+    source: computed
+
+    >>> round(by_gas_law(Span(-0.25, -0.25, -0.125), 7000 * M_PER_FT, 10_000 * M_PER_FT).value, 2)
+    -0.34
+    """
+    (top_dry, top_wet), (dry, wet) = (_gas_cut(metres) for metres in (top_m, elevation_m))
+    return Span(last.value + (dry + wet - top_dry - top_wet) / 2, min(last.low, wet), last.value)
+
+
+def _gas_cut(elevation_m: float) -> tuple[float, float]:
+    """By how much less gas fills the same room as at sea level, as a signed fraction: dry, and in a setting batter."""
+    vapour_pa = water.saturation_pressure_pa(SETTING_C)
+    sea_pa, here_pa = air.pressure_pa(0.0), air.pressure_pa(elevation_m)
+    return here_pa / sea_pa - 1, (here_pa - vapour_pa) / (sea_pa - vapour_pa) - 1
 
 
 def highest_m(component: str) -> float:

@@ -10,7 +10,8 @@ from rules.baking import bands, components
 from rules.baking.bands import Span
 from rules.baking.change import Change, Way, What, ingredient
 from rules.baking.components import Share
-from rules.baking.parts import Placed, batter
+from rules.baking.division import batter
+from rules.baking.parts import Placed
 from rules.baking.rounding import ML, PACKETS, G, in_unit, kitchen, same_measure
 from rules.book import Case, Part
 from rules.model import Request, Units

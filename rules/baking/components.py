@@ -42,7 +42,7 @@ def _shares() -> dict[tuple[str, str], Share]:
 def share(style: str, component: str) -> Share | None:
     """The share of a style in a component's change; None where the component is no part of that style's advice.
 
-    >>> share("cookie", "fat").value
+    >>> share("brownie", "fat").value
     0.5
     >>> share("braise", "sugar") is None
     True

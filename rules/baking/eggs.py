@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from functools import cache
 
@@ -14,6 +15,8 @@ from rules.said import Words, sentences
 
 EGGS = ("egg", "medium egg", "extra large egg", "jumbo egg")
 EXTRA_YOLK_G, EXTRA_WHITE_G = 17.0, 33.0
+# What stands beside whole eggs ("plus 2 yolks") weighs in the line, but not in the egg.
+ODD = re.compile(r"\b(?:yolk|white)s?\b", re.I)
 say = sentences("baking/eggs")
 
 
@@ -66,7 +69,8 @@ def size_of(line: Placed) -> str:
 
     source: usda-sr28
     """
-    if not line.line.amount or not line.line.mass_g:
+    beside = ODD.search(line.line.line) is not None
+    if not line.line.amount or not line.line.mass_g or beside:
         return "large"
     each = line.line.mass_g / line.line.amount
     return min(sizes(), key=lambda size: abs(sizes()[size] - each))

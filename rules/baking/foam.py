@@ -6,7 +6,7 @@ import re
 
 from rules.baking.batch import Batch, changed
 from rules.baking.change import Change, step
-from rules.baking.parts import NOT_BATTER
+from rules.baking.part_names import is_left
 from rules.baking.styles import is_a
 from rules.book import Part, rule
 from rules.recipe import Cue, CueOf, Step
@@ -31,7 +31,7 @@ def stiffens(batch: Batch) -> bool:
 
 def whipped(one: Step, what: CueOf) -> tuple[Cue, ...]:
     """The cues of a step that tell how far eggs are beaten for the batter."""
-    if NOT_BATTER.search(one.component):
+    if is_left(one.component):
         return ()
     return tuple(c for c in one.cues if c.what == what and not CREAM.search(_sentence(one.text, c.start)))
 

@@ -9,7 +9,8 @@ import re
 from collections import defaultdict
 from dataclasses import dataclass
 
-from rules.baking.parts import FLOURS, LEAVENINGS, LIQUIDS, Placed, batter
+from rules.baking.division import batter
+from rules.baking.parts import FLOURS, LEAVENINGS, LIQUIDS, Placed
 from rules.recipe import Recipe
 
 IN_PIECES = re.compile(r"berr(?:y|ies)\b|\bcherr(?:y|ies)\b|\b(?:diced|chopped|sliced)\b.*\bapples?\b", re.I)

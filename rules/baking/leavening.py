@@ -12,11 +12,14 @@ from rules.baking.change import Change, ingredient
 from rules.baking.formula import CUP_FLOUR_G
 from rules.baking.parts import Placed
 from rules.baking.rounding import in_unit, kitchen
+from rules.baking.styles import UNKNOWN_BAKE, is_a
 from rules.book import Part, rule
 from rules.physics import air, water
 from rules.said import Words, measure, number, sentences, together
 
 say = sentences("baking/leavening")
+# A spoon or two of flour thickens a stew; from here on it makes dumplings [g].
+DUMPLINGS_G = 60.0
 SODA_TSP_PER_CUP_SOUR_MILK = 0.5
 SOUR_MILK_G_PER_CUP = 245.0
 SODA_G_PER_TSP = 4.6
@@ -49,6 +52,14 @@ def gas_ratio(from_m: float, to_m: float, batter_c: float | None = None) -> floa
 def scaled(batch: Batch) -> Part | None:
     """Powder and soda times the style's ratio; soda keeps what its sour milk needs."""
     return changed(_changes(batch))
+
+
+@rule("baking.leavening_beside", "uwyo-altitude-adjusters", "common-practice")
+def beside(batch: Batch) -> Part | None:
+    """Powder and soda of what is cooked on a stew or under a bake: dumplings, a scone top."""
+    flour_g = sum(line.mass_g for line in batch.parts("flour"))
+    dish = is_a(batch.style, "pot") or is_a(batch.style, "dry")
+    return changed(_changes(replace(batch, style=UNKNOWN_BAKE))) if dish and flour_g >= DUMPLINGS_G else None
 
 
 def _changes(batch: Batch) -> Iterator[Change]:

@@ -18,6 +18,8 @@ from rules.said import Words, number, sentences, together
 LEAST_ML = ML_PER_TBSP / 2
 # Whites are thinned by nothing: a foam that gets water falls.
 FOAM = "foam_cake"
+# The flour from which a pie's liquid is its crust's: a spoon of it thickens a filling, and a bought crust has none [g].
+CRUST_G = 60.0
 say = sentences("baking/liquid")
 
 
@@ -32,7 +34,7 @@ def scaled(batch: Batch) -> Part | None:
 
 def _changes(batch: Batch) -> Iterator[Change]:
     lines = liquid_lines(batch.lines)
-    if is_a(batch.style, "pot"):
+    if is_a(batch.style, "pot") or (is_a(batch.style, "crust") and not batch.parts("flour", least_g=CRUST_G)):
         return
     if lines:
         yield from scale_lines(batch, lines, "liquid", "liquid", why(batch))

@@ -14,18 +14,7 @@ TABLE = "tables/formula_parts.csv"
 FLOURS = ("flour", "starch", "cocoa")
 LIQUIDS = ("liquid", "sour_liquid")
 LEAVENINGS = ("powder", "soda")
-NOT_BATTER = re.compile(
-    r"frosting|icing|glaze|filling|streusel|crumb|topping|sauce|syrup|custard|ganache|curd|cream\b|finish|coating"
-    r"|egg wash|garnish|drizzle|soak|sugar for|for serving|to serve|for frying"
-    r"|levain|poolish|biga\b|pre-?ferment|starter",
-    re.I,
-)
-NOT_IN_FORMULA = re.compile(
-    r"(?<!more )(?<!extra )\bfor (?:the )?"
-    r"(?:dusting|rolling|greasing|brushing|frying|sprinkling|coating|finishing|garnish|serving|pans?|egg wash)\b"
-    r"|(?<!more )(?<!extra )\bto (?:dust|roll|grease|brush|fry|sprinkle|coat|finish|garnish|serve)\b",
-    re.I,
-)
+RAISING = ("yeast", *LEAVENINGS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,17 +50,25 @@ def _tokens(text: str) -> tuple[str, ...]:
     )
 
 
+def _leavening_in(tokens: tuple[str, ...]) -> Part | None:
+    """What raises a dough is told by its words anywhere in a name, whatever the brand or the use behind them."""
+    for words, part in _words():
+        if part.name in RAISING and any(tokens[i : i + len(words)] == words for i in range(len(tokens))):
+            return part
+    return None
+
+
 @cache
 def part_of(item: str, role: str | None = None) -> Part:
     """The part an ingredient plays, by the words its name ends with, else by its role in the lexicon.
 
     >>> part_of("unsalted butter").name, part_of("peanut butter").name, part_of("extra-large eggs").name
     ('fat', 'nut_butter', 'egg')
-    >>> part_of("vanilla extract").name
-    'other'
+    >>> part_of("vanilla extract").name, part_of("yeast for bread machines").name
+    ('other', 'yeast')
     """
     tokens, known = _tokens(item), pantry().get(item, {})
-    named = next((part for words, part in _words() if tokens[-len(words) :] == words), None)
+    named = next((part for words, part in _words() if tokens[-len(words) :] == words), None) or _leavening_in(tokens)
     name = named.name if named else BY_ROLE.get(role or known.get("role", ""), OTHER.name)
     return Part(name, float(known.get("water_pct", named.water_pct if named else OTHER.water_pct)))
 
@@ -105,16 +102,3 @@ class Placed:
 def placed(recipe: Recipe) -> tuple[Placed, ...]:
     """Every ingredient line of a recipe with its part, in order."""
     return tuple(Placed(i, line, part_of(line.item, line.role)) for i, line in enumerate(recipe.ingredients))
-
-
-def batter(recipe: Recipe) -> tuple[Placed, ...]:
-    """The lines of the dough, batter or foam itself: not frosting or filling, not what the pan is greased with.
-
-    A sub-recipe counts when it holds flour, leavening or eggs and its name is not that of a finish. Where none does
-    (a meringue, a pan of caramel), the whole recipe counts.
-    """
-    lines = [p for p in placed(recipe) if not NOT_IN_FORMULA.search(p.line.line)]
-    core = {"flour", "powder", "soda", "yeast", "starter"}
-    named = {p.line.component for p in lines if p.part.name in core and not NOT_BATTER.search(p.line.component)}
-    chosen = tuple(p for p in lines if p.line.component in named)
-    return chosen or tuple(p for p in lines if not NOT_BATTER.search(p.line.component)) or tuple(lines)

@@ -12,6 +12,8 @@ ML = {
     "ml": 1.0, "cl": 10.0, "dl": 100.0, "l": 1000.0,
 }  # fmt: skip
 G = {"g": 1.0, "kg": 1000.0, "mg": 0.001, "oz": G_PER_LB / 16, "lb": G_PER_LB}
+# The smallest spoon of a set [tsp]: what has no spoon of its own is measured with one more.
+SMALLEST_SPOON = 0.125
 PACKETS = ("packet", "envelope")
 PACKET_YEAST_TSP = 2.25
 
@@ -30,6 +32,10 @@ def number(value: float, digits: int = 2) -> str:
     """
     text = f"{round(value, digits) + 0.0:,.{digits}f}"
     return text.rstrip("0").rstrip(".") if "." in text else text
+
+
+# teaspoons that are never told in larger spoons
+IN_TSP = "in_tsp"
 
 
 def step_of(amount: float, unit: str | None, *, fine: bool = False, coarse: bool = False) -> float:
@@ -130,6 +136,7 @@ def fraction(value: float) -> str:
 def measure(amount: float, unit: str | None, *, high: float | None = None, quarts: bool = False) -> str:
     """An amount in words, cups with spoons beside them where the cup has no mark for it.
 
+    unit: IN_TSP for teaspoons that stay teaspoons, where the cook counts in them
     quarts: whether large amounts of cups are told in quarts
 
     >>> measure(1.25, "cup"), measure(0.875, "cup"), measure(1.1875, "cup"), measure(0.0625, "tsp"), measure(281, "g")
@@ -137,7 +144,9 @@ def measure(amount: float, unit: str | None, *, high: float | None = None, quart
     >>> measure(6, "tbsp", high=8), measure(0.875, "lb", high=1), measure(2, "tsp", high=3)
     ('6 to 8 tbsp', '14 oz to 1 lb', '2 tsp to 1 tbsp')
     >>> measure(3.375, "tsp"), measure(0.46875, "cup"), measure(16.75, "cup", quarts=True)
-    ('1 tbsp plus 3/8 tsp', '7 1/2 tbsp', '4 qt plus 3/4 cup')
+    ('1 tbsp plus 1/4 tsp plus 1/8 tsp', '7 1/2 tbsp', '4 qt plus 3/4 cup')
+    >>> measure(0.875, "tsp"), measure(0.75, "tsp"), measure(0.125, "tsp")
+    ('3/4 tsp plus 1/8 tsp', '3/4 tsp', '1/8 tsp')
     """
     if high is not None and high > amount:
         first, last = measure(amount, unit), measure(high, unit)
@@ -148,6 +157,8 @@ def measure(amount: float, unit: str | None, *, high: float | None = None, quart
     if unit == "cup" and quarts and amount >= 8:
         whole, rest = divmod(round_to(amount, 1 / 16), 4)
         return f"{number(whole, 0)} qt" + (f" plus {_cups(rest)}" if rest else "")
+    if unit == IN_TSP:
+        return _in_one_unit(amount, "tsp")
     if unit == "tsp" and amount >= 3:
         spoons, rest = divmod(round_to(amount, 1 / 16), 3)
         return f"{number(spoons, 0)} tbsp" + (f" plus {_in_one_unit(rest, unit)}" if rest else "")
@@ -162,6 +173,13 @@ def measure(amount: float, unit: str | None, *, high: float | None = None, quart
 def _in_one_unit(amount: float, unit: str | None) -> str:
     if unit == "cup":
         return _cups(amount)
+    if (
+        unit == "tsp"
+        and abs(round(amount * 8) - amount * 8) < 0.01
+        and round(amount * 8) % 2
+        and amount > SMALLEST_SPOON
+    ):
+        return f"{fraction(amount - SMALLEST_SPOON)} tsp plus {fraction(SMALLEST_SPOON)} tsp"
     text = number(amount, 3) if unit in METRIC else fraction(amount)
     if unit == "percent":
         return f"{text}%"
@@ -174,6 +192,8 @@ def _unit_word(unit: str | None, amount: float) -> str:
         return ""
     if unit == "fl_oz":
         return "fl oz"
+    if unit == IN_TSP:
+        return "tsp"
     whole_words = ("cup", "stick", "packet", "envelope")
     return f"{unit}s" if unit in whole_words and amount > 1 else unit
 

@@ -5,14 +5,17 @@ from __future__ import annotations
 import re
 from collections import defaultdict
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from typing import Any
 
 from rules import tables
+from rules.baking.division import batter, divided, left_steps
 from rules.baking.formula import Ratios, ratios
-from rules.baking.parts import LIQUIDS, Placed, batter, placed
-from rules.baking.styles import OTHER, rows
+from rules.baking.part_names import is_left, listed
+from rules.baking.parts import LIQUIDS, Placed, placed
+from rules.baking.styles import OTHER, UNKNOWN_BAKE, YEASTED, is_a, rows
 from rules.recipe import Recipe
+from rules.recipes.phrases import says, stems
 
 TABLE = "tables/style_ratios_common-practice.csv"
 # Points that the words may bring, beside those of the ratios in the table.
@@ -24,6 +27,17 @@ STEP_WORDS_ENOUGH = 3
 PIECE_G = 150.0
 # A recipe that fits nothing better than this is of no style that we know.
 LEAST_FIT = 0.55
+# A name is found this near the beginning of what introduces a recipe.
+LONGEST_INTRODUCTION = 90
+_SENTENCE = re.compile(r"[.:](?:\s|$)")
+# From this share of meat or fish on, flour and leavening are only its coat.
+MOST_MEAT = 0.25
+# Shares of eggs and sugar from which a thing without flour can still be a cake.
+LEAST_EGG, LEAST_SUGAR = 0.05, 0.12
+# What a title that names a style in its last words does to the style's fit: so much of what it wants of 1 is given.
+NAMED_LIFT = 0.6
+# How far the ratios a style must have rule it out: alone, where the title names it, and where masses are missing too.
+MUST, MUST_NAMED, MUST_UNWEIGHED = 0.75, 0.4, 0.15
 # How sharply the best fit is set against the others when saying how sure it is.
 CONTRAST = 8
 MEATS = ("collagen_cut", "tender_cut", "ground_meat", "sausage", "poultry_pieces", "whole_bird", "offal", "cured_meat")
@@ -31,6 +45,12 @@ FOODS = {"bean": ("dried_bean", "lentil"), "rice": ("rice",), "pasta": ("pasta",
 _WET_TIMES = ("braise", "simmer", "boil", "pressure", "cook", "bake", "roast")
 # An hour under pressure does the work of three in an open pot.
 _PACE = {"pressure": 3}
+_HOT_TIMES = (*_WET_TIMES, "fry", "steam", "poach", "grill", "reduce", "air_fry", "slow_cook", "smoke", "toast")
+# What is worked out against the flour.
+_PER_FLOUR = ("flour_share", "sugar", "fat", "egg", "liquid", "leavening", "cocoa")
+# Features that no title can explain away.
+_NEVER = ("yeast", "cooked", "steamed_hours", "leavened", "heated", "frying")
+_GRIDDLE = re.compile(r"\b(?:griddle|waffle iron|skillet|frying pan|tawa|comal)\b", re.I)
 _CHEESES = re.compile(r"cream cheese|ricotta|mascarpone|cottage cheese|quark|farmer cheese", re.I)
 _FRYING = re.compile(r"\b(?:deep[- ]?)?fry(?:er|ing)?\b|\bhot (?:oil|fat)\b|\boil (?:at|to|reaches)\b", re.I)
 _RIBBON = re.compile(r"\bribbon", re.I)
@@ -87,14 +107,22 @@ def _weight(p: Placed) -> float:
 
 
 def _shares(recipe: Recipe) -> dict[str, float]:
-    """Parts of the mass of the whole recipe, by what the ingredient is."""
+    """Parts of the mass of the recipe by what the ingredient is, where a flat list was cut those of its main part."""
     grams: dict[str, float] = defaultdict(float)
-    for p in placed(recipe):
+    for p in _main(recipe):
         mass = _weight(p)
         grams["all"] += mass
         for kind in _kinds(p):
             grams[kind] += mass
     return {f"{kind}_share": mass / grams["all"] for kind, mass in grams.items() if grams["all"]}
+
+
+def _main(recipe: Recipe) -> tuple[Placed, ...]:
+    """The lines that tell what is made: all of them, but for the fillings and finishes of a list without headings."""
+    lines = placed(divided(recipe))
+    if any(line.component for line in recipe.ingredients):
+        return lines
+    return tuple(p for p in lines if not is_left(p.line.component))
 
 
 def _kinds(p: Placed) -> set[str]:
@@ -127,7 +155,28 @@ def _features(recipe: Recipe) -> dict[str, float]:
     found["reducing"] = float(bool(_REDUCING.search(_method(recipe))))
     fries = any(_FRYING.search(step.text) for step in recipe.steps)
     found["frying"] = float(marks.count("fat") + (fries and found["fat_share"] > 0))
+    hot = [t for t in times if t.what in _HOT_TIMES and t.high_min >= 1]
+    found["baked"] = float(any(t.what in ("bake", "roast") for t in times) or marks.count("oven"))
+    found["steamed_hours"] = sum(t.high_min for t in times if t.what in ("steam", "boil", "simmer")) / 60
+    found["steamed_hours"] *= not found["baked"]
+    found["cooked"] = float(bool(hot) or bool(marks.count("oven")))
+    found["heated"] = float(bool(found["cooked"] or found["frying"] or _GRIDDLE.search(_method(recipe))))
+    names = {p.part.name for p in batter(recipe)}
+    rises = bool(names & {"powder", "soda", "yeast", "starter"}) or any(p.self_rising for p in batter(recipe))
+    found["leavened"] = float(rises and found["meat_share"] < MOST_MEAT)
+    found["yeasted"] = float(bool(names & {"yeast", "starter"}) and not names & {"powder", "soda"})
+    bought = any(says(" ".join(stems(p.line.line)), listed("kinds", "bought")) for p in batter(recipe))
+    found["floured"] = float(bought or _is_floured(names, found))
+    if formula.leavening_tsp_per_cup and "yeast" not in names and not any(t.what == "rise" for t in times):
+        # a starter beside powder or soda is there for its flavour
+        found["yeast"] = 0.0
     return found
+
+
+def _is_floured(names: set[str], found: dict[str, float]) -> bool:
+    """Whether it holds what a crumb is made of: flour or its like, leavening, or eggs enough with sugar or cocoa."""
+    made_of = {"flour", "starch", "nut_meal", "cocoa", "powder", "soda", "yeast", "starter"}
+    return bool(names & made_of) or (found["egg_share"] > LEAST_EGG and found["sugar_share"] > LEAST_SUGAR)
 
 
 def _per_flour(recipe: Recipe, formula: Ratios) -> dict[str, float]:
@@ -151,40 +200,109 @@ def _per_flour(recipe: Recipe, formula: Ratios) -> dict[str, float]:
     eggs = grams["egg"] + grams["white"] + grams["yolk"]
     return {
         **{name: value or 0.0 for name, value in found.items()},
+        "flour_g": flour_g,
+        "unweighed": float(formula.unweighed_core),
         "oil": per["oil"],
         "starter": per["starter"],
         "cocoa": per["cocoa"] + per["chocolate"],
-        "yeast": 100 * (per["yeast"] + per["starter"] / 20),
+        "yeast": 100 * (per["yeast"] + per["starter"] / 20) or float(any(p.part.name == "yeast" for p in lines)),
         "rich": (formula.fat or 0) + (formula.egg or 0) / 4 + (formula.sugar or 0) / 2,
         "white_only": float(bool(eggs) and grams["white"] == eggs),
     }
 
 
+@lru_cache(maxsize=64)
 def _method(recipe: Recipe) -> str:
-    return "\n".join((*(i.line for i in recipe.ingredients), *(s.text for s in recipe.steps)))
+    """The lines and steps that tell what is made: those of fillings and finishes are left out."""
+    left = left_steps(recipe)
+    steps = (step.text for index, step in enumerate(recipe.steps) if index not in left)
+    return "\n".join((*(p.line.line for p in _main(recipe)), *steps))
 
 
-def _words_fit(row: dict[str, Any], title: str, method: str) -> tuple[float, float, float]:
-    """How well title and method fit a style by their words, each 0 to 1; and what the title leaves of the fit."""
-    against = _pattern(tuple(row["against"])).search(title)
-    named = 0.0 if against else float(bool(_pattern(tuple(row["title"])).search(title)))
-    told = {m.group().lower() for m in _pattern(tuple(row["steps"])).finditer(method)}
-    return named, min(1.0, len(told) / STEP_WORDS_ENOUGH), NAMED_OTHERWISE if against else 1.0
+@cache
+def _title_words() -> tuple[re.Pattern[str], dict[str, frozenset[str]]]:
+    """Every word of a title that names a style, as a pattern, and the styles that each names."""
+    styles: dict[str, set[str]] = defaultdict(set)
+    for row in rows().values():
+        for word in row["title"]:
+            styles[word.lower()].add(row["id"])
+    return _pattern(tuple(styles)), {word: frozenset(found) for word, found in styles.items()}
+
+
+_WITH = re.compile(r"\s{2,}|\s(?:with|in|on|from|for|over|of|topped)\s|\s[-–—|:/]\s?|[:|({\[/]", re.I)
+_AND = re.compile(r"\s(?:and|&|\+)\s", re.I)
+_MAKES = re.compile(r"\s*(?:makes|serves|yields?)\b", re.I)
+_VESSEL = re.compile(r"\s+(?:pans?|tins?|dish|sheet|mix)\b", re.I)
+_ENDED = re.compile(r"\W*(?:recipes?)?\W*$", re.I)
+
+
+@cache
+def named_by(title: str) -> frozenset[str]:
+    """The styles that a title names: by the last word it has for one, before what is only with it.
+
+    >>> sorted(named_by("Carrot cake muffins with walnuts")), sorted(named_by("Braised beans and rice"))
+    (['quick_bread'], ['beans', 'rice'])
+    >>> sorted(named_by("Caramel pork"))
+    []
+    """
+    if anywhere := [id for id, row in rows().items() if says(title, row.get("anywhere", ()))]:
+        return frozenset(anywhere)
+    for at, piece in enumerate(p for p in _WITH.split(title) if not _MAKES.match(p)):
+        # "Rib roast, gravy and peas" is the roast; "Corn, feta and bacon muffins" are muffins
+        if named := _named_in(piece.split(",")[0], first=at == 0) or _named_in(piece, first=at == 0):
+            return named
+    return frozenset()
+
+
+def _named_in(piece: str, *, first: bool) -> frozenset[str]:
+    pattern, _ = _title_words()
+    whole = any(_AND.search(m.group()) for m in pattern.finditer(piece))
+    named: frozenset[str] = frozenset()
+    for part in [piece] if whole else _AND.split(piece):
+        if matches := [m for m in pattern.finditer(part) if not _VESSEL.match(part, m.end())]:
+            named |= _named_last(matches[-1], part, first=first)
+    return named
+
+
+def _named_last(found: re.Match[str], part: str, *, first: bool) -> frozenset[str]:
+    """The styles of a word of a title; those that only a last word names where it is that."""
+    styles = _title_words()[1][found.group().lower()]
+    ends = first and _ENDED.match(part, found.end())
+    return frozenset(style for style in styles if ends or not rows()[style].get("last"))
 
 
 def _fit(row: dict[str, Any], features: dict[str, float], title: str, method: str, measured: bool) -> float:
-    named, told, left = _words_fit(row, title, method)
+    """How well a style fits, 0 to 1: by its ratios, by the words of the method, and by the title before all."""
+    naming = named_by(title)
+    against = _pattern(tuple(row["against"])).search(title) is not None
+    named = row["id"] in naming and not against
+    told_words = {m.group().lower() for m in _pattern(tuple(row["steps"])).finditer(method)}
+    told = min(1.0, len(told_words) / STEP_WORDS_ENOUGH)
     spans = _spans()[row["id"]] if measured else ()
+    if named and not features["flour_g"]:
+        spans = tuple(s for s in spans if s.feature not in _PER_FLOUR)
     points = (
         TITLE_POINTS * named + STEP_POINTS * told + sum(s.weight * s.fit(features.get(s.feature, 0.0)) for s in spans)
     )
     of = TITLE_POINTS + STEP_POINTS + sum(s.weight for s in spans)
+    weight = MUST_UNWEIGHED if named and features["unweighed"] else MUST_NAMED if named else MUST
     for span in spans:
         if span.must:
-            points *= 0.25 + 0.75 * span.fit(features.get(span.feature, 0.0))
-    if row.get("needs_words") and not named and told < 0.5:
+            strict = MUST if span.feature in _NEVER else weight
+            points *= 1 - strict + strict * span.fit(features.get(span.feature, 0.0))
+    if not named and len(told_words) < row.get("needs_words", 0):
         points *= 0.5
-    return left * points / of
+    fit = points / of
+    if is_a(row["id"], "floured") and not features["floured"]:
+        fit *= NAMED_OTHERWISE**2
+    elif named:
+        fit += NAMED_LIFT * (1 - fit) * _allowed(spans, features)
+    return fit * (NAMED_OTHERWISE if against or (naming and not named) else 1.0)
+
+
+def _allowed(spans: tuple[_Span, ...], features: dict[str, float]) -> float:
+    """0 where a title names what the recipe cannot be: a cold dish that is cooked, a cake with yeast."""
+    return min((s.fit(features.get(s.feature, 0.0)) for s in spans if s.feature in _NEVER and s.must), default=1.0)
 
 
 def _variety(row: dict[str, Any], features: dict[str, float], title: str, method: str) -> str:
@@ -196,17 +314,27 @@ def _variety(row: dict[str, Any], features: dict[str, float], title: str, method
     return ""
 
 
+def _introduced(recipe: Recipe) -> str:
+    """What a recipe without a title is introduced as: "here is the orange cake from the café"."""
+    return next((_SENTENCE.split(note, maxsplit=1)[0][:LONGEST_INTRODUCTION] for note in recipe.notes), "")
+
+
 def ranked(recipe: Recipe) -> tuple[Style, ...]:
     """Every style with how sure it is, surest first: its share of all fits, times how well it fits by itself.
 
     Ratios by mass weigh most, then the words of the method, then the title. A recipe without masses goes by its words.
     source: common-practice
     """
-    title, method = recipe.title, _method(recipe)
+    title, method = recipe.title or _introduced(recipe), _method(recipe)
     features = _features(recipe)
     measured = any(p.mass_g for p in placed(recipe))
     fits = {row["id"]: _fit(row, features, title, method, measured) for row in rows().values()}
     fits[OTHER] = LEAST_FIT
+    # what rises in an oven and is like nothing that is known still gets what is right for all that rises
+    fits[UNKNOWN_BAKE] = 0.0
+    fallback = YEASTED if features["yeasted"] and features["baked"] else UNKNOWN_BAKE
+    if features["leavened"] and features["heated"]:
+        fits[fallback] = max(fits[fallback], LEAST_FIT + 0.01)
     total = sum(fit**CONTRAST for fit in fits.values())
     styles = [
         Style(id, round(fit * fit**CONTRAST / total, 2), _variety(rows().get(id, {}), features, title, method))

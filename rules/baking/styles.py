@@ -10,6 +10,10 @@ from rules.said import Said, sentences
 
 WORDS = "lexicon/recipe_styles.toml"
 OTHER = "other"
+# What rises in the oven and is like no style that is known.
+UNKNOWN_BAKE = "bake"
+# The style of what yeast raises in the oven and is like nothing else.
+YEASTED = "yeast_bread"
 say = sentences("baking/styles")
 
 

@@ -8,6 +8,7 @@ from rules.physics import evaporation
 from rules.said import Words, number, sentences
 
 LEAST_G = 20.0
+KINDS = ("sugar", "icing_sugar", "syrup")
 say = sentences("baking/sugar")
 
 
@@ -20,8 +21,8 @@ say = sentences("baking/sugar")
     "common-practice",
 )
 def scaled(batch: Batch) -> Part | None:
-    """Every sugar of the batter times the style's ratio."""
-    sugars = batch.parts("sugar", "icing_sugar", least_g=LEAST_G)
+    """Every sugar of the batter times the style's ratio; icing sugar or syrup only where it has no other."""
+    sugars = next((found for name in KINDS if (found := batch.parts(name, least_g=LEAST_G))), ())
     return changed(scale_lines(batch, sugars, "sugar", "sugar", why(batch)))
 
 

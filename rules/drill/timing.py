@@ -209,7 +209,7 @@ def under_pressure(draw: Draw) -> Question:
         say("under-pressure", time=duration(base_min), place=place.words), time_min, "min",
         within=(time_min * 0.97 - 0.3, time_min * 1.03 + 0.3), tolerance=say("within-percent", percent=3), shown=shown,
         why=say("under-pressure-why", percent=percent, place=place.words, time=shown),
-        sources=("usda-fsis-high-altitude",),
+        sources=("anderson-1980-altitude",),
     )  # fmt: skip
 
 

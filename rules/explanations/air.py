@@ -21,6 +21,11 @@ def density(ambient: Ambient) -> float:
     return air.density_ratio(ambient.elevation_m)
 
 
+def oven_air(ambient: Ambient) -> float:
+    """What the air of an oven weighs, as a share of sea level at the same setting [-]: as its pressure."""
+    return air.pressure_pa(ambient.elevation_m) / air.pressure_pa(0.0)
+
+
 def outdoors_c(ambient: Ambient) -> float:
     """How warm standard air is [degC]."""
     return air.temperature_c(ambient.elevation_m)
@@ -41,6 +46,14 @@ def drying_percent(case: Case) -> Measure:
     return number(round_to(abs(drying(case.here) - 1) * 100, 1))
 
 
+def drying_moving_percent(case: Case) -> Measure:
+    """The same where the air moves: in a stream the film of vapour thins as well, so it goes with the root [%].
+
+    source: computed
+    """
+    return number(round_to(abs(drying(case.here) ** 0.5 - 1) * 100, 1))
+
+
 def drying_equation(case: Case) -> Said:
     """Diffusion of vapour with its numbers."""
     return say("drying-equation", pressure=number(standard_pa(case.here), 0), ratio=fixed(drying(case.here)))
@@ -54,15 +67,19 @@ def dries(case: Case) -> Said:
 VALUES: Values = {
     "density": here(digits(3), density),
     "density_percent": here(grouped, lambda ambient: density(ambient) * 100),
+    "oven_air": here(digits(3), oven_air),
+    "oven_air_percent": here(grouped, lambda ambient: oven_air(ambient) * 100),
     "air_temperature": here(temp, outdoors_c),
     "colder": lambda case: temp_drop(abs(colder_k(case))),
     "elevation_km": here(digits(2), lambda ambient: ambient.elevation_m / 1000),
     "dry_air_starts": always(elevation(DRY_FROM_M)),
     "drying_percent": drying_percent,
+    "drying_moving_percent": drying_moving_percent,
     "drying_equation": drying_equation,
 }
 FIGURES: Figures = {
     "air_density": figure("air_density", "factor", density, 3),
+    "oven_air_density": figure("oven_air_density", "factor", oven_air, 3),
     "air_temperature": figure("air_temperature", "degC", outdoors_c, 1),
     "drying": figure("drying", "factor", drying),
 }

@@ -4,21 +4,21 @@ from __future__ import annotations
 
 from rules.book import Case
 from rules.explanations.named import Figures, Quantity, Values, always, at_sea, digits, here
+from rules.foods.eggs import YOLK_C, slowdown, usual_min
 from rules.model import Figure
-from rules.physics.conduction import egg_time_min
+from rules.physics.ambient import ambient
 from rules.physics.units import round_time_min
 from rules.said import duration, elevation
 
-EGG_G, FRIDGE_C, SOFT_C, HARD_C = 57.0, 4.0, 63.0, 77.0
 ADVISED_M = 1524.0
 
 
-def yolk_min(yolk_c: float) -> Quantity:
-    """How long a large egg from the refrigerator takes until its yolk has come to a temperature [degC], in minutes."""
-    return lambda ambient: egg_time_min(EGG_G, FRIDGE_C, ambient.boiling_c, yolk_c)
+def yolk_min(yolk: str) -> Quantity:
+    """How long an egg from the refrigerator takes until its yolk is soft or hard [min], as the egg's own answer."""
+    return lambda air: usual_min(yolk) * slowdown(air.boiling_c, ambient(0.0).boiling_c, YOLK_C[yolk])
 
 
-soft_min, hard_min = yolk_min(SOFT_C), yolk_min(HARD_C)
+soft_min, hard_min = yolk_min("soft"), yolk_min("hard")
 
 
 def soft_egg(case: Case) -> Figure:

@@ -63,8 +63,8 @@ def cooling(ambient: Ambient) -> float:
 
 
 def against_water(ambient: Ambient) -> float:
-    """What steam gives up as it turns to water, as a multiple of that [-]."""
-    return heat_of_boil(ambient) / cooling(ambient)
+    """What steam gives up as it turns to water and cools, as a multiple of what the water alone gives [-]."""
+    return 1 + heat_of_boil(ambient) / cooling(ambient)
 
 
 def heat_to_boil(case: Case) -> Figure:

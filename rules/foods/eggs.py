@@ -88,6 +88,18 @@ def of_yolk(yolk: str) -> str:
     return next(dish for dish, yolks in _wanted().items() if yolks == (yolk,))
 
 
+def usual_min(yolk: str) -> float:
+    """The middle of the usual time in water at a full boil at sea level [min], for a soft, medium or hard yolk.
+
+    source: common-practice
+
+    >>> usual_min("hard")
+    10.5
+    """
+    row = dishes.sea_level_time(of_yolk(yolk), "egg", "boil")
+    return (row.low_min + row.high_min) / 2 if row else 0.0
+
+
 @rule("boil.egg", "williams-egg", "common-practice")
 def time(case: Case) -> Part | None:
     """How long an egg takes here: its time at the baseline, slowed as heat on its way to the yolk is."""

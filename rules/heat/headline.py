@@ -27,6 +27,7 @@ def takes(case: Case, method: str, figures: tuple[Figure, Figure], called: Words
         here=about(here),
         wide=yes(is_wide(here) and varies(case) != ""),
         varies=varies(case),
+        ask=yes(case.request.time_min is None),
         place=case.place,
         against="nothing" if not case.moved else "same" if alike(here, base) else "other",
         base=known(case, base),

@@ -71,7 +71,7 @@ def heats(case: Case, gauge: float) -> Heats:
 def published_factor(elevation_m: float, from_elevation_m: float = 0.0) -> float:
     """Time under pressure at one elevation over that at another: 5 % more for each 1,000 ft above 2,000 ft, smoothly.
 
-    source: usda-fsis-high-altitude
+    source: anderson-1980-altitude
 
     >>> round(published_factor(2133.6), 3), published_factor(609.6), round(published_factor(0, 2133.6), 3)
     (1.25, 1.0, 0.8)
@@ -85,7 +85,7 @@ def published_factor(elevation_m: float, from_elevation_m: float = 0.0) -> float
 def published_percent(elevation_m: float) -> int:
     """What the published rule adds to the time under pressure [%]: 5 for each whole 1,000 ft above 2,000 ft.
 
-    source: usda-fsis-high-altitude
+    source: anderson-1980-altitude
 
     >>> published_percent(1524), published_percent(600)
     (15, 0)

@@ -227,15 +227,14 @@ def published_rule(pot: Pot) -> Rule:
         thousands_ft = case.here.elevation_m * FT_PER_M / 1000
         if times is None or case.there.elevation_m or thousands_ft < PUBLISHED_FROM_FT / 1000:
             return None
-        low, high = (percent * thousands_ft for percent in PUBLISHED_PERCENT_PER_1000_FT)
-        ours = (times.factor - 1) * 100
-        ends = round((low + high) / 2), "percent", round(low), round(high)
+        # printed for each 1,000 ft, and set beside our own pace for each: the text does not say how they add up
+        low, high = PUBLISHED_PERCENT_PER_1000_FT
+        ours = (times.factor ** (1 / thousands_ft) - 1) * 100
+        ends = (low + high) / 2, "percent", float(low), float(high)
         return Part(
             figures=(Figure("published_percent", say("published-label"), *ends),),
             because=say(
                 "published",
-                low=number(low, 0),
-                high=number(high, 0),
                 pace=pace_words(times.factor),
                 relation="inside" if low <= ours <= high else "under" if ours < low else "above",
             ),
@@ -277,7 +276,7 @@ def extra_liquid_rule(pot: Pot) -> Rule:
     def extra_liquid(case: Case) -> Part | None:
         """How much more liquid to start with, for the longer time."""
         times = wet_time(case, pot.heats(case))
-        if times is None or "boiled_down" in case.traits:
+        if times is None or "boiled_down" in case.traits or hardly_softens(case):
             return None
         covered = "uncovered" not in case.traits if case.request.covered is None else case.request.covered
         extra_ml = evaporation.extra_liquid_ml(
@@ -318,11 +317,17 @@ def check(case: Case) -> Part | None:
     )
 
 
+def hardly_softens(case: Case) -> bool:
+    """Whether water boils so cool here that such food is better off in a pressure cooker."""
+    threshold_c = kinetics.softening(case.dish_class).threshold_c
+    return threshold_c is not None and case.here.boiling_c < threshold_c
+
+
 @rule("wet.threshold", "common-practice")
 def threshold(case: Case) -> Part | None:
     """A food that practically does not soften where water boils this cool: say so, and offer the pressure cooker."""
     soft = kinetics.softening(case.dish_class)
-    if soft.threshold_c is None or case.here.boiling_c >= soft.threshold_c:
+    if soft.threshold_c is None or not hardly_softens(case):
         return None
     least = temp(soft.threshold_c)
     return Part(
@@ -331,6 +336,7 @@ def threshold(case: Case) -> Part | None:
             food=case.food,
             place=case.place,
             poison="yes" if beans.boil_spares_poison(case) else "no",
+            oven="yes" if case.request.method == "bake" else "no",
         ),
         cautions=(Caution("warn", say("threshold-caution", least=least, food=case.food), ("common-practice",)),),
         because=say("threshold", least=least),
@@ -340,7 +346,11 @@ def threshold(case: Case) -> Part | None:
 @rule("wet.rice", "common-practice", "rice-cooking-kinetics")
 def rice(case: Case) -> Part | None:
     """Rice where water boils cooler: soaked before, left to stand after, in a pot or a rice cooker."""
-    if case.dish_class != "rice" or case.sea.boiling_c - case.here.boiling_c < RICE_FROM_K:
+    if (
+        case.dish_class != "rice"
+        or "stirred_rice" in case.traits
+        or case.sea.boiling_c - case.here.boiling_c < RICE_FROM_K
+    ):
         return None
     return Part(steps=(say("rice-step"),), because=say("rice"))
 

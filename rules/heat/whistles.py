@@ -49,7 +49,7 @@ def whistles_told(request: Request) -> bool:
     return whistles is not None and whistles <= MOST and not any(id in NO_WHISTLE for id in request.equipment)
 
 
-@rule("pressure_cook.whistles", "from-memory", "usda-fsis-high-altitude")
+@rule("pressure_cook.whistles", "from-memory", "anderson-1980-altitude")
 def whistles(case: Case) -> Part | None:
     """How many whistles it takes here, and what time they stand for."""
     if not whistles_told(case.request):

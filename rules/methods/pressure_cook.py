@@ -55,7 +55,7 @@ def inside(case: Case) -> Part:
     )
 
 
-@rule("pressure_cook.time", "usda-fsis-high-altitude", "common-practice")
+@rule("pressure_cook.time", "anderson-1980-altitude", "common-practice")
 def time(case: Case) -> Part:
     """How long at pressure here, from the time at the baseline, by the published rule for pressure cookers."""
     called = say("unsoaked", food=case.food) if unsoaked(case) else ""
@@ -82,7 +82,7 @@ def soak(case: Case) -> Part | None:
     return Part(because=say("for-soaked", time=duration_span(dry.low_min, dry.high_min)))
 
 
-@rule("pressure_cook.rule_of_thumb", "usda-fsis-high-altitude")
+@rule("pressure_cook.rule_of_thumb", "anderson-1980-altitude")
 def rule_of_thumb(case: Case) -> Part | None:
     """The published rule that the time goes by: 5 % more for every 1,000 ft above 2,000 ft."""
     percent = published_percent(case.here.elevation_m)

@@ -18,6 +18,8 @@ ADVICE_FROM_FT = 3000.0
 QUARTER = 1.25
 TENDER_C = 95.0
 NOTICED_K = 1.0
+# what is large enough to be basted and tented while it roasts
+BASTED = ("whole_bird", "tender_cut", "collagen_cut", "cured_meat")
 PUBLISHED_AT_C, HOTTER_K = 163.0, 10.0
 
 
@@ -79,7 +81,7 @@ def thermometer(case: Case) -> Part | None:
     """What to do about drying, and where the thermometer goes."""
     if "meat" not in case.traits:
         return None
-    baste = (say("baste"),) if dries(case) else ()
+    baste = (say("baste"),) if dries(case) and case.dish_class in BASTED else ()
     return Part(steps=(say("thermometer"), *baste), because=dries(case))
 
 

@@ -6,7 +6,7 @@ import re
 from collections import Counter
 
 from rules.baking import bands, leavening
-from rules.baking.styles import OTHER, is_a
+from rules.baking.styles import OTHER, UNKNOWN_BAKE, is_a
 from rules.book import Part, rule
 from rules.heat.pressure import STOVE_TOP_GAUGE_PA
 from rules.model import Caution, Level
@@ -21,6 +21,12 @@ SEASON_FROM_M = 2133.0
 # Above that the tables' last step is far enough below what the gas law would take off to spoil a batch.
 FAR_BEYOND_M = 10_000 * M_PER_FT
 OF_THE_TABLES = {"leavening", "sugar", "liquid"}
+# Roles of figures that tell by what food is heated, and what a style is whose recipes change.
+IN_WATER = frozenset(
+    ("boil", "simmer", "braise", "poach", "steam", "pressure", "cook", "rise", "process", "sugar", "other")
+)
+DRY_HEATS = frozenset(("bake", "roast", "grill", "fry", "toast", "air_fry", "smoke", "oven", "fat", "food"))
+MOVED = ("batter", "yeasted", "whipped", "pot", "boiled_down")
 GLASS = re.compile(r"\bglass\b", re.I)
 # So much cooler boils the pot that a cook looks for another way.
 QUICK_WAY_BELOW_K = -1.5
@@ -171,4 +177,22 @@ def _and(items: list[str]) -> Words:
 @rule("recipe.no_style", "common-practice")
 def no_style(done: Outcome) -> Part | None:
     """A recipe that fits no style, of which the formula stays."""
-    return _told("note", say("no-style")) if done.batch.style == OTHER else None
+    return _told("note", say("no-style")) if done.batch.style == OTHER and not nothing_changes(done) else None
+
+
+@rule("recipe.general_bake", "common-practice")
+def general_bake(done: Outcome) -> Part | None:
+    """A bake of no style that is known, which gets what is right for all that rises."""
+    return _told("note", say("general-bake")) if done.batch.style == UNKNOWN_BAKE else None
+
+
+@rule("recipe.nothing_changes", "common-practice")
+def nothing_changes(done: Outcome) -> Part | None:
+    """Why nothing of a recipe has to change."""
+    steps, style = done.batch.recipe.steps, done.batch.style
+    heats = {t.what for one in steps for t in one.times} | {t.what for one in steps for t in one.temperatures}
+    # what cooks in water or rises and still stays, stays by its figures, not by its kind
+    if done.touched or not steps or heats & IN_WATER or any(is_a(style, what) for what in MOVED):
+        return None
+    kind = "cold" if is_a(style, "cold") or not heats & DRY_HEATS else "dry"
+    return _told("note", say("nothing-changes", kind=kind))

@@ -9,12 +9,13 @@ from itertools import chain
 from rules import book
 from rules.baking.batch import Batch
 from rules.baking.change import Change
+from rules.baking.division import divided
 from rules.baking.oven import BAKED_FROM_C
 from rules.errors import UnknownWord, within
 from rules.model import Caution, Units
 from rules.physics.air import HIGHEST_M, LOWEST_M
 from rules.physics.units import round_time_min
-from rules.recipe import Recipe
+from rules.recipe import Recipe, Step
 from rules.recipes import canning, steps
 from rules.recipes.lines import LineTo, plain, rewritten
 from rules.recipes.outcome import Outcome
@@ -87,13 +88,14 @@ def convert(
     within("elevation it was written for", from_elevation_m, LOWEST_M, HIGHEST_M, "m", hint)
     name, sure = _style(recipe, style)
     canned = canning.is_canning(recipe)
-    batch = Batch.of(recipe, name, from_elevation_m, to_elevation_m, units, canned)
+    in_parts = divided(recipe)
+    batch = Batch.of(in_parts, name, from_elevation_m, to_elevation_m, units, canned)
     moved = from_elevation_m != to_elevation_m
     found = tuple(_of_formula(batch)) if moved and not canned else ()
     lines = tuple(rewritten(i, line, found) for i, line in enumerate(recipe.ingredients))
     ratios = {i: to.ratio for i, to in enumerate(lines)}
-    told = [steps.rewrite(batch, i, one, ratios) for i, one in enumerate(recipe.steps)]
-    new_steps = tuple(step for step, _ in told)
+    told = [steps.rewrite(batch, i, one, ratios) for i, one in enumerate(in_parts.steps)]
+    new_steps = tuple(_as_headed(new, one) for (new, _), one in zip(told, recipe.steps, strict=True))
     changes = (*found, *_in_order(chain.from_iterable(c for _, c in told)))
     outcome = Outcome(batch, changes, lines)
     return Converted(
@@ -115,6 +117,11 @@ def _cautions(room: str, outcome: Outcome) -> Iterator[Caution]:
     """What the rules of a room caution of, each with the sources of its rule where it names none of its own."""
     for item, part in book.on_recipe(room, outcome):
         yield from (replace(caution, sources=caution.sources or item.sources) for caution in part.cautions)
+
+
+def _as_headed(new: StepTo, one: Step) -> StepTo:
+    """A rewritten step under the heading that the recipe itself gives it."""
+    return replace(new, step=one, plain=replace(new.plain, component=one.component))
 
 
 def _style(recipe: Recipe, style: str | None) -> tuple[str, float]:

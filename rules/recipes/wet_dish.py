@@ -90,7 +90,7 @@ def gauge_pa(one: Step) -> float:
     return LOW_SETTING_GAUGE_PA if "low pressure" in one.text.lower() else STOVE_TOP_GAUGE_PA
 
 
-@rule("wet.pressure", "iapws-r7-97", "usda-fsis-high-altitude", "common-practice")
+@rule("wet.pressure", "iapws-r7-97", "anderson-1980-altitude", "common-practice")
 def pressure_time(at: TimeAt) -> Part | None:
     """How long food takes under pressure here: the gauge adds to the air outside."""
     if at.mark.what != "pressure":
@@ -118,7 +118,7 @@ def under_pressure(batch: Batch, one: Step, paced: str | None = None) -> Part | 
         baseline=batch.baseline,
     )
     span = Span(factor, min(ratio.low, factor), max(ratio.high, factor))
-    sources = ("usda-fsis-high-altitude", "iapws-r7-97", kinetics.softening(name).source)
+    sources = ("anderson-1980-altitude", "iapws-r7-97", kinetics.softening(name).source)
     return Part(shift=Shift(span, "time"), because=because, sources=sources)
 
 

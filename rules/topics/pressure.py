@@ -50,7 +50,7 @@ def asked_pa(case: Case) -> tuple[float, ...]:
     return (plausible_pa(own),)
 
 
-@rule("pressure.more_time", "usda-fsis-high-altitude", "common-practice")
+@rule("pressure.more_time", "anderson-1980-altitude", "common-practice")
 def more_time(case: Case) -> Part | None:
     """How much longer it takes under pressure, where that is asked and neither a pressure nor a dish was named."""
     request = case.request
@@ -194,7 +194,7 @@ def inside(case: Case) -> Part:
     )
 
 
-@rule("pressure.published", "uwyo-altitude-adjusters", "usda-fsis-high-altitude")
+@rule("pressure.published", "uwyo-altitude-adjusters", "anderson-1980-altitude")
 def published(case: Case) -> Part | None:
     """The published rules: one psi more for each 2,000 ft, or more time where the gauge cannot go up."""
     feet = case.here.elevation_m * FT_PER_M

@@ -45,7 +45,7 @@ from assistant.answering import reply_to
         ("soft ball, hard ball and hard crack at 6,000 ft", "At 6,000 ft", "hard crack 289"),
         # an ingredient said short, and the one that the question is of
         ("soda in sponge toffee at 7,000 ft, recipe has 1 tbsp, how much", "Use 2", "baking soda"),
-        ("4 eggs, 3 cups flour in the carrot cake, 2,200 m. Is the soda too much?", "Yes: use about 25 % less", "soda"),
+        ("4 eggs, 3 cups flour in the carrot cake, 2,200 m. Is the soda too much?", "Yes: use about 26 % less", "soda"),
         ("scone recipe times 6 at 2,600 m, does the baking powder go up straight?", "No: use", "baking powder"),
         # powder in the flour itself cannot be taken out
         ("200 g self raising, 2 tsp baking powder in the scones, 2,000 m, how much powder", "Use 1", "from the spoon"),

@@ -186,7 +186,7 @@ def test_a_braise_takes_a_quarter_more_at_five_thousand_feet():
     assert not drill.grade(asked, 240).right
 
 
-@pytest.mark.source("usda-fsis-high-altitude")
+@pytest.mark.source("anderson-1980-altitude")
 @pytest.mark.parametrize(("thousands", "percent"), [(3, 5), (5, 15), (7, 25), (8, 30)])
 def test_under_pressure_five_per_cent_for_each_thousand_feet(thousands, percent):
     asked = question("timing.under_pressure", 0, thousands, 60.0)

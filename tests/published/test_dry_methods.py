@@ -347,3 +347,11 @@ def test_yogurt_is_scalded_and_cultured_as_anywhere():
     given = ask("hold", 8000, dish="yogurt", dish_class="dairy")
     assert figure_f(given, "scald_temperature") == pytest.approx(180, abs=0.05)
     assert figure_f(given, "pitch_temperature") == pytest.approx(110, abs=0.05)
+
+
+@pytest.mark.source("common-practice")
+@pytest.mark.parametrize("bread", ["brioche", "challah"])
+def test_rich_breads_bake_cooler_than_lean_ones(bread):
+    """Common practice: doughs with egg and butter at 350 to 375 degF, since they brown early."""
+    given = ask("bake", 6500, "temperature", dish=bread, dish_class="yeast_bread")
+    assert [round(to_f(end)) for end in (given.figure("oven").low, given.figure("oven").high)] == [350, 375]

@@ -60,10 +60,10 @@ def test_the_extension_advice_is_carried_as_it_is_printed():
     assert braise.figure("extension_time").value == pytest.approx(200, abs=2.5)
 
 
-# common practice: 30 to 60 min more for every 3,000 ft, for a braise of 2 1/2 to 3 h
+# no independent check: the rate was fitted to this report, 30 to 60 min more for every 3,000 ft at 2 1/2 to 3 h
 @pytest.mark.parametrize("feet", [3000, 6000, 9000])
 @pytest.mark.source("common-practice")
-def test_a_braise_takes_half_an_hour_to_an_hour_more_every_3000_ft(feet):
+def test_a_braise_gives_back_the_report_its_rate_was_fitted_to(feet):
     braise = ask("braise", dish="short ribs", dish_class="collagen_cut", elevation_m=feet * FT_M)
     more = braise.figure("cook_time").value - braise.figure("baseline_time").value
     assert 30 * feet / 3000 <= more <= 60 * feet / 3000
@@ -85,7 +85,7 @@ def test_boiled_foods_take_4_to_11_percent_more_each_1000_ft(feet, dish_class):
 @pytest.mark.source("uwyo-altitude-adjusters")
 def test_the_published_percent_is_carried_as_it_is_printed():
     figure = ask("boil", dish_class="pasta", elevation_m=5000 * FT_M).figure("published_percent")
-    assert (figure.low, figure.high) == (20, 55)
+    assert (figure.low, figure.high) == (4, 11)
 
 
 @pytest.mark.source("csu-high-altitude-food-prep")
@@ -115,12 +115,12 @@ def test_beans_nearly_double_at_5000_ft():
 @pytest.mark.source("common-practice")
 def test_beans_do_not_soften_where_water_boils_below_195_f(feet, says):
     beans = ask("simmer", dish="pinto beans", dish_class="dried_bean", elevation_m=feet * FT_M)
-    assert ("will not soften" in beans.headline) is says
+    assert ("only very slowly" in beans.headline) is says
 
 
 # 5 % more for each 1,000 ft above 2,000 ft
 @pytest.mark.parametrize(("feet", "percent"), [(3000, 5), (4000, 10), (5000, 15), (6000, 20), (7000, 25), (8000, 30)])
-@pytest.mark.source("usda-fsis-high-altitude")
+@pytest.mark.source("anderson-1980-altitude")
 def test_pressure_cooking_adds_five_percent_each_1000_ft(feet, percent):
     cooker = ask("pressure_cook", dish="short ribs", dish_class="collagen_cut", elevation_m=feet * FT_M)
     assert cooker.figure("rule_of_thumb").value == percent

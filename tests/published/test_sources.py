@@ -20,3 +20,10 @@ def test_entry_is_complete(source):
     assert 0 < len(entry.short) <= LONGEST_SHORT
     assert entry.basis in BASES
     assert not any(mark in field for field in (entry.title, entry.publisher, entry.where) for mark in COPY_MARKS)
+
+
+@pytest.mark.source("computed")
+def test_what_is_worked_out_here_is_not_called_published():
+    ours = [entry for entry in sources().values() if entry.publisher == "simmerline"]
+    assert ours
+    assert all(entry.basis == "worked out" for entry in ours)

@@ -121,8 +121,9 @@ def test_low_acid_food_is_refused_the_water_bath_first():
 def test_the_published_rule_stands_beside_rice():
     given = ask(method="simmer", dish="white rice", dish_class="rice")
     percent = given.figure("published_percent")
-    longer = 100 * (given.figure("cook_time").value / given.figure("baseline_time").value - 1)
-    assert percent.low <= longer <= percent.high
+    thousands = given.request.elevation_m * 3.28084 / 1000
+    longer = (given.figure("cook_time").value / given.figure("baseline_time").value) ** (1 / thousands) - 1
+    assert percent.low <= 100 * longer <= percent.high
 
 
 def test_named_equipment_is_told_of_without_a_method():

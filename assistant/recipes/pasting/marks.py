@@ -31,12 +31,24 @@ _BARE_NUMBER = re.compile(r"^(?P<number>\d{1,2})\s+(?P<rest>[A-Z][a-zé]*\b.*)$"
 # a gap parts columns; how wide it is says nothing, and patterns would run over it at every place
 _WIDE = re.compile(r"[^\S\t\n]{4,}")
 _MARKUP = re.compile(r"^\s*#{1,6}\s+")
-_EMPHASIS = re.compile(r"\*\*|__|(?<!\S)\*(?=\S[^*]*\S\*(?!\w))|(?<=\S)\*(?=\s*$)")
+# a line in bold or slanted type, and the star of a footnote at its end; a star within a sentence stays
+_BOLD, _SLANTED, _STARRED = (
+    re.compile(r"\*\*|__"),
+    re.compile(r"^\s*\*(\S[^*]*)\*\s*$"),
+    re.compile(r"^([^*]*[^\s*])\*\s*$"),
+)
 _FRAMED = re.compile(
     r"^\s*(?:【(.{2,60})】|\[([^\[\]\d]{2,40})\]|={2,}\s*(.{2,60}?)\s*={2,}|~+\s*(.{2,60}?)\s*~+)\s*:?\s*$"
 )
 _FOOT = re.compile(r"^\s*(?:[-–—]\s*(?:page\s*)?\d{1,4}\s*[-–—]|page\s+\d{1,4}(?:\s*(?:of|/)\s*\d{1,4})?)\s*$", _FLAGS)
 RULE = re.compile(r"^[\s|:=_*~+-]{3,}$")
+
+
+def _unslanted(line: str) -> str:
+    """The line without the marks of its type."""
+    plain = _BOLD.sub("", line)
+    found = _SLANTED.match(plain) or _STARRED.match(plain)
+    return found[1] if found else plain
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,7 +71,7 @@ def unmarked(line: str) -> Line:
     """
     if framed := _FRAMED.match(line):
         return Line(f"{next(filter(None, framed.groups()))}:")
-    line = _EMPHASIS.sub("", _MARKUP.sub("", line))
+    line = _unslanted(_MARKUP.sub("", line))
     for pattern in (_KEYCAP, _RINGED):
         line = pattern.sub(lambda found: f"{_RINGS.get(found[1], found[1])}. ", line)
     bare = _PICTURES.sub("", line)

@@ -12,7 +12,7 @@ from assistant.replies.recipe.worded import in_words
 from assistant.replies.recipe.words import added, formula, head, opening, part_title, summary
 from assistant.replies.wording import cited
 from rules.baking.change import Change, adds
-from rules.baking.parts import batter
+from rules.baking.division import batter
 from rules.baking.rounding import number
 from rules.model import Units
 from rules.recipes.convert import Converted

@@ -22,4 +22,6 @@ RULES: tuple[Rule, ...] = (
     cautions.season,
     cautions.divided,
     cautions.no_style,
+    cautions.general_bake,
+    cautions.nothing_changes,
 )

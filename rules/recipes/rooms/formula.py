@@ -8,6 +8,7 @@ from rules.recipes import wet_dish
 
 RULES: tuple[Rule, ...] = (
     leavening.scaled,
+    leavening.beside,
     yeast.scaled,
     yeast.by_eye,
     yeast.second_rise,

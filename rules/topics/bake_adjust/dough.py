@@ -8,12 +8,14 @@ from rules.baking.batch import Batch, percent_apart
 from rules.book import Case, Part, rule
 from rules.model import Figure
 from rules.recipes.steps import scaled_min
-from rules.said import Said, duration, measure, number, sentences, together, yes
-from rules.topics.bake_adjust.asked import asked, batch, percents, wanted
+from rules.said import Said, duration, measure, number, sentences, temp, together, yes
+from rules.topics.bake_adjust.asked import COOLEST_OVEN_C, asked, batch, percents, wanted
 
 # doughs that a starter raises
 # no more and no less of the recipe's yeast in one step, how exactly it is told, and what a recipe usually has [g]
 LEAST_YEAST, MOST_YEAST, MARGIN, USUAL_G = 0.35, 1.4, 0.05, 7.0
+# a dough with butter in it is not punched down
+LAMINATED = "laminated"
 SOURED = ("sourdough", "panettone")
 say = sentences("topics/bake_adjust/dough")
 
@@ -42,6 +44,8 @@ def _timed(case: Case, work: Batch, time_min: float) -> Part:
     less = work.ratio("yeast")
     low, to = (scaled_min(time_min, r) for r in (work.pressure_ratio, yeast.proof_ratio(work).value))
     here, there = duration(time_min), duration(there_min)
+    if case.request.from_elevation_m is not None:
+        return _carried(case, work, time_min, to, low)
     headline = (
         say("doubles-less-yeast", here=here, place=case.place, there=there, baseline=case.baseline,
             percent=percent_apart(less.value), starter=yes(_is_soured(case)))
@@ -58,6 +62,27 @@ def _timed(case: Case, work: Batch, time_min: float) -> Part:
         steps=(say("recipe-step", time=here, baseline=case.baseline, low=duration(low)), *_steps()),
         because=_because(case, work),
         headline=headline,
+    )
+
+
+def _carried(case: Case, work: Batch, time_min: float, to_min: float, low_min: float) -> Part:
+    """What a rising time that was told of the baseline comes to here, at the same warmth."""
+    temp_c = case.request.temperature_c
+    warm = temp_c is not None and temp_c < COOLEST_OVEN_C
+    return Part(
+        figures=(Figure("proof_to", say("recipes-time"), to_min, "min", low_min, time_min), _change(work)),
+        headline=say(
+            "rises-here",
+            there=duration(time_min),
+            baseline=case.baseline,
+            here=duration(to_min),
+            place=case.place,
+            low=duration(low_min),
+            warm=yes(warm),
+            temperature=temp(temp_c or 0.0),
+        ),
+        steps=(say("until-doubled"),) if case.dish_class != LAMINATED else (),
+        because=_because(case, work),
     )
 
 

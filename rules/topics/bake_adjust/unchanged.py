@@ -7,10 +7,12 @@ from typing import Literal
 from rules.baking import bands, components
 from rules.book import Case, Part
 from rules.heat.verdict import opened
-from rules.said import Said, elevation, sentences
+from rules.said import Said, elevation, oven, sentences
 from rules.topics.bake_adjust.asked import FIRST_BAND_M, asked, baked, style, verdict_on_way
 
 say = sentences("topics/bake_adjust/unchanged")
+# the trait of a bake that holds none of a component
+NOT_IN_IT = {"leavening": "no_leavener", "liquid": "no_added_liquid"}
 Noun = Literal["eggs", "oven", "time", "pan", "item"]
 
 
@@ -21,9 +23,11 @@ def stays(case: Case, component: str, noun: Noun, item: str = "") -> Part | None
     """
     if asked(case) != component:
         return None
-    part = components.share(style(case), component)
+    part, set_c = components.share(style(case), component), case.request.temperature_c
+    own = component == "oven" and set_c is not None
+    kept = say("leave-at", setting=oven(set_c or 0.0), baked=baked(case), place=case.place) if own else None
     return Part(
-        headline=_judged(case, say("leave", noun=noun, item=item, baked=baked(case), place=case.place)),
+        headline=kept or _judged(case, say("leave", noun=noun, item=item, baked=baked(case), place=case.place)),
         because=say("note", note=part.note) if part and part.note else say("no-advice", baked=baked(case)),
         sources=(part.source,) if part else ("common-practice",),
     )
@@ -32,6 +36,22 @@ def stays(case: Case, component: str, noun: Noun, item: str = "") -> Part | None
 def _judged(case: Case, headline: Said) -> Said:
     verdict = verdict_on_way(case.request, "")
     return opened(verdict, headline) if verdict else headline
+
+
+def lacks(case: Case, component: str) -> bool:
+    """Whether such a bake usually holds none of a component."""
+    return NOT_IN_IT.get(component) in case.traits
+
+
+def has_none(case: Case, component: str, item: str) -> Part | None:
+    """A component that such a bake does not hold, said only where it was asked about."""
+    if asked(case) != component:
+        return None
+    return Part(
+        headline=say("has-none", item=item, baked=baked(case), place=case.place),
+        because=say("has-none-because"),
+        sources=("common-practice",),
+    )
 
 
 def no_need(case: Case, component: str) -> Part | None:

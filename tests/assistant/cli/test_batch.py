@@ -190,7 +190,7 @@ def test_a_converted_recipe_does_not_get_the_tables_change_twice(tmp_path: Path)
     assert run("remove", "1").exit_code == 0
     converted = note("--recipe", str(file), "--from", "7000ft", *SANK, "--rating", "2")
     assert "Recipe for 7,000 ft" in converted
-    assert "Use 2 5/8 tsp of baking powder instead of 1 tbsp." in converted
+    assert "Use 2 1/2 tsp plus 1/8 tsp of baking powder instead of 1 tbsp." in converted
     # the next note of the same recipe need not say it again
     again = note("--recipe", str(file), *SANK, "--rating", "2")
     assert "Recipe for 7,000 ft" in again

@@ -24,7 +24,7 @@ from rules.model import Figure
             "Oven: about 325 °F (162 °C), range 300 °F (148 °C) to 350 °F (176 °C); as at sea level",
         ),
         (Figure("steep_time", "Steep", 4, "min", 4, 4), "Steep: 4 min"),
-        (Figure("extra_liquid", "Extra liquid", 140, "ml"), "Extra liquid: ½ cup (140 ml)"),
+        (Figure("extra_liquid", "Extra liquid", 140, "ml"), "Extra liquid: 9 tbsp (140 ml)"),
         (Figure("gauge", "Gauge", 15, "psi"), "Gauge: 15 psi (103 kPa)"),
         (Figure("more", "More time", 25, "percent"), "More time: 25 %"),
         (Figure("factor", "Factor", 1.4142, "factor"), "Factor: ×1.41"),

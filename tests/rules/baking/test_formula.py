@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import pytest
 
+from rules.baking.division import batter
 from rules.baking.formula import ratios
 from rules.baking.leavening import gas_ratio
-from rules.baking.parts import batter, part_of
+from rules.baking.parts import part_of
 from rules.recipe import Recipe
 
 

@@ -108,3 +108,9 @@ def test_a_dish_whose_name_tells_the_method(method, dish, dish_class, named):
 def test_what_is_done_can_be_said_alone():
     case = Case(Request(method="boil", dish="pasta", dish_class="pasta"))
     assert worded(headline.doing(case, "boil"), "us") == "boiling pasta"
+
+
+def test_a_wide_range_that_is_the_tables_asks_for_the_recipes_own_time():
+    figures = Figure("cook_time", "", 14, "min", 10, 18), Figure("baseline_time", "", 10, "min", 8, 12)
+    case = Case(Request(topic="time", method="boil", dish="pasta", dish_class="pasta", elevation_m=2133.6))
+    assert worded(headline.takes(case, "boil", figures), "us").endswith("the time of your own recipe narrows it.")

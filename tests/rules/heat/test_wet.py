@@ -153,7 +153,7 @@ def test_a_time_that_nobody_knows_is_none_and_told_by_how_much():
     why = worded(part.because, "us")
     assert why.startswith("No tested time is known for this. The water is 18 °F (10 °C) cooler than at sea level")
     assert why.endswith("Work from the time you know at sea level.")
-    assert worded(part.maths, "us").startswith("Factor = 10^((100 − 90)/z) with z = 60 K (25–100 K): ×1.47")
+    assert worded(part.maths, "us").startswith("Factor = 10^((100 − 90)/z) with z = 45 K (25–60 K): ×1.67")
     assert part.sources == (soft.source,)
 
 
@@ -205,9 +205,9 @@ def test_a_time_is_told_with_its_figures_headline_and_sources():
     heats = Heats("boil", "water", 90.0, 100.0, 100.0)
     part = wet.time_part(case(dish="potatoes", dish_class="starchy_root", time_min=20.0), heats)
     here, base = part.figures
-    assert (here.id, here.value, base.id, base.value) == ("cook_time", 29, "baseline_time", 20)
-    assert worded(part.headline, "us").startswith("About 29 min (25 to 39 min) for boiling potatoes at 7,000 ft")
-    assert part.sources == ("uwyo-altitude-adjusters", "common-practice")
+    assert (here.id, here.value, base.id, base.value) == ("cook_time", 33, "baseline_time", 20)
+    assert worded(part.headline, "us").startswith("About 33 min (29 to 39 min) for boiling potatoes at 7,000 ft")
+    assert part.sources == ("hiroshima-potato-kinetics", "common-practice")
     assert wet.time_part(case(dish_class="starchy_root", topic="doneness"), heats).headline == ""
     named = wet.time_part(case(dish="potatoes", dish_class="starchy_root", time_min=20.0), heats, "big potatoes")
     assert "big potatoes" in worded(named.headline, "us")
@@ -224,5 +224,5 @@ def test_what_is_boiled_down_goes_by_the_burner(method, by_the_burner):
 def test_the_equation_is_written_to_a_tenth_of_a_degree():
     heats = Heats("boil", "water", 92.868, 99.974, 99.974)
     part = wet.time_part(case(dish_class="starchy_root", time_min=20.0), heats)
-    written = "Factor = 10^((100 − 92.9)/z) with z = 60 K (34–100 K): ×1.31."
+    written = "Factor = 10^((100 − 92.9)/z) with z = 45 K (34–60 K): ×1.44."
     assert worded(part.maths, "us") == written

@@ -9,6 +9,7 @@ stays = { $row ->
     [quick_bread-flour] Quick breads have flour enough; the published advice changes the leavening
     [quick_bread-egg] An extra-large egg for a large one does no harm where the crumb is dry
     [biscuit-sugar] There is too little sugar in a biscuit to weaken it
+    [cookie-fat] Only cookies that spread too far want less fat; try the other changes first
     [cookie-egg] Cookies are often fine as written; an extra-large egg helps where the dough is crumbly
     [brownie-egg] The eggs stay; an extra-large one helps where the brownies crumble
     [yeast_bread-flour] Hold back a little flour and add it by feel: flour stored in dry air takes up more water
@@ -32,6 +33,11 @@ stays = { $row ->
     [cheesecake-oven] A hotter oven cracks it
     [meringue-sugar] The sugar holds the foam together
     [meringue-oven] A meringue is dried, not baked, and dry thin air dries it no slower
+    [cracker-oven] A thin, crisp dough has no crumb to set, so the setting stays; lower it a little if the edges brown too soon
+    [cracker-time] They are done when they are dry and crisp
+    [steamed_pudding-egg] The eggs stay; the basin is covered and loses no water
+    [savoury_bake-oven] An oven's heat does not hang on air pressure, and nothing here has to rise
+    [savoury_bake-time] An oven's heat does not hang on air pressure, and nothing here has to rise
     [meringue-time] It is done when it lifts off the paper
    *[other] { "" }
 }

@@ -25,5 +25,10 @@ called = { $style ->
     [pasta] pasta
     [soup] a soup, stock or sauce
     [reduction] a reduction
+    [cracker] crackers or flatbread without yeast
+    [steamed_pudding] a steamed pudding
+    [savoury_bake] a roast or a bake without a batter
+    [cold] something that is not cooked, or only cold
+    [bake] a bake of no kind known here
    *[other] { $style }
 }

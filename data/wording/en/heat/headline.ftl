@@ -5,7 +5,10 @@ takes =
         [same] , as at { $baseline }
        *[nothing] { "" }
     }.{ $wide ->
-        [yes] { " " }The range covers { $varies }.
+        [yes] { " " }The range covers { $varies }{ $ask ->
+            [yes] ; the time of your own recipe narrows it
+           *[no] { "" }
+        }.
        *[no] { "" }
     }
 

@@ -48,10 +48,10 @@ range-of-yours =
        *[hotter] hotter
     } heat tells on the food.
 
-published-label = Published rule adds
+published-label = Published rule adds, for each 1,000 ft
 published =
-    Extension tests on boiled foods found 4 to 11 % more time for each 1,000 ft, { $low } to { $high } % here. By its
-    softening rate it takes { $pace }, { $relation ->
+    Extension tests on boiled foods found 4 to 11 % more time for each 1,000 ft, by the food. By its
+    softening rate it takes { $pace } here, for each 1,000 ft { $relation ->
         [inside] inside that
         [under] under that
        *[above] above that
@@ -66,12 +66,15 @@ extra-liquid =
     } pot of { $cm } cm ({ $inches } in).
 
 threshold-headline =
-    { CAPITAL($food) } practically will not soften in an open pot at { $place }{ $poison ->
+    { CAPITAL($food) } will soften only very slowly in an open pot at { $place }{ $poison ->
         [yes] , and a boil this cool is not sure to destroy their natural poison
        *[no] { "" }
-    }: use a pressure cooker.
+    }: { $oven ->
+        [yes] pressure-cook them tender first, then bake.
+       *[no] use a pressure cooker.
+    }
 threshold-caution =
-    Where water boils below { $least }, cooks find that { $food } practically will not soften in an open pot. The time
+    Where water boils below { $least }, { $food } soften very slowly in an open pot. The time
     given is what the softening rate leads to; old beans may never get there. Use a pressure cooker.
 threshold =
     Under { $least } the skins and walls of dried beans hold out, and even a full boil here is cooler than that.

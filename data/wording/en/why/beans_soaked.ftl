@@ -10,7 +10,7 @@ paragraph =
     overnight. Soaked, it cooks in about two thirds of the time, and skin and middle are done together. { $boils } {
     $side ->
         [above] { $beans_soften ->
-            [no] In an open pot there beans hardly soften at all, soaked or not, so soak them and use a pressure
+            [no] In an open pot there beans soften only very slowly, soaked or not, so soak them and use a pressure
                 cooker.
            *[yes] The time saved grows with the time it takes, so the higher the kitchen, the more a soak is worth.
         }

@@ -1,7 +1,7 @@
 line =
     { $side ->
         [above] { $beans_soften ->
-                [no] Beans practically do not soften in an open pot { $at }, because it boils below { $beans_need }:
+                [no] Beans soften only very slowly in an open pot { $at }, because it boils below { $beans_need }:
                     use a pressure cooker.
                *[yes] Beans take { $pace_of_beans } { $at } because what holds them firm loosens very slowly in
                     cooler water.
@@ -14,8 +14,8 @@ paragraph =
     A bean softens when the pectin between its cells lets go, and few things in the kitchen depend on heat so much:
     some { $beans_tenfold } cooler makes it ten times slower. { $boils } { $side ->
         [above] { $beans_soften ->
-                [no] Under about { $beans_need } beans hardly soften at all, and an open pot there is below that.
-               *[yes] That means { $pace_of_beans }, and under about { $beans_need } they hardly soften at all.
+                [no] Under about { $beans_need } beans soften only very slowly, and an open pot there is below that.
+               *[yes] That means { $pace_of_beans }, and under about { $beans_need } they soften only very slowly.
             }
         [level] That is hot enough; high up it is not.
        *[below] That is a little hotter than beans need.

@@ -3,11 +3,11 @@ line =
 paragraph =
     An oven at { $roasting_oven } is that hot at any height, and a roast is done at { $medium_roast } or so in the
     middle. { $boils } That sets a limit only to the wet surface, until it dries and browns. { $side ->
-        [above] The air has { $density_percent } % of its sea-level weight, so it carries a little less heat and
+        [above] The air has { $oven_air_percent } % of its sea-level weight, so it carries a little less heat and
             dries the outside sooner; some guidance allows up to a quarter more time.
        *[other] So the recipe's time holds.
     } Keep the oven where it is, put in a thermometer, and take the roast out by the temperature of its middle.
-equations = Air density = { $density } of sea level.
+equations = Density of air as hot as at sea level = pressure here / pressure there = { $oven_air }.
 belief-longer =
     Roasts go by the oven, which is as hot as ever, so plan the usual time and at most a little over; the thermometer
     decides.

@@ -61,6 +61,7 @@ air-pressure-label = Air pressure
 gas-volume-label = Room the same gas takes up
 drying-label = Drying against sea level, air equally damp
 air-density-label = Air density against sea level
+oven-air-density-label = Oven air, weight against sea level
 liquid-temperature-label = Liquid at a bare simmer
 open-loss-label = Lost in an hour, open
 inside-cooker-label = Inside at { $cooker_gauge }

@@ -3,8 +3,8 @@ line =
     your skin.
 paragraph =
     { $boils } Steam from an open pot is as hot as that. Skin scalds within seconds at { $skin_scalds }, and this is
-    { $steam_over_scald } more. Worse, steam turns back to water on the skin and hands over the heat that made it:
-    about { $steam_against_water } times what the same weight of boiling water gives as it cools. { $side ->
+    { $steam_over_scald } more. Worse, steam turns back to water on the skin and hands over the heat that made it
+    before it cools: in all about { $steam_against_water } times what the same weight of boiling water gives as it cools. { $side ->
         [above] So elevation makes steam cooler, not safe.
        *[other] At any elevation it is the same.
     } Open lids away from you and keep dry cloths for hot handles.

@@ -19,4 +19,4 @@ equations = { $boiling_equation }
 belief-same-everywhere = It boils at { $boil } { $at }, because that goes by the air pressure.
 belief-time-makes-up =
     Food that softens only takes longer in water of { $boil }, but no time at the boil makes low-acid food in jars safe, and
-    very high up beans hardly soften at all.
+    very high up beans soften only very slowly.

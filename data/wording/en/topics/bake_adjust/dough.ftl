@@ -43,3 +43,8 @@ paced-trial = Change nothing else in the next batch, keep the dough as warm as i
 paced-because =
     At one temperature the gas comes nearly in proportion to the yeast, so the yeast goes by your own two times, which count
     more than a table does.
+rises-here =
+    A rise of { $there } at { $baseline } is done in about { $here } at { $place }, in { $low } at the soonest{ $warm ->
+        [yes] , kept at the same { $temperature }
+       *[no] , at the same warmth
+    }.

@@ -12,7 +12,11 @@ headline =
 to = { CAPITAL($item) } for { $was }
 change = Change of { $item }
 
-beyond = The published table ends at { $top }; its last step is held above it. Bake a small trial first.
+beyond =
+    The published table ends at { $top }; above it { $by ->
+        [gas] this goes by the gas law
+       *[held] its last step is held
+    }. Bake a small trial first.
 soda-floor =
     Never go below 1/2 tsp of soda (2.3 g) for each cup (240 ml) of buttermilk or sour milk: its acid needs that much.
 salt = Leave the salt as the recipe has it at { $place }.

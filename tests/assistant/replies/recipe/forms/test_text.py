@@ -11,7 +11,7 @@ def test_what_changes_is_starred_and_what_it_was_is_said(sample) -> None:
     assert "* 2 1/4 tsp baking powder [10 g] (was 1 tbsp baking powder)" in text
     assert "- 2 3/4 cups (375 g) cake flour, sifted\n" in text
     assert "4. Divide between the pans, filling them no more than half (was two thirds)" in text
-    assert "Baking powder: 1 tbsp becomes 2 1/4 tsp (range 2 1/4 tsp to 2 5/8 tsp)." in text
+    assert "Baking powder: 1 tbsp becomes 2 1/4 tsp (range 2 1/4 tsp to 2 1/2 tsp plus 1/8 tsp)." in text
     assert "Bake time: 24 minutes" in text
 
 
