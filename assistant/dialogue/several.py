@@ -154,6 +154,9 @@ def _questions(heard: Heard, base: Request, memory: Memory) -> Iterator[Piece]:
             if parts.asks_of_the_unknown(utterance.doc):
                 yield Piece(text, replace(hearing.request, text=text), is_clear=False)
             continue
+        if before is base and hearing.request.dish:
+            # whoever begins with a dish leaves nothing out: what the whole was heard as is not its topic
+            hearing = replace(hearing, elliptical=False)
         question = _placed(merge(before, hearing), base)
         unclear = topic in (TIMER, OUTSIDE) or bool(question.choices)
         before = before if unclear else question

@@ -32,6 +32,7 @@ EITHER = (
     "do I cook stew with the lid on or leave it off {place}",
     "pot or pressure cooker for chickpeas {place}?",
     "lamb shanks braised in the oven or on the hob at a simmer {place}? hours for each",
+    "are my pralines too hot or too long cooked {place}? took them to 240 F and they crumble",
     "bread sinks {place}. is it the yeast or the oven?",
     "sponge cake {place}: do I beat the whites stiff or soft",
 )  # fmt: skip

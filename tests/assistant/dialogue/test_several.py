@@ -75,6 +75,7 @@ def test_another_question_leaves_the_choice() -> None:
     [
         ("how long and at what oven temp for a leg of lamb in Quito", "About ", "Set the oven"),
         ("trout in the oven, 2,300 m: what temp and how long please", "Set the oven", "About "),
+        ("how many litres of water for 5 kg penne at 2,600 m and how long will it boil", "About ", "About "),
         ("barley for 25 in Cusco: how many minutes, and how much carrots do I buy?", "About ", "About "),
     ],
 )
