@@ -31,7 +31,7 @@ BEFORE_REASONS = JOINS | FILLERS | OPENERS | ENDS | {",", "the", "s"}
 # forms that are heard from an opening alone, whatever stands behind it; words of talk that ask of nothing
 OPEN_FORMS = frozenset(("is_ok", "what_is", "how_to", "can_it", "changes"))
 TALK = frozenset(cues("parts", "talk"))
-FILLS = frozenset(("filling", "fillings", "inside"))
+FILLS, FILLED = frozenset(("filling", "fillings", "inside")), frozenset(("filled", "stuffed"))
 PAUSES = ENDS | {","}
 MOST, FEWEST_WORDS, LEAD = 4, 3, 3
 # how far from each other how long and how hot stand in one breath
@@ -197,8 +197,13 @@ def of_dishes(doc: Doc) -> tuple[str, ...]:
 
 
 def _fills(doc: Doc, dish: Found) -> bool:
-    """Whether it is what another dish is filled with: chicken filling."""
-    return dish.end < len(doc) and norms(doc)[dish.end] in FILLS and dish.start > 0
+    """Whether it is what another dish is filled with: chicken filling, chicken mince inside, filled with pork."""
+    words, end = norms(doc), dish.end
+    if dish.start > 1 and words[dish.start - 1] == "with" and words[dish.start - 2] in FILLED:
+        return True
+    while any(f.kind == "dish" and f.start == end for f in doc._.found):
+        end = next(f.end for f in doc._.found if f.kind == "dish" and f.start == end)
+    return end < len(doc) and words[end] in FILLS and dish.start > 0
 
 
 def _apart(found: Sequence[Found]) -> list[Found]:

@@ -96,6 +96,8 @@ def forms_of(request: Request) -> Iterator[str]:
         yield "why"
     if had and (topic == WRONG or (topic in marked("in_form") and "remaining" in request.forms)):
         yield "remaining"
+    if "past" in request.forms:
+        yield "past"
     if request.lacking and topic in marked("by_hand"):
         yield "by_hand"
     if "worth" in request.forms and topic in marked("of_buying"):
