@@ -40,7 +40,7 @@ _OF = re.compile(r"\s*-?\s*(?:of\s+)?(?:(?!before\b|after\b|until\b|less\b|more\
 # Between a figure and a verb behind it: the verb is of another deed.
 _ANOTHER_DEED = re.compile(r"[,;]|\b(?:and|then)\b", _FLAGS)
 _THEN = re.compile(r";|\bthen\b", _FLAGS)
-_AGAIN_WORD = re.compile(r"\b(?:more|another|longer|further|additional)\b", _FLAGS)
+_AGAIN_WORD = re.compile(r"\b(?:more|another|longer|further|additional|takes?)\b", _FLAGS)
 _PRESSED = re.compile(r"\bpressure\b|\bpsi\b", _FLAGS)
 # "350 - 10 to 12 min", "375 for 25 minutes", as cards have it.
 TERSE = re.compile(
