@@ -24,7 +24,8 @@ PIECES = re.compile(r"(?<=\()\d{1,4}(?=\s+(?:small|medium|large|extra|jumbo|whol
 STATED = re.compile(r"\(\s*[\d.,]+\s*(?:g|grams?)\s*\)", re.I)
 # "(3 sticks)", "(about 1.25 cups)", "(1 standard packet)": an amount and no more.
 AGAIN = re.compile(
-    r"(?P<open>\s*\((?:about\s+|or\s+|~\s*)?)(?P<low>\d[\d./\s½¼¾⅓⅔⅛]*|[½¼¾⅓⅔⅛])[\s-]*(?:[a-z]+\s+)?(?P<unit>[a-z]+)\.?\s*\)", re.I
+    r"(?P<open>\s*\((?:about\s+|or\s+|~\s*)?)(?P<low>\d[\d./\s½¼¾⅓⅔⅛]*|[½¼¾⅓⅔⅛])[\s-]*(?:[a-z]+\s+)?(?P<unit>[a-z]+)\.?\s*\)",
+    re.I,
 )
 WORDS = "lexicon/recipe_words.toml"
 # How far an amount that is told once more may be from the first, as a share of it.
