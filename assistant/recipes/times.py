@@ -230,10 +230,13 @@ def _by_apparatus(verb: TimeOf, used: str) -> TimeOf | None:
 
 
 def apparatus_in(text: str, start: int, end: int) -> list[Word]:
-    """The apparatus that a piece of text names, in order; a Dutch oven is a pot."""
-    return [w for w in words_in("apparatus", text, start, end) if not _POT.search(text, max(0, w.start - 8), w.start)]
+    """The apparatus that a text names, in order; a Dutch oven is a pot, and a choice in brackets is not in use."""
+    named = (w for w in words_in("apparatus", text, start, end) if not _POT.search(text, max(0, w.start - 8), w.start))
+    return [w for w in named if not _CHOICE.search(text, start, w.start)]
 
 
+# "(or a skillet if you use a slow cooker)", still open where the word stands
+_CHOICE = re.compile(r"\((?:or|if)\b[^()]*$", _FLAGS)
 _POT = re.compile(r"\bdutch\s+$", _FLAGS)
 _BAKED = re.compile(r"(?<![\w-])(?:bake|bakes|baked|roast)(?!\w)", _FLAGS)
 

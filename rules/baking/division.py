@@ -158,8 +158,11 @@ def _laid_on(said: list[_Said], lines: Sequence[Placed]) -> list[_Said]:
             continue
         part, place = told
         made = _MIXTURE.search(s.text[:place])
+        mixed = _mixed_before(said[:at], made["of"], lines) if made else None
         first = made and next((o for o in said[:at] if stem(made["of"].lower()) in stems(o.text)), None)
-        if first:
+        if mixed is not None:
+            of = [mixed]
+        elif first:
             of = [i for i, o in enumerate(said[:at]) if o.step == first.step]
         elif _names_any(s.text, lines):
             of = [
@@ -172,6 +175,13 @@ def _laid_on(said: list[_Said], lines: Sequence[Placed]) -> list[_Said]:
             for i in of:
                 said[i] = replace(said[i], part=part)
     return said
+
+
+def _mixed_before(said: Sequence[_Said], of: str, lines: Sequence[Placed]) -> int | None:
+    """The place of the last sentence that mixes what a mixture is called by: "the nutmeg-sugar mixture"."""
+    words = set(stems(of))
+    told = (at for at, one in enumerate(said) if words <= set(stems(one.text)) and _is_dry_mix(one.text, lines))
+    return max(told, default=None)
 
 
 def _is_dry_mix(sentence: str, lines: Sequence[Placed]) -> bool:
