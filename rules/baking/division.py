@@ -158,7 +158,8 @@ def _laid_on(said: list[_Said], lines: Sequence[Placed]) -> list[_Said]:
             continue
         part, place = told
         made = _MIXTURE.search(s.text[:place])
-        mixed = _mixed_before(said[:at], made["of"], lines) if made else None
+        named_mix = made or _MIXTURE.search(s.text)
+        mixed = _mixed_before(said[:at], named_mix["of"], lines) if named_mix else None
         first = made and next((o for o in said[:at] if stem(made["of"].lower()) in stems(o.text)), None)
         if mixed is not None:
             of = [mixed]
