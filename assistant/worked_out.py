@@ -36,7 +36,7 @@ def work_out(request: Request) -> WorkedOut:
     """Work out any request."""
     if request.danger:
         return told(engine.answer(request), request)
-    if request.topic == "convert_recipe":
+    if request.topic == "convert_recipe" and not engine.asks_to_bother(request):
         return _recipe(request)
     found = engine.answer(request)
     if request.topic == "schedule":

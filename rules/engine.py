@@ -11,11 +11,14 @@ from rules.book import Case, Part, Rule
 from rules.catalogue import marked, topics
 from rules.errors import OutOfRange, within
 from rules.heat.par_cook import SHORT_MIN
-from rules.model import Answer, Because, Caution, Request
+from rules.model import Answer, Because, Caution, Request, Unused
 from rules.physics import air
 from rules.safety import danger
-from rules.said import together
+from rules.said import sentences, together
 
+say = sentences("assumed")
+
+TIME, DONENESS = "time", "doneness"
 # what may be asked of a pot as well as of a dough
 POT_LIQUIDS = ("water", "liquid", "stock", "wine", "milk")
 # hotter is no food with water in it [degC]
@@ -78,6 +81,9 @@ def settle(request: Request) -> Request:
         request = replace(request, choices=())
     if (likelier := likelier_of(request)) is not None:
         request = replace(request, topic=likelier, choices=())
+    elif (assumed := assumed_of(request)) is not None:
+        taken = Unused("assumed", "", say("taken", choice=topics()[assumed].choice))
+        request = replace(request, topic=assumed, choices=(), unused=(*request.unused, taken))
     if request.elevation_m is None and request.pressure_pa is not None:
         request = replace(request, elevation_m=air.elevation_m(request.pressure_pa))
     if request.ahead and (request.time_min or SHORT_MIN) < SHORT_MIN:
@@ -163,6 +169,29 @@ def likelier_of(request: Request) -> str | None:
         and not marked("unlike_a_pot").intersection(request.choices)
     )
     return "time" if (timed and "time" in request.choices) or bare else None
+
+
+def assumed_of(request: Request) -> str | None:
+    """The likelier of two topics where the dish and the place are told, so that it is answered and not asked back.
+
+    None where a word more is needed; what was assumed is said.
+    """
+    placed = request.elevation_m is not None and request.elevation_from != "kitchen"
+    if not request.choices or request.dish_class is None or not placed:
+        return None
+    if request.wanted_doneness and DONENESS in request.choices:
+        return DONENESS
+    if TIME in request.choices:
+        return TIME
+    one, other = request.choices
+    first, second = (one, other) if request.topic == one else (other, one)
+    needs_more = not known_all(replace(request, topic=first))
+    return second if needs_more and known_all(replace(request, topic=second)) else first
+
+
+def known_all(request: Request) -> bool:
+    """Whether nothing has to be asked for that a topic needs."""
+    return all(known(request, word) for word in topics()[request.topic].needs if word != "method")
 
 
 def asks_to_bother(request: Request) -> bool:

@@ -12,7 +12,20 @@ import typer
 from assistant.cli import exits
 
 # in the order in which --help lists them; each is a module beside this one
-COMMANDS = ("ask", "chat", "convert", "batch", "kitchen", "card", "plot", "drill", "sources", "actions")
+COMMANDS = (
+    "ask",
+    "chat",
+    "convert",
+    "order",
+    "batch",
+    "kitchen",
+    "card",
+    "plot",
+    "lesson",
+    "drill",
+    "sources",
+    "actions",
+)
 
 
 def create_app(commands: Iterable[str] = COMMANDS) -> typer.Typer:

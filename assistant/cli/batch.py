@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING, Annotated, Any
 import typer
 
 from assistant.cli import exits
+from assistant.cli.batch_report import report
 from assistant.cli.saying import show, tell, text_of
 from assistant.cli.taken_for_granted import Units, elevation_heard, kitchen_for, opened
 from rules.said import elevation, listed, sentences
@@ -50,6 +51,9 @@ UnitsShown = Annotated[Units | None, typer.Option("--units", help="Unit system s
 def register(main: typer.Typer) -> None:
     """Add the commands to the app."""
     main.add_typer(app)
+
+
+app.command("report")(report)
 
 
 @app.command("note")
@@ -264,6 +268,8 @@ def class_of(words: str, recipe: Recipe | None, earlier: tuple[Batch, ...]) -> s
 
 def line(batch: Batch, units: UnitSystem) -> str:
     """A batch in one line: what it is, where it was made, and a sentence for each of the rest."""
+    from assistant.recipes.batches import titles
+
     what = say("batch", batch=str(batch.id), recipe=batch.recipe, day=batch.made_on.isoformat())
     parts: list[Value] = [what, *_places(batch)]
     changes, wrong = _changes(batch, units), titles(batch)
@@ -290,13 +296,6 @@ def _changes(batch: Batch, units: UnitSystem) -> Listed:
     from assistant.recipes.batches import in_words
 
     return listed([in_words(change, units) for change in batch.changes], "semicolons")
-
-
-def titles(batch: Batch) -> list[str]:
-    """What went wrong with a batch, in words."""
-    from rules.mending import catalogue
-
-    return [catalogue()[id].title if id in catalogue() else id.replace("_", " ") for id in batch.symptoms]
 
 
 def show_next(found: Mending | None, batch: Batch, units: UnitSystem) -> None:
@@ -342,6 +341,8 @@ def _labels() -> tuple[Said, ...]:
 
 
 def _column(batch: Batch, units: UnitSystem) -> list[str]:
+    from assistant.recipes.batches import titles
+
     cells: tuple[Value, ...] = (
         batch.made_on.isoformat(),
         batch.kitchen or say("no-kitchen"),

@@ -41,6 +41,8 @@ SAME_M = 60.0
 OF_WEATHER = ("hPa", "inHg", "mmHg")
 LOWEST_PA, HIGHEST_PA = 45_000.0, 110_000.0
 WATER = "water"
+# hotter than this is no boiling water [degC]
+SYRUP_C = 102.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -332,7 +334,9 @@ def _asked_now(heard: Heard, memory: Memory) -> Request | None:
     question = question_of(heard.in_context(memory), memory, back_to_recipe=False)
     topic = "time" if _is_of_no_dish(question.topic) else question.topic
     unused = tuple(u for u in question.unused if u.kind != "elevation")
-    return replace(question, topic=topic, temperature_c=None, unused=unused)
+    # how hot a syrup is boiled, or was, is no reading of the test
+    syrup_c = question.temperature_c if (question.temperature_c or 0.0) > SYRUP_C else None
+    return replace(question, topic=topic, temperature_c=syrup_c, unused=unused)
 
 
 def _asked_before(heard: Heard, memory: Memory) -> Request | None:

@@ -15,11 +15,14 @@ from assistant.understanding import leaning, parts
 from assistant.understanding.conversation import merge, settle_in
 from assistant.understanding.request import FIRST, TIMER, WHY
 from assistant.understanding.utterance import listen
-from assistant.worked_out import WorkedOut, work_out
+from assistant.worked_out import WorkedOut, told, work_out
+from rules import engine, example
 from rules.catalogue import marked
+from rules.heat.ranked import ranked
 from rules.model import PLACE_SLOTS, Answer, Request
 
 BRIEF = 1
+RANK, TIME = "rank", "time"
 OUTSIDE = "out_of_scope"
 
 
@@ -50,6 +53,8 @@ def several(heard: Heard, memory: Memory) -> Several | None:
     if memory.asked or heard.hearing.request.recipe or heard.hearing.elliptical:
         return None
     base = question_of(heard.hearing, memory, back_to_recipe=False)
+    if RANK in base.forms and (found := _ranking(heard, replace(base, topic=TIME), memory)):
+        return found
     asked = (
         _distinct(_led(heard, memory))
         or _distinct(_questions(heard, base, memory))
@@ -65,12 +70,29 @@ def several(heard: Heard, memory: Memory) -> Several | None:
     if not answered:
         return None
     left_out = [piece.text for piece in asked if not piece.is_clear]
-    told = [work for _, work in (*answered, *awaiting)]
+    works = [work for _, work in (*answered, *awaiting)]
     missing = awaiting[0][1].missing[:1] if awaiting else ()
-    reply = WorkedOut(heard.hearing.request, missing, partial(_worded, told, heard.text, left_out))
+    reply = WorkedOut(heard.hearing.request, missing, partial(_worded, works, heard.text, left_out))
     goes_on = next((question for question, _ in (*awaiting, *answered)), base)
     others = tuple(question for question, _ in answered if question is not goes_on)
     return Several(reply, goes_on, next(iter(missing), None), others)
+
+
+def _ranking(heard: Heard, base: Request, memory: Memory) -> Several | None:
+    """The dishes of an utterance ranked by how much they change."""
+    listed = (listen(text, memory.kitchen).hearing.request for text in parts.of_listed(heard.doc))
+    asked = (_placed(replace(own, topic=TIME, subject=None, nearest=(), choices=()), base) for own in listed)
+    pieces = [settle_in(question, memory.kitchen) for question in asked if question.dish]
+    nowhere = base.elevation_m is None and all(piece.elevation_m is None for piece in pieces)
+    placed = [replace(piece, elevation_m=example.EXAMPLE_M) if nowhere else piece for piece in pieces]
+    found = ranked([engine.answer(replace(piece, forms=())) for piece in placed]) if len(pieces) > 1 else None
+    if found is None:
+        return None
+    if nowhere:
+        found = replace(found, headline=example.told(found.headline, base), cautions=(*found.cautions, example.ASK))
+    depth = heard.depth or heard.hearing.depth or found.request.depth
+    told_of = replace(found, request=replace(found.request, depth=depth))
+    return Several(told(told_of, told_of.request), found.request, None, tuple(pieces[1:]))
 
 
 def _led(heard: Heard, memory: Memory) -> Iterator[Piece]:
@@ -120,7 +142,8 @@ def _dishes(heard: Heard, base: Request, memory: Memory) -> Iterator[Piece]:
 def _placed(question: Request, base: Request) -> Request:
     """A question where the whole utterance was asked, unless it names a place of its own."""
     place = {slot: getattr(base, slot) for slot in (*PLACE_SLOTS, "from_elevation_m")}
-    here = {} if question.elevation_m is not None and question.elevation_m != base.elevation_m else place
+    own = question.elevation_m is not None and question.elevation_m not in (base.elevation_m, base.from_elevation_m)
+    here = {} if own else place
     return replace(question, units=base.units, unused=base.unused, **here)
 
 

@@ -52,7 +52,8 @@ SHORTEST_ASK = 6
 MAY_WAIT = ("service_time", "symptom", "explanation", "choice", "portions")
 # what is said of the piece that is awaited
 OF_THE_PIECE = ("why_asked", "why_so", "dont_know")
-CHILDS_EGG = "toddler_egg"
+# eggs for a small child, or for somebody who is ill or old, are given hard
+GIVEN_HARD = frozenset(("toddler_egg", "at_risk_named", "frail_egg"))
 # what shows that an utterance is about the kitchen, though nobody can tell what it asks
 KITCHEN_SIGNS = frozenset(
     ("kitchen_word", "dish", "method", "ingredient", "equipment", "temperature", "baking", "candy", "canning", "cooker")
@@ -378,7 +379,7 @@ def answered(heard: Heard, memory: Memory) -> Turn:
         question = replace(question, **{slot: getattr(hearing.request, slot) for slot in PLACE_SLOTS})
     if memory.request and memory.request.depth == BRIEFEST and hearing.depth is None:
         question = replace(question, depth=BRIEFEST)
-    question = wanted.for_a_child(question, memory.request) if CHILDS_EGG in heard.warned_beside else question
+    question = wanted.given_hard(question, memory.request) if GIVEN_HARD.intersection(heard.warned_beside) else question
     request = replace(settle_in(question, memory.kitchen), dangers_too=heard.warned_beside)
     if memory.scene.danger and leaning.is_only_units(hearing):
         # what was refused stays refused in any units

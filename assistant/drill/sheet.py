@@ -17,14 +17,14 @@ NEW_PAGE_MARKDOWN = '<div style="page-break-before: always"></div>'
 def sheet(questions: Sequence[Question], seed: int, *, markdown: bool = False) -> str:
     """The questions, which are in words, with room for the answers."""
     title = say("title", seed=str(seed), count=len(questions))
-    rows = [(question.text, _listed(question, markdown), _blank(question)) for question in questions]
+    rows = [(question.text, _listed(question, markdown), blank(question)) for question in questions]
     return _page(title, say("name"), rows, markdown)
 
 
 def key(questions: Sequence[Question], seed: int, *, markdown: bool = False) -> str:
     """The answers with what else counts, why, and where they come from."""
     title = say("key-title", seed=str(seed), count=len(questions))
-    rows = [(_bold(question.shown, markdown), (_room(question),), _reason(question)) for question in questions]
+    rows = [(_bold(question.shown, markdown), (room(question),), reason(question)) for question in questions]
     return _page(title, say("for-the-teacher"), rows, markdown)
 
 
@@ -57,15 +57,18 @@ def _listed(question: Question, markdown: bool) -> tuple[str, ...]:
     return ("", *(f"- {line}" for line in lines)) if markdown and lines else lines
 
 
-def _blank(question: Question) -> str:
+def blank(question: Question) -> str:
+    """What the trainee writes on."""
     return worded(say("blank", form=question.form), question.asked_in)
 
 
-def _room(question: Question) -> str:
+def room(question: Question) -> str:
+    """What else counts, "" where there is one right answer only."""
     return worded(say("counts", tolerance=question.tolerance), question.asked_in) if question.tolerance else ""
 
 
-def _reason(question: Question) -> str:
+def reason(question: Question) -> str:
+    """Why, and where it comes from."""
     return worded(say("reason", why=question.why, sources=wording.sources(question)), question.asked_in)
 
 

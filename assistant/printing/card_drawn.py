@@ -5,7 +5,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from assistant.printing.card import Card, Row, Section
-from assistant.printing.drawing import MM_PER_INCH, new_figure
+from assistant.printing.drawing import new_figure
+from assistant.printing.pen import Pen, width_mm
 from assistant.replies.quantities import Say
 from assistant.replies.sentences import worded
 from rules.physics.units import FT_PER_M, to_f
@@ -13,7 +14,6 @@ from rules.physics.water import boiling_point_c
 from rules.said import sentences
 
 if TYPE_CHECKING:
-    from matplotlib.axes import Axes
     from matplotlib.figure import Figure
 
 PAPERS_MM = {"letter": (215.9, 279.4), "a4": (210.0, 297.0), "tabloid": (279.4, 431.8), "a3": (297.0, 420.0)}
@@ -25,7 +25,6 @@ ROW_MM, TITLE_MM, GAP_MM = 7.0, 9.0, 3.8
 NAME_PT, PLACE_PT, BOIL_PT, TITLE_PT, LABEL_PT, VALUE_PT, ASIDE_PT, FOOT_PT = 24, 15, 24, 13, 11, 15, 8.5, 6.5
 LEFT = ("water", "times", "pressure")
 CURVE_TO_M = 4500.0
-POINTS_PER_INCH, SUBPIXELS = 72, 64
 say = sentences("printing/card")
 
 
@@ -34,7 +33,7 @@ def page(card: Card, paper: str = "letter") -> Figure:
     width, height = PAPERS_MM[paper]
     scale = min(width / DRAWN_FOR_MM[0], height / DRAWN_FOR_MM[1])
     figure = new_figure(width, height)
-    pen = _Pen(figure, width, height, scale)
+    pen = Pen(figure, width, height, scale)
     _head(pen, card)
     body = height / scale - MARGIN_MM - HEAD_MM
     left = tuple(section for section in card.sections if section.id in LEFT)
@@ -47,57 +46,7 @@ def page(card: Card, paper: str = "letter") -> Figure:
     return figure
 
 
-class _Pen:
-    """Writes and rules on a figure in millimetres from its lower left corner, all of it to one scale."""
-
-    def __init__(self, figure: Figure, width_mm: float, height_mm: float, scale: float) -> None:
-        self.figure, self.width, self.height, self.scale = figure, width_mm / scale, height_mm / scale, scale
-
-    def write(
-        self, x: float, y: float, text: str, size: float, bold: bool = False, ha: str = "left", wrap_mm: float = 0
-    ) -> None:
-        """Text whose baseline starts, or with ha "right" ends, at a place; broken into lines where it is wrapped."""
-        weight = "bold" if bold else "normal"
-        lines = _wrapped(text, size, wrap_mm) if wrap_mm else [text]
-        for n, line in enumerate(lines):
-            at = (y - n * size * 0.45) / self.height
-            self.figure.text(x / self.width, at, line, size=size * self.scale, weight=weight, ha=ha, va="baseline")
-
-    def rule(self, x: float, y: float, to_x: float, width_pt: float) -> None:
-        """A level line."""
-        from matplotlib.lines import Line2D
-
-        ends = (x / self.width, to_x / self.width), (y / self.height, y / self.height)
-        self.figure.add_artist(Line2D(*ends, color="black", linewidth=width_pt * self.scale))
-
-    def axes(self, x: float, y: float, width: float, height: float) -> Axes:
-        """Axes in a box."""
-        return self.figure.add_axes((x / self.width, y / self.height, width / self.width, height / self.height))
-
-
-def width_mm(text: str, size_pt: float, bold: bool = False) -> float:
-    """How wide a text is set [mm]."""
-    from matplotlib.font_manager import FontProperties, findfont, get_font
-
-    font = get_font(findfont(FontProperties(family="DejaVu Sans", weight="bold" if bold else "normal")))
-    font.set_size(size_pt, SUBPIXELS * POINTS_PER_INCH)
-    font.set_text(text)
-    pixels = font.get_width_height()[0] / SUBPIXELS / SUBPIXELS
-    return float(pixels * MM_PER_INCH / POINTS_PER_INCH)
-
-
-def _wrapped(text: str, size_pt: float, most_mm: float) -> list[str]:
-    lines = [""]
-    for word in text.split():
-        longer = f"{lines[-1]} {word}".strip()
-        if lines[-1] and width_mm(longer, size_pt) > most_mm:
-            lines.append(word)
-        else:
-            lines[-1] = longer
-    return lines
-
-
-def _head(pen: _Pen, card: Card) -> None:
+def _head(pen: Pen, card: Card) -> None:
     top, right = pen.height - MARGIN_MM, pen.width - MARGIN_MM
     pen.write(MARGIN_MM, top - 9, card.name, NAME_PT, bold=True)
     if card.place != card.name:
@@ -106,7 +55,7 @@ def _head(pen: _Pen, card: Card) -> None:
     pen.write(MARGIN_MM, top - 24, card.boils, BOIL_PT, bold=True)
 
 
-def _column(pen: _Pen, sections: tuple[Section, ...], x: float, y: float, width: float) -> float:
+def _column(pen: Pen, sections: tuple[Section, ...], x: float, y: float, width: float) -> float:
     """Sections below each other; the height at which the column ends."""
     for section in sections:
         y -= TITLE_MM * 0.6
@@ -120,7 +69,7 @@ def _column(pen: _Pen, sections: tuple[Section, ...], x: float, y: float, width:
     return y
 
 
-def _row(pen: _Pen, row: Row, x: float, y: float, width: float) -> None:
+def _row(pen: Pen, row: Row, x: float, y: float, width: float) -> None:
     base = y + ROW_MM * 0.3
     pen.write(x, base, row.label, LABEL_PT)
     right = x + width
@@ -137,7 +86,7 @@ def room_mm(row: Row, width: float) -> float:
     return width - aside - width_mm(row.value, VALUE_PT, bold=True) - width_mm(row.label, LABEL_PT)
 
 
-def _curve(pen: _Pen, card: Card, x: float, under: float, width: float) -> None:
+def _curve(pen: Pen, card: Card, x: float, under: float, width: float) -> None:
     """The curve of the boil against elevation in what is left of the column, the kitchen marked on it."""
     from matplotlib.ticker import MultipleLocator
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from io import BytesIO
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -31,14 +32,15 @@ class NothingDraws(AssistantError, RuntimeError):
 
 
 class BadPicture(AssistantError, ValueError):
-    """A file name whose ending is no format. path: the name"""
+    """A file name whose ending is no format. path: the name; endings: those that would do, without their dots"""
 
-    def __init__(self, path: Path) -> None:
-        super().__init__(path)
-        self.path = path
+    def __init__(self, path: Path, endings: tuple[str, ...] = FORMATS) -> None:
+        super().__init__(path, endings)
+        self.path, self.endings = path, endings
 
     def __str__(self) -> str:
-        return f"{self.path} has no ending I can draw; name it .pdf, .svg or .png"
+        *first, last = (f".{ending}" for ending in self.endings)
+        return f"{self.path} has no ending I can draw; name it {', '.join(first)} or {last}"
 
 
 def format_of(path: Path) -> str:
@@ -74,20 +76,36 @@ def save(pages: list[Figure], path: Path) -> list[Path]:
 
     raises: BadPicture for an ending that is no format; OSError where it cannot be written
     """
+    made = as_files(pages, path)
+    for name, content in made.items():
+        name.write_bytes(content)
+    return list(made)
+
+
+def as_files(pages: list[Figure], path: Path) -> dict[Path, bytes]:
+    """Figures as the content of files: pages of one PDF, or one numbered picture each.
+
+    raises: BadPicture for an ending that is no format
+    """
     form = format_of(path)
     if form == "pdf":
-        return [_pdf(pages, path)]
+        return {path: _pdf(pages)}
     names = [path] if len(pages) == 1 else [path.with_stem(f"{path.stem}-{n}") for n in range(1, len(pages) + 1)]
-    for page, name in zip(pages, names, strict=True):
-        options: dict[str, Any] = {"dpi": DOTS_PER_INCH} if form == "png" else {}
-        page.savefig(name, format=form, metadata=NO_DATE[form], **options)
-    return names
+    return {name: _picture(page, form) for page, name in zip(pages, names, strict=True)}
 
 
-def _pdf(pages: list[Figure], path: Path) -> Path:
+def _picture(page: Figure, form: str) -> bytes:
+    options: dict[str, Any] = {"dpi": DOTS_PER_INCH} if form == "png" else {}
+    out = BytesIO()
+    page.savefig(out, format=form, metadata=NO_DATE[form], **options)
+    return out.getvalue()
+
+
+def _pdf(pages: list[Figure]) -> bytes:
     from matplotlib.backends.backend_pdf import PdfPages
 
-    with PdfPages(path, metadata=NO_DATE["pdf"]) as book:
+    out = BytesIO()
+    with PdfPages(out, metadata=NO_DATE["pdf"]) as book:
         for page in pages:
             book.savefig(page)
-    return path
+    return out.getvalue()

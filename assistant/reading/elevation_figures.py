@@ -35,6 +35,8 @@ SLEEPS = cues("elevation", "sleeps")
 CORRECTION_REACH = 5
 # shorter than this a length is a height only where a word says so [m]
 LEAST_HEIGHT_M, MOST_FILLERS = 60.0, 6
+# from here on a length behind a word of place is a height, whatever thing is named next: at 2,400 m oven 200 [m]
+LEAST_PLACED_M = 300.0
 # eight five, twelve two: thousands and hundreds of feet said as two figures
 THOUSANDS_SAID, HUNDREDS_SAID = range(5, 15), range(1, 10)
 # bare figures that are no round ones in feet and fit the metres of towns
@@ -96,7 +98,13 @@ def _is_no_height(words: Sequence[str], m: Measure) -> bool:
         return True
     if m.unit == "mi":
         return m.said > HIGHEST_MILES or behind in LENGTHS
-    if lead in PER or behind in LENGTHS or (behind == "from" and m.low < LEAST_HEIGHT_M) or _is_difference(words, m):
+    placed = lead in SHORT_LEADS and m.low >= LEAST_PLACED_M
+    if (
+        lead in PER
+        or (behind in LENGTHS and not placed)
+        or (behind == "from" and m.low < LEAST_HEIGHT_M)
+        or _is_difference(words, m)
+    ):
         return True
     told = lead in SHORT_LEADS or behind in SIGNS or _is_explicit(words, m.start, m.end)
     if m.said != 0 and m.low < LEAST_HEIGHT_M and not told:

@@ -55,6 +55,9 @@ def _names_food(words: Sequence[str], place: Found, found: Sequence[Found], *, a
     if place.start and words[place.start - 1] in PLACE_LEADS and words[place.start - 1] not in ("the", "a", "of", "my"):
         return False
     behind = words[place.end] if place.end < len(words) else ""
+    if not alone and places.names_dishes(place.id) and any(f.kind in FOODS and f.end == place.start for f in found):
+        # a cheesecake New York, beside the town where it is baked
+        return True
     dish = any(f.kind in FOODS and f.start == place.end for f in found) or behind in FOOD_BEHIND
     return behind in ("style", "styled") or (dish and (not alone or places.names_dishes(place.id)))
 

@@ -7,7 +7,9 @@ from dataclasses import replace
 
 from assistant.reading import places
 from assistant.reading.spans import Elevation, Measure, Role
+from assistant.reading.units import to_si
 from assistant.understanding.cue_words import cues, said
+from rules.physics.units import M_PER_FT
 
 REACH = 8
 # The part an elevation plays is told by the cue nearest before it.
@@ -33,9 +35,11 @@ OTHERS, OTHERS_DO, OTHERS_IN = (
 FOR_THEM, OTHERS_ASK = cues("elevation", "for_them"), cues("elevation", "others_ask")
 COMPARING, BESIDE_COMPARED = cues("elevation", "comparing"), cues("elevation", "beside_compared")
 ASKS, COUNTED = cues("elevation", "asks"), cues("elevation", "counted")
+MADE_IN = cues("elevation", "made_in")
 LANDMARKS = cues("elevation", "landmarks")
 # lands stand between a word that tells and the height: in the Drakensberg at 3,000
 SMALL = frozenset((*BETWEEN, *cues("elevation", "lands_in_metres"), *cues("elevation", "lands_in_feet"), "on"))
+DIFFERENCES = frozenset(cues("elevation", "beside_it"))
 TIMES = (["time"], ["times"], ["timing"])
 # words of a kitchen beside the one whose elevation is said: it takes 25 min at 5,000 ft, how long here
 OTHER_KITCHEN = frozenset(cues("elevation", "other_kitchen"))
@@ -132,6 +136,8 @@ def _role_after(after: Sequence[str]) -> Role | None:
 def _is_timed(words: Sequence[str], first: int, last: int, mention: Elevation, times: Sequence[Measure]) -> bool:
     """Whether a time is given for this elevation: it takes 3 hours at 500 ft; at sea level it takes 40 minutes."""
     for time in times:
+        if is_difference(words, time):
+            continue
         if first <= time.start < mention.start:
             lead, between = words[max(first, time.start - 4) : time.start], words[time.end : mention.start]
             if _takes(words[first : time.start], lead) and all(word in BESIDE for word in between):
@@ -142,6 +148,11 @@ def _is_timed(words: Sequence[str], first: int, last: int, mention: Elevation, t
             if _takes(lead, lead) and not _is_own(lead) and not any(word in lead for word in ELSEWHERE):
                 return True
     return False
+
+
+def is_difference(words: Sequence[str], time: Measure) -> bool:
+    """Whether a time is only how much more it takes, and no time of a recipe: an extra hour, another 20 min."""
+    return not DIFFERENCES.isdisjoint(words[max(time.start - 1, 0) : time.end])
 
 
 def _is_own(lead: Sequence[str]) -> bool:
@@ -169,7 +180,9 @@ def settle(words: Sequence[str], mentions: list[Elevation], measures: Sequence[M
     kept = [i for i, m in enumerate(mentions) if m.role not in ("rejected", "apart")]
     here = [i for i in kept if mentions[i].role == "here"]
     if len(kept) < 2:
-        return [_here_of_time(words, m) if i in kept else m for i, m in enumerate(mentions)]
+        return [
+            _here_of_all(words, _here_of_time(words, m), measures) if i in kept else m for i, m in enumerate(mentions)
+        ]
     if not here:
         mentions[kept[-1]] = _here_of_last(mentions[kept[-1]])
     elif len(here) == 2:
@@ -183,6 +196,10 @@ def _several(
     words: Sequence[str], mentions: list[Elevation], here: list[int], measures: Sequence[Measure]
 ) -> list[Elevation]:
     """More than two elevations: of those whose part no word tells, what is no kitchen beside one that is."""
+    high = [i for i in here if not _is_sea_level(mentions[i])]
+    if len(high) == 1 and not any(mentions[i].compared for i in here):
+        # two figures at sea level, and one kitchen
+        return [replace(m, role="from") if i in here and i not in high else m for i, m in enumerate(mentions)]
     sure = [i for i in here if mentions[i].sure]
     unsure = [i for i in here if not mentions[i].sure]
     if not sure or not unsure:
@@ -198,6 +215,16 @@ def _here_of_time(words: Sequence[str], mention: Elevation) -> Elevation:
     """The only height is the kitchen's, though the time stands behind it: roast potatoes at 2,300 m time."""
     told_by_time = mention.role == "from" and not mention.place and words[mention.end : mention.end + 1] in TIMES
     lone = told_by_time and _role_before(words[max(0, mention.start - REACH) : mention.start]) is None
+    return replace(mention, role="here") if lone else mention
+
+
+def _here_of_all(words: Sequence[str], mention: Elevation, measures: Sequence[Measure]) -> Elevation:
+    """The only place, in the hills, is the kitchen where no time and no other kitchen is told: rolls baked in Taos."""
+    made = mention.start > 1 and words[mention.start - 2] in MADE_IN
+    height = places.elevation_m(mention.place) if mention.place else _height_m(mention)
+    high = height is not None and height >= places.HILLS_M
+    timed = any(m.kind == "time" for m in measures)
+    lone = mention.role == "from" and made and high and not timed and OTHER_KITCHEN.isdisjoint(words)
     return replace(mention, role="here") if lone else mention
 
 
@@ -256,7 +283,23 @@ def _paired(
     elif first.sure and not second.sure:
         told = _is_asked(words, second) and any(m.kind == "time" and m.end <= second.start for m in measures)
         return [replace(m, role="from" if told else "rejected") if m is first else m for m in mentions]
+    elif (low := _lower_of(first, second)) is not None:
+        baseline = mentions.index(low)
     return [replace(m, role="from") if i == baseline else m for i, m in enumerate(mentions)]
+
+
+def _lower_of(first: Elevation, second: Elevation) -> Elevation | None:
+    """The lowland of two places of which no word tells where the kitchen is: who asks cooks in the hills."""
+    heights = [(places.elevation_m(m.place) if m.place else _height_m(m), m) for m in (first, second)]
+    known = sorted(((height, i) for i, (height, _) in enumerate(heights) if height is not None))
+    if len(known) < 2 or known[0][0] >= places.HILLS_M or known[1][0] < places.HILLS_M:
+        return None
+    return heights[known[0][1]][1]
+
+
+def _height_m(mention: Elevation) -> float:
+    """A figure as a height [m]; a bare one as it would be in feet."""
+    return mention.said * M_PER_FT if mention.unit in ("", "ft") else to_si(mention.said, mention.unit)
 
 
 def _is_told_a_time(words: Sequence[str], measures: Sequence[Measure]) -> bool:

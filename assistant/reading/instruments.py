@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from assistant.reading.ages import is_age
 from assistant.reading.spans import Elevation, Measure, Number
 from assistant.reading.units import to_si
 from assistant.understanding.cue_words import cues, said
@@ -143,7 +144,7 @@ def temperatures_c(
     spans: tuple[Measure | Elevation, ...] = (*measures, *elevations)
     taken = {i for span in spans for i in range(span.start, span.end)}
     for number in numbers:
-        if number.start in taken:
+        if number.start in taken or is_age(words, number.start, number.end, number.value):
             continue
         if is_of_the_middle(number, words):
             found.append((number.start, number.value if number.value <= BOILED_C[1] else to_si(number.value, "degF")))

@@ -17,6 +17,8 @@ MEAL_REACH = 4
 LONGEST_HALF = max(map(len, HALVES))
 OFFSETS = {"half past": 30, "quarter past": 15, "quarter after": 15, "quarter to": -15}
 MEALS, MORNING_MEALS = cues("clock", "meals"), cues("clock", "morning")
+# six sharp is a time behind these
+SHARP_LEADS = ("at", "by", "for")
 WRITTEN = re.compile(r"(\d{1,2})([:.])(\d{2})")
 LEADS, ENDS, HALF_LEADS = cues("clock", "leads"), cues("clock", "ends"), cues("clock", "half_leads")
 ABOUT = ("about", "around", "like", "roughly", "say", "maybe")
@@ -105,6 +107,7 @@ def _from_number(words: Sequence[str], number: Number, starts: Mapping[int, Numb
     if value < 24 and following and minutes is not None and _half(words, following.end):
         minute, end = minutes, following.end
     told = _word(words, end) == "oclock" or (hour <= 12 and _half(words, end)) or _is_now(words, number.start, end)
+    told = told or (1 <= hour <= 12 and _word(words, end) == "sharp" and words[max(number.start - 1, 0)] in SHARP_LEADS)
     if told or (value > 0 and _is_plain_time(words, number, end)):
         return _time(words, number.start, end, hour, minute, morning)
     return []

@@ -65,6 +65,13 @@ def _amount(of: dict[str, Any], units: Units) -> Said | Measure:
     return duration(value) if unit == "min" else measure(value, unit or "")
 
 
+def titles(batch: Logged) -> list[str]:
+    """What went wrong with a batch, in words."""
+    from rules.mending import catalogue
+
+    return [catalogue()[id].title if id in catalogue() else id.replace("_", " ") for id in batch.symptoms]
+
+
 def tried(kept: dict[str, Any]) -> Tried:
     """A kept change as mending reads it."""
     from rules.mending import Tried

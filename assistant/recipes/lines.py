@@ -25,7 +25,20 @@ _SIGNS = str.maketrans(dict.fromkeys("▢☐□▪◦•†‡\u2060\u2061\u2062
 _FIGURE_BEHIND = re.compile(r"(?<=[a-z])\s+(?=[\d¼½¾])", re.IGNORECASE)
 # "2 clove(s)", "3 bunch(es)": one or more.
 _PLURAL = re.compile(r"(?<=[a-z])\((?:e?s|ies)\)", re.IGNORECASE)
-_SCANNED = re.compile(r"(?<![a-z\d])[lI](?=/\d)")
+# "medium to large": which of the sizes decides nothing.
+_OF_SIZES = re.compile(r"^\s*(?:small|medium|large)\s*(?:to|-|–)\s*(?=(?:medium|large|extra)\b)", re.IGNORECASE)
+# What is done to it, told behind its name without a comma: "1 onion diced".
+_DONE_TO_IT = re.compile(
+    r"\s+((?:(?:finely|roughly|thinly|coarsely|freshly|lightly)\s+)?"
+    r"(?:diced|chopped|sliced|minced|melted|softened|grated|shredded|peeled|crushed|beaten|sifted|mashed|drained))\s*$",
+    re.IGNORECASE,
+)
+# "1 3.4- ounce package", "1 15- 15-ounce can": the stroke stands with its figure.
+_TORN_SIZE = re.compile(r"(?<=\d)- (?=(?:ounce|oz|pound|lb|inch)\b)", re.IGNORECASE)
+_TWICE = re.compile(r"\b(\d+)- (?=\1-)")
+# "1 ½-inch knob": one of that length, not one and a half.
+_OF_LENGTH = re.compile(r"(\d{1,2})\s+(?:\d+\s+)?[\d¼½¾/.]+\s*-?\s*(?:inch|in\.|cm)\s+", re.IGNORECASE)
+_SCANNED = re.compile(r"(?<![a-z\d])[lI](?=/\d)|(?<=\d )1(?=b\.?\s)")
 # "1 ¼-ounce packet" is one packet of a quarter ounce, not one and a quarter ounces.
 _SMALL_PACK = re.compile(
     r"(\d{1,3})(?=\s(?:[¼½¾]|\d/\d)-(?:ounce|oz)\.?\s+(?:packet|envelope|package|sachet|can)s?\b)", re.IGNORECASE
@@ -73,7 +86,10 @@ def _patterns() -> dict[str, re.Pattern[str]]:
     return {
         "lead": re.compile(rf"\s*(?:(?:{any_of('lines', 'lead')}|[~≈+])\s*)*", flags),
         "before_unit": re.compile(rf"\s*(?:{any_of('lines', 'before_unit')}\s+)*", flags),
-        "one": re.compile(r"\s*(pinch|dash|handful|knob|sprig|drop(?=\s+of))\s+(?:of\s+)?", flags),
+        "one": re.compile(
+            r"\s*(?:(?:big|large|small|good|generous)\s+)?(pinch|dash|handful|knob|sprig|drop(?=\s+of))\s+(?:of\s+)?",
+            flags,
+        ),
         "times": re.compile(r"\s*[x×]\s*(?=\d)", flags),
         "and": re.compile(r"\s*,?\s*(?:\bplus\b|\+|\band\b|&)\s*", flags),
         "less": re.compile(r"\s*,?\s*\b(?:minus|less)\b\s*", flags),
@@ -215,6 +231,10 @@ def measure_at(text: str, at: int, spelled: bool = False) -> Measure | None:
     """The measure that begins at a place, or None. spelled: whether "one", "a", "half a" count as figures."""
     if packs := _SMALL_PACK.match(text, at):
         return _packed(text, Measure(at, packs.end(1), float(packs[1]), None, None))
+    if sized := _OF_LENGTH.match(text, at):
+        unit = _unit_at(text, sized.end())
+        of_count = unit if unit and unit[0].kind == "count" else (None, sized.end())
+        return Measure(at, of_count[1], float(sized[1]), None, of_count[0])
     found = _plain(text, at, spelled)
     if found is None:
         return _one(text, at) if spelled else None
@@ -373,12 +393,23 @@ def _split(rest: str) -> tuple[str, str]:
     if not find(name) and (chosen := _one_of_two(name)):
         name = chosen
     if not find(name) and (further := _patterns()["further"].search(name) or _FIGURE_BEHIND.search(name)):
+        name = _without_size(name, further.end())
+    if not find(name) and (further := _patterns()["further"].search(name) or _FIGURE_BEHIND.search(name)):
         name, tail = name[: further.start()], f"{name[further.start() :]}, {tail}"
     if not find(name):
         signs = (f"{name.lower()} ".find(sign) for sign in words("lines", "cut_at"))
         cut = min((at for at in signs if at > 0), default=len(name))
         name, tail = name[:cut], f"{name[cut:]}, {tail}"
+    if done := _DONE_TO_IT.search(name):
+        name, tail = name[: done.start()], f"{done[1]}, {tail}"
     return " ".join(name.split()).strip(" .;:*)]"), "; ".join(filter(None, (_tidy(tail), *map(_tidy, inside))))
+
+
+def _without_size(name: str, at: int) -> str:
+    """The name without the weight of one that stands amid its adjectives: boneless 2-3 pound chuck roast."""
+    size = measure_at(name, at)
+    sized = size and size.unit and size.unit.kind == "mass" and all(word in neutral() for word in stems(name[:at]))
+    return f"{name[:at]}{name[size.end :]}" if size and sized else name
 
 
 def _unbracketed(rest: str) -> tuple[str, list[str]]:
@@ -387,7 +418,8 @@ def _unbracketed(rest: str) -> tuple[str, list[str]]:
     while brackets := re.findall(r"[(\[]([^()\[\]]*)[)\]]", rest):
         inside += brackets
         rest = re.sub(r"\s*[(\[][^()\[\]]*[)\]]", " ", rest)
-    return re.sub(r"\s*[(\[][^()\[\]]*$", " ", rest), inside
+    open_one = re.search(r"\s*[(\[]([^()\[\]]*)$", rest)
+    return (rest[: open_one.start()], [*inside, open_one[1]]) if open_one else (rest, inside)
 
 
 def _named(bare: str) -> tuple[str, str]:
@@ -405,6 +437,9 @@ def _named(bare: str) -> tuple[str, str]:
 
 def _one_of_two(name: str) -> str | None:
     """The ingredient of which a line leaves the choice: "light or dark brown sugar", "butter or margarine"."""
+    name = _OF_SIZES.sub("", name)
+    if find(name):
+        return name
     first, said, second = name.replace("/", " or ").partition(" or ")
     if not said:
         return None
@@ -412,7 +447,8 @@ def _one_of_two(name: str) -> str | None:
     if counted and all(word in neutral() for word in stems(first)):
         return second[counted.end() :]
     ends = second.split()
-    shared = (f"{first} {' '.join(ends[at:])}" for at in range(1, len(ends)))
+    heads = (" ".join(ends[at:]) for at in range(1, len(ends)))
+    shared = (head if head.startswith(first) else f"{first} {head}" for head in heads)
     either = (_patterns()["either"].sub("", name), second)
     return next((told for told in (*shared, first, *either) if find(told)), None)
 
@@ -458,7 +494,7 @@ def read_line(text: str, component: str = "") -> IngredientLine | None:
         return None
     patterns = _patterns()
     flags = {name: bool(patterns[name].search(line)) for name in ("divided", "optional")}
-    bare = _PLURAL.sub(lambda found: " " * len(found[0]), _SCANNED.sub("1", line.translate(_SIGNS)))
+    bare = _made_plain(line)
     if bare.startswith("(") and bare.find(")") == len(bare) - 1:
         bare = f" {bare[1:-1]} "
     for name in ("divided", "optional", "to_taste"):
@@ -483,6 +519,13 @@ def read_line(text: str, component: str = "") -> IngredientLine | None:
         fields |= {"mass_from": mass_from, "start": first.start, "end": found.end}
         fields |= _joined(fields, item)
     return IngredientLine(**fields)
+
+
+def _made_plain(line: str) -> str:
+    """The line without signs of its page and slips of its scanner, each letter in its place."""
+    plain = _SCANNED.sub(lambda found: "1" if found[0] in "lI" else "l", line.translate(_SIGNS))
+    plain = _TWICE.sub(lambda found: " " * len(found[0]), plain)
+    return _PLURAL.sub(lambda found: " " * len(found[0]), _TORN_SIZE.sub(" -", plain))
 
 
 def _ground(first: Measure, name: str) -> Ingredient | None:

@@ -305,7 +305,7 @@ def read_text(text: str) -> Recipe:
     text: any text whatsoever, headings or none
     returns: the Recipe; every line is in its title, yields, ingredients, steps, notes or unread
 
-    >>> recipe = read_text("Plain rolls\nMakes 12 rolls\n500 g bread flour\n340 g water\nMix and knead 10 minutes.")
+    >>> recipe = read_text("Plain rolls\\nMakes 12 rolls\\n500 g bread flour\\n340 g water\\nMix and knead 10 minutes.")
     >>> recipe.title, recipe.yields.value, len(recipe.ingredients), recipe.steps[0].times[0].what
     ('Plain rolls', 12.0, 2, 'knead')
     """

@@ -182,6 +182,22 @@ class Say:
         """
         return self._both(_gallons(ml), _litres(ml))
 
+    def scaled(self, grams: float) -> str:
+        """A weight of a list, in the asker's system alone.
+
+        >>> Say("us").scaled(22_680), Say("metric").scaled(22_680)
+        ('50 lb', '22.5 kg')
+        """
+        return _pounds(grams / G_PER_LB) if self.units == "us" else _kilograms(grams)
+
+    def ladled(self, ml: float) -> str:
+        """A volume of a list, in the asker's system alone.
+
+        >>> Say("us").ladled(7_570), Say("metric").ladled(7_570)
+        ('2 gal', '7.6 L')
+        """
+        return _gallons(ml) if self.units == "us" else _litres(ml)
+
     def pressure(self, pressure_pa: float) -> str:
         """An absolute air pressure.
 

@@ -9,6 +9,7 @@ from functools import cache
 from assistant.replies.figures import value_text
 from assistant.replies.quantities import Say
 from rules import tables
+from rules.baking.rounding import IN_TSP, measure
 from rules.catalogue import marked
 from rules.model import Answer, Because, Caution, Figure
 
@@ -36,10 +37,16 @@ def figures(answer: Answer, headline: str, say: Say) -> tuple[Figure, ...]:
     """The figures that are shown: not those that the headline has said, nor workings where others are left."""
     if answer.request.depth != USUAL:
         return answer.figures if answer.request.depth > USUAL else ()
-    new = [f for f in answer.figures if value_text(f, say) not in headline]
+    new = [f for f in answer.figures if not any(text in headline for text in _texts(f, say))]
     own = [f for f in new if f.id not in workings()]
     rest = own or [f for f in new if f.id not in unshown() or not (answer.steps or answer.because)]
     return tuple(rest[:MOST_FIGURES])
+
+
+def _texts(figure: Figure, say: Say) -> tuple[str, ...]:
+    """A figure in every way in which a headline may have said it."""
+    spoons = (measure(figure.value, IN_TSP),) if figure.unit == "tsp" else ()
+    return (value_text(figure, say), *spoons)
 
 
 def steps(answer: Answer) -> tuple[str, ...]:

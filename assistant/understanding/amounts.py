@@ -33,6 +33,8 @@ TURKEY = cues("schedule", "turkey")
 BIRD, TURKEY_FROM_G = "whole bird", 3600.0
 # from so many on a bare figure behind a dish is of people rather than of minutes
 MANY, CUT_WORDS = 20, 1
+# what is counted where they eat more than once
+MEALS, MOST_MEALS = cues("portions", "meals"), 60
 MOST_PORTIONS, MOST_PIECES = 100_000, 10_000
 # how far from its usual size a piece may be
 SIZES = (0.35, 3.0)
@@ -59,6 +61,15 @@ def portions(doc: Doc, topic: str, hour: int | None = None) -> int | None:
     if not counted and topic in marked("feeding") and said(norms(doc), A_HEAD):
         counted = 1
     return int(counted) if 1 <= counted <= MOST_PORTIONS else None
+
+
+def meals(doc: Doc, topic: str) -> int:
+    """How many times they eat, where an order is for several: 80 trekkers, 6 nights. One where nothing tells."""
+    if topic not in marked("feeding"):
+        return 1
+    words = norms(doc)
+    counted = (n for n in doc._.numbers if n.end < len(words) and words[n.end] in MEALS and words[n.start - 1] != "per")
+    return next((int(n.value) for n in counted if n.value == int(n.value) and 2 <= n.value <= MOST_MEALS), 1)
 
 
 def _added(doc: Doc, groups: Sequence[Measure]) -> int:

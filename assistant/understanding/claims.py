@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from spacy.tokens import Doc
 
+from assistant.reading.ages import is_age
 from assistant.reading.spans import Number
+from assistant.reading.tokens import norms
 
 
 def claimed(doc: Doc) -> set[int]:
@@ -18,9 +20,10 @@ def timed(doc: Doc) -> set[int]:
 
 
 def plain_numbers(doc: Doc) -> list[Number]:
-    """The numbers that nothing else has claimed."""
-    taken = _tokens(doc._.measures, doc._.elevations, doc._.clock)
-    return [number for number in doc._.numbers if number.start not in taken]
+    """The numbers that nothing else has claimed, without how old somebody is."""
+    taken, words = _tokens(doc._.measures, doc._.elevations, doc._.clock), norms(doc)
+    plain = (number for number in doc._.numbers if number.start not in taken)
+    return [n for n in plain if not is_age(words, n.start, n.end, n.value)]
 
 
 def _tokens(*spans: tuple[object, ...]) -> set[int]:

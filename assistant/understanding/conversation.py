@@ -12,6 +12,7 @@ from assistant.reading.spans import Elevation
 from assistant.reading.units import to_si
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.request import TROUBLE, WHY, Hearing
+from rules.amounts.makings import share_of
 from rules.baking import styles
 from rules.catalogue import marked, topics
 from rules.foods.dishes import dishes
@@ -85,7 +86,9 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
     goes_on = heard.elliptical and previous.topic not in marked("ends_there") and not _is_of_no_dish(previous, now)
     if heard.elliptical and not goes_on and now.dish and now.topic in marked("of_nothing") | marked("feeding"):
         now = replace(now, topic=TIME, small_talk=None, choices=())
-    if previous.topic == "bake_adjust" and (goes_on or heard.changes_a_bake):
+    # an ingredient with its dish and how many is a question of its own; one that is named alone goes on with such a one
+    goes_on = (goes_on and not now.ingredient) or _names_another(previous, heard)
+    if previous.topic == "bake_adjust" and not now.ingredient and (goes_on or heard.changes_a_bake):
         goes_on, dish = True, heard.dish_of_a_bake
         now = replace(now, dish=dish, dish_class=dishes()[dish].dish_class if dish else None)
     if goes_on:
@@ -126,7 +129,32 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
     eaters = previous.portions if now.topic in marked("feeding") and now.portions is None else None
     if eaters and (previous.topic in marked("giving") or now.dish in (None, previous.dish)):
         stated.setdefault("portions", eaters)
+    if goes_on and previous.ingredient and stated["topic"] == previous.topic:
+        stated |= _of_the_ingredient(previous, now, heard)
     return replace(now, **(_place(previous, now, goes_on) | stated))
+
+
+def _names_another(previous: Request, heard: Hearing) -> bool:
+    """Whether nothing but another ingredient of the dish is named: and the salt?"""
+    alone = heard.changes_a_bake and heard.request.dish in (None, previous.dish) and not heard.request.ingredient
+    return bool(previous.ingredient) and alone and _another(previous, heard) is not None
+
+
+def _another(previous: Request, heard: Hearing) -> str | None:
+    named = heard.subject_for("bake_adjust")
+    return named if named and share_of(named, previous.dish, previous.dish_class or "") else None
+
+
+def _of_the_ingredient(previous: Request, now: Request, heard: Hearing) -> dict[str, Any]:
+    """A question about an ingredient gone on with: another one of the same dish, or for another number of it."""
+    other = _another(previous, heard)
+    kept: dict[str, Any] = {"ingredient": other or previous.ingredient, "subject": None}
+    if now.portions and previous.count:
+        kept |= {"count": now.portions, "portions": None}
+    if other:
+        kept |= {"dish": previous.dish, "dish_class": previous.dish_class}
+        kept |= {slot: getattr(previous, slot) for slot in (*OF_AN_AMOUNT, "portions", "counted_in")}
+    return kept
 
 
 def _is_of_no_dish(previous: Request, now: Request) -> bool:

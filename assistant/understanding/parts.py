@@ -25,7 +25,7 @@ ASKED_ANYWHERE = frozenset(("how_long", "how_hot", "how_much", "more", "remainin
 # how a piece begins that asks of the two before it, and by what it asks for their reason
 ONE_OF_THEM = frozenset((("which", "one"), ("which", "of"), ("which", "ones")))
 WORDS_OF_REASONS = frozenset(("why", "science", "physics", "chemistry", "reason", "logic", "theory", "explain"))
-FILLS = frozenset(("filling", "fillings", "inside"))
+FILLS, FILLED = frozenset(("filling", "fillings", "inside")), frozenset(("filled", "stuffed"))
 PAUSES = ENDS | {","}
 MOST, FEWEST_WORDS, LEAD = 4, 3, 3
 
@@ -124,9 +124,28 @@ def of_dishes(doc: Doc) -> tuple[str, ...]:
     return tuple(doc[start:end].text for start, end in zip(starts, ends, strict=True))
 
 
+def of_listed(doc: Doc) -> tuple[str, ...]:
+    """The pieces of a list of dishes, each with what stands before its dish; what is told last goes with the last.
+
+    >>> from assistant.understanding.pipeline import read
+    >>> of_listed(read("rank these: boiled eggs, roast pork or penne"))
+    ('rank these: boiled eggs', ', roast pork', 'or penne')
+    """
+    named = _apart([f for f in corrected.meant(norms(doc), doc._.found) if f.kind == "dish" and not _fills(doc, f)])
+    if len(named) < 2:
+        return ()
+    ends = [*(dish.end for dish in named[:-1]), len(doc)]
+    return tuple(doc[start:end].text for start, end in zip([0, *ends[:-1]], ends, strict=True))
+
+
 def _fills(doc: Doc, dish: Found) -> bool:
-    """Whether it is what another dish is filled with: chicken filling."""
-    return dish.end < len(doc) and norms(doc)[dish.end] in FILLS and dish.start > 0
+    """Whether it is what another dish is filled with: chicken filling, chicken mince inside, filled with pork."""
+    words, end = norms(doc), dish.end
+    if dish.start > 1 and words[dish.start - 1] == "with" and words[dish.start - 2] in FILLED:
+        return True
+    while any(f.kind == "dish" and f.start == end for f in doc._.found):
+        end = next(f.end for f in doc._.found if f.kind == "dish" and f.start == end)
+    return end < len(doc) and words[end] in FILLS and dish.start > 0
 
 
 def _apart(found: Sequence[Found]) -> list[Found]:

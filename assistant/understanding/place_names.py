@@ -14,6 +14,7 @@ from assistant.reading.tokens import norms
 from assistant.understanding import lexicon, spelling, towns
 from assistant.understanding.cue_words import cues
 
+ASKS = cues("elevation", "asks")
 LEADS, SIGNS = cues("place_names", "leads"), (",", ".", "-", "(", ";", ":", "!", "?", ")")
 SHORTEST_WORD, LONGEST = 3, 3
 # no misspelt name ends with one: to change a recipe
@@ -46,7 +47,7 @@ def _preferred(words: Sequence[str], found: Found) -> Found:
 
 def _is_placed(words: Sequence[str], found: Found) -> bool:
     before = words[found.start - 1] if found.start else ""
-    ends = found.end == len(words) or words[found.end] in SIGNS
+    ends = found.end == len(words) or words[found.end] in (*SIGNS, *ASKS)
     return before in LEADS or (ends and before in SIGNS)
 
 

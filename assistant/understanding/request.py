@@ -20,8 +20,10 @@ from assistant.understanding import (
     done_jars,
     fault_questions,
     faults,
+    fried_twice,
     kitchen_told,
     lexicon,
+    made_of,
     paced,
     packed,
     serving,
@@ -41,25 +43,36 @@ from assistant.understanding.cue_words import cues, said
 from assistant.understanding.forms import Form
 from assistant.understanding.time_roles import Times
 from assistant.understanding.timer_words import OfTimers
-from assistant.understanding.wondering import is_of_a_dish, is_of_kitchen
+from assistant.understanding.wondering import claimant, is_of_a_dish, is_of_kitchen
 from rules.catalogue import marked
 from rules.foods import methods
 from rules.foods.dishes import classes, dishes, usual_method
 from rules.model import Kitchen, Quantity, Request, Units, Unused
 from rules.physics import water
-from rules.physics.units import to_f
-from rules.said import sentences
+from rules.physics.units import to_c, to_f
+from rules.said import number, sentences
 from rules.topics.why import GENERAL, rows
 
 say = sentences("understanding/request")
 
+WET, SEA_M, OF_A_RECIPE = ("steam", "boil", "simmer"), 0.0, cues("elevation", "of_a_recipe")
 TIMER = "timer"
+BAKE = "bake_adjust"
+LIQUID, DOUGH = "liquid", "yeast_bread"
 WHY = "why"
 FORMULA = "formula"
 ISOMALT, SELF_RISING = "isomalt", "self-rising flour"
 TROUBLE = "troubleshoot"
 # two readings of one temperature, in the units of either scale [degF]
 SAME_F = 1.0
+# what is hotter than any water in a kitchen [degC], and bare figures that tell of fat [degF]
+IN_WATER, FRY, HOTTEST_WATER_C, FAT_F = ("boil", "simmer", "poach"), "fry", 108.0, (245, 400)
+# an oven that is too low for any fat to fry [degC]
+LOW_OVEN_C = (80.0, 125.0)
+# sweets, and how hot their syrup is boiled [degC]
+SWEET, SUGAR_C = "candy", (105.0, 156.0)
+# a pressure cooker with its vent open is a steamer
+OPEN_COOKER, STEAM, DIPS = cues("open_cooker", "said"), "steam", cues("open_cooker", "dips")
 METHODS_WITHOUT_ROLES = ("sous_vide", "hold", "chill", "proof", "preserve")
 # how food gets into a bath without anybody saying sous vide, how hot that is [degF], and what comes behind it
 VACUUM, BAGGED = (
@@ -75,6 +88,7 @@ COMPARING, FIRST = ("which", "differ", "first"), "first"
 METRIC_LANDS = (*cues("elevation", "metric_lands"), *cues("elevation", "lands_in_metres"))
 KEEPING, KEPT, BATHS = cues("kept_hot", "verbs"), cues("kept_hot", "ends"), cues("kept_hot", "baths")
 KEPT_WITHIN = 5
+IN_A_BATH, PUT_UP = cues("kept_hot", "oven_baths"), cues("kept_hot", "put_up")
 HELD, LEAST_HELD_MIN = cues("kept_hot", "held"), 20.0
 HOT_WORDS = cues("temperature", "hot")
 # what a food that another dish is made of must not lose: kidney bean curry
@@ -94,6 +108,8 @@ FAN_OVEN = "convection_oven"
 # cold that is no refrigerator's
 OUTDOORS, OUTSIDE = "outdoors", cues("temperature", "outside")
 HOT_OR_LONG = {"temperature", "time"}
+# what two temperatures of fat are asked of, and forms in which their time is asked
+HEAT, LENGTHS = "temperature", ("how_long", "remaining")
 KEPT_OVER_A_BATH = frozenset(
     ("hold", "holding", "held", "keep", "keeping", "service", "stood", "standing", "stand", "sat")
 )
@@ -160,6 +176,10 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     # how hot is told: of the two that are as likely the time is asked
     told_heat = not doc._.forms and set(doc._.topic.choices) == HOT_OR_LONG and temperatures.said(doc)
     topic = "time" if told_heat else topic
+    wet = of_a_pot(doc, topic)
+    topic = topic if wet is None else "time"
+    of_a_dough = is_of_a_dough(doc, topic)
+    topic = BAKE if of_a_dough else topic
     found = [f for f in corrected.meant(words, doc._.found) if f not in lacking]
     units = answer_preferences.spoken_system(words, doc._.measures) or of_land(words, doc)
     tools = equipment(words, found)
@@ -170,6 +190,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     # whatever is made with it is cooked as it is
     dish = ISOMALT if topic == "sugar_stage" and any(f.id == ISOMALT for f in found) else dish
     method = spoken_method(words, found) or implied_method(words, topic) or method_of(tools)
+    method = wet or dips_it(in_what_is_so_hot(method, dish, doc), dish, words)
     method = "bake" if method == "steam" and steams_the_oven(words, dish) else method
     method = (
         "sous_vide"
@@ -191,18 +212,32 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     scale = units or of_place(height.place, doc) or kitchen.units
     asked_of = [number for number in doc._.numbers if not temperatures.is_replaced(words, number.start)]
     temps = instruments.temperatures_c(doc._.measures, asked_of, high, words, scale, hot)
+    in_fat = fried_twice.temperatures_c(doc)
+    if in_fat:
+        temps, method = list(in_fat), "fry"
+        may_be = topic in marked("by_method") | marked("hot")
+        topic = HEAT if may_be and not any(form.id in LENGTHS for form in doc._.forms) else topic
+    boiled_to = sugar_told(doc, dish)
     in_water = "water" in words or "test" in words or not _is_other_liquid(dish)
     # what the water of a bottle reaches is told by the way
     boiled_c = None if doc._.safety == FORMULA else instruments.boil_test_c(temps, words, in_water)
     in_celsius = boiled_c is not None and any(abs(number.value - boiled_c) < SAME_F / 100 for number in doc._.numbers)
     units = units or ("metric" if in_celsius else None)
     boiled_m = water.elevation_from_boiling_m(boiled_c) if boiled_c is not None and not height.unused else None
-    temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(temps), None)
+    # beside a reading of the boil the other figure is the syrup's
+    of_syrup = [one for one in temps if one != boiled_c] or temps
+    temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(of_syrup), None)
+    temp_c = boiled_to if boiled_to is not None else temp_c
     when = serving.heard(doc) if topic == "schedule" else serving.Serving(service=serving.service(doc))
+    method = "bake" if method == "preserve" and is_baked_in_a_bath(dish, words) else method
     method = None if method == "hold" and when.slack else method
     method = method or under_pressure(words, doc)
     times: Times = time_roles.without(doc, (when.slack, when.rest))
     count = amounts.count(doc, dish, topic)
+    eaters, meals = (
+        amounts.portions(doc, topic, when.service.start if when.service else None),
+        amounts.meals(doc, topic),
+    )
     yielded = amounts.own_yield(doc) if dish else None
     no_such = unclaimed.dish(doc) if dish is None else None
     unknown = [u for u in unclaimed.places(doc) if u.text or kitchen.elevation_m is None]
@@ -215,7 +250,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     request = Request(
         text=doc.text,
         topic=topic,
-        subject=doc._.subject,
+        subject=what_is_asked.subject(doc, BAKE) if topic == BAKE != doc._.topic.id else doc._.subject,
         amounts=what_is_in_it.amounts(doc) if topic == TROUBLE or _is_raised_by_flour(doc, topic) else (),
         **risen(doc, topic),
         stages=what_is_asked.stages_named(doc) if topic == "sugar_stage" else (),
@@ -226,12 +261,13 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         saving=topic == TROUBLE and said(words, SAVING),
         symptoms_too=faults.told(doc)[1:] if topic == TROUBLE else (),
         **({"dish": dish} | rivals(doc, dish, method)),
-        dish_class=dishes()[dish].dish_class if dish else "general" if no_such else None,
+        dish_class=dishes()[dish].dish_class if dish else "general" if no_such else DOUGH if of_a_dough else None,
         method=None if topic in marked("no_method") and not (elliptical and topic in marked("slots_alone")) else method,
         elevation_m=_first(height.here_m, hearsay_m, barometer.elevation_m, boiled_m),
         elevation_from=height.known_from or ("barometer" if barometer.elevation_m is not None else None)
         or ("boil_test" if boiled_m is not None else None),
-        from_elevation_m=None if hearsay_m is not None else height.from_m,
+        from_elevation_m=None if hearsay_m is not None else height.from_m if height.from_m is not None
+        else SEA_M if is_of_a_recipe(doc, topic, height.here_m) else None,
         elevations_m=height.all_m,
         place=height.place,
         sets_kitchen=kitchen_told.tells(doc),
@@ -240,11 +276,11 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         temperature_c=temp_c,
         temperature_of=temperature_of(doc, temp_c),
         quantity=(paced.amount(doc) if topic == "bake_adjust" and paced.times(doc) else None)
-        or of_the_subject(doc, quantity([yielded[0]] if yielded else weighed, words, gauge)),
+        or of_the_subject(doc, quantity([yielded[0]] if yielded else without_pots(doc, weighed), words, gauge)),
         quantity_of=None if yielded else amounts.quantity_of(doc, dish, count),
         own_yield=yielded[1].low / yielded[0].low if yielded else None,
         count=count,
-        portions=amounts.portions(doc, topic, when.service.start if when.service else None),
+        portions=eaters * meals if eaters else None,
         course=amounts.course(words),
         liquid_per=amounts.liquid_per(doc) if topic == "liquid" else None,
         counted_in=amounts.counted_in(doc),
@@ -273,6 +309,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         forms=tuple(dict.fromkeys(form.id for form in doc._.forms if not is_asked_for(doc, form))),
         belief=doc._.wonder.belief if topic == WHY else None,
         denied=doc._.wonder.denied and topic == WHY,
+        claimant=claimant(doc),
         terms=doc._.wonder.terms if topic == WHY else (),
         asked_way=doc._.asked_way,
         wanted_doneness=wanted.doneness(words),
@@ -282,9 +319,10 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         lacking=tuple(dict.fromkeys([*(f.id for f in lacking), *(["thermometer"] if said(words, UNREAD) else [])])),
         unused=(
             *(*height.unused, *barometer.unused),
-            *(*((no_such,) if no_such else ()), *unknown, *choice(doc)),
+            *(*((no_such,) if no_such else ()), *unknown, *choice(doc), *counted_meals(eaters, meals)),
         ),
     )  # fmt: skip
+    request = replace(request, **made_of.slots(doc, request))
     sized = {m.start for m in doc._.measures if vessels(m, words) > 1}
     plain = next((number.value for number in plain_numbers(doc) if number.end not in sized), None)
     return Hearing(
@@ -301,6 +339,14 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         unit_meant=elevation_figures.unit_meant(words),
         dish_of_a_bake=main_dish(without_ingredients(found), "bake_adjust"),
     )
+
+
+def counted_meals(eaters: int | None, meals: int) -> tuple[Unused, ...]:
+    """What is said of so many who eat so many times."""
+    if not eaters or meals == 1:
+        return ()
+    told = say("meals", eaters=number(eaters, 0), meals=number(meals, 0), all=number(eaters * meals, 0))
+    return (Unused("assumed", "", told),)
 
 
 def goes_in_frozen(words: Sequence[str], found: Sequence[Found], dish: str | None) -> bool:
@@ -327,6 +373,9 @@ def steams_the_oven(words: Sequence[str], dish: str | None) -> bool:
 def is_asked_for(doc: Doc, form: Form) -> bool:
     """Whether what sounds like a verdict stands behind a question word: what do I pull it at, how far must I go."""
     words = [token.norm_ for token in doc[max(form.start - 2, 0) : form.start]]
+    if form.id == "enough":
+        # 300. What do I stop at: a figure, and then a question word with its verb
+        return doc[max(form.end - 2, form.start)].norm_ in QUESTION_WORDS
     return form.id == "is_ok" and any(word in QUESTION_WORDS for word in words)
 
 
@@ -460,10 +509,67 @@ def _is_other_liquid(dish: str | None) -> bool:
 def spoken_method(words: Sequence[str], found: Sequence[Found]) -> str | None:
     """The method that is said, on its own or at the head of a dish: fried chicken. A roast is more often a cut."""
     spoken = [f.id for f in found if f.kind == "method" and words[f.start] != "roast"]
+    if said(words, OPEN_COOKER):
+        spoken = [STEAM if m == "pressure_cook" else m for m in spoken]
     roasts = [f.id for f in found if f.kind == "method" and words[f.start] == "roast"]
     heads = [m for f in found if f.kind == "dish" and (m := lexicon.method_inside(words, f))]
-    leading = [m for m in spoken if m in methods.marked("leading")]
-    return next(iter([*leading, *spoken, *roasts, *heads]), None) or ("hold" if _is_kept_hot(words) else None)
+    leading = [m for m in spoken if m in methods.marked("leading") and not _is_the_other(m, words, found)]
+    return next(iter([*leading, *_ended_by(spoken), *roasts, *heads]), None) or (
+        "hold" if _is_kept_hot(words) else None
+    )
+
+
+def _is_the_other(method: str, words: Sequence[str], found: Sequence[Found]) -> bool:
+    """Whether a method is but asked about beside the one that was told: steam it 8 hours; or the pressure cooker?"""
+    told = [f for f in found if f.kind == "method"]
+    behind = next(f for f in told if f.id == method or (f.id == "pressure_cook" and method == STEAM))
+    return behind is not told[0] and "or" in words[max(behind.start - 3, 0) : behind.start]
+
+
+def _ended_by(spoken: Sequence[str]) -> list[str]:
+    """The methods that are said, without the first where it only begins the next: fried, then water and the lid on.
+
+    >>> _ended_by(["fry", "steam"]), _ended_by(["steam", "fry"])
+    (['steam'], ['steam', 'fry'])
+    """
+    begins = len(spoken) > 1 and spoken[0] in methods.methods()[spoken[1]].begun_by
+    return list(spoken[1:] if begins else spoken)
+
+
+def dips_it(method: str | None, dish: str | None, words: Sequence[str]) -> str | None:
+    """The method; a dough that is dipped before it is baked is boiled, where its water or kettle is told of.
+
+    >>> dips_it(None, "bagels", "bagels 60 s in the water".split()), dips_it(None, "bagels", "bagels 20 min".split())
+    ('boil', None)
+    """
+    if method is not None or dish is None or "dipped" not in dishes()[dish].traits or not said(words, DIPS):
+        return method
+    return "boil"
+
+
+def in_what_is_so_hot(method: str | None, dish: str | None, doc: Doc) -> str | None:
+    """The method; what is blanched far hotter than any water is fried, where the dish is: chips at 130 C, then 180.
+
+    A joint that is only seared at the end of a low oven is roasted.
+    """
+    set_c = [m.low for m in doc._.measures if m.kind in ("temperature", "degree")]
+    low = any(LOW_OVEN_C[0] <= c < LOW_OVEN_C[1] for c in set_c) and all(c < LOW_OVEN_C[1] for c in set_c)
+    if method == FRY and dish and low and dishes()[dish].methods[0] == "roast":
+        return "roast"
+    if method not in IN_WATER or dish is None or FRY not in dishes()[dish].methods:
+        return method
+    told = [m.low for m in doc._.measures if m.kind in ("temperature", "degree")]
+    told += [to_c(n.value) for n in plain_numbers(doc) if FAT_F[0] <= n.value <= FAT_F[1]]
+    return FRY if told and min(told) > HOTTEST_WATER_C else method
+
+
+def sugar_told(doc: Doc, dish: str | None) -> float | None:
+    """How far a sweet that went wrong was boiled, the last figure that can be one [degC]: pulled at 250."""
+    if doc._.topic.id != TROUBLE or dish is None or dishes()[dish].dish_class != SWEET:
+        return None
+    told = [(m.start, m.low) for m in doc._.measures if m.kind in ("temperature", "degree")]
+    told += [(n.start, to_c(n.value) if n.value > SUGAR_C[1] else n.value) for n in plain_numbers(doc)]
+    return next((c for _, c in sorted(told, reverse=True) if SUGAR_C[0] <= c <= SUGAR_C[1]), None)
 
 
 def _is_kept_hot(words: Sequence[str]) -> bool:
@@ -513,6 +619,46 @@ def in_a_bath(method: str | None, dish: str | None, words: Sequence[str]) -> str
     return None if "raw_egg" in dishes()[dish].traits and KEPT_OVER_A_BATH.isdisjoint(words) else method
 
 
+def of_a_pot(doc: Doc, topic: str) -> str | None:
+    """The wet method of a bake that is steamed or boiled, whose time is told; None for one from the oven.
+
+    A cooker that is only asked about as another way is not the one of the time: or a pressure cooker instead.
+    """
+    timed = any(m.kind == "time" for m in doc._.measures)
+    named = any(f.kind == "ingredient" for f in doc._.found)
+    oven = any(m.kind in ("temperature", "degree") for m in doc._.measures)
+    if topic != BAKE or not timed or named or oven or doc._.subject not in (None, "time"):
+        return None
+    said_so = [f.id for f in doc._.found if f.kind == "method" and norms(doc)[max(f.start - 1, 0)] != "or"]
+    return next((method for method in said_so if method in WET), None)
+
+
+def is_of_a_recipe(doc: Doc, topic: str, here_m: float | None) -> bool:
+    """Whether the rising time is that of a recipe whose place nobody knows, which is taken for the sea's."""
+    timed = any(m.kind == "time" for m in doc._.measures)
+    return topic == BAKE and here_m is not None and timed and said(norms(doc), OF_A_RECIPE)
+
+
+def is_of_a_dough(doc: Doc, topic: str) -> bool:
+    """Whether the liquid that is asked about is that of a dough without a name: 650 g of water to 1 kg of flour."""
+    if topic != LIQUID or any(f.kind == "dish" and dishes()[f.id].dish_class not in LIQUIDS for f in doc._.found):
+        return False
+    words = {word for f in doc._.found if f.kind == "ingredient" for word in f.id.split()}
+    return "flour" in words and any(m.kind in ("mass", "volume") for m in doc._.measures)
+
+
+def is_baked_in_a_bath(dish: str | None, words: Sequence[str]) -> bool:
+    """Whether the water bath is the one in the oven, and nothing is put up in jars.
+
+    >>> is_baked_in_a_bath("cheesecake", "cheesecake in a water bath".split())
+    True
+    >>> is_baked_in_a_bath("cheesecake", "cheesecake in jars in a water bath".split())
+    False
+    """
+    custard = dish is not None and "water_bath" in dishes()[dish].traits
+    return custard and said(words, IN_A_BATH) and not said(words, PUT_UP)
+
+
 def implied_method(words: Sequence[str], topic: str) -> str | None:
     """The method that the topic or a tool implies: how hot should the oil be."""
     if topic == "preserve":
@@ -555,6 +701,15 @@ def method_of(tools: Sequence[str]) -> str | None:
 def dry_measures(doc: Doc, topic: str) -> list[Measure]:
     """The measures without those of the liquid that is asked about."""
     return [m for m in doc._.measures if topic != "liquid" or not amounts.is_liquid(doc, m)]
+
+
+def without_pots(doc: Doc, measures: Sequence[Measure]) -> list[Measure]:
+    """The measures without the size of a pot, where it is asked how much goes in for so many who eat."""
+    words, forms = norms(doc), [form.id for form in doc._.forms]
+    fed = any(m.kind == "portion" for m in doc._.measures) or "for" in words
+    if not fed or "how_much" not in forms or "enough" in forms:
+        return list(measures)
+    return [m for m in measures if m.kind != "volume" or amounts.VESSELS.isdisjoint(words[m.end : m.end + 2])]
 
 
 def quantity(measures: Sequence[Measure], words: Sequence[str], gauge: float | None) -> Quantity | None:

@@ -9,6 +9,7 @@ from spacy.tokens import Doc
 
 from assistant.reading.tokens import norms
 from assistant.reading.units import to_si
+from assistant.understanding import sugar_taken
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.request import WHY, Hearing
 from rules.catalogue import marked
@@ -18,15 +19,19 @@ from rules.physics import water
 
 TALK, BRIX = cues("sugar_figures", "talk"), cues("sugar_figures", "brix")
 SUGAR, SUGARWORK, TIME = "sugar_stage", "sugarwork", "time"
+PAST, SWEET = "past", "candy"
 # how hot sugar is boiled [degC]; below this figure a bare one is in Celsius
 SPAN_C, LOWEST_F = (102.0, 186.0), 215.0
-BRIX_SPAN, LONGEST = (50.0, 88.0), 25
+BRIX_SPAN, LONGEST = (50.0, 88.0), 40
 BAKE = "bake_adjust"
 
 
 def taken(doc: Doc, hearing: Hearing, last: Request | None) -> Hearing:
     """What is said, with a figure of boiled sugar as the temperature of the recipe, and sea level as its baseline."""
+    hearing = sugar_taken.judged(doc, hearing)
     now, words = hearing.request, norms(doc)
+    if now.taken_c is not None:
+        return hearing
     if is_another(words, hearing, last):
         return replace(hearing.about(TIME, choices=()), elliptical=False)
     brix_c = _brix_c(doc, words)
@@ -35,7 +40,8 @@ def taken(doc: Doc, hearing: Hearing, last: Request | None) -> Hearing:
     if doc._.topic.id == WHY and doc._.subject and "or" in words:
         # a reason is asked for, and known: brix or thermometer
         return hearing
-    told_c = brix_c or now.temperature_c or _bare_c(doc)
+    own_c = now.temperature_c if now.temperature_c and SPAN_C[0] <= now.temperature_c <= SPAN_C[1] else None
+    told_c = own_c or brix_c or now.temperature_c or _bare_c(doc)
     if told_c is None or not SPAN_C[0] <= told_c <= SPAN_C[1]:
         return hearing
     request = replace(now, topic=SUGAR, temperature_c=told_c, choices=(), small_talk=None, forms=_asked(now))
@@ -43,6 +49,8 @@ def taken(doc: Doc, hearing: Hearing, last: Request | None) -> Hearing:
     if by_the_sea and last and last.elevation_m is not None:
         # what stands beside the figure is where it was written
         request = replace(request, elevation_m=None, elevation_from=None, from_elevation_m=0.0, elevations_m=())
+    if len(each := sugar_taken.each_c(doc)) > 1:
+        request = replace(request, temperatures_c=each)
     goes_on = hearing.elliptical and last is not None and last.topic == SUGAR
     subject = request.subject if now.topic == SUGAR else hearing.subject_for(SUGAR)
     return replace(hearing, request=replace(request, subject=subject), elliptical=goes_on)
@@ -58,12 +66,20 @@ def is_another(words: Sequence[str], hearing: Hearing, last: Request | None) -> 
 
 def is_of_sugar(words: Sequence[str], now: Request, last: Request | None) -> bool:
     """Whether boiled sugar is talked of, in the utterance or before it."""
+    if PAST in now.forms and now.subject is None and cooked_to_a_figure(now):
+        # how far it went too far is asked, and no fault is told with it
+        return True
     if now.recipe or not _may_be_sugar(now.topic) or now.time_min or now.method in ("bake", "roast", "fry", "deep_fry"):
         return False
     own = now.topic == SUGAR or said(words, TALK) or cooked_to(now.dish) is not None
     if now.dish and not own:
         return False
     return own or bool(last and last.topic == SUGAR)
+
+
+def cooked_to_a_figure(now: Request) -> bool:
+    """Whether it is a sweet whose own reading was told."""
+    return now.dish_class == SWEET and now.temperature_c is not None and now.temperature_c >= SPAN_C[0]
 
 
 def _may_be_sugar(topic: str) -> bool:

@@ -114,6 +114,7 @@ def heard(doc: Doc) -> Times:
     rate = _rate(doc, times)
     if rate and rate.total:
         return Times(rate.total, rate.total, rated=rate.weight_ends)
+    times = [m for m in times if not _is_more_of_it(doc, m)]
     said = list(forms.patterns_heard(doc, FILE, "role")) if times else []
     parts = [(time, part_of(doc, time, times, said)) for time in times]
     stood_min = stretches.hours(doc) * MINUTES_PER_HOUR if SINCE in set(norms(doc)) else 0.0
@@ -128,6 +129,12 @@ def heard(doc: Doc) -> Times:
     )
 
 
+def _is_more_of_it(doc: Doc, time: Measure) -> bool:
+    """Whether somebody says that it takes so much more up here, which is no time of a recipe and none to be judged."""
+    judged = any(form.id == "enough" for form in doc._.forms)
+    return bool(doc._.elevations) and elevation_parts.is_difference(norms(doc), time) and not judged
+
+
 def _printed(doc: Doc, times: Sequence[Measure]) -> tuple[float, float] | None:
     """A bare number that a packet says, which is of minutes: the box says 11."""
     if times:
@@ -136,7 +143,8 @@ def _printed(doc: Doc, times: Sequence[Measure]) -> tuple[float, float] | None:
     words = norms(doc)
     for number in doc._.numbers:
         before = words[max(number.start - 3, 0) : number.start]
-        printed = not PACKETS.isdisjoint(before) and before[-1:] and before[-1] in SAYS
+        said_of = {*before, *words[number.end : number.end + 3]}
+        printed = not PACKETS.isdisjoint(said_of) and before[-1:] and before[-1] in SAYS
         bare = number.start not in taken and (number.end == len(words) or words[number.end] not in NO_MINUTES)
         if printed and bare and PRINTED_MIN[0] <= number.value <= PRINTED_MIN[1]:
             ends = (n.value for n in doc._.numbers if n.start == number.end + 1 and words[number.end] in TO)
@@ -195,8 +203,26 @@ def part_of(doc: Doc, time: Measure, times: Sequence[Measure], said: Sequence[tu
     planned = judged or (any(form.id == "enough" for form in doc._.forms) and not of_elsewhere(doc, time))
     unsaid = PLANNED if planned else BASELINE
     part = min(around)[-1] if around else unsaid
+    elsewhere = _is_of_another_kitchen(doc, time, times) or _is_of_a_town(doc, time)
+    part = BASELINE if part == ELAPSED and elsewhere else part
     told = not ELSEWHERE.isdisjoint(norms(doc))
     return PLANNED if judged and (part == KNOWN or (part == BASELINE and not told)) else part
+
+
+def _is_of_another_kitchen(doc: Doc, time: Measure, times: Sequence[Measure]) -> bool:
+    """Whether the one time of a sentence stands behind the place of another kitchen: smoked in Dallas 14 hours."""
+    words = norms(doc)
+    start = next((i + 1 for i in range(time.start - 1, -1, -1) if words[i] in SENTENCE_ENDS), 0)
+    end = next((i for i in range(time.end, len(words)) if words[i] in SENTENCE_ENDS), len(words))
+    alone = sum(start <= m.start < end for m in times) == 1
+    inside = [e.role for e in doc._.elevations if start <= e.start < end]
+    return alone and "from" in inside and "here" not in inside and "been" not in words[start:end]
+
+
+def _is_of_a_town(doc: Doc, time: Measure) -> bool:
+    """Whether a time is told of a town that nobody has heard of: 2 h in Zorgville, and now."""
+    behind = doc[time.end : time.end + 2]
+    return len(behind) > 1 and behind[0].norm_ == "in" and behind[1].text[0].isupper() and behind[1].text.isalpha()
 
 
 def of_elsewhere(doc: Doc, time: Measure) -> bool:

@@ -24,6 +24,8 @@ if TYPE_CHECKING:
 say = sentences("understanding/utterance")
 
 # a recipe comes in lines, behind a colon, or machine-made
+CONVERT = "convert_recipe"
+BAKE = "bake_adjust"
 AMOUNT_FORMS = frozenset(("how_much", "more"))
 RECIPE_SIGNS = ("\n", ":", "{", "[", "<")
 
@@ -60,10 +62,30 @@ def listen(text: str, kitchen: Kitchen, awaited: str | None = None) -> Utterance
     formula = _told(text) if of_all else None
     if formula:
         return Utterance(text, doc, with_recipe(hearing, text, _titled(formula.recipe, hearing), alone=True))
+    hearing = asked_of_what_is_told(doc, hearing) if of_all else hearing
     if hearing.request.topic == TROUBLE and any(char.isdigit() for char in text):
         hearing = replace(hearing, request=with_amounts(hearing.request, text))
     kept = text[: len(cleaned.text) + 1] if cleaned.dropped else text
     return Utterance(text, doc, replace(hearing, request=replace(capped(hearing.request, cleaned.dropped), text=kept)))
+
+
+def asked_of_what_is_told(doc: Doc, hearing: Hearing) -> Hearing:
+    """A recipe that is to be converted, of which one figure is told and no more: it is asked about that.
+
+    One ingredient with its amount is asked of the bake, one time of a pot of the pot.
+    """
+    now = hearing.request
+    if now.topic != CONVERT or now.recipe:
+        return hearing
+    from rules.baking.styles import is_a, style_of
+
+    subject = hearing.subject_for(BAKE)
+    named = {found.id for found in doc._.found if found.kind == "ingredient"}
+    if now.quantity is not None and subject in what_is_in_it.roles() and named == {subject}:
+        return replace(hearing.about(BAKE, subject=subject), elliptical=False)
+    pot = now.dish is not None and not is_a(style_of(now.dish_class or ""), "baked")
+    timed = any(measure.kind == "time" for measure in doc._.measures)
+    return replace(hearing.about("time", subject=None), elliptical=False) if pot and timed and not named else hearing
 
 
 def asks_of_one(request: Request) -> bool:

@@ -58,10 +58,10 @@ def next_yolk(dish: str | None, step: int) -> str | None:
     return eggs.of_yolk(order[at]) if 0 <= at < len(order) else None
 
 
-def for_a_child(question: Request, last: Request | None = None) -> Request:
-    """A question of eggs in the shell for a small child, who is given them hard: how long that takes.
+def given_hard(question: Request, last: Request | None = None) -> Request:
+    """A question of eggs in the shell for a child or somebody ill, who are given them hard: how long that takes.
 
-    last: the question before it, which is meant where the child alone is told of
+    last: the question before it, which is meant where that person alone is told of
     """
     if last and question.dish is None and question.topic in marked("of_nothing"):
         question = replace(last, text=question.text)
@@ -69,7 +69,7 @@ def for_a_child(question: Request, last: Request | None = None) -> Request:
         return question
     topic = question.topic if question.topic in marked("by_method") else TIME
     own_min = question.planned_min or question.time_min
-    forms = ("enough", *question.forms) if own_min else question.forms
+    forms = tuple(dict.fromkeys(("enough", *question.forms))) if own_min else question.forms
     judged = replace(question, planned_min=own_min, time_min=None, time_high_min=None, forms=forms)
     hard = replace(judged, topic=topic, subject=None, belief=None, terms=(), choices=(), small_talk=None)
     return replace(hard, dish=eggs.of_yolk(HARD), method="boil")

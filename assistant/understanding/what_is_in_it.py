@@ -15,6 +15,10 @@ from rules.model import Amount
 KINDS, NEAR = ("mass", "volume"), 2
 # a larger percentage is hydration or butter [percent]
 LARGEST_SHARE = 20.0
+# units beside which a bare amount is in grams, and what it may be
+GRAMS, LEAST_G, MOST_G = ("g", "kg"), 5.0, 50_000.0
+# fewer than this before a thing may count it: 12 eggs
+LEAST_BARE_G = 50.0
 EACH = frozenset(cues("amounts", "each"))
 # words that mean an ingredient only behind an amount of it: 1 tsp soda
 # what ends an amount whose thing stands before it: flour 200 g, sugar 100 g
@@ -32,13 +36,16 @@ def amounts(doc: Doc) -> tuple[Amount, ...]:
     [('baking soda', 1.0, 'tsp'), ('butter', 225.0, 'g'), ('granulated sugar', 225.0, 'g')]
     """
     measures = [m for m in doc._.measures if m.kind in KINDS]
+    if bare := _in_grams(doc, measures):
+        return bare
     if _is_named_first(doc, measures):
         said = [(f.id, m.said, m.unit) for m in measures if (f := _right_before(doc, m.start))]
         said += [(f.id, n / PINCHES_A_TSP, "tsp") for f in doc._.found if (n := _pinches(doc, f)) is not None]
         return tuple(Amount(name, roles()[name], round(n, 6), unit) for name, n, unit in said if name in roles())
     ends = [*(m.start for m in measures[1:]), len(doc)]
     named = (pair for m, end in zip(measures, ends, strict=False) for pair in _named(doc, m, end))
-    return tuple(Amount(name, roles()[name], round(m.said, 6), m.unit) for m, name in named if name in roles())
+    told = tuple(Amount(name, roles()[name], round(m.said, 6), m.unit) for m, name in named if name in roles())
+    return (*told, *_bare_before(doc, measures, told))
 
 
 def asked_of(doc: Doc, subject: str) -> tuple[bool, Amount | None]:
@@ -83,6 +90,41 @@ def _is_named_first(doc: Doc, measures: list[Measure]) -> bool:
         return False
     last = measures[-1].end
     return not any(f.start == last and _pinches(doc, f) is None for f in doc._.found if f.kind == "ingredient")
+
+
+def _in_grams(doc: Doc, measures: list[Measure]) -> tuple[Amount, ...]:
+    """Amounts behind their things, some in kilos or grams and the others bare: flour 1 kg, water 620.
+
+    Empty where each has a unit, or a measure stands before its thing.
+    """
+    if not any(m.unit in GRAMS for m in measures) or any(_right_before(doc, m.start) is None for m in measures):
+        return ()
+    taken = {i for m in (*doc._.measures, *doc._.elevations) for i in range(m.start, m.end)}
+    bare = [n for n in doc._.numbers if n.start not in taken and LEAST_G <= n.value <= MOST_G]
+    told = [(found.id, n.value) for n in bare if (found := _right_before(doc, n.start)) and _ends(doc, n.end)]
+    if not told:
+        return ()
+    own = [(found.id, m.said, m.unit) for m in measures if (found := _right_before(doc, m.start))]
+    each = [*own, *((name, value, "g") for name, value in told)]
+    return tuple(Amount(name, roles()[name], round(value, 6), unit) for name, value, unit in each if name in roles())
+
+
+def _bare_before(doc: Doc, measures: list[Measure], told: tuple[Amount, ...]) -> Iterator[Amount]:
+    """Bare amounts before their things, beside some in grams or kilos: 800 g flour 520 water."""
+    if not told or any(m.unit not in GRAMS for m in measures):
+        return
+    taken = {i for m in (*doc._.measures, *doc._.elevations) for i in range(m.start, m.end)}
+    for number in doc._.numbers:
+        found = next((f for f in doc._.found if f.kind == "ingredient" and f.start == number.end), None)
+        plain = found is not None and number.start not in taken and LEAST_BARE_G <= number.value <= MOST_G
+        if found and plain and found.id in roles() and all(found.id != amount.ingredient for amount in told):
+            yield Amount(found.id, roles()[found.id], number.value, "g")
+
+
+def _ends(doc: Doc, at: int) -> bool:
+    """Whether a bare amount ends there: the text does, a pause follows, or the next thing."""
+    behind = doc[at : at + 1].text
+    return behind in STOPS or any(f.kind == "ingredient" and f.start == at for f in doc._.found)
 
 
 def _right_before(doc: Doc, start: int) -> Found | None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass, replace
 from functools import cache
 
@@ -26,8 +25,6 @@ NOTICED_FROM_FT = 2000
 LARGE_G, LARGE_SHARE = 2000.0, 0.5
 STEAMED_BY = ("combi_oven", "convection_steamer", "commercial_pressure_steamer", "steam_kettle")
 STEAMED_AS = ("steam", "bake")
-# depth of a pot's liquid in proportion to how wide the pot is
-DEPTH_TO_WIDTH = 0.6
 POTS = {"braise": pots.BRAISE, "stew": pots.STEW, "boil": pots.BOIL}
 
 
@@ -136,17 +133,7 @@ def boiled_off_more(case: Case, of_g: float, sea_ml: float) -> float:
         return 0.0
     covered = "uncovered" not in case.traits if request.covered is None else request.covered
     more = evaporation.extra_liquid_ml(
-        time.likely_min, time.base_mid_min, max(pot.area_m2, surface_m2(of_g + sea_ml)), covered=covered,
+        time.likely_min, time.base_mid_min, max(pot.area_m2, evaporation.surface_m2(of_g + sea_ml)), covered=covered,
         elevation_m=case.here.elevation_m, from_elevation_m=case.there.elevation_m,
     )  # fmt: skip
     return max(0.0, more)
-
-
-def surface_m2(volume_ml: float) -> float:
-    """The surface of a pot that so much stands in, six tenths as deep as the pot is wide [m2].
-
-    >>> round(surface_m2(4000), 3)
-    0.033
-    """
-    across_m = (volume_ml / 1e6 / (math.pi / 4 * DEPTH_TO_WIDTH)) ** (1 / 3)
-    return min(math.pi / 4 * across_m**2, evaporation.LARGEST_AREA_M2)

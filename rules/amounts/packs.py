@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cache
 
@@ -15,6 +16,10 @@ CONTAINERS = "lexicon/containers.toml"
 FILL = 0.9
 # as near to a whole one as makes no difference
 NEARLY = 0.08
+# what is asked in: packs of any kind, or cans, which not everything comes in
+PACK, CAN, CANS = "pack", "can", ("no10",)
+# a pack more is not opened for less than this
+HARDLY = 0.02
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,7 +60,7 @@ def piece(dish: str | None, dish_class: str) -> Piece | None:
 def pack(dish: str | None, dish_class: str) -> tuple[str, float] | None:
     """The pack it is usually sold in, and what that holds [g]."""
     row = row_of(PACKS, dish, dish_class)
-    return (row["pack"], float(row["grams"])) if row else None
+    return (row["pack"], float(row["grams"])) if row and row["grams"] else None
 
 
 @cache
@@ -86,3 +91,21 @@ def whole(amount: float) -> int:
     (3, 4, 1)
     """
     return max(1, math.ceil(amount - NEARLY))
+
+
+def needed(amount: float) -> int:
+    """How many whole packs hold an amount, as far as a portion can be known.
+
+    >>> needed(2.05), needed(2.01)
+    (3, 2)
+    """
+    return max(1, math.ceil(amount - HARDLY))
+
+
+def asked_in(pack: str, counted_in: Iterable[str]) -> bool:
+    """Whether an amount is asked in packs that it comes in.
+
+    >>> asked_in("bag", ("pack",)), asked_in("bag", ("can",)), asked_in("no10", ("can",))
+    (True, False, True)
+    """
+    return PACK in counted_in or (CAN in counted_in and pack in CANS)

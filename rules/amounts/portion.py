@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import cache
 
+from rules.amounts import yields
+from rules.amounts.yields import Yield
 from rules.baking.rounding import ML, G
 from rules.foods.dishes import PORTIONS, kin
 from rules.model import Quantity, Request
@@ -15,6 +17,8 @@ WAYS = ("main", "side", "starter", "buffet")
 HEAD = "head"
 # what a buffet is made over what the guests are reckoned to take
 BUFFET_OVER = 0.10
+# states in which it is bought with what is trimmed off
+TRIMMED = ("unpeeled", "untrimmed")
 # what the words of an amount say it is of
 COOKED, PORTION, EACH, YIELD = "cooked", "portion", "each", "yield"
 
@@ -71,7 +75,25 @@ def portion(dish: str | None, dish_class: str) -> Portion:
     2.8
     """
     row = row_of(PORTIONS, dish, dish_class) or _rows(PORTIONS)["class:general"]
-    return Portion(float(row["raw_g"]), float(row["cooked_g"]), row["state"], row["bought_as"], row["source"])
+    raw_g, cooked_g = float(row["raw_g"]), float(row["cooked_g"])
+    known = published(dish, row, cooked_g / raw_g)
+    if known is None:
+        return Portion(raw_g, cooked_g, row["state"], row["bought_as"], row["source"])
+    return Portion(cooked_g / known.share, cooked_g, row["state"], row["bought_as"], known.source)
+
+
+def published(dish: str | None, row: dict[str, str], usual: float) -> Yield | None:
+    """The printed yield that sets what is bought for a portion; None where there is none.
+
+    Of what is trimmed no more reaches the plate than trimming leaves; usual: what the table of portions reckons with.
+    """
+    if row["bought_as"] and row["dish"] != dish:
+        return None
+    found = yields.cooked(dish)
+    if found:
+        return found
+    left = yields.trimmed(dish)
+    return left if left and row["state"] in TRIMMED and left.share <= usual + 1e-9 else None
 
 
 def serving(dish: str | None, dish_class: str) -> Serving:

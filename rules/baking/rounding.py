@@ -34,6 +34,10 @@ def number(value: float, digits: int = 2) -> str:
     return text.rstrip("0").rstrip(".") if "." in text else text
 
 
+# teaspoons that are never told in larger spoons
+IN_TSP = "in_tsp"
+
+
 def step_of(amount: float, unit: str | None, *, fine: bool = False, coarse: bool = False) -> float:
     """The finest step [in the unit] worth measuring.
 
@@ -132,6 +136,7 @@ def fraction(value: float) -> str:
 def measure(amount: float, unit: str | None, *, high: float | None = None, quarts: bool = False) -> str:
     """An amount in words, cups with spoons beside them where the cup has no mark for it.
 
+    unit: IN_TSP for teaspoons that stay teaspoons, where the cook counts in them
     quarts: whether large amounts of cups are told in quarts
 
     >>> measure(1.25, "cup"), measure(0.875, "cup"), measure(1.1875, "cup"), measure(0.0625, "tsp"), measure(281, "g")
@@ -152,6 +157,8 @@ def measure(amount: float, unit: str | None, *, high: float | None = None, quart
     if unit == "cup" and quarts and amount >= 8:
         whole, rest = divmod(round_to(amount, 1 / 16), 4)
         return f"{number(whole, 0)} qt" + (f" plus {_cups(rest)}" if rest else "")
+    if unit == IN_TSP:
+        return _in_one_unit(amount, "tsp")
     if unit == "tsp" and amount >= 3:
         spoons, rest = divmod(round_to(amount, 1 / 16), 3)
         return f"{number(spoons, 0)} tbsp" + (f" plus {_in_one_unit(rest, unit)}" if rest else "")
@@ -185,6 +192,8 @@ def _unit_word(unit: str | None, amount: float) -> str:
         return ""
     if unit == "fl_oz":
         return "fl oz"
+    if unit == IN_TSP:
+        return "tsp"
     whole_words = ("cup", "stick", "packet", "envelope")
     return f"{unit}s" if unit in whole_words and amount > 1 else unit
 

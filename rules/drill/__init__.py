@@ -17,7 +17,7 @@ from rules.drill.question import Question
 from rules.errors import UnknownWord, within
 from rules.model import Sentence, Units
 
-__all__ = ["LEVELS", "LONGEST_SET", "THEMES", "Grade", "Question", "grade", "make_set"]
+__all__ = ["LEVELS", "LONGEST_SET", "THEMES", "Grade", "Question", "grade", "make_set", "make_set_of"]
 
 THEMES = ("boiling", "timing", "baking", "safety")
 LEVELS = (1, 2, 3)
@@ -48,6 +48,44 @@ def make_set(
             question = next(question for question in stream if question.text not in taken)
             taken[question.text] = question
     return tuple(taken.values())[:count]
+
+
+def make_set_of(seed: int, kinds: Iterable[str], *, count: int, units: Units = "us") -> tuple[Question, ...]:
+    """A set of questions of these kinds only, no two alike, each kind once before one comes again.
+
+    seed: any whole number; kinds: such as "boiling.point", of which at least one can be asked in many ways
+    count: 1 to LONGEST_SET, fewer where the kinds have no more to ask
+    raises: UnknownWord for a kind, OutOfRange for count
+
+    >>> [question.id for question in make_set_of(7, ("boiling.ice", "baking.powder"), count=3)]
+    ['baking.powder/1', 'boiling.ice/1', 'boiling.ice/2']
+    """
+    within("number of questions", count, 1, LONGEST_SET, "")
+    wanted = [(theme_of(name), kind_named(name)) for name in kinds]
+    taken: dict[Sentence, Question] = {}
+    for number in range(1, ROUNDS):
+        shuffled = list(wanted)
+        Random(f"{seed}/{number}").shuffle(shuffled)
+        for theme, kind in shuffled:
+            question = make_question(seed, theme, kind, number, units)
+            taken.setdefault(question.text, question)
+            if len(taken) == count:
+                return tuple(taken.values())
+    return tuple(taken.values())
+
+
+def kind_named(name: str) -> Kind:
+    """The kind of question of a name, its theme and the kind in it.
+
+    raises: UnknownWord
+
+    >>> kind_named("boiling.ice").level
+    1
+    """
+    found = {f"{theme}.{kind.name}": kind for theme in THEMES for kind in kinds_of(theme)}
+    if name not in found:
+        raise UnknownWord.among("kind of question", name, found)
+    return found[name]
 
 
 def theme_of(question_id: str) -> str:

@@ -30,6 +30,7 @@ class Method:
     temperature_of: str | None = None
     core_below_c: float = 0.0
     equipment: tuple[str, ...] = ()
+    begun_by: tuple[str, ...] = ()
     marks: tuple[Mark, ...] = ()
 
     @property

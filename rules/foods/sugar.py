@@ -19,10 +19,14 @@ STAGES = "tables/sugar_stages_common-practice.csv"
 CANDIES = "tables/candy_stages_common-practice.csv"
 LOWEST_ASKED_C, HIGHEST_ASKED_C = 85.0, 205.0
 UNDER_ANY_STAGE_K = 8.0
+# cooler than this is no syrup of a recipe [degC]
+SYRUP_FROM_C = 102.0
 MAPLE_ABOVE_BOIL_K = 7.1 / 1.8
 CSU_K_PER_M = 10 / 1.8 / 1524
 NOTICEABLE_K = 0.1
 READABLE_K = 0.05
+# no kitchen thermometer tells less [K]
+TELLING_K = 0.8
 PUBLISHED_FROM_M = 600
 # the stages that are still near enough to syrup for its boiling point to tell the sugar in it
 SYRUPS = ("thread", "soft_ball")
@@ -88,8 +92,16 @@ def wanted(case: Case) -> Stage | None:
     if case.request.stages:
         return None
     cooked_to = (_candies()[name] for name in kin(case.request.dish) if name in _candies())
-    named = case.request.subject or next(cooked_to, None)
-    return stages().get(named or "")
+    named = stages().get(case.request.subject or next(cooked_to, None) or "")
+    return None if named and _is_another(case, named) else named
+
+
+def _is_another(case: Case, usual: Stage) -> bool:
+    """Whether the recipe boils a sweet to a temperature of its own, far from the stage that is usual for it."""
+    asked_c = case.request.temperature_c
+    if asked_c is None or case.request.subject or asked_c < SYRUP_FROM_C:
+        return False
+    return not usual.low_c - UNDER_ANY_STAGE_K <= asked_c <= usual.high_c + UNDER_ANY_STAGE_K
 
 
 def boil_reading_c(case: Case) -> float | None:
@@ -276,11 +288,14 @@ def recipe_temperature(case: Case) -> Part | None:
     whites, offset_k = case.request.dish in EGG_FOAMS and case.moved, thermometer_offset_k(case)
     if _is_isomalt(case):
         return None
+    if several := _each_temperature(case):
+        return several
     return Part(
         because="" if told_stages(case) else _why(case, None, case.sea.boiling_c - case.here.boiling_c),
         figures=(Figure("recipe_temperature", say("recipe-label"), round(here_c, 2), "degC"),),
         headline=together(
-            say(
+            _verdict(case, asked_c, here_c)
+            or say(
                 "recipe-headline",
                 asked=temp(asked_c),
                 baseline=case.baseline,
@@ -292,6 +307,39 @@ def recipe_temperature(case: Case) -> Part | None:
             say("your-thermometer-there", reads=temp(here_c + offset_k)) if abs(offset_k) >= READABLE_K else "",
             say("whites") if whites else "",
         ),
+    )
+
+
+def _each_temperature(case: Case) -> Part | None:
+    """Each of the recipe's temperatures carried here, where it has two or more; None where it has one."""
+    asked = tuple(temp_c for temp_c in case.request.temperatures_c if SYRUP_FROM_C < temp_c <= HIGHEST_ASKED_C)
+    if len(asked) < 2 or case.request.taken_c is not None:
+        return None
+    drop_k, over_k = case.there.boiling_c - case.here.boiling_c, case.sea.boiling_c - case.there.boiling_c
+    dry_c = stages()["caramel"].low_c
+    each = [say("carried", asked=temp(c), here=temp(c if c + over_k >= dry_c else c - drop_k)) for c in asked]
+    return Part(
+        because=_why(case, None, case.sea.boiling_c - case.here.boiling_c),
+        headline=say("each-carried", place=case.place, baseline=case.baseline, each=listed(each, "semicolons")),
+    )
+
+
+def _verdict(case: Case, asked_c: float, here_c: float) -> Words:
+    """How far over or under a syrup was taken; empty where that is not asked."""
+    taken_c = case.request.taken_c
+    if taken_c is None:
+        return ""
+    off_k = taken_c - here_c
+    way = "right" if abs(off_k) < TELLING_K else "over" if off_k > 0 else "under"
+    return say(
+        "taken",
+        way=way,
+        off=temp_drop(abs(off_k)),
+        taken=temp(taken_c),
+        asked=temp(asked_c),
+        here=temp(here_c),
+        place=case.place,
+        baseline=case.baseline,
     )
 
 

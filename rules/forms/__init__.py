@@ -22,7 +22,8 @@ WRONG = "troubleshoot"
 VERDICTS = ("changes", "enough", "is_ok")
 # forms that the room's own headline answers
 PLAIN = ("how_long", "how_hot", "how_much", "start", "convert", "why")
-JUDGED, OF_PLACES = "doneness.judged", ("which.place", "by_then.part")
+PLACES = "which.place"
+JUDGED, OF_PLACES = "doneness.judged", (PLACES, "by_then.part")
 Work = Callable[[Request], Answer]
 # what a question of the same kind, asked beside the first, does not take over from it
 UNASKED: dict[str, object] = {
@@ -73,7 +74,8 @@ def in_form(answer: Answer, work: Work) -> Answer:
     for form in forms_of(answer.request):
         module = book.room("forms", form)
         for rule, part in book.spoken(book.rules_of(module), asked) if module else ():
-            said = with_part(answer, part, Because(rule.id, part.because, part.sources or rule.sources))
+            of = of_first_place(asked) if rule.id == PLACES else answer
+            said = with_part(of, part, Because(rule.id, part.because, part.sources or rule.sources))
             return of_all_places(said) if rule.id in OF_PLACES else said
     return answer
 
@@ -85,6 +87,8 @@ def forms_of(request: Request) -> Iterator[str]:
         yield "why"
     if had and (topic == WRONG or (topic in marked("in_form") and "remaining" in request.forms)):
         yield "remaining"
+    if "past" in request.forms:
+        yield "past"
     if request.lacking and topic in marked("by_hand"):
         yield "by_hand"
     if "worth" in request.forms and topic in marked("of_buying"):
@@ -105,6 +109,14 @@ def answered(request: Request) -> Iterator[str]:
     plain = next((at for at, form in enumerate(forms) if form in PLAIN), len(forms))
     yield from forms[:plain]
     yield from (form for form in forms[plain:] if form in VERDICTS)
+
+
+def of_first_place(asked: Asked) -> Answer:
+    """The answer for the highest of the places that are compared, whose figures and steps stand below the headline."""
+    heights = asked.request.elevations_m
+    if asked.request.pressure_pa is not None or not heights or max(heights) == asked.request.elevation_m:
+        return asked.answer
+    return replace(asked.otherwise(elevation_m=max(heights)).answer, request=asked.request)
 
 
 def of_all_places(answer: Answer) -> Answer:

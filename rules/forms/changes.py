@@ -72,6 +72,10 @@ def _opening(asked: Asked, way: str) -> str:
 @rule("changes.heat", "common-practice", "iapws-r7-97")
 def heat(asked: Asked) -> Part | None:
     """Whether a temperature changes: what is set, and what the liquid, the steam or the boil stand at."""
+    if "poured" in asked.case.traits and asked.request.temperature_c is not None and about_heat(asked):
+        # a sauce is done at a reading of its own, whatever its pan stands at
+        read = asked.otherwise(topic="doneness", method=None, forms=("changes",)).answer.headline
+        return Part(headline=read) if read else None
     found = of_heat(asked) if about_heat(asked) and not asked.judged else None
     if found is None:
         return None

@@ -39,7 +39,9 @@ def places(asked: Asked) -> Part | None:
     request = asked.request
     both = (request.elevation_m, request.from_elevation_m)
     heights = request.elevations_m or tuple(m for m in both if m is not None)
-    if len(heights) < 2:
+    # a centre that is done is no hotter in one place, and a baseline is not asked about beside it
+    of_centre = request.topic in marked("of_a_centre") and not marked("by_method").intersection((request.topic,))
+    if len(heights) < 2 or (of_centre and not request.elevations_m):
         return None
     topic = "time" if request.topic == "why" and request.dish_class else request.topic
     from_m = request.from_elevation_m if request.time_min is not None and request.elevations_m else None

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass, replace
 
 from rules.book import Case
@@ -9,6 +10,8 @@ from rules.heat import pressure, wet
 from rules.model import Request
 from rules.physics import kinetics
 from rules.physics.ambient import Ambient
+from rules.physics.evaporation import BELOW_BOIL_K, DEPTH_TO_WIDTH, evaporation_rate_ml_min, surface_m2
+from rules.physics.water import latent_heat_kj_per_kg
 
 # water as it is drawn in the hills, and snow as it lies [degC]
 COLD_C, SNOW_C = 5.0, -5.0
@@ -18,6 +21,8 @@ GAS_KJ_PER_G = 46.0
 SHARES = (0.35, 0.45, 0.55)
 # so long on a small flame under a lid takes as much gas as it took to the boil [min]; a cooker takes half
 HOLD_MIN, COOKER_HOLDS = 30.0, 0.5
+# the walls of a pot in the still air of a warm kitchen, and the largest pot that is reckoned with [l]
+STILL_AIR_W_M2_K, ROOM_C, LARGEST_POT_L = 10.0, 22.0, 40.0
 # a meal that nobody names: pasta, rice or potatoes for so long at sea level, in a pot and in a cooker [min]
 MEAL_MIN, MEAL_IN_COOKER_MIN = 20.0, 7.0
 # classes that are done with the boil
@@ -67,6 +72,25 @@ def gas_g(heat_kj: float) -> tuple[float, float, float]:
     """
     low, mid, high = (heat_kj / GAS_KJ_PER_G / share for share in reversed(SHARES))
     return low, mid, high
+
+
+def held_kw(litres: float, air: Ambient, *, covered: bool) -> float:
+    """Heat that keeps a pot of a kitchen at a bare simmer: what its walls and its steam lose [kW].
+
+    litres: what stands in all the pots; more than LARGEST_POT_L stands in several
+    source: computed, ashrae-applications
+
+    >>> from rules.physics.ambient import ambient
+    >>> round(held_kw(20, ambient(0), covered=True), 2), round(held_kw(20, ambient(0), covered=False), 2)
+    (0.32, 1.01)
+    """
+    pots = max(1, math.ceil(litres / LARGEST_POT_L))
+    top_m2 = surface_m2(max(litres, 1.0) / pots * 1000)
+    across_m = math.sqrt(top_m2 / (math.pi / 4))
+    walls_m2 = math.pi * across_m * across_m * DEPTH_TO_WIDTH
+    lost_w = STILL_AIR_W_M2_K * (top_m2 + walls_m2) * (air.boiling_c - BELOW_BOIL_K - ROOM_C)
+    steam_g_s = evaporation_rate_ml_min(top_m2, covered=covered, elevation_m=air.elevation_m) / 60
+    return pots * (lost_w / 1000 + steam_g_s * latent_heat_kj_per_kg(air.boiling_c) / 1000)
 
 
 def meal(case: Case, air: Ambient) -> Meal:

@@ -11,13 +11,15 @@ from rules.heat.heat_settings import Setting
 from rules.heat.where_water_boils import boiling_point, boils_alike
 from rules.model import Caution
 from rules.physics.ambient import Ambient
-from rules.said import Said, Words, number, sentences, temp, temp_drop
+from rules.said import Said, Words, number, oven, sentences, temp, temp_drop
 
 say = sentences("methods/fry")
 
 HIGHEST_ADVICE_M = 3048.0
 NOTICED_K = 0.5
 HARDLY = 1.015
+# food that goes into the fat twice, and the coolest fat that anything is fried in [degC]
+TWICE, COOLEST_FAT_C = 2, 115.0
 THIN_SHARE = (1 / 3, 2 / 3)
 
 
@@ -37,6 +39,8 @@ def drop_k(elevation_m: float) -> tuple[float, float, float]:
 def fat(case: Case) -> tuple[Setting, Setting]:
     """The fat here and at sea level: what the cook gave holds at the baseline; a pan stays as it is."""
     there, stated = set_to(case, "fry")
+    if stated and len(_twice(case)) == TWICE:
+        there = Setting(there.low_c, there.high_c, "deep")
     if there.way != "deep":
         return there, there
     at_baseline = drop_k(case.there.elevation_m)[1] if stated else 0.0
@@ -60,7 +64,7 @@ def fat_temperature(case: Case) -> Part:
     return Part(
         figures=(setting_figure("fat_temperature", say("deep-fat"), here, sea),),
         headline=_headline(case, here, sea),
-        steps=(say("deep-fat-step", setting=here.span), *batches),
+        steps=(*(_twice_step(case) or (say("deep-fat-step", setting=here.span),)), *batches),
         because=turned_down if lower > NOTICED_K else say("no-change"),
     )
 
@@ -76,9 +80,37 @@ def _pan(case: Case, heat: Setting) -> Part:
     )
 
 
+def _twice(case: Case) -> tuple[tuple[float, float], ...]:
+    """Each temperature of fat that food goes into twice, as it was given and here [degC]."""
+    down = drop_k(case.here.elevation_m)[1] - drop_k(case.there.elevation_m)[1]
+    return tuple((asked_c, asked_c - down) for asked_c in case.request.temperatures_c if asked_c >= COOLEST_FAT_C)
+
+
+def _twice_step(case: Case) -> tuple[Words, ...]:
+    each = _twice(case)
+    if len(each) != TWICE:
+        return ()
+    (_, first_c), (_, second_c) = each
+    hotter = "second" if second_c > first_c else "first"
+    return (say("twice-step", first=oven(first_c), second=oven(second_c), hotter=hotter),)
+
+
 def _headline(case: Case, here: Setting, sea: Setting) -> Words:
     if case.request.topic != "temperature":
         return ""
+    each = _twice(case)
+    if len(each) == TWICE:
+        (first_c, first_here_c), (second_c, second_here_c) = each
+        return say(
+            "twice-headline",
+            first=oven(first_here_c),
+            second=oven(second_here_c),
+            was_first=oven(first_c),
+            was_second=oven(second_c),
+            food=case.food,
+            place=case.place,
+            baseline=case.baseline,
+        )
     turned_down = sea.middle_c - here.middle_c >= NOTICED_K
     return say(
         "deep-fat-headline",

@@ -14,7 +14,8 @@ SEA_LEVEL_PA = 101_325.0
 SEA_LEVEL_K = 288.15
 LAPSE_K_PER_M = 0.0065
 # g0 / (R_air * lapse), with g0 9.80665 m/s2 and R_air 287.05287 J/(kg K)
-EXPONENT = 9.80665 / (287.05287 * LAPSE_K_PER_M)
+STANDARD_GRAVITY = 9.80665
+EXPONENT = STANDARD_GRAVITY / (287.05287 * LAPSE_K_PER_M)
 
 LOWEST_SEA_LEVEL_PA, HIGHEST_SEA_LEVEL_PA = 87_000.0, 108_500.0
 WEATHER_SWING = 0.045
@@ -146,3 +147,37 @@ def density_ratio(elevation_m: float) -> float:
     0.811
     """
     return math.pow(_temperature_ratio(elevation_m), EXPONENT - 1)
+
+
+TROPOPAUSE_M, TROPOPAUSE_PA, TROPOPAUSE_K = 11_000.0, 22_632.06, 216.65
+# the next layer of the standard begins there
+ISOTHERMAL_TO_PA = 5_474.89
+
+
+def height_of_m(pressure_pa: float) -> float:
+    """Height above sea level at which the standard atmosphere has this pressure, far above any kitchen.
+
+    pressure_pa: pressure [Pa], 5 474.89 to 106 598
+    returns: height [m], up to 20 000
+    raises: OutOfRange outside that range
+    source: us-std-atm-1976, the layers below 11 km and from there to 20 km
+
+    >>> round(height_of_m(26_436)), round(height_of_m(12_044.6))
+    (10000, 15000)
+    """
+    within("air pressure", pressure_pa, ISOTHERMAL_TO_PA, _pressure_at(LOWEST_M) * (1 + ROUNDING), "Pa")
+    if pressure_pa >= TROPOPAUSE_PA:
+        return SEA_LEVEL_K / LAPSE_K_PER_M * (1 - math.pow(pressure_pa / SEA_LEVEL_PA, 1 / EXPONENT))
+    fall_per_m = EXPONENT * LAPSE_K_PER_M / TROPOPAUSE_K
+    return TROPOPAUSE_M - math.log(pressure_pa / TROPOPAUSE_PA) / fall_per_m
+
+
+def weight_kg_per_m2(pressure_pa: float) -> float:
+    """What the air over a square metre weighs, whose push is this pressure [Pa], by standard gravity [kg/m²].
+
+    source: us-std-atm-1976
+
+    >>> round(weight_kg_per_m2(101_325))
+    10332
+    """
+    return pressure_pa / STANDARD_GRAVITY

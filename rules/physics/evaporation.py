@@ -8,6 +8,8 @@ because it is longer.
 
 from __future__ import annotations
 
+import math
+
 from rules.errors import within
 from rules.physics import air, water
 
@@ -15,6 +17,8 @@ CARRIER_W_PER_M2_PA = 0.089
 BELOW_BOIL_K = 3.0
 COVERED_SHARE = 0.1
 LARGEST_AREA_M2 = 5.0
+# depth of a pot's liquid in proportion to how wide the pot is
+DEPTH_TO_WIDTH = 0.6
 
 
 def evaporation_rate_kg_m2_h(surface_c: float, pressure_pa: float, room_vapour_pa: float = 0.0) -> float:
@@ -102,3 +106,15 @@ def drying_ratio(elevation_m: float) -> float:
     1.3
     """
     return air.SEA_LEVEL_PA / air.pressure_pa(elevation_m)
+
+
+def surface_m2(volume_ml: float) -> float:
+    """The surface of a pot that so much stands in, six tenths as deep as the pot is wide [m2].
+
+    source: common-practice
+
+    >>> round(surface_m2(4000), 3)
+    0.033
+    """
+    across_m = (volume_ml / 1e6 / (math.pi / 4 * DEPTH_TO_WIDTH)) ** (1 / 3)
+    return min(math.pi / 4 * across_m**2, LARGEST_AREA_M2)

@@ -14,9 +14,9 @@ from assistant.answering import reply_to
 M_PER_FT = 0.3048
 # dish: middle of its time at sea level [min], z of its class [K]
 TIMES = {
-    "potatoes": (20.0, 60.0), "spaghetti": (10.0, 60.0), "lentils": (27.5, 24.0), "chickpeas": (97.5, 18.0),
-    "short ribs": (165.0, 38.0), "rice": (16.5, 60.0), "pot roast": (195.0, 38.0), "broccoli": (5.5, 60.0),
-    "dumplings": (18.0, 60.0), "oxtail": (210.0, 38.0),
+    "potatoes": (20.0, 45.0), "spaghetti": (10.0, 60.0), "lentils": (27.5, 24.0), "chickpeas": (97.5, 18.0),
+    "short ribs": (165.0, 44.0), "rice": (16.5, 50.0), "pot roast": (195.0, 44.0), "broccoli": (5.5, 45.0),
+    "dumplings": (18.0, 60.0), "oxtail": (210.0, 44.0),
 }  # fmt: skip
 DURATION = re.compile(r"(?:(\d+) h ?)?(?:(\d+)(½)? min)?")
 

@@ -8,6 +8,7 @@ import pytest
 
 from rules.amounts.liquid import ratio
 from rules.amounts.portion import head, portion
+from rules.amounts.yields import trimmed
 from rules.foods.dishes import dishes
 from rules.model import Request
 from rules.physics.units import G_PER_LB, ML_PER_CUP
@@ -72,6 +73,47 @@ def test_cups_of_water_to_a_cup(dish: str, more: dict[str, str], cups: float, so
 def test_brown_rice_comes_to_so_much() -> None:
     """3 lb 10 oz dry give about 8 lb 4 oz cooked, for 50."""
     assert portion("brown rice", "rice").yields == pytest.approx(8.25 / 3.625, rel=0.08)
+
+
+@pytest.mark.parametrize(
+    ("dish", "share", "source"),
+    [
+        ("ground beef", 0.74, "usda-fbg-2012"),  # section 1: 1 lb AP = 0.74 lb cooked, drained, lean meat
+        ("onions", 0.78, "usda-fbg-2012"),  # section 2: 1 lb AP = 0.78 lb cooked
+        ("potatoes", 0.81, "usda-ah-102"),  # item 2018, pared
+        ("sweet potatoes", 0.80, "usda-ah-102"),  # item 2496, pared
+        ("leeks", 0.44, "usda-ah-102"),  # item 1412, without the green
+        ("pork shoulder", 0.52, "usda-food-buying-guide"),  # from memory: Boston butt, bone in
+        ("chuck roast", 0.61, "usda-food-buying-guide"),  # from memory: without bone
+        ("turkey", 0.47, "usda-food-buying-guide"),  # from memory: whole, meat without skin
+    ],
+)
+def test_what_is_bought_gives_what_is_printed(dish: str, share: float, source: str) -> None:
+    one = portion(dish, dishes()[dish].dish_class)
+    assert one.yields == pytest.approx(share)
+    assert one.source == source
+
+
+@pytest.mark.parametrize(
+    ("dish", "share"), [("carrots", 0.82), ("cabbage", 0.93), ("apples", 0.78), ("zucchini", 0.93)]
+)
+def test_no_more_reaches_the_plate_than_trimming_leaves(dish: str, share: float) -> None:
+    """Handbook 102, items 481, 440, 17 and 2446."""
+    assert trimmed(dish).share == share  # type: ignore[union-attr]
+    assert portion(dish, dishes()[dish].dish_class).yields <= share
+
+
+@pytest.mark.source("usda-sr28")
+def test_dry_spaghetti_and_rice_swell_as_their_water_says() -> None:
+    """By the solids of the two forms: spaghetti 2.38, white rice 2.80 (computed from water contents, from memory)."""
+    assert portion("spaghetti", "pasta").yields == pytest.approx(2.38, rel=0.06)
+    assert portion("white rice", "rice").yields == pytest.approx(2.80, rel=0.02)
+
+
+@pytest.mark.source("scaa-brewing")
+def test_coffee_is_brewed_at_55_g_to_the_litre() -> None:
+    one = portion("coffee", "coffee")
+    assert one.raw_g / one.cooked_g * 1000 == pytest.approx(55, rel=0.10)
 
 
 @pytest.mark.source("usda-leaflet-326")

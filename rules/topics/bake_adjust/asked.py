@@ -10,7 +10,7 @@ from rules.baking.styles import is_a, style_of
 from rules.book import Case
 from rules.physics import air
 from rules.recipe import Recipe
-from rules.said import Words, sentences
+from rules.said import Words, sentences, together
 
 say = sentences("topics/bake_adjust/asked")
 COMPONENT_OF = {
@@ -30,6 +30,8 @@ RISEN = (None, "general", "yeast_bread", "pizza", "laminated", "flatbread")
 COOLEST_OVEN_C = 60.0
 # where the published tables begin [m]
 FIRST_BAND_M = 914.4
+# from here on a recipe that is right there has been changed already [m]
+HIGH_BASELINE_M = 600.0
 
 
 def asked(case: Case) -> str | None:
@@ -83,6 +85,14 @@ def baked(case: Case) -> Words:
     if case.request.dish and case.request.dish_class != "egg":
         return case.request.dish
     return say("style", style=style(case))
+
+
+def counted_from(case: Case, said: Words) -> Words:
+    """A change, with where the recipe is right already, where that is no lowland: only the difference is made."""
+    from_m = case.request.from_elevation_m
+    if from_m is None or from_m < HIGH_BASELINE_M:
+        return said
+    return together(said, say("counted-from", baseline=case.baseline))
 
 
 def percents(ratio: Span) -> tuple[float, str, float, float]:

@@ -8,12 +8,14 @@ from rules.baking.batch import Batch, percent_apart
 from rules.book import Case, Part, rule
 from rules.model import Figure
 from rules.recipes.steps import scaled_min
-from rules.said import Said, duration, measure, number, sentences, together, yes
-from rules.topics.bake_adjust.asked import asked, batch, percents, wanted
+from rules.said import Said, duration, measure, number, sentences, temp, together, yes
+from rules.topics.bake_adjust.asked import COOLEST_OVEN_C, asked, batch, percents, wanted
 
 # doughs that a starter raises
 # no more and no less of the recipe's yeast in one step, how exactly it is told, and what a recipe usually has [g]
 LEAST_YEAST, MOST_YEAST, MARGIN, USUAL_G = 0.35, 1.4, 0.05, 7.0
+# a dough with butter in it is not punched down
+LAMINATED = "laminated"
 SOURED = ("sourdough", "panettone")
 say = sentences("topics/bake_adjust/dough")
 
@@ -30,7 +32,7 @@ def proof_rule(case: Case) -> Part | None:
     headline = say("look", percent=percent_apart(low), way=way, place=case.place)
     return Part(
         figures=(_change(work),),
-        steps=_steps(),
+        steps=_steps(case),
         because=_because(case, work),
         headline=headline if told else "",
     )
@@ -42,6 +44,8 @@ def _timed(case: Case, work: Batch, time_min: float) -> Part:
     less = work.ratio("yeast")
     low, to = (scaled_min(time_min, r) for r in (work.pressure_ratio, yeast.proof_ratio(work).value))
     here, there = duration(time_min), duration(there_min)
+    if case.request.from_elevation_m is not None:
+        return _carried(case, work, time_min, to, low)
     headline = (
         say("doubles-less-yeast", here=here, place=case.place, there=there, baseline=case.baseline,
             percent=percent_apart(less.value), starter=yes(_is_soured(case)))
@@ -55,9 +59,30 @@ def _timed(case: Case, work: Batch, time_min: float) -> Part:
             Figure("yeast_change", say("yeast-change"), *percents(less)),
             _change(work),
         ),
-        steps=(say("recipe-step", time=here, baseline=case.baseline, low=duration(low)), *_steps()),
+        steps=(say("recipe-step", time=here, baseline=case.baseline, low=duration(low)), *_steps(case)),
         because=_because(case, work),
         headline=headline,
+    )
+
+
+def _carried(case: Case, work: Batch, time_min: float, to_min: float, low_min: float) -> Part:
+    """What a rising time that was told of the baseline comes to here, at the same warmth."""
+    temp_c = case.request.temperature_c
+    warm = temp_c is not None and temp_c < COOLEST_OVEN_C
+    return Part(
+        figures=(Figure("proof_to", say("recipes-time"), to_min, "min", low_min, time_min), _change(work)),
+        headline=say(
+            "rises-here",
+            there=duration(time_min),
+            baseline=case.baseline,
+            here=duration(to_min),
+            place=case.place,
+            low=duration(low_min),
+            warm=yes(warm),
+            temperature=temp(temp_c or 0.0),
+        ),
+        steps=_steps(case)[:1],
+        because=_because(case, work),
     )
 
 
@@ -74,8 +99,9 @@ def _change(work: Batch) -> Figure:
     return Figure("proof_change", say("change"), *percents(yeast.proof_ratio(work)))
 
 
-def _steps() -> tuple[Said, ...]:
-    return say("until-doubled"), say("for-flavour")
+def _steps(case: Case) -> tuple[Said, ...]:
+    of = "layered" if case.dish_class == LAMINATED else "soured" if _is_soured(case) else "other"
+    return say("until-doubled", of=of), say("for-flavour", of=of)
 
 
 def _because(case: Case, work: Batch) -> Said:
@@ -107,7 +133,7 @@ def paced_yeast(case: Case) -> Part | None:
         figures=(Figure("yeast_change", say("yeast-change"), *percents(Span(ratio, low, high))),),
         headline=say("warmth-first", own=duration(own_min), wanted=duration(wanted_min), air=duration(air_min),
                      place=case.place, then=headline) if far else headline,
-        steps=_steps()[:1] if far else (say("paced-trial"), *_steps()[:1]),
+        steps=_steps(case)[:1] if far else (say("paced-trial"), *_steps(case)[:1]),
         because=together(say("paced-because"), _because(case, batch(case)) if case.moved else ""),
     )  # fmt: skip
 

@@ -10,19 +10,29 @@ from rules.baking import flour as flour_component
 from rules.baking.bands import Span
 from rules.baking.batch import Batch, percent_apart, towards
 from rules.baking.parts import pantry, part_of
-from rules.baking.rounding import in_unit, same_measure
+from rules.baking.rounding import IN_TSP, in_unit, same_measure
 from rules.baking.usual import usual
 from rules.book import Case, Part, rule
 from rules.heat.verdict import opened
 from rules.model import Caution, Figure
 from rules.said import Said, Value, Words, elevation, measure, number, sentences
-from rules.topics.bake_adjust.asked import COMPONENT_OF, SUBJECTS, asked, baked, batch, percents, style, wanted
+from rules.topics.bake_adjust.asked import (
+    COMPONENT_OF,
+    SUBJECTS,
+    asked,
+    baked,
+    batch,
+    counted_from,
+    percents,
+    style,
+    wanted,
+)
 from rules.topics.bake_adjust.unchanged import has_none, lacks, no_need, stays
 
 say = sentences("topics/bake_adjust/ingredients")
 FINE = ("leavening", "yeast")
 NOT_MEASURED = ("", "piece")
-SPOONFULS_TSP, LIGHT_G = 6, 10
+SPOONFULS_TSP, LIGHT_G, MOST_TSP = 6, 10, 9.0
 AMOUNT_ASKED = frozenset(("how_much", "more", "which"))
 # flour with powder in it, how much of it holds a teaspoon, and what a cup weighs [g]
 SELF_RISING, FLOUR_G_PER_TSP, CUP_G = "self-rising flour", 75.0, 125.0
@@ -91,7 +101,12 @@ def _amount(case: Case, component: str, ratio: Span) -> Amount | None:
     if to_unit is None:
         return None
     to, low, high = (towards(base, r, to_unit, fine=fine) for r in (ratio.value, ratio.low, ratio.high))
-    return Amount(base, to, min(low, to), max(high, to), to_unit, own, measure(value, unit))
+    return Amount(base, to, min(low, to), max(high, to), to_unit, own, measure(value, shown_in(unit, value, own=own)))
+
+
+def shown_in(unit: str, amount: float, *, own: bool) -> str:
+    """The unit in which an amount is told: teaspoons of the cook's own stay teaspoons, while they are few."""
+    return IN_TSP if own and unit == "tsp" and amount <= MOST_TSP else unit
 
 
 def _usual(case: Case, component: str) -> tuple[float, str]:
@@ -119,18 +134,19 @@ def _line(case: Case, component: str, amount: Amount, name: str) -> Said:
     return say("for-every", item=name, now=now, was=was, span=span)
 
 
-def _headline(case: Case, component: str, amount: Amount, name: str, ratio: Span) -> Said:
+def _headline(case: Case, component: str, amount: Amount, name: str, ratio: Span) -> Words:
     """The change as the answer to what was asked."""
     verdict = _verdict(case, amount)
     if amount.same or amount.own:
-        line = _line(case, component, amount, name)
+        line = counted_from(case, _line(case, component, amount, name))
         return opened(verdict, line) if verdict else line
     said = say(
         "headline", percent=percent_apart(ratio.value), way="less" if ratio.value < 1 else "more", item=name,
         baked=baked(case), place=case.place, now=_weighed(amount, name, component), was=amount.said,
         span=_anywhere(amount),
     )  # fmt: skip
-    return opened(verdict, said) if verdict else said
+    change = counted_from(case, said)
+    return opened(verdict, change) if verdict else change
 
 
 def _verdict(case: Case, amount: Amount) -> str:
@@ -146,12 +162,17 @@ def _verdict(case: Case, amount: Amount) -> str:
 
 def _anywhere(amount: Amount) -> Words:
     """The range that is as right, where there is one."""
-    return "" if amount.low == amount.high else say("anywhere", span=measure(amount.low, amount.unit, amount.high))
+    if amount.low == amount.high:
+        return ""
+    return say("anywhere", span=measure(amount.low, shown_in(amount.unit, amount.to, own=amount.own), amount.high))
 
 
 def _weighed(amount: Amount, name: str, component: str) -> Value:
     """What becomes of it with its weight beside it, where the pantry knows the weight."""
-    found, text = usual("adjust", component), measure(amount.to, amount.unit)
+    found, text = (
+        usual("adjust", component),
+        measure(amount.to, shown_in(amount.unit, amount.to, own=amount.own)),
+    )
     row = pantry().get(name) or pantry().get(found.weighed_as if found else "", {})
     spoons = in_unit(amount.to, amount.unit, "tsp")
     each_g = _tsp_g(row, spoons or 0.0)

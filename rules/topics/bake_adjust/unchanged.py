@@ -6,7 +6,7 @@ from typing import Literal
 
 from rules.baking import bands, components
 from rules.book import Case, Part
-from rules.said import elevation, sentences
+from rules.said import elevation, oven, sentences
 from rules.topics.bake_adjust.asked import FIRST_BAND_M, asked, baked, style
 
 say = sentences("topics/bake_adjust/unchanged")
@@ -22,9 +22,11 @@ def stays(case: Case, component: str, noun: Noun, item: str = "") -> Part | None
     """
     if asked(case) != component:
         return None
-    part = components.share(style(case), component)
+    part, set_c = components.share(style(case), component), case.request.temperature_c
+    own = component == "oven" and set_c is not None
+    kept = say("leave-at", setting=oven(set_c or 0.0), baked=baked(case), place=case.place) if own else None
     return Part(
-        headline=say("leave", noun=noun, item=item, baked=baked(case), place=case.place),
+        headline=kept or say("leave", noun=noun, item=item, baked=baked(case), place=case.place),
         because=say("note", note=part.note) if part and part.note else say("no-advice", baked=baked(case)),
         sources=(part.source,) if part else ("common-practice",),
     )

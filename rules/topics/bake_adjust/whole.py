@@ -8,10 +8,12 @@ from rules.book import Case, Part, rule
 from rules.model import Caution
 from rules.physics.units import round_to
 from rules.said import Said, listed, number, sentences
-from rules.topics.bake_adjust.asked import asked, baked, batch
+from rules.topics.bake_adjust.asked import asked, baked, batch, counted_from
 from rules.topics.bake_adjust.unchanged import lacks, no_need_at_all
 
 say = sentences("topics/bake_adjust/whole")
+# no oven is set finer than this [degF]
+LEAST_OVEN_F = 2.5
 IN_SHORT = ("leavening", "yeast", "sugar", "liquid", "flour", "oven")
 
 
@@ -24,7 +26,7 @@ def whole_set(case: Case) -> Part | None:
     if not work.expects("leavening"):
         return no_need_at_all(case)
     return Part(
-        headline=in_short(case, work),
+        headline=counted_from(case, in_short(case, work)),
         cautions=(Caution("note", say("one-at-a-time"), ("uwyo-altitude-adjusters",)),),
     )
 
@@ -45,6 +47,8 @@ def _short(work: Batch, component: str) -> Said | None:
         return None
     if component == "oven":
         degrees_f = components.difference(work.style, "oven", work.from_m, work.to_m).value
+        if abs(degrees_f) < LEAST_OVEN_F:
+            return None
         fahrenheit, celsius = number(round_to(abs(degrees_f), 5)), number(round_to(abs(degrees_f) / 1.8, 1))
         way = "hotter" if degrees_f > 0 else "cooler"
         return say("oven", units=work.units, fahrenheit=fahrenheit, celsius=celsius, way=way)

@@ -158,10 +158,10 @@ def pieces_wanted(request: Request, part: packs.Piece, raw_g: float) -> int:
 
 def in_packs(request: Request, raw_g: float) -> Words:
     """How many cases or bags, where it was asked so."""
-    sold = packs.pack(request.dish, class_of(request)) if "pack" in request.counted_in else None
-    if sold is None:
+    sold = packs.pack(request.dish, class_of(request))
+    if sold is None or not packs.asked_in(sold[0], request.counted_in):
         return ""
-    count = packs.whole(raw_g / sold[1])
+    count = packs.needed(raw_g / sold[1])
     return say("in-packs", count=count, amount=number(count, 0), pack=sold[0], size=bulk(sold[1]))
 
 

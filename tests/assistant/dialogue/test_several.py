@@ -42,7 +42,7 @@ def unsure() -> Memory:
     """Somebody who was asked which of two is meant."""
     asked = Request(
         text="carrots in the pot at 7,000 ft", topic="time", dish="carrots", dish_class="root_vegetable", method="boil",
-        elevation_m=2133.6, elevation_from="stated", choices=("time", "temperature"),
+        elevation_m=2133.6, elevation_from="kitchen", choices=("time", "temperature"),
     )  # fmt: skip
     return Memory(request=asked, asked="choice")
 

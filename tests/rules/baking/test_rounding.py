@@ -44,7 +44,8 @@ def test_cups_say_what_they_hold(sixteenths) -> None:
 
 
 @pytest.mark.parametrize(("amount", "unit", "said"), [
-    (0.125, "tsp", "1/8 tsp"), (0.0625, "tsp", "1/16 tsp"), (1.625, "tsp", "1 1/2 tsp plus 1/8 tsp"), (2 / 3, "cup", "2/3 cup"),
+    (0.125, "tsp", "1/8 tsp"), (0.0625, "tsp", "1/16 tsp"), (1.625, "tsp", "1 1/2 tsp plus 1/8 tsp"),
+    (2 / 3, "cup", "2/3 cup"),
     (1.75, "cup", "1 3/4 cups"), (0.1875, "cup", "3 tbsp"), (0.9375, "cup", "3/4 cup plus 3 tbsp"), (6.9, "g", "6.9 g"),
     (2.75, "stick", "2 3/4 sticks"), (74, "percent", "74%"), (3, None, "3"), (1.5, "lb", "1 1/2 lb"),
 ])  # fmt: skip

@@ -17,7 +17,7 @@ def said(**fields):
 
 def test_two_places_as_high_are_the_same():
     text = said(**RICE, elevation_m=3650.0, elevations_m=(3650.0, 3640.0))
-    assert text.startswith("The same: about 26 min (")
+    assert text.startswith("The same: about 29 min (")
     assert "11,980 ft (3,650 m), and 26 min at 11,940 ft (3,640 m)" in text
 
 

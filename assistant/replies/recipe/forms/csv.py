@@ -32,7 +32,7 @@ def as_csv(converted: Converted, units: Units = "us") -> str:
     table.writeheader()
     title = converted.recipe.title
     table.writerows(
-        {column: _cell(text) for column, text in ({"recipe": title} | row).items()}
+        {column: cell(text) for column, text in ({"recipe": title} | row).items()}
         for row in _rows(in_words(converted, units))
     )
     return out.getvalue()
@@ -78,10 +78,10 @@ def _grams(mass_g: float | None) -> str:
     return "" if mass_g is None else f"{round_mass(mass_g):.10g}"
 
 
-def _cell(text: str) -> str:
+def cell(text: str) -> str:
     """The text on one line, with a quotation mark before it where a spreadsheet would work it out.
 
-    >>> _cell("=1+1"), _cell("2 cups\\nflour")
+    >>> cell("=1+1"), cell("2 cups\\nflour")
     ("'=1+1", '2 cups flour')
     """
     shown = clean(text)

@@ -51,6 +51,16 @@ recipe-headline =
         [yes] ; that is { $stage }
        *[no] { "" }
     }.
+carried = { $here } for { $asked }
+each-carried = At { $place }, for what the recipe says at { $baseline }: { $each }.
+taken =
+    { $way ->
+        [right] No, { $taken } was right at { $place }: that is where to stop for the { $asked } of { $baseline }.
+        [over] Yes, { $off } over at { $place }: you took it to { $taken }, and the { $asked } of { $baseline } is { $here }
+            there. Stop at { $here } next time.
+       *[under] No, { $off } under at { $place }: you took it to { $taken }, and the { $asked } of { $baseline } is { $here }
+            there.
+    }
 chocolate =
     Tempering stays the same at every elevation: dark chocolate melted to 115 °F (46 °C), cooled to 82 °F (28 °C) and
     worked at 88 to 90 °F (31 to 32 °C), milk and white two degrees lower.

@@ -13,6 +13,15 @@ deep-fat-headline =
        *[same] as at sea level
     }.
 deep-fat-step = Hold the fat at { $setting } by thermometer.
+twice-headline =
+    First fat { $first }, second { $second } for { $food } at { $place }, against { $was_first } and { $was_second } at
+    { $baseline }.
+twice-step =
+    { $hotter ->
+        [second] Blanch in fat of { $first }, by thermometer, until soft and pale; drain and cool. Finish at { $second } until
+            brown.
+       *[first] Begin in fat of { $first }, by thermometer, until it colours; finish at { $second } until done in the middle.
+    }
 batches = Let it come back between batches, and keep them small: wet food brings the fat down and boils up.
 first-piece = Fry one dry piece first and cut it open: brown outside and raw inside, the fat is still too hot.
 turned-down =

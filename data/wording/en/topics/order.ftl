@@ -87,15 +87,28 @@ instead-label =
        *[buffet] On a buffet beside other mains
     }
 pieces-label = { CAPITAL($piece) } of { $size }
+# $pack: what it is sold in
 in-packs =
-    That is { $amount } { $pack ->
-        [bag] { $count ->
-            [one] bag
-           *[other] bags
+    That is { $amount } { $count ->
+        [one] { $pack ->
+            [bag] bag
+            [box] box
+            [no10] #10 can
+            [jug] jug
+            [tub] tub
+            [bottle] bottle
+            [block] block
+           *[case] case
         }
-       *[case] { $count ->
-            [one] case
-           *[other] cases
+       *[other] { $pack ->
+            [bag] bags
+            [box] boxes
+            [no10] #10 cans
+            [jug] jugs
+            [tub] tubs
+            [bottle] bottles
+            [block] blocks
+           *[case] cases
         }
     } of { $size }, as they usually come.
 in-pans = That fills { $pans }.
@@ -131,6 +144,54 @@ elevation =
         [yes] , only the liquid and the time
        *[no] { "" }
     }.
+
+# one ingredient of a dish; $state: as that of what is bought
+ingredient-for =
+    About { $amount }{ $counted ->
+        [yes] { "" }
+       *[no] { " " }of { $item }
+    } for { $what }: { $percent } % of { $made } of { $state ->
+        [dough] dough
+        [batter] batter
+       *[other] { $food }
+    }.
+ingredient-makes =
+    { $own } of { $item } makes about { $made } of { $state ->
+        [dough] dough for { $food }
+        [batter] batter for { $food }
+       *[other] { $food }
+    }: { $pans ->
+        [yes] { $amount } full { $inches }-inch { $count ->
+            [one] pan
+           *[other] pans
+        }
+       *[no] { $amount } { $piece }
+    }, enough for about { $does }.
+ingredient-label = { CAPITAL($item) }
+made-label = Made of it
+by-formula = By a usual formula of the trade; your own recipe goes before it.
+ingredient-changed = At { $place } the recipe takes { $percent } % { $way } { $item }, which is counted in.
+by-count =
+    { $amount } { $n ->
+        [one] egg
+       *[other] eggs
+    }{ $many ->
+        [yes] { " " }({ $dozens } dozen)
+       *[no] { "" }
+    }
+# $told: pieces, pans or portions
+so-many-of =
+    { $told ->
+        [pieces] { $amount } { $piece }{ $named ->
+            [yes] { "" }
+           *[no] { " " }of { $food }
+        }
+        [pans] { $amount } full { $inches }-inch { $count ->
+            [one] pan
+           *[other] pans
+        } of { $food }
+       *[portions] { $amount } portions of { $food }
+    }
 
 # $n: how many
 piece =
@@ -287,6 +348,10 @@ piece =
         [pancake] { $n ->
             [one] pancake
            *[other] pancakes
+        }
+        [waffle] { $n ->
+            [one] waffle
+           *[other] waffles
         }
         [cookie] { $n ->
             [one] cookie

@@ -20,3 +20,4 @@ style =
         [fried_dough] fried dough
        *[other] other
     }
+counted-from = That is the step from { $baseline }, for which the recipe is right already, not from sea level.
