@@ -9,6 +9,7 @@ from rules.baking.bands import AS_IS, Span
 from rules.baking.batch import Batch, changed, percent_apart, scale_lines
 from rules.baking.change import Change
 from rules.baking.formula import liquid_lines, water_g
+from rules.baking.parts import Placed
 from rules.baking.rounding import kitchen
 from rules.baking.styles import is_a
 from rules.book import Part, rule

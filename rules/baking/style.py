@@ -301,7 +301,7 @@ def _fit(row: dict[str, Any], features: dict[str, float], title: str, method: st
 
 
 def _otherwise(row: dict[str, Any], text: str) -> float:
-    """How well a style fits that only its way of cooking tells: a little better than no style, where its words stand."""
+    """How well a style fits that only its way of cooking tells: a little better than none, where its words stand."""
     return LEAST_FIT + 0.01 if says(text, row["otherwise"]) and not says(text, row["against"]) else 0.0
 
 

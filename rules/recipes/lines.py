@@ -126,7 +126,7 @@ def _units() -> dict[str, str]:
 
 
 def told_again(text: str, unit: str | None, amount: float, ratio: float) -> str:
-    """A line whose brackets tell its amount once more, "(3 sticks)", changed along; a packet that is opened is left out.
+    """A line whose brackets tell its amount once more, "(3 sticks)", changed along; an opened packet is left out.
 
     >>> told_again("1 cup soft butter (2 sticks)", "cup", 1.0, 0.875), told_again("5 g yeast (1 packet)", "g", 7.0, 0.7)
     ('1 cup soft butter (1 3/4 sticks)', '5 g yeast')

@@ -65,13 +65,36 @@ def test_a_short_name_is_the_one_line_that_ends_in_it() -> None:
     ],
 )
 def test_what_a_bracket_says_once_more_goes_along(line: str, told: str | None) -> None:
-    text = f"Plain layer cake\nIngredients\n2 cups cake flour\n{line}\n1 tbsp baking powder\n1 cup milk\n3 eggs\n1/2 cup oil\nMethod\n1. Mix it all.\n2. Bake at 350 °F for 30 minutes.\n"
+    text = (
+        "Plain layer cake\n"
+        "Ingredients\n"
+        "2 cups cake flour\n"
+        f"{line}\n"
+        "1 tbsp baking powder\n"
+        "1 cup milk\n"
+        "3 eggs\n"
+        "1/2 cup oil\n"
+        "Method\n"
+        "1. Mix it all.\n"
+        "2. Bake at 350 °F for 30 minutes.\n"
+    )
     to = convert_recipe(text, to_elevation_m=2500.0).ingredients[1]
     assert not to.changed or told is None or told not in to.text
 
 
 def test_a_packet_that_is_opened_is_no_packet_any_more() -> None:
-    text = "Loaf\nIngredients\n4 cups bread flour\n1 1/2 cups water\n2 1/4 tsp instant yeast (1 packet)\n2 tsp salt\nMethod\n1. Knead 10 minutes.\n2. Let rise 1 hour.\n3. Bake at 425 °F for 35 minutes.\n"
+    text = (
+        "Loaf\n"
+        "Ingredients\n"
+        "4 cups bread flour\n"
+        "1 1/2 cups water\n"
+        "2 1/4 tsp instant yeast (1 packet)\n"
+        "2 tsp salt\n"
+        "Method\n"
+        "1. Knead 10 minutes.\n"
+        "2. Let rise 1 hour.\n"
+        "3. Bake at 425 °F for 35 minutes.\n"
+    )
     to = convert_recipe(text, to_elevation_m=2500.0).ingredients[2]
     assert to.changed
     assert "packet" not in to.text
@@ -90,13 +113,33 @@ def test_a_packet_that_is_opened_is_no_packet_any_more() -> None:
     ],
 )
 def test_all_figures_of_a_time_change_together(told: str, becomes: int) -> None:
-    text = f"Almond pound cake\nIngredients\n2 cups flour\n2 cups sugar\n1 cup butter\n4 eggs\n1 tsp baking powder\n1/2 cup milk\nMethod\n1. Cream the butter and sugar.\n2. Heat the oven to 325 °F. {told}\n"
+    text = (
+        "Almond pound cake\n"
+        "Ingredients\n"
+        "2 cups flour\n"
+        "2 cups sugar\n"
+        "1 cup butter\n"
+        "4 eggs\n"
+        "1 tsp baking powder\n"
+        "1/2 cup milk\n"
+        "Method\n"
+        "1. Cream the butter and sugar.\n"
+        f"2. Heat the oven to 325 °F. {told}\n"
+    )
     step = convert_recipe(text, to_elevation_m=2134.0).steps[-1]
     assert len(step.times) == becomes
     assert all(t.to_high_min < t.mark.high_min for t in step.times)
 
 
 def test_two_foods_of_one_sentence_take_longer_together() -> None:
-    text = "Noodle soup\nIngredients\n6 oz soba noodles or rice noodles\n6 cups water\nMethod\n1. Bring the water to a boil, then add the noodles. Soba noodles cook fast, within 4 to 5 minutes, while rice noodles will take 8 minutes.\n"
+    text = (
+        "Noodle soup\n"
+        "Ingredients\n"
+        "6 oz soba noodles or rice noodles\n"
+        "6 cups water\n"
+        "Method\n"
+        "1. Bring the water to a boil, then add the noodles. Soba noodles cook fast, within 4 to 5 "
+        "minutes, while rice noodles will take 8 minutes.\n"
+    )
     step = convert_recipe(text, to_elevation_m=2134.0).steps[-1]
     assert all(t.to_high_min > t.mark.high_min for t in step.times)

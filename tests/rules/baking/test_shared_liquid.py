@@ -12,7 +12,7 @@ def cake(*liquids: str, eggs: str = "", to_m: float = LODGE_M, from_m: float = 0
     listed = "\n".join(
         filter(None, ("3 cups cake flour", "2 cups sugar", "1 tbsp baking powder", "1 cup oil", eggs, *liquids))
     )
-    text = f"Plain layer cake\nIngredients\n{listed}\nMethod\n1. Mix all of it.\n2. Bake at 350 °F for 30 minutes."
+    text = f"Plain layer cake\nIngredients\n{listed}\nMethod\n1. Mix all of it.\n2. Bake at 350 °F for 30 minutes.\n"
     return convert(read_text(text), from_elevation_m=from_m, to_elevation_m=to_m, style="layer_cake")
 
 
@@ -43,7 +43,18 @@ def test_down_again_it_is_itself(eggs: str) -> None:
 
 
 def test_a_dough_takes_the_share_of_its_table() -> None:
-    text = "Rolls\nIngredients\n4 cups bread flour\n1 cup milk\n1 cup water\n2 tsp instant yeast\n2 tsp salt\nMethod\n1. Knead.\n2. Bake at 400 °F for 20 minutes."
+    text = (
+        "Rolls\n"
+        "Ingredients\n"
+        "4 cups bread flour\n"
+        "1 cup milk\n"
+        "1 cup water\n"
+        "2 tsp instant yeast\n"
+        "2 tsp salt\n"
+        "Method\n"
+        "1. Knead.\n"
+        "2. Bake at 400 °F for 20 minutes.\n"
+    )
     both = convert(read_text(text), to_elevation_m=LODGE_M, style="yeast_bread")
     alone = convert(read_text(text.replace("1 cup milk\n", "")), to_elevation_m=LODGE_M, style="yeast_bread")
     assert both.ingredients[2].text == alone.ingredients[1].text
@@ -61,7 +72,9 @@ Ingredients
 1 tsp ground nutmeg
 Method
 1. Cream the butter with 1 1/4 cups of the sugar. Beat in the eggs, then the flour, baking powder and milk.
-2. Stir the remaining 1/3 cup sugar with the nutmeg in a cup. Spread half of the batter in the pan. Sprinkle with half of the nutmeg-sugar mixture, and cover with the rest of the batter. Scatter the remaining nutmeg-sugar mixture over the batter.
+2. Stir the remaining 1/3 cup sugar with the nutmeg in a cup. Spread half of the batter in the pan. \
+Sprinkle with half of the nutmeg-sugar mixture, and cover with the rest of the batter. \
+Scatter the remaining nutmeg-sugar mixture over the batter.
 3. Bake at 350 °F for 40 minutes.
 """
 

@@ -1,4 +1,4 @@
-"""While pressure builds, falls or is let off, the clock is the cooker's: those times never change, whoever words them."""
+"""While pressure builds, falls or is let off, the clock is the cooker's: those times never change."""
 
 import pytest
 
