@@ -3,6 +3,7 @@
 import pytest
 
 from assistant.recipes.text import read_text
+from rules.baking.division import batter
 from rules.recipes.convert import Converted, convert
 
 LODGE_M = 2133.6
@@ -85,3 +86,15 @@ def test_a_spiced_sugar_between_is_no_batter() -> None:
     assert first.changed
     assert not second.changed
     assert "1/3 cup sugar" in done.steps[1].text
+
+
+def test_browned_butter_is_counted_once() -> None:
+    listed = ["1 cup unsalted butter", "2 cups all-purpose flour", "1 cup brown sugar", "1 tsp baking soda", "1 egg"]
+    steps = ["Brown the butter and let it cool.", "Mix the dough.", "Bake at 350 °F for 11 minutes."]
+
+    def fat_g(*more: str) -> float:
+        recipe = read_text("\n".join(("Drop cookies", "Ingredients", *listed, *more, "Method", *steps)))
+        return sum(p.mass_g for p in batter(recipe) if p.part.name == "fat")
+
+    assert fat_g("3/4 cup browned butter") == pytest.approx(fat_g() * 0.75, rel=0.02)
+    assert fat_g("1/4 cup browned butter") == pytest.approx(fat_g() * 1.25, rel=0.02)
