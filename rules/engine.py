@@ -18,7 +18,8 @@ from rules.said import sentences, together
 
 say = sentences("assumed")
 
-TIME, DONENESS = "time", "doneness"
+TIME = "time"
+DONENESS = "doneness"
 # what may be asked of a pot as well as of a dough
 POT_LIQUIDS = ("water", "liquid", "stock", "wine", "milk")
 # hotter is no food with water in it [degC]

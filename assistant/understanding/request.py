@@ -47,6 +47,7 @@ from assistant.understanding.wondering import claimant, is_of_a_dish, is_of_kitc
 from rules.catalogue import marked
 from rules.foods import methods
 from rules.foods.dishes import classes, dishes, usual_method
+from rules.heat import done_readings
 from rules.model import Kitchen, Quantity, Request, Units, Unused
 from rules.physics import water
 from rules.physics.units import to_c, to_f
@@ -84,7 +85,7 @@ BEHIND_A_BATH = (None, "chill")
 # what is filled, told by its size, and how many there are at most
 MOST_VESSELS = 20
 # forms in which two things are held against each other
-COMPARING, FIRST = ("which", "differ", "first"), "first"
+COMPARING, FIRST, EACH = ("which", "differ", "first"), "first", "each"
 METRIC_LANDS = (*cues("elevation", "metric_lands"), *cues("elevation", "lands_in_metres"))
 KEEPING, KEPT, BATHS = cues("kept_hot", "verbs"), cues("kept_hot", "ends"), cues("kept_hot", "baths")
 KEPT_WITHIN = 5
@@ -188,6 +189,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     dish = dish or ("white rice" if topic == "liquid" and "rice_cooker" in tools else None)
     dish = wanted.egg(dish, words)
     # whatever is made with it is cooked as it is
+    topic = "doneness" if topic == "sugar_stage" and is_set_by_heat(dish) else topic
     dish = ISOMALT if topic == "sugar_stage" and any(f.id == ISOMALT for f in found) else dish
     method = spoken_method(words, found) or implied_method(words, topic) or method_of(tools)
     method = wet or dips_it(in_what_is_so_hot(method, dish, doc), dish, words)
@@ -341,6 +343,12 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     )
 
 
+def is_set_by_heat(dish: str | None) -> bool:
+    """Whether the reading of a dish is that of its own setting: a custard, whatever it is likened to."""
+    of = done_readings.reading(dish, dishes()[dish].dish_class) if dish else None
+    return of is not None and of.bound == "set"
+
+
 def counted_meals(eaters: int | None, meals: int) -> tuple[Unused, ...]:
     """What is said of so many who eat so many times."""
     if not eaters or meals == 1:
@@ -400,7 +408,8 @@ def time_slots(times: Times, topic: str, method: str | None) -> dict[str, Any]:
 
 def rivals(doc: Doc, dish: str | None, method: str | None) -> dict[str, Any]:
     """The other dishes and methods of a question that holds two things against each other."""
-    if not any(form.id in COMPARING for form in doc._.forms):
+    asked = {form.id for form in doc._.forms}
+    if asked.isdisjoint((*COMPARING, EACH)):
         return {}
     heads = tuple(_heads(doc, method))
     plain = without_head(dish) if heads and dish else None
@@ -409,7 +418,7 @@ def rivals(doc: Doc, dish: str | None, method: str | None) -> dict[str, Any]:
     # hominy for pozole: one dish, and what it is for
     held = [f for f in doc._.found if not (f.start and words[f.start - 1] == "for" and f.kind == "dish")]
     return {
-        "dishes_too": _others(held, "dish", dish),
+        "dishes_too": () if asked.isdisjoint(COMPARING) else _others(held, "dish", dish),
         "methods_too": tuple(dict.fromkeys((*_others(doc._.found, "method", method), *heads, *pressed))),
         **({"dish": plain} if plain else {}),
     }

@@ -35,6 +35,8 @@ BROKEN = "broken"
 # lower than this nobody would blame the elevation [m]
 BLAMED_FROM_M = 600.0
 # forms that want yes or no, and those that want more than that
+# ways of an ingredient, of which a reason claims nothing
+OF_AMOUNT = ("more_of", "less_of")
 YES_OR_NO = frozenset(("is_ok", "is_true", "can_it"))
 WANTS_MORE = frozenset(("why", "what_is", "how_to", "which", "differ", "how_long", "how_much", "more", "how_hot"))
 CONTRARY = {"yes": "no", "no": "yes"}
@@ -289,7 +291,7 @@ def asked_claim(way: str | None) -> Claim | None:
     >>> asked_claim("any"), asked_claim("longer"), asked_claim("same"), asked_claim("either")
     ('change', 'change', 'same', None)
     """
-    if way in (None, "either"):
+    if way in (None, "either", *OF_AMOUNT):
         return None
     return "same" if way == "same" else "change"
 
