@@ -39,6 +39,7 @@ ASKING_AFTER = ("left", "extend")
 ACTIONS = ("set", "change", "move", "left", "extend", "stop")
 AFTER, MADE, ANOTHER = (cues("timers", name) for name in ("after", "made", "another"))
 SHORT = 6
+TIME, BY_HOW_MUCH = "time", cues("turning", "by_how_much")
 ORDER, VOLUMES = "order", ("l", "qt", "gal")
 READ_OFF = "calibrate"
 PLAN = "schedule"
@@ -144,6 +145,10 @@ def in_context(heard: Hearing, last: Request | None, before: Request | None = No
     if no_plan and last.dish and (now.dish is None or last.dish.endswith(now.dish)):
         goes_on = replace(heard.about(last.topic, choices=()), elliptical=True)
         return replace(goes_on, request=replace(goes_on.request, dish=None, dish_class=None))
+    of_time = now.topic == ORDER and last.topic == TIME and said_among(words_of(now.text).split(), BY_HOW_MUCH)
+    if of_time and last.dish and now.dish in (None, last.dish) and now.portions is None and now.quantity is None:
+        # by how much a time changes, and nothing that is bought: it goes in the sauce after, so how much less
+        return replace(heard.about(last.topic, choices=()), elliptical=True)
     volume = now.quantity is not None and now.quantity.unit in VOLUMES
     if volume and now.dish is None and "enough" in now.forms and last.dish and last.portions:
         # whether pots do for those who eat: and two 60 l pots, enough?

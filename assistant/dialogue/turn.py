@@ -34,7 +34,7 @@ from assistant.dialogue.several import OUTSIDE, several
 from assistant.dialogue.thread import after, question_of
 from assistant.dialogue.timing import timed
 from assistant.reading.tokens import norms
-from assistant.understanding import leaning, wanted
+from assistant.understanding import kitchen_told, leaning, wanted, wondering
 from assistant.understanding.awaited import choice
 from assistant.understanding.conversation import merge, settle_in
 from assistant.understanding.hazards import Hazard, hazard_of
@@ -363,6 +363,8 @@ def answered(heard: Heard, memory: Memory) -> Turn:
         return Turn(*answer_again(heard.text, memory, depth=heard.depth or heard.hearing.depth))
     if lost_thread(heard, memory):
         return Turn(which_of_it(heard, memory), replace(memory, asked=None))
+    if unfollowed(heard, memory):
+        return Turn(said(heard.text, say("which-of-what"), memory), memory)
     hearing, question = put(heard, memory)
     recounted = tonight.recounted(heard, memory)
     if recounted:
@@ -388,12 +390,28 @@ def answered(heard: Heard, memory: Memory) -> Turn:
     reply = work_out(replace(request, depth=heard.depth) if heard.depth else request)
     reply = with_note(reply, told) if told else reply
     reply, question = tonight.filled(reply, question, memory)
+    freed = without_the_awaited(heard, reply, memory)
+    if freed:
+        return answered(hear(heard.text, freed, heard.depth), freed)
     reply = said_again.noting_the_same(reply, question, memory)
     kept = memory if hearing.passing else after(question, memory)
     asked = reply.missing[0] if reply.missing else None
     kitchen = learnt(hearing.request, question, memory)
     run = (None if asked else begun(question, memory)) or memory.run
     return Turn(reply, replace(kept, asked=asked, kitchen=kitchen, run=run))
+
+
+def without_the_awaited(heard: Heard, reply: WorkedOut, memory: Memory) -> Memory | None:
+    """The memory as it was before a piece was asked for, where a question about another place is put in its stead.
+
+    The piece is not asked for twice: the talk goes on with the last question that lacked nothing.
+    """
+    now, awaited = heard.hearing.request, memory.asked
+    still = awaited is not None and awaited in reply.missing
+    if not still or awaited == "elevation" or now.elevation_m is None or not kitchen_told.asks(heard.doc):
+        return None
+    before = next((step for step in reversed(memory.past[:-1]) if step.danger is None), None)
+    return replace(memory, asked=None, request=before.request, before=None) if before else None
 
 
 def of_details(request: Request, heard: Heard) -> tuple[Request, Words]:
@@ -418,6 +436,13 @@ def lost_thread(heard: Heard, memory: Memory) -> bool:
     of_kitchen = not KITCHEN_SIGNS.isdisjoint(heard.doc._.signs)
     goes_on = leaning.opens_on(norms(heard.doc))
     return not followed and (of_kitchen or goes_on or (now.topic == "smalltalk" and len(heard.doc) <= SHORTEST_ASK))
+
+
+def unfollowed(heard: Heard, memory: Memory) -> bool:
+    """Whether a first turn names a dish and an elevation, and nobody can tell what it asks: it is no other trade's."""
+    first = memory.request is None and memory.asked is None and not heard.hearing.elliptical
+    of_cooking = wondering.is_of_a_dish(heard.doc) and wondering.is_of_height(heard.doc)
+    return first and heard.hearing.request.topic == OUTSIDE and of_cooking
 
 
 def which_of_it(heard: Heard, memory: Memory) -> WorkedOut:

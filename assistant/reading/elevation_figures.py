@@ -239,6 +239,9 @@ def _of_town(words: Sequence[str], number: Number, towns: Sequence[Elevation]) -
 
 def _plain(words: Sequence[str], number: Number, mentions: Sequence[Elevation]) -> Elevation | None:
     """A bare number by the words around it."""
+    if number.value < SMALLEST_BARE and number.value % 1:
+        # nobody tells where they are in parts of a foot
+        return None
     if not SMALLEST_BARE <= number.value <= HIGHEST_PLAIN * 5 and not _is_explicit(words, number.start, number.end):
         return None
     return _mention(number) if _is_bare_elevation(words, number, mentions) else None

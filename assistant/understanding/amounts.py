@@ -54,22 +54,35 @@ def portions(doc: Doc, topic: str, hour: int | None = None) -> int | None:
     Groups are added up: 30 adults and 12 kids. hour: where a figure stands that is the hour of service
     """
     groups = [m for m in doc._.measures if m.kind == "portion" and not counts_guest(doc, m.start, m.end)]
+    groups = [m for m in groups if norms(doc)[m.end - 1] not in MEALS] or groups
     counted = sum(m.said for m in groups[: 1 + _added(doc, groups)])
     if not counted:
         numbers = (n for n in plain_numbers(doc) if n.start != hour and not counts_guest(doc, n.start, n.end))
         counted = next((n.value for n in numbers if counts_people(doc, n, topic)), 0)
+    if not counted and topic in marked("feeding"):
+        counted = next((n.value for n in doc._.numbers if _counts_meals(doc, n) and n.value >= MANY), 0)
     if not counted and topic in marked("feeding") and said(norms(doc), A_HEAD):
         counted = 1
     return int(counted) if 1 <= counted <= MOST_PORTIONS else None
 
 
-def meals(doc: Doc, topic: str) -> int:
-    """How many times they eat, where an order is for several: 80 trekkers, 6 nights. One where nothing tells."""
+def meals(doc: Doc, topic: str, eaters: int | None = None) -> int:
+    """How many times they eat, where an order is for several: 80 trekkers, 6 nights. One where nothing tells.
+
+    eaters: a number of meals that counts those who eat counts them once: 50 lunches are for 50
+    """
     if topic not in marked("feeding"):
         return 1
+    counted = (n.value for n in doc._.numbers if _counts_meals(doc, n))
+    times = next((int(value) for value in counted if value == int(value) and 2 <= value <= MOST_MEALS), 1)
+    alone = sum(n.value == times for n in doc._.numbers) == 1
+    return 1 if times == eaters and alone else times
+
+
+def _counts_meals(doc: Doc, number: Number) -> bool:
+    """Whether a number stands before a meal: 6 nights; 50 lunches."""
     words = norms(doc)
-    counted = (n for n in doc._.numbers if n.end < len(words) and words[n.end] in MEALS and words[n.start - 1] != "per")
-    return next((int(n.value) for n in counted if n.value == int(n.value) and 2 <= n.value <= MOST_MEALS), 1)
+    return number.end < len(words) and words[number.end] in MEALS and words[number.start - 1] != "per"
 
 
 def _added(doc: Doc, groups: Sequence[Measure]) -> int:

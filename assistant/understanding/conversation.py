@@ -12,6 +12,7 @@ from assistant.reading.spans import Elevation
 from assistant.reading.units import to_si
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.request import TROUBLE, WHY, Hearing
+from rules import book
 from rules.amounts.makings import share_of
 from rules.baking import styles
 from rules.catalogue import marked, topics
@@ -159,7 +160,8 @@ def _of_the_ingredient(previous: Request, now: Request, heard: Hearing) -> dict[
 
 def _is_of_no_dish(previous: Request, now: Request) -> bool:
     """Whether a dish is named behind a question that has no place for one: where water boils, what a reading means."""
-    return now.dish is not None and previous.dish is None and previous.topic in marked("without_a_dish")
+    of_safety = previous.subject in book.names("safety")
+    return now.dish is not None and previous.dish is None and (previous.topic in marked("without_a_dish") or of_safety)
 
 
 def _amount_of_kind(previous: Request, now: Request) -> tuple[str, ...]:

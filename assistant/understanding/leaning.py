@@ -44,6 +44,7 @@ CLOSED, OPEN_WAYS = ("pressure_cook", "slow_cook", "sous_vide"), ("simmer", "boi
 OF_KITCHEN = cues("turning", "of_kitchen")
 WHISTLES, OF_THEM = cues("turning", "whistles"), cues("turning", "of_them")
 GAUGES = {"dial_gauge": cues("turning", "dial"), "weighted_gauge": cues("turning", "weighted")}
+PRESSURE_ASKED = cues("turning", "pressure_asked")
 LONGEST_ASIDE, LONGEST_TOLD, SHORTEST = 18, 12, 4
 # slots by which an utterance changes one thing of the question before
 CHANGES = (
@@ -99,7 +100,8 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
         return replace(heard, elliptical=False)
     if last.topic == TIMER:
         return heard
-    gauge = None if kitchen_told.asks(doc) else other_gauge(words, heard.request, last)
+    asks_else = kitchen_told.asks(doc) and not said(words, PRESSURE_ASKED)
+    gauge = None if asks_else else other_gauge(words, heard.request, last)
     if gauge:
         known = replace(heard.request, topic=last.topic, subject=gauge, temperature_c=None)
         return _leaning(replace(heard, request=known, subject_for=lambda topic: gauge))
@@ -150,7 +152,7 @@ def other_gauge(words: Sequence[str], now: Request, last: Request) -> str | None
         return None
     denied = {i for at, word in enumerate(words) if word in ("not", "no") for i in (at + 1, at + 2)}
     named = [id for id, cue in GAUGES.items() for i, word in enumerate(words) if word in cue and i not in denied]
-    return named[0] if len(set(named)) == 1 and not now.forms else None
+    return named[0] if len(set(named)) == 1 and (not now.forms or said(words, PRESSURE_ASKED)) else None
 
 
 def begins_anew(doc: Doc, request: Request, last: Request) -> bool:
@@ -273,7 +275,8 @@ def is_turn(doc: Doc, words: Sequence[str], hearing: Hearing, last: Request) -> 
         case "convert_recipe":
             return last.topic != "convert_recipe" and not said(words, CONVERTING)
         case "why":
-            unnamed = request.subject in (None, GENERAL) or said(words, AGAIN)
+            again = said(words, AGAIN) and not kitchen_told.asks_outright(doc)
+            unnamed = request.subject in (None, GENERAL) or again
             return "why" not in request.forms and not request.terms and unnamed
     if tells_only(doc, request) and request.topic not in marked("of_readings_told"):
         return strong or request.topic != last.topic

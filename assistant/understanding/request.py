@@ -236,10 +236,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     method = method or under_pressure(words, doc)
     times: Times = time_roles.without(doc, (when.slack, when.rest))
     count = amounts.count(doc, dish, topic)
-    eaters, meals = (
-        amounts.portions(doc, topic, when.service.start if when.service else None),
-        amounts.meals(doc, topic),
-    )
+    eaters = amounts.portions(doc, topic, when.service.start if when.service else None)
+    meals = amounts.meals(doc, topic, eaters)
     yielded = amounts.own_yield(doc) if dish else None
     no_such = unclaimed.dish(doc) if dish is None else None
     unknown = [u for u in unclaimed.places(doc) if u.text or kitchen.elevation_m is None]

@@ -91,7 +91,9 @@ def kitchen_safety(doc: Doc) -> Doc:
     found = subject_of(words, doc._.topic.id, any(item.kind == "dish" for item in doc._.found))
     if found:
         doc._.safety = found.id
-        if found.id not in book.names("safety") or doc._.topic.id in marked("unsure"):
+        # bottles that are boiled for a baby are no jars, and what comes after them is not put up
+        no_jars = doc._.topic.id == PRESERVE != found.topic and found.beside_dish
+        if found.id not in book.names("safety") or doc._.topic.id in marked("unsure") or no_jars:
             doc._.topic = replace(doc._.topic, id=found.topic)
     return doc
 

@@ -22,6 +22,8 @@ from rules.physics.units import G_PER_LB
 FILE = "lexicon/time_roles.toml"
 KNOWN, BASELINE, ELAPSED, PLANNED = "known", "baseline", "elapsed", "planned"
 RANKED = (KNOWN, "between", "apart", BASELINE, ELAPSED, PLANNED)
+# one of these is a moment, and no time of a dish
+MOMENTS = ("s",)
 # units in which nobody tells how long a dish cooks
 NO_COOKING_TIME = ("wk", "week", "month", "mo", "yr", "year")
 MINUTES_PER_HOUR = 60.0
@@ -109,7 +111,7 @@ def kitchen_times(doc: Doc) -> Doc:
 
 def heard(doc: Doc) -> Times:
     """The times of an utterance whose forms were heard."""
-    times = [m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME]
+    times = cooking_times(doc)
     times = times or list(_baked(doc)) or list(_at_home(doc))
     rate = _rate(doc, times)
     if rate and rate.total:
@@ -183,12 +185,18 @@ def _at_home(doc: Doc) -> Iterator[Measure]:
             yield Measure(number.start, number.end, "time", number.value, number.value, number.value, "min")
 
 
+def cooking_times(doc: Doc) -> list[Measure]:
+    """The lengths of time that something may cook: neither weeks nor a moment (one sec; a second house)."""
+    times = (m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME)
+    return [m for m in times if not (m.unit in MOMENTS and m.said <= 1)]
+
+
 def without(doc: Doc, waits: Sequence[Measure | None]) -> Times:
     """The times of an utterance without those in which food waits: a rest, slack before service."""
     times: Times = doc._.times
     if not any(waits):
         return times
-    cooking = (m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME and m not in waits)
+    cooking = (m for m in cooking_times(doc) if m not in waits)
     return replace(times, first=next((_ends(m) for m in cooking), None))
 
 

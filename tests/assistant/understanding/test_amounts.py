@@ -100,3 +100,16 @@ def test_a_yield_of_the_cooks_own(text: str, share: float | None) -> None:
 )
 def test_no_hour_is_asked_where_nobody_spoke_of_time_of_day(text: str) -> None:
     assert reply_to(text).missing != ("service_time",)
+
+
+@pytest.mark.parametrize(
+    ("text", "eaters"),
+    [
+        ("put me down for 35 lunches, how many kilos of lentils", 35),
+        ("35 breakfast tomorrow, a third with lentils, how many kilos", 35),
+        ("lentils for 20 porters, 4 dinners, how many kilos", 80),
+        ("lentils for 20 guests and 4 breakfasts, how many kilos", 80),
+    ],
+)
+def test_meals_count_those_who_eat_where_nothing_else_does(text: str, eaters: int) -> None:
+    assert understand(text).portions == eaters

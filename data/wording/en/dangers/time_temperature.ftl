@@ -5,6 +5,9 @@ power_cut =
     .verdict =
         Discard perishable food that has been above { TEMP(40) } for more than 2 hours: meat, fish, eggs, milk,
         leftovers, cooked rice, cut fruit.
+    .caution =
+        After a power cut, cook only food that stayed cold: discard perishable food that has been above { TEMP(40) } for
+        more than 2 hours; no fire makes it safe again.
     .instead =
         A closed refrigerator holds about 4 h, a full freezer 48 h, a half-full one 24 h. What still has ice crystals or
         reads { TEMP(40) } or below may be refrozen or cooked. Hard cheese, butter, ketchup, jam and whole fruit keep.
