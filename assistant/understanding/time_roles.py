@@ -25,6 +25,8 @@ RANKED = (KNOWN, "between", "apart", BASELINE, ELAPSED, PLANNED)
 # units in which nobody tells how long a dish cooks
 NO_COOKING_TIME = ("wk", "week", "month", "mo", "yr", "year")
 MINUTES_PER_HOUR = 60.0
+# "one sec" is how somebody asks for patience: nothing that is timed in a kitchen is so short [min]
+INSTANT_MIN = 3 / 60
 # 20 min PER pound, for every 500 g, to the kilo
 PER = ("for", "to", "the", "every", "each", "per", "a", "an", "/")
 POUND, KILO = ("lb", "lbs", "pound", "pounds"), ("kg", "kilo", "kilos", "kilogram")
@@ -109,7 +111,8 @@ def kitchen_times(doc: Doc) -> Doc:
 
 def heard(doc: Doc) -> Times:
     """The times of an utterance whose forms were heard."""
-    times = [m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME]
+    timed = (m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME)
+    times = [m for m in timed if m.high > INSTANT_MIN]
     times = times or list(_baked(doc)) or list(_at_home(doc))
     rate = _rate(doc, times)
     if rate and rate.total:

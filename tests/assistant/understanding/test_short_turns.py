@@ -154,3 +154,20 @@ def test_towns_in_the_hills_are_known(text: str, metres: float) -> None:
 def test_how_long_behind_the_signs_is_told_plainly() -> None:
     context = ["yogurt at 2,300 m", "I have no thermometer"]
     assert not said(*context, "and how long does it take?").startswith("By hand")
+
+
+@pytest.mark.parametrize(
+    ("turn", "dish", "method"),
+    [
+        ("wild rice in a plain pot", "wild rice", "simmer"),
+        ("beetroot, just a regular pot", "beets", "boil"),
+        ("on the hob", "black-eyed peas", "simmer"),
+    ],
+)
+def test_the_pot_that_is_named_takes_the_place_of_pressure(turn: str, dish: str, method: str) -> None:
+    request = understand(turn, ["black-eyed peas in the pressure cooker at 7,700 ft"])
+    assert (request.topic, request.dish, request.method) == ("time", dish, method)
+
+
+def test_a_dish_that_only_changes_stays_under_pressure() -> None:
+    assert understand("wild rice", ["black-eyed peas in the pressure cooker at 7,700 ft"]).method == "pressure_cook"
