@@ -104,3 +104,19 @@ def test_neither_yes_nor_no_opens_an_either_or(text: str, place: str) -> None:
 )
 def test_the_headline_has_the_form_of_the_question(text: str, opens: str) -> None:
     assert headline(reply_to(text)).startswith(opens), headline(reply_to(text))
+
+
+@pytest.mark.parametrize(
+    ("first", "then"),
+    [
+        ("boiled farfalle at 7,400 ft, 11 min", "is it the same for orecchiette?"),
+        ("pressure cooked navy beans at 7,400 ft", "does the same note do for cannellini beans?"),
+    ],
+)
+def test_the_same_for_another_dish_is_not_judged_against_sea_level(first: str, then: str) -> None:
+    assert headline(reply_to(then, [first])).startswith("About ")
+
+
+@pytest.mark.parametrize("then", ["is that okay for Quito?", "is that right for La Paz too?"])
+def test_a_time_told_before_is_not_what_that_asks_about(then: str) -> None:
+    assert not headline(reply_to(then, ["boiled farfalle at 7,400 ft, 11 min"])).startswith(NO)

@@ -171,3 +171,23 @@ def test_the_pot_that_is_named_takes_the_place_of_pressure(turn: str, dish: str,
 
 def test_a_dish_that_only_changes_stays_under_pressure() -> None:
     assert understand("wild rice", ["black-eyed peas in the pressure cooker at 7,700 ft"]).method == "pressure_cook"
+
+
+@pytest.mark.parametrize(
+    ("turns", "slot", "value"),
+    [
+        (("bucatini at 6,300 ft, 13 min on the pack", "sorry, 10 not 13"), "time_min", 10),
+        (("boiled beets for 36 at 6,300 ft, how many kilos", "it is 28 rather than 36"), "portions", 28),
+    ],
+)
+def test_a_figure_takes_the_place_of_the_one_that_it_denies(turns: tuple[str, ...], slot: str, value: float) -> None:
+    *context, last = turns
+    assert getattr(understand(last, context), slot) == value
+
+
+def test_a_figure_that_denies_none_that_was_told_changes_nothing() -> None:
+    assert understand("10 not 12", ["bucatini at 6,300 ft, 13 min on the pack"]).time_min in (None, 13)
+
+
+def test_from_cold_is_answered_beside_the_time() -> None:
+    assert said("butternut squash boiled at 6,300 ft, 14 min", "is that from cold?").startswith("Not from cold")
