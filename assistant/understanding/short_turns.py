@@ -114,7 +114,13 @@ def other_figure(doc: Doc, hearing: Hearing, last: Request) -> Hearing | None:
         return None
     whole = slots[0] == TOLD_TIME or right.value == int(right.value)
     value = right.value if slots[0] == TOLD_TIME else int(right.value)
-    told = {"portions": None, "temperature_c": None, "temperature_of": None, "forms": (), slots[0]: value}
+    told: dict[str, Any] = {
+        "portions": None,
+        "temperature_c": None,
+        "temperature_of": None,
+        "forms": (),
+        slots[0]: value,
+    }
     return _going_on(hearing, last, **told) if whole else None
 
 

@@ -25,8 +25,9 @@ RANKED = (KNOWN, "between", "apart", BASELINE, ELAPSED, PLANNED)
 # units in which nobody tells how long a dish cooks
 NO_COOKING_TIME = ("wk", "week", "month", "mo", "yr", "year")
 MINUTES_PER_HOUR = 60.0
-# "one sec" is how somebody asks for patience: nothing that is timed in a kitchen is so short [min]
+# "one sec" is how somebody asks for patience: nothing but a timer that is tried out is so short [min]
 INSTANT_MIN = 3 / 60
+SET = frozenset(cues("time_roles", "set"))
 # 20 min PER pound, for every 500 g, to the kilo
 PER = ("for", "to", "the", "every", "each", "per", "a", "an", "/")
 POUND, KILO = ("lb", "lbs", "pound", "pounds"), ("kg", "kilo", "kilos", "kilogram")
@@ -112,7 +113,8 @@ def kitchen_times(doc: Doc) -> Doc:
 def heard(doc: Doc) -> Times:
     """The times of an utterance whose forms were heard."""
     timed = (m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME)
-    times = [m for m in timed if m.high > INSTANT_MIN]
+    is_set = not SET.isdisjoint(norms(doc))
+    times = [m for m in timed if is_set or m.high > INSTANT_MIN]
     times = times or list(_baked(doc)) or list(_at_home(doc))
     rate = _rate(doc, times)
     if rate and rate.total:
