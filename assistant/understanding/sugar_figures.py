@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from spacy.tokens import Doc
@@ -13,9 +13,11 @@ from assistant.understanding import sugar_taken
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.request import WHY, Hearing
 from rules.catalogue import marked
+from rules.foods.dishes import Dish, dishes
 from rules.foods.sugar import cooked_to
 from rules.model import Request
 from rules.physics import water
+from rules.safety import kind_of
 
 TALK, BRIX = cues("sugar_figures", "talk"), cues("sugar_figures", "brix")
 SUGAR, SUGARWORK, TIME = "sugar_stage", "sugarwork", "time"
@@ -28,14 +30,14 @@ BAKE = "bake_adjust"
 
 def taken(doc: Doc, hearing: Hearing, last: Request | None) -> Hearing:
     """What is said, with a figure of boiled sugar as the temperature of the recipe, and sea level as its baseline."""
-    hearing = sugar_taken.judged(doc, hearing)
+    hearing = back_to_the_meat(doc, sugar_taken.judged(doc, hearing), last)
     now, words = hearing.request, norms(doc)
     if now.taken_c is not None:
         return hearing
     if is_another(words, hearing, last):
         return replace(hearing.about(TIME, choices=()), elliptical=False)
     brix_c = _brix_c(doc, words)
-    if not (brix_c or is_of_sugar(words, now, last)) or now.recipe or len(words) > LONGEST:
+    if not (brix_c or is_of_sugar(words, now, last)) or now.recipe or len(words) > LONGEST or of_meat(doc):
         return hearing
     if doc._.topic.id == WHY and doc._.subject and "or" in words:
         # a reason is asked for, and known: brix or thermometer
@@ -74,7 +76,28 @@ def is_of_sugar(words: Sequence[str], now: Request, last: Request | None) -> boo
     own = now.topic == SUGAR or said(words, TALK) or cooked_to(now.dish) is not None
     if now.dish and not own:
         return False
-    return own or bool(last and last.topic == SUGAR)
+    goes_on = last is not None and last.topic == SUGAR and (last.dish is None or cooked_to(last.dish) is not None)
+    return own or goes_on
+
+
+def of_meat(doc: Doc) -> bool:
+    """Whether a food is named whose centre must reach a temperature to be safe: a figure beside it is of that."""
+    return next(meats(doc), None) is not None
+
+
+def meats(doc: Doc) -> Iterator[Dish]:
+    """The foods that are named whose centre must reach a temperature to be safe."""
+    named = (dishes()[found.id] for found in doc._.found if found.kind == "dish" and found.id in dishes())
+    return (dish for dish in named if kind_of(dish.name, dish.dish_class))
+
+
+def back_to_the_meat(doc: Doc, hearing: Hearing, last: Request | None) -> Hearing:
+    """What is said of a meat that is talked of, where a sweet is named beside it only to be compared with."""
+    meat, now = next(meats(doc), None), hearing.request
+    talked_of = last is not None and last.dish_class is not None and kind_of(last.dish, last.dish_class) is not None
+    if meat is None or not talked_of or cooked_to(now.dish) is None:
+        return hearing
+    return replace(hearing, request=replace(now, dish=meat.name, dish_class=meat.dish_class, method=None))
 
 
 def cooked_to_a_figure(now: Request) -> bool:
