@@ -125,7 +125,7 @@ def test_a_time_told_before_is_not_what_that_asks_about(then: str) -> None:
 @pytest.mark.parametrize(
     ("text", "opens"),
     [
-        ("simmered celeriac at 6,400 ft, the book has 25 min. Do I add?", YES),
+        ("simmered celeriac at 6,400 ft, the book says 25 min. Do I add?", YES),
         ("steamed sweet potatoes at 2,600 m, usually 28 min. Should we stretch it?", YES),
         ("boiled parsnips at 6,400 ft, the recipe says 20 min. Do I go longer?", YES),
         ("boiled parsnips at 6,400 ft, the recipe says 20 min, is that long enough?", NO),
@@ -136,6 +136,5 @@ def test_longer_than_the_recipe_says_is_agreed_to(text: str, opens: tuple[str, .
 
 
 def test_no_is_not_said_to_whoever_offers_to_give_it_longer() -> None:
-    assert headline(reply_to("25 min boiled for parsnips at 8,900 ft, cooking 15 min. Do I add?")).startswith(
-        ("Yes", "15")
-    )
+    text = "boiled parsnips at 8,900 ft, 15 min boiling. Do I add?"
+    assert not headline(reply_to(text)).startswith(NO), headline(reply_to(text))
