@@ -67,6 +67,9 @@ SLOTS_OF_A_DISH = (
 TIME, TIME_SAID = "time", cues("turning", "time_said")
 # figures that may be minutes
 SHORTEST_MIN, LONGEST_MIN = 1, 240
+# which way it is asked whether a thing goes, and the forms of a question that wants a verdict of it
+AGAIN = cues("turning", "again")
+SAME, JUDGED, OWN_TIME_JUDGED = "same", ("changes", "is_ok", "can_it"), "is_ok"
 # what is not so unless it was said
 NOT_UNLESS_SAID = ("frozen", "ahead", "stuffed", "precooked")
 
@@ -127,6 +130,8 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
                 # so many people take the place of the amount that was said
                 keep = tuple(slot for slot in keep if slot not in OF_AN_AMOUNT)
             stated |= {slot: getattr(previous, slot) for slot in keep if is_unsaid(now, slot)}
+            stated |= _whistles(previous, now) if same else {}
+        stated |= _unjudged(previous, now, stated)
     eaters = previous.portions if now.topic in marked("feeding") and now.portions is None else None
     if eaters and (previous.topic in marked("giving") or now.dish in (None, previous.dish)):
         stated.setdefault("portions", eaters)
@@ -189,6 +194,30 @@ def _time_told(previous: Request, heard: Hearing, topic: str) -> float | None:
         return None
     told = previous.time_min is not None or said(_words(now), TIME_SAID)
     return figure if told and SHORTEST_MIN <= figure <= LONGEST_MIN and now.quantity is None else None
+
+
+def _whistles(previous: Request, now: Request) -> dict[str, Any]:
+    """The whistles that were counted, where no minutes and no other count take their place; 0 asks for them again."""
+    if not previous.whistles or now.whistles or now.time_min is not None:
+        return {}
+    return {"whistles": previous.whistles}
+
+
+def _unjudged(previous: Request, now: Request, stated: dict[str, Any]) -> dict[str, Any]:
+    """The forms without a verdict that would be on what nobody asked about.
+
+    Whether another dish is the same asks to have it held against the one before, and not against sea level; and what
+    is asked about the answer is not asked about the time that was told before it.
+    """
+    if now.topic != TIME and stated.get("topic") != TIME:
+        return {}
+    other_dish = now.dish and previous.dish not in (None, now.dish) and now.elevation_m is None
+    if other_dish and (now.asked_way == SAME or (now.asked_way is None and said(_words(now), AGAIN))):
+        return {"asked_way": None, "forms": tuple(form for form in now.forms if form not in JUDGED)}
+    told_before = now.time_min is None and stated.get("time_min") is not None
+    if told_before and now.asked_way is None:
+        return {"forms": tuple(form for form in now.forms if form != OWN_TIME_JUDGED)}
+    return {}
 
 
 def is_unsaid(now: Request, slot: str) -> bool:

@@ -165,9 +165,12 @@ def begins_anew(doc: Doc, request: Request, last: Request) -> bool:
 def in_open_pot(words: Sequence[str], now: Request, last: Request) -> str | None:
     """The way a dish is cooked in an open pot, where that is set in the place of pressure, slow heat or a bath."""
     turns = said(words, OPEN_POT) and now.method is None and last.method in CLOSED and len(words) <= LONGEST_TOLD
-    if not turns or last.dish is None or now.dish not in (None, last.dish):
+    dish = now.dish or last.dish
+    if not turns or dish is None:
         return None
-    return next((way for way in dishes()[last.dish].methods if way in OPEN_WAYS), OPEN_WAYS[0])
+    own = next((way for way in dishes()[dish].methods if way in OPEN_WAYS), None)
+    # a dish that no pot cooks has none; of the one talked of, the cook says that one does
+    return own or (OPEN_WAYS[0] if dish == last.dish else None)
 
 
 def is_own_after_why(now: Request, last: Request) -> bool:

@@ -36,6 +36,8 @@ WHY, REDUCE, WIDE_PAN = "why", "reduce", "wide_pan_reduces"
 LONGEST, LONGEST_FIGURE = 12, 8
 # figures that may be minutes on a packet, and that may count those who eat
 SHORTEST_MIN, LONGEST_MIN, FEWEST = 1, 90, 2
+# what a figure that is put right may count, and how it is said that it was another
+TOLD_TIME, COUNTED, NOT_THIS = "time_min", ("time_min", "portions", "count"), cues("corrected", "not_this")
 # what an utterance of a few words may not fill beside the one thing
 OTHERWISE = ("method", "elevation_m", "pressure_pa", "temperature_c", "recipe", "jars", "terms")
 # a figure near the covers that were said counts them, and no hour
@@ -62,6 +64,7 @@ def taken(doc: Doc, hearing: Hearing, last: Request | None) -> Hearing | None:
         return amount_told(hearing, last)
     return (
         without_thermometer(doc, hearing, last)
+        or other_figure(doc, hearing, last)
         or figure_alone(doc, hearing, last)
         or other_yolk(doc, hearing, last)
         or other_firmness(doc, hearing, last)
@@ -96,6 +99,29 @@ def figure_alone(doc: Doc, hearing: Hearing, last: Request) -> Hearing | None:
     if "?" in now.text or doc._.measures or not OF_NEITHER.isdisjoint(words) or now.topic not in loose:
         return None
     return of_service(doc, hearing, last, figure)
+
+
+def other_figure(doc: Doc, hearing: Hearing, last: Request) -> Hearing | None:
+    """One figure in the place of another that was told, which names what it is: at 7, not 9; for 30 rather than 45."""
+    figures, now = plain_numbers(doc), hearing.request
+    if len(figures) != 2 or len(norms(doc)) > LONGEST_FIGURE or now.dish or now.time_min:
+        return None
+    right, wrong = figures
+    if not said(norms(doc)[right.end : wrong.start], NOT_THIS):
+        return None
+    slots = [slot for slot in COUNTED if getattr(last, slot) == wrong.value]
+    if len(slots) != 1 or right.value <= 0:
+        return None
+    whole = slots[0] == TOLD_TIME or right.value == int(right.value)
+    value = right.value if slots[0] == TOLD_TIME else int(right.value)
+    told: dict[str, Any] = {
+        "portions": None,
+        "temperature_c": None,
+        "temperature_of": None,
+        "forms": (),
+        slots[0]: value,
+    }
+    return _going_on(hearing, last, **told) if whole else None
 
 
 def of_service(doc: Doc, hearing: Hearing, last: Request, figure: Number) -> Hearing | None:

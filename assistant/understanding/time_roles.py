@@ -27,6 +27,9 @@ MOMENTS = ("s",)
 # units in which nobody tells how long a dish cooks
 NO_COOKING_TIME = ("wk", "week", "month", "mo", "yr", "year")
 MINUTES_PER_HOUR = 60.0
+# "one sec" is how somebody asks for patience: nothing but a timer that is tried out is so short [min]
+INSTANT_MIN = 3 / 60
+SET = frozenset(cues("time_roles", "set"))
 # 20 min PER pound, for every 500 g, to the kilo
 PER = ("for", "to", "the", "every", "each", "per", "a", "an", "/")
 POUND, KILO = ("lb", "lbs", "pound", "pounds"), ("kg", "kilo", "kilos", "kilogram")
@@ -188,7 +191,8 @@ def _at_home(doc: Doc) -> Iterator[Measure]:
 def cooking_times(doc: Doc) -> list[Measure]:
     """The lengths of time that something may cook: neither weeks nor a moment (one sec; a second house)."""
     times = (m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME)
-    return [m for m in times if not (m.unit in MOMENTS and m.said <= 1)]
+    is_set = not SET.isdisjoint(norms(doc))
+    return [m for m in times if is_set or not (m.high <= INSTANT_MIN or (m.unit in MOMENTS and m.said <= 1))]
 
 
 def without(doc: Doc, waits: Sequence[Measure | None]) -> Times:

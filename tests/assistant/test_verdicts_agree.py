@@ -104,3 +104,37 @@ def test_neither_yes_nor_no_opens_an_either_or(text: str, place: str) -> None:
 )
 def test_the_headline_has_the_form_of_the_question(text: str, opens: str) -> None:
     assert headline(reply_to(text)).startswith(opens), headline(reply_to(text))
+
+
+@pytest.mark.parametrize(
+    ("first", "then"),
+    [
+        ("boiled farfalle at 7,400 ft, 11 min", "is it the same for orecchiette?"),
+        ("pressure cooked navy beans at 7,400 ft", "does the same note do for cannellini beans?"),
+    ],
+)
+def test_the_same_for_another_dish_is_not_judged_against_sea_level(first: str, then: str) -> None:
+    assert headline(reply_to(then, [first])).startswith("About ")
+
+
+@pytest.mark.parametrize("then", ["is that okay for Quito?", "is that right for La Paz too?"])
+def test_a_time_told_before_is_not_what_that_asks_about(then: str) -> None:
+    assert not headline(reply_to(then, ["boiled farfalle at 7,400 ft, 11 min"])).startswith(NO)
+
+
+@pytest.mark.parametrize(
+    ("text", "opens"),
+    [
+        ("simmered celeriac at 6,400 ft, the book says 25 min. Do I add?", YES),
+        ("steamed sweet potatoes at 2,600 m, usually 28 min. Should we stretch it?", YES),
+        ("boiled parsnips at 6,400 ft, the recipe says 20 min. Do I go longer?", YES),
+        ("boiled parsnips at 6,400 ft, the recipe says 20 min, is that long enough?", NO),
+    ],
+)
+def test_longer_than_the_recipe_says_is_agreed_to(text: str, opens: tuple[str, ...]) -> None:
+    assert headline(reply_to(text)).startswith(opens), headline(reply_to(text))
+
+
+def test_no_is_not_said_to_whoever_offers_to_give_it_longer() -> None:
+    text = "boiled parsnips at 8,900 ft, 15 min boiling. Do I add?"
+    assert not headline(reply_to(text)).startswith(NO), headline(reply_to(text))

@@ -13,6 +13,7 @@ from rules.said import Words, duration, number, sentences, temp, together
 
 say = sentences("forms/enough")
 
+LONGER = "longer"
 NEARLY = 0.95
 FILLED = "dumpling"
 VERDICTS = {"short": "no", "early": "just", "right": "yes", "more": "yes"}
@@ -31,7 +32,9 @@ def time(asked: Asked) -> Part | None:
     fits = fit(planned, asked.time[0])
     behind = _safe_by(asked)
     verdict = "no" if behind and fits == "early" else VERDICTS[fits]
-    return Part(headline=together(opened(opens(asked, verdict), _time(asked, planned, fits)), behind))
+    # to whoever asks to give it longer, a no to the time would sound as one to the question
+    how = "none" if asked.request.asked_way == LONGER else opens(asked, verdict)
+    return Part(headline=together(opened(how, _time(asked, planned, fits)), behind))
 
 
 def _safe_by(asked: Asked) -> Words:
@@ -45,8 +48,13 @@ def _safe_by(asked: Asked) -> Words:
 
 
 def judged_min(asked: Asked) -> float | None:
-    """The time to be judged [min]: the planned one, or the cook's own where it is asked whether that is enough."""
+    """The time to be judged [min]: the planned one, or the cook's own where it is asked whether that is enough.
+
+    Whether to give it longer than the recipe's is a question of what changes: its yes says that it takes longer.
+    """
     request = asked.request
+    if request.planned_min is None and request.asked_way == LONGER and "safe" not in request.forms:
+        return None
     return request.time_min if request.planned_min is None and "enough" in request.forms else request.planned_min
 
 

@@ -11,11 +11,13 @@ from rules.recipes.steps import scaled_min
 from rules.said import Said, duration, measure, number, sentences, temp, together, yes
 from rules.topics.bake_adjust.asked import COOLEST_OVEN_C, asked, batch, percents, wanted
 
-# doughs that a starter raises
 # no more and no less of the recipe's yeast in one step, how exactly it is told, and what a recipe usually has [g]
 LEAST_YEAST, MOST_YEAST, MARGIN, USUAL_G = 0.35, 1.4, 0.05, 7.0
+# what is shorter is the time of something else, and no rise [min]
+SHORTEST_RISE_MIN = 5.0
 # a dough with butter in it is not punched down
 LAMINATED = "laminated"
+# doughs that a starter raises
 SOURED = ("sourdough", "panettone")
 say = sentences("topics/bake_adjust/dough")
 
@@ -26,8 +28,9 @@ def proof_rule(case: Case) -> Part | None:
     if not wanted(case, "proof") or case.request.rise_min:
         return None
     work, told = batch(case), asked(case) == "proof"
-    if told and case.request.time_min is not None:
-        return _timed(case, work, case.request.time_min)
+    own_min = case.request.time_min
+    if told and own_min is not None and own_min >= SHORTEST_RISE_MIN:
+        return _timed(case, work, own_min)
     low, way = yeast.proof_ratio(work).low, _way(work)
     headline = say("look", percent=percent_apart(low), way=way, place=case.place)
     return Part(

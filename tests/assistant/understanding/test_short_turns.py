@@ -154,3 +154,40 @@ def test_towns_in_the_hills_are_known(text: str, metres: float) -> None:
 def test_how_long_behind_the_signs_is_told_plainly() -> None:
     context = ["yogurt at 2,300 m", "I have no thermometer"]
     assert not said(*context, "and how long does it take?").startswith("By hand")
+
+
+@pytest.mark.parametrize(
+    ("turn", "dish", "method"),
+    [
+        ("wild rice in a plain pot", "wild rice", "simmer"),
+        ("beetroot, just a regular pot", "beets", "boil"),
+        ("on the hob", "black-eyed peas", "simmer"),
+    ],
+)
+def test_the_pot_that_is_named_takes_the_place_of_pressure(turn: str, dish: str, method: str) -> None:
+    request = understand(turn, ["black-eyed peas in the pressure cooker at 7,700 ft"])
+    assert (request.topic, request.dish, request.method) == ("time", dish, method)
+
+
+def test_a_dish_that_only_changes_stays_under_pressure() -> None:
+    assert understand("wild rice", ["black-eyed peas in the pressure cooker at 7,700 ft"]).method == "pressure_cook"
+
+
+@pytest.mark.parametrize(
+    ("turns", "slot", "value"),
+    [
+        (("bucatini at 6,300 ft, 13 min on the pack", "sorry, 10 not 13"), "time_min", 10),
+        (("boiled beets for 36 at 6,300 ft, how many kilos", "it is 28 rather than 36"), "portions", 28),
+    ],
+)
+def test_a_figure_takes_the_place_of_the_one_that_it_denies(turns: tuple[str, ...], slot: str, value: float) -> None:
+    *context, last = turns
+    assert getattr(understand(last, context), slot) == value
+
+
+def test_a_figure_that_denies_none_that_was_told_changes_nothing() -> None:
+    assert understand("10 not 12", ["bucatini at 6,300 ft, 13 min on the pack"]).time_min in (None, 13)
+
+
+def test_from_cold_is_answered_beside_the_time() -> None:
+    assert said("butternut squash boiled at 6,300 ft, 14 min", "is that from cold?").startswith("Not from cold")

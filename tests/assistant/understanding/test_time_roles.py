@@ -145,3 +145,8 @@ def test_where_a_time_is_one_thing_only_it_stays(text, time_min):
     request = understand(text)
     assert request.time_min == time_min
     assert (request.elapsed_min, request.planned_min) == (None, None)
+
+
+@pytest.mark.parametrize("text", ["hang on one sec, my brioche dough in Quito", "gimme 1 sec. noodles at 6,600 ft"])
+def test_a_moment_of_patience_times_nothing(text: str) -> None:
+    assert heard(text).first is None

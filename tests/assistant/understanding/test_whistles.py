@@ -37,3 +37,13 @@ def test_the_reply_counts_as_it_was_asked():
 
 def test_one_whistle_is_said_as_one():
     assert reply_to("white rice one whistle at sea level, how many at 900 m").headline.startswith("About one whistle ")
+
+
+@pytest.mark.parametrize("turn", ["it is 1.5 kg of them", "so how many whistles?", "and in La Paz?"])
+def test_whistles_that_were_counted_stay_with_the_dish(turn: str) -> None:
+    assert understand(turn, ["urad dal in the pressure cooker at 2,400 m, 7 whistles at home"]).whistles == 7
+
+
+@pytest.mark.parametrize("turn", ["the book says 20 minutes", "and red lentils?"])
+def test_minutes_or_another_dish_take_the_place_of_whistles(turn: str) -> None:
+    assert not understand(turn, ["urad dal in the pressure cooker at 2,400 m, 7 whistles at home"]).whistles

@@ -126,3 +126,9 @@ def test_a_bake_without_powder_is_told_of_none(dish, dish_class) -> None:
 
 def test_a_sponge_that_holds_powder_is_told_of_it() -> None:
     assert "leavening" in ask(8500, dish="chiffon cake", dish_class="foam_cake").headline
+
+
+def test_a_few_seconds_are_no_rise() -> None:
+    found = ask(subject="proof", dish_class="yeast_bread", time_min=0.05, from_elevation_m=1000.0)
+    assert found.figure("proof_to") is None
+    assert "0 s" not in found.text

@@ -16,3 +16,4 @@ cold-rise = In the fridge the dough rises for 8 to 16 h and the cold sets the pa
 dough-temperature = It is the dough's own temperature that sets the pace of its rise, not the room's: 9 °C (17 °F) cooler takes about twice as long, so go by doubling and not by the clock.
 wrapped = Wrapped when its crust has the colour you want, it skips most of the stall and saves 1 to 3 h on a big cut; the crust turns softer.
 slow-cooker-high = That is for LOW; on HIGH it takes a little more than half as long.
+counted-from = Not from cold: in a pot the time counts from the boil or the simmer, in a pressure cooker from pressure, in an oven from when it is hot.
