@@ -1,0 +1,233 @@
+"""Fit the work of several dishes into a kitchen: how much earlier than counted back each one has to be.
+
+Time is counted in steps before service. The stages of a dish follow each other, so all that is to be found is one figure
+a dish: how many steps before service it is ready. Where everything can be ready at service nothing is searched. Else
+the dishes are placed one after the other, and `fitting_solved` looks for a better plan than that.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, field
+
+STEP_MIN = 5
+# which single one of a thing each block of each job has
+Units = tuple[tuple[int, ...], ...]
+# what waiting past what a dish keeps weighs, to waiting within it
+PAST_WEIGHS = 10.0
+
+
+@dataclass(frozen=True, slots=True)
+class Block:
+    """A stretch in which a dish has a thing, from so many steps before service to so many before it (first > last).
+
+    heat: the heats that will do, low and high [degC], with how far they may lie apart [K], where the thing can be shared
+    """
+
+    thing: str
+    first: int
+    last: int
+    heat: tuple[float, float, float] | None = None
+
+    def shares(self, other: Block) -> bool:
+        """Whether there is a heat that does for both."""
+        if self.heat is None or other.heat is None:
+            return False
+        return max(self.heat[0], other.heat[0]) - min(self.heat[1], other.heat[1]) <= self.heat[2]
+
+
+@dataclass(frozen=True, slots=True)
+class Job:
+    """A dish to be fitted in. keeps: so many steps it may be ready before service"""
+
+    name: str
+    blocks: tuple[Block, ...]
+    keeps: int
+
+    def cost(self, early: int) -> float:
+        """What it costs to be ready so many steps early, in shares of what the dish keeps."""
+        most = max(self.keeps, 1)
+        return (early + (PAST_WEIGHS - 1) * max(0, early - self.keeps)) / most
+
+
+@dataclass(frozen=True, slots=True)
+class Fit:
+    """A plan: how many steps early each job is ready.
+
+    units: which single one of each thing it has; how: counted, placed or solved
+    kept_from: by job, what stood in the way of those that wait longer than they keep
+    """
+
+    early: tuple[int, ...]
+    units: Units
+    how: str
+    kept_from: dict[int, tuple[str, ...]] = field(default_factory=dict)
+
+
+def steps(minutes: float) -> int:
+    """Steps that hold so many minutes.
+
+    >>> steps(11), steps(10)
+    (3, 2)
+    """
+    return math.ceil(minutes / STEP_MIN - 1e-9)
+
+
+@dataclass
+class Kitchen:
+    """What is taken when. count: how many there are of each thing; units: the blocks each single one of them has."""
+
+    count: dict[str, int]
+    units: dict[str, list[list[Block]]] = field(default_factory=dict)
+
+    def __post_init__(self) -> None:
+        self.units = {thing: [[] for _ in range(count)] for thing, count in self.count.items()}
+
+    def barred(self, block: Block) -> int:
+        """The shifts at which a block finds no unit free, as bits."""
+        found = -1
+        for taken in self.units[block.thing]:
+            found &= _widened(_bits(other for other in taken if not block.shares(other)), block)
+        return found
+
+    def least(self, job: Job) -> int:
+        """The least number of steps that a job has to be early."""
+        barred = 0
+        for block in job.blocks:
+            barred |= self.barred(block)
+        return (~barred & (barred + 1)).bit_length() - 1
+
+    def put(self, job: Job, early: int) -> tuple[int, ...]:
+        """Take what a job needs; the unit of each of its blocks."""
+        return tuple(self.take(moved_by(block, early)) for block in job.blocks)
+
+    def take(self, block: Block) -> int:
+        """Take a unit that is free for a block, which there has to be."""
+        units = self.units[block.thing]
+        free = [n for n, unit in enumerate(units) if not any(_clash(block, other) for other in unit)]
+        # with what it shares first, so that another heat finds a unit that is empty
+        shared = [n for n in free if any(overlap(block, other) for other in units[n])]
+        units[(shared or free)[0]].append(block)
+        return (shared or free)[0]
+
+
+def moved_by(block: Block, early: int) -> Block:
+    """A block of a job that is ready so many steps early."""
+    return Block(block.thing, block.first + early, block.last + early, block.heat)
+
+
+def overlap(one: Block, other: Block) -> bool:
+    """Whether two blocks are at the same time."""
+    return min(one.first, other.first) > max(one.last, other.last)
+
+
+def _clash(one: Block, other: Block) -> bool:
+    return overlap(one, other) and not one.shares(other)
+
+
+def _bits(blocks: Iterable[Block]) -> int:
+    """The steps that blocks take, as bits."""
+    taken = 0
+    for block in blocks:
+        taken |= ((1 << (block.first - block.last)) - 1) << block.last
+    return taken
+
+
+def _widened(taken: int, block: Block) -> int:
+    """The shifts of a block, as bits, at which it meets a step that is taken."""
+    met, wide, left = taken >> block.last, 1, block.first - block.last
+    while wide < left:
+        more = min(wide, left - wide)
+        met |= met >> more
+        wide += more
+    return met
+
+
+def assigned(
+    jobs: Sequence[Job], early: Sequence[int], count: dict[str, int], heated: Sequence[int] | None = None
+) -> Units | None:
+    """Which unit each block of each job has, from zero; None where they do not all find one.
+
+    heated: the unit by job of what is shared by heat, where it is settled. All else is taken in the order in which it
+    begins, which finds units wherever there are any.
+    """
+    blocks = [(moved_by(b, shift), i, j) for i, shift in enumerate(early) for j, b in enumerate(jobs[i].blocks)]
+    found = [[0] * len(job.blocks) for job in jobs]
+    kitchen = Kitchen(count)
+    for block, i, j in sorted(blocks, key=lambda told: (-told[0].first, told[0].last, told[1])):
+        units = kitchen.units[block.thing]
+        if heated is not None and block.heat is not None:
+            found[i][j] = heated[i]
+            units[heated[i]].append(block)
+        elif all(any(_clash(block, other) for other in unit) for unit in units):
+            return None
+        else:
+            found[i][j] = kitchen.take(block)
+    return tuple(map(tuple, found))
+
+
+def cost(jobs: Sequence[Job], early: Sequence[int]) -> float:
+    """What a plan costs."""
+    return sum(job.cost(shift) for job, shift in zip(jobs, early, strict=True))
+
+
+def placed(jobs: Sequence[Job], count: dict[str, int]) -> tuple[tuple[int, ...], Units]:
+    """The jobs one after the other, each as late as what is taken lets it; the best of a few orders."""
+    return min((_in_order(jobs, order, count) for order in _orders(jobs)), key=lambda plan: (cost(jobs, plan[0]), plan))
+
+
+def _orders(jobs: Sequence[Job]) -> Iterator[list[int]]:
+    every = list(range(len(jobs)))
+    yield sorted(every, key=lambda i: jobs[i].keeps)
+    yield sorted(every, key=lambda i: (jobs[i].keeps, -_taken(jobs[i])))
+    yield sorted(every, key=lambda i: (jobs[i].keeps > 0, _taken(jobs[i]), jobs[i].keeps))
+
+
+def _taken(job: Job) -> int:
+    return sum(block.first - block.last for block in job.blocks)
+
+
+def _in_order(jobs: Sequence[Job], order: Iterable[int], count: dict[str, int]) -> tuple[tuple[int, ...], Units]:
+    kitchen, early = Kitchen(count), [0] * len(jobs)
+    units: list[tuple[int, ...]] = [()] * len(jobs)
+    for i in order:
+        early[i] = kitchen.least(jobs[i])
+        units[i] = kitchen.put(jobs[i], early[i])
+    return tuple(early), tuple(units)
+
+
+def hinders(jobs: Sequence[Job], early: Sequence[int], units: Units, count: dict[str, int], at: int) -> tuple[str, ...]:
+    """What keeps a job from being ready within what it keeps, while the others stay as they are."""
+    kitchen = Kitchen(count)
+    for i, job in enumerate(jobs):
+        for block, unit in zip(job.blocks, units[i], strict=True):
+            if i != at:
+                kitchen.units[block.thing][unit].append(moved_by(block, early[i]))
+    within = (1 << (jobs[at].keeps + 1)) - 1
+    barred = {block.thing: 0 for block in jobs[at].blocks}
+    for block in jobs[at].blocks:
+        barred[block.thing] |= kitchen.barred(block) & within
+    whole = tuple(thing for thing, bits in barred.items() if bits == within)
+    return whole or tuple(thing for thing, bits in barred.items() if bits)
+
+
+def fitted(jobs: Sequence[Job], count: dict[str, int], *, solve: bool = True) -> Fit:
+    """The best plan found for jobs in a kitchen with so many of each thing, at least one of what is needed.
+
+    solve: whether a better plan than that of simple placing is looked for, which needs scipy
+    raises: NothingSolves where it is not installed
+    """
+    at_once = (0,) * len(jobs)
+    free = assigned(jobs, at_once, count)
+    if free is not None:
+        return Fit(at_once, free, "counted")
+    early, units = placed(jobs, count)
+    how = "placed" if any(early) else "counted"
+    if solve and any(early):
+        from assistant.planning.fitting_solved import solved
+
+        if better := solved(jobs, count, early):
+            (early, units), how = better, "solved"
+    late = [i for i, shift in enumerate(early) if shift > jobs[i].keeps]
+    return Fit(early, units, how, {i: hinders(jobs, early, units, count, i) for i in late})
