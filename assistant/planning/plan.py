@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from datetime import datetime
+from datetime import UTC, datetime, timedelta
 
 from assistant.planning.fitting import STEP_MIN, Block, Fit, Job, assigned, fitted, steps
 from assistant.planning.menu import Menu, MenuLine
@@ -31,7 +31,6 @@ ON_A_BURNER = ("boil", "simmer", "poach", "braise", "stew", "steam", "reduce", "
 IN_A_POT, TAKEN = "parboil", ("heat_up", "cook")
 # a cooker stays shut till its pressure has fallen
 RELEASE, COOKER = "release", "cooker"
-SERVED = "serve"
 say = sentences("planning/plan")
 
 
@@ -103,6 +102,7 @@ class Work:
 class Plan:
     """A menu in time. work: the earliest first; early_min: by dish, how long before service it is ready
 
+    made_at: when it was made, for which nothing can begin before
     faults: what was left out; late: by dish, what kept it from being ready within what it keeps
     """
 
@@ -110,6 +110,7 @@ class Plan:
     elevation_m: float
     covers: int | None
     service: datetime
+    made_at: datetime
     has: Has
     courses: tuple[Course, ...]
     early_min: tuple[int, ...]
@@ -125,9 +126,10 @@ class Plan:
         return not self.late
 
     @property
-    def begins(self) -> datetime:
-        """When the first stage begins."""
-        return self.at(self.work[0].from_min) if self.work else self.service
+    def past(self) -> tuple[tuple[Course, datetime], ...]:
+        """The dishes that should be on already, with when they are ready if they are begun as soon as the plan is made."""
+        ready = ((c, e, self.made_at - self.at(e + c.offsets[0] * STEP_MIN)) for c, e in zip(self.courses, self.early_min, strict=True))
+        return tuple((c, self.at(e) + behind) for c, e, behind in ready if behind > timedelta())
 
     def at(self, minutes: float) -> datetime:
         """The moment so many minutes before service."""
@@ -141,11 +143,13 @@ def plan(
     elevation_m: float,
     covers: int | None = None,
     has: Has = Has(),  # noqa: B008
+    made_at: datetime | None = None,
     solve: bool = True,
     watched: Callable[[Sequence[MenuLine]], Iterable[MenuLine]] = iter,
 ) -> Plan:
     """The plan of a menu. covers: of all of it, where the menu does not say
 
+    made_at: the time it is now, from which on dishes can be begun; without one every plan is in time
     solve: whether a plan of least waiting is looked for where the dishes do not fit as counted back, which needs scipy
     watched: goes through the lines, for a bar that shows how far it is
     raises: NothingSolves where it is needed and not installed
@@ -168,6 +172,7 @@ def plan(
         elevation_m=elevation_m,
         covers=guests,
         service=service,
+        made_at=made_at or datetime.min.replace(tzinfo=UTC),
         has=has,
         courses=tuple(found),
         early_min=tuple(early * STEP_MIN for early in fit.early),
