@@ -10,12 +10,15 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
+from random import Random
 
 STEP_MIN = 5
 # which single one of a thing each block of each job has
 Units = tuple[tuple[int, ...], ...]
 # what waiting past what a dish keeps weighs, to waiting within it
 PAST_WEIGHS = 10.0
+# so many orders are tried, and so many jobs put into them
+MOST_TRIES, MOST_PUT = 1500, 20_000
 
 
 @dataclass(frozen=True, slots=True)
@@ -173,8 +176,29 @@ def cost(jobs: Sequence[Job], early: Sequence[int]) -> float:
 
 
 def placed(jobs: Sequence[Job], count: dict[str, int]) -> tuple[tuple[int, ...], Units]:
-    """The jobs one after the other, each as late as what is taken lets it; the best of a few orders."""
-    return min((_in_order(jobs, order, count) for order in _orders(jobs)), key=lambda plan: (cost(jobs, plan[0]), plan))
+    """The jobs one after the other, each as late as what is taken lets it: the best of a few orders, and of those that
+    come of moving one job in it."""
+
+    def tried(order: list[int]) -> tuple[float, list[int], tuple[tuple[int, ...], Units]]:
+        plan = _in_order(jobs, order, count)
+        return cost(jobs, plan[0]), order, plan
+
+    best = min((tried(order) for order in _orders(jobs)), key=lambda told: told[:2])
+    # the same for the same jobs
+    draw = Random(len(jobs))
+    for _ in range(min(MOST_TRIES, MOST_PUT // max(len(jobs), 1))):
+        if not best[0]:
+            break
+        order = list(best[1])
+        waiting = [i for i in order if best[2][0][i]]
+        moved = draw.choice(waiting if draw.random() < 0.8 else order)
+        order.remove(moved)
+        order.insert(draw.randrange(len(order) + 1), moved)
+        found = tried(order)
+        # an order that is as good is gone on from, which leads out of places where no single move helps
+        if found[0] <= best[0]:
+            best = found
+    return best[2]
 
 
 def _orders(jobs: Sequence[Job]) -> Iterator[list[int]]:

@@ -14,8 +14,8 @@ from assistant.errors import AssistantError
 from assistant.planning.fitting import Job, Units, assigned, cost
 
 # beyond these a plan takes longer to find than to cook by, and what was placed stands
-MOST_VARIABLES, MOST_ROWS = 15_000, 15_000
-SECONDS, NODES, GAP = 10.0, 3_000, 0.005
+MOST_VARIABLES, MOST_ROWS = 8_000, 12_000
+SECONDS, NODES, GAP = 5.0, 2_000, 0.01
 
 
 class NothingSolves(AssistantError, RuntimeError):

@@ -126,6 +126,11 @@ class Plan:
         return not self.late
 
     @property
+    def begins(self) -> datetime:
+        """When the first stage begins."""
+        return self.at(max((work.from_min for work in self.work), default=0))
+
+    @property
     def past(self) -> tuple[tuple[Course, datetime], ...]:
         """The dishes that should be on already, with when they are ready if they are begun as soon as the plan is made."""
         ready = ((c, e, self.made_at - self.at(e + c.offsets[0] * STEP_MIN)) for c, e in zip(self.courses, self.early_min, strict=True))

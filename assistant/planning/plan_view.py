@@ -98,7 +98,7 @@ class _Writer:
             return self.words(say("empty"))
         if self.plan.fits:
             return self.words(say("fits", how=self.plan.how))
-        return self.words(say("fits-not", count=len(self.plan.late)))
+        return self.words(say("fits-not", how=self.plan.how, count=len(self.plan.late)))
 
     def clock(self, moment: datetime) -> str:
         return clock(moment, self.units)
@@ -155,6 +155,9 @@ class _Writer:
                 keeps=stretch(timedelta(minutes=course.keeps.most_min)),
                 things=listed(say("thing", thing=thing) for thing in things),
                 way=course.keeps.way,
+                cool=temp(limit_c("cool_first")),
+                first=duration(limit_min("cool_first")),
+                cold=temp(limit_c("cool_last")),
                 chill=duration(limit_min("cool_last")),
                 reheat=temp(limit_c("reheat")),
             )

@@ -85,6 +85,8 @@ def _scaled(axes: Axes, plan: Plan, rows: int, units: Units) -> float:
     axes.set_axisbelow(True)
     axes.spines[["top", "right", "left"]].set_visible(False)
     axes.axvline(0, color="black", linewidth=1.8)
+    axes.text(0, 1.01, clock(plan.service, units), transform=axes.get_xaxis_transform(), ha="right", va="bottom",
+              size=TICK_PT, weight="bold")  # fmt: skip
     return span
 
 

@@ -32,8 +32,10 @@ def keeps(request: Request) -> Keeps:
     >>> keeps(Request(dish_class="pasta")), keeps(Request(dish_class="lentil")).most_min
     (Keeps(way='hot', most_min=10.0), 120.0)
     """
-    traits = (f"{TRAIT}{trait}" for trait in dishes.traits_of(request.dish, request.dish_class))
-    found = next(_keeps()[key] for key in (request.dish_class or "", *traits, ANY) if key in _keeps())
+    dish_class, method = request.dish_class or "", method_of(request) or ANY
+    traits = ((f"{TRAIT}{trait}", ANY) for trait in dishes.traits_of(request.dish, request.dish_class))
+    keys = ((dish_class, method), (ANY, method), (dish_class, ANY), *traits, (ANY, ANY))
+    found = next(_keeps()[key] for key in keys if key in _keeps())
     return Keeps(found["way"], float(found["keeps_min"]))
 
 
@@ -63,8 +65,8 @@ def late_safe(request: Request) -> tuple[Stage, ...]:
 
 
 @cache
-def _keeps() -> dict[str, dict[str, str]]:
-    return {row["dish_class"]: row for row in read_csv(KEEPS).rows}
+def _keeps() -> dict[tuple[str, str], dict[str, str]]:
+    return {(row["dish_class"], row["method"]): row for row in read_csv(KEEPS).rows}
 
 
 @cache

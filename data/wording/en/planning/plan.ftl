@@ -56,9 +56,12 @@ fits =
        *[placed] It fits: some dishes are ready a little early, within what they keep. They were placed one after the other; a plan with less waiting may exist.
     }
 fits-not =
-    { $count ->
-        [one] It does not fit: 1 dish has to be ready longer before service than it keeps. This is the least bad plan found.
-       *[other] It does not fit: { $count } dishes have to be ready longer before service than they keep. This is the least bad plan found.
+    It does not fit: { $count ->
+        [one] 1 dish has
+       *[other] { $count } dishes have
+    } to be ready longer before service than good. This is the least bad plan found{ $how ->
+        [solved] .
+       *[placed] {" "}by placing one dish after the other; a better one may exist.
     }
 thing =
     { $thing ->
@@ -73,10 +76,9 @@ thing =
     }
 late-heading = What does not fit
 late-line =
-    { $dish } is ready at { $ready }, { $early } before service, and keeps { $keeps }: { $things } cannot be had later. { $way ->
-        [hot] Cook it ahead, chill it within { $chill } and heat it again to { $reheat }, or have one more of what is short.
-        [cold] Keep it in the refrigerator, or have one more of what is short.
-       *[room] Keep it wrapped, or have one more of what is short.
+    { $dish }: ready { $ready }, { $early } before service, and it keeps { $keeps }. What is short: { $things }. Have one more of it, or serve something else{ $way ->
+        [hot] ; or, if it stands that, cook it ahead, chill it to { $cool } within { $first } and to { $cold } within { $chill }, and heat it again to { $reheat }.
+       *[other] .
     }
 past-heading = Too late to begin
 past-line = { $dish } should be on already: begun now it is ready at about { $ready }. Serve it late, serve something else, or move the service.
@@ -117,7 +119,6 @@ empty = There is nothing to schedule.
 foot = Stages and their ranges as in answers to questions. What bakes at a like heat is taken to find room in one oven; each pot has a burner. Cutting and weighing before, and plating, are not in it. Go by the thermometer and by how it looks.
 
 # the picture and the calendar
-axis-hands = hands
 event = { $dish }: { $stage ->
         [soak] soak
         [rise] mix and rise
@@ -133,4 +134,4 @@ service-event =
         [yes] Service: { $title }
        *[no] Service
     }
-legend = solid: cooking    hatched: getting up to heat    outlined: rest, cooling, soak, rise    line: kept till service    black edge: hands needed
+legend = grey: cooking; hatched: getting up to heat; white: rest, cooling, soak, rise; dotted: waits for service; black below: hands needed; name in bold: does not fit
