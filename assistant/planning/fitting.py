@@ -1,8 +1,8 @@
 """Fit the work of several dishes into a kitchen: how much earlier than counted back each one has to be.
 
-Time is counted in steps before service. The stages of a dish follow each other, so all that is to be found is one figure
-a dish: how many steps before service it is ready. Where everything can be ready at service nothing is searched. Else
-the dishes are placed one after the other, and `fitting_solved` looks for a better plan than that.
+Time is counted in steps before service. The stages of a dish follow each other, so all that is to be found is one
+figure a dish: how many steps before service it is ready. Where everything can be ready at service nothing is searched.
+Else the dishes are placed one after the other, and `fitting_solved` looks for a better plan than that.
 """
 
 from __future__ import annotations
@@ -17,15 +17,15 @@ STEP_MIN = 5
 Units = tuple[tuple[int, ...], ...]
 # what waiting past what a dish keeps weighs, to waiting within it
 PAST_WEIGHS = 10.0
-# so many orders are tried, and so many jobs put into them
-MOST_TRIES, MOST_PUT = 1500, 20_000
+# so many orders are tried, fewer of many jobs, each of which looks at all that were put before it
+MOST_TRIES, MOST_LOOKS = 1500, 400_000
 
 
 @dataclass(frozen=True, slots=True)
 class Block:
     """A stretch in which a dish has a thing, from so many steps before service to so many before it (first > last).
 
-    heat: the heats that will do, low and high [degC], with how far they may lie apart [K], where the thing can be shared
+    heat: the heats that will do, low and high [degC], with how far they may lie apart [K]; None where nothing shares it
     """
 
     thing: str
@@ -83,16 +83,26 @@ class Kitchen:
 
     count: dict[str, int]
     units: dict[str, list[list[Block]]] = field(default_factory=dict)
+    taken: dict[str, list[int]] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
         self.units = {thing: [[] for _ in range(count)] for thing, count in self.count.items()}
+        self.taken = {thing: [0] * count for thing, count in self.count.items()}
 
     def barred(self, block: Block) -> int:
         """The shifts at which a block finds no unit free, as bits."""
         found = -1
-        for taken in self.units[block.thing]:
-            found &= _widened(_bits(other for other in taken if not block.shares(other)), block)
+        for n in range(self.count[block.thing]):
+            found &= _widened(self._closed(block, n), block)
+            if not found:
+                break
         return found
+
+    def _closed(self, block: Block, unit: int) -> int:
+        """The steps at which a unit is not to be had for a block, as bits."""
+        if block.heat is None:
+            return self.taken[block.thing][unit]
+        return _bits(other for other in self.units[block.thing][unit] if not block.shares(other))
 
     def least(self, job: Job) -> int:
         """The least number of steps that a job has to be early."""
@@ -105,14 +115,23 @@ class Kitchen:
         """Take what a job needs; the unit of each of its blocks."""
         return tuple(self.take(moved_by(block, early)) for block in job.blocks)
 
+    def free(self, block: Block) -> list[int]:
+        """The units that are free for a block."""
+        own = _bits((block,))
+        return [n for n in range(self.count[block.thing]) if not self._closed(block, n) & own]
+
     def take(self, block: Block) -> int:
         """Take a unit that is free for a block, which there has to be."""
-        units = self.units[block.thing]
-        free = [n for n, unit in enumerate(units) if not any(_clash(block, other) for other in unit)]
+        own, free = _bits((block,)), self.free(block)
         # with what it shares first, so that another heat finds a unit that is empty
-        shared = [n for n in free if any(overlap(block, other) for other in units[n])]
-        units[(shared or free)[0]].append(block)
+        shared = [n for n in free if self.taken[block.thing][n] & own]
+        self.take_unit(block, (shared or free)[0])
         return (shared or free)[0]
+
+    def take_unit(self, block: Block, unit: int) -> None:
+        """Take a unit that is settled."""
+        self.units[block.thing][unit].append(block)
+        self.taken[block.thing][unit] |= _bits((block,))
 
 
 def moved_by(block: Block, early: int) -> Block:
@@ -123,10 +142,6 @@ def moved_by(block: Block, early: int) -> Block:
 def overlap(one: Block, other: Block) -> bool:
     """Whether two blocks are at the same time."""
     return min(one.first, other.first) > max(one.last, other.last)
-
-
-def _clash(one: Block, other: Block) -> bool:
-    return overlap(one, other) and not one.shares(other)
 
 
 def _bits(blocks: Iterable[Block]) -> int:
@@ -159,11 +174,10 @@ def assigned(
     found = [[0] * len(job.blocks) for job in jobs]
     kitchen = Kitchen(count)
     for block, i, j in sorted(blocks, key=lambda told: (-told[0].first, told[0].last, told[1])):
-        units = kitchen.units[block.thing]
         if heated is not None and block.heat is not None:
             found[i][j] = heated[i]
-            units[heated[i]].append(block)
-        elif all(any(_clash(block, other) for other in unit) for unit in units):
+            kitchen.take_unit(block, heated[i])
+        elif not kitchen.free(block):
             return None
         else:
             found[i][j] = kitchen.take(block)
@@ -186,7 +200,7 @@ def placed(jobs: Sequence[Job], count: dict[str, int]) -> tuple[tuple[int, ...],
     best = min((tried(order) for order in _orders(jobs)), key=lambda told: told[:2])
     # the same for the same jobs
     draw = Random(len(jobs))
-    for _ in range(min(MOST_TRIES, MOST_PUT // max(len(jobs), 1))):
+    for _ in range(min(MOST_TRIES, MOST_LOOKS // max(len(jobs), 1) ** 2)):
         if not best[0]:
             break
         order = list(best[1])
@@ -227,7 +241,7 @@ def hinders(jobs: Sequence[Job], early: Sequence[int], units: Units, count: dict
     for i, job in enumerate(jobs):
         for block, unit in zip(job.blocks, units[i], strict=True):
             if i != at:
-                kitchen.units[block.thing][unit].append(moved_by(block, early[i]))
+                kitchen.take_unit(moved_by(block, early[i]), unit)
     within = (1 << (jobs[at].keeps + 1)) - 1
     barred = {block.thing: 0 for block in jobs[at].blocks}
     for block in jobs[at].blocks:

@@ -1,4 +1,4 @@
-"""A plan of least waiting, by mixed-integer programming: scipy's HiGHS, loaded when a menu does not fit as counted back.
+"""A plan of least waiting by mixed-integer programming: scipy's HiGHS, loaded where a menu does not fit counted back.
 
 A variable says of a job that it is ready so many steps early (and of a thing shared by heat, in which unit it is); in
 every step no more may be taken than there is.
@@ -73,7 +73,7 @@ def solved(jobs: Sequence[Job], count: dict[str, int], placed: Sequence[int]) ->
 
 def _variables(jobs: Sequence[Job], count: dict[str, int], most: float) -> list[tuple[int, int, int]]:
     """Job, steps early, and unit of what is shared by heat (0 where nothing is), none dearer than the whole plan is."""
-    found = []
+    found: list[tuple[int, int, int]] = []
     for i, job in enumerate(jobs):
         by_heat = next((block.thing for block in job.blocks if block.heat is not None), None)
         units = count[by_heat] if by_heat else 1
@@ -87,7 +87,7 @@ def _variables(jobs: Sequence[Job], count: dict[str, int], most: float) -> list[
 def _rows(
     jobs: Sequence[Job], count: dict[str, int], variables: Sequence[tuple[int, int, int]]
 ) -> list[tuple[dict[int, float], int]]:
-    """What is taken in each step by which variables, and how much there is; with the pairs that one heat keeps apart."""
+    """What is taken in each step by which variables, and how much there is; and the pairs that heat keeps apart."""
     taken: dict[tuple[str, int], dict[int, float]] = defaultdict(dict)
     by_job: dict[tuple[int, int, int], dict[int, float]] = defaultdict(dict)
     for n, (i, early, unit) in enumerate(variables):
@@ -100,7 +100,9 @@ def _rows(
     rows = [(held, count[thing]) for (thing, _), held in taken.items() if sum(held.values()) > count[thing]]
     heated = {i: block for i, job in enumerate(jobs) for block in job.blocks if block.heat is not None}
     apart = [
-        (i, j) for i, j in combinations(heated, 2) if heated[i].thing == heated[j].thing and not heated[i].shares(heated[j])
+        (i, j)
+        for i, j in combinations(heated, 2)
+        if heated[i].thing == heated[j].thing and not heated[i].shares(heated[j])
     ]
     steps = sorted({(unit, step) for _, unit, step in by_job})
     for i, j in apart:
@@ -110,4 +112,3 @@ def _rows(
         if len(rows) > MOST_ROWS:
             break
     return rows
-

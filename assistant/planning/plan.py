@@ -1,16 +1,17 @@
 """A menu worked back from service: when each stage of each dish begins, within what the kitchen has.
 
-The stages and their ranges are those of the rules that answer questions. What bakes at a like heat shares an oven, a pot
-has a burner, a pair of hands does one thing at a time; nothing is ready after service.
+The stages and their ranges are those of the rules that answer questions. What bakes at a like heat shares an oven, a
+pot has a burner, a pair of hands does one thing at a time; nothing is ready after service.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
+from functools import lru_cache
 
-from assistant.planning.fitting import STEP_MIN, Block, Fit, Job, assigned, fitted, steps
+from assistant.planning.fitting import STEP_MIN, Block, Fit, Job, fitted, steps
 from assistant.planning.menu import Menu, MenuLine
 from assistant.planning.order_sheet import takers
 from assistant.planning.serving import before
@@ -18,10 +19,9 @@ from assistant.reading.words import cut
 from assistant.understanding import lexicon
 from rules.foods.dishes import dishes
 from rules.model import Request
-from rules.said import Said, Words, sentences
+from rules.said import Said, sentences
 from rules.topics.schedule.clashes import SHARED, Use
 from rules.topics.schedule.keeping import Keeps, hands_min, keeps, late_safe
-from rules.topics.schedule.menu import COLD
 from rules.topics.schedule.stages import Stage, method_of
 
 OVEN, BURNER, HANDS = "oven", "burner", "hands"
@@ -132,8 +132,11 @@ class Plan:
 
     @property
     def past(self) -> tuple[tuple[Course, datetime], ...]:
-        """The dishes that should be on already, with when they are ready if they are begun as soon as the plan is made."""
-        ready = ((c, e, self.made_at - self.at(e + c.offsets[0] * STEP_MIN)) for c, e in zip(self.courses, self.early_min, strict=True))
+        """The dishes that should be on already, with when they are ready if they are begun at once."""
+        ready = (
+            (c, e, self.made_at - self.at(e + c.offsets[0] * STEP_MIN))
+            for c, e in zip(self.courses, self.early_min, strict=True)
+        )
         return tuple((c, self.at(e) + behind) for c, e, behind in ready if behind > timedelta())
 
     def at(self, minutes: float) -> datetime:
@@ -147,7 +150,7 @@ def plan(
     *,
     elevation_m: float,
     covers: int | None = None,
-    has: Has = Has(),  # noqa: B008
+    has: Has = Has(),
     made_at: datetime | None = None,
     solve: bool = True,
     watched: Callable[[Sequence[MenuLine]], Iterable[MenuLine]] = iter,
@@ -165,7 +168,7 @@ def plan(
         course = None if line.recipe else _course(line, takers(line, guests), elevation_m)
         lacks = next((b.thing for b in _blocks(course) if not count[b.thing]), None) if course else None
         if course is None or not course.stages:
-            faults.append(say("a-recipe" if line.recipe else "no-time", line=line.line, text=line.text))
+            faults.append(_untimed(line))
         elif lacks:
             faults.append(say("lacks", dish=course.name, thing=lacks))
         else:
@@ -189,6 +192,12 @@ def plan(
     )
 
 
+def _untimed(line: MenuLine) -> Said:
+    if line.recipe:
+        return say("a-recipe", line=line.line, text=line.text)
+    return say("no-time", line=line.line, text=line.text)
+
+
 def _course(line: MenuLine, covers: int | None, elevation_m: float) -> Course:
     known = dishes()[line.dish]
     heard = [one.id for one in lexicon.hear(list(cut(line.text).norms)) if one.kind == "method"]
@@ -200,7 +209,13 @@ def _course(line: MenuLine, covers: int | None, elevation_m: float) -> Course:
         portions=covers,
         elevation_m=elevation_m,
     )
-    return Course(line=line, request=request, stages=late_safe(request), keeps=keeps(request))
+    return Course(line=line, request=request, stages=_stages(request), keeps=keeps(request))
+
+
+@lru_cache(maxsize=1024)
+def _stages(request: Request) -> tuple[Stage, ...]:
+    """The stages, worked out once for dishes that come again."""
+    return late_safe(request)
 
 
 def _blocks(course: Course) -> tuple[Block, ...]:
@@ -227,8 +242,11 @@ def _blocks_of(course: Course) -> Iterator[tuple[int, Block]]:
     if thing:
         released = next((at[n + 1] for n, stage in enumerate(course.stages) if stage.id == RELEASE), last)
         heat = Use(course.name, course.request, method, 0, 0).heat if within_k is not None else None
-        yield hot[0], Block(
-            thing, first, released, (heat.low_c, heat.high_c, within_k) if heat and within_k is not None else None
+        yield (
+            hot[0],
+            Block(
+                thing, first, released, (heat.low_c, heat.high_c, within_k) if heat and within_k is not None else None
+            ),
         )
 
 

@@ -15,7 +15,8 @@ from rules.physics.units import FT_PER_M
 from rules.safety.holding_limits import limit_c, limit_min
 from rules.said import Said, duration, listed, sentences, temp, yes
 
-say, order_say = sentences("planning/plan"), sentences("planning/order")
+say = sentences("planning/plan")
+order_say = sentences("planning/order")
 # less than this before service is at service [min]
 NOTICED_MIN = 1.0
 
@@ -125,9 +126,7 @@ class _Writer:
     def blocks(self) -> Iterator[tuple[str, tuple[str, ...]]]:
         plan = self.plan
         yield self.words(say("late-heading")), tuple(self.late(at, things) for at, things in plan.late.items())
-        late = (
-            self.words(say("past-line", dish=course.name, ready=self.moment(ready))) for course, ready in plan.past
-        )
+        late = (self.words(say("past-line", dish=course.name, ready=self.moment(ready))) for course, ready in plan.past)
         yield self.words(say("past-heading")), tuple(late)
         waits = (self.waits(c, e) for c, e in zip(plan.courses, plan.early_min, strict=True))
         yield self.words(say("waits-heading")), tuple(waits)

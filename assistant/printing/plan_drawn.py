@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from assistant.planning.clock import clock
 from assistant.planning.plan import TAKEN, Plan, Work
@@ -103,9 +103,9 @@ def _marks(plan: Plan, span: float, apart: int) -> list[tuple[float, datetime]]:
 
 
 def _bar(axes: Axes, at: int, work: Work, plan: Plan, units: Units, per_mm: float) -> None:
-    """A stage: cooking grey, getting up to heat hatched, all that goes on by itself outlined; what needs hands is black."""
+    """A stage: cooking grey, getting up to heat hatched, what goes on by itself white; hands are black."""
     left, wide = -work.from_min, work.from_min - work.to_min
-    look = {
+    look: dict[str, Any] = {
         COOKING: {"facecolor": "0.75"},
         GETTING_HOT: {"facecolor": "white", "hatch": "////"},
     }.get(work.stage.id, {"facecolor": "white"})
