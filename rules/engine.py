@@ -19,6 +19,7 @@ from rules.said import sentences, together
 say = sentences("assumed")
 
 TIME = "time"
+DONENESS = "doneness"
 # what may be asked of a pot as well as of a dough
 POT_LIQUIDS = ("water", "liquid", "stock", "wine", "milk")
 # hotter is no food with water in it [degC]
@@ -179,6 +180,8 @@ def assumed_of(request: Request) -> str | None:
     placed = request.elevation_m is not None and request.elevation_from != "kitchen"
     if not request.choices or request.dish_class is None or not placed:
         return None
+    if request.wanted_doneness and DONENESS in request.choices:
+        return DONENESS
     if TIME in request.choices:
         return TIME
     one, other = request.choices

@@ -182,6 +182,7 @@ class Request:
     choices: tuple[str, ...] = _help("two topics that the words fit alike, to be asked which is meant", ())
     belief: str | None = _help("a belief about the explanation that was stated, the id of its row there")
     denied: bool = _help("whether that belief was said not to hold", False)
+    claimant: str | None = _help("who is said to hold it, an id of claimants in data/lexicon/senses.toml")
     terms: tuple[str, ...] = _help("words of the trade whose meaning is asked, ids of data/lexicon/glossary.toml", ())
     recipe: str = _help("a recipe that was pasted, as it came", "")
     units: Units = _help("which unit system is shown first", "us")

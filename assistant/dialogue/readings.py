@@ -42,7 +42,7 @@ OF_WEATHER = ("hPa", "inHg", "mmHg")
 LOWEST_PA, HIGHEST_PA = 45_000.0, 110_000.0
 WATER = "water"
 # hotter than this is no boiling water [degC]
-SUGAR, SYRUP_C = "sugar_stage", 102.0
+SYRUP_C = 102.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -334,8 +334,8 @@ def _asked_now(heard: Heard, memory: Memory) -> Request | None:
     question = question_of(heard.in_context(memory), memory, back_to_recipe=False)
     topic = "time" if _is_of_no_dish(question.topic) else question.topic
     unused = tuple(u for u in question.unused if u.kind != "elevation")
-    # how hot a syrup is boiled is no reading of the test
-    syrup_c = question.temperature_c if topic == SUGAR and (question.temperature_c or 0.0) > SYRUP_C else None
+    # how hot a syrup is boiled, or was, is no reading of the test
+    syrup_c = question.temperature_c if (question.temperature_c or 0.0) > SYRUP_C else None
     return replace(question, topic=topic, temperature_c=syrup_c, unused=unused)
 
 

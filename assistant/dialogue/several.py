@@ -10,16 +10,26 @@ from typing import Any
 from assistant.dialogue.heard import Heard
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.thread import question_of
-from assistant.replies.together import together
+from assistant.replies.together import lines_left_out, together
 from assistant.understanding import leaning, parts
 from assistant.understanding.conversation import merge, settle_in
+from assistant.understanding.cue_words import cues
 from assistant.understanding.request import FIRST, TIMER, WHY
 from assistant.understanding.utterance import listen
-from assistant.worked_out import WorkedOut, work_out
+from assistant.worked_out import WorkedOut, told, work_out
+from rules import engine, example
 from rules.catalogue import marked
+from rules.foods.dishes import usual_method
+from rules.heat.ranked import ranked
 from rules.model import PLACE_SLOTS, Answer, Request
 
 BRIEF = 1
+RANK = "rank"
+TIME = "time"
+HEAT = "temperature"
+CENTRE = "doneness"
+TIME_OR_HEAT = (TIME, HEAT, CENTRE)
+OF_CENTRE = frozenset(cues("parts", "of_centre"))
 OUTSIDE = "out_of_scope"
 
 
@@ -50,12 +60,19 @@ def several(heard: Heard, memory: Memory) -> Several | None:
     if memory.asked or heard.hearing.request.recipe or heard.hearing.elliptical:
         return None
     base = question_of(heard.hearing, memory, back_to_recipe=False)
-    asked = (
+    if RANK in base.forms and (found := _ranking(heard, replace(base, topic=TIME), memory)):
+        return found
+    if (whole := _with_reason(heard, memory)) is not None:
+        return whole
+    asked: Sequence[Piece] = (
         _distinct(_led(heard, memory))
-        or _distinct(_questions(heard, base, memory))
+        or _told_apart(_questions(heard, base, memory))
+        or _told_apart(_time_and_heat(heard, base))
         or (() if FIRST in base.forms else _distinct(_dishes(heard, base, memory)))
     )
     clear = [piece for piece in asked if piece.is_clear]
+    if len(clear) == 1 and asked[0] is clear[0]:
+        return _but_for(asked, base, heard, memory)
     if len(clear) < 2:
         return None
     as_said: dict[str, Any] = {"depth": heard.depth or heard.hearing.depth or BRIEF, "dangers_too": heard.warned_beside}
@@ -65,12 +82,70 @@ def several(heard: Heard, memory: Memory) -> Several | None:
     if not answered:
         return None
     left_out = [piece.text for piece in asked if not piece.is_clear]
-    told = [work for _, work in (*answered, *awaiting)]
+    works = [work for _, work in (*answered, *awaiting)]
     missing = awaiting[0][1].missing[:1] if awaiting else ()
-    reply = WorkedOut(heard.hearing.request, missing, partial(_worded, told, heard.text, left_out))
+    reply = WorkedOut(heard.hearing.request, missing, partial(_worded, works, heard.text, left_out))
     goes_on = next((question for question, _ in (*awaiting, *answered)), base)
     others = tuple(question for question, _ in answered if question is not goes_on)
     return Several(reply, goes_on, next(iter(missing), None), others)
+
+
+def _ranking(heard: Heard, base: Request, memory: Memory) -> Several | None:
+    """The dishes of an utterance ranked by how much they change."""
+    listed = (listen(text, memory.kitchen).hearing.request for text in parts.of_listed(heard.doc))
+    asked = (_placed(replace(own, topic=TIME, subject=None, nearest=(), choices=()), base) for own in listed)
+    pieces = [settle_in(question, memory.kitchen) for question in asked if question.dish]
+    nowhere = base.elevation_m is None and all(piece.elevation_m is None for piece in pieces)
+    placed = [replace(piece, elevation_m=example.EXAMPLE_M) if nowhere else piece for piece in pieces]
+    found = ranked([engine.answer(replace(piece, forms=())) for piece in placed]) if len(pieces) > 1 else None
+    if found is None:
+        return None
+    if nowhere:
+        found = replace(found, headline=example.told(found.headline, base), cautions=(*found.cautions, example.ASK))
+    depth = heard.depth or heard.hearing.depth or found.request.depth
+    told_of = replace(found, request=replace(found.request, depth=depth))
+    return Several(told(told_of, told_of.request), found.request, None, tuple(pieces[1:]))
+
+
+def _but_for(asked: Sequence[Piece], base: Request, heard: Heard, memory: Memory) -> Several | None:
+    """The one question that is clear, answered as by itself, with what is left out named behind it.
+
+    Where the whole was heard as another question, such as one of safety, that is the one to answer.
+    """
+    unknown = [piece.text for piece in asked if not piece.is_clear and piece.question.topic in marked("none_beside")]
+    question = asked[0].question
+    other = (question.topic, question.subject) != (base.topic, base.subject)
+    if not unknown or other or question.topic in (TIMER, OUTSIDE):
+        return None
+    settled = replace(settle_in(question, memory.kitchen), dangers_too=heard.warned_beside)
+    work = work_out(replace(settled, depth=heard.depth or heard.hearing.depth or settled.depth))
+    return None if work.missing else Several(replace(work, word=partial(_with_rest, work, unknown)), question, None)
+
+
+def _with_rest(work: WorkedOut, left_out: Sequence[str]) -> Answer:
+    answer = work.answer
+    return replace(answer, text="\n\n".join((answer.text, *lines_left_out(left_out, answer.request.units))))
+
+
+def _told_apart(asked: Iterator[Piece]) -> list[Piece]:
+    """The pieces where they put several questions; none where it is one, of whose dishes it may still be asked."""
+    pieces = _distinct(asked)
+    return pieces if len(pieces) > 1 else []
+
+
+def _with_reason(heard: Heard, memory: Memory) -> Several | None:
+    """The question before its "and why", whose answer holds the reasons anyway."""
+    text = parts.without_reason(heard.doc)
+    if text is None:
+        return None
+    hearing = listen(text, memory.kitchen).hearing
+    question = question_of(hearing, memory, back_to_recipe=False)
+    topic, none = hearing.request.topic, {WHY, OUTSIDE, TIMER, *marked("none_beside")}
+    if hearing.elliptical or WHY in hearing.request.forms or topic in none:
+        return None
+    settled = replace(settle_in(question, memory.kitchen), text=heard.text)
+    reply = work_out(replace(settled, depth=heard.depth or heard.hearing.depth or settled.depth))
+    return None if reply.missing else Several(reply, question, None)
 
 
 def _led(heard: Heard, memory: Memory) -> Iterator[Piece]:
@@ -98,11 +173,30 @@ def _questions(heard: Heard, base: Request, memory: Memory) -> Iterator[Piece]:
         if topic == OUTSIDE and WHY in hearing.request.forms and before.dish_class:
             hearing, topic = hearing.about(WHY, subject=None), WHY
         if topic in marked("none_beside") and topic != TIMER:
+            if parts.asks_of_the_unknown(utterance.doc):
+                yield Piece(text, replace(hearing.request, text=text), is_clear=False)
             continue
+        if before is base and hearing.request.dish:
+            # whoever begins with a dish leaves nothing out: what the whole was heard as is not its topic
+            hearing = replace(hearing, elliptical=False)
         question = _placed(merge(before, hearing), base)
         unclear = topic in (TIMER, OUTSIDE) or bool(question.choices)
         before = before if unclear else question
         yield Piece(text, question, is_clear=not unclear)
+
+
+def _time_and_heat(heard: Heard, base: Request) -> Iterator[Piece]:
+    """How long and how hot, where both are asked in one breath: each by the topic that answers it."""
+    asked = parts.time_and_heat(heard.doc)
+    if asked is None or base.temperature_c is not None or base.dish is None or base.topic not in TIME_OR_HEAT:
+        return
+    of_centre = base.topic == CENTRE or any(word in OF_CENTRE for word in asked.heat.casefold().split())
+    wanted = {TIME: asked.time, (CENTRE if of_centre else HEAT): asked.heat}
+    order = list(wanted) if asked.time_first else list(wanted)[::-1]
+    method = base.method or usual_method(base.dish, base.dish_class or "general")
+    for topic in order:
+        by = None if topic == CENTRE else method
+        yield Piece(wanted[topic], replace(base, topic=topic, subject=None, forms=(), choices=(), method=by))
 
 
 def _dishes(heard: Heard, base: Request, memory: Memory) -> Iterator[Piece]:
@@ -122,7 +216,8 @@ def _placed(question: Request, base: Request) -> Request:
     place = {slot: getattr(base, slot) for slot in (*PLACE_SLOTS, "from_elevation_m")}
     own = question.elevation_m is not None and question.elevation_m not in (base.elevation_m, base.from_elevation_m)
     here = {} if own else place
-    return replace(question, units=base.units, unused=base.unused, **here)
+    portions = base.portions if question.portions is None else question.portions
+    return replace(question, units=base.units, unused=base.unused, portions=portions, **here)
 
 
 def _distinct(asked: Iterator[Piece]) -> list[Piece]:

@@ -53,7 +53,7 @@ MAY_WAIT = ("service_time", "symptom", "explanation", "choice", "portions")
 # what is said of the piece that is awaited
 OF_THE_PIECE = ("why_asked", "why_so", "dont_know")
 # eggs for a small child, or for somebody who is ill or old, are given hard
-GIVEN_HARD = frozenset(("toddler_egg", "at_risk_named"))
+GIVEN_HARD = frozenset(("toddler_egg", "at_risk_named", "frail_egg"))
 # what shows that an utterance is about the kitchen, though nobody can tell what it asks
 KITCHEN_SIGNS = frozenset(
     ("kitchen_word", "dish", "method", "ingredient", "equipment", "temperature", "baking", "candy", "canning", "cooker")

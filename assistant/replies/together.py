@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from assistant.replies.sentences import worded
 from assistant.replies.wording import environment, sections
-from rules.model import Answer
+from rules.model import Answer, Units
 from rules.said import sentences
 
 say = sentences("replies/together")
@@ -21,7 +21,7 @@ def together(answers: Sequence[Answer], text: str, left_out: Sequence[str] = ())
     """
     parts = [sections(answer) for answer in answers]
     units = answers[0].request.units
-    out = [worded(say("left-out", words=_bare(words)), units) for words in left_out]
+    out = lines_left_out(left_out, units)
     shown = environment().get_template("several.j2")
     lines = shown.render(
         parts=parts,
@@ -40,6 +40,11 @@ def together(answers: Sequence[Answer], text: str, left_out: Sequence[str] = ())
         text=lines.strip(),
         spoken=" ".join(answer.spoken for answer in answers),
     )
+
+
+def lines_left_out(left_out: Sequence[str], units: Units) -> list[str]:
+    """That pieces of an utterance were not answered, a line each, in the words they were asked in."""
+    return [worded(say("left-out", words=_bare(words)), units) for words in left_out]
 
 
 def _bare(words: str) -> str:

@@ -9,8 +9,10 @@ from assistant.understanding import forms
 
 FILE = "lexicon/asked_ways.toml"
 EITHER, ANY = "either", "any"
+# how a verdict is asked for: no way is meant by its no
+VERDICT_WANTED = "yes_or_no"
 # the forms that are asked of a way
-WITH_A_WAY = frozenset(("changes", "more", "which", "differ", "enough", "is_ok", "can_it"))
+WITH_A_WAY = frozenset(("changes", "more", "which", "differ", "enough", "is_ok", "can_it", "folly"))
 
 
 Doc.set_extension("asked_way", default=None, force=True)
@@ -33,7 +35,11 @@ def asked_way(doc: Doc) -> str | None:
     ('hotter', 'either', None)
     >>> asked_way(read("does the time change")), asked_way(read("any change, or is it longer"))
     ('any', 'longer')
+    >>> asked_way(read("do the minutes change, yes or no"))
+    'any'
     """
-    found = {id for id, _, _ in forms.patterns_heard(doc, FILE, "way")}
+    heard = tuple(forms.patterns_heard(doc, FILE, "way"))
+    wanted = {i for id, start, end in heard if id == VERDICT_WANTED for i in range(start, end)}
+    found = {id for id, start, _ in heard if start not in wanted}
     told = found - {ANY} or found
     return EITHER if len(told) > 1 else next(iter(told), None)

@@ -16,6 +16,7 @@ from assistant.reading.spans import Found
 from assistant.reading.text import fold
 from assistant.reading.tokens import norms
 from assistant.understanding import can_verb
+from assistant.understanding.cue_words import cues
 from rules import tables
 from rules.foods.dishes import Dish, dishes
 from rules.preserving.foods import food
@@ -402,4 +403,5 @@ PEOPLE = (
     "shes", "hes", "he", "she", "gran", "granny", "grans", "grandma", "grandmas", "grandmother", "grandpa", "grandpas",
     "grandad", "grandads", "nan", "nana", "oma", "opa", "abuela", "abuelo", "mum", "mom", "mother", "dad", "father",
     "kid", "son", "daughter", "boy", "girl", "niece", "nephew", "grandson", "granddaughter", "aunt", "uncle",
+    *cues("kin", "names"),
 )  # fmt: skip

@@ -42,6 +42,7 @@ BATH, SAFE_BATH_F = "bath", 165.0
 # infant formula is mixed with water of 70 degC or hotter
 FORMULA, FORMULA_F, OF_BOTTLES = "formula", 157.5, (PEOPLE, "water")
 DRINKING, WATER, BOILED, ONLY_WARM = "drinking_water", "water", "boil_word", "only_warm"
+SHOWN = "demonstration"
 
 
 @dataclass(frozen=True, slots=True)
@@ -191,6 +192,9 @@ def warns_alone(doc: Doc, heard: HeardIn, before: Scene, alarmed: Alarm) -> bool
     boiled = BOILED in heard.own and ONLY_WARM not in heard.own
     if alarmed.family == WATER and _is_of_drinking(doc) and (asks_cooking or boiled):
         # how long it boils is what makes it safe, and a boil is one however cool
+        return False
+    if alarmed.family == WATER and SHOWN in heard.own and not _is_of_drinking(doc):
+        # what boils in a bell jar is looked at
         return False
     if doc._.safety in (VINEGAR, DRY_JAR):
         # full vinegar is acid, and what is dry keeps, which no word of the net stands for

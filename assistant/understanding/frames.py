@@ -22,6 +22,8 @@ from rules.foods.dishes import dishes
 SIGNS = "lexicon/signs.toml"
 # dishes that are no ingredients; an utterance of spans alone
 FOOD, NOTHING_ELSE = "food", "nothing_else"
+# a form that tells of no topic: minutes for each
+SAYS_NOTHING = frozenset(("each",))
 BARE, KITCHEN_TOLD, HOUR = "bare", "kitchen_told", "hour"
 # before a figure that can be an hour
 BEFORE_HOUR = ("at", "for", "by", "from", "till", "until", "before", "is")
@@ -62,7 +64,7 @@ def fits(topic: Topic, signs: frozenset[str]) -> bool:
 def signs_of(doc: Doc) -> Iterator[str]:
     """Every sign of an utterance: the forms it has, the kinds of what was heard, and those of the catalogue."""
     forms = {form.id for form in doc._.forms}
-    yield from forms or {BARE}
+    yield from forms - SAYS_NOTHING or {BARE}
     yield from (token.tag_ for token in doc if token.tag_)
     yield from (found.kind for found in doc._.found)
     book = signs()

@@ -38,6 +38,12 @@ OF_A_DISH = (
     "method", "time_min", "time_high_min", "from_elevation_m", "quantity", "quantity_of", "count", "soaked", "frozen",
     "covered", "gauge_pa", "wanted_doneness", "ahead", "rest_min",
 )  # fmt: skip
+# classes of what is cooked in one pot, and of what is put raw into it
+POTS, GO_INTO_POTS = (
+    ("soup", "mixed_stew"),
+    ("poultry_pieces", "whole_bird", "starchy_root", "root_vegetable", "collagen_cut"),
+)
+GO_IN = cues("menu_turns", "go_in")
 STATES = ("temperature_c", "slack_min", "precooked", "stuffed", "size")
 
 
@@ -192,7 +198,16 @@ def menu_of(doc: Doc, kitchen: Kitchen, units: str) -> tuple[Request, ...]:
             every.append(new)
         else:
             every[at] = laid_over(every[at], new)
-    return (*every, *unheard(doc))
+    return (*cooked_in_the_pot(doc, every), *unheard(doc))
+
+
+def cooked_in_the_pot(doc: Doc, every: Sequence[Request]) -> Iterator[Request]:
+    """The dishes of a menu; what goes into its soup or stew is simmered in that, where nothing else is said of it."""
+    pot = next((one for one in every if one.dish_class in POTS), None)
+    inside = pot is not None and said(norms(doc), GO_IN)
+    for one in every:
+        goes_in = inside and one is not pot and one.method is None and one.dish_class in GO_INTO_POTS
+        yield replace(one, method="simmer") if goes_in else one
 
 
 def laid_over(one: Request, new: Request) -> Request:

@@ -10,7 +10,8 @@ from spacy.tokens import Doc, Token
 
 from assistant.reading.spans import Found
 from assistant.reading.tokens import norms
-from assistant.understanding import corrected, senses
+from assistant.understanding import asked_ways, corrected, forms, senses
+from assistant.understanding.claims import claimed
 from assistant.understanding.cue_words import cues
 from rules.foods.dishes import dishes
 
@@ -25,9 +26,16 @@ ASKED_ANYWHERE = frozenset(("how_long", "how_hot", "how_much", "more", "remainin
 # how a piece begins that asks of the two before it, and by what it asks for their reason
 ONE_OF_THEM = frozenset((("which", "one"), ("which", "of"), ("which", "ones")))
 WORDS_OF_REASONS = frozenset(("why", "science", "physics", "chemistry", "reason", "logic", "theory", "explain"))
-FILLS = frozenset(("filling", "fillings", "inside"))
+# what may stand between the question and the word for its reason: ..., and what is the reason
+BEFORE_REASONS = JOINS | FILLERS | OPENERS | ENDS | {",", "the", "s"}
+# forms that are heard from an opening alone, whatever stands behind it; words of talk that ask of nothing
+OPEN_FORMS = frozenset(("is_ok", "what_is", "how_to", "can_it", "changes"))
+TALK = frozenset(cues("parts", "talk"))
+FILLS, FILLED = frozenset(("filling", "fillings", "inside")), frozenset(("filled", "stuffed"))
 PAUSES = ENDS | {","}
 MOST, FEWEST_WORDS, LEAD = 4, 3, 3
+# how far from each other how long and how hot stand in one breath
+BETWEEN_TWO = 6
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,6 +64,23 @@ def questions(doc: Doc) -> tuple[str, ...]:
     return tuple(doc[start:end].text for start, end in zip(starts, ends, strict=True))
 
 
+def asks_of_the_unknown(doc: Doc) -> bool:
+    """Whether a piece asks about a thing that no component knows, so that it has to be said that it is left out.
+
+    >>> from assistant.understanding.pipeline import read
+    >>> asks_of_the_unknown(read("and should I baste sooner?")), asks_of_the_unknown(read("and is that right?"))
+    (True, False)
+    """
+    if not _opens(doc, 0):
+        return False
+    heard = [(form.start, form.end) for form in doc._.forms if form.id not in OPEN_FORMS]
+    heard += [(start, end) for _, start, end in forms.patterns_heard(doc, asked_ways.FILE, "way")]
+    known = claimed(doc).union(*(range(*span) for span in heard))
+    idle, little = senses.senses().idle, OPENERS | JOINS | FILLERS | BARE
+    loose = (word for i, word in enumerate(norms(doc)) if i not in known and word.isalpha() and word not in little)
+    return any(senses.stems_of(word) not in idle and word not in TALK for word in loose)
+
+
 def refers_back(doc: Doc, segment: Segment) -> bool:
     """Whether a piece asks of nothing but the one before it: which one is quicker, and what is the science?"""
     words = [t.norm_ for t in doc[segment.start : segment.end] if t.norm_.isalnum() and t.norm_ not in JOINS | FILLERS]
@@ -63,6 +88,53 @@ def refers_back(doc: Doc, segment: Segment) -> bool:
         return True
     idle = senses.senses().idle
     return not WORDS_OF_REASONS.isdisjoint(words) and all(senses.stems_of(word) in idle for word in words)
+
+
+@dataclass(frozen=True, slots=True)
+class TimeAndHeat:
+    """The words that ask how long and how hot, and which stands first."""
+
+    time: str
+    heat: str
+    time_first: bool
+
+
+def time_and_heat(doc: Doc) -> TimeAndHeat | None:
+    """Where one breath asks how long and how hot, joined by an and; None where it asks one of them.
+
+    >>> from assistant.understanding.pipeline import read
+    >>> time_and_heat(read("how long and at what oven temp for a ham at 6,000 ft"))
+    TimeAndHeat(time='how long', heat='what oven temp', time_first=True)
+    """
+    longs = [form for form in doc._.forms if form.id == "how_long"]
+    hots = [form for form in doc._.forms if form.id == "how_hot"]
+    words = norms(doc)
+    for time in longs:
+        for heat in hots:
+            first, second = sorted((time, heat), key=lambda form: form.start)
+            between = words[first.end : second.start]
+            near = not ENDS.intersection(between) and len(between) <= BETWEEN_TWO
+            if near and (JOINS | {"/"}).intersection(between):
+                return TimeAndHeat(doc[time.start : time.end].text, doc[heat.start : heat.end].text, time is first)
+    return None
+
+
+def without_reason(doc: Doc) -> str | None:
+    """A question without the short piece at its end that asks for its reason too; None where none stands there.
+
+    >>> from assistant.understanding.pipeline import read
+    >>> without_reason(read("does the oven change for a pie at 7,000 ft, and why?"))
+    'does the oven change for a pie at 7,000 ft'
+    """
+    words = norms(doc)
+    at = max((i for i, word in enumerate(words) if word in WORDS_OF_REASONS), default=None)
+    if at is None or any(word.isalnum() and word not in senses.senses().idle for word in words[at + 1 :]):
+        return None
+    start = at
+    while start and words[start - 1] in BEFORE_REASONS:
+        start -= 1
+    joined = next((i for i in range(start, at) if words[i] in JOINS), None)
+    return None if joined is None or joined < FEWEST_WORDS else doc[:joined].text.rstrip(" ,;")
 
 
 def led(doc: Doc) -> tuple[str, str] | None:
@@ -124,9 +196,28 @@ def of_dishes(doc: Doc) -> tuple[str, ...]:
     return tuple(doc[start:end].text for start, end in zip(starts, ends, strict=True))
 
 
+def of_listed(doc: Doc) -> tuple[str, ...]:
+    """The pieces of a list of dishes, each with what stands before its dish; what is told last goes with the last.
+
+    >>> from assistant.understanding.pipeline import read
+    >>> of_listed(read("rank these: boiled eggs, roast pork or penne"))
+    ('rank these: boiled eggs', ', roast pork', 'or penne')
+    """
+    named = _apart([f for f in corrected.meant(norms(doc), doc._.found) if f.kind == "dish" and not _fills(doc, f)])
+    if len(named) < 2:
+        return ()
+    ends = [*(dish.end for dish in named[:-1]), len(doc)]
+    return tuple(doc[start:end].text for start, end in zip([0, *ends[:-1]], ends, strict=True))
+
+
 def _fills(doc: Doc, dish: Found) -> bool:
-    """Whether it is what another dish is filled with: chicken filling."""
-    return dish.end < len(doc) and norms(doc)[dish.end] in FILLS and dish.start > 0
+    """Whether it is what another dish is filled with: chicken filling, chicken mince inside, filled with pork."""
+    words, end = norms(doc), dish.end
+    if dish.start > 1 and words[dish.start - 1] == "with" and words[dish.start - 2] in FILLED:
+        return True
+    while any(f.kind == "dish" and f.start == end for f in doc._.found):
+        end = next(f.end for f in doc._.found if f.kind == "dish" and f.start == end)
+    return end < len(doc) and words[end] in FILLS and dish.start > 0
 
 
 def _apart(found: Sequence[Found]) -> list[Found]:

@@ -43,13 +43,14 @@ from assistant.understanding.cue_words import cues, said
 from assistant.understanding.forms import Form
 from assistant.understanding.time_roles import Times
 from assistant.understanding.timer_words import OfTimers
-from assistant.understanding.wondering import is_of_a_dish, is_of_kitchen
+from assistant.understanding.wondering import claimant, is_of_a_dish, is_of_kitchen
 from rules.catalogue import marked
 from rules.foods import methods
 from rules.foods.dishes import classes, dishes, usual_method
+from rules.heat import done_readings
 from rules.model import Kitchen, Quantity, Request, Units, Unused
 from rules.physics import water
-from rules.physics.units import to_f
+from rules.physics.units import to_c, to_f
 from rules.said import number, sentences
 from rules.topics.why import GENERAL, rows
 
@@ -65,6 +66,14 @@ ISOMALT, SELF_RISING = "isomalt", "self-rising flour"
 TROUBLE = "troubleshoot"
 # two readings of one temperature, in the units of either scale [degF]
 SAME_F = 1.0
+# what is hotter than any water in a kitchen [degC], and bare figures that tell of fat [degF]
+IN_WATER, FRY, HOTTEST_WATER_C, FAT_F = ("boil", "simmer", "poach"), "fry", 108.0, (245, 400)
+# an oven that is too low for any fat to fry [degC]
+LOW_OVEN_C = (80.0, 125.0)
+# sweets, and how hot their syrup is boiled [degC]
+SWEET, SUGAR_C = "candy", (105.0, 156.0)
+# a pressure cooker with its vent open is a steamer
+OPEN_COOKER, STEAM, DIPS = cues("open_cooker", "said"), "steam", cues("open_cooker", "dips")
 METHODS_WITHOUT_ROLES = ("sous_vide", "hold", "chill", "proof", "preserve")
 # how food gets into a bath without anybody saying sous vide, how hot that is [degF], and what comes behind it
 VACUUM, BAGGED = (
@@ -76,7 +85,7 @@ BEHIND_A_BATH = (None, "chill")
 # what is filled, told by its size, and how many there are at most
 MOST_VESSELS = 20
 # forms in which two things are held against each other
-COMPARING, FIRST = ("which", "differ", "first"), "first"
+COMPARING, FIRST, EACH = ("which", "differ", "first"), "first", "each"
 METRIC_LANDS = (*cues("elevation", "metric_lands"), *cues("elevation", "lands_in_metres"))
 KEEPING, KEPT, BATHS = cues("kept_hot", "verbs"), cues("kept_hot", "ends"), cues("kept_hot", "baths")
 KEPT_WITHIN = 5
@@ -180,9 +189,10 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     dish = dish or ("white rice" if topic == "liquid" and "rice_cooker" in tools else None)
     dish = wanted.egg(dish, words)
     # whatever is made with it is cooked as it is
+    topic = "doneness" if topic == "sugar_stage" and is_set_by_heat(dish) else topic
     dish = ISOMALT if topic == "sugar_stage" and any(f.id == ISOMALT for f in found) else dish
     method = spoken_method(words, found) or implied_method(words, topic) or method_of(tools)
-    method = wet or method
+    method = wet or dips_it(in_what_is_so_hot(method, dish, doc), dish, words)
     method = "bake" if method == "steam" and steams_the_oven(words, dish) else method
     method = (
         "sous_vide"
@@ -209,6 +219,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         temps, method = list(in_fat), "fry"
         may_be = topic in marked("by_method") | marked("hot")
         topic = HEAT if may_be and not any(form.id in LENGTHS for form in doc._.forms) else topic
+    boiled_to = sugar_told(doc, dish)
     in_water = "water" in words or "test" in words or not _is_other_liquid(dish)
     # what the water of a bottle reaches is told by the way
     boiled_c = None if doc._.safety == FORMULA else instruments.boil_test_c(temps, words, in_water)
@@ -218,6 +229,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     # beside a reading of the boil the other figure is the syrup's
     of_syrup = [one for one in temps if one != boiled_c] or temps
     temp_c = boiled_c if boiled_c is not None and topic != "sugar_stage" else next(iter(of_syrup), None)
+    temp_c = boiled_to if boiled_to is not None else temp_c
     when = serving.heard(doc) if topic == "schedule" else serving.Serving(service=serving.service(doc))
     method = "bake" if method == "preserve" and is_baked_in_a_bath(dish, words) else method
     method = None if method == "hold" and when.slack else method
@@ -299,6 +311,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         forms=tuple(dict.fromkeys(form.id for form in doc._.forms if not is_asked_for(doc, form))),
         belief=doc._.wonder.belief if topic == WHY else None,
         denied=doc._.wonder.denied and topic == WHY,
+        claimant=claimant(doc),
         terms=doc._.wonder.terms if topic == WHY else (),
         asked_way=doc._.asked_way,
         wanted_doneness=wanted.doneness(words),
@@ -328,6 +341,12 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         unit_meant=elevation_figures.unit_meant(words),
         dish_of_a_bake=main_dish(without_ingredients(found), "bake_adjust"),
     )
+
+
+def is_set_by_heat(dish: str | None) -> bool:
+    """Whether the reading of a dish is that of its own setting: a custard, whatever it is likened to."""
+    of = done_readings.reading(dish, dishes()[dish].dish_class) if dish else None
+    return of is not None and of.bound == "set"
 
 
 def counted_meals(eaters: int | None, meals: int) -> tuple[Unused, ...]:
@@ -389,7 +408,8 @@ def time_slots(times: Times, topic: str, method: str | None) -> dict[str, Any]:
 
 def rivals(doc: Doc, dish: str | None, method: str | None) -> dict[str, Any]:
     """The other dishes and methods of a question that holds two things against each other."""
-    if not any(form.id in COMPARING for form in doc._.forms):
+    asked = {form.id for form in doc._.forms}
+    if asked.isdisjoint((*COMPARING, EACH)):
         return {}
     heads = tuple(_heads(doc, method))
     plain = without_head(dish) if heads and dish else None
@@ -398,7 +418,7 @@ def rivals(doc: Doc, dish: str | None, method: str | None) -> dict[str, Any]:
     # hominy for pozole: one dish, and what it is for
     held = [f for f in doc._.found if not (f.start and words[f.start - 1] == "for" and f.kind == "dish")]
     return {
-        "dishes_too": _others(held, "dish", dish),
+        "dishes_too": () if asked.isdisjoint(COMPARING) else _others(held, "dish", dish),
         "methods_too": tuple(dict.fromkeys((*_others(doc._.found, "method", method), *heads, *pressed))),
         **({"dish": plain} if plain else {}),
     }
@@ -498,10 +518,67 @@ def _is_other_liquid(dish: str | None) -> bool:
 def spoken_method(words: Sequence[str], found: Sequence[Found]) -> str | None:
     """The method that is said, on its own or at the head of a dish: fried chicken. A roast is more often a cut."""
     spoken = [f.id for f in found if f.kind == "method" and words[f.start] != "roast"]
+    if said(words, OPEN_COOKER):
+        spoken = [STEAM if m == "pressure_cook" else m for m in spoken]
     roasts = [f.id for f in found if f.kind == "method" and words[f.start] == "roast"]
     heads = [m for f in found if f.kind == "dish" and (m := lexicon.method_inside(words, f))]
-    leading = [m for m in spoken if m in methods.marked("leading")]
-    return next(iter([*leading, *spoken, *roasts, *heads]), None) or ("hold" if _is_kept_hot(words) else None)
+    leading = [m for m in spoken if m in methods.marked("leading") and not _is_the_other(m, words, found)]
+    return next(iter([*leading, *_ended_by(spoken), *roasts, *heads]), None) or (
+        "hold" if _is_kept_hot(words) else None
+    )
+
+
+def _is_the_other(method: str, words: Sequence[str], found: Sequence[Found]) -> bool:
+    """Whether a method is but asked about beside the one that was told: steam it 8 hours; or the pressure cooker?"""
+    told = [f for f in found if f.kind == "method"]
+    behind = next(f for f in told if f.id == method or (f.id == "pressure_cook" and method == STEAM))
+    return behind is not told[0] and "or" in words[max(behind.start - 3, 0) : behind.start]
+
+
+def _ended_by(spoken: Sequence[str]) -> list[str]:
+    """The methods that are said, without the first where it only begins the next: fried, then water and the lid on.
+
+    >>> _ended_by(["fry", "steam"]), _ended_by(["steam", "fry"])
+    (['steam'], ['steam', 'fry'])
+    """
+    begins = len(spoken) > 1 and spoken[0] in methods.methods()[spoken[1]].begun_by
+    return list(spoken[1:] if begins else spoken)
+
+
+def dips_it(method: str | None, dish: str | None, words: Sequence[str]) -> str | None:
+    """The method; a dough that is dipped before it is baked is boiled, where its water or kettle is told of.
+
+    >>> dips_it(None, "bagels", "bagels 60 s in the water".split()), dips_it(None, "bagels", "bagels 20 min".split())
+    ('boil', None)
+    """
+    if method is not None or dish is None or "dipped" not in dishes()[dish].traits or not said(words, DIPS):
+        return method
+    return "boil"
+
+
+def in_what_is_so_hot(method: str | None, dish: str | None, doc: Doc) -> str | None:
+    """The method; what is blanched far hotter than any water is fried, where the dish is: chips at 130 C, then 180.
+
+    A joint that is only seared at the end of a low oven is roasted.
+    """
+    set_c = [m.low for m in doc._.measures if m.kind in ("temperature", "degree")]
+    low = any(LOW_OVEN_C[0] <= c < LOW_OVEN_C[1] for c in set_c) and all(c < LOW_OVEN_C[1] for c in set_c)
+    if method == FRY and dish and low and dishes()[dish].methods[0] == "roast":
+        return "roast"
+    if method not in IN_WATER or dish is None or FRY not in dishes()[dish].methods:
+        return method
+    told = [m.low for m in doc._.measures if m.kind in ("temperature", "degree")]
+    told += [to_c(n.value) for n in plain_numbers(doc) if FAT_F[0] <= n.value <= FAT_F[1]]
+    return FRY if told and min(told) > HOTTEST_WATER_C else method
+
+
+def sugar_told(doc: Doc, dish: str | None) -> float | None:
+    """How far a sweet that went wrong was boiled, the last figure that can be one [degC]: pulled at 250."""
+    if doc._.topic.id != TROUBLE or dish is None or dishes()[dish].dish_class != SWEET:
+        return None
+    told = [(m.start, m.low) for m in doc._.measures if m.kind in ("temperature", "degree")]
+    told += [(n.start, to_c(n.value) if n.value > SUGAR_C[1] else n.value) for n in plain_numbers(doc)]
+    return next((c for _, c in sorted(told, reverse=True) if SUGAR_C[0] <= c <= SUGAR_C[1]), None)
 
 
 def _is_kept_hot(words: Sequence[str]) -> bool:

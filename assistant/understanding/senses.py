@@ -74,6 +74,12 @@ def words(name: str) -> frozenset[str]:
 
 
 @cache
+def claimants() -> dict[str, frozenset[str]]:
+    """Who may hold a belief, by id: the words for each."""
+    return {id: frozenset(words) for id, words in tables.read_toml(FILE)["claimants"].items()}
+
+
+@cache
 def every_word() -> frozenset[str]:
     """Every word of the catalogue as it is written."""
     held = tables.read_toml(FILE)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from spacy.tokens import Doc
@@ -13,33 +13,37 @@ from assistant.understanding import sugar_taken
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.request import WHY, Hearing
 from rules.catalogue import marked
+from rules.foods.dishes import Dish, dishes
 from rules.foods.sugar import cooked_to
 from rules.model import Request
 from rules.physics import water
+from rules.safety import kind_of
 
 TALK, BRIX = cues("sugar_figures", "talk"), cues("sugar_figures", "brix")
 SUGAR, SUGARWORK, TIME = "sugar_stage", "sugarwork", "time"
+PAST, SWEET = "past", "candy"
 # how hot sugar is boiled [degC]; below this figure a bare one is in Celsius
 SPAN_C, LOWEST_F = (102.0, 186.0), 215.0
-BRIX_SPAN, LONGEST = (50.0, 88.0), 25
+BRIX_SPAN, LONGEST = (50.0, 88.0), 40
 BAKE = "bake_adjust"
 
 
 def taken(doc: Doc, hearing: Hearing, last: Request | None) -> Hearing:
     """What is said, with a figure of boiled sugar as the temperature of the recipe, and sea level as its baseline."""
-    hearing = sugar_taken.judged(doc, hearing)
+    hearing = back_to_the_meat(doc, sugar_taken.judged(doc, hearing), last)
     now, words = hearing.request, norms(doc)
     if now.taken_c is not None:
         return hearing
     if is_another(words, hearing, last):
         return replace(hearing.about(TIME, choices=()), elliptical=False)
     brix_c = _brix_c(doc, words)
-    if not (brix_c or is_of_sugar(words, now, last)) or now.recipe or len(words) > LONGEST:
+    if not (brix_c or is_of_sugar(words, now, last)) or now.recipe or len(words) > LONGEST or of_meat(doc):
         return hearing
     if doc._.topic.id == WHY and doc._.subject and "or" in words:
         # a reason is asked for, and known: brix or thermometer
         return hearing
-    told_c = brix_c or now.temperature_c or _bare_c(doc)
+    own_c = now.temperature_c if now.temperature_c and SPAN_C[0] <= now.temperature_c <= SPAN_C[1] else None
+    told_c = own_c or brix_c or now.temperature_c or _bare_c(doc)
     if told_c is None or not SPAN_C[0] <= told_c <= SPAN_C[1]:
         return hearing
     request = replace(now, topic=SUGAR, temperature_c=told_c, choices=(), small_talk=None, forms=_asked(now))
@@ -64,12 +68,41 @@ def is_another(words: Sequence[str], hearing: Hearing, last: Request | None) -> 
 
 def is_of_sugar(words: Sequence[str], now: Request, last: Request | None) -> bool:
     """Whether boiled sugar is talked of, in the utterance or before it."""
+    if PAST in now.forms and now.subject is None and cooked_to_a_figure(now):
+        # how far it went too far is asked, and no fault is told with it
+        return True
     if now.recipe or not _may_be_sugar(now.topic) or now.time_min or now.method in ("bake", "roast", "fry", "deep_fry"):
         return False
     own = now.topic == SUGAR or said(words, TALK) or cooked_to(now.dish) is not None
     if now.dish and not own:
         return False
-    return own or bool(last and last.topic == SUGAR)
+    goes_on = last is not None and last.topic == SUGAR and (last.dish is None or cooked_to(last.dish) is not None)
+    return own or goes_on
+
+
+def of_meat(doc: Doc) -> bool:
+    """Whether a food is named whose centre must reach a temperature to be safe: a figure beside it is of that."""
+    return next(meats(doc), None) is not None
+
+
+def meats(doc: Doc) -> Iterator[Dish]:
+    """The foods that are named whose centre must reach a temperature to be safe."""
+    named = (dishes()[found.id] for found in doc._.found if found.kind == "dish" and found.id in dishes())
+    return (dish for dish in named if kind_of(dish.name, dish.dish_class))
+
+
+def back_to_the_meat(doc: Doc, hearing: Hearing, last: Request | None) -> Hearing:
+    """What is said of a meat that is talked of, where a sweet is named beside it only to be compared with."""
+    meat, now = next(meats(doc), None), hearing.request
+    talked_of = last is not None and last.dish_class is not None and kind_of(last.dish, last.dish_class) is not None
+    if meat is None or not talked_of or cooked_to(now.dish) is None:
+        return hearing
+    return replace(hearing, request=replace(now, dish=meat.name, dish_class=meat.dish_class, method=None))
+
+
+def cooked_to_a_figure(now: Request) -> bool:
+    """Whether it is a sweet whose own reading was told."""
+    return now.dish_class == SWEET and now.temperature_c is not None and now.temperature_c >= SPAN_C[0]
 
 
 def _may_be_sugar(topic: str) -> bool:

@@ -16,6 +16,7 @@ from assistant.understanding.safety_subjects import VINEGAR, is_patterned, settl
 from assistant.understanding.wondering import (
     OR,
     SURELY,
+    TRUE,
     Wonder,
     gives_figure,
     is_doubtful,
@@ -23,10 +24,14 @@ from assistant.understanding.wondering import (
     is_meant,
     is_of_kitchen,
     is_of_methods,
+    is_passed_on,
+    is_read_off,
+    is_taught,
+    is_timed,
     wonder,
 )
 from rules.catalogue import marked
-from rules.topics.why import GENERAL
+from rules.topics.why import GENERAL, WATER
 
 STAGES = {
     "thread": ("thread", "thread stage", "one string", "1 string", "single string", "one thread", "ek taar"),
@@ -57,6 +62,7 @@ PACED = ("bake_adjust", "convert_recipe", "why", "time", TROUBLE)
 BULK = "bulk"
 # forms that want a figure, which a reason gives only where it is told whatever the topic
 OF_FIGURES = frozenset(("how_hot", "how_much"))
+BOIL = "boiling_point"
 OUTSIDE, TIME, COMPARING = "out_of_scope", "time", frozenset(("which", "differ"))
 
 Doc.set_extension("subject", default=None, force=True)
@@ -73,7 +79,7 @@ def kitchen_subject(doc: Doc) -> Doc:
     told = is_patterned(doc._.safety) or doc._.safety == VINEGAR or done_jars.told(doc)
     forms = {form.id for form in doc._.forms}
     of_reasons = doc._.topic.id in marked("of_readings") | {WHY} or not OF_REASONS.isdisjoint(forms)
-    of_reasons = of_reasons or OR in norms(doc)
+    of_reasons = of_reasons or OR in norms(doc) or is_passed_on(doc) or is_taught(doc)
     if not told and (of_reasons or not OF_FIGURES.isdisjoint(forms)):
         heard = wonder(doc)
         doc._.wonder = found = heard if of_reasons or gives_figure(heard) else Wonder()
@@ -90,6 +96,10 @@ def kitchen_subject(doc: Doc) -> Doc:
             sure = turned is None and found.row is not None and found.share >= SURELY
             doc._.topic = replace(doc._.topic, id=turned or WHY, fitting=frozenset() if sure else doc._.topic.fitting)
             settle_jam(doc)
+    if is_stated_time(doc):
+        doc._.topic, doc._.wonder = replace(doc._.topic, id=TIME, fitting=frozenset()), Wonder()
+    if is_stated_boil(doc):
+        doc._.topic = replace(doc._.topic, id=BOIL, fitting=frozenset())
     if doc._.topic.id in PACED and not doc._.safety and paced.times(doc):
         doc._.topic = replace(doc._.topic, id="bake_adjust", fitting=frozenset())
     if is_bare_dish(doc):
@@ -98,6 +108,23 @@ def kitchen_subject(doc: Doc) -> Doc:
         doc._.topic = replace(doc._.topic, fitting=frozenset())
     doc._.subject = str(doc._.safety) if doc._.safety else subject(doc, doc._.topic.id)
     return doc
+
+
+def is_stated_boil(doc: Doc) -> bool:
+    """Whether it is put to the test at what temperature water boils somewhere, and none was read off."""
+    topic, found = doc._.topic.id, doc._.wonder
+    of_the_boil = topic in marked("of_readings_told") or (topic == WHY and found.row == WATER and not found.belief)
+    tested = is_passed_on(doc) or any(form.id == TRUE for form in doc._.forms)
+    return of_the_boil and tested and bool(doc._.elevations) and is_timed(doc) and not is_read_off(doc)
+
+
+def is_stated_time(doc: Doc) -> bool:
+    """Whether it is put to the test how long a dish takes somewhere, and no reason is asked for."""
+    forms, found = {form.id for form in doc._.forms}, doc._.wonder
+    tested = is_passed_on(doc) or TRUE in forms
+    timed = any(measure.kind == "time" for measure in doc._.measures)
+    plain = doc._.topic.id == WHY and WHY not in forms and not found.tested and not found.terms
+    return plain and tested and timed and not doc._.safety and any(found.kind == "dish" for found in doc._.found)
 
 
 def holds_methods_apart(doc: Doc, found: Wonder) -> bool:

@@ -16,6 +16,7 @@ from assistant.reading.tokens import norms
 from assistant.understanding import lexicon, senses, trade_words
 from assistant.understanding.asked_ways import EITHER, asked_way
 from assistant.understanding.complaints import TROUBLE, complains
+from assistant.understanding.concepts import CANNING
 from assistant.understanding.explanations import Match, index, nearest, ranked
 from assistant.understanding.forms import clause_starts
 from assistant.understanding.senses import Slot
@@ -33,7 +34,9 @@ HALF = 0.6
 # the weight of a word that tells what the talk is of, such as no word has that many reasons share
 TELLING = 2.6
 WHY, TRUE, DIFFER, WHICH = "why", "is_true", "differ", "which"
-ITS_FAULT, WHAT_IF = "broken", "what_if"
+# what is put up in jars has its own judge
+PUT_UP = senses.SENSE + CANNING
+ITS_FAULT, WHAT_IF, HOT = "broken", "what_if", "how_hot"
 # behind these a no only asks for the one or the other: true or not, why not
 NO_DENIAL = ("or", "why", "if")
 # the word by which even of a fault the reason is asked for
@@ -67,6 +70,7 @@ class Wonder:
     share: how much of the question the row explains; idle: whether nothing was said but where, what dish and how
     plainly: whether the meaning of a word is all that can be meant
     also: a second explanation that is as near, and told behind the first
+    tested: whether the belief is judged whatever the topic
     """
 
     row: str | None = None
@@ -78,6 +82,7 @@ class Wonder:
     idle: bool = False
     plainly: bool = False
     also: str | None = None
+    tested: bool = False
 
 
 def wonder(doc: Doc) -> Wonder:
@@ -87,11 +92,31 @@ def wonder(doc: Doc) -> Wonder:
     if asks.plainly and not holds_apart(doc):
         return Wonder(terms=asks.terms, share=1.0, plainly=True)
     matches = ranked(said, senses.heard_in(doc), beliefs=stated)
+    if stated and (tested := put_to_the_test(doc, said, matches)):
+        return tested
+    if taught := next((m for m in matches if m.framed and rows()[m.of.row].for_a_class), None):
+        return Wonder(taught.of.row, share=taught.share)
     found = chosen(said, matches, denied=stated and is_negated(doc, said), claim=claim(doc, said) if stated else None)
     apart = found.row is not None and rows()[found.row].tells_apart
     found = found if apart else choice_of_sentence(doc) or found
     told = found.row and (len(asks.terms) < 2 or rows()[found.row].tells_apart)
     return found if told or not asks.terms else Wonder(terms=asks.terms, share=1.0)
+
+
+def put_to_the_test(doc: Doc, said: Sequence[Slot], matches: Sequence[Match]) -> Wonder | None:
+    """The belief judged whatever the topic: all that it is about was said, and no figure is wanted beside it."""
+    forms = {form.id for form in doc._.forms}
+    if any(PUT_UP in slot.features for slot in said):
+        return None
+    if not WANT_A_FIGURE.isdisjoint(forms - {HOT}) and TRUE not in forms and not is_passed_on(doc):
+        return None
+    framed = (m for m in matches if m.framed and m.of.belief and rows()[m.of.row].beliefs[m.of.belief].tested)
+    first = next(framed, None)
+    if first is None:
+        return None
+    denied, way = is_negated(doc, said), claim(doc, said)
+    turned = is_turned(first, denied=denied, claim=way)
+    return Wonder(first.of.row, first.of.belief, turned, share=first.share, tested=True)
 
 
 def choice_of_sentence(doc: Doc) -> Wonder | None:
@@ -230,6 +255,8 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
     A reason, a truth or a word is asked for outright; or a belief was stated, and the topic is in doubt.
     """
     topic, forms = doc._.topic, tuple(form.id for form in doc._.forms)
+    if found.tested or is_for_a_class(found):
+        return not doc._.safety
     if topic.id == "sugar_stage" and "how_hot" in forms and not (found.row and is_between(found.row, doc, forms)):
         return False
     if is_choice(found, topic.id, forms) and not is_of_methods(doc):
@@ -280,6 +307,22 @@ def is_meant(doc: Doc, found: Wonder) -> bool:
     if topic.id == PRESSURE and found.share >= SURELY and forms[:1] == (DIFFER,) and len(doc._.elevations) > 1:
         return True
     return found.share >= NEARLY and is_in_doubt(doc, found, forms)
+
+
+def is_for_a_class(found: Wonder) -> bool:
+    """Whether a thing is wanted that a class, a child or a board is told by."""
+    return bool(found.row) and rows()[str(found.row)].for_a_class
+
+
+def is_taught(doc: Doc) -> bool:
+    """Whether words of teaching were said: a demonstration, a sum for the board, a child."""
+    return not senses.words("teaching").isdisjoint(norms(doc))
+
+
+def is_read_off(doc: Doc) -> bool:
+    """Whether a figure was read off an instrument, or is a step, and not a boil that is said of a place."""
+    words = norms(doc)
+    return not senses.words("of_a_reading").isdisjoint(words) or not senses.words("of_a_step").isdisjoint(words)
 
 
 def is_between(row: str, doc: Doc, forms: Sequence[str]) -> bool:
@@ -455,6 +498,19 @@ def is_passed_on(doc: Doc) -> bool:
     tagged = any(text.endswith(f" {tag} ") for tag in senses.words("tags"))
     told = bool(said) and not senses.words("people").isdisjoint(words)
     return tagged or told or any(f" {phrase} " in text for phrase in senses.words("passed_on"))
+
+
+def claimant(doc: Doc) -> str | None:
+    """Who is said to hold the belief, where it is asked who is right; None where two are named, or nobody.
+
+    The id is of data/lexicon/senses.toml; its words stand in data/wording.
+    """
+    words = norms(doc)
+    text = f" {' '.join(word for word in words if word.isalnum())} "
+    if not any(f" {phrase} " in text for phrase in senses.words("who_is_right")):
+        return None
+    held = {id for id, names in senses.claimants().items() if not names.isdisjoint(words)}
+    return held.pop() if len(held) == 1 else None
 
 
 def offered(names: Sequence[str], doc: Doc) -> str | None:

@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 from rules.book import Case, celsius
-from rules.explanations.named import Figures, Values, always, at_sea, digits, figure, here
+from rules.explanations.named import Figures, Values, always, at_sea, digits, figure, grouped, here
 from rules.model import Figure
 from rules.physics import air, water
 from rules.physics.ambient import Ambient
-from rules.said import Said, elevation, fine_drop, fixed, number, pressure, sentences, temp, temp_drop, yes
+from rules.said import Said, elevation, fixed, number, pressure, sentences, temp, temp_drop, yes
 
 NOTICEABLE_K = 0.3
 STEP_M = 304.8
+# a climb short enough to call the fall of the boil even on it, and the radius of the earth, from memory [m]
+NEAR_M, EARTH_M = 50.0, 6_371_000.0
 BEANS_SHOW_IT_M, CAKES_SHOW_IT_M = 609.6, 914.4
 LOWEST = air.LOWEST_M
 # the rule of thumb, and how near it has to be for a cook
@@ -94,10 +96,15 @@ def step_k(case: Case) -> float:
     return water.boiling_point_c(0) - water.boiling_point_c(STEP_M)
 
 
-def step_here_k(case: Case) -> float:
-    """What a thousand feet more take off the boil here [K]."""
-    here_m = min(case.here.elevation_m, air.HIGHEST_M - STEP_M)
-    return water.boiling_point_c(here_m) - water.boiling_point_c(here_m + STEP_M)
+def climb_per_k(ambient: Ambient) -> float:
+    """How far one climbs here for one kelvin less at the boil [m]."""
+    low_m = min(max(ambient.elevation_m, air.LOWEST_M + NEAR_M), air.HIGHEST_M - NEAR_M) - NEAR_M
+    return 2 * NEAR_M / (water.boiling_point_c(low_m) - water.boiling_point_c(low_m + 2 * NEAR_M))
+
+
+def gravity_less_percent(ambient: Ambient) -> float:
+    """How much weaker gravity is than at the sea [%]: it goes by the square of the way to the earth's middle."""
+    return (1 - (EARTH_M / (EARTH_M + ambient.elevation_m)) ** 2) * 100
 
 
 def lowest_land(case: Case) -> Figure:
@@ -117,6 +124,9 @@ def rule_off(case: Case) -> str:
 
 VALUES: Values = {
     "boil_by_rule": lambda case: temp(by_rule_c(case)),
+    "elevation_m": lambda case: number(case.here.elevation_m, 0),
+    "rule_fall": lambda case: number(case.here.elevation_m / RULE_STEP_M, 1),
+    "rule_left": lambda case: number(by_rule_c(case), 1),
     "rule_step": always(elevation(RULE_STEP_M)),
     "rule_off": rule_off,
     "on_the_top": always(temp(water.saturation_temp_c(HIGHEST_LAND_PA))),
@@ -139,8 +149,9 @@ VALUES: Values = {
     "thousand_feet": always(elevation(STEP_M)),
     "two_thousand_feet": always(elevation(2 * STEP_M)),
     "thousand_feet_take_off": lambda case: temp_drop(step_k(case)),
-    "step_here": lambda case: fine_drop(round(step_here_k(case), 1)),
-    "step_at_sea": lambda case: fine_drop(round(step_k(case), 1)),
+    "climb_per_k": here(grouped, climb_per_k),
+    "climb_per_k_at_sea": at_sea(grouped, climb_per_k),
+    "gravity_less": here(digits(2), gravity_less_percent),
     "beans_show_it": always(elevation(BEANS_SHOW_IT_M)),
     "cakes_show_it": always(elevation(CAKES_SHOW_IT_M)),
     "canning_starts": always(elevation(STEP_M)),

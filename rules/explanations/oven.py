@@ -7,6 +7,7 @@ from rules.explanations.named import Figures, Values, always
 from rules.heat.pots import BRAISE_OVEN_C
 from rules.model import Figure
 from rules.physics.units import to_c
+from rules.safety import safe_temperature
 from rules.said import elevation, fixed, oven, temp, temp_drop
 
 ROAST_C, MEDIUM_C = to_c(325), to_c(145)
@@ -40,11 +41,17 @@ def fat_temperature(case: Case) -> Figure | None:
     return None if fat_advice(case) == "beyond" else celsius("fat_temperature", "", fat_c(case), DOUGHNUT_C)
 
 
+def done_c(case: Case) -> float:
+    """What the middle of a roast is taken to [degC]: medium, or hotter where the dish that was named is safe later."""
+    safe = safe_temperature(case.request.dish, case.dish_class) if case.request.dish_class else None
+    return max(MEDIUM_C, safe.temp_c if safe else MEDIUM_C)
+
+
 VALUES: Values = {
     "braise_oven": lambda case: oven(BRAISE_OVEN_C),
     "braise_oven_to_spare": lambda case: fixed(BRAISE_OVEN_C - case.here.boiling_c, 0),
     "roasting_oven": always(oven(ROAST_C)),
-    "medium_roast": always(temp(MEDIUM_C)),
+    "medium_roast": lambda case: temp(done_c(case)),
     "oven_raised_least": always(temp_drop(RAISED_K[0])),
     "oven_raised_most": always(temp_drop(RAISED_K[1])),
     "doughnut_fat": lambda case: oven(fat_c(case)),

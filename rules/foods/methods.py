@@ -13,7 +13,7 @@ METHODS = "lexicon/methods.toml"
 DISH = "*"
 
 # the head of the file says what each means
-Mark = Literal["leading", "hot", "untimed"]
+Mark = Literal["leading", "hot", "untimed", "oven_or_hob"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -30,6 +30,7 @@ class Method:
     temperature_of: str | None = None
     core_below_c: float = 0.0
     equipment: tuple[str, ...] = ()
+    begun_by: tuple[str, ...] = ()
     marks: tuple[Mark, ...] = ()
 
     @property

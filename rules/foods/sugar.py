@@ -334,6 +334,8 @@ def _verdict(case: Case, asked_c: float, here_c: float) -> Words:
     return say(
         "taken",
         way=way,
+        # too hot or too long: which of the two it was, and neither yes nor no
+        of_two="yes" if case.request.either or case.request.asked_way == "either" else "no",
         off=temp_drop(abs(off_k)),
         taken=temp(taken_c),
         asked=temp(asked_c),

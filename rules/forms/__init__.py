@@ -14,15 +14,21 @@ from functools import cached_property
 from rules import book
 from rules.book import Case, Part
 from rules.catalogue import marked
+from rules.heat.verdict import unopened
 from rules.model import Answer, Because, Figure, Request
 from rules.said import Listed, Said, Words, together
 
 WRONG = "troubleshoot"
 # forms that want yes or no
-VERDICTS = ("changes", "enough", "is_ok")
+VERDICTS = ("changes", "enough", "is_ok", "folly")
 # forms that the room's own headline answers
 PLAIN = ("how_long", "how_hot", "how_much", "start", "convert", "why")
-JUDGED, OF_PLACES = "doneness.judged", ("which.place", "by_then.part")
+PLACES = "which.place"
+JUDGED, OF_PLACES = "doneness.judged", (PLACES, "by_then.part")
+# forms that neither yes nor no answers
+UNDER_PRESSURE = "pressure_cook"
+OF_TWO = frozenset(("which", "each"))
+NO_VERDICT = frozenset(("which", "what_if"))
 Work = Callable[[Request], Answer]
 # what a question of the same kind, asked beside the first, does not take over from it
 UNASKED: dict[str, object] = {
@@ -66,14 +72,21 @@ class Asked:
 
 
 def in_form(answer: Answer, work: Work) -> Answer:
-    """The answer as the form of its question wants it."""
+    """The answer as the form of its question wants it; neither yes nor no opens one of two ways."""
     if refuses(answer):
         return answer
+    said = _in_form(answer, work)
+    of_two = "which" in answer.request.forms
+    return replace(said, headline=unopened(said.headline)) if of_two and said.headline else said
+
+
+def _in_form(answer: Answer, work: Work) -> Answer:
     asked = Asked(answer, work)
     for form in forms_of(answer.request):
         module = book.room("forms", form)
         for rule, part in book.spoken(book.rules_of(module), asked) if module else ():
-            said = with_part(answer, part, Because(rule.id, part.because, part.sources or rule.sources))
+            of = of_first_place(asked) if rule.id == PLACES else answer
+            said = with_part(of, part, Because(rule.id, part.because, part.sources or rule.sources))
             return of_all_places(said) if rule.id in OF_PLACES else said
     return answer
 
@@ -85,12 +98,19 @@ def forms_of(request: Request) -> Iterator[str]:
         yield "why"
     if had and (topic == WRONG or (topic in marked("in_form") and "remaining" in request.forms)):
         yield "remaining"
+    if "past" in request.forms:
+        yield "past"
     if request.lacking and topic in marked("by_hand"):
         yield "by_hand"
     if "worth" in request.forms and topic in marked("of_buying"):
         yield "worth"
     if "by_then" in request.forms and topic in marked("in_form"):
         yield "by_then"
+    if judges_own_figure(request) and topic in marked("in_form"):
+        yield "enough"
+    against_pot = request.method == UNDER_PRESSURE and "which" in request.forms and request.whistles is None
+    if (against_pot or (request.methods_too and OF_TWO.intersection(request.forms))) and topic in marked("in_form"):
+        yield "which"
     if len(request.elevations_m) > 1 and topic in marked("of_places") and "why" not in request.forms:
         yield "which"
     if topic in marked("in_form"):
@@ -99,12 +119,27 @@ def forms_of(request: Request) -> Iterator[str]:
         yield from (("remaining",) if had else ())
 
 
+def judges_own_figure(request: Request) -> bool:
+    """Whether one of two is the cook's own figure, and the other to leave it: is 40 min enough, or do I go longer."""
+    of_two = "which" in request.forms and not (request.methods_too or request.dishes_too or request.temperatures_c)
+    own = any(slot is not None for slot in (request.time_min, request.planned_min, request.temperature_c))
+    return of_two and own and ("enough" in request.forms or request.asked_way == "same")
+
+
 def answered(request: Request) -> Iterator[str]:
     """The forms up to one that the room answers anyway; behind that only those that want yes or no."""
     forms = [form for form in request.forms if request.whistles is None or form != "which"]
     plain = next((at for at, form in enumerate(forms) if form in PLAIN), len(forms))
     yield from forms[:plain]
     yield from (form for form in forms[plain:] if form in VERDICTS)
+
+
+def of_first_place(asked: Asked) -> Answer:
+    """The answer for the highest of the places that are compared, whose figures and steps stand below the headline."""
+    heights = asked.request.elevations_m
+    if asked.request.pressure_pa is not None or not heights or max(heights) == asked.request.elevation_m:
+        return asked.answer
+    return replace(asked.otherwise(elevation_m=max(heights)).answer, request=asked.request)
 
 
 def of_all_places(answer: Answer) -> Answer:
@@ -126,7 +161,8 @@ def told_alike(request: Request) -> bool:
 
 def opens(asked: Asked, verdict: str) -> str:
     """The verdict, but neither yes nor no where either may be meant, or what comes of it was asked: is it too long."""
-    return "none" if asked.request.asked_way == "either" or "what_if" in asked.request.forms else verdict
+    request = asked.request
+    return "none" if request.asked_way == "either" or not NO_VERDICT.isdisjoint(request.forms) else verdict
 
 
 def refuses(answer: Answer) -> bool:

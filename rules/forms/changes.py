@@ -15,7 +15,8 @@ from rules.said import Words, duration, number, sentences, temp_drop
 
 say = sentences("forms/changes")
 
-OF_TIME, OF_HEAT = ("longer", "shorter"), ("hotter", "cooler")
+OF_TIME, OF_HEAT, OF_AMOUNT = ("longer", "shorter"), ("hotter", "cooler"), ("more_of", "less_of")
+FOLLY = "folly"
 LITTLE = 0.1
 # less than this share, and nobody would call it a change
 NOTICED = 0.02
@@ -34,6 +35,9 @@ def opening(asked: Asked, way: str, *, little: bool = False, counted: bool = Fal
     if wanted == "either":
         return way
     fits = way == wanted if wanted in (*OF_TIME, *OF_HEAT, "same") else way != "same"
+    if FOLLY in forms:
+        # whoever asks whether it was a mistake is told no where it was right
+        return "no" if fits else "yes"
     if not fits:
         return "no"
     return "little" if little and way != "same" else "yes"
@@ -42,7 +46,7 @@ def opening(asked: Asked, way: str, *, little: bool = False, counted: bool = Fal
 def about_heat(asked: Asked) -> bool:
     """Whether a temperature is asked about, and not a time."""
     request = asked.request
-    if request.asked_way is None or request.asked_way in OF_TIME:
+    if request.asked_way in (None, *OF_TIME, *OF_AMOUNT):
         return False
     return request.asked_way in OF_HEAT or request.topic not in ("time", "pressure")
 
@@ -51,7 +55,12 @@ def about_heat(asked: Asked) -> bool:
 def microwave(asked: Asked) -> Part | None:
     """A microwave oven: the power is the same, the time starts at one end of what is given."""
     here, request = asked.answer.figure("cook_time"), asked.request
-    if request.asked_way is None or request.method != "microwave" or here is None or request.topic != "time":
+    if (
+        request.asked_way in (None, *OF_AMOUNT)
+        or request.method != "microwave"
+        or here is None
+        or request.topic != "time"
+    ):
         return None
     base = asked.answer.figure("baseline_time") or here
     way = "longer" if here.value > base.value * (1 + NOTICED) else "same"
@@ -72,6 +81,10 @@ def _opening(asked: Asked, way: str) -> str:
 @rule("changes.heat", "common-practice", "iapws-r7-97")
 def heat(asked: Asked) -> Part | None:
     """Whether a temperature changes: what is set, and what the liquid, the steam or the boil stand at."""
+    if "poured" in asked.case.traits and asked.request.temperature_c is not None and about_heat(asked):
+        # a sauce is done at a reading of its own, whatever its pan stands at
+        read = asked.otherwise(topic="doneness", method=None, forms=("changes",)).answer.headline
+        return Part(headline=read) if read else None
     found = of_heat(asked) if about_heat(asked) and not asked.judged else None
     if found is None:
         return None
@@ -141,7 +154,7 @@ def and_time(asked: Asked) -> Words:
 @rule("changes.time", "common-practice", "computed")
 def time(asked: Asked) -> Part | None:
     """Whether a time changes, and by how much."""
-    if asked.request.asked_way is None or asked.request.topic not in ("time", "temperature", "pressure"):
+    if asked.request.asked_way in (None, *OF_AMOUNT) or asked.request.topic not in ("time", "temperature", "pressure"):
         return None
     if out_of_reach(asked):
         return Part(headline=opened(opening(asked, "longer", counted=counts(asked)), asked.answer.headline))

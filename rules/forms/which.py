@@ -9,6 +9,7 @@ from rules.book import Case, Part, rule
 from rules.catalogue import marked
 from rules.foods import beans
 from rules.foods.dishes import dishes, usual_method
+from rules.foods.methods import marked as marked_methods
 from rules.forms import Asked, changes
 from rules.heat.compared import SET, compared
 from rules.heat.headline import doing, middle
@@ -20,7 +21,7 @@ say = sentences("forms/which")
 
 # shares and temperatures that nobody could tell apart
 ALIKE, ALIKE_K = 0.04, 0.5
-OPEN_POT = "simmer"
+OPEN_POT, OVEN = "simmer", "bake"
 SLOWER, OF_HEAT = ("longer",), ("hotter", "cooler")
 
 
@@ -115,6 +116,30 @@ def methods(asked: Asked) -> Part | None:
     each = [asked.otherwise(topic="time", method=m, time_min=None, time_high_min=None, subject=None) for m in named]
     rivals = [Rival(doing(one.case, m), *one.time) for m, one in zip(named, each, strict=True) if one.time]
     return Part(headline=against(asked, rivals)) if len(rivals) > 1 else None
+
+
+@rule("which.heat_under_it", "common-practice", "computed")
+def heat_under_it(asked: Asked) -> Part | None:
+    """A pot that may stand in a low oven or on the hob: its liquid is as hot in both, so it takes as long."""
+    request = asked.request
+    named = {request.method, *request.methods_too}
+    usual = usual_method(request.dish, request.dish_class) if request.dish and request.dish_class else None
+    pot = next((way for way in (request.method, usual) if way in marked_methods("oven_or_hob")), None)
+    if request.dishes_too or pot is None or not {OVEN, OPEN_POT} <= named <= {OVEN, OPEN_POT, pot}:
+        return None
+    one = asked.otherwise(topic="time", method=pot, subject=None, temperature_c=None, temperature_of=None)
+    if one.time is None:
+        return None
+    least = one.answer.figure("liquid_temperature")
+    return Part(
+        headline=say(
+            "either-heat",
+            time=middle(one.time[0]),
+            doing=doing(one.case, pot),
+            place=one.case.place,
+            liquid=temp(least.value if least else one.case.here.boiling_c),
+        )
+    )
 
 
 def _hotter(asked: Asked, methods: Sequence[str]) -> Part | None:
@@ -243,4 +268,4 @@ def way(asked: Asked) -> Part | None:
     return next((part for item in changes.RULES if (part := item(asked)) is not None), None)
 
 
-RULES = (places, two_dishes, methods, temperatures, way)
+RULES = (places, two_dishes, heat_under_it, methods, temperatures, way)

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from functools import cache
+
+from rules import tables
 from rules.book import Part, rule
 from rules.foods.dishes import usual_method
 from rules.forms import Asked
@@ -15,6 +18,13 @@ NOTICED = 0.03
 HELD, HOLD_MIN = ("custard", "sauce", "starch_pudding"), 3.0
 
 
+@cache
+def for_a_class() -> frozenset[str]:
+    """The explanations that a class or a child is told by, which nobody cooks by."""
+    held = tables.read_toml("lexicon/explanations.toml")["explanation"]
+    return frozenset(row["id"] for row in held if row.get("for_a_class"))
+
+
 def own_min(request: Request) -> float | None:
     """The minutes that the cook goes by: those of the recipe, else those that were planned or that the pot has had."""
     return request.time_min or request.planned_min or request.elapsed_min
@@ -25,7 +35,7 @@ def become(asked: Asked) -> Part | None:
     """The minutes of the recipe, and what they are here."""
     request = asked.request
     method = request.method or usual_method(request.dish, request.dish_class or "general")
-    if request.elevation_m is None or method is None:
+    if request.elevation_m is None or method is None or request.subject in for_a_class():
         return None
     # a minute at the boil is a hold and no cooking time: the reason itself says how long
     if "starch_thickened" in asked.case.traits or (request.dish_class in HELD and (own_min(request) or 0) <= HOLD_MIN):

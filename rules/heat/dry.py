@@ -7,6 +7,7 @@ the food; a pace gives the time here over the time at sea level, least, likely a
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cache
@@ -35,6 +36,8 @@ FAN_OVEN, FAN_PART = "convection_oven", 0.8
 HEATED_THROUGH_Z_K = 100.0
 HOT_THROUGH_C = 73.9
 DRY_AIR_FT = 2500.0
+# an oven that is hardly hotter than the joint is to be, in which it is held and not roasted [K]
+LEAST_OVER_DONE_K = 25.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -139,7 +142,7 @@ def dry_time(case: Case, method: str, pace: PaceOf) -> DryTime | None:
     if stated:
         (low, high), source = stated, "common-practice"
     elif row:
-        state = frozen_factor(case, method) * fan_factor(case)
+        state = frozen_factor(case, method) * fan_factor(case) * slow_oven_factor(case, method)
         low, high, source = row.low_min * there.likely * state, row.high_min * there.likely * state, row.source
     else:
         return None
@@ -155,6 +158,23 @@ def fan_factor(case: Case) -> float:
     """
     ran = FAN_OVEN in case.request.equipment and case.request.temperature_c is not None and stated_span(case) is None
     return FAN_PART if ran else 1.0
+
+
+def slow_oven_factor(case: Case, method: str) -> float:
+    """How many times as long a joint takes in an oven that is set cooler than the table's; 1 where it is not.
+
+    The middle follows the oven as ln((oven - raw) / (oven - done)), the slow end of heating a thick piece.
+    source: carslaw-jaeger
+    """
+    heat, told = set_to(case, method) if method == "roast" else (None, False)
+    if heat is None or not told or "whole_cut" not in case.traits:
+        return 1.0
+    usual_c = setting(case.request.dish, case.dish_class, method).middle_c
+    done_c = core_c(case.request.dish, case.dish_class)
+    if heat.middle_c >= usual_c or heat.middle_c <= done_c + LEAST_OVER_DONE_K:
+        return 1.0
+    own, usual = (math.log((c - FRIDGE_C) / (c - done_c)) for c in (heat.middle_c, usual_c))
+    return own / usual
 
 
 def time_part(case: Case, method: str, pace: PaceOf, why: Words, *sources: str) -> Part:

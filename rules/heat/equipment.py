@@ -149,14 +149,19 @@ def electric(case: Case) -> Advice:
     return Advice(because=say("electric", less=number(share, 0)), sources=("computed", "common-practice"))
 
 
-@up_high
-def kettle(case: Case) -> Advice:
-    """Kettles: what makes them switch off."""
+def kettle(case: Case) -> Advice | None:
+    """Kettles: what makes them switch off; none of the kettle in which bagels are dipped or soup is made."""
+    if not high(case) or (case.request.dish and case.dish_class not in POURED_FROM_A_KETTLE):
+        return None
     return Advice(
         because=say("kettle", boil=temp(case.here.boiling_c)),
         steps=(say("kettle-step", below=temp(case.here.boiling_c - 1)),),
         sources=("common-practice", "iapws-r7-97"),
     )
+
+
+# classes of what is made with the water of a kettle
+POURED_FROM_A_KETTLE = ("water", "tea", "coffee", "instant_dried")
 
 
 @up_high
@@ -244,7 +249,7 @@ def pressure_steamer(case: Case) -> Advice:
     )
 
 
-def steam_kettle(case: Case) -> Advice:
+def steam_kettle(case: Case) -> Advice | None:
     """Steam-jacketed kettles: pressure in the jacket, none in the food."""
     return Advice(because=say("steam-kettle", boil=temp(case.here.boiling_c)), sources=("iapws-r7-97",))
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from rules.book import Case, Part, rule
-from rules.foods import eggs, wort
+from rules.foods import dipped, eggs, wort
 from rules.heat import instant, par_cook
 from rules.heat.pots import BOIL
 from rules.heat.way_out import way_out
@@ -33,6 +33,8 @@ def water_temperature(case: Case) -> Part:
 @rule("boil.time", "common-practice")
 def time(case: Case) -> Part | None:
     """How long it takes here, from the baseline and the softening rate; eggs, water and wort have their own rules."""
+    if dipped.DIPPED in case.traits:
+        return None
     return None if case.dish_class in OWN_RULE else time_part(case, BOIL.heats(case))
 
 
@@ -81,6 +83,7 @@ RULES = (
     instant.stand,
     par_cook.par_cook,
     time,
+    dipped.dip,
     eggs.time,
     wort.hops,
     safe_to_drink,

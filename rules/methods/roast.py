@@ -61,7 +61,7 @@ def published(case: Case) -> Part | None:
     if time is None or case.there.elevation_m or not high or "meat" not in case.traits:
         return None
     asked_c = case.request.temperature_c
-    if asked_c is not None and asked_c > PUBLISHED_AT_C + HOTTER_K:
+    if asked_c is not None and abs(asked_c - PUBLISHED_AT_C) > HOTTER_K:
         # a figure of another oven
         return None
     low, top = time.base_low_min * QUARTER, time.base_high_min * QUARTER

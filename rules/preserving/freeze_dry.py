@@ -20,6 +20,8 @@ SAFE = frozenset(("safe", "verdict"))
 # what is left of the weight of meat that has hung till it is dry
 LEFT = (0.45, 0.55)
 BLANCHING = "tables/blanching_nchfp.csv"
+# in the sun, a word of data/lexicon/packing.toml; what is dried there is heated or frozen against insects [degC]
+SUN, PASTEURISED_C, COLD_C = "sun", 71.1, -17.8
 say = sentences("preserving/freeze_dry")
 DRY_C, MEAT_FIRST_C, POULTRY_FIRST_C = to_c(140), to_c(160), to_c(165)
 
@@ -150,10 +152,23 @@ def jerky(case: Case) -> Part | None:
     )
 
 
+@rule("preserve.sun_drying", "nchfp", "from-memory")
+def sun_drying(case: Case) -> Part | None:
+    """Drying in the sun, with no heat to set: what days it takes, what comes in at night, and how it is finished."""
+    if not is_drying(case.request) or of_meat(case.request) or SUN not in case.request.packing:
+        return None
+    return Part(
+        headline=say("sun", food=case.request.dish or say("fruit-and-vegetables")),
+        steps=(say("sun-racks"), say("sun-nights"), say("sun-finish", finish=temp(PASTEURISED_C), cold=temp(COLD_C))),
+        because=say("sun-because"),
+        cautions=(Caution("note", say("sun-acid"), ("nchfp",)),),
+    )
+
+
 @rule("preserve.drying", "common-practice", "from-memory")
 def drying(case: Case) -> Part | None:
     """Drying fruit and vegetables: the temperatures stay, the time shortens."""
-    if not is_drying(case.request) or of_meat(case.request):
+    if not is_drying(case.request) or of_meat(case.request) or SUN in case.request.packing:
         return None
     named = case.request.dish is not None
     meat = say("meat-too", meat=temp(MEAT_FIRST_C), poultry=temp(POULTRY_FIRST_C))

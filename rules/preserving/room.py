@@ -90,6 +90,7 @@ EVERY: tuple[Rule, ...] = (
     freeze_dry.blanching,
     freeze_dry.hung,
     freeze_dry.jerky,
+    freeze_dry.sun_drying,
     freeze_dry.drying,
     boiling_water.process_time,
     boiling_water.printed_time,
@@ -113,7 +114,7 @@ SETTING: tuple[Rule, ...] = (gel.gel_point, gel.jars_after, tested_recipe)
 ALONE: dict[str | None, tuple[Rule, ...]] = {
     "jar_sterilising": (jar_sterilising, which_band, tested_recipe),
     "blanching": (freeze_dry.blanching,),
-    "drying": (freeze_dry.hung, freeze_dry.jerky, freeze_dry.drying),
+    "drying": (freeze_dry.hung, freeze_dry.jerky, freeze_dry.sun_drying, freeze_dry.drying),
     "gel_point": (gel.gel_point,),
     "over_boiled_jam": (advice.over_boiled,),
     **dict.fromkeys(advice.ADVICE, (advice.advice,)),

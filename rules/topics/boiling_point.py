@@ -12,11 +12,36 @@ from rules.said import Said, fixed, number, sentences, temp, temp_drop
 say = sentences("topics/boiling_point")
 
 WEATHER_PA = 1000.0
+# how far a stated boil may be off to be right as books round it, and to be nearly right [K]
+ROUNDED_K, NEAR_K = 0.7, 3.0
+
+
+@rule("boiling_point.stated", "iapws-r7-97", "us-std-atm-1976")
+def stated(case: Case) -> Part | None:
+    """Whether a boil that was stated is the one of this place."""
+    said_c = case.request.temperature_c
+    if said_c is None:
+        return None
+    apart_k = abs(said_c - case.here.boiling_c)
+    verdict = "yes" if apart_k <= ROUNDED_K else "nearly" if apart_k <= NEAR_K else "no"
+    return Part(
+        headline=say(
+            "stated",
+            verdict=verdict,
+            said=temp(said_c),
+            here=temp(case.here.boiling_c),
+            place=case.place,
+            apart=temp_drop(apart_k),
+            way="high" if said_c > case.here.boiling_c else "low",
+        )
+    )
 
 
 @rule("boiling_point.headline", "iapws-r7-97", "us-std-atm-1976")
-def headline(case: Case) -> Part:
-    """Where water boils here, in one sentence."""
+def headline(case: Case) -> Part | None:
+    """Where water boils here, in one sentence; nothing where that was said beside a figure of the asker's."""
+    if case.request.temperature_c is not None:
+        return None
     return Part(
         headline=say(
             "headline",
@@ -91,4 +116,4 @@ def no_hotter(case: Case) -> Part:
     return Part(steps=(say("no-hotter"),) if low else ())
 
 
-RULES = (headline, boiling_point, weather, thermometer, rule_of_thumb, no_hotter)
+RULES = (stated, headline, boiling_point, weather, thermometer, rule_of_thumb, no_hotter)

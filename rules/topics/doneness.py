@@ -14,6 +14,8 @@ from rules.safety import holding_limits, lethality
 from rules.safety.holding_limits import placed
 from rules.said import Said, exact_duration, number, sentences, temp, temp_drop, temp_span, together
 
+# traits of what may have a bone in it
+BONED = frozenset(("poultry", "whole_cut", "game", "fish"))
 say = sentences("topics/doneness")
 
 TENDER_C = to_c(203)
@@ -63,7 +65,7 @@ def _judged(case: Case, kind: str, found: lethality.Judgement) -> Said:
     return say(
         "judged",
         verdict=_verdict(case, charted, found),
-        harm="yes" if "harm" in case.request.forms else "no",
+        harm=_asked_how(case.request.forms),
         asked=temp(case.request.temperature_c or 0.0),
         food=case.request.dish or of.name,
         held=exact_duration(found.needs_min or 0.0),
@@ -71,6 +73,13 @@ def _judged(case: Case, kind: str, found: lethality.Judgement) -> Said:
         rests="yes" if charted.rest_min else "no",
         rest=number(charted.rest_min, 0),
     )
+
+
+def _asked_how(forms: tuple[str, ...]) -> str:
+    """Whether it is asked if a reading does harm, or if it changes up here; else whether it is safe."""
+    if "harm" in forms:
+        return "yes"
+    return "stays" if "changes" in forms and SAFETY_FORMS.isdisjoint(forms) else "no"
 
 
 def _verdict(case: Case, charted: safety.SafeTemperature, found: lethality.Judgement) -> str:
@@ -145,7 +154,7 @@ def safe(case: Case) -> Part | None:
             where=_where(case),
             place=case.place,
         ),
-        steps=() if UNREAD in case.request.lacking else (say("two-places"),),
+        steps=() if UNREAD in case.request.lacking else (say("two-places", of=_read_in(case)),),
         cautions=(safety.caution(case, row),),
     )
 
@@ -153,6 +162,13 @@ def safe(case: Case) -> Part | None:
 def _named(case: Case) -> str:
     """What the dish is called, or its class."""
     return case.request.dish or dishes.classes()[case.dish_class].label
+
+
+def _read_in(case: Case) -> str:
+    """What the thermometer goes into: meat that may have a bone, a sauce, or another middle."""
+    if "poured" in case.traits:
+        return "poured"
+    return "boned" if not BONED.isdisjoint(case.traits) and "ground" not in case.traits else "other"
 
 
 def _where(case: Case) -> str:
@@ -166,7 +182,7 @@ def _chart(case: Case) -> Part:
             for row in safety.chart()
         ),
         headline=say("chart", where=_where(case), place=case.place),
-        steps=(say("two-places"),),
+        steps=(say("two-places", of="other" if case.request.dish else "boned"),),
     )
 
 

@@ -35,6 +35,8 @@ BROKEN = "broken"
 # lower than this nobody would blame the elevation [m]
 BLAMED_FROM_M = 600.0
 # forms that want yes or no, and those that want more than that
+# ways of an ingredient, of which a reason claims nothing
+OF_AMOUNT = ("more_of", "less_of")
 YES_OR_NO = frozenset(("is_ok", "is_true", "can_it"))
 WANTS_MORE = frozenset(("why", "what_is", "how_to", "which", "differ", "how_long", "how_much", "more", "how_hot"))
 CONTRARY = {"yes": "no", "no": "yes"}
@@ -47,6 +49,7 @@ class Belief:
     verdict: open where the sentence itself says it, by the elevation
     polarity: whether it is stated with a no, without one, or either way
     claims: whether it says that something changes or stays the same, where a question may ask for the one or the other
+    tested: whether it is judged whatever the topic, once all that it is about was said and it was put to the test
     """
 
     verdict: Literal["yes", "partly", "no", "open"]
@@ -54,6 +57,7 @@ class Belief:
     heard_as: tuple[str, ...]
     polarity: Polarity = "positive"
     claims: Claim | None = None
+    tested: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,6 +68,7 @@ class Row:
     tells_apart: whether it sets one word against another; beliefs: by their ids
     outright: whether it is told whatever the topic
     in_full: whether it is meant only where all that it is about was said
+    for_a_class: whether it is what a class, a child or a board is told by, and meant wherever all that was said
     in_forms: forms of question that it answers with a yes, whatever the topic: is it hot enough, can it be done
     no_fault: whether it explains what looks like a fault and is none, such as a loaf that never reads 208 °F
     claims: whether its line says that a thing changes up high, or that it stays the same
@@ -81,6 +86,7 @@ class Row:
     no_fault: bool
     outright: bool
     in_full: bool
+    for_a_class: bool
     in_forms: frozenset[str]
     claims: Claim | None
     beliefs: Mapping[str, Belief]
@@ -111,6 +117,7 @@ def _row(held: dict[str, Any]) -> Row:
         tells_apart=held.get("tells_apart", False),
         outright=held.get("outright", False),
         in_full=held.get("in_full", False),
+        for_a_class=held.get("for_a_class", False),
         in_forms=frozenset(held.get("in_forms", ())),
         no_fault=held.get("no_fault", False),
         claims=held.get("claims"),
@@ -121,7 +128,8 @@ def _row(held: dict[str, Any]) -> Row:
 
 def _belief(held: dict[str, Any]) -> Belief:
     about, heard_as = tuple(held["about"]), tuple(held["heard_as"])
-    return Belief(held["verdict"], about, heard_as, held.get("polarity", "positive"), held.get("claims"))
+    polarity, claims = held.get("polarity", "positive"), held.get("claims")
+    return Belief(held["verdict"], about, heard_as, polarity, claims, held.get("tested", False))
 
 
 @cache
@@ -205,7 +213,8 @@ def explained(row: Row, case: Case) -> Part:
     headline: Words = together(_doubted(row, case), line)
     stated = case.request.belief
     if stated and stated in row.beliefs:
-        verdict = None if is_choice(case.request) else verdict_on(row.beliefs[stated], denied=case.request.denied)
+        denied, who = case.request.denied, case.request.claimant
+        verdict = None if is_choice(case.request) else verdict_on(row.beliefs[stated], denied=denied, who=who)
         verdict = verdict or (on_change(row, case.request) if case.request.denied and row.in_forms else None)
         headline = together(verdict, text(belief_message(stated)))
     elif (opening := on_change(row, case.request)) is not None:
@@ -244,15 +253,19 @@ def line_of(row: Row, case: Case) -> Said:
     return Said(f"{FOLDER}/{row.id}", "line", tuple((name, explanations.value(name)(case)) for name in row.values))
 
 
-def verdict_on(belief: Belief, *, denied: bool = False) -> Said | None:
+def verdict_on(belief: Belief, *, denied: bool = False, who: str | None = None) -> Said | None:
     """Whether a belief is so: yes, partly or no; of one that is open the sentence speaks for itself.
 
-    denied: the contrary was asked, which has a verdict only where the belief claims that something changes or does not
+    who: whose belief it is, where it was said who is right
+    denied: the contrary was asked, which has a verdict only where the belief claims that something changes or does not,
+        or where it is put to the test and is not so: then the contrary is right
     """
-    if belief.verdict == "open" or (denied and belief.claims is None):
+    if belief.verdict == "open":
         return None
+    if denied and belief.claims is None:
+        return say_of_all("contrary") if belief.tested and belief.verdict == "no" else None
     verdict = CONTRARY.get(belief.verdict, belief.verdict) if denied else belief.verdict
-    return say_of_all("verdict", verdict=verdict)
+    return say_of_all("verdict-on", who=who, verdict=verdict) if who else say_of_all("verdict", verdict=verdict)
 
 
 def on_change(row: Row, request: Request) -> Said | None:
@@ -268,7 +281,8 @@ def on_change(row: Row, request: Request) -> Said | None:
 
 def is_choice(request: Request) -> bool:
     """Whether it was asked which of two ways a thing goes, which neither yes nor no answers: faster or slower."""
-    return request.asked_way == "either" and "which" in request.forms
+    held_apart = request.asked_way == "either" or "is_ok" not in request.forms
+    return held_apart and "which" in request.forms and "is_true" not in request.forms
 
 
 def asked_claim(way: str | None) -> Claim | None:
@@ -277,7 +291,7 @@ def asked_claim(way: str | None) -> Claim | None:
     >>> asked_claim("any"), asked_claim("longer"), asked_claim("same"), asked_claim("either")
     ('change', 'change', 'same', None)
     """
-    if way in (None, "either"):
+    if way in (None, "either", *OF_AMOUNT):
         return None
     return "same" if way == "same" else "change"
 

@@ -27,7 +27,7 @@ from assistant.answering import reply_to
         ("one 20 cm square instead of a 20 cm round at 1,500 m", "1 pan of 8 × 8 in", "shallower"),
         ("9x5 or 8x4 for cornbread at 7,000 ft", "The larger, 1 pan of 9 × 5 in", "half full"),
         # a noun that only tells what kind of bake it is
-        ("butter croissants proof 2 h at the coast, 75 min at 1,700 m, what now", "A dough that doubles in", "less"),
+        ("croissants proof 2 h at the coast, 75 min at 1,700 m, what now", "A rise of 2 h at sea level", "at 1,700 m"),
         ("what changes in an oil cake at 6,000 ft", "For layer cake", "less leavening"),
         # the dough's own two times count more than a table
         ("the ciabatta dough with 6 g instant yeast doubles in 30 min instead of 60 at 6,800 ft, cut the yeast to what",

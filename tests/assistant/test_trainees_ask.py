@@ -35,6 +35,7 @@ def test_whether_a_thing_changes_is_said_first(text: str, verdict: str) -> None:
     ("text", "verdict"),
     [
         ("does salt make up for the thin air in Quito", "No. The salt"),
+        ("is it true that a cook in Leh may dip his fingers in boiling water", "No. Boiling water"),
         ("does a lid make up for the altitude", "No. A lid"),
         ("does a bigger flame compensate for altitude", "No. However hard"),
         ("is it true that steaming saves time over boiling up here", "No. Steam"),

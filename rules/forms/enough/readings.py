@@ -16,6 +16,7 @@ from rules.said import Words, exact_duration, sentences, temp, temp_span
 
 say = sentences("forms/enough")
 
+SET, OF_SAFETY = "set", frozenset(("safe", "harm"))
 COMBI = "combi_oven"
 WET = ("boil", "steam", "simmer", "stew", "braise", "poach")
 DRINKS = ("tea", "coffee")
@@ -65,7 +66,9 @@ def reading(asked: Asked) -> Part | None:
     """A reading of the centre of bread, cake, custard or roots against what cooks call done here."""
     request, case = asked.request, asked.case
     of = done_readings.reading(request.dish, case.dish_class)
-    if request.topic != "doneness" or request.temperature_c is None or of is None or asked.judged:
+    if request.topic != "doneness" or request.temperature_c is None or of is None:
+        return None
+    if asked.judged and not is_set_past_safety(asked, of):
         return None
     if "can_it" in request.forms and of.bound == "boil" and request.temperature_c > case.here.boiling_c:
         return None
@@ -80,8 +83,16 @@ def reading(asked: Asked) -> Part | None:
         food=case.food,
         done=temp_span(low_c, high_c),
         place=case.place,
+        stays="yes" if of.bound == SET else "no",
     )
     return Part(headline=opened(opens(asked, "yes" if stands == "in" else "no"), text))
+
+
+def is_set_past_safety(asked: Asked, of: done_readings.Reading) -> bool:
+    """Whether a reading that is safe is asked about as what sets the dish, and not as what makes it safe."""
+    safe, asked_c = asked.answer.figure("safe_temperature"), asked.request.temperature_c
+    hot_enough = safe is not None and asked_c is not None and asked_c >= safe.value
+    return of.bound == SET and hot_enough and OF_SAFETY.isdisjoint(asked.request.forms)
 
 
 @rule("enough.bath", "baldwin-sous-vide", "computed")

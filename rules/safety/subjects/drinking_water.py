@@ -44,11 +44,18 @@ def drinking_water(case: Case) -> Part:
     )
     return Part(
         figures=(*time_figures(case, (1.0, 1.0), (min(asked.values()), most, most)), *each),
-        headline=say("headline", place=case.place, time=duration(most)),
+        headline=say("headline", asked=_asked(case), place=case.place, time=duration(most)),
         steps=(say("count", time=duration(most)), say("cool")),
         because=say("because", each=told, boil=temp(case.here.boiling_c)),
         cautions=(Caution("warn", say("only-germs", boil=temp(case.here.boiling_c)), ("cdc-eid-2025-boil",)),),
     )
+
+
+def _asked(case: Case) -> str:
+    """Whether it is asked if boiled water is safe, and not how long it boils."""
+    forms = set(case.request.forms)
+    whether = not forms.isdisjoint(("safe", "is_ok")) and forms.isdisjoint(("how_long", "how_to", "which"))
+    return "whether" if whether and case.request.time_min is None else "how-long"
 
 
 NEEDS = ("elevation",)

@@ -8,6 +8,7 @@ from rules.baking.batch import Batch
 from rules.baking.parts import part_of
 from rules.baking.styles import is_a, style_of
 from rules.book import Case
+from rules.model import Request
 from rules.physics import air
 from rules.recipe import Recipe
 from rules.said import Words, sentences, together
@@ -23,6 +24,9 @@ SUBJECTS = (
 )  # fmt: skip
 # a batter that goes from one tin into another, asked of nothing but its tins
 TIN_SWAP = "tin_swap"
+# which way of an amount is asked about, and the forms in which a verdict is wanted on it
+WAYS, FOLLY = ("more_of", "less_of"), "folly"
+WANT_A_VERDICT = frozenset(("is_ok", "changes", "can_it", FOLLY))
 YEASTED = ("yeast", "proof")
 # what is timed by its rise rather than by its bake, where a time is named and nothing else
 RISEN = (None, "general", "yeast_bread", "pizza", "laminated", "flatbread")
@@ -99,3 +103,16 @@ def percents(ratio: Span) -> tuple[float, str, float, float]:
     """A ratio as the value, unit and range of a figure: how far it is from one [percent]."""
     value, low, high = (round(100 * (x - 1), 1) + 0.0 for x in (ratio.value, ratio.low, ratio.high))
     return value, "percent", low, high
+
+
+def verdict_on_way(request: Request, way: str) -> str:
+    """Yes or no where it was asked whether more or less of a thing is right, or was a mistake; "" where it was not.
+
+    way: which way it goes, more_of or less_of, or "" where it stays
+
+    >>> verdict_on_way(Request(asked_way="more_of", forms=("folly",)), "more_of")
+    'no'
+    """
+    if request.asked_way not in WAYS or WANT_A_VERDICT.isdisjoint(request.forms):
+        return ""
+    return "yes" if (request.asked_way == way) != (FOLLY in request.forms) else "no"

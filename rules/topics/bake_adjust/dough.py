@@ -32,7 +32,7 @@ def proof_rule(case: Case) -> Part | None:
     headline = say("look", percent=percent_apart(low), way=way, place=case.place)
     return Part(
         figures=(_change(work),),
-        steps=_steps(),
+        steps=_steps(case),
         because=_because(case, work),
         headline=headline if told else "",
     )
@@ -59,7 +59,7 @@ def _timed(case: Case, work: Batch, time_min: float) -> Part:
             Figure("yeast_change", say("yeast-change"), *percents(less)),
             _change(work),
         ),
-        steps=(say("recipe-step", time=here, baseline=case.baseline, low=duration(low)), *_steps()),
+        steps=(say("recipe-step", time=here, baseline=case.baseline, low=duration(low)), *_steps(case)),
         because=_because(case, work),
         headline=headline,
     )
@@ -81,7 +81,7 @@ def _carried(case: Case, work: Batch, time_min: float, to_min: float, low_min: f
             warm=yes(warm),
             temperature=temp(temp_c or 0.0),
         ),
-        steps=(say("until-doubled"),) if case.dish_class != LAMINATED else (),
+        steps=_steps(case)[:1],
         because=_because(case, work),
     )
 
@@ -99,8 +99,9 @@ def _change(work: Batch) -> Figure:
     return Figure("proof_change", say("change"), *percents(yeast.proof_ratio(work)))
 
 
-def _steps() -> tuple[Said, ...]:
-    return say("until-doubled"), say("for-flavour")
+def _steps(case: Case) -> tuple[Said, ...]:
+    of = "layered" if case.dish_class == LAMINATED else "soured" if _is_soured(case) else "other"
+    return say("until-doubled", of=of), say("for-flavour", of=of)
 
 
 def _because(case: Case, work: Batch) -> Said:
@@ -132,7 +133,7 @@ def paced_yeast(case: Case) -> Part | None:
         figures=(Figure("yeast_change", say("yeast-change"), *percents(Span(ratio, low, high))),),
         headline=say("warmth-first", own=duration(own_min), wanted=duration(wanted_min), air=duration(air_min),
                      place=case.place, then=headline) if far else headline,
-        steps=_steps()[:1] if far else (say("paced-trial"), *_steps()[:1]),
+        steps=_steps(case)[:1] if far else (say("paced-trial"), *_steps(case)[:1]),
         because=together(say("paced-because"), _because(case, batch(case)) if case.moved else ""),
     )  # fmt: skip
 

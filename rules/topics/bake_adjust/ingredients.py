@@ -25,6 +25,7 @@ from rules.topics.bake_adjust.asked import (
     counted_from,
     percents,
     style,
+    verdict_on_way,
     wanted,
 )
 from rules.topics.bake_adjust.unchanged import has_none, lacks, no_need, stays
@@ -152,7 +153,12 @@ def _headline(case: Case, component: str, amount: Amount, name: str, ratio: Span
 def _verdict(case: Case, amount: Amount) -> str:
     """Yes or no where it is asked whether it stays, or is too much; "" where an amount is asked."""
     request = case.request
-    if not AMOUNT_ASKED.isdisjoint(request.forms[:1]) or request.asked_way not in ("same", "either"):
+    if not AMOUNT_ASKED.isdisjoint(request.forms[:1]):
+        return ""
+    way = "" if amount.same else "more_of" if amount.to > amount.base else "less_of"
+    if verdict := verdict_on_way(request, way):
+        return verdict
+    if request.asked_way not in ("same", "either"):
         return ""
     if request.asked_way == "same":
         return "yes" if amount.same else "no"

@@ -6,8 +6,9 @@ from typing import Literal
 
 from rules.baking import bands, components
 from rules.book import Case, Part
-from rules.said import elevation, oven, sentences
-from rules.topics.bake_adjust.asked import FIRST_BAND_M, asked, baked, style
+from rules.heat.verdict import opened
+from rules.said import Said, elevation, oven, sentences
+from rules.topics.bake_adjust.asked import FIRST_BAND_M, asked, baked, style, verdict_on_way
 
 say = sentences("topics/bake_adjust/unchanged")
 # the trait of a bake that holds none of a component
@@ -26,10 +27,15 @@ def stays(case: Case, component: str, noun: Noun, item: str = "") -> Part | None
     own = component == "oven" and set_c is not None
     kept = say("leave-at", setting=oven(set_c or 0.0), baked=baked(case), place=case.place) if own else None
     return Part(
-        headline=kept or say("leave", noun=noun, item=item, baked=baked(case), place=case.place),
+        headline=kept or _judged(case, say("leave", noun=noun, item=item, baked=baked(case), place=case.place)),
         because=say("note", note=part.note) if part and part.note else say("no-advice", baked=baked(case)),
         sources=(part.source,) if part else ("common-practice",),
     )
+
+
+def _judged(case: Case, headline: Said) -> Said:
+    verdict = verdict_on_way(case.request, "")
+    return opened(verdict, headline) if verdict else headline
 
 
 def lacks(case: Case, component: str) -> bool:
@@ -53,7 +59,7 @@ def no_need(case: Case, component: str) -> Part | None:
     if asked(case) != component:
         return None
     return Part(
-        headline=say("nothing", place=case.place, begin=elevation(FIRST_BAND_M)),
+        headline=_judged(case, say("nothing", place=case.place, begin=elevation(FIRST_BAND_M))),
         because=say("dense-enough"),
         sources=bands.sources(component) if component in bands.TABLES else ("uwyo-altitude-adjusters",),
     )

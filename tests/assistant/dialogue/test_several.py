@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+import pytest
+
 from assistant.answering import reply_to, reply_to_request
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.turn import take_turn
@@ -66,3 +68,31 @@ def test_a_choice_is_taken_by_its_place_or_its_words() -> None:
 def test_another_question_leaves_the_choice() -> None:
     turn = take_turn("why does water boil cooler up here", replace(unsure(), kitchen=Kitchen(elevation_m=2133.6)))
     assert turn.answer.request.topic == "why"
+
+
+@pytest.mark.parametrize(
+    ("text", "opens", "second"),
+    [
+        ("how long and at what oven temp for a leg of lamb in Quito", "About ", "Set the oven"),
+        ("trout in the oven, 2,300 m: what temp and how long please", "Set the oven", "About "),
+        ("how many litres of water for 5 kg penne at 2,600 m and how long will it boil", "About ", "About "),
+        ("barley for 25 in Cusco: how many minutes, and how much carrots do I buy?", "About ", "About "),
+    ],
+)
+def test_two_things_asked_in_one_breath_are_two_paragraphs(text: str, opens: str, second: str) -> None:
+    first, other = take_turn(text, Memory()).answer.text.split("\n\n")[:2]
+    assert first.startswith(opens)
+    assert other.startswith(second)
+
+
+def test_a_reason_asked_behind_a_verdict_leaves_the_verdict_first() -> None:
+    turn = take_turn("do split peas need longer at 8,300 ft, and what is the science?", Memory())
+    assert turn.answer.text.startswith("Yes: ")
+    assert "\nWhy\n" in turn.answer.text
+
+
+def test_a_part_that_nobody_understood_is_named() -> None:
+    told = take_turn("how long for barley at 2,800 m and should I swaddle sooner?", Memory()).answer.text
+    assert told.startswith("About ")
+    assert "I left out “should I swaddle sooner”" in told
+    assert "left out" not in take_turn("how long for couscous at 2,800 m and is that right?", Memory()).answer.text

@@ -168,3 +168,19 @@ def test_a_bare_figure_is_minutes_where_how_long_was_asked(timed: Conversation) 
     asked, told = replies(timed, "timer for the rice", "12")
     assert asked == "For how long?"
     assert told.startswith("Timer for the rice set: 12 min, until ")
+
+
+def test_a_figure_beside_a_bird_is_never_one_of_sugar() -> None:
+    """Sweets are named on the way; the bird's centre stays at 165 degF, USDA FSIS, whatever is said of it."""
+    memory = Memory()
+    said = []
+    for text in (
+        "braising turkey thighs at 9,500 ft, what temp do I pull them",
+        "caramel temps drop up here so the turkey drops as well, say 150",
+        "my old boss did 150 for ten years and nobody got ill, just tell me it is fine",
+    ):
+        turn = take_turn(text, memory)
+        memory = turn.memory
+        said.append(turn.answer.text)
+    assert "165 °F" in said[1]
+    assert not any("sugar" in text.lower() for text in said[1:])

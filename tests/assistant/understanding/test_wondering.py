@@ -76,7 +76,7 @@ def test_questions_of_other_kinds_are_none_of_why() -> None:
     ("text", "first"),
     [
         ("is it true that a hard rolling boil cooks potatoes faster at 8,000 ft", "No."),
-        ("my brother says salted water boils hotter, right?", "No."),
+        ("my brother says salted water boils hotter, right?", "Partly."),
         ("is it true that food tastes blander up here", "Yes."),
         ("is sugar water hotter when it boils, is it true", "Partly."),
         ("is it a myth that searing seals the juice in", "No."),
@@ -89,10 +89,10 @@ def test_a_belief_gets_its_verdict_first(text: str, first: str) -> None:
     assert len(headline) < 260
 
 
-def test_a_belief_that_is_denied_gets_the_fact_without_a_yes_or_no() -> None:
+def test_a_belief_that_is_denied_is_right_where_the_belief_is_not_so() -> None:
     request = understand("is it true that a lid does not make the water any hotter")
     assert (request.subject, request.belief, request.denied) == ("lid_matters", "raises_boil", True)
-    assert not reply_to(request.text).headline.startswith(("Yes", "No"))
+    assert reply_to(request.text).headline.startswith("That is right.")
 
 
 def test_a_why_gets_no_verdict() -> None:

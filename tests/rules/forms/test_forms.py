@@ -26,7 +26,7 @@ def test_every_room_is_named_as_a_form():
 
 def test_every_way_is_a_row_of_the_catalogue():
     ways = {row["id"] for row in read_toml("lexicon/asked_ways.toml")["way"]}
-    assert ways == {"either", "longer", "shorter", "hotter", "cooler", "same", "any"}
+    assert ways == {"either", "longer", "shorter", "hotter", "cooler", "same", "any", "more_of", "less_of", "yes_or_no"}
 
 
 def test_without_a_form_the_rooms_headline_stands():
@@ -49,10 +49,15 @@ def test_a_plain_form_before_it_is_answered_plainly():
     assert said(**BRAISE, forms=("how_long", "changes"), asked_way=None) == said(**BRAISE)
 
 
-def test_behind_a_plain_form_only_yes_and_no_are_heard():
+def test_two_ways_held_against_each_other_come_before_the_time_of_one():
     asked = {**BRAISE, "methods_too": ("pressure_cook",)}
-    assert said(**asked, forms=("how_long", "which", "can_it")) == said(**BRAISE)
-    assert said(**asked, forms=("which",)).startswith("Quicker at ")
+    for forms in (("which",), ("how_long", "which"), ("how_long", "each")):
+        assert said(**asked, forms=forms).startswith("Quicker at ")
+    assert said(**asked, forms=("how_long",)) == said(**BRAISE)
+
+
+def test_behind_a_plain_form_only_yes_and_no_are_heard():
+    assert said(**BRAISE, forms=("how_long", "which", "can_it")) == said(**BRAISE)
     assert said(**BRAISE, forms=("how_long", "changes"), asked_way="longer").startswith("Yes: ")
 
 

@@ -149,7 +149,9 @@ def test_a_belief_gets_its_verdict_and_one_sentence(name: str, belief: str) -> N
         verdict = {"yes": "Yes. ", "no": "No. ", "partly": "Partly. ", "open": ""}[rows()[name].beliefs[belief].verdict]
         assert given.headline.startswith(verdict)
         fact, contrary = given.headline.removeprefix(verdict), answer(replace(stated, denied=True)).headline
-        turned = {"Yes. ": "No. ", "No. ": "Yes. "}.get(verdict, verdict) if rows()[name].beliefs[belief].claims else ""
+        held = rows()[name].beliefs[belief]
+        right = "That is right. " if held.tested and held.verdict == "no" else ""
+        turned = {"Yes. ": "No. ", "No. ": "Yes. "}.get(verdict, verdict) if held.claims else right
         assert contrary == turned + fact
         assert fact.endswith(".")
         assert len(fact) < 260

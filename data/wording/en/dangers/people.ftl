@@ -153,6 +153,16 @@ infant_stored =
     .why = Nitrate in these leaves turns to nitrite while they stand, which robs the blood of oxygen.
     .ask = Emergency services for a baby whose lips or skin look blue or grey; your doctor or clinic.
 
+milk_only =
+    .verdict = No. A baby so young gets milk alone: breast milk or formula, no solids, no honey, nothing in the bottle but milk.
+    .instead =
+        Feed it more often if it is hungry; solids begin at about six months, never before four, from a spoon and sitting
+        up. Honey waits until the first birthday.
+    .why =
+        It cannot yet swallow or digest more, and what fills it up keeps it from the milk that feeds it. Elevation
+        changes nothing in that.
+    .ask = Your doctor, midwife or clinic; the same day for a baby who feeds poorly or is limp or feverish.
+
 infant_food =
     .verdict = No. That is not for a baby.
     .instead =
@@ -333,6 +343,16 @@ ate_soft_egg =
     .ask =
         A doctor at once for blood in the stool, no drinking, a limp or drowsy child, a fever under three months of age, or
         signs that last.
+
+frail_egg =
+    .verdict =
+        Only if white and yolk are firm right through, or the egg was pasteurised in its shell: for somebody old, ill or
+        pregnant a runny egg is a risk.
+    .caution =
+        For somebody old, ill or pregnant: never a runny or soft yolk, but firm right through, or eggs pasteurised in the
+        shell. Give it the whole time, and count from when the water boils again.
+    .instead = Give the egg its whole time, until the yolk is firm to the middle.
+    .why = Salmonella in a runny egg makes somebody with weak defences far sicker than others.
 
 toddler_egg =
     .verdict =

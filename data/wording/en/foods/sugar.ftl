@@ -55,10 +55,19 @@ carried = { $here } for { $asked }
 each-carried = At { $place }, for what the recipe says at { $baseline }: { $each }.
 taken =
     { $way ->
-        [right] No, { $taken } was right at { $place }: that is where to stop for the { $asked } of { $baseline }.
-        [over] Yes, { $off } over at { $place }: you took it to { $taken }, and the { $asked } of { $baseline } is { $here }
+        [right] { $of_two ->
+            [yes] Not too hot:
+           *[no] No,
+        } { $taken } was right at { $place }: that is where to stop for the { $asked } of { $baseline }.
+        [over] { $of_two ->
+            [yes] Too hot,
+           *[no] Yes,
+        } { $off } over at { $place }: you took it to { $taken }, and the { $asked } of { $baseline } is { $here }
             there. Stop at { $here } next time.
-       *[under] No, { $off } under at { $place }: you took it to { $taken }, and the { $asked } of { $baseline } is { $here }
+       *[under] { $of_two ->
+            [yes] Not hot enough,
+           *[no] No,
+        } { $off } under at { $place }: you took it to { $taken }, and the { $asked } of { $baseline } is { $here }
             there.
     }
 chocolate =

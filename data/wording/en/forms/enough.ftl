@@ -67,8 +67,15 @@ by-factor = { $way ->
         [longer] { $planned } at { $place } does what { $there } does at { $baseline }: everything takes about { $factor } times as long.
        *[same] { $planned } does at { $place } what it does at { $baseline }.
     }
+# $stays: whether the reading is that of the food's own setting, which no elevation moves
 reading = { $stands ->
-        [in] { $asked } is done for { $food } at { $place }: { $done }.
-        [over] { $asked } is more than { $food } needs at { $place }: done is { $done }.
-       *[under] { $asked } is short for { $food } at { $place }: done is { $done }.
+        [in] { $asked } is done for { $food } at { $place }: { $done }
+        [over] { $asked } is more than { $food } { COUNT($food) ->
+            [many] need
+           *[one] needs
+        } at { $place }: done is { $done }
+       *[under] { $asked } is short for { $food } at { $place }: done is { $done }
+    }{ $stays ->
+        [yes] , as at any elevation; it is not scaled down with the boil.
+       *[no] .
     }

@@ -27,6 +27,7 @@ against = { $alike ->
            *[quicker] Quicker
         } at { $place }: { $first }, about { $time }, against { $others }.
     }
+either-heat = As long either way at { $place }: about { $time } for { $doing } covered in the oven, and as long on the stove at a bare simmer; the liquid is about { $liquid } in both.
 # $others: a list of `heat-of`
 heats = { $way ->
         [same] Alike at { $place }: { $heat } for { $first }, and { $others }.

@@ -29,6 +29,24 @@ poultry-label = Poultry first to
 dry =
     Dry { $food } at about { $temperature } here as anywhere, and start checking early: thin, dry air takes
     water off sooner.
+sun =
+    In the sun { $food } take about 3 to 5 days of heat, halves and whole fruit up to a week, less in thin, dry air and strong
+    sun than in the plains; bring them under cover every night.
+sun-racks =
+    Lay the pieces cut side up, not touching, on clean racks off the roof, under netting against flies; turn them once the top
+    has dried. Days of { TEMP(86) } and air under 60 % humidity dry safely; on cooler ones finish them in an oven or dryer at
+    { TEMP(140) }.
+sun-nights =
+    Take them in at dusk, or cover them tight: cold air and dew put back the water that the day took, and frost breaks the
+    pieces. Done means leathery, with no wet when a piece is torn.
+sun-finish =
+    Then heat them at { $finish } for 30 min or freeze them at { $cold } for 48 h, which kills the insects' eggs; keep them loose in
+    a closed jar for a week and shake it daily, and dry them more if the glass mists.
+sun-because =
+    Thin, dry air and a strong sun take water off fast by day; by night it is too cold for any drying, and damp comes back.
+sun-acid =
+    Only fruit and tomatoes are dried in the sun, since sugar and acid keep them through the slow days; other vegetables and meat
+    spoil first.
 fruit-and-vegetables = fruit and vegetables
 dry-turn =
     Thin slices take about 6 to 12 h, halves and whole fruit a day or more; look from the early end on. Turn and rotate the

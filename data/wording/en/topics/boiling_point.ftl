@@ -7,6 +7,12 @@ headline =
        *[no] { "" }
     }.
 
+# $said: the boil that the asker states; $apart: how far it is off, too $way
+stated = { $verdict ->
+        [yes] Yes: { $said } is right for { $place }, where water boils at { $here } in standard air.
+        [nearly] Not quite: water boils at { $here } at { $place } in standard air, so { $said } is { $apart } too { $way }.
+       *[no] No: water boils at { $here } at { $place }, not at { $said }, which is { $apart } too { $way }.
+    }
 weather-label = For each 10 hPa (0.3 inHg) of weather
 # $celsius and $fahrenheit: the same difference in either
 weather =

@@ -15,6 +15,7 @@ judged =
         [safe]
             { $harm ->
                 [yes] No:
+                [stays] No, that stays as it is:
                *[no] Yes.
             } { $asked } in the centre is safe for { $food }, at any elevation.
         [too_short]
@@ -53,7 +54,13 @@ safe =
         [here] at { $place }
        *[anywhere] at any elevation
     } as at sea level.
-two-places = Put the thermometer in the thickest part, clear of bone, and check in two places.
+# $of: what is read: meat that may have a bone, a sauce that is stirred, anything that has a middle, or whatever it be
+two-places =
+    { $of ->
+        [boned] Put the thermometer in the thickest part, clear of bone, and check in two places.
+        [poured] Stir, hold the tip of the thermometer in the middle of the pan, clear of its bottom, and read it twice.
+       *[other] Put the thermometer in the middle of it, where it is thickest, and check in two places.
+    }
 chart-label = { CAPITAL($food) }
 chart =
     Safe temperatures in the centre of the food are the same { $where ->

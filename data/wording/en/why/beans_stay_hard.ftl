@@ -22,3 +22,13 @@ paragraph =
     } Old beans, hard water and acid hold them firm at any height, so tomatoes and vinegar go in last. Soak them
     overnight in salted water. A pressure cooker is the real cure.
 equations = { $boiling_equation } { $rate_of_beans }
+belief-never-cook =
+    { $side ->
+        [above] { $beans_soften ->
+                [no] Half true: in an open pot { $at } beans hardly soften, because it boils below { $beans_need }; under pressure
+                    they do.
+               *[yes] No: beans take { $pace_of_beans } { $at }, but they do soften in an open pot; only under a boil of about {
+                    $beans_need } do they hardly soften at all.
+            }
+       *[other] No: the boil is hot enough { $at }; beans that stay hard are old, or had hard water or acid in the pot.
+    }

@@ -16,3 +16,8 @@ paragraph =
     } full, turn the heat down as soon as it rises, and leave the lid ajar. A spoon across the pan or a little butter
     breaks the skin for a while.
 equations = { $gas_equation }
+belief-more =
+    { $side ->
+        [above] The steam in every bubble takes up { $gas_ratio } times the room { $at }, so foam climbs higher:
+       *[other] In thinner air the steam in every bubble takes up more room, so foam climbs higher:
+    } fill the pan half and turn it down as soon as it rises.

@@ -21,3 +21,6 @@ equations = Air density = (1 − 0.0065·{ FIXED($elevation, 0) }/288.15)^4.256 
 caution =
     Have gas burners fitted for the elevation by a licensed gas fitter. A yellow, sooty flame means carbon monoxide:
     turn it off, air the room and have it seen to.
+belief-of-oxygen =
+    For a fire it is the oxygen, which thins with the pressure: the air still is 21 % oxygen, but each breath of it { $at }
+    holds { $density_percent } % of the oxygen of sea level.

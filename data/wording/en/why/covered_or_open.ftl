@@ -1,4 +1,5 @@
-line = Cover a pot to keep its liquid and save heat; leave it open to thicken it or to keep it from boiling over.
+line =
+    Lid on while it cooks, to keep its liquid and save heat; leave it off only to thicken it or to keep it from boiling over.
 paragraph =
     An open pot cools itself, because every drop that leaves takes heat with it. { CAPITAL($at) } an open pot 11 in
     (28 cm) across loses about { $open_loss } in an hour of bare simmering at { $simmer }. Covered, it loses about a

@@ -20,3 +20,8 @@ belief-rises-faster =
 belief-yeast-weaker =
     Yeast makes its gas at the pace that its temperature and food allow, the same anywhere; in thin air that gas takes more
     room, so the dough is up sooner.
+belief-of-oxygen =
+    Yeast in dough makes its gas without air, and works no faster or slower for the elevation; what changes is the pressure{ $side ->
+        [above] , so the same gas takes up { $gas_ratio } times the room { $at }
+       *[other] { "" }
+    }.

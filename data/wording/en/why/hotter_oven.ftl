@@ -17,3 +17,6 @@ equations = { $gas_equation }
 belief-always =
     Cakes and muffins gain by { $oven_raised_least } to { $oven_raised_most } more; bread, cookies, pies and roasts
     mostly stay as written.
+belief-lower =
+    Nothing is baked cooler for the elevation: roasts, braises, bread and pies keep their oven, and cakes and muffins are given
+    { $oven_raised_least } to { $oven_raised_most } more.

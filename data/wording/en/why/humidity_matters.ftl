@@ -10,4 +10,5 @@ paragraph =
     } In dry air flour holds less water, dough skins over, meringue and candy stay crisp; in damp air candy turns
     sticky and crusts go soft. Sugar work is best done on a dry day. Adjust dough by feel and keep everything covered.
 equations = { $drying_equation }
-belief-lowers-boil = Water boils by air pressure, and damp air presses as hard as dry.
+belief-lowers-boil =
+    Water boils by air pressure, and damp air presses as hard as dry: it stays at { $boil } { $at }.

@@ -8,8 +8,8 @@ line =
 paragraph =
     No stove gets around the air above the pot. { $boils } { $side ->
         [above] Getting there takes about { $heat_to_boil_less } % less heat than at sea level, so an electric or
-            induction plate brings it up sooner, since it loses nothing to elevation. Gas loses some of its heat to
-            thin air, which evens that out.
+            induction plate brings it up sooner, since it loses nothing to elevation. Gas keeps about { $gas_kept } % of
+            its heat in thin air, so there the gas pot is the slower one.
        *[other] Both give what they are rated for.
     } After that only two things matter: whether the burner can hold the boil when the food goes in, and whether it
     can be turned down to a murmur. A heavy pot and a lid do more than the kind of stove.

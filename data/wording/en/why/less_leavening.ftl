@@ -18,3 +18,6 @@ equations = { $gas_equation }
 belief-always-halved =
     How much goes depends on the elevation and the recipe: from nothing at low heights to a quarter or a half high up,
     and yeast is another matter.
+belief-more-of-it =
+    It is the other way: gas swells more in thin air, so by pressure alone about { $gas_percent } % of the powder or soda does
+    the same job { $at }.

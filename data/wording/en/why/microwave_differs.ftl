@@ -18,3 +18,6 @@ equations = { $boiling_equation }
 belief-weaker =
     The oven gives the same power everywhere; what changes is that the water in the food boils off at { $boil }
     { $at } and dries it sooner.
+belief-unaffected =
+    The oven itself gives the same power everywhere, but the water in the food boils off at { $boil } { $at }, so quick things
+    dry sooner and meat, rice and pasta take longer.

@@ -23,3 +23,10 @@ belief-flat =
        *[other] It depends on the food and grows with the elevation: { $at } pasta takes { $pace_of_pasta }, potatoes {
             $pace_of_potatoes }, and tough cuts in a covered braise { $pace_of_tough_cuts }, whatever the oven says.
     }
+belief-share-per-step =
+    { $side ->
+        [above] Such a share is right for one food at a time: 5 % for each 1,000 ft is the printed rule of pressure cookers; in an open
+            pot { $at } pasta takes { $pace_of_pasta }, potatoes { $pace_of_potatoes }, beans { $pace_of_beans }.
+       *[other] Such a share is right for one food at a time: 5 % for each 1,000 ft above 2,000 ft is the printed rule of pressure
+            cookers, and in an open pot beans need more than pasta.
+    }

@@ -14,3 +14,6 @@ paragraph =
     in it.
 equations = Density of air as hot as at sea level = pressure here / pressure there = { $oven_air }.
 belief-runs-cooler = The thermostat holds what is set, at any elevation.
+belief-recalibrate =
+    An oven thermometer and a thermostat go by warmth and not by the air, so they read the same { $at }; only the boiling test of
+    a probe changes, and ice water is 32 °F (0 °C) everywhere.

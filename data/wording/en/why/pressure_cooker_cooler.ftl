@@ -21,3 +21,9 @@ equations =
     T_sat({ GROUPED($pressure_at_sea, 0) } + { GROUPED($cooker_gauge, 0) } Pa) = { FIXED($inside_cooker_at_sea, 1) } °C at
     sea level.
 caution = { $cooker_caution }
+belief-whistles-sooner =
+    The weight lifts at the same push over the air outside, { $side ->
+        [above] which takes a few degrees less heat { $at }, { $inside_cooker } and not { $inside_cooker_at_sea }; so the first
+            whistle can come a little sooner, and each one cooks a little less.
+       *[other] { $inside_cooker } { $at }, and a few degrees less the higher one climbs, where each whistle cooks a little less.
+    }

@@ -13,3 +13,6 @@ equations =
     r = { $heat_of_boil } kJ/kg here, { $heat_of_boil_at_sea } kJ/kg at sea level; 1.5 kW into the pan drives off
     { $boiled_off_by_1500_w } and { $boiled_off_by_1500_w_at_sea } kg an hour.
 boil-away-label = Boiled away in an hour by 1.5 kW
+belief-faster =
+    It comes to the boil a little sooner, but from there the burner drives the water off, and each spoonful takes as much heat {
+    $at } as anywhere: on the same heat into the pan it reduces in about the same time.

@@ -22,3 +22,13 @@ belief-oil-raises =
         [above] , { $drop } under sea level
        *[other] { "" }
     }.
+belief-raises =
+    Salt does raise the boil, but by only { $salt_raises } for 10 g in a litre, two teaspoons in a quart, which no food can
+    notice{ $side ->
+        [above] ; the elevation has taken { $drop }
+       *[other] { "" }
+    }.
+belief-lowers = Salt raises the boil, and by only { $salt_raises } for 10 g in a litre, two teaspoons in a quart.
+belief-sooner =
+    Salted water comes to the boil a shade later, { $salt_raises } hotter for 10 g in a litre; the rush of bubbles is only steam
+    that the grains set loose.

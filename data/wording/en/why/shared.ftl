@@ -77,3 +77,34 @@ verdict = { $verdict ->
     [partly] Partly
    *[no] No
 }.
+# what is said where the contrary of a belief was stated that is not so
+contrary = That is right.
+# the same where it was asked who is right; $who: who holds it
+verdict-on = { $verdict ->
+    [yes] Yes, { claimant } is right.
+    [partly] Partly: { claimant } is half right.
+   *[no] No, { claimant } is mistaken there.
+}
+claimant = { $who ->
+    [book] the book
+    [internet] what you read
+    [chef] your chef
+    [sous_chef] your sous-chef
+    [teacher] your teacher
+    [trainee] your trainee
+    [colleague] your colleague
+    [mother] your mother
+    [father] your father
+    [grandmother] your grandmother
+    [grandfather] your grandfather
+    [aunt] your aunt
+    [uncle] your uncle
+    [sister] your sister
+    [brother] your brother
+    [husband] your husband
+    [wife] your wife
+    [friend] your friend
+    [roommate] your roommate
+    [neighbour] your neighbour
+   *[supplier] your supplier
+}

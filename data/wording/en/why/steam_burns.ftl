@@ -15,4 +15,5 @@ steam-heat-label = Steam against boiling water, heat given up
 caution =
     Lift lids away from you and open pressure cookers only when the pressure is down. Cool a scald at once under
     cool running water for 20 minutes, and get medical help for anything larger than a hand or on the face.
+belief-hand-in-the-boil = Boiling water { $at } is still { $boil }, and skin scalds at { $skin_scalds } within seconds: never put a hand in it.
 belief-harmless = Steam { $at } is { $boil }, and skin scalds at { $skin_scalds }.

@@ -17,3 +17,6 @@ syrup-boils-label = Syrup of 80 % sugar boils at
 belief-raises-boil =
     It does in a heavy syrup, { $syrup_of_80_apart } at 80 % sugar, but a spoonful in a pot raises it by nothing you
     could measure.
+belief-lowers =
+    Sugar raises the boil and never lowers it: a light syrup, 20 % sugar, by { $syrup_of_20_apart }, one of 80 % by {
+    $syrup_of_80_apart }, at every elevation.

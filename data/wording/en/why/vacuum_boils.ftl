@@ -12,3 +12,5 @@ paragraph =
     }
 equations = { $boiling_equation } T_sat({ GROUPED($vacuum, 0) } Pa) = { FIXED($vacuum_boils, 1) } °C.
 vacuum-boils-label = Boils at { $vacuum } at
+belief-boils-cold =
+    With { $vacuum } left in the chamber water boils at { $vacuum_boils }, and is no hotter for it: it bubbles and cooks nothing.

@@ -17,3 +17,6 @@ equations =
 weather-drop-label = 10 hPa less takes off
 belief-lowers-boil =
     A storm lowers the boil, but only by { $weather_fall } or so for { $weather_swing } on the barometer.
+belief-as-much =
+    { $weather_swing } on the barometer moves the boil by only { $weather_fall }, like a climb of { $weather_climb }; a storm
+    seldom makes more than two or three times that.

@@ -3,10 +3,22 @@ yeast-change = Change of yeast
 at-the-baseline = The same dough at { $baseline }
 recipes-time = A recipe's time of that length, here
 
+# $of: layered dough, which a punch would ruin, dough that is raised by a leaven, or any other
 until-doubled =
-    Let the dough rise only until it has doubled, then punch it down; press a finger in, and if the dent stays it is ready.
+    { $of ->
+        [layered] Proof the shaped pieces only until they are about half as big again and wobble when the tray is shaken;
+            never press or knead them.
+        [soured] Let the dough rise only until it is half to three quarters bigger, then shape it; a dent of the finger
+            comes back slowly.
+       *[other] Let the dough rise only until it has doubled, then punch it down; press a finger in, and if the dent stays it is ready.
+    }
 for-flavour =
-    For more flavour punch it down and let it double once more before shaping, or keep it overnight in the refrigerator.
+    { $of ->
+        [layered] Keep them at { TEMP(75) } to { TEMP(79) }, as anywhere: warmer than { TEMP(82) } the butter melts and runs out in the oven.
+            For more flavour rest the dough overnight in the refrigerator before it is rolled out.
+        [soured] For more flavour keep it overnight in the refrigerator.
+       *[other] For more flavour punch it down and let it double once more before shaping, or keep it overnight in the refrigerator.
+    }
 because =
     The gas in a dough takes { $swell } times the room at { $place } that it takes at { $baseline }, so the same dough doubles in
     about { $percent } % { $way ->
