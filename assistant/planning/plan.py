@@ -11,12 +11,14 @@ from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from functools import lru_cache
 
+from assistant.errors import AssistantError
 from assistant.planning.fitting import STEP_MIN, Block, Fit, Job, fitted, steps
 from assistant.planning.menu import Menu, MenuLine
 from assistant.planning.order_sheet import takers
 from assistant.planning.serving import before
 from assistant.reading.words import cut
 from assistant.understanding import lexicon
+from rules.errors import RulesError
 from rules.foods.dishes import dishes
 from rules.model import Request
 from rules.said import Said, sentences
@@ -32,6 +34,7 @@ IN_A_POT, TAKEN = "parboil", ("heat_up", "cook")
 # a cooker stays shut till its pressure has fallen
 RELEASE, COOKER = "release", "cooker"
 say = sentences("planning/plan")
+order_say = sentences("planning/order")
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,7 +63,7 @@ class Course:
     @property
     def name(self) -> str:
         """What it is called."""
-        return self.request.dish or self.line.text
+        return self.request.dish or self.request.timer_name or self.line.text
 
     @property
     def offsets(self) -> tuple[int, ...]:
@@ -165,9 +168,16 @@ def plan(
     guests, faults, found = covers or menu.covers, list(menu.faults), []
     count = has.count()
     for line in watched(menu.lines):
-        course = None if line.recipe else _course(line, takers(line, guests), elevation_m)
-        lacks = next((b.thing for b in _blocks(course) if not count[b.thing]), None) if course else None
-        if course is None or not course.stages:
+        try:
+            course = _course(line, takers(line, guests), elevation_m)
+        except (AssistantError, RulesError) as fault:
+            faults.append(order_say("bad-recipe", fault=str(fault)))
+            continue
+        except OSError:
+            faults.append(order_say("unread-recipe", file=line.text))
+            continue
+        lacks = next((block.thing for block in _blocks(course) if not count[block.thing]), None)
+        if not course.stages:
             faults.append(_untimed(line))
         elif lacks:
             faults.append(say("lacks", dish=course.name, thing=lacks))
@@ -199,6 +209,11 @@ def _untimed(line: MenuLine) -> Said:
 
 
 def _course(line: MenuLine, covers: int | None, elevation_m: float) -> Course:
+    if line.recipe:
+        from assistant.planning.recipe_work import recipe_work
+
+        asked, work = recipe_work(line.recipe, covers, elevation_m)
+        return Course(line=line, request=asked, stages=work, keeps=keeps(asked))
     known = dishes()[line.dish]
     heard = [one.id for one in lexicon.hear(list(cut(line.text).norms)) if one.kind == "method"]
     request = Request(

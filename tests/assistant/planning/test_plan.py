@@ -96,6 +96,21 @@ def test_a_method_of_the_line_is_used() -> None:
     assert ("cooker", 1) in [unit for w in made.work for unit in w.units]
 
 
+def test_a_recipe_of_ones_own_goes_by_its_converted_steps(tmp_path) -> None:
+    (tmp_path / "rolls.txt").write_text(
+        "Pan rolls\nMakes 12 rolls\n\n500 g bread flour\n300 g milk\n2 tsp yeast\n\n"
+        "Knead, and let it rise for 1 hour.\nBake at 400 F for 20 minutes.\nCool for 30 minutes.\n"
+    )
+    (tmp_path / "slaw.txt").write_text("Slaw\nServes 8\n\n1 kg cabbage\n\nShred the cabbage and toss it.\n")
+    made = plan(read_menu(b"Covers: 12\nrolls.txt\nslaw.txt\nnone.txt", tmp_path), SERVICE, elevation_m=HIGH_M)
+    assert [(w.course.name, w.stage.id) for w in made.work] == [
+        ("Pan rolls", stage) for stage in ("rise", "heat_up", "cook", "rest")
+    ]
+    assert ("oven", 1) in made.work[2].units
+    assert "Bake" in str(made.work[2].stage.step)
+    assert [fault.id for fault in made.faults] == ["no-recipe", "a-recipe"]
+
+
 def test_the_day_before_has_its_own_heading() -> None:
     made = planned("Covers: 8\nblack beans", SERVICE.replace(hour=12, minute=0))
     assert re.search(r"^Friday, June 4\n.*\n.*Soak", as_text(made), re.MULTILINE)

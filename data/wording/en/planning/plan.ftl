@@ -106,7 +106,7 @@ waits-line =
 notes-heading = Read so
 clocks = The clocks are changed between the first step and service; every time is what the clock then shows, and the stretches are as long as they have to be.
 left-out-heading = Left out
-a-recipe = Line { $line }: "{ $text }" is a recipe; a schedule goes by dishes, so name the dish that it is.
+a-recipe = Line { $line }: "{ $text }" tells no time of cooking in its steps; it was left out.
 no-time = Line { $line }: no time is known for "{ $text }"; it was left out.
 lacks =
     { $dish } was left out: it needs { $thing ->
