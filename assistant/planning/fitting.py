@@ -8,7 +8,7 @@ Else the dishes are placed one after the other, and `fitting_solved` looks for a
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from random import Random
 
@@ -66,6 +66,9 @@ class Fit:
     units: Units
     how: str
     kept_from: dict[int, tuple[str, ...]] = field(default_factory=dict)
+
+
+Solver = Callable[[Sequence[Job], dict[str, int], Sequence[int]], tuple[tuple[int, ...], Units] | None]
 
 
 def steps(minutes: float) -> int:
@@ -250,11 +253,11 @@ def hinders(jobs: Sequence[Job], early: Sequence[int], units: Units, count: dict
     return whole or tuple(thing for thing, bits in barred.items() if bits)
 
 
-def fitted(jobs: Sequence[Job], count: dict[str, int], *, solve: bool = True) -> Fit:
+def fitted(jobs: Sequence[Job], count: dict[str, int], better: Solver | None = None) -> Fit:
     """The best plan found for jobs in a kitchen with so many of each thing, at least one of what is needed.
 
-    solve: whether a better plan than that of simple placing is looked for, which needs scipy
-    raises: NothingSolves where it is not installed
+    better: looks for a better plan than that of placing, as `fitting_solved.solved` does; it is asked for only where
+    the jobs do not fit as counted back
     """
     at_once = (0,) * len(jobs)
     free = assigned(jobs, at_once, count)
@@ -262,10 +265,8 @@ def fitted(jobs: Sequence[Job], count: dict[str, int], *, solve: bool = True) ->
         return Fit(at_once, free, "counted")
     early, units = placed(jobs, count)
     how = "placed" if any(early) else "counted"
-    if solve and any(early):
-        from assistant.planning.fitting_solved import solved
-
-        if better := solved(jobs, count, early):
-            (early, units), how = better, "solved"
+    solved = better(jobs, count, early) if better and any(early) else None
+    if solved:
+        (early, units), how = solved, "solved"
     late = [i for i, shift in enumerate(early) if shift > jobs[i].keeps]
     return Fit(early, units, how, {i: hinders(jobs, early, units, count, i) for i in late})

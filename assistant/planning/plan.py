@@ -13,6 +13,7 @@ from functools import lru_cache
 
 from assistant.errors import AssistantError
 from assistant.planning.fitting import STEP_MIN, Block, Fit, Job, fitted, steps
+from assistant.planning.fitting_solved import solved
 from assistant.planning.menu import Menu, MenuLine
 from assistant.planning.order_sheet import takers
 from assistant.planning.serving import before
@@ -184,7 +185,7 @@ def plan(
         else:
             found.append(course)
     jobs = [Job(course.name, _blocks(course), int(course.keeps.most_min // STEP_MIN)) for course in found]
-    fit = fitted(jobs, count, solve=solve)
+    fit = fitted(jobs, count, solved if solve else None)
     return Plan(
         title=menu.title,
         elevation_m=elevation_m,

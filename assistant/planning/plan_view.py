@@ -125,9 +125,10 @@ class _Writer:
 
     def blocks(self) -> Iterator[tuple[str, tuple[str, ...]]]:
         plan = self.plan
-        yield self.words(say("late-heading")), tuple(self.late(at, things) for at, things in plan.late.items())
-        late = (self.words(say("past-line", dish=course.name, ready=self.moment(ready))) for course, ready in plan.past)
-        yield self.words(say("past-heading")), tuple(late)
+        late = [self.late(at, things) for at, things in plan.late.items()]
+        yield self.words(say("late-heading")), (*late, self.ways()) if late else ()
+        past = (self.words(say("past-line", dish=course.name, ready=self.moment(ready))) for course, ready in plan.past)
+        yield self.words(say("past-heading")), tuple(past)
         waits = (self.waits(c, e) for c, e in zip(plan.courses, plan.early_min, strict=True))
         yield self.words(say("waits-heading")), tuple(waits)
         yield self.words(say("notes-heading")), tuple(self.notes())
@@ -153,7 +154,14 @@ class _Writer:
                 early=stretch(timedelta(minutes=plan.early_min[at])),
                 keeps=stretch(timedelta(minutes=course.keeps.most_min)),
                 things=listed(say("thing", thing=thing) for thing in things),
-                way=course.keeps.way,
+            )
+        )
+
+    def ways(self) -> str:
+        """The ways out for what does not fit."""
+        return self.words(
+            say(
+                "late-ways",
                 cool=temp(limit_c("cool_first")),
                 first=duration(limit_min("cool_first")),
                 cold=temp(limit_c("cool_last")),

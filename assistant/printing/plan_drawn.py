@@ -48,7 +48,7 @@ def drawn(plan: Plan, units: Units) -> Figure:
     (title, *_) = wrapped(shown.title, TITLE_PT, WIDTH_MM - 2 * MARGIN_MM, bold=True)
     pen.write(MARGIN_MM, high - 10, title, TITLE_PT, bold=True)
     pen.write(MARGIN_MM, high - 15.5, "; ".join(shown.summary), NOTE_PT)
-    for n, line in enumerate(wrapped(shown.verdict, NOTE_PT, WIDTH_MM - 2 * MARGIN_MM)[:2]):
+    for n, line in enumerate(wrapped(shown.verdict, NOTE_PT, WIDTH_MM - 2 * MARGIN_MM, bold=True)[:2]):
         pen.write(MARGIN_MM, high - 20.5 - 4.2 * n, line, NOTE_PT, bold=True)
     axes = pen.axes(MARGIN_MM + NAMES_MM, FOOT_MM, WIDTH_MM - 2 * MARGIN_MM - NAMES_MM, ROW_MM * max(len(rows), 1))
     per_mm = _scaled(axes, plan, len(rows), units) / (WIDTH_MM - 2 * MARGIN_MM - NAMES_MM)
@@ -58,7 +58,7 @@ def drawn(plan: Plan, units: Units) -> Figure:
             _bar(axes, at, work, plan, units, per_mm)
         if early:
             axes.plot((-early, 0), (at, at), color="black", linewidth=1.2, linestyle=(0, (1, 1.5)))
-        (name, *more) = wrapped(course.name, NAME_PT, NAMES_MM - 4)
+        (name, *more) = wrapped(course.name, NAME_PT, NAMES_MM - 4, bold=i in plan.late)
         late = i in plan.late
         axes.text(-0.006, at, f"{name}{'…' if more else ''}", transform=axes.get_yaxis_transform(), ha="right",
                   va="center", size=NAME_PT, weight="bold" if late else "normal", parse_math=False)  # fmt: skip

@@ -42,9 +42,11 @@ def _table(shown: View) -> Table:
     table.add_column(where, ratio=2)
     for day, rows in shown.days:
         table.add_row()
-        table.add_row("", "", Text(day, style="bold"))
+        table.add_row("", "", "", Text(day, style="bold"))
         for row in rows:
-            table.add_row(Text(row.begin, style="bold"), row.till, Text(row.dish), Text(row.what), Text(row.where, "dim"))
+            table.add_row(
+                Text(row.begin, style="bold"), row.till, Text(row.dish), Text(row.what), Text(row.where, "dim")
+            )
     return table
 
 

@@ -81,7 +81,7 @@ def test_what_does_not_fit_is_named_with_what_is_short() -> None:
     assert set(made.late.values()) == {("oven",)}
     text = as_text(made)
     assert f"It does not fit: {len(made.late)} dish" in text
-    assert "short: the oven" in " ".join(text.split())
+    assert "Short of ovens." in " ".join(text.split())
     assert "165 °F" in text
 
 

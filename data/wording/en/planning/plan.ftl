@@ -65,21 +65,18 @@ fits-not =
     }
 thing =
     { $thing ->
-        [oven] the oven
-        [burner] a burner
+        [oven] ovens
+        [burner] burners
         [hands] hands
-        [cooker] the pressure cooker
-        [crock] the slow cooker
-        [bath] the water bath
-        [fryer] the fryer
-       *[smoker] the smoker
+        [cooker] pressure cookers
+        [crock] slow cookers
+        [bath] water baths
+        [fryer] fryers
+       *[smoker] smokers
     }
 late-heading = What does not fit
-late-line =
-    { $dish }: ready { $ready }, { $early } before service, and it keeps { $keeps }. What is short: { $things }. Have one more of it, or serve something else{ $way ->
-        [hot] ; or, if it stands that, cook it ahead, chill it to { $cool } within { $first } and to { $cold } within { $chill }, and heat it again to { $reheat }.
-       *[other] .
-    }
+late-line = { $dish }: ready { $ready }, { $early } before service, and it keeps { $keeps }. Short of { $things }.
+late-ways = Have one more of what is short, or serve something else. What stands being heated again is cooked ahead, chilled to { $cool } within { $first } and to { $cold } within { $chill }, and heated to { $reheat }.
 past-heading = Too late to begin
 past-line = { $dish } should be on already: begun now it is ready at about { $ready }. Serve it late, serve something else, or move the service.
 
