@@ -5,18 +5,21 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import datetime, timedelta
+from functools import lru_cache
 
 from assistant.planning.clock import clock, stretch
 from assistant.planning.fitting import STEP_MIN
 from assistant.planning.plan import Course, Plan, Work
 from assistant.replies.sentences import worded
-from rules.model import Units
+from rules.model import Caution, Request, Units
 from rules.physics.units import FT_PER_M
 from rules.safety.holding_limits import limit_c, limit_min
 from rules.said import Said, duration, listed, sentences, temp, yes
+from rules.topics.schedule.stages import cooking_answer, method_of
 
 say = sentences("planning/plan")
 order_say = sentences("planning/order")
+schedule_say = sentences("topics/schedule")
 # less than this before service is at service [min]
 NOTICED_MIN = 1.0
 
@@ -131,7 +134,14 @@ class _Writer:
         yield self.words(say("past-heading")), tuple(past)
         waits = (self.waits(c, e) for c, e in zip(plan.courses, plan.early_min, strict=True))
         yield self.words(say("waits-heading")), tuple(waits)
+        yield self.words(say("care-heading")), tuple(dict.fromkeys(self.cautions()))
         yield self.words(say("notes-heading")), tuple(self.notes())
+
+    def cautions(self) -> Iterator[str]:
+        """What the cooking of each dish warns of, as where it is asked about."""
+        for course in self.plan.courses:
+            for caution in _warnings(course.request) if course.request.dish else ():
+                yield self.words(schedule_say("of-caution", food=course.name, caution=caution.text))
 
     def notes(self) -> Iterator[str]:
         yield from map(self.words, self.plan.notes)
@@ -188,6 +198,12 @@ class _Writer:
                 most=duration(course.keeps.most_min),
             )
         )
+
+
+@lru_cache(maxsize=1024)
+def _warnings(request: Request) -> tuple[Caution, ...]:
+    """The warnings of the cooking of a dish."""
+    return tuple(c for c in cooking_answer(request, method_of(request)).cautions if c.level != "note")
 
 
 def _heads() -> tuple[Said, ...]:

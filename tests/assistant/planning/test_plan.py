@@ -96,6 +96,13 @@ def test_a_method_of_the_line_is_used() -> None:
     assert ("cooker", 1) in [unit for w in made.work for unit in w.units]
 
 
+def test_what_a_question_would_be_warned_of_is_warned_of_here() -> None:
+    text = " ".join(as_text(planned("Covers: 8\nkidney beans\ngreen beans")).split())
+    care = text.partition("Take care")[2]
+    assert "Kidney beans:" in care
+    assert "boil" in care
+
+
 def test_a_recipe_of_ones_own_goes_by_its_converted_steps(tmp_path) -> None:
     (tmp_path / "rolls.txt").write_text(
         "Pan rolls\nMakes 12 rolls\n\n500 g bread flour\n300 g milk\n2 tsp yeast\n\n"

@@ -100,6 +100,7 @@ waits-line =
         [cold] It waits at { $cold } or colder, up to { $most }.
        *[room] It waits at room temperature, up to { $most }.
     }
+care-heading = Take care
 notes-heading = Read so
 clocks = The clocks are changed between the first step and service; every time is what the clock then shows, and the stretches are as long as they have to be.
 left-out-heading = Left out
