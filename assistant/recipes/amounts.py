@@ -12,6 +12,7 @@ from assistant.recipes.steps import LONGEST
 from rules.baking.batch import amount_of
 from rules.baking.rounding import in_unit
 from rules.recipe import AmountMark, IngredientLine
+from rules.recipes.phrases import stems
 
 MOST_WORDS = 4
 # Roles by whose name a step calls an ingredient of another: "the flour" is the bread flour, "the water" no sherry.
@@ -57,6 +58,20 @@ def _line(words: str, component: str, ingredients: Sequence[IngredientLine], tol
         near = [i for i in exact or enough if ingredients[i].component == component] or exact or enough
         if near and (same or len(near) == 1):
             return near[0]
+    return _called_short(said, ingredients, told)
+
+
+def _called_short(said: Sequence[str], ingredients: Sequence[IngredientLine], told: tuple[float, str]) -> int | None:
+    """The one line whose name ends in these words, "the broth" of a chicken broth, and that has so much of it."""
+    for count in range(min(MOST_WORDS, len(said)), 0, -1):
+        run = stems(" ".join(said[:count]))
+        alike = [
+            i
+            for i, line in enumerate(ingredients)
+            if run and run[-1:] == stems(line.item)[-1:] and set(run) <= set(stems(line.line))
+        ]
+        if len(alike) == 1 and (_amount_in(ingredients[alike[0]], told[1]) or 0.0) >= told[0]:
+            return alike[0]
     return None
 
 

@@ -15,6 +15,7 @@ from typing import Any
 from assistant.recipes.assembled import assembled
 from assistant.recipes.each import each_of
 from assistant.recipes.errors import RecipeError
+from assistant.recipes.headed import headed
 from assistant.recipes.html_tree import plain
 from assistant.recipes.lines import read_line
 from assistant.recipes.steps import read_step
@@ -157,6 +158,12 @@ def _parts_of(lines: Sequence[str]) -> Iterator[tuple[str, str]]:
             yield line, component
 
 
+def _paragraphs(described: object) -> list[str]:
+    """The lines of a description that hold anything."""
+    text = plain(_BLOCK_END.sub("\n", described)) if isinstance(described, str) else ""
+    return [line for line in text.splitlines() if line.strip()]
+
+
 def _bounded(leaves: Iterator[Leaf], most: int, name: str, what: str) -> list[Leaf]:
     kept: list[Leaf] = []
     lines = characters = 0
@@ -189,15 +196,14 @@ def read_node(node: dict[str, Any], text: str, name: str) -> Recipe:
     yields = _yields(node.get("recipeYield", node.get("yield")))
     if yields is None:
         unread += [f"recipeYield: {t}" for t in _yield_texts(node.get("recipeYield"))]
+    told, unnamed = headed([(line, leaf.component) for leaf in steps for line in leaf.lines])
     described = node.get("description")
     return assembled(
         title=plain(node["name"]).strip() if isinstance(node.get("name"), str) else "",
         yields=yields,
         ingredients=read,
-        steps=[(line, leaf.component) for leaf in steps for line in leaf.lines],
-        notes=[line for line in plain(_BLOCK_END.sub("\n", described)).splitlines() if line.strip()]
-        if isinstance(described, str)
-        else [],
+        steps=told,
+        notes=[*_paragraphs(described), *unnamed],
         unread=unread,
         facts={key: value for key, value in times.items() if value is not None and math.isfinite(value)},
         jsonld=text,

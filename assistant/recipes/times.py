@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from typing import Any, cast, get_args
 
@@ -35,12 +35,17 @@ _AT_LEAST = re.compile(r"\bat\s+least\s+$", _FLAGS)
 _OR_MORE = re.compile(r"\s+or\s+(?:more|longer)\b", _FLAGS)
 # how many signs before a figure may say that it is about so much, or at least
 LEAD = 32
+HOUR_MIN = 60.0
+# between the hours of a time and its minutes, and between the two ends of one
+_AND_MINUTES = re.compile(r"\s*,?\s*(?:and\s+)?", _FLAGS)
+_MINUTES = re.compile(r"[^a-z]*(?:to\s+[^a-z]*)?min", _FLAGS)
+_TO = re.compile(r"\s*(?:to|-|–|—)\s*", _FLAGS)
 _OVERNIGHT = re.compile(r"\bovernight\b", _FLAGS)
 _OF = re.compile(r"\s*-?\s*(?:of\s+)?(?:(?!before\b|after\b|until\b|less\b|more\b|per\b)\w+\s+)?", _FLAGS)
 # Between a figure and a verb behind it: the verb is of another deed.
 _ANOTHER_DEED = re.compile(r"[,;]|\b(?:and|then)\b", _FLAGS)
 _THEN = re.compile(r";|\bthen\b", _FLAGS)
-_AGAIN_WORD = re.compile(r"\b(?:more|another|longer|further|additional)\b", _FLAGS)
+_AGAIN_WORD = re.compile(r"\b(?:more|another|longer|further|additional|takes?)\b", _FLAGS)
 _PRESSED = re.compile(r"\bpressure\b|\bpsi\b", _FLAGS)
 # "350 - 10 to 12 min", "375 for 25 minutes", as cards have it.
 TERSE = re.compile(
@@ -75,16 +80,51 @@ def times(text: str, apparatus: str = "") -> Iterator[TimeMark]:
             here.append(Word("bake", terse.start("low"), terse.end("low")))
         verbs = here or (carried if _carries(text[sentence.start : sentence.end]) else [])
         pressed = bool(_PRESSED.search(text, 0, sentence.end))
+        marks: list[tuple[TimeMark, TimeOf]] = []
         for found in (*_figures(text, sentence), *_nights(text, sentence)):
             verb = _verb(verbs, found.start, found.end, masked, pressed)
             used = in_use(text, sentence, found.start, apparatus)
             what = _told(text, sentence, found, verb) or _by_apparatus(verb, used) or verb
-            yield TimeMark(found.start, found.end, found.low_min, found.high_min, what, found.approx, found.at_least)
+            marks.append((replace(found, what=what), verb))
+        yield from (_with_its_like(mark, verb, [m for m, _ in marks]) for mark, verb in marks)
         carried = [Word(w.what, -1, -1) for w in here] or carried
         apparatus = last_named(text, sentence, apparatus)
 
 
+def _with_its_like(mark: TimeMark, verb: TimeOf, beside: list[TimeMark]) -> TimeMark:
+    """A time within which one food cooks, where its sentence tells of another how long that cooks: it cooks as well."""
+    like = any(m is not mark and m.what == verb and m.high_min < HOUR_MIN for m in beside)
+    within = mark.what == "limit" and verb in ("cook", *WET_BY_APPARATUS) and mark.high_min < HOUR_MIN
+    return replace(mark, what=verb) if within and like else mark
+
+
 def _figures(text: str, sentence: Span) -> Iterator[TimeMark]:
+    """The times of a sentence, each as one: "1 hour and 15 to 25 minutes" is a time of 75 to 85 minutes."""
+    held: TimeMark | None = None
+    for found in _measured(text, sentence):
+        joined = _as_one(text, held, found) if held else None
+        if held and joined is None:
+            yield held
+        held = joined or found
+    if held:
+        yield held
+
+
+def _as_one(text: str, first: TimeMark, second: TimeMark) -> TimeMark | None:
+    """Two figures that are one time: hours with the minutes of both ends, or minutes that are told for one end only."""
+    hours, odd = divmod(first.low_min, HOUR_MIN)
+    if first.low_min != first.high_min or not hours or second.high_min >= HOUR_MIN:
+        return None
+    if not odd and _AND_MINUTES.fullmatch(text, first.end, second.start) and _MINUTES.match(text, second.start):
+        low, high = first.low_min + second.low_min, first.low_min + second.high_min
+    elif odd and odd < second.low_min and _TO.fullmatch(text, first.end, second.start):
+        low, high = first.low_min, hours * HOUR_MIN + second.high_min
+    else:
+        return None
+    return replace(first, end=second.end, low_min=low, high_min=high, at_least=second.at_least)
+
+
+def _measured(text: str, sentence: Span) -> Iterator[TimeMark]:
     heard = hear(text[sentence.start : sentence.end])
     for time in heard.measures:
         if time.kind != "time" or not 0 < time.high <= LONGEST_MIN or heard.words[time.start].norm == "per":
@@ -190,10 +230,13 @@ def _by_apparatus(verb: TimeOf, used: str) -> TimeOf | None:
 
 
 def apparatus_in(text: str, start: int, end: int) -> list[Word]:
-    """The apparatus that a piece of text names, in order; a Dutch oven is a pot."""
-    return [w for w in words_in("apparatus", text, start, end) if not _POT.search(text, max(0, w.start - 8), w.start)]
+    """The apparatus that a text names, in order; a Dutch oven is a pot, and a choice in brackets is not in use."""
+    named = (w for w in words_in("apparatus", text, start, end) if not _POT.search(text, max(0, w.start - 8), w.start))
+    return [w for w in named if not _CHOICE.search(text, start, w.start)]
 
 
+# "(or a skillet if you use a slow cooker)", still open where the word stands
+_CHOICE = re.compile(r"\((?:or|if)\b[^()]*$", _FLAGS)
 _POT = re.compile(r"\bdutch\s+$", _FLAGS)
 _BAKED = re.compile(r"(?<![\w-])(?:bake|bakes|baked|roast)(?!\w)", _FLAGS)
 

@@ -169,9 +169,19 @@ def towards(amount: float, ratio: float, unit: str | None, *, fine: bool = False
 
 
 def scale_lines(
-    batch: Batch, lines: tuple[Placed, ...], component: str, what: What, because: Words, *, fine: bool = False
+    batch: Batch,
+    lines: tuple[Placed, ...],
+    component: str,
+    what: What,
+    because: Words,
+    *,
+    fine: bool = False,
+    ratio: Span | None = None,
 ) -> Iterator[Change]:
-    """Lines of one component times the style's ratio, or `same` with the style's reason."""
+    """Lines of one component times the style's ratio, or `same` with the style's reason.
+
+    ratio: what they are multiplied by, where it is not the style's own
+    """
     part = components.share(batch.style, component)
     if part is None or not lines or not batch.expects(component):
         return
@@ -179,9 +189,9 @@ def scale_lines(
     if not part.value:
         yield kept(what, ingredient(lines[0].index), batch.stays(part), sources, item=lines[0].line.item)
         return
-    ratio = batch.ratio(component)
+    times = ratio or batch.ratio(component)
     for line in lines:
-        change = rescaled(line, ratio, what, because=because, sources=sources, fine=fine)
+        change = rescaled(line, times, what, because=because, sources=sources, fine=fine)
         if change:
             yield change
 

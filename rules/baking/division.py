@@ -16,7 +16,7 @@ from itertools import pairwise
 from rules.baking.part_names import announced, any_of, first_left, heads, is_apart, is_left, laid, listed, tied
 from rules.baking.parts import Placed, placed
 from rules.recipe import IngredientLine, Recipe, Step
-from rules.recipes.phrases import stem, stems, tokens
+from rules.recipes.phrases import says, stem, stems, tokens
 
 MAIN = ""
 CORE = ("flour", "powder", "soda", "yeast", "starter", "nut_meal")
@@ -27,6 +27,8 @@ SPONGE_G = 25.0
 # Points of evidence: what the line itself says, an amount named with it, a mention that other lines share, what an
 # ingredient is usually for, what it costs to begin another part, to come back to one, and to list a thing twice in one.
 SAYS_SO, WITH_AMOUNT, MENTIONED, USUAL, NEW_PART, COME_BACK, TWICE = 6.0, 2.0, 1.0, 1.5, 0.8, 1.6, 1.2
+# How much of what was made first its portions come to, as a share of it: browned butter has lost its water.
+LEAST_OF_STOCK, MOST_OF_STOCK = 0.6, 1.05
 _SENTENCE = re.compile(r"(?<=[.!?;])\s+|\n+")
 _NUMBER = re.compile(r"\d+(?:[./]\d+)?(?:\s+\d/\d)?|[¼½¾⅓⅔⅛⅜⅝⅞]")
 # What sets a batter: behind it nothing more is made for it.
@@ -74,11 +76,21 @@ def batter(recipe: Recipe) -> tuple[Placed, ...]:
     A part counts when it holds flour, leavening or eggs and its name is not that of a finish. Where none does
     (a meringue, a pan of caramel), the whole recipe counts.
     """
-    lines = [p for p in placed(divided(recipe)) if not is_apart(p.line.line)]
+    listed_lines = placed(divided(recipe))
+    lines = [p for p in listed_lines if not is_apart(p.line.line) and not _is_stock(p, listed_lines)]
     core = {"flour", "powder", "soda", "yeast", "starter"}
     named = {p.line.component for p in lines if p.part.name in core and not is_left(p.line.component)}
     chosen = tuple(p for p in lines if p.line.component in named)
     return chosen or tuple(p for p in lines if not is_left(p.line.component)) or tuple(lines)
+
+
+def _is_stock(p: Placed, lines: Sequence[Placed]) -> bool:
+    """Whether a line is listed once more below in portions of what is made of it: butter that is browned."""
+    made_of = listed("lines", "made_of")
+    if not p.mass_g or says(p.line.line, made_of):
+        return False
+    portions = [q for q in lines if q.index > p.index and q.line.item == p.line.item and says(q.line.line, made_of)]
+    return LEAST_OF_STOCK <= sum(q.mass_g for q in portions) / p.mass_g <= MOST_OF_STOCK
 
 
 def left_steps(recipe: Recipe) -> frozenset[int]:
@@ -158,8 +170,12 @@ def _laid_on(said: list[_Said], lines: Sequence[Placed]) -> list[_Said]:
             continue
         part, place = told
         made = _MIXTURE.search(s.text[:place])
+        named_mix = made or _MIXTURE.search(s.text)
+        mixed = _mixed_before(said[:at], named_mix["of"], lines) if named_mix else None
         first = made and next((o for o in said[:at] if stem(made["of"].lower()) in stems(o.text)), None)
-        if first:
+        if mixed is not None:
+            of = [mixed]
+        elif first:
             of = [i for i, o in enumerate(said[:at]) if o.step == first.step]
         elif _names_any(s.text, lines):
             of = [
@@ -172,6 +188,13 @@ def _laid_on(said: list[_Said], lines: Sequence[Placed]) -> list[_Said]:
             for i in of:
                 said[i] = replace(said[i], part=part)
     return said
+
+
+def _mixed_before(said: Sequence[_Said], of: str, lines: Sequence[Placed]) -> int | None:
+    """The place of the last sentence that mixes what a mixture is called by: "the nutmeg-sugar mixture"."""
+    words = set(stems(of))
+    told = (at for at, one in enumerate(said) if words <= set(stems(one.text)) and _is_dry_mix(one.text, lines))
+    return max(told, default=None)
 
 
 def _is_dry_mix(sentence: str, lines: Sequence[Placed]) -> bool:

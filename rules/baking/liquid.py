@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rules.baking import components
+from rules.baking.bands import AS_IS, Span
 from rules.baking.batch import Batch, changed, percent_apart, scale_lines
 from rules.baking.change import Change
 from rules.baking.formula import liquid_lines, water_g
+from rules.baking.parts import Placed
 from rules.baking.rounding import kitchen
 from rules.baking.styles import is_a
 from rules.book import Part, rule
@@ -18,6 +20,8 @@ from rules.said import Words, number, sentences, together
 LEAST_ML = ML_PER_TBSP / 2
 # Whites are thinned by nothing: a foam that gets water falls.
 FOAM = "foam_cake"
+# What is left to a liquid beside larger eggs, as a share of what the table gives it.
+LEAST_LEFT = 0.4
 # The flour from which a pie's liquid is its crust's: a spoon of it thickens a filling, and a bought crust has none [g].
 CRUST_G = 60.0
 say = sentences("baking/liquid")
@@ -37,14 +41,43 @@ def _changes(batch: Batch) -> Iterator[Change]:
     if is_a(batch.style, "pot") or (is_a(batch.style, "crust") and not batch.parts("flour", least_g=CRUST_G)):
         return
     if lines:
-        yield from scale_lines(batch, lines, "liquid", "liquid", why(batch))
+        ratio = shared(batch, lines)
+        yield from scale_lines(batch, lines, "liquid", "liquid", why(batch, ratio), ratio=ratio)
     else:
         yield from added(batch)
 
 
-def why(batch: Batch) -> Words:
-    """The reason, with the table's figure and how fast thin air dries."""
-    percent = percent_apart(batch.ratio("liquid").value)
+def shared(batch: Batch, lines: tuple[Placed, ...]) -> Span:
+    """What each liquid of a batter is multiplied by: several share more than the largest would be given.
+
+    What larger eggs bring is taken off, as far as a share of it. A dough takes the table's.
+    source: common-practice
+    """
+    ratio, all_g = batch.ratio("liquid"), sum(p.mass_g for p in lines)
+    if not is_a(batch.style, "batter") or not all_g:
+        return ratio
+    # between what each would be given alone and what the largest would be given for all of them
+    shared_g = (max(p.mass_g for p in lines) * all_g) ** 0.5
+    eggs_g = water_g(batch.parts("egg"))
+    part = components.share(batch.style, "egg")
+    enlarged = batch.ratio("egg") if part and part.value else AS_IS
+
+    def each(liquid: float, egg: float) -> float:
+        """A ratio upwards; downwards it is the same way back."""
+        if liquid < 1:
+            return 1 / each(1 / liquid, 1 / egg)
+        whole_g = (liquid - 1) * shared_g
+        return 1 + max(whole_g * LEAST_LEFT, whole_g - max(0.0, egg - 1) * eggs_g) / all_g
+
+    return ratio.against(enlarged, each)
+
+
+def why(batch: Batch, ratio: Span | None = None) -> Words:
+    """The reason, with how much it comes to and how fast thin air dries.
+
+    ratio: what the liquids are multiplied by, where that is not the table's figure
+    """
+    percent = percent_apart((ratio or batch.ratio("liquid")).value)
     if not batch.up:
         return say("less", place=batch.place, percent=percent)
     drying = number(evaporation.drying_ratio(batch.to_m) / evaporation.drying_ratio(batch.from_m))

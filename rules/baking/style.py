@@ -300,6 +300,11 @@ def _fit(row: dict[str, Any], features: dict[str, float], title: str, method: st
     return fit * (NAMED_OTHERWISE if against or (naming and not named) else 1.0)
 
 
+def _otherwise(row: dict[str, Any], text: str) -> float:
+    """How well a style fits that only its way of cooking tells: a little better than none, where its words stand."""
+    return LEAST_FIT + 0.01 if says(text, row["otherwise"]) and not says(text, row["against"]) else 0.0
+
+
 def _allowed(spans: tuple[_Span, ...], features: dict[str, float]) -> float:
     """0 where a title names what the recipe cannot be: a cold dish that is cooked, a cake with yeast."""
     return min((s.fit(features.get(s.feature, 0.0)) for s in spans if s.feature in _NEVER and s.must), default=1.0)
@@ -328,7 +333,12 @@ def ranked(recipe: Recipe) -> tuple[Style, ...]:
     title, method = recipe.title or _introduced(recipe), _method(recipe)
     features = _features(recipe)
     measured = any(p.mass_g for p in placed(recipe))
-    fits = {row["id"]: _fit(row, features, title, method, measured) for row in rows().values()}
+    fits = {
+        row["id"]: _otherwise(row, f"{title}\n{method}")
+        if row.get("otherwise")
+        else _fit(row, features, title, method, measured)
+        for row in rows().values()
+    }
     fits[OTHER] = LEAST_FIT
     # what rises in an oven and is like nothing that is known still gets what is right for all that rises
     fits[UNKNOWN_BAKE] = 0.0

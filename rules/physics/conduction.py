@@ -19,7 +19,7 @@ EGG_C, EGG_RHO, EGG_K = 3.7, 1.038, 5.4e-3
 EGG_YOLK_FACTOR = 0.76
 
 
-def _remaining(start_c: float, medium_c: float, target_c: float) -> float:
+def remaining(start_c: float, medium_c: float, target_c: float) -> float:
     """Share of the first temperature difference that is left when the centre is at the target."""
     low, high = min(start_c, medium_c), max(start_c, medium_c)
     if not low < target_c < high:
@@ -50,7 +50,7 @@ def time_to_centre_min(
     half_m = within("half thickness", half_thickness_mm, 1, 300, "mm") / 1000
     diffusivity = within("thermal diffusivity", diffusivity_m2_s, 5e-8, 5e-7, "m2/s")
     coefficient, root = FIRST_TERM[shape]
-    fourier = math.log(coefficient / _remaining(start_c, medium_c, target_c)) / root**2
+    fourier = math.log(coefficient / remaining(start_c, medium_c, target_c)) / root**2
     hint = "The centre has hardly begun to change; choose a target further from the start."
     within("Fourier number", fourier, SMALLEST_FOURIER, math.inf, "", hint)
     return fourier * half_m**2 / diffusivity / 60
@@ -73,7 +73,7 @@ def egg_time_min(mass_g: float, start_c: float, water_c: float, target_c: float)
     mass = within("mass of the egg", mass_g, 30, 110, "g")
     left = within(
         "share of the temperature difference left",
-        _remaining(start_c, water_c, target_c),
+        remaining(start_c, water_c, target_c),
         0,
         EGG_YOLK_FACTOR,
         "",

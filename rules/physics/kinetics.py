@@ -90,7 +90,7 @@ def softening(dish_class: str) -> Softening:
 
     >>> softening("dried_bean").threshold_c
     90.5
-    >>> softening("yeast_bread").dish_class
+    >>> softening("cookie").dish_class
     'general'
     """
     return _table().get(dish_class, _table()[GENERAL])

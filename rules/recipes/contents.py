@@ -6,6 +6,7 @@ import re
 from dataclasses import dataclass
 from functools import cache
 
+from rules.baking.part_names import named
 from rules.recipe import IngredientLine, Recipe, Step, TimeMark
 from rules.recipes import foods
 from rules.recipes.foods import Food
@@ -68,12 +69,18 @@ def contents(recipe: Recipe, one: Step, mark: TimeMark) -> Contents:
     """What the steps up to a time have put into its pot: drained or taken out it is gone."""
     held = Contents()
     for step in recipe.steps[: place(recipe, one) + 1]:
-        if step.component != one.component:
+        if _stands_apart(step.component, one.component):
             continue
         text = step.text[: mark.start] if step is one else step.text
         for sentence in SENTENCE.split(text):
             held = _after(recipe, held, sentence)
     return held
+
+
+def _stands_apart(part: str, other: str) -> bool:
+    """Whether two parts are made in pots of their own; what is only a heading over doughs and bakes tells of no pot."""
+    baked = any(kind.baked for name in (part, other) if (kind := named(name)))
+    return part != other and not baked
 
 
 def place(recipe: Recipe, one: Step) -> int:

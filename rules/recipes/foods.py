@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from functools import cache, lru_cache
@@ -20,6 +21,7 @@ LONGEST_NAME = 6
 # How many words before a name may say that it comes cooked: "shredded cooked chicken".
 COOKED_WITHIN = 3
 POURED = ("", "stock", "soup", "sauce")
+_CHOICE = re.compile(r"[,;(]?\s*\bor\b\s*", re.I)
 EGG, FISH, POULTRY = "egg", "fish", "poultry"
 
 
@@ -118,8 +120,18 @@ def _comes_cooked(text: str, words: list[tuple[str, int, int]], at: int) -> bool
 
 
 def ready(line: IngredientLine) -> bool:
-    """Whether an ingredient comes cooked: from a can, or left over."""
-    return line.unit in READY_UNITS or says(line.line, lists("foods")["ready"])
+    """Whether an ingredient comes cooked: from a can, or left over; not what is dried first, "or 2 cans".
+
+    >>> ready(IngredientLine(line="1 15-ounce can navy beans", item="navy beans", amount=1))
+    True
+    >>> ready(IngredientLine(line="1 cup dried navy beans, or 2 cans", item="navy beans", amount=1, unit="cup"))
+    False
+    """
+    if line.unit in READY_UNITS:
+        return True
+    first = _CHOICE.split(line.line.replace("-", " "))
+    told = first[:1] if says(first[0], lists("foods")["raw_first"]) else first
+    return any(says(one, lists("foods")["ready"]) for one in told)
 
 
 def raw_foods(recipe: Recipe) -> tuple[Food, ...]:

@@ -3,13 +3,17 @@
 from __future__ import annotations
 
 import re
+import unicodedata
 from dataclasses import dataclass, replace
+from fractions import Fraction
+from functools import cache
 
 from rules.baking import eggs
 from rules.baking.batch import amount_of
 from rules.baking.change import Change, ingredient
-from rules.baking.rounding import QUARTS, in_unit, kitchen, measure, number
+from rules.baking.rounding import PACKETS, QUARTS, in_unit, kitchen, measure, number
 from rules.recipe import IngredientLine
+from rules.tables import read_toml
 
 BESIDE = re.compile(
     r"(?:(?P<low>\d[\d.,]*)\s*(?:g|grams?|ml)?\s*(?:-|–|to)\s*)?(?P<high>\d[\d.,]*)\s*(?P<unit>g|grams?|ml|millilit(?:er|re)s?)\b",
@@ -18,6 +22,14 @@ BESIDE = re.compile(
 # "1 lb eggs (9 large)", "1 1/2 cups (12 large) egg whites"
 PIECES = re.compile(r"(?<=\()\d{1,4}(?=\s+(?:small|medium|large|extra|jumbo|whole|egg)\b)", re.I)
 STATED = re.compile(r"\(\s*[\d.,]+\s*(?:g|grams?)\s*\)", re.I)
+# "(3 sticks)", "(about 1.25 cups)", "(1 standard packet)": an amount and no more.
+AGAIN = re.compile(
+    r"(?P<open>\s*\((?:about\s+|or\s+|~\s*)?)(?P<low>\d[\d./\s½¼¾⅓⅔⅛]*|[½¼¾⅓⅔⅛])[\s-]*(?:[a-z]+\s+)?(?P<unit>[a-z]+)\.?\s*\)",
+    re.I,
+)
+WORDS = "lexicon/recipe_words.toml"
+# How far an amount that is told once more may be from the first, as a share of it.
+NEAR = 0.15
 EGG_SIZE = re.compile(r"\b(?:extra[- ]large|small|medium|large|jumbo)\b", re.I)
 
 
@@ -86,6 +98,7 @@ def _measured(line: IngredientLine, change: Change) -> LineTo:
     if unit not in ("g", "kg", "ml", "l"):
         text += _beside(old, ratio)
     new = _replaced(line, text, mass)
+    new = told_again(new, line.unit, amount_of(line) or 0.0, ratio)
     if PIECES.search(line.line):
         new = PIECES.sub(lambda m: number(int(m[0]) * ratio, 0), new, count=1)
     return LineTo(line=line, amount=to, amount_high=high, unit=unit, mass_g=mass, text=new)
@@ -103,6 +116,49 @@ def _beside(old: str, ratio: float) -> str:
     low, high, unit = told[-1]["low"], told[-1]["high"], "ml" if told[-1]["unit"].lower().startswith("m") else "g"
     figures = [f"{round_mass(float(figure.replace(',', '')) * ratio):g}" for figure in (low, high) if figure]
     return f" ({' to '.join(figures)} {unit})"
+
+
+@cache
+def _units() -> dict[str, str]:
+    """The spellings of units that a bracket may tell an amount in once more, and what each is."""
+    told: dict[str, list[str]] = read_toml(WORDS)["told_again"]
+    return {spelling: unit for unit, spellings in told.items() for spelling in spellings}
+
+
+def told_again(text: str, unit: str | None, amount: float, ratio: float) -> str:
+    """A line whose brackets tell its amount once more, "(3 sticks)", changed along; an opened packet is left out.
+
+    >>> told_again("1 cup soft butter (2 sticks)", "cup", 1.0, 0.875), told_again("5 g yeast (1 packet)", "g", 7.0, 0.7)
+    ('1 cup soft butter (1 3/4 sticks)', '5 g yeast')
+    >>> told_again("2 cups flour (1 cup for dusting)", "cup", 2.0, 1.1), told_again("3 lb jam (2 cups)", "lb", 3.0, 1.0)
+    ('2 cups flour (1 cup for dusting)', '3 lb jam (2 cups)')
+    """
+
+    def again(found: re.Match[str]) -> str:
+        other, value = _units().get(found["unit"].lower()), figure(found["low"])
+        if other is None or value is None or ratio == 1 or unit is None:
+            return found[0]
+        same = in_unit(value, other, unit)
+        if same is not None and abs(same - amount) > NEAR * amount:
+            return found[0]
+        if other in PACKETS:
+            return ""
+        return f"{found['open']}{measure(kitchen(value * ratio, other), other)})"
+
+    return AGAIN.sub(again, text)
+
+
+def figure(text: str) -> float | None:
+    """A number as a recipe writes it, in figures: "1 1/2", "1.25", "1½"; None for anything else.
+
+    >>> figure("1 1/2"), figure("1.25"), figure("2½"), figure("a few")
+    (1.5, 1.25, 2.5, None)
+    """
+    try:
+        parts = unicodedata.normalize("NFKD", re.sub(r"(?<=\d)(?=[½¼¾⅓⅔⅛])", " ", text)).replace("⁄", "/").split()
+        return float(sum(Fraction(part) for part in parts)) if parts else None
+    except (ValueError, ZeroDivisionError):
+        return None
 
 
 def _replaced(line: IngredientLine, text: str, mass_g: float | None) -> str:

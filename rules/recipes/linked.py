@@ -31,6 +31,7 @@ POINTING = (
     "mix",
     "reduce",
 )
+WAITED = ("hold", "rest")
 POINTED_AT = ("cook", "bake", "boil", "simmer", "braise", "poach", "steam", "slow_cook", "pressure")
 # How many steps back a figure may point.
 STEPS_BACK = 2
@@ -64,12 +65,21 @@ def points(one: Step, mark: TimeMark) -> bool:
 @rule("wet.linked", "common-practice")
 def linked(at: TimeAt) -> Part | None:
     """A figure that points into a time of the pot goes along in proportion; what goes in last, by its own pace."""
-    if not points(at.step, at.mark):
+    if not points(at.step, at.mark) or _ends_a_wait(at):
         return None
     if at.mark.what == "relative" and (own := pace.slowest({f.dish_class for f in pace.own_foods(at)})):
         part = wet_dish.simmering(at.batch, own) if next(_moved(at), None) else None
         return part and replace(part, because=say("own-pace"))
     return next((replace(part, because=say("goes-along")) for part in _moved(at)), None)
+
+
+def _ends_a_wait(at: TimeAt) -> bool:
+    """Whether a figure says once more how long was waited just before: "Rest 10 minutes. After 10 minutes, open"."""
+    steps = at.batch.recipe.steps
+    place = next((i for i, step in enumerate(steps) if step is at.step), 0)
+    here = [t for t in at.step.times if t.end <= at.mark.start]
+    before = here or [t for step in steps[max(0, place - 1) : place] for t in step.times]
+    return bool(before) and before[-1].what in WAITED and before[-1].high_min == at.mark.high_min
 
 
 def _moved(at: TimeAt) -> Iterator[Part]:

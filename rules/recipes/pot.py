@@ -46,6 +46,8 @@ _BROUGHT = re.compile(
     r"(?:(?!\b(?:and|then|boil|simmer|cook|poach|for|let)\b)[^.;])*$",
     re.I,
 )
+# What a time is told for: "for already cooked or", "if using".
+_TOLD_FOR = re.compile(r"\b(?:for|if\s+(?:you\s+)?us(?:e|ing)|using)\s+(?:the\s+)?(?:\w+\s+){0,4}$", re.I)
 _UNTIL = re.compile(r"\b(?:until|till)\b", re.I)
 
 
@@ -59,6 +61,8 @@ def governs(at: TimeAt) -> bool:
     if mark.high_min < SHORTEST_MIN:
         return False
     own = own_foods(at)
+    if not own and comes_cooked(at):
+        return False
     soft = TENDER.match(one.text, mark.end) or any(f.dish_class in SOFT_SOON for f in own)
     if is_a(batch.style, "boiled_down") and not soft:
         return False
@@ -67,6 +71,12 @@ def governs(at: TimeAt) -> bool:
     if mark.what in WET_TIMES:
         return _boils(at, own)
     return _cooks_wet(at, own)
+
+
+def comes_cooked(at: TimeAt) -> bool:
+    """Whether a time is told for what comes cooked: "for canned chickpeas: bake 15 minutes"."""
+    said = keeping.spoken_of(at.step, at.mark)
+    return any(f.cooked and _TOLD_FOR.search(said[: f.start]) for f in foods.foods_in(said))
 
 
 def _firm(own: tuple[Food, ...]) -> bool:

@@ -32,6 +32,9 @@ GAS_ONE_F, GAS_STEP_F = 275.0, 25.0
 # Times that stay or move by more than their role: what is boiled down says why it stays, rice stirred into its broth
 # cooks, and a figure that points into a time goes along with it.
 TOLD_BY_STYLE = ("reduce", "other", "mix", "relative")
+# Between the two ends of a range that is told with asides, and before what a bracket says once more.
+OTHER_END = re.compile(r"\s*(?:\([^()]*\)\s*)?(?:(?:and\s+)?up\s+to|to|-|–|—)\s*(?:about\s+)?", re.I)
+ONCE_MORE = re.compile(r"\s*\(\s*(?:or\s+)?(?:about\s+)?", re.I)
 say = sentences("recipes/steps")
 
 
@@ -139,12 +142,26 @@ def amount_edit(text: str, mark: AmountMark, ratio: float) -> Edit | None:
 
 
 def _time(batch: Batch, index: int, one: Step, mark: TimeMark) -> tuple[TimeTo, Change | None]:
-    told = _time_told(TimeAt(batch, one, mark))
+    told = _time_told(TimeAt(batch, one, _led_by(one, mark)))
     if told is None or batch.from_m == batch.to_m:
         return TimeTo(mark, mark.low_min, mark.high_min), None
     item, part, shift = told
     low, high = (scaled_min(t, shift.span.value) for t in (mark.low_min, mark.high_min))
     return TimeTo(mark, low, high), stamped(item, _time_change(index, mark, part, shift, low, high))
+
+
+def _led_by(one: Step, mark: TimeMark) -> TimeMark:
+    """The time that another goes by: the first end of a range with an aside in it, or what a bracket says once more.
+
+    >>> small, large = TimeMark(5, 15, 40, 40, "bake"), TimeMark(27, 37, 65, 65, "other")
+    >>> _led_by(Step(text="Bake 40 minutes (small) to 65 minutes (large)", times=(small, large)), large) == small
+    True
+    """
+    for before in (t for t in reversed(one.times) if t.end <= mark.start):
+        gap, same = one.text[before.end : mark.start], before.high_min == mark.high_min
+        if OTHER_END.fullmatch(gap) or (same and ONCE_MORE.fullmatch(gap)):
+            return _led_by(one, before)
+    return mark
 
 
 def _time_told(at: TimeAt) -> tuple[Rule, Part, Shift] | None:

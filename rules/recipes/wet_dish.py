@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 
 from rules.baking import components
@@ -18,11 +19,14 @@ from rules.heat.pressure import LOW_SETTING_GAUGE_PA, STOVE_TOP_GAUGE_PA, inside
 from rules.heat.wet import pace_words
 from rules.physics import evaporation, kinetics
 from rules.physics.ambient import ambient
+from rules.physics.conduction import remaining
 from rules.physics.units import PSI_PER_PA
 from rules.recipe import Step
-from rules.recipes import contents, pace, pot
+from rules.recipes import contents, keeping, pace, pot
 from rules.said import gauge, number, sentences, temp, volume
 
+# Meat from the refrigerator [degC], and up to which reading it is only to be done: tough meat is cooked far beyond.
+FROM_FRIDGE_C, DONE_C = 4.0, 76.0
 # The style that says how much more liquid a grain is given.
 RICE = "rice"
 POT_AREA_M2 = 0.06
@@ -40,7 +44,35 @@ say = sentences("recipes/wet_dish")
 def wet_time(at: TimeAt) -> Part | None:
     """How long food takes at the boil, at a simmer, in steam or in a bath here, by how fast it softens."""
     paced = pace.paced_by(at) if pot.governs(at) else None
+    centre_c = _centre_c(at) if paced else None
+    if centre_c is not None:
+        return to_the_centre(at.batch, centre_c)
     return simmering(at.batch, paced) if paced else None
+
+
+def _centre_c(at: TimeAt) -> float | None:
+    """The reading of the centre that ends a time [degC], where it is that of meat which is only to be done."""
+    for mark in at.step.temperatures:
+        here = mark.start >= at.mark.end and not contents.SENTENCE.search(at.step.text, at.mark.end, mark.start)
+        if here and keeping.named_inside(mark) and mark.low_c <= DONE_C:
+            return mark.low_c
+    return None
+
+
+def to_the_centre(batch: Batch, centre_c: float) -> Part | None:
+    """A time in liquid that a reading of the centre ends: heat goes in by the difference to the boil, nothing softens.
+
+    centre_c: the reading [degC]
+    source: computed
+    """
+    here, there = (remaining(FROM_FRIDGE_C, air.boiling_c, centre_c) for air in (batch.here, batch.there))
+    ratio = math.log(here) / math.log(there)
+    if abs(ratio - 1) < 1e-9:
+        return None
+    soft = softening_ratio(kinetics.GENERAL, batch.here.boiling_c, batch.there.boiling_c)
+    because = say("to-the-centre", boil=temp(batch.here.boiling_c), place=batch.place, centre=temp(centre_c))
+    span = Span(ratio, min(1.0, ratio), max(soft.value, ratio)) if ratio > 1 else Span(ratio, soft.value, 1.0)
+    return Part(shift=Shift(span, "time"), because=because, sources=("computed", "iapws-r7-97"))
 
 
 @rule("wet.boiled_down", "iapws-r7-97")

@@ -28,6 +28,8 @@ called = { $style ->
     [cracker] crackers or flatbread without yeast
     [steamed_pudding] a steamed pudding
     [savoury_bake] a roast or a bake without a batter
+    [deep_fried] something fried in deep fat
+    [pressed] a dish from the pressure cooker
     [cold] something that is not cooked, or only cold
     [bake] a bake of no kind known here
    *[other] { $style }

@@ -41,8 +41,9 @@ formula_cool =
         Only if the water is boiled first and still { TEMP(158) } or hotter when the powder goes in: no cool, lukewarm
         or unboiled water.
     .instead =
-        Cool the made-up bottle under the tap and test it on your wrist. Water boils hotter than that wherever people
-        live, so elevation changes nothing.
+        Bring the water to a full rolling boil: 1 minute by CDC, 3 minutes above 6,500 ft (2,000 m); WHO asks for the
+        rolling boil alone. Let it stand no longer than to { TEMP(158) }, make up the bottle, cool it under the tap and
+        test it on your wrist. Water boils hotter than that wherever people live.
     .why =
         The powder is not sterile, and it is the hot water that kills what is in it; a small or early baby can die of
         it.

@@ -5,6 +5,9 @@ boiled-down =
 simmering =
     Water boils at { $boil } at { $place }, against { $baseline_boil } at { $baseline }, and cooking at that heat takes
     { $pace }. Go by tenderness, not the clock.
+to-the-centre =
+    Water boils at { $boil } at { $place }, so the heat goes in a little more slowly. What is done at { $centre } in its centre is
+    taken out by the thermometer, not the clock.
 under-pressure =
     A gauge reads what the cooker adds to the air outside: at { $gauge } it is { $inside } inside at { $place }, against
     { $baseline_inside } at { $baseline }. The published rule is 5 % more time for each 1,000 ft above 2,000 ft.

@@ -1,6 +1,6 @@
 line =
-    Draw water of 120 °F (50 °C) into a big syringe without a needle, a third full, close the tip with a cap and pull: it
-    boils in the hand, and stops when you let go. { CAPITAL($at) } the open pot boils at { $boil }.
+    Fill a big syringe a third with warm water, 120 °F (50 °C), no needle, cap the tip and pull: it boils in the hand, while
+    an open pot boils at { $boil } { $at }.
 paragraph =
     The plunger takes the air's push away, so steam can form in water that is only warm: less pressure, cooler boil. Let one
     student hold a thermometer in the cup and say the figure; wear glasses. Second trial, ten minutes: boil plain water,

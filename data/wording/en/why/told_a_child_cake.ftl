@@ -1,7 +1,7 @@
 line =
     A cake is full of tiny balloons: { $side ->
-        [above] up here the air squeezes them less, so the same puff of gas makes them { $gas_ratio } times as big { $at }, they burst
-            before the cake has set hard, and the middle sinks.
+        [above] the air squeezes them less { $at }, so the same gas makes them { $gas_ratio } times as big, and they burst before
+            the cake has set.
        *[other] on a mountain the air squeezes them less, so they grow too big, burst before the cake has set hard, and the middle
             sinks.
     }
