@@ -44,8 +44,10 @@ def test_options_win_over_the_menu(run) -> None:
 
 def test_a_kitchen_of_ones_own_and_the_service_of_the_menu(run) -> None:
     run("add", "Timberfold Lodge", "--at", "7000ft", command="kitchen")
-    done = run(DEMO, "--kitchen", "Timberfold Lodge")
+    given = "Covers: 8\nKitchen: Timberfold Lodge\nService: 2031-06-07 6:30 pm\nwhite rice\n"
+    done = run("-", given=given)
     assert done.exit_code == exits.ANSWERED
+    assert "7,000 ft" in done.stdout
     assert "service Saturday" in " ".join(done.stdout.split())
 
 

@@ -179,7 +179,8 @@ def test_nothing_after_service_and_nothing_over_its_limit(
 def test_moving_service_moves_all_as_much(names: list[str], minutes: int) -> None:
     text = "Covers: 40\n" + "\n".join(names)
     moved = (SERVICE.astimezone(UTC) + timedelta(minutes=minutes)).astimezone(DENVER)
-    one, other = planned(text), planned(text, moved)
+    # a solver may run out of time at another place, placing does not
+    one, other = planned(text, solve=False), planned(text, moved, solve=False)
     begun = [
         [(w.course.name, w.stage.id, made.at(w.from_min).astimezone(UTC)) for w in made.work] for made in (one, other)
     ]
