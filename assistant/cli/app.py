@@ -17,6 +17,7 @@ COMMANDS = (
     "chat",
     "convert",
     "order",
+    "schedule",
     "batch",
     "kitchen",
     "card",

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from assistant.cli import exits
+from assistant.cli.menus import MOST_COVERS, content_of, menu_of
 from assistant.cli.taken_for_granted import Units, kitchen_for
 
 if TYPE_CHECKING:
@@ -20,8 +21,7 @@ if TYPE_CHECKING:
 TEXT, TERMINAL, JSON = "text", "terminal", "json"
 # what is printed nowhere but into a file
 BINARY = ("xlsx",)
-STDIN = "-"
-MOST_COVERS, MOST_MARGIN = 100_000, 1.0
+MOST_MARGIN = 1.0
 ASK_ELEVATION = (
     "where will you cook? Say --at 7000ft or a town, or keep your kitchen once: "
     'simmerline kitchen add "Timberfold Lodge" --at 7000ft'
@@ -78,7 +78,7 @@ def order(
     over = _margin(margin)
     if covers is not None and not 1 <= covers <= MOST_COVERS:
         exits.leave(f"--covers {covers} is nobody to cook for; give a number from 1 to {MOST_COVERS:,}")
-    read = _menu(menu)
+    read = menu_of(menu, command="order")
     told = None if at is not None or kitchen_name is not None or not read.at else read.at
     kitchen = kitchen_for(
         at or told, units, kitchen_name or (read.kitchen or None if at is None and told is None else None)
@@ -123,34 +123,6 @@ def _margin(text: str) -> float:
     return share
 
 
-def _menu(name: str | None) -> Menu:
-    """The menu of a file, of a folder of recipes or of standard input; leaves with code 2 or 1 where there is none."""
-    from assistant.planning import menu
-
-    if name is None and sys.stdin.isatty():
-        exits.leave("order for which menu? For example: simmerline order saturday.txt --at 7000ft --covers 90")
-    if name in (None, STDIN):
-        return menu.read_menu(sys.stdin.buffer.read(menu.MOST_BYTES + 1))
-    path = Path(name or "")
-    if path.is_dir():
-        files = sorted(p for p in path.rglob("*") if p.is_file() and p.suffix.lower() in menu.RECIPES)
-        if not files:
-            exits.leave(f"there are no recipes in {name}")
-        return menu.of_folder(files, path.name)
-    return menu.read_menu(_content(path, menu.MOST_BYTES + 1), path.parent)
-
-
-def _content(path: Path, most: int) -> bytes:
-    try:
-        with path.open("rb") as file:
-            return file.read(most)
-    except (OSError, ValueError) as error:
-        exits.leave(
-            f"cannot read {path}: {(getattr(error, 'strerror', None) or 'that is no name of a file').lower()}",
-            exits.FAILED,
-        )
-
-
 def _reckoned(
     menu: Menu, elevation_m: float, covers: int | None, margin: float, on_hand: Path | None, units: str
 ) -> Sheet:
@@ -159,7 +131,7 @@ def _reckoned(
     from assistant.planning import on_hand as stores
     from assistant.planning.order_sheet import order_sheet
 
-    there = stores.read_on_hand(_content(on_hand, stores.MOST_BYTES + 1)) if on_hand else None
+    there = stores.read_on_hand(content_of(on_hand, stores.MOST_BYTES + 1)) if on_hand else None
     sheet = order_sheet(
         menu, elevation_m=elevation_m, covers=covers, margin=margin, on_hand=there.grams if there else None,
         units="metric" if units == "metric" else "us", watched=_watched,

@@ -1,0 +1,172 @@
+"""`simmerline schedule`: when each dish of a menu is begun, so that all of it is ready at service."""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Iterable, Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from assistant.cli import exits
+from assistant.cli.menus import MOST_COVERS, menu_of
+from assistant.cli.taken_for_granted import Units, kitchen_for
+
+if TYPE_CHECKING:
+    from datetime import datetime
+
+    from assistant.planning.menu import Menu, MenuLine
+    from assistant.planning.plan import Has, Plan
+
+TEXT, TERMINAL = "text", "terminal"
+MOST_OF_A_THING = 100
+ASK_ELEVATION = (
+    "where will you cook? Say --at 7000ft or a town, or keep your kitchen once: "
+    'simmerline kitchen add "Timberfold Lodge" --at 7000ft'
+)
+ASK_SERVICE = 'when is service? Say --serve "Saturday 6:30 pm", or put a line such as Service: 6:30 pm into the menu'
+
+
+def register(app: typer.Typer) -> None:
+    """Add the command to the app."""
+    app.command("schedule", epilog=exits.EPILOG)(schedule)
+
+
+def schedule(
+    menu: Annotated[
+        str | None, typer.Argument(metavar="MENU|-", help="A menu as text or CSV, as for order; - reads text.")
+    ] = None,
+    serve: Annotated[
+        str | None,
+        typer.Option("--serve", metavar="TIME", help='When service is: "Saturday 6:30 pm", "2027-03-14 18:30".'),
+    ] = None,
+    at: Annotated[str | None, typer.Option("--at", help="The elevation of the kitchen: 7000ft, 2130m, a town.")] = None,
+    kitchen_name: Annotated[
+        str | None, typer.Option("--kitchen", metavar="NAME", help="A kitchen of yours instead of the one in use.")
+    ] = None,
+    covers: Annotated[
+        int | None, typer.Option("--covers", metavar="N", help="How many guests; by default as the menu says.")
+    ] = None,
+    ovens: Annotated[int, typer.Option("--ovens", metavar="N", help="Ovens, each at one heat at a time.")] = 1,
+    burners: Annotated[int, typer.Option("--burners", metavar="N", help="Burners, one for each pot.")] = 6,
+    cooks: Annotated[int, typer.Option("--cooks", metavar="N", help="Pairs of hands.")] = 1,
+    zone: Annotated[
+        str | None, typer.Option("--zone", metavar="NAME", help="Time zone: America/Denver; by default this machine's.")
+    ] = None,
+    units: Annotated[Units | None, typer.Option("--units", help="Unit system shown first.")] = None,
+    form: Annotated[
+        str | None,
+        typer.Option(
+            "--format",
+            metavar="terminal|text|csv|json|ics|svg|png",
+            help="By default terminal on a screen, else text, or by the ending of --out.",
+        ),
+    ] = None,
+    out: Annotated[Path | None, typer.Option("--out", metavar="FILE", help="Write the schedule there.")] = None,
+    force: Annotated[bool, typer.Option("--force", help="Write over a file that is there.")] = False,
+) -> None:
+    """Work a menu back from service: when each dish goes on, within ovens, burners and hands.
+
+    What has to be ready early is so within what it keeps; where that cannot be, it is said what does not fit.
+
+    simmerline schedule saturday.txt --serve "Saturday 6:30 pm" --at 7000ft --ovens 2
+
+    simmerline schedule saturday.txt --at 7000ft --out saturday.ics
+    """
+    from assistant.planning import plan_forms
+
+    chosen = _known_form(form, out)
+    has = _has(ovens, burners, cooks)
+    if covers is not None and not 1 <= covers <= MOST_COVERS:
+        exits.leave(f"--covers {covers} is nobody to cook for; give a number from 1 to {MOST_COVERS:,}")
+    read = menu_of(menu, command="schedule")
+    told = read.at if at is None and kitchen_name is None and read.at else None
+    kitchen = kitchen_for(
+        at or told, units, kitchen_name or (read.kitchen or None if at is None and told is None else None)
+    )
+    if kitchen.elevation_m is None:
+        exits.leave(ASK_ELEVATION, exits.ASKS_BACK)
+    served, now = _service(serve or read.service, zone)
+    with exits.kindly():
+        made = _made(read, served, now, kitchen.elevation_m, covers, has)
+        form_of = plan_forms.form(chosen or (TERMINAL if out is None and sys.stdout.isatty() else TEXT))
+        if out is not None:
+            with exits.unwritten(out, force):
+                content = form_of.write(made, kitchen.units)
+                out.parent.mkdir(parents=True, exist_ok=True)
+                out.write_bytes(content)
+            typer.echo(f"Written: {out}")
+        elif form_of.show and sys.stdout.isatty():
+            form_of.show(made, kitchen.units)
+        else:
+            typer.echo(form_of.write(made, kitchen.units).decode(), nl=False)
+    raise typer.Exit(exits.FAILED if made.faults or made.late or made.past else exits.ANSWERED)
+
+
+def _known_form(form: str | None, out: Path | None) -> str | None:
+    """The form that is asked for, by its name or by the ending of the file; leaves with code 2 where there is none."""
+    from assistant.planning import plan_forms
+
+    names = plan_forms.names()
+    if form is None:
+        if out is None:
+            return None
+        ending = out.suffix.lower()
+        form = next((n for n in names if n != TERMINAL and plan_forms.form(n).ending == ending), TEXT)
+    if form not in names:
+        exits.leave(f"--format {form} is none of {', '.join(names)}")
+    if plan_forms.form(form).binary and out is None:
+        exits.leave(f"--format {form} needs a file: --out schedule{plan_forms.form(form).ending}")
+    return form
+
+
+def _has(ovens: int, burners: int, cooks: int) -> Has:
+    from assistant.planning.plan import Has
+
+    for option, count, least in (("ovens", ovens, 0), ("burners", burners, 0), ("cooks", cooks, 1)):
+        if not least <= count <= MOST_OF_A_THING:
+            exits.leave(f"--{option} {count} is no kitchen; give a number from {least} to {MOST_OF_A_THING}")
+    return Has(ovens, burners, cooks)
+
+
+def _service(told: str, zone: str | None) -> tuple[datetime, datetime]:
+    """The moment of service and the present one; leaves with code 2 or 3 where it is not told."""
+    from assistant.planning.clock import now_here
+    from assistant.planning.serving import BadServing, serving, zone_of
+
+    if not told:
+        exits.leave(ASK_SERVICE, exits.ASKS_BACK)
+    try:
+        now = now_here().astimezone(zone_of(zone))
+        return serving(told, now), now
+    except BadServing as fault:
+        exits.leave(str(fault))
+
+
+def _made(menu: Menu, served: datetime, now: datetime, elevation_m: float, covers: int | None, has: Has) -> Plan:
+    """The plan; without scipy one that is placed, which is told."""
+    from assistant.planning.fitting_solved import NothingSolves
+    from assistant.planning.plan import plan
+
+    def planned(solve: bool) -> Plan:
+        return plan(
+            menu, served, elevation_m=elevation_m, covers=covers, has=has, made_at=now, solve=solve, watched=_watched
+        )
+
+    try:
+        return planned(True)
+    except NothingSolves as fault:
+        typer.echo(f"simmerline: {fault}; dishes were placed one after the other instead", err=True)
+        return planned(False)
+
+
+def _watched(lines: Sequence[MenuLine]) -> Iterable[MenuLine]:
+    """The lines with a bar on standard error, where somebody can see it and there is something to wait for."""
+    from rich.console import Console
+    from rich.progress import track
+
+    screen = Console(stderr=True)
+    return track(
+        lines, "Working back", console=screen, transient=True, disable=len(lines) < 40 or not screen.is_terminal
+    )

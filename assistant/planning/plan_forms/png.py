@@ -1,0 +1,20 @@
+"""The plan as a picture: PNG, drawn by matplotlib."""
+
+from __future__ import annotations
+
+from assistant.planning.plan import Plan
+from assistant.planning.plan_forms import Form
+from rules.model import Units
+
+
+def as_png(plan: Plan, units: Units = "us") -> bytes:
+    """The picture.
+
+    raises: NothingDraws where matplotlib is not installed
+    """
+    from assistant.printing.plan_drawn import picture
+
+    return picture(plan, units, "png")
+
+
+FORM = Form(ending=".png", write=as_png, binary=True)

@@ -1,0 +1,20 @@
+"""The plan as a picture: SVG, drawn by matplotlib."""
+
+from __future__ import annotations
+
+from assistant.planning.plan import Plan
+from assistant.planning.plan_forms import Form
+from rules.model import Units
+
+
+def as_svg(plan: Plan, units: Units = "us") -> bytes:
+    """The picture.
+
+    raises: NothingDraws where matplotlib is not installed
+    """
+    from assistant.printing.plan_drawn import picture
+
+    return picture(plan, units, "svg")
+
+
+FORM = Form(ending=".svg", write=as_svg)
