@@ -182,6 +182,9 @@ def counted() -> Counter[str]:
     return Counter(word for row in _rows().values() for phrase in row["words"] for word in phrase.split(" "))
 
 
+# before what a dish is made with
+MADE_WITH = ("with", "using")
+
 Doc.set_extension("concepts", default=(), force=True)
 
 
@@ -198,19 +201,27 @@ def hear(doc: Doc) -> tuple[Heard, ...]:
     # the words of a measure tell no act: 20 quarts is no canning
     told = (h for h in _of_words(doc) if h.start not in measured or concepts()[h.concept].kind != "act")
     named, called = (*_names_of_places(doc), *_complaints(doc)), _called_like_food(doc)
-    ages = tuple(_of_ages(doc))
+    ages, bought = tuple(_of_ages(doc)), _bought_to_go_in(doc)
     # a child past its first year is no infant, whatever it is called: our little one, 14 months
     grown = any(h.concept == TODDLER for h in ages) and all(h.concept != INFANT for h in ages)
     heard = tuple(
         h
         for h in (*told, *_of_lexicon(doc), *ages)
         if not (grown and h.concept == INFANT)
+        and not (h.concept == CANNING and h.start in bought)
         and not any(a <= h.start and h.end <= b for a, b in named)
         and not (h.end - 1 in called and (h.end - h.start > 1 or concepts()[h.concept].kind == "food"))
     )
     foods = frozenset(i for h in heard if concepts()[h.concept].kind == "food" for i in range(h.start, h.end))
     verbs = (Heard(at, at + 1, CANNING) for at in can_verb.positions(doc, foods))
     return tuple(dict.fromkeys((*heard, *verbs)))
+
+
+def _bought_to_go_in(doc: Doc) -> frozenset[int]:
+    """The words of a food that another dish is made with, which tell nothing of jars: chili with canned beans."""
+    named = [found for found in doc._.found if found.kind == "dish"]
+    goes_in = (f for f in named if norms(doc)[f.start - 1] in MADE_WITH and any(one.end < f.start for one in named))
+    return frozenset(i for f in goes_in for i in range(f.start, f.end))
 
 
 def _names_of_places(doc: Doc) -> Iterator[tuple[int, int]]:

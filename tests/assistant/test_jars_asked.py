@@ -168,3 +168,15 @@ def test_low_acid_food_never_gets_minutes_in_boiling_water(food, way):
     for line in text.split("\n"):
         timed = re.search(r"(pints|quarts)[^.;]*\d+ min", line)
         assert not timed or "pressure canner" in line, line
+
+
+@pytest.mark.parametrize(
+    ("text", "opens"),
+    [
+        ("how long do I simmer a stew with canned tomatoes at 8,000 ft", "About "),
+        ("soup using canned chickpeas at 2,600 m, how long on the stove", "About "),
+        ("water bath jars of soup with canned chickpeas at 8,000 ft", "Process soup in a pressure canner, never"),
+    ],
+)
+def test_what_comes_in_a_can_and_goes_into_a_pot_is_no_canning(text: str, opens: str) -> None:
+    assert reply_to(text).text.startswith(opens)
