@@ -37,6 +37,7 @@ from assistant.reading.tokens import norms
 from assistant.understanding import kitchen_told, leaning, wanted, wondering
 from assistant.understanding.awaited import choice
 from assistant.understanding.conversation import merge, settle_in
+from assistant.understanding.cue_words import cues
 from assistant.understanding.hazards import Hazard, hazard_of
 from assistant.understanding.request import Hearing
 from assistant.understanding.utterance import listen
@@ -48,6 +49,7 @@ from rules.said import Words, elevation, sentences, together
 say = sentences("dialogue/turn")
 
 SHORTEST_ASK = 6
+OTHER_TRADE = frozenset(cues("other_trade", "words"))
 # pieces that are not asked for again behind something else: the next time of day, or symptom, is it
 MAY_WAIT = ("service_time", "symptom", "explanation", "choice", "portions")
 # what is said of the piece that is awaited
@@ -442,7 +444,8 @@ def unfollowed(heard: Heard, memory: Memory) -> bool:
     """Whether a first turn names a dish and an elevation, and nobody can tell what it asks: it is no other trade's."""
     first = memory.request is None and memory.asked is None and not heard.hearing.elliptical
     of_cooking = wondering.is_of_a_dish(heard.doc) and wondering.is_of_height(heard.doc)
-    return first and heard.hearing.request.topic == OUTSIDE and of_cooking
+    of_trade = not OTHER_TRADE.isdisjoint(norms(heard.doc))
+    return first and heard.hearing.request.topic == OUTSIDE and of_cooking and not of_trade
 
 
 def which_of_it(heard: Heard, memory: Memory) -> WorkedOut:

@@ -94,6 +94,7 @@ def test_what_is_bought_gives_what_is_printed(dish: str, share: float, source: s
     assert one.source == source
 
 
+@pytest.mark.source("usda-ah-102")
 @pytest.mark.parametrize(
     ("dish", "share"), [("carrots", 0.82), ("cabbage", 0.93), ("apples", 0.78), ("zucchini", 0.93)]
 )
