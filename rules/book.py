@@ -13,7 +13,6 @@ request wants one (`why`) holds rules_for(request) instead of RULES; rules_for(N
 from __future__ import annotations
 
 import importlib
-import pkgutil
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from functools import cache, cached_property
@@ -23,6 +22,7 @@ from typing import TYPE_CHECKING, Any
 from rules import tables
 from rules.foods.dishes import classes, traits_of
 from rules.model import Caution, Figure, Request, Sentence
+from rules.modules import module_names
 from rules.physics.ambient import Ambient, ambient
 from rules.said import Measure, Said, Words, elevation, sentences
 
@@ -161,15 +161,13 @@ def rule(rule_id: str, *sources: str) -> Callable[[Callable[[Any], Part | None]]
     return wrap
 
 
-@cache
 def names(shelf: str) -> tuple[str, ...]:
     """Names of the rooms on a shelf (`methods`, `topics`, `safety`, `recipes` or `forms`), sorted.
 
     >>> "braise" in names("methods")
     True
     """
-    package = importlib.import_module(FOLDERS[shelf])
-    return tuple(sorted(m.name for m in pkgutil.iter_modules(package.__path__)))
+    return module_names(FOLDERS[shelf])
 
 
 @cache

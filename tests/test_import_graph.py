@@ -14,7 +14,7 @@ PACKAGES = ("rules", "assistant")
 
 # each room may import those of its own and of earlier lines
 FLOORS = (
-    ("rules.errors", "rules.physics.units"),
+    ("rules.errors", "rules.modules", "rules.physics.units"),
     ("rules.said", "rules.model", "rules.tables", "rules.recipe"),
     ("rules.physics", "rules.catalogue"),
     ("rules.foods.dishes", "rules.recipes.phrases"),

@@ -6,11 +6,11 @@ A form is imported when it is asked for: the calendar loads icalendar, the pictu
 from __future__ import annotations
 
 import importlib
-import pkgutil
 from collections.abc import Callable
 from dataclasses import dataclass
-from functools import cache
 from typing import TYPE_CHECKING
+
+from rules.modules import module_names
 
 if TYPE_CHECKING:
     from assistant.planning.plan import Plan
@@ -32,10 +32,9 @@ class Form:
     show: Callable[[Plan, Units], None] | None = None
 
 
-@cache
 def names() -> tuple[str, ...]:
     """The forms there are, by name."""
-    return tuple(sorted(module.name for module in pkgutil.iter_modules(__path__)))
+    return module_names(__name__)
 
 
 def form(name: str) -> Form:

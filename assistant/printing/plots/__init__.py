@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import importlib
-import pkgutil
 from collections.abc import Callable
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, cast
 
 from rules.errors import UnknownWord
 from rules.model import Units
+from rules.modules import module_names
 
 if TYPE_CHECKING:
     from matplotlib.figure import Figure
@@ -33,7 +33,7 @@ class Asked:
 
 def kinds() -> tuple[str, ...]:
     """The kinds of plots there are."""
-    return tuple(sorted(module.name for module in pkgutil.iter_modules(__path__)))
+    return module_names(__name__)
 
 
 def drawer(kind: str) -> Callable[[Asked], Figure]:

@@ -6,13 +6,13 @@ A form is imported when it is asked for, and what it needs when it writes.
 from __future__ import annotations
 
 import importlib
-import pkgutil
 from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from assistant.errors import AssistantError
+from rules.modules import module_names
 
 if TYPE_CHECKING:
     from assistant.printing.lesson.blocks import Sheet
@@ -40,7 +40,7 @@ class BadForm(AssistantError, ValueError):
 
 def endings() -> tuple[str, ...]:
     """The endings of files that there are forms for, without their dots."""
-    return tuple(sorted(module.name for module in pkgutil.iter_modules(__path__)))
+    return module_names(__name__)
 
 
 def form_of(path: Path) -> Form:

@@ -6,11 +6,11 @@ A form is imported when it is asked for, so that a recipe pays for one form only
 from __future__ import annotations
 
 import importlib
-import pkgutil
 from collections.abc import Callable
 from dataclasses import dataclass
-from functools import cache
 from typing import TYPE_CHECKING
+
+from rules.modules import module_names
 
 if TYPE_CHECKING:
     from rules.model import Units
@@ -31,10 +31,9 @@ class Form:
     show: Callable[[Converted, Units], None] | None = None
 
 
-@cache
 def names() -> tuple[str, ...]:
     """The forms there are, by name."""
-    return tuple(sorted(module.name for module in pkgutil.iter_modules(__path__)))
+    return module_names(__name__)
 
 
 def form(name: str) -> Form:
