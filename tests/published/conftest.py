@@ -8,10 +8,6 @@ import pytest
 from rules.tables import sources
 
 
-def pytest_configure(config):
-    config.addinivalue_line("markers", "source(id, ...): entries of data/sources.toml behind a check")
-
-
 def cited(item) -> list[str]:
     marked = [id for mark in item.iter_markers("source") for id in mark.args]
     given = getattr(item, "callspec", None) and item.callspec.params.get("source")
