@@ -9,8 +9,7 @@ from dataclasses import dataclass
 
 from assistant.recipes.batch import Batch
 from assistant.recipes.batches import in_words, titles, trials
-from assistant.replies.recipe.forms.csv import cell
-from assistant.replies.recipe.view import clean
+from assistant.replies.one_line import cell, clean
 from assistant.replies.sentences import worded
 from rules.mending.log import Log, Outcome
 from rules.model import Units

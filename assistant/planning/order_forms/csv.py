@@ -5,9 +5,10 @@ from __future__ import annotations
 import csv
 import io
 
-from assistant.planning.order_forms import Form, cell
+from assistant.planning.forms import Form
 from assistant.planning.order_sheet import Sheet
 from assistant.planning.order_table import columns, rows
+from assistant.replies.one_line import cell
 from rules.model import Units
 
 

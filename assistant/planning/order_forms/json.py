@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from typing import Any
 
-from assistant.planning.order_forms import Form
+from assistant.planning.forms import Form
 from assistant.planning.order_forms.text import as_text
 from assistant.planning.order_sheet import Line, Served, Sheet
 from assistant.planning.order_view import name_of

@@ -6,7 +6,7 @@ from functools import cache
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from assistant.planning.order_forms import Form
+from assistant.planning.forms import Form
 from assistant.planning.order_sheet import Sheet
 from assistant.planning.order_view import view
 from rules.model import Units

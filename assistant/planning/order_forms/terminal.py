@@ -6,7 +6,7 @@ from rich.console import Console
 from rich.table import Table
 from rich.text import Text
 
-from assistant.planning.order_forms import Form
+from assistant.planning.forms import Form
 from assistant.planning.order_forms.text import as_text
 from assistant.planning.order_sheet import Sheet
 from assistant.planning.order_view import View, view

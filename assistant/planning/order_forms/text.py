@@ -5,7 +5,7 @@ from __future__ import annotations
 import textwrap
 from collections.abc import Iterable, Iterator
 
-from assistant.planning.order_forms import Form
+from assistant.planning.forms import Form
 from assistant.planning.order_sheet import Sheet
 from assistant.planning.order_view import Row, view
 from rules.model import Units

@@ -3,17 +3,15 @@
 from __future__ import annotations
 
 import io
-import re
 
-from assistant.planning.order_forms import Form, cell
+from assistant.planning.forms import Form
 from assistant.planning.order_sheet import Sheet
 from assistant.planning.order_table import columns, rows
 from assistant.planning.order_view import view
+from assistant.replies.one_line import cell
 from rules.model import Units
 
 WIDEST, NARROWEST = 60, 8
-# signs that a workbook cannot hold
-_UNWRITABLE = re.compile(r"[\x00-\x08\x0b\x0c\x0e-\x1f]")
 ORDER, NOTES = "Order", "Notes"
 
 
@@ -58,7 +56,7 @@ def _notes(sheet: Sheet, units: Units) -> list[str]:
 
 
 def _value(value: str | float | None) -> str | float | None:
-    return cell(_UNWRITABLE.sub("", value)) if isinstance(value, str) else value
+    return cell(value) if isinstance(value, str) else value
 
 
-FORM = Form(ending=".xlsx", write=as_xlsx)
+FORM = Form(ending=".xlsx", write=as_xlsx, binary=True)

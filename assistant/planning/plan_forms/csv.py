@@ -5,10 +5,10 @@ from __future__ import annotations
 import csv
 import io
 
-from assistant.planning.order_forms import cell
+from assistant.planning.forms import Form
 from assistant.planning.plan import Plan
-from assistant.planning.plan_forms import Form
 from assistant.planning.plan_view import place_name
+from assistant.replies.one_line import cell
 from assistant.replies.sentences import worded
 from rules.model import Units
 

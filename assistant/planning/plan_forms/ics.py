@@ -6,8 +6,8 @@ from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
 from uuid import NAMESPACE_URL, uuid5
 
+from assistant.planning.forms import Form
 from assistant.planning.plan import Plan
-from assistant.planning.plan_forms import Form
 from assistant.planning.plan_view import place_name, view
 from assistant.replies.sentences import worded
 from rules.model import Units

@@ -5,8 +5,8 @@ from __future__ import annotations
 import json
 from typing import Any
 
+from assistant.planning.forms import Form
 from assistant.planning.plan import Course, Plan, Work
-from assistant.planning.plan_forms import Form
 from assistant.planning.plan_forms.text import as_text
 from assistant.replies.sentences import worded
 from rules.model import Units

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from assistant.planning.forms import Form
 from assistant.planning.plan import Plan
-from assistant.planning.plan_forms import Form
 from rules.model import Units
 
 

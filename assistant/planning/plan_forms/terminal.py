@@ -6,8 +6,8 @@ from rich.console import Console
 from rich.table import Table
 from rich.text import Text
 
+from assistant.planning.forms import Form
 from assistant.planning.plan import Plan
-from assistant.planning.plan_forms import Form
 from assistant.planning.plan_forms.text import as_text
 from assistant.planning.plan_view import View, view
 from assistant.replies.terminal import block

@@ -6,9 +6,9 @@ import textwrap
 from collections.abc import Iterator, Sequence
 from itertools import zip_longest
 
+from assistant.planning.forms import Form
 from assistant.planning.order_forms.text import WIDTH, wrapped
 from assistant.planning.plan import Plan
-from assistant.planning.plan_forms import Form
 from assistant.planning.plan_view import Row, view
 from rules.model import Units
 

@@ -7,6 +7,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from itertools import groupby
 
+from assistant.replies.one_line import clean
 from assistant.replies.quantities import Say
 from assistant.replies.recipe.worded import in_words
 from assistant.replies.recipe.words import added, formula, head, opening, part_title, summary
@@ -19,7 +20,6 @@ from rules.recipes.convert import Converted
 from rules.recipes.lines import LineTo
 
 # Signs that would drive a terminal, or turn the reading direction, rather than be read.
-_UNPRINTABLE = re.compile(r"[\x00-\x08\x0b-\x1f\x7f-\x9f\u200e\u200f\u202a-\u202e\u2066-\u2069]")
 _WEIGHED = re.compile(r"\d\s*(?:g|kg|grams?)\b", re.IGNORECASE)
 
 
@@ -101,15 +101,6 @@ def view(converted: Converted, units: Units = "us") -> View:
         notes=tuple(map(clean, converted.plain.notes)),
         sources=cited(_sources(converted)),
     )
-
-
-def clean(text: str) -> str:
-    """The text without control characters, on one line.
-
-    >>> clean("2 eggs\\x1b[31m,\\nbeaten")
-    '2 eggs[31m, beaten'
-    """
-    return " ".join(_UNPRINTABLE.sub("", text).split())
 
 
 def _ingredient(to: LineTo) -> Row:

@@ -6,8 +6,8 @@ import csv
 import io
 from collections.abc import Iterator
 
+from assistant.replies.one_line import cell
 from assistant.replies.recipe.forms import Form
-from assistant.replies.recipe.view import clean
 from assistant.replies.recipe.worded import in_words
 from assistant.replies.recipe.words import added
 from rules.baking.change import Change, adds
@@ -18,8 +18,6 @@ from rules.recipes.lines import LineTo, round_mass
 from rules.recipes.sheet import line_added
 
 COLUMNS = ("recipe", "part", "item", "was", "was_g", "now", "now_g", "changed", "stop")
-# What a spreadsheet takes for a formula, and would work out rather than show.
-WORKED_OUT = ("=", "+", "-", "@")
 
 
 def as_csv(converted: Converted, units: Units = "us") -> str:
@@ -76,16 +74,6 @@ def _grams(mass_g: float | None) -> str:
     ('1328', '4.5', '')
     """
     return "" if mass_g is None else f"{round_mass(mass_g):.10g}"
-
-
-def cell(text: str) -> str:
-    """The text on one line, with a quotation mark before it where a spreadsheet would work it out.
-
-    >>> cell("=1+1"), cell("2 cups\\nflour")
-    ("'=1+1", '2 cups flour')
-    """
-    shown = clean(text)
-    return f"'{shown}" if shown.startswith(WORKED_OUT) else shown
 
 
 FORM = Form(ending=".csv", write=as_csv)
