@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import asdict, replace
 from pathlib import Path
 from typing import Any
@@ -12,6 +12,7 @@ import typer
 
 from assistant.cli import exits
 from assistant.cli.convert_each import Done, Worked, in_order
+from assistant.cli.watching import watched
 from assistant.replies.recipe import forms
 from assistant.replies.recipe.forms import Form
 
@@ -28,22 +29,14 @@ def many(sources: Sequence[str], asked: dict[str, Any], name: str, out: Path) ->
     taken |= {(out / f"{REPORT}{ending}").resolve() for ending in (".txt", ".json")}
     _make(out)
     work = zip(sources, in_order(sources, asked, name), strict=True)
-    done = [_written(found, source, forms.form(name), out, taken) for source, found in _watched(work, len(sources))]
+    shown = watched(work, "Converting", count=len(sources))
+    done = [_written(found, source, forms.form(name), out, taken) for source, found in shown]
     summary = as_report(done, asked)
     text = report_text(done, asked)
     _put(out / f"{REPORT}.json", json.dumps(summary, ensure_ascii=False, indent=2) + "\n")
     _put(out / f"{REPORT}.txt", text)
     typer.echo(json.dumps(summary, ensure_ascii=False, indent=2) if name == "json" else text.rstrip())
     return exits.FAILED if any(d.error for d in done) else exits.ANSWERED
-
-
-def _watched(work: Iterable[tuple[str, Worked]], count: int) -> Iterable[tuple[str, Worked]]:
-    """The work with a bar on standard error, where somebody can see it."""
-    from rich.console import Console
-    from rich.progress import track
-
-    screen = Console(stderr=True)
-    return track(work, "Converting", count, console=screen, transient=True, disable=not screen.is_terminal)
 
 
 def _written(found: Worked, source: str, form: Form, out: Path, taken: set[Path]) -> Done:

@@ -1,18 +1,30 @@
-"""The menu of a command that takes one: a file, a folder of recipes or standard input."""
+"""What the commands that take a menu share: the menu, its kitchen, its covers, and the form of what comes of it."""
 
 from __future__ import annotations
 
 import sys
 from pathlib import Path
-from typing import TYPE_CHECKING
+from types import ModuleType
+from typing import TYPE_CHECKING, Any
+
+import typer
 
 from assistant.cli import exits
+from assistant.cli.taken_for_granted import Units, kitchen_for
 
 if TYPE_CHECKING:
+    from assistant.planning.forms import Form
     from assistant.planning.menu import Menu
+    from rules.model import Kitchen
+    from rules.model import Units as System
 
 STDIN = "-"
 MOST_COVERS = 100_000
+TEXT, TERMINAL = "text", "terminal"
+ASK_ELEVATION = (
+    "where will you cook? Say --at 7000ft or a town, or keep your kitchen once: "
+    'simmerline kitchen add "Timberfold Lodge" --at 7000ft'
+)
 
 
 def menu_of(name: str | None, *, command: str) -> Menu:
@@ -42,3 +54,44 @@ def content_of(path: Path, most: int) -> bytes:
             f"cannot read {path}: {(getattr(error, 'strerror', None) or 'that is no name of a file').lower()}",
             exits.FAILED,
         )
+
+
+def kitchen_of(menu: Menu, at: str | None, name: str | None, units: Units | None) -> Kitchen:
+    """Where a menu is cooked: by the options, else as its head says, else in the kitchen in use; leaves with code 3
+    where nobody says the elevation."""
+    told = at or (menu.at if name is None else None) or None
+    kitchen = kitchen_for(told, units, name or (menu.kitchen or None if told is None else None))
+    if kitchen.elevation_m is None:
+        exits.leave(ASK_ELEVATION, exits.ASKS_BACK)
+    return kitchen
+
+
+def check_covers(covers: int | None) -> None:
+    """Leaves with code 2 where --covers is a number that nobody cooks for."""
+    if covers is not None and not 1 <= covers <= MOST_COVERS:
+        exits.leave(f"--covers {covers} is nobody to cook for; give a number from 1 to {MOST_COVERS:,}")
+
+
+def form_asked_for(forms: ModuleType, name: str | None, out: Path | None, *, command: str) -> Form[Any]:
+    """The form that is asked for, by its name or by the ending of the file; leaves with code 2 where there is none.
+
+    forms: the package that holds a module a form
+    """
+    if name is None:
+        ending = out.suffix.lower() if out else None
+        fallback = TERMINAL if out is None and sys.stdout.isatty() else TEXT
+        name = next((n for n in forms.names() if n != TERMINAL and forms.form(n).ending == ending), fallback)
+    if name not in forms.names():
+        exits.leave(f"--format {name} is none of {', '.join(forms.names())}")
+    found: Form[Any] = forms.form(name)
+    if found.binary and out is None:
+        exits.leave(f"--format {name} needs a file: --out {command}{found.ending}")
+    return found
+
+
+def show(made: Any, form: Form[Any], units: System) -> None:
+    """Print what was made: on a screen as wide as it is, where the form can."""
+    if form.show and sys.stdout.isatty():
+        form.show(made, units)
+    else:
+        typer.echo(form.write(made, units).decode(), nl=False)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-import sys
 from collections.abc import Iterable, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
@@ -11,21 +10,16 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from assistant.cli import exits
-from assistant.cli.menus import MOST_COVERS, content_of, menu_of
-from assistant.cli.taken_for_granted import Units, kitchen_for
+from assistant.cli.menus import check_covers, content_of, form_asked_for, kitchen_of, menu_of, show
+from assistant.cli.taken_for_granted import Units
+from assistant.cli.watching import watched
 
 if TYPE_CHECKING:
     from assistant.planning.menu import Menu, MenuLine
     from assistant.planning.order_sheet import Sheet
+    from rules.model import Kitchen
 
-TEXT, TERMINAL, JSON = "text", "terminal", "json"
-# what is printed nowhere but into a file
-BINARY = ("xlsx",)
 MOST_MARGIN = 1.0
-ASK_ELEVATION = (
-    "where will you cook? Say --at 7000ft or a town, or keep your kitchen once: "
-    'simmerline kitchen add "Timberfold Lodge" --at 7000ft'
-)
 ASK_COVERS = "for how many? Say --covers 90, or put a line such as Covers: 90 at the head of the menu"
 
 
@@ -74,43 +68,19 @@ def order(
     """
     from assistant.planning import order_forms
 
-    chosen = _known_form(form, out, order_forms.names())
+    asked_for = form_asked_for(order_forms, form, out, command="order")
     over = _margin(margin)
-    if covers is not None and not 1 <= covers <= MOST_COVERS:
-        exits.leave(f"--covers {covers} is nobody to cook for; give a number from 1 to {MOST_COVERS:,}")
+    check_covers(covers)
     read = menu_of(menu, command="order")
-    told = None if at is not None or kitchen_name is not None or not read.at else read.at
-    kitchen = kitchen_for(
-        at or told, units, kitchen_name or (read.kitchen or None if at is None and told is None else None)
-    )
-    if kitchen.elevation_m is None:
-        exits.leave(ASK_ELEVATION, exits.ASKS_BACK)
+    kitchen = kitchen_of(read, at, kitchen_name, units)
     if covers is None and read.covers is None and read.lines and not any(line.covers for line in read.lines):
         exits.leave(ASK_COVERS, exits.ASKS_BACK)
-    sheet = _reckoned(read, kitchen.elevation_m, covers, over, on_hand, kitchen.units)
-    form_of = order_forms.form(chosen or (TERMINAL if out is None and sys.stdout.isatty() else TEXT))
+    sheet = _reckoned(read, kitchen, covers, over, on_hand)
     if out is not None:
-        _write(out, form_of.write(sheet, kitchen.units))
-    elif form_of.show and sys.stdout.isatty():
-        form_of.show(sheet, kitchen.units)
+        _write(out, asked_for.write(sheet, kitchen.units))
     else:
-        typer.echo(form_of.write(sheet, kitchen.units).decode(), nl=False)
+        show(sheet, asked_for, kitchen.units)
     raise typer.Exit(exits.FAILED if sheet.faults else exits.ANSWERED)
-
-
-def _known_form(form: str | None, out: Path | None, names: Sequence[str]) -> str | None:
-    """The form that is asked for, by its name or by the ending of the file; leaves with code 2 where there is none."""
-    from assistant.planning import order_forms
-
-    if form is None:
-        if out is None:
-            return None
-        form = next((n for n in names if n != TERMINAL and order_forms.form(n).ending == out.suffix.lower()), TEXT)
-    if form not in names:
-        exits.leave(f"--format {form} is none of {', '.join(names)}")
-    if form in BINARY and out is None:
-        exits.leave(f"--format {form} needs a file: --out order{order_forms.form(form).ending}")
-    return form
 
 
 def _margin(text: str) -> float:
@@ -123,9 +93,7 @@ def _margin(text: str) -> float:
     return share
 
 
-def _reckoned(
-    menu: Menu, elevation_m: float, covers: int | None, margin: float, on_hand: Path | None, units: str
-) -> Sheet:
+def _reckoned(menu: Menu, kitchen: Kitchen, covers: int | None, margin: float, on_hand: Path | None) -> Sheet:
     from dataclasses import replace
 
     from assistant.planning import on_hand as stores
@@ -133,20 +101,14 @@ def _reckoned(
 
     there = stores.read_on_hand(content_of(on_hand, stores.MOST_BYTES + 1)) if on_hand else None
     sheet = order_sheet(
-        menu, elevation_m=elevation_m, covers=covers, margin=margin, on_hand=there.grams if there else None,
-        units="metric" if units == "metric" else "us", watched=_watched,
+        menu, elevation_m=kitchen.elevation_m or 0.0, covers=covers, margin=margin,
+        on_hand=there.grams if there else None, units=kitchen.units, watched=_watched,
     )  # fmt: skip
     return replace(sheet, faults=(*sheet.faults, *there.faults)) if there else sheet
 
 
 def _watched(lines: Sequence[MenuLine]) -> Iterable[MenuLine]:
-    """The lines with a bar on standard error, where somebody can see it and there is something to wait for."""
-    from rich.console import Console
-    from rich.progress import track
-
-    screen = Console(stderr=True)
-    few = sum(line.recipe is not None for line in lines) < 20
-    return track(lines, "Reckoning", console=screen, transient=True, disable=few or not screen.is_terminal)
+    return watched(lines, "Reckoning", slow=sum(line.recipe is not None for line in lines) >= 20)
 
 
 def _write(out: Path, content: bytes) -> None:

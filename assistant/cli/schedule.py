@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import sys
 from collections.abc import Iterable, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
@@ -10,8 +9,9 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from assistant.cli import exits
-from assistant.cli.menus import MOST_COVERS, menu_of
-from assistant.cli.taken_for_granted import Units, kitchen_for
+from assistant.cli.menus import check_covers, form_asked_for, kitchen_of, menu_of, show
+from assistant.cli.taken_for_granted import Units
+from assistant.cli.watching import watched
 
 if TYPE_CHECKING:
     from datetime import datetime
@@ -19,12 +19,7 @@ if TYPE_CHECKING:
     from assistant.planning.menu import Menu, MenuLine
     from assistant.planning.plan import Has, Plan
 
-TEXT, TERMINAL = "text", "terminal"
 MOST_OF_A_THING = 100
-ASK_ELEVATION = (
-    "where will you cook? Say --at 7000ft or a town, or keep your kitchen once: "
-    'simmerline kitchen add "Timberfold Lodge" --at 7000ft'
-)
 ASK_SERVICE = 'when is service? Say --serve "Saturday 6:30 pm", or put a line such as Service: 6:30 pm into the menu'
 
 
@@ -76,49 +71,23 @@ def schedule(
     """
     from assistant.planning import plan_forms
 
-    chosen = _known_form(form, out)
+    asked_for = form_asked_for(plan_forms, form, out, command="schedule")
     has = _has(ovens, burners, cooks)
-    if covers is not None and not 1 <= covers <= MOST_COVERS:
-        exits.leave(f"--covers {covers} is nobody to cook for; give a number from 1 to {MOST_COVERS:,}")
+    check_covers(covers)
     read = menu_of(menu, command="schedule")
-    told = read.at if at is None and kitchen_name is None and read.at else None
-    kitchen = kitchen_for(
-        at or told, units, kitchen_name or (read.kitchen or None if at is None and told is None else None)
-    )
-    if kitchen.elevation_m is None:
-        exits.leave(ASK_ELEVATION, exits.ASKS_BACK)
+    kitchen = kitchen_of(read, at, kitchen_name, units)
     served, now = _service(serve or read.service, zone)
     with exits.kindly():
-        made = _made(read, served, now, kitchen.elevation_m, covers, has)
-        form_of = plan_forms.form(chosen or (TERMINAL if out is None and sys.stdout.isatty() else TEXT))
-        if out is not None:
+        made = _made(read, served, now, kitchen.elevation_m or 0.0, covers, has)
+        if out is None:
+            show(made, asked_for, kitchen.units)
+        else:
             with exits.unwritten(out, force):
-                content = form_of.write(made, kitchen.units)
+                content = asked_for.write(made, kitchen.units)
                 out.parent.mkdir(parents=True, exist_ok=True)
                 out.write_bytes(content)
             typer.echo(f"Written: {out}")
-        elif form_of.show and sys.stdout.isatty():
-            form_of.show(made, kitchen.units)
-        else:
-            typer.echo(form_of.write(made, kitchen.units).decode(), nl=False)
     raise typer.Exit(exits.FAILED if made.faults or made.late or made.past else exits.ANSWERED)
-
-
-def _known_form(form: str | None, out: Path | None) -> str | None:
-    """The form that is asked for, by its name or by the ending of the file; leaves with code 2 where there is none."""
-    from assistant.planning import plan_forms
-
-    names = plan_forms.names()
-    if form is None:
-        if out is None:
-            return None
-        ending = out.suffix.lower()
-        form = next((n for n in names if n != TERMINAL and plan_forms.form(n).ending == ending), TEXT)
-    if form not in names:
-        exits.leave(f"--format {form} is none of {', '.join(names)}")
-    if plan_forms.form(form).binary and out is None:
-        exits.leave(f"--format {form} needs a file: --out schedule{plan_forms.form(form).ending}")
-    return form
 
 
 def _has(ovens: int, burners: int, cooks: int) -> Has:
@@ -162,11 +131,4 @@ def _made(menu: Menu, served: datetime, now: datetime, elevation_m: float, cover
 
 
 def _watched(lines: Sequence[MenuLine]) -> Iterable[MenuLine]:
-    """The lines with a bar on standard error, where somebody can see it and there is something to wait for."""
-    from rich.console import Console
-    from rich.progress import track
-
-    screen = Console(stderr=True)
-    return track(
-        lines, "Working back", console=screen, transient=True, disable=len(lines) < 40 or not screen.is_terminal
-    )
+    return watched(lines, "Working back", slow=len(lines) >= 40)
