@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from contextlib import ExitStack
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -46,13 +45,7 @@ def report(
         show(say("none-of-it", recipe=name) if name else say("none"))
         return
     with exits.kindly():
-        files = written(reports(found, shown), out)
-        with ExitStack() as free:
-            for path in files:
-                free.enter_context(exits.unwritten(path, force))
-            for path, content in files.items():
-                path.write_bytes(content)
-                typer.echo(f"Written: {path}")
+        exits.write(written(reports(found, shown), out), force)
 
 
 def of_name(every: tuple[Batch, ...], name: str | None) -> tuple[Batch, ...]:

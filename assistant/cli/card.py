@@ -41,15 +41,14 @@ def card(
     """
     from assistant.printing.card import card_for
     from assistant.printing.card_drawn import PAPERS_MM, page
-    from assistant.printing.drawing import save
+    from assistant.printing.drawing import as_files
 
     if paper not in PAPERS_MM:
         exits.leave(f"--paper {paper} is none of {', '.join(PAPERS_MM)}")
     kitchens = [_placed(kitchen_for(at, units, name)) for name in (names or (None,))]
-    with exits.kindly(), exits.unwritten(out, force):
+    with exits.kindly():
         pages = [page(card_for(title or k.name, k.elevation_m or 0.0, k.units), paper) for k in kitchens]
-        for written in save(pages, out):
-            typer.echo(f"Written: {written}")
+        exits.write(as_files(pages, out), force)
 
 
 def _placed(kitchen: Kitchen) -> Kitchen:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from pathlib import Path
 from typing import NoReturn
@@ -52,11 +52,14 @@ def kindly() -> Iterator[None]:
         leave(f"{fault.filename or 'the file'}: {(fault.strerror or str(fault)).lower()}", FAILED)
 
 
-@contextmanager
-def unwritten(path: Path, force: bool) -> Iterator[None]:
-    """Leaves with code 1 where a file is there already and may not be written over; never writes through a link."""
-    if path.is_symlink():
-        leave(f"{path} is a link to another file; name a file of its own", FAILED)
-    if path.exists() and not force:
-        leave(f"{path} is there already; --force writes over it, --out names another", FAILED)
-    yield
+def write(files: Mapping[Path, bytes], force: bool) -> None:
+    """Write files and say so; leaves with code 1 and writes none of them where one is there already and may not be
+    written over. Never writes through a link."""
+    for path in files:
+        if path.is_symlink():
+            leave(f"{path} is a link to another file; name a file of its own", FAILED)
+        if path.exists() and not force:
+            leave(f"{path} is there already; --force writes over it, --out names another", FAILED)
+    for path, content in files.items():
+        path.write_bytes(content)
+        typer.echo(f"Written: {path}")

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import shlex
-from contextlib import ExitStack
 from pathlib import Path
 from typing import Annotated
 
@@ -90,12 +89,7 @@ def lesson(
         form = form_of(out)
         files = form.write(handout(asked), out, paper)
         files |= form.write(key(asked), out.with_stem(f"{out.stem}-key"), paper)
-        with ExitStack() as free:
-            for path in files:
-                free.enter_context(exits.unwritten(path, force))
-            for path, content in files.items():
-                path.write_bytes(content)
-                typer.echo(f"Written: {path}")
+        exits.write(files, force)
 
 
 def again(

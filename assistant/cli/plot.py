@@ -42,7 +42,7 @@ def plot(
 
     simmerline plot recipe carrot-cake.txt --at 7000ft
     """
-    from assistant.printing.drawing import save
+    from assistant.printing.drawing import as_files
     from assistant.printing.plots import Asked, drawer, kinds
 
     if kind not in kinds():
@@ -51,7 +51,6 @@ def plot(
     if kitchen.elevation_m is None:
         exits.leave(ASK_ELEVATION, exits.ASKS_BACK)
     path = out or Path(f"{kind}.svg")
-    with exits.kindly(), exits.unwritten(path, force):
-        draw = drawer(kind)
-        for written in save([draw(Asked(kitchen.elevation_m, kitchen.units, " ".join(words or ())))], path):
-            typer.echo(f"Written: {written}")
+    with exits.kindly():
+        drawn = drawer(kind)(Asked(kitchen.elevation_m, kitchen.units, " ".join(words or ())))
+        exits.write(as_files([drawn], path), force)

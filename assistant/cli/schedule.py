@@ -82,11 +82,9 @@ def schedule(
         if out is None:
             show(made, asked_for, kitchen.units)
         else:
-            with exits.unwritten(out, force):
-                content = asked_for.write(made, kitchen.units)
-                out.parent.mkdir(parents=True, exist_ok=True)
-                out.write_bytes(content)
-            typer.echo(f"Written: {out}")
+            content = asked_for.write(made, kitchen.units)
+            out.parent.mkdir(parents=True, exist_ok=True)
+            exits.write({out: content}, force)
     raise typer.Exit(exits.FAILED if made.faults or made.late or made.past else exits.ANSWERED)
 
 

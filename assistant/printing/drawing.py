@@ -71,17 +71,6 @@ def new_figure(width_mm: float, height_mm: float) -> Figure:
     return Figure(figsize=(width_mm / MM_PER_INCH, height_mm / MM_PER_INCH))
 
 
-def save(pages: list[Figure], path: Path) -> list[Path]:
-    """Write figures to a file, pages of one PDF or one numbered picture each; the files that were written.
-
-    raises: BadPicture for an ending that is no format; OSError where it cannot be written
-    """
-    made = as_files(pages, path)
-    for name, content in made.items():
-        name.write_bytes(content)
-    return list(made)
-
-
 def as_files(pages: list[Figure], path: Path) -> dict[Path, bytes]:
     """Figures as the content of files: pages of one PDF, or one numbered picture each.
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from io import BytesIO
 from pathlib import Path
 
 import pytest
@@ -22,7 +23,7 @@ from assistant.printing.card_drawn import (
     page,
     room_mm,
 )
-from assistant.printing.drawing import BadPicture, format_of, save
+from assistant.printing.drawing import BadPicture, as_files, format_of
 
 LODGE_M, BAKERY_M = 2133.6, 1615.4
 COLUMN_MM = (DRAWN_FOR_MM[0] - 2 * MARGIN_MM - GUTTER_MM) / 2
@@ -76,10 +77,10 @@ def test_figures_are_large_enough_for_two_metres() -> None:
     assert LABEL_PT * 0.3528 * 0.73 >= 2.3
 
 
-def test_every_row_stands_in_the_pdf_as_text(tmp_path: Path) -> None:
+def test_every_row_stands_in_the_pdf_as_text() -> None:
     cards = [card_for("Timberfold Lodge", LODGE_M), card_for("Timberfold Bakery", BAKERY_M, "metric")]
-    (path,) = save([page(card, "a4") for card in cards], tmp_path / "cards.pdf")
-    pages = PdfReader(path).pages
+    (content,) = as_files([page(card, "a4") for card in cards], Path("cards.pdf")).values()
+    pages = PdfReader(BytesIO(content)).pages
     assert len(pages) == 2
     for card, printed in zip(cards, pages, strict=True):
         text = printed.extract_text()
@@ -101,19 +102,19 @@ def test_nothing_lies_outside_the_page(paper: str) -> None:
         assert box.y1 <= height
 
 
-def test_black_on_white(tmp_path: Path) -> None:
+def test_black_on_white() -> None:
     """Printed without colour it says the same: nothing on it is coloured."""
     from PIL import Image
 
-    (path,) = save([page(card_for("", LODGE_M))], tmp_path / "card.png")
-    pixels = Image.open(path).convert("RGB").resize((300, 390)).tobytes()
+    (content,) = as_files([page(card_for("", LODGE_M))], Path("card.png")).values()
+    pixels = Image.open(BytesIO(content)).convert("RGB").resize((300, 390)).tobytes()
     assert all(max(pixels[i : i + 3]) - min(pixels[i : i + 3]) < 12 for i in range(0, len(pixels), 3))
 
 
-def test_the_same_card_is_the_same_file(tmp_path: Path) -> None:
+def test_the_same_card_is_the_same_file() -> None:
     for ending in ("pdf", "svg", "png"):
-        files = [save([page(card_for("", LODGE_M))], tmp_path / f"{n}.{ending}")[0] for n in range(2)]
-        assert files[0].read_bytes() == files[1].read_bytes(), ending
+        first, second = (as_files([page(card_for("", LODGE_M))], Path(f"card.{ending}")) for _ in range(2))
+        assert first == second, ending
 
 
 def test_a_file_by_any_other_ending_is_refused() -> None:
@@ -135,3 +136,17 @@ def test_the_command_writes_and_never_over(tmp_path: Path) -> None:
     assert run(create_app(["card"]), ["card", "--at", "7000ft", "--out", str(link), "--force"]).exit_code == 1
     assert not (tmp_path / "elsewhere.pdf").exists()
     assert run(create_app(["card"]), ["card", "--at", "7000ft", "--paper", "b5"]).exit_code == 2
+
+
+def test_no_page_of_several_is_written_over(tmp_path: Path, database: str) -> None:
+    """Pages as pictures are numbered, and it is their names that must be free."""
+    run = CliRunner().invoke
+    for name, at in (("Timberfold Lodge", "7000ft"), ("Timberfold Bakery", "5300ft")):
+        assert run(create_app(["kitchen"]), ["kitchen", "add", name, "--at", at]).exit_code == 0
+    (tmp_path / "wall-2.svg").write_text("kept")
+    asked = ["card", "--kitchen", "Timberfold Lodge", "--kitchen", "Timberfold Bakery"]
+    refused = run(create_app(["card"]), [*asked, "--out", str(tmp_path / "wall.svg")])
+    assert refused.exit_code == 1
+    assert "wall-2.svg is there already" in refused.output
+    assert (tmp_path / "wall-2.svg").read_text() == "kept"
+    assert not (tmp_path / "wall-1.svg").exists()
