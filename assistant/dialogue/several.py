@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
-from typing import Any
 
 from assistant.dialogue.heard import Heard
 from assistant.dialogue.memory import Memory
@@ -75,8 +74,7 @@ def several(heard: Heard, memory: Memory) -> Several | None:
         return _but_for(asked, base, heard, memory)
     if len(clear) < 2:
         return None
-    as_said: dict[str, Any] = {"depth": heard.depth or heard.hearing.depth or BRIEF, "dangers_too": heard.warned_beside}
-    done = [(p.question, work_out(replace(settle_in(p.question, memory.kitchen), **as_said))) for p in clear]
+    done = [(p.question, work_out(_as_asked(p.question, heard, memory, BRIEF))) for p in clear]
     answered = [(question, work) for question, work in done if not work.missing]
     awaiting = [(question, work) for question, work in done if work.missing][:1]
     if not answered:
@@ -88,6 +86,12 @@ def several(heard: Heard, memory: Memory) -> Several | None:
     goes_on = next((question for question, _ in (*awaiting, *answered)), base)
     others = tuple(question for question, _ in answered if question is not goes_on)
     return Several(reply, goes_on, next(iter(missing), None), others)
+
+
+def _as_asked(question: Request, heard: Heard, memory: Memory, usual_depth: int | None = None) -> Request:
+    """A question of the utterance in the kitchen in use, as deep as is asked and with what is warned of beside it."""
+    settled = replace(settle_in(question, memory.kitchen), dangers_too=heard.warned_beside)
+    return replace(settled, depth=heard.depth or heard.hearing.depth or usual_depth or settled.depth)
 
 
 def _ranking(heard: Heard, base: Request, memory: Memory) -> Several | None:
@@ -117,8 +121,7 @@ def _but_for(asked: Sequence[Piece], base: Request, heard: Heard, memory: Memory
     other = (question.topic, question.subject) != (base.topic, base.subject)
     if not unknown or other or question.topic in (TIMER, OUTSIDE):
         return None
-    settled = replace(settle_in(question, memory.kitchen), dangers_too=heard.warned_beside)
-    work = work_out(replace(settled, depth=heard.depth or heard.hearing.depth or settled.depth))
+    work = work_out(_as_asked(question, heard, memory))
     return None if work.missing else Several(replace(work, word=partial(_with_rest, work, unknown)), question, None)
 
 
@@ -143,8 +146,7 @@ def _with_reason(heard: Heard, memory: Memory) -> Several | None:
     topic, none = hearing.request.topic, {WHY, OUTSIDE, TIMER, *marked("none_beside")}
     if hearing.elliptical or WHY in hearing.request.forms or topic in none:
         return None
-    settled = replace(settle_in(question, memory.kitchen), text=heard.text)
-    reply = work_out(replace(settled, depth=heard.depth or heard.hearing.depth or settled.depth))
+    reply = work_out(replace(_as_asked(question, heard, memory), text=heard.text))
     return None if reply.missing else Several(reply, question, None)
 
 

@@ -186,8 +186,7 @@ def of_dishes(doc: Doc) -> tuple[str, ...]:
     >>> of_dishes(read("how long for artichokes and also for eggs in Quito"))
     ('how long for artichokes', 'for eggs in Quito')
     """
-    words = norms(doc)
-    named = _apart([f for f in corrected.meant(words, doc._.found) if f.kind == "dish" and not _fills(doc, f)])
+    named = _named(doc)
     leads = [_lead(doc, before, after) for before, after in pairwise(named)]
     if not leads or any(lead is None for lead in leads) or len(named) > MOST:
         return ()
@@ -203,11 +202,16 @@ def of_listed(doc: Doc) -> tuple[str, ...]:
     >>> of_listed(read("rank these: boiled eggs, roast pork or penne"))
     ('rank these: boiled eggs', ', roast pork', 'or penne')
     """
-    named = _apart([f for f in corrected.meant(norms(doc), doc._.found) if f.kind == "dish" and not _fills(doc, f)])
+    named = _named(doc)
     if len(named) < 2:
         return ()
     ends = [*(dish.end for dish in named[:-1]), len(doc)]
     return tuple(doc[start:end].text for start, end in zip([0, *ends[:-1]], ends, strict=True))
+
+
+def _named(doc: Doc) -> list[Found]:
+    """The dishes that are asked about, each once."""
+    return _apart([f for f in corrected.meant(norms(doc), doc._.found) if f.kind == "dish" and not _fills(doc, f)])
 
 
 def _fills(doc: Doc, dish: Found) -> bool:

@@ -96,3 +96,11 @@ def test_a_part_that_nobody_understood_is_named() -> None:
     assert told.startswith("About ")
     assert "I left out “should I swaddle sooner”" in told
     assert "left out" not in take_turn("how long for couscous at 2,800 m and is that right?", Memory()).answer.text
+
+
+def test_what_is_warned_of_beside_a_question_is_warned_of_where_its_reason_is_asked_too() -> None:
+    """For whom it is cooked stays in the answer: a yolk for a small child is set."""
+    plain = take_turn("how long to boil eggs for my baby at 8,300 ft", Memory()).answer
+    reasoned = take_turn("how long to boil eggs for my baby at 8,300 ft and why", Memory()).answer
+    assert any("child under five" in caution.text for caution in plain.cautions)
+    assert {caution.text for caution in plain.cautions} <= {caution.text for caution in reasoned.cautions}
