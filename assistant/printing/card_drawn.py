@@ -7,9 +7,9 @@ from typing import TYPE_CHECKING
 from assistant.printing.card import Card, Row, Section
 from assistant.printing.drawing import new_figure
 from assistant.printing.pen import Pen, width_mm
+from assistant.printing.sheet import hot, up
 from assistant.replies.quantities import Say
 from assistant.replies.sentences import worded
-from rules.physics.units import FT_PER_M, to_f
 from rules.physics.water import boiling_point_c
 from rules.said import sentences
 
@@ -95,10 +95,9 @@ def _curve(pen: Pen, card: Card, x: float, under: float, width: float) -> None:
     axes = pen.axes(x + 9, bottom, width - 10, max(under - TITLE_MM - bottom, 20.0))
     heights = [CURVE_TO_M * n / 60 for n in range(61)]
     us = card.units == "us"
-    up = [h * FT_PER_M if us else h for h in heights]
-    boils = [boiling_point_c(h) for h in heights]
-    axes.plot(up, [to_f(t) if us else t for t in boils], color="black", linewidth=2 * pen.scale)
-    here = (card.elevation_m * FT_PER_M if us else card.elevation_m, to_f(card.boils_c) if us else card.boils_c)
+    boils = [hot(boiling_point_c(h), card.units) for h in heights]
+    axes.plot([up(h, card.units) for h in heights], boils, color="black", linewidth=2 * pen.scale)
+    here = (up(card.elevation_m, card.units), hot(card.boils_c, card.units))
     axes.plot(*here, marker="o", color="black", markersize=9 * pen.scale)
     axes.annotate(Say(card.units).temp(card.boils_c).partition(" (")[0], here, textcoords="offset points",
                   xytext=(8 * pen.scale, 6 * pen.scale), size=LABEL_PT * pen.scale, weight="bold")  # fmt: skip

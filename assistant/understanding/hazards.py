@@ -19,8 +19,6 @@ from rules.physics.units import PSI_PER_PA
 FOLDER = "lexicon/danger"
 ANY = ""
 ANY_ROLE = "any"
-# keys of a row that are taken as they stand
-AS_THEY_ARE = ("hours", "subject", "beside", "within", "lasting", "sure", "advises")
 # what holds on while the food goes in and out
 STANDING = ("fridge", "drier")
 

@@ -12,6 +12,7 @@ from assistant.reading.units import to_si
 from assistant.understanding import sugar_taken
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.request import WHY, Hearing
+from assistant.understanding.sugar_taken import LOWEST_F, SPAN_C, SUGAR, TALK
 from rules.catalogue import marked
 from rules.foods.dishes import Dish, dishes
 from rules.foods.sugar import cooked_to
@@ -19,11 +20,9 @@ from rules.model import Request
 from rules.physics import water
 from rules.safety import kind_of
 
-TALK, BRIX = cues("sugar_figures", "talk"), cues("sugar_figures", "brix")
-SUGAR, SUGARWORK, TIME = "sugar_stage", "sugarwork", "time"
+BRIX = cues("sugar_figures", "brix")
+SUGARWORK, TIME = "sugarwork", "time"
 PAST, SWEET = "past", "candy"
-# how hot sugar is boiled [degC]; below this figure a bare one is in Celsius
-SPAN_C, LOWEST_F = (102.0, 186.0), 215.0
 BRIX_SPAN, LONGEST = (50.0, 88.0), 40
 BAKE = "bake_adjust"
 

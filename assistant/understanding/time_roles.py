@@ -22,8 +22,6 @@ from rules.physics.units import G_PER_LB
 FILE = "lexicon/time_roles.toml"
 KNOWN, BASELINE, ELAPSED, PLANNED = "known", "baseline", "elapsed", "planned"
 RANKED = (KNOWN, "between", "apart", BASELINE, ELAPSED, PLANNED)
-# one of these is a moment, and no time of a dish
-MOMENTS = ("s",)
 # units in which nobody tells how long a dish cooks
 NO_COOKING_TIME = ("wk", "week", "month", "mo", "yr", "year")
 MINUTES_PER_HOUR = 60.0
@@ -192,7 +190,7 @@ def cooking_times(doc: Doc) -> list[Measure]:
     """The lengths of time that something may cook: neither weeks nor a moment (one sec; a second house)."""
     times = (m for m in doc._.measures if m.kind == "time" and m.unit not in NO_COOKING_TIME)
     is_set = not SET.isdisjoint(norms(doc))
-    return [m for m in times if is_set or not (m.high <= INSTANT_MIN or (m.unit in MOMENTS and m.said <= 1))]
+    return [m for m in times if is_set or m.high > INSTANT_MIN]
 
 
 def without(doc: Doc, waits: Sequence[Measure | None]) -> Times:

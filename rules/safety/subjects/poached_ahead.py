@@ -9,7 +9,7 @@ from rules.safety.holding_limits import limit_c
 from rules.said import duration_span, sentences, temp, temp_span
 
 # a bath that warms an egg and leaves its yolk, and how long [degF, min]
-BATH_F, WARM_MIN, AHEAD_H = (140.0, 145.0), (1.0, 2.0), 24.0
+BATH_F, WARM_MIN = (140.0, 145.0), (1.0, 2.0)
 say = sentences("safety/subjects/poached_ahead")
 
 
