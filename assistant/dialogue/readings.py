@@ -33,7 +33,7 @@ from rules.said import Value, Words, elevation, fixed, pressure, sentences, temp
 FORMULA = "formula"
 say = sentences("dialogue/readings")
 
-REPORTS, MOVED, OTHERS = cues("instruments", "reports"), cues("whereabouts", "moved"), cues("whereabouts", "others")
+REPORTS, OTHERS = cues("instruments", "reports"), cues("whereabouts", "others")
 # nearer than this two readings agree [K]; further off than this a thermometer is to be replaced
 FITS_K, RIGHT_K, FAR_K = 1.0, 0.5, 5.0
 SAME_M = 60.0

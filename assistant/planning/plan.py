@@ -33,7 +33,7 @@ ON_A_BURNER = ("boil", "simmer", "poach", "braise", "stew", "steam", "reduce", "
 # the stage of a roast or a fry that is done in a pot; the stages in which a thing stays taken
 IN_A_POT, TAKEN = "parboil", ("heat_up", "cook")
 # a cooker stays shut till its pressure has fallen
-RELEASE, COOKER = "release", "cooker"
+RELEASE = "release"
 say = sentences("planning/plan")
 order_say = sentences("planning/order")
 

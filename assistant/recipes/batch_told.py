@@ -23,7 +23,6 @@ _BUT = re.compile(r"[,;.]?\s+(?:but|though)\s+", re.I)
 _AMOUNT = re.compile(
     r"(?P<figure>\d+\s+\d/\d|\d/\d|\d+(?:\.\d+)?|[½¼¾])\s*(?P<unit>kg|g|ml|l|cups?|tsp|tbsp|teaspoons?|tablespoons?|oz)?\b"
 )
-_OVEN = re.compile(r"\b(?P<figure>\d{3})\s*(?P<unit>f|c)?\b")
 
 
 @dataclass(frozen=True, slots=True)

@@ -20,7 +20,6 @@ LONGEST = 500
 RANGE_SIGNS = ("-", "~", "to", "or")
 # Signs of a page that are no words: boxes to tick, footnote marks, joiners that nobody sees; each becomes one space.
 _SIGNS = str.maketrans(dict.fromkeys("▢☐□▪◦•†‡\u2060\u2061\u2062\u2063\u2064\u200b\u200c\u200d\ufeff", " "))
-# A scanner's "1 l/2" and "I/2": the letter is a one.
 # "warm water 105-110 degrees": what follows the name is about it.
 _FIGURE_BEHIND = re.compile(r"(?<=[a-z])\s+(?=[\d¼½¾])", re.IGNORECASE)
 # "2 clove(s)", "3 bunch(es)": one or more.
@@ -38,6 +37,7 @@ _TORN_SIZE = re.compile(r"(?<=\d)- (?=(?:ounce|oz|pound|lb|inch)\b)", re.IGNOREC
 _TWICE = re.compile(r"\b(\d+)- (?=\1-)")
 # "1 ½-inch knob": one of that length, not one and a half.
 _OF_LENGTH = re.compile(r"(\d{1,2})\s+(?:\d+\s+)?[\d¼½¾/.]+\s*-?\s*(?:inch|in\.|cm)\s+", re.IGNORECASE)
+# A scanner's "1 l/2" and "I/2": the letter is a one.
 _SCANNED = re.compile(r"(?<![a-z\d])[lI](?=/\d)|(?<=\d )1(?=b\.?\s)")
 # "1 ¼-ounce packet" is one packet of a quarter ounce, not one and a quarter ounces.
 _SMALL_PACK = re.compile(

@@ -12,7 +12,7 @@ from assistant.recipes.steps import LONGEST, vessels
 from rules import tables
 from rules.recipe import IngredientLine
 
-MOST_WORDS, MOST_UNKNOWN_WORDS, MOST_CUPS = 6, 3, 60.0
+MOST_UNKNOWN_WORDS, MOST_CUPS = 3, 60.0
 _FLAGS = re.IGNORECASE
 _START = re.compile(
     r"(?<![\w.,/°-])(?:(?:finely\s+|grated\s+)*(?:juice|zest|rind)\s+of\s+)?(?=\d|[½¼¾⅐-⅞]|(?:an?|one|two|three|four|five|six|seven|eight"

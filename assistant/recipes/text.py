@@ -42,7 +42,6 @@ from assistant.recipes.yields import bare_yields, read_yields, told_yields
 from rules.recipe import Amount, IngredientLine, Recipe
 
 LONGEST_INTRODUCTION, LONGEST_LISTED, FEWEST_TWICE = 12, 4, 3
-_FLAGS = re.IGNORECASE
 _ASIDE = re.compile(r"\((.+?)\)\s*:?\s*$")
 _BESIDE = re.compile(r"\s*[|•·]\s*|\s{3,}")
 

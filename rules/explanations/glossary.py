@@ -13,12 +13,10 @@ from typing import Any
 
 from rules import example, explanations, tables
 from rules.book import Case, Part, Rule
-from rules.said import Said, sentences, together
+from rules.said import Said, together
 
 FILE = "lexicon/glossary.toml"
 WORDING = "why/glossary"
-
-say = sentences("topics/why")
 
 
 @dataclass(frozen=True, slots=True)

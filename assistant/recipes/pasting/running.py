@@ -16,6 +16,8 @@ from assistant.recipes.steps import read_step
 
 # how long a line is at least that holds a whole recipe, and how few lines there are then
 LONG, FEW_LINES, LONGEST_TITLE = 80, 2, 9
+# a longer line is none that somebody wrote
+LONGEST = 20_000
 # spoken text has a sign in so many words at most
 SPOKEN_WORDS_A_SIGN, FEWEST_SPOKEN = 30, 3
 _FLAGS = re.IGNORECASE
@@ -26,7 +28,7 @@ _SENTENCE = re.compile(
     re.VERBOSE,
 )
 _HEIGHT = re.compile(r"\d[\d,]*\s*(?:ft|feet|metres|meters|masl|m)\b", _FLAGS)
-_NUMBERED = re.compile(r"(?<=[.;!)\s])\s*\(?(\d{1,2})[.)]\s+(?=[A-Z])")
+_NUMBERED = re.compile(r"(?:^|(?<=[.;!)\s]))\s*\(?\d{1,2}[.)]\s+(?=[A-Z])")
 
 
 @cache
@@ -56,9 +58,6 @@ def apart(lines: Sequence[Line]) -> list[Line]:
     return [piece for line in found for piece in (_told(line) if len(line.text) > LONG else [line])]
 
 
-LONGEST = 20_000
-
-
 def _by_headings(text: str) -> list[str]:
     """A line cut at the headings inside it, where one of them is not at its beginning."""
     cuts = [m for m in _inner_heading().finditer(text) if m["name"][:1].isupper() or m.start() == 0]
@@ -77,12 +76,8 @@ def _heads_steps(name: str) -> bool:
 
 def _sentences(text: str) -> list[str]:
     """The sentences of a text, or its numbered steps."""
-    if len(_NUMBERED.findall(f" {text}")) > 1:
-        return [
-            piece.strip()
-            for piece in re.split(r"(?:^|(?<=[.;!)\s]))\s*\(?\d{1,2}[.)]\s+(?=[A-Z])", text)
-            if piece.strip()
-        ]
+    if len(_NUMBERED.findall(text)) > 1:
+        return [piece.strip() for piece in _NUMBERED.split(text) if piece.strip()]
     cuts = [0, *(m.end() for m in _SENTENCE.finditer(text)), len(text)]
     return [text[a:b].strip() for a, b in pairwise(cuts) if text[a:b].strip()]
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 from itertools import zip_longest
 
@@ -94,9 +94,9 @@ def _head(rows: list[list[str]]) -> list[str]:
     return rows[0] if named and not figures[0] and not known and sum(figures[1:]) * 2 > len(figures) - 1 else []
 
 
-def _share(cells: Sequence[str], holds: object) -> float:
+def _share(cells: Sequence[str], holds: Callable[[str], bool]) -> float:
     told = [cell for cell in cells if not _NOTHING.match(cell)]
-    return sum(bool(holds(cell)) for cell in told) / len(told) if told and callable(holds) else 0.0
+    return sum(map(holds, told)) / len(told) if told else 0.0
 
 
 def _is_amount(cell: str) -> bool:
