@@ -6,7 +6,8 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from assistant.replies.sentences import worded
-from assistant.replies.wording import environment, sections
+from assistant.replies.template_files import environment
+from assistant.replies.wording import sections
 from rules.model import Answer, Units
 from rules.said import sentences
 
@@ -22,7 +23,7 @@ def together(answers: Sequence[Answer], text: str, left_out: Sequence[str] = ())
     parts = [sections(answer) for answer in answers]
     units = answers[0].request.units
     out = lines_left_out(left_out, units)
-    shown = environment().get_template("several.j2")
+    shown = environment("assistant.replies").get_template("several.j2")
     lines = shown.render(
         parts=parts,
         notes=dict.fromkeys(note for part in parts for note in part.notes),

@@ -4,10 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
-from functools import cache
-from importlib.resources import files
-
-from jinja2 import Environment, FunctionLoader, StrictUndefined
 
 from assistant.replies import shown
 from assistant.replies.figures import figure_line
@@ -15,6 +11,7 @@ from assistant.replies.headline import headline as headline_of
 from assistant.replies.quantities import Say
 from assistant.replies.sentences import worded
 from assistant.replies.speech_text import speakable
+from assistant.replies.template_files import environment
 from assistant.replies.worded import in_words
 from rules import book, tables
 from rules.catalogue import marked
@@ -41,7 +38,7 @@ def dress(answer: Answer) -> Answer:
     """The answer in words, with text and spoken filled in."""
     answer = in_words(answer)
     parts = sections(answer)
-    text = environment().get_template("reply.j2").render(parts=parts).strip()
+    text = environment("assistant.replies").get_template("reply.j2").render(parts=parts).strip()
     return replace(answer, headline=parts.headline, text=text, spoken=_spoken(parts))
 
 
@@ -56,20 +53,6 @@ def sections(answer: Answer) -> Sections:
         because=shown.reasons(answer, headline),
         cautions=tuple((c.level, str(c.text)) for c in shown.cautions(answer, headline)),
         sources=_sources(answer),
-    )
-
-
-@cache
-def environment() -> Environment:
-    """The templates of replies."""
-    folder = files("assistant.replies") / "templates"
-
-    def load(name: str) -> str | None:
-        path = folder / name
-        return path.read_text(encoding="utf-8") if path.is_file() else None
-
-    return Environment(
-        loader=FunctionLoader(load), undefined=StrictUndefined, trim_blocks=True, lstrip_blocks=True, autoescape=False
     )
 
 

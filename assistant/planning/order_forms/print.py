@@ -2,34 +2,17 @@
 
 from __future__ import annotations
 
-from functools import cache
-from pathlib import Path
-from typing import TYPE_CHECKING
-
 from assistant.planning.forms import Form
 from assistant.planning.order_sheet import Sheet
 from assistant.planning.order_view import view
 from rules.model import Units
 
-if TYPE_CHECKING:
-    from jinja2 import Environment
-
 
 def as_page(sheet: Sheet, units: Units = "us") -> str:
     """The page: a table a store with a box to tick, for black and white paper."""
-    return _environment().get_template("order.html.j2").render(order=view(sheet, units))
+    from assistant.replies.template_files import environment
 
-
-@cache
-def _environment() -> Environment:
-    from jinja2 import Environment, FileSystemLoader
-
-    return Environment(
-        loader=FileSystemLoader(Path(__file__).parents[1] / "templates"),
-        autoescape=True,
-        trim_blocks=True,
-        lstrip_blocks=True,
-    )
+    return environment("assistant.planning").get_template("order.html.j2").render(order=view(sheet, units))
 
 
 def _written(sheet: Sheet, units: Units) -> bytes:

@@ -6,9 +6,10 @@ import re
 from functools import cache
 from typing import Any
 
-from jinja2 import Environment, PackageLoader, StrictUndefined
+from jinja2 import Environment
 
 from assistant.recipes.scale import numbered
+from assistant.replies import template_files
 from assistant.replies.quantities import Say, duration, duration_span
 from assistant.replies.sentences import worded as text_of
 from rules.baking.change import Change
@@ -25,14 +26,8 @@ _ASIDE = re.compile(r"(\(was [^()]*\))")
 
 @cache
 def environment() -> Environment:
-    """The templates of a recipe; those of pages escape what they print."""
-    made = Environment(
-        loader=PackageLoader("assistant.replies.recipe"),
-        undefined=StrictUndefined,
-        trim_blocks=True,
-        lstrip_blocks=True,
-        autoescape=lambda name: bool(name and name.endswith(".html.j2")),
-    )
+    """The templates of a recipe, with what they call."""
+    made = template_files.environment("assistant.replies.recipe")
     made.filters |= {"md": markdown_safe, "pieces": pieces, "opening": opening, "number": number}
     return made
 
