@@ -102,7 +102,10 @@ def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
     if not heard.answers_drill and refusing.asks_instead(heard):
         turn = told_instead(heard, now)
     elif hazard is None or hazard.beside or heard.answers_drill:
-        turn = let_hang(untroubled(heard, refusing.let_go(heard, now)), heard)
+        now = refusing.let_go(heard, now)
+        # the way to cook that went with its vessel is heard in nothing any more
+        heard = hear(text, replace(memory, request=now.request), depth) if now.request != memory.request else heard
+        turn = let_hang(untroubled(heard, now), heard)
         turn = replace(turn, memory=replace(memory, missed=turn.memory.missed)) if turn.aside else placed(turn, heard)
     else:
         turn = placed(warned(heard, replace(now, missed=0), hazard), heard)

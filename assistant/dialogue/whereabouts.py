@@ -44,7 +44,9 @@ def noted(places: Sequence[Whereabouts], question: Request | None, words: Sequen
     known = next((one for one in places if abs(one.elevation_m - height_m) < SAME_M), None)
     if known is not None and known is places[-1] and not question.sets_kitchen:
         return tuple(places)
-    called = tuple(word for word in CALLED if said(words, (word,))) + tuple(question.place.casefold().split())
+    theirs = _theirs(places, question, words)
+    called = () if theirs else _called(words)
+    called += tuple(question.place.casefold().split())
     own = not said(words, OTHERS) and (not places or question.sets_kitchen or said(words, MOVED))
     here = Whereabouts(
         elevation_m=height_m,
@@ -54,7 +56,20 @@ def noted(places: Sequence[Whereabouts], question: Request | None, words: Sequen
         words=tuple(dict.fromkeys((*(known.words if known else ()), *called))),
         own=own or bool(known and known.own),
     )
-    return (*(one for one in places if one is not known), here)[-MOST:]
+    return (*(one for one in places if one is not known), *theirs, here)[-MOST:]
+
+
+def _theirs(places: Sequence[Whereabouts], question: Request, words: Sequence[str]) -> tuple[Whereabouts, ...]:
+    """The place of somebody whose recipe it is, where it is told whose: my aunt in Veracruz."""
+    called, height_m = _called(words), question.from_elevation_m
+    if not called or height_m is None or any(abs(one.elevation_m - height_m) < SAME_M for one in places):
+        return ()
+    return (Whereabouts(elevation_m=height_m, elevation_from="stated", words=called),)
+
+
+def _called(words: Sequence[str]) -> tuple[str, ...]:
+    """The words by which an utterance calls places, my aunt's as my aunt."""
+    return tuple(dict.fromkeys(word.removesuffix("s") for word in CALLED if said(words, (word,))))
 
 
 def recalled(hearing: Hearing, words: Sequence[str], places: Sequence[Whereabouts], now: Request | None) -> Hearing:
@@ -71,7 +86,7 @@ def recalled(hearing: Hearing, words: Sequence[str], places: Sequence[Whereabout
 
 
 def _meant(words: Sequence[str], places: Sequence[Whereabouts]) -> Whereabouts | None:
-    called = {word for word in CALLED if said(words, (word,))}
+    called = set(_called(words))
     by_word = [one for one in places if called.intersection(one.words)]
     if by_word:
         return by_word[-1]

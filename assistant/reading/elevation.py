@@ -36,6 +36,7 @@ def hear(
     figures += elevation_figures.mile_high(words)
     figures = elevation_figures.without_bands(words, numbers, figures)
     figures += elevation_figures.bare(words, numbers, measures, [*places, *figures])
+    figures += elevation_figures.put_right(words, numbers, measures, figures)
     land = elevation_figures.land_unit(words, places)
     mentions = elevation_names.at_one(words, elevation_figures.alike(figures, measures, land), places)
     return elevation_parts.told(words, mentions, measures)

@@ -210,6 +210,20 @@ def _partner(words: Sequence[str], number: Number, mentions: Sequence[Elevation]
     return _mention(number, partner.unit if partner.said else "") if partner else None
 
 
+def put_right(
+    words: Sequence[str], numbers: Sequence[Number], measures: Iterable[Measure], mentions: Sequence[Elevation]
+) -> list[Elevation]:
+    """The 1,800 of `1,800 not 1,850`, where neither has a unit."""
+    taken = {i for span in (*measures, *mentions) for i in range(span.start, span.end)}
+    wrong = {m.start: m for m in mentions if m.said >= SMALLEST_PLAIN and not m.place}
+    pairs = ((number, wrong.get(number.end + 1)) for number in numbers if _word(words, number.end) == "not")
+    return [
+        _mention(number, mention.unit)
+        for number, mention in pairs
+        if mention and number.start not in taken and number.value >= SMALLEST_PLAIN
+    ]
+
+
 def _listed(
     words: Sequence[str], numbers: Sequence[Number], mentions: Sequence[Elevation], taken: Collection[int]
 ) -> list[Elevation]:

@@ -13,6 +13,9 @@ from assistant.understanding.cue_words import cues
 from assistant.understanding.spelling import plain_words
 from rules.physics.units import M_PER_FT
 
+# before the sea level that a barometer's figure is corrected to, and within so many words
+REDUCED_TO, REACH = frozenset(cues("elevation", "reduced_to")), 3
+OF_AIR = frozenset(cues("elevation", "of_air"))
 PLACE_LEADS, SEA, LEVEL = cues("elevation", "place_leads"), cues("elevation", "sea"), cues("elevation", "level")
 COASTS = tuple(phrase.split() for phrase in cues("elevation", "coasts"))
 LOWLANDS = tuple(phrase.split() for phrase in cues("elevation", "lowlands"))
@@ -65,11 +68,13 @@ def _names_food(words: Sequence[str], place: Found, found: Sequence[Found], *, a
 def sea_level(words: Sequence[str]) -> list[Elevation]:
     """Sea level and the coast, and of a baseline the valley; also as a recogniser may mishear them.
 
-    Sea level at the end of a figure is none: 200 ft above sea level.
+    Sea level at the end of a figure is none, 200 ft above sea level; nor is that to which a pressure is reduced.
     """
     hits = [(i, i + 2) for i, (one, two) in enumerate(pairwise(words)) if one in SEA and two in LEVEL]
     hits += [(i, i + 1) for i, word in enumerate(words) if word in ("sealevel", "sealvl")]
     level = [hit for hit in hits if not hit[0] or words[hit[0] - 1] not in ("above", "below")]
+    if not OF_AIR.isdisjoint(words):
+        level = [hit for hit in level if REDUCED_TO.isdisjoint(words[max(0, hit[0] - REACH) : hit[0]])]
     coasts = [hit for phrase in COASTS for hit in _stands(words, phrase)]
     low = [hit for phrase in LOWLANDS for hit in _stands(words, phrase) if not _has_figure(words, hit[1])]
     found = [Elevation(start, end, 0.0, "m", "here") for start, end in _apart([*level, *coasts])]

@@ -39,8 +39,10 @@ def soaked(words: Sequence[str]) -> bool | None:
 
 
 def system(words: Sequence[str]) -> Units | None:
-    """The unit system that is asked for by name."""
+    """The unit system that is asked for by name; of two the one it is wanted in: in Celsius, it has no Fahrenheit."""
     heard: list[Units] = [system for system, phrases in SYSTEMS.items() if said(words, phrases)]
+    if len(heard) > 1:
+        heard = [system for system in heard if said(words, tuple(f"in {phrase}" for phrase in SYSTEMS[system]))]
     letters = [word for word in words if word.isalpha()]
     alone = SCALES.get(letters[0]) if len(letters) == 1 else None
     return heard[0] if len(heard) == 1 else alone

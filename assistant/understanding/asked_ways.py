@@ -9,8 +9,8 @@ from assistant.understanding import forms
 
 FILE = "lexicon/asked_ways.toml"
 EITHER, ANY = "either", "any"
-# how a verdict is asked for: no way is meant by its no
-VERDICT_WANTED = "yes_or_no"
+# how a verdict is asked for, no way being meant by its no; and the same change, which is a change
+NO_WAYS = ("yes_or_no", "same_change")
 # the forms that are asked of a way
 WITH_A_WAY = frozenset(("changes", "more", "which", "differ", "enough", "is_ok", "can_it", "folly"))
 
@@ -35,11 +35,11 @@ def asked_way(doc: Doc) -> str | None:
     ('hotter', 'either', None)
     >>> asked_way(read("does the time change")), asked_way(read("any change, or is it longer"))
     ('any', 'longer')
-    >>> asked_way(read("do the minutes change, yes or no"))
-    'any'
+    >>> asked_way(read("do the minutes change, yes or no")), asked_way(read("is it the same correction for a caramel"))
+    ('any', 'any')
     """
     heard = tuple(forms.patterns_heard(doc, FILE, "way"))
-    wanted = {i for id, start, end in heard if id == VERDICT_WANTED for i in range(start, end)}
-    found = {id for id, start, _ in heard if start not in wanted}
+    wanted = {i for id, start, end in heard if id in NO_WAYS for i in range(start, max(end - 1, start + 1))}
+    found = {id for id, start, _ in heard if start not in wanted and id not in NO_WAYS}
     told = found - {ANY} or found
     return EITHER if len(told) > 1 else next(iter(told), None)

@@ -65,6 +65,8 @@ SLOTS_OF_A_DISH = (
 
 
 TIME, TIME_SAID = "time", cues("turning", "time_said")
+# how many eat at the least, where a bare figure counts them: there is one way cheaper
+FEWEST = 2
 # figures that may be minutes
 SHORTEST_MIN, LONGEST_MIN = 1, 240
 # which way it is asked whether a thing goes, and the forms of a question that wants a verdict of it
@@ -103,7 +105,7 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
         named = None if stated["topic"] == TROUBLE else now.subject
         kept = None if _is_done_with(previous, now) else previous.subject
         stated["subject"] = heard.subject_for(stated["topic"]) or named or kept
-        if previous.portions and heard.plain and now.portions is None and heard.plain >= 1:
+        if previous.portions and heard.plain and now.portions is None and heard.plain >= FEWEST:
             now = replace(now, portions=int(heard.plain))
         told_min = _time_told(previous, heard, stated["topic"])
         now = replace(now, time_min=told_min) if told_min else now
@@ -118,7 +120,8 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
     again = now.topic == previous.topic and now.topic in marked("keeps_dish")
     nameless = now.dish is None and now.dish_class is None
     bake = now.topic == "bake_adjust" and is_baked(previous.dish_class)
-    about_it = goes_on or heard.of_dish or (nameless and (again or bake or now.topic in marked("same_dish")))
+    same_there = _is_same_elsewhere(previous, now)
+    about_it = goes_on or heard.of_dish or same_there or (nameless and (again or bake or now.topic in marked("same_dish")))
     if about_it:
         stated |= _dish(previous, now)
         feeding = {now.topic, previous.topic} <= marked("feeding")
@@ -138,6 +141,12 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
     if goes_on and previous.ingredient and stated["topic"] == previous.topic:
         stated |= _of_the_ingredient(previous, now, heard)
     return replace(now, **(_place(previous, now, goes_on) | stated))
+
+
+def _is_same_elsewhere(previous: Request, now: Request) -> bool:
+    """Whether the same is asked of the same dish in another place: she runs the same fudge at 4,600."""
+    same = now.dish is not None and (now.topic, now.dish) == (previous.topic, previous.dish)
+    return same and now.elevation_m not in (None, previous.elevation_m) and said(_words(now), AGAIN)
 
 
 def _names_another(previous: Request, heard: Hearing) -> bool:

@@ -8,14 +8,18 @@ from itertools import pairwise
 
 from spacy.tokens import Doc
 
-from assistant.understanding import alarm, concepts, pressing, righted, scene, spread, temperatures
+from assistant.reading.tokens import norms
+from assistant.understanding import alarm, concepts, pressing, righted, scene, spread, temperatures, unclaimed
 from assistant.understanding.alarm import Alarm
 from assistant.understanding.concepts import INFANT
+from assistant.understanding.cue_words import cues
 from assistant.understanding.hazards import Figures, Hazard, hazard_of, holding, nearly, pieces, rows_of
 from assistant.understanding.pressing import ADDED, FREEZE, INSTEAD, PLEAS, Pressing
 from assistant.understanding.safety_subjects import DRY_JAR, VINEGAR
 from assistant.understanding.scene import Refusal, Scene
+from rules.baking.styles import is_a, style_of
 from rules.catalogue import marked
+from rules.foods.dishes import dishes
 
 MOST_OTHERS = 2
 # families that lead where several are likely: a guest's allergy before how full the fryer is
@@ -43,6 +47,8 @@ BATH, SAFE_BATH_F = "bath", 165.0
 FORMULA, FORMULA_F, OF_BOTTLES = "formula", 157.5, (PEOPLE, "water")
 DRINKING, WATER, BOILED, ONLY_WARM = "drinking_water", "water", "boil_word", "only_warm"
 SHOWN = "demonstration"
+TIMED = frozenset((*cues("time_roles", "set"), *cues("time_roles", "sets")))
+JARS = frozenset((*scene.IN_JARS, "canner_word", "jar_lid"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,12 +80,14 @@ class Listened:
 class HeardIn:
     """An utterance in its scene.
 
-    own: concepts said now; held: those and what still stands; another_food: whether it turns to another food
+    own: concepts said now; before: those said before; held: own and what still stands
+    another_food: whether it turns to another food
     fired: hazards that hold, those beside an answer last; spreads: how far apart each was said, by its id
     figures: of the wrong size or not; features: what the net looks at
     """
 
     own: frozenset[str]
+    before: frozenset[str]
     held: frozenset[str]
     another_food: bool
     fired: tuple[Hazard, ...]
@@ -159,6 +167,13 @@ def granted(hazard: Hazard, doc: Doc, heard: HeardIn, alarmed: Alarm) -> bool:
         return False
     if hazard.temps_f and spread.of_another_food(doc, hazard):
         return False
+    if hazard.family == CANNING and _is_of_a_bake(doc, heard.own):
+        # the tins of a cake are no jars, and its dome is no bulge
+        return False
+    from_before = heard.spreads[hazard.id] == spread.BEFORE
+    told_apart = hazard.within and hazard.family == PEOPLE and not unclaimed.is_elliptical(doc)
+    if from_before and (told_apart or not _brings_new(doc, hazard, heard)):
+        return False
     apart = heard.spreads[hazard.id] == spread.APART
     if apart and asks_another_matter(doc) and alarmed.danger < OTHER_MATTER_FROM:
         return False
@@ -170,6 +185,26 @@ def granted(hazard: Hazard, doc: Doc, heard: HeardIn, alarmed: Alarm) -> bool:
         return True
     asked = near and not forms.isdisjoint(ASKS_SAFETY)
     return alarmed.danger >= (ASKED_FROM if asked else NEAR_FROM if near else SPREAD_FROM)
+
+
+def _is_of_a_bake(doc: Doc, own: frozenset[str]) -> bool:
+    """Whether all dishes that are named go into the oven as a batter or a dough, and nothing is said of jars."""
+    named = [dishes()[dish].dish_class for dish in scene.dishes_named(doc)]
+    return bool(named) and JARS.isdisjoint(own) and all(is_a(style_of(each), "floured") for each in named)
+
+
+def _brings_new(doc: Doc, hazard: Hazard, heard: HeardIn) -> bool:
+    """Whether a piece or a figure of a hazard is said now that was not said before, or the utterance goes on with it.
+
+    That a food is named again, or jars, puts no danger together of what was said before.
+    """
+    timed = not TIMED.isdisjoint(norms(doc)) and any(measure.kind == "time" for measure in doc._.measures)
+    if timed and doc._.topic.id in marked("leaves_refusal"):
+        # a timer is set
+        return False
+    said_now = heard.own & pieces(rows_of(hazard.id)) - JARS
+    figured = hazard.numeric and (doc._.measures or doc._.numbers)
+    return bool(said_now - heard.before or figured) or unclaimed.is_elliptical(doc)
 
 
 def asks_another_matter(doc: Doc) -> bool:
@@ -267,7 +302,7 @@ def heard_in(doc: Doc, before: Scene) -> HeardIn:
     spreads = _spreads(doc, fired)
     known = (*(h.id for h in fired), *sorted({*spreads.values(), *(h.family for h in fired if not h.beside)}))
     scenic = alarm.of_scene(sorted(held), known, nearly(held), dict.fromkeys(before.said))
-    return HeardIn(own, held, another_food, fired, spreads, figures, (*alarm.of_words(doc), *scenic))
+    return HeardIn(own, frozenset(before.concepts), held, another_food, fired, spreads, figures, (*alarm.of_words(doc), *scenic))
 
 
 def _spreads(doc: Doc, fired: Sequence[Hazard]) -> dict[str, str]:
@@ -320,7 +355,8 @@ def _after(doc: Doc, before: Scene, heard: HeardIn, taken: Pressing | None, haza
         refused=before.refused,
         allergens=tuple(dict.fromkeys((*before.allergens, *(told.id for told in doc._.allergies)))),
     )
-    if hazard and hazard.advises:
+    if hazard and (hazard.advises or (hazard.in_general and hazard.family != CANNING)):
+        # what was warned of in general words says nothing that a later turn could press for
         return after
     if hazard and not hazard.beside:
         same = taken is not None and taken.stance == "pressed"
@@ -332,4 +368,7 @@ def _after(doc: Doc, before: Scene, heard: HeardIn, taken: Pressing | None, haza
         elsewhere = righted.names_other(doc, taken.refusal)
         kept = before.refused if elsewhere else tuple(r for r in before.refused if r != taken.refusal)
         return replace(after, danger=None, refused=kept)
+    if taken and taken.stance in ("apart", "open") and not set(scene.dishes_named(doc)) <= set(taken.refusal.dishes):
+        # the talk has gone on to another dish: what was refused is remembered with its food, and no longer in the air
+        return replace(after, danger=None)
     return after

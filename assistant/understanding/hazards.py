@@ -49,6 +49,11 @@ class Hazard:
         if unheard:
             raise tables.BadTable(f"data/{FOLDER}: {self.id}: no such concept: {', '.join(unheard)}")
 
+    @property
+    def in_general(self) -> bool:
+        """Whether it is the rule of a family in general words, of which no row says what is wrong."""
+        return not self.when
+
     def fit_heat(self, figures: Figures) -> bool:
         """Whether a temperature that was said is one of the wrong ones."""
         return all(figures.has(role, low, high) for role, low, high in self.temps_f)

@@ -19,7 +19,7 @@ from rules import tables
 from rules.baking.styles import is_a, style_of
 from rules.catalogue import marked
 from rules.foods.methods import methods
-from rules.model import Kitchen, Request
+from rules.model import PLACE_SLOTS, Kitchen, Request
 from rules.topics.why import GENERAL
 
 # what stands at the end of a question, behind which nothing more is put
@@ -77,8 +77,10 @@ def said_in_full(text: str, hearing: Hearing, last: Request, kitchen: Kitchen) -
     if heard.request.topic in marked("of_nothing") or heard.request.topic in ("set_kitchen", TIMER):
         return None
     method = hearing.request.method or heard.request.method
+    moved = hearing.request.elevation_m is not None and heard.request.elevation_m is None
+    where = {slot: getattr(hearing.request, slot) for slot in PLACE_SLOTS} if moved else {}
     request = replace(
-        heard.request, text=hearing.request.text, dish=last.dish, dish_class=last.dish_class, method=method, choices=()
+        replace(heard.request, **where), text=hearing.request.text, dish=last.dish, dish_class=last.dish_class, method=method, choices=()
     )
     return replace(heard, request=request, elliptical=False, of_dish=True)
 

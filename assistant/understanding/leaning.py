@@ -67,6 +67,8 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     of_jars = canning_turns.taken_up(words, hearing, last)
     if of_jars:
         return of_jars
+    if asks_units_alone(doc, hearing, words):
+        return _leaning(replace(hearing, request=replace(hearing.request, equipment=(), topic=last.topic, subject=None)))
     yolk = wanted.other_yolk([word for word in words if word.isalpha()], last.dish, last.dish_class)
     if yolk and last.topic != TROUBLE and hearing.request.dish is None:
         other = replace(hearing.request, topic=last.topic, dish=yolk, dish_class=last.dish_class, subject=None)
@@ -164,7 +166,7 @@ def begins_anew(doc: Doc, request: Request, last: Request) -> bool:
 
 def in_open_pot(words: Sequence[str], now: Request, last: Request) -> str | None:
     """The way a dish is cooked in an open pot, where that is set in the place of pressure, slow heat or a bath."""
-    turns = said(words, OPEN_POT) and now.method is None and last.method in CLOSED and len(words) <= LONGEST_TOLD
+    turns = said(words, OPEN_POT) and now.method is None and last.method in CLOSED and len(words) <= LONGEST_ASIDE
     dish = now.dish or last.dish
     if not turns or dish is None:
         return None
@@ -267,7 +269,8 @@ def is_turn(doc: Doc, words: Sequence[str], hearing: Hearing, last: Request) -> 
             return strong or weak or changes or elsewhere
         case "out_of_scope" | "help":
             told = tells_only(doc, request) and len(words) <= LONGEST_TOLD
-            of_place = moves and len(words) <= LONGEST_TOLD and ASKING_FORMS.isdisjoint(request.forms)
+            of_place = moves and ASKING_FORMS.isdisjoint(request.forms)
+            of_place = of_place and (len(words) <= LONGEST_TOLD or said(words[:2], (*TURNS, *WEAK_TURNS, *IFS)))
             only_units = units and not moves and not changes and len(words) <= LONGEST_PLACE
             return (
                 strong or elsewhere or of_place or only_units or (changes and (weak or told or len(words) <= SHORTEST))
@@ -279,12 +282,18 @@ def is_turn(doc: Doc, words: Sequence[str], hearing: Hearing, last: Request) -> 
             return last.topic != "convert_recipe" and not said(words, CONVERTING)
         case "why":
             again = said(words, AGAIN) and not kitchen_told.asks_outright(doc)
-            unnamed = request.subject in (None, GENERAL) or again
+            unnamed = request.subject in (None, GENERAL) or again or _tells_an_amount(request)
             return "why" not in request.forms and not request.terms and unnamed
     if tells_only(doc, request) and request.topic not in marked("of_readings_told"):
         return strong or request.topic != last.topic
     again = said(words, AGAIN) and ASKING_FORMS.isdisjoint(request.forms) and request.topic != last.topic
     return again and (not kitchen_told.asks(doc) or said(words, CHANGED))
+
+
+def _tells_an_amount(request: Request) -> bool:
+    """Whether it is told how much there is, and asked whether that matters: only one cup of it, any difference?"""
+    told = request.quantity is not None or request.count is not None or request.portions is not None
+    return told and request.asked_way in ("any", "same") and request.belief is None
 
 
 def tells_only(doc: Doc, request: Request) -> bool:
@@ -303,6 +312,13 @@ def moves_on(words: Sequence[str], request: Request, last: Request) -> bool:
 def opens_on(words: Sequence[str]) -> bool:
     """Whether an utterance opens as one that goes on: what if they are for a house."""
     return said(words[:3], IFS)
+
+
+def asks_units_alone(doc: Doc, hearing: Hearing, words: Sequence[str]) -> bool:
+    """Whether the answer is asked for in other units, whatever is told beside: in Celsius, the probe has no other."""
+    named = any(f.kind in ("dish", "method", "place", "ingredient", "symptom") for f in doc._.found)
+    counted = doc._.numbers or doc._.measures or doc._.elevations
+    return hearing.units is not None and not (named or counted) and len(words) <= LONGEST_TOLD
 
 
 def is_only_units(hearing: Hearing) -> bool:

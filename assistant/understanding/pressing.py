@@ -45,6 +45,9 @@ BACK, MORE_OR_LESS = cues("pressing", "back"), cues("pressing", "more_or_less")
 # words of an utterance that asks on about what was refused, unless the danger goes on in whatever is asked
 SHORT = 18
 SHORTEST, POINTING_AT_MANY = 8, ("them", "those", "these", "they", "theyre")
+# kinds of concepts that tell nothing of the food and of what is done with it
+OF_THE_COOK = ("place", "person")
+DONE_WITH_IT = ("vessel", "thing")
 CANNING, FREEZING = "canning", "freezing_instead"
 CANNER, LOW_ACID = frozenset(("pressure_canner", "ten_lb")), "low_acid"
 
@@ -75,7 +78,13 @@ def meant(doc: Doc, before: Scene) -> Refusal | None:
         return next((one for one in reversed(before.refused) if LOW_ACID in one.told), None)
     if again and again != stands and before.danger is None and not comes_back(doc):
         return None
-    return again or stands
+    return again or stands or (None if named else _done_again(doc, before))
+
+
+def _done_again(doc: Doc, before: Scene) -> Refusal | None:
+    """The refusal whose vessel or act is named again, though the talk had gone on to another dish: and the oven?"""
+    done = {concept for concept in scene.ids(doc) if scene.kind(concept) in DONE_WITH_IT}
+    return next((one for one in reversed(before.refused) if done & set(one.told)), None)
 
 
 def comes_back(doc: Doc) -> bool:
@@ -201,13 +210,14 @@ def asks_on(doc: Doc, own: frozenset[str], rows: Sequence[Hazard], figures: Figu
     # in a longer one "it" may mean anything
     pointing = POINTING if len(words) <= SHORTEST else POINTING_AT_MANY
     about_it = (
-        any(scene.kind(piece) != "place" for piece in own & pieces(rows))
+        any(scene.kind(piece) not in OF_THE_COOK for piece in own & pieces(rows))
         or any(word in pointing for word in words)
         or bool(figures.minutes)
     )
     about_it = about_it or unclaimed.is_elliptical(doc) or said(words, MORE_OR_LESS)
     if any(hazard.lasting for hazard in rows):
-        return about_it or bool(doc._.numbers or own) or topic not in marked("of_nothing")
+        asks = topic in marked("asks_on") - marked("of_nothing")
+        return about_it or (asks and not doc._.elevations)
     if any(f.kind == "ingredient" for f in doc._.found) and not righted.of_the_act(own, rows):
         # what goes into the pot is asked about: and if I use baking soda
         return False

@@ -27,6 +27,7 @@ from assistant.understanding import (
     paced,
     packed,
     serving,
+    settled_topic,
     small_talk,
     temperatures,
     time_roles,
@@ -180,7 +181,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     wet = of_a_pot(doc, topic)
     topic = topic if wet is None else "time"
     of_a_dough = is_of_a_dough(doc, topic)
-    topic = BAKE if of_a_dough else topic
+    topic = settled_topic.settled(doc, BAKE if of_a_dough else topic)
     found = [f for f in corrected.meant(words, doc._.found) if f not in lacking]
     units = answer_preferences.spoken_system(words, doc._.measures) or of_land(words, doc)
     tools = equipment(words, found)

@@ -73,7 +73,7 @@ def names_food(doc: Doc, heard: Sequence[Heard]) -> bool:
 
 def names_other(doc: Doc, heard: Sequence[Heard]) -> bool:
     """Whether a dish is named that is not made of the food before, is no word for it and not set beside it."""
-    taking = tokens(heard, MADE_DISH, ANY_FOOD)
+    taking = tokens(heard, MADE_DISH)
     others = [f.start for f in doc._.found if f.kind == "dish" and not taking.issuperset(range(f.start, f.end))]
     return bool(others) and not any(word in POINTING for word in norms(doc)[: others[0]])
 

@@ -49,6 +49,7 @@ SAYS, NO_MINUTES, PRINTED_MIN = (
     ("f", "c", "degrees", "°", "cups", "cup", "people"),
     (2.0, 90.0),
 )
+USUALLY, NO_LENGTH = frozenset(cues("time_roles", "usually")), cues("time_roles", "no_length")
 WHISTLES = frozenset(cues("elevation", "counted"))
 # 45 at home in Boston, 12 back in Miami [min]
 THERE, AT_HOME_MIN = ("at", "in", "back", "down", "over"), (3.0, 180.0)
@@ -69,6 +70,7 @@ class Times:
     """The times of an utterance by the part they play [min]; first is the first of all, whatever its part.
 
     rated: where the words for the weight of a time per weight end, which is no amount of food
+    printed: whether the baseline is a bare number of minutes that a packet says, or that somebody gives it as a rule
     """
 
     first: tuple[float, float] | None = None
@@ -76,6 +78,7 @@ class Times:
     elapsed_min: float | None = None
     planned_min: float | None = None
     rated: int | None = None
+    printed: bool = False
 
     def slots(self, *, apart: bool, undone: bool = False) -> dict[str, Any]:
         """The slots of a request.
@@ -121,14 +124,16 @@ def heard(doc: Doc) -> Times:
     said = list(forms.patterns_heard(doc, FILE, "role")) if times else []
     parts = [(time, part_of(doc, time, times, said)) for time in times]
     stood_min = stretches.hours(doc) * MINUTES_PER_HOUR if SINCE in set(norms(doc)) else 0.0
+    told, printed = next((_ends(m) for m, part in parts if part in (KNOWN, BASELINE)), None), _printed(doc, times)
     return Times(
         first=_ends(times[0]) if times else None,
-        baseline=next((_ends(m) for m, part in parts if part in (KNOWN, BASELINE)), None) or _printed(doc, times),
+        baseline=told or printed,
         elapsed_min=next(
             (_middle(m) for m, part in parts if part == ELAPSED), stood_min or _bare_min(doc, times, said, ELAPSED)
         ),
         planned_min=next((_middle(m) for m, part in parts if part == PLANNED), _bare_min(doc, times, said, PLANNED)),
         rated=rate.weight_ends if rate else None,
+        printed=told is None and printed is not None,
     )
 
 
@@ -139,7 +144,7 @@ def _is_more_of_it(doc: Doc, time: Measure) -> bool:
 
 
 def _printed(doc: Doc, times: Sequence[Measure]) -> tuple[float, float] | None:
-    """A bare number that a packet says, which is of minutes: the box says 11."""
+    """A bare number that a packet says, or that somebody does as a rule, which is of minutes: the box says 11."""
     if times:
         return None
     taken = {i for m in (*doc._.measures, *doc._.elevations, *doc._.clock) for i in range(m.start, m.end)}
@@ -148,6 +153,7 @@ def _printed(doc: Doc, times: Sequence[Measure]) -> tuple[float, float] | None:
         before = words[max(number.start - 3, 0) : number.start]
         said_of = {*before, *words[number.end : number.end + 3]}
         printed = not PACKETS.isdisjoint(said_of) and before[-1:] and before[-1] in SAYS
+        printed = printed or (not USUALLY.isdisjoint(before) and before[-1] not in NO_LENGTH)
         bare = number.start not in taken and (number.end == len(words) or words[number.end] not in NO_MINUTES)
         if printed and bare and PRINTED_MIN[0] <= number.value <= PRINTED_MIN[1]:
             ends = (n.value for n in doc._.numbers if n.start == number.end + 1 and words[number.end] in TO)

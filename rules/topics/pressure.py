@@ -112,7 +112,7 @@ def equal(case: Case) -> Part:
     ]
     return Part(
         figures=tuple(_gauge_figure(case, pa) for pa in asked),
-        headline=_how_hot(case, asked[0])
+        headline=_how_hot(case, asked[-1])
         if asks_how_hot(case)
         else say(
             "headline",
@@ -131,8 +131,8 @@ def equal(case: Case) -> Part:
 
 
 def asks_how_hot(case: Case) -> bool:
-    """Whether it is the heat inside that is asked for, at a pressure of the cook's own."""
-    return case.request.gauge_pa is not None and "how_hot" in case.request.forms
+    """Whether it is the heat inside that is asked for, at a pressure of the cook's own or the usual one of a cooker."""
+    return "how_hot" in case.request.forms
 
 
 def _how_hot(case: Case, gauge_pa: float) -> Said:

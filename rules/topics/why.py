@@ -270,7 +270,8 @@ def verdict_on(belief: Belief, *, denied: bool = False, who: str | None = None) 
 
 def on_change(row: Row, request: Request) -> Said | None:
     """Yes or no to whether a thing changes, or stays, where the line of the explanation only says how it is."""
-    if not row.in_forms.isdisjoint(request.forms) and "is_ok" in request.forms:
+    settled = row.claims is not None and asked_claim(request.asked_way) is not None
+    if not settled and not row.in_forms.isdisjoint(request.forms) and "is_ok" in request.forms:
         return None if request.asked_way == "either" else say_of_all("verdict", verdict="yes")
     yes_or_no = not YES_OR_NO.isdisjoint(request.forms) and WANTS_MORE.isdisjoint(request.forms)
     asked = asked_claim(request.asked_way)

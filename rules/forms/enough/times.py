@@ -13,7 +13,7 @@ from rules.said import Words, duration, number, sentences, temp, together
 
 say = sentences("forms/enough")
 
-LONGER = "longer"
+LONGER, ANY = "longer", "any"
 NEARLY = 0.95
 FILLED = "dumpling"
 VERDICTS = {"short": "no", "early": "just", "right": "yes", "more": "yes"}
@@ -32,8 +32,8 @@ def time(asked: Asked) -> Part | None:
     fits = fit(planned, asked.time[0])
     behind = _safe_by(asked)
     verdict = "no" if behind and fits == "early" else VERDICTS[fits]
-    # to whoever asks to give it longer, a no to the time would sound as one to the question
-    how = "none" if asked.request.asked_way == LONGER else opens(asked, verdict)
+    # to whoever asks to give it longer, or to correct it, a verdict on the time would sound as one on the question
+    how = "none" if asked.request.asked_way in (LONGER, ANY) else opens(asked, verdict)
     return Part(headline=together(opened(how, _time(asked, planned, fits)), behind))
 
 

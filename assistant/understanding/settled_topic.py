@@ -1,0 +1,37 @@
+"""The topic of a question, settled by what is told beside the words that chose it."""
+
+from __future__ import annotations
+
+from spacy.tokens import Doc
+
+from assistant.reading.tokens import norms
+from assistant.understanding.cue_words import cues, said
+
+TIME = "time"
+PRESSURE_ASKED = (*cues("turning", "pressure_asked"), *cues("turning", "setting_asked"))
+HOW_HOT, HOW_MUCH = "how_hot", "how_much"
+# forms in which a length is asked for, and those that ask for a reason or a verdict
+LENGTHS = frozenset(("how_long", "remaining", HOW_MUCH))
+REASONS = frozenset(("why", "is_true", "changes", "differ", "what_if", "what_is", "can_it", "is_ok", "folly", "explain"))
+
+
+def settled(doc: Doc, topic: str) -> str:
+    """The topic, where it is not the time of a dish that is meant after all."""
+    if not any(found.kind == "dish" for found in doc._.found):
+        return topic
+    forms = {form.id for form in doc._.forms}
+    timed = doc._.times.baseline is not None
+    match topic:
+        case "pressure" if _is_way_to_cook(doc, forms):
+            return TIME
+        case "order" if timed and doc._.times.printed and HOW_MUCH not in forms:
+            return TIME
+        case "why" if timed and not forms.isdisjoint(LENGTHS) and forms.isdisjoint(REASONS):
+            return TIME
+    return topic
+
+
+def _is_way_to_cook(doc: Doc, forms: set[str]) -> bool:
+    """Whether pressure is named as the way a dish is cooked, and no pressure is told or asked about."""
+    gauged = any(measure.kind == "pressure" for measure in doc._.measures)
+    return not gauged and HOW_HOT not in forms and not said(norms(doc), PRESSURE_ASKED)
