@@ -214,7 +214,8 @@ def put_right(
     words: Sequence[str], numbers: Sequence[Number], measures: Iterable[Measure], mentions: Sequence[Elevation]
 ) -> list[Elevation]:
     """The 1,800 of `1,800 not 1,850`, where neither has a unit."""
-    taken = {i for span in (*measures, *mentions) for i in range(span.start, span.end)}
+    spans: tuple[Measure | Elevation, ...] = (*measures, *mentions)
+    taken = {i for span in spans for i in range(span.start, span.end)}
     wrong = {m.start: m for m in mentions if m.said >= SMALLEST_PLAIN and not m.place}
     pairs = ((number, wrong.get(number.end + 1)) for number in numbers if _word(words, number.end) == "not")
     return [

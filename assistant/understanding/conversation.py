@@ -121,7 +121,9 @@ def merge(previous: Request | None, heard: Hearing) -> Request:
     nameless = now.dish is None and now.dish_class is None
     bake = now.topic == "bake_adjust" and is_baked(previous.dish_class)
     same_there = _is_same_elsewhere(previous, now)
-    about_it = goes_on or heard.of_dish or same_there or (nameless and (again or bake or now.topic in marked("same_dish")))
+    about_it = (
+        goes_on or heard.of_dish or same_there or (nameless and (again or bake or now.topic in marked("same_dish")))
+    )
     if about_it:
         stated |= _dish(previous, now)
         feeding = {now.topic, previous.topic} <= marked("feeding")

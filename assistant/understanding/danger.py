@@ -302,7 +302,9 @@ def heard_in(doc: Doc, before: Scene) -> HeardIn:
     spreads = _spreads(doc, fired)
     known = (*(h.id for h in fired), *sorted({*spreads.values(), *(h.family for h in fired if not h.beside)}))
     scenic = alarm.of_scene(sorted(held), known, nearly(held), dict.fromkeys(before.said))
-    return HeardIn(own, frozenset(before.concepts), held, another_food, fired, spreads, figures, (*alarm.of_words(doc), *scenic))
+    return HeardIn(
+        own, frozenset(before.concepts), held, another_food, fired, spreads, figures, (*alarm.of_words(doc), *scenic)
+    )
 
 
 def _spreads(doc: Doc, fired: Sequence[Hazard]) -> dict[str, str]:

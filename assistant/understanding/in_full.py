@@ -80,7 +80,12 @@ def said_in_full(text: str, hearing: Hearing, last: Request, kitchen: Kitchen) -
     moved = hearing.request.elevation_m is not None and heard.request.elevation_m is None
     where = {slot: getattr(hearing.request, slot) for slot in PLACE_SLOTS} if moved else {}
     request = replace(
-        replace(heard.request, **where), text=hearing.request.text, dish=last.dish, dish_class=last.dish_class, method=method, choices=()
+        replace(heard.request, **where),
+        text=hearing.request.text,
+        dish=last.dish,
+        dish_class=last.dish_class,
+        method=method,
+        choices=(),
     )
     return replace(heard, request=request, elliptical=False, of_dish=True)
 

@@ -68,7 +68,9 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     if of_jars:
         return of_jars
     if asks_units_alone(doc, hearing, words):
-        return _leaning(replace(hearing, request=replace(hearing.request, equipment=(), topic=last.topic, subject=None)))
+        return _leaning(
+            replace(hearing, request=replace(hearing.request, equipment=(), topic=last.topic, subject=None))
+        )
     yolk = wanted.other_yolk([word for word in words if word.isalpha()], last.dish, last.dish_class)
     if yolk and last.topic != TROUBLE and hearing.request.dish is None:
         other = replace(hearing.request, topic=last.topic, dish=yolk, dish_class=last.dish_class, subject=None)

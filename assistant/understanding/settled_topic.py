@@ -12,7 +12,9 @@ PRESSURE_ASKED = (*cues("turning", "pressure_asked"), *cues("turning", "setting_
 HOW_HOT, HOW_MUCH = "how_hot", "how_much"
 # forms in which a length is asked for, and those that ask for a reason or a verdict
 LENGTHS = frozenset(("how_long", "remaining", HOW_MUCH))
-REASONS = frozenset(("why", "is_true", "changes", "differ", "what_if", "what_is", "can_it", "is_ok", "folly", "explain"))
+REASONS = frozenset(
+    ("why", "is_true", "changes", "differ", "what_if", "what_is", "can_it", "is_ok", "folly", "explain")
+)
 
 
 def settled(doc: Doc, topic: str) -> str:
