@@ -288,12 +288,12 @@ def _dishes(reading: _Reading, at: int, text: str, folder: Path | None) -> Itera
 def _meant(reading: _Reading, at: int, text: str, found: Found) -> str:
     """The dish that was heard in a line; a name misspelled whole goes before what was heard of it, which is told."""
     words = cut(text.split(",")[0]).norms
+    named = {w for other in _found(text) if other.kind != "dish" for w in words[other.start : other.end]}
     left = [
         w
         for w in words[: found.start]
-        if len(w) > 1 and w.isalpha() and not set(stems(w)) <= neutral() and w not in _small_words()
+        if len(w) > 1 and w.isalpha() and not set(stems(w)) <= neutral() and w not in named | _small_words()
     ]
-    left = [w for w in left if not any(w in words[f.start : f.end] for f in _found(text) if f.kind != "dish")]
     if not left or found.id in text.split(",")[0].lower().partition(" ")[0]:
         return found.id
     near = _nearly(text.split(",")[0])

@@ -44,8 +44,6 @@ UNCOOKED = "salad"
 NOTICED_MIN = 1.0
 # recipes are taken to be written for the sea, as `simmerline convert` takes them [m]
 WRITTEN_FOR_M = 0.0
-# a change of a recipe below this is its rounding [share]
-NOTICED = 0.005
 say = sentences("planning/order")
 
 
@@ -60,8 +58,7 @@ class Part:
     @property
     def change(self) -> float:
         """How much more of it here, as a share; 0 where it makes no difference."""
-        share = self.grams / self.there_g - 1 if self.there_g else 0.0
-        return share if abs(share) >= NOTICED else 0.0
+        return taken.change(self.grams, self.there_g)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -325,11 +322,10 @@ def time_of(dish: str, elevation_m: float) -> tuple[float, float] | None:
 
 def _recipe(reckoning: _Reckoning, path: Path, covers: int, elevation_m: float, units: Units) -> None:
     from assistant.recipes.converting import convert_recipe
-    from assistant.recipes.read import MOST_BYTES
+    from assistant.recipes.read import bytes_of
 
     try:
-        with path.open("rb") as file:
-            content = file.read(MOST_BYTES + 1)
+        content = bytes_of(path)
         here, there = (
             convert_recipe(content, to_elevation_m=m, servings=float(covers), units=units, name=path.name)
             for m in (elevation_m, WRITTEN_FOR_M)
