@@ -110,7 +110,13 @@ def is_focus(memory: Memory) -> bool:
     last = memory.request
     if last is not None and last.topic == WHY and memory.before is not None:
         last = memory.before
-    return last is not None and last.topic == PLAN
+    return last is not None and (last.topic == PLAN or is_ordered(memory))
+
+
+def is_ordered(memory: Memory) -> bool:
+    """Whether the order of the plan was talked of last."""
+    last = memory.request
+    return last is not None and last.topic == ORDER and bool(last.menu)
 
 
 def one_line(heard: Heard, memory: Memory, one: Request) -> WorkedOut:

@@ -14,6 +14,7 @@ from assistant.understanding import menu_parts
 from rules.model import PLACE_SLOTS, Request, Unused
 
 PLAN = "schedule"
+ORDER = "order"
 TIME = "time"
 DAY_MIN = 24 * 60
 MOST_EARLIER = 12
@@ -21,6 +22,8 @@ MOST_EARLIER = 12
 
 def kept(question: Request, plan: Request | None) -> Request | None:
     """The plan after a question: a new one, where it is one; one line of the plan is no other."""
+    if question.topic == ORDER and question.menu and plan is not None:
+        return replace(plan, portions=question.portions or plan.portions)
     if question.topic != PLAN or not (question.dish or question.menu):
         return plan
     of_it = plan is not None and bool(plan.menu) and not question.menu and question.service_time == plan.service_time

@@ -191,7 +191,8 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
     if turn:
         return turn
     turn = (
-        of_a_recipe(heard, memory)
+        of_a_menu(heard, memory)
+        or of_a_recipe(heard, memory)
         or of_an_allergy(heard, memory)
         or instrument_read(heard, memory)
         or talked(heard, memory)
@@ -289,7 +290,16 @@ def drilled(heard: Heard, memory: Memory) -> Turn | None:
 
 def planned(heard: Heard, memory: Memory) -> Turn | None:
     """Begin a menu, change the plan of the service, or tell it; None for an utterance that does nothing of it."""
-    done = menu.talked_of(heard, memory)
+    return planned_so(heard, memory, menu.talked_of(heard, memory))
+
+
+def of_a_menu(heard: Heard, memory: Memory) -> Turn | None:
+    """Take a menu that is told as it is written; None for anything else."""
+    return planned_so(heard, memory, menu.told(heard, memory))
+
+
+def planned_so(heard: Heard, memory: Memory, done: menu.Done | None) -> Turn | None:
+    """The turn in which something was done about a menu."""
     if done is None:
         return None
     asked = next(iter(done.reply.missing), None)

@@ -43,6 +43,7 @@ _PERCENT = re.compile(r"(?P<sign>[-−]\s*)?(?P<figure>\d+(?:[.,]\d+)?)\s*(?:%|p
 _COUNT = re.compile(
     r"(?:^|[\s,;:(]|\bx\s*|×\s*)(?P<sign>[-−]\s*)?(?P<figure>\d{1,6})(?=\s*(?:$|[,;)]|x\b|×))", re.IGNORECASE
 )
+_PART = re.compile(r"(?<![\d/])(?P<over>\d{1,2})/(?P<under>\d{1,2})(?![\d/])")
 _LEADING = re.compile(r"^\s*(?P<sign>[-−]\s*)?(?P<figure>\d{1,6})\s*(?:x\s+|×\s*|\s)(?=[^\W\d])", re.IGNORECASE)
 say = sentences("planning/order")
 
@@ -361,6 +362,8 @@ def _takers(at: int, line: MenuLine, text: str) -> MenuLine:
             raise _Unreadable(say("no-share", line=at, text=text))
         return replace(line, share=share)
     heard = hear(text, KINDS)
+    if part := _fraction(text, heard):
+        return replace(line, share=part)
     groups = [m for m in heard.measures if m.kind == "portion"]
     if groups:
         before = text[: heard.place(groups[0])[0]].rstrip()
@@ -373,6 +376,14 @@ def _takers(at: int, line: MenuLine, text: str) -> MenuLine:
         (shares[n] for word, n in _words("shares").items() if re.search(rf"\b{re.escape(word)}\b", told)), None
     )
     return replace(line, share=named)
+
+
+def _fraction(text: str, heard: Heard) -> float | None:
+    """A part of the guests that stands as a fraction and belongs to no measure: 1/2."""
+    spans = [heard.place(m) for m in heard.measures]
+    found = next((m for m in _PART.finditer(text) if not any(a <= m.start() < b for a, b in spans)), None)
+    part = int(found["over"]) / int(found["under"]) if found and int(found["under"]) else 0.0
+    return part if 0 < part <= 1 else None
 
 
 def _bare_count(text: str, heard: Heard) -> re.Match[str] | None:

@@ -19,7 +19,7 @@ from assistant.planning.menu import Menu, MenuLine, plain_dishes
 from assistant.reading.units import unit_of
 from rules import engine
 from rules.amounts.makings import of_its_kind
-from rules.amounts.portion import PORTION, portion, serving
+from rules.amounts.portion import PORTION, portion
 from rules.amounts.stores import STORES, Kept, Packed, kept, packed
 from rules.errors import RulesError
 from rules.foods.dishes import dishes, usual_method
@@ -29,6 +29,7 @@ from rules.recipe import IngredientLine
 from rules.recipes.convert import Converted
 from rules.recipes.sheet import line_added
 from rules.said import Said, sentences
+from rules.topics.order import menu as menus
 from rules.topics.order import taken
 
 # what is put on top of what the guests are reckoned to take, for what is dropped, burnt and eaten twice
@@ -181,7 +182,7 @@ def order_sheet(
     """
     guests = covers or menu.covers
     reckoning = _Reckoning(faults=list(menu.faults))
-    mains = any(line.dish and "side" not in _ways(line.dish) for line in menu.lines)
+    mains = any(line.dish and "side" not in menus.ways_of(_asked(line)) for line in menu.lines)
     for line in watched(menu.lines):
         count = takers(line, guests)
         if count is None:
@@ -219,15 +220,8 @@ def takers(line: MenuLine, guests: int | None) -> int | None:
     return -int(-(guests * (line.share or 1.0) - 1e-9) // 1)
 
 
-def _ways(dish: str) -> dict[str, float]:
-    return serving(dish, dishes()[dish].dish_class).shares
-
-
-def _is_a_side(line: MenuLine) -> bool:
-    """Whether a dish without a word of how it is served is one beside the mains; what some of them choose is a main."""
-    chosen = line.covers is not None or (line.share or 1.0) < 1.0
-    served = serving(line.dish, dishes()[line.dish].dish_class)
-    return "side" in served.shares and not (chosen and served.usual == "main")
+def _asked(line: MenuLine) -> Request:
+    return Request(dish=line.dish, dish_class=dishes()[line.dish].dish_class)
 
 
 def _line(reckoning: _Reckoning, item: str, margin: float, on_hand: dict[str, float]) -> Line:
@@ -264,7 +258,8 @@ def _joined(parts: list[Part]) -> Iterator[Part]:
 
 
 def _dish(reckoning: _Reckoning, line: MenuLine, covers: int, elevation_m: float, mains: bool) -> None:
-    way = line.course or ("side" if mains and _is_a_side(line) else None)
+    some = line.covers is not None or (line.share or 1.0) < 1.0
+    way = line.course or ("side" if mains and menus.is_a_side(_asked(line), some=some) else None)
     request = taken.of_dish(line.dish, portions=covers, course=way, elevation_m=elevation_m)
     if line.portion_g:
         request = replace(request, quantity=Quantity(line.portion_g, "g"), quantity_of=PORTION)

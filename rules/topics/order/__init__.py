@@ -55,6 +55,8 @@ def is_a_helping(request: Request) -> bool:
 
 def needs(request: Request) -> tuple[str, ...]:
     """The dish; and for how many, unless the cook asks what an amount gives."""
+    if request.menu:
+        return menu.needs(request)
     if request.ingredient:
         from rules.topics.order import ingredient
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from typing import Any
@@ -18,6 +19,8 @@ say = sentences("topics/schedule")
 BRIEF = 1
 # stages that go on by themselves long before the fire
 COLD = ("soak", "rise")
+# as near to a whole guest as a share can be told
+HAIR = 1e-9
 # traits of food that those who eat no meat do not eat
 OF_MEAT = frozenset(("meat", "poultry", "fish", "shellfish"))
 STEWS, PLANTS = (
@@ -90,8 +93,19 @@ def of_menu(request: Request) -> tuple[Request, ...]:
 
 
 def eaters(one: Request, menu: Request) -> int | None:
-    """How many of the covers eat a dish: those who eat no meat do not eat what is made of it."""
-    if menu.portions is None or menu.meatless is None or not is_of_meat(one):
+    """How many of the covers eat a dish: as many as are said to take it, else all of them.
+
+    Those who eat no meat do not eat what is made of it.
+
+    >>> ninety = Request(portions=90)
+    >>> [eaters(one, ninety) for one in (Request(portions=35), Request(share=0.25), Request())]
+    [35, 23, 90]
+    """
+    if one.portions is not None or menu.portions is None:
+        return one.portions
+    if one.share is not None:
+        return math.ceil(menu.portions * one.share - HAIR)
+    if menu.meatless is None or not is_of_meat(one):
         return menu.portions
     return max(1, menu.portions - menu.meatless)
 

@@ -164,3 +164,8 @@ def test_a_recipe_lies_beside_the_menu_and_nowhere_else(tmp_path: Path) -> None:
 @pytest.mark.parametrize("content", [b"", b"\n\n", b"\xff", b",,,", b'"', b'dish,count\n"x', b"%%%", b"Covers: many"])
 def test_nothing_that_is_no_menu_fails(content: bytes) -> None:
     assert read_menu(content).lines == ()
+
+
+@pytest.mark.parametrize(("line", "share"), [("green beans 1/2", 0.5), ("trout, 1/4", 0.25), ("polenta 2/3", 2 / 3)])
+def test_a_part_of_the_guests_may_be_a_fraction(line: str, share: float) -> None:
+    assert read_menu(f"Covers: 90\n{line}".encode()).lines[0].share == pytest.approx(share)

@@ -30,8 +30,17 @@ served =
        *[head] { "" }
     }
 
-menu = For { $portions }: { $lines }.
-menu-line = { $amount } of { $bought }{ $served }
+menu =
+    { $counted ->
+        [yes] For { $portions }: { $lines }.
+       *[no] { CAPITAL($lines) }.
+    }
+# $some: whether other than all of the guests take it
+menu-line =
+    { $amount } of { $bought }{ $served }{ $some ->
+        [yes] { " " }for { $guests }
+       *[no] { "" }
+    }
 menu-because = Each dish is reckoned as if every guest has it. Where guests choose between mains, split them by what sells.
 
 enough =

@@ -1,0 +1,138 @@
+"""A menu that is pasted or named over turns, ordered and worked back in conversation."""
+
+from __future__ import annotations
+
+import pytest
+
+from assistant.dialogue.memory import Memory
+from assistant.dialogue.menu_written import wanted
+from assistant.dialogue.turn import Turn, take_turn
+from rules.model import Kitchen
+
+LODGE_M = 2134.0
+PASTED = "short ribs 40%\ntrout, 35\npolenta, side\ngreen beans 1/2"
+
+
+def talk(*said: str, at_m: float | None = LODGE_M) -> Turn:
+    """The last turn of a conversation at Timberfold Lodge."""
+    memory, turn = Memory(kitchen=Kitchen(elevation_m=at_m)), None
+    for line in said:
+        turn = take_turn(line, memory)
+        memory = turn.memory
+    assert turn is not None
+    return turn
+
+
+def test_a_pasted_menu_is_read_back() -> None:
+    turn = talk(PASTED)
+    assert "short ribs for 40 %; trout for 35; polenta; green beans for 50 %" in turn.answer.text
+    assert turn.memory.menu is not None
+
+
+def test_a_pasted_menu_is_ordered_for_the_covers_that_are_told() -> None:
+    """Of 90 guests 36 take the 40 % and 45 the half: common practice; a pound of bone-in short ribs each."""
+    text = talk(PASTED, "order that for 90").answer.text
+    assert text.startswith("For 90: 36 lb (16 kg) of bone-in short ribs as a main course for 36; ")
+    assert "raw trout as a main course for 35" in text
+    assert "green beans as a side for 45" in text
+    assert "bone-in short ribs, 4 × 10 lb for 38 lb" in text
+
+
+def test_covers_that_nobody_told_are_asked_for() -> None:
+    turn = talk(PASTED, "order it")
+    assert turn.memory.asked == "portions"
+    assert talk(PASTED, "order it", "90").answer.text == talk(PASTED, "order that for 90").answer.text
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        f"order this for 90 please:\n{PASTED}",
+        f"{PASTED}\ncan you order that for 90?",
+        "Menu: short ribs 40%, trout, 35, polenta, side, green beans 1/2. Order that for 90.",
+        f"Covers: 90\n{PASTED}\nwhat do I order?",
+    ],
+)
+def test_what_is_wanted_may_stand_around_the_menu(said: str) -> None:
+    assert "36 lb (16 kg) of bone-in short ribs as a main course for 36" in talk(said).answer.text
+
+
+def test_covers_are_changed_of_an_order() -> None:
+    text = talk(PASTED, "order that for 90", "make it 120").answer.text
+    assert text.startswith("For 120:")
+    assert "for 48" in text
+
+
+def test_twice_the_covers_never_take_less() -> None:
+    one, two = (talk(PASTED, f"order that for {n}").answer for n in (90, 180))
+    for before, after in zip(one.figures, two.figures, strict=True):
+        assert before.id == after.id
+        assert after.value >= before.value
+
+
+def test_a_menu_is_worked_back_and_moved() -> None:
+    planned = talk(PASTED, "schedule it for Saturday 6:30").answer
+    assert "6:30 pm on Saturday" in planned.headline
+    moved = talk(PASTED, "schedule it for Saturday 6:30", "service moved to 7").answer
+    assert "7 pm on Saturday" in moved.headline
+    assert "30 min later" in moved.text
+    assert "at 1 pm" in talk(PASTED, "schedule it for Saturday 6:30", "when in for a 1 pm carve").answer.headline
+
+
+def test_nothing_begins_after_service() -> None:
+    turn = talk(PASTED, "schedule it for Saturday 6:30")
+    assert turn.memory.menu is not None
+    assert turn.memory.menu.service_time == "18:30"
+    assert turn.answer.steps[-1] == "6:30 pm: Serve."
+
+
+def test_an_order_goes_by_what_was_planned_and_back() -> None:
+    said = ("short ribs, polenta and green beans for 90 at 6:30 saturday", "order that")
+    text = talk(*said).answer.text
+    assert text.startswith("For 90: 89 lb (40.5 kg) of bone-in short ribs")
+    assert "7 pm on Saturday" in talk(*said, "service moved to 7").answer.headline
+
+
+def test_dishes_named_over_turns_are_one_menu() -> None:
+    said = ("short ribs for 60, how much", "and mashed potatoes with that", "order it all for 60")
+    text = talk(*said).answer.text
+    assert "short ribs" in text.partition("\n")[0]
+    assert "unpeeled potatoes" in text.partition("\n")[0]
+
+
+def test_the_elevation_changes_what_is_poured_in_and_nothing_on_the_plate() -> None:
+    high, low = (talk(PASTED, "order that for 90", at_m=m).answer for m in (LODGE_M, 0.0))
+    assert [f.value for f in high.figures] == [f.value for f in low.figures]
+    assert "4 % more" in high.text
+    assert "% more)" not in low.text
+
+
+def test_a_bad_menu_gives_a_line_each_and_the_rest_is_done() -> None:
+    bad = "Covers: 90\nService: 6:30 pm\nService: 7 pm\nshort ribs\ntrout, -5\nxqzvw\npolenta, side\nwhat do I order?"
+    text = talk(bad).answer.text
+    assert 'Line 6: I know no dish in "xqzvw"' in text
+    assert "feeds nobody" in text
+    assert "time of service" in text
+    assert "bone-in short ribs" in text
+    assert "dry polenta" in text
+
+
+def test_a_recipe_is_no_menu() -> None:
+    recipe = "Beans\n2 cups pinto beans\n1 onion\n2 tsp salt\nSimmer the beans 2 hours."
+    assert talk(recipe).memory.menu is None
+
+
+@pytest.mark.parametrize(
+    ("said", "what"),
+    [
+        ("order everything for 90", "order"),
+        ("shopping list please", "order"),
+        ("what do we need to order", "order"),
+        ("work that back from 6:30", "schedule"),
+        ("give me a timeline", "schedule"),
+        ("in what order do they go on", ""),
+        ("how long for rice", ""),
+    ],
+)
+def test_what_is_wanted_of_a_menu(said: str, what: str) -> None:
+    assert wanted(said) == what
