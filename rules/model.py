@@ -167,7 +167,8 @@ class Request:
     packing: tuple[str, ...] = _help("how food is packed into them, ids of data/lexicon/packing.toml", ())
     ahead: bool = _help("whether it is cooked part of the way ahead, and finished at service", False)
     timer_action: str | None = _help(
-        "what is to be done about timers: set, each, change, move, left, extend, stop, stop_all"
+        "what is to be done about timers: set, each, change, move, left, extend, stop, stop_all; fire: one that rings "
+        "`left_min` before `service_time`, when a dish is begun"
     )
     timer_name: str = _help("what the cook calls the timer", "")
     small_talk: str | None = _help(

@@ -6,7 +6,7 @@ import pytest
 
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.menu_written import wanted
-from assistant.dialogue.turn import Turn, take_turn
+from assistant.dialogue.turn import Turn, take_turn, timers_asked
 from rules.model import Kitchen
 
 LODGE_M = 2134.0
@@ -136,3 +136,22 @@ def test_a_recipe_is_no_menu() -> None:
 )
 def test_what_is_wanted_of_a_menu(said: str, what: str) -> None:
     assert wanted(said) == what
+
+
+@pytest.mark.parametrize("said", ["timers for all", "set timers please", "set a timer for everything", "timers for it"])
+def test_timers_are_started_from_a_plan(said: str) -> None:
+    turn = talk(PASTED, "schedule it for Saturday 6:30", said)
+    asked = timers_asked(turn)
+    assert [(one.timer_action, one.dish) for one in asked] == [
+        ("fire", "short ribs"),
+        ("fire", "polenta"),
+        ("fire", "trout"),
+        ("fire", "green beans"),
+    ]
+    assert all(one.service_time == "18:30" and one.service_day == "saturday" for one in asked)
+    assert turn.memory.menu is not None
+
+
+def test_a_timer_with_a_length_is_no_timer_of_the_plan() -> None:
+    asked = timers_asked(talk(PASTED, "schedule it for Saturday 6:30", "set a timer for the beans 90 minutes"))
+    assert [(one.timer_action, one.time_min) for one in asked] == [("set", 90.0)]
