@@ -13,6 +13,7 @@ from assistant.dialogue import (
     menu,
     misses,
     moves,
+    pictures,
     refusing,
     said_again,
     talk,
@@ -192,6 +193,7 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
         return turn
     turn = (
         of_a_menu(heard, memory)
+        or of_a_picture(heard, memory)
         or of_a_recipe(heard, memory)
         or of_an_allergy(heard, memory)
         or instrument_read(heard, memory)
@@ -213,6 +215,12 @@ def with_the_last(heard: Heard, memory: Memory, turn: Turn) -> Turn:
     """The turn with a plan kept of two dishes, where one was asked about that is to go with the last."""
     plan = menu.beside(heard, memory, turn.reply.request)
     return turn if plan is None else replace(turn, memory=replace(turn.memory, menu=plan))
+
+
+def of_a_picture(heard: Heard, memory: Memory) -> Turn | None:
+    """Take what asks to be shown a picture of what is talked of."""
+    done = pictures.shown(heard, memory)
+    return Turn(done.reply, done.memory, deed=done.deed) if done else None
 
 
 def of_a_recipe(heard: Heard, memory: Memory) -> Turn | None:
