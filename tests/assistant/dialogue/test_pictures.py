@@ -40,7 +40,7 @@ def talk(*said: str, kitchen: Kitchen = LODGE) -> Turn:
         ((BOIL, "show me"), "boil", "boil.svg"),
         ((RIBS, "plot the boiling curve"), "boil", "boil.svg"),
         ((RIBS, "graph the time factors"), "time", "time.svg"),
-        (("what psi matches 15 psi at sea level", "show me"), "pressure", "pressure.svg"),
+        (("how hot is a pressure cooker at 15 psi", "show me"), "pressure", "pressure.svg"),
         ((RIBS, "show me the pressure cooker curve"), "pressure", "pressure.svg"),
         ((CAKE, "show me"), "recipe", "recipe.svg"),
         ((CAKE, "show me before and after"), "recipe", "recipe.svg"),

@@ -128,4 +128,4 @@ def test_no_label_of_a_range_runs_off_the_sheet(words: str) -> None:
 def test_a_recipe_without_a_name_has_a_title() -> None:
     unnamed = Request(topic="convert_recipe", recipe=CAKE.partition("\n")[2], elevation_m=LODGE_M)
     figure = drawer("recipe")(Asked(LODGE_M, "us", question=unnamed))
-    assert "A layer cake: what changes" in said(figure)
+    assert "Layer cake: what changes" in said(figure)
