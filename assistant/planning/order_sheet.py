@@ -182,7 +182,7 @@ def order_sheet(
     """
     guests = covers or menu.covers
     reckoning = _Reckoning(faults=list(menu.faults))
-    mains = any(line.dish and "side" not in menus.ways_of(_asked(line)) for line in menu.lines)
+    mains = has_mains(menu)
     for line in watched(menu.lines):
         count = takers(line, guests)
         if count is None:
@@ -257,12 +257,23 @@ def _joined(parts: list[Part]) -> Iterator[Part]:
 # A dish of the lexicon
 
 
-def _dish(reckoning: _Reckoning, line: MenuLine, covers: int, elevation_m: float, mains: bool) -> None:
+def has_mains(menu: Menu) -> bool:
+    """Whether a dish of the menu can only be a main, beside which what can be a side is one."""
+    return any(line.dish and "side" not in menus.ways_of(_asked(line)) for line in menu.lines)
+
+
+def request_of(line: MenuLine, covers: int, elevation_m: float, mains: bool) -> Request:
+    """The order of a dish of a menu. mains: whether the menu has some"""
     some = line.covers is not None or (line.share or 1.0) < 1.0
     way = line.course or ("side" if mains and menus.is_a_side(_asked(line), some=some) else None)
     request = taken.of_dish(line.dish, portions=covers, course=way, elevation_m=elevation_m)
     if line.portion_g:
         request = replace(request, quantity=Quantity(line.portion_g, "g"), quantity_of=PORTION)
+    return request
+
+
+def _dish(reckoning: _Reckoning, line: MenuLine, covers: int, elevation_m: float, mains: bool) -> None:
+    request = request_of(line, covers, elevation_m, mains)
     for need in taken.needs(request):
         item = need.item
         if (need.bought or item == line.dish) and (named := portion(line.dish, request.dish_class or "").bought_as):
