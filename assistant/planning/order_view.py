@@ -48,7 +48,7 @@ class Row:
 class View:
     """The sheet as text: its title and summary, rows by the name of their store, and what stands below them.
 
-    made: dishes that a recipe has to tell more of; effects: what the elevation changes
+    made: dishes that a recipe has to tell more of; effects: what the elevation changes; fuel: of that the burners'
     """
 
     title: str
@@ -57,6 +57,7 @@ class View:
     stores: tuple[tuple[str, tuple[Row, ...]], ...]
     made: tuple[str, ...]
     effects: tuple[str, ...]
+    fuel: str
     blocks: tuple[tuple[str, tuple[str, ...]], ...]
     left_out: tuple[str, ...]
     foot: str
@@ -113,6 +114,7 @@ class _Writer:
             stores=tuple(stores),
             made=self.made(),
             effects=tuple(self.effects()) if self.sheet.served else (),
+            fuel=self.fuel(),
             blocks=tuple(self.blocks()),
             left_out=tuple(map(self.words, self.sheet.faults)),
             foot=self.foot(),

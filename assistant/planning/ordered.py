@@ -13,13 +13,15 @@ from rules.said import Said, elevation, listed, number, sentences, together, yes
 from rules.topics.schedule.menu import eaters
 
 say = sentences("planning/ordered")
+# the subject that asks for the gas of a menu
+FUEL = "fuel"
 RULE, COMMON = "order.menu", "common-practice"
 
 
 def with_packs(answer: Answer) -> Answer:
     """The answer of the rules to the order of a menu with the packs of each store; any other as it is."""
     request = answer.request
-    if answer.missing or not request.menu:
+    if answer.missing or not request.menu or request.subject not in (None, FUEL):
         return answer
     shown = view(
         order_sheet(
@@ -27,6 +29,8 @@ def with_packs(answer: Answer) -> Answer:
         ),
         request.units,
     )
+    if request.subject == FUEL:
+        return replace(answer, headline=say("fuel", place=elevation(request.elevation_m or 0.0), line=shown.fuel))
     spare = say("spare", percent=number(MARGIN * 100, 0)) if shown.stores else ""
     here = elevation(request.elevation_m or 0.0)
     changed = listed((line.rstrip(".") for line in shown.effects), "semicolons")

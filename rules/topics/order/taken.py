@@ -37,6 +37,11 @@ class Need:
     there_g: float
     bought: bool = False
 
+    @property
+    def change(self) -> float:
+        """How much more of it here, as a share; less below zero, nothing where it makes no difference."""
+        return change(self.grams, self.there_g)
+
 
 @dataclass(frozen=True, slots=True)
 class Water:

@@ -155,3 +155,30 @@ def test_timers_are_started_from_a_plan(said: str) -> None:
 def test_a_timer_with_a_length_is_no_timer_of_the_plan() -> None:
     asked = timers_asked(talk(PASTED, "schedule it for Saturday 6:30", "set a timer for the beans 90 minutes"))
     assert [(one.timer_action, one.time_min) for one in asked] == [("set", 90.0)]
+
+
+def test_the_gas_of_a_menu_is_that_of_all_its_dishes() -> None:
+    text = talk(PASTED, "schedule it for Saturday 6:30", "do we need more gas").answer.text
+    assert text.startswith("Fuel on the burners: ")
+    assert "for this menu at 7,000 ft (2,130 m)" in text
+    assert "bone-in" not in text
+
+
+@pytest.mark.parametrize(
+    ("said", "told"),
+    [
+        # a pound of bone-in ribs a head: common practice
+        ("how many lbs of bone-in short ribs for 85 covers", "84 lb (38.5 kg) of bone-in short ribs for 85"),
+        # 3/4 cup each, 158 g a cup, swollen 2.81 times (365 and 130 kcal): USDA SR Legacy
+        ("rice for seventy five, side portion", "7 lb (3.1 kg) of dry white rice for 75 as a side"),
+        # 300 x 5 oz = 94 lb cooked, 2.3 times the dry weight: 41 lb, three cases of 20 lb
+        ("cases of dried spaghetti for 300 at 5 oz cooked", "3 cases of 20 lb"),
+        # 200 x 8 oz = 12.5 gal at 58 g to the litre
+        ("coffee for 200", "6 lb (2.8 kg) of ground coffee for 200"),
+        # 0.52 of 50 lb: Food Buying Guide, from memory
+        ("yield on 50 lb pork butt", "about 26 lb (12 kg) cooked"),
+        ("50 lb bag makes how many trays of cornbread", "About 12 full sheets"),
+    ],
+)
+def test_amounts_asked_in_talk(said: str, told: str) -> None:
+    assert told in talk(said).answer.text

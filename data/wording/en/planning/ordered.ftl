@@ -18,4 +18,6 @@ row =
     }
 # $lines: what the elevation changes, dish by dish
 effects = At { $place }: { $lines }.
+# the gas of a menu; $line: how much more it is
+fuel = { $line } That is for this menu at { $place }.
 by-recipe = By its recipe: { $line }.
