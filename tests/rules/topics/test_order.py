@@ -146,7 +146,7 @@ def test_what_fits_an_oven_is_told_without_covers() -> None:
 
 @pytest.mark.source("usda-recipes-for-schools")
 def test_a_bag_of_mix_makes_so_many_trays() -> None:
-    """Cornbread for a hundred, a full sheet: 2 lb flour, 2 lb meal and 12 oz sugar, 4.75 lb dry: ten and a half of 50."""
+    """Cornbread for a hundred, a full sheet: 2 lb flour, 2 lb meal, 12 oz sugar, 4.75 lb dry: ten and a half of 50."""
     asked = of("cornbread", quantity=Quantity(50, "lb"), counted_in=("pan",))
     told = answer(asked)
     assert told.figure("trays").value == pytest.approx(50 / 4.75, rel=0.2)  # type: ignore[union-attr]
