@@ -14,7 +14,17 @@ from assistant.dialogue import menu_asked, menu_changed, menu_ordered, menu_writ
 from assistant.dialogue.heard import ALLERGY, Heard
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.menu_changed import ASKING
-from assistant.dialogue.plans import PLAN, TIME, as_clock, as_dish, dishes_of, minute_of, of_place, with_dishes
+from assistant.dialogue.plans import (
+    PLAN,
+    TIME,
+    as_clock,
+    as_dish,
+    as_service,
+    dishes_of,
+    minute_of,
+    of_place,
+    with_dishes,
+)
 from assistant.reading.tokens import norms
 from assistant.understanding import amounts, menu_parts, menu_said, serving
 from assistant.understanding.conversation import settle_in
@@ -94,6 +104,11 @@ def done_with(wanted: menu_ordered.Wanted, heard: Heard, memory: Memory) -> Done
     """A menu that is talked of, ordered; or in its times, for the service that is told with it."""
     if wanted.what == menu_written.ORDER:
         return _ordered(wanted.plan, heard, memory)
+    told = as_service(heard.doc)
+    if told:
+        day = heard.hearing.request.service_day or wanted.plan.service_day
+        plan = replace(wanted.plan, service_time=told, service_day=day)
+        return Done(shown(plan, heard, memory, brief=False), plan)
     moved, notes = menu_changed.service_changed(heard, replace(memory, request=wanted.plan), wanted.plan)
     return Done(shown(moved, heard, memory, *notes, brief=False), moved)
 
@@ -171,7 +186,7 @@ def opened(heard: Heard, memory: Memory) -> Request | None:
     held: dict[str, Any] = {slot: getattr(where, slot) for slot in PLACE_SLOTS}
     plan = replace(
         Request(topic=PLAN, text=request.text, units=request.units, depth=request.depth),
-        service_time=request.service_time,
+        service_time=request.service_time or as_service(doc),
         service_day=request.service_day,
         start_time=request.start_time,
         portions=count.all or request.portions,

@@ -15,7 +15,8 @@ from typing import Any
 from assistant.dialogue.heard import Heard, spoken_in
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.moves import words as words_of
-from assistant.dialogue.plans import PLAN, of_place, with_dishes
+from assistant.dialogue.plans import PLAN, as_service, of_place, with_dishes
+from assistant.dialogue.tonight import covers_said
 from assistant.planning import menu as menus
 from assistant.planning.menu import Menu, MenuLine
 from assistant.reading.reader import hear
@@ -57,6 +58,12 @@ def wanted(text: str) -> str:
     return next((what for what in (ORDER, SCHEDULE) if any(p.search(said) for p in _patterns(what))), "")
 
 
+def _led(around: str) -> str:
+    """What is to be done with the list that a line leads up to: order for Saturday, ..; schedule for 6:30, .."""
+    said = words_of(around)
+    return next((what for what in (ORDER, SCHEDULE) if re.search(_chat("leads")[what], said)), "")
+
+
 def written(heard: Heard, memory: Memory) -> Written | None:
     """The menu that an utterance is; None for anything else."""
     if heard.answers_drill or (memory.talk and memory.talk.open):
@@ -68,8 +75,7 @@ def written(heard: Heard, memory: Memory) -> Written | None:
     others = len(read.faults)
     if len(read.lines) < LEAST_DISHES or others > MOST_OTHERS * len(rows) or _is_recipe(rows):
         return None
-    said = listen(around, spoken_in(memory)).hearing.request if around else Request()
-    return Written(_plan(heard, memory, read, said), wanted(around))
+    return Written(_plan(heard, memory, read, around), wanted(around) or _led(around))
 
 
 def _in_lines(text: str) -> tuple[list[str], str]:
@@ -88,7 +94,7 @@ def _in_one_line(text: str) -> tuple[list[str], str]:
     told = [sentence for sentence in sentences if _has_dish(sentence)]
     around = " ".join((found["lead"], *(s for s in sentences if s not in told)))
     named = not set(words_of(found["lead"]).split()).isdisjoint(_chat("names"))
-    if not (named or wanted(around)):
+    if not (named or wanted(around) or _led(around)):
         return [], ""
     rows: list[str] = []
     for item in (item.strip(" .") for sentence in told for item in _ITEMS.split(sentence)):
@@ -121,19 +127,22 @@ def _amount() -> re.Pattern[str]:
     return re.compile(rf"^\W*(?:[\d¼½¾⅓⅔./ -]+\s*(?:{units})\b|[\d¼½¾⅓⅔]\s)", re.IGNORECASE)
 
 
-def _plan(heard: Heard, memory: Memory, read: Menu, said: Request) -> Request:
-    """The plan that a menu is. said: what stands around it"""
+def _plan(heard: Heard, memory: Memory, read: Menu, around: str) -> Request:
+    """The plan that a menu is. around: what stands around it"""
     whole, last = heard.hearing.request, memory.request
+    about = listen(around, spoken_in(memory)) if around else None
+    said = about.hearing.request if about else Request()
     where = next((one for one in (said, whole, last) if one and one.elevation_m is not None), said)
     served = said if said.service_time or not read.service else _served(read.service, memory)
+    covers = said.portions or (covers_said(about.doc) if about else None)
     held: dict[str, Any] = {slot: getattr(where, slot) for slot in PLACE_SLOTS}
     notes = tuple(Unused("menu", "", note) for note in (*read.notes, *read.faults))
     plan = Request(
         topic=PLAN,
         text=heard.text,
         units=whole.units,
-        portions=said.portions or read.covers or memory.tonight.covers,
-        service_time=served.service_time,
+        portions=covers or read.covers or memory.tonight.covers,
+        service_time=served.service_time or (as_service(about.doc) if about else None),
         service_day=served.service_day,
         ovens=said.ovens,
         unused=(*of_place(where), *notes),
@@ -152,7 +161,7 @@ def _dish(line: MenuLine) -> Request:
     known = dishes()[line.dish]
     methods = [f.id for f in lexicon.hear(list(cut(line.text).norms)) if f.kind == "method" and f.id in known.methods]
     one = Request(
-        topic=PLAN, text=line.dish, dish=line.dish, dish_class=known.dish_class, method=next(iter(methods), None),
+        topic=PLAN, text=line.text, dish=line.dish, dish_class=known.dish_class, method=next(iter(methods), None),
         portions=line.covers, share=line.share if line.share != 1.0 else None, course=line.course,
     )  # fmt: skip
     return replace(one, quantity=Quantity(line.portion_g, "g"), quantity_of=PORTION) if line.portion_g else one
@@ -163,6 +172,5 @@ def _patterns(what: str) -> tuple[re.Pattern[str], ...]:
     return tuple(map(re.compile, _chat(what)))
 
 
-def _chat(name: str) -> Sequence[str]:
-    told: Sequence[str] = tables.read_toml(menus.WORDS)["chat"][name]
-    return told
+def _chat(name: str) -> Any:
+    return tables.read_toml(menus.WORDS)["chat"][name]

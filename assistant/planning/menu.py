@@ -156,6 +156,11 @@ def plain_dishes() -> frozenset[str]:
     return frozenset(tables.read_toml(WORDS)["plain"]["dishes"])
 
 
+def is_meatless(text: str) -> bool:
+    """Whether the words of a dish say that it is made without meat: vegetable lasagna."""
+    return not set(cut(text).norms).isdisjoint(tables.read_toml(WORDS)["meatless"]["words"])
+
+
 # A table
 
 
@@ -187,7 +192,7 @@ def _read_table(reading: _Reading, rows: Sequence[str], columns: dict[str, int],
 
 def _read_row(reading: _Reading, at: int, row: str, folder: Path | None) -> None:
     text = _BULLET.sub("", row).strip()
-    if not text or text.startswith("#"):
+    if not any(sign.isalnum() for sign in text) or text.startswith("#"):
         return
     if len(text) > LONGEST_LINE:
         reading.faults.append(say("too-long", line=at))
@@ -210,7 +215,7 @@ def _read_head(reading: _Reading, at: int, text: str) -> bool:
     if any(found.kind == "dish" for found in _found(text)) or _as_recipe(text):
         return False
     opens = not reading.lines and not reading.head and not reading.faults
-    if opens and not heard.numbers and not _nearly(text):
+    if opens and not heard.numbers and (_is_event(text) or not _nearly(text)):
         reading.head["title"] = text
         return True
     if "," in text and not heard.clock:
@@ -224,6 +229,11 @@ def _read_head(reading: _Reading, at: int, text: str) -> bool:
         _note(reading, at, "covers", text)
         return True
     return False
+
+
+def _is_event(text: str) -> bool:
+    """Whether a line names an occasion, however like a dish it may sound: dinner, banquet."""
+    return not set(cut(text).norms).isdisjoint(tables.read_toml(WORDS)["titles"]["events"])
 
 
 def _note(reading: _Reading, at: int, name: str, told: str) -> None:
@@ -247,7 +257,8 @@ def _time_told(text: str) -> str:
 def _covers_told(at: int, text: str) -> int:
     heard = hear(text, KINDS)
     figures = [m.said for m in heard.measures if m.kind == "portion"] or [n.value for n in heard.numbers]
-    return _enough(at, -figures[0] if figures and re.search(r"[-−]\s*\d", text) else sum(figures[:1]), text)
+    # the reader hears the sign of some figures and not of others
+    return _enough(at, -abs(figures[0]) if figures and re.search(r"[-−]\s*\d", text) else sum(figures[:1]), text)
 
 
 def _enough(at: int, covers: float, text: str) -> int:

@@ -15,7 +15,7 @@ from pathlib import Path
 
 from assistant.errors import AssistantError
 from assistant.planning.items import as_bought_g, item_of
-from assistant.planning.menu import Menu, MenuLine, plain_dishes
+from assistant.planning.menu import Menu, MenuLine, is_meatless, plain_dishes
 from assistant.reading.units import unit_of
 from rules import engine
 from rules.amounts.makings import of_its_kind
@@ -31,6 +31,7 @@ from rules.recipes.sheet import line_added
 from rules.said import Said, sentences
 from rules.topics.order import menu as menus
 from rules.topics.order import taken
+from rules.topics.schedule.menu import is_of_meat
 
 # what is put on top of what the guests are reckoned to take, for what is dropped, burnt and eaten twice
 MARGIN = 0.05
@@ -164,6 +165,7 @@ class _Reckoning:
     loose: dict[tuple[str, str], tuple[float, tuple[str, ...]]] = field(default_factory=dict)
     served: list[Served] = field(default_factory=list)
     faults: list[Said] = field(default_factory=list)
+    notes: list[Said] = field(default_factory=list)
 
 
 def order_sheet(
@@ -203,7 +205,7 @@ def order_sheet(
         loose=tuple(Loose(*key, *told) for key, told in sorted(reckoning.loose.items())),
         served=tuple(reckoning.served),
         faults=tuple(reckoning.faults),
-        notes=menu.notes,
+        notes=(*menu.notes, *reckoning.notes),
     )
 
 
@@ -274,7 +276,11 @@ def request_of(line: MenuLine, covers: int, elevation_m: float, mains: bool) -> 
 
 def _dish(reckoning: _Reckoning, line: MenuLine, covers: int, elevation_m: float, mains: bool) -> None:
     request = request_of(line, covers, elevation_m, mains)
-    for need in taken.needs(request):
+    needs = taken.needs(request)
+    if is_meatless(line.text) and (left := _without_meat(needs)) != needs:
+        reckoning.notes.append(say("without-meat", line=line.line, dish=line.dish))
+        needs = left
+    for need in needs:
         item = need.item
         if (need.bought or item == line.dish) and (named := portion(line.dish, request.dish_class or "").bought_as):
             item = line.dish if line.dish in named else item_of(named)
@@ -282,6 +288,14 @@ def _dish(reckoning: _Reckoning, line: MenuLine, covers: int, elevation_m: float
             reckoning.classes[item] = request.dish_class or ""
         reckoning.parts[item].append(Part(line.dish, need.grams, need.there_g))
     reckoning.served.append(_served(request, covers))
+
+
+def _without_meat(needs: tuple[taken.Need, ...]) -> tuple[taken.Need, ...]:
+    """What a dish takes where it is made without its meat: as much in all, of the rest."""
+    kept = tuple(need for need in needs if need.bought or not is_of_meat(Request(dish=need.item)))
+    rest = sum(need.grams for need in kept)
+    more = sum(need.grams for need in needs) / rest if rest else 1.0
+    return tuple(replace(need, grams=need.grams * more, there_g=need.there_g * more) for need in kept)
 
 
 def _served(request: Request, covers: int) -> Served:

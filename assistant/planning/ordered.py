@@ -8,7 +8,7 @@ from assistant.planning.menu import Menu, MenuLine
 from assistant.planning.order_sheet import MARGIN, order_sheet
 from assistant.planning.order_view import Row, view
 from rules.amounts.portion import PORTION, grams
-from rules.model import Answer, Because, Request
+from rules.model import Answer, Because, Caution, Request
 from rules.said import Said, elevation, listed, number, sentences, together, yes
 from rules.topics.schedule.menu import eaters
 
@@ -23,12 +23,10 @@ def with_packs(answer: Answer) -> Answer:
     request = answer.request
     if answer.missing or not request.menu or request.subject not in (None, FUEL):
         return answer
-    shown = view(
-        order_sheet(
-            menu_of(request), elevation_m=request.elevation_m or 0.0, covers=request.portions, units=request.units
-        ),
-        request.units,
+    sheet = order_sheet(
+        menu_of(request), elevation_m=request.elevation_m or 0.0, covers=request.portions, units=request.units
     )
+    shown = view(sheet, request.units)
     if request.subject == FUEL:
         return replace(answer, headline=say("fuel", place=elevation(request.elevation_m or 0.0), line=shown.fuel))
     spare = say("spare", percent=number(MARGIN * 100, 0)) if shown.stores else ""
@@ -40,6 +38,7 @@ def with_packs(answer: Answer) -> Answer:
         answer,
         headline=together(answer.headline, spare),
         steps=(*stores, *(say("by-recipe", line=line) for line in shown.made)),
+        cautions=(*answer.cautions, *(Caution("note", note) for note in sheet.notes)),
         because=(told, *answer.because) if request.elevation_m is not None else answer.because,
     )
 
