@@ -18,6 +18,7 @@ from assistant.planning.items import as_bought_g, item_of
 from assistant.planning.menu import Menu, MenuLine, is_meatless, plain_dishes
 from assistant.reading.units import unit_of
 from rules import engine
+from rules.amounts.eaters import is_of_meat
 from rules.amounts.makings import of_its_kind
 from rules.amounts.portion import PORTION, portion
 from rules.amounts.stores import STORES, Kept, Packed, kept, packed
@@ -31,7 +32,6 @@ from rules.recipes.sheet import line_added
 from rules.said import Said, sentences
 from rules.topics.order import menu as menus
 from rules.topics.order import taken
-from rules.topics.schedule.menu import is_of_meat
 
 # what is put on top of what the guests are reckoned to take, for what is dropped, burnt and eaten twice
 MARGIN = 0.05

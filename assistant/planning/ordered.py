@@ -7,10 +7,10 @@ from dataclasses import replace
 from assistant.planning.menu import Menu, MenuLine
 from assistant.planning.order_sheet import MARGIN, order_sheet
 from assistant.planning.order_view import Row, view
+from rules.amounts.eaters import eaters
 from rules.amounts.portion import PORTION, grams
 from rules.model import Answer, Because, Caution, Request
 from rules.said import Said, elevation, listed, number, sentences, together, yes
-from rules.topics.schedule.menu import eaters
 
 say = sentences("planning/ordered")
 # the subject that asks for the gas of a menu

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from rules.amounts.eaters import eaters
 from rules.amounts.portion import head, over, portion, serving
 from rules.book import Case, Part, rule
 from rules.foods.dishes import dishes
@@ -44,8 +45,6 @@ def menu(case: Case) -> Part | None:
 
 def of_menu(request: Request) -> Iterator[Request]:
     """The order of each dish, for those who take it."""
-    from rules.topics.schedule.menu import eaters
-
     named = (Request(dish=name, dish_class=dishes()[name].dish_class) for name in request.dishes)
     for one in request.menu or named:
         if one.dish:
@@ -53,6 +52,15 @@ def of_menu(request: Request) -> Iterator[Request]:
                 request, dish=one.dish, dish_class=one.dish_class, dishes=(), menu=(), portions=eaters(one, request),
                 course=one.course or request.course, quantity=one.quantity, quantity_of=one.quantity_of,
             )  # fmt: skip
+
+
+def on_course(request: Request) -> Iterator[Request]:
+    """The order of each dish as it is served: beside a meat or a fish what can be a side is one."""
+    every = tuple(of_menu(request))
+    mains = any("side" not in ways_of(one) for one in every)
+    for one in every:
+        some = one.portions != request.portions
+        yield replace(one, course=one.course or ("side" if mains and is_a_side(one, some=some) else None))
 
 
 def ways_of(one: Request) -> dict[str, float]:
@@ -69,12 +77,8 @@ def is_a_side(one: Request, some: bool = False) -> bool:
 
 
 def by_dish(request: Request) -> Iterator[tuple[Said, Figure]]:
-    """The line and the figure of each dish; beside a meat or a fish what can be a side is one."""
-    every = tuple(of_menu(request))
-    mains = any("side" not in ways_of(one) for one in every)
-    for one in every:
-        course = one.course or ("side" if mains and is_a_side(one, some=one.portions != request.portions) else None)
-        one = replace(one, course=course)
+    """The line and the figure of each dish."""
+    for one in on_course(request):
         guest, name = head(one), one.dish or ""
         raw_g = guest.raw_g * (one.portions or 1) * over(guest.way)
         cooked_g = raw_g * portion(name, class_of(one)).yields
