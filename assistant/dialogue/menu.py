@@ -49,7 +49,7 @@ class Done:
     """What comes of an utterance about a plan. plan: as it is from now on; is_question: whether that is told"""
 
     reply: WorkedOut
-    plan: Request
+    plan: Request | None
     is_question: bool = True
 
 
@@ -61,6 +61,9 @@ def talked_of(heard: Heard, memory: Memory) -> Done | None:
     wanted = menu_ordered.asked(heard, memory)
     if wanted:
         return done_with(wanted, heard, memory)
+    if menu_ordered.lacks_menu(heard, memory):
+        empty = Request(topic=PLAN, units=memory.kitchen.units)
+        return Done(menu_asked.told_only(heard, memory, empty, say("no-menu")), memory.menu, is_question=False)
     begun = opened(heard, memory) or gathered(heard, memory)
     if begun:
         return Done(shown(begun, heard, memory, brief=False), begun)

@@ -7,8 +7,9 @@ from typing import Any
 
 from assistant.dialogue.heard import Heard
 from assistant.dialogue.memory import Memory
-from assistant.dialogue.menu_written import ORDER, SCHEDULE, wanted
-from assistant.dialogue.plans import PLAN, as_dish, dishes_of, of_place, with_dishes
+from assistant.dialogue.menu_written import ORDER, chat, wanted
+from assistant.dialogue.moves import words as words_of
+from assistant.dialogue.plans import PLAN, as_dish, of_place, with_dishes
 from assistant.dialogue.tonight import covers_said
 from assistant.understanding import menu_parts
 from assistant.understanding.conversation import settle_in
@@ -32,29 +33,41 @@ def asked(heard: Heard, memory: Memory) -> Wanted | None:
     what = wanted(heard.text)
     if not what or len(heard.doc) > LONGEST or heard.hearing.request.recipe or menu_parts.mentions(heard.doc):
         return None
-    plan = talked_of(memory, all_of_it=what == SCHEDULE)
+    plan = talked_of(memory, last_alone=_is_of_one(heard.text))
     if plan is None:
         return None
     now = heard.hearing.request
     covers = now.portions or covers_said(heard.doc, plan.portions)
     placed: dict[str, Any] = {slot: getattr(now, slot) for slot in PLACE_SLOTS} if now.elevation_m is not None else {}
-    return Wanted(replace(plan, portions=covers or plan.portions, **placed), what)
+    units = heard.hearing.units or plan.units
+    return Wanted(replace(plan, portions=covers or plan.portions, units=units, **placed), what)
 
 
-def talked_of(memory: Memory, *, all_of_it: bool = False) -> Request | None:
+def lacks_menu(heard: Heard, memory: Memory) -> bool:
+    """Whether a menu is to be ordered or worked back, and no dish was named yet."""
+    asks = bool(wanted(heard.text)) and len(heard.doc) <= LONGEST and not menu_parts.mentions(heard.doc)
+    return asks and memory.request is None and memory.menu is None and not heard.hearing.request.recipe
+
+
+def _is_of_one(text: str) -> bool:
+    """Whether it is spoken of as one thing, and not of all that was named: order that, not order it all."""
+    said = frozenset(words_of(text).split())
+    return not said.isdisjoint(chat("one")) and said.isdisjoint(chat("many"))
+
+
+def talked_of(memory: Memory, *, last_alone: bool = False) -> Request | None:
     """The menu that is talked of: the plan, the dishes of the last question, or else those that were asked about.
 
-    all_of_it: whether one dish is enough
+    last_alone: whether of the latter only the last one is meant
     """
     last, plan = memory.request, memory.menu
-    least = 1 if all_of_it else 2
-    if plan is not None and len(dishes_of(plan)) >= least and not _is_newer(last, plan):
+    if plan is not None and not _is_newer(last, plan):
         return plan
     if last is None:
         return None
     every = tuple(_named(name) for name in last.dishes) if len(last.dishes) > 1 else ()
-    every = every or tuple(map(as_dish, memory.earlier))
-    if len(every) < least:
+    every = every or tuple(map(as_dish, memory.earlier))[-1 if last_alone else 0 :]
+    if not every:
         return None
     held: dict[str, Any] = {slot: getattr(last, slot) for slot in PLACE_SLOTS}
     base = Request(topic=PLAN, text=last.text, units=last.units, unused=of_place(last), **held)

@@ -54,14 +54,15 @@ def wanted(text: str) -> str:
     >>> wanted("order that for 90"), wanted("can you work it back from 6:30"), wanted("how long for rice")
     ('order', 'schedule', '')
     """
-    said = words_of(text)
-    return next((what for what in (ORDER, SCHEDULE) if any(p.search(said) for p in _patterns(what))), "")
+    said = [words_of(line) for line in text.splitlines()]
+    found = (what for what in (ORDER, SCHEDULE) if any(p.search(line) for p in _patterns(what) for line in said))
+    return next(found, "")
 
 
 def _led(around: str) -> str:
     """What is to be done with the list that a line leads up to: order for Saturday, ..; schedule for 6:30, .."""
     said = words_of(around)
-    return next((what for what in (ORDER, SCHEDULE) if re.search(_chat("leads")[what], said)), "")
+    return next((what for what in (ORDER, SCHEDULE) if re.search(chat("leads")[what], said)), "")
 
 
 def written(heard: Heard, memory: Memory) -> Written | None:
@@ -92,8 +93,8 @@ def _in_one_line(text: str) -> tuple[list[str], str]:
         return [], ""
     sentences = _SENTENCES.split(found["rest"])
     told = [sentence for sentence in sentences if _has_dish(sentence)]
-    around = " ".join((found["lead"], *(s for s in sentences if s not in told)))
-    named = not set(words_of(found["lead"]).split()).isdisjoint(_chat("names"))
+    around = "\n".join((found["lead"], *(s for s in sentences if s not in told)))
+    named = not set(words_of(found["lead"]).split()).isdisjoint(chat("names"))
     if not (named or wanted(around) or _led(around)):
         return [], ""
     rows: list[str] = []
@@ -123,7 +124,7 @@ def _is_recipe(rows: Sequence[str]) -> bool:
 
 @cache
 def _amount() -> re.Pattern[str]:
-    units = "|".join(map(re.escape, sorted(_chat("amounts"), key=len, reverse=True)))
+    units = "|".join(map(re.escape, sorted(chat("amounts"), key=len, reverse=True)))
     return re.compile(rf"^\W*(?:[\d¼½¾⅓⅔./ -]+\s*(?:{units})\b|[\d¼½¾⅓⅔]\s)", re.IGNORECASE)
 
 
@@ -169,8 +170,9 @@ def _dish(line: MenuLine) -> Request:
 
 @cache
 def _patterns(what: str) -> tuple[re.Pattern[str], ...]:
-    return tuple(map(re.compile, _chat(what)))
+    return tuple(map(re.compile, chat(what)))
 
 
-def _chat(name: str) -> Any:
+def chat(name: str) -> Any:
+    """The words of a menu in talk, by the name of their list."""
     return tables.read_toml(menus.WORDS)["chat"][name]

@@ -311,7 +311,7 @@ def planned_so(heard: Heard, memory: Memory, done: menu.Done | None) -> Turn | N
     if done is None:
         return None
     asked = next(iter(done.reply.missing), None)
-    question = done.plan if done.is_question else done.reply.request
+    question = done.plan if done.is_question and done.plan else done.reply.request
     after_it = replace(after(question, memory), asked=asked, kitchen=learnt(heard.hearing.request, question, memory))
     return Turn(done.reply, replace(after_it, menu=memory.menu if asked and memory.menu else done.plan))
 

@@ -35,7 +35,13 @@ def rules_for(request: Request | None) -> tuple[Rule, ...]:
 
 
 def settled(request: Request) -> Request:
-    """A yield is the same in both kitchens that are named: neither is left out. What can only be one helping is one."""
+    """A yield is the same in both kitchens that are named: neither is left out. What can only be one helping is one.
+
+    Less than one guest is none.
+    """
+    if request.portions is not None and request.portions < 1:
+        # nobody to cook for: for how many is asked
+        request = replace(request, portions=None)
     if is_a_helping(request):
         request = replace(request, quantity_of=PORTION)
     if request.own_yield is None:

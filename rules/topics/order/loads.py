@@ -15,7 +15,7 @@ from rules.topics.order.words import class_of, tidy
 say = sentences("topics/order")
 
 # what is asked in: loads of an oven, pans or trays of any kind
-LOAD, PAN = "load", "pan"
+LOAD, PAN, SHEET = "load", "pan", "sheet"
 # what is mixed and poured or laid on a sheet, and is sold dry as a mix
 MIXED, FLOUR = ("batter", "dough"), "flour"
 
@@ -28,7 +28,8 @@ def asks_loads(request: Request) -> bool:
 def in_loads(request: Request, raw_g: float) -> Words:
     """How many loads of an oven, where it was asked so."""
     if not asks_loads(request):
-        return ""
+        one = filled(raw_g, request.dish, class_of(request))
+        return say("in-sheets", holders=_holders(one.holder.id, one.count)) if SHEET in request.counted_in else ""
     ovens = request.ovens or 1
     found = filled(raw_g, request.dish, class_of(request), SHELVES * ovens)
     return say(
@@ -71,7 +72,12 @@ def fills_trays(request: Request) -> bool:
     """Whether it is asked how many trays so much of a batter, a dough or its mix fills."""
     of_dough = portion(request.dish, class_of(request)).state in MIXED
     own = grams(request.quantity) is not None and not request.portions and not request.count
-    return of_dough and own and any(name.startswith(PAN) for name in request.counted_in) and not request.ingredient
+    return (
+        of_dough
+        and own
+        and any(name.startswith((PAN, SHEET)) for name in request.counted_in)
+        and not request.ingredient
+    )
 
 
 @rule("order.trays", "common-practice")

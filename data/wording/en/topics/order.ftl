@@ -120,6 +120,7 @@ in-packs =
            *[case] cases
         }
     } of { $size }, as they usually come.
+in-sheets = That goes into the oven on { $holders }.
 # $shelves: that the holders fill; $room: shelves of an oven; $loads: how often $ovens are filled
 in-loads = It goes in on { $holders }: { $shelves } { $shelves ->
         [1] shelf
