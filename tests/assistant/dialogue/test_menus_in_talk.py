@@ -182,3 +182,36 @@ def test_the_gas_of_a_menu_is_that_of_all_its_dishes() -> None:
 )
 def test_amounts_asked_in_talk(said: str, told: str) -> None:
     assert told in talk(said).answer.text
+
+
+def test_a_list_may_be_led_by_what_is_wanted_of_it() -> None:
+    banquet = "order for a banquet of 200: prime rib 70%, salmon 30%, asparagus"
+    assert "bone-in prime rib as a main course for 140" in talk(banquet).answer.text
+    assert "To serve 200 at 7 pm on Saturday" in talk(banquet, "work that back from 7 pm Saturday").answer.headline
+
+
+def test_the_service_of_a_list_is_heard_behind_it() -> None:
+    said = "Menu: roast turkey 60%, salmon 40%, mashed potatoes side. For 120 on Friday at 5."
+    assert "To serve 120 at 5 pm on Friday" in talk(said).answer.headline
+
+
+def test_a_vegetable_dish_is_ordered_without_meat() -> None:
+    assert "ground beef" not in talk("Menu: vegetable lasagna, salmon. Order that for 40.").answer.text
+
+
+def test_an_order_in_kilos() -> None:
+    assert talk(PASTED, "order it for 90 in kilos").answer.text.startswith("For 90: 16 kg (36 lb)")
+
+
+@pytest.mark.parametrize("said", ["order that", "schedule it for 6:30", "shopping list please"])
+def test_without_a_menu_it_is_asked_for(said: str) -> None:
+    assert talk(said).answer.text.startswith("Which menu?")
+
+
+def test_one_dish_that_was_talked_of_is_ordered() -> None:
+    text = talk("how long to braise short ribs", "order that for 90").answer.text
+    assert text.startswith("About 89 lb (40.5 kg) of bone-in short ribs for 90")
+
+
+def test_nobody_cooks_for_less_than_one() -> None:
+    assert talk("-5 covers of short ribs").memory.asked == "portions"
