@@ -41,6 +41,8 @@ def work_out(request: Request) -> WorkedOut:
     found = engine.answer(request)
     if request.topic == "schedule":
         return WorkedOut(request, found.missing, partial(_clocked, found))
+    if request.topic == "order" and request.menu:
+        return WorkedOut(request, found.missing, partial(_in_packs, found))
     return told(found, request)
 
 
@@ -61,6 +63,12 @@ def _clocked(found: Answer) -> Answer:
     from assistant.planning.schedule import with_clock
 
     return dress(with_clock(found))
+
+
+def _in_packs(found: Answer) -> Answer:
+    from assistant.planning.ordered import with_packs
+
+    return dress(with_packs(found))
 
 
 def _asked_as(worked: WorkedOut, text: str) -> Answer:

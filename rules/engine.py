@@ -78,6 +78,9 @@ def work_out(request: Request) -> Answer:
 
 def settle(request: Request) -> Request:
     """Fill in what follows from the rest: elevation by the barometer, the time of what has no formula, the method."""
+    if "load" in request.counted_in and request.dish and request.service_time is None:
+        # what an oven takes is an amount, whatever else the words may ask
+        request = replace(request, topic="order", choices=(), subject=None, forms=())
     if request.choices and forms.told_alike(request):
         request = replace(request, choices=())
     if (likelier := likelier_of(request)) is not None:

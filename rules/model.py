@@ -135,8 +135,11 @@ class Request:
     counted_in: tuple[str, ...] = _help("what an amount is asked in, ids of data/lexicon/containers.toml", ())
     dishes: tuple[str, ...] = _help("every dish that was named, in order, where there are several", ())
     menu: tuple[Request, ...] = _help(
-        "the question of each dish that is to land with the others; place, service and covers are those of this one", ()
+        "the question of each dish that is to land with the others; place, service and covers are those of this one, "
+        "and where one has `portions` of its own, so many take it",
+        (),
     )
+    share: float | None = _help("what share of the covers takes the dish, 0 to 1, where that was said of one of a menu")
     meatless: int | None = _help("how many of the covers eat no meat")
     size: float | None = _help("how big it is cut, to its usual size: 0.5 for half")
     stuffed: bool = _help("whether it is filled with stuffing", False)
@@ -164,7 +167,8 @@ class Request:
     packing: tuple[str, ...] = _help("how food is packed into them, ids of data/lexicon/packing.toml", ())
     ahead: bool = _help("whether it is cooked part of the way ahead, and finished at service", False)
     timer_action: str | None = _help(
-        "what is to be done about timers: set, each, change, move, left, extend, stop, stop_all"
+        "what is to be done about timers: set, each, change, move, left, extend, stop, stop_all; fire: one that rings "
+        "`left_min` before `service_time`, when a dish is begun"
     )
     timer_name: str = _help("what the cook calls the timer", "")
     small_talk: str | None = _help(

@@ -24,13 +24,12 @@ def converted_from(source: str, asked: dict[str, Any]) -> Converted:
 def _content(source: str) -> bytes:
     """The bytes of a file, one more at the most than any recipe may have."""
     from assistant.recipes.errors import RecipeError
-    from assistant.recipes.read import MOST_BYTES
+    from assistant.recipes.read import MOST_BYTES, bytes_of
 
     if source == "-":
         return sys.stdin.buffer.read(MOST_BYTES + 1)
     try:
-        with Path(source).open("rb") as file:
-            return file.read(MOST_BYTES + 1)
+        return bytes_of(Path(source))
     except (OSError, ValueError) as error:
         reason = getattr(error, "strerror", None) or "that is no name of a file"
         raise RecipeError(source, f"it cannot be read ({reason.lower()})", "Check the name and the folder") from None

@@ -19,7 +19,6 @@ if TYPE_CHECKING:
     from rules.model import Units as System
 
 STDIN = "-"
-MOST_COVERS = 100_000
 TEXT, TERMINAL = "text", "terminal"
 ASK_ELEVATION = (
     "where will you cook? Say --at 7000ft or a town, or keep your kitchen once: "
@@ -68,6 +67,8 @@ def kitchen_of(menu: Menu, at: str | None, name: str | None, units: Units | None
 
 def check_covers(covers: int | None) -> None:
     """Leaves with code 2 where --covers is a number that nobody cooks for."""
+    from assistant.planning.menu import MOST_COVERS
+
     if covers is not None and not 1 <= covers <= MOST_COVERS:
         exits.leave(f"--covers {covers} is nobody to cook for; give a number from 1 to {MOST_COVERS:,}")
 

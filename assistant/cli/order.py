@@ -56,6 +56,7 @@ def order(
         ),
     ] = None,
     out: Annotated[Path | None, typer.Option("--out", metavar="FILE", help="Write the order there.")] = None,
+    force: Annotated[bool, typer.Option("--force", help="Write over a file that is there.")] = False,
 ) -> None:
     """Reckon what to order for a menu: raw weights, packs, and what your elevation changes.
 
@@ -77,7 +78,9 @@ def order(
         exits.leave(ASK_COVERS, exits.ASKS_BACK)
     sheet = _reckoned(read, kitchen, covers, over, on_hand)
     if out is not None:
-        _write(out, asked_for.write(sheet, kitchen.units))
+        with exits.kindly():
+            out.parent.mkdir(parents=True, exist_ok=True)
+            exits.write({out: asked_for.write(sheet, kitchen.units)}, force)
     else:
         show(sheet, asked_for, kitchen.units)
     raise typer.Exit(exits.FAILED if sheet.faults else exits.ANSWERED)
@@ -109,12 +112,3 @@ def _reckoned(menu: Menu, kitchen: Kitchen, covers: int | None, margin: float, o
 
 def _watched(lines: Sequence[MenuLine]) -> Iterable[MenuLine]:
     return watched(lines, "Reckoning", slow=sum(line.recipe is not None for line in lines) >= 20)
-
-
-def _write(out: Path, content: bytes) -> None:
-    try:
-        out.parent.mkdir(parents=True, exist_ok=True)
-        out.write_bytes(content)
-    except OSError as error:
-        exits.leave(f"cannot write {out}: {(error.strerror or 'no such place').lower()}", exits.FAILED)
-    typer.echo(f"Written: {out}")

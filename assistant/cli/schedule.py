@@ -44,6 +44,9 @@ def schedule(
         int | None, typer.Option("--covers", metavar="N", help="How many guests; by default as the menu says.")
     ] = None,
     ovens: Annotated[int, typer.Option("--ovens", metavar="N", help="Ovens, each at one heat at a time.")] = 1,
+    shelves: Annotated[
+        int, typer.Option("--shelves", metavar="N", help="Full-size sheets that an oven takes at a time.")
+    ] = 5,
     burners: Annotated[int, typer.Option("--burners", metavar="N", help="Burners, one for each pot.")] = 6,
     cooks: Annotated[int, typer.Option("--cooks", metavar="N", help="Pairs of hands.")] = 1,
     zone: Annotated[
@@ -72,7 +75,7 @@ def schedule(
     from assistant.planning import plan_forms
 
     asked_for = form_asked_for(plan_forms, form, out, command="schedule")
-    has = _has(ovens, burners, cooks)
+    has = _has(ovens, burners, cooks, shelves)
     check_covers(covers)
     read = menu_of(menu, command="schedule")
     kitchen = kitchen_of(read, at, kitchen_name, units)
@@ -88,13 +91,18 @@ def schedule(
     raise typer.Exit(exits.FAILED if made.faults or made.late or made.past else exits.ANSWERED)
 
 
-def _has(ovens: int, burners: int, cooks: int) -> Has:
+def _has(ovens: int, burners: int, cooks: int, shelves: int) -> Has:
     from assistant.planning.plan import Has
 
-    for option, count, least in (("ovens", ovens, 0), ("burners", burners, 0), ("cooks", cooks, 1)):
+    for option, count, least in (
+        ("ovens", ovens, 0),
+        ("burners", burners, 0),
+        ("cooks", cooks, 1),
+        ("shelves", shelves, 1),
+    ):
         if not least <= count <= MOST_OF_A_THING:
             exits.leave(f"--{option} {count} is no kitchen; give a number from {least} to {MOST_OF_A_THING}")
-    return Has(ovens, burners, cooks)
+    return Has(ovens, burners, cooks, shelves)
 
 
 def _service(told: str, zone: str | None) -> tuple[datetime, datetime]:

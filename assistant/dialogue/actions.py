@@ -12,7 +12,7 @@ from rasa_sdk.events import ActiveLoop, EventType, ReminderCancelled, ReminderSc
 from rasa_sdk.executor import CollectingDispatcher
 from rasa_sdk.interfaces import ActionExecutionRejection
 
-from assistant.dialogue.deeds import LogRun, WriteFile
+from assistant.dialogue.deeds import Draw, LogRun, WriteFile
 from assistant.dialogue.domain import FORM, TIMER_UP
 from assistant.dialogue.keeper import Keeper
 from assistant.dialogue.made import ask
@@ -153,7 +153,7 @@ def actions(keeper: Keeper | None = None, depth: int | None = None) -> tuple[Act
 def done(keeper: Keeper | None, taken: Turn) -> Turn:
     """The turn with what came of what it asks to be done beside: a file written, batches kept, or that they are not."""
     match taken.deed:
-        case WriteFile():
+        case WriteFile() | Draw():
             text = keeper.wrote(taken.deed) if keeper else None
             return replace(taken, reply=_instead(taken, text)) if text else taken
         case LogRun():

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from assistant.dialogue.workbench import Run
+from rules.model import Request
 
 # the note of a batch that was taken back
 GONE = "\0gone"
@@ -23,6 +24,15 @@ class WriteFile:
 
 
 @dataclass(frozen=True, slots=True)
+class Draw:
+    """A picture to be drawn into a new file. kind: a plot by its name, or plan; question: what it is of, and where"""
+
+    kind: str
+    name: str
+    question: Request
+
+
+@dataclass(frozen=True, slots=True)
 class LogRun:
     """The batches of a run to be kept in the log; those that are there already are put right."""
 
@@ -30,7 +40,7 @@ class LogRun:
     kitchen: str = ""
 
 
-Deed = WriteFile | LogRun
+Deed = WriteFile | Draw | LogRun
 
 
 def safe_name(name: str, ending: str = ".txt") -> str:
@@ -45,18 +55,18 @@ def safe_name(name: str, ending: str = ".txt") -> str:
     return f"{stem or 'recipe'}{ending}"
 
 
-def write_new(folder: Path, deed: WriteFile) -> Path:
-    """Write the text into a new file of the folder; one that is there is never written over.
+def write_new(folder: Path, name: str, content: bytes) -> Path:
+    """Write the content into a new file of the folder; one that is there is never written over.
 
     raises: OSError
     """
-    stem, dot, ending = deed.name.rpartition(".")
+    stem, dot, ending = name.rpartition(".")
     for copy in range(1, MOST_COPIES):
-        path = folder / (deed.name if copy == 1 else f"{stem}-{copy}{dot}{ending}")
+        path = folder / (name if copy == 1 else f"{stem}-{copy}{dot}{ending}")
         try:
-            with path.open("x", encoding="utf-8") as out:
-                out.write(deed.text)
+            with path.open("xb") as out:
+                out.write(content)
         except FileExistsError:
             continue
         return path
-    raise FileExistsError(str(folder / deed.name))
+    raise FileExistsError(str(folder / name))

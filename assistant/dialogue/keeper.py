@@ -12,7 +12,7 @@ from assistant.store import StoreError, open_store
 from rules.model import Request
 
 if TYPE_CHECKING:
-    from assistant.dialogue.deeds import Deed, LogRun
+    from assistant.dialogue.deeds import Deed, Draw, LogRun
     from assistant.dialogue.timers import Outcome
     from assistant.dialogue.workbench import Run
     from assistant.drill import Sitting
@@ -75,16 +75,20 @@ class Keeper:
         self.kept(lambda store: record(store, answer))
 
     def wrote(self, deed: Deed) -> str | None:
-        """Write a file that was asked for, and say where it is; None where it is no file, or none are written."""
-        from assistant.dialogue.deeds import WriteFile, write_new
+        """Write or draw a file that was asked for, and say where it is; None where none is, or none are written."""
+        from assistant.dialogue.deeds import LogRun, WriteFile, write_new
+        from assistant.errors import AssistantError
         from assistant.replies.sentences import worded
         from rules.said import sentences
 
         say = sentences("dialogue/keeper")
-        if not isinstance(deed, WriteFile) or self.folder is None:
+        if isinstance(deed, LogRun) or self.folder is None:
             return None
         try:
-            path = write_new(self.folder, deed)
+            content = deed.text.encode() if isinstance(deed, WriteFile) else drawn(deed)
+            path = write_new(self.folder, deed.name, content)
+        except AssistantError as fault:
+            return worded(say("not-drawn", reason=str(fault)), "us")
         except OSError as fault:
             return worded(say("not-written", reason=fault.strerror or str(fault)), "us")
         return worded(say("written", file=str(path)), "us")
@@ -115,3 +119,13 @@ class Keeper:
         self.close()
         self.store = None
         self.warn(fault.going_on)
+
+
+def drawn(deed: Draw) -> bytes:
+    """The picture that was asked for.
+
+    raises: AssistantError where nothing draws, or where there is nothing to draw
+    """
+    from assistant.printing.pictures import picture_of
+
+    return picture_of(deed.kind, deed.question, deed.name, now_here())

@@ -10,11 +10,21 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
-from assistant.dialogue import menu_asked, menu_changed
+from assistant.dialogue import menu_asked, menu_changed, menu_ordered, menu_written
 from assistant.dialogue.heard import ALLERGY, Heard
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.menu_changed import ASKING
-from assistant.dialogue.plans import PLAN, TIME, as_clock, as_dish, dishes_of, minute_of, of_place, with_dishes
+from assistant.dialogue.plans import (
+    PLAN,
+    TIME,
+    as_clock,
+    as_dish,
+    as_service,
+    dishes_of,
+    minute_of,
+    of_place,
+    with_dishes,
+)
 from assistant.reading.tokens import norms
 from assistant.understanding import amounts, menu_parts, menu_said, serving
 from assistant.understanding.conversation import settle_in
@@ -22,7 +32,10 @@ from assistant.understanding.cue_words import cues, said
 from assistant.understanding.request import COMPARING, TIMER, asks_which_first
 from assistant.worked_out import WorkedOut, work_out
 from rules.model import PLACE_SLOTS, Request, Unused
-from rules.said import Words
+from rules.said import Words, listed, number, sentences, together
+from rules.topics.schedule.menu import name_of, of_menu
+
+say = sentences("dialogue/menu")
 
 BRIEF, LONGEST, EVENING_MIN = 1, 28, 18 * 60
 GATHERS, WITH_THEM = cues("menu_turns", "gathers"), cues("menu_turns", "with_them")
@@ -36,7 +49,7 @@ class Done:
     """What comes of an utterance about a plan. plan: as it is from now on; is_question: whether that is told"""
 
     reply: WorkedOut
-    plan: Request
+    plan: Request | None
     is_question: bool = True
 
 
@@ -45,6 +58,12 @@ def talked_of(heard: Heard, memory: Memory) -> Done | None:
     request = heard.hearing.request
     if request.recipe or heard.answers_drill or heard.drill:
         return None
+    wanted = menu_ordered.asked(heard, memory)
+    if wanted:
+        return done_with(wanted, heard, memory)
+    if menu_ordered.lacks_menu(heard, memory):
+        empty = Request(topic=PLAN, units=memory.kitchen.units)
+        return Done(menu_asked.told_only(heard, memory, empty, say("no-menu")), memory.menu, is_question=False)
     begun = opened(heard, memory) or gathered(heard, memory)
     if begun:
         return Done(shown(begun, heard, memory, brief=False), begun)
@@ -65,7 +84,59 @@ def talked_of(heard: Heard, memory: Memory) -> Done | None:
     if change is None:
         return None
     new, notes = change
+    ordered = menu_asked.is_ordered(memory) and new.service_time == plan.service_time
+    if ordered:
+        return Done(menu_ordered.ordered(new, heard, memory), new, is_question=False)
     return Done(shown(new, heard, memory, *notes), new)
+
+
+def told(heard: Heard, memory: Memory) -> Done | None:
+    """What comes of a menu that is told as it is written: ordered or worked back, or what was read of it."""
+    found = menu_written.written(heard, memory)
+    if found is None:
+        return None
+    if found.wanted == menu_written.ORDER:
+        return _ordered(found.plan, heard, memory)
+    kept = replace(found.plan, unused=of_place(found.plan))
+    if found.wanted or found.plan.service_time:
+        return Done(shown(found.plan, heard, memory, brief=False), kept)
+    return Done(_read(found.plan, heard, memory), kept)
+
+
+def done_with(wanted: menu_ordered.Wanted, heard: Heard, memory: Memory) -> Done:
+    """A menu that is talked of, ordered; or in its times, for the service that is told with it."""
+    if wanted.what == menu_written.ORDER:
+        return _ordered(wanted.plan, heard, memory)
+    told = as_service(heard.doc)
+    if told:
+        day = heard.hearing.request.service_day or wanted.plan.service_day
+        plan = replace(wanted.plan, service_time=told, service_day=day)
+        return Done(shown(plan, heard, memory, brief=False), plan)
+    moved, notes = menu_changed.service_changed(heard, replace(memory, request=wanted.plan), wanted.plan)
+    return Done(shown(moved, heard, memory, *notes, brief=False), moved)
+
+
+def _ordered(plan: Request, heard: Heard, memory: Memory) -> Done:
+    return Done(menu_ordered.ordered(plan, heard, memory), replace(plan, unused=of_place(plan)), is_question=False)
+
+
+def _read(plan: Request, heard: Heard, memory: Memory) -> WorkedOut:
+    """What was read of a menu, and what can be done with it."""
+    settled = settle_in(plan, memory.kitchen)
+    lines = listed(
+        (
+            say(
+                "read-line",
+                food=name_of(one),
+                told="count" if one.portions else "share" if one.share else "no",
+                count=number(one.portions or (one.share or 0.0) * 100, 0),
+            )
+            for one in of_menu(settled)
+        ),
+        "semicolons",
+    )
+    notes = (unused.reason for unused in plan.unused)
+    return menu_asked.told_only(heard, memory, plan, together(say("read", lines=lines), *notes))
 
 
 def _is_left(plan: Request, last: Request | None) -> bool:
@@ -118,7 +189,7 @@ def opened(heard: Heard, memory: Memory) -> Request | None:
     held: dict[str, Any] = {slot: getattr(where, slot) for slot in PLACE_SLOTS}
     plan = replace(
         Request(topic=PLAN, text=request.text, units=request.units, depth=request.depth),
-        service_time=request.service_time,
+        service_time=request.service_time or as_service(doc),
         service_day=request.service_day,
         start_time=request.start_time,
         portions=count.all or request.portions,

@@ -22,9 +22,10 @@ from assistant.understanding.conversation import settle_in
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.serving import began
 from assistant.worked_out import WorkedOut, work_out
+from rules.amounts.eaters import is_of_meat
 from rules.model import PLACE_SLOTS, Request
 from rules.said import Words, duration, duration_span, sentences, together, yes
-from rules.topics.schedule.menu import firing_order, is_of_meat, name_of, of_menu, starts_of
+from rules.topics.schedule.menu import firing_order, name_of, of_menu, starts_of
 from rules.topics.schedule.stages import method_of, stages
 
 say = sentences("dialogue/menu")
@@ -110,7 +111,13 @@ def is_focus(memory: Memory) -> bool:
     last = memory.request
     if last is not None and last.topic == WHY and memory.before is not None:
         last = memory.before
-    return last is not None and last.topic == PLAN
+    return last is not None and (last.topic == PLAN or is_ordered(memory))
+
+
+def is_ordered(memory: Memory) -> bool:
+    """Whether the order of the plan was talked of last."""
+    last = memory.request
+    return last is not None and last.topic == ORDER and bool(last.menu)
 
 
 def one_line(heard: Heard, memory: Memory, one: Request) -> WorkedOut:

@@ -17,13 +17,14 @@ from assistant.understanding import details, menu_parts, menu_said, serving
 from assistant.understanding.conversation import merge
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.menu_parts import Mention
+from rules.amounts.eaters import is_of_meat
 from rules.catalogue import marked
 from rules.foods.dishes import traits_of
 from rules.heat.heat_settings import setting
 from rules.model import PLACE_SLOTS, Request
 from rules.physics.units import round_time_min
 from rules.said import Words, duration, elevation, listed, number, oven, sentences
-from rules.topics.schedule.menu import is_of_meat, name_of, of_menu
+from rules.topics.schedule.menu import name_of, of_menu
 from rules.topics.schedule.stages import method_of, stages
 
 say = sentences("dialogue/menu")

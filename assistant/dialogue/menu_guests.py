@@ -11,9 +11,10 @@ from assistant.dialogue.plans import dishes_of, with_dishes
 from assistant.reading.tokens import norms
 from assistant.understanding import menu_parts, menu_said
 from assistant.understanding.cue_words import cues, said
+from rules.amounts.eaters import is_of_meat
 from rules.model import PLACE_SLOTS, Kitchen, Request
 from rules.said import Words, listed, sentences
-from rules.topics.schedule.menu import is_of_meat, name_of
+from rules.topics.schedule.menu import name_of
 
 say = sentences("dialogue/menu")
 

@@ -8,19 +8,24 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import Any
 
+from spacy.tokens import Doc
+
 from assistant.planning.schedule import service_moment
 from assistant.reading.days import TODAY, TOMORROW, WEEK
-from assistant.understanding import menu_parts
+from assistant.understanding import menu_parts, menu_said
 from rules.model import PLACE_SLOTS, Request, Unused
 
 PLAN = "schedule"
+ORDER = "order"
 TIME = "time"
-DAY_MIN = 24 * 60
+DAY_MIN, EVENING_MIN = 24 * 60, 18 * 60
 MOST_EARLIER = 12
 
 
 def kept(question: Request, plan: Request | None) -> Request | None:
     """The plan after a question: a new one, where it is one; one line of the plan is no other."""
+    if question.topic == ORDER and question.menu and plan is not None:
+        return replace(plan, portions=question.portions or plan.portions)
     if question.topic != PLAN or not (question.dish or question.menu):
         return plan
     of_it = plan is not None and bool(plan.menu) and not question.menu and question.service_time == plan.service_time
@@ -85,6 +90,12 @@ def moved_to(plan: Request, minute: int, by: int) -> Request:
     elif days:
         day = {TODAY: TOMORROW}.get(day or TODAY, day) if days > 0 else day
     return replace(plan, service_time=as_clock(minute), service_day=day)
+
+
+def as_service(doc: Doc) -> str | None:
+    """The time of service that an utterance tells, a bare hour on the half of the day that is nearer to an evening."""
+    minute = menu_said.told_at(doc, EVENING_MIN)
+    return None if minute is None else as_clock(minute)
 
 
 def as_clock(minute: float) -> str:

@@ -13,9 +13,11 @@ from typing import TYPE_CHECKING
 
 from assistant.dialogue.timer import Timer
 from assistant.planning.clock import clock, stretch
+from assistant.planning.schedule import down_to_step
+from assistant.planning.serving import before, serving
 from assistant.replies.sentences import worded
 from rules.model import Request, Units
-from rules.said import Join, Words, duration_span, listed, sentences
+from rules.said import Join, Words, duration_span, listed, sentences, yes
 
 if TYPE_CHECKING:
     from assistant.store.database import Store
@@ -77,6 +79,8 @@ def decide(request: Request, timers: Sequence[Timer], now: datetime, conversatio
     running = tuple(timer for timer in timers if not timer.rang or timer.ends_at > now)
     if what == "set" or (what == "extend" and not timers):
         return setting(request, name, timers, now, conversation)
+    if what == "fire":
+        return firing(request, timers, now, conversation)
     if what == "each":
         own = matching(name, request.dish, running) if name or request.dish else ()
         own = tuple(timer for timer in own if timer.dish == request.dish)
@@ -129,6 +133,26 @@ def setting(request: Request, spoken: str, timers: Sequence[Timer], now: datetim
         told = say("set", length=stretch(length), end=end, span=span, ends=ends)
     else:
         told = say("set-for", name=timer.name, length=stretch(length), end=end, span=span, ends=ends)
+    return Outcome(text=_worded(told), new=timer, gone=over)
+
+
+def firing(request: Request, timers: Sequence[Timer], now: datetime, conversation: str) -> Outcome:
+    """A timer that rings when a dish of a plan is to be begun; one that should be on already is told, and rings not."""
+    served = serving(f"{request.service_day or ''} {request.service_time or ''}", now)
+    # as the list of the plan tells it
+    ends = down_to_step(before(served, request.left_min or 0.0))
+    over = tuple(timer for timer in timers if timer.rang and timer.ends_at <= now)
+    name = free_name(
+        _worded(say("start-of", dish=request.timer_name)), [timer for timer in timers if timer not in over]
+    )
+    if ends <= now:
+        return Outcome(text=_worded(say("on-already", dish=request.timer_name)), gone=over)
+    if ends - now > timedelta(minutes=LONGEST_MIN):
+        return Outcome(text=_worded(say("too-far", dish=request.timer_name)), gone=over)
+    timer = Timer(name=name, dish=request.dish, starts_at=now, ends_at=ends, conversation=conversation)
+    day = "" if ends.date() == now.date() else say("weekday", day=ends.weekday())
+    left = "" if day else stretch(ends - now)
+    told = say("rings-at", name=name, ends=clock(ends, request.units), left=left, day=day, other=yes(day))
     return Outcome(text=_worded(told), new=timer, gone=over)
 
 

@@ -9,14 +9,18 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cache
+from typing import Any
 
 from assistant.dialogue import history, made, talk
 from assistant.dialogue.heard import Heard
 from assistant.dialogue.memory import Memory, Step
+from assistant.dialogue.menu_asked import is_focus
 from assistant.dialogue.moves import bare
 from assistant.dialogue.moves import words as words_of
+from assistant.dialogue.plans import dishes_of
 from assistant.dialogue.thread import AFTER, ANOTHER, after
 from assistant.reading.tokens import norms
+from assistant.replies.sentences import worded
 from assistant.understanding import timer_words
 from assistant.understanding.conversation import merge, settle_in
 from assistant.understanding.cue_words import said as said_among
@@ -25,13 +29,14 @@ from assistant.understanding.utterance import listen
 from assistant.worked_out import WorkedOut, work_out
 from rules import tables
 from rules.foods.dishes import dishes
-from rules.model import Answer, Request
+from rules.model import PLACE_SLOTS, Answer, Request
 from rules.said import sentences
+from rules.topics.schedule.menu import firing_order, of_menu
 
 say = sentences("dialogue/talk")
 
 SET, CHANGE, MOVE, EXTEND, STOP, LEFT = "set", "change", "move", "extend", "stop", "left"
-EACH, STOP_ALL = "each", "stop_all"
+EACH, STOP_ALL, FIRE = "each", "stop_all", "fire"
 PUT, UNDO = (SET, EACH, CHANGE, MOVE), "undo"
 FEW, LONGEST, MOST_BARE_MIN = 8, 120, 600
 # a refusal that holds for the dish itself, however the timer is asked for
@@ -74,6 +79,9 @@ def timed(heard: Heard, memory: Memory) -> Timed | None:
         return done
     if not _says(said, "wanted") or timer_words.action(heard.doc.text) not in (None, SET):
         return None
+    of_plan = _says(said, "every") or (_says(said, "of_plan") and not _dish_words(heard))
+    if of_plan and not _minutes(heard) and (done := _for_the_plan(heard, memory)):
+        return done
     if _says(said, "every") and not _minutes(heard):
         return _for_every(heard, memory)
     return _set(heard, memory)
@@ -153,6 +161,34 @@ def _for_every(heard: Heard, memory: Memory) -> Timed | None:
         done[-1].memory,
         tuple(request for one in done for request in one.timers),
     )
+
+
+def _for_the_plan(heard: Heard, memory: Memory) -> Timed | None:
+    """A timer for the beginning of each dish of the plan; None where none is talked of, or it has no time yet."""
+    plan = memory.menu
+    if plan is None or plan.service_time is None or not is_focus(memory):
+        return None
+    settled = settle_in(plan, memory.kitchen)
+    fired = firing_order(of_menu(settled) if settled.menu else (settled,))
+    placed: dict[str, Any] = {slot: getattr(plan, slot) for slot in PLACE_SLOTS}
+    base = replace(
+        heard.hearing.about(TIMER).request, **placed, timer_action=FIRE, service_time=plan.service_time,
+        service_day=plan.service_day, units=plan.units, method=None, subject=None, forms=(), choices=(), unused=(),
+        small_talk=None,
+    )  # fmt: skip
+    names = {one.dish for one in dishes_of(plan)}
+    asked = tuple(
+        replace(
+            base,
+            dish=str(one.food) if one.food in names else None,
+            timer_name=worded(one.food, plan.units),
+            left_min=one.at_min,
+        )
+        for one in fired
+    )
+    if not asked:
+        return None
+    return Timed(work_out(asked[-1]), after(asked[-1], memory), asked)
 
 
 def _in_a_row(answers: Sequence[Answer]) -> Answer:

@@ -13,6 +13,7 @@ from assistant.dialogue import (
     menu,
     misses,
     moves,
+    pictures,
     refusing,
     said_again,
     talk,
@@ -194,7 +195,9 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
     if turn:
         return turn
     turn = (
-        of_a_recipe(heard, memory)
+        of_a_menu(heard, memory)
+        or of_a_picture(heard, memory)
+        or of_a_recipe(heard, memory)
         or of_an_allergy(heard, memory)
         or instrument_read(heard, memory)
         or talked(heard, memory)
@@ -215,6 +218,12 @@ def with_the_last(heard: Heard, memory: Memory, turn: Turn) -> Turn:
     """The turn with a plan kept of two dishes, where one was asked about that is to go with the last."""
     plan = menu.beside(heard, memory, turn.reply.request)
     return turn if plan is None else replace(turn, memory=replace(turn.memory, menu=plan))
+
+
+def of_a_picture(heard: Heard, memory: Memory) -> Turn | None:
+    """Take what asks to be shown a picture of what is talked of."""
+    done = pictures.shown(heard, memory)
+    return Turn(done.reply, done.memory, deed=done.deed) if done else None
 
 
 def of_a_recipe(heard: Heard, memory: Memory) -> Turn | None:
@@ -292,11 +301,20 @@ def drilled(heard: Heard, memory: Memory) -> Turn | None:
 
 def planned(heard: Heard, memory: Memory) -> Turn | None:
     """Begin a menu, change the plan of the service, or tell it; None for an utterance that does nothing of it."""
-    done = menu.talked_of(heard, memory)
+    return planned_so(heard, memory, menu.talked_of(heard, memory))
+
+
+def of_a_menu(heard: Heard, memory: Memory) -> Turn | None:
+    """Take a menu that is told as it is written; None for anything else."""
+    return planned_so(heard, memory, menu.told(heard, memory))
+
+
+def planned_so(heard: Heard, memory: Memory, done: menu.Done | None) -> Turn | None:
+    """The turn in which something was done about a menu."""
     if done is None:
         return None
     asked = next(iter(done.reply.missing), None)
-    question = done.plan if done.is_question else done.reply.request
+    question = done.plan if done.is_question and done.plan else done.reply.request
     after_it = replace(after(question, memory), asked=asked, kitchen=learnt(heard.hearing.request, question, memory))
     return Turn(done.reply, replace(after_it, menu=memory.menu if asked and memory.menu else done.plan))
 

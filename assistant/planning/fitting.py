@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from random import Random
 
 STEP_MIN = 5
@@ -26,12 +26,15 @@ class Block:
     """A stretch in which a dish has a thing, from so many steps before service to so many before it (first > last).
 
     heat: the heats that will do, low and high [degC], with how far they may lie apart [K]; None where nothing shares it
+    room: how much of the thing it fills where others share it, from `filled` on: an oven heats up empty
     """
 
     thing: str
     first: int
     last: int
     heat: tuple[float, float, float] | None = None
+    room: int = 0
+    filled: int = 0
 
     def shares(self, other: Block) -> bool:
         """Whether there is a heat that does for both."""
@@ -68,7 +71,7 @@ class Fit:
     kept_from: dict[int, tuple[str, ...]] = field(default_factory=dict)
 
 
-Solver = Callable[[Sequence[Job], dict[str, int], Sequence[int]], tuple[tuple[int, ...], Units] | None]
+Solver = Callable[[Sequence[Job], dict[str, int], Sequence[int], dict[str, int]], tuple[tuple[int, ...], Units] | None]
 
 
 def steps(minutes: float) -> int:
@@ -82,24 +85,43 @@ def steps(minutes: float) -> int:
 
 @dataclass
 class Kitchen:
-    """What is taken when. count: how many there are of each thing; units: the blocks each single one of them has."""
+    """What is taken when. count: how many there are of each thing; units: the blocks each single one of them has
+
+    room: how much a single one holds of what shares it, where that is limited
+    levels: of each single one the steps at which at least so much of its room is filled, as bits
+    """
 
     count: dict[str, int]
+    room: dict[str, int] = field(default_factory=dict)
     units: dict[str, list[list[Block]]] = field(default_factory=dict)
     taken: dict[str, list[int]] = field(default_factory=dict)
+    levels: dict[str, list[list[int]]] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
         self.units = {thing: [[] for _ in range(count)] for thing, count in self.count.items()}
         self.taken = {thing: [0] * count for thing, count in self.count.items()}
+        self.levels = {
+            thing: [[0] * (room + 1) for _ in range(self.count.get(thing, 0))] for thing, room in self.room.items()
+        }
 
     def barred(self, block: Block) -> int:
         """The shifts at which a block finds no unit free, as bits."""
         found = -1
         for n in range(self.count[block.thing]):
-            found &= _widened(self._closed(block, n), block)
+            full = _filled(block) if self._is_limited(block) else None
+            barred = _widened(self._closed(block, n), block)
+            found &= barred | _widened(self._full(block, n), full) if full else barred
             if not found:
                 break
         return found
+
+    def _is_limited(self, block: Block) -> bool:
+        return bool(block.room) and block.thing in self.levels
+
+    def _full(self, block: Block, unit: int) -> int:
+        """The steps at which a unit has no room for a block, as bits."""
+        most = self.room[block.thing]
+        return self.levels[block.thing][unit][max(1, most - min(block.room, most) + 1)]
 
     def _closed(self, block: Block, unit: int) -> int:
         """The steps at which a unit is not to be had for a block, as bits."""
@@ -121,7 +143,11 @@ class Kitchen:
     def free(self, block: Block) -> list[int]:
         """The units that are free for a block."""
         own = _bits((block,))
-        return [n for n in range(self.count[block.thing]) if not self._closed(block, n) & own]
+        free = [n for n in range(self.count[block.thing]) if not self._closed(block, n) & own]
+        if not self._is_limited(block):
+            return free
+        full = _bits((_filled(block),))
+        return [n for n in free if not self._full(block, n) & full]
 
     def take(self, block: Block) -> int:
         """Take a unit that is free for a block, which there has to be."""
@@ -135,11 +161,22 @@ class Kitchen:
         """Take a unit that is settled."""
         self.units[block.thing][unit].append(block)
         self.taken[block.thing][unit] |= _bits((block,))
+        if self._is_limited(block):
+            levels, own = self.levels[block.thing][unit], _bits((_filled(block),))
+            for _ in range(min(block.room, self.room[block.thing])):
+                for level in range(len(levels) - 1, 1, -1):
+                    levels[level] |= levels[level - 1] & own
+                levels[1] |= own
 
 
 def moved_by(block: Block, early: int) -> Block:
     """A block of a job that is ready so many steps early."""
-    return Block(block.thing, block.first + early, block.last + early, block.heat)
+    return replace(block, first=block.first + early, last=block.last + early)
+
+
+def _filled(block: Block) -> Block:
+    """The part of a block in which its thing is filled."""
+    return replace(block, first=max(block.last + 1, block.first - block.filled))
 
 
 def overlap(one: Block, other: Block) -> bool:
@@ -166,7 +203,11 @@ def _widened(taken: int, block: Block) -> int:
 
 
 def assigned(
-    jobs: Sequence[Job], early: Sequence[int], count: dict[str, int], heated: Sequence[int] | None = None
+    jobs: Sequence[Job],
+    early: Sequence[int],
+    count: dict[str, int],
+    heated: Sequence[int] | None = None,
+    room: dict[str, int] | None = None,
 ) -> Units | None:
     """Which unit each block of each job has, from zero; None where they do not all find one.
 
@@ -175,10 +216,12 @@ def assigned(
     """
     blocks = [(moved_by(b, shift), i, j) for i, shift in enumerate(early) for j, b in enumerate(jobs[i].blocks)]
     found = [[0] * len(job.blocks) for job in jobs]
-    kitchen = Kitchen(count)
+    kitchen = Kitchen(count, room or {})
     for block, i, j in sorted(blocks, key=lambda told: (-told[0].first, told[0].last, told[1])):
         if heated is not None and block.heat is not None:
             found[i][j] = heated[i]
+            if heated[i] not in kitchen.free(block):
+                return None
             kitchen.take_unit(block, heated[i])
         elif not kitchen.free(block):
             return None
@@ -192,12 +235,14 @@ def cost(jobs: Sequence[Job], early: Sequence[int]) -> float:
     return sum(job.cost(shift) for job, shift in zip(jobs, early, strict=True))
 
 
-def placed(jobs: Sequence[Job], count: dict[str, int]) -> tuple[tuple[int, ...], Units]:
+def placed(
+    jobs: Sequence[Job], count: dict[str, int], room: dict[str, int] | None = None
+) -> tuple[tuple[int, ...], Units]:
     """The jobs one after the other, each as late as what is taken lets it: the best of a few orders, and of those that
     come of moving one job in it."""
 
     def tried(order: list[int]) -> tuple[float, list[int], tuple[tuple[int, ...], Units]]:
-        plan = _in_order(jobs, order, count)
+        plan = _in_order(jobs, order, count, room or {})
         return cost(jobs, plan[0]), order, plan
 
     best = min((tried(order) for order in _orders(jobs)), key=lambda told: told[:2])
@@ -229,8 +274,10 @@ def _taken(job: Job) -> int:
     return sum(block.first - block.last for block in job.blocks)
 
 
-def _in_order(jobs: Sequence[Job], order: Iterable[int], count: dict[str, int]) -> tuple[tuple[int, ...], Units]:
-    kitchen, early = Kitchen(count), [0] * len(jobs)
+def _in_order(
+    jobs: Sequence[Job], order: Iterable[int], count: dict[str, int], room: dict[str, int]
+) -> tuple[tuple[int, ...], Units]:
+    kitchen, early = Kitchen(count, room), [0] * len(jobs)
     units: list[tuple[int, ...]] = [()] * len(jobs)
     for i in order:
         early[i] = kitchen.least(jobs[i])
@@ -238,9 +285,11 @@ def _in_order(jobs: Sequence[Job], order: Iterable[int], count: dict[str, int]) 
     return tuple(early), tuple(units)
 
 
-def hinders(jobs: Sequence[Job], early: Sequence[int], units: Units, count: dict[str, int], at: int) -> tuple[str, ...]:
+def hinders(
+    jobs: Sequence[Job], early: Sequence[int], units: Units, count: dict[str, int], at: int, room: dict[str, int]
+) -> tuple[str, ...]:
     """What keeps a job from being ready within what it keeps, while the others stay as they are."""
-    kitchen = Kitchen(count)
+    kitchen = Kitchen(count, room)
     for i, job in enumerate(jobs):
         for block, unit in zip(job.blocks, units[i], strict=True):
             if i != at:
@@ -253,20 +302,24 @@ def hinders(jobs: Sequence[Job], early: Sequence[int], units: Units, count: dict
     return whole or tuple(thing for thing, bits in barred.items() if bits)
 
 
-def fitted(jobs: Sequence[Job], count: dict[str, int], better: Solver | None = None) -> Fit:
+def fitted(
+    jobs: Sequence[Job], count: dict[str, int], better: Solver | None = None, room: dict[str, int] | None = None
+) -> Fit:
     """The best plan found for jobs in a kitchen with so many of each thing, at least one of what is needed.
+
+    room: how much a single one holds of what shares it; a thing that is not there holds all of it
 
     better: looks for a better plan than that of placing, as `fitting_solved.solved` does; it is asked for only where
     the jobs do not fit as counted back
     """
-    at_once = (0,) * len(jobs)
-    free = assigned(jobs, at_once, count)
+    at_once, room = (0,) * len(jobs), room or {}
+    free = assigned(jobs, at_once, count, room=room)
     if free is not None:
         return Fit(at_once, free, "counted")
-    early, units = placed(jobs, count)
+    early, units = placed(jobs, count, room)
     how = "placed" if any(early) else "counted"
-    solved = better(jobs, count, early) if better and any(early) else None
+    solved = better(jobs, count, early, room) if better and any(early) else None
     if solved:
         (early, units), how = solved, "solved"
     late = [i for i, shift in enumerate(early) if shift > jobs[i].keeps]
-    return Fit(early, units, how, {i: hinders(jobs, early, units, count, i) for i in late})
+    return Fit(early, units, how, {i: hinders(jobs, early, units, count, i, room) for i in late})

@@ -25,7 +25,9 @@ class NothingSolves(AssistantError, RuntimeError):
         return 'a plan of least waiting needs scipy, which is not installed here: pip install "simmerline[plan]"'
 
 
-def solved(jobs: Sequence[Job], count: dict[str, int], placed: Sequence[int]) -> tuple[tuple[int, ...], Units] | None:
+def solved(
+    jobs: Sequence[Job], count: dict[str, int], placed: Sequence[int], room: dict[str, int] | None = None
+) -> tuple[tuple[int, ...], Units] | None:
     """A plan that costs no more than the one that was placed; None where none was found, or the menu is too large.
 
     raises: NothingSolves where scipy is not installed
@@ -39,7 +41,7 @@ def solved(jobs: Sequence[Job], count: dict[str, int], placed: Sequence[int]) ->
     variables = _variables(jobs, count, cost(jobs, placed))
     if len(variables) > MOST_VARIABLES:
         return None
-    rows = _rows(jobs, count, variables)
+    rows = [*_rows(jobs, count, variables), *_room_rows(jobs, room or {}, variables)]
     if len(rows) > MOST_ROWS:
         return None
     at = [(r, v) for r, (held, _) in enumerate(rows) for v in held]
@@ -67,7 +69,7 @@ def solved(jobs: Sequence[Job], count: dict[str, int], placed: Sequence[int]) ->
     for chosen, (i, s, unit) in zip(found.x, variables, strict=True):
         if chosen > 0.5:
             early[i], heated[i] = s, unit
-    units = assigned(jobs, early, count, heated)
+    units = assigned(jobs, early, count, heated, room)
     return (tuple(early), units) if units is not None and cost(jobs, early) <= cost(jobs, placed) + 1e-9 else None
 
 
@@ -112,3 +114,17 @@ def _rows(
         if len(rows) > MOST_ROWS:
             break
     return rows
+
+
+def _room_rows(
+    jobs: Sequence[Job], room: dict[str, int], variables: Sequence[tuple[int, int, int]]
+) -> list[tuple[dict[int, float], int]]:
+    """What fills the room of a single thing in each step by which variables, and how much there is."""
+    filled: dict[tuple[str, int, int], dict[int, float]] = defaultdict(dict)
+    for n, (i, early, unit) in enumerate(variables):
+        for block in jobs[i].blocks:
+            if block.room and block.thing in room:
+                for step in range(block.last + early, max(block.last + 1, block.first - block.filled) + early):
+                    held = filled[block.thing, unit, step]
+                    held[n] = held.get(n, 0.0) + min(block.room, room[block.thing])
+    return [(held, room[thing]) for (thing, _, _), held in filled.items() if sum(held.values()) > room[thing]]

@@ -43,6 +43,7 @@ _PERCENT = re.compile(r"(?P<sign>[-−]\s*)?(?P<figure>\d+(?:[.,]\d+)?)\s*(?:%|p
 _COUNT = re.compile(
     r"(?:^|[\s,;:(]|\bx\s*|×\s*)(?P<sign>[-−]\s*)?(?P<figure>\d{1,6})(?=\s*(?:$|[,;)]|x\b|×))", re.IGNORECASE
 )
+_PART = re.compile(r"(?<![\d/])(?P<over>\d{1,2})/(?P<under>\d{1,2})(?![\d/])")
 _LEADING = re.compile(r"^\s*(?P<sign>[-−]\s*)?(?P<figure>\d{1,6})\s*(?:x\s+|×\s*|\s)(?=[^\W\d])", re.IGNORECASE)
 say = sentences("planning/order")
 
@@ -155,6 +156,11 @@ def plain_dishes() -> frozenset[str]:
     return frozenset(tables.read_toml(WORDS)["plain"]["dishes"])
 
 
+def is_meatless(text: str) -> bool:
+    """Whether the words of a dish say that it is made without meat: vegetable lasagna."""
+    return not set(cut(text).norms).isdisjoint(tables.read_toml(WORDS)["meatless"]["words"])
+
+
 # A table
 
 
@@ -186,7 +192,7 @@ def _read_table(reading: _Reading, rows: Sequence[str], columns: dict[str, int],
 
 def _read_row(reading: _Reading, at: int, row: str, folder: Path | None) -> None:
     text = _BULLET.sub("", row).strip()
-    if not text or text.startswith("#"):
+    if not any(sign.isalnum() for sign in text) or text.startswith("#"):
         return
     if len(text) > LONGEST_LINE:
         reading.faults.append(say("too-long", line=at))
@@ -209,7 +215,7 @@ def _read_head(reading: _Reading, at: int, text: str) -> bool:
     if any(found.kind == "dish" for found in _found(text)) or _as_recipe(text):
         return False
     opens = not reading.lines and not reading.head and not reading.faults
-    if opens and not heard.numbers and not _nearly(text):
+    if opens and not heard.numbers and (_is_event(text) or not _nearly(text)):
         reading.head["title"] = text
         return True
     if "," in text and not heard.clock:
@@ -223,6 +229,11 @@ def _read_head(reading: _Reading, at: int, text: str) -> bool:
         _note(reading, at, "covers", text)
         return True
     return False
+
+
+def _is_event(text: str) -> bool:
+    """Whether a line names an occasion, however like a dish it may sound: dinner, banquet."""
+    return not set(cut(text).norms).isdisjoint(tables.read_toml(WORDS)["titles"]["events"])
 
 
 def _note(reading: _Reading, at: int, name: str, told: str) -> None:
@@ -246,7 +257,8 @@ def _time_told(text: str) -> str:
 def _covers_told(at: int, text: str) -> int:
     heard = hear(text, KINDS)
     figures = [m.said for m in heard.measures if m.kind == "portion"] or [n.value for n in heard.numbers]
-    return _enough(at, -figures[0] if figures and re.search(r"[-−]\s*\d", text) else sum(figures[:1]), text)
+    # the reader hears the sign of some figures and not of others
+    return _enough(at, -abs(figures[0]) if figures and re.search(r"[-−]\s*\d", text) else sum(figures[:1]), text)
 
 
 def _enough(at: int, covers: float, text: str) -> int:
@@ -288,12 +300,12 @@ def _dishes(reading: _Reading, at: int, text: str, folder: Path | None) -> Itera
 def _meant(reading: _Reading, at: int, text: str, found: Found) -> str:
     """The dish that was heard in a line; a name misspelled whole goes before what was heard of it, which is told."""
     words = cut(text.split(",")[0]).norms
+    named = {w for other in _found(text) if other.kind != "dish" for w in words[other.start : other.end]}
     left = [
         w
         for w in words[: found.start]
-        if len(w) > 1 and w.isalpha() and not set(stems(w)) <= neutral() and w not in _small_words()
+        if len(w) > 1 and w.isalpha() and not set(stems(w)) <= neutral() and w not in named | _small_words()
     ]
-    left = [w for w in left if not any(w in words[f.start : f.end] for f in _found(text) if f.kind != "dish")]
     if not left or found.id in text.split(",")[0].lower().partition(" ")[0]:
         return found.id
     near = _nearly(text.split(",")[0])
@@ -361,6 +373,8 @@ def _takers(at: int, line: MenuLine, text: str) -> MenuLine:
             raise _Unreadable(say("no-share", line=at, text=text))
         return replace(line, share=share)
     heard = hear(text, KINDS)
+    if part := _fraction(text, heard):
+        return replace(line, share=part)
     groups = [m for m in heard.measures if m.kind == "portion"]
     if groups:
         before = text[: heard.place(groups[0])[0]].rstrip()
@@ -373,6 +387,14 @@ def _takers(at: int, line: MenuLine, text: str) -> MenuLine:
         (shares[n] for word, n in _words("shares").items() if re.search(rf"\b{re.escape(word)}\b", told)), None
     )
     return replace(line, share=named)
+
+
+def _fraction(text: str, heard: Heard) -> float | None:
+    """A part of the guests that stands as a fraction and belongs to no measure: 1/2."""
+    spans = [heard.place(m) for m in heard.measures]
+    found = next((m for m in _PART.finditer(text) if not any(a <= m.start() < b for a, b in spans)), None)
+    part = int(found["over"]) / int(found["under"]) if found and int(found["under"]) else 0.0
+    return part if 0 < part <= 1 else None
 
 
 def _bare_count(text: str, heard: Heard) -> re.Match[str] | None:

@@ -15,11 +15,12 @@ from pathlib import Path
 
 from assistant.errors import AssistantError
 from assistant.planning.items import as_bought_g, item_of
-from assistant.planning.menu import Menu, MenuLine, plain_dishes
+from assistant.planning.menu import Menu, MenuLine, is_meatless, plain_dishes
 from assistant.reading.units import unit_of
 from rules import engine
+from rules.amounts.eaters import is_of_meat
 from rules.amounts.makings import of_its_kind
-from rules.amounts.portion import PORTION, portion, serving
+from rules.amounts.portion import PORTION, portion
 from rules.amounts.stores import STORES, Kept, Packed, kept, packed
 from rules.errors import RulesError
 from rules.foods.dishes import dishes, usual_method
@@ -29,6 +30,7 @@ from rules.recipe import IngredientLine
 from rules.recipes.convert import Converted
 from rules.recipes.sheet import line_added
 from rules.said import Said, sentences
+from rules.topics.order import menu as menus
 from rules.topics.order import taken
 
 # what is put on top of what the guests are reckoned to take, for what is dropped, burnt and eaten twice
@@ -44,8 +46,6 @@ UNCOOKED = "salad"
 NOTICED_MIN = 1.0
 # recipes are taken to be written for the sea, as `simmerline convert` takes them [m]
 WRITTEN_FOR_M = 0.0
-# a change of a recipe below this is its rounding [share]
-NOTICED = 0.005
 say = sentences("planning/order")
 
 
@@ -60,8 +60,7 @@ class Part:
     @property
     def change(self) -> float:
         """How much more of it here, as a share; 0 where it makes no difference."""
-        share = self.grams / self.there_g - 1 if self.there_g else 0.0
-        return share if abs(share) >= NOTICED else 0.0
+        return taken.change(self.grams, self.there_g)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -166,6 +165,7 @@ class _Reckoning:
     loose: dict[tuple[str, str], tuple[float, tuple[str, ...]]] = field(default_factory=dict)
     served: list[Served] = field(default_factory=list)
     faults: list[Said] = field(default_factory=list)
+    notes: list[Said] = field(default_factory=list)
 
 
 def order_sheet(
@@ -184,7 +184,7 @@ def order_sheet(
     """
     guests = covers or menu.covers
     reckoning = _Reckoning(faults=list(menu.faults))
-    mains = any(line.dish and "side" not in _ways(line.dish) for line in menu.lines)
+    mains = has_mains(menu)
     for line in watched(menu.lines):
         count = takers(line, guests)
         if count is None:
@@ -205,7 +205,7 @@ def order_sheet(
         loose=tuple(Loose(*key, *told) for key, told in sorted(reckoning.loose.items())),
         served=tuple(reckoning.served),
         faults=tuple(reckoning.faults),
-        notes=menu.notes,
+        notes=(*menu.notes, *reckoning.notes),
     )
 
 
@@ -222,15 +222,8 @@ def takers(line: MenuLine, guests: int | None) -> int | None:
     return -int(-(guests * (line.share or 1.0) - 1e-9) // 1)
 
 
-def _ways(dish: str) -> dict[str, float]:
-    return serving(dish, dishes()[dish].dish_class).shares
-
-
-def _is_a_side(line: MenuLine) -> bool:
-    """Whether a dish without a word of how it is served is one beside the mains; what some of them choose is a main."""
-    chosen = line.covers is not None or (line.share or 1.0) < 1.0
-    served = serving(line.dish, dishes()[line.dish].dish_class)
-    return "side" in served.shares and not (chosen and served.usual == "main")
+def _asked(line: MenuLine) -> Request:
+    return Request(dish=line.dish, dish_class=dishes()[line.dish].dish_class)
 
 
 def _line(reckoning: _Reckoning, item: str, margin: float, on_hand: dict[str, float]) -> Line:
@@ -266,12 +259,28 @@ def _joined(parts: list[Part]) -> Iterator[Part]:
 # A dish of the lexicon
 
 
-def _dish(reckoning: _Reckoning, line: MenuLine, covers: int, elevation_m: float, mains: bool) -> None:
-    way = line.course or ("side" if mains and _is_a_side(line) else None)
+def has_mains(menu: Menu) -> bool:
+    """Whether a dish of the menu can only be a main, beside which what can be a side is one."""
+    return any(line.dish and "side" not in menus.ways_of(_asked(line)) for line in menu.lines)
+
+
+def request_of(line: MenuLine, covers: int, elevation_m: float, mains: bool) -> Request:
+    """The order of a dish of a menu. mains: whether the menu has some"""
+    some = line.covers is not None or (line.share or 1.0) < 1.0
+    way = line.course or ("side" if mains and menus.is_a_side(_asked(line), some=some) else None)
     request = taken.of_dish(line.dish, portions=covers, course=way, elevation_m=elevation_m)
     if line.portion_g:
         request = replace(request, quantity=Quantity(line.portion_g, "g"), quantity_of=PORTION)
-    for need in taken.needs(request):
+    return request
+
+
+def _dish(reckoning: _Reckoning, line: MenuLine, covers: int, elevation_m: float, mains: bool) -> None:
+    request = request_of(line, covers, elevation_m, mains)
+    needs = taken.needs(request)
+    if is_meatless(line.text) and (left := _without_meat(needs)) != needs:
+        reckoning.notes.append(say("without-meat", line=line.line, dish=line.dish))
+        needs = left
+    for need in needs:
         item = need.item
         if (need.bought or item == line.dish) and (named := portion(line.dish, request.dish_class or "").bought_as):
             item = line.dish if line.dish in named else item_of(named)
@@ -279,6 +288,14 @@ def _dish(reckoning: _Reckoning, line: MenuLine, covers: int, elevation_m: float
             reckoning.classes[item] = request.dish_class or ""
         reckoning.parts[item].append(Part(line.dish, need.grams, need.there_g))
     reckoning.served.append(_served(request, covers))
+
+
+def _without_meat(needs: tuple[taken.Need, ...]) -> tuple[taken.Need, ...]:
+    """What a dish takes where it is made without its meat: as much in all, of the rest."""
+    kept = tuple(need for need in needs if need.bought or not is_of_meat(Request(dish=need.item)))
+    rest = sum(need.grams for need in kept)
+    more = sum(need.grams for need in needs) / rest if rest else 1.0
+    return tuple(replace(need, grams=need.grams * more, there_g=need.there_g * more) for need in kept)
 
 
 def _served(request: Request, covers: int) -> Served:
@@ -325,11 +342,10 @@ def time_of(dish: str, elevation_m: float) -> tuple[float, float] | None:
 
 def _recipe(reckoning: _Reckoning, path: Path, covers: int, elevation_m: float, units: Units) -> None:
     from assistant.recipes.converting import convert_recipe
-    from assistant.recipes.read import MOST_BYTES
+    from assistant.recipes.read import bytes_of
 
     try:
-        with path.open("rb") as file:
-            content = file.read(MOST_BYTES + 1)
+        content = bytes_of(path)
         here, there = (
             convert_recipe(content, to_elevation_m=m, servings=float(covers), units=units, name=path.name)
             for m in (elevation_m, WRITTEN_FOR_M)

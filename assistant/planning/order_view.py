@@ -46,12 +46,18 @@ class Row:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class View:
-    """The sheet as text: its title and summary, rows by the name of their store, and what stands below them."""
+    """The sheet as text: its title and summary, rows by the name of their store, and what stands below them.
+
+    made: dishes that a recipe has to tell more of; effects: what the elevation changes; fuel: of that the burners'
+    """
 
     title: str
     summary: tuple[str, ...]
     heads: dict[str, str]
     stores: tuple[tuple[str, tuple[Row, ...]], ...]
+    made: tuple[str, ...]
+    effects: tuple[str, ...]
+    fuel: str
     blocks: tuple[tuple[str, tuple[str, ...]], ...]
     left_out: tuple[str, ...]
     foot: str
@@ -106,6 +112,9 @@ class _Writer:
             summary=tuple(self.summary()),
             heads=self.heads(),
             stores=tuple(stores),
+            made=self.made(),
+            effects=tuple(self.effects()) if self.sheet.served else (),
+            fuel=self.fuel(),
             blocks=tuple(self.blocks()),
             left_out=tuple(map(self.words, self.sheet.faults)),
             foot=self.foot(),
@@ -188,8 +197,8 @@ class _Writer:
     def blocks(self) -> Iterator[tuple[str, tuple[str, ...]]]:
         if self.sheet.loose:
             yield self.words(say("loose-heading")), tuple(map(self.loose, self.sheet.loose))
-        if made := tuple(one for one in self.sheet.served if one.made or one.of_its_kind):
-            yield self.words(say("made-heading")), tuple(map(self.made, made))
+        if made := self.made():
+            yield self.words(say("made-heading")), made
         if self.sheet.served:
             yield self.words(say("effects-heading", place=self.place)), tuple(self.effects())
             yield self.words(say("plates-heading")), tuple(map(self.plates, self.sheet.served))
@@ -203,7 +212,10 @@ class _Writer:
         amount = self.say.ladled(one.amount) if one.unit == "ml" else f"{one.amount:g} {unit}".strip()
         return self.words(say("loose-line", amount=amount, item=one.item, dishes=", ".join(one.dishes)))
 
-    def made(self, one: Served) -> str:
+    def made(self) -> tuple[str, ...]:
+        return tuple(self.made_of(one) for one in self.sheet.served if one.made or one.of_its_kind)
+
+    def made_of(self, one: Served) -> str:
         if one.of_its_kind:
             return self.words(say("kind-line", dish=one.name))
         return self.words(say("made-line", dish=one.name, amount=self.cooked(one), covers=one.covers))

@@ -7,7 +7,7 @@ pot has a burner, a pair of hands does one thing at a time; nothing is ready aft
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
 from functools import lru_cache
 
@@ -15,14 +15,16 @@ from assistant.errors import AssistantError
 from assistant.planning.fitting import STEP_MIN, Block, Fit, Job, fitted, steps
 from assistant.planning.fitting_solved import solved
 from assistant.planning.menu import Menu, MenuLine
-from assistant.planning.order_sheet import takers
+from assistant.planning.order_sheet import has_mains, request_of, takers
 from assistant.planning.serving import before
 from assistant.reading.words import cut
 from assistant.understanding import lexicon
+from rules.amounts.oven_room import SHELVES, filled
 from rules.errors import RulesError
 from rules.foods.dishes import dishes
 from rules.model import Request
 from rules.said import Said, sentences
+from rules.topics.order.taken import raw_g as raw_of
 from rules.topics.schedule.clashes import SHARED, Use
 from rules.topics.schedule.keeping import Keeps, hands_min, keeps, late_safe
 from rules.topics.schedule.stages import Stage, method_of
@@ -31,20 +33,28 @@ OVEN, BURNER, HANDS = "oven", "burner", "hands"
 # methods whose pot stands on a burner
 ON_A_BURNER = ("boil", "simmer", "poach", "braise", "stew", "steam", "reduce", "pressure_cook")
 # the stage of a roast or a fry that is done in a pot; the stages in which a thing stays taken
-IN_A_POT, TAKEN = "parboil", ("heat_up", "cook")
+COOK = "cook"
+HEATED = "heat_up"
+IN_A_POT, TAKEN = "parboil", (HEATED, COOK)
 # a cooker stays shut till its pressure has fallen
 RELEASE = "release"
+# a dish that makes more is cooked for so many in other kitchens
+MOST_LOADS = 24
 say = sentences("planning/plan")
 order_say = sentences("planning/order")
 
 
 @dataclass(frozen=True, slots=True)
 class Has:
-    """What a kitchen has: ovens that stand at one heat each at a time, burners, pairs of hands; of all else one."""
+    """What a kitchen has: ovens that stand at one heat each at a time, burners, pairs of hands; of all else one.
+
+    shelves: of an oven, a full-size sheet on each
+    """
 
     ovens: int = 1
     burners: int = 6
     cooks: int = 1
+    shelves: int = SHELVES
 
     def count(self) -> dict[str, int]:
         """How many there are of each thing."""
@@ -54,17 +64,28 @@ class Has:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Course:
-    """A dish as it is asked for and its stages. line: of the menu, where it stands"""
+    """A dish as it is asked for and its stages. line: of the menu, where it stands
+
+    load, loads: which one of so many that an oven takes one after the other; shelves: that the load fills
+    """
 
     line: MenuLine
     request: Request
     stages: tuple[Stage, ...]
     keeps: Keeps
+    load: int = 1
+    loads: int = 1
+    shelves: int = 0
+
+    @property
+    def dish(self) -> str:
+        """What the dish is called."""
+        return self.request.dish or self.request.timer_name or self.line.text
 
     @property
     def name(self) -> str:
-        """What it is called."""
-        return self.request.dish or self.request.timer_name or self.line.text
+        """What it is called, with its load where there are several."""
+        return f"{self.dish} {self.load}/{self.loads}" if self.loads > 1 else self.dish
 
     @property
     def offsets(self) -> tuple[int, ...]:
@@ -167,7 +188,7 @@ def plan(
     raises: NothingSolves where it is needed and not installed
     """
     guests, faults, found = covers or menu.covers, list(menu.faults), []
-    count = has.count()
+    count, mains = has.count(), has_mains(menu)
     for line in watched(menu.lines):
         try:
             course = _course(line, takers(line, guests), elevation_m)
@@ -182,10 +203,13 @@ def plan(
             faults.append(_untimed(line))
         elif lacks:
             faults.append(say("lacks", dish=course.name, thing=lacks))
+        elif (loads := _in_loads(course, has.shelves, mains)) and loads[0].loads > MOST_LOADS:
+            faults.append(say("too-many-loads", dish=course.name, loads=loads[0].loads, shelves=has.shelves))
         else:
-            found.append(course)
+            found += loads or [course]
     jobs = [Job(course.name, _blocks(course), int(course.keeps.most_min // STEP_MIN)) for course in found]
-    fit = fitted(jobs, count, solved if solve else None)
+    fit = fitted(jobs, count, solved if solve else None, {OVEN: has.shelves})
+    works = list(_work(found, jobs, fit))
     return Plan(
         title=menu.title,
         elevation_m=elevation_m,
@@ -195,7 +219,7 @@ def plan(
         has=has,
         courses=tuple(found),
         early_min=tuple(early * STEP_MIN for early in fit.early),
-        work=tuple(sorted(_work(found, jobs, fit), key=lambda w: (-w.from_min, -w.to_min, w.course.line.line))),
+        work=tuple(sorted(_without_reheating(works), key=lambda w: (-w.from_min, -w.to_min, w.course.line.line))),
         how=fit.how,
         late=fit.kept_from,
         faults=tuple(faults),
@@ -234,6 +258,35 @@ def _stages(request: Request) -> tuple[Stage, ...]:
     return late_safe(request)
 
 
+def _without_reheating(works: Sequence[Work]) -> Iterator[Work]:
+    """The work without the heating of what is hot from the load before."""
+    cooked = [one for one in works if one.stage.id == COOK and one.course.loads > 1]
+    for one in works:
+        hot = one.stage.id == HEATED and any(
+            other.course.dish == one.course.dish and other.units == one.units
+            and other.from_min > one.to_min >= other.to_min - STEP_MIN for other in cooked
+        )  # fmt: skip
+        if not hot:
+            yield one
+
+
+def _in_loads(course: Course, shelves: int, mains: bool) -> list[Course]:
+    """A dish of the oven as the loads that it makes, each with the shelves it fills; none for any other.
+
+    A recipe of the cook's own does not tell how much room it takes.
+    """
+    covers, line = course.request.portions, course.line
+    in_oven = SHARED.get(method_of(course.request) or "", ("", None))[0] == OVEN
+    if not in_oven or not covers or not line.dish:
+        return []
+    raw_g = raw_of(request_of(line, covers, course.request.elevation_m or 0.0, mains))
+    room = filled(raw_g, line.dish, course.request.dish_class or "general", shelves)
+    if room.loads > MOST_LOADS:
+        return [replace(course, loads=room.loads)]
+    each, over = divmod(room.shelves, room.loads)
+    return [replace(course, load=n, loads=room.loads, shelves=each + (n <= over)) for n in range(1, room.loads + 1)]
+
+
 def _blocks(course: Course) -> tuple[Block, ...]:
     """What a dish takes in a kitchen, and when."""
     return tuple(block for _, block in _blocks_of(course))
@@ -258,12 +311,10 @@ def _blocks_of(course: Course) -> Iterator[tuple[int, Block]]:
     if thing:
         released = next((at[n + 1] for n, stage in enumerate(course.stages) if stage.id == RELEASE), last)
         heat = Use(course.name, course.request, method, 0, 0).heat if within_k is not None else None
-        yield (
-            hot[0],
-            Block(
-                thing, first, released, (heat.low_c, heat.high_c, within_k) if heat and within_k is not None else None
-            ),
-        )
+        spans = (heat.low_c, heat.high_c, within_k) if heat and within_k is not None else None
+        cook = next(n for n in hot if course.stages[n].id == COOK)
+        # an oven that another load stands in is hot already
+        yield hot[0], Block(thing, first, released, spans, course.shelves, first - at[cook])
 
 
 def _work(courses: Sequence[Course], jobs: Sequence[Job], fit: Fit) -> Iterator[Work]:

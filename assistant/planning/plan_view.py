@@ -94,7 +94,7 @@ class _Writer:
         zone = getattr(plan.service.tzinfo, "key", "") or plan.service.tzname() or ""
         time = self.clock(plan.service)
         yield self.words(say("served-at", day=self.day(plan.service), time=time, zone=zone))
-        counts = {name: getattr(has, name) for name in ("ovens", "burners", "cooks")}
+        counts = {name: getattr(has, name) for name in ("ovens", "shelves", "burners", "cooks")}
         yield self.words(say("kitchen", **counts))
 
     def verdict(self) -> str:
@@ -132,8 +132,7 @@ class _Writer:
         yield self.words(say("late-heading")), (*late, self.ways()) if late else ()
         past = (self.words(say("past-line", dish=course.name, ready=self.moment(ready))) for course, ready in plan.past)
         yield self.words(say("past-heading")), tuple(past)
-        waits = (self.waits(c, e) for c, e in zip(plan.courses, plan.early_min, strict=True))
-        yield self.words(say("waits-heading")), tuple(waits)
+        yield self.words(say("waits-heading")), tuple(self.waiting())
         yield self.words(say("care-heading")), tuple(dict.fromkeys(self.cautions()))
         yield self.words(say("notes-heading")), tuple(self.notes())
 
@@ -141,7 +140,7 @@ class _Writer:
         """What the cooking of each dish warns of, as where it is asked about."""
         for course in self.plan.courses:
             for caution in _warnings(course.request) if course.request.dish else ():
-                yield self.words(schedule_say("of-caution", food=course.name, caution=caution.text))
+                yield self.words(schedule_say("of-caution", food=course.dish, caution=caution.text))
 
     def notes(self) -> Iterator[str]:
         yield from map(self.words, self.plan.notes)
@@ -180,11 +179,20 @@ class _Writer:
             )
         )
 
-    def waits(self, course: Course, early_min: int) -> str:
+    def waiting(self) -> Iterator[str]:
+        """How each dish waits; loads that are ready together in one line."""
+        together: dict[tuple[str, int], list[Course]] = {}
+        for course, early in zip(self.plan.courses, self.plan.early_min, strict=True):
+            together.setdefault((course.dish, early), []).append(course)
+        for (_, early), courses in together.items():
+            whole = len(courses) == courses[0].loads
+            yield self.waits(courses[0], early, courses[0].dish if whole else ", ".join(c.name for c in courses))
+
+    def waits(self, course: Course, early_min: int, names: str) -> str:
         return self.words(
             say(
                 "waits-line",
-                dish=course.name,
+                dish=names,
                 ready=self.moment(self.plan.at(early_min)),
                 end="middle" if course.later_min else "long",
                 quick=yes(course.sooner_min >= NOTICED_MIN),

@@ -8,7 +8,7 @@ from pathlib import Path
 
 from assistant.planning.order_sheet import WRITTEN_FOR_M
 from assistant.recipes.converting import convert_recipe
-from assistant.recipes.read import MOST_BYTES
+from assistant.recipes.read import bytes_of
 from rules.foods.dishes import classes
 from rules.model import Request
 from rules.recipe import Step, TimeMark
@@ -31,12 +31,13 @@ def recipe_work(path: Path, covers: int | None, elevation_m: float) -> tuple[Req
 
     raises: AssistantError, RulesError for a recipe that cannot be read; OSError for a file that cannot be
     """
-    with path.open("rb") as file:
-        content = file.read(MOST_BYTES + 1)
     converted = convert_recipe(
-        content, from_elevation_m=WRITTEN_FOR_M, to_elevation_m=elevation_m, servings=float(covers) if covers else None,
+        bytes_of(path),
+        from_elevation_m=WRITTEN_FOR_M,
+        to_elevation_m=elevation_m,
+        servings=float(covers) if covers else None,
         name=path.name,
-    )  # fmt: skip
+    )
     marks = [(step, mark) for step in converted.plain.steps for mark in step.times]
     cooked = [mark for _, mark in marks if mark.what in METHOD_OF]
     method = _method(converted, cooked)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from pathlib import Path
 
 from assistant.recipes.errors import NoRecipe, RecipeError
 from assistant.recipes.jsonld import read_jsonld
@@ -42,6 +43,15 @@ def read(content: str | bytes, *, name: str = "") -> Recipe:
     if len(text) > MOST_TEXT:
         raise RecipeError(name, "it is far longer than a recipe", "Give one recipe at a time")
     return read_text(text)
+
+
+def bytes_of(path: Path) -> bytes:
+    """What a file holds, or of one that is too large as much as shows it.
+
+    raises: OSError
+    """
+    with path.open("rb") as file:
+        return file.read(MOST_BYTES + 1)
 
 
 def _decoded(content: str | bytes, name: str) -> str:

@@ -17,11 +17,11 @@ from assistant.understanding.claims import claimed
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.unclaimed import HINT_WORDS, LEANING
 from assistant.understanding.utterance import Utterance, listen
+from rules.amounts.eaters import is_of_meat
 from rules.amounts.portion import grams
 from rules.foods.dishes import dishes
 from rules.model import Kitchen, Request
 from rules.physics.units import to_c
-from rules.topics.schedule.menu import is_of_meat
 
 CUTS, ENDS = frozenset(cues("menu_turns", "cuts")), frozenset(cues("menu_turns", "ends"))
 PRECOOKED, STUFFED = cues("menu_turns", "precooked"), cues("menu_turns", "stuffed")

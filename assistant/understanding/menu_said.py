@@ -53,6 +53,21 @@ def service_moved(doc: Doc, before_min: int, *, in_focus: bool) -> int | None:
     return nearest(hour * 60, before_min) if of_service or opens or moved else None
 
 
+def told_at(doc: Doc, near_min: int) -> int | None:
+    """The last time of day that is told, or a bare hour behind `at` [min]: from 7 pm, tonight at 7; None without one.
+
+    near_min: on whose half of the day a bare hour stands
+    """
+    words = norms(doc)
+    times = [m for m in doc._.clock if not clock_words.is_now(words, m)]
+    if times:
+        last = times[-1]
+        return nearest(int(last.low), near_min) if is_bare(words, last) else int(last.low)
+    hours = (n for n in plain_numbers(doc) if n.value in HOURS and words[n.start - 1 : n.start] == ["at"])
+    hour = next(hours, None)
+    return None if hour is None else nearest(int(hour.value) * 60, near_min)
+
+
 def _plain_hour(doc: Doc, words: Sequence[str]) -> int | None:
     """A bare figure that can be an hour: we serve at 8 now; actually 7."""
     for number in plain_numbers(doc):

@@ -12,6 +12,8 @@ from rules.tables import read_csv
 MAKINGS = "tables/makings_common-practice.csv"
 # ingredients of which one kind stands for another
 ANY_KIND = ("flour", "yeast", "egg", "sugar")
+# what a dry mix is made of
+DRY_ROLES = ("flour", "sugar", "leavening", "salt")
 
 
 @cache
@@ -84,3 +86,12 @@ def g_per_ml(item: str) -> float:
 def role_of(item: str) -> str:
     """What an ingredient does in a formula; "" for a food that is only known as a dish."""
     return str(pantry().get(item, {}).get("role", ""))
+
+
+def is_dry(item: str) -> bool:
+    """Whether an ingredient is part of a dry mix: liquid, eggs and fat are put to that.
+
+    >>> is_dry("cornmeal"), is_dry("baking powder"), is_dry("butter")
+    (True, True, False)
+    """
+    return role_of(item) in DRY_ROLES

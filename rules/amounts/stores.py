@@ -17,6 +17,8 @@ STORES = ("meat", "fish", "cold", "frozen", "produce", "dry", "other")
 FIGURES = ("grams", "split_g", "g_per_ml", "each_g")
 # as near to a whole pack as a scale shows
 HAIR = 1e-6
+# instead of more single ones than this a full pack is bought, where it is no more than so much over [share]
+MOST_SPLITS, LITTLE_OVER = 4, 0.2
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,6 +74,8 @@ def packed(grams: float, of: Kept) -> Packed | None:
 
     >>> packed(30_000, kept("bread flour")), packed(9_000, kept("canned tomatoes")).full
     (Packed(full=1, splits=4, grams=31752.0), 4)
+    >>> packed(7_800, kept("green beans")).full
+    1
     """
     if of.grams is None:
         return None
@@ -82,6 +86,7 @@ def packed(grams: float, of: Kept) -> Packed | None:
         return Packed(full, 0, full * of.grams)
     full = int(grams / of.grams + HAIR)
     splits = max(0, math.ceil((grams - full * of.grams) / of.split_g - HAIR))
-    if splits * of.split_g >= of.grams:
+    many = splits > MOST_SPLITS and (full + 1) * of.grams <= grams * (1 + LITTLE_OVER)
+    if splits * of.split_g >= of.grams or many:
         full, splits = full + 1, 0
     return Packed(full, splits, full * of.grams + splits * of.split_g)

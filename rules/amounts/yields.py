@@ -12,6 +12,8 @@ from rules.tables import read_csv
 TABLES = (
     "tables/yields_usda-fbg-2012.csv",
     "tables/yields_usda-ah-102.csv",
+    "tables/yields_usda-sr-legacy.csv",
+    "tables/yields_usda-recipes-for-schools.csv",
     "tables/yields_usda-food-buying-guide.csv",
 )
 COOKED = "cooked"

@@ -7,6 +7,8 @@ from dataclasses import replace
 import pytest
 
 from rules.amounts.liquid import ratio
+from rules.amounts.makings import share_of
+from rules.amounts.oven_room import holder
 from rules.amounts.portion import head, portion
 from rules.amounts.yields import trimmed
 from rules.foods.dishes import dishes
@@ -82,6 +84,12 @@ def test_brown_rice_comes_to_so_much() -> None:
         ("onions", 0.78, "usda-fbg-2012"),  # section 2: 1 lb AP = 0.78 lb cooked
         ("potatoes", 0.81, "usda-ah-102"),  # item 2018, pared
         ("sweet potatoes", 0.80, "usda-ah-102"),  # item 2496, pared
+        ("white rice", 365 / 130, "usda-sr-legacy"),  # energy in 100 g, raw over cooked: it takes up water alone
+        ("pinto beans", 347 / 143, "usda-sr-legacy"),  # the same of beans
+        ("black beans", 341 / 132, "usda-sr-legacy"),
+        ("navy beans", 337 / 140, "usda-sr-legacy"),
+        ("kidney beans", 337 / 127, "usda-sr-legacy"),
+        ("brown rice", 8.25 / 3.625, "usda-recipes-for-schools"),  # 3 lb 10 oz dry give about 8 lb 4 oz
         ("leeks", 0.44, "usda-ah-102"),  # item 1412, without the green
         ("pork shoulder", 0.52, "usda-food-buying-guide"),  # from memory: Boston butt, bone in
         ("chuck roast", 0.61, "usda-food-buying-guide"),  # from memory: without bone
@@ -90,8 +98,29 @@ def test_brown_rice_comes_to_so_much() -> None:
 )
 def test_what_is_bought_gives_what_is_printed(dish: str, share: float, source: str) -> None:
     one = portion(dish, dishes()[dish].dish_class)
-    assert one.yields == pytest.approx(share)
+    assert one.yields == pytest.approx(share, abs=0.005)
     assert one.source == source
+
+
+@pytest.mark.source("usda-hg-43")
+def test_a_pound_of_bony_ribs_feeds_one_or_two() -> None:
+    """Much bone or gristle, short ribs among them: 1 to 2 servings of lean meat to a pound as bought."""
+    assert 1 <= G_PER_LB / head(of("short ribs")).raw_g <= 2
+
+
+@pytest.mark.source("nmsu-e-132")
+def test_a_pound_of_coffee_makes_forty_to_fifty_servings() -> None:
+    """E-132, by servings of 6 oz: common practice."""
+    one = head(of("coffee"))
+    assert 40 <= G_PER_LB / (one.raw_g / one.cooked_g * 6 * OZ_G) <= 50
+
+
+@pytest.mark.source("usda-recipes-for-schools")
+def test_a_sheet_takes_nine_pounds_of_cornbread_batter() -> None:
+    """Cornbread for a hundred: 9 lb of batter on a full sheet, of which 2 lb cornmeal."""
+    one = holder("cornbread", "quick_bread")
+    assert (one.id, one.grams) == ("sheet", pytest.approx(9 * G_PER_LB, rel=0.01))
+    assert share_of("cornmeal", "cornbread", "quick_bread") == pytest.approx(2 / 9, rel=0.12)
 
 
 @pytest.mark.source("usda-ah-102")

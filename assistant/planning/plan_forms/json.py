@@ -24,7 +24,12 @@ def as_json(plan: Plan, units: Units = "us") -> dict[str, Any]:
         "covers": plan.covers,
         "service": plan.service.isoformat(),
         "zone": getattr(plan.service.tzinfo, "key", None),
-        "kitchen": {"ovens": plan.has.ovens, "burners": plan.has.burners, "cooks": plan.has.cooks},
+        "kitchen": {
+            "ovens": plan.has.ovens,
+            "shelves": plan.has.shelves,
+            "burners": plan.has.burners,
+            "cooks": plan.has.cooks,
+        },
         "fits": plan.fits,
         "how": plan.how,
         "dishes": [_dish(plan, n, course, early) for n, (course, early) in enumerate(every)],

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, cast
 
 from rules.errors import UnknownWord
-from rules.model import Units
+from rules.model import Request, Units
 from rules.modules import module_names
 
 if TYPE_CHECKING:
@@ -24,11 +24,15 @@ MARKS = ("o", "s", "^", "D", "v", "P", "X")
 
 @dataclass(frozen=True, slots=True)
 class Asked:
-    """What a plot is asked for. elevation_m: of the kitchen [m]; words: what follows the kind on the line."""
+    """What a plot is asked for. elevation_m: of the kitchen [m]; words: what follows the kind on the line
+
+    question: what it is of, where it was asked in talk
+    """
 
     elevation_m: float
     units: Units
     words: str = ""
+    question: Request | None = None
 
 
 def kinds() -> tuple[str, ...]:

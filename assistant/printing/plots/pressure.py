@@ -17,6 +17,8 @@ if TYPE_CHECKING:
 
 GAUGES_PSI = (15.0, 12.0, 10.0, 7.0, 5.0, 0.0)
 LEAST_TOP_M = 4500.0
+# what keeps a name readable where its line runs under it
+OVER_LINES = {"facecolor": "white", "edgecolor": "none", "pad": 0.5}
 say = sentences("printing/plots")
 
 
@@ -29,8 +31,8 @@ def draw(asked: Asked) -> Figure:
         inside = [hot(inside_c(ambient(h), psi / PSI_PER_PA), units) for h in heights]
         axes.plot([up(h, units) for h in heights], inside, color=colour, linestyle=dash)
         name = worded(say("gauge", psi=f"{psi:g}") if psi else say("open-pot"), units)
-        axes.annotate(name, (up(heights[-1], units), inside[-1]), xytext=(-4, 4), textcoords="offset points",
-                      ha="right", size=9, color=colour)  # fmt: skip
+        axes.annotate(name, (up(heights[-1], units), inside[-1]), xytext=(-4, 6), textcoords="offset points",
+                      ha="right", size=9, color=colour, bbox=OVER_LINES)  # fmt: skip
     mark_here(axes, asked.elevation_m, units, worded(say("here", elevation=elevation(asked.elevation_m)), units))
     elevations_below(axes, units)
     temperatures_beside(axes, units)

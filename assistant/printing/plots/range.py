@@ -7,10 +7,12 @@ from typing import TYPE_CHECKING
 from assistant.errors import AssistantError
 from assistant.printing.plots import COLOURS, Asked
 from assistant.printing.sheet import TICK_PT, sheet
+from assistant.replies.headline import doing_of
 from assistant.replies.quantities import duration
 from assistant.replies.sentences import worded
+from assistant.worked_out import work_out
+from rules.model import Answer, Kitchen
 from rules.model import Figure as AnswerFigure
-from rules.model import Kitchen
 from rules.said import elevation, sentences
 
 if TYPE_CHECKING:
@@ -38,20 +40,28 @@ def draw(asked: Asked) -> Figure:
 
     raises: NoRange where the words ask for no time
     """
-    from assistant.answering import reply_to
-
-    kitchen = Kitchen(elevation_m=asked.elevation_m, units=asked.units)
-    answer = reply_to(f"how long to {asked.words}", kitchen=kitchen) if asked.words else None
+    answer = _answer(asked)
     here = answer.figure("cook_time") if answer else None
     sea = answer.figure("baseline_time") if answer else None
     if here is None or sea is None:
-        raise NoRange(asked.words)
-    title = asked.words[:1].upper() + asked.words[1:]
+        raise NoRange(asked.words or (asked.question.dish or "" if asked.question else ""))
+    words = asked.words or worded(doing_of(asked.question), asked.units) if asked.question else asked.words
+    title = words[:1].upper() + words[1:]
     figure, axes = sheet(title, worded(say("range-note"), asked.units))
     _bar(axes, 1, here, worded(say("range-here", elevation=elevation(asked.elevation_m)), asked.units), COLOURS[1])
     _bar(axes, 0, sea, worded(say("range-sea"), asked.units), COLOURS[2])
     _minutes_below(axes, here.high or here.value)
     return figure
+
+
+def _answer(asked: Asked) -> Answer | None:
+    """What the bars are of: the question that was asked in talk, or the words on the line."""
+    from assistant.answering import reply_to
+
+    if asked.question:
+        return work_out(asked.question).answer
+    kitchen = Kitchen(elevation_m=asked.elevation_m, units=asked.units)
+    return reply_to(f"how long to {asked.words}", kitchen=kitchen) if asked.words else None
 
 
 def _bar(axes: Axes, level: int, time: AnswerFigure, name: str, colour: str) -> None:
@@ -60,7 +70,10 @@ def _bar(axes: Axes, level: int, time: AnswerFigure, name: str, colour: str) -> 
     axes.barh(level, high - low, left=low, height=0.42, color="white", edgecolor=colour, hatch=hatch, linewidth=1.5)
     axes.plot([time.value] * 2, [level - 0.28, level + 0.28], color="black", linewidth=3)
     middle, ends = duration(time.value), f"{duration(low)} – {duration(high)}"
-    axes.annotate(f"{name}: {middle}  ({ends})", (low, level + 0.33), size=TICK_PT + 1)
+    # from the left edge, where there is room for it however late the bar begins
+    axes.annotate(
+        f"{name}: {middle}  ({ends})", (0.01, level + 0.33), xycoords=("axes fraction", "data"), size=TICK_PT + 1
+    )
 
 
 def _minutes_below(axes: Axes, most_min: float) -> None:

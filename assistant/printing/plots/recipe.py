@@ -7,12 +7,15 @@ from typing import TYPE_CHECKING
 
 from assistant.printing.plots import COLOURS, Asked
 from assistant.printing.sheet import TICK_PT, sheet
+from assistant.recipes.errors import NoRecipe
 from assistant.replies.sentences import worded
-from rules.said import elevation, sentences
+from rules.model import Answer
+from rules.said import Words, elevation, sentences
 
 if TYPE_CHECKING:
     from matplotlib.figure import Figure
 
+    from rules.recipes.convert import Converted
     from rules.recipes.lines import LineTo
 
 # A line that moves by less than this share is as it was.
@@ -26,14 +29,11 @@ def draw(asked: Asked) -> Figure:
 
     raises: OSError where there is no such file; RecipeError where it holds no recipe
     """
-    from assistant.recipes.converting import convert_recipe
-
-    path = Path(asked.words)
-    done = convert_recipe(path.read_bytes(), to_elevation_m=asked.elevation_m, units=asked.units, name=path.name)
+    done = _converted(asked)
     moved = [to for to in done.ingredients if abs(to.ratio - 1) > LEAST_SHARE]
     style = done.style.replace("_", " ")
     note = worded(say("recipe-note", there=elevation(done.from_elevation_m), style=style), asked.units)
-    figure, axes = sheet(worded(say("recipe", title=done.recipe.title or path.stem), asked.units), note)
+    figure, axes = sheet(worded(say("recipe", title=_title(asked, done)), asked.units), note)
     if not moved:
         axes.text(0.5, 0.5, worded(say("recipe-as-it-is"), asked.units), transform=axes.transAxes, ha="center", size=13)
         axes.set_axis_off()
@@ -51,6 +51,25 @@ def draw(asked: Asked) -> Figure:
     axes.set_xlim(-most, most)
     axes.xaxis.set_major_formatter(lambda value, _: f"{value:+.0f} %" if value else "0")
     return figure
+
+
+def _converted(asked: Asked) -> Converted:
+    from assistant.recipes.converting import convert_recipe
+    from assistant.recipes.recipe_answer import convert
+
+    if asked.question:
+        found = convert(asked.question)
+        if isinstance(found, Answer):
+            raise NoRecipe("the recipe", "it cannot be converted as it stands", "Say what is missing")
+        return found
+    path = Path(asked.words)
+    return convert_recipe(path.read_bytes(), to_elevation_m=asked.elevation_m, units=asked.units, name=path.name)
+
+
+def _title(asked: Asked, done: Converted) -> Words:
+    """What the recipe is called; one without a name by its dish, or by its style."""
+    dish = asked.question.dish if asked.question else ""
+    return done.recipe.title or dish or Path(asked.words).stem or say("recipe-of", style=done.style.replace("_", " "))
 
 
 def _name(to: LineTo) -> str:

@@ -11,14 +11,15 @@ from dataclasses import replace
 from rules.amounts.portion import COOKED, PORTION, YIELD, grams, portion
 from rules.book import Rule
 from rules.model import Request
-from rules.topics.order import buy, menu, own, pans
+from rules.topics.order import buy, loads, menu, own, pans
 from rules.topics.order.own import own_raw_g
 
 # a weight is that of one helping for so many guests at least, where it is so many times the usual one, and where shared
 # out among them it would come to less than such a part of it
 FEWEST, HELPINGS, HELPINGS_TO_ALL = 8, (0.2, 4.0), 0.1
 OF_A_DISH: tuple[Rule, ...] = (
-    menu.menu, own.as_before, own.enough, own.yields, own.feeds, buy.buy, buy.pieces, pans.pan_water, buy.elevation,
+    menu.menu, loads.fits, loads.trays, own.as_before, own.enough, own.yields, own.feeds,
+    buy.buy, buy.pieces, pans.pan_water, buy.elevation,
 )  # fmt: skip
 
 
@@ -34,7 +35,13 @@ def rules_for(request: Request | None) -> tuple[Rule, ...]:
 
 
 def settled(request: Request) -> Request:
-    """A yield is the same in both kitchens that are named: neither is left out. What can only be one helping is one."""
+    """A yield is the same in both kitchens that are named: neither is left out. What can only be one helping is one.
+
+    Less than one guest is none.
+    """
+    if request.portions is not None and request.portions < 1:
+        # nobody to cook for: for how many is asked
+        request = replace(request, portions=None)
     if is_a_helping(request):
         request = replace(request, quantity_of=PORTION)
     if request.own_yield is None:
@@ -55,11 +62,13 @@ def is_a_helping(request: Request) -> bool:
 
 def needs(request: Request) -> tuple[str, ...]:
     """The dish; and for how many, unless the cook asks what an amount gives."""
+    if request.menu:
+        return menu.needs(request)
     if request.ingredient:
         from rules.topics.order import ingredient
 
         return () if ingredient.made_g(request) or ingredient.own_g(request) else ("portions",)
     if request.dish is None and request.dish_class is None and not any(u.kind == "dish" for u in request.unused):
         return ("dish",) if own_raw_g(replace(request, dish_class="general")) else ("dish", "portions")
-    told = own_raw_g(request) is not None or request.quantity_of == YIELD
+    told = own_raw_g(request) is not None or loads.asks_loads(request) or request.quantity_of == YIELD
     return () if told else ("portions",)

@@ -11,6 +11,7 @@ from rules.book import Case, Part, rule
 from rules.model import Figure, Request
 from rules.said import Said, Words, bulk, measure, number, sentences, together, yes
 from rules.said import liquid as poured
+from rules.topics.order.loads import in_loads
 from rules.topics.order.menu import is_menu
 from rules.topics.order.own import own_raw_g
 from rules.topics.order.pans import in_pans
@@ -46,7 +47,12 @@ def buy(case: Case) -> Part | None:
     raw_g = raw_wanted_g(request, one)
     cooked_g = raw_g * portion(request.dish, class_of(request)).yields
     return Part(
-        headline=together(buying(request, one, raw_g, cooked_g), in_pans(request, cooked_g), in_packs(request, raw_g)),
+        headline=together(
+            buying(request, one, raw_g, cooked_g),
+            in_pans(request, cooked_g),
+            in_loads(request, raw_g),
+            in_packs(request, raw_g),
+        ),
         figures=tuple(figures(request, one, raw_g, cooked_g)),
         because=why(request, one),
         sources=sources(request),

@@ -12,6 +12,7 @@ from rules.model import Figure, Request
 from rules.physics.units import G_PER_LB, ML_PER_CUP
 from rules.said import Measure, Said, bulk, number, sentences, yes
 from rules.said import liquid as poured
+from rules.topics.order.loads import fills_trays
 from rules.topics.order.words import SWELLS, bought, class_of, is_poured, plated, served, sources, tidy, why
 
 say = sentences("topics/order")
@@ -135,7 +136,7 @@ def as_before(case: Case) -> Part | None:
 def feeds(case: Case) -> Part | None:
     """What the cook's own amount gives cooked, and for how many that does."""
     request, own = case.request, own_raw_g(case.request)
-    if own is None or request.portions:
+    if own is None or request.portions or fills_trays(request):
         return None
     one, first = head(replace(request, quantity_of=None)), portion(request.dish, class_of(request))
     does = tidy(own / (one.raw_g * over(one.way)))

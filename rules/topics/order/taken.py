@@ -40,8 +40,7 @@ class Need:
     @property
     def change(self) -> float:
         """How much more of it here, as a share; less below zero, nothing where it makes no difference."""
-        share = self.grams / self.there_g - 1 if self.there_g else 0.0
-        return share if abs(share) >= NOTICED else 0.0
+        return change(self.grams, self.there_g)
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,6 +49,16 @@ class Water:
 
     ml: float
     extra_ml: float
+
+
+def change(grams: float, there_g: float) -> float:
+    """How much more of a thing is taken here than there, as a share; 0 where it makes no difference.
+
+    >>> change(110, 100) > 0, change(100.1, 100), change(20, 0)
+    (True, 0.0, 0.0)
+    """
+    share = grams / there_g - 1 if there_g else 0.0
+    return share if abs(share) >= NOTICED else 0.0
 
 
 def raw_g(request: Request) -> float:

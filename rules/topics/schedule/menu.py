@@ -6,24 +6,21 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from typing import Any
 
+from rules.amounts.eaters import eaters
+from rules.amounts.oven_room import SHELVES, filled
 from rules.book import Case, Part, rule
-from rules.foods.dishes import dishes, traits_of
+from rules.foods.dishes import dishes
 from rules.model import PLACE_SLOTS, Caution, Figure, Request
-from rules.said import Words, duration, duration_span, listed, sentences, yes
+from rules.said import Words, duration, duration_span, listed, number, sentences, yes
+from rules.topics.schedule.clashes import SHARED as SHARES
 from rules.topics.schedule.clashes import Use, clashes
 from rules.topics.schedule.stages import Stage, cooking_answer, heated_by, method_of, stages
 
 say = sentences("topics/schedule")
 
-BRIEF = 1
+BRIEF, OVEN = 1, "oven"
 # stages that go on by themselves long before the fire
 COLD = ("soak", "rise")
-# traits of food that those who eat no meat do not eat
-OF_MEAT = frozenset(("meat", "poultry", "fish", "shellfish"))
-STEWS, PLANTS = (
-    ("mixed_stew",),
-    frozenset(("vegetable", "vegetables", "mushroom", "lentil", "bean", "beans", "chickpea")),
-)
 # what the dishes of a menu have in common
 SHARED = (*PLACE_SLOTS, "service_time", "service_day", "start_time", "units", "equipment", "lacking", "ovens")
 
@@ -58,7 +55,11 @@ def menu(case: Case) -> Part | None:
         figures=tuple(Figure(f"at_{n}", f.food, f.at_min, "min") for n, f in enumerate(order, 1)),
         steps=tuple(say("step", when=say("before-service", time=duration(f.at_min)), step=f.step) for f in order),
         because=say("menu-because"),
-        cautions=(*untimed(every), *(Caution("warn", told) for told in clashes(uses(every), case.request.ovens or 1))),
+        cautions=(
+            *untimed(every),
+            *(Caution("warn", told) for told in clashes(uses(every), case.request.ovens or 1)),
+            *(Caution("warn", told) for told in by_loads(case.request)),
+        ),
     )
 
 
@@ -87,20 +88,6 @@ def of_menu(request: Request) -> tuple[Request, ...]:
     return tuple(
         replace(one, topic="schedule", subject=None, portions=eaters(one, request), **shared) for one in request.menu
     )
-
-
-def eaters(one: Request, menu: Request) -> int | None:
-    """How many of the covers eat a dish: those who eat no meat do not eat what is made of it."""
-    if menu.portions is None or menu.meatless is None or not is_of_meat(one):
-        return menu.portions
-    return max(1, menu.portions - menu.meatless)
-
-
-def is_of_meat(one: Request) -> bool:
-    """Whether a dish is of meat, poultry or fish; a stew is, unless its name says what else it is of."""
-    if one.dish_class in STEWS:
-        return PLANTS.isdisjoint((one.dish or "").split())
-    return not OF_MEAT.isdisjoint(traits_of(one.dish, one.dish_class))
 
 
 def of_dish(request: Request, name: str) -> Request:
@@ -154,6 +141,31 @@ def fire(food: Words, first: Stage, work: tuple[Stage, ...]) -> Words:
         kept=yes(kept),
         hold=duration(kept),
     )
+
+
+def by_loads(request: Request) -> Iterator[Words]:
+    """What is said of each dish that the ovens do not take at once."""
+    from rules.topics.order.menu import on_course
+    from rules.topics.order.taken import raw_g
+
+    planned = {one.dish: one for one in of_menu(request)}
+    ovens = request.ovens or 1
+    for one in on_course(request) if request.portions else ():
+        asked = planned.get(one.dish)
+        if asked is None or SHARES.get(method_of(asked) or "", ("", None))[0] != OVEN or asked.precooked:
+            continue
+        room = filled(raw_g(one), one.dish, one.dish_class or "general", SHELVES * ovens)
+        cook = next((stage.plan_min for stage in stages(asked) if stage.id == "cook"), None)
+        if room.loads > 1 and cook:
+            yield say(
+                "oven-loads",
+                food=name_of(asked),
+                shelves=number(room.shelves, 0),
+                room=number(SHELVES, 0),
+                ovens=ovens,
+                loads=number(room.loads, 0),
+                sooner=duration(cook * (room.loads - 1)),
+            )
 
 
 def untimed(every: tuple[Request, ...]) -> Iterator[Caution]:

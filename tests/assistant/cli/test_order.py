@@ -117,6 +117,17 @@ def test_what_is_on_hand_is_deducted(run, tmp_path) -> None:
     assert "On hand, line 2" in done.stdout
 
 
+def test_a_file_is_written_over_only_where_that_is_said(run, tmp_path) -> None:
+    out = tmp_path / "order.txt"
+    out.write_text("the order of last week")
+    refused = run(DEMO, "--at", "7000ft", "--out", str(out))
+    assert refused.exit_code == exits.FAILED
+    assert "--force" in refused.stderr
+    assert out.read_text() == "the order of last week"
+    assert run(DEMO, "--at", "7000ft", "--out", str(out), "--force").exit_code == exits.ANSWERED
+    assert "short ribs" in out.read_text()
+
+
 @pytest.mark.parametrize("name", ["order.xlsx", "order.csv", "order.json", "order.html", "order.txt"])
 def test_the_form_goes_by_the_ending_of_the_file(run, tmp_path, name: str) -> None:
     out = tmp_path / "out" / name

@@ -32,7 +32,7 @@ def test_the_demo_menu_as_text(run) -> None:
     assert done.stdout.startswith(
         "Schedule for Timberfold Lodge, harvest dinner\n90 covers, 7,000 ft; service Saturday"
     )
-    assert "1 oven, 6 burners, 1 cook" in " ".join(done.stdout.split())
+    assert "1 oven of 5 shelves, 6 burners, 1 cook" in " ".join(done.stdout.split())
     assert "12:15 pm" in done.stdout
 
 

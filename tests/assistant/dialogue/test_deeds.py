@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from assistant.dialogue.deeds import WriteFile, safe_name, write_new
+from assistant.dialogue.deeds import safe_name, write_new
 from assistant.dialogue.embedded import Conversation
 from assistant.dialogue.executor import KitchenExecutor
 from assistant.dialogue.keeper import Keeper
@@ -33,8 +33,8 @@ def test_a_name_stays_in_its_folder(name: str, safe: str) -> None:
 
 
 def test_nothing_is_written_over(tmp_path: Path) -> None:
-    first = write_new(tmp_path, WriteFile("rolls.txt", "one"))
-    second = write_new(tmp_path, WriteFile("rolls.txt", "two"))
+    first = write_new(tmp_path, "rolls.txt", b"one")
+    second = write_new(tmp_path, "rolls.txt", b"two")
     assert (first.name, second.name) == ("rolls.txt", "rolls-2.txt")
     assert first.read_text() == "one"
 

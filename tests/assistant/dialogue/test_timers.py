@@ -210,3 +210,33 @@ def test_a_stretch_in_words_is_as_long_as_it_was(seconds: int) -> None:
     size = {"days": 86400, "day": 86400, "h": 3600, "min": 60, "s": 1}
     said = sum(int(n) * size[unit] for n, unit in zip(words[::2], words[1::2], strict=True))
     assert abs(said - seconds) <= (0 if seconds < 120 else 30 if seconds < 86400 - 30 else 3600)
+
+
+def fired(dish: str, left_min: float, time: str = "18:30", day: str | None = None) -> Request:
+    """A timer for the start of a dish of a plan."""
+    return Request(
+        topic="timer", timer_action="fire", timer_name=dish, dish=dish, left_min=left_min, service_time=time,
+        service_day=day,
+    )  # fmt: skip
+
+
+def test_a_timer_of_a_plan_rings_when_its_dish_is_begun() -> None:
+    """7 March 2026 is a Saturday: at 6:30 pm less 50 min the polenta goes on."""
+    outcome = decide(fired("polenta", 50), (), FOUR)
+    assert outcome.new is not None
+    assert outcome.new.ends_at == FOUR.replace(hour=17, minute=40)
+    assert outcome.text == "Timer for the start of polenta: 5:40 pm, in 1 h 40 min."
+
+
+def test_a_timer_of_a_plan_for_another_day_crosses_the_change_of_the_clocks() -> None:
+    """On 8 March 2026 the clocks of Colorado leap from 2 to 3 am: 12 h before 10 am it is 9 pm."""
+    outcome = decide(fired("pork shoulder", 12 * 60, time="10:00", day="sunday"), (), FOUR)
+    assert outcome.new is not None
+    assert outcome.new.ends_at == FOUR.replace(hour=21)
+    assert "in 5 h" in outcome.text
+
+
+def test_what_should_be_on_already_gets_no_timer() -> None:
+    outcome = decide(fired("short ribs", 6 * 60), (), FOUR)
+    assert outcome.new is None
+    assert outcome.text == "Short ribs should be on already: no timer."

@@ -94,3 +94,34 @@ def test_without_the_solver_it_is_said_how_to_get_it(monkeypatch) -> None:
     with pytest.raises(NothingSolves, match=r"simmerline\[plan\]"):
         fitted(two, {"fryer": 1}, solved)
     assert sorted(fitted(two, {"fryer": 1}).early) == [0, 6]
+
+
+ROOM = {"oven": 5}
+
+
+@st.composite
+def loads(draw: st.DrawFn) -> Job:
+    long, heating = draw(st.integers(2, 20)), draw(st.integers(0, 1))
+    block = Block("oven", long, 0, draw(st.sampled_from(HEATS[1:])), draw(st.integers(1, 5)), heating)
+    return Job("load", (block,), draw(st.sampled_from((0, 6, 48))))
+
+
+@given(st.lists(loads(), max_size=8))
+@settings(max_examples=40, deadline=None)
+def test_no_oven_is_fuller_than_its_shelves(made: list[Job]) -> None:
+    for better in (solved, None):
+        fit = fitted(made, COUNT, better, ROOM)
+        taken: dict[tuple[int, int], int] = {}
+        for job, early, units in zip(made, fit.early, fit.units, strict=True):
+            for block, unit in zip(job.blocks, units, strict=True):
+                for step in range(block.last + early, block.first - block.filled + early):
+                    taken[unit, step] = taken.get((unit, step), 0) + block.room
+        assert all(filled <= ROOM["oven"] for filled in taken.values())
+
+
+def test_a_load_heats_up_beside_the_one_before() -> None:
+    """20 min heating and 20 in the oven, twice: the first is ready as the second goes in."""
+    load = Job("trout", (Block("oven", 8, 0, (220.0, 230.0, 15.0), 5, 4),), 2)
+    assert sorted(fitted([load, load], {"oven": 1}, solved, ROOM).early) == [0, 4]
+    half = Job("trout", (Block("oven", 8, 0, (220.0, 230.0, 15.0), 2, 4),), 2)
+    assert fitted([half, half], {"oven": 1}, solved, ROOM).early == (0, 0)

@@ -60,7 +60,7 @@ def test_who_takes_a_dish(text: str, covers: int | None, share: float | None) ->
 
 def test_a_portion_is_on_the_plate_unless_it_is_raw() -> None:
     assert one("salmon, 20, 6 oz").portion_g == pytest.approx(170.1, rel=1e-3)
-    assert one("white rice, 20, 50 g dry").portion_g == pytest.approx(140)
+    assert one("white rice, 20, 50 g dry").portion_g == pytest.approx(50 * 365 / 130, rel=0.01)
 
 
 def test_how_it_is_served() -> None:
@@ -164,3 +164,21 @@ def test_a_recipe_lies_beside_the_menu_and_nowhere_else(tmp_path: Path) -> None:
 @pytest.mark.parametrize("content", [b"", b"\n\n", b"\xff", b",,,", b'"', b'dish,count\n"x', b"%%%", b"Covers: many"])
 def test_nothing_that_is_no_menu_fails(content: bytes) -> None:
     assert read_menu(content).lines == ()
+
+
+@pytest.mark.parametrize(("line", "share"), [("green beans 1/2", 0.5), ("trout, 1/4", 0.25), ("polenta 2/3", 2 / 3)])
+def test_a_part_of_the_guests_may_be_a_fraction(line: str, share: float) -> None:
+    assert read_menu(f"Covers: 90\n{line}".encode()).lines[0].share == pytest.approx(share)
+
+
+@pytest.mark.parametrize("line", ["Covers: -5", "covers -5", "Covers: - 5", "Covers: 0"])
+def test_nobody_is_cooked_for_less_than_one(line: str) -> None:
+    read = read_menu(f"{line}\nrice".encode())
+    assert read.covers is None
+    assert [fault.id for fault in read.faults] == ["no-covers"]
+
+
+@pytest.mark.parametrize("first", ["Dinner", "Banquet", "Saturday", "Gala for the board"])
+def test_an_occasion_is_the_title(first: str) -> None:
+    read = read_menu(f"{first}\nCovers: 90\nrice\n,,,\n--".encode())
+    assert (read.title, read.faults) == (first, ())

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
+import itertools
 import json
 import re
 from datetime import UTC, datetime, timedelta
@@ -59,6 +60,30 @@ def test_the_lodge() -> None:
     # one oven: what keeps goes first, the fish last
     by_oven = [w.course.name for w in made.work if w.stage.id == "cook" and dict(w.units).get(OVEN)]
     assert by_oven == ["creme brulee", "cornbread", "trout"]
+
+
+def test_a_dish_goes_in_as_many_loads_as_the_shelves_make() -> None:
+    """90 portions of lasagna are four full pans of 24, two on a shelf: common practice."""
+    assert [(c.name, c.shelves) for c in planned("Covers: 90\nlasagna").courses] == [("lasagna", 2)]
+    one = planned("Covers: 90\nlasagna", has=Has(shelves=1))
+    assert [(c.name, c.shelves) for c in one.courses] == [("lasagna 1/2", 1), ("lasagna 2/2", 1)]
+    assert len({w.from_min for w in one.work if w.stage.id == "cook"}) == 2
+    two = planned("Covers: 90\nlasagna", has=Has(ovens=2, shelves=1))
+    assert len({dict(w.units)[OVEN] for w in two.work if w.stage.id == "cook"}) == 2
+
+
+def test_a_load_goes_into_an_oven_that_is_hot() -> None:
+    made = planned("Covers: 90\ntrout", has=Has(shelves=2, cooks=2))
+    cooked = sorted((w.from_min, w.to_min) for w in made.work if w.stage.id == "cook")
+    assert len(cooked) == 4
+    assert all(later[1] >= sooner[0] for sooner, later in itertools.pairwise(cooked))
+    assert sum(w.stage.id == "heat_up" for w in made.work) == 1
+
+
+def test_more_loads_than_a_service_takes_are_left_out_with_a_line() -> None:
+    made = planned("Covers: 9000\ncookies\nrice")
+    assert [c.name for c in made.courses] == ["white rice"]
+    assert "loads of an oven" in as_text(made)
 
 
 def test_one_dish_is_planned_as_a_question_about_it_is_answered() -> None:
@@ -147,12 +172,12 @@ def test_a_dish_that_should_be_on_already_is_told() -> None:
 menus = st.lists(st.sampled_from(NAMES), min_size=1, max_size=7)
 
 
-@given(menus, st.integers(1, 2), st.integers(2, 6), st.integers(1, 3))
+@given(menus, st.integers(1, 2), st.integers(2, 6), st.integers(1, 3), st.integers(1, 5))
 @settings(max_examples=12, deadline=None)
 def test_nothing_after_service_and_nothing_over_its_limit(
-    names: list[str], ovens: int, burners: int, cooks: int
+    names: list[str], ovens: int, burners: int, cooks: int, shelves: int
 ) -> None:
-    has = Has(ovens, burners, cooks)
+    has = Has(ovens, burners, cooks, shelves)
     made = planned("Covers: 40\n" + "\n".join(names), has=has)
     assert all(work.from_min >= work.to_min >= 0 for work in made.work)
     assert all(made.at(work.to_min) <= made.service for work in made.work)
@@ -165,6 +190,8 @@ def test_nothing_after_service_and_nothing_over_its_limit(
         for work in on:
             for unit in work.units:
                 by_unit.setdefault(unit, []).append(work.course.request)
+        filled = [w.course.shelves for w in on if w.stage.id == "cook" and dict(w.units).get(OVEN)]
+        assert sum(filled) <= has.shelves * ovens
         for (thing, number), held in by_unit.items():
             assert number <= has.count()[thing]
             uses = [Use(r.dish or "", r, method_of(r) or "", 0, 0) for r in held]
@@ -191,7 +218,7 @@ def test_five_hundred_dishes() -> None:
     lines = tuple(MenuLine(line=n, text=NAMES[n % len(NAMES)], dish=NAMES[n % len(NAMES)]) for n in range(500))
     begun = datetime.now(UTC)
     made = plan(Menu(covers=40, lines=lines), SERVICE, elevation_m=HIGH_M, has=Has(10, 40, 20))
-    assert len(made.courses) == 500
+    assert len({course.line.line for course in made.courses}) == 500
     assert datetime.now(UTC) - begun < timedelta(seconds=30)
 
 

@@ -14,6 +14,7 @@ from assistant.cli import create_app
 from assistant.printing.plots import Asked, drawer, kinds
 from assistant.printing.plots.range import NoRange
 from rules.errors import UnknownWord
+from rules.model import Request
 from rules.physics.units import to_c
 
 LODGE_M = 2133.6
@@ -112,3 +113,19 @@ def test_the_command(tmp_path: Path) -> None:
     )
     assert missing.exit_code == 1
     assert not (tmp_path / "r.png").exists()
+
+
+@pytest.mark.parametrize("words", ["braise short ribs", "boil eggs", "smoke brisket"])
+def test_no_label_of_a_range_runs_off_the_sheet(words: str) -> None:
+    figure = drawn("range", words)
+    whole = figure.bbox
+    for text in figure.axes[0].texts:
+        box = text.get_window_extent()
+        assert whole.x0 <= box.x0
+        assert box.x1 <= whole.x1
+
+
+def test_a_recipe_without_a_name_has_a_title() -> None:
+    unnamed = Request(topic="convert_recipe", recipe=CAKE.partition("\n")[2], elevation_m=LODGE_M)
+    figure = drawer("recipe")(Asked(LODGE_M, "us", question=unnamed))
+    assert "Layer cake: what changes" in said(figure)

@@ -128,3 +128,16 @@ def test_never_out_under_the_safe_temperature() -> None:
     found = answer(read(150, 200, 60))
     assert "165 °F" in " ".join([*map(str, found.steps), *(str(c.text) for c in found.cautions)])
     assert "take it out" in str(answer(read(166, 200, 60)).headline)
+
+
+def test_a_dish_that_is_more_than_an_oven_takes_is_told_by_its_loads() -> None:
+    """300 portions of lasagna at 24 a pan, two pans on a shelf: seven shelves of five."""
+    menu = tuple(
+        Request(topic="schedule", dish=name, dish_class=dishes()[name].dish_class)
+        for name in ("lasagna", "green beans")
+    )
+    asked = Request(topic="schedule", menu=menu, portions=300, elevation_m=2134.0, service_time="18:30")
+    told = [str(c.text) for c in answer(asked).cautions]
+    assert any("Lasagna fills 7 shelves" in text and "2 loads" in text for text in told)
+    assert not any("shelves" in str(c.text) for c in answer(replace(asked, ovens=2)).cautions)
+    assert not any("shelves" in str(c.text) for c in answer(replace(asked, portions=90)).cautions)

@@ -126,3 +126,30 @@ def test_every_dish_can_be_ordered(dish: str) -> None:
     assert found.missing == ()
     assert found.headline.endswith(".")
     assert kg(found) > 0
+
+
+def test_loads_of_an_oven() -> None:
+    """300 portions of lasagna at 24 a pan are 13 pans, two on a shelf: seven shelves, two loads of five."""
+    told = answer(of("lasagna", portions=300, counted_in=("load",)))
+    assert "13 full pans: 7 shelves, so 2 loads of a full-size oven of 5 shelves" in told.headline
+    assert (
+        "one load of 2 full-size ovens" in answer(of("lasagna", portions=300, counted_in=("load",), ovens=2)).headline
+    )
+
+
+def test_what_fits_an_oven_is_told_without_covers() -> None:
+    told = answer(of("lasagna", counted_in=("load",)))
+    assert told.missing == ()
+    assert "10 full pans, of lasagna at a time" in told.headline
+    assert told.figure("enough_for").value == pytest.approx(240, rel=0.02)  # type: ignore[union-attr]
+
+
+@pytest.mark.source("usda-recipes-for-schools")
+def test_a_bag_of_mix_makes_so_many_trays() -> None:
+    """Cornbread for a hundred, a full sheet: 2 lb flour, 2 lb meal, 12 oz sugar, 4.75 lb dry: ten and a half of 50."""
+    asked = of("cornbread", quantity=Quantity(50, "lb"), counted_in=("pan",))
+    told = answer(asked)
+    assert told.figure("trays").value == pytest.approx(50 / 4.75, rel=0.2)  # type: ignore[union-attr]
+    assert "cornmeal alone makes 27" in told.headline
+    twice = answer(replace(asked, quantity=Quantity(100, "lb")))
+    assert twice.figure("trays").value >= 2 * told.figure("trays").value  # type: ignore[union-attr]

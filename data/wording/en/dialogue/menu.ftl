@@ -38,4 +38,13 @@ no-wheat-known = Coeliac: none of these has wheat flour as commonly made; gravy,
 wheat-apart = Cook theirs apart: clean pans, spoons and boards, fresh water and fat, on the shelf over anything floured, and plated first. Gravy, stock cubes and ready sauces need a gluten-free label.
 # $span: least and most; $time: when it goes on
 parboil-again = { CAPITAL($food) }: parboil { $span }, from { $time }, then drain and let it steam dry.
+no-menu = Which menu? Tell me the dishes, or paste it with a dish a line, and for how many: short ribs 40 %, polenta, green beans.
+# a menu that was pasted; $lines: its dishes
+read = The menu as I read it: { $lines }. Say "order it", or when it is served.
+read-line =
+    { $food }{ $told ->
+        [count] { " " }for { $count }
+        [share] { " " }for { $count } %
+       *[no] { "" }
+    }
 covers-now = Now for { $count }.

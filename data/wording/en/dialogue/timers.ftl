@@ -2,6 +2,24 @@
 
 # what a timer is called that the cook gave no name
 unnamed = timer
+# timers of a plan; $day: the day on which it rings, where $other says that it is not today
+start-of = start of { $dish }
+rings-at = Timer for the { $name }: { $ends }{ $other ->
+        [yes] { " " }on { $day }
+       *[no] , in { $left }
+    }.
+on-already = { CAPITAL($dish) } should be on already: no timer.
+too-far = { CAPITAL($dish) } is more than a week off: no timer.
+weekday =
+    { $day ->
+        [0] Monday
+        [1] Tuesday
+        [2] Wednesday
+        [3] Thursday
+        [4] Friday
+        [5] Saturday
+       *[6] Sunday
+    }
 none-running = No timer is running.
 stopped = Stopped: { $names }.
 which = Which one: { $names }?

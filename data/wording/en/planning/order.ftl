@@ -23,6 +23,7 @@ no-dish =
     }
 read-as = Line { $line }: "{ $text }" was read as { $dish }.
 read-as-two = Line { $line }: "{ $text }" was read as { $dishes }.
+without-meat = Line { $line }: { $dish } is reckoned without its meat, and more of the rest; your own recipe goes before it.
 covers-unknown = Line { $line }: for how many is "{ $text }"? Give --covers 90, or put a number on the line.
 bad-recipe = { $fault }
 unread-recipe = { $file } cannot be opened.

@@ -34,7 +34,7 @@ kitchen =
     { $ovens ->
         [one] 1 oven
        *[other] { $ovens } ovens
-    }, { $burners ->
+    } of { $shelves } shelves, { $burners ->
         [one] 1 burner
        *[other] { $burners } burners
     }, { $cooks ->
@@ -114,7 +114,8 @@ lacks =
        *[other] equipment
     }, and there is none.
 empty = There is nothing to schedule.
-foot = Stages and their ranges as in answers to questions. What bakes at a like heat is taken to find room in one oven; each pot has a burner. Cutting and weighing before, and plating, are not in it. Go by the thermometer and by how it looks.
+too-many-loads = { CAPITAL($dish) }: { $loads } loads of an oven with { $shelves } shelves are more than one service takes; give it more ovens, or fewer covers.
+foot = Stages and their ranges as in answers to questions. What bakes at a like heat shares the shelves of an oven, a full-size sheet on each; each pot has a burner. Cutting and weighing before, and plating, are not in it. Go by the thermometer and by how it looks.
 
 # the picture and the calendar
 event = { $dish }: { $stage ->

@@ -19,6 +19,7 @@ class-starchy-root = potatoes
 class-pasta = pasta
 
 recipe = { $title }: what changes
+recipe-of = { CAPITAL($style) }
 recipe-note = Each bar is the amount here over the amount at { $there }. Style: { $style }.
 recipe-as-it-is = Nothing of this recipe changes in amount.
 

@@ -30,8 +30,17 @@ served =
        *[head] { "" }
     }
 
-menu = For { $portions }: { $lines }.
-menu-line = { $amount } of { $bought }{ $served }
+menu =
+    { $counted ->
+        [yes] For { $portions }: { $lines }.
+       *[no] { CAPITAL($lines) }.
+    }
+# $some: whether other than all of the guests take it
+menu-line =
+    { $amount } of { $bought }{ $served }{ $some ->
+        [yes] { " " }for { $guests }
+       *[no] { "" }
+    }
 menu-because = Each dish is reckoned as if every guest has it. Where guests choose between mains, split them by what sells.
 
 enough =
@@ -111,6 +120,44 @@ in-packs =
            *[case] cases
         }
     } of { $size }, as they usually come.
+in-sheets = That goes into the oven on { $holders }.
+# $shelves: that the holders fill; $room: shelves of an oven; $loads: how often $ovens are filled
+in-loads = It goes in on { $holders }: { $shelves } { $shelves ->
+        [1] shelf
+       *[other] shelves
+    }, so { $loads ->
+        [one] one load
+       *[other] { $count } loads
+    } of { $ovens ->
+        [one] a full-size oven of { $room } shelves
+       *[other] { $ovens } full-size ovens of { $room } shelves
+    }.
+holders =
+    { $amount } full { $kind ->
+        [pan] { $count ->
+            [one] pan
+           *[other] pans
+        }
+       *[sheet] { $count ->
+            [one] sheet, 18 x 26 in (46 x 66 cm)
+           *[other] sheets, 18 x 26 in (46 x 66 cm)
+        }
+    }
+fits =
+    { $ovens ->
+        [one] A full-size oven of { $room } shelves takes
+       *[other] { $ovens } full-size ovens of { $room } shelves take
+    } { $holders }, of { $food } at a time: { $raw } as it goes in, about { $does } portions, { $each } to each.
+oven-room = One sheet of 18 x 26 in (46 x 66 cm) or two full-size pans on a shelf, in one layer, so that hot air gets round.
+# $mixed, $most, $plain: trays that the weight fills as a dry mix, as its flour or meal, and as it goes in
+trays = About { $mixed } from { $own } of dry { $food } mix, once its liquid, eggs and fat are in: { $holds } of { $state ->
+        [dough] dough
+       *[batter] batter
+    } and { $each } portions to each. As much { $item } alone makes { $most }, as much finished { $state ->
+        [dough] dough
+       *[batter] batter
+    } { $plain }.
+trays-label = Trays from a mix
 in-pans = That fills { $pans }.
 so-many-pans =
     { $amount } full { $inches }-inch { $count ->

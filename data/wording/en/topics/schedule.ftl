@@ -72,6 +72,11 @@ clash =
         [bath] One water bath: { $one } and { $other } want it at two temperatures for { $time } at the same time. Use a second one, or cook one ahead and hold it hot.
        *[fryer] One fryer: { $one } wants { $heat } and { $other } { $heat_other } at the same time. Fry one first and hold it at { $hot } or hotter.
     }
+# a dish that is more than the ovens take at once; $sooner: how much earlier the first load is begun
+oven-loads = { CAPITAL($food) } fills { $shelves } shelves, and { $ovens ->
+        [one] a full-size oven has { $room }
+       *[other] { $ovens } full-size ovens have { $room } each
+    }: { $loads } loads. Use more ovens, or begin the first { $sooner } sooner and hold it hot.
 clash-alone =
     { $thing ->
         [crock] One slow cooker: { $one } and { $other } want it for { $time } at the same time. Use a second one, or a pot.
