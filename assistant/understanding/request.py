@@ -99,6 +99,7 @@ CRUSTS = ("yeast_bread", "laminated", "flatbread", "choux")
 STEAMED_OVENS = ("with steam", "no steam", "add steam", "more steam", "of steam", "steam oven", "steam in the oven")
 QUESTION_WORDS = ("what", "how", "which", "where", "when")
 AHEAD = cues("ahead", "words")
+PRECOOKED, STUFFED = cues("menu_turns", "precooked"), cues("menu_turns", "stuffed")
 FROZEN = cues("frozen", "words")
 UNREAD = cues("no_thermometer", "words")
 CHANGES_OF_A_BAKE = cues("leaning", "baking")
@@ -296,6 +297,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         covered=answer_preferences.covered(words),
         soaked=answer_preferences.soaked(words),
         frozen=goes_in_frozen(words, found, dish),
+        precooked=topic == "time" and said(words, PRECOOKED),
+        stuffed=topic == "time" and said(words, STUFFED),
         ahead=said(words, AHEAD),
         jars=packed.jars(doc),
         packing=packed.packing(doc),

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cache
 from typing import Any
 
@@ -19,8 +19,9 @@ class DishClass:
     """A class of dishes that cook alike.
 
     check: what the cook looks for when the time is up; check_by: what instead, by method
-    varies: what a range of times covers, in words; traits: what its foods are, ids of lexicon/traits.toml
+    varies: what a range of times goes by, in words; traits: what its foods are, ids of lexicon/traits.toml
     head: whether its word behind another dish says what the dish is: oxtail stew, but not salmon steak
+    say: slot of a request -> what the cook may say that narrows the range
     """
 
     id: str
@@ -32,6 +33,7 @@ class DishClass:
     check_by: dict[str, str]
     traits: tuple[str, ...]
     head: bool = False
+    say: dict[str, str] = field(default_factory=dict)
 
     def check_for(self, method: str | None) -> str:
         """What the cook looks for when this class is cooked by a method."""

@@ -17,9 +17,18 @@ from rules.book import Case, Part, celsius, rule
 from rules.errors import within
 from rules.foods import dishes
 from rules.foods.methods import methods
-from rules.heat.cook_times import check_step, from_frozen, frozen_factor, no_time, stated_span, time_figures
+from rules.heat.cook_times import (
+    check_step,
+    from_frozen,
+    frozen_factor,
+    moved_span,
+    no_time,
+    stated_span,
+    time_figures,
+)
 from rules.heat.headline import takes
 from rules.heat.heat_settings import Setting, setting
+from rules.heat.roast_weights import by_weight, printed_oven_c
 from rules.model import Figure, Sentence
 from rules.physics import conduction, kinetics
 from rules.physics.ambient import Ambient, ambient
@@ -69,13 +78,13 @@ class DryTime:
 PaceOf = Callable[[Ambient], Pace]
 
 
-def heated_through(dish_class: str) -> bool:
+def heated_through(dish_class: str, dish: str | None = None) -> bool:
     """Whether a food is done when heat has reached its centre, and does not have to soften.
 
     >>> heated_through("poultry_pieces"), heated_through("collagen_cut")
     (True, False)
     """
-    hot_is_done = "done_when_hot" in dishes.traits_of(None, dish_class)
+    hot_is_done = "done_when_hot" in dishes.traits_of(dish, dish_class)
     return hot_is_done or kinetics.softening(dish_class).z_k >= HEATED_THROUGH_Z_K
 
 
@@ -110,7 +119,7 @@ def wet_surface_pace(case: Case) -> PaceOf:
         sea = ambient(0.0)
         if "toasted" in case.traits:
             return Pace(1.0, 1.0, 1.0)
-        if heated_through(dish_class):
+        if heated_through(dish_class, case.request.dish):
             full = centre_minutes(air, target_c) / centre_minutes(sea, target_c)
         else:
             full = kinetics.rate_factor(air.boiling_c, sea.boiling_c, soft.z_k)
@@ -137,17 +146,18 @@ def dry_time(case: Case, method: str, pace: PaceOf) -> DryTime | None:
     raises: OutOfRange for a time that no kitchen has
     """
     stated = stated_span(case)
-    row = dishes.sea_level_time(case.request.dish, case.dish_class, method)
+    weighed = by_weight(case.request, method)
+    row = weighed or dishes.sea_level_time(case.request.dish, case.dish_class, method)
     here, there = pace(case.here), pace(case.there)
     if stated:
         (low, high), source = stated, "common-practice"
     elif row:
-        state = frozen_factor(case, method) * fan_factor(case) * slow_oven_factor(case, method)
+        state = frozen_factor(case, method) * fan_factor(case) * other_oven_factor(case, method)
         low, high, source = row.low_min * there.likely * state, row.high_min * there.likely * state, row.source
     else:
         return None
-    ratios = sorted((here.low / there.low, here.likely / there.likely, here.high / there.high))
-    return DryTime(low, high, low * ratios[0], (low + high) / 2 * here.likely / there.likely, high * ratios[2], source)
+    least, likely, most = sorted((here.low / there.low, here.likely / there.likely, here.high / there.high))
+    return DryTime(low, high, *moved_span((low, high), (least, likely, most)), source)
 
 
 def fan_factor(case: Case) -> float:
@@ -160,21 +170,33 @@ def fan_factor(case: Case) -> float:
     return FAN_PART if ran else 1.0
 
 
-def slow_oven_factor(case: Case, method: str) -> float:
-    """How many times as long a joint takes in an oven that is set cooler than the table's; 1 where it is not.
+def other_oven_factor(case: Case, method: str) -> float:
+    """How many times as long a piece takes in an oven that is set otherwise than the one its time is known for.
+
+    A time by weight follows the oven both ways; that of a joint without a weight in a cooler one only.
+    source: carslaw-jaeger
+    """
+    heat, told = set_to(case, method)
+    printed_c = printed_oven_c(case.request, method)
+    if not told or (printed_c is None and (method != "roast" or "whole_cut" not in case.traits)):
+        return 1.0
+    usual_c = printed_c or setting(case.request.dish, case.dish_class, method).middle_c
+    done_c = core_c(case.request.dish, case.dish_class)
+    if heat.middle_c <= done_c + LEAST_OVER_DONE_K or (printed_c is None and heat.middle_c >= usual_c):
+        return 1.0
+    return to_the_middle(heat.middle_c, done_c) / to_the_middle(usual_c, done_c)
+
+
+def to_the_middle(oven_c: float, done_c: float) -> float:
+    """How long an oven takes to bring a thick piece from the fridge to done, to be held against another oven's.
 
     The middle follows the oven as ln((oven - raw) / (oven - done)), the slow end of heating a thick piece.
     source: carslaw-jaeger
+
+    >>> to_the_middle(150.0, 60.0) > to_the_middle(200.0, 60.0)
+    True
     """
-    heat, told = set_to(case, method) if method == "roast" else (None, False)
-    if heat is None or not told or "whole_cut" not in case.traits:
-        return 1.0
-    usual_c = setting(case.request.dish, case.dish_class, method).middle_c
-    done_c = core_c(case.request.dish, case.dish_class)
-    if heat.middle_c >= usual_c or heat.middle_c <= done_c + LEAST_OVER_DONE_K:
-        return 1.0
-    own, usual = (math.log((c - FRIDGE_C) / (c - done_c)) for c in (heat.middle_c, usual_c))
-    return own / usual
+    return math.log((oven_c - FRIDGE_C) / (oven_c - done_c))
 
 
 def time_part(case: Case, method: str, pace: PaceOf, why: Words, *sources: str) -> Part:
@@ -216,7 +238,8 @@ def set_to(case: Case, method: str) -> tuple[Setting, bool]:
     """
     usual, asked_c = setting(case.request.dish, case.dish_class, method), case.request.temperature_c
     if asked_c is None or COLDEST_C < asked_c < methods()[method].core_below_c:
-        return usual, False
+        printed_c = printed_oven_c(case.request, method)
+        return (usual if printed_c is None else Setting(printed_c, printed_c, usual.way)), False
     hint = "Give the setting of the oven, the grate or the fat."
     stated = within("temperature", asked_c, COLDEST_C, HOTTEST_C, "degC", hint)
     return Setting(stated, stated, usual.way), True

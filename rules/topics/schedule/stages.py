@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from rules import engine
 from rules.foods import dishes
 from rules.heat.heat_settings import setting
+from rules.heat.roast_weights import by_weight
 from rules.model import Answer, Figure, Request
 from rules.physics import conduction
 from rules.physics.ambient import ambient
@@ -123,6 +124,9 @@ def cooking(request: Request) -> Stage | None:
 
 def as_it_is_cut(request: Request, times: tuple[float, float, float]) -> tuple[float, float, float]:
     """A time [min], least, likely and most, for another oven or size than the usual one, and with a stuffing."""
+    if by_weight(request, method_of(request) or ""):
+        # the printed time of such a piece takes its oven and its stuffing in
+        return times
     low, likely, high = (time * by_the_oven(request) for time in times)
     if request.size:
         softens = not {"collagen_cut", "mixed_stew", "dried_bean"}.isdisjoint((request.dish_class,))

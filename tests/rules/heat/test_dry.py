@@ -125,7 +125,9 @@ def test_a_pace_over_the_quarter_keeps_its_own_top():
 def test_the_cooks_own_time_is_multiplied():
     time = dry.dry_time(case(time_min=60.0, time_high_min=100.0), "roast", climbing)
     assert (time.base_low_min, time.base_high_min) == (60, 100)
-    assert (time.low_min, time.likely_min, time.high_min) == pytest.approx((72, 120, 200))
+    assert time.likely_min == pytest.approx(120)
+    # a range of 60 to 100 and a pace of 1.2 to 2.0 around 1.5, their logarithms added as squares
+    assert (time.low_min, time.high_min) == pytest.approx((83.4, 172.7), abs=0.1)
     assert time.factor == pytest.approx(1.5)
     assert time.source == "common-practice"
 
