@@ -213,7 +213,7 @@ def time_part(case: Case, method: str, pace: PaceOf, why: Words, *sources: str) 
         figures=figures,
         headline=takes(case, method, figures) if case.request.topic == "time" else "",
         because=together(why, from_frozen(case, method), say("by-fan") if fan_factor(case) < 1 else ""),
-        sources=tuple(dict.fromkeys((*sources, time.source))),
+        sources=tuple(dict.fromkeys((time.source, *sources))),
     )
 
 

@@ -20,7 +20,8 @@ say = sentences("heat/way_out")
 @rule("pressure_cook.way_out", "common-practice", "iapws-r7-97")
 def way_out(case: Case) -> Part | None:
     """The pressure cooker as the way out where the open pot is slow: its time here, for this dish."""
-    if {"pressure_cook", "stovetop_pressure_cooker"}.intersection(case.request.lacking):
+    lacks = {"pressure_cook", "stovetop_pressure_cooker"}.intersection(case.request.lacking)
+    if lacks or case.request.topic == "temperature":
         return None
     if case.here.boiling_c > case.sea.boiling_c - WORTH_IT_K or case.dish_class in NO_WAY_OUT:
         return None
