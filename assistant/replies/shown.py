@@ -61,9 +61,9 @@ def unsaid(answer: Answer, of: Sequence[Figure], texts: Sequence[str], say: Say)
 
 
 def _tells(texts: Sequence[str], figure: Figure, say: Say) -> bool:
-    """Whether a sentence tells a figure: its range where it has one, since a single number may be of another thing."""
+    """Whether a sentence tells a figure: of a time its range where it has one, since 10 min may be of another thing."""
     spans = [text for text in _spans(figure, say) if text != value_text(figure, say)]
-    told = spans or _texts(figure, say)
+    told = spans if spans and figure.unit == "min" else _texts(figure, say)
     return any(re.search(rf"(?<![\d.,]){re.escape(one)}", text) for text in texts for one in told)
 
 
@@ -85,7 +85,8 @@ def _spans(figure: Figure, say: Say) -> tuple[str, ...]:
     """The range of a figure, as a line of its own has it and as a sentence does."""
     if figure.low is None or figure.high is None:
         return ()
-    setting = (say.oven_span(figure.low, figure.high),) if figure.unit == "degC" else ()
+    ends = figure.low, figure.high
+    setting = (say.oven_span(*ends), say.temp_span(*ends)) if figure.unit == "degC" else ()
     return (span_text(figure, say), *setting)
 
 

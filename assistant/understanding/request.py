@@ -17,6 +17,7 @@ from assistant.understanding import (
     answer_preferences,
     bake_subject,
     corrected,
+    details,
     done_jars,
     fault_questions,
     faults,
@@ -326,6 +327,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         ),
     )  # fmt: skip
     request = replace(request, **made_of.slots(doc, request))
+    request = replace(request, unused=(*request.unused, *details.at_once(words, request)))
     sized = {m.start for m in doc._.measures if vessels(m, words) > 1}
     plain = next((number.value for number in plain_numbers(doc) if number.end not in sized), None)
     return Hearing(

@@ -26,6 +26,7 @@ from rules.heat.cook_times import (
     stated_span,
     time_figures,
 )
+from rules.heat.equipment import AIR_FRYER
 from rules.heat.headline import takes
 from rules.heat.heat_settings import Setting, setting
 from rules.heat.roast_weights import by_weight, printed_oven_c
@@ -42,6 +43,8 @@ DONE = "tables/done_centres_common-practice.csv"
 COLDEST_C, HOTTEST_C = 20.0, 350.0
 FRIDGE_C, HALF_MM, DIFFUSIVITY_M2_S = 5.0, 25.0, 1.3e-7
 FAN_OVEN, FAN_PART = "convection_oven", 0.8
+# whose fan is part of it, and what is heated by a fire within
+OTHER_CHAMBERS = (AIR_FRYER, "wood_fired_oven")
 HEATED_THROUGH_Z_K = 100.0
 HOT_THROUGH_C = 73.9
 DRY_AIR_FT = 2500.0
@@ -166,8 +169,10 @@ def fan_factor(case: Case) -> float:
     source: common-practice
 
     """
-    ran = FAN_OVEN in case.request.equipment and case.request.temperature_c is not None and stated_span(case) is None
-    return FAN_PART if ran else 1.0
+    if stated_span(case) is not None:
+        return 1.0
+    set_for_it = FAN_OVEN in case.request.equipment and case.request.temperature_c is not None
+    return FAN_PART if set_for_it or AIR_FRYER in case.request.equipment else 1.0
 
 
 def other_oven_factor(case: Case, method: str) -> float:
@@ -251,6 +256,11 @@ def setting_figure(figure_id: str, label: Sentence, of: Setting, sea: Setting | 
     return Figure(figure_id, label, middle, "degC", low, high, round((sea or of).middle_c, 2))
 
 
+def chamber_of(case: Case) -> str:
+    """What stands for the oven, where it is set otherwise than one: an air fryer, a fire; else the oven."""
+    return next((id for id in case.request.equipment if id in OTHER_CHAMBERS), "oven")
+
+
 def oven_stays(case: Case, heat: Setting, baseline: str | Measure, because: Words) -> Part:
     """The oven setting where it is the same as at the baseline."""
     asked = case.request.topic == "temperature"
@@ -259,7 +269,7 @@ def oven_stays(case: Case, heat: Setting, baseline: str | Measure, because: Word
         headline=say("oven-headline", setting=heat.span, food=case.food, place=case.place, baseline=baseline)
         if asked
         else "",
-        steps=(say("oven-step", setting=heat.span),),
+        steps=(say("oven-step", setting=heat.span, chamber=chamber_of(case)),),
         because=because,
     )
 

@@ -167,7 +167,7 @@ def test_with_a_time_it_is_told_with_both_figures_and_each_source_once():
     assert (here.id, here.low, here.value, here.high) == ("cook_time", 70, 90, 120)
     assert (base.id, base.value) == ("baseline_time", 60)
     assert part.because == "Because."
-    assert part.sources == ("usda-roast-325", "common-practice")
+    assert part.sources == ("common-practice", "usda-roast-325")
     assert "70 min to 2 h" in worded(part.headline, "us") or "1 h 10 min" in worded(part.headline, "us")
     assert dry.time_part(case(time_min=60.0, topic="doneness"), "roast", climbing, "").headline == ""
 
