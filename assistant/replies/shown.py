@@ -35,13 +35,15 @@ def unshown() -> frozenset[str]:
     return frozenset(tables.read_toml(WORKINGS)["unshown"])
 
 
-def figures(answer: Answer, headline: str, say: Say) -> tuple[Figure, ...]:
-    """The figures that are shown: not those that the headline has said, nor workings where others are left."""
+def figures(answer: Answer, headline: str, beside: Sequence[str], say: Say) -> tuple[Figure, ...]:
+    """The figures that are shown: not those that the headline or the sentences beside tell, nor workings where others
+    are left."""
     if answer.request.depth != USUAL:
         return answer.figures if answer.request.depth > USUAL else ()
     new = [f for f in answer.figures if not any(text in headline for text in _texts(f, say))]
     if answer.request.topic == "temperature":
         new = [f for f in new if f.unit != "min"]
+    new = [f for f in new if f.id not in told_in_steps() or not _tells(beside, f, say)]
     own = [f for f in new if f.id not in workings()]
     rest = own or [f for f in new if f.id not in unshown() or not (answer.steps or answer.because)]
     return tuple(rest[:MOST_FIGURES])
@@ -51,13 +53,6 @@ def figures(answer: Answer, headline: str, say: Say) -> tuple[Figure, ...]:
 def told_in_steps() -> frozenset[str]:
     """Figures that a step or a caution tells as well, where they need no line of their own."""
     return frozenset(tables.read_toml(WORKINGS)["told_in_steps"])
-
-
-def unsaid(answer: Answer, of: Sequence[Figure], texts: Sequence[str], say: Say) -> tuple[Figure, ...]:
-    """Those figures that no step and no caution beside them tells already."""
-    if answer.request.depth > USUAL:
-        return tuple(of)
-    return tuple(f for f in of if f.id not in told_in_steps() or not _tells(texts, f, say))
 
 
 def _tells(texts: Sequence[str], figure: Figure, say: Say) -> bool:

@@ -67,11 +67,11 @@ def sections(answer: Answer) -> Sections:
     units, headline, notes = Say(answer.request.units), headline_of(answer), _notes(answer)
     steps, because = shown.steps(answer), shown.reasons(answer, headline)
     cautions = tuple((c.level, str(c.text)) for c in shown.cautions(answer, headline))
-    figures, sources = shown.figures(answer, headline, units), _sources(answer)
+    beside = (*steps, *(text for _, text in cautions))
+    figures, sources = shown.figures(answer, headline, beside, units), _sources(answer)
     if answer.request.depth == shown.USUAL and "\n" not in headline:
-        beside = 1 + len(notes) + len(because) + len(cautions) + bool(sources)
-        figures, steps = shown.fitted(figures, steps, beside)
-    figures = shown.unsaid(answer, figures, (*steps, *(text for _, text in cautions)), units)
+        others = 1 + len(notes) + len(because) + len(cautions) + bool(sources)
+        figures, steps = shown.fitted(figures, steps, others)
     return Sections(
         headline=headline,
         notes=notes,

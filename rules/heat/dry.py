@@ -280,7 +280,7 @@ def core(case: Case) -> Part | None:
     safe = safety.safe_temperature(case.request.dish, case.dish_class)
     if (
         safe is None
-        or "jerky" in case.traits
+        or not {"jerky", "by_eye"}.isdisjoint(case.traits)
         or not (safe.always_said or case.dish_class == "fish" or {"meat", "poultry"} & set(case.traits))
     ):
         return None

@@ -190,7 +190,7 @@ def water_bath(case: Case) -> Part | None:
     if "water_bath" not in case.traits:
         return None
     return Part(
-        steps=(say("water-bath"), say("custard-done")),
+        steps=(say("water-bath"),),
         because=say("custard-because", boil=temp(case.here.boiling_c)),
     )
 

@@ -62,7 +62,7 @@ def drying(case: Case) -> Part | None:
     """Drying on the grill."""
     if not dries(case):
         return None
-    return Part(steps=(say("drying-step"),), because=dries(case))
+    return Part(steps=() if "shellfish" in case.traits else (say("drying-step"),), because=dries(case))
 
 
 @rule("grill.safety", "common-practice")

@@ -539,7 +539,9 @@ def test_a_refusal_stays_a_refusal_whatever_the_form():
 
 
 def test_a_follow_up_is_judged_by_the_question_before():
-    assert headline("is 80 minutes enough?", "how long for pinto beans at 7,000 ft").startswith("No: 1 h 20 min is short")
+    assert headline("is 80 minutes enough?", "how long for pinto beans at 7,000 ft").startswith(
+        "No: 1 h 20 min is short"
+    )
     assert headline("its been on 50 min, how much longer", "chickpeas at 8,000 ft").startswith("About 2 h 4")
     assert headline("does the oven temp change?", "braise short ribs at 7,000 ft").startswith(
         "No: the oven stays at 325 °F"
