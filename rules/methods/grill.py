@@ -29,7 +29,7 @@ def grate(case: Case) -> Part:
     )
 
 
-@rule("grill.time", "usda-fsis-high-altitude", "computed")
+@rule("grill.time", "usda-fsis-high-altitude", "from-memory", "computed")
 def time(case: Case) -> Part:
     """How long it grills: up to a quarter longer."""
     pace = dry.up_to_a_quarter(dry.wet_surface_pace(case))

@@ -277,7 +277,7 @@ def leavening_rule(case: Case) -> Part | None:
     part = amount_part(case, "leavening", lambda b: leavening.why(b, b.ratio("leavening")))
     if part is None or not part.figures or not case.request.subject or part_of(case.request.subject).name != "soda":
         return part
-    sources = (*part.sources, "csu-high-altitude-food-prep")
+    sources = (*part.sources, "csu-high-altitude-food-prep", "from-memory")
     return replace(part, steps=(*part.steps, say("soda-floor")), sources=sources)
 
 
