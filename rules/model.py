@@ -138,6 +138,7 @@ class Request:
         "the question of each dish that is to land with the others; place, service and covers are those of this one", ()
     )
     meatless: int | None = _help("how many of the covers eat no meat")
+    cut: str | None = _help("how it is cut, or how big or in what state it is, an id of data/lexicon/cuts.toml")
     size: float | None = _help("how big it is cut, to its usual size: 0.5 for half")
     stuffed: bool = _help("whether it is filled with stuffing", False)
     precooked: bool = _help("whether it comes cooked, and is only heated through", False)

@@ -11,6 +11,7 @@ from rules import tables
 
 TIMES = "tables/cooking_times_common-practice.csv"
 PORTIONS = "tables/portions_common-practice.csv"
+CUT_TIMES = "tables/cut_times_common-practice.csv"
 CHECKS = "lexicon/checks.toml"
 
 
@@ -171,6 +172,27 @@ def _times() -> dict[tuple[str, str], Span]:
     return {
         (r["dish"], r["method"]): Span(float(r["low_min"]), float(r["high_min"]), r["source"], r["note"]) for r in rows
     }
+
+
+@cache
+def _cut_times() -> dict[tuple[str, str], dict[str, Span]]:
+    found: dict[tuple[str, str], dict[str, Span]] = {}
+    table = tables.read_csv(CUT_TIMES)
+    for r in table.rows:
+        span = Span(float(r["low_min"]), float(r["high_min"]), table.source)
+        found.setdefault((r["dish"], r["method"]), {})[r["cut"]] = span
+    return found
+
+
+def cut_times(dish: str | None, method: str) -> dict[str, Span]:
+    """Times at sea level by how a dish is cut [min], by id of lexicon/cuts.toml; empty where it is timed in one way.
+
+    source: common-practice
+
+    >>> cut_times("beets", "boil")["large"].high_min
+    75.0
+    """
+    return next((_cut_times()[name, method] for name in kin(dish) if (name, method) in _cut_times()), {})
 
 
 def sea_level_time(dish: str | None, dish_class: str, method: str) -> Span | None:

@@ -150,7 +150,8 @@ def dry_time(case: Case, method: str, pace: PaceOf) -> DryTime | None:
     """
     stated = stated_span(case)
     weighed = by_weight(case.request, method)
-    row = weighed or dishes.sea_level_time(case.request.dish, case.dish_class, method)
+    cut = dishes.cut_times(case.request.dish, method).get(case.request.cut or "")
+    row = weighed or cut or dishes.sea_level_time(case.request.dish, case.dish_class, method)
     here, there = pace(case.here), pace(case.there)
     if stated:
         (low, high), source = stated, "common-practice"

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from rules.book import Case
 from rules.foods.beans import unsoaked_time
-from rules.foods.dishes import classes
+from rules.foods.dishes import classes, cut_times
 from rules.foods.methods import methods
 from rules.heat.roast_weights import listed
 from rules.model import Figure
@@ -51,6 +51,7 @@ def narrowed_by(case: Case, method: str) -> str:
     slots = classes()[case.dish_class].say
     useful = {
         "quantity": listed(case.request, method),
+        "cut": cut_times(case.request.dish, method),
         "soaked": unsoaked_time(case.request.dish, case.dish_class, method),
     }
     return next((slots[s] for s in slots if useful.get(s) and getattr(case.request, s) is None), "")

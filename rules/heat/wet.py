@@ -124,7 +124,9 @@ def wet_time(case: Case, heats: Heats) -> WetTime | None:
         (low, high), source = stated, "common-practice"
     else:
         food = (case.request.dish, case.dish_class, heats.method)
-        span = (beans.unsoaked_time(*food) if case.request.soaked is False else None) or dishes.sea_level_time(*food)
+        dry = beans.unsoaked_time(*food) if case.request.soaked is False else None
+        cut = dishes.cut_times(case.request.dish, heats.method).get(case.request.cut or "")
+        span = dry or cut or dishes.sea_level_time(*food)
         if span is None:
             return None
         moved = kinetics.rate_factor(heats.there_c, heats.table_c, soft.z_k)

@@ -33,7 +33,7 @@ def grate(case: Case) -> Part:
 def time(case: Case) -> Part:
     """How long it grills: up to a quarter longer."""
     pace = dry.up_to_a_quarter(dry.wet_surface_pace(case))
-    return dry.time_part(case, "grill", pace, _why(case), "usda-fsis-high-altitude", "computed")
+    return dry.time_part(case, "grill", pace, _why(case), "usda-fsis-high-altitude", "from-memory", "computed")
 
 
 def _why(case: Case) -> Words:
