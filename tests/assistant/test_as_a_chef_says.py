@@ -70,3 +70,59 @@ def test_a_filling_of_starch_wants_more_of_it_above_5000_ft(feet, more):
 )
 def test_an_oven_question_leads_with_the_oven(text):
     assert told(text).startswith("Set the oven to ")
+
+
+def minutes(text: str) -> float:
+    cook = reply_to(text).figure("cook_time")
+    assert cook is not None
+    return cook.value
+
+
+@pytest.mark.parametrize(
+    "ordered",
+    [
+        ("sliced carrots", "baby carrots", "whole carrots"),
+        ("diced beets", "small beets", "whole beets", "large beets"),
+        ("diced potatoes", "whole potatoes"),
+        ("green peanuts", "dried peanuts"),
+    ],
+)
+def test_a_bigger_or_drier_piece_takes_longer(ordered):
+    times = [minutes(f"how long to boil {food} at 7,000 ft") for food in ordered]
+    assert times == sorted(times)
+    assert times[-1] >= 1.4 * times[0]
+
+
+def test_a_large_pot_says_nothing_of_the_potatoes():
+    usual, pot = (minutes(f"how long to boil potatoes{pot} at 7,000 ft") for pot in ("", " in a large pot"))
+    assert usual == pot
+
+
+@pytest.mark.parametrize(
+    ("text", "asks"),
+    [
+        ("how long to boil carrots at 7,000 ft", "say whole, sliced or diced"),
+        ("how long to boil peanuts at 7,000 ft", "say green or dried"),
+        ("how long to roast a turkey at 7,000 ft", "say the weight"),
+        ("how long to simmer pinto beans at 7,000 ft", "say whether they were soaked"),
+    ],
+)
+def test_what_narrows_the_time_is_asked_for_in_the_first_line(text, asks):
+    assert asks in told(text).splitlines()[0]
+
+
+# a headline that a cook can plan by: where no reason is said, not more than a third of the middle to either side
+@pytest.mark.parametrize(
+    "text",
+    [
+        "how long do soaked pinto beans take at 6,200 ft",
+        "14 lb turkey at 7,000 ft, how long",
+        "how long to boil sliced carrots at 7,000 ft",
+        "how long to braise short ribs at 7,000 ft",
+        "5 lb chicken roasted at 7,000 ft, how long",
+    ],
+)
+def test_a_range_without_a_reason_is_narrow(text):
+    cook = reply_to(text).figure("cook_time")
+    assert "It goes by" not in told(text)
+    assert cook.value * 2 / 3 <= cook.low <= cook.high <= cook.value * 4 / 3 + 1
