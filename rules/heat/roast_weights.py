@@ -6,13 +6,14 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cache
 
-from rules.amounts.portion import grams
 from rules.foods.dishes import Span, kin
-from rules.model import Request
+from rules.model import Quantity, Request
 from rules.physics.units import G_PER_LB, to_c
 from rules.tables import read_csv
 
 TABLE = "tables/roast_weights_usda-roasting-chart.csv"
+LB = {"lb": 1.0, "lbs": 1.0, "pound": 1.0, "pounds": 1.0, "oz": 1 / 16, "kg": 1000 / G_PER_LB, "g": 1 / G_PER_LB}
+HEAVIEST_LB = 60.0
 # how far a weight may lie beside the printed ones, as a share of the nearer end
 REACH = 1.5
 # what the weight told is of, where it is the piece's own
@@ -81,12 +82,22 @@ def _told(request: Request) -> Iterable[str]:
         yield ""
 
 
+def pounds(quantity: Quantity | None) -> float | None:
+    """A weight in pounds; None where none was given, or none that is one piece.
+
+    >>> round(pounds(Quantity(2, "kg")), 2), pounds(None)
+    (4.41, None)
+    """
+    factor = LB.get(quantity.unit) if quantity else None
+    weight = quantity.value * factor if quantity and factor else 0.0
+    return weight if 0 < weight <= HEAVIEST_LB else None
+
+
 def near(request: Request, method: str) -> tuple[Band, ...]:
     """The bands nearest to the weight that was told; none where none was, or none reaches it."""
-    weight = grams(request.quantity) if request.quantity_of in OF_THE_PIECE else None
-    if weight is None or request.time_min is not None:
+    lb = pounds(request.quantity) if request.quantity_of in OF_THE_PIECE else None
+    if lb is None or request.time_min is not None:
         return ()
-    lb = weight / G_PER_LB
     bands = [band for band in listed(request, method) if band.reaches(lb)]
     least = min((band.away(lb) for band in bands), default=0.0)
     return tuple(band for band in bands if band.away(lb) <= least)
@@ -101,10 +112,9 @@ def by_weight(request: Request, method: str) -> Span | None:
     >>> by_weight(Request(dish="turkey", quantity=Quantity(13.0, "lb")), "roast").low_min
     180.0
     """
-    bands = near(request, method)
-    if not bands:
+    bands, lb = near(request, method), pounds(request.quantity)
+    if not bands or lb is None:
         return None
-    lb = (grams(request.quantity) or 0.0) / G_PER_LB
     ends = [band.minutes(lb) for band in bands]
     return Span(min(low for low, _ in ends), max(high for _, high in ends), bands[0].source)
 
