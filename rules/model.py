@@ -141,6 +141,7 @@ class Request:
     )
     share: float | None = _help("what share of the covers takes the dish, 0 to 1, where that was said of one of a menu")
     meatless: int | None = _help("how many of the covers eat no meat")
+    cut: str | None = _help("how it is cut, or how big or in what state it is, an id of data/lexicon/cuts.toml")
     size: float | None = _help("how big it is cut, to its usual size: 0.5 for half")
     stuffed: bool = _help("whether it is filled with stuffing", False)
     precooked: bool = _help("whether it comes cooked, and is only heated through", False)

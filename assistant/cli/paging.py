@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 MORE = ("more", "more please", "rest", "the rest", "go on", "m")
-STOP, INDENT = "- Stop: ", " "
+STOP, INDENT = "Stop: ", " "
 # beside the reply there are the empty lines around it, the line that says how much is left, and the prompt
 ROOM_LINES = 6
 FEWEST = 4

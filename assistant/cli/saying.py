@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from rules.said import Value
 
 WIDEST = 100
-LISTED = re.compile(r"[-*] |\d+\. |\s+\S\) ")
+LISTED = re.compile(r"[-*] |\d+\. |\s+\S\) |Stop: ")
 
 
 def show(words: Value, units: Units = "us") -> None:

@@ -20,22 +20,20 @@ def show_answer(answer: Answer, console: Console | None = None) -> None:
     for note in parts.notes:
         out.print(Text(note, style="italic"))
     block(out, "", parts.figures, "")
-    block(out, "What to do", tuple(f"{n}. {step}" for n, step in enumerate(parts.steps, start=1)), "")
-    block(out, "Why", parts.because, "dim")
-    if parts.cautions:
+    numbered = len(parts.steps) > 1
+    block(out, "", tuple(f"{n}. {step}" if numbered else step for n, step in enumerate(parts.steps, start=1)), "")
+    block(out, "", parts.reasons, "dim")
+    if parts.warnings:
         out.print()
-        out.print(Text("Take care", style="bold"))
-        for level, text in parts.cautions:
-            out.print(
-                Padding(Text(("Stop: " if level == "stop" else "") + text, style=CAUTION_STYLE[level]), (0, 0, 0, 2))
-            )
+        for level, text in parts.warnings:
+            out.print(Padding(Text(text, style=CAUTION_STYLE[level]), (0, 0, 0, 2)))
     if parts.sources:
         out.print()
         out.print(Text("Sources: " + "; ".join(parts.sources) + ".", style="dim italic"))
 
 
 def block(out: Console, title: str, lines: tuple[str, ...], style: str) -> None:
-    """A titled group of lines, indented; nothing where there are none."""
+    """A group of lines, indented, its title before them where it has one; nothing where there are none."""
     if not lines:
         return
     out.print()

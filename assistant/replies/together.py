@@ -27,7 +27,7 @@ def together(answers: Sequence[Answer], text: str, left_out: Sequence[str] = ())
     lines = shown.render(
         parts=parts,
         notes=dict.fromkeys(note for part in parts for note in part.notes),
-        cautions=dict.fromkeys(caution for part in parts for _, caution in part.cautions),
+        cautions=dict.fromkeys(caution for part in parts for _, caution in part.warnings),
         left_out=" ".join(out),
     )
     return replace(

@@ -16,7 +16,7 @@ from assistant.replies.worded import in_words
 from rules import book, tables
 from rules.catalogue import marked
 from rules.model import Answer
-from rules.said import elevation, sentences
+from rules.said import Said, elevation, sentences
 
 say = sentences("replies/wording")
 
@@ -33,6 +33,26 @@ class Sections:
     cautions: tuple[tuple[str, str], ...]
     sources: tuple[str, ...]
 
+    @property
+    def reasons(self) -> tuple[str, ...]:
+        """The reasons as they stand in a text: the first with what it is before it."""
+        first, *others = self.because or ("",)
+        return (worded(say("why", text=first), "us"), *others) if first else ()
+
+    @property
+    def warnings(self) -> tuple[tuple[str, str], ...]:
+        """The cautions, each with its level, as they stand in a text."""
+        return tuple((level, worded(_warning(level, text), "us")) for level, text in self.cautions)
+
+    @property
+    def told(self) -> tuple[str, ...]:
+        """Reasons, then warnings, a line each."""
+        return (*self.reasons, *(text for _, text in self.warnings))
+
+
+def _warning(level: str, text: str) -> Said:
+    return say("stop", text=text) if level == "stop" else say("take-care", text=text)
+
 
 def dress(answer: Answer) -> Answer:
     """The answer in words, with text and spoken filled in."""
@@ -44,15 +64,22 @@ def dress(answer: Answer) -> Answer:
 
 def sections(answer: Answer) -> Sections:
     """The answer cut into what is said first, what is noted, and so on; less of it at a lesser depth."""
-    units, headline = Say(answer.request.units), headline_of(answer)
+    units, headline, notes = Say(answer.request.units), headline_of(answer), _notes(answer)
+    steps, because = shown.steps(answer), shown.reasons(answer, headline)
+    cautions = tuple((c.level, str(c.text)) for c in shown.cautions(answer, headline))
+    beside = (*steps, *(text for _, text in cautions))
+    figures, sources = shown.figures(answer, headline, beside, units), _sources(answer)
+    if answer.request.depth == shown.USUAL and "\n" not in headline:
+        others = 1 + len(notes) + len(because) + len(cautions) + bool(sources)
+        figures, steps = shown.fitted(figures, steps, others)
     return Sections(
         headline=headline,
-        notes=_notes(answer),
-        figures=tuple(figure_line(f, units) for f in shown.figures(answer, headline, units)),
-        steps=shown.steps(answer),
-        because=shown.reasons(answer, headline),
-        cautions=tuple((c.level, str(c.text)) for c in shown.cautions(answer, headline)),
-        sources=_sources(answer),
+        notes=notes,
+        figures=tuple(figure_line(f, units) for f in figures),
+        steps=steps,
+        because=because,
+        cautions=cautions,
+        sources=sources,
     )
 
 

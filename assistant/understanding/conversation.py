@@ -59,6 +59,7 @@ SLOTS_OF_A_DISH = (
     "menu",
     "meatless",
     "size",
+    "cut",
     "stuffed",
     "precooked",
 )

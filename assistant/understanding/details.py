@@ -25,6 +25,12 @@ def heard(words: Sequence[str], about: Request) -> tuple[Unused, ...]:
     return tuple(Unused("detail", row["id"], sentence(row)) for row in found[:MOST])
 
 
+def at_once(words: Sequence[str], about: Request) -> tuple[Unused, ...]:
+    """What of it is said in the first question as well: the rows that say so."""
+    told = {row["id"] for row in rows() if row.get("at_once")}
+    return tuple(detail for detail in heard(words, about) if detail.text in told)
+
+
 def names(words: Sequence[str], about: Request, dish: str) -> bool:
     """Whether the words for a dish are those of a detail of another one: a turkey with stuffing."""
     told = (phrase for row in rows() if _fits(row, about) for phrase in row["heard_as"] if said(words, (phrase,)))

@@ -17,6 +17,8 @@ from assistant.understanding import (
     answer_preferences,
     bake_subject,
     corrected,
+    cuts,
+    details,
     done_jars,
     fault_questions,
     faults,
@@ -100,6 +102,7 @@ CRUSTS = ("yeast_bread", "laminated", "flatbread", "choux")
 STEAMED_OVENS = ("with steam", "no steam", "add steam", "more steam", "of steam", "steam oven", "steam in the oven")
 QUESTION_WORDS = ("what", "how", "which", "where", "when")
 AHEAD = cues("ahead", "words")
+PRECOOKED, STUFFED = cues("menu_turns", "precooked"), cues("menu_turns", "stuffed")
 FROZEN = cues("frozen", "words")
 UNREAD = cues("no_thermometer", "words")
 CHANGES_OF_A_BAKE = cues("leaning", "baking")
@@ -296,7 +299,10 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         whistles=whistled,
         covered=answer_preferences.covered(words),
         soaked=answer_preferences.soaked(words),
+        cut=cuts.heard(words, found),
         frozen=goes_in_frozen(words, found, dish),
+        precooked=topic == "time" and said(words, PRECOOKED),
+        stuffed=topic == "time" and said(words, STUFFED),
         ahead=said(words, AHEAD),
         jars=packed.jars(doc),
         packing=packed.packing(doc),
@@ -324,6 +330,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         ),
     )  # fmt: skip
     request = replace(request, **made_of.slots(doc, request))
+    request = replace(request, unused=(*request.unused, *details.at_once(words, request)))
     sized = {m.start for m in doc._.measures if vessels(m, words) > 1}
     plain = next((number.value for number in plain_numbers(doc) if number.end not in sized), None)
     return Hearing(

@@ -73,7 +73,8 @@ def _changes(batch: Batch) -> Iterator[Change]:
         span = soda_ratio(batch, line, ratio) if line.part.name == "soda" else ratio
         if line.part.name == "soda" and abs(span.value - 1) < 1e-9:
             reason = say("soda-for-sour-milk")
-            yield kept("leavening", ingredient(line.index), reason, sources, item=line.line.item)
+            floor = (*sources, "csu-high-altitude-food-prep", "from-memory")
+            yield kept("leavening", ingredient(line.index), reason, floor, item=line.line.item)
             continue
         change = rescaled(line, span, "leavening", because=because, sources=cited, fine=True)
         if change:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from rules.book import Case
 from rules.explanations.named import FigureOf, Figures, ValueOf, Values, always
+from rules.heat.cook_times import moved_span
 from rules.model import Figure
 from rules.physics import kinetics
 from rules.physics.units import round_to
@@ -104,7 +105,8 @@ def threshold_c(food: str) -> float:
 def stretched(case: Case, food: str, low_min: float, high_min: float) -> Value:
     """What a time of sea level [min] becomes here."""
     of = pace(case, food)
-    return duration_span(low_min * of.low, high_min * of.high)
+    low, _, high = moved_span((low_min, high_min), (of.low, of.likely, of.high))
+    return duration_span(low, high)
 
 
 VALUES: Values = {

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cache
 from typing import Any
 
@@ -11,6 +11,7 @@ from rules import tables
 
 TIMES = "tables/cooking_times_common-practice.csv"
 PORTIONS = "tables/portions_common-practice.csv"
+CUT_TIMES = "tables/cut_times_common-practice.csv"
 CHECKS = "lexicon/checks.toml"
 
 
@@ -19,8 +20,9 @@ class DishClass:
     """A class of dishes that cook alike.
 
     check: what the cook looks for when the time is up; check_by: what instead, by method
-    varies: what a range of times covers, in words; traits: what its foods are, ids of lexicon/traits.toml
+    varies: what a range of times goes by, in words; traits: what its foods are, ids of lexicon/traits.toml
     head: whether its word behind another dish says what the dish is: oxtail stew, but not salmon steak
+    say: slot of a request -> what the cook may say that narrows the range
     """
 
     id: str
@@ -32,6 +34,7 @@ class DishClass:
     check_by: dict[str, str]
     traits: tuple[str, ...]
     head: bool = False
+    say: dict[str, str] = field(default_factory=dict)
 
     def check_for(self, method: str | None) -> str:
         """What the cook looks for when this class is cooked by a method."""
@@ -169,6 +172,27 @@ def _times() -> dict[tuple[str, str], Span]:
     return {
         (r["dish"], r["method"]): Span(float(r["low_min"]), float(r["high_min"]), r["source"], r["note"]) for r in rows
     }
+
+
+@cache
+def _cut_times() -> dict[tuple[str, str], dict[str, Span]]:
+    found: dict[tuple[str, str], dict[str, Span]] = {}
+    table = tables.read_csv(CUT_TIMES)
+    for r in table.rows:
+        span = Span(float(r["low_min"]), float(r["high_min"]), table.source)
+        found.setdefault((r["dish"], r["method"]), {})[r["cut"]] = span
+    return found
+
+
+def cut_times(dish: str | None, method: str) -> dict[str, Span]:
+    """Times at sea level by how a dish is cut [min], by id of lexicon/cuts.toml; empty where it is timed in one way.
+
+    source: common-practice
+
+    >>> cut_times("beets", "boil")["large"].high_min
+    75.0
+    """
+    return next((_cut_times()[name, method] for name in kin(dish) if (name, method) in _cut_times()), {})
 
 
 def sea_level_time(dish: str | None, dish_class: str, method: str) -> Span | None:

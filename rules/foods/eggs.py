@@ -8,11 +8,12 @@ from functools import cache
 from rules.book import Case, Part, rule
 from rules.foods import dishes
 from rules.heat.cook_times import stated_span, time_figures
+from rules.heat.headline import about
 from rules.heat.where_water_boils import boils_alike
 from rules.model import Caution, Figure
 from rules.physics import conduction
 from rules.physics.units import round_time_min, to_c
-from rules.said import Said, Words, duration, duration_span, listed, number, sentences, temp, together
+from rules.said import Said, Words, duration, listed, number, sentences, temp, together
 from rules.tables import read_csv
 
 FRIDGE_C, ROOM_C = 4.0, 21.0
@@ -122,11 +123,7 @@ def _by_table(case: Case) -> Part | None:
     here = [t * slowdown(case.here.boiling_c, case.sea.boiling_c, c) for t, c in ends]
     plain = (case.request.dish or PLAIN) in _wanted()
     by_yolk = _by_yolk(case, own.source, asked if len(asked) == 1 else tuple(YOLK_C)) if plain else {}
-    told = [
-        say("for-a-yolk", time=duration_span(f.low or f.value, f.high or f.value), yolk=done)
-        for done, f in by_yolk.items()
-        if done in asked
-    ]
+    told = [say("for-a-yolk", time=about(f), yolk=done) for done, f in by_yolk.items() if done in asked]
     return Part(
         figures=(*time_figures(case, (base_low, base_high), (here[0], sum(here) / 2, here[1])), *by_yolk.values()),
         headline=say("headline", place=case.place, times=listed(told, "or")) if told else "",

@@ -7,6 +7,7 @@ from functools import cache
 
 from rules.book import Case, Part, rule
 from rules.foods.methods import methods
+from rules.heat.roast_weights import by_weight
 from rules.model import Request
 from rules.tables import read_toml
 
@@ -41,7 +42,10 @@ def gist(request: Request) -> str:
     ''
     """
     row = amounts().get(request.method or "")
-    return row.gist if row and (request.portions or request.quantity) else ""
+    if row is None or by_weight(request, request.method or ""):
+        # the weight of the piece has gone into its time
+        return ""
+    return row.gist if request.portions or request.quantity else ""
 
 
 @rule("amount.note", "common-practice")

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from rules.book import Case, Part
 from rules.errors import within
 from rules.foods import dishes
@@ -30,6 +32,24 @@ def stated_span(case: Case) -> tuple[float, float] | None:
         for t in (request.time_min, request.time_min if request.time_high_min is None else request.time_high_min)
     ]
     return min(ends), max(ends)
+
+
+def moved_span(base: tuple[float, float], pace: tuple[float, float, float]) -> tuple[float, float, float]:
+    """A range of times at the baseline, moved by a pace that is itself uncertain: least, likely, most [min].
+
+    base: low and high [min]; pace: time here over time at the baseline, least, likely, most
+    The two have nothing to do with each other, so their ratios are added as squares: the toughest piece in the
+    slowest pot is not what a cook plans by.
+    source: jcgm-100-2008
+
+    >>> [round(minutes) for minutes in moved_span((60.0, 90.0), (1.5, 2.0, 2.5))]
+    [104, 150, 200]
+    """
+    (low, high), (least, likely, most) = base, pace
+    middle = (low + high) / 2
+    down = math.hypot(math.log(middle / low), math.log(likely / least))
+    up = math.hypot(math.log(high / middle), math.log(most / likely))
+    return middle * likely * math.exp(-down), middle * likely, middle * likely * math.exp(up)
 
 
 def time_figures(case: Case, base: tuple[float, float], here: tuple[float, float, float]) -> tuple[Figure, Figure]:

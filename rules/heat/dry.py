@@ -17,9 +17,19 @@ from rules.book import Case, Part, celsius, rule
 from rules.errors import within
 from rules.foods import dishes
 from rules.foods.methods import methods
-from rules.heat.cook_times import check_step, from_frozen, frozen_factor, no_time, stated_span, time_figures
+from rules.heat.cook_times import (
+    check_step,
+    from_frozen,
+    frozen_factor,
+    moved_span,
+    no_time,
+    stated_span,
+    time_figures,
+)
+from rules.heat.equipment import AIR_FRYER
 from rules.heat.headline import takes
 from rules.heat.heat_settings import Setting, setting
+from rules.heat.roast_weights import by_weight, printed_oven_c
 from rules.model import Figure, Sentence
 from rules.physics import conduction, kinetics
 from rules.physics.ambient import Ambient, ambient
@@ -33,6 +43,8 @@ DONE = "tables/done_centres_common-practice.csv"
 COLDEST_C, HOTTEST_C = 20.0, 350.0
 FRIDGE_C, HALF_MM, DIFFUSIVITY_M2_S = 5.0, 25.0, 1.3e-7
 FAN_OVEN, FAN_PART = "convection_oven", 0.8
+# whose fan is part of it, and what is heated by a fire within
+OTHER_CHAMBERS = (AIR_FRYER, "wood_fired_oven")
 HEATED_THROUGH_Z_K = 100.0
 HOT_THROUGH_C = 73.9
 DRY_AIR_FT = 2500.0
@@ -69,13 +81,13 @@ class DryTime:
 PaceOf = Callable[[Ambient], Pace]
 
 
-def heated_through(dish_class: str) -> bool:
+def heated_through(dish_class: str, dish: str | None = None) -> bool:
     """Whether a food is done when heat has reached its centre, and does not have to soften.
 
     >>> heated_through("poultry_pieces"), heated_through("collagen_cut")
     (True, False)
     """
-    hot_is_done = "done_when_hot" in dishes.traits_of(None, dish_class)
+    hot_is_done = "done_when_hot" in dishes.traits_of(dish, dish_class)
     return hot_is_done or kinetics.softening(dish_class).z_k >= HEATED_THROUGH_Z_K
 
 
@@ -110,7 +122,7 @@ def wet_surface_pace(case: Case) -> PaceOf:
         sea = ambient(0.0)
         if "toasted" in case.traits:
             return Pace(1.0, 1.0, 1.0)
-        if heated_through(dish_class):
+        if heated_through(dish_class, case.request.dish):
             full = centre_minutes(air, target_c) / centre_minutes(sea, target_c)
         else:
             full = kinetics.rate_factor(air.boiling_c, sea.boiling_c, soft.z_k)
@@ -137,17 +149,19 @@ def dry_time(case: Case, method: str, pace: PaceOf) -> DryTime | None:
     raises: OutOfRange for a time that no kitchen has
     """
     stated = stated_span(case)
-    row = dishes.sea_level_time(case.request.dish, case.dish_class, method)
+    weighed = by_weight(case.request, method)
+    cut = dishes.cut_times(case.request.dish, method).get(case.request.cut or "")
+    row = weighed or cut or dishes.sea_level_time(case.request.dish, case.dish_class, method)
     here, there = pace(case.here), pace(case.there)
     if stated:
         (low, high), source = stated, "common-practice"
     elif row:
-        state = frozen_factor(case, method) * fan_factor(case) * slow_oven_factor(case, method)
+        state = frozen_factor(case, method) * fan_factor(case) * other_oven_factor(case, method)
         low, high, source = row.low_min * there.likely * state, row.high_min * there.likely * state, row.source
     else:
         return None
-    ratios = sorted((here.low / there.low, here.likely / there.likely, here.high / there.high))
-    return DryTime(low, high, low * ratios[0], (low + high) / 2 * here.likely / there.likely, high * ratios[2], source)
+    least, likely, most = sorted((here.low / there.low, here.likely / there.likely, here.high / there.high))
+    return DryTime(low, high, *moved_span((low, high), (least, likely, most)), source)
 
 
 def fan_factor(case: Case) -> float:
@@ -156,25 +170,39 @@ def fan_factor(case: Case) -> float:
     source: common-practice
 
     """
-    ran = FAN_OVEN in case.request.equipment and case.request.temperature_c is not None and stated_span(case) is None
-    return FAN_PART if ran else 1.0
+    if stated_span(case) is not None:
+        return 1.0
+    set_for_it = FAN_OVEN in case.request.equipment and case.request.temperature_c is not None
+    return FAN_PART if set_for_it or AIR_FRYER in case.request.equipment else 1.0
 
 
-def slow_oven_factor(case: Case, method: str) -> float:
-    """How many times as long a joint takes in an oven that is set cooler than the table's; 1 where it is not.
+def other_oven_factor(case: Case, method: str) -> float:
+    """How many times as long a piece takes in an oven that is set otherwise than the one its time is known for.
+
+    A time by weight follows the oven both ways; that of a joint without a weight in a cooler one only.
+    source: carslaw-jaeger
+    """
+    heat, told = set_to(case, method)
+    printed_c = printed_oven_c(case.request, method)
+    if not told or (printed_c is None and (method != "roast" or "whole_cut" not in case.traits)):
+        return 1.0
+    usual_c = printed_c or setting(case.request.dish, case.dish_class, method).middle_c
+    done_c = core_c(case.request.dish, case.dish_class)
+    if heat.middle_c <= done_c + LEAST_OVER_DONE_K or (printed_c is None and heat.middle_c >= usual_c):
+        return 1.0
+    return to_the_middle(heat.middle_c, done_c) / to_the_middle(usual_c, done_c)
+
+
+def to_the_middle(oven_c: float, done_c: float) -> float:
+    """How long an oven takes to bring a thick piece from the fridge to done, to be held against another oven's.
 
     The middle follows the oven as ln((oven - raw) / (oven - done)), the slow end of heating a thick piece.
     source: carslaw-jaeger
+
+    >>> to_the_middle(150.0, 60.0) > to_the_middle(200.0, 60.0)
+    True
     """
-    heat, told = set_to(case, method) if method == "roast" else (None, False)
-    if heat is None or not told or "whole_cut" not in case.traits:
-        return 1.0
-    usual_c = setting(case.request.dish, case.dish_class, method).middle_c
-    done_c = core_c(case.request.dish, case.dish_class)
-    if heat.middle_c >= usual_c or heat.middle_c <= done_c + LEAST_OVER_DONE_K:
-        return 1.0
-    own, usual = (math.log((c - FRIDGE_C) / (c - done_c)) for c in (heat.middle_c, usual_c))
-    return own / usual
+    return math.log((oven_c - FRIDGE_C) / (oven_c - done_c))
 
 
 def time_part(case: Case, method: str, pace: PaceOf, why: Words, *sources: str) -> Part:
@@ -191,7 +219,7 @@ def time_part(case: Case, method: str, pace: PaceOf, why: Words, *sources: str) 
         figures=figures,
         headline=takes(case, method, figures) if case.request.topic == "time" else "",
         because=together(why, from_frozen(case, method), say("by-fan") if fan_factor(case) < 1 else ""),
-        sources=tuple(dict.fromkeys((*sources, time.source))),
+        sources=tuple(dict.fromkeys((time.source, *sources))),
     )
 
 
@@ -216,7 +244,8 @@ def set_to(case: Case, method: str) -> tuple[Setting, bool]:
     """
     usual, asked_c = setting(case.request.dish, case.dish_class, method), case.request.temperature_c
     if asked_c is None or COLDEST_C < asked_c < methods()[method].core_below_c:
-        return usual, False
+        printed_c = printed_oven_c(case.request, method)
+        return (usual if printed_c is None else Setting(printed_c, printed_c, usual.way)), False
     hint = "Give the setting of the oven, the grate or the fat."
     stated = within("temperature", asked_c, COLDEST_C, HOTTEST_C, "degC", hint)
     return Setting(stated, stated, usual.way), True
@@ -228,6 +257,11 @@ def setting_figure(figure_id: str, label: Sentence, of: Setting, sea: Setting | 
     return Figure(figure_id, label, middle, "degC", low, high, round((sea or of).middle_c, 2))
 
 
+def chamber_of(case: Case) -> str:
+    """What stands for the oven, where it is set otherwise than one: an air fryer, a fire; else the oven."""
+    return next((id for id in case.request.equipment if id in OTHER_CHAMBERS), "oven")
+
+
 def oven_stays(case: Case, heat: Setting, baseline: str | Measure, because: Words) -> Part:
     """The oven setting where it is the same as at the baseline."""
     asked = case.request.topic == "temperature"
@@ -236,7 +270,7 @@ def oven_stays(case: Case, heat: Setting, baseline: str | Measure, because: Word
         headline=say("oven-headline", setting=heat.span, food=case.food, place=case.place, baseline=baseline)
         if asked
         else "",
-        steps=(say("oven-step", setting=heat.span),),
+        steps=(say("oven-step", setting=heat.span, chamber=chamber_of(case)),),
         because=because,
     )
 
@@ -247,7 +281,7 @@ def core(case: Case) -> Part | None:
     safe = safety.safe_temperature(case.request.dish, case.dish_class)
     if (
         safe is None
-        or "jerky" in case.traits
+        or not {"jerky", "by_eye"}.isdisjoint(case.traits)
         or not (safe.always_said or case.dish_class == "fish" or {"meat", "poultry"} & set(case.traits))
     ):
         return None

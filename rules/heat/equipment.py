@@ -161,6 +161,7 @@ def kettle(case: Case) -> Advice | None:
 
 
 # classes of what is made with the water of a kettle
+AIR_FRYER = "air_fryer"
 POURED_FROM_A_KETTLE = ("water", "tea", "coffee", "instant_dried")
 
 
@@ -217,9 +218,10 @@ def thin_air_share(case: Case) -> float:
 @up_high
 def fan_oven(case: Case) -> Advice:
     """Convection ovens: the fan moves thinner air."""
+    basket = AIR_FRYER in case.request.equipment
     return Advice(
         because=say("fan-oven", less=number((1 - thin_air_share(case)) * 100, 0)),
-        steps=(say("fan-oven-step"),),
+        steps=() if basket else (say("fan-oven-step"),),
         sources=("us-std-atm-1976", "common-practice"),
     )
 
@@ -310,7 +312,7 @@ ADVICE: dict[str, Callable[[Case], Advice | None]] = {
     "rice_cooker": rice_cooker,
     "convection_oven": fan_oven,
     "rack_oven": fan_oven,
-    "air_fryer": fan_oven,
+    AIR_FRYER: fan_oven,
     "standard_oven": still_oven,
     "deck_oven": still_oven,
     "combi_oven": steam_oven,

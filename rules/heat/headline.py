@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from rules.book import Case
-from rules.foods.dishes import classes
+from rules.foods.beans import unsoaked_time
+from rules.foods.dishes import classes, cut_times
 from rules.foods.methods import methods
+from rules.heat.roast_weights import listed
 from rules.model import Figure
 from rules.said import Measure, Said, Words, duration, duration_span, sentences, yes
 
-# wider than this share of the middle a range is told with its reason
+# wider than this share of the middle to either side a range is told with its reason
 WIDE = 1 / 3
 # what nobody calls simmered or poached
 NO_GERUND = ("popcorn", "custard", "sauce")
@@ -20,14 +22,15 @@ def takes(case: Case, method: str, figures: tuple[Figure, Figure], called: Words
 
     called: what to call the dish, where its name alone would not tell which of its times this is
     """
-    here, base = figures
+    (here, base), piece = figures, narrowed_by(case, method)
     return say(
         "takes",
         doing=doing(case, method, called),
         here=about(here),
-        wide=yes(is_wide(here) and varies(case) != ""),
+        wide=yes((is_wide(here) or piece != "") and varies(case) != ""),
         varies=varies(case),
-        ask=yes(case.request.time_min is None),
+        ask="nothing" if case.request.time_min is not None else "piece" if piece else "recipe",
+        piece=piece,
         place=case.place,
         against="nothing" if not case.moved else "same" if alike(here, base) else "other",
         base=known(case, base),
@@ -37,7 +40,21 @@ def takes(case: Case, method: str, figures: tuple[Figure, Figure], called: Words
 
 def is_wide(time: Figure) -> bool:
     """Whether a range is so wide beside its middle that a cook wants to know why."""
-    return (time.high or time.value) - (time.low or time.value) > WIDE * time.value
+    low, high = time.low or time.value, time.high or time.value
+    return max(high - time.value, time.value - low) > WIDE * time.value
+
+
+def narrowed_by(case: Case, method: str) -> str:
+    """What the cook may say that would narrow the time, where nobody has; empty where nothing would."""
+    if case.request.time_min is not None or case.dish_class not in classes():
+        return ""
+    slots = classes()[case.dish_class].say
+    useful = {
+        "quantity": listed(case.request, method),
+        "cut": cut_times(case.request.dish, method),
+        "soaked": unsoaked_time(case.request.dish, case.dish_class, method),
+    }
+    return next((slots[s] for s in slots if useful.get(s) and getattr(case.request, s) is None), "")
 
 
 def varies(case: Case) -> str:
@@ -71,8 +88,8 @@ def range_of(time: Figure) -> Measure:
 
 
 def alike(here: Figure, base: Figure) -> bool:
-    """Whether two times read alike, middle and range."""
-    return duration(here.value) == duration(base.value) and range_of(here) == range_of(base)
+    """Whether a cook plans by the same time in both places."""
+    return duration(here.value) == duration(base.value)
 
 
 def named(case: Case, method: str) -> bool:

@@ -13,16 +13,21 @@ from rules.physics.units import PSI_PER_PA, round_time_min
 from rules.said import duration_span, gauge, number, sentences, temp
 
 WORTH_IT_K, WORTH_IT_MIN = 1.5, 6.0
-NO_WAY_OUT = ("general", "egg")
 say = sentences("heat/way_out")
+
+
+def unfit(case: Case) -> bool:
+    """Whether nobody would put the dish into a pressure cooker, or nothing is known of it."""
+    return "no_pressure" in case.traits or case.dish_class == "general"
 
 
 @rule("pressure_cook.way_out", "common-practice", "iapws-r7-97")
 def way_out(case: Case) -> Part | None:
     """The pressure cooker as the way out where the open pot is slow: its time here, for this dish."""
-    if {"pressure_cook", "stovetop_pressure_cooker"}.intersection(case.request.lacking):
+    lacks = {"pressure_cook", "stovetop_pressure_cooker"}.intersection(case.request.lacking)
+    if lacks or case.request.topic == "temperature":
         return None
-    if case.here.boiling_c > case.sea.boiling_c - WORTH_IT_K or case.dish_class in NO_WAY_OUT:
+    if case.here.boiling_c > case.sea.boiling_c - WORTH_IT_K or unfit(case):
         return None
     table = Case(replace(case.request, time_min=None, time_high_min=None, from_elevation_m=None))
     name, gauge_pa = cooker(case)

@@ -12,7 +12,15 @@ from rules import safety
 from rules.book import Case, Part, Rule, celsius, rule
 from rules.foods import beans, dishes
 from rules.heat import burner
-from rules.heat.cook_times import check_step, from_frozen, frozen_factor, no_time, stated_span, time_figures
+from rules.heat.cook_times import (
+    check_step,
+    from_frozen,
+    frozen_factor,
+    moved_span,
+    no_time,
+    stated_span,
+    time_figures,
+)
 from rules.heat.headline import takes
 from rules.model import Caution, Figure
 from rules.physics import evaporation, kinetics
@@ -116,15 +124,17 @@ def wet_time(case: Case, heats: Heats) -> WetTime | None:
         (low, high), source = stated, "common-practice"
     else:
         food = (case.request.dish, case.dish_class, heats.method)
-        span = (beans.unsoaked_time(*food) if case.request.soaked is False else None) or dishes.sea_level_time(*food)
+        dry = beans.unsoaked_time(*food) if case.request.soaked is False else None
+        cut = dishes.cut_times(case.request.dish, heats.method).get(case.request.cut or "")
+        span = dry or cut or dishes.sea_level_time(*food)
         if span is None:
             return None
         moved = kinetics.rate_factor(heats.there_c, heats.table_c, soft.z_k)
         moved *= frozen_factor(case, heats.method)
         low, high, source = span.low_min * moved, span.high_min * moved, span.source
     factor, least, most = heats.pace(case.dish_class)
-    likely = (low + high) / 2 * factor
-    return WetTime(low, high, low * least, likely, high * most, factor, source, stated is not None)
+    here = moved_span((low, high), (least, factor, most))
+    return WetTime(low, high, *here, factor, source, stated is not None)
 
 
 def time_part(case: Case, heats: Heats, called: Words = "") -> Part:

@@ -135,7 +135,11 @@ def _time_sources(case: Case) -> tuple[str, ...]:
         return ("computed",)
     if case.dish_class in DOUGHS:
         return ("egg-producers-cakes",)
-    return ("carslaw-jaeger",) if heated_through(case.dish_class) else (kinetics.softening(case.dish_class).source,)
+    return (
+        ("carslaw-jaeger",)
+        if heated_through(case.dish_class, case.request.dish)
+        else (kinetics.softening(case.dish_class).source,)
+    )
 
 
 def _why(case: Case) -> Words:
@@ -151,7 +155,7 @@ def _why(case: Case) -> Words:
     pace = "slower" if case.here.boiling_c < case.there.boiling_c else "sooner"
     if "root" in case.traits:
         return say("root-softens", boil=boil, pace=pace, baseline=case.baseline)
-    if heated_through(case.dish_class):
+    if heated_through(case.dish_class, case.request.dish):
         core = temp(core_c(case.request.dish, case.dish_class))
         return say("heated-through", core=core, boil=boil, pace=pace, baseline=case.baseline)
     return say("softens", boil=boil, pace=pace, baseline=case.baseline)
@@ -186,7 +190,7 @@ def water_bath(case: Case) -> Part | None:
     if "water_bath" not in case.traits:
         return None
     return Part(
-        steps=(say("water-bath"), say("custard-done")),
+        steps=(say("water-bath"),),
         because=say("custard-because", boil=temp(case.here.boiling_c)),
     )
 

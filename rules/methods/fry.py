@@ -11,12 +11,14 @@ from rules.heat.heat_settings import Setting
 from rules.heat.where_water_boils import boiling_point, boils_alike
 from rules.model import Caution
 from rules.physics.ambient import Ambient
-from rules.said import Said, Words, number, oven, sentences, temp, temp_drop
+from rules.said import Said, Words, number, oven, sentences, temp, temp_drop, yes
 
 say = sentences("methods/fry")
 
 HIGHEST_ADVICE_M = 3048.0
 NOTICED_K = 0.5
+# what comes to the pan wet
+PATTED_DRY = frozenset(("meat", "poultry", "fish", "shellfish"))
 HARDLY = 1.015
 # food that goes into the fat twice, and the coolest fat that anything is fried in [degC]
 TWICE, COOLEST_FAT_C = 2, 115.0
@@ -74,7 +76,7 @@ def _pan(case: Case, heat: Setting) -> Part:
     return Part(
         figures=(setting_figure("fat_temperature", say("pan"), heat),),
         headline=say("pan-headline", setting=heat.span, food=case.food, place=case.place) if asked else "",
-        steps=(say("pan-step"),),
+        steps=(say("pan-step", wet=yes(not PATTED_DRY.isdisjoint(case.traits))),),
         because=say("pan-because"),
         sources=("common-practice",),
     )

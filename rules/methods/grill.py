@@ -29,11 +29,11 @@ def grate(case: Case) -> Part:
     )
 
 
-@rule("grill.time", "usda-fsis-high-altitude", "computed")
+@rule("grill.time", "usda-fsis-high-altitude", "from-memory", "computed")
 def time(case: Case) -> Part:
     """How long it grills: up to a quarter longer."""
     pace = dry.up_to_a_quarter(dry.wet_surface_pace(case))
-    return dry.time_part(case, "grill", pace, _why(case), "usda-fsis-high-altitude", "computed")
+    return dry.time_part(case, "grill", pace, _why(case), "usda-fsis-high-altitude", "from-memory", "computed")
 
 
 def _why(case: Case) -> Words:
@@ -62,7 +62,7 @@ def drying(case: Case) -> Part | None:
     """Drying on the grill."""
     if not dries(case):
         return None
-    return Part(steps=(say("drying-step"),), because=dries(case))
+    return Part(steps=() if "shellfish" in case.traits else (say("drying-step"),), because=dries(case))
 
 
 @rule("grill.safety", "common-practice")

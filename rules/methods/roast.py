@@ -6,6 +6,7 @@ from rules.book import Case, Part, Rule, rule
 from rules.foods import popcorn
 from rules.heat import chamber, dry
 from rules.heat.dry import centre_minutes, core_c, dries, heated_through, oven_stays, set_to
+from rules.heat.roast_weights import printed_oven_c
 from rules.heat.wet import pace_words
 from rules.heat.where_water_boils import boiling_point, boils_alike
 from rules.model import Caution, Figure, Request
@@ -45,7 +46,7 @@ def _why(case: Case) -> Words:
     if "toasted" in case.traits:
         return dry.by_colour()
     boil = temp(case.here.boiling_c)
-    if not heated_through(case.dish_class):
+    if not heated_through(case.dish_class, case.request.dish):
         pace = "slower" if case.here.boiling_c < case.there.boiling_c else "sooner"
         return say("softens", boil=boil, pace=pace, baseline=case.baseline)
     target = core_c(case.request.dish, case.dish_class)
@@ -60,7 +61,7 @@ def published(case: Case) -> Part | None:
     high = case.here.elevation_m * FT_PER_M >= ADVICE_FROM_FT
     if time is None or case.there.elevation_m or not high or "meat" not in case.traits:
         return None
-    asked_c = case.request.temperature_c
+    asked_c = case.request.temperature_c or printed_oven_c(case.request, "roast")
     if asked_c is not None and abs(asked_c - PUBLISHED_AT_C) > HOTTER_K:
         # a figure of another oven
         return None

@@ -33,7 +33,8 @@ def thicken(case: Case) -> Part | None:
     """Starch, which needs a full bubble where water boils cooler."""
     if "starch_thickened" not in case.traits:
         return None
-    return Part(steps=(say("thicken-step"),), because=say("thicken", boil=temp(case.here.boiling_c)))
+    of = "grain" if case.dish_class == "porridge" else "starch"
+    return Part(steps=(say("thicken-step", of=of),), because=say("thicken", boil=temp(case.here.boiling_c)))
 
 
 RULES = (

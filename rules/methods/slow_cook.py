@@ -7,7 +7,7 @@ from dataclasses import replace
 from rules.book import Case, Part, Rule, celsius, rule
 from rules.foods.beans import BOIL_MIN, bare, first_boil, poisonous_dry
 from rules.heat import chamber
-from rules.heat.cook_times import factor_figure, time_figures
+from rules.heat.cook_times import factor_figure, moved_span, time_figures
 from rules.heat.crock import crock_min
 from rules.heat.dry import check, core, heated_through
 from rules.heat.equipment import start_on_high
@@ -36,14 +36,11 @@ def crock_time(case: Case) -> WetTime | None:
     full = wet_time(case, heats)
     if full is None:
         return None
-    soft = kinetics.softening(case.dish_class)
+    soft, mid = kinetics.softening(case.dish_class), full.base_mid_min
     ends = [kinetics.rate_factor(heats.here_c, heats.there_c, z) for z in (soft.z_low_k, soft.z_high_k)]
-
-    low, high, mid = full.base_low_min, full.base_high_min, full.base_mid_min
-    likely = crock_min(mid, full.factor)
-    return WetTime(
-        low, high, crock_min(low, min(ends)), likely, crock_min(high, max(ends)), likely / mid, full.source, full.stated
-    )
+    least, likely, most = (crock_min(mid, factor) / mid for factor in (min(ends), full.factor, max(ends)))
+    base = full.base_low_min, full.base_high_min
+    return WetTime(*base, *moved_span(base, (least, likely, most)), likely, full.source, full.stated)
 
 
 @rule("slow_cook.crock", "csu-high-altitude-food-prep", "computed")

@@ -114,7 +114,7 @@ def pace_of(case: Case) -> PaceOf:
         if not stalls(case):
             return of
         faster = drying_ratio(air.elevation_m)
-        if heated_through(case.dish_class):
+        if heated_through(case.dish_class, case.request.dish):
             return Pace(*sorted((of.low, of.likely, max(of.high, faster**0.5))))
         return Pace(*sorted((1.0, 1 + STALL_SHARE * (faster - 1), faster)))
 

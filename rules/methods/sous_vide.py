@@ -29,6 +29,7 @@ from rules.said import (
     temp,
     temp_drop,
     temp_span,
+    together,
 )
 
 MARGIN_K = 2.0
@@ -148,7 +149,13 @@ def water(case: Case) -> Part | None:
     if case.here.elevation_m < DRYING_FROM_M:
         return None
     more = number(round_to((drying_ratio(case.here.elevation_m) - 1) * 100, 5))
-    return Part(steps=(say("cover-the-bath"), say("weigh-down")), because=say("water", more=more))
+    return Part(steps=(together(say("cover-the-bath"), say("weigh-down")),), because=say("water", more=more))
+
+
+@rule("sous_vide.sear", "common-practice")
+def sear(case: Case) -> Part | None:
+    """The crust, which a pan gives behind the bath, and which is no part of its time."""
+    return Part(steps=(say("sear"),)) if "seared_after" in case.traits else None
 
 
 @rule("sous_vide.safety", "fda-food-code-2022", "baldwin-sous-vide")
@@ -324,7 +331,19 @@ def lectin(case: Case) -> Part | None:
 
 
 NEEDS = ("elevation",)
-RULES = (safe, bath_temperature, time, pasteurised, vegetables, boiling_point, water, check, safety, eggs.sauce_safety)
+RULES = (
+    safe,
+    bath_temperature,
+    time,
+    pasteurised,
+    vegetables,
+    boiling_point,
+    water,
+    check,
+    sear,
+    safety,
+    eggs.sauce_safety,
+)
 AFTER_A_REFUSAL = (boiling_point, water, safety)
 
 

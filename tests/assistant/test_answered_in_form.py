@@ -14,7 +14,7 @@ from assistant.answering import reply_to
 M_PER_FT = 0.3048
 # dish: middle of its time at sea level [min], z of its class [K]
 TIMES = {
-    "potatoes": (20.0, 45.0), "spaghetti": (10.0, 60.0), "lentils": (27.5, 24.0), "chickpeas": (97.5, 18.0),
+    "potatoes": (20.0, 45.0), "spaghetti": (10.0, 60.0), "lentils": (27.5, 24.0), "chickpeas": (97.5, 24.0),
     "short ribs": (165.0, 44.0), "rice": (16.5, 50.0), "pot roast": (195.0, 44.0), "broccoli": (5.5, 45.0),
     "dumplings": (18.0, 60.0), "oxtail": (210.0, 44.0),
 }  # fmt: skip
@@ -539,8 +539,10 @@ def test_a_refusal_stays_a_refusal_whatever_the_form():
 
 
 def test_a_follow_up_is_judged_by_the_question_before():
-    assert headline("is 2 hours enough?", "how long for pinto beans at 7,000 ft").startswith("No: 2 h is short")
-    assert headline("its been on 50 min, how much longer", "chickpeas at 8,000 ft").startswith("About 3 h 4")
+    assert headline("is 80 minutes enough?", "how long for pinto beans at 7,000 ft").startswith(
+        "No: 1 h 20 min is short"
+    )
+    assert headline("its been on 50 min, how much longer", "chickpeas at 8,000 ft").startswith("About 2 h 4")
     assert headline("does the oven temp change?", "braise short ribs at 7,000 ft").startswith(
         "No: the oven stays at 325 °F"
     )

@@ -42,7 +42,7 @@ def cells(source, dish, pack, bands, printed):
         *cells(NCHFP, "tomatoes", "in water quarts", FOUR_BANDS, (45, 50, 55, 60)),
         *cells(AIB, "jam", "half-pints", THREE_BANDS, (5, 10, 15)),
         *cells("from-memory", "dill pickles", "pints", THREE_BANDS, (10, 15, 20)),
-        *cells("from-memory", "applesauce", "hot pints", FOUR_BANDS, (15, 20, 20, 25)),
+        *cells(AIB, "applesauce", "hot pints", FOUR_BANDS, (15, 20, 20, 25)),
     ],
 )
 def test_process_time(source, dish, base_min, band, printed_min):

@@ -27,3 +27,11 @@ def test_what_is_worked_out_here_is_not_called_published():
     ours = [entry for entry in sources().values() if entry.publisher == "simmerline"]
     assert ours
     assert all(entry.basis == "worked out" for entry in ours)
+
+
+@pytest.mark.source("common-practice")
+def test_a_publication_has_a_publisher_by_name():
+    nameless = ("", "several", "the trade", "a state egg producers' group")
+    printed = [entry for entry in sources().values() if entry.basis.startswith("published")]
+    assert printed
+    assert [entry.id for entry in printed if entry.publisher.partition(";")[0].partition(",")[0] in nameless] == []

@@ -117,22 +117,22 @@ def test_low_acid_canning_heat() -> None:
 
 @pytest.mark.source("quast-1977-beans")
 def test_beans() -> None:
-    """Quast and da Silva 1977: z 19 degC for black beans, 16 degC for soybeans; boil at 5,000 ft 202.8 F by table."""
+    """Quast and da Silva 1977: z 19 degC for black, 18 degC for brown beans over the boil; 5,000 ft boils at 202.8 F by
+    table."""
     figure = next(f for f in at_ft("beans_stay_hard", 5000).figures if f.id == "time_factor")
-    black, soy = (10 ** ((212.0 - 202.8) / 1.8 / z_k) for z_k in (19, 16))
-    assert figure.high == pytest.approx(soy, rel=0.02)
-    assert figure.low is not None
-    assert figure.low < black * 1.02 < figure.value * 1.1
+    black, brown = (10 ** ((212.0 - 202.8) / 1.8 / z_k) for z_k in (19, 18))
+    assert figure.high == pytest.approx(brown, rel=0.02)
+    assert figure.value < black
 
 
 @pytest.mark.source("uwyo-altitude-adjusters")
 @pytest.mark.parametrize("elevation_ft", [5000, 7000])
 def test_the_most_that_extension_tests_found_lies_in_the_range_of_beans(elevation_ft: float) -> None:
-    """Boiled foods take up to 11 % more for every thousand feet, each on top of the last."""
+    """Boiled foods take up to 11 % more for every thousand feet; that they are added is our reading."""
     figure = next(f for f in at_ft("beans_stay_hard", elevation_ft).figures if f.id == "time_factor")
     assert figure.low is not None
     assert figure.high is not None
-    assert figure.low <= 1.11 ** (elevation_ft / 1000) <= figure.high
+    assert figure.low <= 1 + 0.11 * elevation_ft / 1000 <= figure.high
 
 
 @pytest.mark.source("iapws-r6-95")

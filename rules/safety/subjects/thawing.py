@@ -3,28 +3,16 @@
 from __future__ import annotations
 
 from rules.book import Case, Part, rule
-from rules.model import Caution, Figure, Quantity
-from rules.physics.units import G_PER_LB, round_to
+from rules.heat.roast_weights import pounds
+from rules.model import Caution, Figure
+from rules.physics.units import round_to
 from rules.safety.local_code import local_code
 from rules.said import duration, duration_span, sentences
 
-LB = {"lb": 1.0, "lbs": 1.0, "pound": 1.0, "pounds": 1.0, "oz": 1 / 16, "kg": 1000 / G_PER_LB, "g": 1 / G_PER_LB}
 REFRIGERATOR_MIN = 24 * 60.0
 LB_PER_DAY = (4.0, 5.0)
 COLD_WATER_MIN_PER_LB = 30.0
-HEAVIEST_LB = 60.0
 say = sentences("safety/subjects/thawing")
-
-
-def pounds(quantity: Quantity | None) -> float | None:
-    """A weight in pounds; None where none was given, or none that thaws in one piece.
-
-    >>> round(pounds(Quantity(2, "kg")), 2), pounds(None)
-    (4.41, None)
-    """
-    factor = LB.get(quantity.unit) if quantity else None
-    weight = quantity.value * factor if quantity and factor else 0.0
-    return weight if 0 < weight <= HEAVIEST_LB else None
 
 
 @rule("safety.thawing", "fsis-big-thaw", "fda-food-code-2022")

@@ -32,7 +32,8 @@ def proof_rule(case: Case) -> Part | None:
     if told and own_min is not None and own_min >= SHORTEST_RISE_MIN:
         return _timed(case, work, own_min)
     low, way = yeast.proof_ratio(work).low, _way(work)
-    headline = say("look", percent=percent_apart(low), way=way, place=case.place)
+    until = "half" if "no_gluten" in case.traits else "double"
+    headline = say("look", percent=percent_apart(low), way=way, place=case.place, until=until)
     return Part(
         figures=(_change(work),),
         steps=_steps(case),
@@ -103,7 +104,10 @@ def _change(work: Batch) -> Figure:
 
 
 def _steps(case: Case) -> tuple[Said, ...]:
-    of = "layered" if case.dish_class == LAMINATED else "soured" if _is_soured(case) else "other"
+    batter = "no_gluten" in case.traits
+    of = (
+        "layered" if case.dish_class == LAMINATED else "batter" if batter else "soured" if _is_soured(case) else "other"
+    )
     return say("until-doubled", of=of), say("for-flavour", of=of)
 
 

@@ -28,6 +28,7 @@ from rules.topics.bake_adjust.asked import (
     verdict_on_way,
     wanted,
 )
+from rules.topics.bake_adjust.starch import thickens
 from rules.topics.bake_adjust.unchanged import has_none, lacks, no_need, stays
 
 say = sentences("topics/bake_adjust/ingredients")
@@ -276,7 +277,7 @@ def leavening_rule(case: Case) -> Part | None:
     part = amount_part(case, "leavening", lambda b: leavening.why(b, b.ratio("leavening")))
     if part is None or not part.figures or not case.request.subject or part_of(case.request.subject).name != "soda":
         return part
-    sources = (*part.sources, "csu-high-altitude-food-prep")
+    sources = (*part.sources, "csu-high-altitude-food-prep", "from-memory")
     return replace(part, steps=(*part.steps, say("soda-floor")), sources=sources)
 
 
@@ -303,6 +304,8 @@ def liquid_rule(case: Case) -> Part | None:
 @rule("bake_adjust.flour", "common-practice")
 def flour_rule(case: Case) -> Part | None:
     """Flour here."""
+    if thickens(case):
+        return None
     return amount_part(case, "flour", flour_component.why)
 
 

@@ -11,8 +11,8 @@ from rules.said import Said, elevation, oven, sentences
 from rules.topics.bake_adjust.asked import FIRST_BAND_M, asked, baked, style, verdict_on_way
 
 say = sentences("topics/bake_adjust/unchanged")
-# the trait of a bake that holds none of a component
-NOT_IN_IT = {"leavening": "no_leavener", "liquid": "no_added_liquid"}
+# the traits of a bake that holds none of a component
+NOT_IN_IT = {"leavening": {"no_leavener", "yeast_alone"}, "liquid": {"no_added_liquid"}}
 Noun = Literal["eggs", "oven", "time", "pan", "item"]
 
 
@@ -40,7 +40,7 @@ def _judged(case: Case, headline: Said) -> Said:
 
 def lacks(case: Case, component: str) -> bool:
     """Whether such a bake usually holds none of a component."""
-    return NOT_IN_IT.get(component) in case.traits
+    return not NOT_IN_IT.get(component, set()).isdisjoint(case.traits)
 
 
 def has_none(case: Case, component: str, item: str) -> Part | None:

@@ -15,6 +15,8 @@ say = sentences("topics/bake_adjust/whole")
 # no oven is set finer than this [degF]
 LEAST_OVEN_F = 2.5
 IN_SHORT = ("leavening", "yeast", "sugar", "liquid", "flour", "oven")
+# in which order one change at a time is tried, the strongest first
+ORDER = ("leavening", "yeast", "sugar", "liquid")
 
 
 @rule("bake_adjust.set", "uwyo-altitude-adjusters")
@@ -25,17 +27,27 @@ def whole_set(case: Case) -> Part | None:
     work = batch(case)
     if not work.expects("leavening"):
         return no_need_at_all(case)
-    return Part(
-        headline=counted_from(case, in_short(case, work)),
-        cautions=(Caution("note", say("one-at-a-time"), ("uwyo-altitude-adjusters",)),),
+    order = [say("component", component=component) for component in ORDER if _changes(case, work, component)]
+    several = (
+        (Caution("note", say("one-at-a-time", order=listed(order, "commas")), ("uwyo-altitude-adjusters",)),)
+        if len(order) > 1
+        else ()
     )
+    return Part(headline=counted_from(case, in_short(case, work)), cautions=several)
+
+
+def _changes(case: Case, work: Batch, component: str) -> bool:
+    """Whether a component is in such a bake and is changed here."""
+    return not lacks(case, component) and _short(work, component) is not None
 
 
 def in_short(case: Case, work: Batch) -> Said | str:
     """Every change in a sentence; "" where the place asks for none."""
     if not work.expects("leavening"):
         return ""
-    changes = [short for component in IN_SHORT if not lacks(case, component) and (short := _short(work, component))]
+    changes = [
+        short for component in IN_SHORT if _changes(case, work, component) and (short := _short(work, component))
+    ]
     told = listed(changes, "and") if changes else say("hardly-anything")
     return say("headline", baked=baked(case), place=case.place, changes=told)
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from rules import engine
 from rules.foods import dishes
 from rules.heat.heat_settings import setting
+from rules.heat.roast_weights import near
 from rules.model import Answer, Figure, Request
 from rules.physics import conduction
 from rules.physics.ambient import ambient
@@ -123,12 +124,15 @@ def cooking(request: Request) -> Stage | None:
 
 def as_it_is_cut(request: Request, times: tuple[float, float, float]) -> tuple[float, float, float]:
     """A time [min], least, likely and most, for another oven or size than the usual one, and with a stuffing."""
-    low, likely, high = (time * by_the_oven(request) for time in times)
+    printed = near(request, method_of(request) or "")
+    # the time of a printed weight takes its oven in
+    low, likely, high = (time * (1.0 if printed else by_the_oven(request)) for time in times)
     if request.size:
         softens = not {"collagen_cut", "mixed_stew", "dried_bean"}.isdisjoint((request.dish_class,))
         one, other = sorted(request.size**power for power in (SOFTENED_POWERS if softens else SIZE_POWERS))
         low, likely, high = low * one, likely * (one + other) / 2, high * other
-    least, most = STUFFED_MIN if request.stuffed else (0.0, 0.0)
+    filled = request.stuffed and not any(band.state == "stuffed" for band in printed)
+    least, most = STUFFED_MIN if filled else (0.0, 0.0)
     return low + least, likely + (least + most) / 2, high + most
 
 

@@ -18,7 +18,7 @@ def run(*arguments: str, stdin: str | bytes | None = None) -> Result:
 def test_a_question_is_answered_in_plain_text() -> None:
     result = run("ask", BRAISE)
     assert result.exit_code == 0
-    assert result.stdout.startswith("About 4 h (3 h 25 min to 5 h) for braising short ribs at ")
+    assert result.stdout.startswith("About 4 h (3 h 35 min to 4 h 40 min) for braising short ribs at ")
     assert "\x1b" not in result.stdout
 
 

@@ -210,9 +210,9 @@ def test_a_reply_taller_than_the_screen_is_shown_a_screen_at_a_time() -> None:
 
 def test_what_must_not_be_done_is_shown_whatever_the_height_of_the_screen() -> None:
     """The line that forbids stands on the first screen."""
-    text = "\n".join(["Headline.", "", *("- A figure: 1" for _ in range(40)), "", "Take care", "- Stop: Not so."])
+    text = "\n".join(["Headline.", "", *("- A figure: 1" for _ in range(40)), "", "Stop: Not so."])
     shown, rest = page(text, 20)
-    assert "- Stop: Not so." in shown
+    assert "Stop: Not so." in shown
     assert rest
 
 

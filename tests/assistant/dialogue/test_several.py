@@ -88,7 +88,7 @@ def test_two_things_asked_in_one_breath_are_two_paragraphs(text: str, opens: str
 def test_a_reason_asked_behind_a_verdict_leaves_the_verdict_first() -> None:
     turn = take_turn("do split peas need longer at 8,300 ft, and what is the science?", Memory())
     assert turn.answer.text.startswith("Yes: ")
-    assert "\nWhy\n" in turn.answer.text
+    assert "\nWhy: " in turn.answer.text
 
 
 def test_a_part_that_nobody_understood_is_named() -> None:

@@ -67,7 +67,7 @@ def test_nothing_is_added_at_sea_level():
 def test_the_advice_that_is_quoted_is_compared():
     told = next(b.text for b in ask(**RIBS).because if b.rule == "braise.published")
     assert "one quarter more at 5,000 ft" in told
-    assert "takes them in" in told
+    assert "overlaps" in told
 
 
 def test_a_dish_without_a_time_is_given_a_factor():

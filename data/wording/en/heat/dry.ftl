@@ -4,7 +4,13 @@ by-colour = It browns and dries by the heat of the oven, as anywhere: go by colo
 
 oven = Oven
 oven-headline = Set the oven to { $setting } for { $food } at { $place }, as at { $baseline }.
-oven-step = Set the oven to { $setting } and preheat it fully.
+oven-step =
+    { $chamber ->
+        [air_fryer] Set the air fryer to { $setting }, one layer in the basket, and shake or turn it once.
+        [wood_fired_oven] It has no dial: let the fire burn down and go by an infrared thermometer on floor or wall, { $setting } for this time; hotter,
+            as a tandoor runs, it takes less than half of it.
+       *[oven] Set the oven to { $setting } and preheat it fully.
+    }
 
 safe = Safe at the centre
 rest = Rest

@@ -5,9 +5,10 @@ takes =
         [same] , as at { $baseline }
        *[nothing] { "" }
     }.{ $wide ->
-        [yes] { " " }The range covers { $varies }{ $ask ->
-            [yes] ; the time of your own recipe narrows it
-           *[no] { "" }
+        [yes] { " " }It goes by { $varies }{ $ask ->
+            [piece] : say { $piece }
+            [recipe] ; your own recipe's time narrows it
+           *[nothing] { "" }
         }.
        *[no] { "" }
     }

@@ -37,7 +37,7 @@ work-from-yours = Work from the time you know at { $baseline }.
 
 # $varies is what a class of data/lexicon/classes.toml says its times range over.
 range =
-    The range covers { $varies }{ $way ->
+    It goes by { $varies }{ $way ->
         [cooler] , and how strongly the cooler heat tells on the food
         [hotter] , and how strongly the hotter heat tells on the food
        *[same] { "" }

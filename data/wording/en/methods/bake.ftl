@@ -49,7 +49,6 @@ covered-because =
     An open dish loses water about { $percent } % faster here, so the top is dry before the middle is hot.
 water-bath =
     Set the dish in a pan of hot water reaching halfway up, and top it up: it dries away faster in thin air.
-custard-done = Take it out when the edge is set and the middle still trembles, at 170–180 °F (77–82 °C).
 custard-because =
     Custard sets at 170–180 °F (77–82 °C), under the boil of { $boil } here, so it sets as anywhere. The bath cannot pass
     the boil and stands well below it, since it cools as it dries: a little gentler here, and a little slower.

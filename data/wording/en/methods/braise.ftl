@@ -1,7 +1,8 @@
 liquid-label = Liquid at a bare simmer
 liquid-step = Hold the liquid at a bare simmer, about { $liquid }: a bubble now and then, never a rolling boil.
 
-oven-headline = At { $place } hold a braise's liquid at about { $liquid }, and the oven at { $setting } as anywhere.
+oven-headline =
+    Set the oven to { $setting } for a braise at { $place }, as anywhere; what counts is its liquid, which holds at about { $liquid }.
 oven-label = Oven
 oven-step = Set the oven to { $setting }, lid on; lower it if the liquid does more than murmur.
 oven-because =

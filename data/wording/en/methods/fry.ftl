@@ -1,7 +1,11 @@
 pan-and-oil = Pan and oil
 pan = Pan, by surface thermometer
 pan-headline = Heat the pan to { $setting } for { $food } at { $place }, as at sea level.
-pan-step = Heat the pan before the fat and the fat before the food; pat the food dry, so that it browns at once.
+pan-step =
+    Heat the pan before the fat and the fat before the food{ $wet ->
+        [yes] ; pat the food dry, so that it browns at once
+       *[no] { "" }
+    }.
 pan-because =
     A pan is as hot as the burner makes it, and browning goes by that heat, so a film of fat needs no change. Only deep
     fat has a published rule, which turns it down.

@@ -13,13 +13,12 @@ heated-through =
     The centre has to reach { $core }. While the surface is wet it stays at or under the boil, { $boil } here. Wet to the
     end it takes { $pace }; a surface that dries early evens that out.
 
-usda-label = By USDA advice for meat at 325 °F (162 °C)
+usda-label = With the quarter more that USDA advises
 published =
     Published advice differs. Colorado extension leaves oven roasts as at sea level; USDA adds one quarter to the time at
     325 °F (162 °C), which makes { $usda } here. The thermometer settles it.
 
-thermometer =
-    Put a thermometer in the thickest part, clear of bone, and take the meat out by it, not by the clock.
+thermometer = Keep the probe clear of bone, and take it out by the thermometer, not by the clock.
 baste = Baste it, tent it with foil once it is brown, and rest it covered: it dries sooner here.
 
 tough-step = Roast it low and go on until a fork twists in it; cover it when it is brown.

@@ -81,3 +81,4 @@ cook-on = Then cook them on in the pot or the pressure cooker until they crush.
 lectin =
     A bath stays under the boil, and beans that are warmed without boiling can poison worse than raw ones.
 lectin-caution = A few beans of this kind that have not boiled hard make people ill.
+sear = Pat it dry and sear it 1 to 2 min a side in a very hot pan just before it is served: that is for the crust, the bath has done the cooking.

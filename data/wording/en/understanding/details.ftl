@@ -2,6 +2,7 @@
 
 stuffed-bird = Stuffed it takes 15 to 45 min longer, and the middle of the stuffing has to read { TEMP(165) } as well as the meat; fill it loosely, and only just before it goes in.
 flattened-bird = Flattened it takes about a third less time, in an oven of { TEMP(425) } or so; the breast and the thigh still have to reach { TEMP(165) }.
+seared-after = The sear behind it is 1 to 2 min a side in a very hot pan, patted dry first: it is for the crust, and no part of the cooking time.
 frozen-dumpling = From frozen give them about 3 min more, and go by the middle, which has to be hot all through.
 frozen-meat = From frozen it takes about half as long again, and never in a slow cooker or a smoker, which warm it too slowly; go by a thermometer in the middle.
 frozen-vegetable = Frozen ones are blanched already: count from when the water boils again, and try them a third sooner.

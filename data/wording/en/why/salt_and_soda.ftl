@@ -9,7 +9,7 @@ paragraph =
         [above] Neither makes up for that: in an open pot dried beans take { $pace_of_beans }.
        *[other] Both save some minutes.
     } What does keep beans hard is acid, hard water and age.
-equations = { $boiling_equation }
+equations = { $boiling_equation } { $rate_of_beans }
 belief-salt-toughens =
     Salt in the soak swaps sodium for the calcium that holds the skins, so beans soften sooner; acid and hard water are what
     keep them hard.

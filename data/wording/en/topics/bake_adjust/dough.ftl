@@ -3,13 +3,15 @@ yeast-change = Change of yeast
 at-the-baseline = The same dough at { $baseline }
 recipes-time = A recipe's time of that length, here
 
-# $of: layered dough, which a punch would ruin, dough that is raised by a leaven, or any other
+# $of: layered dough, which a punch would ruin, dough without gluten, which is a batter, dough that is raised by a leaven, or any other
 until-doubled =
     { $of ->
         [layered] Proof the shaped pieces only until they are about half as big again and wobble when the tray is shaken;
             never press or knead them.
         [soured] Let the dough rise only until it is half to three quarters bigger, then shape it; a dent of the finger
             comes back slowly.
+        [batter] Let it rise once, in its tin, until it is about half as big again, and bake it at once: without gluten it is a batter,
+            with nothing to punch down, and it falls where it rises too far.
        *[other] Let the dough rise only until it has doubled, then punch it down; press a finger in, and if the dent stays it is ready.
     }
 for-flavour =
@@ -17,6 +19,7 @@ for-flavour =
         [layered] Keep them at { TEMP(75) } to { TEMP(79) }, as anywhere: warmer than { TEMP(82) } the butter melts and runs out in the oven.
             For more flavour rest the dough overnight in the refrigerator before it is rolled out.
         [soured] For more flavour keep it overnight in the refrigerator.
+        [batter] For more flavour keep the mixed batter overnight in the refrigerator before it goes into the tin.
        *[other] For more flavour punch it down and let it double once more before shaping, or keep it overnight in the refrigerator.
     }
 because =
@@ -29,7 +32,10 @@ look =
     Start looking at the dough at { $percent } % { $way ->
         [less] less
        *[more] more
-    } than the recipe's time at { $place }; stop when it has doubled.
+    } than the recipe's time at { $place }; stop when it { $until ->
+        [half] is about half as big again
+       *[double] has doubled
+    }.
 
 # a rising time that the cook named
 doubles-less-yeast =

@@ -1,7 +1,7 @@
 headline = For { $baked } at { $place }: { $changes }.
 hardly-anything = hardly anything changes
 one-at-a-time =
-    Change one thing at a time, in this order: leavening, sugar, liquid, then the rest. Keep a note of each batch.
+    Change one thing at a time, in this order: { $order }, then the rest. Keep a note of each batch.
 oven =
     an oven { $units ->
         [us] { $fahrenheit } °F ({ $celsius } °C)
@@ -14,7 +14,9 @@ amount =
     { $percent } % { $way ->
         [less] less
        *[more] more
-    } { $component ->
+    } { component }
+component =
+    { $component ->
         [leavening] leavening
         [yeast] yeast
         [sugar] sugar
