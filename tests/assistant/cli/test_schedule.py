@@ -33,7 +33,7 @@ def test_the_demo_menu_as_text(run) -> None:
         "Schedule for Timberfold Lodge, harvest dinner\n90 covers, 7,000 ft; service Saturday"
     )
     assert "1 oven of 5 shelves, 6 burners, 1 cook" in " ".join(done.stdout.split())
-    assert "12:15 pm" in done.stdout
+    assert "12:35 pm" in done.stdout
 
 
 def test_options_win_over_the_menu(run) -> None:
