@@ -13,7 +13,7 @@ from assistant.dialogue.moves import Move
 from assistant.dialogue.thread import in_context
 from assistant.drill import Wanted
 from assistant.reading.tokens import norms
-from assistant.understanding import danger, leaning, place_roles, short_turns, sugar_figures
+from assistant.understanding import danger, leaning, place_roles, short_turns, sugar_figures, unclaimed
 from assistant.understanding.awaited import given
 from assistant.understanding.conversation import told_in_metres
 from assistant.understanding.corrected import after_taking_back
@@ -144,6 +144,8 @@ def plainly(utterance: Utterance, memory: Memory) -> Utterance:
     """
     if memory.request is None:
         return utterance
+    if is_place_alone(utterance, memory):
+        return listen(f"in {utterance.text}", spoken_in(memory), memory.asked)
     thanked = leaning.without_thanks(utterance.text)
     for cut in (leaning.without_why(utterance.text), thanked):
         if cut != utterance.text:
@@ -152,6 +154,12 @@ def plainly(utterance: Utterance, memory: Memory) -> Utterance:
             if asks or taken_up(plain, memory).elliptical:
                 return plain
     return utterance
+
+
+def is_place_alone(utterance: Utterance, memory: Memory) -> bool:
+    """Whether a name that nobody has heard of is said alone, where a place was asked for or told last."""
+    of_places = memory.request is not None and memory.request.elevation_from == "place"
+    return (memory.asked == "elevation" or (of_places and not memory.asked)) and unclaimed.is_name_alone(utterance.doc)
 
 
 def answers_drill(text: str, memory: Memory) -> bool:

@@ -22,6 +22,7 @@ from assistant.dialogue import (
 )
 from assistant.dialogue.batch_talk import begun
 from assistant.dialogue.deeds import Deed
+from assistant.dialogue.dropped import dropped
 from assistant.dialogue.gone import taken_away
 from assistant.dialogue.heard import Heard, hear
 from assistant.dialogue.made import BRIEFEST, answer_again, ask, refused, said
@@ -202,6 +203,7 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
         or instrument_read(heard, memory)
         or talked(heard, memory)
         or without_it(heard, memory)
+        or without_dish(heard, memory)
         or chosen(heard, memory)
     )
     if turn:
@@ -258,6 +260,12 @@ def _then_put(reply: WorkedOut, sitting: drill.Sitting, text: str, memory: Memor
 def without_it(heard: Heard, memory: Memory) -> Turn | None:
     """Take what is told of equipment that is gone."""
     done = taken_away(heard, memory)
+    return Turn(*done) if done else None
+
+
+def without_dish(heard: Heard, memory: Memory) -> Turn | None:
+    """Take what drops the dish that is talked of."""
+    done = dropped(heard, memory)
     return Turn(*done) if done else None
 
 

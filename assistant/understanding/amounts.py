@@ -47,6 +47,9 @@ NOT_ON_A_MENU = ("water", "stock")
 NEAR = 3
 DEPTH_M = ((0.045, 0.07, "pan_2in"), (0.09, 0.11, "pan_4in"), (0.14, 0.16, "pan_6in"))
 
+# what is drunk by the cup, and from how many on cups are those who drink
+DRUNK, CUP, FEWEST_CUPS = ("tea", "coffee"), "cup", 6
+
 
 def portions(doc: Doc, topic: str, hour: int | None = None) -> int | None:
     """How many people: 60 covers, serves 8, a party of 20, and where the talk is of buying, plain `for 12`.
@@ -64,6 +67,14 @@ def portions(doc: Doc, topic: str, hour: int | None = None) -> int | None:
     if not counted and topic in marked("feeding") and said(norms(doc), A_HEAD):
         counted = 1
     return int(counted) if 1 <= counted <= MOST_PORTIONS else None
+
+
+def cups_drunk(doc: Doc, dish: str | None) -> int | None:
+    """How many cups of a drink are served: 140 cups of tea."""
+    if dish is None or dishes()[dish].dish_class not in DRUNK:
+        return None
+    cups = (m.said for m in doc._.measures if m.unit == CUP and m.said >= FEWEST_CUPS and m.said == int(m.said))
+    return next((int(count) for count in cups if count <= MOST_PORTIONS), None)
 
 
 def meals(doc: Doc, topic: str, eaters: int | None = None) -> int:

@@ -12,6 +12,7 @@ from assistant.reading.spans import Elevation
 from assistant.reading.units import to_si
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.request import TROUBLE, WHY, Hearing
+from assistant.understanding.short_turns import SETTING_STEP, SETTINGS
 from rules import book
 from rules.amounts.makings import share_of
 from rules.baking import styles
@@ -22,8 +23,6 @@ from rules.physics.units import M_PER_FT
 
 # an elevation told in metres is a round one of them, and none in feet
 ROUND_M, ROUND_FT = 10, 50
-# settings of ovens, smokers and fryers in the scale of the units, and their step
-SETTINGS, SETTING_STEP = {"us": (200.0, 550.0), "metric": (95.0, 300.0)}, 5
 BAKED, BATH = "bake", "sous_vide"
 BAKING, OVEN = "bake_adjust", "oven"
 LIQUID, OF_AN_AMOUNT = "liquid", ("quantity", "quantity_of", "count", "amounts")

@@ -55,6 +55,12 @@ def of_the_talk(doc: Doc, now: Request, last: Request, earlier: Sequence[Request
     return next((dish for dish in named if _singular(dish.split()[-1]) == _singular(plain)), None)
 
 
+def of_its_class(now: Request, last: Request) -> str | None:
+    """The dish that is talked of and is meant by the name of its whole class: the fruit, after peaches."""
+    general = now.dish is not None and now.dish == dishes()[now.dish].dish_class
+    return last.dish if general and last.dish_class == now.dish_class and last.dish != now.dish else None
+
+
 def _singular(word: str) -> str:
     return word.removesuffix("s")
 

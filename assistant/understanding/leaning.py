@@ -94,6 +94,7 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
         placed = replace(placed, dish=None, dish_class=None, method=None)
     # what goes into jars is called by its whole name: beans are not the pickled ones
     same = None if last.topic == CANNING else kinds.of_the_talk(doc, placed, last, earlier)
+    same = same or kinds.of_its_class(placed, last)
     if same:
         placed = replace(placed, dish=same, dish_class=dishes()[same].dish_class)
     open_pot = in_open_pot(words, placed, last)

@@ -241,6 +241,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     times: Times = time_roles.without(doc, (when.slack, when.rest))
     count = amounts.count(doc, dish, topic)
     eaters = amounts.portions(doc, topic, when.service.start if when.service else None)
+    cups = amounts.cups_drunk(doc, dish)
+    eaters = eaters or cups
     meals = amounts.meals(doc, topic, eaters)
     yielded = amounts.own_yield(doc) if dish else None
     no_such = unclaimed.dish(doc) if dish is None else None
@@ -330,6 +332,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         ),
     )  # fmt: skip
     request = replace(request, **made_of.slots(doc, request))
+    # cups that are drunk are no amount of the leaf
+    request = replace(request, quantity=None) if cups else request
     request = replace(request, unused=(*request.unused, *details.at_once(words, request)))
     sized = {m.start for m in doc._.measures if vessels(m, words) > 1}
     plain = next((number.value for number in plain_numbers(doc) if number.end not in sized), None)

@@ -22,8 +22,12 @@ from assistant.understanding.cue_words import cues, said
 from assistant.understanding.request import TIMER, Hearing, service_time
 from rules.catalogue import marked
 from rules.model import Request
+from rules.physics.units import to_c
 
 TIME, PLAN, EGG = "time", "schedule", "egg"
+HEAT = "temperature"
+# settings of ovens and fryers in the scale of the units, and their step
+SETTINGS, SETTING_STEP = {"us": (200.0, 550.0), "metric": (95.0, 300.0)}, 5
 BAKE, DONENESS, BLANCHED, DONE = "bake_adjust", "doneness", "blanched", "done"
 UNREAD = "thermometer"
 HARDER, SOFTER = "firmer", "softer"
@@ -65,6 +69,7 @@ def taken(doc: Doc, hearing: Hearing, last: Request | None) -> Hearing | None:
     return (
         without_thermometer(doc, hearing, last)
         or other_figure(doc, hearing, last)
+        or recipe_setting(doc, hearing, last)
         or figure_alone(doc, hearing, last)
         or other_yolk(doc, hearing, last)
         or other_firmness(doc, hearing, last)
@@ -83,6 +88,19 @@ def without_thermometer(doc: Doc, hearing: Hearing, last: Request) -> Hearing | 
     if (about or last.topic) not in marked("by_hand"):
         return None
     return _going_on(hearing, last, about, lacking=(UNREAD,), forms=(DONE,) if about else (), equipment=())
+
+
+def recipe_setting(doc: Doc, hearing: Hearing, last: Request) -> Hearing | None:
+    """A bare figure behind a question of heat as the setting that the recipe has: 350 on the recipe."""
+    figures, now = plain_numbers(doc), hearing.request
+    if last.topic != HEAT or last.temperature_c is not None or len(figures) != 1 or len(norms(doc)) > LONGEST_FIGURE:
+        return None
+    low, high = SETTINGS[last.units]
+    figure = figures[0].value
+    if now.time_min or now.portions or figure % SETTING_STEP or not low <= figure <= high:
+        return None
+    setting_c = to_c(figure) if last.units == "us" else figure
+    return _going_on(hearing, last, temperature_c=setting_c, temperature_of=None, recipe="")
 
 
 def figure_alone(doc: Doc, hearing: Hearing, last: Request) -> Hearing | None:

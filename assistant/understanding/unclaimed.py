@@ -41,7 +41,8 @@ def is_elliptical(doc: Doc, besides: Collection[str] = ()) -> bool:
     """
     rest = [word for word in norms(doc) if any(sign.isalnum() for sign in word)]
     kept = claimed(doc)
-    loose = [word for i, word in enumerate(norms(doc)) if i not in kept and word.isalnum()]
+    towns = {word.casefold() for name in _towns(doc) for word in name.split()}
+    loose = [w for i, w in enumerate(norms(doc)) if i not in kept and w.isalnum() and w not in towns]
     asks_anew = topics.cue_scores(doc).keys() - marked("leaning_cues")
     little = LEANING | HINT_WORDS | set(besides)
     return bool(rest) and not asks_anew and all(word in little for word in loose)
@@ -83,6 +84,13 @@ def _is_strange(word: str) -> bool:
     if len(word) < 3 or not word.isalpha() or word in spelling.known_words() or word in LEANING:
         return False
     return word not in topics.weights().features
+
+
+def is_name_alone(doc: Doc) -> bool:
+    """Whether nothing is said but a name that nobody has heard of, as a place is told: Springfield?"""
+    words = [token for token in doc if token.text.isalpha()]
+    named = all(_is_strange(token.norm_) and token.text[0].isupper() for token in words)
+    return 0 < len(words) <= LONGEST_DISH and named and not doc.text.isupper() and not doc._.numbers
 
 
 def places(doc: Doc) -> list[Unused]:

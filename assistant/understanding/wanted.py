@@ -13,6 +13,7 @@ from rules.model import Request
 TOO_MUCH = "too"
 HARD, EGG, SHORT, TIME = "hard", "egg", 5, "time"
 YOLKS = {yolk: cues("yolk", yolk) for yolk in eggs.YOLK_C}
+SOFT, NOT_WANTED = "soft", cues("yolk", "not_wanted")
 
 
 def doneness(words: Sequence[str]) -> str | None:
@@ -80,6 +81,8 @@ def egg(dish: str | None, words: Sequence[str]) -> str | None:
 
     >>> egg("eggs", "eggs with a runny yolk".split()), egg("eggs", "soft or hard".split())
     ('soft-boiled eggs', 'eggs')
+    >>> egg("eggs", "my eggs are still soft".split())
+    'hard-boiled eggs'
     """
     yolks = [yolk for yolk, phrases in YOLKS.items() if said(words, phrases)]
     if dish == eggs.of_yolk(HARD) and HARD not in words and yolks and HARD not in yolks:
@@ -87,4 +90,7 @@ def egg(dish: str | None, words: Sequence[str]) -> str | None:
         dish = eggs.PLAIN
     if dish != eggs.PLAIN:
         return dish
+    if yolks == [SOFT] and said(words, NOT_WANTED):
+        # what is still soft was to be hard
+        return eggs.of_yolk(HARD)
     return eggs.of_yolk(yolks[0]) if len(yolks) == 1 else dish
