@@ -11,7 +11,6 @@ from assistant.dialogue.menu_written import ORDER, chat, wanted
 from assistant.dialogue.moves import words as words_of
 from assistant.dialogue.plans import PLAN, as_dish, of_place, with_dishes
 from assistant.dialogue.tonight import covers_said
-from assistant.understanding import menu_parts
 from assistant.understanding.conversation import settle_in
 from assistant.worked_out import WorkedOut, work_out
 from rules.foods.dishes import dishes
@@ -31,7 +30,7 @@ class Wanted:
 def asked(heard: Heard, memory: Memory) -> Wanted | None:
     """The plan that is to be ordered or worked back, where that is asked of it and no dish is named; None elsewhere."""
     what = wanted(heard.text)
-    if not what or len(heard.doc) > LONGEST or heard.hearing.request.recipe or menu_parts.mentions(heard.doc):
+    if not what or len(heard.doc) > LONGEST or heard.hearing.request.recipe or _names_a_dish(heard):
         return None
     plan = talked_of(memory, last_alone=_is_of_one(heard.text))
     if plan is None:
@@ -43,9 +42,14 @@ def asked(heard: Heard, memory: Memory) -> Wanted | None:
     return Wanted(replace(plan, portions=covers or plan.portions, units=units, **placed), what)
 
 
+def _names_a_dish(heard: Heard) -> bool:
+    """Whether a dish is named, be it one of a menu or a stock."""
+    return any(found.kind == "dish" for found in heard.doc._.found)
+
+
 def lacks_menu(heard: Heard, memory: Memory) -> bool:
     """Whether a menu is to be ordered or worked back, and no dish was named yet."""
-    asks = bool(wanted(heard.text)) and len(heard.doc) <= LONGEST and not menu_parts.mentions(heard.doc)
+    asks = bool(wanted(heard.text)) and len(heard.doc) <= LONGEST and not _names_a_dish(heard)
     return asks and memory.request is None and memory.menu is None and not heard.hearing.request.recipe
 
 
