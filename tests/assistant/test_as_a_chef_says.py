@@ -72,7 +72,7 @@ def test_a_filling_of_starch_wants_more_of_it_above_5000_ft(feet, more):
     ],
 )
 def test_an_oven_question_leads_with_the_oven(text):
-    assert told(text).startswith("Set the oven to ")
+    assert told(text).startswith("Set the oven ")
 
 
 def minutes(text: str) -> float:
