@@ -39,6 +39,8 @@ DOUGHS = {
 }  # fmt: skip
 
 ONE_DIFFERENCE_K = 0.5
+# from here on beans in a pot of the oven want half as long again and more
+TENDER_FIRST_K = 4.0
 
 
 @lru_cache(maxsize=64)
@@ -228,10 +230,19 @@ def kept(case: Case) -> Part:
     return Part(steps=(say("kept-step"),), because=say("kept-because"))
 
 
+@rule("bake.tender_first", "common-practice")
+def tender_first(case: Case) -> Part | None:
+    """Dry beans where water boils cooler: made tender in a pot, since the oven is for their crust and taste."""
+    if case.dish_class != "dried_bean" or case.sea.boiling_c - case.here.boiling_c < TENDER_FIRST_K:
+        return None
+    return Part(steps=(say("tender-first"),))
+
+
 WET_RULES: tuple[Rule, ...] = (
     boiling_point,
     threshold,
     bean_boil,
+    tender_first,
     temperature_rule(BAKE, say("liquid-label"), lambda _, liquid: say("liquid-step", liquid=liquid)),
     time_rule(BAKE),
     oven,

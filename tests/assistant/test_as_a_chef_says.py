@@ -43,6 +43,8 @@ def told(text: str) -> str:
         ("vegetable stock at 7,000 ft, how long", (), ("bones",)),
         ("pan seared duck breast at 7,000 ft, how long", ("thickest part reads 165",), ("beside the bone",)),
         ("caramel sauce at 7,000 ft", ("320",), ("Thread",)),
+        ("what temperature to bake brioche at 7,000 ft", ("350–375 °F",), ("yeast",)),
+        ("baked beans at 7,000 ft, how long", ("tender first, then bake",), ()),
     ],
 )
 def test_advice_fits_the_dish(text, has, lacks):
@@ -66,10 +68,11 @@ def test_a_filling_of_starch_wants_more_of_it_above_5000_ft(feet, more):
         "what oven temperature for braised short ribs at 7,000 ft",
         "oven temp for prime rib at 7,000 ft",
         "what temperature should the oven be for a turkey at 7,000 ft",
+        "how hot should the oven be for cookies at 7,000 ft",
     ],
 )
 def test_an_oven_question_leads_with_the_oven(text):
-    assert told(text).startswith("Set the oven to ")
+    assert told(text).startswith("Set the oven ")
 
 
 def minutes(text: str) -> float:

@@ -32,6 +32,7 @@ YEASTED = ("yeast", "proof")
 RISEN = (None, "general", "yeast_bread", "pizza", "laminated", "flatbread")
 # a dough rises under this, and no oven bakes so cool [degC]
 COOLEST_OVEN_C = 60.0
+HOW_HOT = "how_hot"
 # where the published tables begin [m]
 FIRST_BAND_M = 914.4
 # from here on a recipe that is right there has been changed already [m]
@@ -52,6 +53,8 @@ def asked(case: Case) -> str | None:
     if request.subject and (component := COMPONENT_OF.get(part_of(request.subject).name)):
         return component
     if request.temperature_c is not None and request.temperature_c >= COOLEST_OVEN_C:
+        return "oven"
+    if HOW_HOT in request.forms[:1] and request.method in (None, "bake") and request.time_min is None:
         return "oven"
     if request.time_min is not None:
         return "proof" if request.dish_class in RISEN else "time"

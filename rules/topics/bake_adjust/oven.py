@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from rules.baking import components, oven
+from rules.baking.bands import Span
 from rules.baking.batch import Batch, percent_apart
 from rules.baking.change import Shift
 from rules.book import Case, Part, rule
+from rules.heat.heat_settings import setting as usual_setting
 from rules.model import Figure
 from rules.physics.units import round_to
 from rules.recipes.steps import scaled_min, shifted_c
-from rules.said import Measure, Said, duration_span, number, sentences
+from rules.said import Measure, Said, Words, duration_span, number, oven_span, sentences, together
 from rules.said import oven as setting
 from rules.topics.bake_adjust.asked import asked, baked, batch, percents, style, wanted
 from rules.topics.bake_adjust.unchanged import no_need, stays
@@ -27,9 +31,19 @@ def oven_rule(case: Case) -> Part | None:
     if moved is None and components.share(style(case), "oven") is not None:
         return no_need(case, "oven")
     if moved is None or moved.shift is None or moved.shift.stays:
-        return stays(case, "oven", "oven")
+        part = stays(case, "oven", "oven")
+        return part and replace(part, headline=together(part.headline, usual(case, Span(0.0, 0.0, 0.0))))
     told = _by if case.request.temperature_c is None else _to
     return told(case, work, moved.shift, moved.sources)
+
+
+def usual(case: Case, more: Span) -> Words:
+    """What such a bake is usually set to, so much hotter [K]; empty where the cook named a setting, or no dish."""
+    request = case.request
+    if request.temperature_c is not None or request.dish is None or request.dish_class is None:
+        return ""
+    heat = usual_setting(request.dish, request.dish_class, "bake")
+    return say("usual", setting=oven_span(heat.low_c + more.low, heat.high_c + more.value))
 
 
 def _by(case: Case, work: Batch, shift: Shift, sources: tuple[str, ...]) -> Part:
@@ -40,7 +54,11 @@ def _by(case: Case, work: Batch, shift: Shift, sources: tuple[str, ...]) -> Part
         figures=(_change(shift),),
         steps=() if told else (say("by", by=by, way=way),),
         because=oven.why(work),
-        headline=say("by-headline", by=by, way=way, baked=baked(case), place=case.place) if told else "",
+        headline=together(
+            say("by-headline", by=by, way=way, baked=baked(case), place=case.place), usual(case, shift.span)
+        )
+        if told
+        else "",
         sources=sources,
     )
 

@@ -60,3 +60,4 @@ put-together-cold = A casserole put together cold takes longest in the middle: c
 
 kept-step = Bring the liquid to the boil before it goes in, and keep the lid on tight.
 kept-because = In a covered dish the liquid decides, not the oven air: a hotter oven only boils it away.
+tender-first = Quicker: simmer or pressure-cook them tender first, then bake them 2 to 3 h for crust and taste, as at sea level.

@@ -12,6 +12,7 @@ by-headline =
         [hotter] hotter
        *[cooler] cooler
     } than the recipe says for { $baked } at { $place }.
+usual = Without a recipe that is { $setting }.
 at-most = about { $about }, at most { $most },
 degrees =
     { $units ->
