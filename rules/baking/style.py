@@ -49,8 +49,11 @@ _HOT_TIMES = (*_WET_TIMES, "fry", "steam", "poach", "grill", "reduce", "air_fry"
 # What is worked out against the flour.
 _PER_FLOUR = ("flour_share", "sugar", "fat", "egg", "liquid", "leavening", "cocoa")
 # Features that no title can explain away.
-_NEVER = ("yeast", "cooked", "steamed_hours", "leavened", "heated", "frying")
-_GRIDDLE = re.compile(r"\b(?:griddle|waffle iron|skillet|frying pan|tawa|comal)\b", re.I)
+_NEVER = ("yeast", "cooked", "steamed_hours", "leavened", "heated", "frying", "griddled")
+_GRIDDLE = re.compile(
+    r"\b(?:griddle|waffle (?:iron|maker)|skillet|fr(?:ying|y) ?pan|(?:hot|non-?stick|cr[eê]pe) pan|tawa|comal)s?\b",
+    re.I,
+)
 _CHEESES = re.compile(r"cream cheese|ricotta|mascarpone|cottage cheese|quark|farmer cheese", re.I)
 _FRYING = re.compile(r"\b(?:deep[- ]?)?fry(?:er|ing)?\b|\bhot (?:oil|fat)\b|\boil (?:at|to|reaches)\b", re.I)
 _RIBBON = re.compile(r"\bribbon", re.I)
@@ -161,6 +164,7 @@ def _features(recipe: Recipe) -> dict[str, float]:
     found["steamed_hours"] *= not found["baked"]
     found["cooked"] = float(bool(hot) or bool(marks.count("oven")))
     found["heated"] = float(bool(found["cooked"] or found["frying"] or _GRIDDLE.search(_method(recipe))))
+    found["griddled"] = float(not found["baked"] and bool(_GRIDDLE.search(_method(recipe))))
     names = {p.part.name for p in batter(recipe)}
     rises = bool(names & {"powder", "soda", "yeast", "starter"}) or any(p.self_rising for p in batter(recipe))
     found["leavened"] = float(rises and found["meat_share"] < MOST_MEAT)

@@ -9,6 +9,7 @@ from rules.baking.bands import Span
 from rules.baking.batch import Batch, changed, percent_apart, scale_lines
 from rules.baking.change import Change, Shift, Way, step
 from rules.baking.mark import TempAt, TimeAt
+from rules.baking.styles import is_a
 from rules.book import Part, rule
 from rules.recipe import Step
 from rules.said import Words, number, sentences
@@ -43,8 +44,9 @@ def _judged_by_eye(one: Step) -> bool:
 
 @rule("baking.second_rise", "common-practice", "uwyo-altitude-adjusters")
 def second_rise(batch: Batch) -> Part | None:
-    """A second rise before shaping, for a dough that doubles too fast to gather flavour."""
-    if not rises(batch) or not batch.to_m >= TWO_RISES_FROM_M > batch.from_m or not batch.parts("yeast"):
+    """A second rise before shaping, for a dough that doubles too fast to gather flavour; a batter is not shaped."""
+    dough = rises(batch) and is_a(batch.style, "yeasted")
+    if not dough or not batch.to_m >= TWO_RISES_FROM_M > batch.from_m or not batch.parts("yeast"):
         return None
     change = Change(
         what="method", way="different", at="recipe", because=say("second-rise"), sources=_proof_sources(batch)
