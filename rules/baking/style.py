@@ -40,6 +40,10 @@ NAMED_LIFT = 0.6
 MUST, MUST_NAMED, MUST_UNWEIGHED = 0.75, 0.4, 0.15
 # How sharply the best fit is set against the others when saying how sure it is.
 CONTRAST = 8
+# How many times the upper end of its span a ratio has to be before the title counts no more.
+FAR = 4
+# From this share of flour on, what is worked out against it counts so strictly.
+LEAST_FLOUR = 0.05
 MEATS = ("collagen_cut", "tender_cut", "ground_meat", "sausage", "poultry_pieces", "whole_bird", "offal", "cured_meat")
 FOODS = {"bean": ("dried_bean", "lentil"), "rice": ("rice",), "pasta": ("pasta", "noodle"), "meat": MEATS}
 _WET_TIMES = ("braise", "simmer", "boil", "pressure", "cook", "bake", "roast")
@@ -284,7 +288,7 @@ def _fit(row: dict[str, Any], features: dict[str, float], title: str, method: st
     told = min(1.0, len(told_words) / STEP_WORDS_ENOUGH)
     spans = _spans()[row["id"]] if measured else ()
     if named and not features["flour_g"]:
-        spans = tuple(s for s in spans if s.feature not in _PER_FLOUR)
+        spans = tuple(s for s in spans if s.feature not in (*_PER_FLOUR, "yeast"))
     points = (
         TITLE_POINTS * named + STEP_POINTS * told + sum(s.weight * s.fit(features.get(s.feature, 0.0)) for s in spans)
     )
@@ -292,7 +296,7 @@ def _fit(row: dict[str, Any], features: dict[str, float], title: str, method: st
     weight = MUST_UNWEIGHED if named and features["unweighed"] else MUST_NAMED if named else MUST
     for span in spans:
         if span.must:
-            strict = MUST if span.feature in _NEVER else weight
+            strict = MUST if _rules_out(span, features) else weight
             points *= 1 - strict + strict * span.fit(features.get(span.feature, 0.0))
     if not named and len(told_words) < row.get("needs_words", 0):
         points *= 0.5
@@ -310,8 +314,15 @@ def _otherwise(row: dict[str, Any], text: str) -> float:
 
 
 def _allowed(spans: tuple[_Span, ...], features: dict[str, float]) -> float:
-    """0 where a title names what the recipe cannot be: a cold dish that is cooked, a cake with yeast."""
-    return min((s.fit(features.get(s.feature, 0.0)) for s in spans if s.feature in _NEVER and s.must), default=1.0)
+    """0 where a title names what it cannot be: a cold dish that is cooked, a cake with yeast, a cookie that pours."""
+    told = (s for s in spans if s.must and _rules_out(s, features))
+    return min((s.fit(features.get(s.feature, 0.0)) for s in told), default=1.0)
+
+
+def _rules_out(span: _Span, features: dict[str, float]) -> bool:
+    """Whether no title explains a feature away that does not fit; a spoon of flour in a filling says nothing."""
+    value, weighs = features.get(span.feature, 0.0), features["flour_share"] > LEAST_FLOUR
+    return span.feature in _NEVER or (weighs and value > FAR * max(span.high, 0.1))
 
 
 def _variety(row: dict[str, Any], features: dict[str, float], title: str, method: str) -> str:
@@ -349,6 +360,9 @@ def ranked(recipe: Recipe) -> tuple[Style, ...]:
     fallback = YEASTED if features["yeasted"] and features["baked"] else UNKNOWN_BAKE
     if features["leavened"] and features["heated"]:
         fits[fallback] = max(fits[fallback], LEAST_FIT + 0.01)
+    for row in rows().values():
+        if row.get("unless_heated") and recipe.steps and not says(method, row["unless_heated"]):
+            fits[row["id"]] = max(fits[row["id"]], LEAST_FIT + 0.01)
     total = sum(fit**CONTRAST for fit in fits.values())
     styles = [
         Style(id, round(fit * fit**CONTRAST / total, 2), _variety(rows().get(id, {}), features, title, method))

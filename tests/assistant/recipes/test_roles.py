@@ -171,6 +171,10 @@ TIMES = {
         ("For the last 10 minutes, uncover.", [("10 minutes", "relative")]),
         ("Add the peas 5 minutes before the end.", [("5 minutes", "relative")]),
         ("Keeps for 3 days.", [("3 days", "limit")]),
+        ("Store the simmered greens in a sealed tub for 3 to 4 days.", [("3 to 4 days", "hold")]),
+        ("Simmered sauce will keep 3 days.", [("3 days", "hold")]),
+        ("The braised cabbage can be stored for 2 days.", [("2 days", "hold")]),
+        ("Churn for 20 minutes until thickened.", [("20 minutes", "mix")]),
     ],
     "doneness": [
         ("Cook the ground chicken until no longer pink, about 5 minutes.", [("5 minutes", "doneness")]),
@@ -188,6 +192,7 @@ TIMES = {
         ("Cook the onions until golden, 25 minutes.", [("25 minutes", "fry")]),
         ("Sear 4 minutes per side, then braise 2 hours.", [("4 minutes", "fry"), ("2 hours", "braise")]),
         ("Cook until fragrant, 1 minute.", [("1 minute", "fry")]),
+        ("Set the pressure cooker to sauté, add the leeks and cook until browned, 4 minutes.", [("4 minutes", "fry")]),
         ("Sauté 5 minutes, add the stock, and simmer 40 minutes.", [("5 minutes", "fry"), ("40 minutes", "simmer")]),
     ],
     "reduction": [
@@ -212,6 +217,9 @@ TIMES = {
         ("Simmer 20 minutes before adding the potatoes.", [("20 minutes", "simmer")]),
         ("Let rise until doubled, about 1 hour.", [("1 hour", "rise")]),
         ("Let stand until doubled, about 1 hour.", [("1 hour", "rise")]),
+        ("Cover and let stand in a warm place until the dough doubles, about 1 hour.", [("1 hour", "rise")]),
+        ("Lay the buns in the tin and let rest for 1 hour, or until they are puffy.", [("1 hour", "rise")]),
+        ("Let rest 20 minutes, then roll out.", [("20 minutes", "rest")]),
         ("Pressure-cook 40 minutes.", [("40 minutes", "pressure")]),
         ("Simmer thirty five minutes.", [("thirty five minutes", "simmer")]),
         ("Simmer three quarters of an hour.", [("three quarters of an hour", "simmer")]),

@@ -25,6 +25,8 @@ RECIPES = [
     ("Bath beans", "1 lb dried kidney beans", "Cook sous vide at 194 °F for 6 hours.", "never boils"),
     ("Beans", "1 lb dried kidney beans", "Boil hard 15 minutes. Cook in the slow cooker on low 8 hours.", None),
     ("Chili", "2 (15 oz) cans kidney beans\n1 lb ground beef", "Cook in the slow cooker on low 6 hours.", None),
+    ("Bowl", "1/2 cup stewed black beans, warmed\n1 cup tomatoes", "Char the tomatoes 3 minutes. Top.", None),
+    ("Tacos", "1/2 cup black beans, with liquid\n4 tortillas", "Warm the beans for 6 minutes and fill.", None),
     ("Slow cooker dip", "2 cups refried beans\n1 tbsp chili powder", "Cook on low for 2 hours.", None),
     ("Slow cooker beans", "1 lb dry pinto beans\n6 cups water", "Cook on low for 8 hours.", "never boils"),
     ("Slow cooker lentils", "1 lb lentils\n6 cups water", "Cook on low for 6 hours.", None),
