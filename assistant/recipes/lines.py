@@ -388,7 +388,7 @@ def _unpacked(rest: str) -> str:
     first, _, more = rest.strip().partition(" ")
     unit = unit_of(first) if first.isalpha() and more.strip() else None
     packed = (unit and unit.kind == "count") or (more.strip() and first.lower() in words("lines", "packs"))
-    return re.sub(r"^\s*of\s+", "", more) if packed and find(rest) is None else rest
+    return re.sub(r"^\s*of\s+", "", more) if packed and find(_unbracketed(rest)[0]) is None else rest
 
 
 def _split(rest: str) -> tuple[str, str]:

@@ -18,6 +18,7 @@ from assistant.recipes.errors import RecipeError
 from assistant.recipes.headed import headed
 from assistant.recipes.html_tree import plain
 from assistant.recipes.lines import read_line
+from assistant.recipes.listing import run_together
 from assistant.recipes.looks import measured, names_part
 from assistant.recipes.steps import read_step
 from assistant.recipes.torn_lines import rejoined
@@ -198,6 +199,7 @@ def read_node(node: dict[str, Any], text: str, name: str) -> Recipe:
     heard = [
         line for leaf in _bounded(ingredient_leaves(node), MOST_INGREDIENTS, name, "ingredients") for line in leaf.lines
     ]
+    heard = run_together(heard[0]) if len(heard) == 1 else heard
     read: list[IngredientLine] = []
     unread: list[str] = []
     others = [line for line in heard if _OTHERWISE.match(line)]

@@ -55,7 +55,8 @@ _PER_FLOUR = ("flour_share", "sugar", "fat", "egg", "liquid", "leavening", "coco
 # Features that no title can explain away.
 _NEVER = ("yeast", "cooked", "steamed_hours", "leavened", "heated", "frying", "griddled")
 _GRIDDLE = re.compile(
-    r"\b(?:griddle|waffle (?:iron|maker)|skillet|fr(?:ying|y) ?pan|(?:hot|non-?stick|cr[eê]pe) pan|tawa|comal)s?\b",
+    r"\b(?:(?:griddle|waffle (?:iron|maker)|skillet|fr(?:ying|y) ?pan|(?:hot|non-?stick|cr[eê]pe) pan|tawa|comal)s?\b"
+    r"|pan over (?:[\w-]+ ){0,3}heat\b)",
     re.I,
 )
 _CHEESES = re.compile(r"cream cheese|ricotta|mascarpone|cottage cheese|quark|farmer cheese", re.I)
@@ -288,7 +289,7 @@ def _fit(row: dict[str, Any], features: dict[str, float], title: str, method: st
     told = min(1.0, len(told_words) / STEP_WORDS_ENOUGH)
     spans = _spans()[row["id"]] if measured else ()
     if named and not features["flour_g"]:
-        spans = tuple(s for s in spans if s.feature not in (*_PER_FLOUR, "yeast"))
+        spans = tuple(s for s in spans if s.feature not in (*_PER_FLOUR, *(() if features["leavened"] else ("yeast",))))
     points = (
         TITLE_POINTS * named + STEP_POINTS * told + sum(s.weight * s.fit(features.get(s.feature, 0.0)) for s in spans)
     )
@@ -306,6 +307,12 @@ def _fit(row: dict[str, Any], features: dict[str, float], title: str, method: st
     elif named:
         fit += NAMED_LIFT * (1 - fit) * _allowed(spans, features)
     return fit * (NAMED_OTHERWISE if against or (naming and not named) else 1.0)
+
+
+def _is_roasted(features: dict[str, float]) -> bool:
+    """Whether it goes into the oven without a batter, a dough or much sugar."""
+    plain = not features["leavened"] and not features["yeasted"] and features["sugar_share"] < LEAST_SUGAR
+    return bool(features["baked"]) and plain and features["flour_share"] < LEAST_SUGAR
 
 
 def _otherwise(row: dict[str, Any], text: str) -> float:
@@ -363,6 +370,9 @@ def ranked(recipe: Recipe) -> tuple[Style, ...]:
     for row in rows().values():
         if row.get("unless_heated") and recipe.steps and not says(method, row["unless_heated"]):
             fits[row["id"]] = max(fits[row["id"]], LEAST_FIT + 0.01)
+    for row in rows().values():
+        if row.get("if_roasted") and _is_roasted(features):
+            fits[row["id"]] = max(fits[row["id"]], LEAST_FIT + 0.005)
     total = sum(fit**CONTRAST for fit in fits.values())
     styles = [
         Style(id, round(fit * fit**CONTRAST / total, 2), _variety(rows().get(id, {}), features, title, method))

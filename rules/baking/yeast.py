@@ -18,6 +18,7 @@ say = sentences("baking/yeast")
 COLD = re.compile(r"refrigerat|fridge|walk-in|cold|chill|retard|overnight", re.I)
 CLAUSE_END = re.compile(r"[.;!]\s|\b(?:or|then)\b", re.I)
 COLD_FROM_MIN = 300.0
+WARM_C = 17.0
 TWO_RISES_FROM_M = 1524.0
 
 
@@ -86,9 +87,14 @@ def proof(at: TimeAt) -> Part | None:
     if mark.what != "rise" or not rises(batch):
         return None
     before, after = CLAUSE_END.split(text[: mark.start])[-1], CLAUSE_END.split(text[mark.end :])[0]
-    if COLD.search(f"{before} {after}") or mark.low_min >= COLD_FROM_MIN:
+    if COLD.search(f"{before} {after}") or (mark.low_min >= COLD_FROM_MIN and not _told_warm(at)):
         return None
     return Part(shift=Shift(proof_ratio(batch), "proof"), because=proof_why(batch), sources=_proof_sources(batch))
+
+
+def _told_warm(at: TimeAt) -> bool:
+    """Whether the step itself says that the dough stands in the warmth of a room."""
+    return any(t.what == "proof" and t.low_c >= WARM_C for t in at.step.temperatures)
 
 
 @rule("baking.proof_temperature", "common-practice")

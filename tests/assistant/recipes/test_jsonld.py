@@ -313,3 +313,11 @@ def test_headings_without_a_sign_and_the_other_choice_are_no_ingredients() -> No
     ]
     assert "OR 1 cup margarine" in recipe.notes
     assert to_jsonld(recipe)["recipeIngredient"] == listed
+
+
+def test_a_list_that_is_one_text_is_read_ingredient_by_ingredient() -> None:
+    listed = ["125 ml milk, 60 ml olive oil, 100 g caster sugar, 96 g self-raising flour, pinch of salt"]
+    recipe = read_jsonld(json.dumps({"@type": "Recipe", "name": "Cupcakes", "recipeIngredient": listed}))
+    assert [line.item for line in recipe.ingredients] == [
+        "whole milk", "olive oil", "granulated sugar", "self-rising flour", "salt",
+    ]  # fmt: skip

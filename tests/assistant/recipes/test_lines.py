@@ -114,6 +114,7 @@ LINES = [
     ("Oil for frying", None, None, None, "vegetable oil", None),
     ("zest of 1 lemon", 1, None, None, "lemon zest", None),
     ("1 cup unicorn dust", 1, None, "cup", "unicorn dust", None),
+    ("8 oz cake flour (2 cups)", 8, None, "oz", "cake flour", 226.796),
     ("3 Garlic Cloves, crushed", 3, None, None, "Garlic Cloves", 9),
     ("2 ripe bananas", 2, None, None, "ripe bananas", 236),
     ("Scant 1/2 cup (50 g) (rolled oats)", 0.5, None, "cup", "rolled oats", 50),

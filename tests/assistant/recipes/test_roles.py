@@ -153,6 +153,8 @@ TIMES = {
         ("Start the sponge 8 hours ahead.", [("8 hours", "ahead")]),
         ("Tent with foil and let rest 20 minutes.", [("20 minutes", "rest")]),
         ("Let the batter stand for 30 minutes.", [("30 minutes", "rest")]),
+        ("Turn off the steam and wait 5 minutes before opening the lid.", [("5 minutes", "ahead")]),
+        ("Take the pan off the heat and wait for 5 minutes.", [("5 minutes", "rest")]),
         ("Thaw overnight in the fridge.", [("overnight", "thaw")]),
         ("Defrost for 24 hours.", [("24 hours", "thaw")]),
         ("Marinate for 4 hours, then grill for 10 minutes.", [("4 hours", "marinate"), ("10 minutes", "grill")]),

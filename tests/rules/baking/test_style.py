@@ -48,7 +48,7 @@ def test_yeast_is_not_explained_away_by_a_name() -> None:
 
 def test_nutritional_yeast_raises_nothing() -> None:
     text = "Kale chips\n1 bunch kale\n1/4 cup nutritional yeast\n1 tbsp oil\nBake at 300 F for 25 minutes."
-    assert recognise(read(text)).id == "other"
+    assert recognise(read(text)).id == "savoury_bake"
 
 
 def test_what_rises_and_is_like_nothing_gets_general_changes() -> None:
