@@ -22,7 +22,7 @@ LONGEST_NAME = 6
 COOKED_WITHIN = 3
 POURED = ("", "stock", "soup", "sauce")
 _CHOICE = re.compile(r"[,;(]?\s*\bor\b\s*", re.I)
-EGG, FISH, POULTRY = "egg", "fish", "poultry"
+EGG, FISH, POULTRY, COATED = "egg", "fish", "poultry", "battered"
 
 
 @dataclass(frozen=True, slots=True)
@@ -206,7 +206,7 @@ def hazard(food: Food, style: str) -> SafeTemperature | None:
     told = lists("foods")
     if food.cooked:
         return None
-    if food.name in told["stuffing"] or POULTRY in traits(food.name):
+    if food.name in told["stuffing"] or (food.dish_class == COATED and POULTRY in traits(food.name)):
         return next(row for row in chart() if row.kind == POULTRY)
     if food.dish_class in told["egg_classes"]:
         return safe_temperature(food.name, food.dish_class) if style in told["egg_styles"] else None
