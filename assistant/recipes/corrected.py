@@ -13,6 +13,9 @@ from rules.tables import read_toml
 WORDS = "lexicon/recipe_talk.toml"
 # how far back the amount that is taken back may stand
 LONGEST_BACK = 160
+# nobody tells so much
+LONGEST_TOLD = 6_000
+_SIGNS = " \t\n\r,.;:(–—-"
 _GOES_ON = ("and", "then", "plus")
 _WORD = re.compile(r"(?<![\w/.])[\w½¼¾⅓⅔⅛]")
 _TIME = re.compile(r"\s*-?(min(?:ute)?s?|h(?:ou)?rs?|seconds?|days?|weeks?|nights?)\b", re.I)
@@ -31,12 +34,10 @@ class _Amount:
 
 @cache
 def marks() -> re.Pattern[str]:
-    """Words that take back what was said, with the signs around them."""
+    """Words that take back what was said, with the signs behind them."""
     said = sorted(read_toml(WORDS)["takes_back"], key=len, reverse=True)
     told = "|".join(re.escape(phrase).replace(r"\ ", r"[,.]?\s+") for phrase in said)
-    return re.compile(
-        rf"(?P<signs>[\s,.;:(–—-]*)(?<!\w)(?P<mark>{told})(?!\w)[\s,.:;–—-]*(?:(?:it's|its|that's)\s+)?", re.I
-    )
+    return re.compile(rf"(?<!\w)(?P<mark>{told})(?!\w)[\s,.:;–—-]*(?:(?:it's|its|that's)\s+)?", re.I)
 
 
 def corrected(text: str) -> str:
@@ -50,7 +51,7 @@ def corrected(text: str) -> str:
     ('Bake for 25 minutes.', 'Sorry, no photo. 2 eggs')
     """
     at = 0
-    while found := marks().search(text, at):
+    while len(text) <= LONGEST_TOLD and (found := marks().search(text, at)):
         put_right = _put_right(text, found)
         at = found.end() if put_right is None else 0
         text = text if put_right is None else put_right
@@ -61,15 +62,17 @@ def _put_right(text: str, found: re.Match[str]) -> str | None:
     new = _amount_at(text, found.end())
     if new is None:
         return None
-    old = _taken_back(text[: found.start()], new)
+    said_before = text[: found.start()].rstrip(_SIGNS)
+    old = _taken_back(said_before, new)
     if old is None:
         return None
     said = text[new.start : new.end]
     # a figure alone leaves the unit that was said
     until = _without_unit(text, old) if not new.kind else old.end
     behind = _item_end(text, new.end)
-    meant = text[new.end : behind] or text[old.end : found.start()]
-    rest = text[behind:].removeprefix(")") if "(" in found["signs"] else text[behind:]
+    meant = text[new.end : behind] or said_before[old.end :]
+    bracketed = "(" in text[len(said_before) : found.start()]
+    rest = text[behind:].removeprefix(")") if bracketed else text[behind:]
     return f"{text[: old.start]}{said}{text[until : old.end]}{meant.rstrip()}{rest}"
 
 
