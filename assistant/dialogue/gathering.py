@@ -11,7 +11,7 @@ from assistant.dialogue.moves import words as words_of
 from assistant.dialogue.thread import after
 from assistant.dialogue.workbench import RecipeTalk
 from assistant.errors import AssistantError
-from assistant.recipes.amended import amended, with_line
+from assistant.recipes.amended import amended, with_correction, with_line
 from assistant.recipes.dictated import Dictated, added, among_lines, as_title, dictated, ends_it, listed
 from assistant.recipes.sheet import Sheet, sheet_of
 from assistant.understanding.conversation import merge, settle_in
@@ -97,6 +97,11 @@ def _going_on(heard: Heard, memory: Memory, talk: RecipeTalk, said: str) -> Take
         return _so_far(heard.text, memory, talk, read=True), memory
     if heard.move:
         return None
+    if taken_back := with_correction(talk.sheet, heard.text):
+        talk = replace(talk, sheet=taken_back[0])
+        return _told(heard.text, memory, talk, say("put-right", line=taken_back[1], out=yes(False))), _keeping(
+            memory, talk
+        )
     amendment = amended(talk.sheet, heard.text)
     if amendment:
         told_so = say("put-right", line=amendment.line or amendment.was, out=yes(not amendment.line))

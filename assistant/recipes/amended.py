@@ -6,6 +6,7 @@ import re
 from dataclasses import dataclass, replace
 
 from assistant.reading.text import fold
+from assistant.recipes.corrected import corrected, marks
 from assistant.recipes.dictated import listed
 from assistant.recipes.lines import read_line
 from assistant.recipes.sheet import Entry, Sheet
@@ -134,3 +135,21 @@ def with_line(sheet: Sheet, amendment: Amendment) -> Sheet:
     part = sheet.ingredients[amendment.at].part
     now = (Entry(amendment.line, part),) if amendment.line else ()
     return replace(sheet, ingredients=(*before, *now, *behind))
+
+
+def with_correction(sheet: Sheet, text: str) -> tuple[Sheet, str] | None:
+    """The recipe with its last line put right by words that take it back, and the line; None for any other words.
+
+    >>> cake = Sheet(ingredients=(Entry("250 g sugar"), Entry("2 eggs")))
+    >>> with_correction(cake, "no, make that 3")[1], with_correction(cake, "3 eggs")
+    ('3 eggs', None)
+    """
+    name = "steps" if sheet.steps else "ingredients"
+    told: tuple[Entry, ...] = getattr(sheet, name)
+    if not told or not marks().match(text.strip()):
+        return None
+    line = corrected(f"{told[-1].line}\n{text.strip(' .!')}")
+    if "\n" in line or line == told[-1].line:
+        return None
+    last = (*told[:-1], replace(told[-1], line=line))
+    return (replace(sheet, steps=last) if sheet.steps else replace(sheet, ingredients=last)), line

@@ -9,6 +9,7 @@ from functools import cache
 from typing import Literal
 
 from assistant.reading.text import fold
+from assistant.recipes.corrected import corrected
 from assistant.recipes.lines import any_of, read_line, words
 from assistant.recipes.sheet import Entry, Sheet
 from assistant.recipes.shorthand import spelled_out
@@ -81,7 +82,7 @@ def dictated(text: str) -> Dictated:
     """
     if not 0 < len(text) <= LONGEST_TEXT:
         return Dictated()
-    pieces = [piece for line in spelled_out(text).splitlines() if line.strip() for piece in _pieces(line)]
+    pieces = [piece for line in spelled_out(corrected(text)).splitlines() if line.strip() for piece in _pieces(line)]
     return Dictated(tuple(_joined(_told_steps(pieces))))
 
 

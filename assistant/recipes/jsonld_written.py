@@ -50,6 +50,24 @@ def recipe_node(document: Any) -> dict[str, Any]:
     return node
 
 
+def insert_lines(node: dict[str, Any], after: str, new: Sequence[str]) -> None:
+    """Put further ingredients into a Recipe behind a line that it lists; at the end of its list where it is not found.
+
+    >>> node = {"recipeIngredient": ["2 cups self-rising flour", "2 eggs"]}
+    >>> insert_lines(node, "2 cups self-rising flour", ["1/2 cup flour"])
+    >>> node["recipeIngredient"]
+    ['2 cups self-rising flour', '1/2 cup flour', '2 eggs']
+    """
+    leaves = list(ingredient_leaves(node))
+    leaf = next((leaf for leaf in leaves if after in leaf.lines), leaves[-1])
+    index = leaf.path[1] if len(leaf.path) > 1 else None
+    if isinstance(index, int):
+        node[str(leaf.path[0])][index + 1 : index + 1] = new
+        return
+    text = _rewritten(leaf.text, [(after, "\n".join((after, *new)))]) if after in leaf.text else None
+    at(node, leaf.path[:-1])[leaf.path[-1]] = text or "\n".join((leaf.text, *new))
+
+
 def _write_times(node: dict[str, Any], recipe: Recipe, before: Recipe) -> None:
     for key, name in TIMES.items():
         minutes = getattr(recipe, f"{key}_min")

@@ -34,7 +34,11 @@ _DONE_TO_IT = re.compile(
 )
 # "1 3.4- ounce package", "1 15- 15-ounce can": the stroke stands with its figure.
 _TORN_SIZE = re.compile(r"(?<=\d)- (?=(?:ounce|oz|pound|lb|inch)\b)", re.IGNORECASE)
-_TWICE = re.compile(r"\b(\d+)- (?=\1-)")
+_TWICE = re.compile(r"\b(\d+)- +(?=\1-)")
+# "1 - 3.4 ounce box": one pack of so much, not from one to so much
+_ONE_PACK = re.compile(
+    r"^\s*1\s+(?P<sign>[-–])\s+\d+(?:\.\d+)?[\s-]*(?:ounces?|oz|pounds?|lb|g|ml)\b\.?\s+(?P<pack>[a-z]+)", re.IGNORECASE
+)
 # "1 ½-inch knob": one of that length, not one and a half.
 _OF_LENGTH = re.compile(r"(\d{1,2})\s+(?:\d+\s+)?[\d¼½¾/.]+\s*-?\s*(?:inch|in\.|cm)\s+", re.IGNORECASE)
 # A scanner's "1 l/2" and "I/2": the letter is a one.
@@ -99,7 +103,10 @@ def _patterns() -> dict[str, re.Pattern[str]]:
         "to_taste": re.compile(rf"\(?\b{any_of('lines', 'to_taste')}\)?", flags),
         "optional": re.compile(rf"\(?\b{any_of('lines', 'optional')}\)?:?", flags),
         "divided": re.compile(rf"\(?\b{any_of('lines', 'divided')}\)?", flags),
-        "length": re.compile(r"^\s*-?\s*(?:inch|in\.|cm)\s+(?:piece|knob|length|stick)s?\s+(?:of\s+)?", flags),
+        "length": re.compile(
+            r"^\s*-?\s*(?:inch(?:es)?\b|in\.|cm\b|[\"”″])\s*(?:piece|knob|length|stick|nub|chunk|thumb)s?\s+(?:of\s+)?",
+            flags,
+        ),
         "joined": re.compile(r"^(?:plus|and|&|\+)\s+(?=[\da-z¼½¾])", flags),
         "further": re.compile(r"\s(?:\+\s*|(?:&|and|plus)\s+)(?=[\d¼½¾⅓⅔])", flags),
         "either": re.compile(r"(?:^|(?<=\s))(?:[\w%-]+\s+){1,2}or\s+(?=\S)", flags),
@@ -381,14 +388,17 @@ def _unpacked(rest: str) -> str:
     first, _, more = rest.strip().partition(" ")
     unit = unit_of(first) if first.isalpha() and more.strip() else None
     packed = (unit and unit.kind == "count") or (more.strip() and first.lower() in words("lines", "packs"))
-    return re.sub(r"^\s*of\s+", "", more) if packed and find(rest) is None else rest
+    return re.sub(r"^\s*of\s+", "", more) if packed and find(_unbracketed(rest)[0]) is None else rest
 
 
 def _split(rest: str) -> tuple[str, str]:
     """The name of the ingredient and what is done to it."""
     rest = _unpacked(rest)
-    rest = re.sub(r"^\s*(?:of\b|x\b|[-–—:|,.]+)?\s*", "", rest)
+    rest = re.sub(r"^\s*(?:of\b|x\b|[-–—:|,.]+)?\s*", "", rest, flags=re.IGNORECASE)
     bare, inside = _unbracketed(rest)
+    if not bare.strip(" ,.;") and inside:
+        # all of the name stands in a bracket: "2/3 cup (60 g) (rolled oats)"
+        bare, inside = inside[0], inside[1:]
     name, tail = _named(bare)
     if not find(name) and (chosen := _one_of_two(name)):
         name = chosen
@@ -501,7 +511,7 @@ def read_line(text: str, component: str = "") -> IngredientLine | None:
         bare = patterns[name].sub(lambda found: " " * len(found[0]), bare)
     placed = _juice(bare) or _place(bare)
     name, preparation = _split(placed[1] if placed else bare)
-    known = (placed and _ground(placed[0].sum[0], name)) or find(name)
+    known = (placed and _ground(placed[0].sum[0], name, preparation)) or find(name)
     item = known or of_some_make(name) or Ingredient(name)
     fields: dict[str, Any] = {
         "line": line,
@@ -523,15 +533,23 @@ def read_line(text: str, component: str = "") -> IngredientLine | None:
 
 def _made_plain(line: str) -> str:
     """The line without signs of its page and slips of its scanner, each letter in its place."""
+    if (one := _ONE_PACK.match(line)) and _is_pack(one["pack"]):
+        line = f"{line[: one.start('sign')]} {line[one.end('sign') :]}"
     plain = _SCANNED.sub(lambda found: "1" if found[0] in "lI" else "l", line.translate(_SIGNS))
     plain = _TWICE.sub(lambda found: " " * len(found[0]), plain)
     return _PLURAL.sub(lambda found: " " * len(found[0]), _TORN_SIZE.sub(" -", plain))
 
 
-def _ground(first: Measure, name: str) -> Ingredient | None:
+def _is_pack(word: str) -> bool:
+    unit = unit_of(word.lower())
+    return (unit is not None and unit.kind == "count") or word.lower() in words("lines", "packs")
+
+
+def _ground(first: Measure, name: str, preparation: str) -> Ingredient | None:
     """What is dried and ground where it comes by the spoon: a teaspoon of ginger or pepper is neither root nor pod."""
     spooned = first.unit is not None and first.unit.name in ("tsp", "tbsp", "pinch", "dash")
-    spice = find(f"ground {name}") if spooned and not set(stems(name)) & set(words("lines", "cut_up")) else None
+    cut_up = {*stems(name), *stems(preparation)} & set(words("lines", "cut_up"))
+    spice = find(f"ground {name}") if spooned and not cut_up else None
     return spice if spice and spice.role == "flavouring" else None
 
 

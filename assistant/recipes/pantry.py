@@ -36,6 +36,11 @@ class Ingredient:
     tsp_g: float | None = None
     each_g: float | None = None
 
+    @property
+    def of_the_pantry(self) -> bool:
+        """Whether it is an ingredient, or one that is like it, rather than a food that is only known as a dish."""
+        return bool(self.name) or self.tsp_g is not None or self.tbsp_g is not None
+
     def mass_g(self, amount: float, unit: Unit | None) -> float | None:
         """Mass [g] of an amount in a unit, None for a bare count; None where it is not known.
 
@@ -127,7 +132,7 @@ def find(words: str) -> Ingredient | None:
     for end in range(len(tokens), 0, -1):
         named = [b for b in range(end) if tokens[b:end] in known and set(tokens[:b]) <= neutral()]
         if named:
-            begin = next((b for b in named if known[tokens[b:end]].name), named[0])
+            begin = next((b for b in named if known[tokens[b:end]].of_the_pantry), named[0])
             item = known[tokens[begin:end]]
             return item if item.name else _dry(item, tokens[begin:end])
         if tokens[end - 1] not in neutral():

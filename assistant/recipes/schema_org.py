@@ -18,18 +18,25 @@ from assistant.recipes.errors import RecipeError
 from assistant.recipes.headed import headed
 from assistant.recipes.html_tree import plain
 from assistant.recipes.lines import read_line
+from assistant.recipes.listing import run_together
+from assistant.recipes.looks import measured, names_part
 from assistant.recipes.steps import read_step
 from assistant.recipes.torn_lines import rejoined
 from assistant.recipes.yields import bare_yields, read_yields
+from rules.baking.part_names import named
 from rules.recipe import Amount, IngredientLine, Recipe
 
 MOST_DEEP = 40
+MOST_WORDS_OF_HEADING = 5
 MOST_INGREDIENTS = 2_000
 MOST_STEPS = 2_000
 MOST_CHARACTERS = 200_000
 TIMES = {"prep": "prepTime", "cook": "cookTime", "total": "totalTime"}
+_FOR = re.compile(r"for\s+(?!(?:serving|garnish|dusting|frying|greasing|brushing)\b)", re.IGNORECASE)
 _STEP_KEYS = ("itemListElement", "steps", "step", "recipeInstructions", "text", "item", "description", "name")
 _BLOCK_END = re.compile(r"<\s*(?:br|/p|/li|/div)\b[^>]*>", re.IGNORECASE)
+# the other choice for the line before: "OR 1 stick margarine"
+_OTHERWISE = re.compile(r"or:?\s+(?=[\d½¼¾⅓⅔⅛])", re.IGNORECASE)
 _ENUMERATED = re.compile(r"^\s*(?:step\s+\d{1,3}\s*[.:)\-–]?|\d{1,3}[.)](?!\d))\s*", re.IGNORECASE)
 
 
@@ -152,10 +159,19 @@ def _parts_of(lines: Sequence[str]) -> Iterator[tuple[str, str]]:
     """Ingredient lines with their sub-recipe: a line such as "For the glaze:" names those that follow."""
     component = ""
     for line, following in zip_longest(lines, lines[1:], fillvalue=""):
-        if line.endswith(":") and len(line) <= 60 and following and not following.endswith(":"):
+        signed = line.endswith(":") and len(line) <= 60 and following and not following.endswith(":")
+        if signed or _stands_over(line, following):
             component = _component(line)
         else:
             yield line, component
+
+
+def _stands_over(line: str, following: str) -> bool:
+    """Whether a line without a sign is a heading: "GLAZE", "For the filling" over what is measured."""
+    told = len(line.split()) <= MOST_WORDS_OF_HEADING and not re.search(r"[\d,()]", line)
+    if not told or measured(line) or not measured(following):
+        return False
+    return names_part(line) or bool(_FOR.match(line)) or (line.isupper() and named(line) is not None)
 
 
 def _paragraphs(described: object) -> list[str]:
@@ -183,9 +199,11 @@ def read_node(node: dict[str, Any], text: str, name: str) -> Recipe:
     heard = [
         line for leaf in _bounded(ingredient_leaves(node), MOST_INGREDIENTS, name, "ingredients") for line in leaf.lines
     ]
+    heard = run_together(heard[0]) if len(heard) == 1 else heard
     read: list[IngredientLine] = []
     unread: list[str] = []
-    for line, component in _parts_of(heard):
+    others = [line for line in heard if _OTHERWISE.match(line)]
+    for line, component in _parts_of([line for line in heard if line not in others]):
         several = each_of(line)
         reads = [read_line(told, component) for told in several]
         unread += [told for told, one in zip(several, reads, strict=True) if one is None]
@@ -203,7 +221,7 @@ def read_node(node: dict[str, Any], text: str, name: str) -> Recipe:
         yields=yields,
         ingredients=read,
         steps=told,
-        notes=[*_paragraphs(described), *unnamed],
+        notes=[*_paragraphs(described), *others, *unnamed],
         unread=unread,
         facts={key: value for key, value in times.items() if value is not None and math.isfinite(value)},
         jsonld=text,

@@ -11,6 +11,7 @@ from dataclasses import dataclass, field, replace
 from itertools import zip_longest
 
 from assistant.recipes.assembled import assembled
+from assistant.recipes.corrected import corrected
 from assistant.recipes.each import each_of
 from assistant.recipes.facts import bare_fact, fact, is_time
 from assistant.recipes.lines import read_line, words
@@ -32,6 +33,7 @@ from assistant.recipes.looks import (
 )
 from assistant.recipes.named import named
 from assistant.recipes.pasting.chats import speakers_dropped
+from assistant.recipes.pasting.columns import side_by_side
 from assistant.recipes.pasting.marks import Line, bared, lines_of, numbered, unmarked
 from assistant.recipes.pasting.running import apart, title_in
 from assistant.recipes.pasting.scanned import mended
@@ -293,7 +295,7 @@ def _once(so_far: _Reading) -> list[IngredientLine]:
 
 def _laid_out(text: str) -> list[Line]:
     """The lines of a text as they were meant."""
-    lines = list(lines_of(mended(text.replace("\u00a0", " "))))
+    lines = list(lines_of(corrected(mended(side_by_side(text.replace("\u00a0", " "))))))
     rows = rows_written(speakers_dropped(lines))
     return apart(joined(numbered(bared(rows))))
 

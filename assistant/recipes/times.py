@@ -24,6 +24,10 @@ BESIDE = 60
 # Verbs that say little: a more telling word of the same sentence wins over them.
 POT = "pot"
 VAGUE = ("cook", "preheat")
+# Nothing cooks for more than a day: what is told so long is kept.
+DAY_MIN = 24 * 60
+KEPT: TimeOf = "hold"
+COOKED = ("boil", "simmer", "braise", "poach", "steam", "pressure", "bake", "cook")
 WET = ("simmer", "boil", "braise", "poach", "steam", "reduce", "fry", "pressure", "microwave", "bake")
 # Verbs whose figures belong to the apparatus that is in use; what boils stands on a stove beside it.
 BY_APPARATUS = ("bake", "roast", "cook", "fry", "preheat", "reheat", UNTOLD)
@@ -46,7 +50,8 @@ _OF = re.compile(r"\s*-?\s*(?:of\s+)?(?:(?!before\b|after\b|until\b|less\b|more\
 _ANOTHER_DEED = re.compile(r"[,;]|\b(?:and|then)\b", _FLAGS)
 _THEN = re.compile(r";|\bthen\b", _FLAGS)
 _AGAIN_WORD = re.compile(r"\b(?:more|another|longer|further|additional|takes?)\b", _FLAGS)
-_PRESSED = re.compile(r"\bpressure\b|\bpsi\b", _FLAGS)
+# what a pressure cooker does now: it presses, or it fries with its lid off
+_PRESSED = re.compile(r"\b(?:(?P<pressed>pressure|psi)|saut[eé](?:ing|ed)?|browning)\b", _FLAGS)
 # "350 - 10 to 12 min", "375 for 25 minutes", as cards have it.
 TERSE = re.compile(
     r"(?:^|(?<=[.;:]\s))\s*(?P<low>[1-5]\d\d)(?P<high>(?!))?(?=\s*(?:for|[-–—,])\s*(?:about\s+)?\d[^.;]{0,14}?(?:min|hour|hr|h\b))",
@@ -79,16 +84,23 @@ def times(text: str, apparatus: str = "") -> Iterator[TimeMark]:
         if terse := TERSE.match(text, sentence.start):
             here.append(Word("bake", terse.start("low"), terse.end("low")))
         verbs = here or (carried if _carries(text[sentence.start : sentence.end]) else [])
-        pressed = bool(_PRESSED.search(text, 0, sentence.end))
+        pressed = _is_pressed(text, sentence)
         marks: list[tuple[TimeMark, TimeOf]] = []
         for found in (*_figures(text, sentence), *_nights(text, sentence)):
             verb = _verb(verbs, found.start, found.end, masked, pressed)
             used = in_use(text, sentence, found.start, apparatus)
             what = _told(text, sentence, found, verb) or _by_apparatus(verb, used) or verb
+            what = KEPT if what in COOKED and found.low_min > DAY_MIN else what
             marks.append((replace(found, what=what), verb))
         yield from (_with_its_like(mark, verb, [m for m, _ in marks]) for mark, verb in marks)
         carried = [Word(w.what, -1, -1) for w in here] or carried
         apparatus = last_named(text, sentence, apparatus)
+
+
+def _is_pressed(text: str, sentence: Span) -> bool:
+    """Whether what is said last of a pressure cooker, up to the end of a sentence, is that it stands under pressure."""
+    said = list(_PRESSED.finditer(text, 0, sentence.end))
+    return bool(said) and said[-1]["pressed"] is not None
 
 
 def _with_its_like(mark: TimeMark, verb: TimeOf, beside: list[TimeMark]) -> TimeMark:

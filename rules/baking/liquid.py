@@ -83,6 +83,8 @@ def why(batch: Batch, ratio: Span | None = None) -> Words:
     drying = number(evaporation.drying_ratio(batch.to_m) / evaporation.drying_ratio(batch.from_m))
     if is_a(batch.style, "yeasted"):
         return say("dough", drying=drying)
+    if is_a(batch.style, "griddled"):
+        return say("griddle", drying=drying, place=batch.place, baseline=batch.baseline)
     return say("more", drying=drying, place=batch.place, baseline=batch.baseline, percent=percent)
 
 

@@ -40,6 +40,10 @@ NAMED_LIFT = 0.6
 MUST, MUST_NAMED, MUST_UNWEIGHED = 0.75, 0.4, 0.15
 # How sharply the best fit is set against the others when saying how sure it is.
 CONTRAST = 8
+# How many times the upper end of its span a ratio has to be before the title counts no more.
+FAR = 4
+# From this share of flour on, what is worked out against it counts so strictly.
+LEAST_FLOUR = 0.05
 MEATS = ("collagen_cut", "tender_cut", "ground_meat", "sausage", "poultry_pieces", "whole_bird", "offal", "cured_meat")
 FOODS = {"bean": ("dried_bean", "lentil"), "rice": ("rice",), "pasta": ("pasta", "noodle"), "meat": MEATS}
 _WET_TIMES = ("braise", "simmer", "boil", "pressure", "cook", "bake", "roast")
@@ -49,8 +53,12 @@ _HOT_TIMES = (*_WET_TIMES, "fry", "steam", "poach", "grill", "reduce", "air_fry"
 # What is worked out against the flour.
 _PER_FLOUR = ("flour_share", "sugar", "fat", "egg", "liquid", "leavening", "cocoa")
 # Features that no title can explain away.
-_NEVER = ("yeast", "cooked", "steamed_hours", "leavened", "heated", "frying")
-_GRIDDLE = re.compile(r"\b(?:griddle|waffle iron|skillet|frying pan|tawa|comal)\b", re.I)
+_NEVER = ("yeast", "cooked", "steamed_hours", "leavened", "heated", "frying", "griddled")
+_GRIDDLE = re.compile(
+    r"\b(?:(?:griddle|waffle (?:iron|maker)|skillet|fr(?:ying|y) ?pan|(?:hot|non-?stick|cr[eê]pe) pan|tawa|comal)s?\b"
+    r"|pan over (?:[\w-]+ ){0,3}heat\b)",
+    re.I,
+)
 _CHEESES = re.compile(r"cream cheese|ricotta|mascarpone|cottage cheese|quark|farmer cheese", re.I)
 _FRYING = re.compile(r"\b(?:deep[- ]?)?fry(?:er|ing)?\b|\bhot (?:oil|fat)\b|\boil (?:at|to|reaches)\b", re.I)
 _RIBBON = re.compile(r"\bribbon", re.I)
@@ -161,6 +169,7 @@ def _features(recipe: Recipe) -> dict[str, float]:
     found["steamed_hours"] *= not found["baked"]
     found["cooked"] = float(bool(hot) or bool(marks.count("oven")))
     found["heated"] = float(bool(found["cooked"] or found["frying"] or _GRIDDLE.search(_method(recipe))))
+    found["griddled"] = float(not found["baked"] and bool(_GRIDDLE.search(_method(recipe))))
     names = {p.part.name for p in batter(recipe)}
     rises = bool(names & {"powder", "soda", "yeast", "starter"}) or any(p.self_rising for p in batter(recipe))
     found["leavened"] = float(rises and found["meat_share"] < MOST_MEAT)
@@ -280,7 +289,7 @@ def _fit(row: dict[str, Any], features: dict[str, float], title: str, method: st
     told = min(1.0, len(told_words) / STEP_WORDS_ENOUGH)
     spans = _spans()[row["id"]] if measured else ()
     if named and not features["flour_g"]:
-        spans = tuple(s for s in spans if s.feature not in _PER_FLOUR)
+        spans = tuple(s for s in spans if s.feature not in (*_PER_FLOUR, *(() if features["leavened"] else ("yeast",))))
     points = (
         TITLE_POINTS * named + STEP_POINTS * told + sum(s.weight * s.fit(features.get(s.feature, 0.0)) for s in spans)
     )
@@ -288,7 +297,7 @@ def _fit(row: dict[str, Any], features: dict[str, float], title: str, method: st
     weight = MUST_UNWEIGHED if named and features["unweighed"] else MUST_NAMED if named else MUST
     for span in spans:
         if span.must:
-            strict = MUST if span.feature in _NEVER else weight
+            strict = MUST if _rules_out(span, features) else weight
             points *= 1 - strict + strict * span.fit(features.get(span.feature, 0.0))
     if not named and len(told_words) < row.get("needs_words", 0):
         points *= 0.5
@@ -300,14 +309,27 @@ def _fit(row: dict[str, Any], features: dict[str, float], title: str, method: st
     return fit * (NAMED_OTHERWISE if against or (naming and not named) else 1.0)
 
 
+def _is_roasted(features: dict[str, float]) -> bool:
+    """Whether it goes into the oven without a batter, a dough or much sugar."""
+    plain = not features["leavened"] and not features["yeasted"] and features["sugar_share"] < LEAST_SUGAR
+    return bool(features["baked"]) and plain and features["flour_share"] < LEAST_SUGAR
+
+
 def _otherwise(row: dict[str, Any], text: str) -> float:
     """How well a style fits that only its way of cooking tells: a little better than none, where its words stand."""
     return LEAST_FIT + 0.01 if says(text, row["otherwise"]) and not says(text, row["against"]) else 0.0
 
 
 def _allowed(spans: tuple[_Span, ...], features: dict[str, float]) -> float:
-    """0 where a title names what the recipe cannot be: a cold dish that is cooked, a cake with yeast."""
-    return min((s.fit(features.get(s.feature, 0.0)) for s in spans if s.feature in _NEVER and s.must), default=1.0)
+    """0 where a title names what it cannot be: a cold dish that is cooked, a cake with yeast, a cookie that pours."""
+    told = (s for s in spans if s.must and _rules_out(s, features))
+    return min((s.fit(features.get(s.feature, 0.0)) for s in told), default=1.0)
+
+
+def _rules_out(span: _Span, features: dict[str, float]) -> bool:
+    """Whether no title explains a feature away that does not fit; a spoon of flour in a filling says nothing."""
+    value, weighs = features.get(span.feature, 0.0), features["flour_share"] > LEAST_FLOUR
+    return span.feature in _NEVER or (weighs and value > FAR * max(span.high, 0.1))
 
 
 def _variety(row: dict[str, Any], features: dict[str, float], title: str, method: str) -> str:
@@ -345,6 +367,12 @@ def ranked(recipe: Recipe) -> tuple[Style, ...]:
     fallback = YEASTED if features["yeasted"] and features["baked"] else UNKNOWN_BAKE
     if features["leavened"] and features["heated"]:
         fits[fallback] = max(fits[fallback], LEAST_FIT + 0.01)
+    for row in rows().values():
+        if row.get("unless_heated") and recipe.steps and not says(method, row["unless_heated"]):
+            fits[row["id"]] = max(fits[row["id"]], LEAST_FIT + 0.01)
+    for row in rows().values():
+        if row.get("if_roasted") and _is_roasted(features):
+            fits[row["id"]] = max(fits[row["id"]], LEAST_FIT + 0.005)
     total = sum(fit**CONTRAST for fit in fits.values())
     styles = [
         Style(id, round(fit * fit**CONTRAST / total, 2), _variety(rows().get(id, {}), features, title, method))

@@ -9,6 +9,7 @@ from rules.baking.bands import Span
 from rules.baking.batch import Batch, changed, percent_apart, scale_lines
 from rules.baking.change import Change, Shift, Way, step
 from rules.baking.mark import TempAt, TimeAt
+from rules.baking.styles import is_a
 from rules.book import Part, rule
 from rules.recipe import Step
 from rules.said import Words, number, sentences
@@ -17,6 +18,7 @@ say = sentences("baking/yeast")
 COLD = re.compile(r"refrigerat|fridge|walk-in|cold|chill|retard|overnight", re.I)
 CLAUSE_END = re.compile(r"[.;!]\s|\b(?:or|then)\b", re.I)
 COLD_FROM_MIN = 300.0
+WARM_C = 17.0
 TWO_RISES_FROM_M = 1524.0
 
 
@@ -43,8 +45,9 @@ def _judged_by_eye(one: Step) -> bool:
 
 @rule("baking.second_rise", "common-practice", "uwyo-altitude-adjusters")
 def second_rise(batch: Batch) -> Part | None:
-    """A second rise before shaping, for a dough that doubles too fast to gather flavour."""
-    if not rises(batch) or not batch.to_m >= TWO_RISES_FROM_M > batch.from_m or not batch.parts("yeast"):
+    """A second rise before shaping, for a dough that doubles too fast to gather flavour; a batter is not shaped."""
+    dough = rises(batch) and is_a(batch.style, "yeasted")
+    if not dough or not batch.to_m >= TWO_RISES_FROM_M > batch.from_m or not batch.parts("yeast"):
         return None
     change = Change(
         what="method", way="different", at="recipe", because=say("second-rise"), sources=_proof_sources(batch)
@@ -84,9 +87,14 @@ def proof(at: TimeAt) -> Part | None:
     if mark.what != "rise" or not rises(batch):
         return None
     before, after = CLAUSE_END.split(text[: mark.start])[-1], CLAUSE_END.split(text[mark.end :])[0]
-    if COLD.search(f"{before} {after}") or mark.low_min >= COLD_FROM_MIN:
+    if COLD.search(f"{before} {after}") or (mark.low_min >= COLD_FROM_MIN and not _told_warm(at)):
         return None
     return Part(shift=Shift(proof_ratio(batch), "proof"), because=proof_why(batch), sources=_proof_sources(batch))
+
+
+def _told_warm(at: TimeAt) -> bool:
+    """Whether the step itself says that the dough stands in the warmth of a room."""
+    return any(t.what == "proof" and t.low_c >= WARM_C for t in at.step.temperatures)
 
 
 @rule("baking.proof_temperature", "common-practice")

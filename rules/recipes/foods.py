@@ -22,7 +22,7 @@ LONGEST_NAME = 6
 COOKED_WITHIN = 3
 POURED = ("", "stock", "soup", "sauce")
 _CHOICE = re.compile(r"[,;(]?\s*\bor\b\s*", re.I)
-EGG, FISH, POULTRY = "egg", "fish", "poultry"
+EGG, FISH, POULTRY, COATED = "egg", "fish", "poultry", "battered"
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,9 +127,12 @@ def ready(line: IngredientLine) -> bool:
     >>> ready(IngredientLine(line="1 cup dried navy beans, or 2 cans", item="navy beans", amount=1, unit="cup"))
     False
     """
-    if line.unit in READY_UNITS:
-        return True
-    first = _CHOICE.split(line.line.replace("-", " "))
+    return line.unit in READY_UNITS or _says_ready(line.line)
+
+
+@lru_cache(maxsize=4096)
+def _says_ready(text: str) -> bool:
+    first = _CHOICE.split(text.replace("-", " "))
     told = first[:1] if says(first[0], lists("foods")["raw_first"]) else first
     return any(says(one, lists("foods")["ready"]) for one in told)
 
@@ -152,15 +155,22 @@ def spoken(recipe: Recipe, text: str) -> tuple[Food, ...]:
     >>> [food.name for food in spoken(Recipe(ingredients=listed), "Braise the ribs")]
     ['short ribs']
     """
-    listed = [
-        (set(stems(line.line[food.start : food.end])), replace(food, cooked=food.cooked or ready(line)))
-        for line in recipe.ingredients
-        for food in foods_in(line.line)
-    ]
-    return tuple(_as_listed(food, set(stems(text[food.start : food.end])), listed) for food in foods_in(text))
+    named = foods_in(text)
+    listed = [one for line in recipe.ingredients for one in _listed(line.line, line.unit)] if named else []
+    return tuple(_as_listed(food, set(stems(text[food.start : food.end])), listed) for food in named)
 
 
-def _as_listed(food: Food, words: set[str], listed: list[tuple[set[str], Food]]) -> Food:
+@lru_cache(maxsize=4096)
+def _listed(line: str, unit: str | None) -> tuple[tuple[frozenset[str], Food], ...]:
+    """The foods that a line lists, each with the words that name it there."""
+    cooked = unit in READY_UNITS or _says_ready(line)
+    return tuple(
+        (frozenset(stems(line[food.start : food.end])), replace(food, cooked=food.cooked or cooked))
+        for food in foods_in(line)
+    )
+
+
+def _as_listed(food: Food, words: set[str], listed: list[tuple[frozenset[str], Food]]) -> Food:
     meant = [one for said, one in listed if words <= said and one.dish_class not in POURED]
     best = min(meant, key=lambda one: (one.dish_class != food.dish_class, one.cooked), default=None)
     if best is None or not food.dish_class or food.dish_class in POURED:
@@ -196,7 +206,7 @@ def hazard(food: Food, style: str) -> SafeTemperature | None:
     told = lists("foods")
     if food.cooked:
         return None
-    if food.name in told["stuffing"]:
+    if food.name in told["stuffing"] or (food.dish_class == COATED and POULTRY in traits(food.name)):
         return next(row for row in chart() if row.kind == POULTRY)
     if food.dish_class in told["egg_classes"]:
         return safe_temperature(food.name, food.dish_class) if style in told["egg_styles"] else None

@@ -57,6 +57,8 @@ class LineTo:
     @property
     def ratio(self) -> float:
         """What the line was multiplied by."""
+        if not self.changed:
+            return 1.0
         was = in_unit(amount_of(self.line) or 0.0, self.line.unit, self.unit)
         if was and self.amount is not None:
             return self.amount / was

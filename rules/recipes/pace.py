@@ -36,6 +36,10 @@ BRIEF_MIN = 15.0
 TENDER = re.compile(r"[^.;]*?\b(?:until|till)\b[^.;]*?\b(?:soft|tender)\b(?![- ]ball)", re.I)
 
 
+# What is boiled until it is just firm, whatever its shape is called.
+TO_THE_BITE, BITTEN = re.compile(r"\bal dente\b", re.I), "pasta"
+
+
 def dish_class(batch: Batch) -> str | None:
     """The dish class whose softening sets the pace of the whole pot; None where all of it comes cooked.
 
@@ -78,6 +82,8 @@ def paced_by(at: TimeAt) -> str | None:
         return poured
     if own and (mark.high_min < LONG_MIN or _alone(at, own)) and (found := of_foods(own, mark)):
         return found
+    if not own and to_the_bite(at):
+        return BITTEN
     softened = mark.what in ("bake", "braise") and _softened(batch, one)
     whole = tuple(f for f in raw_foods(batch.recipe) if not (softened and f.dish_class == "dried_bean"))
     held = whole if mark.what == "slow_cook" else contents(batch.recipe, one, mark).foods
@@ -166,6 +172,11 @@ def _softened(batch: Batch, one: Step) -> bool:
 def till_soft(at: TimeAt) -> bool:
     """Whether a time runs until something is soft or tender."""
     return bool(TENDER.search(keeping.spoken_of(at.step, at.mark)))
+
+
+def to_the_bite(at: TimeAt) -> bool:
+    """Whether a time runs until something is al dente."""
+    return bool(TO_THE_BITE.search(keeping.spoken_of(at.step, at.mark)))
 
 
 def first_of(classes: tuple[str, ...], text: str) -> str | None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Iterable
-from functools import cache
+from functools import cache, lru_cache
 
 _BETWEEN = r"(?:[,\s]+[\w'’-]+){0,4}[,\s]+"
 _TOKEN = re.compile(r"[a-zà-öø-ÿ0-9%]+(?:['’][a-z]+)?")
@@ -59,6 +59,7 @@ def stem(word: str) -> str:
     return word[:-1] if word.endswith("s") and not word.endswith("ss") and len(word) > 3 else word
 
 
+@lru_cache(maxsize=8192)
 def stems(text: str) -> tuple[str, ...]:
     """The words of a text, in lower case and without plural endings.
 

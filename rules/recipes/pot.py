@@ -22,6 +22,7 @@ from rules.recipes.pace import (
     own_foods,
     paced_by,
     till_soft,
+    to_the_bite,
 )
 
 # What takes up its liquid with stirring, whatever the sentence calls that.
@@ -48,6 +49,9 @@ _BROUGHT = re.compile(
 )
 # What a time is told for: "for already cooked or", "if using".
 _TOLD_FOR = re.compile(r"\b(?:for|if\s+(?:you\s+)?us(?:e|ing)|using)\s+(?:the\s+)?(?:\w+\s+){0,4}$", re.I)
+# "(If you like, set it in a water bath)"
+_LEFT_TO_THE_COOK = re.compile(r"\(\s*(?:if|optional|optionally)\b[^()]*\)", re.I)
+_AT_WILL = re.compile(r"\W*(?:if|optional|optionally|alternatively|or)\b", re.I)
 _UNTIL = re.compile(r"\b(?:until|till)\b", re.I)
 
 
@@ -58,7 +62,7 @@ def governs(at: TimeAt) -> bool:
     a sauce boiled down goes by the burner, since a pot loses water as fast here.
     """
     batch, one, mark = at.batch, at.step, at.mark
-    if mark.high_min < SHORTEST_MIN:
+    if mark.high_min <= SHORTEST_MIN:
         return False
     own = own_foods(at)
     if not own and comes_cooked(at):
@@ -93,7 +97,7 @@ def _boils(at: TimeAt, own: tuple[Food, ...]) -> bool:
         return False
     if mark.what == "steam" and in_the_oven(one):
         return False
-    if till_soft(at):
+    if till_soft(at) or to_the_bite(at):
         return True
     said = keeping.spoken_of(one, mark)
     if _crisps(at):
@@ -103,6 +107,8 @@ def _boils(at: TimeAt, own: tuple[Food, ...]) -> bool:
     if _firm(own):
         return True
     if says("dissolved").search(said) or _drawn_in_fat(at, said):
+        return False
+    if mark.high_min <= BRIEF_MIN and says("sauced").search(said):
         return False
     return not (mark.high_min <= BRIEF_MIN and says("thickened").search(one.text))
 
@@ -164,7 +170,7 @@ def _bakes_wet(at: TimeAt) -> bool:
     batch, one, mark = at.batch, at.step, at.mark
     said = keeping.spoken_of(one, mark)
     if is_a(batch.style, "bath"):
-        return bool(BATH.search(one.text)) and "crust" not in said
+        return _stands_in_bath(one) and "crust" not in said
     if is_a(batch.style, "floured") or not covered(batch.recipe, one, mark):
         return False
     if _crisps(at):
@@ -175,6 +181,12 @@ def _bakes_wet(at: TimeAt) -> bool:
     long = raw_foods(batch.recipe) if mark.high_min >= HOUR_MIN else ()
     tough = (f for f in long if f.dish_class in foods.lists("foods")["slow_classes"])
     return held.wet and any(_slow(f) and mark.high_min >= least_min(f.dish_class) for f in (*held.foods, *tough))
+
+
+def _stands_in_bath(one: Step) -> bool:
+    """Whether a step sets its dish in water, and does not leave that to the cook."""
+    told = _LEFT_TO_THE_COOK.sub("", one.text)
+    return any(BATH.search(said) and not _AT_WILL.match(said) for said in SENTENCE.split(told))
 
 
 def _slow(food: Food) -> bool:

@@ -7,11 +7,12 @@ from dataclasses import dataclass, replace
 from typing import Literal
 
 from rules.baking.change import Change, adds
+from rules.baking.division import batter
 from rules.baking.formula import CUP_FLOUR_G, Ratios, ratios
 from rules.baking.rounding import in_unit
 from rules.baking.styles import is_a
 from rules.physics import air
-from rules.recipe import IngredientLine
+from rules.recipe import IngredientLine, Recipe
 from rules.recipes.convert import Converted
 
 Per = Literal["percent", "tsp_per_cup", "ml_per_g"]
@@ -68,6 +69,11 @@ def _entries(before: Ratios, after: Ratios, from_m: float, to_m: float) -> Itera
     swells = (air.pressure_pa(0.0) / air.pressure_pa(m) for m in (from_m, to_m))
     was, now = ((r.gas_ml_per_g or 0.0) * swell for r, swell in zip((before, after), swells, strict=True))
     yield Entry("gas", was, now, "ml_per_g")
+
+
+def stands_after(recipe: Recipe) -> int:
+    """The place of the line behind which what a change puts in is listed: the last of what is mixed."""
+    return batter(recipe)[-1].index
 
 
 def line_added(change: Change) -> IngredientLine | None:

@@ -60,7 +60,7 @@ def _cells(text: str) -> tuple[str, list[str]]:
 def _dotted(line: Line) -> Line:
     """A line whose amount stands behind dots, with a gap in their place: flour ..... 2 cups."""
     cells = _DOTTED.split(line.text.strip(), maxsplit=1)
-    if len(cells) != 2 or not _is_amount(cells[1]):
+    if len(cells) != 2 or not is_amount(cells[1]):
         return line
     measure = measure_at(cells[1], 0, spelled=True)
     end = measure.end if measure else 0
@@ -75,7 +75,7 @@ def _written(table: list[tuple[Line, list[str]]]) -> list[Line]:
     above = [replace(first, text=" | ".join(filter(None, rows[0])), mark="note")] if head else []
     marks = [line for line, _ in table][len(above) :]
     columns = [list(column) for column in zip_longest(*body, fillvalue="")]
-    measured = [i for i, column in enumerate(columns) if _share(column, _is_amount) > 0.6]
+    measured = [i for i, column in enumerate(columns) if share(column, is_amount) > 0.6]
     if _counted(columns[0]) and len(columns) > 1:
         return above + [replace(m, text=_step(row[1:]), mark="number") for m, row in zip(marks, body, strict=True)]
     if _are_lists(columns, measured):
@@ -94,12 +94,13 @@ def _head(rows: list[list[str]]) -> list[str]:
     return rows[0] if named and not figures[0] and not known and sum(figures[1:]) * 2 > len(figures) - 1 else []
 
 
-def _share(cells: Sequence[str], holds: Callable[[str], bool]) -> float:
+def share(cells: Sequence[str], holds: Callable[[str], bool]) -> float:
+    """Which part of the cells that hold anything hold this."""
     told = [cell for cell in cells if not _NOTHING.match(cell)]
     return sum(map(holds, told)) / len(told) if told else 0.0
 
 
-def _is_amount(cell: str) -> bool:
+def is_amount(cell: str) -> bool:
     """Whether a cell is an amount and little more: 2 large, 1 cup (226 g)."""
     bare = re.sub(r"\([^()]*\)", "", cell).strip()
     measure = measure_at(bare, 0, spelled=True)
@@ -115,12 +116,13 @@ def _counted(column: Sequence[str]) -> bool:
 
 def _are_lists(columns: list[list[str]], measured: Sequence[int]) -> bool:
     """Whether two lists stand side by side, whole lines in each."""
-    return len(columns) == 2 and not measured and all(_share(column, _is_line) > 0.6 for column in columns)
+    return len(columns) == 2 and not measured and all(share(column, is_whole_line) > 0.6 for column in columns)
 
 
-def _is_line(cell: str) -> bool:
+def is_whole_line(cell: str) -> bool:
+    """Whether a cell is an ingredient with its amount, and not an amount alone."""
     line = read_line(cell)
-    return line is not None and line.amount is not None and not _is_amount(cell)
+    return line is not None and line.amount is not None and not is_amount(cell)
 
 
 def _unit(cell: str) -> str:
@@ -139,7 +141,7 @@ def _line(cells: Sequence[str], measured: Sequence[int], units: Sequence[str]) -
     """A row as a line: its amounts, its item, and what else is said of it; a row of one cell is a heading."""
     told = [cell for cell in cells if not _NOTHING.match(cell)]
     if len(told) == 1:
-        return f"{told[0].rstrip(':')}:" if not _is_line(told[0]) else told[0]
+        return f"{told[0].rstrip(':')}:" if not is_whole_line(told[0]) else told[0]
     amounts = [
         _with_unit(cell, units[i] if i < len(units) else "")
         for i, cell in enumerate(cells)

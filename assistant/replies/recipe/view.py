@@ -13,11 +13,11 @@ from assistant.replies.recipe.worded import in_words
 from assistant.replies.recipe.words import added, formula, head, opening, part_title, summary
 from assistant.replies.wording import cited
 from rules.baking.change import Change, adds
-from rules.baking.division import batter
 from rules.baking.rounding import number
 from rules.model import Units
 from rules.recipes.convert import Converted
 from rules.recipes.lines import LineTo
+from rules.recipes.sheet import stands_after
 
 # Signs that would drive a terminal, or turn the reading direction, rather than be read.
 _WEIGHED = re.compile(r"\d\s*(?:g|kg|grams?)\b", re.IGNORECASE)
@@ -79,7 +79,7 @@ def view(converted: Converted, units: Units = "us") -> View:
     rows = [(to.line.component, _ingredient(to)) for to in converted.ingredients]
     new = [Row("", added(c), True) for c in moved if adds(c)]
     if new and rows:
-        last = batter(recipe)[-1].index
+        last = stands_after(recipe)
         rows[last + 1 : last + 1] = [(rows[last][0], row) for row in new]
     steps = [
         (one.step.component, Row(clean(one.step.text), clean(one.text), one.text != one.step.text))

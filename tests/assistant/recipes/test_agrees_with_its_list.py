@@ -143,3 +143,12 @@ def test_two_foods_of_one_sentence_take_longer_together() -> None:
     )
     step = convert_recipe(text, to_elevation_m=2134.0).steps[-1]
     assert all(t.to_high_min > t.mark.high_min for t in step.times)
+
+
+def test_the_shares_of_a_line_that_stays_stay() -> None:
+    text = "Cheesecake\n1 lb cream cheese\n1 cup plus 4 tablespoons sugar\n3 eggs\n1 cup crushed crackers\n"
+    text += (
+        "Mix crackers with 2 tablespoons of the sugar. Beat cheese with 1 cup of the sugar and the eggs. Bake at 325 F."
+    )
+    done = convert_recipe(text, to_elevation_m=2134.0)
+    assert all(one.text == one.step.text for one in done.steps)

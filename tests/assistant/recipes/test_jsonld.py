@@ -291,3 +291,33 @@ def test_a_bracket_does_not_make_json():
 
 def test_the_document_stays_out_of_the_repr():
     assert "jsonld" not in repr(read_jsonld(json.dumps(RECIPE)))
+
+
+def test_headings_without_a_sign_and_the_other_choice_are_no_ingredients() -> None:
+    listed = [
+        "BASE",
+        "2 cups flour",
+        "1 cup butter",
+        "OR 1 cup margarine",
+        "Glaze",
+        "1 cup sugar",
+        "For the crunch",
+        "1 cup nuts",
+    ]
+    recipe = read_jsonld(json.dumps({"@type": "Recipe", "name": "Slice", "recipeIngredient": listed}))
+    assert [(line.item, line.component) for line in recipe.ingredients] == [
+        ("all-purpose flour", "base"),
+        ("butter", "base"),
+        ("granulated sugar", "glaze"),
+        ("nuts", "crunch"),
+    ]
+    assert "OR 1 cup margarine" in recipe.notes
+    assert to_jsonld(recipe)["recipeIngredient"] == listed
+
+
+def test_a_list_that_is_one_text_is_read_ingredient_by_ingredient() -> None:
+    listed = ["125 ml milk, 60 ml olive oil, 100 g caster sugar, 96 g self-raising flour, pinch of salt"]
+    recipe = read_jsonld(json.dumps({"@type": "Recipe", "name": "Cupcakes", "recipeIngredient": listed}))
+    assert [line.item for line in recipe.ingredients] == [
+        "whole milk", "olive oil", "granulated sugar", "self-rising flour", "salt",
+    ]  # fmt: skip

@@ -114,6 +114,19 @@ LINES = [
     ("Oil for frying", None, None, None, "vegetable oil", None),
     ("zest of 1 lemon", 1, None, None, "lemon zest", None),
     ("1 cup unicorn dust", 1, None, "cup", "unicorn dust", None),
+    ("8 oz cake flour (2 cups)", 8, None, "oz", "cake flour", 226.796),
+    ("3 Garlic Cloves, crushed", 3, None, None, "Garlic Cloves", 9),
+    ("2 ripe bananas", 2, None, None, "ripe bananas", 236),
+    ("Scant 1/2 cup (50 g) (rolled oats)", 0.5, None, "cup", "rolled oats", 50),
+    ("3 ears Of Corn", 3, None, "ear", "Corn", None),
+    ("1 - 3.9 ounce box instant pudding", 1, None, "box", "instant pudding", 110.563),
+    ("1 - 2 lb potatoes", 1, 2, "lb", "potatoes", 453.592),
+    ("1 14-  14-ounce can corn", 1, None, "can", "corn", 396.893),
+    ("Fine sea salt and black pepper to taste", None, None, None, "Fine sea salt and black pepper", None),
+    ("Salt as per taste", None, None, None, "salt", None),
+    ('3" nub of ginger', 3, None, None, "ginger", None),
+    ("1/2 cup butter flavor shortening", 0.5, None, "cup", "shortening", 102.5),
+    ("3 tbsp Irish cream", 3, None, "tbsp", "spirits", 42),
 ]
 
 

@@ -48,7 +48,7 @@ def test_yeast_is_not_explained_away_by_a_name() -> None:
 
 def test_nutritional_yeast_raises_nothing() -> None:
     text = "Kale chips\n1 bunch kale\n1/4 cup nutritional yeast\n1 tbsp oil\nBake at 300 F for 25 minutes."
-    assert recognise(read(text)).id == "other"
+    assert recognise(read(text)).id == "savoury_bake"
 
 
 def test_what_rises_and_is_like_nothing_gets_general_changes() -> None:
@@ -105,3 +105,11 @@ def test_a_recipe_without_a_title_is_what_it_is_introduced_as() -> None:
     recipe = read(text + "1 tsp baking powder\n\nWhisk it all and bake at 170 C for 45 minutes.")
     assert recipe.title == ""
     assert recognise(recipe).id == "layer_cake"
+
+
+def test_a_batter_for_the_griddle_gets_no_pan_and_no_oven() -> None:
+    text = "Oat pancakes\n200 g flour\n2 tsp baking powder\n2 eggs\n250 ml milk\nWhisk. Heat a griddle to 190 C. "
+    converted = up(text + "Cook 2 minutes a side. Keep warm in the oven at 95 C.")
+    assert converted.ingredients[1].text == "1 1/2 tsp baking powder"
+    assert all(to.text == to.step.text for to in converted.steps)
+    assert {change.what for change in converted.changes} <= {"leavening", "liquid"}

@@ -25,6 +25,8 @@ RECIPES = [
     ("Bath beans", "1 lb dried kidney beans", "Cook sous vide at 194 °F for 6 hours.", "never boils"),
     ("Beans", "1 lb dried kidney beans", "Boil hard 15 minutes. Cook in the slow cooker on low 8 hours.", None),
     ("Chili", "2 (15 oz) cans kidney beans\n1 lb ground beef", "Cook in the slow cooker on low 6 hours.", None),
+    ("Bowl", "1/2 cup stewed black beans, warmed\n1 cup tomatoes", "Char the tomatoes 3 minutes. Top.", None),
+    ("Tacos", "1/2 cup black beans, with liquid\n4 tortillas", "Warm the beans for 6 minutes and fill.", None),
     ("Slow cooker dip", "2 cups refried beans\n1 tbsp chili powder", "Cook on low for 2 hours.", None),
     ("Slow cooker beans", "1 lb dry pinto beans\n6 cups water", "Cook on low for 8 hours.", "never boils"),
     ("Slow cooker lentils", "1 lb lentils\n6 cups water", "Cook on low for 6 hours.", None),
@@ -121,3 +123,17 @@ def test_the_reply_opens_with_the_danger() -> None:
     answer = reply_to(f"convert this to 7,000 ft:\n\n{text}")
     assert answer.headline.startswith("Not safe as written: ")
     assert any(c.level == "stop" for c in answer.cautions)
+
+
+def warned(listed: str, steps: str = "Simmer 20 minutes.") -> str:
+    recipe = read_text(f"Supper\nIngredients\n{listed}\nMethod\n{steps}")
+    return " ".join(c.text for c in in_words(convert(recipe, to_elevation_m=LODGE_M)).cautions if c.level == "warn")
+
+
+def test_ribs_of_celery_and_of_peppers_are_no_pork_and_a_fillet_of_chicken_is_no_fish() -> None:
+    assert "pork" not in warned("2 celery ribs, diced\n1 lb carrots\n1 qt broth")
+    assert "pork" not in warned("4 chili peppers, ribs removed\n1 lb carrots\n1 qt broth")
+    for listed in ("2 chicken breast fillets\n1 qt broth", "1 lb chicken cutlets (sliced to thin fillets)\n1 qt broth"):
+        assert "165 °F" in warned(listed)
+        assert "145 °F" not in warned(listed)
+    assert "145 °F" in warned("2 racks pork ribs\n1 qt broth")

@@ -90,6 +90,13 @@ def test_the_pace_is_that_of_what_cooks_in_the_step(listed, steps, expected, sty
     assert expected in told(steps, *listed, style=style)
 
 
+# A shape of pasta that nobody has heard of is pasta all the same: about a quarter to a third longer (common practice).
+def test_what_is_boiled_al_dente_is_paced_as_pasta() -> None:
+    step = "Drop the squiggles into the boiling water and boil until al dente, about 10 minutes."
+    [mark] = made(step, "12 oz squiggles").steps[0].times
+    assert 12 <= mark.to_low_min <= 14
+
+
 STAYS = [
     (("2 onions", "1 tbsp oil", "1 lb beef chuck"), "Cook the onions in the oil over medium heat for 11 minutes."),
     (("1 lb beef chuck", "2 cups stock"), "Brown the beef on all sides, 9 minutes."),
@@ -110,6 +117,12 @@ STAYS = [
     ),
     (("4 quarts water", "3 lb bones"), "Bring the water slowly to a simmer over medium heat, about 35 minutes."),
     (("1 lb potatoes", "1 cup cream"), "Drain the potatoes and steam dry 3 minutes."),
+    (("250 g mushrooms", "1 cup cream"), "Add the stock and half of the cream and simmer for 5 minutes."),
+    (
+        ("1 lb ground turkey", "2 cans pinto beans", "1 can diced tomatoes"),
+        "Add the beans, cover and cook for at least 15 minutes, simmering to the desired thickness.",
+    ),
+    (("2 cups cooked greens", "1 tbsp butter"), "Add the greens and simmer for a couple of minutes."),
 ]
 
 
@@ -276,6 +289,8 @@ KEPT = (
     "Stand off the heat 10 minutes.",
     "Keep warm for up to 40 minutes.",
     "Cool within 2 hours.",
+    "Store the simmered chuck in a sealed tub for 4 to 5 days.",
+    "The braised beef can be stored for 3 days.",
 )
 
 

@@ -11,11 +11,10 @@ from assistant.replies.recipe.forms import Form
 from assistant.replies.recipe.worded import in_words
 from assistant.replies.recipe.words import added
 from rules.baking.change import Change, adds
-from rules.baking.division import batter
 from rules.model import Units
 from rules.recipes.convert import Converted
 from rules.recipes.lines import LineTo, round_mass
-from rules.recipes.sheet import line_added
+from rules.recipes.sheet import line_added, stands_after
 
 COLUMNS = ("recipe", "part", "item", "was", "was_g", "now", "now_g", "changed", "stop")
 
@@ -40,7 +39,7 @@ def _rows(converted: Converted) -> Iterator[dict[str, str]]:
     yield from ({"stop": caution.text} for caution in converted.cautions if caution.level == "stop")
     yield from map(_listed, converted.ingredients)
     new = [change for change in converted.changes if adds(change)]
-    part = batter(converted.recipe)[-1].line.component if new else ""
+    part = converted.recipe.ingredients[stands_after(converted.recipe)].component if new else ""
     yield from ({"part": part} | _new(change) for change in new)
 
 

@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Iterator
 from typing import Any
 
 from assistant.replies.contract import cautions
 from assistant.replies.recipe.forms import Form
 from assistant.replies.recipe.forms.text import as_text
 from assistant.replies.recipe.worded import in_words
-from rules.baking.change import Change
+from rules.baking.change import Change, adds
 from rules.model import Units
 from rules.recipes.convert import Converted
 from rules.recipes.lines import LineTo, round_mass
+from rules.recipes.sheet import line_added, stands_after
 from rules.recipes.steps import StepTo
 
 SCHEMA = 1
@@ -22,6 +24,7 @@ def as_json(converted: Converted, units: Units = "us") -> dict[str, Any]:
     """The conversion as plain JSON values, keys in the order of the contract.
 
     Temperatures are in degC, times in minutes, masses in grams; `from` and `to` of a change in the units they name.
+    What the conversion puts in that the recipe does not list stands behind its ingredients, with an empty `line`.
     units: which system stands first in `text`
     """
     converted = in_words(converted, units)
@@ -33,7 +36,7 @@ def as_json(converted: Converted, units: Units = "us") -> dict[str, Any]:
         "from_elevation_m": round(converted.from_elevation_m, 1),
         "to_elevation_m": round(converted.to_elevation_m, 1),
         "yields": {"value": yields.value, "unit": yields.unit} if yields else None,
-        "ingredients": [_ingredient(to) for to in converted.ingredients],
+        "ingredients": [*map(_ingredient, converted.ingredients), *_new(converted)],
         "oven": {k: getattr(oven, k) for k in ("from_c", "to_c", "low_c", "high_c")} if oven else None,
         "steps": [_step(one) for one in converted.steps],
         "changes": [_change(change) for change in converted.changes],
@@ -55,6 +58,26 @@ def _ingredient(to: LineTo) -> dict[str, Any]:
         "mass_g": None if line.mass_g is None else round_mass(line.mass_g),
         "to": {"amount": to.amount, "unit": to.unit, "mass_g": to.mass_g},
     }
+
+
+def _new(converted: Converted) -> Iterator[dict[str, Any]]:
+    for change in filter(adds, converted.changes):
+        line, after = line_added(change), converted.recipe.ingredients[stands_after(converted.recipe)]
+        mass_g = line.mass_g if line else None
+        yield {
+            "line": "",
+            "component": after.component,
+            "item": change.item,
+            "amount": None,
+            "amount_high": None,
+            "unit": None,
+            "mass_g": None,
+            "to": {
+                "amount": change.to_value,
+                "unit": change.to_unit,
+                "mass_g": None if mass_g is None else round_mass(mass_g),
+            },
+        }
 
 
 def _step(one: StepTo) -> dict[str, Any]:

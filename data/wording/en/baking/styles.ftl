@@ -2,6 +2,7 @@
 called = { $style ->
     [yeast_bread] yeast bread
     [quick_bread] a quick bread or muffin
+    [griddle] something baked on a griddle or in a pan
     [layer_cake] a layer cake
     [foam_cake] a foam cake
     [pound_cake] a pound cake

@@ -73,3 +73,13 @@ def test_the_yield_is_that_of_the_scaled_recipe() -> None:
     assert told["yields"] == {"value": 24, "unit": "roll"}
     assert told["ingredients"][0]["amount"] == 2
     assert told["ingredients"][0]["to"]["amount"] == 4
+
+
+def test_flour_that_stands_in_for_self_raising_is_listed_too() -> None:
+    text = (
+        "Scones\n300 g self-raising flour\n80 g butter\n160 ml milk\nRub in, mix, cut out and bake 14 minutes at 220 C."
+    )
+    converted = convert_recipe(text, to_elevation_m=LODGE_M)
+    was, *_, new = as_json(converted)["ingredients"]
+    assert (new["line"], new["item"], new["amount"]) == ("", "all-purpose flour", None)
+    assert was["to"]["mass_g"] + new["to"]["mass_g"] == was["mass_g"] == 300
