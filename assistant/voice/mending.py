@@ -1,0 +1,154 @@
+"""From what was heard to what was said: candidates made by sound, and the parser's word on which makes sense."""
+
+from __future__ import annotations
+
+from collections import Counter, defaultdict
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from itertools import product
+
+from spacy.tokens import Doc
+
+from assistant.understanding.pipeline import read
+from assistant.voice.guesses import KINDS, Guess, fixed_tokens, guesses, heard_as_written
+from rules.foods.dishes import dishes
+from rules.model import Request
+
+Parser = Callable[[str], Request]
+OUTSIDE = "outside"
+# how sure a phrase has to be before it says more than nothing; what a kind counts beside the others
+WORTH = {"dish": 0.72, "method": 0.78, "place": 0.78}
+COUNTS = {"dish": 1.0, "method": 0.6, "place": 0.8}
+# what a phrase is worth in a take in which nothing sounds like it
+UNHEARD = 0.5
+# changing what the lexicon knows as it was heard costs more than changing what nobody knows
+MEND_COSTS, KNOWN_COSTS = 0.03, 0.15
+NUMBERS_COUNT, PARSED_COUNTS, COOKED_SO, OUT_OF_PLACE = 0.5, 0.15, 0.1, 0.3
+OPTIONS, PARSED = 5, 10
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """One way to read what was heard. text: mended; guesses: what it takes for granted; request: the parser's"""
+
+    text: str
+    take: str
+    guesses: tuple[Guess, ...]
+    request: Request
+    worth: float
+
+    @property
+    def mends(self) -> tuple[Guess, ...]:
+        """What was changed in it."""
+        return tuple(guess for guess in self.guesses if guess.mends)
+
+
+def readings(takes: Sequence[str], parse: Parser) -> list[Reading]:
+    """The ways to read an utterance that was heard so many times, the best first, no two alike.
+
+    parse: what the assistant understands of a text
+    """
+    docs = [read(take) for take in takes]
+    options = {kind: _options(docs, kind) for kind in KINDS}
+    evidence = {kind: _evidence(of_kind) for kind, of_kind in options.items()}
+    agreed = Counter(number for doc in docs for number in _numbers(doc))
+    drafts = [
+        (_worth(draft, evidence) + NUMBERS_COUNT * _agreement(doc, agreed, len(docs)), at, draft)
+        for at, doc in enumerate(docs)
+        for draft in _drafts([options[kind][at] for kind in KINDS])
+    ]
+    drafts.sort(key=lambda draft: (-draft[0], draft[1]))
+    parsed = (_reading(docs[at], takes[at], draft, worth, parse) for worth, at, draft in drafts[:PARSED])
+    return _without_doubles(sorted(parsed, key=lambda reading: -reading.worth))
+
+
+def _options(docs: Sequence[Doc], kind: str) -> list[tuple[Guess, ...]]:
+    """For each take what it may say of a kind: what is written there, and what sounds near."""
+    return [(*heard_as_written(doc, kind), *guesses(doc, kind)) for doc in docs]
+
+
+def _evidence(takes: Sequence[Iterable[Guess]]) -> dict[str, float]:
+    """How near each thing is to what was heard, on the average of the takes."""
+    nearest: dict[str, dict[int, float]] = defaultdict(dict)
+    for at, options in enumerate(takes):
+        for guess in options:
+            nearest[guess.id][at] = max(guess.likeness, nearest[guess.id].get(at, 0.0))
+    return {id: sum(likeness.get(at, UNHEARD) for at in range(len(takes))) / len(takes) for id, likeness in nearest.items()}
+
+
+def _drafts(options: Sequence[tuple[Guess, ...]]) -> Iterator[tuple[Guess, ...]]:
+    """Every choice of at most one thing of each kind whose words do not overlap."""
+    for choice in product(*((None, *of_kind[:OPTIONS]) for of_kind in options)):
+        draft = tuple(sorted((guess for guess in choice if guess), key=lambda guess: guess.start))
+        if all(before.end <= behind.start for before, behind in zip(draft, draft[1:], strict=False)):
+            yield draft
+
+
+def _worth(draft: Iterable[Guess], evidence: dict[str, dict[str, float]]) -> float:
+    """What a choice is worth by its sound alone."""
+    return sum(
+        COUNTS[guess.kind] * (evidence[guess.kind][guess.id] - WORTH[guess.kind]) - MEND_COSTS * guess.mends
+        for guess in draft
+    )
+
+
+def _reading(doc: Doc, take: str, draft: Sequence[Guess], worth: float, parse: Parser) -> Reading:
+    """A choice put into words and heard by the parser."""
+    text = _mended(doc, draft)
+    request = parse(text)
+    return Reading(text, take, tuple(draft), request, worth - _lost(doc, draft) + _sense(draft, request))
+
+
+def _mended(doc: Doc, draft: Sequence[Guess]) -> str:
+    """The text with every guess in the place of what was heard."""
+    text = doc.text
+    for guess in reversed(draft):
+        if guess.mends:
+            last = doc[guess.end - 1]
+            text = text[: doc[guess.start].idx] + guess.meant + text[last.idx + len(last) :]
+    return text
+
+
+def _lost(doc: Doc, draft: Sequence[Guess]) -> float:
+    """What it costs that words the lexicon knows are written over."""
+    over = [
+        found
+        for found in doc._.found
+        for guess in draft
+        if guess.mends and found.kind in KINDS and guess.start < found.end and found.start < guess.end
+        if found.id != guess.id
+    ]
+    return KNOWN_COSTS * len(over)
+
+
+def _sense(draft: Sequence[Guess], request: Request) -> float:
+    """What the parser says to it: everything guessed is found where it should be, and the dish is cooked so."""
+    asked = PARSED_COUNTS * (request.topic != OUTSIDE)
+    missed = sum(guess.kind == "dish" and request.dish != guess.id for guess in draft)
+    cooked = request.dish is not None and request.method in dishes()[request.dish].methods
+    return asked + COOKED_SO * cooked - OUT_OF_PLACE * missed
+
+
+def _numbers(doc: Doc) -> set[float]:
+    return {number.value for number in doc._.numbers}
+
+
+def _agreement(doc: Doc, agreed: Counter[float], takes: int) -> float:
+    """The part of the takes that have the numbers of one of them, on the average; 0 where it has none."""
+    numbers = _numbers(doc)
+    return sum(agreed[number] for number in numbers) / takes / len(numbers) if numbers else 0.0
+
+
+def _without_doubles(found: Iterable[Reading]) -> list[Reading]:
+    """The best reading of each sense."""
+    best: dict[tuple[object, ...], Reading] = {}
+    for reading in found:
+        request = reading.request
+        sense = (request.topic, request.dish, request.method, request.elevation_m, request.place, request.time_min)
+        best.setdefault(sense, reading)
+    return list(best.values())
+
+
+def untouched(doc: Doc, guess: Guess) -> bool:
+    """Whether a guess leaves numbers and units alone."""
+    return fixed_tokens(doc).isdisjoint(range(guess.start, guess.end))

@@ -1,0 +1,69 @@
+"""How words sound, and how near two phrases are to the ear. Metaphone by jellyfish, distances by rapidfuzz."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import lru_cache
+from itertools import groupby
+from typing import TYPE_CHECKING
+
+from assistant.voice.errors import VoiceMissing
+from assistant.voice.recognisers import HOW
+
+if TYPE_CHECKING:
+    from numpy import float32
+    from numpy.typing import NDArray
+
+# consonants that noise makes one: voiced and not, the two of the nose
+FOLDED = str.maketrans("BDGVZJN0", "PTKFSXMT")
+VOWELS = "AEIOU"
+# what each part counts: the consonants as noise leaves them, as they are, the letters with their vowels
+FOLDED_COUNTS, EXACT_COUNTS, LETTERS_COUNT = 0.4, 0.2, 0.4
+
+
+@lru_cache(maxsize=65_536)
+def code(phrase: str) -> str:
+    """The consonants of a phrase as they sound, its words run together, and its first vowel.
+
+    >>> code("incentive e") == code("in santa fe"), code("scones")
+    (True, 'SKNS')
+    """
+    try:
+        from jellyfish import metaphone
+    except ImportError:
+        raise VoiceMissing(f"mending by sound needs jellyfish, which is not installed: {HOW}") from None
+    first, *others = [metaphone(word) for word in phrase.split()] or [""]
+    run = first + "".join(other.lstrip(VOWELS) for other in others)
+    return "".join(letter for letter, _ in groupby(run))
+
+
+def folded(phrase: str) -> str:
+    """The code with consonants alike that noise makes alike.
+
+    >>> folded("bring") == folded("pring"), folded("combs")
+    (True, 'KMS')
+    """
+    return "".join(letter for letter, _ in groupby(code(phrase).translate(FOLDED)))
+
+
+def likeness(heard: str, meant: str) -> float:
+    """How near two phrases are to the ear, 0 to 1.
+
+    >>> likeness("kinwa", "quinoa") > likeness("kinwa", "chicken")
+    True
+    """
+    from rapidfuzz.distance import JaroWinkler, Levenshtein
+
+    by_noise = Levenshtein.normalized_similarity(folded(heard), folded(meant))
+    by_code = Levenshtein.normalized_similarity(code(heard), code(meant))
+    by_letters = JaroWinkler.similarity(heard.replace(" ", ""), meant.replace(" ", ""), prefix_weight=0.05)
+    return FOLDED_COUNTS * by_noise + EXACT_COUNTS * by_code + LETTERS_COUNT * by_letters
+
+
+def by_noise(heard: Sequence[str], meant_codes: Sequence[str], least: float) -> NDArray[float32]:
+    """How near the folded codes are, each phrase that was heard by each code; 0 where it is less than the least."""
+    from rapidfuzz.distance import Levenshtein
+    from rapidfuzz.process import cdist
+
+    codes = [folded(phrase) for phrase in heard]
+    return cdist(codes, meant_codes, scorer=Levenshtein.normalized_similarity, score_cutoff=least)
