@@ -12,14 +12,14 @@ from assistant.reading.tokens import norms
 from assistant.understanding import lexicon
 from assistant.voice import sounds, words
 
-KINDS = ("dish", "method", "place")
+KINDS = ("dish", "method", "place", "jars")
 LONGEST_WORDS = 4
 # how near in consonants what is looked at more closely has to be, and then in all
 NEAR_IN_NOISE, NEAR = 0.6, 0.7
 # a phrase of few consonants sounds like many others: consonants it has, and how near it must be
 SHORT = ((1, 0.96), (2, 0.88), (3, 0.78))
-# what it costs to begin or to end with a word that holds the question together
-FRAME_COSTS = 0.05
+# what it costs to begin or to end with a word that holds the question together, and to put an unusual word for a usual
+FRAME_COSTS, UNUSUAL_COSTS, NEVER_COSTS = 0.05, 0.2, 0.07
 MOST = 12
 
 
@@ -57,14 +57,18 @@ class Shelf:
 @cache
 def shelf(kind: str) -> Shelf:
     """The phrases of a kind; each also with the small word that speech runs into it, places with the one before."""
-    found = {
-        said: id
-        for phrase, meant in lexicon.phrase_book().phrases.items()
-        for meant_kind, id in meant
-        if meant_kind == kind and phrase.replace(" ", "").isalpha()
-        for said in _as_said(phrase, kind)
-    }
+    found = {said: id for phrase, id in _phrases(kind) for said in _as_said(phrase, kind)}
     return Shelf(tuple(found), tuple(sounds.folded(phrase) for phrase in found), tuple(found.values()))
+
+
+def _phrases(kind: str) -> Iterator[tuple[str, str]]:
+    """Every phrase of a kind with what it means; what speaks of jars means itself."""
+    if kind == "jars":
+        yield from zip(words.of_preserving(), words.of_preserving(), strict=True)
+        return
+    for phrase, meant in lexicon.phrase_book().phrases.items():
+        if phrase.replace(" ", "").isalpha():
+            yield from ((phrase, id) for meant_kind, id in meant if meant_kind == kind)
 
 
 def _as_said(phrase: str, kind: str) -> Iterator[str]:
@@ -78,10 +82,19 @@ def _as_said(phrase: str, kind: str) -> Iterator[str]:
 
 def heard_as_written(doc: Doc, kind: str) -> Iterator[Guess]:
     """What the pipeline hears of a kind without any mending."""
+    if kind == "jars":
+        yield from _jars_as_written(doc)
+        return
     for found in doc._.found:
         if found.kind == kind:
             said = " ".join(norms(doc)[found.start : found.end])
             yield Guess(found.start, found.end, said, said, kind, found.id, 1.0)
+
+
+def _jars_as_written(doc: Doc) -> Iterator[Guess]:
+    for start, end, text in windows(doc):
+        if text in words.of_preserving():
+            yield Guess(start, end, text, text, "jars", text, 1.0)
 
 
 def guesses(doc: Doc, kind: str) -> tuple[Guess, ...]:
@@ -89,15 +102,18 @@ def guesses(doc: Doc, kind: str) -> tuple[Guess, ...]:
     said = list(windows(doc))
     if not said:
         return ()
-    shelved = shelf(kind)
+    shelved, fixed = shelf(kind), fixed_tokens(doc)
+    written = {guess.id for guess in heard_as_written(doc, kind)}
     near = sounds.by_noise([text for _, _, text in said], shelved.codes, NEAR_IN_NOISE)
     found = []
     for row, column in zip(*near.nonzero(), strict=True):
         start, end, text = said[row]
-        phrase = shelved.phrases[column]
+        phrase, id = shelved.phrases[column], shelved.ids[column]
+        if id in written or (phrase.endswith(words.run_on()) and end not in fixed):
+            continue
         likeness = sounds.likeness(text, phrase) - _cost(text, phrase)
-        if likeness >= _least(shelved.codes[column]):
-            found.append(Guess(start, end, text, phrase, kind, shelved.ids[column], likeness))
+        if likeness >= _least(phrase):
+            found.append(Guess(start, end, text, phrase, kind, id, likeness))
     return _best_of_each(found)
 
 
@@ -109,16 +125,20 @@ def _best_of_each(found: Sequence[Guess]) -> tuple[Guess, ...]:
     return tuple(best.values())[:MOST]
 
 
-def _least(code: str) -> float:
-    consonants = len(code.strip(sounds.VOWELS))
+def _least(phrase: str) -> float:
+    """How near a phrase has to be, by its consonants; a small word run into it counts for none."""
+    bare = next((phrase.removesuffix(end) for end in words.run_on() if phrase.endswith(end)), phrase)
+    consonants = len(sounds.folded(bare).strip(sounds.VOWELS))
     return next((least for most, least in SHORT if consonants <= most), NEAR)
 
 
 def _cost(heard: str, meant: str) -> float:
-    """What a guess costs whose ends swallow words that hold the question together, unless they are its own."""
+    """What a guess costs that swallows words which hold the question together, or puts an unusual word for a usual."""
     swallowed, own = heard.split(), meant.split()
-    ends = ((swallowed[0], own[0]), (swallowed[-1], own[-1]))
-    return FRAME_COSTS * sum(word in words.frame() and word != meant_word for word, meant_word in ends)
+    ends = [(swallowed[-1], own[-1])] if own[0] in words.listed("place_leads") else [(swallowed[0], own[0]), (swallowed[-1], own[-1])]
+    framed = sum(word in words.frame() and word != meant_word for word, meant_word in ends)
+    never = any(not words.usual(word) for word in own)
+    return FRAME_COSTS * framed + UNUSUAL_COSTS * (words.usual(heard) - words.usual(meant)) + NEVER_COSTS * never
 
 
 def windows(doc: Doc) -> Iterator[tuple[int, int, str]]:

@@ -9,21 +9,32 @@ from itertools import product
 
 from spacy.tokens import Doc
 
+from assistant.reading.spans import Elevation
 from assistant.understanding.pipeline import read
+from assistant.voice.sounds import folded
 from assistant.voice.guesses import KINDS, Guess, fixed_tokens, guesses, heard_as_written
 from rules.foods.dishes import dishes
 from rules.model import Request
+from rules.physics.units import M_PER_FT
 
 Parser = Callable[[str], Request]
 OUTSIDE = "outside"
 # how sure a phrase has to be before it says more than nothing; what a kind counts beside the others
-WORTH = {"dish": 0.72, "method": 0.78, "place": 0.78}
-COUNTS = {"dish": 1.0, "method": 0.6, "place": 0.8}
+WORTH = {"dish": 0.7, "method": 0.8, "place": 0.78, "jars": 0.82}
+COUNTS = {"dish": 1.0, "method": 0.6, "place": 0.8, "jars": 0.7}
 # what a phrase is worth in a take in which nothing sounds like it
-UNHEARD = 0.5
+UNHEARD, ON_AVERAGE = 0.5, 0.6
 # changing what the lexicon knows as it was heard costs more than changing what nobody knows
-MEND_COSTS, KNOWN_COSTS = 0.03, 0.15
-NUMBERS_COUNT, PARSED_COUNTS, COOKED_SO, OUT_OF_PLACE = 0.5, 0.15, 0.1, 0.3
+MEND_COSTS, KNOWN_COSTS = 0.03, 0.12
+# so many times as far from sure as it sounds: a phrase that sounds nearly the same may well write over another
+SURE_BY = 3.0
+# consonants of a phrase that weighs one, and the most that a longer one weighs
+WEIGHS_ONE, HEAVIEST = 4, 2.0
+# where nothing tells how high it is, a place is looked for sooner
+PLACELESS = 0.08
+# who asks here cooks higher than this; a height below it is more likely one that lost a word: eight thousand, a thousand
+LOW_M, LOW_COSTS = 450.0, 0.3
+NUMBERS_COUNT, PARSED_COUNTS, COOKED_SO, OUT_OF_PLACE = 0.5, 0.15, 0.15, 0.3
 OPTIONS, PARSED = 5, 10
 
 
@@ -51,9 +62,11 @@ def readings(takes: Sequence[str], parse: Parser) -> list[Reading]:
     docs = [read(take) for take in takes]
     options = {kind: _options(docs, kind) for kind in KINDS}
     evidence = {kind: _evidence(of_kind) for kind, of_kind in options.items()}
+    written = [[guess for kind in KINDS for guess in heard_as_written(doc, kind)] for doc in docs]
     agreed = Counter(number for doc in docs for number in _numbers(doc))
+    worth = _worths(docs)
     drafts = [
-        (_worth(draft, evidence) + NUMBERS_COUNT * _agreement(doc, agreed, len(docs)), at, draft)
+        (_worth(draft, evidence, worth) - _lost(written[at], draft) + _of_numbers(doc, agreed, len(docs)), at, draft)
         for at, doc in enumerate(docs)
         for draft in _drafts([options[kind][at] for kind in KINDS])
     ]
@@ -68,12 +81,16 @@ def _options(docs: Sequence[Doc], kind: str) -> list[tuple[Guess, ...]]:
 
 
 def _evidence(takes: Sequence[Iterable[Guess]]) -> dict[str, float]:
-    """How near each thing is to what was heard, on the average of the takes."""
+    """How near each thing is to what was heard: on the average of the takes, and in the best of them."""
     nearest: dict[str, dict[int, float]] = defaultdict(dict)
     for at, options in enumerate(takes):
         for guess in options:
             nearest[guess.id][at] = max(guess.likeness, nearest[guess.id].get(at, 0.0))
-    return {id: sum(likeness.get(at, UNHEARD) for at in range(len(takes))) / len(takes) for id, likeness in nearest.items()}
+    return {
+        id: ON_AVERAGE * sum(near.get(at, UNHEARD) for at in range(len(takes))) / len(takes)
+        + (1 - ON_AVERAGE) * max(near.values())
+        for id, near in nearest.items()
+    }
 
 
 def _drafts(options: Sequence[tuple[Guess, ...]]) -> Iterator[tuple[Guess, ...]]:
@@ -84,19 +101,30 @@ def _drafts(options: Sequence[tuple[Guess, ...]]) -> Iterator[tuple[Guess, ...]]
             yield draft
 
 
-def _worth(draft: Iterable[Guess], evidence: dict[str, dict[str, float]]) -> float:
+def _worth(draft: Iterable[Guess], evidence: dict[str, dict[str, float]], least: dict[str, float]) -> float:
     """What a choice is worth by its sound alone."""
     return sum(
-        COUNTS[guess.kind] * (evidence[guess.kind][guess.id] - WORTH[guess.kind]) - MEND_COSTS * guess.mends
+        COUNTS[guess.kind] * _weight(guess) * (evidence[guess.kind][guess.id] - least[guess.kind]) - MEND_COSTS * guess.mends
         for guess in draft
     )
+
+
+def _weight(guess: Guess) -> float:
+    """A longer phrase that fits tells more than a short one."""
+    return min(HEAVIEST, min(len(folded(guess.heard)), len(folded(guess.meant))) / WEIGHS_ONE)
+
+
+def _worths(docs: Sequence[Doc]) -> dict[str, float]:
+    """How sure each kind has to be; a place is looked for sooner where no figure tells how high it is."""
+    placed = any(doc._.elevations for doc in docs)
+    return WORTH if placed else {**WORTH, "place": WORTH["place"] - PLACELESS}
 
 
 def _reading(doc: Doc, take: str, draft: Sequence[Guess], worth: float, parse: Parser) -> Reading:
     """A choice put into words and heard by the parser."""
     text = _mended(doc, draft)
     request = parse(text)
-    return Reading(text, take, tuple(draft), request, worth - _lost(doc, draft) + _sense(draft, request))
+    return Reading(text, take, tuple(draft), request, worth + _sense(draft, request))
 
 
 def _mended(doc: Doc, draft: Sequence[Guess]) -> str:
@@ -109,16 +137,15 @@ def _mended(doc: Doc, draft: Sequence[Guess]) -> str:
     return text
 
 
-def _lost(doc: Doc, draft: Sequence[Guess]) -> float:
-    """What it costs that words the lexicon knows are written over."""
+def _lost(written: Sequence[Guess], draft: Sequence[Guess]) -> float:
+    """What it costs that words the lexicon knows are written over; less where it sounds nearly the same."""
     over = [
-        found
-        for found in doc._.found
+        guess.likeness
+        for known in written
         for guess in draft
-        if guess.mends and found.kind in KINDS and guess.start < found.end and found.start < guess.end
-        if found.id != guess.id
+        if guess.mends and guess.start < known.end and known.start < guess.end and known.id != guess.id
     ]
-    return KNOWN_COSTS * len(over)
+    return KNOWN_COSTS * sum(min(1.0, SURE_BY * (1.0 - likeness)) for likeness in over)
 
 
 def _sense(draft: Sequence[Guess], request: Request) -> float:
@@ -133,10 +160,17 @@ def _numbers(doc: Doc) -> set[float]:
     return {number.value for number in doc._.numbers}
 
 
-def _agreement(doc: Doc, agreed: Counter[float], takes: int) -> float:
-    """The part of the takes that have the numbers of one of them, on the average; 0 where it has none."""
+def _of_numbers(doc: Doc, agreed: Counter[float], takes: int) -> float:
+    """What the numbers of a take are worth: how many takes have them, and whether a cook would ask from there."""
     numbers = _numbers(doc)
-    return sum(agreed[number] for number in numbers) / takes / len(numbers) if numbers else 0.0
+    if not numbers:
+        return 0.0
+    low = any(0 < _height_m(one) < LOW_M for one in doc._.elevations)
+    return NUMBERS_COUNT * sum(agreed[number] for number in numbers) / takes / len(numbers) - LOW_COSTS * low
+
+
+def _height_m(one: Elevation) -> float:
+    return one.said * (1.0 if one.unit.startswith("m") else M_PER_FT)
 
 
 def _without_doubles(found: Iterable[Reading]) -> list[Reading]:

@@ -15,10 +15,10 @@ if TYPE_CHECKING:
     from numpy.typing import NDArray
 
 # consonants that noise makes one: voiced and not, the two of the nose
-FOLDED = str.maketrans("BDGVZJN0", "PTKFSXMT")
+FOLDED = str.maketrans("BDGVZJN0EIOU", "PTKFSXMTAAAA")
 VOWELS = "AEIOU"
 # what each part counts: the consonants as noise leaves them, as they are, the letters with their vowels
-FOLDED_COUNTS, EXACT_COUNTS, LETTERS_COUNT = 0.4, 0.2, 0.4
+FOLDED_COUNTS, EXACT_COUNTS, LETTERS_COUNT = 0.35, 0.2, 0.45
 
 
 @lru_cache(maxsize=65_536)
@@ -38,7 +38,7 @@ def code(phrase: str) -> str:
 
 
 def folded(phrase: str) -> str:
-    """The code with consonants alike that noise makes alike.
+    """The code with consonants alike that noise makes alike, and vowels.
 
     >>> folded("bring") == folded("pring"), folded("combs")
     (True, 'KMS')
@@ -52,11 +52,11 @@ def likeness(heard: str, meant: str) -> float:
     >>> likeness("kinwa", "quinoa") > likeness("kinwa", "chicken")
     True
     """
-    from rapidfuzz.distance import JaroWinkler, Levenshtein
+    from rapidfuzz.distance import Indel, Levenshtein
 
     by_noise = Levenshtein.normalized_similarity(folded(heard), folded(meant))
     by_code = Levenshtein.normalized_similarity(code(heard), code(meant))
-    by_letters = JaroWinkler.similarity(heard.replace(" ", ""), meant.replace(" ", ""), prefix_weight=0.05)
+    by_letters = Indel.normalized_similarity(heard.replace(" ", ""), meant.replace(" ", ""))
     return FOLDED_COUNTS * by_noise + EXACT_COUNTS * by_code + LETTERS_COUNT * by_letters
 
 
