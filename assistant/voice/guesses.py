@@ -18,8 +18,10 @@ LONGEST_WORDS = 4
 NEAR_IN_NOISE, NEAR = 0.6, 0.7
 # a phrase of few consonants sounds like many others: consonants it has, and how near it must be
 SHORT = ((1, 0.96), (2, 0.88), (3, 0.78))
+# a place is led in by a small word and read back where it was mended: it may be less near
+NEAR_PLACE = 0.7
 # what it costs to begin or to end with a word that holds the question together, and to put an unusual word for a usual
-FRAME_COSTS, UNUSUAL_COSTS, NEVER_COSTS = 0.05, 0.2, 0.07
+FRAME_COSTS, UNUSUAL_COSTS, NEVER_COSTS = 0.08, 0.2, 0.1
 MOST = 12
 
 
@@ -56,25 +58,26 @@ class Shelf:
 
 @cache
 def shelf(kind: str) -> Shelf:
-    """The phrases of a kind; each also with the small word that speech runs into it, places with the one before."""
+    """The phrases of a kind; dishes also with the small word that speech runs into them."""
     found = {said: id for phrase, id in _phrases(kind) for said in _as_said(phrase, kind)}
     return Shelf(tuple(found), tuple(sounds.folded(phrase) for phrase in found), tuple(found.values()))
 
 
 def _phrases(kind: str) -> Iterator[tuple[str, str]]:
-    """Every phrase of a kind with what it means; what speaks of jars means itself."""
+    """Every phrase of a kind with what it means; what speaks of jars means itself.
+
+    Small words are many phrases' own: those of jars and methods that hold some are heard as they are written or not.
+    """
     if kind == "jars":
-        yield from zip(words.of_preserving(), words.of_preserving(), strict=True)
+        yield from ((phrase, phrase) for phrase in sorted(words.of_preserving()) if words.frame().isdisjoint(phrase.split()))
         return
     for phrase, meant in lexicon.phrase_book().phrases.items():
-        if phrase.replace(" ", "").isalpha():
+        of_frame = kind == "method" and not words.frame().isdisjoint(phrase.split())
+        if phrase.replace(" ", "").isalpha() and not of_frame:
             yield from ((phrase, id) for meant_kind, id in meant if meant_kind == kind)
 
 
 def _as_said(phrase: str, kind: str) -> Iterator[str]:
-    if kind == "place":
-        yield from (f"{lead} {phrase}" for lead in words.listed("place_leads"))
-        return
     yield phrase
     if kind == "dish":
         yield from (f"{phrase} {end}" for end in words.listed("ends"))
@@ -99,7 +102,7 @@ def _jars_as_written(doc: Doc) -> Iterator[Guess]:
 
 def guesses(doc: Doc, kind: str) -> tuple[Guess, ...]:
     """The phrases of a kind that sound like words of an utterance, the nearest first; numbers and units are no words."""
-    said = list(windows(doc))
+    said = list(_led(doc) if kind == "place" else windows(doc))
     if not said:
         return ()
     shelved, fixed = shelf(kind), fixed_tokens(doc)
@@ -112,9 +115,15 @@ def guesses(doc: Doc, kind: str) -> tuple[Guess, ...]:
         if id in written or (phrase.endswith(words.run_on()) and end not in fixed):
             continue
         likeness = sounds.likeness(text, phrase) - _cost(text, phrase)
-        if likeness >= _least(phrase):
+        if likeness >= (NEAR_PLACE if kind == "place" else _least(phrase)):
             found.append(Guess(start, end, text, phrase, kind, id, likeness))
     return _best_of_each(found)
+
+
+def _led(doc: Doc) -> Iterator[tuple[int, int, str]]:
+    """The runs behind a small word that leads a place in, or is heard for one: and toes, in Taos."""
+    lead = words.listed("place_leads_heard_as")
+    yield from (window for window in windows(doc) if window[0] and doc[window[0] - 1].lower_ in lead)
 
 
 def _best_of_each(found: Sequence[Guess]) -> tuple[Guess, ...]:
@@ -135,10 +144,11 @@ def _least(phrase: str) -> float:
 def _cost(heard: str, meant: str) -> float:
     """What a guess costs that swallows words which hold the question together, or puts an unusual word for a usual."""
     swallowed, own = heard.split(), meant.split()
-    ends = [(swallowed[-1], own[-1])] if own[0] in words.listed("place_leads") else [(swallowed[0], own[0]), (swallowed[-1], own[-1])]
+    ends = ((swallowed[0], own[0]), (swallowed[-1], own[-1]))
     framed = sum(word in words.frame() and word != meant_word for word, meant_word in ends)
     never = any(not words.usual(word) for word in own)
-    return FRAME_COSTS * framed + UNUSUAL_COSTS * (words.usual(heard) - words.usual(meant)) + NEVER_COSTS * never
+    rest, of_rest = sounds.apart(heard, meant)
+    return FRAME_COSTS * framed + UNUSUAL_COSTS * (words.usual(rest) - words.usual(of_rest)) + NEVER_COSTS * never
 
 
 def windows(doc: Doc) -> Iterator[tuple[int, int, str]]:

@@ -24,6 +24,8 @@ if TYPE_CHECKING:
 
 say = sentences("voice/hearing")
 MOST_ALTERNATIVES = 3
+# another reading is as likely as the best within this worth
+NEARLY_AS_LIKELY = 0.15
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,5 +105,6 @@ def _may_be_of_jars(takes: Sequence[str], best: Reading, others: Sequence[Readin
     """Whether it, or what it may have been, or what it goes on with, is about putting food up in jars."""
     if memory.request is not None and memory.request.topic == words.PRESERVE:
         return True
-    asked = any(reading.request.topic == words.PRESERVE or reading.request.jars for reading in (best, *others))
+    likely = (best, *(other for other in others if other.worth >= best.worth - NEARLY_AS_LIKELY))
+    asked = any(reading.request.topic == words.PRESERVE or reading.request.jars for reading in likely)
     return asked or any(speaks_of_jars(read(take)) for take in (*takes, best.text))

@@ -13,6 +13,7 @@ from assistant.reading.spans import Elevation
 from assistant.understanding.pipeline import read
 from assistant.voice.sounds import folded
 from assistant.voice.guesses import KINDS, Guess, fixed_tokens, guesses, heard_as_written
+from assistant.voice import words
 from rules.foods.dishes import dishes
 from rules.model import Request
 from rules.physics.units import M_PER_FT
@@ -20,12 +21,14 @@ from rules.physics.units import M_PER_FT
 Parser = Callable[[str], Request]
 OUTSIDE = "outside"
 # how sure a phrase has to be before it says more than nothing; what a kind counts beside the others
-WORTH = {"dish": 0.7, "method": 0.8, "place": 0.78, "jars": 0.82}
+WORTH = {"dish": 0.7, "method": 0.8, "place": 0.76, "jars": 0.82}
 COUNTS = {"dish": 1.0, "method": 0.6, "place": 0.8, "jars": 0.7}
 # what a phrase is worth in a take in which nothing sounds like it
 UNHEARD, ON_AVERAGE = 0.5, 0.6
 # changing what the lexicon knows as it was heard costs more than changing what nobody knows
 MEND_COSTS, KNOWN_COSTS = 0.03, 0.12
+# what making a phrase longer counts beside what it was worth already
+PART_COUNTS = 0.6
 # so many times as far from sure as it sounds: a phrase that sounds nearly the same may well write over another
 SURE_BY = 3.0
 # consonants of a phrase that weighs one, and the most that a longer one weighs
@@ -66,7 +69,7 @@ def readings(takes: Sequence[str], parse: Parser) -> list[Reading]:
     agreed = Counter(number for doc in docs for number in _numbers(doc))
     worth = _worths(docs)
     drafts = [
-        (_worth(draft, evidence, worth) - _lost(written[at], draft) + _of_numbers(doc, agreed, len(docs)), at, draft)
+        (_worth(draft, evidence, worth, written[at]) - _lost(written[at], draft) + _of_numbers(doc, agreed, len(docs)), at, draft)
         for at, doc in enumerate(docs)
         for draft in _drafts([options[kind][at] for kind in KINDS])
     ]
@@ -101,12 +104,24 @@ def _drafts(options: Sequence[tuple[Guess, ...]]) -> Iterator[tuple[Guess, ...]]
             yield draft
 
 
-def _worth(draft: Iterable[Guess], evidence: dict[str, dict[str, float]], least: dict[str, float]) -> float:
-    """What a choice is worth by its sound alone."""
-    return sum(
-        COUNTS[guess.kind] * _weight(guess) * (evidence[guess.kind][guess.id] - least[guess.kind]) - MEND_COSTS * guess.mends
-        for guess in draft
-    )
+def _worth(
+    draft: Iterable[Guess], evidence: dict[str, dict[str, float]], least: dict[str, float], written: Sequence[Guess]
+) -> float:
+    """What a choice is worth by its sound alone; what it makes longer is worth as much by itself already."""
+    worth = 0.0
+    for guess in draft:
+        gained = COUNTS[guess.kind] * _weight(guess) * (evidence[guess.kind][guess.id] - least[guess.kind])
+        within = [known for known in written if _is_part(known, guess)]
+        if within:
+            gained = PART_COUNTS * gained + max(COUNTS[part.kind] * _weight(part) * (1 - least[part.kind]) for part in within)
+        worth += gained - MEND_COSTS * guess.mends
+    return worth
+
+
+def _is_part(known: Guess, guess: Guess) -> bool:
+    """Whether a guess keeps what is written and makes it longer: beans, pinto beans."""
+    inside = guess.start <= known.start and known.end <= guess.end and guess.end - guess.start > known.end - known.start
+    return inside and guess.mends and known.kind == guess.kind and f" {known.heard} " in f" {guess.meant} "
 
 
 def _weight(guess: Guess) -> float:
@@ -132,8 +147,9 @@ def _mended(doc: Doc, draft: Sequence[Guess]) -> str:
     text = doc.text
     for guess in reversed(draft):
         if guess.mends:
-            last = doc[guess.end - 1]
-            text = text[: doc[guess.start].idx] + guess.meant + text[last.idx + len(last) :]
+            first, last = doc[guess.start - (guess.kind == "place")], doc[guess.end - 1]
+            meant = f"{words.place_lead()} {guess.id}" if guess.kind == "place" else guess.meant
+            text = text[: first.idx] + meant + text[last.idx + len(last) :]
     return text
 
 
@@ -144,6 +160,7 @@ def _lost(written: Sequence[Guess], draft: Sequence[Guess]) -> float:
         for known in written
         for guess in draft
         if guess.mends and guess.start < known.end and known.start < guess.end and known.id != guess.id
+        if not _is_part(known, guess)
     ]
     return KNOWN_COSTS * sum(min(1.0, SURE_BY * (1.0 - likeness)) for likeness in over)
 

@@ -30,6 +30,11 @@ def listed(name: str) -> tuple[str, ...]:
     return tuple(tables.read_toml(FILE)[name])
 
 
+def place_lead() -> str:
+    """The small word before a place."""
+    return str(tables.read_toml(FILE)["place_lead"])
+
+
 @cache
 def run_on() -> tuple[str, ...]:
     """How a phrase ends that speech has run into a small word before a number."""
@@ -66,4 +71,6 @@ def usual(phrase: str) -> float:
     True
     """
     said = phrase.split()
+    if not said:
+        return 0.0
     return sum(min(1.0, math.log1p(_counted()[word]) / math.log1p(OFTEN)) for word in said) / len(said)
