@@ -18,6 +18,8 @@ LONGEST_WORDS = 4
 NEAR_IN_NOISE, NEAR = 0.6, 0.7
 # a phrase of few consonants sounds like many others: consonants it has, and how near it must be
 SHORT = ((1, 0.96), (2, 0.88), (3, 0.78))
+# words as usual as this are themselves
+USUAL = 0.55
 # a place is led in by a small word and read back where it was mended: it may be less near
 NEAR_PLACE = 0.7
 # what it costs to begin or to end with a word that holds the question together, and to put an unusual word for a usual
@@ -112,12 +114,20 @@ def guesses(doc: Doc, kind: str) -> tuple[Guess, ...]:
     for row, column in zip(*near.nonzero(), strict=True):
         start, end, text = said[row]
         phrase, id = shelved.phrases[column], shelved.ids[column]
-        if id in written or (phrase.endswith(words.run_on()) and end not in fixed):
+        if id in written or _keeps_usual(text, phrase):
+            continue
+        if phrase.endswith(words.run_on()) and (end not in fixed or text.endswith(words.run_on())):
             continue
         likeness = sounds.likeness(text, phrase) - _cost(text, phrase)
         if likeness >= (NEAR_PLACE if kind == "place" else _least(phrase)):
             found.append(Guess(start, end, text, phrase, kind, id, likeness))
     return _best_of_each(found)
+
+
+def _keeps_usual(heard: str, meant: str) -> bool:
+    """Whether a guess would put other words only for such as stand in many questions: cook, for."""
+    rest, _ = sounds.apart(heard, meant)
+    return bool(rest) and all(words.usual(word) >= USUAL for word in rest.split())
 
 
 def _led(doc: Doc) -> Iterator[tuple[int, int, str]]:

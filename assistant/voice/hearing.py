@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import asdict, dataclass
 from typing import TYPE_CHECKING, Any
 
@@ -96,9 +96,14 @@ def from_takes(takes: Sequence[str], memory: Memory) -> Heard:
         text=best.text,
         mends=best.mends,
         alternatives=tuple(other.text for other in others[:MOST_ALTERNATIVES]),
-        unsure=unsure_numbers(best.text, takes),
+        unsure=(*unsure_numbers(best.text, takes), *_unsure_places(best)),
         of_jars=_may_be_of_jars(takes, best, others, memory),
     )
+
+
+def _unsure_places(best: Reading) -> Iterator[Unsure]:
+    """The places that were made of something else: what hangs on them is the height."""
+    yield from (Unsure(mend.id, None, (mend.heard,)) for mend in best.mends if mend.kind == "place")
 
 
 def _may_be_of_jars(takes: Sequence[str], best: Reading, others: Sequence[Reading], memory: Memory) -> bool:

@@ -28,7 +28,7 @@ UNHEARD, ON_AVERAGE = 0.5, 0.6
 # changing what the lexicon knows as it was heard costs more than changing what nobody knows
 MEND_COSTS, KNOWN_COSTS = 0.03, 0.12
 # what making a phrase longer counts beside what it was worth already
-PART_COUNTS = 0.6
+PART_COUNTS = 0.9
 # so many times as far from sure as it sounds: a phrase that sounds nearly the same may well write over another
 SURE_BY = 3.0
 # consonants of a phrase that weighs one, and the most that a longer one weighs

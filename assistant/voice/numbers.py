@@ -19,10 +19,13 @@ ELEVATION = "elevation"
 
 @dataclass(frozen=True, slots=True)
 class Unsure:
-    """A number that is to be read back. said: as it stands in the text; others: what else it may have been"""
+    """A number, or a place, that is to be read back.
+
+    said: as it stands in the text; value: None of a place; others: what else it may have been
+    """
 
     said: str
-    value: float
+    value: float | None
     others: tuple[str, ...]
 
 

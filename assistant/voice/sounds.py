@@ -19,7 +19,7 @@ FOLDED = str.maketrans("BDGVZJN0EIOU", "PTKFSXMTAAAA")
 VOWELS = "AEIOU"
 # what each part counts: the consonants as noise leaves them, as they are, the letters with their vowels
 FOLDED_COUNTS, EXACT_COUNTS, LETTERS_COUNT = 0.35, 0.2, 0.45
-REST_COUNTS = 0.35
+REST_COUNTS = 0.25
 
 
 @lru_cache(maxsize=65_536)
