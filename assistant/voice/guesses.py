@@ -20,6 +20,8 @@ NEAR_IN_NOISE, NEAR = 0.6, 0.7
 SHORT = ((1, 0.96), (2, 0.88), (3, 0.78))
 # words as usual as this are themselves
 USUAL = 0.55
+# letters of a small word that has run into the place
+RUN_ON = 2
 # a place is led in by a small word and read back where it was mended: it may be less near
 NEAR_PLACE = 0.7
 # what it costs to begin or to end with a word that holds the question together, and to put an unusual word for a usual
@@ -71,7 +73,9 @@ def _phrases(kind: str) -> Iterator[tuple[str, str]]:
     Small words are many phrases' own: those of jars and methods that hold some are heard as they are written or not.
     """
     if kind == "jars":
-        yield from ((phrase, phrase) for phrase in sorted(words.of_preserving()) if words.frame().isdisjoint(phrase.split()))
+        yield from (
+            (phrase, phrase) for phrase in sorted(words.of_preserving()) if words.frame().isdisjoint(phrase.split())
+        )
         return
     for phrase, meant in lexicon.phrase_book().phrases.items():
         of_frame = kind == "method" and not words.frame().isdisjoint(phrase.split())
@@ -103,7 +107,7 @@ def _jars_as_written(doc: Doc) -> Iterator[Guess]:
 
 
 def guesses(doc: Doc, kind: str) -> tuple[Guess, ...]:
-    """The phrases of a kind that sound like words of an utterance, the nearest first; numbers and units are no words."""
+    """The phrases of a kind that sound like words of an utterance, the nearest first; numbers are no words."""
     said = list(_led(doc) if kind == "place" else windows(doc))
     if not said:
         return ()
@@ -131,9 +135,12 @@ def _keeps_usual(heard: str, meant: str) -> bool:
 
 
 def _led(doc: Doc) -> Iterator[tuple[int, int, str]]:
-    """The runs behind a small word that leads a place in, or is heard for one: and toes, in Taos."""
-    lead = words.listed("place_leads_heard_as")
-    yield from (window for window in windows(doc) if window[0] and doc[window[0] - 1].lower_ in lead)
+    """The runs behind a small word that leads a place in, or is heard for one, or runs into it: and toes, in Taos."""
+    for start, end, text in windows(doc):
+        if start and doc[start - 1].lower_ in words.listed("place_leads_heard_as"):
+            yield start, end, text
+        elif text.startswith(words.listed("place_leads_run_on")):
+            yield start, end, text[RUN_ON:]
 
 
 def _best_of_each(found: Sequence[Guess]) -> tuple[Guess, ...]:

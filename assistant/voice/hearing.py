@@ -55,20 +55,20 @@ class Heard:
         if self.of_jars:
             return say("read-back-jars", text=self.text)
         if self.unsure:
-            return say("read-back", text=self.text, numbers=listed(*map(_doubt, self.unsure), join="and"))
+            return say("read-back", text=self.text, numbers=listed(map(_doubt, self.unsure), "and"))
         return ""
 
     def as_json(self) -> dict[str, Any]:
         """All of it for a page or a script; `read_back` in words."""
-        from assistant.replies.sentences import written
+        from assistant.replies.sentences import worded
 
         fields = {name: value for name, value in asdict(self).items() if name != "mends"}
         mends = [{"heard": mend.heard, "meant": mend.meant, "kind": mend.kind} for mend in self.mends]
-        return {**fields, "mends": mends, "to_ask": self.to_ask, "read_back": written(self.read_back, "us")}
+        return {**fields, "mends": mends, "to_ask": self.to_ask, "read_back": worded(self.read_back, "us")}
 
 
 def _doubt(number: Unsure) -> Words:
-    return say("doubt", said=number.said, others=listed(*number.others, join="or"))
+    return say("doubt", said=number.said, others=listed(number.others, "or"))
 
 
 def hear(content: bytes, memory: Memory | None = None, recogniser_name: str = DEFAULT) -> Heard:

@@ -5,15 +5,15 @@ from __future__ import annotations
 from collections import Counter, defaultdict
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
-from itertools import product
+from itertools import pairwise, product
 
 from spacy.tokens import Doc
 
 from assistant.reading.spans import Elevation
 from assistant.understanding.pipeline import read
-from assistant.voice.sounds import folded
-from assistant.voice.guesses import KINDS, Guess, fixed_tokens, guesses, heard_as_written
 from assistant.voice import words
+from assistant.voice.guesses import KINDS, Guess, fixed_tokens, guesses, heard_as_written
+from assistant.voice.sounds import folded
 from rules.foods.dishes import dishes
 from rules.model import Request
 from rules.physics.units import M_PER_FT
@@ -35,7 +35,7 @@ SURE_BY = 3.0
 WEIGHS_ONE, HEAVIEST = 4, 2.0
 # where nothing tells how high it is, a place is looked for sooner
 PLACELESS = 0.08
-# who asks here cooks higher than this; a height below it is more likely one that lost a word: eight thousand, a thousand
+# who asks here cooks higher than this; a lower height is more likely one that lost a word: eight thousand, a thousand
 LOW_M, LOW_COSTS = 450.0, 0.3
 NUMBERS_COUNT, PARSED_COUNTS, COOKED_SO, OUT_OF_PLACE = 0.5, 0.15, 0.15, 0.3
 OPTIONS, PARSED = 5, 10
@@ -69,7 +69,13 @@ def readings(takes: Sequence[str], parse: Parser) -> list[Reading]:
     agreed = Counter(number for doc in docs for number in _numbers(doc))
     worth = _worths(docs)
     drafts = [
-        (_worth(draft, evidence, worth, written[at]) - _lost(written[at], draft) + _of_numbers(doc, agreed, len(docs)), at, draft)
+        (
+            _worth(draft, evidence, worth, written[at])
+            - _lost(written[at], draft)
+            + _of_numbers(doc, agreed, len(docs)),
+            at,
+            draft,
+        )
         for at, doc in enumerate(docs)
         for draft in _drafts([options[kind][at] for kind in KINDS])
     ]
@@ -100,7 +106,7 @@ def _drafts(options: Sequence[tuple[Guess, ...]]) -> Iterator[tuple[Guess, ...]]
     """Every choice of at most one thing of each kind whose words do not overlap."""
     for choice in product(*((None, *of_kind[:OPTIONS]) for of_kind in options)):
         draft = tuple(sorted((guess for guess in choice if guess), key=lambda guess: guess.start))
-        if all(before.end <= behind.start for before, behind in zip(draft, draft[1:], strict=False)):
+        if all(before.end <= behind.start for before, behind in pairwise(draft)):
             yield draft
 
 
@@ -113,7 +119,9 @@ def _worth(
         gained = COUNTS[guess.kind] * _weight(guess) * (evidence[guess.kind][guess.id] - least[guess.kind])
         within = [known for known in written if _is_part(known, guess)]
         if within:
-            gained = PART_COUNTS * gained + max(COUNTS[part.kind] * _weight(part) * (1 - least[part.kind]) for part in within)
+            gained = PART_COUNTS * gained + max(
+                COUNTS[part.kind] * _weight(part) * (1 - least[part.kind]) for part in within
+            )
         worth += gained - MEND_COSTS * guess.mends
     return worth
 
@@ -147,10 +155,16 @@ def _mended(doc: Doc, draft: Sequence[Guess]) -> str:
     text = doc.text
     for guess in reversed(draft):
         if guess.mends:
-            first, last = doc[guess.start - (guess.kind == "place")], doc[guess.end - 1]
+            first, last = doc[_begins(doc, guess)], doc[guess.end - 1]
             meant = f"{words.place_lead()} {guess.id}" if guess.kind == "place" else guess.meant
             text = text[: first.idx] + meant + text[last.idx + len(last) :]
     return text
+
+
+def _begins(doc: Doc, guess: Guess) -> int:
+    """The first token that a guess takes the place of: that of the small word before a place, where there is one."""
+    led = guess.kind == "place" and guess.start and doc[guess.start - 1].lower_ in words.listed("place_leads_heard_as")
+    return guess.start - bool(led)
 
 
 def _lost(written: Sequence[Guess], draft: Sequence[Guess]) -> float:

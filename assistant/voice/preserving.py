@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from functools import cache
+from itertools import pairwise
 
 from spacy.tokens import Doc
 
@@ -12,7 +13,7 @@ from assistant.voice.guesses import windows
 
 NEAR_IN_NOISE, NEAR = 0.7, 0.84
 # a word as usual as this in kitchen questions is itself
-NEVER_OF_JARS = 0.3
+NEVER_OF_JARS = 0.12
 
 
 @cache
@@ -37,7 +38,7 @@ def speaks_of_jars(doc: Doc) -> bool:
 
 def _runs_into_can(said: list[str]) -> bool:
     """Whether a word may be the verb with the food run into it: to can soup, to consume."""
-    pairs = zip(said, said[1:], strict=False)
+    pairs = pairwise(said)
     return any(
         before in words.listed("before_can")
         and word.startswith(words.listed("can_heard_as"))

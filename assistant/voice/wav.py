@@ -6,6 +6,7 @@ import io
 import wave
 from array import array
 from dataclasses import dataclass
+from pathlib import Path
 
 from assistant.voice.errors import BadSpeech
 
@@ -36,7 +37,7 @@ def read(content: bytes) -> Speech:
     raises: BadSpeech that says what it is instead, and what is wanted
     """
     if len(content) > LARGEST_BYTES:
-        raise BadSpeech(f"the recording has {len(content):,} bytes, more than {LARGEST_BYTES:,}; wanted is {WANTED}")
+        raise BadSpeech(f"the recording has more than {LARGEST_BYTES:,} bytes; wanted is {WANTED}")
     try:
         with wave.open(io.BytesIO(content)) as file:
             _check(file)
@@ -44,6 +45,12 @@ def read(content: bytes) -> Speech:
     except (wave.Error, EOFError):
         raise BadSpeech(f"this is no WAV file that can be read; wanted is {WANTED}") from None
     return _speech(frames)
+
+
+def of_file(path: Path) -> bytes:
+    """The bytes of a file, and no more of them than a recording may have and one."""
+    with path.open("rb") as file:
+        return file.read(LARGEST_BYTES + 1)
 
 
 def _check(file: wave.Wave_read) -> None:
@@ -62,7 +69,9 @@ def _speech(frames: bytes) -> Speech:
     if length_s > LONGEST_S:
         raise BadSpeech(f"the recording is {length_s:.0f} seconds long; wanted is {WANTED}")
     if length_s < SHORTEST_S:
-        raise BadSpeech(f"the recording is {length_s:.2f} seconds long, too short to hold a word; hold on while you speak")
+        raise BadSpeech(
+            f"the recording is {length_s:.2f} seconds long, too short to hold a word; hold on while you speak"
+        )
     return Speech(tuple(sample / FULL_SCALE for sample in samples))
 
 

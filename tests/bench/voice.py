@@ -45,7 +45,7 @@ def rows(name: str) -> list[Row]:
 
 
 def clips(said: list[Row]) -> Iterator[tuple[str, str, int]]:
-    """Question, voice, noise [dB]: each in every learned voice and in one of espeak-ng; mixed, so that any part is fair."""
+    """Question, voice, noise [dB]: each in every learned voice and in one of espeak-ng, mixed."""
     dice, robots = random.Random(5), list(voice_kitchen.ESPEAK)
     for snr_db in SNR_DB:
         part = [(row["text"], voice, snr_db) for row in said for voice in voice_kitchen.LEARNED]
@@ -76,7 +76,7 @@ def transcripts(kept: Path) -> list[dict[str, Any]]:
 
 
 def meant(row: Row) -> dict[str, set[object]]:
-    """What counts as right: as the lexicon means the words beside the question, or as the question is read when typed."""
+    """What counts as right: as the lexicon means the words beside it, or as it is read when typed."""
     typed = understood(row["text"])
     slots: dict[str, set[object]] = {}
     for slot in ("dish", "method"):
@@ -130,7 +130,9 @@ class Tally:
         self.of[name][1] += among
 
     def __str__(self) -> str:
-        return "; ".join(f"{name} {100 * good / among:.1f} % of {among}" for name, (good, among) in self.of.items() if among)
+        return "; ".join(
+            f"{name} {100 * good / among:.1f} % of {among}" for name, (good, among) in self.of.items() if among
+        )
 
 
 def grade(tally: Tally, row: Row, heard: Heard) -> list[str]:
@@ -146,7 +148,10 @@ def grade(tally: Tally, row: Row, heard: Heard) -> list[str]:
         if not good:
             wrong.append(f"{slot} {getattr(request, slot, request.elevation_m)}")
         if slot == "elevation":
-            tally.add("elevation wrong and not read back", not good and request.elevation_m is not None and heard.to_ask is not None)
+            tally.add(
+                "elevation wrong and not read back",
+                not good and request.elevation_m is not None and heard.to_ask is not None,
+            )
     if row["preserving"]:
         silent = heard.to_ask is not None and (bool(wrong) or request.topic != understood(row["text"]).topic)
         tally.add("of jars, not read back", not heard.of_jars)
@@ -172,7 +177,10 @@ def report(said: list[Row], heard: Iterable[dict[str, Any]]) -> None:
         wrong = grade(groups[f"{group} voices, {clip['snr_db']} dB"], row, found)
         grade(groups[f"  {clip['voice']}, {clip['snr_db']} dB"], row, found)
         if wrong:
-            print(f"{clip['voice']}, {clip['snr_db']} dB | {clip['text']} | {clip['takes']} | {found.text} | {', '.join(wrong)}")
+            print(
+                f"{clip['voice']}, {clip['snr_db']} dB | {clip['text']} | {clip['takes']} | {found.text} | ",
+                ", ".join(wrong),
+            )
     typed = Tally()
     for row in said:
         grade(typed, row, Heard(takes=(row["text"],), text=row["text"]))

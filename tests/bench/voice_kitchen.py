@@ -1,4 +1,4 @@
-"""Questions said by synthetic voices in a noisy kitchen: speech by espeak-ng, noise made from numbers, no recordings."""
+"""Questions said by synthetic voices in a noisy kitchen: no recordings, the noise is made from numbers."""
 
 from __future__ import annotations
 
@@ -53,7 +53,24 @@ def said(text: str, voice: str) -> Samples:
 
 def through_sox(spoken: bytes, *effects: str) -> Samples:
     """A WAV brought to 16 kHz by sox, with its effects."""
-    as_raw = ["sox", "-D", "-t", "wav", "-", "-r", str(RATE_HZ), "-b", "16", "-c", "1", "-e", "signed", "-t", "raw", "-"]
+    as_raw = [
+        "sox",
+        "-D",
+        "-t",
+        "wav",
+        "-",
+        "-r",
+        str(RATE_HZ),
+        "-b",
+        "16",
+        "-c",
+        "1",
+        "-e",
+        "signed",
+        "-t",
+        "raw",
+        "-",
+    ]
     raw = subprocess.run([*as_raw, *effects], input=spoken, check=True, capture_output=True).stdout
     return np.frombuffer(raw, "<i2") / FULL_SCALE
 
