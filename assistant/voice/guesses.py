@@ -25,7 +25,9 @@ RUN_ON = 2
 # a place is led in by a small word and read back where it was mended: it may be less near
 NEAR_PLACE = 0.7
 # what it costs to begin or to end with a word that holds the question together, and to put an unusual word for a usual
-FRAME_COSTS, UNUSUAL_COSTS, NEVER_COSTS = 0.08, 0.2, 0.1
+FRAME_COSTS, UNUSUAL_COSTS = 0.08, 0.15
+# what it costs that no question has one of its words: less for a name of the lexicon than for what else it is heard as
+NAME_COSTS, NEVER_COSTS = 0.03, 0.1
 MOST = 12
 
 
@@ -122,7 +124,7 @@ def guesses(doc: Doc, kind: str) -> tuple[Guess, ...]:
             continue
         if phrase.endswith(words.run_on()) and (end not in fixed or text.endswith(words.run_on())):
             continue
-        likeness = sounds.likeness(text, phrase) - _cost(text, phrase)
+        likeness = sounds.likeness(text, phrase) - _cost(text, phrase, named=phrase.startswith(id))
         if likeness >= (NEAR_PLACE if kind == "place" else _least(phrase)):
             found.append(Guess(start, end, text, phrase, kind, id, likeness))
     return _best_of_each(found)
@@ -158,14 +160,18 @@ def _least(phrase: str) -> float:
     return next((least for most, least in SHORT if consonants <= most), NEAR)
 
 
-def _cost(heard: str, meant: str) -> float:
+def _cost(heard: str, meant: str, *, named: bool) -> float:
     """What a guess costs that swallows words which hold the question together, or puts an unusual word for a usual."""
     swallowed, own = heard.split(), meant.split()
     ends = ((swallowed[0], own[0]), (swallowed[-1], own[-1]))
-    framed = sum(word in words.frame() and word != meant_word for word, meant_word in ends)
+    framed = sum(_holds(word) and word not in own and word != meant_word for word, meant_word in ends)
     never = any(not words.usual(word) for word in own)
     rest, of_rest = sounds.apart(heard, meant)
-    return FRAME_COSTS * framed + UNUSUAL_COSTS * (words.usual(rest) - words.usual(of_rest)) + NEVER_COSTS * never
+    return FRAME_COSTS * framed + UNUSUAL_COSTS * (words.usual(rest) - words.usual(of_rest)) + (NAME_COSTS if named else NEVER_COSTS) * never
+
+
+def _holds(word: str) -> bool:
+    return word in words.frame() or words.usual(word) >= USUAL
 
 
 def windows(doc: Doc) -> Iterator[tuple[int, int, str]]:

@@ -68,6 +68,8 @@ class Heard:
 
 
 def _doubt(number: Unsure) -> Words:
+    if not number.others:
+        return number.said
     return say("doubt", said=number.said, others=listed(number.others, "or"))
 
 
@@ -96,14 +98,22 @@ def from_takes(takes: Sequence[str], memory: Memory) -> Heard:
         text=best.text,
         mends=best.mends,
         alternatives=tuple(other.text for other in others[:MOST_ALTERNATIVES]),
-        unsure=(*unsure_numbers(best.text, takes), *_unsure_places(best)),
+        unsure=(*unsure_numbers(best.text, takes), *_unsure_places(best, takes)),
         of_jars=_may_be_of_jars(takes, best, others, memory),
     )
 
 
-def _unsure_places(best: Reading) -> Iterator[Unsure]:
-    """The places that were made of something else: what hangs on them is the height."""
-    yield from (Unsure(mend.id, None, (mend.heard,)) for mend in best.mends if mend.kind == "place")
+def _unsure_places(best: Reading, takes: Sequence[str]) -> Iterator[Unsure]:
+    """The places that were made of something else, or heard in some takes only: the height hangs on them."""
+    mended = {mend.id: (mend.heard,) for mend in best.mends if mend.kind == "place"}
+    heard = [_places(take) for take in takes]
+    for place in sorted(_places(best.text)):
+        if not all(place in places for places in heard):
+            yield Unsure(place, None, mended.get(place, ()))
+
+
+def _places(text: str) -> set[str]:
+    return {found.id for found in read(text)._.found if found.kind == "place"}
 
 
 def _may_be_of_jars(takes: Sequence[str], best: Reading, others: Sequence[Reading], memory: Memory) -> bool:

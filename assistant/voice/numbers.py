@@ -14,6 +14,8 @@ from rules.physics.units import M_PER_FT
 
 # no kitchen stands higher, and no figure of this size beside a place is anything but feet
 HIGHEST_KITCHEN_M = 5_500.0
+# a height below this is more likely one that lost a word: seven thousand, seven hundred
+LOW_M, TIMES = 450.0, 10
 ELEVATION = "elevation"
 
 
@@ -44,6 +46,7 @@ def unsure_numbers(text: str, takes: Sequence[str]) -> tuple[Unsure, ...]:
     for number in doc._.numbers:
         said, unit, is_height = _as_said(doc, number.start, number.end)
         others = [*_heard_instead(number.value, doc, heard), *_sounding_alike(number.value, unit, is_height)]
+        others += [number.value * TIMES] if is_height and 0 < _in_m(number.value, unit) < LOW_M else []
         named = list(dict.fromkeys(f"{_written(other)} {unit}".strip() for other in others))
         if is_height and not unit and number.value <= HIGHEST_KITCHEN_M:
             named += [f"{_written(number.value)} {other}" for other in ("feet", "metres")]
@@ -75,6 +78,10 @@ def _sounding_alike(value: float, unit: str, is_height: bool) -> list[float]:
     others = [float(low if value == high else high) for low, high in pairs if not (is_height and value == high)]
     highest = HIGHEST_KITCHEN_M if unit.startswith("m") else HIGHEST_KITCHEN_M / M_PER_FT
     return [other for other in others if not is_height or other <= highest]
+
+
+def _in_m(height: float, unit: str) -> float:
+    return height if unit.startswith("m") else height * M_PER_FT
 
 
 def _written(value: float) -> str:

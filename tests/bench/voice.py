@@ -20,6 +20,7 @@ from typing import Any
 import voice_kitchen
 from rapidfuzz.distance import Levenshtein
 
+from assistant.answering import reply_to
 from assistant.dialogue.memory import Memory
 from assistant.understanding import lexicon
 from assistant.understanding.pipeline import read
@@ -153,7 +154,7 @@ def grade(tally: Tally, row: Row, heard: Heard) -> list[str]:
                 not good and request.elevation_m is not None and heard.to_ask is not None,
             )
     if row["preserving"]:
-        silent = heard.to_ask is not None and (bool(wrong) or request.topic != understood(row["text"]).topic)
+        silent = heard.to_ask is not None and answers_otherwise(row["text"], heard.to_ask)
         tally.add("of jars, not read back", not heard.of_jars)
         tally.add("of jars, silently wrong", silent)
         wrong += ["SILENTLY WRONG"] * silent
@@ -161,6 +162,12 @@ def grade(tally: Tally, row: Row, heard: Heard) -> list[str]:
         tally.add("of no jars, but taken for it", heard.of_jars)
         tally.add("of no jars, a number read back", bool(heard.unsure))
     return wrong
+
+
+def answers_otherwise(said: str, heard: str) -> bool:
+    """Whether what was heard is answered, and not as what was said."""
+    given = reply_to(heard)
+    return given.covered and not given.missing and given.text != reply_to(said).text
 
 
 def report(said: list[Row], heard: Iterable[dict[str, Any]]) -> None:
