@@ -20,8 +20,8 @@ NEAR_IN_NOISE, NEAR = 0.6, 0.7
 SHORT = ((1, 0.96), (2, 0.88), (3, 0.78))
 # words as usual as this are themselves
 USUAL = 0.55
-# letters of a small word that has run into the place
-RUN_ON = 2
+# letters of a small word that has run into the place, and of the longest word that is none
+RUN_ON, LONGEST_LEAD = 2, 4
 # a place is led in by a small word and read back where it was mended: it may be less near
 NEAR_PLACE = 0.7
 # what it costs to begin or to end with a word that holds the question together, and to put an unusual word for a usual
@@ -120,7 +120,7 @@ def guesses(doc: Doc, kind: str) -> tuple[Guess, ...]:
     for row, column in zip(*near.nonzero(), strict=True):
         start, end, text = said[row]
         phrase, id = shelved.phrases[column], shelved.ids[column]
-        if id in written or _keeps_usual(text, phrase):
+        if id in written or _changes_known(text, phrase) or _makes_jars(text, phrase, kind):
             continue
         if phrase.endswith(words.run_on()) and (end not in fixed or text.endswith(words.run_on())):
             continue
@@ -130,10 +130,18 @@ def guesses(doc: Doc, kind: str) -> tuple[Guess, ...]:
     return _best_of_each(found)
 
 
-def _keeps_usual(heard: str, meant: str) -> bool:
-    """Whether a guess would put other words only for such as stand in many questions: cook, for."""
+def _changes_known(heard: str, meant: str) -> bool:
+    """Whether a guess changes only what is right: words of many questions (cook, for), or a phrase beside its own."""
     rest, _ = sounds.apart(heard, meant)
-    return bool(rest) and all(words.usual(word) >= USUAL for word in rest.split())
+    if rest and all(words.usual(word) >= USUAL for word in rest.split()):
+        return True
+    return rest != heard and bool(lexicon.meanings(rest) or rest in words.of_preserving())
+
+
+def _makes_jars(heard: str, meant: str, kind: str) -> bool:
+    """Whether a guess of another kind would make a thing in jars of what was not said to be: can venison, canned."""
+    first = meant.partition(" ")[0]
+    return kind != "jars" and first != meant and first in words.of_preserving() and not heard.startswith(first)
 
 
 def _led(doc: Doc) -> Iterator[tuple[int, int, str]]:
@@ -141,7 +149,7 @@ def _led(doc: Doc) -> Iterator[tuple[int, int, str]]:
     for start, end, text in windows(doc):
         if start and doc[start - 1].lower_ in words.listed("place_leads_heard_as"):
             yield start, end, text
-        elif text.startswith(words.listed("place_leads_run_on")):
+        elif text.startswith(words.listed("place_leads_run_on")) and len(doc[start]) > LONGEST_LEAD:
             yield start, end, text[RUN_ON:]
 
 
