@@ -15,6 +15,8 @@ from assistant.cli import exits
 COMMANDS = (
     "ask",
     "chat",
+    "listen",
+    "say",
     "convert",
     "order",
     "schedule",

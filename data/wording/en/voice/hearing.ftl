@@ -1,0 +1,5 @@
+# before anything is answered about jars
+read-back-jars = Before I answer about jars: I heard “{ $text }”. Is every word and number of it right?
+# a number that was not surely heard
+read-back = I heard “{ $text }”. Is it { $numbers }?
+doubt = { $said }, not { $others }
