@@ -25,7 +25,9 @@ COMMANDS = (
     "lesson",
     "drill",
     "sources",
+    "serve",
     "actions",
+    "doctor",
 )
 
 

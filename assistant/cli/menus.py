@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 from types import ModuleType
 from typing import TYPE_CHECKING, Any
@@ -19,7 +21,6 @@ if TYPE_CHECKING:
     from rules.model import Units as System
 
 STDIN = "-"
-MOST_COVERS = 100_000
 TEXT, TERMINAL = "text", "terminal"
 ASK_ELEVATION = (
     "where will you cook? Say --at 7000ft or a town, or keep your kitchen once: "
@@ -66,10 +67,15 @@ def kitchen_of(menu: Menu, at: str | None, name: str | None, units: Units | None
     return kitchen
 
 
-def check_covers(covers: int | None) -> None:
-    """Leaves with code 2 where --covers is a number that nobody cooks for."""
-    if covers is not None and not 1 <= covers <= MOST_COVERS:
-        exits.leave(f"--covers {covers} is nobody to cook for; give a number from 1 to {MOST_COVERS:,}")
+@contextmanager
+def figures_told() -> Iterator[None]:
+    """Leaves with code 2 where an option holds a figure that no kitchen has."""
+    from assistant.planning.asked import BadFigure
+
+    try:
+        yield
+    except BadFigure as fault:
+        exits.leave(f"--{fault}")
 
 
 def form_asked_for(forms: ModuleType, name: str | None, out: Path | None, *, command: str) -> Form[Any]:

@@ -25,11 +25,12 @@ LOOKED_BACK = 200
 class Record(Keeper):
     """The record of one conversation, and what it has kept beside.
 
-    id: of the conversation; earlier: what was said in it before
+    id: of the conversation; earlier: what was said in it before; front_end: where it is held
     """
 
     id: str
     earlier: tuple[Utterance, ...] = field(default=())
+    front_end: str = FRONT_END
 
     @classmethod
     def resume(cls, *, new: bool, warn: Callable[[str], None]) -> Record:
@@ -77,7 +78,7 @@ class Record(Keeper):
         )
 
         def write(store: Store) -> None:
-            conversations.begin(store, self.id, FRONT_END, now)
+            conversations.begin(store, self.id, self.front_end, now)
             conversations.say(store, self.id, *said)
 
         self.kept(write)

@@ -1,0 +1,72 @@
+"""A reply as a page shows it: its first line large, then its lists and paragraphs.
+
+Read from the text, which is what every front end shows: so a page leaves nothing out, and adds nothing.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Literal
+
+Kind = Literal["text", "list", "steps"]
+_ITEM = re.compile(r"(?:[-*]|(\d+)\.)\s+(.*)")
+STOP = "Stop: "
+
+
+@dataclass(frozen=True, slots=True)
+class Block:
+    """A part of a reply. head: what stands over it, or ""; lines: of its text, or its items"""
+
+    kind: Kind
+    head: str
+    lines: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """A reply. first: its first line"""
+
+    first: str
+    blocks: tuple[Block, ...]
+
+
+def shown(text: str) -> Shown:
+    """A reply in its parts.
+
+    >>> reply = shown("About 4 h.\\n\\nWhat to do\\n1. Start early.\\n2. Stir.")
+    >>> reply.first, reply.blocks
+    ('About 4 h.', (Block(kind='steps', head='What to do', lines=('Start early.', 'Stir.')),))
+    """
+    first, _, rest = text.strip().partition("\n")
+    return Shown(first, tuple(block for part in rest.split("\n\n") for block in _blocks(part.strip("\n"))))
+
+
+def _blocks(part: str) -> Iterator[Block]:
+    """The blocks of what stands between two empty lines."""
+    loose: list[str] = []
+    items: list[str] = []
+    kind: Kind = "list"
+    for line in part.splitlines():
+        found = _ITEM.fullmatch(line)
+        if found:
+            kind = "steps" if found[1] else "list"
+            items.append(found[2])
+        elif items and line.startswith("  "):
+            items[-1] = f"{items[-1]} {line.strip()}"
+        elif items:
+            yield Block(kind, _head(loose), tuple(items))
+            loose, items = [line], []
+        else:
+            loose.append(line)
+    if items:
+        if len(loose) > 1:
+            yield Block("text", "", tuple(loose[:-1]))
+        yield Block(kind, _head(loose), tuple(items))
+    elif any(loose):
+        yield Block("text", "", tuple(loose))
+
+
+def _head(loose: list[str]) -> str:
+    return loose[-1] if loose else ""

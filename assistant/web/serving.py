@@ -1,0 +1,31 @@
+"""The server: one process, or several that share the port."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from functools import partial
+from typing import Any
+
+from sanic import Sanic
+from sanic.worker.loader import AppLoader
+
+from assistant.web.app import create_app
+from assistant.web.settings import Settings
+
+
+def serve(settings: Settings, workers: int = 1) -> None:
+    """Serve until interrupted.
+
+    raises: OSError where the port cannot be had
+    """
+    options: Mapping[str, Any] = {
+        "host": settings.host, "port": settings.port, "motd": False, "access_log": False,
+        "ssl": {"cert": settings.certificate, "key": settings.key} if settings.secure else None,
+    }  # fmt: skip
+    if workers == 1:
+        create_app(settings).run(single_process=True, **options)
+        return
+    loader = AppLoader(factory=partial(create_app, settings))
+    app = loader.load()
+    app.prepare(workers=workers, **options)
+    Sanic.serve(primary=app, app_loader=loader)
