@@ -53,15 +53,19 @@ class Record(Keeper):
 
         stated: whether the kitchen was named for this conversation, and so wins over what was said in it before
         """
-        kept = next((u.request for u in reversed(self.earlier) if u.who == "cook" and u.request), None)
-        try:
-            memory = memory_of(kept) if kept else Memory(kitchen=kitchen)
-        except BadSlot:
-            self.warn("what was remembered of the last conversation cannot be read; starting over")
-            return Memory(kitchen=kitchen)
+        memory = self.left() or Memory(kitchen=kitchen)
         if stated:
             return replace(without_place(memory), kitchen=kitchen)
         return replace(memory, kitchen=kitchen) if memory.kitchen.name else memory
+
+    def left(self) -> Memory | None:
+        """What was remembered when the conversation was left; None where it is new, or that cannot be read."""
+        kept = next((u.request for u in reversed(self.earlier) if u.who == "cook" and u.request), None)
+        try:
+            return memory_of(kept) if kept else None
+        except BadSlot:
+            self.warn("what was remembered of the last conversation cannot be read; starting over")
+            return None
 
     def said_by_cook(self) -> tuple[str, ...]:
         """What the cook said before, oldest first."""

@@ -10,6 +10,7 @@ from importlib.resources import files
 from importlib.resources.abc import Traversable
 
 from sanic import HTTPResponse, Request
+from sanic_ext import openapi
 
 from assistant.web.problems import Problem
 
@@ -39,6 +40,7 @@ def url(name: str) -> str:
     return f"/static/{assets().version}/{name}"
 
 
+@openapi.exclude()
 async def serve(request: Request, version: str, name: str) -> HTTPResponse:
     """One of them."""
     content = assets().content.get(name)

@@ -25,6 +25,12 @@ async def limit(request: Request, route: Any, kwargs: dict[str, Any], handler: R
         request.stream.request_max_size = getattr(route.ctx, "most_bytes", MOST_BYTES)
 
 
+def is_too_large(request: Request) -> bool:
+    """Whether there is more of a body than its route takes; none of it was read then."""
+    stream = request.stream
+    return stream is not None and (stream.request_bytes or 0) > stream.request_max_size
+
+
 def body_of(request: Request, kind: Callable[..., Body]) -> Body:
     """The JSON body as what it has to be.
 

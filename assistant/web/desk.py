@@ -17,6 +17,7 @@ from assistant.dialogue.keeper import Keeper
 from assistant.dialogue.memory import Memory, without_place
 from assistant.dialogue.record import Record
 from assistant.dialogue.timer import Timer
+from assistant.dialogue.timers import Outcome, obey
 from assistant.planning.clock import now_here
 from assistant.store import StoreError
 from assistant.store import conversations as kept_talk
@@ -81,12 +82,12 @@ class Desk:
 
     def memory(self, record: Record) -> Memory:
         """What is remembered of a conversation; a new one begins in the kitchen of the house."""
-        if record.earlier:
-            return record.memory(Kitchen())
+        if left := record.left():
+            return left
         try:
-            return record.memory(kitchen_in_use() or Kitchen())
+            return Memory(kitchen=kitchen_in_use() or Kitchen())
         except StoreError:
-            return record.memory(Kitchen())
+            return Memory()
 
     def kitchen(self, person: str) -> Kitchen:
         """What a person's questions take for granted: their kitchen, or else the place of the question before."""
@@ -131,14 +132,12 @@ class Desk:
         record = self.record(person, 0)
         return record.kept(lambda store: kept_timers.of_conversation(store, record.id)) or ()
 
-    def timed(self, person: str, request: Request) -> str:
-        """Do what is asked about timers, and say what came of it.
+    def timed(self, person: str, request: Request) -> Outcome:
+        """Do what is asked about timers, and what came of it.
 
         raises: StoreError where there is no store to keep them
         """
-        from assistant.dialogue.timers import obey
-
-        return self.kept(lambda store: obey(store, request, now_here(), talk_of(person))).text
+        return self.kept(lambda store: obey(store, request, now_here(), talk_of(person)))
 
 
 def talk_of(person: str) -> str:

@@ -12,7 +12,20 @@ PLAIN = {
     "p", "br", "h1", "h2", "h3", "h4", "ul", "ol", "li", "dl", "dt", "dd", "table", "thead", "tbody", "tr", "td", "th",
     "b", "strong", "i", "em", "u", "sub", "sup", "blockquote",
 }  # fmt: skip
-UNHEARD = {"script", "style", "template", "noscript", "svg", "math", "iframe", "object", "head", "nav", "footer"}
+UNHEARD = {
+    "title",
+    "script",
+    "style",
+    "template",
+    "noscript",
+    "svg",
+    "math",
+    "iframe",
+    "object",
+    "head",
+    "nav",
+    "footer",
+}
 
 
 def as_page(text: str) -> Markup:

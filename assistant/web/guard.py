@@ -7,6 +7,7 @@ from urllib.parse import urlsplit
 
 from sanic import HTTPResponse, Request
 
+from assistant.web import bodies
 from assistant.web.forms import field
 from assistant.web.people import form_key
 from assistant.web.problems import Problem, for_programs
@@ -41,6 +42,8 @@ async def check(request: Request) -> None:
     settings: Settings = request.app.ctx.settings
     if not settings.answers_to(request.headers.get("host", "")):
         raise Problem(421, "This server is not called by that name; start it with --name to let it be.")
+    if bodies.is_too_large(request):
+        raise Problem(413, "That is more than is taken here.")
     if request.headers.get("content-encoding", "identity") != "identity" and request.path != "/webhook":
         raise Problem(415, "Send the body as it is, not packed.")
     if request.method not in SAFE_METHODS:

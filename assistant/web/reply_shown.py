@@ -10,9 +10,15 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Literal
 
+from assistant.replies.shown import first_sentence
+
 Kind = Literal["text", "list", "steps"]
 _ITEM = re.compile(r"(?:[-*]|(\d+)\.)\s+(.*)")
+# the space between a figure and a unit
+_UNIT = re.compile(r"(?<=\d) (?=(?:ft|m|h|min|s|lb|oz|kg|g|ml|l|psi|kPa|hPa|inHg|°[FC]|%)(?:\b|$|\W))")
 STOP = "Stop: "
+# a first sentence shorter than this says too little by itself [letters]
+SHORTEST = 24
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,9 +32,10 @@ class Block:
 
 @dataclass(frozen=True, slots=True)
 class Shown:
-    """A reply. first: its first line"""
+    """A reply. first: its first line, cut into what is shown large and the rest of it"""
 
     first: str
+    rest: str
     blocks: tuple[Block, ...]
 
 
@@ -39,8 +46,27 @@ def shown(text: str) -> Shown:
     >>> reply.first, reply.blocks
     ('About 4 h.', (Block(kind='steps', head='What to do', lines=('Start early.', 'Stir.')),))
     """
-    first, _, rest = text.strip().partition("\n")
-    return Shown(first, tuple(block for part in rest.split("\n\n") for block in _blocks(part.strip("\n"))))
+    line, _, behind = text.strip().partition("\n")
+    first = _first_of(line)
+    blocks = (block for part in behind.split("\n\n") for block in _blocks(part.strip("\n")))
+    return Shown(first, line[len(first) :].strip(), tuple(blocks))
+
+
+def _first_of(line: str) -> str:
+    """The first sentence of a line, and those that follow as long as they are no more than a word: No. Discard them."""
+    first = first_sentence(line)
+    while len(first) < SHORTEST and len(first) < len(line):
+        first = f"{first} {first_sentence(line[len(first) :].strip())}"
+    return first
+
+
+def tied(text: str) -> str:
+    """A text in which no line ends between a figure and its unit.
+
+    >>> tied("7,000 ft, 199 °F").split(" ")
+    ['7,000\\xa0ft,', '199\\xa0°F']
+    """
+    return _UNIT.sub("\N{NO-BREAK SPACE}", text)
 
 
 def _blocks(part: str) -> Iterator[Block]:

@@ -9,10 +9,9 @@ from sanic.response import json, redirect
 from sanic_ext import openapi
 
 from assistant.understanding.request import TIMER
-from assistant.web.desk import Desk
 from assistant.web.forms import fields
 from assistant.web.problems import Problem
-from assistant.web.shown import Values, bench_of, running, shown
+from assistant.web.shown import bench_of, running, shown
 from rules.model import Request as Question
 
 routes = Blueprint("timers")
@@ -23,7 +22,7 @@ MORE_MIN = 5.0
 @openapi.exclude()
 async def show(request: Request) -> HTTPResponse:
     """The page."""
-    return await shown(request, "timers.html.j2", partial(_page))
+    return await shown(request, "timers.html.j2", lambda desk, person: {"wrong": ""})
 
 
 @routes.get("/timers/running")
@@ -38,16 +37,12 @@ async def now(request: Request) -> HTTPResponse:
 @routes.post("/timers")
 @openapi.exclude()
 async def change(request: Request) -> HTTPResponse:
-    """Set a timer, lengthen or stop one; then the page it was asked from."""
-    given = fields(request, "do", "name", "minutes", "back")
-    question = _question(given)
-    await bench_of(request).run(partial(request.app.ctx.desk.timed, request.ctx.person, question))
-    # back to a page of ours only
-    return redirect(given["back"] if given["back"] in ("/", "/timers") else "/timers", status=303)
-
-
-def _page(desk: Desk, person: str) -> Values:
-    return {}
+    """Set a timer, lengthen or stop one; the page says so where that cannot be."""
+    question = _question(fields(request, "do", "name", "minutes"))
+    done = await bench_of(request).run(partial(request.app.ctx.desk.timed, request.ctx.person, question))
+    if done.new or done.changed or done.gone:
+        return redirect("/timers", status=303)
+    return await shown(request, "timers.html.j2", lambda desk, person: {"wrong": done.text, "status": 422})
 
 
 def _question(given: dict[str, str]) -> Question:
