@@ -91,8 +91,8 @@ class ApiDocument(OpenAPIExtension):
 async def _open(app: Sanic) -> None:
     app.ctx.workroom = Workroom()
     app.ctx.desk = await app.ctx.workroom.quick.run(Desk.open)
-    # the first question shall not wait for the lexicon
-    app.add_task(app.ctx.workroom.quick.run(_load))
+    # whoever is let in shall not wait for the lexicon
+    await app.ctx.workroom.quick.run(_load)
 
 
 def _load() -> None:

@@ -21,7 +21,7 @@ routes = Blueprint("api_heard", url_prefix="/api")
 MOST_BYTES = 30 * 16 * 2 * 1000 + 64 * KB
 WAV = "audio/wav"
 # is imported only where the extra is installed
-VOICE = "assistant.voice.heard"
+VOICE = "assistant.voice.hearing"
 
 
 @routes.post("/heard", ctx_most_bytes=MOST_BYTES, ctx_takes=WAV)
@@ -36,5 +36,5 @@ async def heard(request: Request) -> HTTPResponse:
 
 
 def _heard(desk: Desk, person: str, wav: bytes) -> dict[str, Any]:
-    found = import_module(VOICE).heard_in(wav, desk.memory(desk.record(person)))
-    return {"text": found.text, "read_back": found.read_back}
+    found: dict[str, Any] = import_module(VOICE).hear(wav, desk.memory(desk.record(person))).as_json()
+    return found
