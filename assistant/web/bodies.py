@@ -28,7 +28,8 @@ async def limit(request: Request, route: Any, kwargs: dict[str, Any], handler: R
 def is_too_large(request: Request) -> bool:
     """Whether there is more of a body than its route takes; none of it was read then."""
     stream = request.stream
-    return stream is not None and (stream.request_bytes or 0) > stream.request_max_size
+    size: int = getattr(stream, "request_bytes", None) or 0
+    return stream is not None and size > stream.request_max_size
 
 
 def body_of(request: Request, kind: Callable[..., Body]) -> Body:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterator
+from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 from typing import Any
 
@@ -135,6 +136,23 @@ def test_what_does_not_do_is_told(path: str, body: dict[str, Any], said: str, pr
 def test_a_body_that_is_no_object(body: str, program: Person) -> None:
     answer = program.post("/api/ask", content=body, headers={"content-type": "application/json"})
     assert answer.status_code in (400, 422)
+
+
+def test_many_at_once_are_answered_as_each_alone(program: Person) -> None:
+    """Questions, and beside them recipes and menus for places that have to be heard."""
+    calls = [
+        ("/api/ask", {"text": "how long to braise short ribs in Leadville"}),
+        ("/api/convert", {"recipe": ROLLS, "to": "Santa Fe"}),
+        ("/api/ask", {"text": "my cake sank in the middle at 7000 ft"}),
+        ("/api/order", {"menu": MENU, "at": "Breckenridge", "covers": 90}),
+        ("/api/ask", {"text": "soft ball for fudge in Santa Fe"}),
+        ("/api/convert", {"recipe": ROLLS, "to": "La Paz"}),
+    ]
+    alone = [program.post(path, json=body).text for path, body in calls]
+    with ThreadPoolExecutor(12) as people:
+        asked = [people.submit(program.post, path, json=body) for path, body in calls * 6]
+        together = [answer.result().text for answer in asked]
+    assert together == alone * 6
 
 
 def test_a_menu_may_name_no_file_of_the_server(program: Person, tmp_path: Path) -> None:
