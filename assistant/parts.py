@@ -46,6 +46,7 @@ PARTS = (
         id="speech",
         does="reads answers aloud by itself; a browser has a voice of its own",
         get="sudo apt-get install espeak-ng",
+        modules=("assistant.voice",),
         programs=("espeak-ng",),
     ),
 )

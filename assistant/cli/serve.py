@@ -54,6 +54,7 @@ def serve(
     simmerline serve --host 0.0.0.0 --token-file token.txt --cert kitchen.pem --key kitchen.key
     """
     from assistant.web.secret import secret
+    from assistant.web.serving import BadCertificate, check_certificate
     from assistant.web.serving import serve as serve_until_interrupted
     from assistant.web.settings import Settings
 
@@ -70,6 +71,10 @@ def serve(
         certificate=str(certificate or ""),
         key=str(key or ""),
     )
+    try:
+        check_certificate(settings)
+    except BadCertificate as fault:
+        exits.leave(str(fault))
     if not settings.is_local and not settings.token:
         warn("whoever reaches this address can use it; --token-file lets only those in who know the token")
     typer.echo(f"simmerline: {settings.address}; Ctrl-C ends it", err=True)

@@ -18,7 +18,7 @@ from sanic_ext.extensions.openapi.extension import OpenAPIExtension
 from assistant import web
 from assistant.web import assets, bodies, entry, guard, people, webhook
 from assistant.web.desk import Desk
-from assistant.web.problems import Problem, as_response, for_programs
+from assistant.web.problems import Problem, as_response, for_programs, in_a_sentence
 from assistant.web.settings import Settings
 from assistant.web.workroom import Workroom
 from rules.modules import module_names
@@ -27,6 +27,8 @@ NAME = "simmerline"
 ROOMS = (f"{web.__name__}.pages", f"{web.__name__}.api")
 # reading a request, answering it, and keeping a line open for the next [s]
 REQUEST_S, RESPONSE_S, KEEP_ALIVE_S = 20, 90, 30
+# faults that are told otherwise than as something that does not do; by name, since some are loaded with their room
+STATUSES = {"UnknownKitchen": 404, "KitchenExists": 409, "NothingDraws": 501, "VoiceMissing": 501}
 # where code of ours lies
 OURS = Path(__file__).parents[1]
 log = logging.getLogger("simmerline.web")
@@ -133,7 +135,7 @@ def _said(fault: Exception) -> tuple[int, str, dict[str, Any]]:
         case StoreError():
             return 503, str(fault), {}
         case AssistantError() | RulesError():
-            return 422, f"{str(fault)[:1].upper()}{str(fault)[1:]}", {}
+            return STATUSES.get(type(fault).__name__, 422), in_a_sentence(fault), {}
         case SanicException():
             return fault.status_code, _of_http(fault), {}
     _note(fault)

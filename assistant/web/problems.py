@@ -32,6 +32,12 @@ def as_object(status: int, detail: str, **more: Any) -> dict[str, Any]:
     return {"type": "about:blank", "title": HTTPStatus(status).phrase, "status": status, "detail": detail, **more}
 
 
+def in_a_sentence(fault: Exception) -> str:
+    """What a fault says, as a sentence opens."""
+    text = str(fault)
+    return f"{text[:1].upper()}{text[1:]}"
+
+
 def for_programs(request: Request) -> bool:
     """Whether a program asks, rather than a browser for a page."""
     path = request.path

@@ -7,10 +7,31 @@ from functools import partial
 from typing import Any
 
 from sanic import Sanic
+from sanic.http.tls import process_to_context
 from sanic.worker.loader import AppLoader
 
+from assistant.errors import AssistantError
 from assistant.web.app import create_app
 from assistant.web.settings import Settings
+
+
+class BadCertificate(AssistantError, ValueError):
+    """Files that no https can be made of; the message says why."""
+
+
+def check_certificate(settings: Settings) -> None:
+    """Nothing, where the certificate and its key will do, or there is none.
+
+    raises: BadCertificate
+    """
+    if not settings.secure:
+        return
+    try:
+        process_to_context({"cert": settings.certificate, "key": settings.key})
+    except KeyError:
+        raise BadCertificate(f"{settings.certificate} names no address: it needs a subjectAltName") from None
+    except (OSError, ValueError) as fault:
+        raise BadCertificate(f"{settings.certificate} and {settings.key} will not do: {fault}") from None
 
 
 def serve(settings: Settings, workers: int = 1) -> None:

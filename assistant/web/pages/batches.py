@@ -12,7 +12,7 @@ from assistant.errors import AssistantError
 from assistant.planning.clock import now_here
 from assistant.web.desk import Desk
 from assistant.web.forms import fields, typed, whole
-from assistant.web.problems import Problem
+from assistant.web.problems import Problem, in_a_sentence
 from assistant.web.shown import Values, bench_of, shown
 from rules.errors import RulesError
 
@@ -87,7 +87,7 @@ def _noted(desk: Desk, person: str, given: dict[str, str]) -> Values:
         today = now_here().date()
         batch, found = desk.kept(lambda store: noting.note(store, told, kitchen, today, person))
     except (AssistantError, RulesError, ValueError) as fault:
-        return _page(desk, person, given, wrong=f"{str(fault)[:1].upper()}{str(fault)[1:]}", status=422)
+        return _page(desk, person, given, wrong=in_a_sentence(fault), status=422)
     said = tuple(next_lines(found, batch, kitchen.units))
     return _page(desk, person, {"title": batch.recipe}, said=said)
 

@@ -14,7 +14,7 @@ from assistant import parts
 from assistant.errors import AssistantError
 from assistant.web.asked import kitchen_at, placed
 from assistant.web.desk import Desk
-from assistant.web.problems import Problem
+from assistant.web.problems import Problem, in_a_sentence
 from assistant.web.shown import Values, bench_of, shown
 from rules.errors import RulesError
 
@@ -67,7 +67,7 @@ def _page(desk: Desk, person: str, at: str) -> Values:
             return page
         return page | {"card": card_for(kitchen.name, kitchen.elevation_m, kitchen.units)}
     except (AssistantError, RulesError) as fault:
-        return page | {"wrong": f"{str(fault)[:1].upper()}{str(fault)[1:]}", "status": 422}
+        return page | {"wrong": in_a_sentence(fault), "status": 422}
 
 
 def _card(desk: Desk, person: str, at: str, ending: str) -> bytes:

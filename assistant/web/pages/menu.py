@@ -16,7 +16,7 @@ from assistant.web.asked import MenuAsked, ordered, scheduled
 from assistant.web.bodies import KB
 from assistant.web.desk import Desk
 from assistant.web.forms import fields, typed, whole
-from assistant.web.problems import Problem
+from assistant.web.problems import Problem, in_a_sentence
 from assistant.web.shown import Values, bench_of, shown
 from rules.errors import RulesError
 from rules.model import Kitchen
@@ -79,7 +79,7 @@ def _reckoned(desk: Desk, person: str, given: dict[str, str]) -> Values:
     try:
         made, note, kitchen = _made(_asked(desk, person, given), given["want"])
     except (AssistantError, RulesError) as fault:
-        return _page(given, wrong=f"{str(fault)[:1].upper()}{str(fault)[1:]}", status=422)
+        return _page(given, wrong=in_a_sentence(fault), status=422)
     if given["want"] == SCHEDULE:
         return _page(given, plan=plan_view.view(made, kitchen.units), note=note)
     return _page(given, order=order_view.view(made, kitchen.units))

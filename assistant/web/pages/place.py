@@ -14,7 +14,7 @@ from assistant.errors import AssistantError
 from assistant.web import whereabouts
 from assistant.web.desk import Desk
 from assistant.web.forms import fields, several, typed
-from assistant.web.problems import Problem
+from assistant.web.problems import Problem, in_a_sentence
 from assistant.web.shown import Values, bench_of, shown
 from rules.errors import RulesError
 from rules.model import Kitchen
@@ -105,7 +105,7 @@ def _told(desk: Desk, person: str, given: dict[str, str]) -> Values:
     try:
         found = whereabouts.found(given, desk.kitchen(person))
     except (AssistantError, RulesError) as fault:
-        return _page(desk, person, wrong=f"{str(fault)[:1].upper()}{str(fault)[1:]}", given=typed(given), status=422)
+        return _page(desk, person, wrong=in_a_sentence(fault), given=typed(given), status=422)
     desk.settle(person, found.kitchen, found.words, found.said)
     return _page(desk, person, said=found.said)
 
@@ -128,7 +128,7 @@ def _added(desk: Desk, person: str, given: dict[str, str], equipment: list[str])
         )
         kept = desk.kept(lambda store: kitchens.add(store, kitchen, owner=person))
     except (AssistantError, RulesError, ValueError) as fault:
-        return _page(desk, person, wrong=f"{str(fault)[:1].upper()}{str(fault)[1:]}", given=typed(given), status=422)
+        return _page(desk, person, wrong=in_a_sentence(fault), given=typed(given), status=422)
     _settle(desk, person, kept.taken_for_granted())
     return _page(desk, person, said=whereabouts.told_of(kept.taken_for_granted()))
 

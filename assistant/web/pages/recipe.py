@@ -15,7 +15,7 @@ from assistant.web.asked import NotTold, converted, kitchen_at
 from assistant.web.bodies import KB
 from assistant.web.desk import Desk
 from assistant.web.forms import fields, typed, upload
-from assistant.web.problems import Problem
+from assistant.web.problems import Problem, in_a_sentence
 from assistant.web.shown import Values, bench_of, shown
 from rules.errors import RulesError
 
@@ -67,7 +67,7 @@ def _converted(desk: Desk, person: str, given: dict[str, str], name: str, conten
             name=name or "the recipe",
         )  # fmt: skip
     except (AssistantError, RulesError) as fault:
-        return _page(given, wrong=_told(fault), status=422)
+        return _page(given, wrong=in_a_sentence(fault), status=422)
     return _page(given, recipe=view(made, kitchen.units), original=foreign.as_page(given["recipe"]))
 
 
@@ -91,8 +91,3 @@ def _servings(given: dict[str, str]) -> float | None:
         return float(given["servings"])
     except ValueError:
         raise NotTold("portions", "Servings is a number, such as 24.") from None
-
-
-def _told(fault: Exception) -> str:
-    text = str(fault)
-    return f"{text[:1].upper()}{text[1:]}"

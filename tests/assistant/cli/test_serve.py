@@ -33,6 +33,7 @@ def test_no_other_command_loads_the_server() -> None:
     ("options", "said"),
     [
         (("--cert", "kitchen.pem"), "both --cert and --key"),
+        (("--cert", "nowhere.pem", "--key", "nowhere.key"), "will not do"),
         (("--token-file", "nowhere.txt"), "cannot read nowhere.txt"),
         (("--workers", "0"), "workers"),
         (("--port", "70000"), "port"),

@@ -176,3 +176,15 @@ def test_speech_is_heard_or_it_is_told_how_to_get_that(program: Person) -> None:
     answer = program.post("/api/heard", content=b"RIFF", headers={"content-type": "audio/wav"})
     assert answer.status_code in (422, 501)
     assert answer.status_code == 422 or "simmerline[voice]" in answer.json()["detail"]
+    aloud = program.post("/api/said", json={"text": "About 4 hours."})
+    assert aloud.content.startswith(b"RIFF") or "espeak-ng" in aloud.json()["detail"]
+
+
+def test_a_kitchen_of_that_name_is_a_conflict_and_none_is_not_found(program: Person) -> None:
+    kitchen = {"name": "Timberfold Bakery", "at": "5300ft"}
+    assert program.post("/api/kitchens", json=kitchen).status_code == 200
+    assert program.post("/api/kitchens", json=kitchen).status_code == 409
+    assert program.post("/api/kitchens", json={**kitchen, "replace": True}).status_code == 200
+    assert program.delete("/api/kitchens/Nowhere").status_code == 404
+    heard = program.post("/api/ask", json={"text": "how long to boil pasta", "kitchen": "timberfold bakery"}).json()
+    assert round(heard["heard"]["elevation_m"]) == 1615
