@@ -9,10 +9,15 @@ from typing import Any
 from sanic import Sanic
 from sanic.http.tls import process_to_context
 from sanic.worker.loader import AppLoader
+from sanic.worker.manager import WorkerManager
 
 from assistant.errors import AssistantError
 from assistant.web.app import create_app
 from assistant.web.settings import Settings
+
+
+# a worker loads the language before it listens, which takes long on a busy machine [s]
+SLOWEST_START_S = 180
 
 
 class BadCertificate(AssistantError, ValueError):
@@ -46,6 +51,7 @@ def serve(settings: Settings, workers: int = 1) -> None:
     if workers == 1:
         create_app(settings).run(single_process=True, **options)
         return
+    WorkerManager.THRESHOLD = SLOWEST_START_S * 10
     loader = AppLoader(factory=partial(create_app, settings))
     app = loader.load()
     app.prepare(workers=workers, **options)
