@@ -15,7 +15,6 @@ from assistant.errors import AssistantError
 from assistant.web.app import create_app
 from assistant.web.settings import Settings
 
-
 # a worker loads the language before it listens, which takes long on a busy machine [s]
 SLOWEST_START_S = 180
 
