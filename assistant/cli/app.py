@@ -27,7 +27,9 @@ COMMANDS = (
     "lesson",
     "drill",
     "sources",
+    "serve",
     "actions",
+    "doctor",
 )
 
 

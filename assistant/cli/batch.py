@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterator
 from dataclasses import asdict
 from enum import StrEnum
 from pathlib import Path
@@ -15,6 +14,7 @@ from assistant.cli import exits
 from assistant.cli.batch_report import report
 from assistant.cli.saying import show, tell, text_of
 from assistant.cli.taken_for_granted import Units, elevation_heard, kitchen_for, opened
+from assistant.recipes.batch_lines import changes_of, line, next_lines
 from rules.said import elevation, listed, sentences
 
 if TYPE_CHECKING:
@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from rules.mending import Mending
     from rules.model import Units as UnitSystem
     from rules.recipe import Recipe
-    from rules.said import Listed, Said, Value
+    from rules.said import Said, Value
 
 say = sentences("cli/batch")
 app = typer.Typer(
@@ -30,7 +30,6 @@ app = typer.Typer(
     help="The log of your batches: what was changed, how it came out, and the one change to make next.",
     no_args_is_help=True,
 )
-RUNNERS_UP = 2
 
 
 class Compared(StrEnum):
@@ -98,33 +97,23 @@ def note(
     simmerline batch note "butter cake" --symptom "sank in the middle" --rating 2
     """
     from assistant.planning.clock import now_here
-    from assistant.recipes.batches import mending
-    from assistant.recipes.changes_heard import UnknownSymptom, change_heard, symptom_heard
-    from assistant.store import batches
+    from assistant.recipes.changes_heard import UnknownSymptom
+    from assistant.store import noting
     from rules.errors import OutOfRange
 
     kitchen, whole = kitchen_for(at, units, kitchen_name), read_recipe(recipe)
+    told = noting.Told(
+        title=title, symptoms=symptom or (), changed=changed or (), rating=rating, note=text, dish=dish, recipe=whole,
+        compared=compared.value if compared else "",
+        from_elevation_m=elevation_heard(written_for, "--from").elevation_m if written_for is not None else None,
+    )  # fmt: skip
     with opened() as store:
-        earlier = batches.of_recipe(store, title)
-        from_m = earlier[-1].from_elevation_m if earlier else None
-        if written_for is not None:
-            from_m = elevation_heard(written_for, "--from").elevation_m
-        kind = class_of(dish or title, whole, earlier)
-        before = mending(earlier, recipe=whole, units=kitchen.units)
-        suggested = before.causes if before else ()
         try:
-            batch = batches.Batch(
-                recipe=" ".join(title.split()), made_on=now_here().date(), style=kind or "", kitchen=kitchen.name,
-                elevation_m=kitchen.elevation_m, from_elevation_m=from_m, rating=rating, note=text,
-                symptoms=tuple(dict.fromkeys(symptom_heard(words, kind) for words in symptom or ())),
-                changes=tuple(change_heard(words, suggested, kitchen.units) for words in changed or ()),
-                compared=compared.value if compared else "", formula=earlier[0].formula if earlier else "",
-            )  # fmt: skip
+            kept, found = noting.note(store, told, kitchen, now_here().date())
         except (UnknownSymptom, OutOfRange, ValueError) as fault:
             exits.leave(str(fault))
-        kept = batches.add(store, batch)
     show(say("kept", batch=line(kept, kitchen.units)))
-    show_next(mending((*earlier, kept), recipe=whole, units=kitchen.units), kept, kitchen.units)
+    show_next(found, kept, kitchen.units)
 
 
 @app.command("list")
@@ -250,72 +239,10 @@ def read_recipe(file: Path | None) -> Recipe | None:
         exits.leave(str(fault))
 
 
-def class_of(words: str, recipe: Recipe | None, earlier: tuple[Batch, ...]) -> str | None:
-    """What is baked: by its ratios, else by its name, else as it was noted before."""
-    if recipe is not None:
-        from rules.baking.style import recognise
-        from rules.mending.failed_dish import CLASSES
-
-        style = recognise(recipe).id
-        return CLASSES.get(style, style)
-    from assistant.understanding.awaited import in_reply
-
-    named = in_reply("dish", words).dish_class
-    if named and named != "general":
-        return named
-    return next((b.style for b in reversed(earlier) if b.style), None)
-
-
-def line(batch: Batch, units: UnitSystem) -> str:
-    """A batch in one line: what it is, where it was made, and a sentence for each of the rest."""
-    from assistant.recipes.batches import titles
-
-    what = say("batch", batch=str(batch.id), recipe=batch.recipe, day=batch.made_on.isoformat())
-    parts: list[Value] = [what, *_places(batch)]
-    changes, wrong = _changes(batch, units), titles(batch)
-    if batch.changes:
-        parts.append(say("changed", changes=changes))
-    parts.append(listed(wrong, "semicolons") if wrong else say("nothing-wrong"))
-    if batch.rating is not None:
-        parts.append(say("rated", rating=batch.rating))
-    if note := batch.note.rstrip("."):
-        parts.append(note)
-    head, rest = say("closed", text=listed(parts[:2], "commas")), [say("sentence", text=part) for part in parts[2:]]
-    return text_of(listed([head, *rest], "sentences"), units)
-
-
-def _places(batch: Batch) -> Iterator[Said]:
-    """Where it was made, and where its recipe is right, as far as known."""
-    if batch.elevation_m is not None:
-        yield say("at", elevation=elevation(batch.elevation_m))
-    if batch.from_elevation_m is not None:
-        yield say("recipe-for", elevation=elevation(batch.from_elevation_m))
-
-
-def _changes(batch: Batch, units: UnitSystem) -> Listed:
-    from assistant.recipes.batches import in_words
-
-    return listed([in_words(change, units) for change in batch.changes], "semicolons")
-
-
 def show_next(found: Mending | None, batch: Batch, units: UnitSystem) -> None:
     """The one change to make next, why, what comes after it, and what to take care of."""
-    from rules.mending.safety import cautions
-
-    if found is None or found.next is None:
-        show(say("keep-it"))
-        return
-    if found.note:
-        show(found.note, units)
-    show(say("next", change=found.next.line), units)
-    if found.next.cause.because:
-        show(say("why", because=found.next.change.because), units)
-    for row in found.causes[1 : 1 + RUNNERS_UP]:
-        show(say("after-that", change=row.line), units)
-    for caution in cautions(found):
-        show(say("caution", level=caution.level, caution=caution.text), units)
-    if batch.elevation_m is None:
-        show(say("no-elevation"))
+    for words in next_lines(found, batch, units):
+        tell(words)
 
 
 def side_by_side(first: Batch, second: Batch, units: UnitSystem) -> None:
@@ -347,7 +274,7 @@ def _column(batch: Batch, units: UnitSystem) -> list[str]:
         batch.made_on.isoformat(),
         batch.kitchen or say("no-kitchen"),
         elevation(batch.elevation_m) if batch.elevation_m is not None else say("not-known"),
-        _changes(batch, units) if batch.changes else say("nothing"),
+        changes_of(batch, units) if batch.changes else say("nothing"),
         listed(titles(batch), "semicolons") if batch.symptoms else say("nothing"),
         say("no-rating") if batch.rating is None else say("of-five", rating=batch.rating),
         batch.note,

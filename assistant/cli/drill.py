@@ -13,6 +13,7 @@ import typer
 from assistant.cli import exits
 from assistant.cli.saying import show, tell, text_of
 from assistant.cli.taken_for_granted import Units, kitchen_for, opened, warner
+from assistant.drill.seeds import HIGHEST_SEED, new_seed
 from rules.said import sentences
 
 if TYPE_CHECKING:
@@ -25,8 +26,6 @@ if TYPE_CHECKING:
 say = sentences("cli/drill")
 PROMPT = "> "
 LONGEST_SET = 40
-HIGHEST_SEED = 2**31 - 1
-NEW_SEEDS = 10_000
 LONGEST_NAME = 80
 
 
@@ -104,13 +103,6 @@ def drill(
         right, answered, passed = hold(questions, keep)
     typer.echo("")
     show(say("end", score=score(right, answered, passed), command=again(number, count, themes_wanted, level, first)))
-
-
-def new_seed() -> int:
-    """The number of a set that nobody asked for by its number."""
-    import secrets
-
-    return secrets.randbelow(NEW_SEEDS)
 
 
 def again(seed: int, count: int, themes: tuple[str, ...], level: int, units: UnitSystem) -> str:

@@ -3,18 +3,15 @@
 from __future__ import annotations
 
 import json
-import re
 from dataclasses import asdict, replace
-from typing import TYPE_CHECKING, Annotated
+from typing import Annotated
 
 import typer
 
 from assistant.cli import exits
 from assistant.cli.taken_for_granted import Units, elevation_heard, opened
-
-if TYPE_CHECKING:
-    from assistant.reading.spans import Measure
-    from assistant.store.kitchens import SavedKitchen
+from assistant.replies.kitchen_lines import details, line
+from assistant.understanding import kitchen_fields
 
 app = typer.Typer(
     name="kitchen",
@@ -146,75 +143,27 @@ def remove(name: Name) -> None:
     typer.echo(f"Forgotten: {line(replace(kitchen, in_use=False))}.{after}")
 
 
-def line(kitchen: SavedKitchen) -> str:
-    """A kitchen in one line."""
-    from assistant.replies.quantities import Say
-
-    place = f", {kitchen.place}" if kitchen.place else ""
-    height = (
-        Say(kitchen.units).elevation(kitchen.elevation_m) if kitchen.elevation_m is not None else "elevation unknown"
-    )
-    return f"{kitchen.name}{place}: {height}{', in use' if kitchen.in_use else ''}"
-
-
-def details(kitchen: SavedKitchen) -> list[str]:
-    """What else is kept of a kitchen, a line each."""
-    from assistant.replies.quantities import Say
-    from rules.baking.rounding import number
-    from rules.heat.equipment import label
-    from rules.physics.ambient import ambient
-    from rules.physics.units import INHG_PER_PA
-
-    lines = []
-    if kitchen.elevation_m is not None:
-        air = ambient(kitchen.elevation_m)
-        say = Say(kitchen.units)
-        lines.append(f"Water boils at {say.temp(air.boiling_c)}; the air stands at {say.pressure(air.pressure_pa)}.")
-    lines.append(f"Units: {'US first' if kitchen.units == 'us' else 'metric first'}.")
-    if kitchen.equipment:
-        lines.append(f"Equipment: {', '.join(label(id) for id in kitchen.equipment)}.")
-    if offset := kitchen.barometer_offset_pa:
-        size = f"{number(abs(offset) * INHG_PER_PA, 2)} inHg ({number(abs(offset) / 100, 1)} hPa)"
-        lines.append(f"Its barometer reads {size} too {'high' if offset > 0 else 'low'}.")
-    if offset := kitchen.thermometer_offset_c:
-        size = f"{number(abs(offset) * 1.8, 1)} °F ({number(abs(offset), 1)} °C)"
-        lines.append(f"Its thermometer reads {size} too {'high' if offset > 0 else 'low'}.")
-    return lines
-
-
 def equipment_id(words: str) -> str:
     """The id of a piece of equipment by its name or another that it goes by; leaves with code 2 for an unknown one."""
-    from assistant.reading.text import fold
-    from assistant.understanding.lexicon import meanings
     from rules.errors import UnknownWord
-    from rules.tables import read_toml
 
-    id = next((id for kind, id in meanings(fold(words)) if kind == "equipment"), None)
-    if id is None:
-        labels = [row["label"] for row in read_toml("lexicon/equipment.toml")["equipment"]]
-        exits.leave(str(UnknownWord.among("equipment", words, labels)))
-    return id
+    try:
+        return kitchen_fields.equipment_id(words)
+    except UnknownWord as fault:
+        exits.leave(str(fault))
 
 
 def pascals(text: str) -> float:
     """A pressure difference [Pa] as it is typed: 0.05inHg, -2 hPa; leaves with code 2 where it is none."""
-    typed = signed(text, ("pressure",))
-    if typed is None:
-        exits.leave(f"--barometer-offset {text!r} is not a pressure; say 0.05inHg or -2hPa")
-    return typed.low
+    try:
+        return kitchen_fields.pascals(text)
+    except kitchen_fields.BadOffset as fault:
+        exits.leave(f"--barometer-offset {fault}")
 
 
 def kelvins(text: str) -> float:
     """A temperature difference [K] as it is typed: 2F, -1 C; leaves with code 2 where it is none."""
-    # "2K" is two kelvins here, and never two thousand
-    typed = signed(re.sub(r"(?<=\d)\s*k\s*$", " K", text, flags=re.IGNORECASE), ("temperature",))
-    if typed is None:
-        exits.leave(f"--thermometer-offset {text!r} is not a difference in temperature; say 2F or -1C")
-    return typed.said * 5 / 9 if typed.unit == "degF" else typed.said
-
-
-def signed(text: str, kinds: tuple[str, ...]) -> Measure | None:
-    """A measure of some kinds and nothing else, as typed after an option, with its sign."""
-    from assistant.reading.reader import hear
-
-    return hear(re.sub(r"^\+\s*|(?<=^-)\s+", "", text.strip()), kinds).only()
+    try:
+        return kitchen_fields.kelvins(text)
+    except kitchen_fields.BadOffset as fault:
+        exits.leave(f"--thermometer-offset {fault}")

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 from types import ModuleType
 from typing import TYPE_CHECKING, Any
@@ -65,12 +67,15 @@ def kitchen_of(menu: Menu, at: str | None, name: str | None, units: Units | None
     return kitchen
 
 
-def check_covers(covers: int | None) -> None:
-    """Leaves with code 2 where --covers is a number that nobody cooks for."""
-    from assistant.planning.menu import MOST_COVERS
+@contextmanager
+def figures_told() -> Iterator[None]:
+    """Leaves with code 2 where an option holds a figure that no kitchen has."""
+    from assistant.planning.asked import BadFigure
 
-    if covers is not None and not 1 <= covers <= MOST_COVERS:
-        exits.leave(f"--covers {covers} is nobody to cook for; give a number from 1 to {MOST_COVERS:,}")
+    try:
+        yield
+    except BadFigure as fault:
+        exits.leave(f"--{fault}")
 
 
 def form_asked_for(forms: ModuleType, name: str | None, out: Path | None, *, command: str) -> Form[Any]:

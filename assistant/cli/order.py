@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
@@ -10,7 +9,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from assistant.cli import exits
-from assistant.cli.menus import check_covers, content_of, form_asked_for, kitchen_of, menu_of, show
+from assistant.cli.menus import content_of, figures_told, form_asked_for, kitchen_of, menu_of, show
 from assistant.cli.taken_for_granted import Units
 from assistant.cli.watching import watched
 
@@ -19,7 +18,6 @@ if TYPE_CHECKING:
     from assistant.planning.order_sheet import Sheet
     from rules.model import Kitchen
 
-MOST_MARGIN = 1.0
 ASK_COVERS = "for how many? Say --covers 90, or put a line such as Covers: 90 at the head of the menu"
 
 
@@ -68,10 +66,12 @@ def order(
     simmerline order saturday.csv --on-hand store.txt --format xlsx --out order.xlsx
     """
     from assistant.planning import order_forms
+    from assistant.planning.asked import check_covers, margin_told
 
     asked_for = form_asked_for(order_forms, form, out, command="order")
-    over = _margin(margin)
-    check_covers(covers)
+    with figures_told():
+        over = margin_told(margin)
+        check_covers(covers)
     read = menu_of(menu, command="order")
     kitchen = kitchen_of(read, at, kitchen_name, units)
     if covers is None and read.covers is None and read.lines and not any(line.covers for line in read.lines):
@@ -84,16 +84,6 @@ def order(
     else:
         show(sheet, asked_for, kitchen.units)
     raise typer.Exit(exits.FAILED if sheet.faults else exits.ANSWERED)
-
-
-def _margin(text: str) -> float:
-    """A margin as a share: 5%, 5, 0.05 are the same."""
-    found = re.fullmatch(r"\s*(\d+(?:\.\d+)?)\s*(%?)\s*", text)
-    figure = float(found[1]) if found else -1.0
-    share = figure if found and not found[2] and 0 < figure < 1 else figure / 100
-    if not 0 <= share <= MOST_MARGIN:
-        exits.leave(f"--margin {text} is no margin; give a percentage from 0 to 100, such as 5%")
-    return share
 
 
 def _reckoned(menu: Menu, kitchen: Kitchen, covers: int | None, margin: float, on_hand: Path | None) -> Sheet:

@@ -9,17 +9,15 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from assistant.cli import exits
-from assistant.cli.menus import check_covers, form_asked_for, kitchen_of, menu_of, show
+from assistant.cli.menus import figures_told, form_asked_for, kitchen_of, menu_of, show
 from assistant.cli.taken_for_granted import Units
 from assistant.cli.watching import watched
 
 if TYPE_CHECKING:
     from datetime import datetime
 
-    from assistant.planning.menu import Menu, MenuLine
-    from assistant.planning.plan import Has, Plan
+    from assistant.planning.menu import MenuLine
 
-MOST_OF_A_THING = 100
 ASK_SERVICE = 'when is service? Say --serve "Saturday 6:30 pm", or put a line such as Service: 6:30 pm into the menu'
 
 
@@ -73,15 +71,21 @@ def schedule(
     simmerline schedule saturday.txt --at 7000ft --out saturday.ics
     """
     from assistant.planning import plan_forms
+    from assistant.planning.asked import check_covers, has_told, planned
 
     asked_for = form_asked_for(plan_forms, form, out, command="schedule")
-    has = _has(ovens, burners, cooks, shelves)
-    check_covers(covers)
+    with figures_told():
+        has = has_told(ovens, burners, cooks, shelves)
+        check_covers(covers)
     read = menu_of(menu, command="schedule")
     kitchen = kitchen_of(read, at, kitchen_name, units)
     served, now = _service(serve or read.service, zone)
     with exits.kindly():
-        made = _made(read, served, now, kitchen.elevation_m or 0.0, covers, has)
+        made, told = planned(
+            read, served, now, elevation_m=kitchen.elevation_m or 0.0, covers=covers, has=has, watched=_watched
+        )
+        if told:
+            typer.echo(f"simmerline: {told}", err=True)
         if out is None:
             show(made, asked_for, kitchen.units)
         else:
@@ -89,20 +93,6 @@ def schedule(
             out.parent.mkdir(parents=True, exist_ok=True)
             exits.write({out: content}, force)
     raise typer.Exit(exits.FAILED if made.faults or made.late or made.past else exits.ANSWERED)
-
-
-def _has(ovens: int, burners: int, cooks: int, shelves: int) -> Has:
-    from assistant.planning.plan import Has
-
-    for option, count, least in (
-        ("ovens", ovens, 0),
-        ("burners", burners, 0),
-        ("cooks", cooks, 1),
-        ("shelves", shelves, 1),
-    ):
-        if not least <= count <= MOST_OF_A_THING:
-            exits.leave(f"--{option} {count} is no kitchen; give a number from {least} to {MOST_OF_A_THING}")
-    return Has(ovens, burners, cooks, shelves)
 
 
 def _service(told: str, zone: str | None) -> tuple[datetime, datetime]:
@@ -117,23 +107,6 @@ def _service(told: str, zone: str | None) -> tuple[datetime, datetime]:
         return serving(told, now), now
     except BadServing as fault:
         exits.leave(str(fault))
-
-
-def _made(menu: Menu, served: datetime, now: datetime, elevation_m: float, covers: int | None, has: Has) -> Plan:
-    """The plan; without scipy one that is placed, which is told."""
-    from assistant.planning.fitting_solved import NothingSolves
-    from assistant.planning.plan import plan
-
-    def planned(solve: bool) -> Plan:
-        return plan(
-            menu, served, elevation_m=elevation_m, covers=covers, has=has, made_at=now, solve=solve, watched=_watched
-        )
-
-    try:
-        return planned(True)
-    except NothingSolves as fault:
-        typer.echo(f"simmerline: {fault}; dishes were placed one after the other instead", err=True)
-        return planned(False)
 
 
 def _watched(lines: Sequence[MenuLine]) -> Iterable[MenuLine]:

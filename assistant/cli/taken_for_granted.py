@@ -12,7 +12,6 @@ import typer
 
 from assistant.cli import exits
 from rules.model import Kitchen, Request
-from rules.physics.air import HIGHEST_M, LOWEST_M
 
 if TYPE_CHECKING:
     from assistant.store.database import Store
@@ -58,41 +57,12 @@ def elevation_heard(at: str, option: str = "--at") -> Request:
 
     Leaves with code 2 where it is none.
     """
-    if found := plain_elevation(at):
-        return found
-    from assistant.replies.sentences import worded
-    from assistant.understanding.awaited import in_reply
+    from assistant.understanding.elevation_told import NotAnElevation, elevation_told
 
-    figure = at.strip().replace("\N{MINUS SIGN}", "-")
-    below = f"{figure[1:]} below sea level" if figure.startswith("-") else figure
-    heard = in_reply("elevation", below)
-    if heard.elevation_m is None:
-        doubt = next((u.reason for u in heard.unused if u.kind == "elevation"), "")
-        exits.leave(
-            worded(doubt, heard.units) or f"{option} {at!r} is not an elevation I know; say 7000ft, 2130m or a town"
-        )
-    return heard
-
-
-def plain_elevation(at: str) -> Request | None:
-    """An elevation typed as a figure with its unit, without the time it takes to load the language.
-
-    >>> plain_elevation("7,000 ft").elevation_m, plain_elevation("2100m").units, plain_elevation("30000ft")
-    (2133.6, 'metric', None)
-    """
-    from assistant.reading.reader import hear
-    from assistant.reading.units import HEIGHTS, tells_heights
-
-    typed = hear(at, HEIGHTS).only()
-    if typed is None or not tells_heights(typed.unit) or not LOWEST_M <= typed.low <= HIGHEST_M:
-        return None
-    return Request(
-        text=at,
-        topic="set_kitchen",
-        elevation_m=round(typed.low, 6),
-        elevation_from="stated",
-        units="metric" if typed.unit in ("m", "km") else "us",
-    )
+    try:
+        return elevation_told(at)
+    except NotAnElevation as fault:
+        exits.leave(fault.doubt or f"{option} {fault}")
 
 
 def kitchen_in_use(warn: Callable[[str], None]) -> Kitchen:

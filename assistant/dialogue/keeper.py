@@ -28,11 +28,13 @@ class Keeper:
     folder: where files are written that a cook asks for; None where none are
     warn: is told what is wrong with the store; the conversations go on without it, until a timer is asked for again
     store: None where there is none to be had
+    owner: whose log batches are kept in; "" for the house's
     """
 
     warn: Callable[[str], None]
     store: Store | None = None
     folder: Path | None = None
+    owner: str = ""
 
     @classmethod
     def open(cls, warn: Callable[[str], None]) -> Self:
@@ -98,7 +100,7 @@ class Keeper:
         from assistant.dialogue.logging_runs import log_run
 
         self.reopen()
-        return self.kept(lambda store: log_run(store, deed, now_here().date()))
+        return self.kept(lambda store: log_run(store, deed, now_here().date(), self.owner))
 
     def kept(self, work: Callable[[Store], T]) -> T | None:
         """What some work with the store gives; None where there is none, or no longer."""

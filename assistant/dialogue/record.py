@@ -25,11 +25,12 @@ LOOKED_BACK = 200
 class Record(Keeper):
     """The record of one conversation, and what it has kept beside.
 
-    id: of the conversation; earlier: what was said in it before
+    id: of the conversation; earlier: what was said in it before; front_end: where it is held
     """
 
     id: str
     earlier: tuple[Utterance, ...] = field(default=())
+    front_end: str = FRONT_END
 
     @classmethod
     def resume(cls, *, new: bool, warn: Callable[[str], None]) -> Record:
@@ -52,15 +53,19 @@ class Record(Keeper):
 
         stated: whether the kitchen was named for this conversation, and so wins over what was said in it before
         """
-        kept = next((u.request for u in reversed(self.earlier) if u.who == "cook" and u.request), None)
-        try:
-            memory = memory_of(kept) if kept else Memory(kitchen=kitchen)
-        except BadSlot:
-            self.warn("what was remembered of the last conversation cannot be read; starting over")
-            return Memory(kitchen=kitchen)
+        memory = self.left() or Memory(kitchen=kitchen)
         if stated:
             return replace(without_place(memory), kitchen=kitchen)
         return replace(memory, kitchen=kitchen) if memory.kitchen.name else memory
+
+    def left(self) -> Memory | None:
+        """What was remembered when the conversation was left; None where it is new, or that cannot be read."""
+        kept = next((u.request for u in reversed(self.earlier) if u.who == "cook" and u.request), None)
+        try:
+            return memory_of(kept) if kept else None
+        except BadSlot:
+            self.warn("what was remembered of the last conversation cannot be read; starting over")
+            return None
 
     def said_by_cook(self) -> tuple[str, ...]:
         """What the cook said before, oldest first."""
@@ -77,7 +82,7 @@ class Record(Keeper):
         )
 
         def write(store: Store) -> None:
-            conversations.begin(store, self.id, FRONT_END, now)
+            conversations.begin(store, self.id, self.front_end, now)
             conversations.say(store, self.id, *said)
 
         self.kept(write)

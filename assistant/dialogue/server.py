@@ -26,6 +26,8 @@ def create_app(keeper: Keeper | None = None) -> Sanic:
     """
     app = rasa_sdk_app(KitchenExecutor(keeper))
     app.config.REQUEST_MAX_SIZE = MOST_BYTES
+    # the extension that the page uses would add documents here that load scripts from elsewhere
+    app.config.AUTO_EXTEND = False
     app.register_middleware(refuse_malformed, "request")
     return app
 
@@ -44,10 +46,22 @@ async def refuse_malformed(request: Request) -> HTTPResponse | None:
 def payload(request: Request) -> Any:
     """The body of a webhook call.
 
-    raises: ValueError or zlib.error where it cannot be read
+    raises: ValueError or zlib.error where it cannot be read, or would be larger than is taken once it is unpacked
     """
     deflated = request.headers.get("Content-Encoding") == "deflate"
-    return json.loads(zlib.decompress(request.body) if deflated else request.body)
+    return json.loads(inflated(request.body) if deflated else request.body)
+
+
+def inflated(body: bytes) -> bytes:
+    """A deflated body, unpacked as far as it is taken.
+
+    raises: ValueError where there is more of it; zlib.error where it cannot be unpacked
+    """
+    unpacking = zlib.decompressobj()
+    content = unpacking.decompress(body, MOST_BYTES)
+    if unpacking.unconsumed_tail:
+        raise ValueError("larger than is taken")
+    return content
 
 
 def serve(host: str, port: int, warn: Callable[[str], None]) -> None:

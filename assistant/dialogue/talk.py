@@ -94,7 +94,8 @@ def _taken_apart(said: Sequence[str]) -> tuple[set[str], list[str]]:
     """The kinds that the words have phrases of, and the words that belong to none of them."""
     kinds, left, at = set(), [], 0
     while at < len(said):
-        phrase = next((p for p in _phrases() if tuple(said[at : at + len(p)]) == p), None)
+        opened = _opened_by().get(said[at], ())
+        phrase = next((p for p in opened if tuple(said[at : at + len(p)]) == p), None)
         if phrase:
             kinds.add(_phrases()[phrase])
             at += len(phrase)
@@ -113,6 +114,15 @@ def _phrases() -> dict[tuple[str, ...], str]:
         for phrase in (*cues("small_talk", kind), *_catalogue()["acknowledged"][kind]):
             found.setdefault(tuple(words_of(phrase).split()), kind)
     return dict(sorted(found.items(), key=lambda item: -len(item[0])))
+
+
+@cache
+def _opened_by() -> dict[str, list[tuple[str, ...]]]:
+    """The phrases that a word opens, the longest first."""
+    found: dict[str, list[tuple[str, ...]]] = {}
+    for phrase in filter(None, _phrases()):
+        found.setdefault(phrase[0], []).append(phrase)
+    return found
 
 
 def _row(kind: str, text: str) -> str | None:

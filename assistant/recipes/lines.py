@@ -78,6 +78,7 @@ def words(section: str, name: str) -> tuple[str, ...]:
     return tuple(tables.read_toml("lexicon/recipe_words.toml")[section][name])
 
 
+@cache
 def any_of(section: str, name: str) -> str:
     """A regular expression for any word of a list, longest first."""
     listed = sorted(words(section, name), key=len, reverse=True)

@@ -1,79 +1,86 @@
-"""The batch log: what was made, where, with which changes, and how it came out."""
+"""The batch log of the house, and of each person of the page: what was made, where, how it came out."""
 
 from __future__ import annotations
 
 from dataclasses import asdict
 from typing import Any
 
-from sqlalchemy import Row, delete, insert, select, update
+from sqlalchemy import ColumnElement, Row, delete, insert, select, update
 
 from assistant.recipes.batch import Batch
 from assistant.store.database import Store
-from assistant.store.kitchens import key_of
+from assistant.store.owners import HOUSE, belongs_to, key_of
 from assistant.store.schema import batches as table
 
 __all__ = ["Batch", "add", "amend", "by_id", "every", "of_recipe", "remove"]
 
 
-def add(store: Store, batch: Batch) -> Batch:
+def add(store: Store, batch: Batch, owner: str = HOUSE) -> Batch:
     """Keep a batch; the one given back has its id.
 
     raises: StoreError
     """
     values = {name: value for name, value in asdict(batch).items() if name != "id"}
     with store.write() as connection:
-        done = connection.execute(insert(table).values(recipe_key=key_of(batch.recipe), **values))
+        done = connection.execute(insert(table).values(recipe_key=key_of(batch.recipe, owner), **values))
         (id,) = done.inserted_primary_key or (0,)
     return Batch(**{**values, "id": id})
 
 
-def amend(store: Store, batch: Batch) -> bool:
+def amend(store: Store, batch: Batch, owner: str = HOUSE) -> bool:
     """Put right what is kept of a batch, found by its id; whether there was one.
 
     raises: StoreError
     """
     values = {name: value for name, value in asdict(batch).items() if name != "id"}
-    values["recipe_key"] = key_of(batch.recipe)
+    values["recipe_key"] = key_of(batch.recipe, owner)
     with store.write() as connection:
-        return connection.execute(update(table).where(table.c.id == batch.id).values(**values)).rowcount > 0
+        change = update(table).where(_is(batch.id, owner)).values(**values)
+        return connection.execute(change).rowcount > 0
 
 
-def of_recipe(store: Store, recipe: str) -> tuple[Batch, ...]:
+def of_recipe(store: Store, recipe: str, owner: str = HOUSE) -> tuple[Batch, ...]:
     """Batches of a recipe by its title, whatever its case, oldest first.
 
     raises: StoreError
     """
-    query = select(table).where(table.c.recipe_key == key_of(recipe)).order_by(table.c.made_on, table.c.id)
+    of_it = select(table).where(table.c.recipe_key == key_of(recipe, owner))
+    query = of_it.order_by(table.c.made_on, table.c.id)
     with store.read() as connection:
         return tuple(batch_of(row) for row in connection.execute(query))
 
 
-def every(store: Store) -> tuple[Batch, ...]:
-    """All batches, oldest first.
+def every(store: Store, owner: str = HOUSE) -> tuple[Batch, ...]:
+    """All batches of an owner, oldest first.
+
+    raises: StoreError
+    """
+    own = select(table).where(belongs_to(table.c.recipe_key, owner))
+    with store.read() as connection:
+        return tuple(batch_of(row) for row in connection.execute(own.order_by(table.c.made_on, table.c.id)))
+
+
+def by_id(store: Store, id: int, owner: str = HOUSE) -> Batch | None:
+    """The owner's batch of this number, or None.
 
     raises: StoreError
     """
     with store.read() as connection:
-        return tuple(batch_of(row) for row in connection.execute(select(table).order_by(table.c.made_on, table.c.id)))
-
-
-def by_id(store: Store, id: int) -> Batch | None:
-    """The batch of this number, or None.
-
-    raises: StoreError
-    """
-    with store.read() as connection:
-        row = connection.execute(select(table).where(table.c.id == id)).first()
+        row = connection.execute(select(table).where(_is(id, owner))).first()
     return batch_of(row) if row else None
 
 
-def remove(store: Store, id: int) -> bool:
+def remove(store: Store, id: int, owner: str = HOUSE) -> bool:
     """Forget a batch; whether there was one.
 
     raises: StoreError
     """
     with store.write() as connection:
-        return connection.execute(delete(table).where(table.c.id == id)).rowcount > 0
+        return connection.execute(delete(table).where(_is(id, owner))).rowcount > 0
+
+
+def _is(id: int, owner: str) -> ColumnElement[bool]:
+    return (table.c.id == id) & belongs_to(table.c.recipe_key, owner)
 
 
 def batch_of(row: Row[Any]) -> Batch:

@@ -1,4 +1,4 @@
-"""Kitchens by name, one of them in use."""
+"""Kitchens by name, of the house and of each person of the page; one of the house's is in use."""
 
 from __future__ import annotations
 
@@ -9,11 +9,12 @@ from sqlalchemy import Connection, Row, Select, delete, insert, select, update
 
 from assistant.errors import AssistantError
 from assistant.store.database import Store
+from assistant.store.owners import HOUSE, belongs_to, key_of
 from assistant.store.schema import kitchens as table
 from rules.errors import UnknownWord, within
 from rules.model import Kitchen, Units
 
-LONGEST_NAME, LONGEST_KEY = 80, 200
+LONGEST_NAME = 80
 
 
 class KitchenExists(AssistantError, ValueError):
@@ -61,48 +62,42 @@ class SavedKitchen:
         )
 
 
-def key_of(name: str) -> str:
-    """What a name is known by, whatever its case and spacing.
-
-    >>> key_of("  Timberfold  LODGE ")
-    'timberfold lodge'
-    """
-    return " ".join(name.split()).casefold()[:LONGEST_KEY]
-
-
-def add(store: Store, kitchen: SavedKitchen, *, replacing: bool = False) -> SavedKitchen:
-    """Keep a kitchen. The first one is put in use; a later one as its in_use says.
+def add(store: Store, kitchen: SavedKitchen, *, replacing: bool = False, owner: str = HOUSE) -> SavedKitchen:
+    """Keep a kitchen. The first one of the house is put in use; a later one as its in_use says.
 
     replacing: overwrite the kitchen of the same name, which stays in use if it was
+    owner: whose it is; what a person's conversation takes for granted is told there, so none of theirs is in use
     raises: KitchenExists, StoreError
     """
     name = " ".join(kitchen.name.split())
     with store.write() as connection:
-        there = found(connection, name)
+        there = found(connection, name, owner)
         if there and not replacing:
             raise KitchenExists(f'there is already a kitchen "{there.name}"; take another name, or remove it first')
-        in_use = kitchen.in_use or (there.in_use if there else first(connection, select(table)) is None)
+        alone = first(connection, select(table).where(belongs_to(table.c.key, HOUSE))) is None
+        in_use = not owner and (kitchen.in_use or (there.in_use if there else alone))
         saved = replace(kitchen, name=name, in_use=in_use)
         if saved.in_use:
             connection.execute(update(table).values(in_use=False))
-        connection.execute(delete(table).where(table.c.key == key_of(name)))
-        connection.execute(insert(table).values(key=key_of(name), **asdict(saved)))
+        connection.execute(delete(table).where(table.c.key == key_of(name, owner)))
+        connection.execute(insert(table).values(key=key_of(name, owner), **asdict(saved)))
     return saved
 
 
-def every(store: Store) -> tuple[SavedKitchen, ...]:
-    """All kitchens, by name."""
+def every(store: Store, owner: str = HOUSE) -> tuple[SavedKitchen, ...]:
+    """All kitchens of an owner, by name."""
+    query = select(table).where(belongs_to(table.c.key, owner)).order_by(table.c.key)
     with store.read() as connection:
-        return tuple(kitchen_of(row) for row in connection.execute(select(table).order_by(table.c.key)))
+        return tuple(kitchen_of(row) for row in connection.execute(query))
 
 
-def named(store: Store, name: str) -> SavedKitchen:
+def named(store: Store, name: str, owner: str = HOUSE) -> SavedKitchen:
     """The kitchen of this name.
 
     raises: UnknownKitchen that names the nearest, StoreError
     """
     with store.read() as connection:
-        return known(connection, name)
+        return known(connection, name, owner)
 
 
 def in_use(store: Store) -> SavedKitchen | None:
@@ -125,33 +120,33 @@ def use(store: Store, name: str | None) -> SavedKitchen | None:
         return replace(kitchen, in_use=True)
 
 
-def remove(store: Store, name: str) -> SavedKitchen:
+def remove(store: Store, name: str, owner: str = HOUSE) -> SavedKitchen:
     """Forget a kitchen; where it was in use, none is after that.
 
     returns: the kitchen as it was
     raises: UnknownKitchen that names the nearest, StoreError
     """
     with store.write() as connection:
-        kitchen = known(connection, name)
-        connection.execute(delete(table).where(table.c.key == key_of(name)))
+        kitchen = known(connection, name, owner)
+        connection.execute(delete(table).where(table.c.key == key_of(name, owner)))
         return kitchen
 
 
-def known(connection: Connection, name: str) -> SavedKitchen:
+def known(connection: Connection, name: str, owner: str = HOUSE) -> SavedKitchen:
     """The kitchen of this name.
 
     raises: UnknownKitchen
     """
-    kitchen = found(connection, name)
+    kitchen = found(connection, name, owner)
     if kitchen is None:
-        names = connection.scalars(select(table.c.name))
+        names = connection.scalars(select(table.c.name).where(belongs_to(table.c.key, owner)))
         raise UnknownKitchen(str(UnknownWord.among("kitchen", " ".join(name.split()), names)))
     return kitchen
 
 
-def found(connection: Connection, name: str) -> SavedKitchen | None:
+def found(connection: Connection, name: str, owner: str = HOUSE) -> SavedKitchen | None:
     """The kitchen of this name, or None."""
-    return first(connection, select(table).where(table.c.key == key_of(name)))
+    return first(connection, select(table).where(table.c.key == key_of(name, owner)))
 
 
 def first(connection: Connection, query: Select[Any]) -> SavedKitchen | None:

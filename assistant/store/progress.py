@@ -8,7 +8,7 @@ from datetime import datetime
 from sqlalchemy import insert, select
 
 from assistant.store.database import Store
-from assistant.store.kitchens import key_of
+from assistant.store.owners import key_of
 from assistant.store.schema import drill_answers as table
 
 

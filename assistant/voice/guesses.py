@@ -175,7 +175,11 @@ def _cost(heard: str, meant: str, *, named: bool) -> float:
     framed = sum(_holds(word) and word not in own and word != meant_word for word, meant_word in ends)
     never = any(not words.usual(word) for word in own)
     rest, of_rest = sounds.apart(heard, meant)
-    return FRAME_COSTS * framed + UNUSUAL_COSTS * (words.usual(rest) - words.usual(of_rest)) + (NAME_COSTS if named else NEVER_COSTS) * never
+    return (
+        FRAME_COSTS * framed
+        + UNUSUAL_COSTS * (words.usual(rest) - words.usual(of_rest))
+        + (NAME_COSTS if named else NEVER_COSTS) * never
+    )
 
 
 def _holds(word: str) -> bool:

@@ -12,12 +12,13 @@ from assistant.replies.quantities import Say
 from assistant.replies.recipe.worded import in_words
 from assistant.replies.recipe.words import added, formula, head, opening, part_title, summary
 from assistant.replies.wording import cited
-from rules.baking.change import Change, adds
+from rules.baking.change import Change, adds, ingredient, step
 from rules.baking.rounding import number
 from rules.model import Units
 from rules.recipes.convert import Converted
 from rules.recipes.lines import LineTo
 from rules.recipes.sheet import stands_after
+from rules.recipes.steps import StepTo
 
 # Signs that would drive a terminal, or turn the reading direction, rather than be read.
 _WEIGHED = re.compile(r"\d\s*(?:g|kg|grams?)\b", re.IGNORECASE)
@@ -25,12 +26,16 @@ _WEIGHED = re.compile(r"\d\s*(?:g|kg|grams?)\b", re.IGNORECASE)
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """A line of the recipe: as it was and as it is now. grams: its weight now, "" where not known or said already."""
+    """A line of the recipe: as it was and as it is now. grams: its weight now, "" where not known or said already.
+
+    why: the reasons of what was changed in it, each once
+    """
 
     was: str
     now: str
     changed: bool
     grams: str = ""
+    why: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,15 +81,14 @@ def view(converted: Converted, units: Units = "us") -> View:
     converted = in_words(converted, units)
     recipe = converted.recipe
     moved = [c for c in converted.changes if c.way != "same"]
-    rows = [(to.line.component, _ingredient(to)) for to in converted.ingredients]
-    new = [Row("", added(c), True) for c in moved if adds(c)]
+    rows = [
+        (to.line.component, _ingredient(to, _why(moved, ingredient(n)))) for n, to in enumerate(converted.ingredients)
+    ]
+    new = [Row("", added(c), True, why=(c.because,)) for c in moved if adds(c)]
     if new and rows:
         last = stands_after(recipe)
         rows[last + 1 : last + 1] = [(rows[last][0], row) for row in new]
-    steps = [
-        (one.step.component, Row(clean(one.step.text), clean(one.text), one.text != one.step.text))
-        for one in converted.steps
-    ]
+    steps = [(one.step.component, _step(one, _why(moved, step(n)))) for n, one in enumerate(converted.steps)]
     return View(
         title=clean(recipe.title) or "Recipe",
         stops=tuple(c.text for c in converted.cautions if c.level == "stop"),
@@ -103,10 +107,19 @@ def view(converted: Converted, units: Units = "us") -> View:
     )
 
 
-def _ingredient(to: LineTo) -> Row:
+def _ingredient(to: LineTo, why: tuple[str, ...]) -> Row:
     weighed = to.mass_g is None or _WEIGHED.search(to.text)
     grams = "" if weighed else f"{number(to.mass_g or 0, 1)} g"
-    return Row(clean(to.line.line), clean(to.text), to.changed, grams)
+    return Row(clean(to.line.line), clean(to.text), to.changed, grams, why)
+
+
+def _step(one: StepTo, why: tuple[str, ...]) -> Row:
+    return Row(clean(one.step.text), clean(one.text), one.text != one.step.text, why=why)
+
+
+def _why(changes: Iterable[Change], place: str) -> tuple[str, ...]:
+    """The reasons of the changes at a place of the recipe."""
+    return tuple(dict.fromkeys(change.because for change in changes if change.at == place))
 
 
 def _groups(rows: Iterable[tuple[str, Row]]) -> Iterator[Group]:

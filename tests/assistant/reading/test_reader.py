@@ -119,7 +119,7 @@ def test_reading_a_figure_loads_no_language() -> None:
         "import sys; from assistant.reading.reader import hear; hear('7,000 ft for 2 h 30 at 6 pm'); "
         "from assistant.recipes.steps import read_step; read_step('Bake at 350 °F for 2 hours.'); "
         "from assistant.recipes.lines import read_line; read_line('2 cups flour'); "
-        "from assistant.cli.taken_for_granted import plain_elevation; plain_elevation('seven thousand feet'); "
+        "from assistant.understanding.elevation_told import plain_elevation; plain_elevation('seven thousand feet'); "
         "print('spacy' in sys.modules)"
     )
     shown = subprocess.run([sys.executable, "-c", program], capture_output=True, text=True, check=True, cwd=ROOT)

@@ -1,0 +1,1 @@
+"""The pages: a module each, or for several that belong together, which holds `routes`."""

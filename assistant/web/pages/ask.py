@@ -1,0 +1,60 @@
+"""The conversation: a question, the reply in large type, and what was said before."""
+
+from __future__ import annotations
+
+from functools import partial
+
+from sanic import Blueprint, HTTPResponse, Request
+from sanic.response import redirect
+from sanic_ext import openapi
+
+from assistant.web.bodies import KB
+from assistant.web.desk import Desk
+from assistant.web.forms import fields
+from assistant.web.people import COOKIE
+from assistant.web.shown import Values, bench_of, shown
+
+routes = Blueprint("ask")
+# a question may hold a whole recipe
+MOST_BYTES = 512 * KB
+PART = "x-part"
+
+
+@routes.get("/")
+@openapi.exclude()
+async def show(request: Request) -> HTTPResponse:
+    """The page; of its conversation alone, where a script asks for that."""
+    return await shown(request, "talk.html.j2" if PART in request.headers else "ask.html.j2", said_so_far)
+
+
+@routes.post("/ask", ctx_most_bytes=MOST_BYTES)
+@openapi.exclude()
+async def ask(request: Request) -> HTTPResponse:
+    """Take a question; the reply is on the page that follows, or in the part of it that a script asks for."""
+    text = fields(request, long=("text",))["text"]
+    if text:
+        await bench_of(request).run(partial(_desk(request).say, request.ctx.person, text))
+    if PART in request.headers:
+        return await shown(request, "talk.html.j2", said_so_far)
+    return redirect("/#reply", status=303)
+
+
+@routes.post("/forget")
+@openapi.exclude()
+async def forget(request: Request) -> HTTPResponse:
+    """Forget a person and what they said."""
+    await bench_of(request).run(partial(_desk(request).forget, request.ctx.person))
+    response = redirect("/", status=303)
+    request.ctx.known_from_now_on = False
+    response.delete_cookie(COOKIE, path="/")
+    return response
+
+
+def said_so_far(desk: Desk, person: str) -> Values:
+    """The conversation, the latest first."""
+    return {"exchanges": desk.exchanges(person)}
+
+
+def _desk(request: Request) -> Desk:
+    desk: Desk = request.app.ctx.desk
+    return desk
