@@ -32,7 +32,7 @@ NEAR_FROM, SPREAD_FROM, ALONE_FROM = 0.15, 0.3, 0.35
 # is plainly about another matter, how long or how hot, while the pieces stand in sentences that nothing joins
 ASKED_FROM, OTHER_MATTER_FROM = 0.1, 0.6
 # from where the rule of the family it hears is said after the words on a hazard of another
-SURE_FROM = 0.9
+SURE_FROM, SURE_ALONE_FROM = 0.9, 0.97
 # words between two things that tell of danger, and forms of question that ask about it
 MOST_BETWEEN = 16
 ASKS_SAFETY = frozenset(("safe", "is_ok", "can_it", "enough", "done", "is_true"))
@@ -120,9 +120,16 @@ def listen(doc: Doc, before: Scene) -> Listened:
     if taken and taken.stance == "pressed" and (hazard is None or hazard.beside or _is_plea(taken, heard.own, hazard)):
         hazard = hazard_of(taken.refusal.hazard)
     if hazard is None and not _was_put_right(taken, alarmed) and warns_alone(doc, heard, before, alarmed):
-        hazard = hazard_of(f"general_{alarmed.family}")
+        # what the net alone hears is a verdict where it is sure, else it is warned of beside the answer
+        doubted = alarmed.family != CANNING and alarmed.danger < SURE_ALONE_FROM and not _asks_safety(doc)
+        hazard = replace(hazard_of(f"general_{alarmed.family}"), beside=doubted)
     after = _after(doc, before, heard, taken, hazard)
     return Listened(hazard, after, besides(hazard, ranked, alarmed), taken)
+
+
+def _asks_safety(doc: Doc) -> bool:
+    """Whether it is asked in so many words if something is safe."""
+    return any(form.id in ASKS_DANGER for form in doc._.forms)
 
 
 def _is_plea(taken: Pressing, own: frozenset[str], hazard: Hazard) -> bool:
