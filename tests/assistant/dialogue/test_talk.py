@@ -144,7 +144,7 @@ def test_a_timer_takes_the_early_end_of_the_last_answer(timed: Conversation) -> 
     assert told.startswith("Timer for the potatoes set: 21 min, the early end of 21 to 37 min, until ")
     assert told.endswith("Test it then.")
     assert eggs.startswith("At 7,000 ft")
-    assert both.startswith("Potatoes: 20 min left, until ")
+    assert both.startswith("Potatoes: 21 min left, until ")
     assert "Timer for the hard-boiled eggs set: 13 min, until " in both
 
 

