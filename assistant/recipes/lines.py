@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, replace
-from functools import cache
+from functools import cache, lru_cache
 from typing import Any
 
 from assistant.reading.figures import is_plain, number_from
@@ -490,6 +490,7 @@ def _mass(found: _Measured, item: Ingredient) -> tuple[float | None, MassFrom | 
     return total, "unit" if kind == "mass" else "density" if kind == "volume" else "each"
 
 
+@lru_cache(maxsize=512)
 def read_line(text: str, component: str = "") -> IngredientLine | None:
     """Read one ingredient line.
 
