@@ -20,6 +20,8 @@ NEAR_IN_NOISE, NEAR = 0.6, 0.7
 SHORT = ((1, 0.96), (2, 0.88), (3, 0.78))
 # words as usual as this are themselves
 USUAL = 0.55
+# how near the rest of a phrase has to be beside words that were heard as they are
+NEAR_BESIDE = 0.6
 # letters of a small word that has run into the place, and of the longest word that is none
 RUN_ON, LONGEST_LEAD = 2, 4
 # a place is led in by a small word and read back where it was mended: it may be less near
@@ -132,10 +134,13 @@ def guesses(doc: Doc, kind: str) -> tuple[Guess, ...]:
 
 def _changes_known(heard: str, meant: str) -> bool:
     """Whether a guess changes only what is right: words of many questions (cook, for), or a phrase beside its own."""
-    rest, _ = sounds.apart(heard, meant)
+    rest, of_rest = sounds.apart(heard, meant)
     if rest and all(words.usual(word) >= USUAL for word in rest.split()):
         return True
-    return rest != heard and bool(lexicon.meanings(rest) or rest in words.of_preserving())
+    if rest in ("", heard):
+        return False
+    known = bool(lexicon.meanings(rest)) or rest in words.of_preserving()
+    return known or sounds.likeness(rest, of_rest) < NEAR_BESIDE
 
 
 def _makes_jars(heard: str, meant: str, kind: str) -> bool:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import asdict, dataclass
+from itertools import combinations
 from typing import TYPE_CHECKING, Any
 
 from assistant.dialogue.memory import Memory
@@ -26,6 +27,8 @@ say = sentences("voice/hearing")
 MOST_ALTERNATIVES = 3
 # another reading is as likely as the best within this worth
 NEARLY_AS_LIKELY = 0.15
+# takes less alike than this have no more than a few words in common
+AGREED = 0.68
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,7 +37,8 @@ class Heard:
 
     takes: what was recognised each time, as it came; text: what it was mended to; mends: what was changed
     alternatives: other things it may have been, the likeliest first
-    unsure: numbers to be read back; of_jars: whether it may be about putting food up in jars
+    unsure: numbers and places to be read back; of_jars: whether it may be about putting food up in jars
+    garbled: whether each time something else was heard
     """
 
     takes: tuple[str, ...]
@@ -43,11 +47,12 @@ class Heard:
     alternatives: tuple[str, ...] = ()
     unsure: tuple[Unsure, ...] = ()
     of_jars: bool = False
+    garbled: bool = False
 
     @property
     def to_ask(self) -> str | None:
         """What may be answered right away; None where the cook has to say first that it was heard right."""
-        return None if self.unsure or self.of_jars else self.text
+        return None if self.unsure or self.of_jars or self.garbled else self.text
 
     @property
     def read_back(self) -> Words:
@@ -56,7 +61,7 @@ class Heard:
             return say("read-back-jars", text=self.text)
         if self.unsure:
             return say("read-back", text=self.text, numbers=listed(map(_doubt, self.unsure), "and"))
-        return ""
+        return say("read-back-all", text=self.text) if self.garbled else ""
 
     def as_json(self) -> dict[str, Any]:
         """All of it for a page or a script; `read_back` in words."""
@@ -99,8 +104,22 @@ def from_takes(takes: Sequence[str], memory: Memory) -> Heard:
         mends=best.mends,
         alternatives=tuple(other.text for other in others[:MOST_ALTERNATIVES]),
         unsure=(*unsure_numbers(best.text, takes), *_unsure_places(best, takes)),
+        garbled=agreement(takes) < AGREED,
         of_jars=_may_be_of_jars(takes, best, others, memory),
     )
+
+
+def agreement(takes: Sequence[str]) -> float:
+    """How alike what was heard is from time to time, 0 to 1, on the average of all pairs.
+
+    >>> agreement(["boil rice", "boil rice."]), agreement(["boil rice", "oil is nice", "why not"]) < 0.6
+    (1.0, True)
+    """
+    from rapidfuzz.distance import Indel
+
+    bare = ["".join(char for char in take.casefold() if char.isalnum() or char == " ") for take in takes]
+    alike = [Indel.normalized_similarity(one, other) for one, other in combinations(bare, 2)]
+    return sum(alike) / len(alike) if alike else 1.0
 
 
 def _unsure_places(best: Reading, takes: Sequence[str]) -> Iterator[Unsure]:

@@ -21,8 +21,8 @@ from rules.physics.units import M_PER_FT
 Parser = Callable[[str], Request]
 OUTSIDE = "outside"
 # how sure a phrase has to be before it says more than nothing; what a kind counts beside the others
-WORTH = {"dish": 0.7, "method": 0.8, "place": 0.76, "jars": 0.82}
-COUNTS = {"dish": 1.0, "method": 0.6, "place": 0.8, "jars": 0.7}
+WORTH = {"dish": 0.7, "method": 0.8, "place": 0.76, "jars": 0.78}
+COUNTS = {"dish": 1.0, "method": 0.6, "place": 0.8, "jars": 1.0}
 # what a phrase is worth in a take in which nothing sounds like it
 UNHEARD, ON_AVERAGE = 0.5, 0.6
 # changing what the lexicon knows as it was heard costs more than changing what nobody knows
@@ -37,7 +37,7 @@ WEIGHS_ONE, HEAVIEST = 4, 2.0
 PLACELESS = 0.08
 # who asks here cooks higher than this; a lower height is more likely one that lost a word: eight thousand, a thousand
 LOW_M, LOW_COSTS = 450.0, 0.3
-NUMBERS_COUNT, PARSED_COUNTS, COOKED_SO, OUT_OF_PLACE = 0.5, 0.15, 0.15, 0.3
+NUMBERS_COUNT, PARSED_COUNTS, COOKED_SO, OUT_OF_PLACE = 0.5, 0.15, 0.06, 0.3
 OPTIONS, PARSED = 5, 10
 
 
@@ -127,14 +127,20 @@ def _worth(
 
 
 def _is_part(known: Guess, guess: Guess) -> bool:
-    """Whether a guess keeps what is written and makes it longer: beans, pinto beans."""
+    """Whether a guess keeps what is written and makes it longer: pinto beans, doughnuts."""
     inside = guess.start <= known.start and known.end <= guess.end and guess.end - guess.start > known.end - known.start
-    return inside and guess.mends and known.kind == guess.kind and f" {known.heard} " in f" {guess.meant} "
+    return (
+        inside
+        and guess.mends
+        and known.kind == guess.kind
+        and known.heard.replace(" ", "") in guess.meant.replace(" ", "")
+    )
 
 
 def _weight(guess: Guess) -> float:
     """A longer phrase that fits tells more than a short one."""
-    return min(HEAVIEST, min(len(folded(guess.heard)), len(folded(guess.meant))) / WEIGHS_ONE)
+    weight = min(HEAVIEST, min(len(folded(guess.heard)), len(folded(guess.meant))) / WEIGHS_ONE)
+    return weight if guess.mends else max(1.0, weight)
 
 
 def _worths(docs: Sequence[Doc]) -> dict[str, float]:

@@ -42,7 +42,7 @@ def folded(phrase: str) -> str:
     """The code with consonants alike that noise makes alike, and vowels.
 
     >>> folded("bat") == folded("pad"), folded("combs")
-    (True, 'KMS')
+    (True, 'KMPS')
     """
     return "".join(letter for letter, _ in groupby(code(phrase).translate(FOLDED)))
 

@@ -160,7 +160,8 @@ def grade(tally: Tally, row: Row, heard: Heard) -> list[str]:
         wrong += ["SILENTLY WRONG"] * silent
     else:
         tally.add("of no jars, but taken for it", heard.of_jars)
-        tally.add("of no jars, a number read back", bool(heard.unsure))
+        tally.add("of no jars, read back", heard.to_ask is None)
+        tally.add("of no jars, silently wrong", bool(wrong) and heard.to_ask is not None)
     return wrong
 
 

@@ -59,6 +59,13 @@ def test_a_number_that_one_take_has_lost_is_read_back() -> None:
     assert "7,200 feet" in doubts("boil rice at 7,200 feet", "boil rice at seven wonders", "boil rice at 7,200 feet")
 
 
+def test_what_was_heard_otherwise_each_time_is_read_back() -> None:
+    heard = from_takes(["Coming out of our chicken soup", "I can't wait for a match", "Some of them eat"], Memory())
+    assert heard.garbled
+    assert heard.to_ask is None
+    assert heard.text in worded(heard.read_back, "us")
+
+
 def test_a_place_that_was_mended_is_read_back() -> None:
     heard = from_takes(["How long to boil rice and toes?"], Memory())
     assert heard.to_ask is None
