@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import importlib
 import logging
+import sys
 import traceback
 from pathlib import Path
 from typing import Any
@@ -29,6 +30,8 @@ ROOMS = (f"{web.__name__}.pages", f"{web.__name__}.api")
 REQUEST_S, RESPONSE_S, KEEP_ALIVE_S = 20, 90, 30
 # faults that are told otherwise than as something that does not do; by name, since some are loaded with their room
 STATUSES = {"UnknownKitchen": 404, "KitchenExists": 409, "NothingDraws": 501, "VoiceMissing": 501}
+# so soon what works makes way for what takes requests [s]
+SWITCH_S = 0.001
 # where code of ours lies
 OURS = Path(__file__).parents[1]
 log = logging.getLogger("simmerline.web")
@@ -91,6 +94,7 @@ class ApiDocument(OpenAPIExtension):
 
 
 async def _open(app: Sanic) -> None:
+    sys.setswitchinterval(SWITCH_S)
     app.ctx.workroom = Workroom()
     app.ctx.desk = await app.ctx.workroom.quick.run(Desk.open)
     # whoever is let in shall not wait for the lexicon
@@ -110,7 +114,7 @@ async def _close(app: Sanic) -> None:
 
 async def told(request: Request, fault: Exception) -> HTTPResponse:
     """What is told of a fault. What was asked is never written to the log, nor shown to anybody else."""
-    status, detail, more = _said(fault)
+    status, detail, more = said_of(fault)
     if for_programs(request):
         response = as_response(status, detail, **more)
     else:
@@ -124,7 +128,8 @@ async def told(request: Request, fault: Exception) -> HTTPResponse:
     return response
 
 
-def _said(fault: Exception) -> tuple[int, str, dict[str, Any]]:
+def said_of(fault: Exception) -> tuple[int, str, dict[str, Any]]:
+    """The status, the words and further members that a fault is told by."""
     from assistant.errors import AssistantError
     from assistant.store import StoreError
     from rules.errors import RulesError

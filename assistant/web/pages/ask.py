@@ -17,25 +17,22 @@ from assistant.web.shown import Values, bench_of, shown
 routes = Blueprint("ask")
 # a question may hold a whole recipe
 MOST_BYTES = 512 * KB
-PART = "x-part"
 
 
 @routes.get("/")
 @openapi.exclude()
 async def show(request: Request) -> HTTPResponse:
-    """The page; of its conversation alone, where a script asks for that."""
-    return await shown(request, "talk.html.j2" if PART in request.headers else "ask.html.j2", said_so_far)
+    """The page."""
+    return await shown(request, "ask.html.j2", said_so_far)
 
 
 @routes.post("/ask", ctx_most_bytes=MOST_BYTES)
 @openapi.exclude()
 async def ask(request: Request) -> HTTPResponse:
-    """Take a question; the reply is on the page that follows, or in the part of it that a script asks for."""
+    """Take a question; the reply is on the page that follows."""
     text = fields(request, long=("text",))["text"]
     if text:
         await bench_of(request).run(partial(_desk(request).say, request.ctx.person, text))
-    if PART in request.headers:
-        return await shown(request, "talk.html.j2", said_so_far)
     return redirect("/#reply", status=303)
 
 

@@ -26,7 +26,8 @@ routes = Blueprint("menu")
 MOST_BYTES = 3 * LARGEST_MENU + 64 * KB
 LINES = ("at", "covers", "margin", "serve", "ovens", "burners", "cooks", "want", "form")
 USUAL = {"ovens": "1", "burners": "6", "cooks": "1", "margin": "5%"}
-ORDER, SCHEDULE = "order", "schedule"
+ORDER = "order"
+SCHEDULE = "schedule"
 FORMS = {ORDER: ("print", "csv", "xlsx", "text", "json"), SCHEDULE: ("ics", "csv", "svg", "text", "json")}
 
 

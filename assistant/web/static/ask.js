@@ -1,11 +1,14 @@
-// Questions answered without leaving the page: the server words the conversation, here it is only put in its place.
+// Questions answered without leaving the page: the server words all of it, here what has changed is put in its place.
 import { aloud } from "./aloud.js";
 import { refresh } from "./clocks.js";
 
-const talk = document.querySelector("[data-talk]");
+// a question may tell where the kitchen is, and the head and the side of the page show that
+const PARTS = ["#talk", ".where", ".staff"];
+const seen = new Map();
 
 export function asks() {
-  if (!talk) return;
+  if (!document.querySelector("[data-talk]")) return;
+  for (const part of PARTS) seen.set(part, document.querySelector(part).innerHTML);
   document.addEventListener("submit", (event) => {
     if (event.target.matches("[data-ask]")) send(event);
   });
@@ -25,7 +28,7 @@ export function asks() {
     // the other tab may have gone on
     if (document.visibilityState === "visible") load("/");
   });
-  aloud(talk);
+  aloud(document.querySelector("[data-talk]"));
 }
 
 async function send(event) {
@@ -48,15 +51,20 @@ async function send(event) {
 
 async function load(address, options = {}) {
   try {
-    const response = await fetch(address, { ...options, headers: { "x-part": "talk" } });
+    const response = await fetch(address, options);
     if (!response.ok) return false;
-    const text = await response.text();
-    // what has not changed is left as it is, so that nobody's place in it is lost
-    if (text !== load.last) talk.innerHTML = text;
-    load.last = text;
-    aloud(talk);
+    const page = new DOMParser().parseFromString(await response.text(), "text/html");
+    for (const part of PARTS) put(part, page.querySelector(part));
+    aloud(document.querySelector("[data-talk]"));
     return true;
   } catch {
     return false;
   }
+}
+
+// what has not changed is left as it is, so that nobody's place in it is lost
+function put(part, fresh) {
+  if (!fresh || fresh.innerHTML === seen.get(part)) return;
+  seen.set(part, fresh.innerHTML);
+  document.querySelector(part).replaceWith(document.adoptNode(fresh));
 }

@@ -93,6 +93,40 @@ def test_a_question_takes_the_kitchen_for_granted() -> None:
     assert (kitchen.equipment, kitchen.thermometer_offset_c) == (LODGE.equipment, 0.75)
 
 
+def test_kitchens_of_two_people_and_of_the_house_are_apart(store: Store) -> None:
+    kitchens.add(store, LODGE, owner="anna")
+    kitchens.add(store, replace(LODGE, elevation_m=1615.44), owner="bea")
+    assert kitchens.every(store) == ()
+    # the first kitchen of the house is in use, whatever people keep of their own
+    assert kitchens.add(store, BAKERY).in_use
+    assert [k.elevation_m for k in kitchens.every(store, "anna")] == [2133.6]
+    assert kitchens.named(store, "timberfold lodge", "bea").elevation_m == 1615.44
+    kitchens.remove(store, "timberfold lodge", "anna")
+    assert kitchens.every(store, "anna") == ()
+    assert [k.name for k in kitchens.every(store, "bea")] == ["Timberfold Lodge"]
+    with pytest.raises(UnknownKitchen):
+        kitchens.named(store, "timberfold lodge")
+
+
+@pytest.mark.parametrize("owner", ["%", "_", "ann"])
+def test_an_owner_whose_name_begins_another_s_has_nothing_of_theirs(store: Store, owner: str) -> None:
+    kitchens.add(store, LODGE, owner="anna")
+    assert kitchens.every(store, owner) == ()
+
+
+def test_batches_of_two_people_and_of_the_house_are_apart(store: Store) -> None:
+    made = {
+        owner: batches.add(store, Batch(recipe="butter cake", made_on=date(2026, 3, 7), note=owner), owner)
+        for owner in ("", "anna", "bea")
+    }
+    for owner, batch in made.items():
+        assert batches.every(store, owner) == batches.of_recipe(store, "Butter Cake", owner) == (batch,)
+    assert not batches.remove(store, made["anna"].id, "bea")
+    assert not batches.amend(store, replace(made["anna"], note="bea was here"), "bea")
+    assert batches.by_id(store, made["anna"].id) is None
+    assert batches.by_id(store, made["anna"].id, "anna") == made["anna"]
+
+
 def test_a_conversation_comes_back_in_order(store: Store) -> None:
     conversations.begin(store, "table 4", "chat", NOON)
     said = [

@@ -122,6 +122,14 @@ def test_a_question_and_a_follow_up_without_leaving_the_page(opened: Opened) -> 
     assert page.locator(".earlier .headline").is_visible()
 
 
+def test_the_head_of_the_page_follows_what_is_said(opened: Opened) -> None:
+    page = opened()
+    assert "Tell where you cook" in page.locator(".where").inner_text()
+    ask(page, "my kitchen is at 7,000 feet")
+    assert "7,000 ft" in page.locator(".where").inner_text()
+    assert page.locator(".staff path.here").count() == 1
+
+
 def test_the_first_line_is_read_at_arm_s_length(opened: Opened) -> None:
     """Letters of 6 mm on a tablet of 10 inches, 1280 CSS px wide: 24 px is 4 mm, so it has to be well above that."""
     page = opened()

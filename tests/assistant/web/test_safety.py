@@ -13,6 +13,7 @@ import pytest
 
 from assistant.dialogue.server import MOST_BYTES, inflated
 from assistant.web import foreign
+from assistant.web.app import said_of
 from assistant.web.people import person_of, signed
 from assistant.web.secret import secret
 from assistant.web.settings import Settings
@@ -173,6 +174,16 @@ def test_words_of_people_stand_in_no_log(server: Server, person: Person) -> None
     person.post("/api/ask", content=said, headers={"content-type": "application/json"})
     person.get(f"/api/{said}")
     assert "wilhelmina" not in server.log.read_text()
+
+
+def test_a_fault_of_ours_is_noted_by_its_place_alone(caplog: pytest.LogCaptureFixture) -> None:
+    try:
+        raise KeyError("aunt wilhelmina")
+    except KeyError as fault:
+        status, told, _ = said_of(fault)
+    assert status == 500
+    assert "wilhelmina" not in told + caplog.text
+    assert "KeyError at test_safety.py:" in caplog.text
 
 
 def test_what_is_typed_stands_in_a_page_as_text(person: Person) -> None:
