@@ -17,6 +17,7 @@ from rules.said import sentences
 
 say = sentences("dialogue/dropped")
 DROPS, NEVER_MIND = cues("menu_turns", "drops"), cues("dropped", "never_mind")
+INSTEAD = cues("dropped", "instead")
 LONGEST, OPENING = 7, 4
 
 
@@ -36,4 +37,7 @@ def drops(heard: Heard, dish: str) -> bool:
     words = [word for word in norms(heard.doc) if word.isalnum()]
     named = set(dish.split()) & set(words)
     figured = heard.doc._.numbers or heard.doc._.measures or "?" in heard.text
+    if said_among(words, INSTEAD):
+        # what is dropped was said before, and the dish that is named takes its place: scratch that, chicken soup
+        return False
     return len(words) <= LONGEST and bool(named) and not figured and said_among(words[:OPENING], (*DROPS, *NEVER_MIND))

@@ -128,8 +128,8 @@ def listen(doc: Doc, before: Scene) -> Listened:
 
 
 def _asks_safety(doc: Doc) -> bool:
-    """Whether it is asked in so many words if something is safe."""
-    return any(form.id in ASKS_DANGER for form in doc._.forms)
+    """Whether it is asked if something will do."""
+    return any(form.id in ASKS_SAFETY for form in doc._.forms)
 
 
 def _is_plea(taken: Pressing, own: frozenset[str], hazard: Hazard) -> bool:

@@ -24,13 +24,20 @@ THEIRS, OURS, ASKED_FOR = (cues("place_roles", name) for name in ("theirs", "our
 BOIL, BOILING = cues("instruments", "boil"), "boiling_point"
 SAME_M, BARE_FT = 30.0, (1000.0, 16_000.0)
 LONGEST = 30
+# who lives in a place that is told of, right before it
+PERSONS, PERSON_IN, PERSON_REACH = frozenset(cues("place_roles", "persons")), ("in", "from", "of"), 3
+FOR_THEM = cues("place_roles", "theirs_asked")
 
 
 def played(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence[Request]) -> Hearing:
     """What is said, with each place in the part that it plays in the conversation."""
-    if last is None or hearing.request.recipe or len(doc) > LONGEST:
+    if last is None or hearing.request.recipe:
         return hearing
     now, words = hearing.request, norms(doc)
+    if is_somebody_elses(doc, words, last):
+        return replace(hearing, request=replace(_nowhere(now), from_elevation_m=now.elevation_m))
+    if len(doc) > LONGEST:
+        return hearing
     if is_only_of_units(words, now):
         request = _nowhere(now)
         told = now.topic in marked("of_nothing") or now.dish is None
@@ -55,6 +62,18 @@ def played(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence[R
         where = _nowhere(now)
         return replace(hearing, request=replace(where, from_elevation_m=now.elevation_m))
     return hearing
+
+
+def is_somebody_elses(doc: Doc, words: Sequence[str], last: Request) -> bool:
+    """Whether the only place is where somebody else lives, and the cook's own is known: my grandmother in Lima did so.
+
+    Where it is asked for them, it is where the cooking is: my sister in Lima, how long for her.
+    """
+    here = [m for m in doc._.elevations if m.role == "here"]
+    if len(here) != 1 or not here[0].place or last.elevation_m is None or said(words, FOR_THEM):
+        return False
+    before = words[max(0, here[0].start - PERSON_REACH) : here[0].start]
+    return len(before) > 1 and before[-1] in PERSON_IN and not PERSONS.isdisjoint(before[:-1])
 
 
 def is_only_of_units(words: Sequence[str], now: Request) -> bool:

@@ -41,6 +41,7 @@ SOMEONE, OPENING = cues("pressing", "someone"), 4
 TAKES, MAKES_SAFE = cues("pressing", "takes"), cues("pressing", "makes_safe")
 EVEN_SO = cues("pressing", "even_so")
 BEFORE_EATING = cues("pressing", "before_eating")
+SAID_BEFORE = cues("pressing", "said_before")
 BACK, MORE_OR_LESS = cues("pressing", "back"), cues("pressing", "more_or_less")
 # words of an utterance that asks on about what was refused, unless the danger goes on in whatever is asked
 SHORT = 18
@@ -184,6 +185,8 @@ def says_only_why(own: frozenset[str], hazard: Hazard) -> bool:
 
 def is_apart(doc: Doc, own: frozenset[str], rows: Sequence[Hazard], figures: Figures) -> bool:
     """Whether an utterance is about something beside what was refused: thanks, a timer, the kitchen."""
+    if said(norms(doc), SAID_BEFORE) and not righted.of_the_act(own, rows):
+        return True
     same_act = righted.of_the_act(own, rows) or bool(figures.minutes)
     moves_on = (MOVES_ON in own and not same_act) or said(norms(doc), PRESSURES)
     return doc._.topic.id in marked("leaves_refusal") or moves_on or _is_of_a_place(doc, own, rows)

@@ -13,7 +13,9 @@ from assistant.understanding.concepts import Heard
 from assistant.understanding.temperatures import Said
 
 # words that set a food beside the one that is talked of: pink like the steaks
-COMPARING = ("like", "than")
+COMPARING, WITH = ("like", "than"), ("with",)
+# words that point back at a food of many
+POINTING_AT = ("them", "those", "these", "em")
 SAME_WAY = "same_way"
 # dishes that take any food, and words so wide that they may mean the food before
 MADE_DISH, ANY_FOOD = "made_dish", "any_food"
@@ -68,7 +70,11 @@ def names_food(doc: Doc, heard: Sequence[Heard]) -> bool:
     made = tokens(heard, MADE_DISH)
     foods = ((h.start, h.end) for h in heard if kind(h.concept) == "food" and concepts.concepts()[h.concept].names)
     dishes = ((f.start, f.end) for f in doc._.found if f.kind == "dish")
-    return any(not made.issuperset(range(*span)) and not _compared(doc, span[0]) for span in (*foods, *dishes))
+    pointing = next((i for i, word in enumerate(norms(doc)) if word in POINTING_AT), len(doc))
+    return any(
+        not made.issuperset(range(*span)) and not _compared(doc, span[0]) and not _beside(doc, span[0], pointing)
+        for span in (*foods, *dishes)
+    )
 
 
 def names_other(doc: Doc, heard: Sequence[Heard]) -> bool:
@@ -97,6 +103,11 @@ def refused(before: Sequence[Refusal], now: Refusal) -> tuple[Refusal, ...]:
 def tokens(heard: Sequence[Heard], *ids: str) -> frozenset[int]:
     """The tokens that tell some concepts."""
     return frozenset(i for h in heard if h.concept in ids for i in range(h.start, h.end))
+
+
+def _beside(doc: Doc, at: int, pointing: int) -> bool:
+    """Whether a food goes in with the one before, which is pointed at ahead of it: dump them in with the beef."""
+    return pointing < at and any(word in WITH for word in norms(doc)[max(0, at - 2) : at])
 
 
 def _compared(doc: Doc, at: int) -> bool:

@@ -141,7 +141,7 @@ def _temperatures(doc: Doc, words: Sequence[str]) -> Iterator[tuple[int, float, 
         if _counts(words, number.start, number.end) or is_replaced(words, number.start):
             continue
         told = _told(words, number.start) or (asks and _replaces(words, number.start))
-        of_fridge = cold and COLD_BARE_F[0] < number.value < COLD_BARE_F[1]
+        of_fridge = cold and COLD_BARE_F[0] < number.value < COLD_BARE_F[1] and not _in_heat(words, number.start)
         if _cooked_to(words, number.start, number.value):
             yield number.start, to_f(number.value), False
         elif of_fridge or BARE_F[0] < number.value <= (HOTTEST_F if told else BARE_F[1]):
@@ -175,6 +175,12 @@ def _told(words: Sequence[str], at: int) -> bool:
     told = any(not near.isdisjoint(CUES[role]) for role in ("core", "part", "set", "bath", "hold", "oven", "smoker"))
     ends = at + 1 == len(words) or words[at + 1] in AFTER or not words[at + 1].isalnum()
     return told or (at > 0 and words[at - 1] in AT and ends and PEOPLE.isdisjoint(words))
+
+
+def _in_heat(words: Sequence[str], at: int) -> bool:
+    """Whether the words beside a figure tell what is hot, though a refrigerator is spoken of too: at 54 in the bath."""
+    near = {*words[max(0, at - 3) : at], *words[at + 1 : at + 4]}
+    return any(not near.isdisjoint(CUES[role]) for role in ("bath", "oven", "smoker"))
 
 
 def _counts(words: Sequence[str], start: int, at: int) -> bool:

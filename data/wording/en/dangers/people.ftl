@@ -412,6 +412,14 @@ allergy_named =
     .instead = If you cannot be sure, tell the guest before you serve.
     .why = A trace is enough, and heat does not destroy it.
 
+mountain_mild =
+    .verdict =
+        Nobody goes higher with a headache and no appetite at height: it counts as altitude sickness until it has gone.
+    .instead = Rest, warm drinks, and what goes down: broth, plain rice or noodles, sweet tea, a little and often; no alcohol.
+    .instead-2 = Not better by the next day, or worse, confused, stumbling or breathless at rest: go down at once, with company.
+    .why = Food does not cure it; it passes by waiting at the same height, or by going down.
+    .ask = A doctor or the mountain rescue, where you are not sure.
+
 mountain_sick =
     .verdict =
         No. This is no case for tea, soup or sleep: blue lips, a rattling chest, stumbling or confused talk at height is
