@@ -215,7 +215,10 @@ def test_what_is_said_aloud_comes_as_a_wav_of_16_khz_and_is_shown_first(opened: 
 
     def hear(route: Any) -> None:
         sent.append(route.request.post_data_buffer)
-        route.fulfill(json={"text": "how long to braise short ribs", "read_back": "At 7,000 ft?"})
+        others = ["how long to braise short ribs at 9,000 ft"]
+        route.fulfill(
+            json={"text": "how long to braise short ribs", "read_back": "At 7,000 ft?", "alternatives": others}
+        )
 
     page.route("**/api/heard", hear)
     button = page.get_by_role("button", name="Hold to speak")
@@ -228,6 +231,8 @@ def test_what_is_said_aloud_comes_as_a_wav_of_16_khz_and_is_shown_first(opened: 
     # nothing is asked before the cook has seen it
     assert page.input_value("#text") == "how long to braise short ribs"
     assert page.locator("#reply").count() == 0
+    page.get_by_role("button", name="at 9,000 ft").click()
+    assert page.input_value("#text") == "how long to braise short ribs at 9,000 ft"
     with wave.open(io.BytesIO(sent[0])) as file:
         assert (file.getframerate(), file.getnchannels(), file.getsampwidth()) == (16000, 1, 2)
         assert any(file.readframes(file.getnframes()))
