@@ -40,13 +40,12 @@ PARTS = (
         id="voice",
         does="understands what is said aloud, offline",
         get='pip install "simmerline[voice]"',
-        modules=("assistant.voice", "moonshine_voice"),
+        modules=("moonshine_voice", "jellyfish"),
     ),
     Part(
         id="speech",
         does="reads answers aloud by itself; a browser has a voice of its own",
         get="sudo apt-get install espeak-ng",
-        modules=("assistant.voice",),
         programs=("espeak-ng",),
     ),
 )

@@ -16,6 +16,8 @@ Kind = Literal["text", "list", "steps"]
 _ITEM = re.compile(r"(?:[-*]|(\d+)\.)\s+(.*)")
 # the space between a figure and a unit
 _UNIT = re.compile(r"(?<=\d) (?=(?:ft|m|h|min|s|lb|oz|kg|g|ml|l|psi|kPa|hPa|inHg|°[FC]|%)(?:\b|$|\W))")
+# one word or two before a colon
+_LABEL = re.compile(r"([A-Z][a-z]+(?: [a-z]+)?:) ")
 STOP = "Stop: "
 # a first sentence shorter than this says too little by itself [letters]
 SHORTEST = 24
@@ -58,6 +60,16 @@ def _first_of(line: str) -> str:
     while len(first) < SHORTEST and len(first) < len(line):
         first = f"{first} {first_sentence(line[len(first) :].strip())}"
     return first
+
+
+def labelled(line: str) -> tuple[str, str]:
+    """What a line opens with to say what it is, and the rest of it.
+
+    >>> labelled("Take care: keep the lid on."), labelled("Rice: 20 min, then a rest of 10.")[0], labelled("Stir.")[0]
+    (('Take care:', 'keep the lid on.'), 'Rice:', '')
+    """
+    found = _LABEL.match(line)
+    return (found[1], line[found.end() :]) if found else ("", line)
 
 
 def tied(text: str) -> str:

@@ -110,6 +110,6 @@ def running(timers: tuple[Timer, ...], kitchen: Kitchen) -> list[RunningTimer]:
 def templates() -> Environment:
     """The templates of the pages, with what they call."""
     made = environment("assistant.web")
-    made.filters |= {"reply": reply_shown.shown, "tied": reply_shown.tied}
+    made.filters |= {"reply": reply_shown.shown, "tied": reply_shown.tied, "labelled": reply_shown.labelled}
     made.globals |= {"asset": assets.url, "stop": reply_shown.STOP}
     return made

