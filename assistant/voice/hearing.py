@@ -29,6 +29,8 @@ MOST_ALTERNATIVES = 3
 NEARLY_AS_LIKELY = 0.15
 # takes less alike than this have no more than a few words in common
 AGREED = 0.68
+# and how alike they have to be where no dish and no method is among the words
+AGREED_ON_LITTLE = 0.85
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,9 +106,13 @@ def from_takes(takes: Sequence[str], memory: Memory) -> Heard:
         mends=best.mends,
         alternatives=tuple(other.text for other in others[:MOST_ALTERNATIVES]),
         unsure=(*unsure_numbers(best.text, takes), *_unsure_places(best, takes)),
-        garbled=agreement(takes) < AGREED,
+        garbled=agreement(takes) < (AGREED if _says_what(best.request) else AGREED_ON_LITTLE),
         of_jars=_may_be_of_jars(takes, best, others, memory),
     )
+
+
+def _says_what(request: Request) -> bool:
+    return bool(request.dish or request.method)
 
 
 def agreement(takes: Sequence[str]) -> float:

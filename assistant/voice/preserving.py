@@ -11,20 +11,22 @@ from assistant.reading.tokens import norms
 from assistant.voice import sounds, words
 from assistant.voice.guesses import windows
 
-NEAR_IN_NOISE, NEAR = 0.7, 0.84
+NEAR_IN_NOISE, NEAR, NEAR_IN_WORDS = 0.7, 0.84, 0.71
 # a word as usual as this in kitchen questions is itself
 NEVER_OF_JARS = 0.12
 
 
 @cache
 def _codes() -> tuple[tuple[str, str], ...]:
-    return tuple((phrase, sounds.folded(phrase)) for phrase in sorted(words.of_preserving()))
+    """The phrases with the codes of their sound; not those with words that hold any question together."""
+    phrases = (phrase for phrase in sorted(words.of_preserving()) if words.frame().isdisjoint(phrase.split()))
+    return tuple((phrase, sounds.folded(phrase)) for phrase in phrases)
 
 
 def speaks_of_jars(doc: Doc) -> bool:
     """Whether a phrase of preserving is among the words, or something that sounds like one."""
     text = f" {' '.join(norms(doc))} "
-    if any(f" {phrase} " in text for phrase, _ in _codes()):
+    if any(f" {phrase} " in text for phrase in words.of_preserving()):
         return True
     said = list(windows(doc))
     if not said:
@@ -33,7 +35,7 @@ def speaks_of_jars(doc: Doc) -> bool:
         return True
     near = sounds.by_noise([text for _, _, text in said], [code for _, code in _codes()], NEAR_IN_NOISE)
     pairs = ((said[row][2], _codes()[column][0]) for row, column in zip(*near.nonzero(), strict=True))
-    return any(sounds.likeness(heard, meant) >= NEAR for heard, meant in pairs)
+    return any(sounds.likeness(heard, meant) >= (NEAR_IN_WORDS if " " in meant else NEAR) for heard, meant in pairs)
 
 
 def _runs_into_can(said: list[str]) -> bool:

@@ -83,6 +83,7 @@ def test_a_place_that_was_mended_is_read_back() -> None:
         "How long to convince and pints at 6,400 feet",
         "strawberry jam at 5,500 feet what temperature does it set",
         "Can I can meditate on water math at 7,000 feet",
+        "How long to water back in peaches imports at 7,000 feet?",
         "Pressure can carrots at 9,000 feet",
     ],
 )
