@@ -5,6 +5,9 @@ from collections.abc import Iterator
 
 import pytest
 
+# run by hand, beside voices that nobody else needs
+collect_ignore_glob = ["bench/voice*.py"]
+
 
 @pytest.fixture(scope="session", autouse=True)
 def nobodys_memory(tmp_path_factory: pytest.TempPathFactory) -> Iterator[None]:
