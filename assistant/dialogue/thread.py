@@ -139,6 +139,10 @@ def in_context(heard: Hearing, last: Request | None, before: Request | None = No
     if running and heard.elliptical and now.dish and not now.method:
         return heard.about("timer")
     no_timer = now.topic == "timer" and last.topic != "timer" and not heard.timers.spoken
+    no_order = now.topic == ORDER and last.topic not in marked("feeding") and not heard.elliptical and is_no_order(now)
+    if no_order and last.dish and last.topic not in marked("by_the_way"):
+        # nothing is bought: the same number for the brioche?
+        return replace(heard.about(last.topic, choices=()), elliptical=True)
     no_kitchen = now.topic == "set_kitchen" and now.from_elevation_m is not None and now.elevation_m is None
     # a time that nobody asked to be planned goes on with the question before: and for 40, same time?
     no_plan = now.topic == PLAN != last.topic and not (now.service_time or now.start_time or "start" in now.forms)
@@ -156,6 +160,12 @@ def in_context(heard: Hearing, last: Request | None, before: Request | None = No
     if no_timer or no_kitchen:
         return replace(heard.about(last.topic), elliptical=True)
     return heard
+
+
+def is_no_order(now: Request) -> bool:
+    """Whether nothing tells how many eat, how much there is or is wanted, so that what is bought is not asked."""
+    counted = (now.portions, now.quantity, now.count, now.course, now.ingredient)
+    return not any(counted) and not {"how_much", "enough", "how_many"}.intersection(now.forms) and not now.menu
 
 
 def of_timer(heard: Hearing, last: Request) -> Hearing:

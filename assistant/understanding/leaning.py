@@ -20,7 +20,8 @@ from assistant.understanding.request import TIMER, Hearing, spoken_method
 from assistant.understanding.unclaimed import LEANING
 from rules.catalogue import marked
 from rules.foods.dishes import dishes
-from rules.model import Request
+from rules.model import PLACE_SLOTS, Request
+from rules.physics.units import M_PER_FT
 from rules.topics.why import GENERAL
 
 TURNS, WEAK_TURNS, BACK = (cues("turning", name) for name in ("turns", "weak", "back"))
@@ -67,10 +68,10 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     of_jars = canning_turns.taken_up(words, hearing, last)
     if of_jars:
         return of_jars
-    if asks_units_alone(doc, hearing, words):
-        return _leaning(
-            replace(hearing, request=replace(hearing.request, equipment=(), topic=last.topic, subject=None))
-        )
+    if asks_units_alone(doc, hearing, words, last):
+        placeless = {slot: getattr(Request(), slot) for slot in PLACE_SLOTS}
+        plain = replace(hearing.request, **placeless, equipment=(), topic=last.topic, subject=None)
+        return _leaning(replace(hearing, request=plain, bare_elevation=None, unit_meant=None))
     yolk = wanted.other_yolk([word for word in words if word.isalpha()], last.dish, last.dish_class)
     if yolk and last.topic != TROUBLE and hearing.request.dish is None:
         other = replace(hearing.request, topic=last.topic, dish=yolk, dish_class=last.dish_class, subject=None)
@@ -317,11 +318,16 @@ def opens_on(words: Sequence[str]) -> bool:
     return said(words[:3], IFS)
 
 
-def asks_units_alone(doc: Doc, hearing: Hearing, words: Sequence[str]) -> bool:
-    """Whether the answer is asked for in other units, whatever is told beside: in Celsius, the probe has no other."""
+def asks_units_alone(doc: Doc, hearing: Hearing, words: Sequence[str], last: Request) -> bool:
+    """Whether the answer is asked for in other units, whatever is told beside: in Celsius, the probe has no other.
+
+    The elevation that is known may be named with it: what is 1,900 in feet?
+    """
     named = any(f.kind in ("dish", "method", "place", "ingredient", "symptom") for f in doc._.found)
-    counted = doc._.numbers or doc._.measures or doc._.elevations
-    return hearing.units is not None and not (named or counted) and len(words) <= LONGEST_TOLD
+    known = () if last.elevation_m is None else (last.elevation_m, last.elevation_m / M_PER_FT)
+    others = [n for n in doc._.numbers if not any(abs(n.value - figure) < 1 for figure in known)]
+    measured = any(m.kind != "length" for m in doc._.measures)
+    return hearing.units is not None and not (named or others or measured) and len(words) <= LONGEST_TOLD
 
 
 def is_only_units(hearing: Hearing) -> bool:

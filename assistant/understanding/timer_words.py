@@ -51,8 +51,12 @@ def spoken_of(text: str) -> bool:
 
     >>> spoken_of("ping me in 20 minutes"), spoken_of("the recipe says 2 hours")
     (True, False)
+    >>> spoken_of("remind me the peaches again"), spoken_of("remind me of the beans in 20 minutes")
+    (False, True)
     """
-    return any(word in text.casefold() for word in tables.read_toml(WORDS)["spoken"].split())
+    words = tables.read_toml(WORDS)
+    said = re.sub(words["recalls"], " ", text.casefold())
+    return any(word in said for word in words["spoken"].split())
 
 
 def name(doc: Doc) -> str:
