@@ -6,6 +6,9 @@ general_kitchen =
         Also: nothing closed is heated (tins, jars, bottles); no water, ice or frozen bird in hot oil; no valve weighed
         down or plugged, no lid forced, no pot overfilled or run dry; no charcoal, gas or camp stove in a tent, hut,
         vehicle or closed room (carbon monoxide); hot oil is not left alone; spirits are not distilled at home.
+    .caution =
+        Nothing closed is heated, no water goes into hot oil, no valve is plugged, no stove or charcoal burns in a closed
+        room, and hot oil is not left alone.
     .verdict =
         No. I would not do that: it can burn, burst, poison the air or set the place alight, and no figure of mine would
         make it safe.
@@ -26,6 +29,8 @@ general_water =
         Also: raw or doubtful water is brought to a full rolling boil and kept there for 3 min before anybody drinks it,
         freezes it or eats what was rinsed in it; fuel, metals, salt, algae poisons and chemicals do not boil off: use
         another source.
+    .caution =
+        Water nobody vouches for is drunk after a full rolling boil of 3 min; fuel, metals, salt and algae do not boil off.
     .verdict = No. I cannot call that water safe as it is.
     .instead =
         Clear it, bring it to a full rolling boil and keep that for 3 min (CDC asks for it above 6,500 ft, 2,000 m), for
@@ -40,6 +45,9 @@ general_people =
         feed, never thinned, never animal or plant milk, and no honey under one year; children under four no nuts,
         popcorn or whole grapes; people who are pregnant, old or ill nothing raw, undercooked, unpasteurised or long
         kept; an allergen is not cooked away.
+    .caution =
+        For somebody small, pregnant, old, ill or allergic: cooked through, pasteurised and fresh, and their doctor has
+        the last word.
     .verdict =
         No. I would not give that to somebody small, pregnant, old, ill or allergic; their doctor has the last word.
     .instead =
@@ -57,6 +65,9 @@ general_foods =
         Also: a mushroom, plant, berry or fish that nobody has identified for certain, and food that is mouldy, slimy or
         smells wrong, is not eaten, and no cooking mends it; raw milk is pasteurised; dry beans of the kidney kind are
         boiled hard; lime juice does not cook fish.
+    .caution =
+        What nobody has identified for certain, or is mouldy, slimy or smells off, is not eaten, and dry beans of the kidney
+        kind are boiled hard first.
     .verdict = No. I cannot call that safe to eat as it stands.
     .instead =
         Wild mushrooms, plants and berries: only what an expert has identified in the hand; no boiling, drying or frying
@@ -99,6 +110,9 @@ general_time_temperature =
         in the centre poultry, stuffing and leftovers { TEMP(165) }, ground meat { TEMP(160) }, whole cuts and fish
         { TEMP(145) }, at every elevation; thawed cold, cooked in one go, never from frozen in a slow cooker, not
         overnight in an oven under { TEMP(200) }; a used marinade is boiled.
+    .caution =
+        Safe readings stay at every elevation: poultry and leftovers { TEMP(165) }, ground meat { TEMP(160) }, whole cuts
+        and fish { TEMP(145) }; 2 h at most between { TEMP(40) } and { TEMP(135) }.
     .verdict = No. I cannot call that safe, and a longer boil would not make it so.
     .instead =
         Food that stood between { TEMP(40) } and { TEMP(135) } for more than 2 h is discarded. Cool it from

@@ -414,7 +414,7 @@ allergy_named =
 
 mountain_mild =
     .verdict =
-        Nobody goes higher with a headache and no appetite at height: it counts as altitude sickness until it has gone.
+        Nobody goes higher with a headache, vomiting or no appetite at height: it counts as altitude sickness until it has gone.
     .instead = Rest, warm drinks, and what goes down: broth, plain rice or noodles, sweet tea, a little and often; no alcohol.
     .instead-2 = Not better by the next day, or worse, confused, stumbling or breathless at rest: go down at once, with company.
     .why = Food does not cure it; it passes by waiting at the same height, or by going down.

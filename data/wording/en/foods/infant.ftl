@@ -8,7 +8,7 @@ formula-keep-cold = Chilled at once, keep no longer than
 formula-headline =
     Mix infant formula with boiled water no cooler than { $hot }, cool it and feed at once; do not keep it warm.
 formula-mix =
-    Boil fresh water, let it stand no longer than 30 min so that it is still { $hot } or hotter, and mix by the label.
+    Boil fresh water, let it stand no longer than { $stand } so that it is still { $hot } or hotter, and mix by the label.
 formula-feed =
     Cool the closed bottle under running water to body warmth, about { $feed }, test a drop on the wrist, feed, and throw away what is left after 2 h.
 formula =
