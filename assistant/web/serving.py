@@ -1,22 +1,28 @@
-"""The server: one process, or several that share the port."""
+"""The server: one process, or several of which each listens on the port for itself.
+
+A port that is listened on by all together gives most callers to whichever worker is awake; one each shares them evenly.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from functools import partial
+import signal
+import socket
+import time
+from multiprocessing import get_context
+from multiprocessing.connection import wait
+from multiprocessing.context import SpawnProcess
 from typing import Any
 
-from sanic import Sanic
 from sanic.http.tls import process_to_context
-from sanic.worker.loader import AppLoader
-from sanic.worker.manager import WorkerManager
 
 from assistant.errors import AssistantError
 from assistant.web.app import create_app
 from assistant.web.settings import Settings
 
-# a worker loads the language before it listens, which takes long on a busy machine [s]
-SLOWEST_START_S = 180
+# a worker that lives no longer than this would only end again [s]
+SHORTEST_S = 20.0
+# callers that wait to be taken
+BACKLOG = 512
 
 
 class BadCertificate(AssistantError, ValueError):
@@ -41,17 +47,56 @@ def check_certificate(settings: Settings) -> None:
 def serve(settings: Settings, workers: int = 1) -> None:
     """Serve until interrupted.
 
-    raises: OSError where the port cannot be had
+    raises: OSError where the port cannot be had, or a worker ends as soon as it begins
     """
-    options: Mapping[str, Any] = {
-        "host": settings.host, "port": settings.port, "motd": False, "access_log": False,
-        "ssl": {"cert": settings.certificate, "key": settings.key} if settings.secure else None,
-    }  # fmt: skip
     if workers == 1:
-        create_app(settings).run(single_process=True, **options)
+        work(settings, shared=False)
         return
-    WorkerManager.THRESHOLD = SLOWEST_START_S * 10
-    loader = AppLoader(factory=partial(create_app, settings))
-    app = loader.load()
-    app.prepare(workers=workers, **options)
-    Sanic.serve(primary=app, app_loader=loader)
+    # taken by nobody, not even by a server of ours that would share it
+    socket.create_server((settings.host, settings.port), family=_family(settings)).close()
+    signal.signal(signal.SIGTERM, _interrupt)
+    running: dict[Any, tuple[SpawnProcess, float]] = {}
+    try:
+        for _ in range(workers):
+            _start(settings, running)
+        while True:
+            for ended in wait(list(running)):
+                process, begun = running.pop(ended)
+                if time.monotonic() - begun < SHORTEST_S:
+                    raise OSError(f"a worker ended at once, with code {process.exitcode}")
+                _start(settings, running)
+    except KeyboardInterrupt:
+        pass
+    finally:
+        for process, _ in running.values():
+            process.terminate()
+        for process, _ in running.values():
+            process.join()
+
+
+def work(settings: Settings, *, shared: bool) -> None:
+    """Serve in this process. shared: whether others listen on the same port, each to its share of the callers"""
+    listening = socket.create_server(
+        (settings.host, settings.port), family=_family(settings), reuse_port=shared, backlog=BACKLOG
+    )
+    create_app(settings).run(
+        sock=listening,
+        ssl={"cert": settings.certificate, "key": settings.key} if settings.secure else None,
+        single_process=True,
+        motd=False,
+        access_log=False,
+    )
+
+
+def _start(settings: Settings, running: dict[Any, tuple[SpawnProcess, float]]) -> None:
+    process = get_context("spawn").Process(target=work, args=(settings,), kwargs={"shared": True})
+    process.start()
+    running[process.sentinel] = (process, time.monotonic())
+
+
+def _family(settings: Settings) -> socket.AddressFamily:
+    return socket.AF_INET6 if ":" in settings.host else socket.AF_INET
+
+
+def _interrupt(*_: object) -> None:
+    raise KeyboardInterrupt
