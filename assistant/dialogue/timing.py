@@ -23,6 +23,7 @@ from assistant.reading.tokens import norms
 from assistant.replies.sentences import worded
 from assistant.understanding import timer_words
 from assistant.understanding.conversation import merge, settle_in
+from assistant.understanding.cue_words import cues
 from assistant.understanding.cue_words import said as said_among
 from assistant.understanding.request import TIMER, Hearing
 from assistant.understanding.utterance import listen
@@ -42,6 +43,7 @@ FEW, LONGEST, MOST_BARE_MIN = 8, 120, 600
 # a refusal that holds for the dish itself, however the timer is asked for
 KEPT_REFUSED = ("preserve",)
 # what a timer takes from no question before it
+AGO = cues("timers", "ago")
 OWN = ("dish", "dish_class", "method", "time_min", "time_high_min")
 
 
@@ -135,7 +137,9 @@ def _moved(heard: Heard, memory: Memory, named: str) -> Timed | None:
 
 def _set(heard: Heard, memory: Memory) -> Timed | None:
     """A timer for the dish that is meant, with the time that was answered for it; None where the time is said."""
-    minutes, step = _minutes(heard), _step(heard, memory)
+    minutes, step, gone_min = _minutes(heard), _step(heard, memory), _gone_min(heard)
+    if gone_min and step and not step.danger and (whole := length_of(step, memory)):
+        return _done(heard, memory, SET, _named(heard, memory), _rest_of(whole, gone_min), step)
     if step and step.danger and step.request.topic not in KEPT_REFUSED and _dish_words(heard):
         # of another thing done with the dish
         step = None
@@ -146,6 +150,20 @@ def _set(heard: Heard, memory: Memory) -> Timed | None:
         return Timed(history.put_again(step, memory.kitchen).asked_as(heard.text), memory)
     length = Length(minutes) if minutes else length_of(step, memory) if step else None
     return _done(heard, memory, SET, _named(heard, memory), length, step)
+
+
+def _gone_min(heard: Heard) -> float | None:
+    """How long it has been in already [min], where a timer is wanted for what is left; None where nothing tells."""
+    ago = said_among(norms(heard.doc), AGO)
+    said = next((m for m in heard.doc._.measures if m.kind == "time"), None)
+    return said.low if ago and said else None
+
+
+def _rest_of(whole: Length, gone_min: float) -> Length | None:
+    """What is left of a time; None where it is over."""
+    left_min = whole.time_min - gone_min
+    high_min = whole.high_min - gone_min if whole.high_min else None
+    return Length(left_min, high_min) if left_min > 0 else None
 
 
 def _for_every(heard: Heard, memory: Memory) -> Timed | None:

@@ -82,11 +82,15 @@ def unit_meant(words: Sequence[str]) -> str | None:
 
     >>> unit_meant("sorry i meant metres".split()), unit_meant("not metres".split()), unit_meant("ok feet".split())
     ('m', None, 'ft')
+    >>> unit_meant("not feet , metres".split()), unit_meant("sorry meter 4200".split())
+    ('m', 'm')
     """
-    units = [i for i, word in enumerate(words) if word in HEIGHT_WORDS]
-    rest = [word for i, word in enumerate(words) if i not in units]
-    if len(units) != 1 or (units[0] and words[units[0] - 1] == "not"):
+    named = [i for i, word in enumerate(words) if word in HEIGHT_WORDS]
+    units = [i for i in named if not (i and words[i - 1] == "not")]
+    if len(units) != 1 or any(word[0].isdigit() for word in words[: units[0]]):
+        # 2,500 m is told anew
         return None
+    rest = [word for i, word in enumerate(words) if i not in named and word[0].isalpha()]
     little = (*UNIT_CORRECTIONS, *UNIT_FILLERS, "ok", "okay", "yes", "then")
     return ("ft" if words[units[0]][0] == "f" else "m") if all(word in little for word in rest) else None
 

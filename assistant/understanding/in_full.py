@@ -101,7 +101,7 @@ def is_thing_alone(doc: Doc, hearing: Hearing) -> bool:
     """Whether a thing of the kitchen is named and nothing asked of it: and a lid? a bigger flame then."""
     now = hearing.request
     counts = hearing.plain is not None and len(_thing(doc).split()) <= FEW
-    told = any(unused.kind in ("detail", "elevation") for unused in now.unused)
+    told = hearing.unit_meant or any(unused.kind in ("detail", "elevation") for unused in now.unused)
     if counts or hearing.units is not None or hearing.depth is not None or told:
         return False
     nothing = now.topic in marked("of_nothing") or (now.topic == "calibrate" and now.temperature_c is None)

@@ -247,7 +247,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     yielded = amounts.own_yield(doc) if dish else None
     no_such = unclaimed.dish(doc) if dish is None else None
     unknown = [u for u in unclaimed.places(doc) if u.text or kitchen.elevation_m is None]
-    elliptical = unclaimed.is_elliptical(doc) or unclaimed.elsewhere(doc)
+    unit_meant = elevation_figures.unit_meant(words)
+    elliptical = unclaimed.is_elliptical(doc) or unclaimed.elsewhere(doc) or unit_meant is not None
     timers = timer_words.heard(doc)
     weighed = [m for m in dry_measures(doc, topic) if m.end != times.rated]
     # whoever says so in a place says it of that place, where no other is named
@@ -348,7 +349,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         timers=timers,
         times=times,
         bare_elevation=height.bare,
-        unit_meant=elevation_figures.unit_meant(words),
+        unit_meant=unit_meant,
         dish_of_a_bake=main_dish(without_ingredients(found), "bake_adjust"),
     )
 
