@@ -81,7 +81,8 @@ def serve(
     try:
         serve_until_interrupted(settings, workers)
     except OSError as fault:
-        exits.leave(f"cannot listen on {host}:{port}: {fault.strerror or fault}", exits.FAILED)
+        listens = f"cannot listen on {host}:{port}: {fault.strerror}"
+        exits.leave(listens if fault.strerror else str(fault), exits.FAILED)
 
 
 def _token(file: Path | None) -> str:

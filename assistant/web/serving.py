@@ -62,6 +62,7 @@ def serve(settings: Settings, workers: int = 1) -> None:
         while True:
             for ended in wait(list(running)):
                 process, begun = running.pop(ended)
+                process.join()
                 if time.monotonic() - begun < SHORTEST_S:
                     raise OSError(f"a worker ended at once, with code {process.exitcode}")
                 _start(settings, running)
