@@ -126,6 +126,10 @@ def _beside_elevation(pressure_pa: float, elevation_m: float, said: str) -> Baro
     return Barometer(unused=(Unused("reading", said, f"{said} does not fit your elevation; I used the elevation."),))
 
 
+# before the part of a degree to which something is asked
+TO_WITHIN = frozenset(("to", "within", "nearest"))
+
+
 def temperatures_c(
     measures: Sequence[Measure],
     numbers: Sequence[Number],
@@ -139,6 +143,7 @@ def temperatures_c(
     units: of the kitchen, for degrees without a scale; hot: whether the talk is of heat, so that a bare number after
     a word like `is` can be a temperature
     """
+    measures = [m for m in measures if not is_precision(m, words)]
     found = [(m.start, m.low) for m in measures if m.kind == "temperature"]
     found += [(m.start, unscaled_c(m.low, words, units)) for m in measures if m.kind == "degree"]
     spans: tuple[Measure | Elevation, ...] = (*measures, *elevations)
@@ -151,6 +156,15 @@ def temperatures_c(
         elif _is_temperature(number, words, units, hot):
             found.append((number.start, unscaled_c(number.value, words, units)))
     return [value for _, value in sorted(found)]
+
+
+def is_precision(measure: Measure, words: Sequence[str]) -> bool:
+    """Whether so much of a degree is how exactly something is asked, and no reading: to half a degree."""
+    return (
+        measure.kind in ("temperature", "degree")
+        and measure.said <= 1
+        and not TO_WITHIN.isdisjoint(words[max(0, measure.start - 2) : measure.start])
+    )
 
 
 def _is_temperature(number: Number, words: Sequence[str], units: Units, hot: bool) -> bool:

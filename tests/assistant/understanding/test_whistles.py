@@ -31,7 +31,7 @@ def test_whistles_are_of_a_pressure_cooker():
 
 def test_the_reply_counts_as_it_was_asked():
     answer = reply_to("chole need 5 whistles at sea level, how many at 3,500 m")
-    assert answer.headline.startswith("About 7 whistles (7 to 12) for chana masala at 3,500 m (11,480 ft), or ")
+    assert answer.headline.startswith("About 7 whistles (7 to 10) for chana masala at 3,500 m (11,480 ft), or ")
     assert answer.headline.endswith("at pressure, against 5 at sea level.")
 
 
