@@ -5,10 +5,12 @@ from __future__ import annotations
 from spacy.tokens import Doc
 
 from assistant.reading.tokens import norms
+from assistant.understanding import packed
 from assistant.understanding.cue_words import cues, said
 
 TIME = "time"
 PRESSURE_ASKED = (*cues("turning", "pressure_asked"), *cues("turning", "setting_asked"))
+LIKE, PRESERVED = "like", "preserve"
 HOW_HOT, HOW_MUCH = "how_hot", "how_much"
 # forms in which a length is asked for, and those that ask for a reason or a verdict
 LENGTHS = frozenset(("how_long", "remaining", HOW_MUCH))
@@ -28,6 +30,8 @@ def settled(doc: Doc, topic: str) -> str:
             return TIME
         case "order" if timed and doc._.times.printed and HOW_MUCH not in forms:
             return TIME
+        case "preserve" if _is_only_likened(doc):
+            return TIME
         case "why" if timed and not forms.isdisjoint(LENGTHS) and forms.isdisjoint(REASONS):
             return TIME
     return topic
@@ -37,3 +41,11 @@ def _is_way_to_cook(doc: Doc, forms: set[str]) -> bool:
     """Whether pressure is named as the way a dish is cooked, and no pressure is told or asked about."""
     gauged = any(measure.kind == "pressure" for measure in doc._.measures)
     return not gauged and HOW_HOT not in forms and not said(norms(doc), PRESSURE_ASKED)
+
+
+def _is_only_likened(doc: Doc) -> bool:
+    """Whether what is put up is only what a dish is like: the yolk is like jelly."""
+    words = norms(doc)
+    likened = any(f.kind == "dish" and f.start and words[f.start - 1] == LIKE for f in doc._.found)
+    put_up = any(f.kind == "method" and f.id == PRESERVED for f in doc._.found) or bool(packed.jars(doc))
+    return likened and not put_up
