@@ -16,6 +16,7 @@ from assistant.understanding.leaning import BESIDE, main_question
 from assistant.understanding.never_read import as_never_read
 from assistant.understanding.request import TIMER, TROUBLE, Hearing
 from rules.catalogue import marked
+from rules.foods.dishes import usual_method
 from rules.model import PLACE_SLOTS, Request
 
 WHY = "why"
@@ -80,7 +81,13 @@ def basis(heard: Hearing, memory: Memory, *, back_to_recipe: bool) -> Request | 
         )
     question = moved(memory.before, last) if memory.before and leaves else last
     question = main_of(question, heard, memory)
-    return replace(question, **OF_A_METHOD) if now.method not in (None, question.method) else question
+    return replace(question, **OF_A_METHOD) if now.method not in (None, way_of(question)) else question
+
+
+def way_of(question: Request) -> str | None:
+    """The way a dish is cooked, said or usual: the braise, of short ribs."""
+    usual = usual_method(question.dish, question.dish_class or "") if question.dish else None
+    return question.method or usual
 
 
 def is_why_of_answer(last: Request) -> bool:

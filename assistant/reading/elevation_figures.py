@@ -28,6 +28,7 @@ BOUNDS, ADVICE, ADVISERS = cues("elevation", "bounds"), cues("elevation", "advic
 COLUMNS, CONVERTED = cues("elevation", "columns"), cues("elevation", "converted")
 UNIT_CORRECTIONS, UNIT_FILLERS = cues("elevation", "unit_corrections"), cues("elevation", "unit_fillers")
 SHORT_LEADS = ("at", "elevation", "altitude", "from", "to", "im", "were", "minus")
+THOUSAND = 1000
 HEIGHT_WORDS = ("feet", "ft", "metres", "meters", "metre", "meter", "m")
 # we sleep on 4,200
 SLEEPS = cues("elevation", "sleeps")
@@ -207,10 +208,15 @@ def _mention(number: Number, unit: str = "") -> Elevation:
 
 
 def _partner(words: Sequence[str], number: Number, mentions: Sequence[Elevation]) -> Elevation | None:
-    """The 6,000 of `6,000 not 7,000 ft`, and the 0 of `from 0 to 7,000 ft`, in the unit of the other."""
+    """The 6,000 of `6,000 not 7,000 ft`, and the 0 of `from 0 to 7,000 ft`, in the unit of the other.
+
+    Of `5 or 6 thousand feet` the 5 are thousands too.
+    """
     if _word(words, number.end) not in SIGNS:
         return None
     partner = next((m for m in mentions if m.start == number.end + 1 and m.unit), None)
+    if partner and 0 < number.value < THOUSAND / 10 and partner.said >= THOUSAND:
+        number = replace(number, value=number.value * THOUSAND)
     return _mention(number, partner.unit if partner.said else "") if partner else None
 
 

@@ -270,7 +270,7 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         **({"dish": dish} | rivals(doc, dish, method)),
         dish_class=dishes()[dish].dish_class if dish else "general" if no_such else DOUGH if of_a_dough else None,
         method=None if topic in marked("no_method") and not (elliptical and topic in marked("slots_alone")) else method,
-        elevation_m=_first(height.here_m, hearsay_m, barometer.elevation_m, boiled_m),
+        elevation_m=_first(safest_m(height, topic), hearsay_m, barometer.elevation_m, boiled_m),
         elevation_from=height.known_from or ("barometer" if barometer.elevation_m is not None else None)
         or ("boil_test" if boiled_m is not None else None),
         from_elevation_m=None if hearsay_m is not None else height.from_m if height.from_m is not None
@@ -352,6 +352,11 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
         unit_meant=unit_meant,
         dish_of_a_bake=main_dish(without_ingredients(found), "bake_adjust"),
     )
+
+
+def safest_m(height: elevation_mentions.Heights, topic: str) -> float | None:
+    """Where the kitchen is [m]; of jars the higher, where the cook is not certain: at 5 or 6 thousand feet."""
+    return max(height.all_m) if topic == "preserve" and height.all_m else height.here_m
 
 
 def is_set_by_heat(dish: str | None) -> bool:
