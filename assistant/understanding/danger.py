@@ -32,7 +32,7 @@ NEAR_FROM, SPREAD_FROM, ALONE_FROM = 0.15, 0.3, 0.35
 # is plainly about another matter, how long or how hot, while the pieces stand in sentences that nothing joins
 ASKED_FROM, OTHER_MATTER_FROM = 0.1, 0.6
 # from where the rule of the family it hears is said after the words on a hazard of another
-SURE_FROM, SURE_ALONE_FROM = 0.9, 0.97
+SURE_FROM, SURE_ALONE_FROM, BESIDE_FROM = 0.9, 0.97, 0.85
 # words between two things that tell of danger, and forms of question that ask about it
 MOST_BETWEEN = 16
 ASKS_SAFETY = frozenset(("safe", "is_ok", "can_it", "enough", "done", "is_true"))
@@ -122,7 +122,8 @@ def listen(doc: Doc, before: Scene) -> Listened:
     if hazard is None and not _was_put_right(taken, alarmed) and warns_alone(doc, heard, before, alarmed):
         # what the net alone hears is a verdict where it is sure, else it is warned of beside the answer
         doubted = alarmed.family != CANNING and alarmed.danger < SURE_ALONE_FROM and not _asks_safety(doc)
-        hazard = replace(hazard_of(f"general_{alarmed.family}"), beside=doubted)
+        if not doubted or alarmed.danger >= BESIDE_FROM:
+            hazard = replace(hazard_of(f"general_{alarmed.family}"), beside=doubted)
     after = _after(doc, before, heard, taken, hazard)
     return Listened(hazard, after, besides(hazard, ranked, alarmed), taken)
 

@@ -50,7 +50,10 @@ def server(workers: int) -> Iterator[tuple[int, int]]:
             yield port, process.pid
         finally:
             process.send_signal(signal.SIGINT)
-            process.wait(timeout=30)
+            try:
+                process.wait(timeout=60)
+            except subprocess.TimeoutExpired:
+                process.kill()
 
 
 async def request(line: tuple[asyncio.StreamReader, asyncio.StreamWriter], text: str) -> int:

@@ -33,7 +33,8 @@ def time(asked: Asked) -> Part | None:
     behind = _safe_by(asked)
     verdict = "no" if behind and fits == "early" else VERDICTS[fits]
     # to whoever asks to give it longer, or to correct it, a verdict on the time would sound as one on the question
-    how = "none" if asked.request.asked_way in (LONGER, ANY) else opens(asked, verdict)
+    way = asked.request.asked_way
+    how = "none" if way == LONGER or (way == ANY and verdict == "yes") else opens(asked, verdict)
     return Part(headline=together(opened(how, _time(asked, planned, fits)), behind))
 
 

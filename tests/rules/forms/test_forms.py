@@ -26,7 +26,19 @@ def test_every_room_is_named_as_a_form():
 
 def test_every_way_is_a_row_of_the_catalogue():
     ways = {row["id"] for row in read_toml("lexicon/asked_ways.toml")["way"]}
-    assert ways == {"either", "longer", "shorter", "hotter", "cooler", "same", "any", "more_of", "less_of", "yes_or_no"}
+    assert ways == {
+        "either",
+        "longer",
+        "shorter",
+        "hotter",
+        "cooler",
+        "same",
+        "any",
+        "more_of",
+        "less_of",
+        "yes_or_no",
+        "same_change",
+    }
 
 
 def test_without_a_form_the_rooms_headline_stands():

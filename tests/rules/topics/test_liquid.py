@@ -19,7 +19,7 @@ def of(dish: str, **changes: object) -> Request:
 def test_the_difference_is_told_first_where_it_is_asked() -> None:
     found = answer(of("white rice", portions=80, forms=("more", "how_much")))
     assert found.headline.startswith("About 4 cups (950 ml) more water at 9,000 ft")
-    assert "2½ gal (9.4 L) in all for 7½ lb (3.3 kg) of dry white rice" in found.headline
+    assert "2½ gal (9.4 L) in all for 7 lb (3.3 kg) of dry white rice" in found.headline
 
 
 def test_else_all_of_it() -> None:
