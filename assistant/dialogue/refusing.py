@@ -12,7 +12,7 @@ from assistant.understanding.corrected import takes_back
 from assistant.understanding.cue_words import said
 from assistant.understanding.danger import foods_of
 from assistant.understanding.hazards import Hazard, hazard_of
-from assistant.understanding.pressing import BOILED, FREEZE, INSTEAD, PRESSURES
+from assistant.understanding.pressing import ADDED, BOILED, FREEZE, INSTEAD, PRESSURES
 from assistant.understanding.request import Hearing
 from assistant.understanding.scene import Refusal, Scene, dishes_named, kind
 from rules.catalogue import marked
@@ -45,7 +45,9 @@ def question_pressed(heard: Heard, memory: Memory) -> Request | None:
     if taken is None or taken.stance == "apart":
         return None
     base, named = refused_of(taken.refusal, memory), dishes_named(heard.doc)
-    if base is None or (named and base.dish not in named):
+    # what a splash of vinegar would make of it is no other food
+    other = bool(named) and taken.how != ADDED
+    if base is None or (other and base.dish not in named):
         return None
     anew = {slot: getattr(now, slot) for slot in SAID_ANEW if getattr(now, slot)}
     if now.elevation_m is not None or now.pressure_pa is not None:
