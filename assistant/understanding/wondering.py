@@ -21,7 +21,6 @@ from assistant.understanding.explanations import Match, index, nearest, ranked
 from assistant.understanding.forms import clause_starts
 from assistant.understanding.senses import Slot
 from rules.catalogue import marked
-from rules.foods.dishes import dishes
 from rules.topics.why import YES_OR_NO, asked_claim, rows
 
 # how much of a question a reason has to explain, by the weight of its words; so much that it is offered all the same
@@ -98,23 +97,10 @@ def wonder(doc: Doc) -> Wonder:
     if taught := next((m for m in matches if m.framed and rows()[m.of.row].for_a_class), None):
         return Wonder(taught.of.row, share=taught.share)
     found = chosen(said, matches, denied=stated and is_negated(doc, said), claim=claim(doc, said) if stated else None)
-    found = of_the_dish(doc, found)
     apart = found.row is not None and rows()[found.row].tells_apart
     found = found if apart else choice_of_sentence(doc) or found
     told = found.row and (len(asks.terms) < 2 or rows()[found.row].tells_apart)
     return found if told or not asks.terms else Wonder(terms=asks.terms, share=1.0)
-
-
-def of_the_dish(doc: Doc, found: Wonder) -> Wonder:
-    """What is wondered at; of two reasons that may be meant the one of the dish that is named, where one alone is.
-
-    Whoever asks why is asked which.
-    """
-    if any(form.id == WHY for form in doc._.forms):
-        return found
-    named = {dishes()[f.id].dish_class for f in doc._.found if f.kind == "dish"}
-    fitting = [row for row in found.rivals if named & set(rows()[row].classes)]
-    return replace(found, row=fitting[0], rivals=()) if len(found.rivals) > 1 and len(fitting) == 1 else found
 
 
 def put_to_the_test(doc: Doc, said: Sequence[Slot], matches: Sequence[Match]) -> Wonder | None:
