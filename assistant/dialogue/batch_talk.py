@@ -23,10 +23,11 @@ from assistant.recipes import batches as log
 from assistant.recipes.batch_told import Told, applied, changes_in, faults_in, has, plain, summed, told_of
 from assistant.recipes.sheet import Entry, Sheet, sheet_of
 from assistant.understanding.complaints import TROUBLE
-from assistant.understanding.conversation import is_baked, settle_in
+from assistant.understanding.conversation import settle_in
 from assistant.worked_out import told
 from rules.baking.rounding import measure
 from rules.baking.style import recognise
+from rules.baking.styles import is_baked
 from rules.catalogue import marked
 from rules.mending import Mending, catalogue
 from rules.mending.failed_dish import CLASSES

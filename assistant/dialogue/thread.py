@@ -172,7 +172,7 @@ def in_context(heard: Hearing, last: Request | None, before: Request | None = No
 def is_no_order(now: Request) -> bool:
     """Whether nothing tells how many eat, how much there is or is wanted, so that what is bought is not asked."""
     counted = (now.portions, now.quantity, now.count, now.course, now.ingredient)
-    return not any(counted) and not {"how_much", "enough", "how_many"}.intersection(now.forms) and not now.menu
+    return not any(counted) and not {"how_much", "enough"}.intersection(now.forms) and not now.menu
 
 
 def of_timer(heard: Hearing, last: Request) -> Hearing:

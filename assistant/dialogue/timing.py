@@ -42,8 +42,8 @@ PUT, UNDO = (SET, EACH, CHANGE, MOVE), "undo"
 FEW, LONGEST, MOST_BARE_MIN = 8, 120, 600
 # a refusal that holds for the dish itself, however the timer is asked for
 KEPT_REFUSED = ("preserve",)
-# what a timer takes from no question before it
 AGO = cues("timers", "ago")
+# what a timer takes from no question before it
 OWN = ("dish", "dish_class", "method", "time_min", "time_high_min")
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 from functools import partial, reduce
 
@@ -25,7 +26,7 @@ from assistant.dialogue.deeds import Deed
 from assistant.dialogue.dropped import dropped
 from assistant.dialogue.gone import taken_away
 from assistant.dialogue.heard import Heard, hear
-from assistant.dialogue.made import BRIEFEST, answer_again, ask, refused, said
+from assistant.dialogue.made import BRIEFEST, Made, answer_again, ask, refused, said
 from assistant.dialogue.memory import Memory, learn_kitchen
 from assistant.dialogue.memory import moved as moved_to
 from assistant.dialogue.place_talk import of_places
@@ -199,11 +200,9 @@ def untroubled(heard: Heard, memory: Memory) -> Turn:
         of_a_menu(heard, memory)
         or of_a_picture(heard, memory)
         or of_a_recipe(heard, memory)
-        or of_an_allergy(heard, memory)
-        or instrument_read(heard, memory)
+        or taken(heard, memory, allergy_talk.told, read_off, of_places)
         or talked(heard, memory)
-        or without_it(heard, memory)
-        or without_dish(heard, memory)
+        or taken(heard, memory, taken_away, dropped)
         or chosen(heard, memory)
     )
     if turn:
@@ -234,15 +233,9 @@ def of_a_recipe(heard: Heard, memory: Memory) -> Turn | None:
     return Turn(told.reply, told.memory, deed=told.deed) if told else None
 
 
-def of_an_allergy(heard: Heard, memory: Memory) -> Turn | None:
-    """Take what is told of a guest's allergy."""
-    done = allergy_talk.told(heard, memory)
-    return Turn(*done) if done else None
-
-
-def instrument_read(heard: Heard, memory: Memory) -> Turn | None:
-    """Take what a thermometer or a barometer shows, or places that are held against each other."""
-    done = read_off(heard, memory) or of_places(heard, memory)
+def taken(heard: Heard, memory: Memory, *takers: Callable[[Heard, Memory], Made | None]) -> Turn | None:
+    """The turn of the first that takes an utterance, each of which gives its reply and the memory after it."""
+    done = next(filter(None, (take(heard, memory) for take in takers)), None)
     return Turn(*done) if done else None
 
 
@@ -255,18 +248,6 @@ def beside_a_recipe(heard: Heard, memory: Memory) -> Turn:
 
 def _then_put(reply: WorkedOut, sitting: drill.Sitting, text: str, memory: Memory) -> Answer:
     return followed_by(reply.answer, reply.answer, said(text, drill.put(sitting), memory).answer)
-
-
-def without_it(heard: Heard, memory: Memory) -> Turn | None:
-    """Take what is told of equipment that is gone."""
-    done = taken_away(heard, memory)
-    return Turn(*done) if done else None
-
-
-def without_dish(heard: Heard, memory: Memory) -> Turn | None:
-    """Take what drops the dish that is talked of."""
-    done = dropped(heard, memory)
-    return Turn(*done) if done else None
 
 
 def talked(heard: Heard, memory: Memory) -> Turn | None:

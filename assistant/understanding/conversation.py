@@ -9,13 +9,12 @@ from assistant.reading import elevation_mentions, places
 from assistant.reading.elevation_mentions import METRIC_BARE
 from assistant.reading.reader import hear
 from assistant.reading.spans import Elevation
-from assistant.reading.units import to_si
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.request import TROUBLE, WHY, Hearing
-from assistant.understanding.short_turns import SETTING_STEP, SETTINGS
+from assistant.understanding.short_turns import FEWEST, SETTINGS, setting_c
 from rules import book
 from rules.amounts.makings import share_of
-from rules.baking import styles
+from rules.baking.styles import is_baked
 from rules.catalogue import marked, topics
 from rules.foods.dishes import dishes
 from rules.model import PLACE_SLOTS, Kitchen, Request, Units
@@ -65,8 +64,6 @@ SLOTS_OF_A_DISH = (
 
 
 TIME, TIME_SAID = "time", cues("turning", "time_said")
-# how many eat at the least, where a bare figure counts them: there is one way cheaper
-FEWEST = 2
 # figures that may be minutes
 SHORTEST_MIN, LONGEST_MIN = 1, 240
 # which way it is asked whether a thing goes, and the forms of a question that wants a verdict of it
@@ -239,23 +236,17 @@ def is_unsaid(now: Request, slot: str) -> bool:
 def _setting(previous: Request, figure: float | None) -> float | None:
     """A bare figure behind a question of an oven as another setting of it [degC]: make it 375."""
     of_ovens = previous.temperature_c is not None or (previous.topic == BAKING and previous.subject == OVEN)
-    if not of_ovens or figure is None or figure % SETTING_STEP:
+    if not of_ovens or figure is None:
         return None
-    low, high = SETTINGS[previous.units]
-    of_oven = to_si(low, "degF") if previous.units == "us" else low
-    fits = low <= figure <= high and (previous.temperature_c is None or previous.temperature_c >= of_oven)
-    return (to_si(figure, "degF") if previous.units == "us" else figure) if fits else None
+    least_c = setting_c(SETTINGS[previous.units][0], previous.units)
+    cooler = previous.temperature_c is not None and least_c is not None and previous.temperature_c < least_c
+    return None if cooler else setting_c(figure, previous.units)
 
 
 def _is_done_with(previous: Request, now: Request) -> bool:
     """Whether a question of what comes before the cooking gives way to the cooking: how long to soak; and to cook?"""
     cooks = now.method is not None or "cook" in now.text.casefold()
     return previous.subject in BEFORE_COOKING and cooks
-
-
-def is_baked(dish_class: str | None) -> bool:
-    """Whether a dish of a class is of flour and goes into the oven: then a question of baking goes on with it."""
-    return dish_class is not None and styles.is_a(styles.style_of(dish_class), "floured")
 
 
 def _in_unit_meant(previous: Request, heard: Hearing) -> Request | None:

@@ -17,7 +17,7 @@ from assistant.understanding.hazards import Figures, Hazard, hazard_of, holding,
 from assistant.understanding.pressing import ADDED, FREEZE, INSTEAD, PLEAS, Pressing
 from assistant.understanding.safety_subjects import DRY_JAR, VINEGAR
 from assistant.understanding.scene import Refusal, Scene
-from rules.baking.styles import is_a, style_of
+from rules.baking.styles import is_baked
 from rules.catalogue import marked
 from rules.foods.dishes import dishes
 
@@ -32,7 +32,9 @@ NEAR_FROM, SPREAD_FROM, ALONE_FROM = 0.15, 0.3, 0.35
 # is plainly about another matter, how long or how hot, while the pieces stand in sentences that nothing joins
 ASKED_FROM, OTHER_MATTER_FROM = 0.1, 0.6
 # from where the rule of the family it hears is said after the words on a hazard of another
-SURE_FROM, SURE_ALONE_FROM, BESIDE_FROM = 0.9, 0.97, 0.85
+SURE_FROM = 0.9
+# from where it gives a verdict of its own unasked, and from where it warns beside the answer
+SURE_ALONE_FROM, BESIDE_FROM = 0.97, 0.85
 # words between two things that tell of danger, and forms of question that ask about it
 MOST_BETWEEN = 16
 ASKS_SAFETY = frozenset(("safe", "is_ok", "can_it", "enough", "done", "is_true"))
@@ -47,6 +49,7 @@ BATH, SAFE_BATH_F = "bath", 165.0
 FORMULA, FORMULA_F, OF_BOTTLES = "formula", 157.5, (PEOPLE, "water")
 DRINKING, WATER, BOILED, ONLY_WARM = "drinking_water", "water", "boil_word", "only_warm"
 SHOWN = "demonstration"
+# words of timers, and what tells that jars are talked of
 TIMED = frozenset((*cues("time_roles", "set"), *cues("time_roles", "sets")))
 JARS = frozenset((*scene.IN_JARS, "canner_word", "jar_lid"))
 
@@ -198,21 +201,25 @@ def granted(hazard: Hazard, doc: Doc, heard: HeardIn, alarmed: Alarm) -> bool:
 def _is_of_a_bake(doc: Doc, own: frozenset[str]) -> bool:
     """Whether all dishes that are named go into the oven as a batter or a dough, and nothing is said of jars."""
     named = [dishes()[dish].dish_class for dish in scene.dishes_named(doc)]
-    return bool(named) and JARS.isdisjoint(own) and all(is_a(style_of(each), "floured") for each in named)
+    return bool(named) and JARS.isdisjoint(own) and all(map(is_baked, named))
 
 
 def _brings_new(doc: Doc, hazard: Hazard, heard: HeardIn) -> bool:
     """Whether a piece or a figure of a hazard is said now that was not said before, or the utterance goes on with it.
 
-    That a food is named again, or jars, puts no danger together of what was said before.
+    That a food is named again, or jars, puts no danger together of what was said before; nor does a timer for it.
     """
-    timed = not TIMED.isdisjoint(norms(doc)) and any(measure.kind == "time" for measure in doc._.measures)
-    if timed and doc._.topic.id in marked("leaves_refusal"):
-        # a timer is set
+    if _sets_timer(doc):
         return False
     said_now = heard.own & pieces(rows_of(hazard.id)) - JARS
     figured = hazard.numeric and (doc._.measures or doc._.numbers)
     return bool(said_now - heard.before or figured) or unclaimed.is_elliptical(doc)
+
+
+def _sets_timer(doc: Doc) -> bool:
+    """Whether a timer of some length is set."""
+    timed = not TIMED.isdisjoint(norms(doc)) and any(measure.kind == "time" for measure in doc._.measures)
+    return timed and doc._.topic.id in marked("leaves_refusal")
 
 
 def asks_another_matter(doc: Doc) -> bool:
@@ -258,8 +265,7 @@ def warns_alone(doc: Doc, heard: HeardIn, before: Scene, alarmed: Alarm) -> bool
     if not before.concepts and not _names_food(doc) and all(scene.kind(h.concept) == "person" for h in heard_told):
         return False
     together = any(later - earlier <= MOST_BETWEEN for earlier, later in pairwise(places))
-    asks = any(form.id in ASKS_SAFETY for form in doc._.forms)
-    return bool(places) and (together or asks or not told.isdisjoint(heard.held - heard.own))
+    return bool(places) and (together or _asks_safety(doc) or not told.isdisjoint(heard.held - heard.own))
 
 
 def _is_hot_bath(figures: Figures) -> bool:

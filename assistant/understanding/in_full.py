@@ -16,7 +16,7 @@ from assistant.understanding.request import TIMER, WHY, Hearing
 from assistant.understanding.unclaimed import LEANING
 from assistant.understanding.utterance import Utterance, listen
 from rules import tables
-from rules.baking.styles import is_a, style_of
+from rules.baking.styles import is_baked
 from rules.catalogue import marked
 from rules.foods.methods import methods
 from rules.model import PLACE_SLOTS, Kitchen, Request
@@ -38,7 +38,7 @@ KITCHEN_SIGNS = frozenset(
 PRONOUNS = frozenset(("it", "them", "they", "those", "these"))
 PUT_IN = cues("turning", "put_in")
 JOINING = frozenset(cues("turning", "joining"))
-BAKE, FLOURED = "bake_adjust", "floured"
+BAKE = "bake_adjust"
 
 
 def in_full(utterance: Utterance, hearing: Hearing, last: Request | None, kitchen: Kitchen) -> Hearing:
@@ -122,7 +122,7 @@ def _thing(doc: Doc) -> str:
 def helped(utterance: Utterance, hearing: Hearing, last: Request, kitchen: Kitchen) -> Hearing | None:
     """What tells whether a thing helps with what is talked of: a change of the bake, or a reason; None without one."""
     slots = {"text": hearing.request.text, "dish": last.dish, "dish_class": last.dish_class}
-    part = hearing.subject_for(BAKE) if last.dish_class and is_a(style_of(last.dish_class), FLOURED) else None
+    part = hearing.subject_for(BAKE) if is_baked(last.dish_class) else None
     if part:
         return replace(hearing.about(BAKE, subject=part, **slots), elliptical=False, of_dish=True)
     behind = f" for {last.dish}" if last.dish else ""

@@ -16,11 +16,12 @@ from assistant.reading.tokens import norms
 from assistant.understanding import canning_turns, details, kinds, kitchen_told, topics, wanted
 from assistant.understanding.complaints import TROUBLE, complains
 from assistant.understanding.cue_words import cues, said
+from assistant.understanding.place_roles import nowhere
 from assistant.understanding.request import TIMER, Hearing, spoken_method
 from assistant.understanding.unclaimed import LEANING
 from rules.catalogue import marked
 from rules.foods.dishes import dishes
-from rules.model import PLACE_SLOTS, Request
+from rules.model import Request
 from rules.physics.units import M_PER_FT
 from rules.topics.why import GENERAL
 
@@ -69,8 +70,7 @@ def taken_up(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence
     if of_jars:
         return of_jars
     if asks_units_alone(doc, hearing, words, last):
-        placeless = {slot: getattr(Request(), slot) for slot in PLACE_SLOTS}
-        plain = replace(hearing.request, **placeless, equipment=(), topic=last.topic, subject=None)
+        plain = replace(nowhere(hearing.request), equipment=(), topic=last.topic, subject=None)
         return _leaning(replace(hearing, request=plain, bare_elevation=None, unit_meant=None))
     yolk = wanted.other_yolk([word for word in words if word.isalpha()], last.dish, last.dish_class)
     if yolk and last.topic != TROUBLE and hearing.request.dish is None:

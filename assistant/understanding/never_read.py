@@ -6,9 +6,9 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from assistant.understanding.complaints import TROUBLE
-from assistant.understanding.conversation import is_baked
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.request import Hearing
+from rules.baking.styles import is_baked
 from rules.model import Request
 
 READ_OFF, DRY_LOAF, CORE = "calibrate", "loaf_dry", "core"

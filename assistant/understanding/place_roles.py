@@ -35,11 +35,11 @@ def played(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence[R
         return hearing
     now, words = hearing.request, norms(doc)
     if is_somebody_elses(doc, words, last):
-        return replace(hearing, request=replace(_nowhere(now), from_elevation_m=now.elevation_m))
+        return _as_baseline(hearing)
     if len(doc) > LONGEST:
         return hearing
     if is_only_of_units(words, now):
-        request = _nowhere(now)
+        request = nowhere(now)
         told = now.topic in marked("of_nothing") or now.dish is None
         leans = replace(request, topic=last.topic, subject=None, small_talk=None, choices=()) if told else request
         return replace(hearing, request=leans, elliptical=hearing.elliptical or told)
@@ -52,15 +52,14 @@ def played(doc: Doc, hearing: Hearing, last: Request | None, earlier: Sequence[R
         return replace(hearing, request=replace(now, elevation_m=own_m, elevation_from="stated", place=place))
     told_m = _told_of_another(doc, words, last)
     if told_m is not None:
-        return replace(hearing, request=replace(_nowhere(now), from_elevation_m=told_m))
+        return replace(hearing, request=replace(nowhere(now), from_elevation_m=told_m))
     if now.time_min is None:
         return hearing
     unknown = next((u for u in now.unused if u.kind == "elevation" and u.text), None)
     if unknown and now.elevation_m is None and last.elevation_m is not None:
         return replace(hearing, request=_taken_for_the_sea(now, unknown))
     if is_baseline(words, now, (*earlier, last)):
-        where = _nowhere(now)
-        return replace(hearing, request=replace(where, from_elevation_m=now.elevation_m))
+        return _as_baseline(hearing)
     return hearing
 
 
@@ -129,7 +128,13 @@ def _bare(doc: Doc) -> Iterator[float]:
     return (number.value for number in doc._.numbers if number.start not in spoken)
 
 
-def _nowhere(now: Request) -> Request:
+def _as_baseline(hearing: Hearing) -> Hearing:
+    """What is said, with its place as that of the baseline, and none where the cook is."""
+    now = hearing.request
+    return replace(hearing, request=replace(nowhere(now), from_elevation_m=now.elevation_m))
+
+
+def nowhere(now: Request) -> Request:
     """What is said without its place."""
     empty = {slot: getattr(Request(), slot) for slot in PLACE_SLOTS}
     unused = tuple(u for u in now.unused if u.kind != TOO)

@@ -12,13 +12,13 @@ from assistant.understanding import concepts, unclaimed
 from assistant.understanding.concepts import Heard
 from assistant.understanding.temperatures import Said
 
-# words that set a food beside the one that is talked of: pink like the steaks
+# words that set a food beside the one that is talked of, or put it in with it: pink like the steaks
 COMPARING, WITH = ("like", "than"), ("with",)
 # words that point back at a food of many
-POINTING_AT = ("them", "those", "these", "em")
+THEM = ("them", "those", "these", "em")
 SAME_WAY = "same_way"
-# dishes that take any food, and words so wide that they may mean the food before
-MADE_DISH, ANY_FOOD = "made_dish", "any_food"
+# dishes that take any food
+MADE_DISH = "made_dish"
 MOST_WORDS, MOST_REFUSED = 40, 4
 # kinds of concepts that stand until another of the kind is named, and the act that jars are for
 LASTING, IN_JARS = ("food", "vessel", "person", "place"), ("canning",)
@@ -70,7 +70,7 @@ def names_food(doc: Doc, heard: Sequence[Heard]) -> bool:
     made = tokens(heard, MADE_DISH)
     foods = ((h.start, h.end) for h in heard if kind(h.concept) == "food" and concepts.concepts()[h.concept].names)
     dishes = ((f.start, f.end) for f in doc._.found if f.kind == "dish")
-    pointing = next((i for i, word in enumerate(norms(doc)) if word in POINTING_AT), len(doc))
+    pointing = next((i for i, word in enumerate(norms(doc)) if word in THEM), len(doc))
     return any(
         not made.issuperset(range(*span)) and not _compared(doc, span[0]) and not _beside(doc, span[0], pointing)
         for span in (*foods, *dishes)

@@ -21,12 +21,12 @@ from assistant.understanding.complaints import TROUBLE, complains
 from assistant.understanding.cue_words import cues, said
 from assistant.understanding.request import TIMER, Hearing, service_time
 from rules.catalogue import marked
-from rules.model import Request
+from rules.model import Request, Units
 from rules.physics.units import to_c
 
 TIME, PLAN, EGG = "time", "schedule", "egg"
 HEAT = "temperature"
-# settings of ovens and fryers in the scale of the units, and their step
+# settings of ovens, smokers and fryers in the scale of the units, and their step
 SETTINGS, SETTING_STEP = {"us": (200.0, 550.0), "metric": (95.0, 300.0)}, 5
 BAKE, DONENESS, BLANCHED, DONE = "bake_adjust", "doneness", "blanched", "done"
 UNREAD = "thermometer"
@@ -95,12 +95,20 @@ def recipe_setting(doc: Doc, hearing: Hearing, last: Request) -> Hearing | None:
     figures, now = plain_numbers(doc), hearing.request
     if last.topic != HEAT or last.temperature_c is not None or len(figures) != 1 or len(norms(doc)) > LONGEST_FIGURE:
         return None
-    low, high = SETTINGS[last.units]
-    figure = figures[0].value
-    if now.time_min or now.portions or figure % SETTING_STEP or not low <= figure <= high:
+    setting = None if now.time_min or now.portions else setting_c(figures[0].value, last.units)
+    return None if setting is None else _going_on(hearing, last, temperature_c=setting, temperature_of=None, recipe="")
+
+
+def setting_c(figure: float, units: Units) -> float | None:
+    """A bare figure as a setting of an oven, a smoker or a fryer [degC]; None where nothing is set to it.
+
+    >>> setting_c(350, "us"), setting_c(352, "us"), setting_c(175, "metric")
+    (176.67, None, 175)
+    """
+    low, high = SETTINGS[units]
+    if figure % SETTING_STEP or not low <= figure <= high:
         return None
-    setting_c = to_c(figure) if last.units == "us" else figure
-    return _going_on(hearing, last, temperature_c=setting_c, temperature_of=None, recipe="")
+    return to_c(figure) if units == "us" else figure
 
 
 def figure_alone(doc: Doc, hearing: Hearing, last: Request) -> Hearing | None:

@@ -40,12 +40,11 @@ def is_elliptical(doc: Doc, besides: Collection[str] = ()) -> bool:
     besides: further words that may be said
     """
     rest = [word for word in norms(doc) if any(sign.isalnum() for sign in word)]
-    kept = claimed(doc)
-    towns = {word.casefold() for name in _towns(doc) for word in name.split()}
-    loose = [w for i, w in enumerate(norms(doc)) if i not in kept and w.isalnum() and w not in towns]
+    kept, little = claimed(doc), LEANING | HINT_WORDS | set(besides)
+    loose = {w for i, w in enumerate(norms(doc)) if i not in kept and w.isalnum() and w not in little}
+    loose -= {word.casefold() for name in (_towns(doc) if loose else ()) for word in name.split()}
     asks_anew = topics.cue_scores(doc).keys() - marked("leaning_cues")
-    little = LEANING | HINT_WORDS | set(besides)
-    return bool(rest) and not asks_anew and all(word in little for word in loose)
+    return bool(rest) and not asks_anew and not loose
 
 
 def elsewhere(doc: Doc) -> bool:

@@ -51,6 +51,15 @@ def style_of(dish_class: str) -> str:
     return _also().get(dish_class, dish_class)
 
 
+def is_baked(dish_class: str | None) -> bool:
+    """Whether a dish of a class is of flour and goes into the oven.
+
+    >>> is_baked("layer_cake"), is_baked("braise"), is_baked(None)
+    (True, False, False)
+    """
+    return dish_class is not None and is_a(style_of(dish_class), "floured")
+
+
 def usual_class(style: str) -> str:
     """The dish class whose softening sets the pace of a style; `general` where it has none.
 
