@@ -169,9 +169,14 @@ def check_faults() -> Iterator[Problem]:
             )
 
 
+def _equipment() -> list[dict[str, Any]]:
+    rows: list[dict[str, Any]] = tables.read_toml("lexicon/equipment.toml")["equipment"]
+    return rows
+
+
 def unknown_dishes() -> Iterator[Problem]:
     """Rows of tables that name a dish that is none: a table that a dish was renamed under would fall silent."""
-    known = {*dishes(), *(f"class:{id}" for id in classes())}
+    known = {*dishes(), *(f"class:{id}" for id in classes()), *(f"equipment:{row['id']}" for row in _equipment())}
     for file in sorted(f.name for f in tables.data_path("tables").iterdir() if f.name.endswith(".csv")):
         rows = tables.read_csv(f"tables/{file}").rows
         for column in {"dish", "drink", "of"}.intersection(rows[0]):

@@ -369,8 +369,9 @@ def _of_age(value: float, unit: str, before: Sequence[str], after: str) -> tuple
     old, told = after in AGED, bool(before) and before[-1] in BEFORE_AGE
     if unit in (*MONTHS, *WEEKS):
         return ("at_risk", "pregnant") if after in ALONG else _of_months(value, unit) if old or told else ()
-    person = bool(before) and (before[-1] in PEOPLE or (told and before[0] in PEOPLE))
-    years = (unit in YEARS and (old or unit == "yo")) or (unit in ORDINALS and after == "birthday")
+    told_of = told and before[0] in PEOPLE
+    person = told_of or (bool(before) and before[-1] in PEOPLE)
+    years = (unit in YEARS and (old or told_of or unit == "yo")) or (unit in ORDINALS and after == "birthday")
     if years or (not unit and person and not after.startswith(DEGREES)):
         return _of_years(value)
     return ("at_risk",) if unit in ORDINALS and value >= OLD_YEARS and person else ()

@@ -242,9 +242,10 @@ def set_to(case: Case, method: str) -> tuple[Setting, bool]:
 
     raises: OutOfRange for a temperature at which nothing is cooked
     """
-    usual, asked_c = setting(case.request.dish, case.dish_class, method), case.request.temperature_c
+    request = case.request
+    usual, asked_c = setting(request.dish, case.dish_class, method, request.equipment), request.temperature_c
     if asked_c is None or COLDEST_C < asked_c < methods()[method].core_below_c:
-        printed_c = printed_oven_c(case.request, method)
+        printed_c = printed_oven_c(request, method)
         return (usual if printed_c is None else Setting(printed_c, printed_c, usual.way)), False
     hint = "Give the setting of the oven, the grate or the fat."
     stated = within("temperature", asked_c, COLDEST_C, HOTTEST_C, "degC", hint)

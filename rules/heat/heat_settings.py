@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cache
 
@@ -48,16 +49,24 @@ def own_setting(dish: str | None, method: str) -> Setting | None:
     return next((_rows()[name, method] for name in kin(dish) if (name, method) in _rows()), None)
 
 
-def setting(dish: str | None, dish_class: str, method: str) -> Setting:
+def setting(dish: str | None, dish_class: str, method: str, equipment: Iterable[str] = ()) -> Setting:
     """The dish's own setting, or that of the dish it cooks like, or its class's, or what the method usually runs at.
+
+    equipment: tells how the method is done where no dish is named: a deep fryer is no pan
 
     raises: KeyError for a method that has no settings
     source: common-practice
 
     >>> setting("doughnuts", "fried_dough", "fry").way
     'deep'
+    >>> setting(None, "general", "fry", ["deep_fryer"]).way, setting(None, "general", "fry").way
+    ('deep', 'pan')
     >>> round(setting(None, "custard", "sous_vide").low_c, 1)
     80.0
     """
-    own = own_setting(dish, method)
-    return own or _rows().get((f"class:{dish_class}", method)) or _rows()["class:general", method]
+    if own := own_setting(dish, method):
+        return own
+    of_class = _rows().get((f"class:{dish_class}", method), _rows()["class:general", method])
+    if dish is not None:
+        return of_class
+    return next((_rows()[row] for id in equipment if (row := (f"equipment:{id}", method)) in _rows()), of_class)

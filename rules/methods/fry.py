@@ -75,11 +75,16 @@ def _pan(case: Case, heat: Setting) -> Part:
     asked = case.request.topic == "temperature"
     return Part(
         figures=(setting_figure("fat_temperature", say("pan"), heat),),
-        headline=say("pan-headline", setting=heat.span, food=case.food, place=case.place) if asked else "",
+        headline=_pan_headline(case, heat) if asked else "",
         steps=(say("pan-step", wet=yes(not PATTED_DRY.isdisjoint(case.traits))),),
         because=say("pan-because"),
         sources=("common-practice",),
     )
+
+
+def _pan_headline(case: Case, heat: Setting) -> Words:
+    named = yes(case.request.dish is not None)
+    return say("pan-headline", setting=heat.span, named=named, food=case.food, place=case.place)
 
 
 def _twice(case: Case) -> tuple[tuple[float, float], ...]:
@@ -117,6 +122,7 @@ def _headline(case: Case, here: Setting, sea: Setting) -> Words:
     return say(
         "deep-fat-headline",
         setting=here.span,
+        named=yes(case.request.dish is not None),
         food=case.food,
         place=case.place,
         way="down" if turned_down else "same",

@@ -20,6 +20,10 @@ from assistant.understanding.spelling import mend
         ("steem", "steam"),
         ("kwinoa", "quinoa"),
         ("karots", "carrots"),
+        # whose slips stand beside dangers as well
+        ("pumkin", "pumpkin"),
+        ("sqaush", "squash"),
+        ("unpasturised", "unpasteurised"),
     ],
 )
 def test_mends(slip: str, word: str) -> None:

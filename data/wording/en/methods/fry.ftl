@@ -1,6 +1,10 @@
 pan-and-oil = Pan and oil
 pan = Pan, by surface thermometer
-pan-headline = Heat the pan to { $setting } for { $food } at { $place }, as at sea level.
+pan-headline =
+    Heat the pan to { $setting }{ $named ->
+        [yes] {" "}for { $food }
+       *[no] { "" }
+    } at { $place }, as at sea level.
 pan-step =
     Heat the pan before the fat and the fat before the food{ $wet ->
         [yes] ; pat the food dry, so that it browns at once
@@ -12,7 +16,10 @@ pan-because =
 
 deep-fat = Deep fat
 deep-fat-headline =
-    Hold the fat at { $setting } for { $food } at { $place }, { $way ->
+    Hold the fat at { $setting }{ $named ->
+        [yes] {" "}for { $food }
+       *[no] { "" }
+    } at { $place }, { $way ->
         [down] against { $usual } at sea level
        *[same] as at sea level
     }.
