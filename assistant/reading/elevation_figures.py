@@ -14,6 +14,8 @@ from assistant.understanding.cue_words import cues
 SMALLEST_BARE = 300
 HIGHEST_MILES = 3
 EXPLICIT, EXPLICIT_REACH = ("elevation", "altitude", "altimeter", "gps"), 4
+# between a word for elevation and a figure on which it acts: does altitude shift the 170
+ACTS_ON = frozenset(("shift", "shifts", "affect", "affects", "alter", "alters", "move", "moves", "lower", "lowers", "change", "changes"))
 SIGNS = ("to", "and", "or", "not", "-", "vs", "versus", "into")
 LISTED = (*SIGNS, ",", "then")
 YEARS = range(1900, 2101)
@@ -136,6 +138,8 @@ def _is_bound(words: Sequence[str], m: Measure) -> bool:
 
 def _is_explicit(words: Sequence[str], start: int, end: int) -> bool:
     near = (*words[max(0, start - EXPLICIT_REACH) : start], *words[end : end + 1])
+    if not ACTS_ON.isdisjoint(near):
+        return False
     return any(word in EXPLICIT for word in near) or list(words[end : end + 2]) == ["above", "sea"]
 
 

@@ -84,10 +84,13 @@ def barometer(
     elevation_m: float | None,
     gauge: float | None,
     reads_high_pa: float = 0.0,
+    *,
+    of_town: bool = False,
 ) -> Barometer:
     """Station pressure from a barometer; a weather report's figure, reduced to sea level, is noted and not used.
 
     reads_high_pa: how much the kitchen's barometer reads too high [Pa], taken off
+    of_town: the elevation is only that of a town that was named; the kitchen may stand above it, and the reading knows
     """
     reading = next((m for m in measures if _is_barometer(m, gauge)), None)
     if reading is None:
@@ -95,7 +98,9 @@ def barometer(
     text = " ".join(words[reading.start : reading.end])
     true_pa = reading.low - reads_high_pa
     if elevation_m is not None and air.LOWEST_M <= elevation_m <= air.HIGHEST_M:
-        return _beside_elevation(true_pa, elevation_m, text)
+        beside = _beside_elevation(true_pa, elevation_m, text)
+        above = of_town and beside.pressure_pa is None and true_pa < air.pressure_pa(elevation_m)
+        return Barometer(true_pa, air.elevation_m(true_pa)) if above else beside
     if true_pa > air.SEA_LEVEL_PA * 0.965:
         return Barometer(unused=(Unused("elevation", text, WEATHER_REPORT.format(said=text)),))
     try:

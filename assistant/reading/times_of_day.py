@@ -20,6 +20,8 @@ MEALS, MORNING_MEALS = cues("clock", "meals"), cues("clock", "morning")
 # six sharp is a time behind these
 SHARP_LEADS = ("at", "by", "for")
 WRITTEN = re.compile(r"(\d{1,2})([:.])(\d{2})")
+# as timetables write it, which no amount is written: 0700
+PADDED = re.compile(r"0\d{3}")
 LEADS, ENDS, HALF_LEADS = cues("clock", "leads"), cues("clock", "ends"), cues("clock", "half_leads")
 ABOUT = ("about", "around", "like", "roughly", "say", "maybe")
 POINTED = cues("clock", "pointed")
@@ -108,7 +110,7 @@ def _from_number(words: Sequence[str], number: Number, starts: Mapping[int, Numb
         minute, end = minutes, following.end
     told = _word(words, end) == "oclock" or (hour <= 12 and _half(words, end)) or _is_now(words, number.start, end)
     told = told or (1 <= hour <= 12 and _word(words, end) == "sharp" and words[max(number.start - 1, 0)] in SHARP_LEADS)
-    if told or (value > 0 and _is_plain_time(words, number, end)):
+    if told or PADDED.fullmatch(words[number.start]) or (value > 0 and _is_plain_time(words, number, end)):
         return _time(words, number.start, end, hour, minute, morning)
     return []
 
@@ -206,7 +208,7 @@ def _time(words: Sequence[str], start: int, end: int, hour: int, minute: int, mo
     half = _half(words, end)
     if half and 1 <= hour <= 12:
         return [_at(start, half[1], (hour % 12 + half[0]) * 60 + minute)]
-    if 1 <= hour <= 9 and not morning:
+    if 1 <= hour <= 9 and not morning and not PADDED.fullmatch(words[start]):
         hour += 12
     return [_at(start, end, hour * 60 + minute)]
 

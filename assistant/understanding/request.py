@@ -211,7 +211,12 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     method = "pressure_cook" if gauge is not None and method is None and topic in marked("by_method") else method
     height = elevation_mentions.settle(doc._.elevations, words, units or kitchen.units)
     beside = kitchen.elevation_m if height.here_m is None and not height.unused else height.here_m
-    barometer = instruments.barometer(doc._.measures, words, beside, gauge, kitchen.barometer_offset_pa)
+    of_town = height.known_from == "place"
+    barometer = instruments.barometer(
+        doc._.measures, words, beside, gauge, kitchen.barometer_offset_pa, of_town=of_town
+    )
+    if of_town and barometer.elevation_m is not None:
+        height = replace(height, here_m=None, known_from=None, place="")
     usual = usual_method(dish, dishes()[dish].dish_class) if dish and method is None else method
     hot = usual in methods.marked("hot") or topic in marked("hot") or any(word in HOT_WORDS for word in words)
     high = elevation_mentions.plausible(doc._.elevations, units or kitchen.units)

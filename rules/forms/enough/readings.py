@@ -12,7 +12,7 @@ from rules.heat.verdict import opened
 from rules.methods.sous_vide import ceiling_c
 from rules.model import Caution
 from rules.safety.holding_limits import limit_c
-from rules.said import Words, exact_duration, sentences, temp, temp_span
+from rules.said import Words, exact_duration, sentences, temp, temp_span, yes
 
 say = sentences("forms/enough")
 
@@ -175,6 +175,13 @@ def _and_dish(asked: Asked) -> Words:
     return say("and-dish", time=about(asked.time[0]), doing=doing(asked.case, asked.request.method))
 
 
+def _stage_moves(asked: Asked, asked_c: float, here_c: float) -> Part:
+    """Whether a recipe's reading changes with the elevation, and to what."""
+    moves = abs(here_c - asked_c) >= SAME_BOIL_K
+    values = {"asked": temp(asked_c), "here": temp(here_c), "place": asked.case.place, "baseline": asked.case.baseline}
+    return Part(headline=opened("yes" if moves else "no", say("stage-moves", moves=yes(moves), **values)))
+
+
 @rule("enough.stage", "common-practice", "csu-candy-high-elevation")
 def stage(asked: Asked) -> Part | None:
     """A reading of boiled sugar against the stage that is wanted."""
@@ -185,6 +192,8 @@ def stage(asked: Asked) -> Part | None:
     low_c, high_c = ends(ids[0])
     stands = "under" if asked_c < low_c - 0.6 else "over" if asked_c > high_c + 0.6 else "in"
     own = asked.answer.figure("recipe_temperature")
+    if own and request.asked_way == "any":
+        return _stage_moves(asked, asked_c, own.value)
     moved = own and request.subject not in stages() and low_c <= own.value <= high_c
     reached = stands == "over" and "can_it" in request.forms
     text = say(

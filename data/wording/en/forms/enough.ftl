@@ -49,6 +49,10 @@ stage = { $stands ->
         [over] { $asked } is past { $stage } at { $place }: take it to { $here }.
        *[under] { $asked } is short of { $stage } at { $place }: take it to { $here }.
     }
+stage-moves = { $moves ->
+        [yes] the { $asked } of { $baseline } is { $here } at { $place }.
+       *[no] { $asked } stays { $asked } at { $place }.
+    }
 gauge = { $cooler ->
         [no] { $gauge } reaches { $inside } inside at { $place }, as at { $baseline }{ $and_time }.
        *[yes] { $gauge } reaches only { $inside } inside at { $place }, against { $there } at { $baseline }; { $needed } would match it{ $and_time }.

@@ -51,9 +51,9 @@ safe =
         [yes] , then rest { $rest } min
        *[no] { "" }
     }, the same { $where ->
-        [here] at { $place }
+        [here] at { $place } as at sea level
        *[anywhere] at any elevation
-    } as at sea level.
+    }.
 # $of: what is read: meat that may have a bone, a sauce that is stirred, anything that has a middle, or whatever it be
 two-places =
     { $of ->
@@ -64,9 +64,9 @@ two-places =
 chart-label = { CAPITAL($food) }
 chart =
     Safe temperatures in the centre of the food are the same { $where ->
-        [here] at { $place }
+        [here] at { $place } as at sea level
        *[anywhere] at any elevation
-    } as at sea level.
+    }.
 # $signs: what shows that such a dish is done, a sentence; $hot: whether the reading that was named is hot enough to hold food at
 by-its-signs =
     { $safe ->

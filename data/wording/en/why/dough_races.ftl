@@ -25,3 +25,6 @@ belief-of-oxygen =
         [above] , so the same gas takes up { $gas_ratio } times the room { $at }
        *[other] { "" }
     }.
+belief-more-yeast =
+    The dough is up sooner because the same gas takes up { $gas_ratio } times the room { $at }; take a little less yeast, or a cooler
+    place, and stop at double.
