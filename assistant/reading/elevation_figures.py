@@ -15,7 +15,7 @@ SMALLEST_BARE = 300
 HIGHEST_MILES = 3
 EXPLICIT, EXPLICIT_REACH = ("elevation", "altitude", "altimeter", "gps"), 4
 # between a word for elevation and a figure on which it acts: does altitude shift the 170
-ACTS_ON = frozenset(("shift", "shifts", "affect", "affects", "alter", "alters", "move", "moves", "lower", "lowers", "change", "changes"))
+ACTS_ON = frozenset(("shift", "shifts", "affect", "affects", "alter", "alters", "move", "moves", "change", "changes"))
 SIGNS = ("to", "and", "or", "not", "-", "vs", "versus", "into")
 LISTED = (*SIGNS, ",", "then")
 YEARS = range(1900, 2101)

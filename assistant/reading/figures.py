@@ -6,6 +6,7 @@ import math
 import re
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import dropwhile
 
 from assistant.reading.spans import Number
 
@@ -45,6 +46,11 @@ FIRST_WORDS = frozenset(("a", "an", "dozen", "dozens", "couple")).union(ONES, TE
 # digit by digit, as numbers are read out: five two eight oh
 FEWEST_READ_OUT, MOST_READ_OUT = 3, 5
 NOUGHTS = ("oh", "o")
+# what recognisers write for a figure in a height, and the words by which it is one
+SOUND_ALIKE = {"for": "four", "ate": "eight", "fore": "four"}
+SCALES_OF_HEIGHTS, HEIGHT_UNITS = frozenset(("hundred", "thousand")), frozenset(("feet", "foot", "ft", *METRES))
+HEIGHT_REACH = 6
+OF_HEIGHTS = frozenset(("and", *SOUND_ALIKE, *SCALES_OF_HEIGHTS, *ONES, *TEENS, *TENS))
 
 
 def hear(words: Sequence[str]) -> tuple[Number, ...]:
@@ -53,6 +59,7 @@ def hear(words: Sequence[str]) -> tuple[Number, ...]:
     >>> hear("bake at three seventy five for one and a half hours".split())
     (Number(start=2, end=5, value=375.0), Number(start=6, end=10, value=1.5))
     """
+    words = _as_meant(words)
     found: list[Number] = []
     at = 0
     while at < len(words):
@@ -60,6 +67,23 @@ def hear(words: Sequence[str]) -> tuple[Number, ...]:
             found.append(_signed(words, number))
         at = number.end if number else at + 1
     return tuple(found)
+
+
+def _as_meant(words: Sequence[str]) -> Sequence[str]:
+    """The words with figures for what only sounds otherwise in a height: at for thousand ate hundred feet."""
+    if SCALES_OF_HEIGHTS.isdisjoint(words) or HEIGHT_UNITS.isdisjoint(words):
+        return words
+    behind = [words[i + 1 : i + 1 + HEIGHT_REACH] for i in range(len(words))]
+    return [
+        SOUND_ALIKE[word] if word in SOUND_ALIKE and _is_height(after) else word
+        for word, after in zip(words, behind, strict=True)
+    ]
+
+
+def _is_height(words: Sequence[str]) -> bool:
+    """Whether words go on as a height does: thousand feet, hundred and fifty metres."""
+    behind = dropwhile(lambda word: word in OF_HEIGHTS, words[1:])
+    return bool(words) and words[0] in SCALES_OF_HEIGHTS and next(behind, "") in HEIGHT_UNITS
 
 
 def number_from(words: Sequence[str], at: int) -> Number | None:

@@ -85,6 +85,14 @@ def plain_words() -> frozenset[str]:
 
 
 @cache
+def shorthand() -> dict[str, str]:
+    """What thumbs write for short, by what is written; no word of the lexicon is among them."""
+    rows = tables.read_toml("lexicon/cues.toml")["shorthand"]
+    known = {word for phrase in lexicon.phrase_book().phrases for word in phrase.split()}
+    return {short: word for word, shorts in rows.items() for short in shorts if short not in known}
+
+
+@cache
 def everyday_words() -> frozenset[str]:
     """Frequent words and names of English that look like kitchen words, and are none: rental, screwing, Frank."""
     return frozenset(tables.data_path("lexicon/everyday_words.txt").read_text(encoding="utf-8").split())
@@ -131,6 +139,8 @@ def mend(word: str, beside: tuple[str, ...] = (), *, named: bool = False) -> str
     >>> mend("brocoli"), mend("shrot", beside=("braise", "ribs")), mend("place")
     ('broccoli', 'short', None)
     """
+    if (short := shorthand().get(word)) and not named:
+        return short
     if len(word) < SHORTEST or not word.isalpha() or not word.isascii() or word in known_words():
         return None
     singular = word.removesuffix("s")

@@ -86,7 +86,7 @@ def heat(asked: Asked) -> Part | None:
         read = asked.otherwise(topic="doneness", method=None, forms=("changes",)).answer.headline
         return Part(headline=read) if read else None
     found = of_heat(asked) if about_heat(asked) and not asked.judged else None
-    if found is None:
+    if found is None or (asked.request.topic == "sugar_stage" and not stage_label(asked)):
         return None
     said = opening(asked, found.way, counted=counts(asked) and found.way != "same")
     return Part(headline=opened(said, _heat(asked, found)))

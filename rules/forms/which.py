@@ -21,7 +21,7 @@ say = sentences("forms/which")
 
 # shares and temperatures that nobody could tell apart
 ALIKE, ALIKE_K = 0.04, 0.5
-OPEN_POT, OVEN = "simmer", "bake"
+OPEN_POT, OVEN, BAKING = "simmer", "bake", "bake_adjust"
 SLOWER, OF_HEAT = ("longer",), ("hotter", "cooler")
 
 
@@ -47,6 +47,10 @@ def places(asked: Asked) -> Part | None:
     topic = "time" if request.topic == "why" and request.dish_class else request.topic
     from_m = request.from_elevation_m if request.time_min is not None and request.elevations_m else None
     here = {"topic": topic, "pressure_pa": None, "from_elevation_m": from_m}
+    if topic == BAKING:
+        kept = {"quantity": request.quantity}
+        told = [asked.otherwise(**here, **kept, elevation_m=m).answer.headline for m in heights]
+        return Part(headline=together(*dict.fromkeys(told)))
     each = [asked.otherwise(**here, elevation_m=m) for m in heights]
     timed = [Rival(elevation(m), one.time[0]) for m, one in zip(heights, each, strict=True) if one.time]
     if len(timed) == len(heights) and request.topic != "boiling_point":

@@ -41,6 +41,7 @@ UNREAD = "thermometer"
 SAFETY_FORMS = frozenset(("safe", "enough", "is_true"))
 # hotter is no reading of meat, but of an oven
 READING_AT_MOST_C = to_c(210)
+AT_SEA_M = 50.0
 
 
 @rule("doneness.judged", "fda-food-code-2022", "usda-fsis-safe-temperatures")
@@ -172,7 +173,7 @@ def _read_in(case: Case) -> str:
 
 
 def _where(case: Case) -> str:
-    return "here" if placed(case.request) else "anywhere"
+    return "here" if placed(case.request) and abs(case.here.elevation_m) > AT_SEA_M else "anywhere"
 
 
 def _chart(case: Case) -> Part:
