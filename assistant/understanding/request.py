@@ -67,6 +67,7 @@ WHY = "why"
 FORMULA = "formula"
 ISOMALT, SELF_RISING = "isomalt", "self-rising flour"
 TROUBLE = "troubleshoot"
+UNDER_PRESSURE, ON_STOVE = "pressure_cook", cues("open_cooker", "on_stove")
 # two readings of one temperature, in the units of either scale [degF]
 SAME_F = 1.0
 # what is hotter than any water in a kitchen [degC], and bare figures that tell of fat [degF]
@@ -196,6 +197,8 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     topic = "doneness" if topic == "sugar_stage" and is_set_by_heat(dish) else topic
     dish = ISOMALT if topic == "sugar_stage" and any(f.id == ISOMALT for f in found) else dish
     method = spoken_method(words, found) or implied_method(words, topic) or method_of(tools)
+    # the open pot comes first where both are asked for: its answer tells the cooker's time as well
+    method = None if method == UNDER_PRESSURE and dish and said(words, ON_STOVE) else method
     method = wet or dips_it(in_what_is_so_hot(method, dish, doc), dish, words)
     method = "bake" if method == "steam" and steams_the_oven(words, dish) else method
     method = (
