@@ -48,8 +48,8 @@ FEWEST_READ_OUT, MOST_READ_OUT = 3, 5
 NOUGHTS = ("oh", "o")
 # what recognisers write for a figure in a height, and the words by which it is one
 SOUND_ALIKE = {"for": "four", "ate": "eight", "fore": "four"}
-SCALES_OF_HEIGHTS, HEIGHT_UNITS = frozenset(("hundred", "thousand")), frozenset(("feet", "foot", "ft", *METRES))
-HEIGHT_REACH = 6
+SCALES_OF_HEIGHTS = frozenset(("hundred", "thousand"))
+UNITS_OF_HEIGHTS = frozenset(("feet", "foot", "ft", *METRES))
 OF_HEIGHTS = frozenset(("and", *SOUND_ALIKE, *SCALES_OF_HEIGHTS, *ONES, *TEENS, *TENS))
 
 
@@ -71,9 +71,9 @@ def hear(words: Sequence[str]) -> tuple[Number, ...]:
 
 def _as_meant(words: Sequence[str]) -> Sequence[str]:
     """The words with figures for what only sounds otherwise in a height: at for thousand ate hundred feet."""
-    if SCALES_OF_HEIGHTS.isdisjoint(words) or HEIGHT_UNITS.isdisjoint(words):
+    if SCALES_OF_HEIGHTS.isdisjoint(words) or UNITS_OF_HEIGHTS.isdisjoint(words):
         return words
-    behind = [words[i + 1 : i + 1 + HEIGHT_REACH] for i in range(len(words))]
+    behind = [words[i + 1 : i + 7] for i in range(len(words))]
     return [
         SOUND_ALIKE[word] if word in SOUND_ALIKE and _is_height(after) else word
         for word, after in zip(words, behind, strict=True)
@@ -83,7 +83,7 @@ def _as_meant(words: Sequence[str]) -> Sequence[str]:
 def _is_height(words: Sequence[str]) -> bool:
     """Whether words go on as a height does: thousand feet, hundred and fifty metres."""
     behind = dropwhile(lambda word: word in OF_HEIGHTS, words[1:])
-    return bool(words) and words[0] in SCALES_OF_HEIGHTS and next(behind, "") in HEIGHT_UNITS
+    return bool(words) and words[0] in SCALES_OF_HEIGHTS and next(behind, "") in UNITS_OF_HEIGHTS
 
 
 def number_from(words: Sequence[str], at: int) -> Number | None:
