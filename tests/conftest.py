@@ -5,8 +5,8 @@ from collections.abc import Iterator
 
 import pytest
 
-# run by hand, beside voices that nobody else needs
-collect_ignore_glob = ["bench/voice*.py"]
+# run by hand, beside voices and libraries that nobody else needs
+collect_ignore_glob = ["bench/voice*.py", "bench/tables*.py"]
 
 
 @pytest.fixture(scope="session", autouse=True)
