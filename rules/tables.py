@@ -13,6 +13,7 @@ from typing import Any
 import tomli
 
 from rules.errors import RulesError, UnknownWord
+from rules.kept import kept
 
 BASES = ("published", "published, read in a reprint", "worked out", "common practice", "from memory")
 
@@ -83,7 +84,7 @@ def _pairs(text: str) -> dict[str, str]:
     return {key.strip(): value.strip() for key, _, value in (item.partition("=") for item in text.split(",")) if key}
 
 
-@cache
+@kept
 def read_csv(relative: str) -> Table:
     """A table with its leading `# source:`, `# edition:` and `# units:` lines.
 
@@ -105,7 +106,7 @@ def read_csv(relative: str) -> Table:
     return Table(head["source"], head.get("edition", ""), _pairs(head.get("units", "")), rows)
 
 
-@cache
+@kept
 def read_toml(relative: str) -> dict[str, Any]:
     """A TOML file below `data/`; treat the result as read-only, it is shared.
 

@@ -5,20 +5,25 @@ from collections.abc import Iterator
 
 import pytest
 
-# run by hand, beside voices that nobody else needs
-collect_ignore_glob = ["bench/voice*.py"]
+# run by hand, beside voices and libraries that nobody else needs
+collect_ignore_glob = ["bench/voice*.py", "bench/tables*.py"]
 
 
 @pytest.fixture(scope="session", autouse=True)
 def nobodys_memory(tmp_path_factory: pytest.TempPathFactory) -> Iterator[None]:
-    """A database of this run's own, empty where a test does not fill it."""
-    before = os.environ.get("SIMMERLINE_DB")
-    os.environ["SIMMERLINE_DB"] = f"sqlite:///{tmp_path_factory.mktemp('memory')}/simmerline.db"
+    """A database and a cache of this run's own, the database empty where a test does not fill it."""
+    own = {
+        "SIMMERLINE_DB": f"sqlite:///{tmp_path_factory.mktemp('memory')}/simmerline.db",
+        "SIMMERLINE_CACHE": str(tmp_path_factory.mktemp("cache")),
+    }
+    before = {name: os.environ.get(name) for name in own}
+    os.environ.update(own)
     yield
-    if before is None:
-        del os.environ["SIMMERLINE_DB"]
-    else:
-        os.environ["SIMMERLINE_DB"] = before
+    for name, value in before.items():
+        if value is None:
+            del os.environ[name]
+        else:
+            os.environ[name] = value
 
 
 @pytest.fixture

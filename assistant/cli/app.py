@@ -2,39 +2,58 @@
 
 from __future__ import annotations
 
-import gc
 import importlib
 import sys
 from collections.abc import Iterable
 
 import typer
 
-from assistant.cli import exits
+from assistant.cli import exits, quick
 
-# in the order in which --help lists them; each is a module beside this one
-COMMANDS = (
-    "ask",
-    "chat",
-    "listen",
-    "say",
-    "convert",
-    "order",
-    "schedule",
-    "batch",
-    "kitchen",
-    "card",
-    "plot",
-    "lesson",
-    "drill",
-    "sources",
-    "serve",
-    "actions",
-    "doctor",
-)
+# in the order in which --help lists them, with what it says of each; each is a module beside this one
+COMMANDS = {
+    "ask": "Ask one question in your own words.",
+    "chat": "Talk it over: later questions lean on earlier ones, and what is missing is asked for.",
+    "listen": "Listen to a question, show what was heard, and answer it once it is right.",
+    "say": "Answer a question aloud, by espeak-ng where it is installed.",
+    "convert": "Convert recipes from the elevation they were written for to yours.",
+    "order": "Reckon what to order for a menu: raw weights, packs, and what your elevation changes.",
+    "schedule": "Work a menu back from service: when each dish goes on, within ovens, burners and hands.",
+    "card": "Print the card for the wall: boil, times, sugar, frying, pressure and baking where you cook.",
+    "plot": "Draw a plot: the boil, times or pressure against elevation, the range of a time, "
+    "a recipe before and after.",
+    "lesson": "Print a lesson: the why, a table, worked examples, an experiment and questions; "
+    "the key is a file of its own.",
+    "drill": "Train: questions on cooking at elevation, each answer worked out, explained and graded.",
+    "sources": "List every rule with its sources, then the bibliography with the basis of each entry.",
+    "serve": "Serve the page for the kitchen tablet, on this machine alone unless --host says otherwise.",
+    "actions": "Serve simmerline's actions to a Rasa server, until interrupted.",
+    "doctor": "List what is installed and what is missing, with the command that adds it.",
+    "batch": "The log of your batches: what was changed, how it came out, and the one change to make next.",
+    "kitchen": "The places you cook at. Questions take for granted the elevation, units and equipment "
+    "of the one in use.",
+}
+OVERVIEW: tuple[list[str], ...] = ([], ["--help"])
 
 
 def create_app(commands: Iterable[str] = COMMANDS) -> typer.Typer:
     """The app with these commands, whose modules are imported here."""
+    app = bare_app()
+    for name in commands:
+        importlib.import_module(f"assistant.cli.{name}").register(app)
+    return app
+
+
+def overview() -> typer.Typer:
+    """The app with all commands by name alone, of which none is imported: what is listed where none was asked for."""
+    app = bare_app()
+    for name, purpose in COMMANDS.items():
+        app.command(name, help=purpose)(lambda: None)
+    return app
+
+
+def bare_app() -> typer.Typer:
+    """The app without commands."""
     app = typer.Typer(
         name="simmerline",
         help="Times, temperatures and quantities for cooks above sea level, with the reason and the source.\n\n"
@@ -46,21 +65,24 @@ def create_app(commands: Iterable[str] = COMMANDS) -> typer.Typer:
     )
     # with a callback Typer keeps the command's name on the line, however few commands there are
     app.callback()(lambda: None)
-    for name in commands:
-        importlib.import_module(f"assistant.cli.{name}").register(app)
     return app
 
 
 def main() -> None:
     """Entry point of the `simmerline` command: only the module of the command that is asked for is imported."""
-    if sys.argv[1:2] == ["ask"] and "--jsonl" not in sys.argv:
-        gc.disable()  # one answer and the process ends: sweeping what was just loaded would cost a tenth of the time
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(encoding="utf-8", errors="replace")
-    wanted = [name for name in COMMANDS if sys.argv[1:2] == [name]]
+    asked = sys.argv[1:]
+    quick.start(takes_data=asked not in OVERVIEW)
+    wanted = [name for name in COMMANDS if asked[:1] == [name]]
+    app = overview() if asked in OVERVIEW else create_app(wanted or COMMANDS)
+    if wanted != ["chat"] and (wanted != ["ask"] or "--jsonl" in asked):
+        quick.loaded()
     try:
-        create_app(wanted or COMMANDS)()
+        app()
     except BrokenPipeError:
         sys.stderr.close()
         sys.exit(exits.FAILED)
+    finally:
+        quick.ended()

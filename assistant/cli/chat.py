@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING, Annotated, TextIO
 
 import typer
 
-from assistant.cli import exits
+from assistant.cli import exits, quick
 from assistant.cli.paging import asks_for_more, page
 from assistant.cli.saying import WIDEST, text_of, wrapped
 from assistant.cli.taken_for_granted import Units, kitchen_for, warner
@@ -99,6 +99,7 @@ def hold(lines: Iterator[str], record: Record, memory: Memory, out: TextIO | Non
                 typer.echo("Stopped; the line is in the history.", err=True)
                 continue
             rest = show(said.text)
+            quick.loaded()
             record.keep(line, said.text, conversation.memory)
             write(out, ("cook", line), ("assistant", said.text))
 

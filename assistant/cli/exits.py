@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from pathlib import Path
-from typing import NoReturn
+from typing import TYPE_CHECKING, NoReturn
 
 import typer
 
-from rules.catalogue import marked
-from rules.model import Answer
+if TYPE_CHECKING:
+    from rules.model import Answer
 
 ANSWERED = 0
 FAILED = 1
@@ -27,6 +27,8 @@ EPILOG = (
 
 def of(answer: Answer) -> int:
     """The exit code of one answer."""
+    from rules.catalogue import marked
+
     if answer.missing:
         return ASKS_BACK
     return ANSWERED if answer.covered or answer.request.topic in marked("by_words") else NOT_COVERED

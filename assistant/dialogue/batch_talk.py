@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from assistant.dialogue import batch_ways
 from assistant.dialogue.deeds import GONE, Deed, LogRun
@@ -26,15 +26,14 @@ from assistant.understanding.complaints import TROUBLE
 from assistant.understanding.conversation import settle_in
 from assistant.worked_out import told
 from rules.baking.rounding import measure
-from rules.baking.style import recognise
 from rules.baking.styles import is_baked
 from rules.catalogue import marked
-from rules.mending import Mending, catalogue
-from rules.mending.failed_dish import CLASSES
-from rules.mending.safety import cautions
 from rules.model import PLACE_SLOTS, Answer, Because, Request
 from rules.physics.units import to_f
 from rules.said import Words, elevation, listed, sentences, together, yes
+
+if TYPE_CHECKING:
+    from rules.mending import Mending
 
 say = sentences("dialogue/batch_talk")
 LONGEST, SHORT = 60, 8
@@ -185,6 +184,8 @@ def _put_down(said: Said, run: Run, *, assumed: bool = False) -> Reply:
 
 def noted_line(run: Run, number: int, said: Said, *, assumed: bool = False) -> Words:
     """What is put down of a batch, in a line."""
+    from rules.mending import catalogue
+
     batch = run.batches[number - 1]
     wrong = [catalogue()[id].title for id in batch.symptoms if id in catalogue()]
     place = None if batch.elevation_m is None else elevation(batch.elevation_m)
@@ -228,6 +229,8 @@ def _question(said: Said, run: Run) -> Request:
 
 def _answered(said: Said, headline: Words, run: Run, found: Mending | None) -> Reply:
     """The answer, with the reason for the change and what to take care of; the run goes into the log."""
+    from rules.mending.safety import cautions
+
     question = _question(said, run)
     because: tuple[Because, ...] = ()
     if found and found.next:
@@ -327,6 +330,8 @@ def taken_back(said: Said) -> Reply | None:
 
 def elsewhere(said: Said) -> Reply | None:
     """The formula that the batches have come to, for another kitchen."""
+    from rules.mending import catalogue
+
     now, run = said.heard.hearing.request, said.run
     last = said.memory.request
     here_m = said.last.elevation_m
@@ -437,6 +442,8 @@ def _kept_recipe(heard: Heard, memory: Memory, low: str, recipe: Request, sheet:
     """The first batch of the recipe as it was converted: it is right where it was converted to."""
     from assistant.recipes.recipe_answer import convert
     from assistant.recipes.written import to_text
+    from rules.baking.style import recognise
+    from rules.mending.failed_dish import CLASSES
     from rules.recipes.convert import Converted
 
     found = convert(settle_in(recipe, memory.kitchen))

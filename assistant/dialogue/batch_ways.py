@@ -15,7 +15,6 @@ from assistant.recipes.told import unknown
 from assistant.understanding.conversation import settle_in
 from rules.heat.batch_size import BATCH
 from rules.model import Answer, Quantity, Request
-from rules.recipes.convert import Converted
 from rules.said import Words, elevation, mass, number, oven, sentences
 
 if TYPE_CHECKING:
@@ -95,6 +94,7 @@ def bigger(said: Said, question: Request, grams: float) -> tuple[Request, Words]
     question: the recipe as it came out well, where it is baked
     """
     from assistant.recipes.recipe_answer import convert
+    from rules.recipes.convert import Converted
 
     found = convert(settle_in(question, said.memory.kitchen))
     weights = [line.mass_g for line in found.ingredients] if isinstance(found, Converted) else []

@@ -16,7 +16,6 @@ from assistant.recipes import bakers
 from assistant.recipes.amended import Amendment, amended, with_line
 from assistant.recipes.bakers import formula, is_leavened, parts_of, wanted
 from assistant.recipes.dictated import listed as listed_words
-from assistant.recipes.recipe_answer import convert
 from assistant.recipes.sheet import Entry, Sheet
 from assistant.replies.sentences import worded
 from assistant.understanding.conversation import settle_in
@@ -24,7 +23,6 @@ from assistant.worked_out import told
 from rules.baking.dough import weighed
 from rules.catalogue import marked
 from rules.model import PLACE_SLOTS, Answer, Request
-from rules.recipes.convert import Converted
 from rules.said import elevation, listed, mass, number, sentences
 
 say = sentences("dialogue/dough_talk")
@@ -115,6 +113,9 @@ def for_flour(heard: Heard, memory: Memory) -> Taken | None:
     )
     if not (sheet and recipe and grams and asks) or not is_formula(sheet) or "%" in low or len(low.split()) > SHORT:
         return None
+    from assistant.recipes.recipe_answer import convert
+    from rules.recipes.convert import Converted
+
     here = moved(recipe, memory.request) if memory.request else recipe
     found = convert(settle_in(here, memory.kitchen))
     lines = found.ingredients if isinstance(found, Converted) else ()

@@ -10,15 +10,13 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cache
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from assistant.dialogue.heard import Heard, spoken_in
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.moves import words as words_of
 from assistant.dialogue.plans import PLAN, as_service, of_place, with_dishes
 from assistant.dialogue.tonight import covers_said
-from assistant.planning import menu as menus
-from assistant.planning.menu import Menu, MenuLine
 from assistant.reading.reader import hear
 from assistant.reading.words import cut
 from assistant.understanding import lexicon
@@ -28,6 +26,9 @@ from rules import tables
 from rules.amounts.portion import PORTION
 from rules.foods.dishes import dishes
 from rules.model import PLACE_SLOTS, Quantity, Request, Unused
+
+if TYPE_CHECKING:
+    from assistant.planning.menu import Menu, MenuLine
 
 LEAST_DISHES = 2
 # a text with more lines that are no dish is something else
@@ -72,7 +73,9 @@ def written(heard: Heard, memory: Memory) -> Written | None:
     rows, around = _in_lines(heard.text) if "\n" in heard.text.strip() else _in_one_line(heard.text)
     if len(rows) < LEAST_DISHES:
         return None
-    read = menus.read_menu("\n".join(rows).encode())
+    from assistant.planning.menu import read_menu
+
+    read = read_menu("\n".join(rows).encode())
     others = len(read.faults)
     if len(read.lines) < LEAST_DISHES or others > MOST_OTHERS * len(rows) or _is_recipe(rows):
         return None
@@ -175,4 +178,4 @@ def _patterns(what: str) -> tuple[re.Pattern[str], ...]:
 
 def chat(name: str) -> Any:
     """The words of a menu in talk, by the name of their list."""
-    return tables.read_toml(menus.WORDS)["chat"][name]
+    return tables.read_toml("lexicon/menus.toml")["chat"][name]

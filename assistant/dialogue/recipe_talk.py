@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
 
 from assistant.dialogue import made
 from assistant.dialogue.deeds import Deed, WriteFile, safe_name
@@ -25,9 +26,11 @@ from assistant.worked_out import WorkedOut
 from rules.catalogue import marked
 from rules.heat.batch_size import BATCH
 from rules.model import PLACE_SLOTS, Answer, Quantity, Request
-from rules.recipes.convert import Converted
 from rules.said import Words, elevation, number, oven, sentences, together, yes
 from rules.said import listed as in_a_row
+
+if TYPE_CHECKING:
+    from rules.recipes.convert import Converted
 
 say = sentences("dialogue/recipe_talk")
 FACTORS = {"whole": 1.0, "half": 0.5, "double": 2.0, "triple": 3.0}
@@ -126,6 +129,7 @@ def _one_line(said: Said, headline: Words, units: str | None = None, topic: str 
 def _conversion(said: Said) -> Converted | None:
     from assistant.recipes.recipe_answer import convert
     from assistant.replies.recipe.worded import in_words
+    from rules.recipes.convert import Converted
 
     settled = settle_in(said.question, said.memory.kitchen)
     found = convert(settled)
@@ -358,6 +362,7 @@ def to_file(said: Said) -> Told | None:
         return None
     from assistant.recipes.recipe_answer import convert
     from assistant.replies.recipe.forms.text import as_text
+    from rules.recipes.convert import Converted
 
     settled = settle_in(said.question, said.memory.kitchen)
     found = convert(settled)

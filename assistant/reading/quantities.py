@@ -118,14 +118,22 @@ def _pressure(number: Number, end: int, unit: str) -> Measure:
 
 
 def with_articles(words: Sequence[str], numbers: Sequence[Number]) -> list[Number]:
-    """Numbers, and the articles that stand for one: an hour, a cup. Clock times (6:30) are not numbers."""
+    """Numbers, and what else stands for one: AN hour, A cup, hour and a half. Clock times (6:30) are none."""
     taken = {i for number in numbers for i in range(number.start, number.end)}
-    ones = [
-        Number(i, i + 1, 1.0)
-        for i, word in enumerate(words)
-        if word in ARTICLES and i not in taken and len(_next(words, i)) > 2
-    ]
+    parts = {number.start for number in numbers if 0 < number.value < 1}
+    ones = [one for i in range(len(words)) if i not in taken and (one := _unwritten(words, i, taken, parts))]
     return sorted([*numbers, *ones], key=lambda number: number.start) if numbers or ones else []
+
+
+def _unwritten(words: Sequence[str], at: int, taken: Collection[int], parts: Collection[int]) -> Number | None:
+    """The number that a word stands for, or that is left out before it. parts: where halves and quarters begin"""
+    word, following = words[at], _next(words, at)
+    if word in ARTICLES and len(following) > 2:
+        return Number(at, at + 1, 1.0)
+    counted = at > 0 and (at - 1 in taken or words[at - 1] in ARTICLES)
+    if word == "hour" and following == "and" and at + 2 in parts and not counted:
+        return Number(at, at, 1.0)
+    return None
 
 
 def _next(words: Sequence[str], at: int) -> str:

@@ -1,4 +1,4 @@
-"""The units a kitchen knows: data/units.txt, read with pint at first use. The one unit table of the project."""
+"""The units a kitchen knows: data/units.txt, read with pint when it is first used and kept. The one unit table."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from functools import cache
 from typing import TYPE_CHECKING
 
 from rules import tables
+from rules.kept import kept
 from rules.physics.units import to_c
 
 if TYPE_CHECKING:
@@ -62,28 +63,47 @@ def registry() -> pint.UnitRegistry:
     return pint.UnitRegistry(str(tables.data_path("units.txt")), cache_folder=None)
 
 
-@cache
-def spellings() -> frozenset[str]:
-    """Every spelling of a unit, words joined by underscores."""
-    return frozenset(registry())
+@dataclass(frozen=True, slots=True)
+class UnitBook:
+    """What pint reads in data/units.txt. named: spelling -> name, symbol and kind of its unit
+
+    factors: name -> how many of the unit of SI one is; none of a scale of temperature, whose zero lies elsewhere
+    first_words: those that a spelling begins with, by which most words are passed over
+    """
+
+    named: dict[str, tuple[str, str, str]]
+    factors: dict[str, float]
+    first_words: frozenset[str]
 
 
-@cache
-def _first_words() -> frozenset[str]:
-    """The words that a spelling of a unit begins with: most words are passed over by these alone."""
-    return frozenset(spelling.split("_")[0] for spelling in spellings())
+@kept
+def unit_book() -> UnitBook:
+    """The units, worked out once."""
+    units = registry()
+    named = {spelling: _named(spelling) for spelling in units}
+    kinds = {name: kind for name, _, kind in named.values() if kind in SI and kind != "temperature"}
+    factors = {name: float(units.Quantity(1.0, name).to(SI[kind]).magnitude) for name, kind in kinds.items()}
+    return UnitBook(named, factors, frozenset(spelling.split("_")[0] for spelling in named))
 
 
-@cache
+def _named(spelling: str) -> tuple[str, str, str]:
+    name = registry().get_name(spelling)
+    dimension = str(next(iter(registry().get_dimensionality(name)))).strip("[]")
+    return name, registry().get_symbol(name), dimension
+
+
 def unit_named(spelling: str) -> tuple[str, str, str]:
     """Name, symbol and kind of a unit by one of its spellings.
 
     >>> unit_named("feet")
     ('foot', 'ft', 'length')
     """
-    name = registry().get_name(spelling)
-    dimension = str(next(iter(registry().get_dimensionality(name)))).strip("[]")
-    return name, registry().get_symbol(name), dimension
+    return unit_book().named.get(spelling) or _named(spelling)
+
+
+def spellings() -> Collection[str]:
+    """Every spelling of a unit, words joined by underscores."""
+    return unit_book().named
 
 
 @cache
@@ -108,7 +128,8 @@ def to_si(value: float, unit: str) -> float:
     if name == "degree_fahrenheit":
         # as the rules convert it, so that a figure comes back as it was said
         return to_c(value)
-    return float(registry().Quantity(value, name).to(SI[kind]).magnitude)
+    factor = unit_book().factors.get(name)
+    return float(registry().Quantity(value, name).to(SI[kind]).magnitude) if factor is None else value * factor
 
 
 def unit_at(
@@ -122,11 +143,12 @@ def unit_at(
         return sign, at + 1
     if at < len(words) and (other := OTHERWISE.get(words[at])) and unit_named(words[at])[2] not in kinds:
         return (other, at + 1) if unit_named(other)[2] in kinds else None
-    if at >= len(words) or (words[at] not in _first_words() and spelled[at] not in _first_words()):
+    book = unit_book()
+    if at >= len(words) or (words[at] not in book.first_words and spelled[at] not in book.first_words):
         return None
     for end in range(min(at + LONGEST_UNIT, len(words)), at, -1):
         for text in (_joined(spelled[at:end]), _joined(words[at:end])):
-            if text in spellings() and _can_be_meant(text, kinds):
+            if text in book.named and _can_be_meant(text, kinds):
                 return text, end
     return None
 

@@ -9,6 +9,7 @@ from functools import cache, lru_cache
 from assistant.reading.units import Unit, unit_of
 from rules import tables
 from rules.foods import dishes
+from rules.kept import kept
 from rules.recipes.phrases import stems
 
 INGREDIENTS = "lexicon/ingredients.toml"
@@ -73,7 +74,7 @@ def _size(name: str) -> float:
     return unit.size if unit else 1.0
 
 
-@cache
+@kept
 def _known() -> dict[tuple[str, ...], Ingredient]:
     found: dict[tuple[str, ...], Ingredient] = {}
     for dish in dishes.dishes().values():

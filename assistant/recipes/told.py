@@ -7,12 +7,15 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cache
 from itertools import groupby
+from typing import TYPE_CHECKING
 
 from assistant.reading.text import fold
 from assistant.recipes.lines import any_of, read_line
-from assistant.recipes.pasted import Pasted
 from assistant.recipes.shorthand import spelled_out
 from rules import tables
+
+if TYPE_CHECKING:
+    from assistant.recipes.pasted import Pasted
 
 FEWEST_LINES, FEWEST_BARE, LONGEST_TEXT = 2, 3, 1_000
 # amounts without a unit are grams from here on: two hundred and fifty of flour, but three eggs
@@ -75,6 +78,8 @@ def told(text: str) -> Pasted | None:
         lines = [piece for piece in pieces if piece.line]
     besides = [piece.text for piece in pieces if not piece.line and _BESIDES.match(piece.text)]
     rest = [piece.text for piece in pieces if not piece.line and piece.text not in besides]
+    from assistant.recipes.pasted import Pasted
+
     return Pasted(_joined(rest), "\n".join([*(piece.line for piece in lines), *besides]))
 
 

@@ -1,4 +1,4 @@
-"""Where the store is; cheap, so that a command may look before it pays for SQLAlchemy."""
+"""Where files of the user are; cheap, so that a command may look before it pays for SQLAlchemy."""
 
 from __future__ import annotations
 
@@ -8,6 +8,8 @@ from urllib.parse import quote, unquote
 
 VARIABLE = "SIMMERLINE_DB"
 FILE_NAME = "simmerline.db"
+CACHE_VARIABLE = "SIMMERLINE_CACHE"
+NO_CACHE = "off"
 SQLITE = ("sqlite:///", "sqlite+pysqlite:///")
 
 
@@ -21,6 +23,21 @@ def default_file() -> Path:
     import platformdirs
 
     return platformdirs.user_data_path("simmerline", appauthor=False) / FILE_NAME
+
+
+def cache_folder() -> Path | None:
+    """Where the command keeps what it works out of its data: SIMMERLINE_CACHE, else the platform's folder; or nowhere.
+
+    What stands there is made again when it is gone.
+    """
+    said = os.environ.get(CACHE_VARIABLE, "").strip()
+    if said.casefold() == NO_CACHE:
+        return None
+    if said:
+        return Path(said)
+    import platformdirs
+
+    return platformdirs.user_cache_path("simmerline", appauthor=False)
 
 
 def sqlite_file(url: str) -> Path | None:

@@ -19,6 +19,7 @@ from assistant.understanding import can_verb
 from assistant.understanding.cue_words import cues
 from rules import tables
 from rules.foods.dishes import Dish, dishes
+from rules.kept import kept
 from rules.preserving.foods import food
 
 FOLDER, SHARED = "lexicon/danger", "shared"
@@ -101,7 +102,7 @@ def _rows() -> dict[str, dict[str, Any]]:
     return {id: row for name in (SHARED, *families()) for id, row in family(name).get("concept", {}).items()}
 
 
-@cache
+@kept
 def concepts() -> dict[str, Concept]:
     """Every concept by id."""
     found = {}
@@ -155,7 +156,7 @@ class _Stems(dict[str, str]):
         return found
 
 
-@cache
+@kept
 def phrases() -> Phrases:
     """Every phrase of every concept."""
     whole: dict[str, list[str]] = defaultdict(list)

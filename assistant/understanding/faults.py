@@ -21,6 +21,7 @@ from assistant.reading.text import fold
 from assistant.reading.tokens import norms
 from assistant.understanding import concepts
 from rules import tables
+from rules.kept import kept
 
 CATALOGUE = "lexicon/symptoms.toml"
 GAP, EITHER, BOUND = "..", "|", "~"
@@ -219,7 +220,7 @@ def _lists() -> dict[str, frozenset[str]]:
     return {name: frozenset(stem(fold(word)) for word in words) for name, words in rows.items()}
 
 
-@cache
+@kept
 def phrases() -> dict[str, tuple[Phrase, ...]]:
     """Every phrase by the stem it begins with, in the order of the catalogue."""
     found: dict[str, list[Phrase]] = defaultdict(list)
@@ -246,7 +247,7 @@ def _choice(word: str) -> frozenset[str]:
     return frozenset(found)
 
 
-@cache
+@kept
 def words() -> frozenset[str]:
     """Every word of the catalogue as it is written there."""
     written = (w for row in tables.read_toml(CATALOGUE)["symptom"] for p in row["heard_as"] for w in p.split())

@@ -16,6 +16,7 @@ from spacy.vocab import Vocab
 from assistant.reading import groups
 from assistant.reading.tokens import norms
 from rules import tables
+from rules.kept import kept
 
 Token = dict[str, Any]
 FILE = "lexicon/forms.toml"
@@ -65,9 +66,9 @@ def hear(doc: Doc) -> tuple[Form, ...]:
 
 def patterns_heard(doc: Doc, file: str, table: str) -> Iterator[tuple[str, int, int]]:
     """Where the patterns of a table of rows stand in an utterance that is marked: the id of the row, start, end."""
-    book, ids = _matchers(doc.vocab, file, table), doc.vocab.strings
-    running = book.always.union(at for word in norms(doc) for at in book.by_word.get(word, ()))
-    yield from ((ids[id], start, end) for at in running for id, start, end in book.matchers[at](doc))
+    book, ids = _patterns(file, table), doc.vocab.strings
+    for at in book.always.union(at for word in norms(doc) for at in book.by_word.get(word, ())):
+        yield from ((ids[id], start, end) for id, start, end in _matcher(doc.vocab, file, table, at)(doc))
 
 
 STARTS = "clause starts"
@@ -103,32 +104,39 @@ def _tag(doc: Doc, start: int, end: int, kind: str) -> None:
 
 
 @dataclass(frozen=True, slots=True)
-class Matchers:
-    """Matchers of patterns that need one of the same words, so that few of them run over an utterance.
+class Patterns:
+    """Patterns that need one of the same words, group by group, so that few of them run over an utterance.
 
-    by_word: word -> numbers of the matchers that need it; always: those that need none
+    groups: of each, the patterns by the id of their row; by_word: word -> numbers of the groups that need it
+    always: numbers of those that need none
     """
 
-    matchers: tuple[Matcher, ...]
+    groups: tuple[dict[str, list[list[Token]]], ...]
     by_word: dict[str, tuple[int, ...]]
     always: frozenset[int]
 
 
-@cache
-def _matchers(vocab: Vocab, file: str, table: str) -> Matchers:
-    made: dict[tuple[str, ...], Matcher] = {}
+@kept
+def _patterns(file: str, table: str) -> Patterns:
+    made: dict[tuple[str, ...], dict[str, list[list[Token]]]] = {}
     for row in tables.read_toml(file)[table]:
-        apart: dict[tuple[str, ...], list[list[Token]]] = {}
         for pattern in row.get("patterns", ()):
             for tokens in patterns_of(pattern):
-                apart.setdefault(_needed(tokens), []).append(tokens)
-        for words, patterns in apart.items():
-            made.setdefault(words, Matcher(vocab, validate=False)).add(row["id"], patterns)
+                made.setdefault(_needed(tokens), {}).setdefault(row["id"], []).append(tokens)
     by_word: dict[str, tuple[int, ...]] = {}
     for at, words in enumerate(made):
         for word in words:
             by_word[word] = (*by_word.get(word, ()), at)
-    return Matchers(tuple(made.values()), by_word, frozenset(at for at, words in enumerate(made) if not words))
+    return Patterns(tuple(made.values()), by_word, frozenset(at for at, words in enumerate(made) if not words))
+
+
+@cache
+def _matcher(vocab: Vocab, file: str, table: str, group: int) -> Matcher:
+    """The Matcher of a group, made when one of its words is first heard."""
+    matcher = Matcher(vocab, validate=False)
+    for id, patterns in _patterns(file, table).groups[group].items():
+        matcher.add(id, patterns)
+    return matcher
 
 
 def _needed(tokens: list[Token]) -> tuple[str, ...]:

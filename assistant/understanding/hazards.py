@@ -14,6 +14,7 @@ from assistant.reading.elevation_mentions import height_m
 from assistant.understanding import concepts, stretches, temperatures
 from assistant.understanding.concepts import Heard
 from rules import tables
+from rules.kept import kept
 from rules.physics.units import PSI_PER_PA
 
 FOLDER = "lexicon/danger"
@@ -73,7 +74,7 @@ class Hazard:
         return bool(self.temps_f or self.psi or self.hours or self.minutes or self.elevation_m)
 
 
-@cache
+@kept
 def hazards() -> tuple[Hazard, ...]:
     """Every hazard, the gravest first, those that leave the question its answer behind all others."""
     rows = (_hazard(row, name) for name in concepts.families() for row in concepts.family(name)["hazard"])

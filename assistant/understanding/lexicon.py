@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from functools import cache
 from itertools import product, repeat
 from typing import Any
 
@@ -17,6 +16,7 @@ from assistant.reading.tokens import norms
 from assistant.understanding import bare_cooker
 from rules import tables
 from rules.foods.dishes import dishes
+from rules.kept import kept
 
 # file, key of its rows, field that names a row; the order settles matches of equal length
 FILES: tuple[tuple[Kind, str, str, str], ...] = (
@@ -55,7 +55,7 @@ def kitchen_lexicon(doc: Doc) -> Doc:
     return doc
 
 
-@cache
+@kept
 def phrase_book() -> PhraseBook:
     """The phrases of all lexicon files; a file that is not there has none."""
     phrases: dict[str, Meanings] = {}
@@ -147,7 +147,7 @@ def meanings(phrase: str) -> Meanings:
     return phrases.get(singular) or phrases.get(run_together().get(phrase, ""), ())
 
 
-@cache
+@kept
 def run_together() -> dict[str, str]:
     """Phrases of two or three words by their letters alone."""
     phrases = phrase_book().phrases

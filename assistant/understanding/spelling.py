@@ -23,6 +23,7 @@ from assistant.understanding import (
     trade_words,
 )
 from rules import tables
+from rules.kept import kept
 
 SHORTEST, SHORTEST_BY_SOUND = 5, 6
 TWO_SLIPS_FROM = 8
@@ -98,7 +99,7 @@ def everyday_words() -> frozenset[str]:
     return frozenset(tables.data_path("lexicon/everyday_words.txt").read_text(encoding="utf-8").split())
 
 
-@cache
+@kept
 def words_but_of_places() -> frozenset[str]:
     """The words of dishes, methods, equipment, symptoms and ingredients."""
     book = lexicon.phrase_book().phrases
@@ -118,7 +119,7 @@ def kitchen_words() -> dict[str, tuple[str, ...]]:
     return {letter: tuple(shelf) for letter, shelf in shelves.items()}
 
 
-@cache
+@kept
 def known_words() -> frozenset[str]:
     """Words that are right as they stand."""
     lexicon_words = {word for phrase in lexicon.phrase_book().phrases for word in phrase.split()}

@@ -20,6 +20,7 @@ from assistant.understanding import syrups, tins
 from rules import tables
 from rules.catalogue import marked, topics
 from rules.foods.dishes import dishes
+from rules.kept import kept
 
 WEIGHTS = "tables/topic_weights.json.gz"
 CONCEPTS = "lexicon/concepts.toml"
@@ -135,7 +136,7 @@ def is_own(doc: Doc, first: str, second: str) -> bool:
     return not forms.isdisjoint(topics()[first].own) and forms.isdisjoint(topics()[second].own)
 
 
-@cache
+@kept
 def weights() -> Weights:
     """The learned table; an empty one where it has not been made yet."""
     path = tables.data_path(WEIGHTS)

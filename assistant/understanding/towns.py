@@ -6,6 +6,7 @@ from collections import defaultdict
 from functools import cache
 
 from assistant.understanding import lexicon
+from rules.kept import kept
 
 # letters that a name has at least to be heard when it is cut in two, and when it is misspelt
 SHORTEST_CUT, SHORTEST_NEAR = 6, 5
@@ -13,7 +14,7 @@ SHORTEST_CUT, SHORTEST_NEAR = 6, 5
 SLIPS = ((10, 3), (8, 2), (6, 1))
 
 
-@cache
+@kept
 def by_letters() -> dict[str, str]:
     """Names of places by their letters, and the place."""
     return {

@@ -8,6 +8,7 @@ from functools import cache
 from typing import Any
 
 from rules import tables
+from rules.kept import kept
 
 TIMES = "tables/cooking_times_common-practice.csv"
 PORTIONS = "tables/portions_common-practice.csv"
@@ -74,7 +75,7 @@ def classes() -> dict[str, DishClass]:
     return {r["id"]: DishClass(**{"check_by": {}, **r, "traits": tuple(r.get("traits", ()))}) for r in rows}
 
 
-@cache
+@kept
 def dishes() -> dict[str, Dish]:
     """Every dish by name, families in alphabetical order."""
     folder = tables.data_path("lexicon/dishes")
@@ -166,7 +167,7 @@ def usual_method(dish: str | None, dish_class: str) -> str | None:
     return classes()[dish_class].default_method if dish_class in classes() else None
 
 
-@cache
+@kept
 def _times() -> dict[tuple[str, str], Span]:
     rows = tables.read_csv(TIMES).rows
     return {
