@@ -22,6 +22,7 @@ COMMANDS = (
     "schedule",
     "batch",
     "kitchen",
+    "store",
     "card",
     "plot",
     "lesson",
