@@ -6,6 +6,8 @@ import gc
 import importlib
 import sys
 from collections.abc import Iterable
+from importlib import metadata
+from typing import Annotated
 
 import typer
 
@@ -28,10 +30,17 @@ COMMANDS = (
     "lesson",
     "drill",
     "sources",
+    "schema",
     "serve",
     "actions",
     "doctor",
 )
+
+
+def _print_version(asked: bool) -> None:
+    if asked:
+        typer.echo(f"simmerline {metadata.version('simmerline')}")
+        raise typer.Exit
 
 
 def create_app(commands: Iterable[str] = COMMANDS) -> typer.Typer:
@@ -42,14 +51,21 @@ def create_app(commands: Iterable[str] = COMMANDS) -> typer.Typer:
         'Begin with: simmerline ask "how long to braise short ribs at 7,000 feet"',
         epilog=exits.EPILOG,
         no_args_is_help=True,
-        add_completion=False,
         pretty_exceptions_enable=False,
     )
     # with a callback Typer keeps the command's name on the line, however few commands there are
-    app.callback()(lambda: None)
+    app.callback()(simmerline)
     for name in commands:
         importlib.import_module(f"assistant.cli.{name}").register(app)
     return app
+
+
+def simmerline(
+    version: Annotated[
+        bool, typer.Option("--version", is_eager=True, callback=_print_version, help="Print the version, and end.")
+    ] = False,
+) -> None:
+    """What stands before every command."""
 
 
 def main() -> None:
@@ -59,9 +75,9 @@ def main() -> None:
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(encoding="utf-8", errors="replace")
-    wanted = [name for name in COMMANDS if sys.argv[1:2] == [name]]
+    wanted = COMMANDS if sys.argv[1:] != ["--version"] else ()
     try:
-        create_app(wanted or COMMANDS)()
+        create_app([name for name in wanted if sys.argv[1:2] == [name]] or wanted)()
     except BrokenPipeError:
         sys.stderr.close()
         sys.exit(exits.FAILED)
