@@ -43,11 +43,11 @@ def licence_of(package: Distribution) -> str:
     Classifiers go before the free text, which may hold anything; where there are several, all are taken to hold.
     """
     told = package.metadata
-    if expression := told.get("License-Expression"):
+    for expression in told.get_all("License-Expression") or ():
         return str(expression)
     lines = [c.rpartition(" :: ")[2] for c in told.get_all("Classifier") or () if c.startswith(CLASSIFIER)]
     classifiers = [line for line in lines if line != APPROVED]
-    text = (told.get("License") or "").strip()
+    text = " ".join(told.get_all("License") or ()).strip()
     named = [text] if "\n" not in text and 0 < len(text) <= LONGEST_NAME else []
     for words in (classifiers, named):
         if words and all(_is_known(_read_as(word)) for word in words):

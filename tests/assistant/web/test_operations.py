@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 import os
 import signal
 import subprocess
@@ -234,3 +235,14 @@ def test_actions_are_watched_and_finish_what_is_under_way(slow: Callable[..., Sl
     assert "ValueError at " in log
     assert "wilhelmina" not in log.lower()
     assert "Traceback" not in log
+
+
+def test_words_of_people_stand_in_no_log_whoever_writes_it(caplog: pytest.LogCaptureFixture) -> None:
+    """By way of rasa-sdk's executor too, which logs a good deal."""
+    from assistant.dialogue.embedded import Conversation
+
+    caplog.set_level("INFO")
+    conversation = Conversation()
+    for text in (SAID, f"{SAID}: 2 cups flour, bake 20 min at 400 F", "wilhelmina?", "timer for wilhelmina"):
+        asyncio.run(conversation.say(text))
+    assert "wilhelmina" not in caplog.text.lower()
