@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
+from assistant.listeners import given
 from rules.model import Answer, Kitchen, Request
 
 if TYPE_CHECKING:
@@ -22,7 +23,7 @@ def reply_to(
     kitchen: what to take for granted where the cook does not say; depth: of the answer, None leaves it to the cook
     returns: the Answer with its text and spoken line; never raises because of what the text says
     """
-    return _last_turn(text, context, kitchen, depth).answer
+    return given(_last_turn(text, context, kitchen, depth).answer)
 
 
 def understand(text: str, context: Sequence[str] = (), kitchen: Kitchen | None = None) -> Request:

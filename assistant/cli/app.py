@@ -5,6 +5,8 @@ from __future__ import annotations
 import importlib
 import sys
 from collections.abc import Iterable
+from importlib import metadata
+from typing import Annotated
 
 import typer
 
@@ -27,13 +29,23 @@ COMMANDS = {
     "drill": "Train: questions on cooking at elevation, each answer worked out, explained and graded.",
     "sources": "List every rule with its sources, then the bibliography with the basis of each entry.",
     "serve": "Serve the page for the kitchen tablet, on this machine alone unless --host says otherwise.",
-    "actions": "Serve simmerline's actions to a Rasa server, until interrupted.",
+    "actions": "Serve simmerline's actions to a Rasa server, until told to stop.",
     "doctor": "List what is installed and what is missing, with the command that adds it.",
+    "schema": "Print what a JSON of simmerline holds, as JSON Schema: an answer, a converted recipe, an order, "
+    "a schedule.",
     "batch": "The log of your batches: what was changed, how it came out, and the one change to make next.",
     "kitchen": "The places you cook at. Questions take for granted the elevation, units and equipment "
     "of the one in use.",
+    "store": "All that is kept, kitchens, conversations, batches, timers and progress, in a file and back.",
 }
 OVERVIEW: tuple[list[str], ...] = ([], ["--help"])
+NO_COMMAND = ["--version"]
+
+
+def _print_version(asked: bool) -> None:
+    if asked:
+        typer.echo(f"simmerline {metadata.version('simmerline')}")
+        raise typer.Exit
 
 
 def create_app(commands: Iterable[str] = COMMANDS) -> typer.Typer:
@@ -60,12 +72,19 @@ def bare_app() -> typer.Typer:
         'Begin with: simmerline ask "how long to braise short ribs at 7,000 feet"',
         epilog=exits.EPILOG,
         no_args_is_help=True,
-        add_completion=False,
         pretty_exceptions_enable=False,
     )
     # with a callback Typer keeps the command's name on the line, however few commands there are
-    app.callback()(lambda: None)
+    app.callback()(simmerline)
     return app
+
+
+def simmerline(
+    version: Annotated[
+        bool, typer.Option("--version", is_eager=True, callback=_print_version, help="Print the version, and end.")
+    ] = False,
+) -> None:
+    """What stands before every command."""
 
 
 def main() -> None:
@@ -74,9 +93,9 @@ def main() -> None:
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(encoding="utf-8", errors="replace")
     asked = sys.argv[1:]
-    quick.start(takes_data=asked not in OVERVIEW)
+    quick.start(takes_data=asked not in (*OVERVIEW, NO_COMMAND))
     wanted = [name for name in COMMANDS if asked[:1] == [name]]
-    app = overview() if asked in OVERVIEW else create_app(wanted or COMMANDS)
+    app = bare_app() if asked == NO_COMMAND else overview() if asked in OVERVIEW else create_app(wanted or COMMANDS)
     if wanted != ["chat"] and (wanted != ["ask"] or "--jsonl" in asked):
         quick.loaded()
     try:

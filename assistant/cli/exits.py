@@ -18,11 +18,14 @@ MISUSED = 2
 ASKS_BACK = 3
 NOT_COVERED = 4
 
-EPILOG = (
-    "Exit codes: 0 answered; 1 something failed, or a line or file of several did; 2 the command was misused; "
-    "3 a piece is missing and the reply asks for it, or what was given holds no recipe; "
-    "4 the question is outside what simmerline covers."
-)
+CODES = {
+    ANSWERED: "answered",
+    FAILED: "something failed, or a line or file of several did",
+    MISUSED: "the command was misused",
+    ASKS_BACK: "a piece is missing and the reply asks for it, or what was given holds no recipe",
+    NOT_COVERED: "the question is outside what simmerline covers",
+}
+EPILOG = f"Exit codes: {'; '.join(f'{code} {means}' for code, means in CODES.items())}."
 
 
 def of(answer: Answer) -> int:

@@ -13,6 +13,8 @@ from assistant.cli.taken_for_granted import warner
 
 PORT, MOST_WORKERS = 8080, 64
 TOKEN_VARIABLE = "SIMMERLINE_TOKEN"
+METRICS = "Count requests and answers at /metrics, in the text format of Prometheus; never with words of anybody."
+LINES = "Write a line for each request: its route, status and seconds; never words of anybody."
 
 
 def register(app: typer.Typer) -> None:
@@ -46,6 +48,8 @@ def serve(
         Path | None, typer.Option("--cert", metavar="FILE", help="Certificate for https, which tablets want for voice.")
     ] = None,
     key: Annotated[Path | None, typer.Option("--key", metavar="FILE", help="Key of the certificate.")] = None,
+    metrics: Annotated[bool, typer.Option("--metrics", help=METRICS)] = False,
+    lines: Annotated[bool, typer.Option("--log-requests", help=LINES)] = False,
 ) -> None:
     """Serve the page for the kitchen tablet, on this machine alone unless --host says otherwise.
 
@@ -53,6 +57,7 @@ def serve(
 
     simmerline serve --host 0.0.0.0 --token-file token.txt --cert kitchen.pem --key kitchen.key
     """
+    from assistant.serving.watched import Watch
     from assistant.web.secret import secret
     from assistant.web.serving import BadCertificate, check_certificate
     from assistant.web.serving import serve as serve_until_interrupted
@@ -70,6 +75,7 @@ def serve(
         names=tuple(name.lower() for name in names or ()),
         certificate=str(certificate or ""),
         key=str(key or ""),
+        watch=Watch(metrics=metrics, lines=lines),
     )
     try:
         check_certificate(settings)

@@ -1,4 +1,4 @@
-"""python -m assistant.contributing: validate, heard, rules, gaps, scaffold, rasa-domain."""
+"""python -m assistant.contributing: validate, heard, rules, gaps, scaffold, licences, rasa-domain."""
 
 from __future__ import annotations
 
@@ -66,6 +66,17 @@ def scaffold(
         raise typer.BadParameter(str(fault)) from fault
     for path in made:
         typer.echo(str(path))
+
+
+@app.command()
+def licences() -> None:
+    """List the licence of every package that is installed here; exit 1 where one may not be used."""
+    from assistant.contributing.licences import licences as found
+
+    listed = list(found())
+    for one in listed:
+        typer.echo("\t".join(filter(None, (f"{one.name} {one.version}", one.licence, one.fault))))
+    raise typer.Exit(any(one.fault for one in listed))
 
 
 @app.command("rasa-domain")

@@ -21,6 +21,7 @@ from assistant.dialogue.slots import MISSED, NAMES, PIECE, PUT, BadSlot, memory_
 from assistant.dialogue.timer import Timer
 from assistant.dialogue.timers import Outcome
 from assistant.dialogue.turn import Turn, take_turn, timers_asked
+from assistant.listeners import given
 from assistant.replies.contract import as_json
 from assistant.replies.sentences import worded
 from assistant.worked_out import WorkedOut, told
@@ -206,6 +207,7 @@ def reminder(timer: Timer) -> str:
 
 def utter(dispatcher: CollectingDispatcher, answer: Answer) -> None:
     """The reply as text, with the answer of the JSON contract beside it."""
+    given(answer)
     dispatcher.utter_message(text=answer.text, json_message=as_json(answer))
 
 

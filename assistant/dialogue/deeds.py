@@ -13,6 +13,8 @@ from rules.model import Request
 # the note of a batch that was taken back
 GONE = "\0gone"
 LONGEST_NAME, MOST_COPIES = 60, 1000
+# names that Windows keeps for devices, whatever ending they have
+DEVICES = frozenset({"con", "prn", "aux", "nul"} | {f"{port}{n}" for port in ("com", "lpt") for n in range(10)})
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,15 +46,15 @@ Deed = WriteFile | Draw | LogRun
 
 
 def safe_name(name: str, ending: str = ".txt") -> str:
-    """A name that stays in its folder: small letters, figures and hyphens.
+    """A name that stays in its folder on any system: small letters, figures and hyphens.
 
-    >>> safe_name("../My Aunt's Rolls, 7,000 ft"), safe_name("...")
-    ('my-aunts-rolls-7000-ft.txt', 'recipe.txt')
+    >>> safe_name("../My Aunt's Rolls, 7,000 ft"), safe_name("..."), safe_name("Con: Queso"), safe_name("CON")
+    ('my-aunts-rolls-7000-ft.txt', 'recipe.txt', 'con-queso.txt', 'con-recipe.txt')
     """
     plain = unicodedata.normalize("NFKD", name).encode("ascii", "ignore").decode().lower()
     plain = re.sub(r"['’,]", "", plain)
     stem = re.sub(r"[^a-z0-9]+", "-", plain).strip("-")[:LONGEST_NAME].strip("-")
-    return f"{stem or 'recipe'}{ending}"
+    return f"{f'{stem}-recipe' if stem in DEVICES else stem or 'recipe'}{ending}"
 
 
 def write_new(folder: Path, name: str, content: bytes) -> Path:

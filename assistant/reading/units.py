@@ -37,7 +37,8 @@ CHANGES = (*AMOUNTS, *TEMPERATURES, "time")
 HEIGHTS = ("length",)
 # the shortest unit of length that heights are told in [m]; below it are pans and cuts
 SHORTEST_HEIGHT_UNIT_M = 0.3
-SIGNS = {"%": "percent", "#": "lb"}
+# what pint takes for no name
+SIGNS = {"%": "percent", "#": "lb", "grown-ups": "grown_ups"}
 # spellings of two units: the other one is meant where the first can not be
 OTHERWISE = {"c": "cup", "heads": "head", "m": "minute"}
 # measures of a list of ingredients that talk has other uses for: pinch the edge, dash out, drop in, stick together

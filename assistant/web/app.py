@@ -5,8 +5,6 @@ from __future__ import annotations
 import importlib
 import logging
 import sys
-import traceback
-from pathlib import Path
 from typing import Any
 
 from sanic import HTTPResponse, Request, Sanic
@@ -17,6 +15,9 @@ from sanic_ext.extensions.http.extension import HTTPExtension
 from sanic_ext.extensions.openapi.extension import OpenAPIExtension
 
 from assistant import web
+from assistant.serving.faults import where
+from assistant.serving.stopping import FINISH_S
+from assistant.serving.watched import watch
 from assistant.web import assets, bodies, entry, guard, people, webhook
 from assistant.web.desk import Desk
 from assistant.web.problems import Problem, as_response, for_programs, in_a_sentence
@@ -32,8 +33,6 @@ REQUEST_S, RESPONSE_S, KEEP_ALIVE_S = 20, 90, 30
 STATUSES = {"UnknownKitchen": 404, "KitchenExists": 409, "NothingDraws": 501, "VoiceMissing": 501}
 # so soon what works makes way for what takes requests [s]
 SWITCH_S = 0.001
-# where code of ours lies
-OURS = Path(__file__).parents[1]
 log = logging.getLogger("simmerline.web")
 
 
@@ -55,6 +54,7 @@ def create_app(settings: Settings, name: str = NAME) -> Sanic:
             app.blueprint(importlib.import_module(f"{room}.{module}").routes)
     app.before_server_start(_open)
     webhook.add(app)
+    watch(app, settings.watch)
     app.after_server_stop(_close)
     Extend(app, built_in_extensions=False, extensions=[HTTPExtension, ApiDocument])
     return app
@@ -67,6 +67,7 @@ def _config(settings: Settings) -> dict[str, Any]:
         "REQUEST_TIMEOUT": REQUEST_S,
         "RESPONSE_TIMEOUT": RESPONSE_S,
         "KEEP_ALIVE_TIMEOUT": KEEP_ALIVE_S,
+        "GRACEFUL_SHUTDOWN_TIMEOUT": FINISH_S,
         "FALLBACK_ERROR_FORMAT": "text",
         "CORS": bool(settings.origins),
         "CORS_ORIGINS": ",".join(settings.origins),
@@ -143,7 +144,7 @@ def said_of(fault: Exception) -> tuple[int, str, dict[str, Any]]:
             return STATUSES.get(type(fault).__name__, 422), in_a_sentence(fault), {}
         case SanicException():
             return fault.status_code, _of_http(fault), {}
-    _note(fault)
+    log.error("%s", where(fault))
     return 500, "Something went wrong here; it was noted. Try it in other words.", {}
 
 
@@ -158,10 +159,3 @@ def _of_http(fault: SanicException) -> str:
         case 408 | 503:
             return "That took too long."
     return "The request cannot be read."
-
-
-def _note(fault: Exception) -> None:
-    """Note where a fault was raised; what it says may hold somebody's words."""
-    frames = traceback.extract_tb(fault.__traceback__)
-    where = next((frame for frame in reversed(frames) if OURS in Path(frame.filename).parents), frames[-1])
-    log.error("%s at %s:%s", type(fault).__name__, Path(where.filename).name, where.lineno)

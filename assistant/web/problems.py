@@ -9,7 +9,7 @@ from typing import Any
 from sanic import HTTPResponse, Request
 
 PROBLEM = "application/problem+json"
-FOR_PROGRAMS = ("/api", "/webhook", "/actions")
+FOR_PROGRAMS = ("/api", "/webhook", "/actions", "/metrics")
 
 
 class Problem(Exception):

@@ -16,8 +16,11 @@ from typing import Any
 from sanic.http.tls import process_to_context
 
 from assistant.errors import AssistantError
+from assistant.serving.processes import added_up
+from assistant.serving.stopping import end_now
 from assistant.web.app import create_app
 from assistant.web.settings import Settings
+from assistant.web.workroom import Workroom
 
 # a worker that lives no longer than this would only end again [s]
 SHORTEST_S = 20.0
@@ -45,13 +48,18 @@ def check_certificate(settings: Settings) -> None:
 
 
 def serve(settings: Settings, workers: int = 1) -> None:
-    """Serve until interrupted.
+    """Serve until told to stop, by Ctrl-C or SIGTERM; what is under way is finished.
 
     raises: OSError where the port cannot be had, or a worker ends as soon as it begins
     """
     if workers == 1:
         work(settings, shared=False)
         return
+    with added_up():
+        _serve_together(settings, workers)
+
+
+def _serve_together(settings: Settings, workers: int) -> None:
     # taken by nobody, not even by a server of ours that would share it
     socket.create_server((settings.host, settings.port), family=_family(settings)).close()
     signal.signal(signal.SIGTERM, _interrupt)
@@ -80,13 +88,17 @@ def work(settings: Settings, *, shared: bool) -> None:
     listening = socket.create_server(
         (settings.host, settings.port), family=_family(settings), reuse_port=shared, backlog=BACKLOG
     )
-    create_app(settings).run(
+    app = create_app(settings)
+    app.run(
         sock=listening,
         ssl={"cert": settings.certificate, "key": settings.key} if settings.secure else None,
         single_process=True,
         motd=False,
         access_log=False,
     )
+    workroom: Workroom | None = getattr(app.ctx, "workroom", None)
+    if workroom and workroom.is_busy:
+        end_now()
 
 
 def _start(settings: Settings, running: dict[Any, tuple[SpawnProcess, float]]) -> None:

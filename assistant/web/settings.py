@@ -6,6 +6,8 @@ import socket
 from dataclasses import dataclass
 from ipaddress import ip_address
 
+from assistant.serving.watched import UNWATCHED, Watch
+
 LOCAL_NAMES = ("localhost", "127.0.0.1", "[::1]")
 
 
@@ -15,7 +17,7 @@ class Settings:
 
     secret: signs cookies and forms; token: what has to be told to come in, "" where nothing
     origins: pages elsewhere that may call the API; names: further names that the server is called by
-    certificate, key: files for https, "" for http
+    certificate, key: files for https, "" for http; watch: what whoever runs it wants to see
     """
 
     secret: bytes
@@ -26,6 +28,7 @@ class Settings:
     names: tuple[str, ...] = ()
     certificate: str = ""
     key: str = ""
+    watch: Watch = UNWATCHED
 
     @property
     def secure(self) -> bool:

@@ -18,10 +18,11 @@ MOST_QUICK, MOST_SLOW = 128, 8
 
 
 class Bench:
-    """One at a time, with so many in line at the most."""
+    """One at a time, with so many in line at the most. is_busy: whether something is worked out just now"""
 
     def __init__(self, name: str, most: int) -> None:
         self._most, self._waiting = most, 0
+        self.is_busy = False
         self._thread = ThreadPoolExecutor(max_workers=1, thread_name_prefix=name)
 
     async def run(self, work: Callable[[], Result]) -> Result:
@@ -32,7 +33,7 @@ class Bench:
         if self._waiting >= self._most:
             raise Problem(503, "Too much is asked at once; try again in a moment.")
         self._waiting += 1
-        done = asyncio.get_running_loop().run_in_executor(self._thread, work)
+        done = asyncio.get_running_loop().run_in_executor(self._thread, self._do, work)
         # whoever has hung up leaves the line only when the work is done
         done.add_done_callback(self._left)
         return await asyncio.shield(done)
@@ -40,6 +41,13 @@ class Bench:
     def close(self) -> None:
         """Begin nothing more."""
         self._thread.shutdown(wait=False, cancel_futures=True)
+
+    def _do(self, work: Callable[[], Result]) -> Result:
+        self.is_busy = True
+        try:
+            return work()
+        finally:
+            self.is_busy = False
 
     def _left(self, _: object) -> None:
         self._waiting -= 1
@@ -55,3 +63,8 @@ class Workroom:
         """Begin nothing more."""
         self.quick.close()
         self.slow.close()
+
+    @property
+    def is_busy(self) -> bool:
+        """Whether something is worked out just now."""
+        return self.quick.is_busy or self.slow.is_busy

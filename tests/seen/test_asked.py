@@ -19,6 +19,8 @@ import pytest
 from assistant.answering import reply_to
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.turn import take_turn
+from assistant.replies.contract import as_json
+from tests.contracts import faults
 
 ASKED = [json.loads(line) for line in (Path(__file__).parent / "asked.jsonl").read_text("utf-8").splitlines()]
 BROKEN = re.compile(r"[{}]|\bNone\b|\bnan\b|\binf\b|Traceback|<<|>>")
@@ -33,6 +35,7 @@ def test_gets_a_whole_reply_and_the_same_again(row: dict[str, Any]) -> None:
     assert not BROKEN.search(first)
     assert replies[1].text == first
     assert replies[0].spoken.strip()
+    assert faults("answer", as_json(replies[0])) == []
 
 
 @pytest.mark.parametrize("row", [row for row in ASKED if row["text"].rstrip().endswith("?")], ids=lambda row: row["id"])

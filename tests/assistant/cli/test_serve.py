@@ -62,7 +62,7 @@ def test_a_port_that_is_taken_is_told(tmp_path: Path) -> None:
 def test_several_workers_know_each_other_s_people(tmp_path: Path) -> None:
     port = free_port()
     variables = {**os.environ, "SIMMERLINE_DB": f"sqlite:///{tmp_path}/simmerline.db"}
-    command = [sys.executable, "-c", START, "serve", "--port", str(port), "--workers", "2"]
+    command = [sys.executable, "-c", START, "serve", "--port", str(port), "--workers", "2", "--metrics"]
     with (tmp_path / "log").open("wb") as log:
         process = subprocess.Popen(command, env=variables, stdout=log, stderr=log)
     try:
@@ -76,6 +76,9 @@ def test_several_workers_know_each_other_s_people(tmp_path: Path) -> None:
             answer = httpx.get(f"http://localhost:{port}/api/kitchens", cookies=cookies, timeout=60)
             kept = answer.json()["kitchens"]
             assert [one["name"] for one in kept] == ["Timberfold Lodge"]
+        # whichever of the two is asked tells of both
+        counted = 'simmerline_requests_total{method="GET",route="/api/kitchens",status="200"} 8.0'
+        assert counted in httpx.get(f"http://localhost:{port}/metrics", timeout=60).text.splitlines()
     finally:
         process.send_signal(signal.SIGINT)
         assert process.wait(timeout=120) in (0, -signal.SIGINT)

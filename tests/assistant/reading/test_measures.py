@@ -2,6 +2,7 @@
 
 import pytest
 
+from assistant.reading import units
 from assistant.reading.spans import Measure
 from assistant.understanding.pipeline import read
 
@@ -87,3 +88,11 @@ def test_elevations_are_two_and_not_a_range() -> None:
 def test_a_quantity_keeps_the_words_of_the_cook() -> None:
     (measure,) = heard("4 pounds of short ribs")
     assert (measure.said, measure.unit) == (4, "lb")
+
+
+def test_every_spelling_is_a_name_as_any_pint_takes_it() -> None:
+    assert [spelling for spelling in units.spellings() if not spelling.isidentifier()] == []
+
+
+def test_a_spelling_with_a_sign_is_heard_all_the_same() -> None:
+    assert [(m.kind, m.low) for m in heard("polenta for 12 grown-ups")] == [("portion", 12)]

@@ -64,9 +64,9 @@ def started(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Callable[..., 
         process.wait(timeout=60)
 
 
-def answers(url: str) -> bool:
+def answers(url: str, path: str = "/api/health") -> bool:
     try:
-        return httpx.get(f"{url}/api/health").status_code == 200
+        return httpx.get(f"{url}{path}").status_code == 200
     except httpx.TransportError:
         return False
 

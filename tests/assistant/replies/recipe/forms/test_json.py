@@ -11,6 +11,7 @@ from assistant.replies.recipe.forms.json import as_json
 from rules.baking.change import WAYS, WHATS
 from rules.baking.styles import ids
 from rules.tables import sources
+from tests.contracts import faults
 
 LODGE_M = 2133.6
 KEYS = [
@@ -24,6 +25,10 @@ TIME = ["low_min", "high_min", "to_low_min", "to_high_min", "what"]
 @pytest.fixture
 def told(each_sample) -> dict:
     return json.loads(json.dumps(as_json(each_sample), allow_nan=False))
+
+
+def test_it_keeps_its_contract(told) -> None:
+    assert faults("recipe", told) == []
 
 
 def test_the_keys_are_those_of_the_contract(told) -> None:
