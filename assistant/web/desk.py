@@ -25,6 +25,7 @@ from assistant.store import timers as kept_timers
 from assistant.store.conversations import Utterance
 from assistant.store.database import Store
 from assistant.store.quick import kitchen_in_use
+from assistant.understanding.conversation import settle_in
 from rules.model import Kitchen, Request
 
 FRONT_END = "web"
@@ -96,6 +97,13 @@ class Desk:
         if kitchen.elevation_m is not None or before is None or before.elevation_m is None:
             return kitchen
         return replace(kitchen, elevation_m=before.elevation_m, pressure_pa=before.pressure_pa, units=before.units)
+
+    def question(self, person: str) -> Request | None:
+        """The question of a person that was answered last, with what their kitchen adds to it; None where none was."""
+        memory = self.memory(self.record(person))
+        if memory.request is None or memory.asked or (memory.past and memory.past[-1].danger):
+            return None
+        return settle_in(memory.request, memory.kitchen)
 
     def say(self, person: str, text: str) -> Said:
         """Take what somebody says, and keep it with what is said to it."""
