@@ -5,6 +5,7 @@ from __future__ import annotations
 import html
 import re
 from collections.abc import Callable
+from datetime import datetime, timedelta
 
 import httpx
 import pytest
@@ -361,3 +362,20 @@ def test_without_matplotlib_a_page_tells_the_figures_and_how_to_get_it() -> None
     page = in_words(templates().get_template("picture.html.j2").render(**values))
     assert "Where water boils: 199 °F." in page
     assert 'pip install "simmerline[print]"' in page
+
+
+def test_timers_that_count_back_from_service_move_with_it(person: Person) -> None:
+    for words in ("my kitchen is at 7,000 feet", "short ribs and polenta for 6:30 pm tomorrow", "set timers for it"):
+        person.ask(words)
+    before = {timer["name"]: timer["ends"] for timer in person.get("/timers/running").json()}
+    assert set(before) == {"start of short ribs", "start of polenta"}
+    person.form("/timers", do="set", name="beans", minutes="20")
+    (beans,) = (t["ends"] for t in person.get("/timers/running").json() if t["name"] == "beans")
+    page = in_words(person.form("/", "/ask", text="service moved to 7").text)
+    assert "The timers move with it. Timer for the start of short ribs: " in page
+    after = {timer["name"]: timer["ends"] for timer in person.get("/timers/running").json()}
+    moved = {name: datetime.fromisoformat(after[name]) - datetime.fromisoformat(before[name]) for name in before}
+    assert moved == dict.fromkeys(before, timedelta(minutes=30))
+    assert after["beans"] == beans
+    # what does not move them says nothing of them
+    assert "timers move" not in person.form("/", "/ask", text="for 12 people").text.partition("Before")[0]
