@@ -211,6 +211,9 @@ FAULTS = {
     "text that is a number": (
         {"json": good_call(tracker={**BAD_TRACKER, "latest_message": {"text": 7}})}, 400, "must be a string",
     ),
+    "half a character in the sender": (
+        {"content": json.dumps(good_call(tracker={**BAD_TRACKER, "sender_id": "\ud800"}))}, 400, "half a character",
+    ),
     "events that are a string": ({"json": good_call(tracker={**BAD_TRACKER, "events": "x"})}, 400, '"events" must be'),
     "a domain that is a list": ({"json": good_call(domain=[])}, 400, "must be an object"),
     "another domain": ({"json": good_call(domain={"slots": {"colour": {}}})}, 400, "lacks the slots request"),
