@@ -10,13 +10,9 @@ from datetime import datetime, timedelta
 import httpx
 import pytest
 
-from assistant import parts
 from assistant.answering import reply_to
-from assistant.web import pictured
-from assistant.web.pictured import Pictured
 from assistant.web.reply_shown import shown
 from assistant.web.shelf import Shelf
-from assistant.web.shown import templates
 from rules.model import Kitchen
 from tests.assistant.web.conftest import Person, Server, headline
 
@@ -356,12 +352,20 @@ def test_a_shelf_forgets_what_was_not_asked_for_the_longest() -> None:
     assert shelf.get("d") is None
 
 
-def test_without_matplotlib_a_page_tells_the_figures_and_how_to_get_it() -> None:
-    picture = Pictured("of=x", "Where water boils: 199 °F.", pictured.SIZES)
-    values = {"picture": picture, "draws": False, "get_draws": parts.part("print").get}
-    page = in_words(templates().get_template("picture.html.j2").render(**values))
-    assert "Where water boils: 199 °F." in page
-    assert 'pip install "simmerline[print]"' in page
+def test_without_matplotlib_pages_tell_the_figures_and_how_to_have_them_drawn(started: Callable[..., Server]) -> None:
+    bare = started(without="matplotlib")
+    with Person(base_url=bare.url, timeout=60) as person:
+        person.ask("how long to braise short ribs at 7,000 feet")
+        pages = (
+            (person.get("/"), "4 h (3 h 35 min to 4 h 40 min)"),
+            (person.get("/card", params={"at": "7000ft"}), "199 °F (93 °C) at 7,000 ft"),
+            (person.form("/recipe", recipe=CAKE, at="7000ft"), "baking powder 25 % less"),
+        )
+        for page, figures in pages:
+            assert pictures(page) == []
+            assert figures in in_words(page.text)
+            assert 'pip install "simmerline[print]"' in in_words(page.text)
+        assert person.get("/card/wall/pdf", params={"at": "7000ft"}).status_code == 501
 
 
 def test_timers_that_count_back_from_service_move_with_it(person: Person) -> None:
