@@ -19,7 +19,6 @@ if TYPE_CHECKING:
 
 WIDTH_MM, HEIGHT_MM = 279.4, 215.9
 MARGIN_MM, HEAD_MM, PLOT_MM, AXIS_MM = 14.0, 14.0, 64.0, 19.0
-PLOT_HIGH_MM = PLOT_MM + AXIS_MM + HEAD_MM
 TITLE_PT, HEAD_PT, CELL_PT, SMALL_PT = 18, 9, 8.5, 7.5
 LINE_MM, PAD_MM, GAP_MM, LEAST_MM = 3.9, 1.8, 3.0, 20.0
 # How wide the columns are, in the order of COLUMNS [mm].
@@ -34,9 +33,10 @@ say = sentences("printing/batches")
 
 @dataclass(frozen=True, slots=True)
 class Look:
-    """How a plot is set: its margin [mm], its letters [pt], and for how many batches there is room at the least."""
+    """How a plot is set: its margin and what is over it [mm], its letters [pt], for how many batches it has room."""
 
     margin_mm: float = MARGIN_MM
+    head_mm: float = HEAD_MM
     text_pt: float = SMALL_PT
     places: int = 4
 
@@ -51,8 +51,9 @@ def pages(reports: Iterable[Report]) -> list[Figure]:
 
 def plot(report: Report, width_mm: float = WIDTH_MM, look: Look = IN_PRINT) -> bytes:
     """The plot of a report alone, as an SVG of that width [mm]."""
-    figure = new_figure(width_mm, PLOT_HIGH_MM)
-    pen = Pen(figure, width_mm, PLOT_HIGH_MM, 1.0)
+    height_mm = PLOT_MM + AXIS_MM + look.head_mm
+    figure = new_figure(width_mm, height_mm)
+    pen = Pen(figure, width_mm, height_mm, 1.0)
     _plot(pen, report.rows, AXIS_MM + 2, look)
     out = BytesIO()
     figure.savefig(out, format="svg", metadata=NO_DATE["svg"])
@@ -136,7 +137,7 @@ def _plot(pen: Pen, rows: tuple[Row, ...], y: float, look: Look = IN_PRINT) -> N
     axes.set_ylabel(worded(say("rating-axis"), "us"), size=look.text_pt)
     axes.grid(axis="y", linewidth=0.3, color="0.7")
     axes.spines[["top", "right"]].set_visible(False)
-    pen.write(look.margin_mm + 12, y - 11.5, worded(say("legend"), "us"), look.text_pt, wrap_mm=width)
+    pen.write(look.margin_mm + 12, y - 3 - 1.2 * look.text_pt, worded(say("legend"), "us"), look.text_pt, wrap_mm=width)
 
 
 def _changed(axes: Axes, at: int, row: Row, width: float, text_pt: float) -> None:

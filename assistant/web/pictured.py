@@ -39,7 +39,7 @@ DISH, RECIPE, BATCHES = "dish", "recipe", "batches"
 OF_PLACE = ("boil", "time", "pressure")
 # how large a picture is [CSS px], and how many batches stand on one that is so wide [mm]
 SIZES = {WIDE: (756, 491), NARROW: (378, 416)}
-BATCHES_SIZES = {WIDE: (756, 367), NARROW: (416, 367)}
+BATCHES_SIZES = {WIDE: (756, 314), NARROW: (416, 314)}
 BATCHES_ON = {WIDE: (6, 200.0), NARROW: (3, 110.0)}
 # a recipe with more amounts than that has no room for their names
 MOST_SHARES = 24
@@ -58,11 +58,15 @@ class Drawing:
 
 @dataclass(frozen=True, slots=True)
 class Pictured:
-    """A picture as a page shows it. query: what tells the route what to draw; told: the same in words"""
+    """A picture as a page shows it. query: what tells the route what to draw; told: the same in words
+
+    sizes: by width [CSS px]; title: what stands over it, where it has no head of its own
+    """
 
     query: str
     told: str
     sizes: dict[str, tuple[int, int]]
+    title: str = ""
 
 
 def of_answer(question: Request, settings: Settings) -> Pictured | None:
@@ -100,7 +104,8 @@ def of_batches(batches: tuple[Batch, ...], kitchen: Kitchen, settings: Settings)
         if len(report.rows) > 1:
             words = batch_report.told(_latest(report, BATCHES_ON[WIDE][0]))
             drawing = Drawing(BATCHES, Asked(0.0, kitchen.units, report.recipe), f"{zlib.crc32(words.encode()):08x}")
-            found.append(Pictured(_query(drawing, settings), words, BATCHES_SIZES))
+            title = batch_report.title(report)
+            found.append(Pictured(_query(drawing, settings), words, BATCHES_SIZES, title))
     return tuple(found)
 
 
@@ -140,7 +145,7 @@ def _of_log(asked: Asked, width: str, batches: tuple[Batch, ...]) -> bytes:
     from assistant.printing.batch_report_drawn import Look, plot
 
     most, wide_mm = BATCHES_ON[width]
-    look = Look(margin_mm=5.0, text_pt=9.0, places=min(most, 4))
+    look = Look(margin_mm=5.0, head_mm=0.0, text_pt=9.0, places=min(most, 4))
     for report in reports(batches, asked.units):
         if report.recipe == asked.words:
             return plot(_latest(report, most), wide_mm, look)
