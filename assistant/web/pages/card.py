@@ -11,6 +11,7 @@ from sanic.response import raw
 from sanic_ext import openapi
 
 from assistant.errors import AssistantError
+from assistant.web import guard
 from assistant.web.asked import kitchen_at, placed
 from assistant.web.desk import Desk
 from assistant.web.pictured import OF_PLACE, of_place
@@ -53,7 +54,8 @@ async def _drawn(request: Request, ending: str, draw: Callable[[Desk, str, str, 
         raise Problem(404, "A card is .pdf, .svg or .png.")
     at = str(request.args.get("at") or "").strip()[:LONGEST]
     work = partial(draw, request.app.ctx.desk, request.ctx.person, at, ending)
-    return raw(await bench_of(request, slow=True).run(work), content_type=ENDINGS[ending])
+    made = await bench_of(request, slow=True).run(work)
+    return raw(made, content_type=ENDINGS[ending], headers={"Content-Security-Policy": guard.MADE_SHEET})
 
 
 def _page(desk: Desk, person: str, at: str, settings: Settings) -> Values:

@@ -15,6 +15,8 @@ from typing import TYPE_CHECKING, Any
 
 import pytest
 
+from assistant.recipes.converting import convert_recipe
+from assistant.replies.recipe import forms
 from tests.assistant.web.conftest import Server
 from tests.assistant.web.test_pages import CAKE, MENU, SAVED
 
@@ -245,6 +247,19 @@ def test_what_is_short_is_printed_on_one_sheet(sheet: str, opened: Opened) -> No
     page.fill("#serve", "6:30 pm")
     page.get_by_role("button", name="Schedule", exact=True).click()
     page.locator(".plan").first.wait_for()
+    assert sheets(page, sheet) == 1
+
+
+@pytest.mark.parametrize("sheet", ["A4", "Letter"])
+def test_a_short_recipe_that_was_saved_as_a_page_is_printed_on_one_sheet(
+    sheet: str, opened: Opened, tmp_path: Path
+) -> None:
+    saved = tmp_path / "cake.html"
+    made = convert_recipe(BUTTER_CAKE.encode(), to_elevation_m=2133.6, units="us", name="cake")
+    saved.write_text(forms.form("html").write(made, "us"), encoding="utf-8")
+    page = opened("/enter")
+    page.goto(saved.as_uri())
+    assert "Butter cake" in page.locator("h1").inner_text()
     assert sheets(page, sheet) == 1
 
 
