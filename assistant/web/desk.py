@@ -11,10 +11,12 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime
 from typing import TypeVar
 
+from assistant.dialogue.deeds import Draw
 from assistant.dialogue.embedded import Conversation, Said
 from assistant.dialogue.executor import KitchenExecutor
-from assistant.dialogue.keeper import Keeper
+from assistant.dialogue.keeper import Keeper, shown
 from assistant.dialogue.memory import Memory, without_place
+from assistant.dialogue.pictures import shown_again
 from assistant.dialogue.record import Record
 from assistant.dialogue.timer import Timer
 from assistant.dialogue.timers import Outcome, obey
@@ -76,8 +78,9 @@ class Desk:
         """The record of a person's conversation. last: how many of its utterances are looked at"""
         self.keeper.reopen()
         record = Record(
-            id=talk_of(person), warn=self.keeper.warn, store=self.keeper.store, owner=person, front_end=FRONT_END
-        )
+            id=talk_of(person), warn=self.keeper.warn, store=self.keeper.store, owner=person, front_end=FRONT_END,
+            pictures=True,
+        )  # fmt: skip
         record.earlier = record.kept(lambda store: kept_talk.said(store, record.id, last)) or ()
         return record
 
@@ -104,6 +107,12 @@ class Desk:
         if memory.request is None or memory.asked or (memory.past and memory.past[-1].danger):
             return None
         return settle_in(memory.request, memory.kitchen)
+
+    def wanted_picture(self, person: str, latest: Exchange) -> Draw | None:
+        """What somebody asked to be shown in the latest exchange; None where they asked for something else."""
+        if latest.said != shown():
+            return None
+        return shown_again(latest.asked, self.memory(self.record(person)))
 
     def say(self, person: str, text: str) -> Said:
         """Take what somebody says, and keep it with what is said to it."""

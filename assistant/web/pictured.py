@@ -23,10 +23,11 @@ from assistant.web.problems import Problem
 from assistant.web.settings import Settings
 from assistant.worked_out import work_out
 from rules.errors import RulesError
-from rules.model import Kitchen, Request
+from rules.model import Answer, Kitchen, Request, Units
 from rules.recipes.convert import Converted
 
 if TYPE_CHECKING:
+    from assistant.dialogue.deeds import Draw
     from assistant.printing.batch_report import Report
     from assistant.recipes.batch import Batch
 
@@ -77,6 +78,22 @@ def of_answer(question: Request, settings: Settings) -> Pictured | None:
     return _pictured(Drawing(DISH, Asked(bare.elevation_m, bare.units, question=bare)), settings)
 
 
+def of_wish(wish: Draw, settings: Settings) -> Pictured | None:
+    """What somebody asked to be shown; None where there is nothing to draw."""
+    from assistant.dialogue.pictures import OF_DISH, OF_RECIPE
+    from assistant.recipes.recipe_answer import convert
+
+    question = wish.question
+    if wish.kind == OF_DISH:
+        return of_answer(question, settings)
+    if wish.kind == OF_RECIPE:
+        found = convert(question)
+        return None if isinstance(found, Answer) else of_recipe(found, question.units, settings)
+    if wish.kind not in OF_PLACE:
+        return None
+    return _pictured(Drawing(wish.kind, Asked(question.elevation_m or 0.0, question.units)), settings)
+
+
 def of_place(kitchen: Kitchen, settings: Settings) -> tuple[Pictured, ...]:
     """The plots of a place; none where nobody knows how high it is."""
     if kitchen.elevation_m is None:
@@ -85,14 +102,14 @@ def of_place(kitchen: Kitchen, settings: Settings) -> tuple[Pictured, ...]:
     return tuple(filter(None, (_pictured(Drawing(kind, asked), settings) for kind in OF_PLACE)))
 
 
-def of_recipe(done: Converted, kitchen: Kitchen, settings: Settings) -> Pictured | None:
+def of_recipe(done: Converted, units: Units, settings: Settings) -> Pictured | None:
     """A recipe before and after; None where no amount of it changes."""
     from assistant.printing.plots.recipe import shares_of
 
     shares = shares_of(done)
     if not 0 < len(shares.moved) <= MOST_SHARES:
         return None
-    return _pictured(Drawing(RECIPE, Asked(done.to_elevation_m, kitchen.units, shares=shares)), settings)
+    return _pictured(Drawing(RECIPE, Asked(done.to_elevation_m, units, shares=shares)), settings)
 
 
 def of_batches(batches: tuple[Batch, ...], kitchen: Kitchen, settings: Settings) -> tuple[Pictured, ...]:

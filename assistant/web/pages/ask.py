@@ -9,10 +9,10 @@ from sanic.response import redirect
 from sanic_ext import openapi
 
 from assistant.web.bodies import KB
-from assistant.web.desk import Desk
+from assistant.web.desk import Desk, Exchange
 from assistant.web.forms import fields
 from assistant.web.people import COOKIE
-from assistant.web.pictured import of_answer
+from assistant.web.pictured import Pictured, of_answer, of_wish
 from assistant.web.settings import Settings
 from assistant.web.shown import Values, bench_of, shown
 
@@ -52,11 +52,16 @@ async def forget(request: Request) -> HTTPResponse:
 def said_so_far(desk: Desk, person: str, settings: Settings) -> Values:
     """The conversation, the latest first, and the picture of the latest answer."""
     exchanges = desk.exchanges(person)
-    question = desk.question(person) if exchanges else None
-    # beside a question there may be talk that leaves it as it was
-    is_latest = question is not None and question.text == exchanges[0].asked
-    picture = of_answer(question, settings) if question and is_latest else None
+    picture = _picture(desk, person, exchanges[0], settings) if exchanges else None
     return {"exchanges": exchanges, "picture": picture}
+
+
+def _picture(desk: Desk, person: str, latest: Exchange, settings: Settings) -> Pictured | None:
+    if wish := desk.wanted_picture(person, latest):
+        return of_wish(wish, settings)
+    question = desk.question(person)
+    # beside a question there may be talk that leaves it as it was
+    return of_answer(question, settings) if question and question.text == latest.asked else None
 
 
 def _desk(request: Request) -> Desk:

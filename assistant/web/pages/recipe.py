@@ -71,7 +71,7 @@ def _converted(desk: Desk, person: str, given: dict[str, str], name: str, conten
         )  # fmt: skip
     except (AssistantError, RulesError) as fault:
         return _page(given, wrong=in_a_sentence(fault), status=422)
-    picture = of_recipe(made, kitchen, settings)
+    picture = of_recipe(made, kitchen.units, settings)
     original = foreign.as_page(given["recipe"])
     return _page(given, recipe=view(made, kitchen.units), picture=picture, original=original)
 

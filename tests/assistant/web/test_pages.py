@@ -294,6 +294,23 @@ def test_an_answer_about_a_time_shows_it_against_elevation(person: Person) -> No
         assert pictures(person.get("/")) == []
 
 
+@pytest.mark.parametrize(
+    ("before", "words", "told"),
+    [
+        ("how long to braise short ribs at 7,000 feet", "show me", "Braising short ribs, the time against elevation"),
+        ("my kitchen is at 7,000 feet", "show me the boil", "A curve of where water boils"),
+        ("my kitchen is at 7,000 feet", "plot the pressure cooker", "inside a pressure cooker"),
+        (f"convert this to 7000 ft\n\n{CAKE}", "show me", "baking powder 25 % less"),
+    ],
+)
+def test_what_is_asked_to_be_shown_is_shown(before: str, words: str, told: str, person: Person) -> None:
+    person.ask(before)
+    assert person.ask(words) == "Here it is."
+    ((address, shown_as),) = pictures(person.get("/"))
+    assert told in shown_as
+    assert person.get(address).status_code == 200
+
+
 @pytest.mark.parametrize("words", ["how long can chicken sit out", "how hot is a simmer", "7000 ft"])
 def test_other_answers_show_none(words: str, person: Person) -> None:
     person.ask(words)
