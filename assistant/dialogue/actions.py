@@ -23,6 +23,7 @@ from assistant.dialogue.timers import Outcome
 from assistant.dialogue.turn import Turn, take_turn, timers_asked
 from assistant.replies.contract import as_json
 from assistant.replies.sentences import worded
+from assistant.replies.shown import first_sentence
 from assistant.worked_out import WorkedOut, told
 from rules.model import Answer
 from rules.said import Words, listed, sentences
@@ -195,7 +196,9 @@ def followed(keeper: Keeper, conversation: str, taken: Turn) -> tuple[Turn, list
     outcome = keeper.timed(taken.follow, conversation) if taken.follow else None
     if outcome is None or not outcome.text:
         return taken, []
-    return replace(taken, reply=_and_also(taken, outcome.text)), list(reminders_of(outcome))
+    answer = _and_also(taken, outcome.text).answer
+    answer = replace(answer, spoken=f"{answer.spoken} {first_sentence(outcome.text)}")
+    return replace(taken, reply=replace(taken.reply, word=lambda: answer)), list(reminders_of(outcome))
 
 
 def reminders_of(outcome: Outcome) -> Iterator[EventType]:

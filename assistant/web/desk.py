@@ -110,9 +110,7 @@ class Desk:
 
     def wanted_picture(self, person: str, latest: Exchange) -> Draw | None:
         """What somebody asked to be shown in the latest exchange; None where they asked for something else."""
-        if latest.said != shown():
-            return None
-        return shown_again(latest.asked, self.memory(self.record(person)))
+        return shown_again(latest.asked, self.memory(self.record(person))) if latest.said == shown() else None
 
     def say(self, person: str, text: str) -> Said:
         """Take what somebody says, and keep it with what is said to it."""

@@ -9,10 +9,10 @@ from sanic.response import redirect
 from sanic_ext import openapi
 
 from assistant.web.bodies import KB
-from assistant.web.desk import Desk, Exchange
+from assistant.web.desk import Desk
 from assistant.web.forms import fields
 from assistant.web.people import COOKIE
-from assistant.web.pictured import Pictured, of_answer, of_wish
+from assistant.web.pictured import of_answer, of_wish
 from assistant.web.settings import Settings
 from assistant.web.shown import Values, bench_of, shown
 
@@ -52,16 +52,15 @@ async def forget(request: Request) -> HTTPResponse:
 def said_so_far(desk: Desk, person: str, settings: Settings) -> Values:
     """The conversation, the latest first, and the picture of the latest answer."""
     exchanges = desk.exchanges(person)
-    picture = _picture(desk, person, exchanges[0], settings) if exchanges else None
-    return {"exchanges": exchanges, "picture": picture}
-
-
-def _picture(desk: Desk, person: str, latest: Exchange, settings: Settings) -> Pictured | None:
-    if wish := desk.wanted_picture(person, latest):
-        return of_wish(wish, settings)
-    question = desk.question(person)
-    # beside a question there may be talk that leaves it as it was
-    return of_answer(question, settings) if question and question.text == latest.asked else None
+    wish = desk.wanted_picture(person, exchanges[0]) if exchanges else None
+    question = desk.question(person) if exchanges and wish is None else None
+    picture = None
+    if wish:
+        picture = of_wish(wish, settings)
+    elif question and question.text == exchanges[0].asked:
+        # beside a question there may be talk that leaves it as it was
+        picture = of_answer(question, settings)
+    return {"exchanges": exchanges, "picture": picture, "nothing_to_draw": wish is not None and picture is None}
 
 
 def _desk(request: Request) -> Desk:

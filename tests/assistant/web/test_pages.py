@@ -11,6 +11,8 @@ import httpx
 import pytest
 
 from assistant.answering import reply_to
+from assistant.web.assets import assets
+from assistant.web.pictured import SCHEMES
 from assistant.web.reply_shown import shown
 from assistant.web.shelf import Shelf
 from rules.model import Kitchen
@@ -309,6 +311,19 @@ def test_what_is_asked_to_be_shown_is_shown(before: str, words: str, told: str, 
     ((address, shown_as),) = pictures(person.get("/"))
     assert told in shown_as
     assert person.get(address).status_code == 200
+
+
+def test_where_nothing_can_be_drawn_that_is_said(person: Person) -> None:
+    person.ask("convert this to 7000 ft\n\nTomato salad\n4 tomatoes\n1 tbsp vinegar\nSlice and serve.")
+    page = person.form("/", "/ask", text="show me before and after")
+    assert pictures(page) == []
+    assert "nothing of it that a picture would show" in page.text
+
+
+def test_pictures_are_drawn_in_the_colours_of_the_page() -> None:
+    style = assets().content["style.css"].decode()
+    light, dark = re.findall(r"--sheet: (#\w+); --ink: (#\w+)", style)[:2]
+    assert {"light": light, "dark": dark} == {name: (look.paper, look.ink) for name, look in SCHEMES.items()}
 
 
 @pytest.mark.parametrize("words", ["how long can chicken sit out", "how hot is a simmer", "7000 ft"])
