@@ -169,7 +169,7 @@ class Request:
     ahead: bool = _help("whether it is cooked part of the way ahead, and finished at service", False)
     timer_action: str | None = _help(
         "what is to be done about timers: set, each, change, move, left, extend, stop, stop_all; fire: one that rings "
-        "`left_min` before `service_time`, when a dish is begun"
+        "`left_min` before `service_time`, when a dish is begun; follow: those are moved with a plan that was changed"
     )
     timer_name: str = _help("what the cook calls the timer", "")
     small_talk: str | None = _help(

@@ -19,9 +19,9 @@ def register(app: typer.Typer) -> None:
 
 
 def plot(
-    kind: Annotated[str, typer.Argument(help="boil, time, pressure, range or recipe.")],
+    kind: Annotated[str, typer.Argument(help="boil, time, pressure, dish, range or recipe.")],
     words: Annotated[
-        list[str] | None, typer.Argument(metavar="WORDS|FILE", help="For range a dish, for recipe its file.")
+        list[str] | None, typer.Argument(metavar="WORDS|FILE", help="For dish and range a dish, for recipe its file.")
     ] = None,
     at: Annotated[str | None, typer.Option("--at", help="Where the kitchen is: 7000ft, 2130m, a town.")] = None,
     kitchen_name: Annotated[
@@ -34,11 +34,11 @@ def plot(
     ] = None,
     force: Annotated[bool, typer.Option("--force", help="Write over a file that is there.")] = False,
 ) -> None:
-    """Draw a plot: the boil, times or pressure against elevation, the range of a time, a recipe before and after.
+    """Draw a plot: boil, times, pressure or a dish against elevation, the range of a time, a recipe before and after.
 
     simmerline plot boil --at 7000ft
 
-    simmerline plot range braise short ribs --at 7000ft --out ribs.png
+    simmerline plot dish braise short ribs --at 7000ft --out ribs.png
 
     simmerline plot recipe carrot-cake.txt --at 7000ft
     """

@@ -24,6 +24,7 @@ from assistant.dialogue.turn import Turn, take_turn, timers_asked
 from assistant.listeners import given
 from assistant.replies.contract import as_json
 from assistant.replies.sentences import worded
+from assistant.replies.shown import first_sentence
 from assistant.worked_out import WorkedOut, told
 from rules.model import Answer
 from rules.said import Words, listed, sentences
@@ -183,7 +184,7 @@ def kept(keeper: Keeper, conversation: str, taken: Turn) -> tuple[Turn, list[Eve
     """The turn with what came of a request about timers, and their reminders; other turns as they are."""
     requests = timers_asked(taken)
     if not requests:
-        return taken, []
+        return followed(keeper, conversation, taken)
     answered = [keeper.timed(request, conversation) for request in requests]
     outcomes = [outcome for outcome in answered if outcome]
     told_so = say("no-timers") if len(outcomes) < len(answered) else " ".join(outcome.text for outcome in outcomes)
@@ -191,12 +192,21 @@ def kept(keeper: Keeper, conversation: str, taken: Turn) -> tuple[Turn, list[Eve
     return replace(taken, reply=reply), [event for outcome in outcomes for event in reminders_of(outcome)]
 
 
+def followed(keeper: Keeper, conversation: str, taken: Turn) -> tuple[Turn, list[EventType]]:
+    """The turn with what becomes of the timers of a plan that it has changed."""
+    outcome = keeper.timed(taken.follow, conversation) if taken.follow else None
+    if outcome is None or not outcome.text:
+        return taken, []
+    answer = _and_also(taken, outcome.text).answer
+    answer = replace(answer, spoken=f"{answer.spoken} {first_sentence(outcome.text)}")
+    return replace(taken, reply=replace(taken.reply, word=lambda: answer)), list(reminders_of(outcome))
+
+
 def reminders_of(outcome: Outcome) -> Iterator[EventType]:
     """What Rasa is to be reminded of, so that a timer rings without anybody speaking, and what no longer."""
-    moved = [outcome.changed] if outcome.changed else []
-    for timer in (*outcome.gone, *moved):
+    for timer in (*outcome.gone, *outcome.changed):
         yield ReminderCancelled(name=reminder(timer))
-    for timer in (*([outcome.new] if outcome.new else []), *moved):
+    for timer in (*([outcome.new] if outcome.new else []), *outcome.changed):
         yield ReminderScheduled(TIMER_UP, timer.ends_at, name=reminder(timer), kill_on_user_message=False)
 
 

@@ -26,6 +26,7 @@ class Keeper:
     """Keeps for any number of conversations, by the name that each has in its tracker.
 
     folder: where files are written that a cook asks for; None where none are
+    pictures: whether whoever holds the conversations shows what is to be drawn
     warn: is told what is wrong with the store; the conversations go on without it, until a timer is asked for again
     store: None where there is none to be had
     owner: whose log batches are kept in; "" for the house's
@@ -35,6 +36,7 @@ class Keeper:
     store: Store | None = None
     folder: Path | None = None
     owner: str = ""
+    pictures: bool = False
 
     @classmethod
     def open(cls, warn: Callable[[str], None]) -> Self:
@@ -78,12 +80,15 @@ class Keeper:
 
     def wrote(self, deed: Deed) -> str | None:
         """Write or draw a file that was asked for, and say where it is; None where none is, or none are written."""
-        from assistant.dialogue.deeds import LogRun, WriteFile, write_new
+        from assistant.dialogue.deeds import Draw, LogRun, WriteFile, write_new
+        from assistant.dialogue.pictures import OF_PLAN
         from assistant.errors import AssistantError
         from assistant.replies.sentences import worded
         from rules.said import sentences
 
         say = sentences("dialogue/keeper")
+        if isinstance(deed, Draw) and self.pictures and deed.kind != OF_PLAN:
+            return shown()
         if isinstance(deed, LogRun) or self.folder is None:
             return None
         try:
@@ -121,6 +126,15 @@ class Keeper:
         self.close()
         self.store = None
         self.warn(fault.going_on)
+
+
+def shown() -> str:
+    """That a picture is shown, by whoever holds the conversation."""
+    from assistant.replies.sentences import worded
+    from rules.said import sentences
+
+    say = sentences("dialogue/keeper")
+    return worded(say("shown"), "us")
 
 
 def drawn(deed: Draw) -> bytes:

@@ -9,7 +9,7 @@ from typing import Any
 from assistant.dialogue import menu_guests
 from assistant.dialogue.heard import Heard
 from assistant.dialogue.memory import Memory
-from assistant.dialogue.plans import DAY_MIN, PLAN, dishes_of, minute_of
+from assistant.dialogue.plans import DAY_MIN, FIRE, PLAN, dishes_of, minute_of
 from assistant.planning.clock import clock
 from assistant.planning.schedule import service_moment
 from assistant.reading import instruments
@@ -107,11 +107,11 @@ def is_list(heard: Heard, memory: Memory, plan: Request) -> bool:
 
 
 def is_focus(memory: Memory) -> bool:
-    """Whether the plan was talked of last, or before a why that was asked beside it."""
+    """Whether the plan was talked of last, timers for it were set, or a why was asked beside it."""
     last = memory.request
     if last is not None and last.topic == WHY and memory.before is not None:
         last = memory.before
-    return last is not None and (last.topic == PLAN or is_ordered(memory))
+    return last is not None and (last.topic == PLAN or last.timer_action == FIRE or is_ordered(memory))
 
 
 def is_ordered(memory: Memory) -> bool:

@@ -12,7 +12,7 @@ from functools import cache
 from typing import Any
 
 from assistant.dialogue.deeds import Draw, safe_name
-from assistant.dialogue.heard import Heard
+from assistant.dialogue.heard import Heard, hear
 from assistant.dialogue.made import said
 from assistant.dialogue.memory import Memory, moved
 from assistant.dialogue.moves import bare
@@ -59,6 +59,12 @@ def shown(heard: Heard, memory: Memory) -> Shown | None:
     name = safe_name(" ".join(filter(None, (kind, question.dish if kind == OF_DISH else ""))), ending)
     told = say("only-in-chat", kind=kind, dish=question.dish or "")
     return Shown(said(heard.text, told, memory), memory, Draw(kind, name, question))
+
+
+def shown_again(text: str, memory: Memory) -> Draw | None:
+    """What an utterance asked to be drawn that left the memory as it is; None for any other."""
+    done = shown(hear(text, memory, None), memory)
+    return done.deed if done else None
 
 
 def _kind(text: str, heard: Heard, memory: Memory) -> str | None:

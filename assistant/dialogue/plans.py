@@ -18,6 +18,8 @@ from rules.model import PLACE_SLOTS, Request, Unused
 PLAN = "schedule"
 ORDER = "order"
 TIME = "time"
+# what is done about the timers of a plan: set, and moved with it
+FIRE, FOLLOW = "fire", "follow"
 DAY_MIN, EVENING_MIN = 24 * 60, 18 * 60
 MOST_EARLIER = 12
 

@@ -17,6 +17,7 @@ from sanic.response import json as json_response
 
 from assistant.dialogue.executor import KitchenExecutor, fault_of
 from assistant.dialogue.keeper import Keeper
+from assistant.json_text import NOT_KEPT, can_be_kept
 from assistant.serving.faults import where
 from assistant.serving.stopping import FINISH_S
 from assistant.serving.watched import UNWATCHED, Watch, watch
@@ -50,10 +51,7 @@ async def refuse_malformed(request: Request) -> HTTPResponse | None:
     """Answer a webhook call that could not be run with what is wrong with it; let others pass."""
     if request.path != "/webhook" or request.method != "POST":
         return None
-    try:
-        problem = fault_of(payload(request))
-    except (ValueError, zlib.error, RecursionError):
-        problem = "The body is not JSON."
+    _, problem = call_of(request)
     return json_response({"error": problem, "action_name": None}, status=400) if problem else None
 
 
@@ -66,13 +64,14 @@ async def told(_: Request, fault: Exception) -> HTTPResponse:
     return json_response(error, status=status, headers=getattr(fault, "headers", {}))
 
 
-def payload(request: Request) -> Any:
-    """The body of a webhook call.
-
-    raises: ValueError or zlib.error where it cannot be read, or would be larger than is taken once it is unpacked
-    """
-    deflated = request.headers.get("Content-Encoding") == "deflate"
-    return json.loads(inflated(request.body) if deflated else request.body)
+def call_of(request: Request) -> tuple[Any, str | None]:
+    """The call in the body of a request, and what is wrong with it; None where nothing is."""
+    try:
+        body = inflated(request.body) if request.headers.get("Content-Encoding") == "deflate" else request.body
+        call = json.loads(body)
+    except (ValueError, zlib.error, RecursionError):
+        return None, "The body is not JSON."
+    return call, fault_of(call) if can_be_kept(body, call) else NOT_KEPT
 
 
 def inflated(body: bytes) -> bytes:

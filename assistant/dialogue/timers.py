@@ -6,7 +6,7 @@ are the two that read and write the store.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
@@ -38,7 +38,7 @@ class Outcome:
     text: str
     missing: tuple[str, ...] = ()
     new: Timer | None = None
-    changed: Timer | None = None
+    changed: tuple[Timer, ...] = ()
     gone: tuple[Timer, ...] = ()
 
 
@@ -52,8 +52,8 @@ def obey(store: Store, request: Request, now: datetime, conversation: str = "") 
     outcome = decide(request, kept.of_conversation(store, conversation), now, conversation)
     if outcome.new:
         kept.add(store, outcome.new)
-    if outcome.changed:
-        kept.move_end(store, outcome.changed.id, outcome.changed.ends_at)
+    for timer in outcome.changed:
+        kept.move_end(store, timer.id, timer.ends_at)
     if outcome.gone:
         kept.remove(store, [timer.id for timer in outcome.gone])
     return outcome
@@ -81,6 +81,8 @@ def decide(request: Request, timers: Sequence[Timer], now: datetime, conversatio
         return setting(request, name, timers, now, conversation)
     if what == "fire":
         return firing(request, timers, now, conversation)
+    if what == "follow":
+        return following(request, timers, now)
     if what == "each":
         own = matching(name, request.dish, running) if name or request.dish else ()
         own = tuple(timer for timer in own if timer.dish == request.dish)
@@ -150,10 +152,76 @@ def firing(request: Request, timers: Sequence[Timer], now: datetime, conversatio
     if ends - now > timedelta(minutes=LONGEST_MIN):
         return Outcome(text=_worded(say("too-far", dish=request.timer_name)), gone=over)
     timer = Timer(name=name, dish=request.dish, starts_at=now, ends_at=ends, conversation=conversation)
+    return Outcome(text=rings_at(timer, now, request.units), new=timer, gone=over)
+
+
+def rings_at(timer: Timer, now: datetime, units: Units) -> str:
+    """When the timer of a plan rings."""
+    ends = timer.ends_at.astimezone(now.tzinfo)
     day = "" if ends.date() == now.date() else say("weekday", day=ends.weekday())
     left = "" if day else stretch(ends - now)
-    told = say("rings-at", name=name, ends=clock(ends, request.units), left=left, day=day, other=yes(day))
-    return Outcome(text=_worded(told), new=timer, gone=over)
+    return _worded(say("rings-at", name=timer.name, ends=clock(ends, units), left=left, day=day, other=yes(day)))
+
+
+def following(request: Request, timers: Sequence[Timer], now: datetime) -> Outcome:
+    """The timers of a plan after it was changed: they ring when their dishes are to be begun now.
+
+    request: the service, and in `menu` each beginning of each dish, the earliest first; `left_min` None for a dish that
+    is off the plan. Without a time of service nobody knows when, and they run on as they are.
+    """
+    running = tuple(timer for timer in timers if not timer.rang and timer.ends_at > now)
+    by_dish: dict[str, list[Request]] = {}
+    for begun in request.menu:
+        by_dish.setdefault(begun.timer_name, []).append(begun)
+    moves = [
+        move for dish, begun in by_dish.items() for move in _of_dish(dish, begun, request, of_start(dish, running), now)
+    ]
+    if not moves:
+        return Outcome(text="")
+    changed = tuple(move.timer for move in moves if move.to)
+    opens = [_worded(say("follow"))] if changed else []
+    return Outcome(
+        text=" ".join([*opens, *(move.told for move in moves)]), changed=changed,
+        gone=tuple(move.timer for move in moves if not move.to),
+    )  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class Move:
+    """What becomes of a timer of a plan. timer: with its new end where it has one; told: that in words"""
+
+    timer: Timer
+    to: datetime | None
+    told: str
+
+
+def of_start(dish: str, timers: Sequence[Timer]) -> tuple[Timer, ...]:
+    """The timers for the beginnings of a dish, the earliest first."""
+    name = _worded(say("start-of", dish=dish))
+    own = (timer for timer in timers if timer.name == name or timer.name.rpartition(" ")[0] == name)
+    return tuple(sorted(own, key=lambda timer: timer.ends_at))
+
+
+def _of_dish(
+    dish: str, begun: Sequence[Request], plan: Request, timers: tuple[Timer, ...], now: datetime
+) -> Iterator[Move]:
+    """What becomes of the timers of one dish; those that have rung were for its first beginnings."""
+    off = [one for one in begun if one.left_min is None]
+    if off or not timers:
+        yield from (Move(timer, None, _worded(say("off-the-plan", dish=dish))) for timer in timers)
+        return
+    served = serving(f"{plan.service_day or ''} {plan.service_time or ''}", now)
+    ends = [down_to_step(before(served, one.left_min or 0.0)) for one in begun]
+    spare = max(len(timers) - len(ends), 0)
+    for timer, end in zip(timers[spare:], ends[-len(timers) :], strict=True):
+        if end <= now:
+            yield Move(timer, None, _worded(say("on-now", dish=dish)))
+        elif end - now > timedelta(minutes=LONGEST_MIN):
+            yield Move(timer, None, _worded(say("too-far", dish=dish)))
+        elif end != timer.ends_at:
+            moved = replace(timer, ends_at=end)
+            yield Move(moved, end, rings_at(moved, now, plan.units))
+    yield from (Move(timer, None, _worded(say("stopped", names=timer.name))) for timer in timers[:spare])
 
 
 def put_right(
@@ -183,7 +251,7 @@ def extending(request: Request, timer: Timer, now: datetime) -> Outcome:
     changed = replace(timer, ends_at=later(max(timer.ends_at, now), timedelta(minutes=request.time_min)), rang=False)
     ends = clock(changed.ends_at.astimezone(now.tzinfo), request.units)
     told = say("left-now", name=timer.name, left=stretch(changed.ends_at - now), ends=ends)
-    return Outcome(text=_worded(told), changed=changed)
+    return Outcome(text=_worded(told), changed=(changed,))
 
 
 def left(timer: Timer, now: datetime, units: Units) -> str:

@@ -17,7 +17,7 @@ from assistant.dialogue.memory import Memory, Step
 from assistant.dialogue.menu_asked import is_focus
 from assistant.dialogue.moves import bare
 from assistant.dialogue.moves import words as words_of
-from assistant.dialogue.plans import dishes_of
+from assistant.dialogue.plans import FIRE, FOLLOW, dishes_of
 from assistant.dialogue.thread import AFTER, ANOTHER, after
 from assistant.reading.tokens import norms
 from assistant.replies.sentences import worded
@@ -32,12 +32,12 @@ from rules import tables
 from rules.foods.dishes import dishes
 from rules.model import PLACE_SLOTS, Answer, Request
 from rules.said import sentences
-from rules.topics.schedule.menu import firing_order, of_menu
+from rules.topics.schedule.menu import firing_order, name_of, of_menu
 
 say = sentences("dialogue/talk")
 
 SET, CHANGE, MOVE, EXTEND, STOP, LEFT = "set", "change", "move", "extend", "stop", "left"
-EACH, STOP_ALL, FIRE = "each", "stop_all", "fire"
+EACH, STOP_ALL = "each", "stop_all"
 PUT, UNDO = (SET, EACH, CHANGE, MOVE), "undo"
 FEW, LONGEST, MOST_BARE_MIN = 8, 120, 600
 # a refusal that holds for the dish itself, however the timer is asked for
@@ -186,27 +186,55 @@ def _for_the_plan(heard: Heard, memory: Memory) -> Timed | None:
     plan = memory.menu
     if plan is None or plan.service_time is None or not is_focus(memory):
         return None
-    settled = settle_in(plan, memory.kitchen)
-    fired = firing_order(of_menu(settled) if settled.menu else (settled,))
+    about = heard.hearing.about(TIMER).request
+    asked = tuple(replace(one, timer_action=FIRE) for one in _beginnings(plan, memory, _for_service(about, plan)))
+    if not asked:
+        return None
+    return Timed(work_out(asked[-1]), after(asked[-1], memory), asked)
+
+
+def following(before: Request | None, memory: Memory) -> Request | None:
+    """What is to be done about the timers of a plan that a turn has changed; None where it has changed none.
+
+    before: the plan before the turn. One of other dishes altogether is another plan, and leaves the timers alone.
+    """
+    plan = memory.menu
+    if before is None or plan is None or plan == before or plan.service_time is None:
+        return None
+    was, now = _names(before), _names(plan)
+    if was.isdisjoint(now):
+        return None
+    base = _for_service(Request(topic=TIMER), plan)
+    off = tuple(replace(base, timer_name=name, left_min=None) for name in sorted(was - now))
+    return replace(base, timer_action=FOLLOW, menu=(*_beginnings(plan, memory, base), *off))
+
+
+def _names(plan: Request) -> frozenset[str]:
+    return frozenset(worded(name_of(one), plan.units) for one in dishes_of(plan))
+
+
+def _for_service(request: Request, plan: Request) -> Request:
+    """A request about timers for the service of a plan."""
     placed: dict[str, Any] = {slot: getattr(plan, slot) for slot in PLACE_SLOTS}
-    base = replace(
-        heard.hearing.about(TIMER).request, **placed, timer_action=FIRE, service_time=plan.service_time,
-        service_day=plan.service_day, units=plan.units, method=None, subject=None, forms=(), choices=(), unused=(),
-        small_talk=None,
+    return replace(
+        request, **placed, service_time=plan.service_time, service_day=plan.service_day, units=plan.units, method=None,
+        subject=None, forms=(), choices=(), unused=(), small_talk=None,
     )  # fmt: skip
+
+
+def _beginnings(plan: Request, memory: Memory, base: Request) -> tuple[Request, ...]:
+    """A request for each beginning of each dish of a plan, the earliest first."""
+    settled = settle_in(plan, memory.kitchen)
     names = {one.dish for one in dishes_of(plan)}
-    asked = tuple(
+    return tuple(
         replace(
             base,
             dish=str(one.food) if one.food in names else None,
             timer_name=worded(one.food, plan.units),
             left_min=one.at_min,
         )
-        for one in fired
+        for one in firing_order(of_menu(settled) if settled.menu else (settled,))
     )
-    if not asked:
-        return None
-    return Timed(work_out(asked[-1]), after(asked[-1], memory), asked)
 
 
 def _in_a_row(answers: Sequence[Answer]) -> Answer:

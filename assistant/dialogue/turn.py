@@ -35,7 +35,7 @@ from assistant.dialogue.recalled import recalled
 from assistant.dialogue.recipe_room import beside, of_recipes, with_note
 from assistant.dialogue.several import OUTSIDE, several
 from assistant.dialogue.thread import after, question_of
-from assistant.dialogue.timing import timed
+from assistant.dialogue.timing import following, timed
 from assistant.reading.tokens import norms
 from assistant.understanding import kitchen_told, leaning, wanted, wondering
 from assistant.understanding.awaited import choice
@@ -72,12 +72,14 @@ class Turn:
     deed: what is to be done beside, by whoever holds the conversation
     aside: whether the reply leaves the awaited piece awaited, so that it is asked for again after it
     timers: what the utterance asked to be done about timers, where that is more than the question that is remembered
+    follow: what is to be done about timers of a plan that it has changed
     """
 
     reply: WorkedOut
     memory: Memory
     aside: bool = False
     timers: tuple[Request, ...] = ()
+    follow: Request | None = None
     deed: Deed | None = None
 
     @property
@@ -114,7 +116,8 @@ def take_turn(text: str, memory: Memory, depth: int | None = None) -> Turn:
         turn = placed(warned(heard, replace(now, missed=0), hazard), heard)
     service = tonight.of_plan(turn.memory.tonight, turn.memory.menu, memory.menu)
     left = turn.memory if turn.aside else replace(turn.memory, tonight=service)
-    return replace(turn, memory=history.kept(memory, left, turn.reply.request))
+    left = history.kept(memory, left, turn.reply.request)
+    return replace(turn, memory=left, follow=following(memory.menu, left))
 
 
 def let_hang(turn: Turn, heard: Heard) -> Turn:

@@ -99,6 +99,19 @@ def title(report: Report) -> str:
     return worded(say("title", recipe=report.recipe), report.units)
 
 
+def told(report: Report) -> str:
+    """What the plot of a report shows, in words with its figures."""
+    lines = listed((_told(row, report.units) for row in report.rows), "semicolons")
+    return worded(say("told", title=title(report), lines=lines), report.units)
+
+
+def _told(row: Row, units: Units) -> Said:
+    changed = say("told-changed", text=row.changed) if row.changed else None
+    rated = say("told-rating", rating=str(row.batch.rating)) if row.batch.rating is not None else None
+    about = listed(filter(None, (changed, came_out(row, units), rated)), "commas")
+    return say("told-row", number=str(row.batch.id), day=row.batch.made_on.isoformat(), about=about)
+
+
 def as_csv(made: Iterable[Report]) -> str:
     """A row a batch under a row of CSV_COLUMNS."""
     out = io.StringIO()

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
 from io import BytesIO
 from typing import TYPE_CHECKING
 
@@ -25,9 +26,22 @@ COLUMNS_MM = (11.0, 22.0, 38.0, 54.0, 50.0, 17.0, 59.4)
 # So many batches stand on one plot, that what was changed in each finds room over it, in so many lines.
 MOST_ON_A_PLOT, CHANGED_LINES = 8, 3
 TITLE_LINES = 2
-LOWEST, HIGHEST, UNRATED, TOP, FEWEST_PLACES = 1, 5, 0.35, 7.4, 4
+LOWEST, HIGHEST, UNRATED, TOP = 1, 5, 0.35, 7.4
 MARKS = {"helped": "▲", "hurt": "▼", "same": "", None: ""}
 say = sentences("printing/batches")
+
+
+@dataclass(frozen=True, slots=True)
+class Look:
+    """How a plot is set: its margin and what is over it [mm], its letters [pt], for how many batches it has room."""
+
+    margin_mm: float = MARGIN_MM
+    head_mm: float = HEAD_MM
+    text_pt: float = SMALL_PT
+    places: int = 4
+
+
+IN_PRINT = Look()
 
 
 def pages(reports: Iterable[Report]) -> list[Figure]:
@@ -35,11 +49,12 @@ def pages(reports: Iterable[Report]) -> list[Figure]:
     return [_page(report, part) for report in reports for part in parts(report)]
 
 
-def plot(report: Report) -> bytes:
-    """The plot of a report alone, as an SVG."""
-    figure = new_figure(WIDTH_MM, PLOT_MM + AXIS_MM + HEAD_MM)
-    pen = Pen(figure, WIDTH_MM, PLOT_MM + AXIS_MM + HEAD_MM, 1.0)
-    _plot(pen, report.rows, AXIS_MM + 2)
+def plot(report: Report, width_mm: float = WIDTH_MM, look: Look = IN_PRINT) -> bytes:
+    """The plot of a report alone, as an SVG of that width [mm]."""
+    height_mm = PLOT_MM + AXIS_MM + look.head_mm
+    figure = new_figure(width_mm, height_mm)
+    pen = Pen(figure, width_mm, height_mm, 1.0)
+    _plot(pen, report.rows, AXIS_MM + 2, look)
     out = BytesIO()
     figure.savefig(out, format="svg", metadata=NO_DATE["svg"])
     return out.getvalue()
@@ -104,37 +119,37 @@ def _row(pen: Pen, lines: list[list[str]], y: float, size: float, bold: bool = F
         x += width
 
 
-def _plot(pen: Pen, rows: tuple[Row, ...], y: float) -> None:
+def _plot(pen: Pen, rows: tuple[Row, ...], y: float, look: Look = IN_PRINT) -> None:
     """The ratings one after the other; a filled mark where nothing went wrong, an open one where something did."""
-    width = pen.width - 2 * MARGIN_MM - 16
-    axes = pen.axes(MARGIN_MM + 12, y, width, PLOT_MM - 6)
-    places = max(len(rows), FEWEST_PLACES)
+    width = pen.width - 2 * look.margin_mm - 16
+    axes = pen.axes(look.margin_mm + 12, y, width, PLOT_MM - 6)
+    places = max(len(rows), look.places)
     rated = [(at, row.batch.rating) for at, row in enumerate(rows) if row.batch.rating is not None]
     axes.plot([at for at, _ in rated], [rating for _, rating in rated], color="0.5", linewidth=1, zorder=1)
     for at, row in enumerate(rows):
-        _mark(axes, at, row)
-        _changed(axes, at, row, width / places - GAP_MM)
+        _mark(axes, at, row, look.text_pt)
+        _changed(axes, at, row, width / places - GAP_MM, look.text_pt)
     axes.set_xlim(-0.5, places - 0.5)
     axes.set_ylim(0, TOP)
     axes.set_yticks(range(LOWEST, HIGHEST + 1))
     axes.set_xticks(range(len(rows)), [f"{row.batch.id}\n{row.batch.made_on:%m-%d}" for row in rows])
-    axes.tick_params(labelsize=SMALL_PT)
-    axes.set_ylabel(worded(say("rating-axis"), "us"), size=SMALL_PT)
+    axes.tick_params(labelsize=look.text_pt)
+    axes.set_ylabel(worded(say("rating-axis"), "us"), size=look.text_pt)
     axes.grid(axis="y", linewidth=0.3, color="0.7")
     axes.spines[["top", "right"]].set_visible(False)
-    pen.write(MARGIN_MM + 12, y - 11.5, worded(say("legend"), "us"), SMALL_PT)
+    pen.write(look.margin_mm + 12, y - 3 - 1.2 * look.text_pt, worded(say("legend"), "us"), look.text_pt, wrap_mm=width)
 
 
-def _changed(axes: Axes, at: int, row: Row, width: float) -> None:
+def _changed(axes: Axes, at: int, row: Row, width: float, text_pt: float) -> None:
     """What was changed, over the mark of its batch, where there is room for words."""
     if width < LEAST_MM:
         return
-    lines = wrapped(row.changed, SMALL_PT, width)
+    lines = wrapped(row.changed, text_pt, width)
     shown = lines if len(lines) <= CHANGED_LINES else [*lines[: CHANGED_LINES - 1], f"{lines[CHANGED_LINES - 1]} …"]
-    axes.text(at, TOP, "\n".join(shown), size=SMALL_PT, ha="center", va="top", parse_math=False)
+    axes.text(at, TOP, "\n".join(shown), size=text_pt, ha="center", va="top", parse_math=False)
 
 
-def _mark(axes: Axes, at: int, row: Row) -> None:
+def _mark(axes: Axes, at: int, row: Row, text_pt: float) -> None:
     rating = row.batch.rating
     high = UNRATED if rating is None else rating
     face = "white" if row.wrong else "black"
@@ -143,4 +158,4 @@ def _mark(axes: Axes, at: int, row: Row) -> None:
     )
     if MARKS[row.outcome]:
         axes.annotate(MARKS[row.outcome], (at, high), xytext=(0, 8), textcoords="offset points", ha="center",
-                      size=SMALL_PT + 1)  # fmt: skip
+                      size=text_pt + 1)  # fmt: skip

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from assistant.printing.drawing import new_figure
-from assistant.printing.plots import HEIGHT_MM, WIDTH_MM
+from assistant.printing.pen import width_mm, wrapped
+from assistant.printing.plots import Asked
 from rules.model import Units
 from rules.physics.units import FT_PER_M, to_c, to_f
 
@@ -14,30 +16,63 @@ if TYPE_CHECKING:
     from matplotlib.figure import Figure
 
 TITLE_PT, LABEL_PT, TICK_PT, NOTE_PT = 14, 11, 10, 8
-STEP = {"us": 2000, "metric": 500}
+LINE_MM, NOTE_LINE_MM = 6.5, 3.8
+# the step between elevations along the foot, on a wide sheet and on a narrow one
+STEP = {("us", False): 2000, ("metric", False): 500, ("us", True): 4000, ("metric", True): 1000}
 
 
-def sheet(title: str, note: str = "") -> tuple[Figure, Axes]:
-    """A blank sheet with its title, and a line in small type at its foot."""
-    figure = new_figure(WIDTH_MM, HEIGHT_MM)
-    axes = figure.add_axes((0.11, 0.17, 0.78, 0.7))
-    axes.set_title(title, size=TITLE_PT, weight="bold", loc="left")
+@dataclass(frozen=True, slots=True)
+class Size:
+    """A sheet and its margins round the axes [mm], beside the lines of its title and its note."""
+
+    width: float
+    height: float
+    left: float
+    right: float
+    head: float
+    foot: float
+
+
+WIDE = Size(width=200, height=130, left=22, right=22, head=9, foot=18)
+NARROW = Size(width=100, height=110, left=18, right=20, head=5, foot=15)
+# what stays white at the right of a line of text [mm]
+EDGE_MM = 5
+
+
+def size_of(asked: Asked) -> Size:
+    """The sheet that a plot is drawn on."""
+    return NARROW if asked.narrow else WIDE
+
+
+def sheet(asked: Asked, title: str, note: str = "", left_mm: float | None = None) -> tuple[Figure, Axes]:
+    """A blank sheet with its title, and lines in small type at its foot. left_mm: for names beside the axes"""
+    size = size_of(asked)
+    left_mm = left_mm or size.left
+    wide = size.width - left_mm - size.right
+    heads = wrapped(title, TITLE_PT, size.width - left_mm - EDGE_MM, bold=True)
+    notes = wrapped(note, NOTE_PT, size.width - size.left - EDGE_MM) if note else []
+    over, under = size.head + len(heads) * LINE_MM, size.foot + len(notes) * NOTE_LINE_MM
+    figure = new_figure(size.width, size.height)
+    box = (left_mm / size.width, under / size.height, wide / size.width, (size.height - over - under) / size.height)
+    axes = figure.add_axes(box)
+    axes.set_title("\n".join(heads), size=TITLE_PT, weight="bold", loc="left", parse_math=False)
     axes.tick_params(labelsize=TICK_PT)
     axes.grid(linewidth=0.4, color="0.8")
     axes.set_axisbelow(True)
     axes.spines[["top", "right"]].set_visible(False)
-    if note:
-        figure.text(0.11, 0.02, note, size=NOTE_PT, color="0.25")
+    if notes:
+        figure.text(size.left / size.width, 2.5 / size.height, "\n".join(notes), size=NOTE_PT, color="0.25",
+                    parse_math=False)  # fmt: skip
     return figure, axes
 
 
-def elevations_below(axes: Axes, units: Units) -> None:
+def elevations_below(axes: Axes, asked: Asked) -> None:
     """Elevations along the foot, in the units of the asker."""
     from matplotlib.ticker import MultipleLocator
 
-    axes.xaxis.set_major_locator(MultipleLocator(STEP[units]))
+    axes.xaxis.set_major_locator(MultipleLocator(STEP[asked.units, asked.narrow]))
     axes.xaxis.set_major_formatter(lambda value, _: f"{value:,.0f}")
-    axes.set_xlabel("ft" if units == "us" else "m", size=LABEL_PT)
+    axes.set_xlabel("ft" if asked.units == "us" else "m", size=LABEL_PT)
 
 
 def up(elevation_m: float, units: Units) -> float:
@@ -68,12 +103,23 @@ def _each(of):  # type: ignore[no-untyped-def]
     return numpy.vectorize(of, otypes=[float])
 
 
-def mark_here(axes: Axes, elevation_m: float, units: Units, label: str) -> None:
-    """An upright line where the kitchen is."""
-    x = up(elevation_m, units)
+def mark_here(axes: Axes, asked: Asked, label: str) -> None:
+    """An upright line where the kitchen is, its label on the side that has more room.
+
+    label: broken behind its colon first, where it has one and is too long
+    """
+    x = up(asked.elevation_m, asked.units)
+    low, high = axes.get_xlim()
+    share = min(max((x - low) / (high - low), 0.0), 1.0)
+    wide_mm = axes.get_position().width * size_of(asked).width
+    room_mm = max(share, 1 - share) * wide_mm - 2
+    label_pt = NOTE_PT if asked.narrow else TICK_PT
+    parts = [label] if width_mm(label, label_pt) <= room_mm else label.split(": ")
+    lines = [line for part in parts for line in wrapped(part, label_pt, room_mm)]
     axes.axvline(x, color="black", linewidth=0.8, linestyle=(0, (2, 2)))
-    axes.annotate(label, (x, 1.0), xycoords=("data", "axes fraction"), xytext=(4, -10), textcoords="offset points",
-                  size=TICK_PT)  # fmt: skip
+    axes.annotate("\n".join(lines), (x, 1.0), xycoords=("data", "axes fraction"),
+                  xytext=(4 if share < 0.5 else -4, -2), textcoords="offset points", size=label_pt,
+                  ha="left" if share < 0.5 else "right", va="top", parse_math=False)  # fmt: skip
 
 
 def steps_m(highest_m: float, count: int = 60) -> list[float]:

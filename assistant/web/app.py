@@ -22,6 +22,7 @@ from assistant.web import assets, bodies, entry, guard, people, webhook
 from assistant.web.desk import Desk
 from assistant.web.problems import Problem, as_response, for_programs, in_a_sentence
 from assistant.web.settings import Settings
+from assistant.web.shelf import Shelf
 from assistant.web.workroom import Workroom
 from rules.modules import module_names
 
@@ -39,7 +40,7 @@ log = logging.getLogger("simmerline.web")
 def create_app(settings: Settings, name: str = NAME) -> Sanic:
     """The application. name: no two of one process may share it"""
     app = Sanic(name, configure_logging=False)
-    app.ctx.settings = settings
+    app.ctx.settings, app.ctx.shelf = settings, Shelf()
     app.config.update(_config(settings))
     app.signal(Event.HTTP_ROUTING_AFTER)(bodies.limit)
     app.register_middleware(people.meet, "request")

@@ -10,6 +10,7 @@ from typing import Any, TypeVar
 from sanic import Request
 from sanic.models.handler_types import RouteHandler
 
+from assistant.json_text import NOT_KEPT, can_be_kept
 from assistant.web.problems import Problem
 
 Body = TypeVar("Body")
@@ -54,6 +55,8 @@ def _object(request: Request) -> dict[str, Any]:
         found = json.loads(request.body)
     except (ValueError, RecursionError):
         raise Problem(400, "The body is not JSON.") from None
+    if not can_be_kept(request.body, found):
+        raise Problem(422, NOT_KEPT)
     if not isinstance(found, dict):
         raise Problem(422, "The body has to be a JSON object.")
     return found

@@ -11,10 +11,12 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime
 from typing import TypeVar
 
+from assistant.dialogue.deeds import Draw
 from assistant.dialogue.embedded import Conversation, Said
 from assistant.dialogue.executor import KitchenExecutor
-from assistant.dialogue.keeper import Keeper
+from assistant.dialogue.keeper import Keeper, shown
 from assistant.dialogue.memory import Memory, without_place
+from assistant.dialogue.pictures import shown_again
 from assistant.dialogue.record import Record
 from assistant.dialogue.timer import Timer
 from assistant.dialogue.timers import Outcome, obey
@@ -25,6 +27,7 @@ from assistant.store import timers as kept_timers
 from assistant.store.conversations import Utterance
 from assistant.store.database import Store
 from assistant.store.quick import kitchen_in_use
+from assistant.understanding.conversation import settle_in
 from rules.model import Kitchen, Request
 
 FRONT_END = "web"
@@ -75,8 +78,9 @@ class Desk:
         """The record of a person's conversation. last: how many of its utterances are looked at"""
         self.keeper.reopen()
         record = Record(
-            id=talk_of(person), warn=self.keeper.warn, store=self.keeper.store, owner=person, front_end=FRONT_END
-        )
+            id=talk_of(person), warn=self.keeper.warn, store=self.keeper.store, owner=person, front_end=FRONT_END,
+            pictures=True,
+        )  # fmt: skip
         record.earlier = record.kept(lambda store: kept_talk.said(store, record.id, last)) or ()
         return record
 
@@ -96,6 +100,17 @@ class Desk:
         if kitchen.elevation_m is not None or before is None or before.elevation_m is None:
             return kitchen
         return replace(kitchen, elevation_m=before.elevation_m, pressure_pa=before.pressure_pa, units=before.units)
+
+    def question(self, person: str) -> Request | None:
+        """The question of a person that was answered last, with what their kitchen adds to it; None where none was."""
+        memory = self.memory(self.record(person))
+        if memory.request is None or memory.asked or (memory.past and memory.past[-1].danger):
+            return None
+        return settle_in(memory.request, memory.kitchen)
+
+    def wanted_picture(self, person: str, latest: Exchange) -> Draw | None:
+        """What somebody asked to be shown in the latest exchange; None where they asked for something else."""
+        return shown_again(latest.asked, self.memory(self.record(person))) if latest.said == shown() else None
 
     def say(self, person: str, text: str) -> Said:
         """Take what somebody says, and keep it with what is said to it."""

@@ -28,7 +28,8 @@ def fields(request: Request, *names: str, long: tuple[str, ...] = ()) -> dict[st
 
 def field(request: Request, name: str) -> str:
     """A field as it was typed; "" where it is not there."""
-    return str(request.form.get(name) or "") if request.form else ""
+    # what no keyboard types, and no store holds
+    return str(request.form.get(name) or "").replace("\0", "") if request.form else ""
 
 
 def typed(given: Mapping[str, str] = MappingProxyType({})) -> dict[str, str]:
@@ -38,7 +39,7 @@ def typed(given: Mapping[str, str] = MappingProxyType({})) -> dict[str, str]:
 
 def several(request: Request, name: str) -> list[str]:
     """Every value of a field that may be given more than once."""
-    return [str(value) for value in request.form.getlist(name) or []] if request.form else []
+    return [str(value).replace("\0", "") for value in request.form.getlist(name) or []] if request.form else []
 
 
 def upload(request: Request, name: str) -> tuple[str, bytes]:

@@ -14,8 +14,8 @@ from assistant.replies.shown import first_sentence
 
 Kind = Literal["text", "list", "steps"]
 _ITEM = re.compile(r"(?:[-*]|(\d+)\.)\s+(.*)")
-# the space between a figure and a unit
-_UNIT = re.compile(r"(?<=\d) (?=(?:ft|m|h|min|s|lb|oz|kg|g|ml|l|psi|kPa|hPa|inHg|°[FC]|%)(?:\b|$|\W))")
+# the space between a figure and a unit, and within a length of time
+_UNIT = re.compile(r"(?<=\d h) (?=\d)|(?<=\d) (?=(?:ft|m|h|min|s|lb|oz|kg|g|ml|l|psi|kPa|hPa|inHg|°[FC]|%)(?:\b|$|\W))")
 # one word or two before a colon
 _LABEL = re.compile(r"([A-Z][a-z]+(?: [a-z]+)?:) ")
 STOP = "Stop: "

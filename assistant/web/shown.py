@@ -11,6 +11,7 @@ from jinja2 import Environment
 from sanic import HTTPResponse, Request
 from sanic.response import html
 
+from assistant import parts
 from assistant.dialogue.timer import Timer
 from assistant.planning.clock import clock, now_here
 from assistant.replies.template_files import environment
@@ -91,6 +92,8 @@ def frame(request: Request, desk: Desk, person: str) -> Values:
         "fault": desk.fault,
         "form_key": form_key(request),
         "form_key_name": FORM_KEY,
+        "draws": parts.is_there("print"),
+        "get_draws": parts.part("print").get,
         "secure": request.app.ctx.settings.secure or request.app.ctx.settings.is_local,
     }
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import asyncio
-import zlib
 from functools import partial
 
 from rasa_sdk.interfaces import ActionExecutionRejection, ActionMissingDomainException, ActionNotFoundException
@@ -12,7 +11,7 @@ from sanic.response import json as as_json
 from sanic_ext import openapi
 
 from assistant.dialogue import server
-from assistant.dialogue.executor import KitchenExecutor, fault_of
+from assistant.dialogue.executor import KitchenExecutor
 from assistant.web.workroom import Workroom
 
 
@@ -30,11 +29,7 @@ async def _make(app: Sanic) -> None:
 @openapi.exclude()
 async def webhook(request: Request) -> HTTPResponse:
     """Run an action."""
-    try:
-        call = server.payload(request)
-        problem = fault_of(call)
-    except (ValueError, zlib.error, RecursionError):
-        problem = "The body is not JSON."
+    call, problem = server.call_of(request)
     if problem:
         return as_json({"error": problem, "action_name": None}, status=400)
     workroom: Workroom = request.app.ctx.workroom

@@ -9,7 +9,7 @@ from assistant.printing.sheet import elevations_below, hot, mark_here, sheet, st
 from assistant.replies.quantities import Say
 from assistant.replies.sentences import worded
 from rules.physics.water import boiling_point_c
-from rules.said import elevation, sentences
+from rules.said import elevation, listed, sentences, temp
 
 if TYPE_CHECKING:
     from matplotlib.figure import Figure
@@ -21,13 +21,20 @@ say = sentences("printing/plots")
 def draw(asked: Asked) -> Figure:
     """The curve of the boil from sea level up past the kitchen. source: iapws-if97, us-standard-atmosphere-1976"""
     units = asked.units
-    figure, axes = sheet(worded(say("boil"), units), worded(say("boil-note"), units))
+    figure, axes = sheet(asked, worded(say("boil"), units), worded(say("boil-note"), units))
     heights = steps_m(max(LEAST_TOP_M, asked.elevation_m))
     axes.plot([up(h, units) for h in heights], [hot(boiling_point_c(h), units) for h in heights], color=COLOURS[0])
     here_c = boiling_point_c(asked.elevation_m)
     axes.plot(up(asked.elevation_m, units), hot(here_c, units), marker="o", color=COLOURS[0], markersize=8)
     label = worded(say("boil-here", elevation=elevation(asked.elevation_m), temp=Say(units).temp(here_c)), units)
-    mark_here(axes, asked.elevation_m, units, label)
-    elevations_below(axes, units)
+    mark_here(axes, asked, label)
+    elevations_below(axes, asked)
     temperatures_beside(axes, units)
     return figure
+
+
+def told(asked: Asked) -> str:
+    """The boil at sea level, in the kitchen, and at the top of the curve."""
+    places = sorted({0.0, asked.elevation_m, max(LEAST_TOP_M, asked.elevation_m)})
+    lines = [say("boil-at", temp=temp(boiling_point_c(h)), elevation=elevation(h)) for h in places]
+    return worded(say("boil-told", lines=listed(lines, "commas")), asked.units)

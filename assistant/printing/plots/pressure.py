@@ -10,7 +10,7 @@ from assistant.replies.sentences import worded
 from rules.heat.pressure import inside_c
 from rules.physics.ambient import ambient
 from rules.physics.units import PSI_PER_PA
-from rules.said import elevation, sentences
+from rules.said import Said, elevation, listed, sentences, temp
 
 if TYPE_CHECKING:
     from matplotlib.figure import Figure
@@ -25,15 +25,31 @@ say = sentences("printing/plots")
 def draw(asked: Asked) -> Figure:
     """Lines of equal gauge pressure. source: iapws-if97, us-standard-atmosphere-1976"""
     units = asked.units
-    figure, axes = sheet(worded(say("pressure"), units), worded(say("pressure-note"), units))
+    figure, axes = sheet(asked, worded(say("pressure"), units), worded(say("pressure-note"), units))
     heights = steps_m(max(LEAST_TOP_M, asked.elevation_m))
     for psi, colour, dash in zip(GAUGES_PSI, COLOURS, DASHES, strict=False):
         inside = [hot(inside_c(ambient(h), psi / PSI_PER_PA), units) for h in heights]
         axes.plot([up(h, units) for h in heights], inside, color=colour, linestyle=dash)
-        name = worded(say("gauge", psi=f"{psi:g}") if psi else say("open-pot"), units)
+        name = worded(_name(psi), units)
         axes.annotate(name, (up(heights[-1], units), inside[-1]), xytext=(-4, 6), textcoords="offset points",
                       ha="right", size=9, color=colour, bbox=OVER_LINES)  # fmt: skip
-    mark_here(axes, asked.elevation_m, units, worded(say("here", elevation=elevation(asked.elevation_m)), units))
-    elevations_below(axes, units)
+    mark_here(axes, asked, worded(say("here", elevation=elevation(asked.elevation_m)), units))
+    elevations_below(axes, asked)
     temperatures_beside(axes, units)
     return figure
+
+
+def told(asked: Asked) -> str:
+    """How hot each line is at sea level and in the kitchen."""
+    sea, here = ambient(0.0), ambient(asked.elevation_m)
+    lines = [
+        say("pressure-line", name=_name(psi), sea=temp(inside_c(sea, psi / PSI_PER_PA)),
+            here=temp(inside_c(here, psi / PSI_PER_PA)))
+        for psi in GAUGES_PSI
+    ]  # fmt: skip
+    place = elevation(asked.elevation_m)
+    return worded(say("pressure-told", elevation=place, lines=listed(lines, "semicolons")), asked.units)
+
+
+def _name(psi: float) -> Said:
+    return say("gauge", psi=f"{psi:g}") if psi else say("open-pot")

@@ -5,22 +5,24 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from assistant.printing.plots import COLOURS, Asked
+from assistant.printing.plots import COLOURS, Asked, Shares
 from assistant.printing.sheet import TICK_PT, sheet
 from assistant.recipes.errors import NoRecipe
+from assistant.replies.one_line import clean
 from assistant.replies.sentences import worded
 from rules.model import Answer
-from rules.said import Words, elevation, sentences
+from rules.said import Said, elevation, listed, number, sentences
 
 if TYPE_CHECKING:
     from matplotlib.figure import Figure
 
     from rules.recipes.convert import Converted
-    from rules.recipes.lines import LineTo
 
 # A line that moves by less than this share is as it was.
 LEAST_SHARE = 0.005
-LONGEST_NAME = 34
+# how long a name may be, and how much room it has beside the bars [mm]
+LONGEST_NAME, SHORT_NAME = 34, 16
+NAMES_MM, NARROW_NAMES_MM = 60.0, 36.0
 say = sentences("printing/plots")
 
 
@@ -29,49 +31,73 @@ def draw(asked: Asked) -> Figure:
 
     raises: OSError where there is no such file; RecipeError where it holds no recipe
     """
-    done = _converted(asked)
-    moved = [to for to in done.ingredients if abs(to.ratio - 1) > LEAST_SHARE]
-    style = done.style.replace("_", " ")
-    note = worded(say("recipe-note", there=elevation(done.from_elevation_m), style=style), asked.units)
-    figure, axes = sheet(worded(say("recipe", title=_title(asked, done)), asked.units), note)
-    if not moved:
+    from matplotlib.ticker import MaxNLocator
+
+    shares = _shares(asked)
+    there = elevation(shares.from_elevation_m)
+    note = worded(say("recipe-note", there=there, style=shares.style), asked.units)
+    names_mm, longest = (NARROW_NAMES_MM, SHORT_NAME) if asked.narrow else (NAMES_MM, LONGEST_NAME)
+    title = worded(say("recipe", title=shares.title), asked.units)
+    figure, axes = sheet(asked, title, note, names_mm if shares.moved else None)
+    if not shares.moved:
         axes.text(0.5, 0.5, worded(say("recipe-as-it-is"), asked.units), transform=axes.transAxes, ha="center", size=13)
         axes.set_axis_off()
         return figure
-    axes.set_position((0.30, 0.17, 0.62, 0.7))
-    for level, to in enumerate(reversed(moved)):
-        share = (to.ratio - 1) * 100
+    moved = shares.moved[::-1]
+    for level, (_, ratio) in enumerate(moved):
+        share = (ratio - 1) * 100
         axes.barh(level, share, height=0.5, color=COLOURS[1 if share > 0 else 2], hatch="" if share > 0 else "//")
         axes.annotate(
             f" {share:+.0f} % ", (share, level), va="center", ha="left" if share > 0 else "right", size=TICK_PT
         )
-    axes.set_yticks(range(len(moved)), [_name(to) for to in reversed(moved)], size=TICK_PT)
+    axes.set_yticks(range(len(moved)), [_short(name, longest) for name, _ in moved], size=TICK_PT, parse_math=False)
     axes.axvline(0, color="black", linewidth=1.2)
-    most = max(abs(to.ratio - 1) for to in moved) * 130
+    most = max(abs(ratio - 1) for _, ratio in moved) * (240 if asked.narrow else 130)
     axes.set_xlim(-most, most)
+    axes.xaxis.set_major_locator(MaxNLocator(3 if asked.narrow else 8))
     axes.xaxis.set_major_formatter(lambda value, _: f"{value:+.0f} %" if value else "0")
     return figure
 
 
-def _converted(asked: Asked) -> Converted:
+def told(asked: Asked) -> str:
+    """Each amount that changes, and by how much.
+
+    raises: as draw does
+    """
+    shares = _shares(asked)
+    lines = listed((_told(name, ratio) for name, ratio in shares.moved), "commas")
+    title = worded(say("recipe", title=shares.title), asked.units)
+    return worded(say("recipe-told", title=title, lines=lines) if shares.moved else say("recipe-as-it-is"), asked.units)
+
+
+def shares_of(done: Converted, title: str = "") -> Shares:
+    """What becomes of the amounts of a recipe. title: where it has none of its own"""
+    style = done.style.replace("_", " ")
+    moved = tuple((to.line.item, to.ratio) for to in done.ingredients if abs(to.ratio - 1) > LEAST_SHARE)
+    named = clean(done.recipe.title) or title or worded(say("recipe-of", style=style), "us")
+    return Shares(named, style, done.from_elevation_m, moved)
+
+
+def _shares(asked: Asked) -> Shares:
     from assistant.recipes.converting import convert_recipe
     from assistant.recipes.recipe_answer import convert
 
+    if asked.shares:
+        return asked.shares
     if asked.question:
         found = convert(asked.question)
         if isinstance(found, Answer):
             raise NoRecipe("the recipe", "it cannot be converted as it stands", "Say what is missing")
-        return found
+        return shares_of(found, asked.question.dish or "")
     path = Path(asked.words)
-    return convert_recipe(path.read_bytes(), to_elevation_m=asked.elevation_m, units=asked.units, name=path.name)
+    done = convert_recipe(path.read_bytes(), to_elevation_m=asked.elevation_m, units=asked.units, name=path.name)
+    return shares_of(done, path.stem)
 
 
-def _title(asked: Asked, done: Converted) -> Words:
-    """What the recipe is called; one without a name by its dish, or by its style."""
-    dish = asked.question.dish if asked.question else ""
-    return done.recipe.title or dish or Path(asked.words).stem or say("recipe-of", style=done.style.replace("_", " "))
+def _told(name: str, ratio: float) -> Said:
+    way = "less" if ratio < 1 else "more"
+    return say("recipe-line", name=name, way=way, share=number(abs(ratio - 1) * 100, 0))
 
 
-def _name(to: LineTo) -> str:
-    name = to.line.item
-    return name if len(name) <= LONGEST_NAME else f"{name[: LONGEST_NAME - 1]}…"
+def _short(name: str, longest: int) -> str:
+    return name if len(name) <= longest else f"{name[: longest - 1]}…"

@@ -12,6 +12,8 @@ from assistant.web.bodies import KB
 from assistant.web.desk import Desk
 from assistant.web.forms import fields
 from assistant.web.people import COOKIE
+from assistant.web.pictured import of_answer, of_wish
+from assistant.web.settings import Settings
 from assistant.web.shown import Values, bench_of, shown
 
 routes = Blueprint("ask")
@@ -23,7 +25,7 @@ MOST_BYTES = 512 * KB
 @openapi.exclude()
 async def show(request: Request) -> HTTPResponse:
     """The page."""
-    return await shown(request, "ask.html.j2", said_so_far)
+    return await shown(request, "ask.html.j2", partial(said_so_far, settings=request.app.ctx.settings))
 
 
 @routes.post("/ask", ctx_most_bytes=MOST_BYTES)
@@ -47,9 +49,18 @@ async def forget(request: Request) -> HTTPResponse:
     return response
 
 
-def said_so_far(desk: Desk, person: str) -> Values:
-    """The conversation, the latest first."""
-    return {"exchanges": desk.exchanges(person)}
+def said_so_far(desk: Desk, person: str, settings: Settings) -> Values:
+    """The conversation, the latest first, and the picture of the latest answer."""
+    exchanges = desk.exchanges(person)
+    wish = desk.wanted_picture(person, exchanges[0]) if exchanges else None
+    question = desk.question(person) if exchanges and wish is None else None
+    picture = None
+    if wish:
+        picture = of_wish(wish, settings)
+    elif question and question.text == exchanges[0].asked:
+        # beside a question there may be talk that leaves it as it was
+        picture = of_answer(question, settings)
+    return {"exchanges": exchanges, "picture": picture, "nothing_to_draw": wish is not None and picture is None}
 
 
 def _desk(request: Request) -> Desk:

@@ -12,7 +12,9 @@ from assistant.errors import AssistantError
 from assistant.planning.clock import now_here
 from assistant.web.desk import Desk
 from assistant.web.forms import fields, typed, whole
+from assistant.web.pictured import of_batches
 from assistant.web.problems import Problem, in_a_sentence
+from assistant.web.settings import Settings
 from assistant.web.shown import Values, bench_of, shown
 from rules.errors import RulesError
 
@@ -25,7 +27,8 @@ COMPARED = ("", "better", "worse", "same")
 @openapi.exclude()
 async def show(request: Request) -> HTTPResponse:
     """The log, by recipe."""
-    return await shown(request, "batches.html.j2", lambda desk, person: _page(desk, person, {}))
+    settings: Settings = request.app.ctx.settings
+    return await shown(request, "batches.html.j2", lambda desk, person: _page(desk, person, {}, settings))
 
 
 @routes.post("/batches")
@@ -33,7 +36,7 @@ async def show(request: Request) -> HTTPResponse:
 async def note(request: Request) -> HTTPResponse:
     """Keep a batch; the page then says what to change next."""
     given = fields(request, *LINES)
-    return await shown(request, "batches.html.j2", partial(_noted, given=given))
+    return await shown(request, "batches.html.j2", partial(_noted, given=given, settings=request.app.ctx.settings))
 
 
 @routes.post("/batches/remove")
@@ -49,18 +52,19 @@ async def remove(request: Request) -> HTTPResponse:
     return redirect("/batches", status=303)
 
 
-def _page(desk: Desk, person: str, given: dict[str, str], **more: object) -> Values:
+def _page(desk: Desk, person: str, given: dict[str, str], settings: Settings, **more: object) -> Values:
     from assistant.recipes.batch_lines import line
     from assistant.store import batches
 
-    units = desk.kitchen(person).units
+    kitchen = desk.kitchen(person)
     found = desk.record(person, 0).kept(lambda store: batches.every(store, person)) or ()
-    rows = [(batch.id, line(batch, units)) for batch in found[::-1]]
+    rows = [(batch.id, line(batch, kitchen.units)) for batch in found[::-1]]
     titles = list(dict.fromkeys(batch.recipe for batch in found[::-1]))
     return {
         "given": typed(given),
         "rows": rows,
         "titles": titles,
+        "pictures": of_batches(tuple(found), kitchen, settings),
         "said": (),
         "wrong": "",
         "compared": COMPARED,
@@ -68,12 +72,12 @@ def _page(desk: Desk, person: str, given: dict[str, str], **more: object) -> Val
     }
 
 
-def _noted(desk: Desk, person: str, given: dict[str, str]) -> Values:
+def _noted(desk: Desk, person: str, given: dict[str, str], settings: Settings) -> Values:
     from assistant.recipes.batch_lines import next_lines
     from assistant.store import noting
 
     if not given["title"]:
-        return _page(desk, person, given, wrong="What was made? Give the title of the recipe.", status=422)
+        return _page(desk, person, given, settings, wrong="What was made? Give the title of the recipe.", status=422)
     kitchen = desk.kitchen(person)
     try:
         told = noting.Told(
@@ -87,9 +91,9 @@ def _noted(desk: Desk, person: str, given: dict[str, str]) -> Values:
         today = now_here().date()
         batch, found = desk.kept(lambda store: noting.note(store, told, kitchen, today, person))
     except (AssistantError, RulesError, ValueError) as fault:
-        return _page(desk, person, given, wrong=in_a_sentence(fault), status=422)
+        return _page(desk, person, given, settings, wrong=in_a_sentence(fault), status=422)
     said = tuple(next_lines(found, batch, kitchen.units))
-    return _page(desk, person, {"title": batch.recipe}, said=said)
+    return _page(desk, person, {"title": batch.recipe}, settings, said=said)
 
 
 def _parts(text: str) -> list[str]:

@@ -10,18 +10,18 @@ from sanic import Blueprint, HTTPResponse, Request
 from sanic.response import raw
 from sanic_ext import openapi
 
-from assistant import parts
 from assistant.errors import AssistantError
+from assistant.web import guard
 from assistant.web.asked import kitchen_at, placed
 from assistant.web.desk import Desk
+from assistant.web.pictured import OF_PLACE, of_place
 from assistant.web.problems import Problem, in_a_sentence
+from assistant.web.settings import Settings
 from assistant.web.shown import Values, bench_of, shown
 from rules.errors import RulesError
 
 routes = Blueprint("card")
 ENDINGS = {"pdf": "application/pdf", "svg": "image/svg+xml", "png": "image/png"}
-# those that go by the elevation alone
-PLOTS = ("boil", "time", "pressure")
 LONGEST = 100
 
 
@@ -30,7 +30,7 @@ LONGEST = 100
 async def show(request: Request) -> HTTPResponse:
     """The card of the kitchen, or of the place that is told."""
     at = str(request.args.get("at") or "").strip()[:LONGEST]
-    return await shown(request, "card.html.j2", partial(_page, at=at), slow=True)
+    return await shown(request, "card.html.j2", partial(_page, at=at, settings=request.app.ctx.settings), slow=True)
 
 
 @routes.get("/card/wall/<ending:str>")
@@ -44,7 +44,7 @@ async def file(request: Request, ending: str) -> HTTPResponse:
 @openapi.exclude()
 async def plot(request: Request, kind: str, ending: str) -> HTTPResponse:
     """A plot as a file."""
-    if kind not in PLOTS:
+    if kind not in OF_PLACE:
         raise Problem(404, "There is no such plot.")
     return await _drawn(request, ending, partial(_plot, kind=kind))
 
@@ -54,18 +54,20 @@ async def _drawn(request: Request, ending: str, draw: Callable[[Desk, str, str, 
         raise Problem(404, "A card is .pdf, .svg or .png.")
     at = str(request.args.get("at") or "").strip()[:LONGEST]
     work = partial(draw, request.app.ctx.desk, request.ctx.person, at, ending)
-    return raw(await bench_of(request, slow=True).run(work), content_type=ENDINGS[ending])
+    made = await bench_of(request, slow=True).run(work)
+    return raw(made, content_type=ENDINGS[ending], headers={"Content-Security-Policy": guard.MADE_SHEET})
 
 
-def _page(desk: Desk, person: str, at: str) -> Values:
+def _page(desk: Desk, person: str, at: str, settings: Settings) -> Values:
     from assistant.printing.card import card_for
 
-    page: Values = {"at": at, "plots": PLOTS, "card": None, "wrong": "", "draws": parts.is_there("print")}
+    page: Values = {"at": at, "pictures": (), "card": None, "wrong": ""}
     try:
         kitchen = kitchen_at(desk.kitchen(person), at)
         if kitchen.elevation_m is None:
             return page
-        return page | {"card": card_for(kitchen.name, kitchen.elevation_m, kitchen.units)}
+        card = card_for(kitchen.name, kitchen.elevation_m, kitchen.units)
+        return page | {"card": card, "pictures": of_place(kitchen, settings)}
     except (AssistantError, RulesError) as fault:
         return page | {"wrong": in_a_sentence(fault), "status": 422}
 

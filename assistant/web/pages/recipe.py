@@ -15,7 +15,9 @@ from assistant.web.asked import NotTold, converted, kitchen_at
 from assistant.web.bodies import KB
 from assistant.web.desk import Desk
 from assistant.web.forms import fields, typed, upload
+from assistant.web.pictured import of_recipe
 from assistant.web.problems import Problem, in_a_sentence
+from assistant.web.settings import Settings
 from assistant.web.shown import Values, bench_of, shown
 from rules.errors import RulesError
 
@@ -46,15 +48,16 @@ async def convert(request: Request) -> HTTPResponse:
             headers={"Content-Disposition": f'attachment; filename="recipe{ending}"'},
         )  # fmt: skip
     return await shown(
-        request, "recipe.html.j2", partial(_converted, given=given, name=name, content=content), slow=True
-    )
+        request, "recipe.html.j2",
+        partial(_converted, given=given, name=name, content=content, settings=request.app.ctx.settings), slow=True,
+    )  # fmt: skip
 
 
 def _page(given: dict[str, str], **more: object) -> Values:
-    return {"given": typed(given), "forms": FORMS, "recipe": None, "wrong": "", "original": "", **more}
+    return {"given": typed(given), "forms": FORMS, "recipe": None, "picture": None, "wrong": "", "original": "", **more}
 
 
-def _converted(desk: Desk, person: str, given: dict[str, str], name: str, content: bytes) -> Values:
+def _converted(desk: Desk, person: str, given: dict[str, str], name: str, content: bytes, settings: Settings) -> Values:
     from assistant.replies.recipe.view import view
 
     if content:
@@ -68,7 +71,9 @@ def _converted(desk: Desk, person: str, given: dict[str, str], name: str, conten
         )  # fmt: skip
     except (AssistantError, RulesError) as fault:
         return _page(given, wrong=in_a_sentence(fault), status=422)
-    return _page(given, recipe=view(made, kitchen.units), original=foreign.as_page(given["recipe"]))
+    picture = of_recipe(made, kitchen.units, settings)
+    original = foreign.as_page(given["recipe"])
+    return _page(given, recipe=view(made, kitchen.units), picture=picture, original=original)
 
 
 def _file(desk: Desk, person: str, given: dict[str, str], content: bytes) -> tuple[bytes, str]:

@@ -9,7 +9,6 @@ from sanic import Blueprint, HTTPResponse, Request
 from sanic.response import raw
 from sanic_ext import openapi
 
-from assistant import parts
 from assistant.drill import Sitting, reply, start
 from assistant.drill.seeds import HIGHEST_SEED, new_seed
 from assistant.web import guard
@@ -61,7 +60,7 @@ def _page(**more: object) -> Values:
     from assistant.printing.lesson.themes import catalogue
 
     return {
-        "themes": THEMES, "lessons": tuple(catalogue()), "draws": parts.is_there("print"),
+        "themes": THEMES, "lessons": tuple(catalogue()),
         "sitting": None, "said": "", "options": (), **more,
     }  # fmt: skip
 

@@ -7,11 +7,7 @@ import { holds } from "./hold.js";
 
 for (const button of document.querySelectorAll("[data-print]")) {
   button.hidden = false;
-  button.addEventListener("click", () => {
-    // what is folded is printed too
-    for (const folded of document.querySelectorAll("details")) folded.open = true;
-    window.print();
-  });
+  button.addEventListener("click", () => window.print());
 }
 asks();
 clocks();

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from assistant.dialogue.memory import Memory
 from assistant.dialogue.menu_written import wanted
+from assistant.dialogue.timing import following
 from assistant.dialogue.turn import Turn, take_turn, timers_asked
 from rules.model import Kitchen
 
@@ -215,3 +218,45 @@ def test_one_dish_that_was_talked_of_is_ordered() -> None:
 
 def test_nobody_cooks_for_less_than_one() -> None:
     assert talk("-5 covers of short ribs").memory.asked == "portions"
+
+
+PLANNED = (PASTED, "schedule it for Saturday 6:30", "set timers please")
+
+
+@pytest.mark.parametrize(
+    ("said", "time"),
+    [
+        ("service moved to 7", "19:00"),
+        ("push it back half an hour", "19:00"),
+        ("half an hour later", "19:00"),
+        ("service is at 6 now", "18:00"),
+    ],
+)
+def test_the_timers_of_a_plan_follow_its_service(said: str, time: str) -> None:
+    follow = talk(*PLANNED, said).follow
+    assert follow is not None
+    assert (follow.timer_action, follow.service_time, follow.service_day) == ("follow", time, "saturday")
+    assert [one.dish for one in follow.menu] == ["short ribs", "polenta", "trout", "green beans"]
+    asked = timers_asked(talk(*PLANNED))
+    assert [one.left_min for one in follow.menu] == [one.left_min for one in asked]
+
+
+def test_timers_follow_a_plan_to_another_place_and_without_a_dish() -> None:
+    here, there = talk(*PLANNED, "service moved to 7").follow, talk(*PLANNED, "and at 9,000 feet?").follow
+    assert here is not None
+    assert there is not None
+    assert there.menu[0].left_min > here.menu[0].left_min
+    without = talk(*PLANNED, "without the polenta").follow
+    assert without is not None
+    assert {one.timer_name: one.left_min is None for one in without.menu}["polenta"] is True
+
+
+@pytest.mark.parametrize("said", ["why", "how long do potatoes boil", "thanks", "what is on first?"])
+def test_timers_stay_where_the_plan_stays(said: str) -> None:
+    assert talk(*PLANNED, said).follow is None
+
+
+def test_another_plan_leaves_the_timers_of_this_one_alone() -> None:
+    sunday = talk("roast chicken and rice for noon on Sunday").memory
+    assert following(talk(*PLANNED).memory.menu, sunday) is None
+    assert following(sunday.menu, replace(sunday, menu=replace(sunday.menu, service_time="13:00"))) is not None

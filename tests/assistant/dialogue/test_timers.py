@@ -14,6 +14,7 @@ from assistant.dialogue.timer import Timer
 from assistant.dialogue.timers import decide, matching, obey, rings
 from assistant.planning.clock import clock, stretch
 from assistant.store import open_store
+from assistant.store import timers as stored
 from assistant.store.database import Store
 from assistant.understanding import timer_words
 from assistant.understanding.pipeline import read
@@ -90,7 +91,7 @@ def test_a_timer_is_set_and_asked_after() -> None:
     later = FOUR + timedelta(minutes=18)
     left = decide(asked("how long left on the beans"), (outcome.new,), later)
     assert left.text == "Beans: 1 h 12 min left, until 5:30 pm."
-    assert (left.new, left.changed, left.gone) == (None, None, ())
+    assert (left.new, left.changed, left.gone) == (None, (), ())
 
 
 def test_a_timer_without_a_time_is_asked_back() -> None:
@@ -104,7 +105,7 @@ def test_an_impossible_time_is_asked_back(minutes: float) -> None:
     for text in ("set a timer for the beans", "add some time to the beans"):
         outcome = decide(asked(text, minutes), (timer("beans", 90),), FOUR)
         assert outcome.missing == ("time",)
-        assert (outcome.new, outcome.changed) == (None, None)
+        assert (outcome.new, outcome.changed) == (None, ())
 
 
 def test_several_run_at_once_and_are_told_apart() -> None:
@@ -152,10 +153,10 @@ def test_a_timer_is_found_by_its_name_its_words_or_its_dish(said: str, dish: str
 
 def test_more_time_runs_from_the_end_or_from_now_where_that_is_past() -> None:
     beans = timer("beans", 30)
-    soon = decide(asked("add ten minutes to the beans", 10), (beans,), FOUR).changed
+    soon = decide(asked("add ten minutes to the beans", 10), (beans,), FOUR).changed[0]
     assert soon == replace(beans, ends_at=FOUR + timedelta(minutes=40))
     late = FOUR + timedelta(minutes=45)
-    again = decide(asked("ten more minutes for the beans", 10), (replace(beans, rang=True),), late).changed
+    again = decide(asked("ten more minutes for the beans", 10), (replace(beans, rang=True),), late).changed[0]
     assert again == replace(beans, ends_at=late + timedelta(minutes=10))
 
 
@@ -240,3 +241,61 @@ def test_what_should_be_on_already_gets_no_timer() -> None:
     outcome = decide(fired("short ribs", 6 * 60), (), FOUR)
     assert outcome.new is None
     assert outcome.text == "Short ribs should be on already: no timer."
+
+
+def follow(*begun: tuple[str, float | None], time: str = "19:00") -> Request:
+    """The timers of a plan are to follow it. begun: the dishes, each with how long before service it is begun [min]"""
+    menu = tuple(Request(topic="timer", timer_name=dish, left_min=left_min) for dish, left_min in begun)
+    return Request(topic="timer", timer_action="follow", service_time=time, menu=menu)
+
+
+def planned(dish: str, left_min: float, id: int, rang: bool = False) -> Timer:
+    """The timer of a dish for a service at 6:30 pm."""
+    ends = FOUR.replace(hour=18, minute=30) - timedelta(minutes=left_min)
+    return Timer(name=f"start of {dish}", dish=dish, starts_at=FOUR, ends_at=ends, id=id, rang=rang)
+
+
+def test_the_timers_of_a_plan_move_with_its_service() -> None:
+    running = (planned("short ribs", 120, 1), planned("polenta", 50, 2), timer("eggs", 12, id=3))
+    outcome = decide(follow(("short ribs", 120), ("polenta", 50)), running, FOUR)
+    assert [(one.id, one.ends_at) for one in outcome.changed] == [
+        (1, FOUR.replace(hour=17)),
+        (2, FOUR.replace(hour=18, minute=10)),
+    ]
+    assert (outcome.new, outcome.gone) == (None, ())
+    assert outcome.text == (
+        "The timers move with it. Timer for the start of short ribs: 5 pm, in 1 h. "
+        "Timer for the start of polenta: 6:10 pm, in 2 h 10 min."
+    )
+
+
+def test_timers_that_need_not_move_are_not_spoken_of() -> None:
+    assert decide(follow(("polenta", 50), time="18:30"), (planned("polenta", 50, 1),), FOUR).text == ""
+    assert decide(follow(("polenta", 50)), (timer("polenta", 20),), FOUR).text == ""
+    over = planned("polenta", 160, 1, rang=True)
+    assert decide(follow(("polenta", 50)), (over,), FOUR).changed == ()
+
+
+def test_a_timer_of_a_dish_that_should_be_on_by_now_or_is_off_the_plan_is_stopped() -> None:
+    running = (planned("short ribs", 120, 1), planned("polenta", 50, 2))
+    outcome = decide(follow(("short ribs", 200), ("polenta", None)), running, FOUR)
+    assert [one.id for one in outcome.gone] == [1, 2]
+    assert outcome.text == (
+        "Short ribs should be on by now: its timer is stopped. Polenta is off the plan: its timer is stopped."
+    )
+
+
+def test_the_soak_has_rung_and_the_pot_moves() -> None:
+    """Beans have two beginnings; the timer that is left is the second's."""
+    outcome = decide(follow(("beans", 700), ("beans", 100)), (planned("beans", 100, 7),), FOUR)
+    assert [(one.id, one.ends_at) for one in outcome.changed] == [(7, FOUR.replace(hour=17, minute=20))]
+    both = (planned("beans", 140, 7), replace(planned("beans", 100, 8), name="start of beans 2"))
+    assert [one.id for one in decide(follow(("beans", 100)), both, FOUR).gone] == [7]
+
+
+def test_timers_of_a_plan_that_moved_are_kept_so(store: Store) -> None:
+    obey(store, fired("polenta", 50), FOUR, "line")
+    obey(store, follow(("polenta", 50)), FOUR, "line")
+    (kept,) = stored.of_conversation(store, "line")
+    assert kept.ends_at == FOUR.replace(hour=18, minute=10)
+    assert obey(store, follow(("polenta", 50)), FOUR, "somebody else").text == ""

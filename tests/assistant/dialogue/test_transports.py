@@ -28,6 +28,7 @@ from assistant.dialogue.slots import slots_of
 from assistant.drill import Sitting
 from assistant.replies.contract import as_json
 from assistant.store import open_store, progress
+from rules.model import Kitchen
 
 FT_M = 0.3048
 Batch = Callable[..., dict[str, Any]]
@@ -211,6 +212,9 @@ FAULTS = {
     "text that is a number": (
         {"json": good_call(tracker={**BAD_TRACKER, "latest_message": {"text": 7}})}, 400, "must be a string",
     ),
+    "half a character in the sender": (
+        {"content": json.dumps(good_call(tracker={**BAD_TRACKER, "sender_id": "\ud800"}))}, 400, "half a character",
+    ),
     "events that are a string": ({"json": good_call(tracker={**BAD_TRACKER, "events": "x"})}, 400, '"events" must be'),
     "a domain that is a list": ({"json": good_call(domain=[])}, 400, "must be an object"),
     "another domain": ({"json": good_call(domain={"slots": {"colour": {}}})}, 400, "lacks the slots request"),
@@ -391,3 +395,26 @@ def test_without_a_store_a_timer_is_refused_in_words_and_the_rest_goes_on(monkey
         monkeypatch.setenv("SIMMERLINE_DB", "sqlite:///:memory:")
         assert talk_to(send, "cook", "set a timer for 10 minutes")[0][0].startswith("Timer set: 10 min")
     assert all("without memory" in complaint for complaint in complaints)
+
+
+@pytest.mark.usefixtures("database")
+def test_rasa_is_reminded_when_the_timers_of_a_plan_ring_now() -> None:
+    keeper = Keeper.open(pytest.fail)
+    executor = KitchenExecutor(keeper)
+
+    async def talk() -> Any:
+        conversation = Conversation("line", Memory(kitchen=Kitchen(elevation_m=2134.0)), executor)
+        await conversation.say("short ribs and polenta for 6:30 pm tomorrow")
+        await conversation.say("set timers for it")
+        heard = {**conversation.tracker.current_state(), "latest_message": {"text": "service moved to 7"}}
+        return await executor.run({"next_action": "action_answer", "tracker": heard, "domain": domain()})
+
+    moved = asyncio.run(talk())
+    assert "The timers move with it." in moved.responses[0]["text"]
+    assert moved.responses[0]["custom"]["spoken"].endswith("The timers move with it.")
+    reminded = {
+        name: [e["name"] for e in moved.events if e["event"] == name] for name in ("reminder", "cancel_reminder")
+    }
+    names = ["timer start of short ribs", "timer start of polenta"]
+    assert reminded == {"reminder": names, "cancel_reminder": names}
+    keeper.close()

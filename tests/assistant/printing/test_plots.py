@@ -2,19 +2,25 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import numpy
 import pytest
 from CoolProp.CoolProp import PropsSI
+from matplotlib.backends.backend_agg import FigureCanvasAgg
 from matplotlib.figure import Figure
 from typer.testing import CliRunner
 
+from assistant.answering import reply_to
 from assistant.cli import create_app
-from assistant.printing.plots import Asked, drawer, kinds
+from assistant.printing.drawing import as_files
+from assistant.printing.plots import Asked, Shares, drawer, kinds, told
 from assistant.printing.plots.range import NoRange
+from assistant.printing.recoloured import Palette, _rgb, contrast, recoloured
+from assistant.web.pictured import SCHEMES
 from rules.errors import UnknownWord
-from rules.model import Request
+from rules.model import Kitchen, Request
 from rules.physics.units import to_c
 
 LODGE_M = 2133.6
@@ -30,8 +36,8 @@ Bake at 350 F for 30 minutes in two 9-inch cake pans.
 SALAD = "Tomato salad\n4 tomatoes\n1 tbsp vinegar\nSlice and serve."
 
 
-def drawn(kind: str, words: str = "", units: str = "us") -> Figure:
-    figure = drawer(kind)(Asked(LODGE_M, units, words))
+def drawn(kind: str, words: str = "", units: str = "us", *, narrow: bool = False) -> Figure:
+    figure = drawer(kind)(Asked(LODGE_M, units, words, narrow=narrow))
     figure.canvas.draw()
     return figure
 
@@ -42,7 +48,7 @@ def said(figure: Figure) -> str:
 
 
 def test_every_kind_has_a_drawer_and_no_other_word() -> None:
-    assert {"boil", "time", "pressure", "range", "recipe"} == set(kinds())
+    assert {"boil", "time", "pressure", "dish", "range", "recipe"} == set(kinds())
     with pytest.raises(UnknownWord):
         drawer("smell")
 
@@ -115,14 +121,75 @@ def test_the_command(tmp_path: Path) -> None:
     assert not (tmp_path / "r.png").exists()
 
 
+@pytest.mark.parametrize("kind", ["range", "dish"])
 @pytest.mark.parametrize("words", ["braise short ribs", "boil eggs", "smoke brisket"])
-def test_no_label_of_a_range_runs_off_the_sheet(words: str) -> None:
-    figure = drawn("range", words)
-    whole = figure.bbox
-    for text in figure.axes[0].texts:
-        box = text.get_window_extent()
-        assert whole.x0 <= box.x0
-        assert box.x1 <= whole.x1
+@pytest.mark.parametrize("narrow", [False, True], ids=["wide", "narrow"])
+def test_no_label_of_a_time_runs_off_the_sheet(words: str, kind: str, narrow: bool) -> None:
+    assert outside(drawn(kind, words, narrow=narrow)) == []
+
+
+@pytest.mark.parametrize("kind", ["boil", "time", "pressure"])
+@pytest.mark.parametrize("narrow", [False, True], ids=["wide", "narrow"])
+@pytest.mark.parametrize("units", ["us", "metric"])
+def test_no_label_of_a_place_runs_off_the_sheet(kind: str, narrow: bool, units: str) -> None:
+    assert outside(drawn(kind, units=units, narrow=narrow)) == []
+
+
+def outside(figure: Figure) -> list[str]:
+    """The texts of a figure that do not lie within it."""
+    # where labels stand is settled when they are drawn
+    FigureCanvasAgg(figure).draw()
+    axes = figure.axes[0]
+    texts = [*axes.texts, *figure.texts, axes.xaxis.label, axes.yaxis.label, *axes.get_yticklabels()]
+    boxes = [(text.get_text(), text.get_window_extent()) for text in texts if text.get_text()]
+    return [text for text, box in boxes if box.x0 < figure.bbox.x0 or box.x1 > figure.bbox.x1]
+
+
+def test_a_dish_takes_longer_the_higher() -> None:
+    """Common practice: a braise wants half an hour to an hour more for every 3,000 ft."""
+    line = next(line for line in drawn("dish", "braise short ribs").axes[0].lines if len(line.get_xdata()) > 2)
+    sea, *higher = (float(numpy.interp(feet, line.get_xdata(), line.get_ydata())) for feet in (0, 6000, 9000))
+    assert [60 <= higher[0] - sea <= 120, 90 <= higher[1] - sea <= 180] == [True, True]
+
+
+def test_a_plot_of_a_dish_wants_a_time() -> None:
+    with pytest.raises(NoRange):
+        drawn("dish", "hello there")
+
+
+def test_plots_are_told_with_their_figures() -> None:
+    """IAPWS R7-97: water boils at 92.87 °C under 781.9 hPa, the air of 7,000 ft (U.S. Standard Atmosphere 1976)."""
+    boils = told("boil", Asked(LODGE_M, "metric"))
+    assert "93 °C" in boils
+    assert "100 °C" in boils
+    # common knowledge of canners: 15 psi is 250 °F at sea level
+    assert "15 psi: 250 °F" in told("pressure", Asked(LODGE_M, "us"))
+    assert "soaked dried beans 2 times" in told("time", Asked(LODGE_M, "us"))
+    ribs = told("dish", Asked(LODGE_M, "us", "braise short ribs"))
+    here = reply_to("how long to braise short ribs", kitchen=Kitchen(elevation_m=LODGE_M)).headline
+    assert re.findall(r"7,000 ft \(2,130 m\): ([^(]+) \(", ribs)[0] in here
+    bars = told("range", Asked(LODGE_M, "us", "braise short ribs"))
+    assert set(re.findall(r"\d h(?: \d+ min)?", bars)) < set(re.findall(r"\d h(?: \d+ min)?", ribs))
+
+
+def test_a_recipe_is_told_with_what_changes() -> None:
+    shares = Shares("Yellow cake", "layer cake", 0.0, (("baking powder", 0.75), ("egg", 1.12)))
+    assert told("recipe", Asked(LODGE_M, "us", shares=shares)).endswith("baking powder 25 % less, egg 12 % more.")
+    same = Shares("Salad", "other", 0.0, ())
+    assert "Nothing of this recipe changes" in told("recipe", Asked(LODGE_M, "us", shares=same))
+
+
+@pytest.mark.parametrize("palette", SCHEMES.values(), ids=SCHEMES)
+def test_every_colour_is_seen_on_its_paper(palette: Palette) -> None:
+    """WCAG 2.1, 1.4.3 and 1.4.11: 4.5 to 1 for text, 3 to 1 for what a drawing is understood by."""
+    svg = as_files([drawn("pressure"), drawn("time")], Path("plot.svg"))
+    for content in svg.values():
+        text = recoloured(content, palette).decode()
+        strokes = set(re.findall(r"(?:stroke|fill): (#[0-9a-f]{6})", text)) - {palette.paper}
+        inks = {colour for colour in strokes if max(_rgb(colour)) - min(_rgb(colour)) > 0.2}
+        assert len(inks) >= 5
+        assert [colour for colour in inks if contrast(_rgb(colour), _rgb(palette.paper)) < 4.4] == []
+        assert palette.paper in text
 
 
 def test_a_recipe_without_a_name_has_a_title() -> None:

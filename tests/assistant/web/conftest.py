@@ -42,12 +42,14 @@ def started(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Callable[..., 
     """Starts servers, and ends them."""
     running = []
 
-    def start(*options: str, **environment: str) -> Server:
+    def start(*options: str, without: str = "", **environment: str) -> Server:
         folder, port = tmp_path_factory.mktemp("server"), free_port()
         database = f"sqlite:///{folder}/simmerline.db"
         variables = {**os.environ, "SIMMERLINE_DB": database, "TZ": "America/Denver", **environment}
         with (folder / "log").open("wb") as log:
-            command = [sys.executable, "-c", START, "serve", "--port", str(port), *options]
+            # as if a library were not installed
+            lacks = f"import sys; sys.modules[{without!r}] = None; " if without else ""
+            command = [sys.executable, "-c", f"{lacks}{START}", "serve", "--port", str(port), *options]
             running.append(subprocess.Popen(command, stdout=log, stderr=log, env=variables))
         url = f"http://localhost:{port}"
         waited_from = time.monotonic()

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 from typing import Any
@@ -170,6 +170,42 @@ def test_the_webhook_of_rasa_is_on_the_same_server(program: Person) -> None:
     assert {"name": "action_answer"} in program.get("/actions").json()
     assert program.post("/webhook", json={**call, "next_action": "nothing"}).status_code == 404
     assert program.post("/webhook", json={"next_action": "action_answer"}).status_code == 400
+
+
+def test_a_bare_tracker_is_answered_by_a_server_that_knows_no_domain_yet(started: Callable[..., Server]) -> None:
+    fresh = started()
+    tracker = {"sender_id": "r", "latest_message": {"text": "boil pasta at 7,000 ft"}}
+    call = {"next_action": "action_answer", "tracker": tracker, "domain": {}}
+    first = httpx.post(f"{fresh.url}/webhook", json=call, timeout=60)
+    assert "pasta" in first.json()["responses"][0]["text"]
+    # what another caller brings is that caller's alone
+    other = {**call, "domain": {"slots": {"colour": {"type": "text"}}}}
+    assert httpx.post(f"{fresh.url}/webhook", json=other, timeout=60).status_code == 400
+    assert httpx.post(f"{fresh.url}/webhook", json=call, timeout=60).text == first.text
+
+
+def test_the_webhook_is_posted_to(program: Person) -> None:
+    assert program.get("/webhook").status_code == 405
+    assert program.get("/webhook").headers["allow"].split(", ") in (["POST", "OPTIONS"], ["OPTIONS", "POST"])
+
+
+@pytest.mark.parametrize("text", ["\\ud800", "a \\udfff", "\\u0000"])
+@pytest.mark.parametrize(
+    ("path", "body"),
+    [
+        ("/webhook", '{"next_action": "action_answer", "tracker": {"sender_id": "TEXT"}, "domain": {}}'),
+        ("/webhook", '{"next_action": "action_answer", "tracker": {"sender_id": "a", "slots": {"piece": "TEXT"}}}'),
+        ("/api/ask", '{"text": "boil pasta TEXT"}'),
+        ("/api/kitchens", '{"name": "TEXT", "at": "7000ft"}'),
+        ("/api/batches", '{"recipe": "TEXT"}'),
+        ("/api/convert", '{"recipe": "TEXT", "to": "7000ft"}'),
+        ("/api/order", '{"menu": "TEXT", "at": "7000ft"}'),
+    ],
+)  # fmt: skip
+def test_what_is_no_text_is_refused(path: str, body: str, text: str, program: Person) -> None:
+    answer = program.post(path, content=body.replace("TEXT", text), headers={"content-type": "application/json"})
+    assert 400 <= answer.status_code < 500
+    assert "no text" in answer.text
 
 
 def test_speech_is_heard_or_it_is_told_how_to_get_that(program: Person) -> None:

@@ -15,6 +15,8 @@ from typing import TYPE_CHECKING, Any
 
 import pytest
 
+from assistant.recipes.converting import convert_recipe
+from assistant.replies.recipe import forms
 from tests.assistant.web.conftest import Server
 from tests.assistant.web.test_pages import CAKE, MENU, SAVED
 
@@ -39,6 +41,27 @@ PAGES = (
 TOUCH_PX = 48
 TABLET, PHONE, NARROWEST = (1280, 800), (360, 740), (320, 640)
 Opened = Callable[..., "Page"]
+# ten lines and six steps
+BUTTER_CAKE = """Butter cake
+Makes 12 slices
+2 1/2 cups all-purpose flour
+2 1/2 tsp baking powder
+1/2 tsp salt
+3/4 cup butter
+1 1/2 cups sugar
+3 eggs
+1 cup milk
+2 tsp vanilla
+1 tbsp lemon zest
+1/2 cup walnuts
+
+1. Heat the oven to 350 F and grease two 9-inch round pans.
+2. Whisk the flour, baking powder and salt.
+3. Beat the butter and sugar for 5 minutes until pale.
+4. Beat in the eggs one at a time, then the vanilla and zest.
+5. Stir in the flour and the milk in turns, then the walnuts.
+6. Bake 30 to 35 minutes until a pick comes out clean. Cool 10 minutes in the pans.
+"""
 
 
 @pytest.fixture(scope="module")
@@ -154,6 +177,135 @@ def test_a_recipe_is_pasted_and_a_change_opens_its_reason(opened: Opened) -> Non
     assert not change.locator(".why").is_visible()
     change.locator("summary").click()
     assert "gas" in change.locator(".why").inner_text()
+
+
+def convert(page: Page, recipe: str = CAKE) -> None:
+    """Convert a recipe, where the kitchen is settled."""
+    page.goto("/recipe")
+    page.fill("#recipe", recipe)
+    page.get_by_role("button", name="Convert").click()
+    page.locator(".beside").first.wait_for()
+
+
+def test_every_change_of_a_recipe_opens_its_reason_by_finger_or_key(opened: Opened) -> None:
+    page = opened()
+    settle(page)
+    convert(page, BUTTER_CAKE)
+    changes = page.locator("tr.changed")
+    assert changes.count() >= 6
+    for at in range(changes.count()):
+        change = changes.nth(at)
+        if at % 2:
+            change.locator("summary").click()
+        else:
+            change.locator("summary").press("Enter")
+        assert change.locator(".why").first.is_visible()
+        assert len(change.locator(".why").first.inner_text()) > 20
+
+
+@pytest.mark.parametrize(
+    ("scheme", "size", "drawn"),
+    [("light", TABLET, "/picture/light/wide"), ("dark", TABLET, "/picture/dark/wide"),
+     ("light", PHONE, "/picture/light/narrow"), ("dark", PHONE, "/picture/dark/narrow")],
+)  # fmt: skip
+def test_pictures_are_drawn_as_the_page_is(scheme: str, size: tuple[int, int], drawn: str, opened: Opened) -> None:
+    page = opened(size=size, color_scheme=scheme)
+    ask(page, "how long to braise short ribs at 7,000 feet")
+    picture = page.locator("#reply .picture img")
+    picture.scroll_into_view_if_needed()
+    page.wait_for_function("() => document.querySelector('#reply .picture img').complete")
+    assert picture.evaluate("image => image.naturalWidth") > 0
+    assert drawn in picture.evaluate("image => image.currentSrc")
+    assert "4 h (3 h 35 min to 4 h 40 min)" in (picture.get_attribute("alt") or "")
+    box = picture.bounding_box()
+    assert box is not None
+    # as wide as it is drawn for, so that its letters keep their size
+    assert box["width"] >= 0.7 * (756 if "wide" in drawn else 378)
+
+
+@pytest.mark.parametrize("sheet", ["A4", "Letter"])
+def test_what_is_short_is_printed_on_one_sheet(sheet: str, opened: Opened) -> None:
+    page = opened()
+    settle(page)
+    page.goto("/")
+    ask(page, "how long to braise short ribs")
+    ask(page, "and at 9,000?")
+    assert sheets(page, sheet) == 1
+    convert(page, BUTTER_CAKE)
+    assert sheets(page, sheet) == 1
+    # what was opened to be read makes it no longer
+    page.evaluate("for (const reason of document.querySelectorAll('.beside details')) reason.open = true")
+    assert sheets(page, sheet) == 1
+    page.goto("/card")
+    assert sheets(page, sheet) == 1
+    page.goto("/menu")
+    page.fill("#menu", MENU)
+    page.fill("#covers", "90")
+    page.get_by_role("button", name="Order", exact=True).click()
+    page.locator(".order").first.wait_for()
+    assert sheets(page, sheet) == 1
+    page.fill("#serve", "6:30 pm")
+    page.get_by_role("button", name="Schedule", exact=True).click()
+    page.locator(".plan").first.wait_for()
+    assert sheets(page, sheet) == 1
+
+
+@pytest.mark.parametrize("sheet", ["A4", "Letter"])
+def test_a_short_recipe_that_was_saved_as_a_page_is_printed_on_one_sheet(
+    sheet: str, opened: Opened, tmp_path: Path
+) -> None:
+    saved = tmp_path / "cake.html"
+    made = convert_recipe(BUTTER_CAKE.encode(), to_elevation_m=2133.6, units="us", name="cake")
+    saved.write_text(forms.form("html").write(made, "us"), encoding="utf-8")
+    page = opened("/enter")
+    page.goto(saved.as_uri())
+    assert "Butter cake" in page.locator("h1").inner_text()
+    assert sheets(page, sheet) == 1
+
+
+def sheets(page: Page, sheet: str) -> int:
+    """How many sheets a page is printed on."""
+    return len(re.findall(rb"/Type\s*/Page\b", page.pdf(format=sheet)))
+
+
+def test_a_drill_and_a_lesson_by_keyboard(opened: Opened) -> None:
+    page = opened("/training")
+    page.get_by_role("button", name="Begin").press("Enter")
+    for _ in range(3):
+        field = page.locator("#drill input[name=reply]").first
+        field.wait_for()
+        if field.get_attribute("type") == "radio":
+            field.press("Space")
+        else:
+            field.fill("7")
+        before = page.locator("#drill").inner_text()
+        page.locator("#drill").get_by_role("button", name="Answer").press("Enter")
+        page.wait_for_function("before => document.querySelector('#drill').innerText !== before", arg=before)
+    page.goto("/training")
+    page.fill("#lesson-at", "7000ft")
+    page.get_by_role("button", name="The sheet").press("Enter")
+    page.wait_for_url("**/training/lesson?**")
+    assert "7,000 ft" in page.locator("body").inner_text()
+
+
+def test_timers_move_with_the_service_before_the_cook_s_eyes(opened: Opened) -> None:
+    page = opened()
+    ask(page, "my kitchen is at 7,000 feet")
+    ask(page, "short ribs and polenta for 6:30 pm tomorrow")
+    ask(page, "set timers for it")
+    left = page.locator(".clocks .left").first
+    left.wait_for()
+    page.wait_for_function("() => /^\\d+:\\d\\d:\\d\\d$/.test(document.querySelector('.clocks .left').textContent)")
+    before = seconds(left.inner_text())
+    ask(page, "service moved to 7")
+    assert "The timers move with it." in page.locator("#reply").inner_text()
+    moved = "before => {const [h, m, s] = document.querySelector('.clocks .left').textContent.split(':').map(Number);"
+    page.wait_for_function(moved + " return h * 3600 + m * 60 + s > before + 1500}", arg=before)
+
+
+def seconds(clock: str) -> int:
+    hours, minutes, rest = map(int, clock.split(":"))
+    return hours * 3600 + minutes * 60 + rest
 
 
 def test_a_recipe_is_uploaded_or_dropped(opened: Opened) -> None:
@@ -315,14 +467,23 @@ def test_asked_and_converted_without_scripts(opened: Opened) -> None:
     assert page.locator("tr.changed", has_text="baking powder").locator(".why").is_visible()
 
 
-def test_no_page_asks_anything_of_anybody_else(opened: Opened, server: Server) -> None:
+def test_with_the_cable_out_no_page_lacks_anything(opened: Opened, server: Server) -> None:
+    """Every request goes to the server itself, and whatever else would be asked for fails the test."""
     page = opened()
     asked: list[str] = []
     page.on("request", lambda request: asked.append(request.url))
+    page.context.route(lambda url: not url.startswith((server.url, "data:")), lambda route: route.abort())
     settle(page)
     for path in PAGES:
         page.goto(path, wait_until="networkidle" if path == "/card" else "load")
-    assert asked
+    page.goto("/")
+    ask(page, "how long to braise short ribs")
+    page.locator("#reply .picture img").scroll_into_view_if_needed()
+    convert(page)
+    page.wait_for_load_state("networkidle")
+    assert {"/picture/light/wide", "/timers/running"} <= {
+        url.removeprefix(server.url).partition("?")[0] for url in asked
+    }
     assert [url for url in asked if not url.startswith((server.url, "data:"))] == []
 
 
@@ -338,10 +499,7 @@ def test_nothing_runs_over_the_edge(size: tuple[int, int], opened: Opened) -> No
     page.goto("/")
     ask(page, "how long to braise short ribs")
     over += ["a reply"] if runs_over(page) else []
-    page.goto("/recipe")
-    page.fill("#recipe", CAKE)
-    page.get_by_role("button", name="Convert").click()
-    page.locator(".beside").first.wait_for()
+    convert(page)
     over += ["a recipe"] if runs_over(page) else []
     page.goto("/menu")
     page.fill("#menu", MENU)
@@ -393,10 +551,9 @@ def test_nothing_serious_for_those_who_do_not_see_or_touch(scheme: str, rules: A
     ask(page, "can green beans in a water bath")
     ask(page, "set a timer for 20 minutes for the beans")
     found["a reply"] = serious(axe, page)
-    page.goto("/recipe")
-    page.fill("#recipe", CAKE)
-    page.get_by_role("button", name="Convert").click()
-    page.locator(".beside").first.wait_for()
+    ask(page, "how long to braise short ribs")
+    found["a picture"] = serious(axe, page)
+    convert(page)
     found["a recipe"] = serious(axe, page)
     page.goto("/menu")
     page.fill("#menu", MENU)

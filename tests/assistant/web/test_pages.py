@@ -5,11 +5,16 @@ from __future__ import annotations
 import html
 import re
 from collections.abc import Callable
+from datetime import datetime, timedelta
 
+import httpx
 import pytest
 
 from assistant.answering import reply_to
+from assistant.web.assets import assets
+from assistant.web.pictured import SCHEMES
 from assistant.web.reply_shown import shown
+from assistant.web.shelf import Shelf
 from rules.model import Kitchen
 from tests.assistant.web.conftest import Person, Server, headline
 
@@ -263,3 +268,150 @@ def test_a_person_can_be_forgotten(person: Person) -> None:
     with Person(base_url=str(person.base_url), cookies=before) as again:
         assert "ribs at" not in again.get("/").text
         assert again.get("/timers/running").json() == []
+
+
+def pictures(page: httpx.Response) -> list[tuple[str, str]]:
+    """The addresses of the pictures on a page, in light and wide, and what each tells those who do not see it."""
+    return [
+        (html.unescape(address), html.unescape(told))
+        for address, told in re.findall(r'<img src="(/picture/[^"]+)" alt="([^"]+)"', page.text)
+    ]
+
+
+def test_an_answer_about_a_time_shows_it_against_elevation(person: Person) -> None:
+    person.ask("how long to braise short ribs at 7,000 feet")
+    ((address, told),) = pictures(person.get("/"))
+    assert re.search(r"7,000 ft \(2,130 m\): 4 h \(3 h 35 min to 4 h 40 min\)", told)
+    light = person.get(address)
+    assert light.headers["content-type"] == "image/svg+xml"
+    assert light.content.startswith(b"<?xml")
+    dark = person.get(address.replace("/light/wide", "/dark/narrow"))
+    assert dark.content != light.content
+    assert person.get(address).content == light.content
+    # what leans on it has its own, and what is no time has none
+    person.ask("and at 9,000?")
+    assert "9,000 ft" in pictures(person.get("/"))[0][1]
+    for words in ("thanks", "why", "set a timer for 5 minutes", "can green beans in a water bath"):
+        person.ask(words)
+        assert pictures(person.get("/")) == []
+
+
+@pytest.mark.parametrize(
+    ("before", "words", "told"),
+    [
+        ("how long to braise short ribs at 7,000 feet", "show me", "Braising short ribs, the time against elevation"),
+        ("my kitchen is at 7,000 feet", "show me the boil", "A curve of where water boils"),
+        ("my kitchen is at 7,000 feet", "plot the pressure cooker", "inside a pressure cooker"),
+        (f"convert this to 7000 ft\n\n{CAKE}", "show me", "baking powder 25 % less"),
+    ],
+)
+def test_what_is_asked_to_be_shown_is_shown(before: str, words: str, told: str, person: Person) -> None:
+    person.ask(before)
+    assert person.ask(words) == "Here it is."
+    ((address, shown_as),) = pictures(person.get("/"))
+    assert told in shown_as
+    assert person.get(address).status_code == 200
+
+
+def test_where_nothing_can_be_drawn_that_is_said(person: Person) -> None:
+    person.ask("convert this to 7000 ft\n\nTomato salad\n4 tomatoes\n1 tbsp vinegar\nSlice and serve.")
+    page = person.form("/", "/ask", text="show me before and after")
+    assert pictures(page) == []
+    assert "nothing of it that a picture would show" in page.text
+
+
+def test_pictures_are_drawn_in_the_colours_of_the_page() -> None:
+    style = assets().content["style.css"].decode()
+    light, dark = re.findall(r"--sheet: (#\w+); --ink: (#\w+)", style)[:2]
+    assert {"light": light, "dark": dark} == {name: (look.paper, look.ink) for name, look in SCHEMES.items()}
+
+
+@pytest.mark.parametrize("words", ["how long can chicken sit out", "how hot is a simmer", "7000 ft"])
+def test_other_answers_show_none(words: str, person: Person) -> None:
+    person.ask(words)
+    assert pictures(person.get("/")) == []
+
+
+def test_a_card_shows_its_plots_with_their_figures(person: Person) -> None:
+    shown = pictures(person.get("/card", params={"at": "7000ft"}))
+    assert len(shown) == 3
+    assert "199 °F (93 °C) at 7,000 ft" in shown[0][1]
+    assert all(person.get(address).status_code == 200 for address, _ in shown)
+    assert pictures(person.get("/card", params={"at": "2000m"})) != shown
+
+
+def test_a_converted_recipe_shows_before_and_after(person: Person) -> None:
+    ((address, told),) = pictures(person.form("/recipe", recipe=CAKE, at="7000ft"))
+    assert "baking powder 25 % less" in told
+    assert b"baking powder" in person.get(address).content
+    # nothing of it changes
+    salad = "Tomato salad\n4 tomatoes\n1 tbsp vinegar\nSlice and serve."
+    assert pictures(person.form("/recipe", recipe=salad, at="7000ft")) == []
+
+
+def test_the_log_shows_what_was_changed_and_how_it_came_out(person: Person, another: Person) -> None:
+    person.form("/place", way="told", told="7000ft")
+    person.form("/batches", title="butter cake", symptom="sank in the middle", rating="2")
+    assert pictures(person.get("/batches")) == []
+    ((address, told),) = pictures(person.form("/batches", title="butter cake", changed="suggested", rating="4"))
+    assert "sank in the middle, rated 2 of 5" in told
+    assert re.search(r"changed baking powder [^;]*, better: nothing wrong, rated 4 of 5", told)
+    assert b"baking powder" in person.get(address).content
+    # what was drawn of a log is nobody else's
+    assert another.get(address).status_code == 404
+    # another rating is another picture
+    assert pictures(person.form("/batches", title="butter cake", rating="5"))[0][0] != address
+
+
+@pytest.mark.parametrize("change", [("mark=", "mark=0"), ("of=", "of=a"), ("/light/", "/pink/"), ("/wide", "/tall")])
+def test_a_picture_that_no_page_named_is_not_drawn(change: tuple[str, str], person: Person) -> None:
+    address = pictures(person.get("/card", params={"at": "7000ft"}))[0][0]
+    assert person.get(address).status_code == 200
+    assert person.get(address.replace(*change)).status_code == 404
+    assert person.get("/picture/light/wide").status_code == 404
+
+
+def test_a_shelf_forgets_what_was_not_asked_for_the_longest() -> None:
+    shelf = Shelf(most_bytes=10)
+    shelf.put("a", b"12345")
+    shelf.put("b", b"12345")
+    assert shelf.get("a") == b"12345"
+    shelf.put("c", b"1234")
+    assert [shelf.get(name) for name in "abc"] == [b"12345", None, b"1234"]
+    shelf.put("c", b"123456")
+    assert [shelf.get(name) for name in "ac"] == [None, b"123456"]
+    shelf.put("d", b"1" * 11)
+    assert shelf.get("d") is None
+
+
+def test_without_matplotlib_pages_tell_the_figures_and_how_to_have_them_drawn(started: Callable[..., Server]) -> None:
+    bare = started(without="matplotlib")
+    with Person(base_url=bare.url, timeout=60) as person:
+        person.ask("how long to braise short ribs at 7,000 feet")
+        pages = (
+            (person.get("/"), "4 h (3 h 35 min to 4 h 40 min)"),
+            (person.get("/card", params={"at": "7000ft"}), "199 °F (93 °C) at 7,000 ft"),
+            (person.form("/recipe", recipe=CAKE, at="7000ft"), "baking powder 25 % less"),
+        )
+        for page, figures in pages:
+            assert pictures(page) == []
+            assert figures in in_words(page.text)
+            assert 'pip install "simmerline[print]"' in in_words(page.text)
+        assert person.get("/card/wall/pdf", params={"at": "7000ft"}).status_code == 501
+
+
+def test_timers_that_count_back_from_service_move_with_it(person: Person) -> None:
+    for words in ("my kitchen is at 7,000 feet", "short ribs and polenta for 6:30 pm tomorrow", "set timers for it"):
+        person.ask(words)
+    before = {timer["name"]: timer["ends"] for timer in person.get("/timers/running").json()}
+    assert set(before) == {"start of short ribs", "start of polenta"}
+    person.form("/timers", do="set", name="beans", minutes="20")
+    (beans,) = (t["ends"] for t in person.get("/timers/running").json() if t["name"] == "beans")
+    page = in_words(person.form("/", "/ask", text="service moved to 7").text)
+    assert "The timers move with it. Timer for the start of short ribs: " in page
+    after = {timer["name"]: timer["ends"] for timer in person.get("/timers/running").json()}
+    moved = {name: datetime.fromisoformat(after[name]) - datetime.fromisoformat(before[name]) for name in before}
+    assert moved == dict.fromkeys(before, timedelta(minutes=30))
+    assert after["beans"] == beans
+    # what does not move them says nothing of them
+    assert "timers move" not in person.form("/", "/ask", text="for 12 people").text.partition("Before")[0]

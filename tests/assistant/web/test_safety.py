@@ -161,6 +161,34 @@ def test_a_packed_body_is_unpacked_no_further_than_is_taken() -> None:
     assert inflated(zlib.compress(b"{}")) == b"{}"
 
 
+def test_the_webhook_unpacks_no_bomb(person: Person) -> None:
+    headers = {"content-type": "application/json", "content-encoding": "deflate"}
+    call = b'{"next_action": "action_answer", "tracker": {"sender_id": "a"}, "domain": {}}'
+    assert person.post("/webhook", content=zlib.compress(call), headers=headers).status_code == 200
+    bomb = zlib.compress(call + b" " * (8 * MOST_BYTES))
+    assert len(bomb) < 200_000
+    assert person.post("/webhook", content=bomb, headers=headers).status_code == 400
+    assert person.post("/webhook", content=b"not packed", headers=headers).status_code == 400
+
+
+def test_a_picture_runs_nothing_and_calls_nobody(person: Person) -> None:
+    found = re.search(r'<img src="(/picture/[^"]+)"', person.get("/card", params={"at": "7000ft"}).text)
+    assert found
+    for address in (found[1].replace("&amp;", "&"), "/card/plot/boil/svg?at=7000ft", "/card/wall/svg?at=7000ft"):
+        drawn = person.get(address)
+        assert drawn.status_code == 200
+        assert "default-src 'none'" in drawn.headers["content-security-policy"]
+        assert "sandbox" in drawn.headers["content-security-policy"]
+        assert drawn.headers["x-content-type-options"] == "nosniff"
+        assert b"<script" not in drawn.content
+
+
+def test_what_a_store_cannot_hold_is_left_out_of_a_form(person: Person) -> None:
+    assert "7,000 ft" in person.ask("how long for pasta\0 at 7000 ft")
+    assert person.form("/timers", do="set", name="be\0ans", minutes="20").status_code == 200
+    assert [timer["name"] for timer in person.get("/timers/running").json()] == ["beans"]
+
+
 def test_no_other_path_takes_a_packed_body(person: Person) -> None:
     headers = {"content-type": "application/json", "content-encoding": "gzip"}
     assert person.post("/api/ask", content=b"x", headers=headers).status_code == 415
@@ -173,6 +201,10 @@ def test_words_of_people_stand_in_no_log(server: Server, person: Person) -> None
     person.post("/api/ask", json={"text": said, "at": said})
     person.post("/api/ask", content=said, headers={"content-type": "application/json"})
     person.get(f"/api/{said}")
+    tracker = {"sender_id": said, "latest_message": {"text": said}}
+    person.post("/webhook", json={"next_action": "action_answer", "tracker": tracker, "domain": {}})
+    person.form("/recipe", recipe=f"{said}\n2 cups flour\n1 tsp baking powder\nBake 20 minutes at 350 F.", at="7000ft")
+    person.form("/batches", title=said, symptom="sank in the middle")
     assert "wilhelmina" not in server.log.read_text()
 
 

@@ -9,6 +9,10 @@ rings-at = Timer for the { $name }: { $ends }{ $other ->
        *[no] , in { $left }
     }.
 on-already = { CAPITAL($dish) } should be on already: no timer.
+# timers of a plan that was changed
+follow = The timers move with it.
+off-the-plan = { CAPITAL($dish) } is off the plan: its timer is stopped.
+on-now = { CAPITAL($dish) } should be on by now: its timer is stopped.
 too-far = { CAPITAL($dish) } is more than a week off: no timer.
 weekday =
     { $day ->

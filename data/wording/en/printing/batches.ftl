@@ -18,4 +18,9 @@ column-rating = Rating
 column-note = Note
 came-out = { $outcome }: { $wrong }
 rating-axis = Rating, 1 poor to 5 excellent
-legend = ● nothing wrong   ○ something wrong   × not rated   ▲ better, ▼ worse than the batch before
+legend = ● nothing wrong; ○ something wrong; × not rated; ▲ better, ▼ worse than the batch before
+# what the plot shows, for those who do not see it
+told = { $title }, with their ratings: { $lines }.
+told-row = No. { $number }, { $day }: { $about }
+told-changed = changed { $text }
+told-rating = rated { $rating } of 5
