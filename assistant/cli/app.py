@@ -9,7 +9,7 @@ from collections.abc import Iterable
 
 import typer
 
-from assistant.cli import exits
+from assistant.cli import exits, streams
 
 # in the order in which --help lists them; each is a module beside this one
 COMMANDS = (
@@ -55,12 +55,7 @@ def main() -> None:
     """Entry point of the `simmerline` command: only the module of the command that is asked for is imported."""
     if sys.argv[1:2] == ["ask"] and "--jsonl" not in sys.argv:
         gc.disable()  # one answer and the process ends: sweeping what was just loaded would cost a tenth of the time
-    for stream in (sys.stdout, sys.stderr):
-        if hasattr(stream, "reconfigure"):
-            stream.reconfigure(encoding="utf-8", errors="replace")
-    wanted = [name for name in COMMANDS if sys.argv[1:2] == [name]]
-    try:
+    streams.make_ready()
+    with streams.ended_kindly():
+        wanted = [name for name in COMMANDS if sys.argv[1:2] == [name]]
         create_app(wanted or COMMANDS)()
-    except BrokenPipeError:
-        sys.stderr.close()
-        sys.exit(exits.FAILED)

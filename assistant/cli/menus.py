@@ -42,19 +42,17 @@ def menu_of(name: str | None, *, command: str) -> Menu:
         if not files:
             exits.leave(f"there are no recipes in {name}")
         return menu.of_folder(files, path.name)
-    return menu.read_menu(content_of(path, menu.MOST_BYTES + 1), path.parent)
+    return menu.read_menu(content_of(path, menu.MOST_BYTES), path.parent)
 
 
 def content_of(path: Path, most: int) -> bytes:
-    """The first bytes of a file; leaves with code 1 where it cannot be read."""
+    """The first bytes of a file, one more than so many; leaves with code 1 where it cannot be read."""
+    from assistant import files
+
     try:
-        with path.open("rb") as file:
-            return file.read(most)
-    except (OSError, ValueError) as error:
-        exits.leave(
-            f"cannot read {path}: {(getattr(error, 'strerror', None) or 'that is no name of a file').lower()}",
-            exits.FAILED,
-        )
+        return files.content_of(path, most)
+    except OSError as fault:
+        exits.leave(f"cannot read {path}: {(fault.strerror or str(fault)).lower()}", exits.FAILED)
 
 
 def kitchen_of(menu: Menu, at: str | None, name: str | None, units: Units | None) -> Kitchen:

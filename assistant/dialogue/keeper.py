@@ -80,6 +80,7 @@ class Keeper:
         """Write or draw a file that was asked for, and say where it is; None where none is, or none are written."""
         from assistant.dialogue.deeds import LogRun, WriteFile, write_new
         from assistant.errors import AssistantError
+        from assistant.files import NotWritten
         from assistant.replies.sentences import worded
         from rules.said import sentences
 
@@ -89,10 +90,10 @@ class Keeper:
         try:
             content = deed.text.encode() if isinstance(deed, WriteFile) else drawn(deed)
             path = write_new(self.folder, deed.name, content)
+        except NotWritten as fault:
+            return worded(say("not-written", reason=str(fault)), "us")
         except AssistantError as fault:
             return worded(say("not-drawn", reason=str(fault)), "us")
-        except OSError as fault:
-            return worded(say("not-written", reason=fault.strerror or str(fault)), "us")
         return worded(say("written", file=str(path)), "us")
 
     def logged(self, deed: LogRun) -> Run | None:

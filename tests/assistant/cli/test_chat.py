@@ -109,7 +109,7 @@ def test_the_transcript_holds_the_whole_conversation(tmp_path: Path) -> None:
 def test_a_transcript_that_cannot_be_written_is_refused_at_once(tmp_path: Path) -> None:
     """Before anything is said."""
     done = chat("thanks", options=("--transcript", str(tmp_path / "nowhere" / "talk.txt")))
-    assert done.exit_code == 2
+    assert done.exit_code == 1
     assert "cannot write" in done.stderr
     assert not done.stdout
 
