@@ -13,7 +13,8 @@ from pathlib import Path
 from typing import TextIO
 
 from assistant.cli import exits
-from assistant.errors import Noted
+from assistant.errors import AssistantError, Noted
+from rules.errors import RulesError
 
 OURS = Path(__file__).parents[2]
 # whoever looks for a mistake of ours sets it
@@ -84,7 +85,7 @@ def ended_kindly() -> Iterator[None]:
     except Exception as fault:
         if os.environ.get(TRACEBACK_VARIABLE):
             raise
-        _tell(stumbled(fault))
+        _tell(str(fault) if isinstance(fault, AssistantError | RulesError) else stumbled(fault))
         _end(exits.FAILED)
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
+from time import monotonic
 from typing import TYPE_CHECKING, Self, TypeVar
 
 from assistant.planning.clock import now_here
@@ -19,6 +20,8 @@ if TYPE_CHECKING:
     from assistant.store.database import Store
 
 T = TypeVar("T")
+LOOK_AGAIN_S = 10.0
+BACK = "The database is there again: from here on it is kept."
 
 
 @dataclass(kw_only=True)
@@ -26,8 +29,8 @@ class Keeper:
     """Keeps for any number of conversations, by the name that each has in its tracker.
 
     folder: where files are written that a cook asks for; None where none are
-    warn: is told what is wrong with the store; the conversations go on without it, until a timer is asked for again
-    store: None where there is none to be had
+    warn: is told what is wrong with the store, and when it is there again; the conversations go on without it
+    store: None where there is none to be had just now
     owner: whose log batches are kept in; "" for the house's
     """
 
@@ -35,6 +38,7 @@ class Keeper:
     store: Store | None = None
     folder: Path | None = None
     owner: str = ""
+    _next_look_s: float = 0.0
 
     @classmethod
     def open(cls, warn: Callable[[str], None]) -> Self:
@@ -45,10 +49,16 @@ class Keeper:
 
     def reopen(self) -> None:
         """Open the store, where it is not."""
+        if self.store:
+            return
         try:
-            self.store = self.store or open_store()
+            self.store = open_store()
         except StoreError as fault:
             self._do_without(fault)
+            return
+        if self._next_look_s:
+            self._next_look_s = 0.0
+            self.warn(BACK)
 
     def timed(self, request: Request, conversation: str) -> Outcome | None:
         """Do what is asked about timers; None where there is no store to keep them."""
@@ -104,7 +114,12 @@ class Keeper:
         return self.kept(lambda store: log_run(store, deed, now_here().date(), self.owner))
 
     def kept(self, work: Callable[[Store], T]) -> T | None:
-        """What some work with the store gives; None where there is none, or no longer."""
+        """What some work with the store gives; None where there is none, or no longer.
+
+        One that failed is looked for again, but not at every turn: to find out can take seconds.
+        """
+        if self.store is None and self._next_look_s and monotonic() >= self._next_look_s:
+            self.reopen()
         if self.store is None:
             return None
         try:
@@ -121,6 +136,7 @@ class Keeper:
     def _do_without(self, fault: StoreError) -> None:
         self.close()
         self.store = None
+        self._next_look_s = monotonic() + LOOK_AGAIN_S
         self.warn(fault.going_on)
 
 

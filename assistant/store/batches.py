@@ -14,6 +14,8 @@ from assistant.store import rows
 from assistant.store.database import Store
 from assistant.store.owners import HOUSE, belongs_to, key_of
 from assistant.store.schema import batches as table
+from rules.errors import within
+from rules.physics.air import HIGHEST_M, LOWEST_M
 
 ROW = "batch"
 # what a damaged row may hold something else in
@@ -104,6 +106,9 @@ def batch_of(row: Row[Any]) -> Batch:
     for name, kind in KINDS.items():
         if not isinstance(values[name], kind):
             raise TypeError(name)
+    for name in ("elevation_m", "from_elevation_m"):
+        if values[name] is not None:
+            within("elevation", values[name], LOWEST_M, HIGHEST_M, "m")
     return Batch(**{**values, "symptoms": _every(values["symptoms"], str), "changes": _every(values["changes"], dict)})
 
 

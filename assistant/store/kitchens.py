@@ -14,6 +14,7 @@ from assistant.store.owners import HOUSE, SIGN, belongs_to, key_of
 from assistant.store.schema import kitchens as table
 from rules.errors import UnknownWord, within
 from rules.model import Kitchen, Units
+from rules.physics.air import HIGHEST_M, LOWEST_M
 
 LONGEST_NAME = 80
 
@@ -49,7 +50,7 @@ class SavedKitchen:
         if not self.name.strip() or not self.name.isprintable() or len(self.name) > LONGEST_NAME:
             raise ValueError(f"a kitchen needs a name of 1 to {LONGEST_NAME} letters, such as Lodge")
         if self.elevation_m is not None:
-            within("elevation", self.elevation_m, -430, 5500, "m")
+            within("elevation", self.elevation_m, LOWEST_M, HIGHEST_M, "m")
         within("barometer offset", self.barometer_offset_pa, -5000, 5000, "Pa", "Further off, have it mended.")
         within("thermometer offset", self.thermometer_offset_c, -10, 10, "K", "Further off, have it mended.")
 

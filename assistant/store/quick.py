@@ -38,15 +38,21 @@ def kitchen_in_use() -> Kitchen | None:
     name, elevation_m, units, equipment, barometer_pa, thermometer_c = row
     try:
         return Kitchen(
-            name=str(name),
+            name=_word(name),
             elevation_m=None if elevation_m is None else within("elevation", elevation_m, LOWEST_M, HIGHEST_M, "m"),
             units=UNITS[units],
-            equipment=tuple(map(str, json.loads(equipment))),
+            equipment=tuple(map(_word, json.loads(equipment))),
             barometer_offset_pa=float(barometer_pa),
             thermometer_offset_c=float(thermometer_c),
         )
     except (TypeError, ValueError, KeyError):  # damaged, which the store tells
         return through_the_store()
+
+
+def _word(kept: object) -> str:
+    if not isinstance(kept, str):
+        raise TypeError("no word")
+    return kept
 
 
 def through_the_store() -> Kitchen | None:
