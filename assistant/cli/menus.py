@@ -22,6 +22,7 @@ if TYPE_CHECKING:
 
 STDIN = "-"
 TEXT, TERMINAL = "text", "terminal"
+NO_DISH = "the menu holds no dish; write one a line, such as: short ribs 40%"
 ASK_ELEVATION = (
     "where will you cook? Say --at 7000ft or a town, or keep your kitchen once: "
     'simmerline kitchen add "Timberfold Lodge" --at 7000ft'
@@ -29,7 +30,15 @@ ASK_ELEVATION = (
 
 
 def menu_of(name: str | None, *, command: str) -> Menu:
-    """The menu of a file, of a folder of recipes or of standard input; leaves with code 2 or 1 where there is none."""
+    """The menu of a file, of a folder of recipes or of standard input; leaves with code 1 or 2 where there is none, with 3
+    where it holds no dish."""
+    read = _read_menu(name, command)
+    if not read.lines and not read.faults:
+        exits.leave(NO_DISH, exits.ASKS_BACK)
+    return read
+
+
+def _read_menu(name: str | None, command: str) -> Menu:
     from assistant.planning import menu
 
     if name is None and sys.stdin.isatty():

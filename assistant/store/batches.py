@@ -18,6 +18,7 @@ from rules.errors import within
 from rules.physics.air import HIGHEST_M, LOWEST_M
 
 ROW = "batch"
+HIGHEST_ID = 2**31 - 1
 # what a damaged row may hold something else in
 KINDS: dict[str, Any] = {
     **dict.fromkeys(("recipe", "style", "kitchen", "note", "compared", "formula"), str),
@@ -78,6 +79,8 @@ def by_id(store: Store, id: int, owner: str = HOUSE) -> Batch | None:
 
     raises: StoreError
     """
+    if not 0 < id <= HIGHEST_ID:
+        return None
     with store.read() as connection:
         found = connection.execute(select(table).where(_is(id, owner)))
         return next(rows.whole(found, batch_of, ROW), None)
@@ -88,6 +91,8 @@ def remove(store: Store, id: int, owner: str = HOUSE) -> bool:
 
     raises: StoreError
     """
+    if not 0 < id <= HIGHEST_ID:
+        return False
     with store.write() as connection:
         return connection.execute(delete(table).where(_is(id, owner))).rowcount > 0
 

@@ -52,7 +52,9 @@ def test_at_does_not_overrule_the_question() -> None:
     assert "9,000 ft" in run("ask", "--at", "7000ft", "how long to braise short ribs at 9,000 feet").stdout
 
 
-@pytest.mark.parametrize("at", ["nowhere at all", "70000ft", "NaN feet", "", "-5000 ft", "1_000ft", "7000ft 8000ft", "12-7000ft"])
+@pytest.mark.parametrize(
+    "at", ["nowhere at all", "70000ft", "NaN feet", "", "-5000 ft", "1_000ft", "7000ft 8000ft", "12-7000ft"]
+)
 def test_an_impossible_at_is_a_misuse(at: str) -> None:
     result = run("ask", "--at", at, BRAISE)
     assert result.exit_code == 2

@@ -148,3 +148,11 @@ def test_a_folder_of_recipes_is_a_menu(run, tmp_path) -> None:
     empty = tmp_path / "empty"
     empty.mkdir()
     assert run(str(empty), "--at", "7000ft", "--covers", "60").exit_code == exits.MISUSED
+
+
+@pytest.mark.parametrize("given", ["", "\n\n", "Covers: 90\n"])
+@pytest.mark.parametrize("command", ["order", "schedule"])
+def test_a_menu_without_a_dish_is_asked_for(run, command: str, given: str) -> None:
+    done = run("-", "--at", "7000ft", given=given, command=command)
+    assert (done.exit_code, done.stdout) == (exits.ASKS_BACK, "")
+    assert "holds no dish" in done.stderr
