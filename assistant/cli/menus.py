@@ -30,8 +30,10 @@ ASK_ELEVATION = (
 
 
 def menu_of(name: str | None, *, command: str) -> Menu:
-    """The menu of a file, of a folder of recipes or of standard input; leaves with code 1 or 2 where there is none, with 3
-    where it holds no dish."""
+    """The menu of a file, of a folder of recipes or of standard input.
+
+    Leaves with code 1 or 2 where there is none, with 3 where it holds no dish.
+    """
     read = _read_menu(name, command)
     if not read.lines and not read.faults:
         exits.leave(NO_DISH, exits.ASKS_BACK)
