@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from assistant.dialogue.workbench import Run
-from assistant.files import AlreadyThere, write_all
+from assistant.files import AlreadyThere, NotWritten, write_all
 from rules.model import Request
 
 # the note of a batch that was taken back
@@ -63,6 +63,8 @@ def write_new(folder: Path, name: str, content: bytes) -> Path:
 
     raises: NotWritten
     """
+    if not folder.is_dir():
+        raise NotWritten(folder, "there is no such folder")
     stem, dot, ending = name.rpartition(".")
     for copy in range(1, MOST_COPIES):
         path = folder / (name if copy == 1 else f"{stem}-{copy}{dot}{ending}")
