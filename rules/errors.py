@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from math import isinf
+from math import inf, isinf
+from sys import float_info
 
 
 class RulesError(Exception):
@@ -24,6 +25,8 @@ class OutOfRange(RulesError, ValueError):
 
     def __init__(self, name: str, value: float, low: float, high: float, unit: str, hint: str = "") -> None:
         super().__init__(name, value, low, high, unit, hint)
+        # a whole number may be too large to be written as another
+        value = inf if value > float_info.max else -inf if value < -float_info.max else value
         self.name, self.value, self.low, self.high, self.unit, self.hint = name, value, low, high, unit, hint
 
     def __str__(self) -> str:

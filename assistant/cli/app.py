@@ -10,7 +10,7 @@ from typing import Annotated
 
 import typer
 
-from assistant.cli import exits, quick
+from assistant.cli import exits, quick, streams
 
 # in the order in which --help lists them, with what it says of each; each is a module beside this one
 COMMANDS = {
@@ -88,20 +88,21 @@ def simmerline(
 
 
 def main() -> None:
-    """Entry point of the `simmerline` command: only the module of the command that is asked for is imported."""
-    for stream in (sys.stdout, sys.stderr):
-        if hasattr(stream, "reconfigure"):
-            stream.reconfigure(encoding="utf-8", errors="replace")
+    """Entry point of the `simmerline` command."""
     asked = sys.argv[1:]
+    streams.make_ready()
     quick.start(takes_data=asked not in (*OVERVIEW, NO_COMMAND))
+    try:
+        with streams.ended_kindly():
+            app_for(asked)()
+    finally:
+        quick.ended()
+
+
+def app_for(asked: list[str]) -> typer.Typer:
+    """The app for what was typed; only the module of the command that is asked for is imported."""
     wanted = [name for name in COMMANDS if asked[:1] == [name]]
     app = bare_app() if asked == NO_COMMAND else overview() if asked in OVERVIEW else create_app(wanted or COMMANDS)
     if wanted != ["chat"] and (wanted != ["ask"] or "--jsonl" in asked):
         quick.loaded()
-    try:
-        app()
-    except BrokenPipeError:
-        sys.stderr.close()
-        sys.exit(exits.FAILED)
-    finally:
-        quick.ended()
+    return app

@@ -15,6 +15,8 @@ from assistant.cli import exits
 from assistant.cli.taken_for_granted import Units, kitchen_for
 from rules.model import Answer, Kitchen
 
+LONGEST_LINE = 1024 * 1024
+
 
 def register(app: typer.Typer) -> None:
     """Add the command to the app."""
@@ -68,7 +70,9 @@ def ask(
 def read_question(text: list[str] | None) -> str:
     """The question from the arguments or standard input; leaves with code 2 where there is none."""
     if text == ["-"] or (not text and not sys.stdin.isatty()):
-        question = sys.stdin.buffer.read().decode("utf-8", errors="replace")
+        question = sys.stdin.buffer.read(LONGEST_LINE + 1).decode("utf-8", errors="replace")
+        if len(question) > LONGEST_LINE:
+            exits.leave("that is far longer than a question; give a recipe to simmerline convert")
     else:
         question = " ".join(text or ())
     if not question.strip():
@@ -96,13 +100,14 @@ def show(answer: Answer, as_json: bool) -> None:
 
 
 def open_lines(name: str) -> Iterable[bytes]:
-    """The lines of a file or of standard input; leaves with code 2 where it cannot be read."""
-    if name == "-":
-        return sys.stdin.buffer
+    """The lines of a file or of standard input, of one that is too long no more than shows it; leaves with code 2 where
+    it cannot be read."""
+    from assistant.files import lines_of, opened
+
     try:
-        return Path(name).open("rb")
+        return lines_of(sys.stdin.buffer if name == "-" else opened(Path(name)), LONGEST_LINE)
     except OSError as error:
-        exits.leave(f"cannot read {name}: {error.strerror}")
+        exits.leave(f"cannot read {name}: {(error.strerror or str(error)).lower()}")
 
 
 def answer_lines(lines: Iterable[bytes], kitchen: Kitchen, depth: int | None) -> int:
@@ -133,6 +138,8 @@ def question_of(line: bytes) -> tuple[str, list[str]]:
 
     raises: ValueError that says what is wrong and what a line should be
     """
+    if len(line) > LONGEST_LINE:
+        raise ValueError(f"longer than the {LONGEST_LINE:,} bytes that are taken; give a recipe to simmerline convert")
     wanted = 'a line is a question, or {"text": "and at 9,000?", "context": ["how long to boil rice at 7,000"]}'
     try:
         plain = line.decode("utf-8").strip()

@@ -45,6 +45,7 @@ def card(
 
     if paper not in PAPERS_MM:
         exits.leave(f"--paper {paper} is none of {', '.join(PAPERS_MM)}")
+    title = title and title.encode(errors="replace").decode()  # half a letter cannot be drawn
     kitchens = [_placed(kitchen_for(at, units, name)) for name in (names or (None,))]
     with exits.kindly():
         pages = [page(card_for(title or k.name, k.elevation_m or 0.0, k.units), paper) for k in kitchens]

@@ -5,11 +5,11 @@ from __future__ import annotations
 import asyncio
 import shutil
 import sys
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 from threading import Event, Thread
-from typing import TYPE_CHECKING, Annotated, TextIO
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
@@ -17,6 +17,7 @@ from assistant.cli import exits, quick
 from assistant.cli.paging import asks_for_more, page
 from assistant.cli.saying import WIDEST, text_of, wrapped
 from assistant.cli.taken_for_granted import Units, kitchen_for, warner
+from assistant.cli.transcript import Transcript
 from rules.said import sentences
 
 if TYPE_CHECKING:
@@ -54,6 +55,7 @@ def chat(
     transcript: Annotated[
         Path | None, typer.Option("--transcript", metavar="FILE", help="Write the whole conversation to this file.")
     ] = None,
+    force: Annotated[bool, typer.Option("--force", help="Write over a transcript that is there.")] = False,
 ) -> None:
     """Talk it over: later questions lean on earlier ones, and what is missing is asked for.
 
@@ -69,7 +71,7 @@ def chat(
     record = Record.resume(new=new, warn=warn)
     record.folder = Path.cwd()
     memory = record.memory(kitchen, stated=stated)
-    out = open_transcript(transcript)
+    out = begun(transcript, force, warn)
     try:
         lines = typed(record) if sys.stdin.isatty() else piped()
         greet(record, memory)
@@ -78,21 +80,24 @@ def chat(
         record.close()
         if out:
             out.close()
+    if out and out.failed:
+        raise typer.Exit(exits.FAILED)
 
 
-def hold(lines: Iterator[str], record: Record, memory: Memory, out: TextIO | None, depth: int | None = None) -> None:
+def hold(
+    lines: Iterator[str], record: Record, memory: Memory, out: Transcript | None, depth: int | None = None
+) -> None:
     """Hold the conversation, line by line, until the lines end."""
-    write(out, *((u.who, u.text) for u in record.earlier))
-    loading = Thread(target=load)
-    loading.start()
+    if out:
+        out.add(*((u.who, u.text) for u in record.earlier))
     conversation, rest = None, ""
-    with asyncio.Runner() as runner:
+    with loading() as loaded, asyncio.Runner() as runner:
         for line in lines:
             if rest and asks_for_more(line):
                 rest = show(rest)
                 continue
             try:
-                loading.join()
+                loaded()
                 conversation = conversation or begin(record, memory, depth)
                 said = runner.run(conversation.say(line))
             except KeyboardInterrupt:
@@ -101,7 +106,28 @@ def hold(lines: Iterator[str], record: Record, memory: Memory, out: TextIO | Non
             rest = show(said.text)
             quick.loaded()
             record.keep(line, said.text, conversation.memory)
-            write(out, ("cook", line), ("assistant", said.text))
+            if out:
+                out.add(("cook", line), ("assistant", said.text))
+
+
+@contextmanager
+def loading() -> Iterator[Callable[[], None]]:
+    """Load in the meantime what a reply takes; gives what waits for it. Nothing is loaded for a pipe, which is there.
+
+    A process that ended before would tear what is being loaded.
+    """
+    thread = Thread(target=load)
+    if sys.stdin.isatty():
+        thread.start()
+
+    def wait() -> None:
+        if thread.is_alive():
+            thread.join()
+
+    try:
+        yield wait
+    finally:
+        wait()
 
 
 def load() -> None:
@@ -274,20 +300,17 @@ def phrases() -> tuple[str, ...]:
     return (*sorted(methods), *sorted(dishes().keys() - methods))
 
 
-def open_transcript(path: Path | None) -> TextIO | None:
-    """The file for the transcript; leaves with code 2 where it cannot be written."""
+def begun(path: Path | None, force: bool, warn: Callable[[str], None]) -> Transcript | None:
+    """The transcript; leaves with code 1 where it cannot be written, or is there already without --force."""
+    from assistant.files import AlreadyThere, NotWritten, why
+
     if path is None:
         return None
     try:
-        return path.open("w", encoding="utf-8", errors="replace")
+        return Transcript.begin(path, over=force, warn=warn)
+    except AlreadyThere:
+        exits.leave(f"{path} is there already; --force writes over it, --transcript names another", exits.FAILED)
+    except NotWritten as fault:
+        exits.leave(str(fault), exits.FAILED)
     except OSError as fault:
-        exits.leave(f"cannot write {path}: {fault.strerror}")
-
-
-def write(out: TextIO | None, *said: tuple[str, str]) -> None:
-    """Add to the transcript; each line is on the disk before the next is said."""
-    if out is None:
-        return
-    for who, text in said:
-        out.write(f"{'You' if who == 'cook' else 'simmerline'}: {text}\n\n")
-    out.flush()
+        exits.leave(f"{path}: {why(fault)}", exits.FAILED)

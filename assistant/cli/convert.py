@@ -65,6 +65,7 @@ def convert(
         Path | None,
         typer.Option("--out", metavar="FOLDER", help="Write the results there; several recipes need it."),
     ] = None,
+    force: Annotated[bool, typer.Option("--force", help="Write over results that are there.")] = False,
 ) -> None:
     """Convert recipes from the elevation they were written for to yours.
 
@@ -83,12 +84,12 @@ def convert(
     sources = _sources(recipes)
     gc.disable()  # the process ends with its recipes; sweeping the freshly loaded lexicon would only cost time
     if len(sources) == 1 and not (recipes and Path(recipes[0]).is_dir()):
-        raise typer.Exit(one(sources[0], asked, form, out))
+        raise typer.Exit(one(sources[0], asked, form, out, force=force))
     if out is None:
         exits.leave("several recipes need a folder for the results: --out converted")
     from assistant.cli.convert_many import many
 
-    raise typer.Exit(many(sources, asked, form or TEXT, out))
+    raise typer.Exit(many(sources, asked, form or TEXT, out, force=force))
 
 
 def _asked(
@@ -154,12 +155,16 @@ def _files(folder: Path) -> list[str]:
     return sorted(str(path) for path in seen)
 
 
-def one(source: str, asked: dict[str, Any], form: str | None, out: Path | None) -> int:
+def one(source: str, asked: dict[str, Any], form: str | None, out: Path | None, *, force: bool) -> int:
     """Convert one recipe and show it, or write it to the folder; leaves with code 3 where the file holds none."""
+    from assistant.cli.convert_many import encoded, free_places
     from assistant.errors import AssistantError
     from assistant.recipes.errors import NoRecipe
     from rules.errors import RulesError
 
+    screen = TERMINAL if out is None and sys.stdout.isatty() else TEXT
+    chosen = forms.form(form or screen)
+    places = [] if out is None else free_places([source], chosen, out, force=force)
     try:
         converted = converted_from(source, asked)
     except NoRecipe as fault:
@@ -167,13 +172,8 @@ def one(source: str, asked: dict[str, Any], form: str | None, out: Path | None) 
     except (AssistantError, RulesError) as fault:
         exits.leave(str(fault), exits.FAILED)
     if out is not None:
-        from assistant.cli.convert_many import put
-
-        chosen = forms.form(form or TEXT)
-        written = put(chosen.write(converted, asked["units"]), Path(source), chosen, out, set())
-        typer.echo(f"Written: {written}")
+        exits.write({places[0]: encoded(chosen.write(converted, asked["units"]))}, force)
         return exits.ANSWERED
-    chosen = forms.form(form or (TERMINAL if sys.stdout.isatty() else TEXT))
     if chosen.show:
         chosen.show(converted, asked["units"])
     else:

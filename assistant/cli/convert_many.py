@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import asdict, replace
+from itertools import count
 from pathlib import Path
 from typing import Any
 
@@ -13,66 +14,87 @@ import typer
 from assistant.cli import exits
 from assistant.cli.convert_each import Done, Worked, in_order
 from assistant.cli.watching import watched
+from assistant.files import AlreadyThere, NotWritten, check_free, write_all
 from assistant.replies.recipe import forms
 from assistant.replies.recipe.forms import Form
 
 REPORT = "report"
+# how many files are named where more are there
+NAMED = 3
 
 
-def many(sources: Sequence[str], asked: dict[str, Any], name: str, out: Path) -> int:
+def many(sources: Sequence[str], asked: dict[str, Any], name: str, out: Path, *, force: bool) -> int:
     """Convert every file, write the results and the report; a file that cannot be read is told, the rest are done.
 
-    name: of the form
+    name: of the form; force: whether files that are there are written over
     returns: exit code 0, or 1 where one of them failed
     """
-    taken = {Path(source).resolve() for source in sources if source != "-"}
-    taken |= {(out / f"{REPORT}{ending}").resolve() for ending in (".txt", ".json")}
-    _make(out)
-    work = zip(sources, in_order(sources, asked, name), strict=True)
+    places = free_places(sources, forms.form(name), out, (f"{REPORT}.json", f"{REPORT}.txt"), force=force)
+    work = zip(sources, places, in_order(sources, asked, name), strict=True)
     shown = watched(work, "Converting", count=len(sources))
-    done = [_written(found, source, forms.form(name), out, taken) for source, found in shown]
-    summary = as_report(done, asked)
+    done = [_written(found, path, source, force=force) for source, path, found in shown]
+    summary = json.dumps(as_report(done, asked), ensure_ascii=False, indent=2) + "\n"
     text = report_text(done, asked)
-    _put(out / f"{REPORT}.json", json.dumps(summary, ensure_ascii=False, indent=2) + "\n")
-    _put(out / f"{REPORT}.txt", text)
-    typer.echo(json.dumps(summary, ensure_ascii=False, indent=2) if name == "json" else text.rstrip())
+    typer.echo(summary if name == "json" else f"{text.rstrip()}\n", nl=False)
+    with exits.kindly():
+        reports = {out / f"{REPORT}.json": encoded(summary), out / f"{REPORT}.txt": encoded(text)}
+        write_all(reports, over=force)
     return exits.FAILED if any(d.error for d in done) else exits.ANSWERED
 
 
-def _written(found: Worked, source: str, form: Form, out: Path, taken: set[Path]) -> Done:
+def _written(found: Worked, path: Path, source: str, *, force: bool) -> Done:
     """What came of one file once its result is written."""
     if found.done.error:
         return found.done
     try:
-        return replace(found.done, written=str(put(found.text, Path(source), form, out, taken)))
-    except OSError as fault:
-        return Done(file=source, error=str(fault).removeprefix(f"{source}: "))
+        write_all({path: encoded(found.text)}, over=force)
+    except NotWritten as fault:
+        return Done(file=source, error=f"the result cannot be written: {fault}")
+    return replace(found.done, written=str(path))
 
 
-def put(text: str, source: Path, form: Form, out: Path, taken: set[Path]) -> Path:
-    """Write a result under the name of its recipe, numbered where two have the same; never over a recipe.
+def free_places(
+    sources: Sequence[str], form: Form, out: Path, besides: Sequence[str] = (), *, force: bool
+) -> list[Path]:
+    """Where the result of each recipe goes: under its name, numbered where two have the same; never over a recipe.
 
-    taken: resolved paths that are not to be written, the new one is added
+    besides: further files that are written there
+
+    Leaves with code 1 where one is there already and may not be written over, with 2 where out can be no folder.
     """
-    _make(out)
-    taken.add(source.resolve())
-    stem = source.stem if source.name != "-" else "recipe"
-    names = (out / f"{stem}{f'-{n}' if n > 1 else ''}{form.ending}" for n in range(1, 1_000_000))
-    path = next(name for name in names if name.resolve() not in taken)
-    taken.add(path.resolve())
-    _put(path, text)
-    return path
+    if out.exists() and not out.is_dir():
+        exits.leave(f"{out} is a file; --out names a folder for the results")
+    reports = [out / name for name in besides]
+    taken = {Path(source).resolve() for source in sources if source != "-"} | {path.resolve() for path in reports}
+    places = []
+    for source in map(Path, sources):
+        stem = source.stem if source.name != "-" else "recipe"
+        names = (out / f"{stem}{f'-{n}' if n > 1 else ''}{form.ending}" for n in count(1))
+        places.append(next(name for name in names if name.resolve() not in taken))
+        taken.add(places[-1].resolve())
+    _check_free([*places, *reports], force=force)
+    return places
 
 
-def _make(out: Path) -> None:
-    try:
-        out.mkdir(parents=True, exist_ok=True)
-    except OSError as error:
-        exits.leave(f"cannot make the folder {out}: {(error.strerror or 'no such place').lower()}")
+def _check_free(places: Iterable[Path], *, force: bool) -> None:
+    there = []
+    for path in places:
+        try:
+            check_free(path, over=force)
+        except AlreadyThere:
+            there.append(str(path))
+        except NotWritten as fault:
+            exits.leave(str(fault), exits.FAILED)
+    if there:
+        more = f" and {len(there) - NAMED} more" if len(there) > NAMED else ""
+        named = ", ".join(there[:NAMED])
+        are = "is" if len(there) == 1 else "are"
+        exits.leave(f"{named}{more} {are} there already; --force writes over, --out names another folder", exits.FAILED)
 
 
-def _put(path: Path, text: str) -> None:
-    path.write_text(text, encoding="utf-8", errors="replace", newline="\n")
+def encoded(text: str) -> bytes:
+    """A text as it is written into a file."""
+    return text.encode("utf-8", errors="replace")
 
 
 def as_report(done: Sequence[Done], asked: dict[str, Any]) -> dict[str, Any]:

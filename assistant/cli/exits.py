@@ -17,15 +17,18 @@ FAILED = 1
 MISUSED = 2
 ASKS_BACK = 3
 NOT_COVERED = 4
+STOPPED = 130
 
+# every code that a command ends with, and what it says
 CODES = {
     ANSWERED: "answered",
     FAILED: "something failed, or a line or file of several did",
     MISUSED: "the command was misused",
     ASKS_BACK: "a piece is missing and the reply asks for it, or what was given holds no recipe",
     NOT_COVERED: "the question is outside what simmerline covers",
+    STOPPED: "stopped by Ctrl-C",
 }
-EPILOG = f"Exit codes: {'; '.join(f'{code} {means}' for code, means in CODES.items())}."
+EPILOG = "Exit codes: " + "; ".join(f"{code} {words}" for code, words in CODES.items()) + "."
 
 
 def of(answer: Answer) -> int:
@@ -54,17 +57,25 @@ def kindly() -> Iterator[None]:
     except (AssistantError, RulesError) as fault:
         leave(str(fault), FAILED)
     except OSError as fault:
-        leave(f"{fault.filename or 'the file'}: {(fault.strerror or str(fault)).lower()}", FAILED)
+        leave(of_system(fault), FAILED)
+
+
+def of_system(fault: OSError) -> str:
+    """A fault of the operating system in one line; one that names no file befell what was to be shown."""
+    reason = (fault.strerror or str(fault)).lower()
+    return f"{fault.filename}: {reason}" if fault.filename else f"the answer cannot be shown: {reason}"
 
 
 def write(files: Mapping[Path, bytes], force: bool) -> None:
-    """Write files and say so; leaves with code 1 and writes none of them where one is there already and may not be
-    written over. Never writes through a link."""
+    """Write files, each whole, and say so; leaves with code 1 and writes none of them where one cannot be written, or
+    is there already and may not be written over."""
+    from assistant.files import AlreadyThere, NotWritten, write_all
+
+    try:
+        write_all(files, over=force)
+    except AlreadyThere as fault:
+        leave(f"{fault.path} is there already; --force writes over it, --out names another", FAILED)
+    except NotWritten as fault:
+        leave(str(fault), FAILED)
     for path in files:
-        if path.is_symlink():
-            leave(f"{path} is a link to another file; name a file of its own", FAILED)
-        if path.exists() and not force:
-            leave(f"{path} is there already; --force writes over it, --out names another", FAILED)
-    for path, content in files.items():
-        path.write_bytes(content)
         typer.echo(f"Written: {path}")

@@ -22,6 +22,7 @@ if TYPE_CHECKING:
 
 STDIN = "-"
 TEXT, TERMINAL = "text", "terminal"
+NO_DISH = "the menu holds no dish; write one a line, such as: short ribs 40%"
 ASK_ELEVATION = (
     "where will you cook? Say --at 7000ft or a town, or keep your kitchen once: "
     'simmerline kitchen add "Timberfold Lodge" --at 7000ft'
@@ -29,7 +30,17 @@ ASK_ELEVATION = (
 
 
 def menu_of(name: str | None, *, command: str) -> Menu:
-    """The menu of a file, of a folder of recipes or of standard input; leaves with code 2 or 1 where there is none."""
+    """The menu of a file, of a folder of recipes or of standard input.
+
+    Leaves with code 1 or 2 where there is none, with 3 where it holds no dish.
+    """
+    read = _read_menu(name, command)
+    if not read.lines and not read.faults:
+        exits.leave(NO_DISH, exits.ASKS_BACK)
+    return read
+
+
+def _read_menu(name: str | None, command: str) -> Menu:
     from assistant.planning import menu
 
     if name is None and sys.stdin.isatty():
@@ -42,19 +53,17 @@ def menu_of(name: str | None, *, command: str) -> Menu:
         if not files:
             exits.leave(f"there are no recipes in {name}")
         return menu.of_folder(files, path.name)
-    return menu.read_menu(content_of(path, menu.MOST_BYTES + 1), path.parent)
+    return menu.read_menu(content_of(path, menu.MOST_BYTES), path.parent)
 
 
 def content_of(path: Path, most: int) -> bytes:
-    """The first bytes of a file; leaves with code 1 where it cannot be read."""
+    """The first bytes of a file, one more than so many; leaves with code 1 where it cannot be read."""
+    from assistant import files
+
     try:
-        with path.open("rb") as file:
-            return file.read(most)
-    except (OSError, ValueError) as error:
-        exits.leave(
-            f"cannot read {path}: {(getattr(error, 'strerror', None) or 'that is no name of a file').lower()}",
-            exits.FAILED,
-        )
+        return files.content_of(path, most)
+    except OSError as fault:
+        exits.leave(f"cannot read {path}: {(fault.strerror or str(fault)).lower()}", exits.FAILED)
 
 
 def kitchen_of(menu: Menu, at: str | None, name: str | None, units: Units | None) -> Kitchen:

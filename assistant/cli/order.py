@@ -79,7 +79,6 @@ def order(
     sheet = _reckoned(read, kitchen, covers, over, on_hand)
     if out is not None:
         with exits.kindly():
-            out.parent.mkdir(parents=True, exist_ok=True)
             exits.write({out: asked_for.write(sheet, kitchen.units)}, force)
     else:
         show(sheet, asked_for, kitchen.units)
@@ -92,7 +91,7 @@ def _reckoned(menu: Menu, kitchen: Kitchen, covers: int | None, margin: float, o
     from assistant.planning import on_hand as stores
     from assistant.planning.order_sheet import order_sheet
 
-    there = stores.read_on_hand(content_of(on_hand, stores.MOST_BYTES + 1)) if on_hand else None
+    there = stores.read_on_hand(content_of(on_hand, stores.MOST_BYTES)) if on_hand else None
     sheet = order_sheet(
         menu, elevation_m=kitchen.elevation_m or 0.0, covers=covers, margin=margin,
         on_hand=there.grams if there else None, units=kitchen.units, watched=_watched,

@@ -90,7 +90,6 @@ def schedule(
             show(made, asked_for, kitchen.units)
         else:
             content = asked_for.write(made, kitchen.units)
-            out.parent.mkdir(parents=True, exist_ok=True)
             exits.write({out: content}, force)
     raise typer.Exit(exits.FAILED if made.faults or made.late or made.past else exits.ANSWERED)
 

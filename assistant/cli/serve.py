@@ -11,7 +11,7 @@ import typer
 from assistant.cli import exits
 from assistant.cli.taken_for_granted import warner
 
-PORT, MOST_WORKERS = 8080, 64
+PORT, MOST_WORKERS, LONGEST_TOKEN = 8080, 64, 4096
 TOKEN_VARIABLE = "SIMMERLINE_TOKEN"
 METRICS = "Count requests and answers at /metrics, in the text format of Prometheus; never with words of anybody."
 LINES = "Write a line for each request: its route, status and seconds; never words of anybody."
@@ -93,12 +93,15 @@ def serve(
 
 def _token(file: Path | None) -> str:
     """The access token; leaves with code 2 where its file cannot be read or holds none."""
+    from assistant.files import content_of
+
     if file is None:
         return os.environ.get(TOKEN_VARIABLE, "").strip()
     try:
-        token = file.read_text(encoding="utf-8").strip()
+        content = content_of(file, LONGEST_TOKEN)
+        token = content.decode().strip()
     except (OSError, UnicodeDecodeError) as fault:
-        exits.leave(f"cannot read {file}: {getattr(fault, 'strerror', None) or 'that is no text'}")
-    if not token:
-        exits.leave(f"{file} holds no token")
+        exits.leave(f"cannot read {file}: {(getattr(fault, 'strerror', None) or 'that is no text').lower()}")
+    if not token or len(content) > LONGEST_TOKEN:
+        exits.leave(f"{file} holds no token" if not token else f"{file} is longer than any token")
     return token

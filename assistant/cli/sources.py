@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from typing import Annotated
+from collections.abc import Iterator, Sequence
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
 from assistant.cli import exits
+
+if TYPE_CHECKING:
+    from rules.book import Rule
+    from rules.tables import Source
 
 NOTHING = 'no rule and no publication has "{word}" in its name; say a part of one, such as braise or usda'
 
@@ -24,39 +28,35 @@ def sources(
     markdown: Annotated[bool, typer.Option("--markdown", help="As two Markdown tables.")] = False,
 ) -> None:
     """List every rule with its sources, then the bibliography with the basis of each entry."""
-    lines = list(markdown_lines() if markdown else plain_lines(word or ""))
-    if not any(lines):
+    from rules.book import every_rule
+    from rules.tables import sources as bibliography
+
+    wanted = (word or "").casefold()
+    rules = [rule for _, rule in every_rule() if wanted in f"{rule.id} {' '.join(rule.sources)}".casefold()]
+    entries = [e for e in bibliography().values() if wanted in f"{e.id} {e.title} {e.publisher}".casefold()]
+    if not rules and not entries:
         exits.leave(NOTHING.format(word=word), exits.ASKS_BACK)
-    for line in lines:
+    for line in markdown_lines(rules, entries) if markdown else plain_lines(rules, entries):
         typer.echo(line)
 
 
-def plain_lines(word: str) -> Iterator[str]:
+def plain_lines(rules: Sequence[Rule], entries: Sequence[Source]) -> Iterator[str]:
     """Rules, then publications, a line each."""
-    from rules.book import every_rule
-    from rules.tables import sources as bibliography
-
-    wanted = word.casefold()
-    for _, rule in every_rule():
-        if wanted in f"{rule.id} {' '.join(rule.sources)}".casefold():
-            yield f"{rule.id}: {rule.purpose} [{', '.join(rule.sources)}]"
+    for rule in rules:
+        yield f"{rule.id}: {rule.purpose} [{', '.join(rule.sources)}]"
     yield ""
-    for entry in bibliography().values():
-        if wanted in f"{entry.id} {entry.title} {entry.publisher}".casefold():
-            yield f"{entry.id}: {entry.publisher}, {entry.title}, {entry.year}. {entry.where}. Basis: {entry.basis}."
+    for entry in entries:
+        yield f"{entry.id}: {entry.publisher}, {entry.title}, {entry.year}. {entry.where}. Basis: {entry.basis}."
 
 
-def markdown_lines() -> Iterator[str]:
-    """The same as two tables, for DEVELOPERS.md."""
-    from rules.book import every_rule
-    from rules.tables import sources as bibliography
-
+def markdown_lines(rules: Sequence[Rule], entries: Sequence[Source]) -> Iterator[str]:
+    """The same as two tables."""
     yield "| rule | what it does | sources |"
     yield "|---|---|---|"
-    for _, rule in sorted(every_rule(), key=lambda row: row[1].id):
+    for rule in sorted(rules, key=lambda rule: rule.id):
         yield f"| `{rule.id}` | {rule.purpose} | {', '.join(rule.sources)} |"
     yield ""
     yield "| source | publication | basis |"
     yield "|---|---|---|"
-    for entry in sorted(bibliography().values(), key=lambda row: row.id):
+    for entry in sorted(entries, key=lambda entry: entry.id):
         yield f"| `{entry.id}` | {entry.publisher}, {entry.title}, {entry.year} | {entry.basis} |"

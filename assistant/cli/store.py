@@ -76,10 +76,12 @@ def _lines(file: str) -> Iterator[IO[str]]:
 def _put(lines: Iterable[str], path: Path, force: bool) -> int:
     """Write lines into a file for its owner alone, whole or not at all; leaves with code 1 where it may not be written
     over. Gives how many."""
-    if path.is_symlink():
-        exits.leave(f"{path} is a link to another file; name a file of its own", exits.FAILED)
-    if path.exists() and not force:
-        exits.leave(f"{path} is there already; --force writes over it", exits.FAILED)
+    from assistant.files import AlreadyThere, check_free
+
+    try:
+        check_free(path, over=force)
+    except AlreadyThere as fault:
+        exits.leave(f"{fault}; --force writes over it", exits.FAILED)
     part = path.with_name(f".{path.name}.{os.getpid()}.part")
     count = 0
     try:

@@ -25,12 +25,12 @@ class Units(StrEnum):
 
 
 def warner() -> Callable[[str], None]:
-    """A function that says on standard error what is wrong, each thing once."""
-    told: set[str] = set()
+    """A function that says on standard error what is wrong, and the same thing not twice on end."""
+    told = [""]
 
     def warn(message: str) -> None:
-        if message not in told:
-            told.add(message)
+        if message != told[0]:
+            told[0] = message
             typer.echo(f"simmerline: {message}", err=True)
 
     return warn

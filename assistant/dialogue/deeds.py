@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import os
 import re
 import unicodedata
+from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 
 from assistant.dialogue.workbench import Run
+from assistant.files import AlreadyThere, NotWritten, write_all
 from rules.model import Request
 
 # the note of a batch that was taken back
@@ -60,15 +63,16 @@ def safe_name(name: str, ending: str = ".txt") -> str:
 def write_new(folder: Path, name: str, content: bytes) -> Path:
     """Write the content into a new file of the folder; one that is there is never written over.
 
-    raises: OSError
+    raises: NotWritten
     """
+    if not folder.is_dir():
+        raise NotWritten(folder, "there is no such folder")
     stem, dot, ending = name.rpartition(".")
     for copy in range(1, MOST_COPIES):
         path = folder / (name if copy == 1 else f"{stem}-{copy}{dot}{ending}")
-        try:
-            with path.open("xb") as out:
-                out.write(content)
-        except FileExistsError:
+        if os.path.lexists(path):
             continue
-        return path
-    raise FileExistsError(str(folder / name))
+        with suppress(AlreadyThere):
+            write_all({path: content})
+            return path
+    raise AlreadyThere(folder / name, "so are a thousand of that name")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from asyncio import Queue
 from typing import Any
 
@@ -48,6 +49,7 @@ class KitchenExecutor(ActionExecutor):
 
         raises: ActionExecutionRejection for a malformed call, ActionNotFoundException, ActionMissingDomainException
         """
+        action_call = readable(action_call)
         if problem := fault_of(action_call):
             raise ActionExecutionRejection(str(action_call.get("next_action") or ""), problem)
         result = await super().run({**action_call, "tracker": whole(action_call["tracker"])}, sink, dispatcher)
@@ -69,6 +71,17 @@ class KitchenExecutor(ActionExecutor):
         if brought is None and digest is not None and digest not in self.known:
             raise ActionMissingDomainException(action_name)
         return domain()
+
+
+def readable(call: dict[str, Any]) -> dict[str, Any]:
+    """A call as it came, but for halves of letters, which no file, database or reply can hold: question marks."""
+    text = json.dumps(call, ensure_ascii=False)
+    try:
+        text.encode()
+    except UnicodeEncodeError:
+        found: dict[str, Any] = json.loads(text.encode(errors="replace"))
+        return found
+    return call
 
 
 def is_bare(call: dict[str, Any]) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
+from time import monotonic
 from typing import TYPE_CHECKING, Self, TypeVar
 
 from assistant.planning.clock import now_here
@@ -19,6 +20,8 @@ if TYPE_CHECKING:
     from assistant.store.database import Store
 
 T = TypeVar("T")
+LOOK_AGAIN_S = 10.0
+BACK = "The database is there again: from here on it is kept."
 
 
 @dataclass(kw_only=True)
@@ -27,8 +30,8 @@ class Keeper:
 
     folder: where files are written that a cook asks for; None where none are
     pictures: whether whoever holds the conversations shows what is to be drawn
-    warn: is told what is wrong with the store; the conversations go on without it, until a timer is asked for again
-    store: None where there is none to be had
+    warn: is told what is wrong with the store, and when it is there again; the conversations go on without it
+    store: None where there is none to be had just now
     owner: whose log batches are kept in; "" for the house's
     """
 
@@ -37,6 +40,7 @@ class Keeper:
     folder: Path | None = None
     owner: str = ""
     pictures: bool = False
+    _next_look_s: float = 0.0
 
     @classmethod
     def open(cls, warn: Callable[[str], None]) -> Self:
@@ -47,10 +51,16 @@ class Keeper:
 
     def reopen(self) -> None:
         """Open the store, where it is not."""
+        if self.store:
+            return
         try:
-            self.store = self.store or open_store()
+            self.store = open_store()
         except StoreError as fault:
             self._do_without(fault)
+            return
+        if self._next_look_s:
+            self._next_look_s = 0.0
+            self.warn(BACK)
 
     def timed(self, request: Request, conversation: str) -> Outcome | None:
         """Do what is asked about timers; None where there is no store to keep them."""
@@ -83,6 +93,7 @@ class Keeper:
         from assistant.dialogue.deeds import Draw, LogRun, WriteFile, write_new
         from assistant.dialogue.pictures import OF_PLAN
         from assistant.errors import AssistantError
+        from assistant.files import NotWritten
         from assistant.replies.sentences import worded
         from rules.said import sentences
 
@@ -94,10 +105,10 @@ class Keeper:
         try:
             content = deed.text.encode() if isinstance(deed, WriteFile) else drawn(deed)
             path = write_new(self.folder, deed.name, content)
+        except NotWritten as fault:
+            return worded(say("not-written", reason=str(fault)), "us")
         except AssistantError as fault:
             return worded(say("not-drawn", reason=str(fault)), "us")
-        except OSError as fault:
-            return worded(say("not-written", reason=fault.strerror or str(fault)), "us")
         return worded(say("written", file=str(path)), "us")
 
     def logged(self, deed: LogRun) -> Run | None:
@@ -108,7 +119,12 @@ class Keeper:
         return self.kept(lambda store: log_run(store, deed, now_here().date(), self.owner))
 
     def kept(self, work: Callable[[Store], T]) -> T | None:
-        """What some work with the store gives; None where there is none, or no longer."""
+        """What some work with the store gives; None where there is none, or no longer.
+
+        One that failed is looked for again, but not at every turn: to find out can take seconds.
+        """
+        if self.store is None and self._next_look_s and monotonic() >= self._next_look_s:
+            self.reopen()
         if self.store is None:
             return None
         try:
@@ -125,6 +141,7 @@ class Keeper:
     def _do_without(self, fault: StoreError) -> None:
         self.close()
         self.store = None
+        self._next_look_s = monotonic() + LOOK_AGAIN_S
         self.warn(fault.going_on)
 
 

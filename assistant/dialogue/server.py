@@ -34,7 +34,8 @@ def create_app(keeper: Keeper | None = None, watched: Watch = UNWATCHED) -> Sani
 
     A malformed call gets 400, an unknown action 404, a call without domain 449; the body says what is wrong.
     """
-    app = rasa_sdk_app(KitchenExecutor(keeper))
+    # Rasa calls from no browser, so no page elsewhere may
+    app = rasa_sdk_app(KitchenExecutor(keeper), cors_origins=[])
     app.config.REQUEST_MAX_SIZE = MOST_BYTES
     # the extension that the page uses would add documents here that load scripts from elsewhere
     app.config.AUTO_EXTEND = False

@@ -14,6 +14,7 @@ TOKEN = re.compile(
       \d{1,2}:\d{2}(?!\d)                   # 6:30
     | \d+(?:/\d+)+                          # 1/2
     | \d+(?:\.\d+)?e[+-]?\d+                # 1e3, which no cook writes: one word, and no number
+    | \d+(?:_\d+)+                          # 1_000: one word, and no number, as above
     | \d+(?:[.,]\d+)*k(?![a-z])             # 7k, 7.5k
     | \d+(?:[.,]\d+)*                       # 7,000, 2.1, 2,1: never cut inside
     | \.\d+

@@ -28,6 +28,7 @@ if TYPE_CHECKING:
 LANGUAGE = "en"
 LAST = {"and": "and", "or": "or", "commas": "comma", "semicolons": "semicolon", "sentences": "sentence", "then": "then"}
 BETWEEN = LAST | {"and": "comma", "or": "comma"}
+LONGEST_VALUE = 2400
 
 
 class Written(str):
@@ -125,10 +126,15 @@ def sentence(file: str, id: str, values: dict[str, Any], units: Units, language:
         bundle.add_resource(message_files.parsed(file, name, language))
     if (pattern := _pattern(bundle, name, attribute)) is None:
         raise NoSuchSentence(f"{where}: there is no such message")
-    text, errors = bundle.format_pattern(pattern, values)
+    text, errors = bundle.format_pattern(pattern, {name: _carried(value) for name, value in values.items()})
     if errors:
         raise BadWording(f"{where}: {errors[0]}")
     return str(text).replace("\n", " ")
+
+
+def _carried(value: Any) -> Any:
+    """A value as far as a sentence carries it: what people paste may be longer than Fluent takes."""
+    return f"{value[:LONGEST_VALUE]} ..." if isinstance(value, str) and len(value) > LONGEST_VALUE else value
 
 
 def _pattern(bundle: FluentBundle, name: str, attribute: str) -> Pattern | None:

@@ -6,8 +6,9 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Any, Literal
 
-from sqlalchemy import delete, func, insert, select
+from sqlalchemy import Row, delete, func, insert, select
 
+from assistant.store import rows
 from assistant.store.database import Store
 from assistant.store.schema import conversations, utterances
 
@@ -72,7 +73,7 @@ def said(store: Store, id: str, last: int | None = None) -> tuple[Utterance, ...
         .limit(last)
     )
     with store.read() as connection:
-        return tuple(Utterance(*row) for row in connection.execute(query))[::-1]
+        return tuple(rows.whole(connection.execute(query), utterance_of, "something said in a conversation"))[::-1]
 
 
 def latest(store: Store, front_end: str) -> Conversation | None:
@@ -100,3 +101,13 @@ def forget(store: Store, id: str) -> None:
     """
     with store.write() as connection:
         connection.execute(delete(conversations).where(conversations.c.id == id))
+
+
+def utterance_of(row: Row[Any]) -> Utterance:
+    """Something said, from its row.
+
+    raises: TypeError where it is damaged
+    """
+    if not isinstance(row.text, str) or not isinstance(row.said_at, datetime):
+        raise TypeError("nothing said, or at no moment")
+    return Utterance(**row._mapping)

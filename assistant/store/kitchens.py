@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 from dataclasses import asdict, dataclass, replace
-from typing import Any
+from typing import Any, get_args
 
 from sqlalchemy import Connection, Row, Select, delete, insert, select, update
 
 from assistant.errors import AssistantError
+from assistant.store import rows
 from assistant.store.database import Store
-from assistant.store.owners import HOUSE, belongs_to, key_of
+from assistant.store.owners import HOUSE, SIGN, belongs_to, key_of
 from assistant.store.schema import kitchens as table
 from rules.errors import UnknownWord, within
 from rules.model import Kitchen, Units
+from rules.physics.air import HIGHEST_M, LOWEST_M
 
 LONGEST_NAME = 80
 
@@ -43,10 +45,12 @@ class SavedKitchen:
     in_use: bool = False
 
     def __post_init__(self) -> None:
+        if self.units not in get_args(Units):
+            raise ValueError(f"{self.units!r} is no system of units")
         if not self.name.strip() or not self.name.isprintable() or len(self.name) > LONGEST_NAME:
             raise ValueError(f"a kitchen needs a name of 1 to {LONGEST_NAME} letters, such as Lodge")
         if self.elevation_m is not None:
-            within("elevation", self.elevation_m, -430, 5500, "m")
+            within("elevation", self.elevation_m, LOWEST_M, HIGHEST_M, "m")
         within("barometer offset", self.barometer_offset_pa, -5000, 5000, "Pa", "Further off, have it mended.")
         within("thermometer offset", self.thermometer_offset_c, -10, 10, "K", "Further off, have it mended.")
 
@@ -156,6 +160,20 @@ def first(connection: Connection, query: Select[Any]) -> SavedKitchen | None:
 
 
 def kitchen_of(row: Row[Any]) -> SavedKitchen:
-    """A kitchen from its row."""
+    """A kitchen from its row; of one that is damaged no more is known than what it is called."""
     values = {name: value for name, value in row._mapping.items() if name not in ("id", "key")}
-    return SavedKitchen(**{**values, "equipment": tuple(values["equipment"])})
+    try:
+        return SavedKitchen(**{**values, "equipment": _words(values["equipment"])})
+    except rows.FAULTS:
+        name = row._mapping["key"].rpartition(SIGN)[2]
+        rows.tell(
+            f'the kitchen "{name}"',
+            f'no more is known of it; keep it anew: simmerline kitchen add "{name}" --replace --at ELEVATION',
+        )
+        return SavedKitchen(name=name, in_use=bool(values["in_use"]))
+
+
+def _words(kept: Any) -> tuple[str, ...]:
+    if not isinstance(kept, list) or not all(isinstance(word, str) for word in kept):
+        raise TypeError("no list of words")
+    return tuple(kept)

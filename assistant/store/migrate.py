@@ -36,11 +36,18 @@ STEPS: tuple[Step, ...] = (batches_know_their_baseline, batches_know_their_formu
 def version_of(connection: Connection) -> int:
     """The version of the layout in this database; 0 where there is none yet.
 
-    raises: StoreError for tables of another program
+    raises: StoreError where the version is none
     """
     if not inspect(connection).has_table(schema_version.name):
         return 0
-    return connection.scalar(select(func.max(schema_version.c.version))) or 0
+    version = connection.scalar(select(func.max(schema_version.c.version)))
+    if not isinstance(version, int) or version < 1:
+        raise StoreError(
+            "corrupt",
+            f"The database is damaged: the version of its layout is {version!r}. Put a copy of it in its place, or "
+            "name another one in SIMMERLINE_DB.",
+        )
+    return version
 
 
 def is_current(connection: Connection, steps: Sequence[Step] = STEPS) -> bool:

@@ -9,7 +9,7 @@ from sqlalchemy import Column, ColumnElement
 
 HOUSE = ""
 LONGEST_KEY = 200
-_SIGN = "\x1f"
+SIGN = "\x1f"
 
 
 def key_of(name: str, owner: str = HOUSE) -> str:
@@ -19,9 +19,9 @@ def key_of(name: str, owner: str = HOUSE) -> str:
     'timberfold lodge'
     """
     key = " ".join(name.split()).casefold()
-    return (f"{owner}{_SIGN}{key}" if owner else key)[:LONGEST_KEY]
+    return (f"{owner}{SIGN}{key}" if owner else key)[:LONGEST_KEY]
 
 
 def belongs_to(key: Column[str], owner: str) -> ColumnElement[bool]:
     """The condition that a row with this key is the owner's."""
-    return key.startswith(f"{owner}{_SIGN}", autoescape=True) if owner else ~key.contains(_SIGN)
+    return key.startswith(f"{owner}{SIGN}", autoescape=True) if owner else ~key.contains(SIGN)

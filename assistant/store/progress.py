@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from dataclasses import asdict, dataclass
 from datetime import datetime
+from typing import Any
 
-from sqlalchemy import insert, select
+from sqlalchemy import Row, insert, select
 
+from assistant.store import rows
 from assistant.store.database import Store
 from assistant.store.owners import key_of
 from assistant.store.schema import drill_answers as table
@@ -40,4 +42,14 @@ def of_trainee(store: Store, name: str) -> tuple[DrillAnswer, ...]:
     columns = (table.c.name, table.c.seed, table.c.question, table.c.right, table.c.answered_at)
     query = select(*columns).where(table.c.key == key_of(name)).order_by(table.c.id)
     with store.read() as connection:
-        return tuple(DrillAnswer(*row) for row in connection.execute(query))
+        return tuple(rows.whole(connection.execute(query), answer_of, "an answer of a drill"))
+
+
+def answer_of(row: Row[Any]) -> DrillAnswer:
+    """An answer from its row.
+
+    raises: TypeError where it is damaged
+    """
+    if not isinstance(row.answered_at, datetime):
+        raise TypeError("no moment")
+    return DrillAnswer(**row._mapping)

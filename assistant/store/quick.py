@@ -7,12 +7,15 @@ import sqlite3
 from contextlib import closing
 
 from assistant.store.where import database_url, sqlite_file
-from rules.model import Kitchen
+from rules.errors import within
+from rules.model import Kitchen, Units
+from rules.physics.air import HIGHEST_M, LOWEST_M
 
 QUERY = (
     "SELECT name, elevation_m, units, equipment, barometer_offset_pa, thermometer_offset_c FROM kitchens WHERE in_use"
 )
 WAIT_S = 1.0
+UNITS: dict[str, Units] = {"us": "us", "metric": "metric"}
 
 
 def kitchen_in_use() -> Kitchen | None:
@@ -33,14 +36,23 @@ def kitchen_in_use() -> Kitchen | None:
     if row is None:
         return None
     name, elevation_m, units, equipment, barometer_pa, thermometer_c = row
-    return Kitchen(
-        name=name,
-        elevation_m=elevation_m,
-        units=units,
-        equipment=tuple(json.loads(equipment)),
-        barometer_offset_pa=barometer_pa,
-        thermometer_offset_c=thermometer_c,
-    )
+    try:
+        return Kitchen(
+            name=_word(name),
+            elevation_m=None if elevation_m is None else within("elevation", elevation_m, LOWEST_M, HIGHEST_M, "m"),
+            units=UNITS[units],
+            equipment=tuple(map(_word, json.loads(equipment))),
+            barometer_offset_pa=float(barometer_pa),
+            thermometer_offset_c=float(thermometer_c),
+        )
+    except (TypeError, ValueError, KeyError):  # damaged, which the store tells
+        return through_the_store()
+
+
+def _word(kept: object) -> str:
+    if not isinstance(kept, str):
+        raise TypeError("no word")
+    return kept
 
 
 def through_the_store() -> Kitchen | None:

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from datetime import UTC, datetime
+from typing import Any
 
 from sqlalchemy import (
     JSON,
@@ -22,11 +24,40 @@ from sqlalchemy import (
     Text,
     TypeDecorator,
 )
+from sqlalchemy.types import TypeEngine
 
 metadata = MetaData()
 
 
-class Moment(TypeDecorator[datetime]):
+class Lenient(TypeDecorator[Any]):
+    """A value that is read as nothing where the database holds none of its type, for its row to be told."""
+
+    impl: type[TypeEngine[Any]] = JSON
+    cache_ok = True
+
+    def result_processor(self, dialect: Dialect, coltype: object) -> Callable[[Any], Any] | None:
+        """Out of the database."""
+        read = super().result_processor(dialect, coltype)
+        if read is None:
+            return None
+
+        def leniently(value: Any) -> Any:
+            try:
+                return read(value)
+            except (ValueError, TypeError, AttributeError):
+                return None
+
+        return leniently
+
+
+class Day(Lenient):
+    """A date."""
+
+    impl = Date
+    cache_ok = True
+
+
+class Moment(Lenient):
     """A moment with its time zone. Kept in UTC, since SQLite knows no zones."""
 
     impl = DateTime
@@ -45,15 +76,31 @@ class Moment(TypeDecorator[datetime]):
         return None if value is None else value.replace(tzinfo=UTC)
 
 
-class Words(TypeDecorator[str]):
+def kept_as(value: str) -> str:
     """Text as people and pipes send it: what no database can keep (NUL, lone surrogates) becomes a question mark."""
+    return value.replace("\0", "?").encode("utf-8", "replace").decode("utf-8")
+
+
+class Words(TypeDecorator[str]):
+    """Text of people."""
 
     impl = Text
     cache_ok = True
 
     def process_bind_param(self, value: str | None, dialect: Dialect) -> str | None:
         """Into the database."""
-        return None if value is None else value.replace("\0", "?").encode("utf-8", "replace").decode("utf-8")
+        return None if value is None else kept_as(value)
+
+
+class Key(TypeDecorator[str]):
+    """What something is found by, which people and programs name."""
+
+    impl = String(200)
+    cache_ok = True
+
+    def process_bind_param(self, value: str | None, dialect: Dialect) -> str | None:
+        """Into the database."""
+        return None if value is None else kept_as(value)
 
 
 schema_version = Table("schema_version", metadata, Column("version", Integer, nullable=False))
@@ -62,12 +109,12 @@ kitchens = Table(
     "kitchens",
     metadata,
     Column("id", Integer, primary_key=True),
-    Column("key", String(200), nullable=False, unique=True),
+    Column("key", Key, nullable=False, unique=True),
     Column("name", Words, nullable=False),
     Column("elevation_m", Float),
     Column("place", Words, nullable=False),
     Column("units", String(10), nullable=False),
-    Column("equipment", JSON, nullable=False),
+    Column("equipment", Lenient, nullable=False),
     Column("barometer_offset_pa", Float, nullable=False),
     Column("thermometer_offset_c", Float, nullable=False),
     Column("in_use", Boolean, nullable=False),
@@ -83,7 +130,7 @@ Index(
 conversations = Table(
     "conversations",
     metadata,
-    Column("id", String(200), primary_key=True),
+    Column("id", Key, primary_key=True),
     Column("front_end", String(40), nullable=False),
     Column("started_at", Moment, nullable=False),
 )
@@ -94,7 +141,7 @@ utterances = Table(
     Column("id", Integer, primary_key=True),
     Column(
         "conversation_id",
-        String(200),
+        Key,
         ForeignKey("conversations.id", ondelete="CASCADE"),
         nullable=False,
         index=True,
@@ -102,7 +149,7 @@ utterances = Table(
     Column("who", String(10), nullable=False),
     Column("text", Words, nullable=False),
     Column("said_at", Moment, nullable=False),
-    Column("request", JSON(none_as_null=True)),
+    Column("request", Lenient(none_as_null=True)),
 )
 
 batches = Table(
@@ -110,14 +157,14 @@ batches = Table(
     metadata,
     Column("id", Integer, primary_key=True),
     Column("recipe", Words, nullable=False),
-    Column("recipe_key", String(200), nullable=False, index=True),
+    Column("recipe_key", Key, nullable=False, index=True),
     Column("style", String(40), nullable=False),
     Column("kitchen", Words, nullable=False),
     Column("elevation_m", Float),
     Column("from_elevation_m", Float),
-    Column("made_on", Date, nullable=False),
-    Column("symptoms", JSON, nullable=False),
-    Column("changes", JSON, nullable=False),
+    Column("made_on", Day, nullable=False),
+    Column("symptoms", Lenient, nullable=False),
+    Column("changes", Lenient, nullable=False),
     Column("rating", Integer),
     Column("note", Words, nullable=False),
     Column("compared", String(10)),
@@ -130,7 +177,7 @@ timers = Table(
     Column("id", Integer, primary_key=True),
     Column("name", Words, nullable=False),
     Column("dish", Words),
-    Column("conversation", String(200), nullable=False, index=True),
+    Column("conversation", Key, nullable=False, index=True),
     Column("starts_at", Moment, nullable=False),
     Column("ends_at", Moment, nullable=False),
     Column("rang", Boolean, nullable=False),
@@ -140,7 +187,7 @@ drill_answers = Table(
     "drill_answers",
     metadata,
     Column("id", Integer, primary_key=True),
-    Column("key", String(200), nullable=False, index=True),
+    Column("key", Key, nullable=False, index=True),
     Column("name", Words, nullable=False),
     Column("seed", BigInteger, nullable=False),
     Column("question", Words, nullable=False),

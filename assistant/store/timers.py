@@ -10,8 +10,11 @@ from typing import Any
 from sqlalchemy import Row, delete, insert, select, update
 
 from assistant.dialogue.timer import Timer
+from assistant.store import rows
 from assistant.store.database import Store
 from assistant.store.schema import timers as table
+
+ROW = "timer"
 
 
 def add(store: Store, timer: Timer) -> Timer:
@@ -32,7 +35,7 @@ def of_conversation(store: Store, conversation: str) -> tuple[Timer, ...]:
     """
     query = select(table).where(table.c.conversation == conversation).order_by(table.c.ends_at, table.c.id)
     with store.read() as connection:
-        return tuple(timer_of(row) for row in connection.execute(query))
+        return tuple(rows.whole(connection.execute(query), timer_of, ROW))
 
 
 def due(store: Store, now: datetime, conversation: str | None = None) -> tuple[Timer, ...]:
@@ -44,7 +47,7 @@ def due(store: Store, now: datetime, conversation: str | None = None) -> tuple[T
     if conversation is not None:
         query = query.where(table.c.conversation == conversation)
     with store.read() as connection:
-        return tuple(timer_of(row) for row in connection.execute(query))
+        return tuple(rows.whole(connection.execute(query), timer_of, ROW))
 
 
 def announce(store: Store, ids: Iterable[int]) -> None:
@@ -75,5 +78,10 @@ def remove(store: Store, ids: Iterable[int]) -> None:
 
 
 def timer_of(row: Row[Any]) -> Timer:
-    """A timer from its row."""
+    """A timer from its row.
+
+    raises: TypeError where it is damaged
+    """
+    if not isinstance(row.starts_at, datetime) or not isinstance(row.ends_at, datetime):
+        raise TypeError("no moment")
     return Timer(**row._mapping)

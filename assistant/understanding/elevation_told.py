@@ -6,6 +6,9 @@ from assistant.errors import AssistantError
 from rules.model import Request
 from rules.physics.air import HIGHEST_M, LOWEST_M
 
+# two figures no further apart are one height in two units, rounded
+SAME_M = 20.0
+
 
 class NotAnElevation(AssistantError, ValueError):
     """A text that tells no elevation. text: as it was typed; doubt: what speaks against it, or "" """
@@ -28,6 +31,8 @@ def elevation_told(text: str) -> Request:
     from assistant.replies.sentences import worded
     from assistant.understanding.awaited import in_reply
 
+    if tells_several(text):
+        raise NotAnElevation(text, f"{text.strip()!r} is more than one elevation; say the one you cook at")
     figure = text.strip().replace("\N{MINUS SIGN}", "-")
     below = f"{figure[1:]} below sea level" if figure.startswith("-") else figure
     heard = in_reply("elevation", below)
@@ -35,6 +40,20 @@ def elevation_told(text: str) -> Request:
         doubt = next((u.reason for u in heard.unused if u.kind == "elevation"), "")
         raise NotAnElevation(text, worded(doubt, heard.units))
     return heard
+
+
+def tells_several(text: str) -> bool:
+    """Whether a text tells heights that are not one and the same.
+
+    >>> tells_several("7000ft 8000ft"), tells_several("7,000 to 8,000 ft"), tells_several("2,130 m (7,000 ft)")
+    (True, True, False)
+    """
+    from assistant.reading.reader import hear
+    from assistant.reading.units import HEIGHTS, tells_heights
+
+    told = [m for m in hear(text, HEIGHTS).measures if tells_heights(m.unit)]
+    heights = [height for measure in told for height in (measure.low, measure.high)]
+    return bool(heights) and max(heights) - min(heights) > SAME_M
 
 
 def plain_elevation(text: str) -> Request | None:

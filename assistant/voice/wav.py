@@ -8,6 +8,7 @@ from array import array
 from dataclasses import dataclass
 from pathlib import Path
 
+from assistant.files import content_of
 from assistant.voice.errors import BadSpeech
 
 RATE_HZ = 16_000
@@ -49,8 +50,7 @@ def read(content: bytes) -> Speech:
 
 def of_file(path: Path) -> bytes:
     """The bytes of a file, and no more of them than a recording may have and one."""
-    with path.open("rb") as file:
-        return file.read(LARGEST_BYTES + 1)
+    return content_of(path, LARGEST_BYTES)
 
 
 def _check(file: wave.Wave_read) -> None:

@@ -125,8 +125,9 @@ def own_foods(at: TimeAt) -> tuple[Food, ...]:
     A second time of the same deed is of the same food: "poach the eggs 3 minutes for soft, 4 minutes for firm yolks".
     """
     named = raw_in(at.batch.recipe, keeping.spoken_of(at.step, at.mark))
-    if not named and (before := _same_deed(at)):
-        return own_foods(TimeAt(at.batch, at.step, before))
+    while not named and (before := _same_deed(at)):
+        at = TimeAt(at.batch, at.step, before)
+        named = raw_in(at.batch.recipe, keeping.spoken_of(at.step, at.mark))
     return tuple(f for f in named if not _boiled_before(at, f))
 
 

@@ -80,6 +80,7 @@ def shares_of(done: Converted, title: str = "") -> Shares:
 
 def _shares(asked: Asked) -> Shares:
     from assistant.recipes.converting import convert_recipe
+    from assistant.recipes.read import bytes_of
     from assistant.recipes.recipe_answer import convert
 
     if asked.shares:
@@ -90,7 +91,7 @@ def _shares(asked: Asked) -> Shares:
             raise NoRecipe("the recipe", "it cannot be converted as it stands", "Say what is missing")
         return shares_of(found, asked.question.dish or "")
     path = Path(asked.words)
-    done = convert_recipe(path.read_bytes(), to_elevation_m=asked.elevation_m, units=asked.units, name=path.name)
+    done = convert_recipe(bytes_of(path), to_elevation_m=asked.elevation_m, units=asked.units, name=path.name)
     return shares_of(done, path.stem)
 
 

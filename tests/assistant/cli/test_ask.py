@@ -1,11 +1,13 @@
 """The ask command as a shell sees it."""
 
 import json
+import os
 from pathlib import Path
 
 import pytest
 from typer.testing import CliRunner, Result
 
+import assistant.cli.ask as ask
 from assistant.cli import create_app
 
 BRAISE = "how long to braise short ribs at 7,000 feet"
@@ -50,7 +52,9 @@ def test_at_does_not_overrule_the_question() -> None:
     assert "9,000 ft" in run("ask", "--at", "7000ft", "how long to braise short ribs at 9,000 feet").stdout
 
 
-@pytest.mark.parametrize("at", ["nowhere at all", "70000ft", "NaN feet", "", "-5000 ft"])
+@pytest.mark.parametrize(
+    "at", ["nowhere at all", "70000ft", "NaN feet", "", "-5000 ft", "1_000ft", "7000ft 8000ft", "12-7000ft"]
+)
 def test_an_impossible_at_is_a_misuse(at: str) -> None:
     result = run("ask", "--at", at, BRAISE)
     assert result.exit_code == 2
@@ -137,3 +141,19 @@ def test_help_teaches() -> None:
     text = run("ask", "--help").stdout
     assert "short ribs" in text
     assert "Exit codes" in text
+
+
+def test_a_line_that_is_too_long_is_told_and_the_rest_go_on(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(ask, "LONGEST_LINE", 40)
+    (tmp_path / "asked.jsonl").write_text(f"thanks\n{'x' * 500}\nthanks\n")
+    result = run("ask", "--jsonl", str(tmp_path / "asked.jsonl"))
+    rows = [json.loads(line) for line in result.stdout.splitlines()]
+    assert result.exit_code == 1
+    assert [row.get("error", {}).get("line") for row in rows] == [None, 2, None]
+    assert "longer than the 40 bytes" in rows[1]["error"]["message"]
+
+
+def test_a_pipe_that_nobody_fills_holds_no_questions(tmp_path: Path) -> None:
+    os.mkfifo(tmp_path / "pipe")
+    result = run("ask", "--jsonl", str(tmp_path / "pipe"))
+    assert (result.exit_code, result.stdout) == (0, "")

@@ -202,3 +202,25 @@ def test_a_suggested_oven_is_kept_in_a_few_words(tmp_path: Path) -> None:
     note("--recipe", str(file), "--symptom", "too pale", "--rating", "2")
     said = note("--recipe", str(file), "--changed", "suggested", "--rating", "4")
     assert "Changed: oven 350 °F to 370 °F." in said
+
+
+def test_what_is_longer_than_a_sentence_is_kept_whole_and_shown_cut() -> None:
+    long = "x" * 5000
+    assert "xxx ..." in note("--note", long, "--changed", f"less sugar, {long}")
+    assert kept()[0]["note"] == long
+    assert run("list").exit_code == 0
+
+
+@pytest.mark.parametrize("number", ["0", "-1", "9" * 30])
+@pytest.mark.parametrize("command", [("show",), ("remove",), ("compare", "1")])
+def test_a_number_that_no_batch_has_is_told(command: tuple[str, ...], number: str) -> None:
+    note()
+    done = run(*command, *(("--",) if number == "-1" else ()), number)
+    assert done.exit_code == 2
+    assert done.stderr.startswith("simmerline: ")
+
+
+def test_a_rating_beyond_all_figures_is_told() -> None:
+    done = run("note", CAKE, "--rating", "9" * 400)
+    assert done.exit_code == 2
+    assert "between 1 and 5" in done.stderr

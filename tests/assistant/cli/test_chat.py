@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import asyncio
+import errno
+import io
 import os
 import signal
 import socket
@@ -21,11 +23,17 @@ from prompt_toolkit.input import PipeInput, create_pipe_input
 from prompt_toolkit.output import DummyOutput
 from typer.testing import CliRunner, Result
 
+import assistant.cli.chat as chat_command
 from assistant.answering import reply_to
 from assistant.cli.app import create_app
 from assistant.cli.chat import completer, dressed, prompt_session
 from assistant.cli.paging import page
 from assistant.cli.saying import wrapped
+from assistant.cli.transcript import Transcript
+from assistant.dialogue import keeper
+from assistant.dialogue.memory import Memory
+from assistant.dialogue.record import Record
+from assistant.store import StoreError, conversations
 
 ROOT = Path(__file__).parents[3]
 BRAISE = "how long to braise short ribs"
@@ -109,8 +117,8 @@ def test_the_transcript_holds_the_whole_conversation(tmp_path: Path) -> None:
 def test_a_transcript_that_cannot_be_written_is_refused_at_once(tmp_path: Path) -> None:
     """Before anything is said."""
     done = chat("thanks", options=("--transcript", str(tmp_path / "nowhere" / "talk.txt")))
-    assert done.exit_code == 2
-    assert "cannot write" in done.stderr
+    assert done.exit_code == 1
+    assert "there is no such folder" in done.stderr
     assert not done.stdout
 
 
@@ -294,3 +302,86 @@ def test_an_interrupt_while_it_thinks_ends_the_turn_and_not_the_chat(
     done = chat(BRAISE, "thanks")
     assert done.exit_code == 0
     assert done.stdout == "You are welcome.\n\n"
+
+
+# What is written
+
+
+@pytest.mark.usefixtures("database")
+@pytest.mark.parametrize("there", ["file", "link", "folder"])
+def test_no_transcript_is_written_over_what_is_there(there: str, tmp_path: Path) -> None:
+    kept, talk = tmp_path / "kept.txt", tmp_path / "talk.txt"
+    kept.write_text("kept")
+    match there:
+        case "file":
+            talk = kept
+        case "link":
+            talk.symlink_to(kept)
+        case "folder":
+            talk.mkdir()
+    done = chat("thanks", options=("--transcript", str(talk), *(() if there == "file" else ("--force",))))
+    assert done.exit_code == 1
+    assert done.stderr.startswith(f"simmerline: {talk}")
+    assert kept.read_text() == "kept"
+
+
+@pytest.mark.usefixtures("database")
+def test_a_transcript_is_written_over_where_that_is_wanted(tmp_path: Path) -> None:
+    talk = tmp_path / "talk.txt"
+    talk.write_text("kept")
+    assert chat("thanks", options=("--transcript", str(talk), "--force")).exit_code == 0
+    assert talk.read_text().startswith("You: thanks\n\nsimmerline: ")
+
+
+@pytest.mark.usefixtures("database")
+def test_a_transcript_on_a_full_disk_ends_and_the_conversation_goes_on(tmp_path, monkeypatch) -> None:
+    class Full(io.StringIO):
+        def flush(self):
+            raise OSError(errno.ENOSPC, "No space left on device")
+
+    monkeypatch.setattr(Path, "open", lambda path, *args, **kw: Full())
+    out = Transcript.begin(tmp_path / "talk.txt", over=False, warn=(said := []).append)
+    monkeypatch.undo()
+    out.add(("cook", "thanks"))
+    out.add(("cook", "thanks"))
+    assert out.failed
+    assert len(said) == 1
+    assert "the disk is full" in said[0]
+    monkeypatch.setattr(Transcript, "begin", lambda *args, **kw: Transcript(Path("talk.txt"), Full(), said.append))
+    done = chat("thanks", "thanks", options=("--transcript", "talk.txt"))
+    assert done.exit_code == 1
+    assert done.stdout.count("\n\n") >= 2
+
+
+# The database
+
+
+def test_a_database_that_comes_back_is_used_again(database: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    told: list[str] = []
+    record = Record.resume(new=True, warn=told.append)
+    now = [100.0]
+    monkeypatch.setattr(keeper, "monotonic", lambda: now[0])
+    assert record.store
+    fault = StoreError("locked", "The database is in use.")
+    monkeypatch.setattr(conversations, "say", lambda *args: (_ for _ in ()).throw(fault))
+    record.keep("boil eggs", "At 7,000 ft ...", Memory())
+    assert told == [fault.going_on]
+    monkeypatch.undo()
+    monkeypatch.setenv("SIMMERLINE_DB", database)
+    monkeypatch.setattr(keeper, "monotonic", lambda: now[0])
+    record.keep("boil rice", "About 19 min ...", Memory())
+    assert record.store is None
+    now[0] += keeper.LOOK_AGAIN_S
+    record.keep("boil corn", "About 8 min ...", Memory())
+    assert told[1:] == [keeper.BACK]
+    assert record.store
+    assert [u.text for u in conversations.said(record.store, record.id)] == ["boil corn", "About 8 min ..."]
+    record.close()
+
+
+@pytest.mark.usefixtures("database")
+@pytest.mark.parametrize("lines", [(), ("quit",)])
+def test_nothing_said_loads_nothing(lines: tuple[str, ...], monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(chat_command, "load", lambda: pytest.fail("loaded"))
+    done = chat(*lines)
+    assert (done.exit_code, done.output) == (0, "")

@@ -10,8 +10,9 @@ from pathlib import Path
 import pytest
 from typer.testing import CliRunner
 
-from assistant.cli import convert_each
+from assistant.cli import convert_each, convert_many
 from assistant.cli.app import create_app
+from assistant.files import NotWritten
 from assistant.replies.recipe.forms import names
 
 SAMPLES = Path(__file__).parents[1] / "recipes" / "samples"
@@ -161,7 +162,57 @@ def test_what_is_no_recipe_is_said_in_one_line(run, given, code) -> None:
     assert len(done.stderr) < 300
 
 
+@pytest.mark.parametrize("several", [False, True])
+def test_no_result_is_written_over_what_is_there(run, folder, tmp_path, several) -> None:
+    out = tmp_path / "out"
+    out.mkdir()
+    asked = (str(folder) if several else CAKE, "--to", "7000ft", "--out", str(out))
+    (out / "yellow_layer_cake.txt").write_text("kept")
+    done = run(*asked)
+    assert (done.exit_code, done.stdout) == (1, "")
+    assert f"{out}/yellow_layer_cake.txt is there already; --force" in done.stderr
+    assert [path.read_text() for path in out.iterdir()] == ["kept"]
+    run(*asked, "--force")
+    assert (out / "yellow_layer_cake.txt").read_text().startswith("Lodge yellow")
+    assert not [path for path in out.iterdir() if path.name.startswith(".")]
+
+
+def test_no_result_is_written_through_a_link(run, tmp_path) -> None:
+    (tmp_path / "yellow_layer_cake.txt").symlink_to(tmp_path / "elsewhere.txt")
+    done = run(CAKE, "--to", "7000ft", "--out", str(tmp_path), "--force")
+    assert done.exit_code == 1
+    assert "link to another file" in done.stderr
+    assert not (tmp_path / "elsewhere.txt").exists()
+
+
+def test_a_file_is_no_folder_for_results(run, tmp_path) -> None:
+    (tmp_path / "out").write_text("kept")
+    done = run(CAKE, "--to", "7000ft", "--out", str(tmp_path / "out"))
+    assert done.exit_code == 2
+    assert "is a file; --out names a folder" in done.stderr
+
+
+@pytest.mark.parametrize("line", ["0 can tomatoes", "0 eggs", "0 (14 oz) cans beans"])
+def test_none_of_a_thing_for_more_is_none(run, line) -> None:
+    given = f"Stew\n\nServes 4\n\n{line}\n2 lb beef\n\nSimmer 2 hours.\n"
+    done = run("-", "--to", "7000ft", "--servings", "8", given=given)
+    assert done.exit_code == 0
+    assert line in done.stdout
+
+
 # Several at once
+
+
+def test_a_full_disk_is_told_for_each_result(run, folder, tmp_path, monkeypatch) -> None:
+    def full(written, *, over):
+        raise NotWritten(next(iter(written)), "the disk is full")
+
+    monkeypatch.setattr(convert_many, "write_all", full)
+    done = run(str(folder), "--to", "7000ft", "--out", str(tmp_path / "out"))
+    assert done.exit_code == 1
+    assert done.stdout.startswith("0 of 4 recipes converted")
+    assert done.stdout.count("the disk is full") == 3
+    assert "report.json: the disk is full" in done.stderr
 
 
 def test_a_folder_gives_results_and_a_report(run, folder, tmp_path) -> None:

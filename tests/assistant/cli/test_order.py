@@ -85,9 +85,7 @@ def test_a_bad_menu_is_told_line_by_line_and_the_rest_is_done(run) -> None:
     assert "unpeeled carrots" in done.stdout
 
 
-@pytest.mark.parametrize(
-    "content", [b"meatloaf, 20\n" * 900_000, b"\x00\x01\x02", b""], ids=["10 MB", "binary", "empty"]
-)
+@pytest.mark.parametrize("content", [b"meatloaf, 20\n" * 900_000, b"\x00\x01\x02"], ids=["10 MB", "binary"])
 def test_what_is_no_menu_fails_kindly(run, tmp_path, content: bytes) -> None:
     path = tmp_path / "menu.txt"
     path.write_bytes(content)
@@ -148,3 +146,11 @@ def test_a_folder_of_recipes_is_a_menu(run, tmp_path) -> None:
     empty = tmp_path / "empty"
     empty.mkdir()
     assert run(str(empty), "--at", "7000ft", "--covers", "60").exit_code == exits.MISUSED
+
+
+@pytest.mark.parametrize("given", ["", "\n\n", "Covers: 90\n"])
+@pytest.mark.parametrize("command", ["order", "schedule"])
+def test_a_menu_without_a_dish_is_asked_for(run, command: str, given: str) -> None:
+    done = run("-", "--at", "7000ft", given=given, command=command)
+    assert (done.exit_code, done.stdout) == (exits.ASKS_BACK, "")
+    assert "holds no dish" in done.stderr

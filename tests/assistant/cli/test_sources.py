@@ -31,6 +31,13 @@ def test_a_rule_of_a_recipe_is_told_with_its_sources_and_purpose() -> None:
     assert "uwyo-altitude-adjusters" in first
 
 
+def test_a_word_narrows_the_tables_too() -> None:
+    lines = CliRunner().invoke(create_app(), ["sources", "--markdown", "braise"]).stdout.splitlines()
+    assert any(line.startswith("| `braise.oven`") for line in lines)
+    assert not any(line.startswith("| `brew.") for line in lines)
+    assert CliRunner().invoke(create_app(), ["sources", "--markdown", "xyzzy"]).exit_code == 3
+
+
 def test_a_word_that_nothing_has_is_told_and_leaves_with_three() -> None:
     result = CliRunner().invoke(create_app(), ["sources", "xyzzy"])
     assert result.exit_code == 3

@@ -190,6 +190,21 @@ def client() -> Iterator[Send]:
         yield send
 
 
+@pytest.mark.parametrize("part", ["sender_id", "text"])
+def test_half_a_letter_from_elsewhere_is_no_fault(part: str, served: Callable[[], Send]) -> None:
+    """A lone surrogate, which JSON can spell and no text can hold."""
+    text = "set a timer for 5 minutes"
+    heard = {**tracker(f"{text} \ud800" if part == "text" else text), **({part: "\ud800"} if part != "text" else {})}
+    response = served()("/webhook", content=json.dumps(good_call(tracker=heard)))
+    assert response.status_code == 200
+    assert "5 min" in response.json()["responses"][0]["text"]
+
+
+def test_no_page_elsewhere_may_call_the_actions(client: Send) -> None:
+    response = client("/health", method="GET", headers={"Origin": "http://elsewhere.example"})
+    assert "access-control-allow-origin" not in response.headers
+
+
 def good_call(**changed: Any) -> dict[str, Any]:
     """A call that can be run, with parts of it changed."""
     call = {"next_action": "action_answer", "tracker": tracker("hello"), "domain": domain(), "version": __version__}
