@@ -18,6 +18,7 @@ COMMANDS = (
     "listen",
     "say",
     "convert",
+    "bulk",
     "order",
     "schedule",
     "batch",
