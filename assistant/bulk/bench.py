@@ -17,7 +17,7 @@ from assistant.bulk.parts import Order
 # a bench that nobody gives anything to ends by itself [s]
 IDLE_S = 600.0
 # so much a process may hold: a recipe that wants more is told of, and the machine goes on [bytes]
-MOST_MEMORY = 4 << 30
+MOST_MEMORY = 2 << 30
 # the code it ends with where that was not enough
 NO_MEMORY = 77
 
@@ -29,8 +29,9 @@ def main(descriptor: int) -> None:
     line = Connection(descriptor)
     orders: queue.Queue[Order] = queue.Queue()
     threading.Thread(target=_listen, args=(line, orders), daemon=True).start()
-    from assistant.bulk.writing import write_part
+    from assistant.bulk.writing import settle, write_part
 
+    settle()
     while True:
         try:
             order = orders.get(timeout=IDLE_S)

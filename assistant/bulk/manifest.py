@@ -52,21 +52,23 @@ class Manifest:
         self._done[part.name] = told
 
     def clear(self, parts: Iterable[Part]) -> int:
-        """Take away the files of parts that are no part of this run, and what was begun and not finished.
-
-        returns: how many were parts; a file that no run of ours has written stays
-        """
+        """Take away the files of parts that are no part of this run, and how many; a file of anybody else stays."""
         kept = {part.name for part in parts if self.finished(part)}
         old = [name for name in self._done if name not in kept and self._file_of(name).exists()]
         for name in old:
             self._file_of(name).unlink()
-        for begun in self.results.glob(f".part-*{UNFINISHED}"):
-            begun.unlink()
+        self._sweep()
         return len(old)
 
     def close(self) -> None:
         """Let another run write."""
+        self._sweep()
         self._file.close()
+
+    def _sweep(self) -> None:
+        """Take away what was begun by somebody who was killed."""
+        for begun in self.results.glob(f".part-*{UNFINISHED}"):
+            begun.unlink(missing_ok=True)
 
     def _file_of(self, name: str) -> Path:
         return self.results / f"{name}{ENDING}"

@@ -46,7 +46,6 @@ def write_part(order: Order, begun: Begun) -> Finished:
     columns = schema.pairs(order.options.with_text)
     faults: list[Fault] = []
     rows = 0
-    _settle()
     try:
         with pq.ParquetWriter(begun_as, columns, compression="zstd") as file:
             for table in _gathered(_tables(order, begun, faults), columns):
@@ -58,8 +57,11 @@ def write_part(order: Order, begun: Begun) -> Finished:
     return Finished(rows=rows, faults=tuple(faults))
 
 
-def _settle() -> None:
-    """Leave what is loaded for good out of the collector's rounds."""
+def settle() -> None:
+    """Load what every recipe needs, so that none has to answer for that time, and leave it to no collector's rounds."""
+    sample = recipe_in("Rolls\n500 g bread flour\n7 g yeast\n320 g water\nBake 20 minutes at 425 F.")
+    _row(sample, Place(2000.0, "us"), Options(with_text=True))
+    gc.collect()
     gc.freeze()
     gc.set_threshold(COLLECTED_AFTER)
 

@@ -180,11 +180,15 @@ def _tell(tally: Tally, kitchens: Kitchens, sources: tuple[Source, ...], out: Pa
     from assistant.bulk.run import CONVERSIONS, ERRORS
 
     typer.echo(
-        f"{tally.rows:,} pairs of {len(sources):,} recipes and {len(kitchens.names):,} kitchens "
-        f"(at {len(kitchens.distinct):,} elevations): {out / CONVERSIONS}"
+        f"{_counted(tally.rows, 'pair')} of {_counted(len(sources), 'recipe')} and "
+        f"{_counted(len(kitchens.names), 'kitchen')} at {_counted(len(kitchens.distinct), 'place')}: {out / CONVERSIONS}"
     )
     if tally.faults:
         typer.echo(f"{len(tally.faults):,} could not be done, each with its reason: {out / ERRORS}")
     if not tally.whole:
         left = tally.pairs - tally.kept - tally.done
         typer.echo(f"Stopped with {left:,} pairs left; say the same again to go on.")
+
+
+def _counted(number: int, thing: str) -> str:
+    return f"{number:,} {thing}" if number == 1 else f"{number:,} {thing}s"
