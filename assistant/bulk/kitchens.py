@@ -93,7 +93,9 @@ def _kitchen(row: dict[str, str]) -> tuple[str, Place]:
     if not name:
         raise BadKitchens("this line has no name of a kitchen")
     if units and units not in SYSTEMS:
-        raise BadKitchens(f"units {units!r} are none of {', '.join(SYSTEMS)}; leave them out to have those of the elevation")
+        raise BadKitchens(
+            f"units {units!r} are none of {', '.join(SYSTEMS)}; leave them out to have those of the elevation"
+        )
     heard = _place(row.get(ELEVATION, ""))
     return name, next((Place(heard.elevation_m, system) for system in SYSTEMS if system == units), heard)
 

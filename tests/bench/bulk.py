@@ -1,4 +1,4 @@
-"""What a recipe for a kitchen costs in bulk: processor time and memory at several sizes. Run: python tests/bench/bulk.py
+"""What a pair of recipe and kitchen costs in bulk, at several sizes. Run: python tests/bench/bulk.py
 
 Recipes are the samples with other amounts; kitchens are invented, each at an elevation of its own, or five at each.
 """

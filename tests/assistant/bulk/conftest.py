@@ -21,7 +21,7 @@ COMMAND = [sys.executable, "-c", "from assistant.cli import main; main()", "bulk
 # so many at few elevations that hardly two recipes fall into one part
 MANY_KITCHENS = 65_536
 # what a process that converts does with a recipe that says so
-MISCHIEF = '''
+MISCHIEF = """
 import os, time
 import assistant.recipes.converting as converting
 
@@ -50,9 +50,11 @@ def do(deed):
 
 
 converting.recipe_in = recipe_in
-'''
+"""
 ROLLS = "Rolls\nMakes 12 rolls\n{grams} g bread flour\n7 g instant yeast\n320 g water\n9 g salt\n\nBake 20 minutes at 425 F.\n"
-KITCHENS = "name,elevation,units\nTimberfold Lodge,7000 ft,us\nTimberfold Bakery,5300 ft,metric\nValley Dock,30 m,metric\n"
+KITCHENS = (
+    "name,elevation,units\nTimberfold Lodge,7000 ft,us\nTimberfold Bakery,5300 ft,metric\nValley Dock,30 m,metric\n"
+)
 
 
 @dataclass(frozen=True)

@@ -16,7 +16,9 @@ def told(tmp_path: Path, text: str | bytes) -> Path:
 
 
 def test_elevations_are_read_in_feet_in_metres_and_by_town(tmp_path: Path) -> None:
-    read = read_kitchens(told(tmp_path, 'Name,Elevation,Units\nLodge,"7,000 ft",\nDock,30 m,us\nDepot,Santa Fe,metric\n'))
+    read = read_kitchens(
+        told(tmp_path, 'Name,Elevation,Units\nLodge,"7,000 ft",\nDock,30 m,us\nDepot,Santa Fe,metric\n')
+    )
     assert read.names == ("Lodge", "Dock", "Depot")
     lodge, dock, depot = read.places
     assert lodge == Place(2133.6, "us")

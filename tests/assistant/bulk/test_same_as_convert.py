@@ -11,7 +11,6 @@ import pytest
 
 from assistant.recipes.converting import convert_recipe
 from assistant.replies.recipe.forms import form
-
 from tests.assistant.bulk.conftest import SAMPLES, Ground, grounds
 
 # low, among the bands of the tables, between them, above them, and below the sea
@@ -23,7 +22,9 @@ WRITTEN_FOR_M = 250.0
 def done(tmp_path_factory: pytest.TempPathFactory) -> Ground:
     ground = grounds(tmp_path_factory.mktemp("same"))
     shutil.copytree(SAMPLES, ground.recipes, dirs_exist_ok=True)
-    (ground.recipes / "half.json").write_text('{"@type": "Recipe", "name": "Half \\ud83d", "recipeIngredient": ["1 egg"]}')
+    (ground.recipes / "half.json").write_text(
+        '{"@type": "Recipe", "name": "Half \\ud83d", "recipeIngredient": ["1 egg"]}'
+    )
     rows = [f"{name},{m} m,{'us' if m > 2000 else 'metric'}" for name, m in ELEVATIONS_M.items()]
     (ground.folder / "kitchens.csv").write_text("\n".join(("name,elevation,units", *rows)))
     code, *_ = ground.run("--text", "--from", f"{WRITTEN_FOR_M} m")

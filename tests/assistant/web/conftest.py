@@ -16,7 +16,6 @@ import httpx
 import pytest
 
 from tests.assistant.store.conftest import cluster as cluster
-from tests.assistant.store.conftest import postgres as postgres
 
 TOKEN = "seven-thousand-feet"
 ELSEWHERE = "https://menus.example"
