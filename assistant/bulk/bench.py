@@ -15,7 +15,7 @@ from multiprocessing.connection import Connection
 from assistant.bulk.parts import Order
 
 # a bench that nobody gives anything to ends by itself [s]
-IDLE_S = 600.0
+IDLE_S = 120.0
 # so much a process may hold: a recipe that wants more is told of, and the machine goes on [bytes]
 MOST_MEMORY = 2 << 30
 # the code it ends with where that was not enough

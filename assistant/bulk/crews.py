@@ -60,7 +60,4 @@ def of_cluster(address: str) -> Iterator[Crew]:
         threads = sum(client.nthreads().values())
         if not threads:
             raise NoCluster(f"the Dask scheduler at {address} has no workers; start some, and say it again")
-        try:
-            yield Crew(client.get_executor(pure=False), threads * IN_LINE)
-        finally:
-            client.run(guarded.end_all, on_error="ignore")
+        yield Crew(client.get_executor(pure=False), threads * IN_LINE)

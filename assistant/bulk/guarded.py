@@ -28,6 +28,7 @@ PER_CONVERSIONS = 1000
 
 _own = threading.local()
 _every: set[Bench] = set()
+_over = threading.Event()
 
 
 class BenchError(AssistantError):
@@ -114,6 +115,8 @@ def done(order: Order) -> Finished:
         try:
             found = _through(order, at)
         except Died as died:
+            if _over.is_set():
+                raise BenchError("it was stopped") from None
             culprit = at[-1] if at else None
             tries[culprit] += 1
             if tries[culprit] < order.tries:
@@ -153,6 +156,7 @@ def _bench() -> Bench:
 
 
 def end_all() -> None:
-    """End every bench of this process."""
+    """End every bench of this process, for good: what they were busy with is not tried again."""
+    _over.set()
     for bench in tuple(_every):
         bench.end()

@@ -97,7 +97,7 @@ def _kitchen(row: dict[str, str]) -> tuple[str, Place]:
             f"units {units!r} are none of {', '.join(SYSTEMS)}; leave them out to have those of the elevation"
         )
     heard = _place(row.get(ELEVATION, ""))
-    return name, next((Place(heard.elevation_m, system) for system in SYSTEMS if system == units), heard)
+    return name, Place(heard.elevation_m, next((system for system in SYSTEMS if system == units), heard.units))
 
 
 @lru_cache(maxsize=65_536)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 from collections import Counter, deque
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import FIRST_COMPLETED, Future, wait
 from dataclasses import asdict, dataclass, field
 from pathlib import Path
@@ -47,68 +47,82 @@ class Tally:
 Told = Callable[[Tally], None]
 
 
-def run(
-    parts: Sequence[Part], order: Callable[[Part], Order], manifest: Manifest, crew: Crew, told: Told, stop: Event
-) -> Tally:
-    """Do the parts that are not done.
+@dataclass(kw_only=True)
+class Run:
+    """Parts on their way.
 
     order: a part as it is handed out; told: is told how far it is, whenever that has changed
     stop: nothing more is begun once it is set; what was begun is finished
-    raises: BenchError where the work itself cannot be done, whatever the recipe
     """
-    kitchens = len(order(parts[0]).kitchens) if parts else 0
-    tally = Tally(pairs=kitchens * sum(len(part.recipes) for part in parts))
-    left: deque[Part] = deque()
-    for part in parts:
-        if found := manifest.finished(part):
-            _count(tally, found)
-            tally.kept += kitchens * len(part.recipes)
-        else:
-            left.append(part)
-    told(tally)
-    lost: Counter[str] = Counter()
-    flying: dict[Future[Finished], Part] = {}
-    try:
-        while flying or (left and not stop.is_set()):
-            while left and len(flying) < crew.width and not stop.is_set():
-                part = left.popleft()
-                flying[crew.hands.submit(done, order(part))] = part
-            for future in wait(flying, timeout=LOOK_S, return_when=FIRST_COMPLETED).done:
-                part = flying.pop(future)
-                if (found := _come_of(future, order(part), lost)) is None:
-                    left.append(part)
-                    continue
-                if found.rows >= 0:
-                    manifest.add(part, found)
+
+    parts: Sequence[Part]
+    order: Callable[[Part], Order]
+    manifest: Manifest
+    crew: Crew
+    told: Told
+    stop: Event
+    _left: deque[Part] = field(default_factory=deque)
+    _flying: dict[Future[Finished], Part] = field(default_factory=dict)
+    _lost: Counter[str] = field(default_factory=Counter)
+
+    def through(self) -> Tally:
+        """Do the parts that are not done.
+
+        raises: BenchError where the work itself cannot be done, whatever the recipe
+        """
+        tally = Tally(pairs=sum(map(self._pairs, self.parts)))
+        for part in self.parts:
+            if found := self.manifest.finished(part):
+                tally.kept += self._pairs(part)
                 _count(tally, found)
-                tally.done += kitchens * len(part.recipes)
-                told(tally)
-    finally:
-        for future in flying:
-            future.cancel()
-    return tally
+            else:
+                self._left.append(part)
+        self.told(tally)
+        try:
+            while self._flying or (self._left and not self.stop.is_set()):
+                self._hand_out()
+                for future in wait(self._flying, timeout=LOOK_S, return_when=FIRST_COMPLETED).done:
+                    self._take(future, self._flying.pop(future), tally)
+        finally:
+            for future in self._flying:
+                future.cancel()
+        return tally
+
+    def _hand_out(self) -> None:
+        while self._left and len(self._flying) < self.crew.width and not self.stop.is_set():
+            part = self._left.popleft()
+            self._flying[self.crew.hands.submit(done, self.order(part))] = part
+
+    def _take(self, future: Future[Finished], part: Part, tally: Tally) -> None:
+        """Note a part that has come back; one that was lost with a worker of a cluster is handed out again."""
+        try:
+            found = future.result()
+        except BenchError:
+            raise
+        except Exception as fault:
+            self._lost[part.name] += 1
+            if self._lost[part.name] < self.order(part).tries:
+                self._left.append(part)
+                return
+            tally.faults += _given_up(part, fault, self._lost[part.name])
+        else:
+            self.manifest.add(part, found)
+            _count(tally, found)
+        tally.done += self._pairs(part)
+        self.told(tally)
+
+    def _pairs(self, part: Part) -> int:
+        return len(self.order(part).kitchens) * len(part.recipes)
 
 
-def _come_of(future: Future[Finished], order: Order, lost: Counter[str]) -> Finished | None:
-    """What came of a part; None where it is to be done again, since a worker of a cluster was lost with it."""
-    try:
-        return future.result()
-    except BenchError:
-        raise
-    except Exception as fault:
-        name = order.part.name
-        lost[name] += 1
-        if lost[name] < order.tries:
-            return None
-        problem = f"given up with {name}: {type(fault).__name__}: {fault}"[:300]
-        faults = (
-            Fault(kind="recipe", recipe=source.id, tries=lost[name], problem=problem) for source in order.part.recipes
-        )
-        return Finished(rows=-1, faults=tuple(faults))
+def _given_up(part: Part, fault: Exception, tries: int) -> Iterator[Fault]:
+    """What is told of the recipes of a part that was lost as often as one is tried."""
+    problem = f"given up with {part.name}: {type(fault).__name__}: {fault}"[:300]
+    return (Fault(kind="recipe", recipe=source.id, tries=tries, problem=problem) for source in part.recipes)
 
 
 def _count(tally: Tally, found: Finished) -> None:
-    tally.rows += max(0, found.rows)
+    tally.rows += found.rows
     tally.faults += found.faults
 
 
@@ -117,4 +131,4 @@ def write_errors(faults: Sequence[Fault], folder: Path) -> None:
     rows = [asdict(fault) for fault in faults]
     begun = folder / f".{ERRORS}.{os.getpid()}.tmp"
     pq.write_table(pa.Table.from_pylist(rows, schema=schema.ERRORS), begun)
-    os.replace(begun, folder / ERRORS)
+    begun.replace(folder / ERRORS)

@@ -51,7 +51,7 @@ def write_part(order: Order, begun: Begun) -> Finished:
             for table in _gathered(_tables(order, begun, faults), columns):
                 file.write_table(table)
                 rows += table.num_rows
-        os.replace(begun_as, folder / f"{part.name}{ENDING}")
+        begun_as.replace(folder / f"{part.name}{ENDING}")
     finally:
         begun_as.unlink(missing_ok=True)
     return Finished(rows=rows, faults=tuple(faults))

@@ -137,7 +137,7 @@ def _done(
 ) -> Tally:  # fmt: skip
     from assistant.bulk import crews, parts
     from assistant.bulk.progress import shown
-    from assistant.bulk.run import run, write_errors
+    from assistant.bulk.run import Run, write_errors
 
     every, in_order = parts.parts(sources, kitchens, options), parts.in_place_order(kitchens)
     if anew := manifest.clear(every):
@@ -151,7 +151,7 @@ def _done(
 
     crew = crews.of_cluster(scheduler) if scheduler else crews.here(workers or crews.cores())
     with crew as hands, _stopping() as stop, shown(stop) as told:
-        tally = run(every, order, manifest, hands, told, stop)
+        tally = Run(parts=every, order=order, manifest=manifest, crew=hands, told=told, stop=stop).through()
     write_errors([*kitchens.faults, *tally.faults], manifest.results.parent)
     tally.faults[:0] = kitchens.faults
     return tally
@@ -179,10 +179,9 @@ def _stopping() -> Iterator[Event]:
 def _tell(tally: Tally, kitchens: Kitchens, sources: tuple[Source, ...], out: Path) -> None:
     from assistant.bulk.run import CONVERSIONS, ERRORS
 
-    typer.echo(
-        f"{_counted(tally.rows, 'pair')} of {_counted(len(sources), 'recipe')} and "
-        f"{_counted(len(kitchens.names), 'kitchen')} at {_counted(len(kitchens.distinct), 'place')}: {out / CONVERSIONS}"
-    )
+    pairs, recipes = _counted(tally.rows, "pair"), _counted(len(sources), "recipe")
+    cooks_in, places = _counted(len(kitchens.names), "kitchen"), _counted(len(kitchens.distinct), "place")
+    typer.echo(f"{pairs} of {recipes} and {cooks_in} at {places}: {out / CONVERSIONS}")
     if tally.faults:
         typer.echo(f"{len(tally.faults):,} could not be done, each with its reason: {out / ERRORS}")
     if not tally.whole:

@@ -51,7 +51,7 @@ def do(deed):
 
 converting.recipe_in = recipe_in
 """
-ROLLS = "Rolls\nMakes 12 rolls\n{grams} g bread flour\n7 g instant yeast\n320 g water\n9 g salt\n\nBake 20 minutes at 425 F.\n"
+ROLLS = "Rolls\nMakes 12 rolls\n{grams} g bread flour\n7 g yeast\n320 g water\n9 g salt\n\nBake 20 minutes at 425 F.\n"
 KITCHENS = (
     "name,elevation,units\nTimberfold Lodge,7000 ft,us\nTimberfold Bakery,5300 ft,metric\nValley Dock,30 m,metric\n"
 )
