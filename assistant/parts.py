@@ -37,6 +37,12 @@ PARTS = (
         modules=("scipy",),
     ),
     Part(
+        id="bulk",
+        does="converts many recipes for many kitchens at once, here or on a Dask cluster",
+        get='pip install "simmerline[bulk]"',
+        modules=("pyarrow", "dask", "distributed"),
+    ),
+    Part(
         id="voice",
         does="understands what is said aloud, offline",
         get='pip install "simmerline[voice]"',

@@ -19,6 +19,7 @@ COMMANDS = {
     "listen": "Listen to a question, show what was heard, and answer it once it is right.",
     "say": "Answer a question aloud, by espeak-ng where it is installed.",
     "convert": "Convert recipes from the elevation they were written for to yours.",
+    "bulk": "Convert every recipe for every kitchen: a row a pair, in Parquet, in FOLDER/conversions.",
     "order": "Reckon what to order for a menu: raw weights, packs, and what your elevation changes.",
     "schedule": "Work a menu back from service: when each dish goes on, within ovens, burners and hands.",
     "card": "Print the card for the wall: boil, times, sugar, frying, pressure and baking where you cook.",

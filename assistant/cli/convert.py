@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import gc
 import sys
+from collections.abc import Iterable
 from pathlib import Path
 from typing import Annotated, Any
 
@@ -136,15 +137,21 @@ def _sources(recipes: list[str] | None) -> list[str]:
     """The files named, folders opened; leaves with code 2 where there are none."""
     if not recipes and not sys.stdin.isatty():
         return ["-"]
+    found = recipe_files(recipes or ())
+    if not found:
+        exits.leave("convert which recipe? For example: simmerline convert carrot-cake.txt --to 7000ft")
+    return found
+
+
+def recipe_files(names: Iterable[str]) -> list[str]:
+    """The files named, and those in the folders named, each once; leaves with code 2 where a folder holds none."""
     found: list[str] = []
-    for name in recipes or ():
+    for name in names:
         path = Path(name)
         inside = path.is_dir()
         found += _files(path) if inside else [name]
         if inside and not found:
             exits.leave(f"there are no files in {name}")
-    if not found:
-        exits.leave("convert which recipe? For example: simmerline convert carrot-cake.txt --to 7000ft")
     return list(dict.fromkeys(found))
 
 

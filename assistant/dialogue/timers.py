@@ -67,9 +67,8 @@ def rings(store: Store, now: datetime, conversation: str | None = None) -> tuple
     from assistant.store import timers as kept
 
     over = kept.due(store, now, conversation)
-    if over:
-        kept.announce(store, [timer.id for timer in over])
-    return tuple(ended(timer, now) for timer in over)
+    ours = kept.announce(store, [timer.id for timer in over]) if over else ()
+    return tuple(ended(timer, now) for timer in over if timer.id in ours)
 
 
 def decide(request: Request, timers: Sequence[Timer], now: datetime, conversation: str = "") -> Outcome:

@@ -16,6 +16,7 @@ from assistant.recipes.yields import bare_yields, read_yields
 from rules.model import Caution, Units
 from rules.recipe import Amount, Recipe
 from rules.recipes.convert import Converted, convert
+from rules.remembered import all_of_them, remembered
 from rules.said import sentences
 
 # What people count when they say how many a recipe is for, rather than pans or pots of it.
@@ -90,28 +91,56 @@ def convert_recipe(
     >>> convert_recipe(text, to_elevation_m=0, servings=24).ingredients[0].text
     '1 tbsp plus 1 tsp baking powder'
     """
-    recipe = read(content, name=name)
-    if not recipe.ingredients and not recipe.steps:
-        raise NoRecipe(
-            name,
-            "neither an ingredient nor a step of a method was found in it",
-            "Give the ingredients, one a line with their amounts, and the method",
-        )
+    recipe = recipe_in(content, name=name)
     factor = _of_batch(batches) if servings is None else _factor(recipe, servings, name)
-    batch = scaled(recipe, factor)
-    converted = convert(
-        batch, from_elevation_m=from_elevation_m, to_elevation_m=to_elevation_m, style=style, units=units
+    return converted(
+        recipe, factor, from_elevation_m=from_elevation_m, to_elevation_m=to_elevation_m, style=style, units=units
     )
-    notes = tuple(retimed(note, batch, converted.plain) for note in converted.plain.notes)
-    said = (*converted.notes, *_of_document(recipe))
-    converted = replace(converted, plain=replace(converted.plain, notes=notes), notes=said)
-    return converted if factor == 1 else _beside(recipe, converted, factor)
 
 
-def _of_document(recipe: Recipe) -> Iterator[Caution]:
+def recipe_in(content: str | bytes, *, name: str = "") -> Recipe:
+    """The recipe that a text holds.
+
+    raises: RecipeError; NoRecipe where neither an ingredient nor a step is found
+    """
+    recipe = read(content, name=name)
+    if recipe.ingredients or recipe.steps:
+        return recipe
+    raise NoRecipe(
+        name,
+        "neither an ingredient nor a step of a method was found in it",
+        "Give the ingredients, one a line with their amounts, and the method",
+    )
+
+
+def converted(
+    recipe: Recipe,
+    factor: float = 1,
+    *,
+    from_elevation_m: float = 0.0,
+    to_elevation_m: float,
+    style: str | None = None,
+    units: Units = "us",
+) -> Converted:
+    """A recipe that was read, so many times, converted: as convert_recipe does it, for whoever goes to many places.
+
+    raises: of the rules OutOfRange for an elevation, UnknownWord for a style
+    """
+    batch = scaled(recipe, factor)
+    found = convert(batch, from_elevation_m=from_elevation_m, to_elevation_m=to_elevation_m, style=style, units=units)
+    notes = tuple(retimed(note, batch, found.plain) for note in found.plain.notes)
+    said = (*found.notes, *_of_document(recipe))
+    found = replace(found, plain=replace(found.plain, notes=notes), notes=said)
+    return found if factor == 1 else _beside(recipe, found, factor)
+
+
+@remembered(by=all_of_them)
+def _of_document(recipe: Recipe) -> tuple[Caution, ...]:
     """What the cook has to know about the page or document that a recipe was read from."""
-    if not recipe.jsonld:
-        return
+    return tuple(_faults_of(recipe)) if recipe.jsonld else ()
+
+
+def _faults_of(recipe: Recipe) -> Iterator[Caution]:
     if fault := fault_in(recipe.jsonld):
         yield Caution("note", say("mended", line=str(fault[0]), column=str(fault[1])))
     if not recipe.ingredients or not recipe.steps:

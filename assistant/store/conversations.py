@@ -11,6 +11,7 @@ from sqlalchemy import Row, delete, func, insert, select
 from assistant.store import rows
 from assistant.store.database import Store
 from assistant.store.schema import conversations, utterances
+from assistant.store.writing import add_new
 
 Who = Literal["cook", "assistant"]
 
@@ -40,11 +41,11 @@ def begin(store: Store, id: str, front_end: str, now: datetime) -> Conversation:
     raises: StoreError
     """
     with store.write() as connection:
-        row = connection.execute(select(conversations).where(conversations.c.id == id)).first()
-        if row:
+        own = select(conversations).where(conversations.c.id == id)
+        if row := connection.execute(own).first():
             return Conversation(*row)
-        connection.execute(insert(conversations).values(id=id, front_end=front_end, started_at=now))
-    return Conversation(id, front_end, now)
+        add_new(connection, conversations, id=id, front_end=front_end, started_at=now)
+        return Conversation(*connection.execute(own).one())
 
 
 def say(store: Store, id: str, *said: Utterance) -> None:

@@ -12,7 +12,7 @@ from collections.abc import Callable, Sequence
 from sqlalchemy import Connection, func, insert, inspect, select, text, update
 
 from assistant.store.errors import StoreError
-from assistant.store.schema import metadata, schema_version
+from assistant.store.schema import keys, metadata, schema_version
 
 Step = Callable[[Connection], None]
 
@@ -30,7 +30,12 @@ def batches_know_their_formula(connection: Connection) -> None:
     connection.execute(text("ALTER TABLE batches ADD COLUMN formula TEXT"))
 
 
-STEPS: tuple[Step, ...] = (batches_know_their_baseline, batches_know_their_formula)
+def servers_share_their_keys(connection: Connection) -> None:
+    """Version 4: what several servers of one database have to hold in common."""
+    keys.create(connection)
+
+
+STEPS: tuple[Step, ...] = (batches_know_their_baseline, batches_know_their_formula, servers_share_their_keys)
 
 
 def version_of(connection: Connection) -> int:

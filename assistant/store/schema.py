@@ -18,6 +18,7 @@ from sqlalchemy import (
     ForeignKey,
     Index,
     Integer,
+    LargeBinary,
     MetaData,
     String,
     Table,
@@ -181,6 +182,13 @@ timers = Table(
     Column("starts_at", Moment, nullable=False),
     Column("ends_at", Moment, nullable=False),
     Column("rang", Boolean, nullable=False),
+)
+
+keys = Table(
+    "keys",
+    metadata,
+    Column("name", String(40), primary_key=True),
+    Column("value", LargeBinary, nullable=False),
 )
 
 drill_answers = Table(

@@ -50,13 +50,15 @@ def due(store: Store, now: datetime, conversation: str | None = None) -> tuple[T
         return tuple(rows.whole(connection.execute(query), timer_of, ROW))
 
 
-def announce(store: Store, ids: Iterable[int]) -> None:
-    """Note that the end of these timers has been announced.
+def announce(store: Store, ids: Iterable[int]) -> frozenset[int]:
+    """Note that the end of these timers is announced.
 
+    returns: the ids of those that nobody has announced before, be it another server
     raises: StoreError
     """
+    ending = update(table).where(~table.c.rang).values(rang=True)
     with store.write() as connection:
-        connection.execute(update(table).where(table.c.id.in_(list(ids))).values(rang=True))
+        return frozenset(id for id in ids if connection.execute(ending.where(table.c.id == id)).rowcount)
 
 
 def move_end(store: Store, id: int, ends_at: datetime) -> None:

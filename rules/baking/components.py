@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 
 from rules.baking import bands
 from rules.baking.bands import Span
@@ -11,6 +11,8 @@ from rules.said import Words, sentences
 from rules.tables import read_csv
 
 TABLE = "tables/style_components.csv"
+# ratios of a few thousand kitchens, asked for again by every recipe
+KEPT = 65_536
 say = sentences("baking/components")
 
 
@@ -70,6 +72,7 @@ def change(style: str, component: str, elevation_m: float) -> Span:
     return Span(part.value * tables.value, min(ends), max(ends))
 
 
+@lru_cache(maxsize=KEPT)
 def ratio(style: str, component: str, from_m: float, to_m: float) -> Span:
     """How many times the baseline's amount is right here, from one elevation [m] to another.
 

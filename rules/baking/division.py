@@ -10,13 +10,14 @@ import re
 from collections import Counter, defaultdict
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from functools import cache, lru_cache
+from functools import cache
 from itertools import pairwise
 
 from rules.baking.part_names import announced, any_of, first_left, heads, is_apart, is_left, laid, listed, tied
 from rules.baking.parts import Placed, placed
 from rules.recipe import IngredientLine, Recipe, Step
 from rules.recipes.phrases import says, stem, stems, tokens
+from rules.remembered import all_of_them, remembered
 
 MAIN = ""
 CORE = ("flour", "powder", "soda", "yeast", "starter", "nut_meal")
@@ -50,7 +51,7 @@ class _Said:
     part: str
 
 
-@lru_cache(maxsize=64)
+@remembered(by=all_of_them)
 def divided(recipe: Recipe) -> Recipe:
     """The recipe with every line and step in its part, where the recipe itself does not say; texts as they are.
 
@@ -70,6 +71,7 @@ def divided(recipe: Recipe) -> Recipe:
     return replace(recipe, ingredients=ingredients, steps=steps)
 
 
+@remembered(by=all_of_them)
 def batter(recipe: Recipe) -> tuple[Placed, ...]:
     """The lines of the dough, batter or foam itself: not frosting or filling, not what the pan is greased with.
 

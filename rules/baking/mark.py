@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Any
 
 from rules.baking.batch import Batch
 from rules.baking.change import Shift
@@ -17,6 +18,11 @@ class TimeAt:
     step: Step
     mark: TimeMark
     shift: Shift | None = None
+
+
+def of_time(at: TimeAt) -> tuple[Any, ...]:
+    """What decides about a time whatever the elevation: the recipe, its style, and where the time stands."""
+    return (at.batch.recipe, at.batch.style, at.step, at.mark)
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from typing import Any
 
 from rules.recipes.phrases import pattern
@@ -53,6 +53,7 @@ def _kind(name: str) -> PartKind:
     return kinds()[re.sub(r"[\s-]+", " ", name.lower())] if name.lower() not in kinds() else kinds()[name.lower()]
 
 
+@lru_cache(maxsize=2048)
 def named(text: str) -> PartKind | None:
     """The part that a heading names: by its last word, before what is only with it.
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections import defaultdict
 from dataclasses import dataclass
-from functools import cache, lru_cache
+from functools import cache
 from typing import Any
 
 from rules import tables
@@ -16,6 +16,7 @@ from rules.baking.parts import LIQUIDS, Placed, placed
 from rules.baking.styles import OTHER, UNKNOWN_BAKE, YEASTED, is_a, rows
 from rules.recipe import Recipe
 from rules.recipes.phrases import says, stems
+from rules.remembered import all_of_them, remembered
 
 TABLE = "tables/style_ratios_common-practice.csv"
 # Points that the words may bring, beside those of the ratios in the table.
@@ -220,7 +221,7 @@ def _per_flour(recipe: Recipe, formula: Ratios) -> dict[str, float]:
     }
 
 
-@lru_cache(maxsize=64)
+@remembered(by=all_of_them)
 def _method(recipe: Recipe) -> str:
     """The lines and steps that tell what is made: those of fillings and finishes are left out."""
     left = left_steps(recipe)
@@ -346,6 +347,7 @@ def _introduced(recipe: Recipe) -> str:
     return next((_SENTENCE.split(note, maxsplit=1)[0][:LONGEST_INTRODUCTION] for note in recipe.notes), "")
 
 
+@remembered(by=all_of_them)
 def ranked(recipe: Recipe) -> tuple[Style, ...]:
     """Every style with how sure it is, surest first: its share of all fits, times how well it fits by itself.
 

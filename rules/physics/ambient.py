@@ -17,7 +17,7 @@ class Ambient:
     boiling_c: float
 
 
-@lru_cache(maxsize=256)
+@lru_cache(maxsize=8192)
 def ambient(elevation_m: float, pressure_pa: float | None = None) -> Ambient:
     """The air at an elevation [m], by the standard atmosphere or by the station pressure [Pa] that was measured.
 

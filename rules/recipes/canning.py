@@ -18,6 +18,7 @@ from rules.recipe import Recipe
 from rules.recipes.foods import Food, foods_in, lists
 from rules.recipes.outcome import Outcome
 from rules.recipes.phrases import pattern, says
+from rules.remembered import all_of_them, remembered
 from rules.said import Said, Words, exact_duration, listed, number, sentences, yes
 
 USUAL_MIN = 20.0
@@ -44,6 +45,7 @@ def _words() -> _Words:
     return _Words(together=groups, **{k: tuple(told[k]) for k in _Words.__slots__ if k != "together"})
 
 
+@remembered(by=all_of_them)
 def is_canning(recipe: Recipe) -> bool:
     """Whether a recipe seals jars that are kept without cold.
 

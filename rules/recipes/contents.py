@@ -11,6 +11,7 @@ from rules.recipe import IngredientLine, Recipe, Step, TimeMark
 from rules.recipes import foods
 from rules.recipes.foods import Food
 from rules.recipes.phrases import pattern
+from rules.remembered import all_of_them, remembered
 from rules.tables import read_toml
 
 WORDS = "lexicon/recipe_pots.toml"
@@ -65,6 +66,7 @@ class Contents:
     wet: bool = False
 
 
+@remembered(by=all_of_them)
 def contents(recipe: Recipe, one: Step, mark: TimeMark) -> Contents:
     """What the steps up to a time have put into its pot: drained or taken out it is gone."""
     held = Contents()
@@ -113,6 +115,7 @@ def _taken_out(held: Contents, named: tuple[Food, ...], deed: str) -> Contents:
     return Contents(left, held.liquid, held.wet) if left else Contents()
 
 
+@remembered(by=all_of_them)
 def covered(recipe: Recipe, one: Step, mark: TimeMark) -> bool | None:
     """Whether the lid is on at a time, by the last word about it; None where nothing is said."""
     here = place(recipe, one)
@@ -122,6 +125,7 @@ def covered(recipe: Recipe, one: Step, mark: TimeMark) -> bool | None:
     return max(on, default=-1) > max(off, default=-1) if on or off else None
 
 
+@remembered(by=all_of_them)
 def drained(recipe: Recipe, one: Step, mark: TimeMark) -> bool:
     """Whether what cooks for a time is drained after it: boiled in plenty of water, of which any amount will do."""
     here = place(recipe, one)

@@ -121,7 +121,8 @@ def _cautions(room: str, outcome: Outcome) -> Iterator[Caution]:
 
 def _as_headed(new: StepTo, one: Step) -> StepTo:
     """A rewritten step under the heading that the recipe itself gives it."""
-    return replace(new, step=one, plain=replace(new.plain, component=one.component))
+    plain = new.plain if new.plain.component == one.component else replace(new.plain, component=one.component)
+    return replace(new, step=one, plain=plain)
 
 
 def _style(recipe: Recipe, style: str | None) -> tuple[str, float]:

@@ -6,7 +6,6 @@ from collections.abc import Iterator
 from functools import cache
 from typing import Any
 
-from rules.baking.batch import Batch
 from rules.book import Part, rule
 from rules.foods import dishes
 from rules.model import Caution
@@ -17,6 +16,7 @@ from rules.recipes.keeping import named_inside
 from rules.recipes.outcome import Outcome
 from rules.recipes.phrases import says
 from rules.recipes.roles import apparatus_words
+from rules.remembered import all_of_them, remembered
 from rules.safety import SafeTemperature
 from rules.said import Said, duration, sentences, temp
 from rules.tables import read_csv, read_toml
@@ -42,10 +42,15 @@ def _stops(cautions: Iterator[Caution]) -> Part | None:
 @rule("recipe.unsafe", "usu-ask-extension", "nchfp", "from-memory")
 def as_written(done: Outcome) -> Part | None:
     """What makes people ill in a recipe as it is written: unboiled beans, garlic in oil, honey for an infant."""
-    return _stops(_as_written(done.batch.recipe))
+    return _as_written(done.batch.recipe)
 
 
-def _as_written(recipe: Recipe) -> Iterator[Caution]:
+@remembered(by=all_of_them)
+def _as_written(recipe: Recipe) -> Part | None:
+    return _stops(_warned_of(recipe))
+
+
+def _warned_of(recipe: Recipe) -> Iterator[Caution]:
     for row in _rows():
         if named := _meets(recipe, row):
             yield Caution("stop", say("as-written", danger=row["id"], food=named), tuple(row["sources"]))
@@ -54,7 +59,7 @@ def _as_written(recipe: Recipe) -> Iterator[Caution]:
 @rule("recipe.too_low", "usda-fsis-safe-temperatures", "baldwin-sous-vide")
 def too_low(done: Outcome) -> Part | None:
     """Readings of the centre, and baths, that leave poultry or minced meat unsafe."""
-    return _stops(_too_low(done.batch))
+    return _too_low(done.batch.recipe, done.batch.style)
 
 
 @rule("recipe.low_acid", "usda-aib-539", "nchfp")
@@ -72,11 +77,13 @@ def _rows() -> tuple[dict[str, Any], ...]:
     return tuple(read_toml(WORDS)["danger"])
 
 
+@remembered(by=all_of_them)
 def holds_lectin(recipe: Recipe) -> bool:
     """Whether a recipe lists raw beans of the kidney kind, which must be boiled hard before any slow cooking."""
     return _has(recipe, lists("foods")["kidney_kind"]) is not None
 
 
+@remembered(by=all_of_them)
 def lectin(recipe: Recipe) -> bool:
     """Whether a recipe leaves them unboiled."""
     return any(_meets(recipe, row) for row in _rows() if row["id"] in LECTIN)
@@ -160,10 +167,15 @@ def _said(recipe: Recipe, condition: dict[str, Any]) -> bool:
 # What the tables ask
 
 
-def _too_low(batch: Batch) -> Iterator[Caution]:
-    for one in batch.recipe.steps:
-        food = _strict_food(batch, one)
-        safe = hazard(food, batch.style) if food else None
+@remembered(by=all_of_them)
+def _too_low(recipe: Recipe, style: str) -> Part | None:
+    return _stops(_too_cool_inside(recipe, style))
+
+
+def _too_cool_inside(recipe: Recipe, style: str) -> Iterator[Caution]:
+    for one in recipe.steps:
+        food = _strict_food(recipe, style, one)
+        safe = hazard(food, style) if food else None
         if food is None or safe is None:
             continue
         reached = [t.high_c for t in one.temperatures if t.what == "food"]
@@ -175,15 +187,15 @@ def _too_low(batch: Batch) -> Iterator[Caution]:
                 yield from _bath(one, food, mark, safe)
 
 
-def _strict_food(batch: Batch, one: Step) -> Food | None:
+def _strict_food(recipe: Recipe, style: str, one: Step) -> Food | None:
     """The food of a step whose reading is strict: one it names, else the only kind the recipe cooks."""
-    own = [food for food in spoken(batch.recipe, one.text) if food.dish_class]
-    risky = [food for food in own if _strict(food, batch.style)]
-    if risky or any(hazard(food, batch.style) for food in own):
+    own = [food for food in spoken(recipe, one.text) if food.dish_class]
+    risky = [food for food in own if _strict(food, style)]
+    if risky or any(hazard(food, style) for food in own):
         return next(iter(risky), None)
-    every = raw_foods(batch.recipe)
-    meats = [food for food in every if hazard(food, batch.style) or food.dish_class in ("tender_cut", "collagen_cut")]
-    return meats[0] if meats and all(_strict(food, batch.style) for food in meats) else None
+    every = raw_foods(recipe)
+    meats = [food for food in every if hazard(food, style) or food.dish_class in ("tender_cut", "collagen_cut")]
+    return meats[0] if meats and all(_strict(food, style) for food in meats) else None
 
 
 def _strict(food: Food, style: str) -> bool:

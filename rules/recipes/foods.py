@@ -13,6 +13,7 @@ from rules.foods import dishes
 from rules.physics.kinetics import softening
 from rules.recipe import IngredientLine, Recipe
 from rules.recipes.phrases import says, stems, tokens
+from rules.remembered import all_of_them, remembered
 from rules.safety import SafeTemperature, chart, safe_temperature
 
 SAFETY = "lexicon/recipe_safety.toml"
@@ -137,17 +138,20 @@ def _says_ready(text: str) -> bool:
     return any(says(one, lists("foods")["ready"]) for one in told)
 
 
+@remembered(by=all_of_them)
 def raw_foods(recipe: Recipe) -> tuple[Food, ...]:
     """The foods that a recipe lists and cooks from raw, each once; those it names where it lists none."""
     listed = [food for line in recipe.ingredients if not ready(line) for food in foods_in(line.line)]
     return _raw(listed if recipe.ingredients else foods_in(_told(recipe)))
 
 
+@remembered(by=all_of_them)
 def named_foods(recipe: Recipe) -> tuple[Food, ...]:
     """The raw foods that a recipe lists or names anywhere, each once."""
     return _raw((*raw_foods(recipe), *spoken(recipe, _told(recipe))))
 
 
+@remembered(by=all_of_them)
 def spoken(recipe: Recipe, text: str) -> tuple[Food, ...]:
     """The foods that a text of a recipe names, each as its list has it: "the ribs" are its short ribs.
 

@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from rules.baking import bands, inside
 from rules.baking.batch import Batch
 from rules.baking.change import Shift
-from rules.baking.mark import TimeAt
+from rules.baking.mark import TimeAt, of_time
 from rules.book import Part, rule
 from rules.heat.done_readings import UNDER_BOIL_K
 from rules.model import Caution
@@ -16,6 +16,7 @@ from rules.physics.units import to_c
 from rules.recipe import Step, TempMark, TimeMark
 from rules.recipes.foods import EGG, Food, hazard, named_foods, raw_foods, softens, spoken
 from rules.recipes.outcome import Outcome
+from rules.remembered import remembered
 from rules.safety import SafeTemperature, safe_temperature
 from rules.said import Said, listed, sentences, temp
 
@@ -56,6 +57,7 @@ def _sources(food: Food) -> tuple[str, ...]:
     return (SHELLFISH_SOURCE,) if food.dish_class == SHELLFISH else (SOURCE,)
 
 
+@remembered(by=of_time)
 def cooked_through(at: TimeAt) -> Food | None:
     """What a time makes safe: a food of its own clause, else one of the recipe, which may be in the pot by then.
 

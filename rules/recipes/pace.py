@@ -6,13 +6,14 @@ import re
 from collections.abc import Iterable
 
 from rules.baking.batch import Batch
-from rules.baking.mark import TimeAt
+from rules.baking.mark import TimeAt, of_time
 from rules.baking.styles import is_a, usual_class
 from rules.physics import kinetics
 from rules.recipe import Step, TimeMark
 from rules.recipes import foods, keeping
 from rules.recipes.contents import SENTENCE, classes, contents, least_min, place, raw_in, says, softens
 from rules.recipes.foods import Food, raw_foods
+from rules.remembered import remembered
 
 # What a soup is when its title calls it so.
 POURED = ("stock", "sauce")
@@ -69,6 +70,7 @@ def slowest(classes: Iterable[str]) -> str | None:
     return min(classes, key=lambda name: (kinetics.softening(name).z_k, name), default=None)
 
 
+@remembered(by=of_time)
 def paced_by(at: TimeAt) -> str | None:
     """The dish class that sets the pace of one time: of what its words name, else of what went into the pot before.
 
@@ -119,6 +121,7 @@ def _brief(at: TimeAt) -> str | None:
     return soon or (named if is_a(batch.style, "pot") and named in SOFT_SOON else None)
 
 
+@remembered(by=of_time)
 def own_foods(at: TimeAt) -> tuple[Food, ...]:
     """The raw foods that the words of a time name, and that soften; what has boiled before is cooked by then.
 

@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterator
 
 from rules.baking.batch import Batch
-from rules.baking.mark import TimeAt
+from rules.baking.mark import TimeAt, of_time
 from rules.baking.styles import is_a, least_cook_min, usual_class
 from rules.recipe import Recipe, Step
 from rules.recipes import foods, keeping
@@ -24,6 +24,7 @@ from rules.recipes.pace import (
     till_soft,
     to_the_bite,
 )
+from rules.remembered import remembered
 
 # What takes up its liquid with stirring, whatever the sentence calls that.
 STIRRED = ("rice", "whole_grain", "porridge", "pasta")
@@ -55,6 +56,7 @@ _AT_WILL = re.compile(r"\W*(?:if|optional|optionally|alternatively|or)\b", re.I)
 _UNTIL = re.compile(r"\b(?:until|till)\b", re.I)
 
 
+@remembered(by=of_time)
 def governs(at: TimeAt) -> bool:
     """Whether a time is one of cooking in liquid or steam, or in a bath, and so follows the boiling point.
 

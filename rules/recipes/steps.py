@@ -394,6 +394,8 @@ def amended(one: Step, edits: list[Edit]) -> Step:
 
 
 def _plain(one: Step, edits: list[Edit], times: tuple[TimeTo, ...], temps: tuple[TempTo, ...]) -> Step:
+    if not edits:
+        return one  # whatever moves is an edit
     lengths = [(e.start, e.end, len(e.text.split(" (was ")[0])) for e in edits]
 
     def moved(position: int, *, end: bool = False) -> int:

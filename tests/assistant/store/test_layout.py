@@ -42,6 +42,7 @@ def test_a_database_of_the_first_version_learns_where_recipes_were_written_for(t
     with sqlite3.connect(file) as old:
         for column in ("from_elevation_m", "compared", "formula"):
             old.execute(f"ALTER TABLE batches DROP COLUMN {column}")
+        old.execute("DROP TABLE keys")
         old.execute("UPDATE schema_version SET version = 1")
     store = open_store(f"sqlite:///{file}")
     found = {c["name"] for c in inspect(store.engine).get_columns("batches")}

@@ -1,12 +1,13 @@
 """What is kept comes back as it was, in SQLite and in PostgreSQL alike."""
 
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta, timezone
 
 import pytest
 
 from assistant.dialogue.timer import Timer
-from assistant.store import batches, conversations, kitchens, progress, timers
+from assistant.store import batches, conversations, keys, kitchens, open_store, progress, timers
 from assistant.store.batches import Batch
 from assistant.store.conversations import Utterance
 from assistant.store.database import Store
@@ -234,12 +235,35 @@ def test_a_timer_rings_once(store: Store) -> None:
     late = NOON + timedelta(minutes=91)
     assert timers.due(store, late) == (beans,)
     assert timers.due(store, late, "another") == ()
-    timers.announce(store, [beans.id])
+    assert timers.announce(store, [beans.id]) == {beans.id}
     assert timers.due(store, late) == ()
     timers.move_end(store, beans.id, late + timedelta(minutes=5))
     assert [t.name for t in timers.due(store, late + timedelta(minutes=5))] == ["beans"]
     timers.remove(store, [beans.id])
     assert timers.of_conversation(store, "") == ()
+
+
+def test_of_two_servers_that_see_a_timer_end_one_announces_it(store: Store) -> None:
+    timers.add(store, Timer(name="beans", starts_at=NOON, ends_at=NOON))
+    other = open_store(store.engine.url.render_as_string(hide_password=False))
+    ids = [timer.id for own in (store, other) for timer in timers.due(own, NOON)]
+    assert ids == [ids[0]] * 2
+    assert timers.announce(store, ids[:1]) == set(ids)
+    assert timers.announce(other, ids[1:]) == set()
+    other.close()
+
+
+def test_servers_that_begin_at_once_share_a_key_and_a_conversation(store: Store) -> None:
+    url = store.engine.url.render_as_string(hide_password=False)
+    others = [open_store(url) for _ in range(4)]
+    with ThreadPoolExecutor(len(others)) as at_once:
+        held = set(at_once.map(lambda own: keys.shared(own[1], "page", bytes([own[0]])), enumerate(others)))
+        begun = set(at_once.map(lambda own: conversations.begin(own, "web-robin", "web", NOON), others))
+    assert len(held) == 1
+    assert held == {keys.shared(store, "page", b"late")}
+    assert begun == {conversations.Conversation("web-robin", "web", NOON)}
+    for own in others:
+        own.close()
 
 
 def test_progress_is_kept_per_name(store: Store) -> None:

@@ -15,6 +15,8 @@ from pathlib import Path
 import httpx
 import pytest
 
+from tests.assistant.store.conftest import cluster as cluster
+
 TOKEN = "seven-thousand-feet"
 ELSEWHERE = "https://menus.example"
 START = "from assistant.cli import main; main()"
@@ -23,11 +25,12 @@ LONGEST_START_S = 180
 
 @dataclass(frozen=True)
 class Server:
-    """A server that runs. log: what it writes; database: where it keeps things"""
+    """A server that runs. log: what it writes; database: where it keeps things; pid: of its process"""
 
     url: str
     log: Path
     database: str
+    pid: int
 
 
 def free_port() -> int:
@@ -57,7 +60,7 @@ def started(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Callable[..., 
             assert running[-1].poll() is None, (folder / "log").read_text()
             assert time.monotonic() - waited_from < LONGEST_START_S
             time.sleep(0.1)
-        return Server(url, folder / "log", database)
+        return Server(url, folder / "log", variables["SIMMERLINE_DB"], running[-1].pid)
 
     yield start
     for process in running:

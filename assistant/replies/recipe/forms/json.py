@@ -21,13 +21,17 @@ SCHEMA = 1
 
 
 def as_json(converted: Converted, units: Units = "us") -> dict[str, Any]:
-    """The conversion as plain JSON values, keys in the order of the contract.
+    """The conversion as plain JSON values, keys in the order of the contract."""
+    converted = in_words(converted, units)
+    return {**without_text(converted), "text": as_text(converted, units)}
+
+
+def without_text(converted: Converted) -> dict[str, Any]:
+    """The same of a conversion in words, but for its last value, which takes longer to lay out than all the others.
 
     Temperatures are in degC, times in minutes, masses in grams; `from` and `to` of a change in the units they name.
     What the conversion puts in that the recipe does not list stands behind its ingredients, with an empty `line`.
-    units: which system stands first in `text`
     """
-    converted = in_words(converted, units)
     yields, oven = converted.plain.yields, converted.oven
     return {
         "schema": SCHEMA,
@@ -42,7 +46,6 @@ def as_json(converted: Converted, units: Units = "us") -> dict[str, Any]:
         "changes": [_change(change) for change in converted.changes],
         "unread": list(converted.unread),
         "cautions": cautions(converted.cautions),
-        "text": as_text(converted, units),
     }
 
 
