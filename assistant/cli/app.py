@@ -23,7 +23,7 @@ COMMANDS = {
     "order": "Reckon what to order for a menu: raw weights, packs, and what your elevation changes.",
     "schedule": "Work a menu back from service: when each dish goes on, within ovens, burners and hands.",
     "card": "Print the card for the wall: boil, times, sugar, frying, pressure and baking where you cook.",
-    "plot": "Draw a plot: the boil, times or pressure against elevation, the range of a time, "
+    "plot": "Draw a plot: boil, times, pressure or a dish against elevation, the range of a time, "
     "a recipe before and after.",
     "lesson": "Print a lesson: the why, a table, worked examples, an experiment and questions; "
     "the key is a file of its own.",
