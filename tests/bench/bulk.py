@@ -19,7 +19,7 @@ from pathlib import Path
 SAMPLES = sorted((Path(__file__).parents[1] / "assistant" / "recipes" / "samples").iterdir())
 COMMAND = [sys.executable, "-c", "from assistant.cli import main; main()", "bulk"]
 # recipes, kitchens, and how many elevations the kitchens stand at
-SIZES = ((96, 100, 100), (96, 400, 400), (192, 400, 400), (96, 2000, 400), (384, 1000, 1000))
+SIZES = ((96, 100, 100), (96, 400, 400), (8, 3000, 3000), (48, 3000, 600))
 GOAL_PAIRS, GOAL_S, CORES = 1_000_000, 900, 2
 AMOUNT = re.compile(r"\b\d+(?= ?(?:g|ml|cups?|tsp|tbsp|teaspoons?|tablespoons?|lb|oz|ounces?)\b)")
 
@@ -42,7 +42,7 @@ def kitchens(count: int, elevations: int) -> Iterator[str]:
 
 
 def measured(folder: Path, count: int, rows: int, elevations: int, *options: str) -> tuple[float, float, float, float]:
-    """Processor time [s] of a run with all its processes, what of it one pair costs nothing of, memory, and size.
+    """What a run takes with all its processes.
 
     returns: processor time [s], wall time [s], the most that one process held [MB], size of the table [MB]
     """
