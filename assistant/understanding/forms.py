@@ -10,6 +10,7 @@ from typing import Any
 
 from spacy.language import Language
 from spacy.matcher import Matcher
+from spacy.strings import StringStore
 from spacy.tokens import Doc
 from spacy.vocab import Vocab
 
@@ -65,9 +66,9 @@ def hear(doc: Doc) -> tuple[Form, ...]:
 
 def patterns_heard(doc: Doc, file: str, table: str) -> Iterator[tuple[str, int, int]]:
     """Where the patterns of a table of rows stand in an utterance that is marked: the id of the row, start, end."""
-    book, ids = _matchers(doc.vocab, file, table), doc.vocab.strings
+    book = _matchers(file, table)
     running = book.always.union(at for word in norms(doc) for at in book.by_word.get(word, ()))
-    yield from ((ids[id], start, end) for at in running for id, start, end in book.matchers[at](doc))
+    yield from ((book.ids[id], start, end) for at in running for id, start, end in book.matchers[at](doc))
 
 
 STARTS = "clause starts"
@@ -106,16 +107,18 @@ def _tag(doc: Doc, start: int, end: int, kind: str) -> None:
 class Matchers:
     """Matchers of patterns that need one of the same words, so that few of them run over an utterance.
 
-    by_word: word -> numbers of the matchers that need it; always: those that need none
+    by_word: word -> numbers of the matchers that need it; always: those that need none; ids: of the rows, by hash
     """
 
     matchers: tuple[Matcher, ...]
     by_word: dict[str, tuple[int, ...]]
     always: frozenset[int]
+    ids: StringStore
 
 
 @cache
-def _matchers(vocab: Vocab, file: str, table: str) -> Matchers:
+def _matchers(file: str, table: str) -> Matchers:
+    vocab = Vocab()
     made: dict[tuple[str, ...], Matcher] = {}
     for row in tables.read_toml(file)[table]:
         apart: dict[tuple[str, ...], list[list[Token]]] = {}
@@ -128,7 +131,8 @@ def _matchers(vocab: Vocab, file: str, table: str) -> Matchers:
     for at, words in enumerate(made):
         for word in words:
             by_word[word] = (*by_word.get(word, ()), at)
-    return Matchers(tuple(made.values()), by_word, frozenset(at for at, words in enumerate(made) if not words))
+    always = (at for at, words in enumerate(made) if not words)
+    return Matchers(tuple(made.values()), by_word, frozenset(always), vocab.strings)
 
 
 def _needed(tokens: list[Token]) -> tuple[str, ...]:

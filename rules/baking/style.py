@@ -245,7 +245,8 @@ _VESSEL = re.compile(r"\s+(?:pans?|tins?|dish|sheet|mix)\b", re.I)
 _ENDED = re.compile(r"\W*(?:recipes?)?\W*$", re.I)
 
 
-@cache
+# the title of the recipe at hand is asked about again and again
+@lru_cache(maxsize=256)
 def named_by(title: str) -> frozenset[str]:
     """The styles that a title names: by the last word it has for one, before what is only with it.
 
