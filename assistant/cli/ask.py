@@ -13,7 +13,11 @@ import typer
 from assistant.answering import reply_to
 from assistant.cli import exits
 from assistant.cli.taken_for_granted import Units, kitchen_for
+from assistant.files import lines_of
 from rules.model import Answer, Kitchen
+
+# a recipe and a conversation, with every letter escaped
+MOST_LINE_BYTES = 4 * 2**20
 
 
 def register(app: typer.Typer) -> None:
@@ -68,7 +72,7 @@ def ask(
 def read_question(text: list[str] | None) -> str:
     """The question from the arguments or standard input; leaves with code 2 where there is none."""
     if text == ["-"] or (not text and not sys.stdin.isatty()):
-        question = sys.stdin.buffer.read().decode("utf-8", errors="replace")
+        question = sys.stdin.buffer.read(MOST_LINE_BYTES).decode("utf-8", errors="replace")
     else:
         question = " ".join(text or ())
     if not question.strip():
@@ -98,9 +102,9 @@ def show(answer: Answer, as_json: bool) -> None:
 def open_lines(name: str) -> Iterable[bytes]:
     """The lines of a file or of standard input; leaves with code 2 where it cannot be read."""
     if name == "-":
-        return sys.stdin.buffer
+        return lines_of(sys.stdin.buffer, MOST_LINE_BYTES)
     try:
-        return Path(name).open("rb")
+        return lines_of(Path(name).open("rb"), MOST_LINE_BYTES)
     except OSError as error:
         exits.leave(f"cannot read {name}: {error.strerror}")
 
@@ -134,6 +138,8 @@ def question_of(line: bytes) -> tuple[str, list[str]]:
     raises: ValueError that says what is wrong and what a line should be
     """
     wanted = 'a line is a question, or {"text": "and at 9,000?", "context": ["how long to boil rice at 7,000"]}'
+    if len(line) > MOST_LINE_BYTES:
+        raise ValueError(f"longer than {MOST_LINE_BYTES // 2**20} MB; {wanted}")
     try:
         plain = line.decode("utf-8").strip()
     except UnicodeDecodeError:

@@ -227,12 +227,12 @@ def unknown(number: int) -> Any:
 def read_recipe(file: Path | None) -> Recipe | None:
     """The recipe of --recipe; leaves with code 2 where it cannot be read."""
     from assistant.recipes.errors import RecipeError
-    from assistant.recipes.read import read
+    from assistant.recipes.read import bytes_of, read
 
     if file is None:
         return None
     try:
-        return read(file.read_bytes(), name=file.name)
+        return read(bytes_of(file), name=file.name)
     except OSError as fault:
         exits.leave(text_of(say("cannot-open", file=str(file), reason=fault.strerror or "")))
     except RecipeError as fault:

@@ -13,6 +13,7 @@ import typer
 
 from assistant.cli import exits
 from assistant.cli.taken_for_granted import Units, kitchen_for
+from assistant.files import first_bytes
 
 if TYPE_CHECKING:
     from assistant.planning.forms import Form
@@ -48,8 +49,7 @@ def menu_of(name: str | None, *, command: str) -> Menu:
 def content_of(path: Path, most: int) -> bytes:
     """The first bytes of a file; leaves with code 1 where it cannot be read."""
     try:
-        with path.open("rb") as file:
-            return file.read(most)
+        return first_bytes(path, most)
     except (OSError, ValueError) as error:
         exits.leave(
             f"cannot read {path}: {(getattr(error, 'strerror', None) or 'that is no name of a file').lower()}",

@@ -72,7 +72,7 @@ def written(heard: Heard, memory: Memory) -> Written | None:
     rows, around = _in_lines(heard.text) if "\n" in heard.text.strip() else _in_one_line(heard.text)
     if len(rows) < LEAST_DISHES:
         return None
-    read = menus.read_menu("\n".join(rows).encode())
+    read = menus.read_menu("\n".join(rows).encode(errors="replace"))
     others = len(read.faults)
     if len(read.lines) < LEAST_DISHES or others > MOST_OTHERS * len(rows) or _is_recipe(rows):
         return None

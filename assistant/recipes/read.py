@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from pathlib import Path
 
+from assistant.files import first_bytes
 from assistant.recipes.errors import NoRecipe, RecipeError
 from assistant.recipes.jsonld import read_jsonld
 from assistant.recipes.lenient_json import unwrapped
@@ -50,8 +51,7 @@ def bytes_of(path: Path) -> bytes:
 
     raises: OSError
     """
-    with path.open("rb") as file:
-        return file.read(MOST_BYTES + 1)
+    return first_bytes(path, MOST_BYTES + 1)
 
 
 def _decoded(content: str | bytes, name: str) -> str:

@@ -110,7 +110,7 @@ def _counted(line: IngredientLine, factor: float, mass_g: float | None) -> Ingre
     """A number of pieces or packs: its figures replaced, the word behind them in the number that goes with it."""
     old, rest = line.line[line.start : line.end], line.line[line.end :]
     opened = figure_at(old, 0, spelled=True)
-    if opened is None or _VAGUE.match(rest) or line.amount is None:
+    if opened is None or _VAGUE.match(rest) or not line.amount:
         return line
     low = _pieces(line.amount * factor, line.role)
     high = None if line.amount_high is None else _pieces(line.amount_high * factor, line.role)

@@ -8,6 +8,7 @@ from array import array
 from dataclasses import dataclass
 from pathlib import Path
 
+from assistant.files import first_bytes
 from assistant.voice.errors import BadSpeech
 
 RATE_HZ = 16_000
@@ -42,15 +43,15 @@ def read(content: bytes) -> Speech:
         with wave.open(io.BytesIO(content)) as file:
             _check(file)
             frames = file.readframes(file.getnframes())
-    except (wave.Error, EOFError):
+    # a chunk that says it ends elsewhere is a RuntimeError to the reader
+    except (wave.Error, EOFError, RuntimeError):
         raise BadSpeech(f"this is no WAV file that can be read; wanted is {WANTED}") from None
     return _speech(frames)
 
 
 def of_file(path: Path) -> bytes:
     """The bytes of a file, and no more of them than a recording may have and one."""
-    with path.open("rb") as file:
-        return file.read(LARGEST_BYTES + 1)
+    return first_bytes(path, LARGEST_BYTES + 1)
 
 
 def _check(file: wave.Wave_read) -> None:

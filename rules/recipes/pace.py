@@ -14,6 +14,8 @@ from rules.recipes import foods, keeping
 from rules.recipes.contents import SENTENCE, classes, contents, least_min, place, raw_in, says, softens
 from rules.recipes.foods import Food, raw_foods
 
+# how many times of one deed may stand in a row
+MOST_BACK = 8
 # What a soup is when its title calls it so.
 POURED = ("stock", "sauce")
 # What cooks in a pot for a short while, and is softened all the same rather than fried.
@@ -119,14 +121,15 @@ def _brief(at: TimeAt) -> str | None:
     return soon or (named if is_a(batch.style, "pot") and named in SOFT_SOON else None)
 
 
-def own_foods(at: TimeAt) -> tuple[Food, ...]:
+def own_foods(at: TimeAt, back: int = MOST_BACK) -> tuple[Food, ...]:
     """The raw foods that the words of a time name, and that soften; what has boiled before is cooked by then.
 
     A second time of the same deed is of the same food: "poach the eggs 3 minutes for soft, 4 minutes for firm yolks".
+    back: how many times before it may be gone by
     """
     named = raw_in(at.batch.recipe, keeping.spoken_of(at.step, at.mark))
-    if not named and (before := _same_deed(at)):
-        return own_foods(TimeAt(at.batch, at.step, before))
+    if not named and back and (before := _same_deed(at)):
+        return own_foods(TimeAt(at.batch, at.step, before), back - 1)
     return tuple(f for f in named if not _boiled_before(at, f))
 
 

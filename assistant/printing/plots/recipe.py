@@ -55,6 +55,7 @@ def draw(asked: Asked) -> Figure:
 
 def _converted(asked: Asked) -> Converted:
     from assistant.recipes.converting import convert_recipe
+    from assistant.recipes.read import bytes_of
     from assistant.recipes.recipe_answer import convert
 
     if asked.question:
@@ -63,7 +64,7 @@ def _converted(asked: Asked) -> Converted:
             raise NoRecipe("the recipe", "it cannot be converted as it stands", "Say what is missing")
         return found
     path = Path(asked.words)
-    return convert_recipe(path.read_bytes(), to_elevation_m=asked.elevation_m, units=asked.units, name=path.name)
+    return convert_recipe(bytes_of(path), to_elevation_m=asked.elevation_m, units=asked.units, name=path.name)
 
 
 def _title(asked: Asked, done: Converted) -> Words:
