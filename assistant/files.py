@@ -66,8 +66,10 @@ def opened(path: Path) -> BinaryIO:
 def content_of(path: Path, most: int) -> bytes:
     """What a file holds, or of one that holds more than so many bytes as much as shows it.
 
-    raises: OSError
+    raises: OSError where it cannot be read, and for a pipe or a device, which may never end or never begin
     """
+    if path.exists() and not path.is_file() and not path.is_dir():
+        raise OSError(errno.EINVAL, "a pipe or a device is no file; give - to read standard input", str(path))
     with opened(path) as file:
         return file.read(most + 1)
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 import pytest
 
 # run by hand, beside voices and libraries that nobody else needs
-collect_ignore_glob = ["bench/voice*.py", "bench/tables*.py"]
+collect_ignore_glob = ["bench/voice*.py", "bench/tables*.py", "bench/fuzz.py"]
 
 
 @pytest.fixture(scope="session", autouse=True)

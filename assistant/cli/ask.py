@@ -15,7 +15,8 @@ from assistant.cli import exits
 from assistant.cli.taken_for_granted import Units, kitchen_for
 from rules.model import Answer, Kitchen
 
-LONGEST_LINE = 1024 * 1024
+# a recipe and a conversation, with every letter escaped
+LONGEST_LINE = 4 * 2**20
 
 
 def register(app: typer.Typer) -> None:

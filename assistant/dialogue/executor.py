@@ -107,6 +107,8 @@ def fault_of(call: Any) -> str | None:
         value = tracker.get(name, kind())
         if not isinstance(value, kind) or (name == "sender_id" and name not in tracker):
             return f'Malformed tracker: "{name}" must be {json_name}.'
+    if not all(map(_is_event, tracker.get("events", []))):
+        return 'Malformed tracker: each of "events" must name its "event", that of a slot its "name" and "value" too.'
     if not isinstance(tracker.get("latest_message", {}).get("text") or "", str):
         return 'Malformed tracker: "text" of "latest_message" must be a string.'
     if domain is not None and not isinstance(domain, dict):
@@ -114,3 +116,9 @@ def fault_of(call: Any) -> str | None:
     if domain is not None and not isinstance(domain.get("slots", {}), dict):
         return 'Malformed domain: "slots" must be an object.'
     return None
+
+
+def _is_event(event: Any) -> bool:
+    if not isinstance(event, dict) or not isinstance(event.get("event"), str):
+        return False
+    return event["event"] != "slot" or (isinstance(event.get("name"), str) and "value" in event)

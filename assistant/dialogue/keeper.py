@@ -103,7 +103,7 @@ class Keeper:
         if isinstance(deed, LogRun) or self.folder is None:
             return None
         try:
-            content = deed.text.encode() if isinstance(deed, WriteFile) else drawn(deed)
+            content = deed.text.encode(errors="replace") if isinstance(deed, WriteFile) else drawn(deed)
             path = write_new(self.folder, deed.name, content)
         except NotWritten as fault:
             return worded(say("not-written", reason=str(fault)), "us")

@@ -75,7 +75,7 @@ def written(heard: Heard, memory: Memory) -> Written | None:
         return None
     from assistant.planning.menu import read_menu
 
-    read = read_menu("\n".join(rows).encode())
+    read = read_menu("\n".join(rows).encode(errors="replace"))
     others = len(read.faults)
     if len(read.lines) < LEAST_DISHES or others > MOST_OTHERS * len(rows) or _is_recipe(rows):
         return None

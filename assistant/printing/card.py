@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from functools import cache
+from functools import lru_cache
 from typing import Any
 
 from assistant.replies.quantities import Say, duration
@@ -95,7 +95,8 @@ def _row(line: dict[str, Any], elevation_m: float, units: Units) -> Row | None:
     return Row(worded(Said(WORDING, f"row-{line['id']}"), units), value, aside.removesuffix(")"))
 
 
-@cache
+# the rows of a card or two; there is no end of elevations
+@lru_cache(maxsize=256)
 def _answer(ask: tuple[tuple[str, Any], ...], elevation_m: float, units: Units) -> Answer:
     return engine.answer(Request(**dict(ask), elevation_m=elevation_m, units=units))
 

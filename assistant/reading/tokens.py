@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from spacy.tokens import Doc
+from spacy.vocab import Vocab, create_vocab
 
 from assistant.reading.words import TOKEN, norm
 
@@ -13,6 +14,8 @@ if TYPE_CHECKING:
 
 
 NORMS = "norms"
+# all the words that kitchens use, with room, in about 5 MB
+MOST_STRINGS = 20_000
 
 
 def norms(doc: Doc) -> list[str]:
@@ -33,17 +36,26 @@ def set_norm(doc: Doc, at: int, word: str) -> None:
 
 
 class KitchenTokenizer:
-    """Cuts cleaned text into a Doc. Stateless but for the shared vocabulary."""
+    """Cuts cleaned text into a Doc.
+
+    A vocabulary never forgets a word, and people never run out of new ones, so that it makes way for an empty one now
+    and then. A Doc keeps the one it was made with, and matchers go by hashes, which are the same in all of them.
+    """
 
     def __init__(self, nlp: Language) -> None:
-        self.vocab = nlp.vocab
+        self._language, self._vocab = nlp, nlp.vocab
 
     def __call__(self, text: str) -> Doc:
         """The Doc of a text; the norm of a token is its lower-case form without apostrophes."""
         found = list(TOKEN.finditer(text))
         words = [match.group() for match in found]
         spaces = [text[match.end() : match.end() + 1].isspace() for match in found]
-        doc = Doc(self.vocab, words=words, spaces=spaces)
+        if len(self._vocab.strings) > MOST_STRINGS:
+            self._vocab = self._empty()
+        doc = Doc(self._vocab, words=words, spaces=spaces)
         for token in doc:
             token.norm_ = norm(token.text)
         return doc
+
+    def _empty(self) -> Vocab:
+        return create_vocab(self._language.lang, self._language.Defaults)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from typing import TYPE_CHECKING
 
 from rules import tables
@@ -165,7 +165,8 @@ def _joined(words: Sequence[str]) -> str:
     return "_".join(kept) if words[-1] != "." else ""
 
 
-@cache
+# words of recipes that may be units: people never run out of new words, nor of ways to write them
+@lru_cache(maxsize=4096)
 def unit_of(word: str) -> Unit | None:
     """The unit of an amount that a word or two stand for, or None. Only "T" and "t" depend on the case of the letter.
 

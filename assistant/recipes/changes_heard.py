@@ -33,6 +33,10 @@ class UnknownSymptom(AssistantError, LookupError):
     """A fault in words that no row of the catalogue is heard as."""
 
 
+class NoChange(AssistantError, ValueError):
+    """Words of a change that say none. The message says what is wanted."""
+
+
 @dataclass(frozen=True, slots=True)
 class Figure:
     """A figure of a change with its unit and what kind of figure it is: amount, temperature or time."""
@@ -71,7 +75,7 @@ def change_heard(words: str, suggested: Sequence[Ranked] = (), units: Units = "u
     words: "baking powder 2 tsp to 1 1/2 tsp", "oven 350F to 370F", "less sugar", "suggested", or any words
     suggested: what was suggested before, the next change first; words that mean one of them are kept as that one
     units: which scale those were told in
-    raises: ValueError for no words at all, or "suggested" where nothing was
+    raises: NoChange for no words at all, or "suggested" where nothing was
 
     >>> kept = change_heard("baking powder 2 tsp to 1 1/2 tsp")
     >>> kept["what"], kept["way"], kept["from"], kept["to"]["value"]
@@ -79,10 +83,10 @@ def change_heard(words: str, suggested: Sequence[Ranked] = (), units: Units = "u
     """
     text = " ".join(words.split())
     if not text:
-        raise ValueError(_text(say("what-changed")))
+        raise NoChange(_text(say("what-changed")))
     if text.casefold().rstrip(".") in read_toml(WORDS)["as_suggested"]:
         if not suggested:
-            raise ValueError(_text(say("nothing-suggested")))
+            raise NoChange(_text(say("nothing-suggested")))
         return as_kept(suggested[0].change, suggested[0].line, units)
     return _with_figures(text) or _said_before(text, suggested, units) or _by_words(text)
 

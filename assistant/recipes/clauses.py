@@ -17,6 +17,8 @@ ROLES = "lexicon/recipe_roles.toml"
 _FLAGS = re.IGNORECASE
 # "1 hr. 15 min." goes on
 _SENTENCE = re.compile(r"(?<=[.;!?])(?!(?:(?<=\bhr\.)|(?<=\bhrs\.))\s+\d)\s+|\n+", _FLAGS)
+# every word of a sentence is judged by all the others
+LONGEST_SENTENCE = 2_000
 _UNTIL = re.compile(
     r"\b(?:until|till|when|once)\b|\bto\s+(?:an?\s+|the\s+)?(?:internal|minimum|core|safe|final|finished)\b", _FLAGS
 )
@@ -83,9 +85,15 @@ def outermost(found: list[Word]) -> list[Word]:
 
 
 def sentences(text: str) -> Iterator[Span]:
-    """The sentences of a step; a semicolon ends one."""
+    """The sentences of a step; a semicolon ends one, and so does a space where none has ended for LONGEST_SENTENCE."""
     cuts = [0, *(m.end() for m in _SENTENCE.finditer(text)), len(text)]
-    return (Span(a, b) for a, b in pairwise(cuts) if b > a)
+    for start, end in pairwise(cuts):
+        while end - start > LONGEST_SENTENCE:
+            cut = text.rfind(" ", start, start + LONGEST_SENTENCE) + 1 or start + LONGEST_SENTENCE
+            yield Span(start, cut)
+            start = cut
+        if end > start:
+            yield Span(start, end)
 
 
 @cache

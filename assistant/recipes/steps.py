@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from functools import cache
+from itertools import islice
 from typing import cast
 
 from assistant.reading.instruments import GAUGE_UNITS
@@ -11,7 +12,7 @@ from assistant.reading.reader import hear
 from assistant.recipes.clauses import Word, outermost
 from assistant.recipes.lines import any_of
 from assistant.recipes.temperatures import Habits, temperatures
-from assistant.recipes.times import times
+from assistant.recipes.times import MOST_TIMES, times
 from rules import tables
 from rules.recipe import Cue, CueOf, PressureMark, Step, Vessel
 
@@ -50,7 +51,8 @@ def vessels(text: str) -> tuple[Vessel, ...]:
 def read_step(text: str, component: str = "", *, habits: Habits | None = None, apparatus: str = "") -> Step:
     """Read one step of a method.
 
-    text: the step, any text; what lies beyond 8,000 characters is kept but not marked
+    text: the step, any text; what lies beyond 8,000 characters or a hundred times and temperatures is
+        kept but not marked
     habits: what the recipe as a whole says, for a bare "bake at 220" or "cook to 240"
     apparatus: what it cooked in before this step
     returns: the step with its text unchanged
@@ -65,8 +67,8 @@ def read_step(text: str, component: str = "", *, habits: Habits | None = None, a
     return Step(
         text=text,
         component=component,
-        times=tuple(times(seen, apparatus)),
-        temperatures=tuple(temperatures(seen, habits or Habits(), apparatus)),
+        times=tuple(islice(times(seen, apparatus), MOST_TIMES)),
+        temperatures=tuple(islice(temperatures(seen, habits or Habits(), apparatus), MOST_TIMES)),
         pressures=tuple(pressures),
         cues=_cues(seen),
         vessels=vessels(seen),

@@ -6,6 +6,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from functools import cache
+from itertools import chain, islice
 from typing import Any, cast, get_args
 
 from assistant.reading.reader import hear
@@ -26,6 +27,8 @@ POT = "pot"
 VAGUE = ("cook", "preheat")
 # Nothing cooks for more than a day: what is told so long is kept.
 DAY_MIN = 24 * 60
+# more than any step tells; each time is judged by those beside it
+MOST_TIMES = 100
 KEPT: TimeOf = "hold"
 COOKED = ("boil", "simmer", "braise", "poach", "steam", "pressure", "bake", "cook")
 WET = ("simmer", "boil", "braise", "poach", "steam", "reduce", "fry", "pressure", "microwave", "bake")
@@ -73,7 +76,7 @@ _MASKED = re.compile(
 
 
 def times(text: str, apparatus: str = "") -> Iterator[TimeMark]:
-    """The times of a step, in order; a time whose kind its words do not tell is `other`.
+    """The times of a step, in order, of each sentence up to MOST_TIMES; `other` where the words do not tell its kind.
 
     apparatus: what the recipe cooked in before this step, an id of the lexicon or ""
     """
@@ -86,7 +89,7 @@ def times(text: str, apparatus: str = "") -> Iterator[TimeMark]:
         verbs = here or (carried if _carries(text[sentence.start : sentence.end]) else [])
         pressed = _is_pressed(text, sentence)
         marks: list[tuple[TimeMark, TimeOf]] = []
-        for found in (*_figures(text, sentence), *_nights(text, sentence)):
+        for found in islice(chain(_figures(text, sentence), _nights(text, sentence)), MOST_TIMES):
             verb = _verb(verbs, found.start, found.end, masked, pressed)
             used = in_use(text, sentence, found.start, apparatus)
             what = _told(text, sentence, found, verb) or _by_apparatus(verb, used) or verb

@@ -28,7 +28,9 @@ if TYPE_CHECKING:
 LANGUAGE = "en"
 LAST = {"and": "and", "or": "or", "commas": "comma", "semicolons": "semicolon", "sentences": "sentence", "then": "then"}
 BETWEEN = LAST | {"and": "comma", "or": "comma"}
-LONGEST_VALUE = 2400
+# Fluent takes up to 2,500 characters for a value, and a menu of a hundred dishes has more: the rest is put in later
+LONGEST_VALUE, LONGEST_HEAD = 2000, 200
+PRIVATE_USE = 0xF0000
 
 
 class Written(str):
@@ -126,15 +128,20 @@ def sentence(file: str, id: str, values: dict[str, Any], units: Units, language:
         bundle.add_resource(message_files.parsed(file, name, language))
     if (pattern := _pattern(bundle, name, attribute)) is None:
         raise NoSuchSentence(f"{where}: there is no such message")
-    text, errors = bundle.format_pattern(pattern, {name: _carried(value) for name, value in values.items()})
+    heads, rests = _in_two(values)
+    text, errors = bundle.format_pattern(pattern, values | heads)
     if errors:
         raise BadWording(f"{where}: {errors[0]}")
-    return str(text).replace("\n", " ")
+    whole = reduce(lambda told, rest: told.replace(*rest), rests, str(text))
+    return whole.replace("\n", " ")
 
 
-def _carried(value: Any) -> Any:
-    """A value as far as a sentence carries it: what people paste may be longer than Fluent takes."""
-    return f"{value[:LONGEST_VALUE]} ..." if isinstance(value, str) and len(value) > LONGEST_VALUE else value
+def _in_two(values: dict[str, Any]) -> tuple[dict[str, str], list[tuple[str, str]]]:
+    """The heads of values that are too long, each with a mark behind it; and what belongs in the place of each mark."""
+    long = [name for name, value in values.items() if isinstance(value, str) and len(value) > LONGEST_VALUE]
+    marks = {name: chr(PRIVATE_USE + at) for at, name in enumerate(long)}
+    heads = {name: values[name][:LONGEST_HEAD] + mark for name, mark in marks.items()}
+    return heads, [(mark, values[name][LONGEST_HEAD:]) for name, mark in marks.items()]
 
 
 def _pattern(bundle: FluentBundle, name: str, attribute: str) -> Pattern | None:

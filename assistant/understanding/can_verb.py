@@ -28,7 +28,7 @@ def positions(doc: Doc, foods: frozenset[int]) -> Iterator[int]:
     >>> list(positions(read("how can I cook beans"), frozenset({4})))
     []
     """
-    for _, start, end in _matcher(doc.vocab)(doc):
+    for _, start, end in _matcher()(doc):
         if _food_follows(doc, end, foods) or _object_follows(doc, start, end):
             yield end - 1
     if len(doc) > 1 and norms(doc)[0] == "can" and _begins(doc, foods):
@@ -41,10 +41,10 @@ def _words() -> dict[str, list[str]]:
 
 
 @cache
-def _matcher(vocab: Vocab) -> Matcher:
+def _matcher() -> Matcher:
     words = _words()
     verb: dict[str, Any] = {"NORM": {"IN": ["can", "cans", "recan"]}}
-    matcher = Matcher(vocab)
+    matcher = Matcher(Vocab())
     subject = {"NORM": {"IN": words["subject"]}}
     between = {"NORM": {"IN": words["between"]}, "OP": "?"}
     matcher.add("after a word", [[{"NORM": {"IN": words["before"]}}, verb]])

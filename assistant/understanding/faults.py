@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from itertools import product
 from typing import Literal
 
@@ -200,7 +200,8 @@ def _is_attribute(line: Line, match: Match, things: frozenset[int]) -> bool:
     return len(match.places) == 1 and behind in things and before not in _lists()["BE"]
 
 
-@cache
+# about all the words that kitchens use; people never run out of new words
+@lru_cache(maxsize=8192)
 def stem(word: str) -> str:
     """The form in which a word is compared.
 

@@ -10,6 +10,7 @@ from typing import Any
 
 from spacy.language import Language
 from spacy.matcher import Matcher
+from spacy.strings import StringStore
 from spacy.tokens import Doc
 from spacy.vocab import Vocab
 
@@ -66,9 +67,9 @@ def hear(doc: Doc) -> tuple[Form, ...]:
 
 def patterns_heard(doc: Doc, file: str, table: str) -> Iterator[tuple[str, int, int]]:
     """Where the patterns of a table of rows stand in an utterance that is marked: the id of the row, start, end."""
-    book, ids = _patterns(file, table), doc.vocab.strings
+    book = _patterns(file, table)
     for at in book.always.union(at for word in norms(doc) for at in book.by_word.get(word, ())):
-        yield from ((ids[id], start, end) for id, start, end in _matcher(doc.vocab, file, table, at)(doc))
+        yield from ((_ids()[id], start, end) for id, start, end in _matcher(file, table, at)(doc))
 
 
 STARTS = "clause starts"
@@ -131,9 +132,19 @@ def _patterns(file: str, table: str) -> Patterns:
 
 
 @cache
-def _matcher(vocab: Vocab, file: str, table: str, group: int) -> Matcher:
+def _vocabulary() -> Vocab:
+    """The words of the patterns. Utterances have vocabularies of their own, and are matched by the hashes of words."""
+    return Vocab()
+
+
+def _ids() -> StringStore:
+    return _vocabulary().strings
+
+
+@cache
+def _matcher(file: str, table: str, group: int) -> Matcher:
     """The Matcher of a group, made when one of its words is first heard."""
-    matcher = Matcher(vocab, validate=False)
+    matcher = Matcher(_vocabulary(), validate=False)
     for id, patterns in _patterns(file, table).groups[group].items():
         matcher.add(id, patterns)
     return matcher

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 
 from spacy.tokens import Doc
 
@@ -86,7 +86,8 @@ def every_word() -> frozenset[str]:
     return frozenset(word for row in held["sense"] for phrase in row["words"] for word in phrase.split())
 
 
-@cache
+# every phrase of the lexicon that is asked for, with room; people never run out of new words
+@lru_cache(maxsize=4096)
 def stems_of(phrase: str) -> str:
     """A phrase by the stems of its words.
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections import defaultdict
-from functools import cache
+from functools import cache, lru_cache
 
 from spacy.lang.en.stop_words import STOP_WORDS
 from spacy.language import Language
@@ -180,7 +180,8 @@ def _one_meaning(words: tuple[str, ...]) -> str | None:
     return next(iter(methods.values())) if len(methods) == 1 else None
 
 
-@cache
+# slips that people make again; people never run out of new words
+@lru_cache(maxsize=1024)
 def _nearest(word: str) -> tuple[str, ...]:
     """The kitchen words that are nearest to a word, all equally near."""
     from rapidfuzz.distance import OSA

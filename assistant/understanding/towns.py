@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from functools import cache
+from functools import cache, lru_cache
 
 from assistant.understanding import lexicon
 from rules.kept import kept
@@ -43,7 +43,8 @@ def _shelves() -> dict[str, tuple[str, ...]]:
     return {letter: tuple(names) for letter, names in shelves.items()}
 
 
-@cache
+# slips that people make again; people never run out of new words
+@lru_cache(maxsize=1024)
 def nearest(letters: str) -> tuple[int, str] | None:
     """The slips and the place of the name that is nearest to some letters; None where none is near, or two are.
 

@@ -43,7 +43,8 @@ def read(content: bytes) -> Speech:
         with wave.open(io.BytesIO(content)) as file:
             _check(file)
             frames = file.readframes(file.getnframes())
-    except (wave.Error, EOFError):
+    # a chunk that says it ends elsewhere is a RuntimeError to the reader
+    except (wave.Error, EOFError, RuntimeError):
         raise BadSpeech(f"this is no WAV file that can be read; wanted is {WANTED}") from None
     return _speech(frames)
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 import re
 from collections import Counter
-from functools import cache
+from functools import cache, lru_cache
 
 from rules import tables
 from rules.catalogue import topics
@@ -63,7 +63,8 @@ def _counted() -> Counter[str]:
     return Counter(word for question in asked for word in WORD.findall(question.casefold().replace("'", "")))
 
 
-@cache
+# about all the words that kitchens use; people never run out of new words
+@lru_cache(maxsize=8192)
 def usual(phrase: str) -> float:
     """How usual the words of a phrase are in kitchen questions, 0 never to 1 in most; of several the average.
 

@@ -107,7 +107,7 @@ def ordered(asked: MenuAsked) -> tuple[Sheet, Kitchen]:
     menu, kitchen = _read(asked)
     if asked.covers is None and menu.covers is None and menu.lines and not any(line.covers for line in menu.lines):
         raise NotTold("portions", "For how many? Say the covers, or put a line such as Covers: 90 at the head.")
-    there = on_hand.read_on_hand(asked.on_hand.encode()) if asked.on_hand else None
+    there = on_hand.read_on_hand(asked.on_hand.encode(errors="replace")) if asked.on_hand else None
     sheet = order_sheet(
         menu, elevation_m=placed(kitchen), covers=asked.covers, margin=margin, on_hand=there.grams if there else None,
         units=kitchen.units,
@@ -140,5 +140,5 @@ def _read(asked: MenuAsked) -> tuple[Menu, Kitchen]:
     """The menu, which may name no file here, and where it is cooked: as its head says, else in the kitchen."""
     from assistant.planning.menu import read_menu
 
-    menu = read_menu(asked.menu.encode())
+    menu = read_menu(asked.menu.encode(errors="replace"))
     return menu, kitchen_at(asked.kitchen, asked.at or menu.at, asked.units)

@@ -52,16 +52,21 @@ def calls() -> tuple[Call, ...]:
 
 
 def in_openapi(schema: Any) -> Any:
-    """A JSON schema as OpenAPI 3.0 writes it, which has no type for nothing.
+    """A JSON schema as OpenAPI 3.0 writes it, which has no type for nothing, and marks a bound that is left out.
 
     >>> in_openapi({"anyOf": [{"type": "integer"}, {"type": "null"}], "default": None})
     {'type': 'integer', 'nullable': True, 'default': None}
+    >>> in_openapi({"type": "number", "exclusiveMinimum": 0})
+    {'type': 'number', 'exclusiveMinimum': True, 'minimum': 0}
     """
     if isinstance(schema, list):
         return [in_openapi(part) for part in schema]
     if not isinstance(schema, dict):
         return schema
     schema = {name: in_openapi(part) for name, part in schema.items()}
+    for bound in ("Minimum", "Maximum"):
+        if f"exclusive{bound}" in schema:
+            schema |= {f"exclusive{bound}": True, bound.lower(): schema[f"exclusive{bound}"]}
     ways = schema.get("anyOf", [])
     if {"type": "null"} not in ways or len(ways) != 2:
         return schema

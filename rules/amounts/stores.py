@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 
 from rules.amounts.makings import role_of
 from rules.amounts.packs import PACKS
@@ -54,7 +54,8 @@ def _rows() -> dict[str, Kept]:
     return {name: Kept(row["store"], row["pack"], *(figure(row, column) for column in FIGURES)) for name, row in rows}
 
 
-@cache
+# the goods of a menu of hundreds of dishes; recipes may name any others
+@lru_cache(maxsize=4096)
 def kept(item: str, dish_class: str = "") -> Kept:
     """How an item is sold: by its own row, that of the dish it is like, of its class, or of its kind of ingredient.
 

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from itertools import pairwise
 
 from rules.errors import UnknownWord
@@ -113,7 +113,8 @@ def _read(table: str, component: str, elevation_m: float) -> Span:
     return Span((low + high) / 2, low, high)
 
 
-@cache
+# a conversion asks for each component again and again; there is no end of elevations
+@lru_cache(maxsize=4096)
 def change(component: str, elevation_m: float) -> Span:
     """What the tables change at an elevation, against sea level, as a signed fraction (the oven in degF).
 

@@ -10,7 +10,7 @@ import re
 from collections import Counter, defaultdict
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from functools import cache
+from functools import cache, lru_cache
 from itertools import pairwise
 
 from rules.baking.part_names import announced, any_of, first_left, heads, is_apart, is_left, laid, listed, tied
@@ -79,20 +79,24 @@ def batter(recipe: Recipe) -> tuple[Placed, ...]:
     (a meringue, a pan of caramel), the whole recipe counts.
     """
     listed_lines = placed(divided(recipe))
-    lines = [p for p in listed_lines if not is_apart(p.line.line) and not _is_stock(p, listed_lines)]
+    portions = [p for p in listed_lines if _is_made_of(p)]
+    lines = [p for p in listed_lines if not is_apart(p.line.line) and not _is_stock(p, portions)]
     core = {"flour", "powder", "soda", "yeast", "starter"}
     named = {p.line.component for p in lines if p.part.name in core and not is_left(p.line.component)}
     chosen = tuple(p for p in lines if p.line.component in named)
     return chosen or tuple(p for p in lines if not is_left(p.line.component)) or tuple(lines)
 
 
-def _is_stock(p: Placed, lines: Sequence[Placed]) -> bool:
+def _is_made_of(p: Placed) -> bool:
+    return says(p.line.line, listed("lines", "made_of"))
+
+
+def _is_stock(p: Placed, portions: Sequence[Placed]) -> bool:
     """Whether a line is listed once more below in portions of what is made of it: butter that is browned."""
-    made_of = listed("lines", "made_of")
-    if not p.mass_g or says(p.line.line, made_of):
+    if not p.mass_g or _is_made_of(p):
         return False
-    portions = [q for q in lines if q.index > p.index and q.line.item == p.line.item and says(q.line.line, made_of)]
-    return LEAST_OF_STOCK <= sum(q.mass_g for q in portions) / p.mass_g <= MOST_OF_STOCK
+    of_it = (q.mass_g for q in portions if q.index > p.index and q.line.item == p.line.item)
+    return LEAST_OF_STOCK <= sum(of_it) / p.mass_g <= MOST_OF_STOCK
 
 
 def left_steps(recipe: Recipe) -> frozenset[int]:
@@ -234,7 +238,8 @@ def _in_part(step: Step, index: int, said: Sequence[_Said]) -> Step:
 # Which line each mention is of
 
 
-@cache
+# the lines of the recipe at hand, with room for a long one
+@lru_cache(maxsize=1024)
 def _heads(line: IngredientLine) -> frozenset[str]:
     """The words by which a method calls an ingredient: the last one of its name and of the name as it is written."""
     weak = set(listed("lines", "weak"))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from typing import Any
 
 from rules.recipe import IngredientLine, Recipe
@@ -58,7 +58,8 @@ def _leavening_in(tokens: tuple[str, ...]) -> Part | None:
     return None
 
 
-@cache
+# the ingredients of a folder of recipes; there is no end of names
+@lru_cache(maxsize=4096)
 def part_of(item: str, role: str | None = None) -> Part:
     """The part an ingredient plays, by the words its name ends with, else by its role in the lexicon.
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections import defaultdict
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from typing import Any
 
 from rules import tables
@@ -246,7 +246,8 @@ _VESSEL = re.compile(r"\s+(?:pans?|tins?|dish|sheet|mix)\b", re.I)
 _ENDED = re.compile(r"\W*(?:recipes?)?\W*$", re.I)
 
 
-@cache
+# the title of the recipe at hand is asked about again and again
+@lru_cache(maxsize=256)
 def named_by(title: str) -> frozenset[str]:
     """The styles that a title names: by the last word it has for one, before what is only with it.
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
-from functools import cache
+from functools import cache, lru_cache
 from typing import Any
 
 from rules import example, explanations, tables
@@ -56,7 +56,8 @@ def every_rule() -> tuple[Rule, ...]:
     return tuple(words_rule((name,)) for name in sorted(terms()))
 
 
-@cache
+# words are set against one another in any number of ways
+@lru_cache(maxsize=256)
 def words_rule(names: tuple[str, ...]) -> Rule:
     """One word as a rule of the book, `why.word.<its id>`; several that are set against one another as one rule."""
     asked = tuple(terms()[name] for name in names)

@@ -15,6 +15,8 @@ from rules.recipes.contents import SENTENCE, classes, contents, least_min, place
 from rules.recipes.foods import Food, raw_foods
 from rules.remembered import remembered
 
+# how many times of one deed may stand in a row
+MOST_BACK = 8
 # What a soup is when its title calls it so.
 POURED = ("stock", "sauce")
 # What cooks in a pot for a short while, and is softened all the same rather than fried.
@@ -126,9 +128,12 @@ def own_foods(at: TimeAt) -> tuple[Food, ...]:
     """The raw foods that the words of a time name, and that soften; what has boiled before is cooked by then.
 
     A second time of the same deed is of the same food: "poach the eggs 3 minutes for soft, 4 minutes for firm yolks".
+    back: how many times before it may be gone by
     """
     named = raw_in(at.batch.recipe, keeping.spoken_of(at.step, at.mark))
-    while not named and (before := _same_deed(at)):
+    for _ in range(MOST_BACK):
+        if named or not (before := _same_deed(at)):
+            break
         at = TimeAt(at.batch, at.step, before)
         named = raw_in(at.batch.recipe, keeping.spoken_of(at.step, at.mark))
     return tuple(f for f in named if not _boiled_before(at, f))

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from assistant import files
-from assistant.files import AlreadyThere, NotWritten, content_of, write_all
+from assistant.files import AlreadyThere, NotWritten, opened, write_all
 
 
 def names(folder: Path) -> list[str]:
@@ -90,17 +90,10 @@ def test_a_disk_without_links_is_written_too(tmp_path, monkeypatch) -> None:
     assert (names(tmp_path), (tmp_path / "card.txt").read_text()) == (["card.txt"], "card")
 
 
-def test_a_pipe_that_nobody_fills_is_not_waited_for(tmp_path: Path) -> None:
+def test_lines_of_a_pipe_that_nobody_fills_are_not_waited_for(tmp_path: Path) -> None:
     os.mkfifo(tmp_path / "pipe")
-    assert content_of(tmp_path / "pipe", 10) == b""
-
-
-def test_a_pipe_that_is_filled_is_read(tmp_path: Path) -> None:
-    reads, writes = os.pipe()
-    os.write(writes, b"2 eggs")
-    os.close(writes)
-    assert content_of(Path(f"/dev/fd/{reads}"), 3) == b"2 eg"
-    os.close(reads)
+    with opened(tmp_path / "pipe") as pipe:
+        assert pipe.read(10) == b""
 
 
 @pytest.mark.parametrize("longest", [3, 5, 100])

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from functools import cache
+from functools import lru_cache
 from typing import Any
 
 from assistant.replies.worded import answer
@@ -14,7 +14,8 @@ def answer_at(ask: dict[str, Any], elevation_m: float, units: Units, depth: int 
     return _answer(tuple(sorted(ask.items())), elevation_m, units, depth)
 
 
-@cache
+# the questions of a sheet and its key; there is no end of elevations
+@lru_cache(maxsize=256)
 def _answer(ask: tuple[tuple[str, Any], ...], elevation_m: float, units: Units, depth: int) -> Answer:
     request = Request(**dict(ask), elevation_m=elevation_m, elevation_from="stated", units=units, depth=depth)
     return answer(request)

@@ -47,7 +47,7 @@ def test_the_codes_are_told_by_the_command_and_by_the_readme_alike() -> None:
     for code, means in exits.CODES.items():
         assert f"{code} {means}" in said
         assert f"| {code} | {means} |" in readme
-    assert [int(code) for code in re.findall(r"^\| (\d) \|", readme, re.MULTILINE)] == sorted(exits.CODES)
+    assert [int(code) for code in re.findall(r"^\| (\d+) \|", readme, re.MULTILINE)] == sorted(exits.CODES)
 
 
 @pytest.mark.parametrize(

@@ -224,3 +224,21 @@ def test_a_kitchen_of_that_name_is_a_conflict_and_none_is_not_found(program: Per
     assert program.delete("/api/kitchens/Nowhere").status_code == 404
     heard = program.post("/api/ask", json={"text": "how long to boil pasta", "kitchen": "timberfold bakery"}).json()
     assert round(heard["heard"]["elevation_m"]) == 1615
+
+
+def test_a_change_that_says_nothing_is_no_fault_of_the_server(program: Person) -> None:
+    told = {"recipe": "butter cake", "symptoms": ["sank in the middle"], "changed": [""], "rating": 2}
+    answer = program.post("/api/batches", json=told)
+    assert answer.status_code == 422
+    assert "say what was changed" in answer.json()["detail"].lower()
+
+
+@pytest.mark.parametrize("call", [call for call in calls() if call.method == "POST"], ids=lambda call: call.id)
+def test_half_a_character_is_no_fault_of_the_server(call: Call, program: Person) -> None:
+    example = json.loads(call.send)
+    for name, value in example.items():
+        if isinstance(value, str):
+            body = json.dumps(example | {name: f"{value} \ud800"})
+            answer = program.post(call.path, content=body, headers={"content-type": "application/json"})
+            assert answer.status_code < 500, (name, answer.text)
+            assert answer.json()
