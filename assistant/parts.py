@@ -40,7 +40,7 @@ PARTS = (
         id="voice",
         does="understands what is said aloud, offline",
         get='pip install "simmerline[voice]"',
-        modules=("moonshine_voice", "jellyfish"),
+        modules=("moonshine_voice",),
     ),
     Part(
         id="speech",

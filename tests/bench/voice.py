@@ -50,6 +50,13 @@ def rows(name: str) -> list[Row]:
     return list(csv.DictReader(line for line in lines if not line.startswith("#")))
 
 
+def rotating(said: list[Row]) -> Iterator[tuple[str, str, int]]:
+    """Question, voice, noise [dB]: each in one learned voice, the voices taking turns."""
+    learned = list(voice_kitchen.LEARNED)
+    for snr_db in SNR_DB:
+        yield from ((row["text"], learned[at % len(learned)], snr_db) for at, row in enumerate(said))
+
+
 def clips(said: list[Row]) -> Iterator[tuple[str, str, int]]:
     """Question, voice, noise [dB]: each in every learned voice and in one of espeak-ng, mixed."""
     dice, robots = random.Random(5), list(voice_kitchen.ESPEAK)
@@ -60,12 +67,12 @@ def clips(said: list[Row]) -> Iterator[tuple[str, str, int]]:
         yield from part
 
 
-def recognise(said: list[Row], kept: Path) -> None:
+def recognise(wanted: Iterable[tuple[str, str, int]], kept: Path) -> None:
     """Recognise what is not in the file yet, a line a clip."""
     known = {(clip["text"], clip["voice"], clip["snr_db"]) for clip in transcripts(kept)} if kept.exists() else set()
     model = recogniser()
     with kept.open("a", encoding="utf-8") as out:
-        for text, voice, snr_db in clips(said):
+        for text, voice, snr_db in wanted:
             if (text, voice, snr_db) in known:
                 continue
             speech = read_wav(voice_kitchen.clip(text, voice, snr_db))
@@ -206,5 +213,5 @@ def report(said: list[Row], heard: Iterable[dict[str, Any]]) -> None:
 if __name__ == "__main__":
     questions, transcript_file = rows(sys.argv[1]), Path(sys.argv[2])
     if "--grade" not in sys.argv:
-        recognise(questions, transcript_file)
+        recognise((rotating if "--rotate" in sys.argv else clips)(questions), transcript_file)
     report(questions, transcripts(transcript_file))
