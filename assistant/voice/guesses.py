@@ -30,8 +30,8 @@ RUN_ON, LONGEST_LEAD = 2, 4
 # what it costs to begin or to end with a word that holds the question together, to put an unusual word for a usual, and
 # to change words that stand in questions at all, by how usual the least usual of them is
 FRAME_COSTS, UNUSUAL_COSTS, SEEN_COSTS, USUAL_COSTS = 0.08, 0.2, 0.06, 0.4
-# what the latter counts of several words, or beside words that are right
-BESIDE_COUNTS = 0.5
+# what the latter counts of several words
+SEVERAL_COUNT = 0.5
 # what it costs that no question has one of its words: less for a name of the lexicon than for what else it is heard as
 NAME_COSTS, NEVER_COSTS = 0.03, 0.1
 # what it costs that a small word has run into it
@@ -206,11 +206,11 @@ def _cost(heard: str, meant: str, *, named: bool) -> float:
     never = any(not words.usual(word) and not words.usual(f"{word}s") for word in own)
     rest, of_rest = sounds.apart(heard, meant)
     known = min(map(words.usual, rest.split()), default=0.0)
-    alone = rest == heard and " " not in rest
+    alone = " " not in rest
     return (
         FRAME_COSTS * framed
         + UNUSUAL_COSTS * (known - words.usual(of_rest))
-        + (SEEN_COSTS + USUAL_COSTS * known) * (known > 0) * (1.0 if alone else BESIDE_COUNTS)
+        + (SEEN_COSTS + USUAL_COSTS * known) * (known > 0) * (1.0 if alone else SEVERAL_COUNT)
         + (NAME_COSTS if named else NEVER_COSTS) * never
         + RUN_ON_COSTS * (meant.endswith(words.run_on()) and not heard.endswith(words.run_on()))
     )

@@ -92,8 +92,12 @@ def likeness(heard: str, meant: str, whole: float | None = None) -> float:
     return (1 - REST_COUNTS) * whole + REST_COUNTS * _aligned(rest, of_rest)
 
 
+def _alike(one: str, other: str) -> bool:
+    return one.removesuffix("s") == other.removesuffix("s")
+
+
 def apart(heard: str, meant: str) -> tuple[str, str]:
-    """Two phrases without the words that both begin or end with; many of a thing at the end count as one.
+    """Two phrases without the words that both begin or end with; many of a thing count as one.
 
     >>> apart("split piece soup", "split pea soup")
     ('piece', 'pea')
@@ -101,9 +105,9 @@ def apart(heard: str, meant: str) -> tuple[str, str]:
     ('east', 'yeast')
     """
     one, other = heard.split(), meant.split()
-    while one and other and one[0] == other[0]:
+    while one and other and _alike(one[0], other[0]):
         one, other = one[1:], other[1:]
-    while one and other and one[-1].removesuffix("s") == other[-1].removesuffix("s"):
+    while one and other and _alike(one[-1], other[-1]):
         one, other = one[:-1], other[:-1]
     return " ".join(one), " ".join(other)
 

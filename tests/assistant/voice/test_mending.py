@@ -70,6 +70,8 @@ def test_a_method_is_mended_by_its_sound() -> None:
         "Grill chicken at 7,000 feet, what internal temperature?",
         "Can I trust 202 degrees for boiling at 5,000 feet?",
         "do I cut the sugar in meringues at 7,000",
+        "reheat leftovers to what temperature",
+        "candy came out too hard at 7,000 feet",
     ],
 )
 def test_what_makes_sense_is_left_as_it_is(text: str) -> None:
