@@ -46,7 +46,7 @@ PARTS = (
         id="voice",
         does="understands what is said aloud, offline",
         get='pip install "simmerline[voice]"',
-        modules=("moonshine_voice", "jellyfish"),
+        modules=("moonshine_voice",),
     ),
     Part(
         id="speech",

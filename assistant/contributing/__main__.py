@@ -1,8 +1,9 @@
-"""python -m assistant.contributing: validate, heard, rules, gaps, scaffold, licences, rasa-domain."""
+"""python -m assistant.contributing: validate, heard, rules, gaps, scaffold, licences, pronounce, rasa-domain."""
 
 from __future__ import annotations
 
 import json
+from pathlib import Path
 from typing import Annotated
 
 import typer
@@ -86,6 +87,16 @@ def rasa_domain() -> None:
 
     for path in write():
         typer.echo(str(path))
+
+
+@app.command()
+def pronounce(
+    add: Annotated[Path | None, typer.Option(help="A file of further words, one a line.")] = None,
+) -> None:
+    """Make data/lexicon/pronounced.csv anew, with the words of the lexicon; it takes espeak-ng."""
+    from assistant.contributing.pronounce import write
+
+    typer.echo(str(write(add.read_text(encoding="utf-8").split() if add else ())))
 
 
 if __name__ == "__main__":

@@ -12,24 +12,30 @@ from assistant.reading.tokens import norms
 from assistant.understanding import lexicon
 from assistant.voice import sounds, words
 
+Run = tuple[int, int, str]
 KINDS = ("dish", "method", "place", "jars")
-LONGEST_WORDS = 4
-# how near in consonants what is looked at more closely has to be, and then in all
-NEAR_IN_NOISE, NEAR = 0.6, 0.7
-# a phrase of few consonants sounds like many others: consonants it has, and how near it must be
-SHORT = ((1, 0.96), (2, 0.88), (3, 0.78))
+LONGEST_WORDS, COMMA = 4, ","
+# how near what is looked at more closely has to be as it is said
+NEAREST_LEAST = 0.5
+# how near a phrase has to be, by its consonants: one of few sounds like many others
+LEAST = ((1, 0.96), (2, 0.88), (3, 0.78), (4, 0.7), (5, 0.66), (6, 0.62))
+LEAST_OF_LONG, LEAST_OF_PLACE, LESS_NEAR = 0.58, 0.54, {"method": 0.07, "place": 0.24}
 # words as usual as this are themselves
 USUAL = 0.55
-# how near the rest of a phrase has to be beside words that were heard as they are
-NEAR_BESIDE = 0.6
+# how near the rest of a phrase has to be beside words that were heard as they are: so much less, but not below; and a
+# rest that is known
+LESS_BESIDE, NEAR_BESIDE, NEAR_BESIDE_KNOWN = 0.36, 0.42, 0.75
 # letters of a small word that has run into the place, and of the longest word that is none
 RUN_ON, LONGEST_LEAD = 2, 4
-# a place is led in by a small word and read back where it was mended: it may be less near
-NEAR_PLACE = 0.7
-# what it costs to begin or to end with a word that holds the question together, and to put an unusual word for a usual
-FRAME_COSTS, UNUSUAL_COSTS = 0.08, 0.15
+# what it costs to begin or to end with a word that holds the question together, to put an unusual word for a usual, and
+# to change words that stand in questions at all, by how usual the least usual of them is
+FRAME_COSTS, UNUSUAL_COSTS, SEEN_COSTS, USUAL_COSTS = 0.08, 0.2, 0.06, 0.4
+# what the latter counts of several words
+SEVERAL_COUNT = 0.5
 # what it costs that no question has one of its words: less for a name of the lexicon than for what else it is heard as
 NAME_COSTS, NEVER_COSTS = 0.03, 0.1
+# what it costs that a small word has run into it
+RUN_ON_COSTS = 0.06
 MOST = 12
 
 
@@ -57,18 +63,17 @@ class Guess:
 
 @dataclass(frozen=True, slots=True)
 class Shelf:
-    """Phrases of one kind with the codes of their sound, and what each means."""
+    """Phrases of one kind with what each means."""
 
     phrases: tuple[str, ...]
-    codes: tuple[str, ...]
     ids: tuple[str, ...]
 
 
 @cache
-def shelf(kind: str) -> Shelf:
-    """The phrases of a kind; dishes also with the small word that speech runs into them."""
-    found = {said: id for phrase, id in _phrases(kind) for said in _as_said(phrase, kind)}
-    return Shelf(tuple(found), tuple(sounds.folded(phrase) for phrase in found), tuple(found.values()))
+def shelf(kind: str, *, run_on: bool = False) -> Shelf:
+    """The phrases of a kind. run_on: each with the small words that speech runs into it before a number"""
+    found = {said: id for phrase, id in _phrases(kind) for said in (_run_on(phrase) if run_on else (phrase,))}
+    return Shelf(tuple(found), tuple(found.values()))
 
 
 def _phrases(kind: str) -> Iterator[tuple[str, str]]:
@@ -87,10 +92,8 @@ def _phrases(kind: str) -> Iterator[tuple[str, str]]:
             yield from ((phrase, id) for meant_kind, id in meant if meant_kind == kind)
 
 
-def _as_said(phrase: str, kind: str) -> Iterator[str]:
-    yield phrase
-    if kind == "dish":
-        yield from (f"{phrase} {end}" for end in words.listed("ends"))
+def _run_on(phrase: str) -> Iterator[str]:
+    yield from (phrase + end for end in words.run_on())
 
 
 def heard_as_written(doc: Doc, kind: str) -> Iterator[Guess]:
@@ -113,34 +116,47 @@ def _jars_as_written(doc: Doc) -> Iterator[Guess]:
 def guesses(doc: Doc, kind: str) -> tuple[Guess, ...]:
     """The phrases of a kind that sound like words of an utterance, the nearest first; numbers are no words."""
     said = list(_led(doc) if kind == "place" else windows(doc))
-    if not said:
-        return ()
-    shelved, fixed = shelf(kind), fixed_tokens(doc)
     written = {guess.id for guess in heard_as_written(doc, kind)}
-    near = sounds.by_noise([text for _, _, text in said], shelved.codes, NEAR_IN_NOISE)
-    found = []
-    for row, column in zip(*near.nonzero(), strict=True):
-        start, end, text = said[row]
-        phrase, id = shelved.phrases[column], shelved.ids[column]
-        if id in written or _changes_known(text, phrase) or _makes_jars(text, phrase, kind):
-            continue
-        if phrase.endswith(words.run_on()) and (end not in fixed or text.endswith(words.run_on())):
-            continue
-        likeness = sounds.likeness(text, phrase) - _cost(text, phrase, named=phrase.startswith(id))
-        if likeness >= (NEAR_PLACE if kind == "place" else _least(phrase)):
-            found.append(Guess(start, end, text, phrase, kind, id, likeness))
-    return _best_of_each(found)
+    pairs = list(_near(said, shelf(kind)))
+    if kind == "dish":
+        fixed = fixed_tokens(doc)
+        before_number = [run for run in said if run[1] in fixed and not run[2].endswith(words.run_on())]
+        pairs += _near(before_number, shelf(kind, run_on=True))
+    found = (_guess(run, phrase, kind, id, like) for run, phrase, id, like in pairs if id not in written)
+    return _best_of_each([guess for guess in found if guess])
+
+
+def _near(said: Sequence[Run], shelved: Shelf) -> Iterator[tuple[Run, str, str, float]]:
+    """Runs of words with the phrases that sound like them, what each means, and how near it is."""
+    for row, column, like in sounds.near([text for _, _, text in said], shelved.phrases, NEAREST_LEAST):
+        yield said[row], shelved.phrases[column], shelved.ids[column], like
+
+
+def _guess(run: Run, phrase: str, kind: str, id: str, whole: float) -> Guess | None:
+    """A phrase in the place of a run of words, where it is near enough and changes nothing that is right."""
+    start, end, text = run
+    named = phrase.startswith(id) or id.startswith(phrase)
+    likeness = sounds.likeness(text, phrase, whole) - _cost(text, phrase, named=named)
+    if likeness < least(phrase, kind):
+        return None
+    wrong = _changes_usual(text, phrase) or _makes_jars(text, phrase, kind) or _changes_known(text, phrase)
+    return None if wrong else Guess(start, end, text, phrase, kind, id, likeness)
+
+
+def _changes_usual(heard: str, meant: str) -> bool:
+    """Whether a guess changes only words of many questions: cook, for, do."""
+    rest, _ = sounds.apart(heard, meant)
+    return bool(rest) and all(_holds(word) for word in rest.split())
 
 
 def _changes_known(heard: str, meant: str) -> bool:
-    """Whether a guess changes only what is right: words of many questions (cook, for), or a phrase beside its own."""
+    """Whether a guess changes a phrase that does not sound like the rest of its own; one that is known has to more."""
     rest, of_rest = sounds.apart(heard, meant)
-    if rest and all(words.usual(word) >= USUAL for word in rest.split()):
-        return True
     if rest in ("", heard):
         return False
     known = bool(lexicon.meanings(rest)) or rest in words.of_preserving()
-    return known or sounds.likeness(rest, of_rest) < NEAR_BESIDE
+    enough = NEAR_BESIDE_KNOWN if known else max(NEAR_BESIDE, least(of_rest) - LESS_BESIDE)
+    return sounds.likeness(rest, of_rest) < enough
 
 
 def _makes_jars(heard: str, meant: str, kind: str) -> bool:
@@ -149,13 +165,18 @@ def _makes_jars(heard: str, meant: str, kind: str) -> bool:
     return kind != "jars" and first != meant and first in words.of_preserving() and not heard.startswith(first)
 
 
-def _led(doc: Doc) -> Iterator[tuple[int, int, str]]:
+def _led(doc: Doc) -> Iterator[Run]:
     """The runs behind a small word that leads a place in, or is heard for one, or runs into it: and toes, in Taos."""
     for start, end, text in windows(doc):
         if start and doc[start - 1].lower_ in words.listed("place_leads_heard_as"):
             yield start, end, text
-        elif text.startswith(words.listed("place_leads_run_on")) and len(doc[start]) > LONGEST_LEAD:
+        elif text.startswith(words.listed("place_leads_run_on")) and _may_run_on(doc[start].lower_):
             yield start, end, text[RUN_ON:]
+
+
+def _may_run_on(word: str) -> bool:
+    """Whether a word may be a small one with a place run into it: incentive, but neither any nor internal."""
+    return len(word) > LONGEST_LEAD and not words.usual(word)
 
 
 def _best_of_each(found: Sequence[Guess]) -> tuple[Guess, ...]:
@@ -166,11 +187,15 @@ def _best_of_each(found: Sequence[Guess]) -> tuple[Guess, ...]:
     return tuple(best.values())[:MOST]
 
 
-def _least(phrase: str) -> float:
-    """How near a phrase has to be, by its consonants; a small word run into it counts for none."""
+def least(phrase: str, kind: str = "dish") -> float:
+    """How near a phrase has to be, by its consonants; those of a small word run into it do not count.
+
+    There are few methods, so one may be less near; so may a place, which is led in and read back where it was mended.
+    """
     bare = next((phrase.removesuffix(end) for end in words.run_on() if phrase.endswith(end)), phrase)
-    consonants = len(sounds.folded(bare).strip(sounds.VOWELS))
-    return next((least for most, least in SHORT if consonants <= most), NEAR)
+    many = sounds.consonants(bare)
+    near = next((near for most, near in LEAST if many <= most), LEAST_OF_LONG)
+    return max(LEAST_OF_PLACE if kind == "place" else LEAST_OF_LONG, near - LESS_NEAR.get(kind, 0.0))
 
 
 def _cost(heard: str, meant: str, *, named: bool) -> float:
@@ -178,12 +203,16 @@ def _cost(heard: str, meant: str, *, named: bool) -> float:
     swallowed, own = heard.split(), meant.split()
     ends = ((swallowed[0], own[0]), (swallowed[-1], own[-1]))
     framed = sum(_holds(word) and word not in own and word != meant_word for word, meant_word in ends)
-    never = any(not words.usual(word) for word in own)
+    never = any(not words.usual(word) and not words.usual(f"{word}s") for word in own)
     rest, of_rest = sounds.apart(heard, meant)
+    known = min(map(words.usual, rest.split()), default=0.0)
+    alone = " " not in rest
     return (
         FRAME_COSTS * framed
-        + UNUSUAL_COSTS * (words.usual(rest) - words.usual(of_rest))
+        + UNUSUAL_COSTS * (known - words.usual(of_rest))
+        + (SEEN_COSTS + USUAL_COSTS * known) * (known > 0) * (1.0 if alone else SEVERAL_COUNT)
         + (NAME_COSTS if named else NEVER_COSTS) * never
+        + RUN_ON_COSTS * (meant.endswith(words.run_on()) and not heard.endswith(words.run_on()))
     )
 
 
@@ -191,15 +220,22 @@ def _holds(word: str) -> bool:
     return word in words.frame() or words.usual(word) >= USUAL
 
 
-def windows(doc: Doc) -> Iterator[tuple[int, int, str]]:
-    """Every run of up to four words between numbers, units and stops, that is not all of a question's frame."""
+def windows(doc: Doc) -> Iterator[Run]:
+    """Every run of up to four words between numbers, units and stops, that is not all of a question's frame.
+
+    A comma is put where a recogniser takes a word for two, so a run goes on over it.
+    """
     fixed = fixed_tokens(doc)
     said = [token.lower_.replace("'", "") for token in doc]
     for start in range(len(doc)):
-        for end in range(start + 1, min(start + LONGEST_WORDS, len(doc)) + 1):
-            if end - 1 in fixed or not said[end - 1].isalpha():
+        run: list[str] = []
+        for end in range(start + 1, len(doc) + 1):
+            word = said[end - 1]
+            if word == COMMA and run:
+                continue
+            if end - 1 in fixed or not word.isalpha() or len(run) == LONGEST_WORDS:
                 break
-            run = said[start:end]
+            run.append(word)
             if not words.frame().issuperset(run):
                 yield start, end, " ".join(run)
 

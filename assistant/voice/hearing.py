@@ -18,6 +18,7 @@ from assistant.voice.numbers import Unsure, unsure_numbers
 from assistant.voice.preserving import speaks_of_jars
 from assistant.voice.recognisers import DEFAULT, recogniser
 from assistant.voice.takes import takes as heard_again
+from rules.foods.dishes import usual_method
 from rules.said import Words, listed, sentences
 
 if TYPE_CHECKING:
@@ -141,10 +142,18 @@ def _places(text: str) -> set[str]:
     return {found.id for found in read(text)._.found if found.kind == "place"}
 
 
+def _is_put_up(dish: str | None) -> bool:
+    """Whether a dish is of those that are put up in jars by themselves: jam, pickles."""
+    return usual_method(dish, "") == words.PRESERVE
+
+
 def _may_be_of_jars(takes: Sequence[str], best: Reading, others: Sequence[Reading], memory: Memory) -> bool:
     """Whether it, or what it may have been, or what it goes on with, is about putting food up in jars."""
     if memory.request is not None and memory.request.topic == words.PRESERVE:
         return True
     likely = (best, *(other for other in others if other.worth >= best.worth - NEARLY_AS_LIKELY))
-    asked = any(reading.request.topic == words.PRESERVE or reading.request.jars for reading in likely)
+    asked = any(
+        request.topic == words.PRESERVE or request.jars or _is_put_up(request.dish)
+        for request in (reading.request for reading in likely)
+    )
     return asked or any(speaks_of_jars(read(take)) for take in (*takes, best.text))

@@ -13,16 +13,20 @@ from assistant.reading.spans import Elevation
 from assistant.understanding.pipeline import read
 from assistant.voice import words
 from assistant.voice.guesses import KINDS, Guess, fixed_tokens, guesses, heard_as_written
-from assistant.voice.sounds import folded
+from assistant.voice.guesses import least as least_of
+from assistant.voice.sounds import consonants
 from rules.foods.dishes import dishes
 from rules.model import Request
 from rules.physics.units import M_PER_FT
 
 Parser = Callable[[str], Request]
 OUTSIDE = "outside"
-# how sure a phrase has to be before it says more than nothing; what a kind counts beside the others
+# how sure a phrase has to be before it says more than nothing, as it is written; what a kind counts beside the others
 WORTH = {"dish": 0.7, "method": 0.8, "place": 0.76, "jars": 0.78}
 COUNTS = {"dish": 1.0, "method": 0.6, "place": 0.8, "jars": 1.0}
+# how much surer a phrase has to be that was mended than the least of its sound
+SURER = {"dish": 0.02, "method": 0.03, "place": 0.04, "jars": 0.06}
+THE_SAME = 0.95
 # what a phrase is worth in a take in which nothing sounds like it
 UNHEARD, ON_AVERAGE = 0.5, 0.6
 # changing what the lexicon knows as it was heard costs more than changing what nobody knows
@@ -37,7 +41,7 @@ WEIGHS_ONE, HEAVIEST = 4, 2.0
 PLACELESS = 0.08
 # who asks here cooks higher than this; a lower height is more likely one that lost a word: eight thousand, a thousand
 LOW_M, LOW_COSTS = 450.0, 0.3
-NUMBERS_COUNT, PARSED_COUNTS, COOKED_SO, OUT_OF_PLACE = 0.5, 0.15, 0.06, 0.3
+NUMBERS_COUNT, PARSED_COUNTS, COOKED_SO, OUT_OF_PLACE = 0.5, 0.15, 0.1, 0.3
 OPTIONS, PARSED = 5, 10
 
 
@@ -86,7 +90,12 @@ def readings(takes: Sequence[str], parse: Parser) -> list[Reading]:
 
 def _options(docs: Sequence[Doc], kind: str) -> list[tuple[Guess, ...]]:
     """For each take what it may say of a kind: what is written there, and what sounds near."""
-    return [(*heard_as_written(doc, kind), *guesses(doc, kind)) for doc in docs]
+    return [(*heard_as_written(doc, kind), *(() if _told(doc, kind) else guesses(doc, kind))) for doc in docs]
+
+
+def _told(doc: Doc, kind: str) -> bool:
+    """Whether nothing of a kind is to be looked for: no place where a figure tells how high it is."""
+    return kind == "place" and bool(doc._.elevations)
 
 
 def _evidence(takes: Sequence[Iterable[Guess]]) -> dict[str, float]:
@@ -116,7 +125,8 @@ def _worth(
     """What a choice is worth by its sound alone; what it makes longer is worth as much by itself already."""
     worth = 0.0
     for guess in draft:
-        gained = COUNTS[guess.kind] * _weight(guess) * (evidence[guess.kind][guess.id] - least[guess.kind])
+        enough = least[guess.kind] - WORTH[guess.kind] + _sure(guess) if guess.mends else least[guess.kind]
+        gained = COUNTS[guess.kind] * _weight(guess) * (evidence[guess.kind][guess.id] - enough)
         within = [known for known in written if _is_part(known, guess)]
         if within:
             gained = PART_COUNTS * gained + max(
@@ -124,6 +134,13 @@ def _worth(
             )
         worth += gained - MEND_COSTS * guess.mends
     return worth
+
+
+def _sure(guess: Guess) -> float:
+    """How sure a phrase has to be that was mended; what sounds the same is as sure as what is written so."""
+    if guess.likeness >= THE_SAME:
+        return WORTH[guess.kind]
+    return least_of(guess.meant, guess.kind) + SURER[guess.kind]
 
 
 def _is_part(known: Guess, guess: Guess) -> bool:
@@ -139,7 +156,7 @@ def _is_part(known: Guess, guess: Guess) -> bool:
 
 def _weight(guess: Guess) -> float:
     """A longer phrase that fits tells more than a short one."""
-    weight = min(HEAVIEST, min(len(folded(guess.heard)), len(folded(guess.meant))) / WEIGHS_ONE)
+    weight = min(HEAVIEST, min(consonants(guess.heard), consonants(guess.meant)) / WEIGHS_ONE)
     return weight if guess.mends else max(1.0, weight)
 
 

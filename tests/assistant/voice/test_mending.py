@@ -28,6 +28,9 @@ def best(*takes: str) -> Reading:
             ["How long do pental beans need at 7,200 feet?", "How long do pinto beans need at 7,200 feet?"],
             "pinto beans",
         ),
+        (["What about maybe beans at 8,300 feet?"], "navy beans"),
+        (["My east rolls rise too fast at 7,500 feet."], "dinner rolls"),
+        (["Heats a doe at six thousand feet"], "pizza"),
     ],
 )
 def test_a_dish_is_mended_by_its_sound(takes: list[str], dish: str) -> None:
@@ -63,6 +66,12 @@ def test_a_method_is_mended_by_its_sound() -> None:
         "What temperature does water boil at 14,000 feet",
         "and at 9,000 feet",
         "set a timer for 20 minutes",
+        "How many minutes do dumplings steam at 1,700 meters?",
+        "Grill chicken at 7,000 feet, what internal temperature?",
+        "Can I trust 202 degrees for boiling at 5,000 feet?",
+        "do I cut the sugar in meringues at 7,000",
+        "reheat leftovers to what temperature",
+        "candy came out too hard at 7,000 feet",
     ],
 )
 def test_what_makes_sense_is_left_as_it_is(text: str) -> None:

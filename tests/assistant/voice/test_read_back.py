@@ -85,6 +85,8 @@ def test_a_place_that_was_mended_is_read_back() -> None:
         "Can I can meditate on water math at 7,000 feet",
         "How long to water back in peaches imports at 7,000 feet?",
         "Pressure can carrots at 9,000 feet",
+        "Way to gauge pressure for carrots at 2,000 feet",
+        "My civil marmalade will not set, we are 1,200 meters up, have I not boiled it enough?",
     ],
 )
 def test_nothing_that_may_be_about_jars_is_answered_unconfirmed(text: str) -> None:
