@@ -31,6 +31,8 @@ BAKES, SYRUPS, LOW_HEAT = (
 )
 # no oven bakes, no oil fries and no sugar boils at these figures in Fahrenheit
 BAKED_C, SYRUP_C = (140.0, 230.0), (103.0, 185.0)
+# nor does anybody hold a bath so cool in Fahrenheit
+BATH_C, BATHS = (40.0, 99.0), frozenset(("bath", "circulator", "vide"))
 # but for the low oven of barbecue
 LOW_OVEN_F = 225.0
 BOILED_C = (81.0, 102.0)
@@ -237,6 +239,8 @@ def _is_celsius(value: float, words: Sequence[str]) -> bool:
     said = set(words)
     low, high = BAKED_C
     bakes = low <= value <= high and value != LOW_OVEN_F and not said.isdisjoint(BAKES) and said.isdisjoint(LOW_HEAT)
+    if BATH_C[0] <= value <= BATH_C[1] and not said.isdisjoint(BATHS):
+        return True
     low, high = SYRUP_C
     return bakes or (low <= value <= high and not said.isdisjoint(SYRUPS) and "f" not in said)
 

@@ -67,6 +67,8 @@ WHY = "why"
 FORMULA = "formula"
 ISOMALT, SELF_RISING = "isomalt", "self-rising flour"
 TROUBLE = "troubleshoot"
+# food in a bag for so long is in a bath
+IN_A_BAG_MIN = 6 * 60
 UNDER_PRESSURE, ON_STOVE = "pressure_cook", cues("open_cooker", "on_stove")
 # two readings of one temperature, in the units of either scale [degF]
 SAME_F = 1.0
@@ -709,7 +711,10 @@ def cooks_in_bag(words: Sequence[str], doc: Doc, method: str | None) -> bool:
 
 def is_in_bath(words: Sequence[str], dish: str | None, doc: Doc, method: str | None) -> bool:
     """Whether a dish that may be cooked in a bath stands beside one of a temperature: egg bites, 82C bath."""
-    if method is not None or dish is None or "sous_vide" not in dishes()[dish].methods or "bath" not in words:
+    if method is not None or dish is None or "sous_vide" not in dishes()[dish].methods:
+        return False
+    hours = any(m.kind == "time" and m.high >= IN_A_BAG_MIN for m in doc._.measures)
+    if "bath" not in words and not (hours and not BAGGED.isdisjoint(words)):
         return False
     return any(BATH_F[0] <= one.temp_f <= BATH_F[1] for one in temperatures.said(doc))
 

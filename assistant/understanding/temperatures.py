@@ -32,6 +32,8 @@ BARE_F, BARE_C, COLD_BARE_F = (85, 212), (40, 85), (41, 76)
 COLD_F, BOIL_F, HOT_F, HOTTEST_F, EITHER_SCALE = 76.0, 176.0, 212.0, 500.0, (150, 212)
 BOILING_C, COOKED_C = 100.0, (60, 80)
 PEOPLE = frozenset(cues("temperature_role", "people"))
+# no bath of water is hotter
+BATH_C = 99.0
 METRIC = frozenset(cues("temperature_role", "metric"))
 FAHRENHEIT = frozenset(cues("temperature_role", "fahrenheit"))
 OF_WATER = tuple(tuple(phrase.split()) for phrase in cues("temperature_role", "of_water"))
@@ -79,7 +81,8 @@ def _in_celsius(said: Said, *, metric: bool) -> Said:
     """A figure without a unit is Celsius where Fahrenheit makes no sense: meat 95 inside, an oven at 160 for 2 kg."""
     hot_core = said.role == "core" and BARE_C[1] < said.temp_f <= BOILING_C
     hot_oven = metric and said.role in ("oven", "smoker") and BOILING_C < said.temp_f < HOT_F
-    return Said(said.role, to_f(said.temp_f)) if hot_core or hot_oven else said
+    hot_bath = metric and said.role == "bath" and BARE_C[1] < said.temp_f <= BATH_C
+    return Said(said.role, to_f(said.temp_f)) if hot_core or hot_oven or hot_bath else said
 
 
 def _as_before(said: Said, *, told: bool) -> Said:
