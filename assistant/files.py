@@ -57,7 +57,11 @@ def opened(path: Path) -> BinaryIO:
         number = os.open(path, os.O_RDONLY | getattr(os, "O_NONBLOCK", 0) | getattr(os, "O_BINARY", 0))
     except ValueError:
         raise OSError(0, "that is no name of a file", str(path)) from None
-    file = os.fdopen(number, "rb")
+    try:
+        file = os.fdopen(number, "rb")
+    except IsADirectoryError as fault:
+        os.close(number)
+        raise IsADirectoryError(fault.errno, fault.strerror, str(path)) from None
     if hasattr(os, "O_NONBLOCK"):
         os.set_blocking(number, True)
     return file

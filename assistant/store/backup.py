@@ -23,6 +23,7 @@ from sqlalchemy import (
     Float,
     Integer,
     Table,
+    TypeDecorator,
     delete,
     func,
     insert,
@@ -35,12 +36,12 @@ from assistant.errors import AssistantError
 from assistant.store.database import Store
 from assistant.store.errors import StoreError
 from assistant.store.migrate import STEPS
-from assistant.store.schema import Moment, metadata, schema_version
+from assistant.store.schema import Moment, keys, metadata, schema_version
 
 FORMAT, VERSION = "simmerline store", 1
 LAYOUT = 1 + len(STEPS)
-# parents before what refers to them
-TABLES = tuple(table for table in metadata.sorted_tables if table is not schema_version)
+# parents before what refers to them; secrets of servers are made anew
+TABLES = tuple(table for table in metadata.sorted_tables if table not in (schema_version, keys))
 AT_ONCE = 500
 Row = dict[str, Any]
 
@@ -82,7 +83,7 @@ def backup(store: Store) -> Iterator[str]:
             with _readable(table):
                 for row in connection.execute(query).mappings():
                     rows += 1
-                    yield _line({"table": table.name, "row": dict(row)})
+                    yield _line({"table": table.name, "row": _whole(table, dict(row))})
     yield _line({"rows": rows})
 
 
@@ -123,6 +124,17 @@ def _readable(table: Table) -> Iterator[None]:
         yield
     except ValueError as fault:
         raise StoreError("corrupt", f"A row of {table.name} in the database cannot be read.") from fault
+
+
+def _whole(table: Table, row: Row) -> Row:
+    """A row of which everything could be read.
+
+    raises: ValueError where a value that has to be there was not
+    """
+    torn = [column.name for column in table.c if row[column.name] is None and not column.nullable]
+    if torn:
+        raise ValueError(", ".join(torn))
+    return row
 
 
 def _line(content: Row) -> str:
@@ -224,7 +236,9 @@ def _value(column: Column[Any], value: Any, at: int) -> Any:
     """
     if value is None and column.nullable:
         return None
-    kind = column.type
+    kind: Any = column.type
+    if isinstance(kind, TypeDecorator) and not isinstance(kind, Moment):
+        kind = kind.impl
     try:
         if isinstance(kind, Moment | Date):
             read = (datetime if isinstance(kind, Moment) else date).fromisoformat(value)

@@ -12,7 +12,8 @@ from rules.foods.dishes import dishes
 
 TIME = "time"
 PRESSURE_ASKED = (*cues("turning", "pressure_asked"), *cues("turning", "setting_asked"))
-BOIL, TROUBLE = "boiling_point", "troubleshoot"
+BOIL = "boiling_point"
+TROUBLE = "troubleshoot"
 LIKE, PRESERVED = "like", "preserve"
 SUGAR, SUGARED, READINGS, SYRUP_FROM_C = "sugar_stage", ("candy", "syrup"), ("temperature", "degree"), 104.0
 HOW_HOT, HOW_MUCH = "how_hot", "how_much"

@@ -204,9 +204,9 @@ def test_a_suggested_oven_is_kept_in_a_few_words(tmp_path: Path) -> None:
     assert "Changed: oven 350 °F to 370 °F." in said
 
 
-def test_what_is_longer_than_a_sentence_is_kept_whole_and_shown_cut() -> None:
+def test_what_is_longer_than_a_sentence_is_kept_and_shown_whole() -> None:
     long = "x" * 5000
-    assert "xxx ..." in note("--note", long, "--changed", f"less sugar, {long}")
+    assert long in note("--note", long, "--changed", f"less sugar, {long}").replace("\n", "")
     assert kept()[0]["note"] == long
     assert run("list").exit_code == 0
 

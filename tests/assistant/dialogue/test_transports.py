@@ -191,13 +191,13 @@ def client() -> Iterator[Send]:
 
 
 @pytest.mark.parametrize("part", ["sender_id", "text"])
-def test_half_a_letter_from_elsewhere_is_no_fault(part: str, served: Callable[[], Send]) -> None:
+def test_half_a_letter_from_elsewhere_is_refused_in_words(part: str, served: Callable[[], Send]) -> None:
     """A lone surrogate, which JSON can spell and no text can hold."""
     text = "set a timer for 5 minutes"
     heard = {**tracker(f"{text} \ud800" if part == "text" else text), **({part: "\ud800"} if part != "text" else {})}
     response = served()("/webhook", content=json.dumps(good_call(tracker=heard)))
-    assert response.status_code == 200
-    assert "5 min" in response.json()["responses"][0]["text"]
+    assert response.status_code == 400
+    assert "character" in response.json()["error"]
 
 
 def test_no_page_elsewhere_may_call_the_actions(client: Send) -> None:
@@ -409,7 +409,9 @@ def test_without_a_store_a_timer_is_refused_in_words_and_the_rest_goes_on(monkey
         assert talk_to(send, "cook", "thanks")[0] == ["You are welcome."]
         monkeypatch.setenv("SIMMERLINE_DB", "sqlite:///:memory:")
         assert talk_to(send, "cook", "set a timer for 10 minutes")[0][0].startswith("Timer set: 10 min")
-    assert all("without memory" in complaint for complaint in complaints)
+    first, *_, last = complaints
+    assert "without memory" in first
+    assert "again" in last
 
 
 @pytest.mark.usefixtures("database")
