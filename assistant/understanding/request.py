@@ -67,6 +67,8 @@ WHY = "why"
 FORMULA = "formula"
 ISOMALT, SELF_RISING = "isomalt", "self-rising flour"
 TROUBLE = "troubleshoot"
+# no thermometer reads so far off
+UNLIKE_SEA_C = 96.0
 # food in a bag for so long is in a bath
 IN_A_BAG_MIN = 6 * 60
 UNDER_PRESSURE, ON_STOVE = "pressure_cook", cues("open_cooker", "on_stove")
@@ -237,6 +239,9 @@ def hear(doc: Doc, kitchen: Kitchen) -> Hearing:
     in_water = "water" in words or "test" in words or not _is_other_liquid(dish)
     # what the water of a bottle reaches is told by the way
     boiled_c = None if doc._.safety == FORMULA else instruments.boil_test_c(temps, words, in_water)
+    if boiled_c is not None and boiled_c < UNLIKE_SEA_C and height.here_m == SEA_M and not height.place:
+        # whose water boils so is not at sea level: that is where the recipe is from
+        height = replace(height, here_m=None, known_from=None, from_m=SEA_M)
     in_celsius = boiled_c is not None and any(abs(number.value - boiled_c) < SAME_F / 100 for number in doc._.numbers)
     units = units or ("metric" if in_celsius else None)
     boiled_m = water.elevation_from_boiling_m(boiled_c) if boiled_c is not None and not height.unused else None

@@ -13,6 +13,7 @@ from rules.foods.dishes import dishes
 TIME = "time"
 PRESSURE_ASKED = (*cues("turning", "pressure_asked"), *cues("turning", "setting_asked"))
 BOIL = "boiling_point"
+DONE, READ_BY = "doneness", ("thermometer", "probe", "reads", "reading", "dial", "gauge", "show", "shows", "showing", "scale")
 TROUBLE = "troubleshoot"
 LIKE, PRESERVED = "like", "preserve"
 SUGAR, SUGARED, READINGS, SYRUP_FROM_C = "sugar_stage", ("candy", "syrup"), ("temperature", "degree"), 104.0
@@ -38,6 +39,8 @@ def settled(doc: Doc, topic: str) -> str:
             return TIME
         case "preserve" if _is_only_likened(doc):
             return TIME
+        case "calibrate" if not said(norms(doc), READ_BY):
+            return DONE
         case "why" if _reads_sugar(doc) and forms.isdisjoint(ASKS_WHY):
             return SUGAR
         case "why" if timed and not forms.isdisjoint(LENGTHS) and forms.isdisjoint(REASONS):

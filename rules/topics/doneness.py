@@ -191,7 +191,8 @@ def _no_row(case: Case) -> Part | None:
     if done_readings.reading(case.request.dish, case.dish_class):
         return None
     safe_asked = not SAFETY_FORMS.isdisjoint(case.request.forms) and HURTS.isdisjoint(case.traits)
-    safe_asked = safe_asked and case.request.time_min is None
+    # what is held hot enough may stay there
+    safe_asked = safe_asked and (case.request.time_min is None or case.request.temperature_of == "hold")
     asked_c = case.request.temperature_c or 0.0
     of_food = case.request.temperature_of in (None, "core", "hold") and "perishable" in case.traits
     return Part(
