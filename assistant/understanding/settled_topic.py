@@ -13,8 +13,10 @@ from rules.foods.dishes import dishes
 TIME = "time"
 PRESSURE_ASKED = (*cues("turning", "pressure_asked"), *cues("turning", "setting_asked"))
 BOIL = "boiling_point"
-DONE, READ_BY = "doneness", ("thermometer", "probe", "reads", "reading", "dial", "gauge", "show", "shows", "showing", "scale")
+DONE = "doneness"
+READ_BY = ("thermometer", "probe", "reads", "reading", "dial", "gauge", "show", "shows", "showing", "scale")
 TROUBLE = "troubleshoot"
+THICKENED = ("custard", "sauce")
 LIKE, PRESERVED = "like", "preserve"
 SUGAR, SUGARED, READINGS, SYRUP_FROM_C = "sugar_stage", ("candy", "syrup"), ("temperature", "degree"), 104.0
 HOW_HOT, HOW_MUCH = "how_hot", "how_much"
@@ -39,13 +41,18 @@ def settled(doc: Doc, topic: str) -> str:
             return TIME
         case "preserve" if _is_only_likened(doc):
             return TIME
-        case "calibrate" if not said(norms(doc), READ_BY):
+        case "calibrate" if _is_thickened(doc) and not said(norms(doc), READ_BY):
             return DONE
         case "why" if _reads_sugar(doc) and forms.isdisjoint(ASKS_WHY):
             return SUGAR
         case "why" if timed and not forms.isdisjoint(LENGTHS) and forms.isdisjoint(REASONS):
             return TIME
     return topic
+
+
+def _is_thickened(doc: Doc) -> bool:
+    """Whether a custard or a sauce is named, which is done at a reading of its own."""
+    return any(f.kind == "dish" and dishes()[f.id].dish_class in THICKENED for f in doc._.found)
 
 
 def _stops_at_the_boil(doc: Doc) -> bool:
