@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from spacy.tokens import Doc
 
 from assistant.reading.spans import Found, Measure
@@ -11,14 +13,15 @@ from rules.model import Quantity
 
 RISES = frozenset((
     "doubled", "double", "doubles", "doubling", "rise", "rises", "rising", "rose", "risen", "proof", "proofs",
-    "proofed",    "proofing", "prove", "proves", "proved", "proving", "ready", "dough", "ferments", "fermented",
+    "proofed", "proofing", "prove", "proves", "proved", "proving", "ready", "dough", "ferments", "fermented", "bulk",
+    "blown",
 ))  # fmt: skip
 # what stands before the time that is wanted, and what asks for another amount
 WANTED = frozenset((
     "instead", "rather", "not", "recipe", "says", "said", "should", "supposed", "used", "usually", "normally",
     "against", "vs", "versus", "home", "book", "written", "formula", "was",
     "sheet", "card", "usual", "normal", "mother", "mom",
-    "mum", "she", "he", "schedule", "never", "always",
+    "mum", "she", "he", "schedule", "never", "always", "coast",
 ))  # fmt: skip
 # what tells that the second time is that of the asker
 HERE = frozenset(("here", "now", "mine"))
@@ -29,6 +32,7 @@ ASKS = frozenset((
 LONGEST_MIN, NEAREST = 24 * 60.0, 1.05
 BEFORE_A_TIME = ("of", "not", "me", "takes", "take", "took", "need", "needs", "be", "says", "vs", "than")
 YEAST, PERCENT = "yeast", ("%", "percent")
+KINDS = {"instant": "instant yeast", "idy": "instant yeast", "ady": "active dry yeast"}
 
 
 def times(doc: Doc) -> tuple[float, float] | None:
@@ -57,8 +61,14 @@ def times(doc: Doc) -> tuple[float, float] | None:
 
 
 def yeast(doc: Doc) -> Found | None:
-    """The yeast that is named."""
-    return next((f for f in doc._.found if f.kind == "ingredient" and what_is_in_it.roles().get(f.id) == YEAST), None)
+    """The yeast that is named; in a baker's formula its kind alone names it: 0.8 % instant."""
+    named = (f for f in doc._.found if f.kind == "ingredient" and what_is_in_it.roles().get(f.id) == YEAST)
+    return next(named, None) or _of_formula(norms(doc))
+
+
+def _of_formula(words: Sequence[str]) -> Found | None:
+    behind = ((i, word) for i, word in enumerate(words[1:], start=1) if words[i - 1] in PERCENT)
+    return next((Found(i, i + 1, "ingredient", KINDS[word]) for i, word in behind if word in KINDS), None)
 
 
 def amount(doc: Doc) -> Quantity | None:

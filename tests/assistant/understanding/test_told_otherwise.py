@@ -77,6 +77,12 @@ def test_how_the_answer_opens(text: str, opens: str) -> None:
     assert reply_to(text).headline.startswith(opens)
 
 
+def test_a_formula_names_its_yeast_by_its_kind_alone() -> None:
+    """Gas comes in proportion to the yeast: 1.2 % times 90 min over 135 min."""
+    text = "65% water, 2% salt, 1.2% instant, bulk was 135 min on the coast, here 90 min, 5,600 ft, what do I cut"
+    assert reply_to(text).headline.startswith("Cut the instant yeast from 1.2% to about 0.8%")
+
+
 def test_each_of_several_elevations_is_told_for_a_bake() -> None:
     said = reply_to("1 tsp baking powder in muffins, what is it at 3,500, 5,000 and 8,000 ft").headline
     assert all(feet in said for feet in ("3,500 ft", "5,000 ft", "8,000 ft"))
