@@ -51,9 +51,11 @@ def tells_several(text: str) -> bool:
     from assistant.reading.reader import hear
     from assistant.reading.units import HEIGHTS, tells_heights
 
-    told = [m for m in hear(text, HEIGHTS).measures if tells_heights(m.unit)]
+    heard = hear(text, HEIGHTS)
+    told = [m for m in heard.measures if tells_heights(m.unit)]
     heights = [height for measure in told for height in (measure.low, measure.high)]
-    return bool(heights) and max(heights) - min(heights) > SAME_M
+    bare = [n for n in heard.numbers if not any(m.start <= n.start < m.end for m in heard.measures)]
+    return bool(heights) and (bool(bare) or max(heights) - min(heights) > SAME_M)
 
 
 def plain_elevation(text: str) -> Request | None:
