@@ -67,6 +67,7 @@ WHY = "why"
 FORMULA = "formula"
 ISOMALT, SELF_RISING = "isomalt", "self-rising flour"
 TROUBLE = "troubleshoot"
+PRESERVE = "preserve"
 # no thermometer reads so far off
 UNLIKE_SEA_C = 96.0
 # food in a bag for so long is in a bath
@@ -434,6 +435,8 @@ def of_land(words: Sequence[str], doc: Doc) -> Units | None:
 def time_slots(times: Times, topic: str, method: str | None) -> dict[str, Any]:
     """The times of a question, told apart by the part they play where the topic and the method have parts for them."""
     apart = topic not in marked("one_time") and method not in METHODS_WITHOUT_ROLES
+    # what the recipe prints and what the cook means to give are never one another
+    apart = apart or (topic == PRESERVE and None not in (times.baseline, times.planned_min))
     return times.slots(apart=apart, undone=topic == "troubleshoot")
 
 

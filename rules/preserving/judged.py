@@ -71,7 +71,9 @@ def age_of(request: Request) -> str:
 
 def verdict_on(case: Case) -> tuple[str, Words] | None:
     """The verdict and its sentence: "no", "just" where it goes by the jar or the recipe, "yes"."""
-    request, minutes = case.request, own_min(case.request)
+    request = case.request
+    # beside what the recipe says, what is judged is what the cook means to give
+    minutes = own_min(replace(request, time_min=None) if request.planned_min is not None else request)
     if whole_feet(request.elevation_m or 0.0) > CEILING_FT:
         return ("no", say("beyond", place=case.place)) if request.jarred else None
     under = vessel(request) == PRESSURE

@@ -77,6 +77,14 @@ def test_how_the_answer_opens(text: str, opens: str) -> None:
     assert reply_to(text).headline.startswith(opens)
 
 
+@pytest.mark.source("usda-aib-539")
+@pytest.mark.parametrize(("minutes", "opens"), [(20, "No: 20 min is too short"), (25, "Yes: 25 min")])
+def test_what_the_cook_means_to_give_is_not_what_the_recipe_prints(minutes: int, opens: str) -> None:
+    """Fresh-pack dill pickles in quarts: 15 min to 1,000 ft, 25 min above 6,000 ft."""
+    before = ("dill pickles, quarts, the tested recipe says 15 min in the water bath", "our kitchen is at 7,100 ft")
+    assert reply_to(f"is {minutes} min enough then?", before).headline.startswith(opens)
+
+
 def test_a_formula_names_its_yeast_by_its_kind_alone() -> None:
     """Gas comes in proportion to the yeast: 1.2 % times 90 min over 135 min."""
     text = "65% water, 2% salt, 1.2% instant, bulk was 135 min on the coast, here 90 min, 5,600 ft, what do I cut"
