@@ -17,20 +17,18 @@ from assistant.bulk.faults import Fault
 from assistant.bulk.kitchens import Place
 from assistant.bulk.manifest import ENDING, UNFINISHED
 from assistant.bulk.parts import Finished, Options, Order, Source
-from assistant.errors import AssistantError
+from assistant.mistakes import problem
 from assistant.recipes.converting import converted, recipe_in
 from assistant.recipes.read import bytes_of
 from assistant.replies.recipe.forms.json import without_text
 from assistant.replies.recipe.forms.text import as_text
 from assistant.replies.recipe.worded import in_words
-from rules.errors import RulesError
 from rules.recipe import Recipe
 
 # How many conversions are held at a time, and how many rows are written at a time.
 CONVERSIONS, ROWS = 256, 4096
 # So many new objects before the collector looks for rings among them: conversions leave few.
 COLLECTED_AFTER = 50_000
-EXPECTED = (AssistantError, RulesError, OSError)
 Begun = Callable[[int], None]
 Group = tuple[Place, list[str]]
 
@@ -88,7 +86,7 @@ def _tables(order: Order, begun: Begun, faults: list[Fault]) -> Iterator[pa.Tabl
         except MemoryError:
             raise
         except Exception as fault:
-            faults.append(Fault(kind="recipe", recipe=source.id, problem=_problem(fault, source)))
+            faults.append(Fault(kind="recipe", recipe=source.id, problem=problem(fault, source.id)))
             continue
         yield from _of_recipe(recipe, source, groups, order.options, faults)
     begun(len(order.part.recipes))
@@ -109,8 +107,8 @@ def _of_recipe(
             except MemoryError:
                 raise
             except Exception as fault:
-                problem = _problem(fault, source)
-                faults += (Fault(kind="pair", recipe=source.id, kitchen=name, problem=problem) for name in kitchens)
+                told = problem(fault, source.id)
+                faults += (Fault(kind="pair", recipe=source.id, kitchen=name, problem=told) for name in kitchens)
                 continue
             names += kitchens
             at += [len(rows) - 1] * len(kitchens)
@@ -159,11 +157,3 @@ def _shared(conversions: pa.Table, recipe: str, names: list[str], at: list[int])
         rows = conversions.take(pa.array(at[start : start + ROWS], pa.int64()))
         key = [pa.array([recipe] * len(told), pa.string()), pa.array(told, pa.string())]
         yield pa.Table.from_arrays([*key, *rows.columns], schema=schema.pairs("text" in conversions.column_names))
-
-
-def _problem(fault: Exception, source: Source) -> str:
-    """What is wrong with a recipe, in a line."""
-    if isinstance(fault, EXPECTED):
-        return str(fault).removeprefix(f"{source.id}: ")
-    # a mistake of ours in one recipe keeps no other from being converted
-    return f"simmerline stumbled over it ({type(fault).__name__}: {fault})"[:300]

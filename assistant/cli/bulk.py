@@ -13,6 +13,7 @@ import typer
 
 from assistant.cli import exits
 from assistant.cli.taken_for_granted import elevation_heard
+from assistant.machine import cores
 
 if TYPE_CHECKING:
     from assistant.bulk.kitchens import Kitchens
@@ -149,7 +150,7 @@ def _done(
             made_by=parts.made_by(),
         )  # fmt: skip
 
-    crew = crews.of_cluster(scheduler) if scheduler else crews.here(workers or crews.cores())
+    crew = crews.of_cluster(scheduler) if scheduler else crews.here(workers or cores())
     with crew as hands, _stopping() as stop, shown(stop) as told:
         tally = Run(parts=every, order=order, manifest=manifest, crew=hands, told=told, stop=stop).through()
     write_errors([*kitchens.faults, *tally.faults], manifest.results.parent)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import multiprocessing
-import os
 from collections.abc import Iterator, Sequence
 from concurrent.futures import ProcessPoolExecutor
 from dataclasses import dataclass
@@ -11,9 +10,9 @@ from functools import partial
 from typing import Any
 
 from assistant.cli.convert_one import converted_from
-from assistant.errors import AssistantError
+from assistant.machine import cores
+from assistant.mistakes import problem
 from assistant.replies.recipe import forms
-from rules.errors import RulesError
 
 STANDARD_INPUT = "-"
 # below so many, starting processes takes longer than they save
@@ -50,18 +49,18 @@ def in_order(sources: Sequence[str], asked: dict[str, Any], form: str) -> Iterat
     form: the name of the output form
     """
     work = partial(_worked, asked=asked, form=form)
-    cores = len(os.sched_getaffinity(0)) if hasattr(os, "sched_getaffinity") else os.cpu_count() or 1
-    if cores < 2 or len(sources) < FEWEST_SHARED or STANDARD_INPUT in sources:
+    count = cores()
+    if count < 2 or len(sources) < FEWEST_SHARED or STANDARD_INPUT in sources:
         yield from map(work, sources)
         return
     yield work(sources[0])  # a process that is forked from here finds everything loaded
-    yield from _shared(work, sources[1:], cores)
+    yield from _shared(work, sources[1:], count)
 
 
-def _shared(work: partial[Worked], sources: Sequence[str], cores: int) -> Iterator[Worked]:
+def _shared(work: partial[Worked], sources: Sequence[str], count: int) -> Iterator[Worked]:
     """The same work in a process a core."""
     way = "fork" if "fork" in multiprocessing.get_all_start_methods() else None
-    with ProcessPoolExecutor(cores, mp_context=multiprocessing.get_context(way)) as pool:
+    with ProcessPoolExecutor(count, mp_context=multiprocessing.get_context(way)) as pool:
         try:
             yield from pool.map(work, sources, chunksize=AT_A_TIME)
         except BaseException:
@@ -73,10 +72,8 @@ def _worked(source: str, asked: dict[str, Any], form: str) -> Worked:
     try:
         converted = converted_from(source, asked)
         text = forms.form(form).write(converted, asked["units"])
-    except (AssistantError, RulesError, OSError) as fault:
-        return Worked(Done(file=source, error=str(fault).removeprefix(f"{source}: ")))
-    except Exception as fault:  # a mistake of ours in one recipe keeps no other from being converted
-        return Worked(Done(file=source, error=f"simmerline stumbled over it ({type(fault).__name__}: {fault})"[:300]))
+    except Exception as fault:
+        return Worked(Done(file=source, error=problem(fault, source)))
     done = Done(
         file=source,
         title=converted.recipe.title,

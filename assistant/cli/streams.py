@@ -5,18 +5,16 @@ from __future__ import annotations
 import errno
 import os
 import sys
-import traceback
 import warnings
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
-from pathlib import Path
 from typing import TextIO
 
 from assistant.cli import exits
 from assistant.errors import AssistantError, Noted
+from assistant.mistakes import where
 from rules.errors import RulesError
 
-OURS = Path(__file__).parents[2]
 # whoever looks for a mistake of ours sets it
 TRACEBACK_VARIABLE = "SIMMERLINE_TRACEBACK"
 # standard streams by their numbers: how each is opened where it came closed; what nobody can see may not seem shown
@@ -91,11 +89,9 @@ def ended_kindly() -> Iterator[None]:
 
 def stumbled(fault: BaseException) -> str:
     """What is said of a mistake of ours: its kind, and where it was made."""
-    frames = traceback.extract_tb(fault.__traceback__)
-    where = next((frame for frame in reversed(frames) if OURS in Path(frame.filename).parents), frames[-1])
     return (
-        f"stumbled over that ({type(fault).__name__} at {Path(where.filename).name}:{where.lineno}). It is a mistake "
-        f"of simmerline, not of yours; {TRACEBACK_VARIABLE}=1 shows more of it to those who mend it"
+        f"stumbled over that ({where(fault)}). It is a mistake of simmerline, not of yours; {TRACEBACK_VARIABLE}=1 "
+        "shows more of it to those who mend it"
     )
 
 

@@ -18,7 +18,7 @@ from sanic.response import json as json_response
 from assistant.dialogue.executor import KitchenExecutor, fault_of
 from assistant.dialogue.keeper import Keeper
 from assistant.json_text import NOT_KEPT, can_be_kept
-from assistant.serving.faults import where
+from assistant.mistakes import where
 from assistant.serving.stopping import FINISH_S
 from assistant.serving.watched import UNWATCHED, Watch, watch
 

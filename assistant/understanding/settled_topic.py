@@ -50,9 +50,14 @@ def settled(doc: Doc, topic: str) -> str:
     return topic
 
 
+def _names(doc: Doc, classes: tuple[str, ...]) -> bool:
+    """Whether a dish of one of these classes is named."""
+    return any(f.kind == "dish" and dishes()[f.id].dish_class in classes for f in doc._.found)
+
+
 def _is_thickened(doc: Doc) -> bool:
     """Whether a custard or a sauce is named, which is done at a reading of its own."""
-    return any(f.kind == "dish" and dishes()[f.id].dish_class in THICKENED for f in doc._.found)
+    return _names(doc, THICKENED)
 
 
 def _stops_at_the_boil(doc: Doc) -> bool:
@@ -62,8 +67,7 @@ def _stops_at_the_boil(doc: Doc) -> bool:
 
 def _reads_sugar(doc: Doc) -> bool:
     """Whether a syrup or a candy is named with a reading of its own: should I still go to 300."""
-    sugared = any(f.kind == "dish" and dishes()[f.id].dish_class in SUGARED for f in doc._.found)
-    return sugared and any(m.kind in READINGS and m.low >= SYRUP_FROM_C for m in doc._.measures)
+    return _names(doc, SUGARED) and any(m.kind in READINGS and m.low >= SYRUP_FROM_C for m in doc._.measures)
 
 
 def _is_way_to_cook(doc: Doc, forms: set[str]) -> bool:

@@ -15,7 +15,7 @@ from sanic_ext.extensions.http.extension import HTTPExtension
 from sanic_ext.extensions.openapi.extension import OpenAPIExtension
 
 from assistant import web
-from assistant.serving.faults import where
+from assistant.mistakes import where
 from assistant.serving.stopping import FINISH_S
 from assistant.serving.watched import watch
 from assistant.web import assets, bodies, entry, guard, people, webhook
